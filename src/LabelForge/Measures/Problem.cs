@@ -1,0 +1,24 @@
+namespace LabelForge.Measures;
+
+/// <summary>Something wrong in what was given: where, what, and what to write instead.</summary>
+/// <param name="File">The file as the person knows it, or null where the text came from a command.</param>
+/// <param name="Line">The line, counted from 1; 0 where no line applies.</param>
+/// <param name="Wrong">What is wrong.</param>
+/// <param name="Write">What to write instead.</param>
+public sealed record Problem(string? File, int Line, string Wrong, string Write)
+{
+    /// <inheritdoc/>
+    public override string ToString() => (File, Line) switch
+    {
+        (null, _) => $"{Wrong} {Write}",
+        (_, 0) => $"{File}: {Wrong} {Write}",
+        _ => $"{File}, line {Line}: {Wrong} {Write}",
+    };
+}
+
+/// <summary>Input that cannot be used as it stands; its message is meant for the person who wrote it.</summary>
+public sealed class InputException(Problem problem) : Exception(problem.ToString())
+{
+    /// <summary>What is wrong and what to write instead.</summary>
+    public Problem Problem { get; } = problem;
+}
