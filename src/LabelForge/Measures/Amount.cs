@@ -1,0 +1,147 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Measures;
+
+/// <summary>A unit in which makers write amounts.</summary>
+public enum AmountUnit
+{
+    /// <summary>Grams.</summary>
+    Gram,
+
+    /// <summary>Kilograms.</summary>
+    Kilogram,
+
+    /// <summary>Milligrams.</summary>
+    Milligram,
+
+    /// <summary>Avoirdupois ounces.</summary>
+    Ounce,
+
+    /// <summary>Avoirdupois pounds.</summary>
+    Pound,
+
+    /// <summary>Millilitres.</summary>
+    Millilitre,
+
+    /// <summary>Litres.</summary>
+    Litre,
+
+    /// <summary>US fluid ounces.</summary>
+    FluidOunce,
+
+    /// <summary>US teaspoons.</summary>
+    Teaspoon,
+
+    /// <summary>US tablespoons.</summary>
+    Tablespoon,
+
+    /// <summary>Drops, 20 to the millilitre unless the material says otherwise.</summary>
+    Drop,
+
+    /// <summary>Percent by mass of something named.</summary>
+    PercentOf,
+}
+
+/// <summary>An amount as a person writes it: a figure above zero, its unit, and of what where it is a percentage.</summary>
+/// <param name="Figure">The figure, always above zero.</param>
+/// <param name="Unit">The unit.</param>
+/// <param name="Of">What a percentage is of: <c>batch</c> or the id of a material; null for every other unit.</param>
+public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
+{
+    private const string Examples = "Write a figure and a unit: 900 g, 1.5 lb, 2 oz, 15 mL, 0.5 tsp, 20 drops, or 1.5 % of batch.";
+
+    private static readonly Dictionary<string, AmountUnit> Units = new(StringComparer.OrdinalIgnoreCase)
+    {
+        ["g"] = AmountUnit.Gram, ["gram"] = AmountUnit.Gram, ["grams"] = AmountUnit.Gram,
+        ["kg"] = AmountUnit.Kilogram, ["mg"] = AmountUnit.Milligram,
+        ["oz"] = AmountUnit.Ounce, ["ounce"] = AmountUnit.Ounce, ["ounces"] = AmountUnit.Ounce,
+        ["lb"] = AmountUnit.Pound, ["lbs"] = AmountUnit.Pound, ["pound"] = AmountUnit.Pound, ["pounds"] = AmountUnit.Pound,
+        ["ml"] = AmountUnit.Millilitre, ["l"] = AmountUnit.Litre, ["litre"] = AmountUnit.Litre, ["liter"] = AmountUnit.Litre,
+        ["fl oz"] = AmountUnit.FluidOunce, ["fl. oz."] = AmountUnit.FluidOunce,
+        ["tsp"] = AmountUnit.Teaspoon, ["teaspoon"] = AmountUnit.Teaspoon, ["teaspoons"] = AmountUnit.Teaspoon,
+        ["tbsp"] = AmountUnit.Tablespoon, ["tablespoon"] = AmountUnit.Tablespoon, ["tablespoons"] = AmountUnit.Tablespoon,
+        ["drop"] = AmountUnit.Drop, ["drops"] = AmountUnit.Drop,
+    };
+
+    /// <summary>Whether the unit measures mass.</summary>
+    public bool IsMass => Unit <= AmountUnit.Pound;
+
+    /// <summary>Whether the unit measures volume (drops and spoons too).</summary>
+    public bool IsVolume => Unit is >= AmountUnit.Millilitre and <= AmountUnit.Drop;
+
+    /// <summary>Reads an amount; decimal point only, a space before the unit optional, fractions such as <c>1/2</c> or <c>1 1/2</c> allowed.</summary>
+    public static Parsed<Amount> Parse(string text)
+    {
+        var match = Shape().Match(text.Trim());
+        if (!match.Success)
+            return Parsed<Amount>.Refused($"\"{text.Trim()}\" is not an amount.", Examples);
+        if (ReadFigure(match.Groups["figure"].Value) is not { } figure)
+            return Parsed<Amount>.Refused($"\"{match.Groups["figure"].Value}\" is not a figure that can be read.", Examples);
+        if (match.Groups["sign"].Success || figure == 0)
+            return Parsed<Amount>.Refused($"\"{text.Trim()}\" is not more than nothing.", "Write an amount above zero, or leave the line out.");
+        var unit = Spaces().Replace(match.Groups["unit"].Value.Trim(), " ");
+        if (unit.StartsWith('%'))
+        {
+            var of = unit[1..].Trim();
+            return of.StartsWith("of ", StringComparison.OrdinalIgnoreCase) && of.Length > 3
+                ? figure <= 100
+                    ? Parsed<Amount>.Of(new Amount(figure, AmountUnit.PercentOf, of[3..].Trim()))
+                    : Parsed<Amount>.Refused($"\"{text.Trim()}\" is more than the whole.", "Write at most 100 %.")
+                : Parsed<Amount>.Refused($"\"{text.Trim()}\": a percentage of what?", $"Write {figure} % of batch, or {figure} % of the id of a material.");
+        }
+        if (unit.Length == 0)
+            return Parsed<Amount>.Refused($"\"{text.Trim()}\" has no unit.", Examples);
+        return Units.TryGetValue(unit, out var known)
+            ? Parsed<Amount>.Of(new Amount(figure, known, null))
+            : Parsed<Amount>.Refused($"\"{unit}\" is not a unit known here.", Examples);
+    }
+
+    /// <summary>The mass, where the unit measures mass.</summary>
+    /// <exception cref="InvalidOperationException">The unit does not measure mass.</exception>
+    public Mass AsMass() => Unit switch
+    {
+        AmountUnit.Gram => Mass.FromGrams(Figure),
+        AmountUnit.Kilogram => Mass.FromGrams(Figure * 1000m),
+        AmountUnit.Milligram => Mass.FromGrams(Figure / 1000m),
+        AmountUnit.Ounce => Mass.FromOunces(Figure),
+        AmountUnit.Pound => Mass.FromPounds(Figure),
+        _ => throw new InvalidOperationException($"{Unit} does not measure mass."),
+    };
+
+    /// <summary>The volume, where the unit measures volume.</summary>
+    /// <param name="dropsPerMillilitre">How many of this material's drops make a millilitre.</param>
+    /// <exception cref="InvalidOperationException">The unit does not measure volume.</exception>
+    public Volume AsVolume(decimal dropsPerMillilitre = Volume.DropsPerMillilitre) => Unit switch
+    {
+        AmountUnit.Millilitre => Volume.FromMillilitres(Figure),
+        AmountUnit.Litre => Volume.FromMillilitres(Figure * 1000m),
+        AmountUnit.FluidOunce => Volume.FromFluidOunces(Figure),
+        AmountUnit.Teaspoon => Volume.FromMillilitres(Figure * Volume.MillilitresPerTeaspoon),
+        AmountUnit.Tablespoon => Volume.FromMillilitres(Figure * Volume.MillilitresPerTablespoon),
+        AmountUnit.Drop => Volume.FromMillilitres(Figure / dropsPerMillilitre),
+        _ => throw new InvalidOperationException($"{Unit} does not measure volume."),
+    };
+
+    private static decimal? ReadFigure(string text)
+    {
+        var parts = text.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
+        if (!parts.All(p => decimal.TryParse(p, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)))
+            return null;
+        var numbers = parts.Select(p => decimal.Parse(p, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture)).ToArray();
+        var value = numbers switch
+        {
+            [var one] => one,
+            [var top, var bottom] when bottom != 0 => top / bottom,
+            [var whole, var top, var bottom] when bottom != 0 => whole + top / bottom,
+            _ => (decimal?)null,
+        };
+        return value is <= 1_000_000_000m ? value : null;
+    }
+
+    [GeneratedRegex(@"^(?<sign>-)?\s*(?<figure>\d+\s+\d+/\d+|\d+/\d+|\d*\.?\d+|\d+\.)\s*(?<unit>[%A-Za-z][\w\s.\-%]*)?$")]
+    private static partial Regex Shape();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Measures;
+
+/// <summary>Reads a supplier's figure for a share: <c>5 %</c>, <c>10-30 %</c>, <c>&lt;= 1 %</c>, <c>&gt;= 2 %</c>.</summary>
+public static partial class ShareText
+{
+    private const string Examples = "Write 5 %, 10-30 %, <= 1 % or >= 2 %.";
+
+    /// <summary>Reads a share or a range of shares.</summary>
+    public static Parsed<ShareRange> Parse(string text)
+    {
+        var match = Shape().Match(text.Trim());
+        if (!match.Success)
+            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is not a share.", Examples);
+        var low = Number(match.Groups["low"].Value);
+        var high = match.Groups["high"].Success ? Number(match.Groups["high"].Value) : low;
+        var sign = match.Groups["sign"].Value;
+        if (low is null or > 100 || high is null or > 100)
+            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is more than the whole.", "A share runs from 0 % to 100 %.");
+        if (sign.Length > 0 && match.Groups["high"].Success)
+            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is a sign and a range at once.", Examples);
+        if (low > high)
+            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" runs from high to low.", $"Write {high}-{low} %.");
+        var (from, to) = sign switch
+        {
+            "<" or "<=" or "≤" => (0m, low.Value),
+            ">" or ">=" or "≥" => (low.Value, 100m),
+            _ => (low.Value, high.Value),
+        };
+        return Parsed<ShareRange>.Of(new ShareRange(Share.FromPercent(from), Share.FromPercent(to)));
+    }
+
+    private static decimal? Number(string text) =>
+        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
+
+    [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥)?\s*(?<low>\d*\.?\d+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>\d*\.?\d+)\s*)?%$")]
+    private static partial Regex Shape();
+}

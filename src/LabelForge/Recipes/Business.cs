@@ -1,0 +1,81 @@
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>What the business whose name stands on the label did (21 CFR 701.12(c)).</summary>
+public enum BusinessRole
+{
+    /// <summary>It made the product.</summary>
+    Maker,
+
+    /// <summary>It sells what another made: "Distributed by".</summary>
+    Distributor,
+
+    /// <summary>Another made it on its order: "Manufactured for".</summary>
+    Packer,
+}
+
+/// <summary>Where a business is.</summary>
+public sealed record Place(string? Street, string? City, string? Region, string? Postcode, string? Country)
+{
+    /// <summary>The place in one line, as a postal address in the country runs; empty where nothing is known.</summary>
+    public string Line => string.Join(", ", new[] { Street, City, string.Join(" ", new[] { Region, Postcode }.Where(HasText)) }.Where(HasText));
+
+    private static bool HasText(string? text) => !string.IsNullOrWhiteSpace(text);
+}
+
+/// <summary>The business of a workshop, from workshop.yaml.</summary>
+public sealed record Business(
+    string Name, BusinessRole Role, Place Place, string? Phone, string? Web, string? Email,
+    string Market, string? GtinPrefix, string Currency)
+{
+    /// <summary>The name with what the law wants before it where the business is not the maker (21 CFR 701.12(c)).</summary>
+    public string NameLine => Role switch
+    {
+        BusinessRole.Distributor => $"Distributed by {Name}",
+        BusinessRole.Packer => $"Manufactured for {Name}",
+        _ => Name,
+    };
+
+    /// <summary>Every way to reach the business, in one line; null where there is none.</summary>
+    public string? ContactLine
+    {
+        get
+        {
+            var ways = new[] { Phone, Web, Email }.Where(w => !string.IsNullOrWhiteSpace(w)).ToArray();
+            return ways.Length == 0 ? null : string.Join("  ", ways);
+        }
+    }
+
+    /// <summary>Reads a workshop.yaml.</summary>
+    /// <exception cref="InputException">Something in it is wrong.</exception>
+    public static Business Read(MapNode file)
+    {
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency");
+        var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
+        var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
+        var prefix = file.OptionalText("gtin prefix");
+        if (prefix is not null && (prefix.Text.Length is < 6 or > 11 || !prefix.Text.All(char.IsAsciiDigit)))
+            throw prefix.Refuse($"\"{prefix.Text}\" is not a GS1 company prefix.", "Write its 6 to 11 digits in quotation marks, as GS1 gave it.");
+        return new Business(
+            file.Required("business", "Your trading name").Text,
+            ReadRole(file.OptionalText("role")),
+            new Place(place?.OptionalText("street")?.Text, place?.OptionalText("city")?.Text, place?.OptionalText("region")?.Text,
+                place?.OptionalText("postcode")?.Text, place?.OptionalText("country")?.Text),
+            contact?.OptionalText("phone")?.Text, contact?.OptionalText("web")?.Text, contact?.OptionalText("email")?.Text,
+            ReadMarket(file.OptionalText("market")), prefix?.Text, file.OptionalText("currency")?.Text ?? "USD");
+    }
+
+    private static string ReadMarket(TextNode? node) => node is null
+        ? "us"
+        : node.Text is "us" or "eu" or "uk" or "ca" ? node.Text : throw node.Refuse($"\"{node.Text}\" is not a market known here.", "Write us, eu, uk or ca.");
+
+    private static BusinessRole ReadRole(TextNode? node) => node?.Text switch
+    {
+        null or "maker" => BusinessRole.Maker,
+        "distributor" => BusinessRole.Distributor,
+        "packer" => BusinessRole.Packer,
+        var other => throw node!.Refuse($"\"{other}\" is not a role.", "Write maker, distributor or packer."),
+    };
+}

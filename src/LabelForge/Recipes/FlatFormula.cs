@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Recipes;
+
+/// <summary>A bought material's share of the finished batch, materials made in the shop opened up.</summary>
+public sealed record FlatShare(Material Material, decimal Share);
+
+/// <summary>A batch as shares of bought materials only: what the shop mixed itself is opened up, level by level.</summary>
+public static class FlatFormula
+{
+    /// <summary>Opens up a batch.</summary>
+    /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
+    public static ImmutableArray<FlatShare> Of(Workshop workshop, BatchFormula batch)
+    {
+        var shares = new Dictionary<string, decimal>();
+        var order = new List<Material>();
+        foreach (var line in batch.Lines)
+            Open(workshop, line.Material, line.Mass.Grams / batch.Total.Grams, [], shares, order);
+        return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
+    }
+
+    private static void Open(Workshop workshop, Material material, decimal share, ImmutableList<string> inside, Dictionary<string, decimal> shares, List<Material> order)
+    {
+        if (inside.Contains(material.Id))
+        {
+            throw new InputException(new Problem(material.File, material.MadeFrom[0].Line,
+                $"\"{material.Id}\" is made from itself: {string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))}.",
+                "Take it out of one of these lists."));
+        }
+        if (material.MadeFrom.IsEmpty)
+        {
+            if (!shares.TryAdd(material.Id, share))
+                shares[material.Id] += share;
+            else
+                order.Add(material);
+            return;
+        }
+        var (lines, total) = AmountResolution.Resolve(workshop, material.MadeFrom, material.File);
+        foreach (var line in lines)
+            Open(workshop, line.Material, share * line.Mass.Grams / total.Grams, inside.Add(material.Id), shares, order);
+    }
+}

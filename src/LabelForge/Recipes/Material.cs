@@ -1,0 +1,88 @@
+using System.Collections.Immutable;
+using LabelForge.Composition;
+using LabelForge.Measures;
+
+namespace LabelForge.Recipes;
+
+/// <summary>What a material is bought as.</summary>
+public enum MaterialKind
+{
+    /// <summary>A ready-made base.</summary>
+    Base,
+
+    /// <summary>An oil, butter or wax.</summary>
+    Oil,
+
+    /// <summary>A fragrance or essential oil.</summary>
+    Fragrance,
+
+    /// <summary>A colourant or a blend of them.</summary>
+    Colourant,
+
+    /// <summary>Anything else that goes in.</summary>
+    Additive,
+
+    /// <summary>Sodium or potassium hydroxide.</summary>
+    Lye,
+
+    /// <summary>Water.</summary>
+    Water,
+
+    /// <summary>What goes around the product.</summary>
+    Packaging,
+}
+
+/// <summary>One line of a supplier's declaration.</summary>
+/// <param name="Name">The name as the supplier writes it.</param>
+/// <param name="Share">What the supplier says of its share of the material; <see cref="ShareRange.Unknown"/> where nothing.</param>
+/// <param name="Line">The line it stands on.</param>
+public sealed record DeclaredConstituent(string Name, ShareRange Share, int Line);
+
+/// <summary>One use of a material: its id and how much of it.</summary>
+public sealed record MaterialUse(string Material, Amount Amount, int Line);
+
+/// <summary>A certificate's highest share of the finished product for one IFRA category.</summary>
+public sealed record FragranceLimit(string Category, Share Highest);
+
+/// <summary>A certificate's figure for an allergen's share of the fragrance.</summary>
+public sealed record AllergenShare(string Name, ShareRange Share);
+
+/// <summary>Something bought (or made in the shop), from materials/ID.yaml.</summary>
+public sealed record Material
+{
+    /// <summary>The file's name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The file, for messages.</summary>
+    public required string File { get; init; }
+
+    /// <summary>The name people say.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>What it is bought as.</summary>
+    public required MaterialKind Kind { get; init; }
+
+    /// <summary>How far the supplier's order can be trusted.</summary>
+    public ListedOrder Listed { get; init; } = ListedOrder.Label;
+
+    /// <summary>The supplier's declaration, in the supplier's order; empty for packaging and for what is made in the shop.</summary>
+    public ImmutableArray<DeclaredConstituent> Contains { get; init; } = [];
+
+    /// <summary>What it was made from, where the shop made it.</summary>
+    public ImmutableArray<MaterialUse> MadeFrom { get; init; } = [];
+
+    /// <summary>Grams a millilitre, or null where not known.</summary>
+    public decimal? GramsPerMillilitre { get; init; }
+
+    /// <summary>How many drops make a millilitre.</summary>
+    public decimal DropsPerMillilitre { get; init; } = Volume.DropsPerMillilitre;
+
+    /// <summary>A fragrance's limits, by IFRA category.</summary>
+    public ImmutableArray<FragranceLimit> Limits { get; init; } = [];
+
+    /// <summary>A fragrance's allergens.</summary>
+    public ImmutableArray<AllergenShare> Allergens { get; init; } = [];
+
+    /// <summary>The supplier's lot in use, where written.</summary>
+    public string? Lot { get; init; }
+}

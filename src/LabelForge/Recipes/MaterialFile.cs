@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Composition;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>Reads materials/ID.yaml.</summary>
+public static class MaterialFile
+{
+    /// <summary>Reads a material.</summary>
+    /// <exception cref="InputException">Something in it is wrong.</exception>
+    public static Material Read(string id, MapNode file)
+    {
+        file.OnlyKeys("A material", "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens",
+            "packs", "lot", "supplier", "flash point", "notes");
+        var kind = ReadKind(file.Required("kind", "base"));
+        var contains = ReadContains(file, file.Items("contains"));
+        var madeFrom = MaterialUses.Read(file, "made from");
+        if (kind != MaterialKind.Packaging && contains.IsEmpty && madeFrom.IsEmpty)
+            throw file.Refuse($"Nothing says what is in \"{id}\".", "Write the supplier's declaration: contains: with one name a line, or made from: for what you made.");
+        if (!contains.IsEmpty && !madeFrom.IsEmpty)
+            throw file.Refuse("\"contains\" and \"made from\" both say what is in it.", "Keep one of the two.");
+        return new Material
+        {
+            Id = id,
+            File = file.File,
+            Name = file.Required("name", "Clear shea base").Text,
+            Kind = kind,
+            Listed = ReadListed(file.OptionalText("listed")),
+            Contains = contains,
+            MadeFrom = madeFrom,
+            GramsPerMillilitre = ReadDensity(file.OptionalText("density")),
+            DropsPerMillilitre = ReadDrops(file.OptionalText("drops per mL")),
+            Limits = ReadLimits(file.OptionalMap("limits")),
+            Allergens = ReadAllergens(file.OptionalMap("allergens")),
+            Lot = file.OptionalText("lot")?.Text,
+        };
+    }
+
+    private static MaterialKind ReadKind(TextNode node) =>
+        Enum.TryParse<MaterialKind>(node.Text, ignoreCase: true, out var kind) && Enum.IsDefined(kind) && !char.IsDigit(node.Text[0])
+            ? kind
+            : throw node.Refuse($"\"{node.Text}\" is not a kind of material.", "Write base, oil, fragrance, colourant, additive, lye, water or packaging.");
+
+    private static ListedOrder ReadListed(TextNode? node) => node?.Text switch
+    {
+        null or "label" => ListedOrder.Label,
+        "strict" => ListedOrder.Strict,
+        "none" => ListedOrder.None,
+        var other => throw node!.Refuse($"\"{other}\" does not say how far the order can be trusted.",
+            "Write strict (descending throughout), label (a lawful label's order) or none."),
+    };
+
+    private static ImmutableArray<DeclaredConstituent> ReadContains(MapNode file, ImmutableArray<Node> items)
+    {
+        var read = items.Select(ReadConstituent).ToImmutableArray();
+        var twice = read.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        if (twice is not null)
+            throw new InputException(new Problem(file.File, twice.Last().Line, $"\"{twice.Key}\" stands twice in the declaration.", "Name each constituent once."));
+        return read;
+    }
+
+    private static DeclaredConstituent ReadConstituent(Node node) => node switch
+    {
+        TextNode { Text.Length: > 0 } text => new DeclaredConstituent(text.Text, ShareRange.Unknown, text.Line),
+        MapNode { Entries: [{ Value: TextNode share } only] } => new DeclaredConstituent(only.Key, Read(share, ShareText.Parse), only.Line),
+        _ => throw node.Refuse("This is not a constituent.", "Write a name, or a name and its share: Sodium Stearate: 10-30 %"),
+    };
+
+    private static decimal? ReadDensity(TextNode? node)
+    {
+        if (node is null)
+            return null;
+        var parts = node.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (parts.Length == 2 && parts[1] is "g/mL" or "g/ml" or "g/cm3" or "kg/L"
+            && decimal.TryParse(parts[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var density) && density is > 0 and < 25)
+            return density;
+        throw node.Refuse($"\"{node.Text}\" is not a density.", "Write grams to the millilitre, for example: density: 0.96 g/mL");
+    }
+
+    private static decimal ReadDrops(TextNode? node) => node is null
+        ? Volume.DropsPerMillilitre
+        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var drops) && drops is >= 1 and <= 200
+            ? drops
+            : throw node.Refuse($"\"{node.Text}\" is not a number of drops.", "Count the drops in a millilitre, for example: drops per mL: 25");
+
+    private static ImmutableArray<FragranceLimit> ReadLimits(MapNode? map) => map is null ? [] : [.. map.Entries.Select(e =>
+    {
+        if (!e.Key.StartsWith("category ", StringComparison.OrdinalIgnoreCase))
+            throw new InputException(new Problem(map.File, e.Line, $"\"{e.Key}\" is not an IFRA category.", "Write, for example: category 9: 5.2 %"));
+        var text = e.Value as TextNode ?? throw e.Value.Refuse("A limit is one share.", "Write, for example: category 9: 5.2 %");
+        var range = Read(text, ShareText.Parse);
+        return new FragranceLimit(e.Key["category ".Length..].Trim().ToUpperInvariant(), range.High);
+    })];
+
+    private static ImmutableArray<AllergenShare> ReadAllergens(MapNode? map) => map is null ? [] : [.. map.Entries.Select(e =>
+    {
+        var text = e.Value as TextNode ?? throw e.Value.Refuse("An allergen has one share or range.", "Write, for example: Linalool: 3-5 %");
+        return new AllergenShare(e.Key, Read(text, ShareText.Parse));
+    })];
+
+    private static T Read<T>(TextNode node, Func<string, Parsed<T>> parse) =>
+        parse(node.Text) is { IsValue: true, Value: { } value } ? value : throw Refusal(node, parse(node.Text));
+
+    private static InputException Refusal<T>(TextNode node, Parsed<T> parsed) => node.Refuse(parsed.Wrong!, parsed.Write!);
+}

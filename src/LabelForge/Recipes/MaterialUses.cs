@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>Reads lists of <c>{ use: ID, amount: ... }</c>.</summary>
+public static class MaterialUses
+{
+    private const string Example = "{ use: clear-base, amount: 900 g }";
+
+    /// <summary>Reads the list under a key; empty where the key is not there.</summary>
+    /// <exception cref="InputException">An entry is not a use, or its amount cannot be read.</exception>
+    public static ImmutableArray<MaterialUse> Read(MapNode file, string key) => [.. file.Items(key).Select(ReadOne)];
+
+    private static MaterialUse ReadOne(Node node)
+    {
+        var map = node as MapNode ?? throw node.Refuse($"This is {node.Kind}, not a material and its amount.", $"Write {Example}");
+        map.OnlyKeys("A material in a recipe", "use", "amount");
+        var use = map.Required("use", "clear-base");
+        var amount = map.Required("amount", "900 g");
+        var parsed = Amount.Parse(amount.Text);
+        return parsed.IsValue
+            ? new MaterialUse(use.Text, parsed.Value, use.Line)
+            : throw amount.Refuse(parsed.Wrong, parsed.Write);
+    }
+}

@@ -1,0 +1,63 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Recipes;
+
+/// <summary>How a soap is sold, which decides what its label must say (21 CFR 701.20).</summary>
+public enum SoldAs
+{
+    /// <summary>As a cosmetic.</summary>
+    Cosmetic,
+
+    /// <summary>As true soap, for cleaning only.</summary>
+    Soap,
+}
+
+/// <summary>What is made, from recipes/ID.yaml.</summary>
+public sealed record Recipe
+{
+    /// <summary>The file's name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>The file, for messages.</summary>
+    public required string File { get; init; }
+
+    /// <summary>The product's own name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The statement of identity; null where the recipe has none (a finding).</summary>
+    public string? Identity { get; init; }
+
+    /// <summary>The product kind's id.</summary>
+    public required string Product { get; init; }
+
+    /// <summary>The line of the product kind, for messages.</summary>
+    public required int ProductLine { get; init; }
+
+    /// <summary>How it is sold.</summary>
+    public SoldAs SoldAs { get; init; } = SoldAs.Cosmetic;
+
+    /// <summary>What the maker says of it.</summary>
+    public ImmutableArray<string> Claims { get; init; } = [];
+
+    /// <summary>What goes in.</summary>
+    public required ImmutableArray<MaterialUse> Materials { get; init; }
+
+    /// <summary>How many pieces the batch makes.</summary>
+    public required int Pieces { get; init; }
+
+    /// <summary>The declared net quantity of a piece; null where it is to be computed.</summary>
+    public Amount? Net { get; init; }
+
+    /// <summary>The line of the net quantity, or 0.</summary>
+    public int NetLine { get; init; }
+
+    /// <summary>Directions for use.</summary>
+    public string? Directions { get; init; }
+
+    /// <summary>Warnings, the maker's own text.</summary>
+    public ImmutableArray<string> Warnings { get; init; } = [];
+
+    /// <summary>The item's number under the business's GS1 company prefix, or null.</summary>
+    public string? Item { get; init; }
+}

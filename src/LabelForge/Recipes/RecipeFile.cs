@@ -1,0 +1,62 @@
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>Reads recipes/ID.yaml.</summary>
+public static class RecipeFile
+{
+    /// <summary>Reads a recipe.</summary>
+    /// <exception cref="InputException">Something in it is wrong.</exception>
+    public static Recipe Read(string id, MapNode file)
+    {
+        file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
+            "item", "notes");
+        var product = file.Required("product", "soap-bar");
+        var materials = MaterialUses.Read(file, "materials");
+        if (materials.IsEmpty)
+            throw file.Refuse("The recipe has no materials.", "Write materials: and under it - { use: clear-base, amount: 900 g }");
+        var net = file.OptionalText("net");
+        return new Recipe
+        {
+            Id = id,
+            File = file.File,
+            Name = file.Required("name", "the product's own name").Text,
+            Identity = file.OptionalText("identity")?.Text,
+            Product = product.Text,
+            ProductLine = product.Line,
+            SoldAs = ReadSoldAs(file.OptionalText("sold as")),
+            Claims = [.. file.Texts("claims").Select(t => t.Text)],
+            Materials = materials,
+            Pieces = ReadPieces(file.Required("pieces", "8")),
+            Net = net is null ? null : ReadNet(net),
+            NetLine = net?.Line ?? 0,
+            Directions = file.OptionalText("directions")?.Text,
+            Warnings = [.. file.Texts("warnings").Select(t => t.Text)],
+            Item = file.OptionalText("item")?.Text,
+        };
+    }
+
+    private static SoldAs ReadSoldAs(TextNode? node) => node?.Text switch
+    {
+        null or "cosmetic" => SoldAs.Cosmetic,
+        "soap" => SoldAs.Soap,
+        var other => throw node!.Refuse($"\"{other}\" is not a way to sell it.", "Write soap (true soap, sold for cleaning only) or cosmetic."),
+    };
+
+    private static int ReadPieces(TextNode node) =>
+        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is > 0 and <= 1_000_000
+            ? pieces
+            : throw node.Refuse($"\"{node.Text}\" is not a number of pieces.", "Write a whole number above zero: pieces: 8");
+
+    private static Amount ReadNet(TextNode node)
+    {
+        var parsed = Amount.Parse(node.Text);
+        if (!parsed.IsValue)
+            throw node.Refuse(parsed.Wrong, parsed.Write);
+        return parsed.Value.Unit is AmountUnit.PercentOf or AmountUnit.Drop or AmountUnit.Teaspoon or AmountUnit.Tablespoon
+            ? throw node.Refuse($"\"{node.Text}\" cannot be a net quantity.", "Write a mass or a volume: net: 113 g, or net: 8 fl oz")
+            : parsed.Value;
+    }
+}

@@ -1,0 +1,90 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>A maker's folder: the business, what is bought, what is made. Reading it changes nothing.</summary>
+public sealed class Workshop
+{
+    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials)
+    {
+        Folder = folder;
+        Business = business;
+        Materials = materials;
+    }
+
+    /// <summary>The folder.</summary>
+    public string Folder { get; }
+
+    /// <summary>The business.</summary>
+    public Business Business { get; }
+
+    /// <summary>The materials by id.</summary>
+    public ImmutableDictionary<string, Material> Materials { get; }
+
+    /// <summary>The ids of the recipes there are, in order.</summary>
+    public ImmutableArray<string> RecipeIds => IdsIn("recipes");
+
+    /// <summary>Reads workshop.yaml and every material.</summary>
+    /// <exception cref="InputException">Something is missing or wrong.</exception>
+    public static Workshop Open(string folder)
+    {
+        var file = Path.Combine(folder, "workshop.yaml");
+        if (!File.Exists(file))
+            throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {folder}.",
+                "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER"));
+        var business = Business.Read(YamlFile.Read(file, "workshop.yaml"));
+        var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
+        foreach (var id in FilesIn(folder, "materials"))
+            materials.Add(id, MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml")));
+        return new Workshop(folder, business, materials.ToImmutable());
+    }
+
+    /// <summary>Reads a recipe, by id or by the path of its file.</summary>
+    /// <exception cref="InputException">There is no such recipe, or something in it is wrong.</exception>
+    public Recipe Recipe(string idOrPath)
+    {
+        var id = Path.GetFileNameWithoutExtension(idOrPath);
+        var path = idOrPath.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) && File.Exists(idOrPath)
+            ? idOrPath
+            : Path.Combine(Folder, "recipes", id + ".yaml");
+        if (!File.Exists(path))
+        {
+            var nearest = Spelling.Nearest(id, RecipeIds);
+            throw new InputException(new Problem(null, 0, $"There is no recipe \"{id}\" in {Path.Combine(Folder, "recipes")}.",
+                nearest is null ? $"There are: {string.Join(", ", RecipeIds)}." : $"Did you mean \"{nearest}\"?"));
+        }
+        return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));
+    }
+
+    /// <summary>The material of an id, as used on a line of a file.</summary>
+    /// <exception cref="InputException">There is no such material.</exception>
+    public Material Material(string id, string file, int line)
+    {
+        if (Materials.TryGetValue(id, out var material))
+            return material;
+        var nearest = Spelling.Nearest(id, Materials.Keys);
+        throw new InputException(new Problem(file, line, $"There is no material \"{id}\".",
+            nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml."));
+    }
+
+    /// <summary>The folder of the workshop that a recipe's file lies in.</summary>
+    public static string FolderOf(string recipePath) =>
+        Path.GetDirectoryName(Path.GetDirectoryName(Path.GetFullPath(recipePath))) ?? Directory.GetCurrentDirectory();
+
+    private ImmutableArray<string> IdsIn(string room) => [.. FilesIn(Folder, room)];
+
+    // Two files whose names differ only in letter case would be one file on some machines, so the id is refused twice.
+    private static IEnumerable<string> FilesIn(string folder, string room)
+    {
+        var inside = Path.Combine(folder, room);
+        if (!Directory.Exists(inside))
+            return [];
+        var ids = Directory.EnumerateFiles(inside, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal).ToArray();
+        var twice = ids.GroupBy(i => i, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        return twice is null
+            ? ids
+            : throw new InputException(new Problem($"{room}/{twice.Last()}.yaml", 0, $"The id \"{twice.Key}\" stands twice in {room}.", "Rename one of the files."));
+    }
+}
