@@ -1,0 +1,68 @@
+using System.Reflection;
+using LabelForge.Measures;
+
+namespace LabelForge.Markets;
+
+/// <summary>The figures of the law that the program uses, each with its citation and the days on which it holds.</summary>
+public sealed class LawBook
+{
+    private static readonly Lazy<LawBook> Loaded = new(LoadShipped);
+    private readonly Dictionary<string, List<LawEntry>> versions = new(StringComparer.Ordinal);
+
+    private LawBook(IEnumerable<LawEntry> entries)
+    {
+        foreach (var entry in entries)
+        {
+            if (!versions.TryGetValue(entry.Id, out var known))
+                versions[entry.Id] = known = [];
+            if (known.FirstOrDefault(k => Overlap(k, entry)) is { } other)
+                throw new InputException(new Problem(null, 0,
+                    $"{entry.Id} has two versions in force on one day: from {other.InForceFrom:yyyy-MM-dd} and from {entry.InForceFrom:yyyy-MM-dd}.",
+                    "Write \"until\" on the older one."));
+            known.Add(entry);
+        }
+    }
+
+    /// <summary>The book that ships with the program.</summary>
+    public static LawBook Shipped => Loaded.Value;
+
+    /// <summary>Every version of every provision.</summary>
+    public IEnumerable<LawEntry> Entries => versions.Values.SelectMany(v => v);
+
+    /// <summary>Reads one law file.</summary>
+    /// <param name="file">Its name, for messages.</param>
+    /// <param name="text">Its text.</param>
+    /// <exception cref="InputException">A citation or a date is missing, two versions overlap, or the file is malformed.</exception>
+    public static LawBook Read(string file, string text) => new(LawFile.Read(file, new StringReader(text)));
+
+    /// <summary>The version of a provision in force on a day.</summary>
+    /// <param name="id">The provision's name.</param>
+    /// <param name="on">The day to judge by.</param>
+    /// <exception cref="KeyNotFoundException">No provision has that name: a mistake in the program.</exception>
+    /// <exception cref="InputException">The provision is known, and no version of it that is known held on that day.</exception>
+    public LawEntry Get(string id, DateOnly on)
+    {
+        if (!versions.TryGetValue(id, out var known))
+            throw new KeyNotFoundException($"No provision is named {id}.");
+        return known.FirstOrDefault(e => e.HoldsOn(on))
+            ?? throw new InputException(new Problem(null, 0,
+                $"No version of {id} is known to hold on {on:yyyy-MM-dd}.",
+                $"Give a date from {known.Min(e => e.InForceFrom):yyyy-MM-dd} on."));
+    }
+
+    private static bool Overlap(LawEntry a, LawEntry b) =>
+        a.InForceFrom <= (b.Until ?? DateOnly.MaxValue) && b.InForceFrom <= (a.Until ?? DateOnly.MaxValue);
+
+    private static LawBook LoadShipped()
+    {
+        var assembly = Assembly.GetExecutingAssembly();
+        return new(assembly.GetManifestResourceNames()
+            .Where(n => n.StartsWith("markets/Law/", StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal)
+            .SelectMany(n =>
+            {
+                using var reader = new StreamReader(assembly.GetManifestResourceStream(n)!);
+                return LawFile.Read(n, reader);
+            }));
+    }
+}

@@ -1,0 +1,72 @@
+using LabelForge.Measures;
+
+namespace LabelForge.Markets;
+
+/// <summary>Reads a law file. An entry without its citation or one of its dates is refused: gaps get in where they may be left out.</summary>
+internal static class LawFile
+{
+    public static IReadOnlyList<LawEntry> Read(string file, TextReader text) => [.. YamlRecord.List(file, text).Select(Entry)];
+
+    private static LawEntry Entry(YamlRecord record)
+    {
+        record.OnlyKeys("id", "markets", "what", "value", "word", "steps", "of", "gives", "citation",
+            "in force from", "until", "published", "checked", "from memory", "note");
+        var entry = new LawEntry(
+            record.Text("id", "a name, such as net-quantity.letter-height.us"),
+            [.. record.Texts("markets", "[us]").Select(m => MarketText.Parse(m) is { IsValue: true } parsed
+                ? parsed.Value
+                : throw record.RefuseAt("markets", $"{m} is not a market.", "Write us, eu, uk or ca."))],
+            record.Text("what", "what it fixes, in plain words"),
+            Value(record),
+            record.Text("citation", "instrument and paragraph, such as 21 CFR 701.13(i)"),
+            record.Date("in force from"),
+            record.Has("until") ? record.Date("until") : null,
+            record.Date("published"),
+            record.Date("checked"),
+            Truth(record, "from memory"));
+        if (entry.Until < entry.InForceFrom)
+            throw record.RefuseAt("until", "it ends before it begins.", "Write the last day on which it holds.");
+        return entry;
+    }
+
+    private static LawValue Value(YamlRecord record)
+    {
+        if (new[] { "value", "word", "steps" }.Count(record.Has) != 1)
+            throw record.RefuseAt("id", "it must fix one thing.", "Write one of value, word or steps.");
+        if (record.Has("word"))
+            return new LawWord(record.Text("word", "a word"));
+        if (record.Has("value"))
+        {
+            var text = record.Text("value", "a figure and its unit, such as 0.0625 in");
+            var parts = text.Split(' ', 2, StringSplitOptions.TrimEntries);
+            return parts.Length == 2 && YamlRecord.FigureOf(parts[0]) is { } figure
+                ? new LawFigure(figure, parts[1])
+                : throw record.RefuseAt("value", $"\"{text}\" is not a figure and its unit.", "Write both, such as 0.0625 in.");
+        }
+        return new LawSteps(record.Text("of", "the unit it is entered with"), record.Text("gives", "the unit it gives"), Steps(record));
+    }
+
+    private static IReadOnlyList<LawStep> Steps(YamlRecord record)
+    {
+        var rows = record.Records("steps", "[{ up to: 5, is: 0.0625 }, { is: 0.125 }]");
+        var steps = new List<LawStep>();
+        foreach (var row in rows)
+        {
+            row.OnlyKeys("up to", "is");
+            var step = new LawStep(row.Has("up to") ? row.Figure("up to") : null, row.Figure("is"));
+            if (steps.Count > 0 && (steps[^1].UpTo is not { } before || step.UpTo <= before))
+                throw record.RefuseAt("steps", "the bounds do not rise.", "Write the steps from the least bound up, and one without \"up to\" last.");
+            steps.Add(step);
+        }
+        return steps[^1].UpTo is null
+            ? steps
+            : throw record.RefuseAt("steps", "the table has an end.", "Write a last step without \"up to\".");
+    }
+
+    private static bool Truth(YamlRecord record, string key) => record.Text(key, "true or false") switch
+    {
+        "true" => true,
+        "false" => false,
+        var other => throw record.RefuseAt(key, $"\"{other}\" is neither true nor false.", "Write true or false."),
+    };
+}

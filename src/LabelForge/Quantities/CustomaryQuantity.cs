@@ -1,0 +1,48 @@
+using LabelForge.Markets;
+
+namespace LabelForge.Quantities;
+
+/// <summary>The customary part of a US net quantity, in the units that 21 CFR 701.13(j) and (k) ask for.</summary>
+/// <param name="Text">The part, such as <c>24 oz (1 lb 8 oz)</c>.</param>
+/// <param name="HasParentheses">Whether it ends in parentheses, so that the metric part stands without its own.</param>
+internal sealed record CustomaryQuantity(string Text, bool HasParentheses)
+{
+    /// <summary>States ounces by weight.</summary>
+    public static CustomaryQuantity Weight(decimal ounces, DateOnly on) => State(
+        ounces, "oz", [("lb", 16m)], "net-quantity.pounds-beside-from.us", "net-quantity.pounds-only-from.us", on);
+
+    /// <summary>
+    /// States US fluid ounces. Gallons stand only where no fluid ounces stand before them, so the same ladder
+    /// of units serves below a gallon and above.
+    /// </summary>
+    public static CustomaryQuantity Fluid(decimal fluidOunces, DateOnly on) => State(
+        fluidOunces, "fl oz", [("gal", 128m), ("qt", 32m), ("pt", 16m)], "net-quantity.pints-beside-from.us", "net-quantity.gallons-only-from.us", on);
+
+    private static CustomaryQuantity State(
+        decimal ounces, string unit, IReadOnlyList<(string Unit, decimal Ounces)> larger, string besideFrom, string onlyFrom, DateOnly on)
+    {
+        var small = $"{RoundedDown.Text(ounces)} {unit}";
+        if (ounces < LawBook.Shipped.Get(besideFrom, on).Figure)
+            return new(small, false);
+        var large = Ladder(ounces, unit, larger);
+        return ounces < LawBook.Shipped.Get(onlyFrom, on).Figure
+            ? new($"{small} ({large})", true)
+            : new(large, false);
+    }
+
+    // The largest whole units, then what remains in ounces: 21 CFR 701.13(j)(1).
+    private static string Ladder(decimal ounces, string unit, IReadOnlyList<(string Unit, decimal Ounces)> larger)
+    {
+        var parts = new List<string>();
+        foreach (var (name, size) in larger)
+        {
+            var whole = decimal.Truncate(ounces / size);
+            if (whole > 0)
+                parts.Add($"{RoundedDown.Text(whole)} {name}");
+            ounces -= whole * size;
+        }
+        if (ounces > 0)
+            parts.Add($"{RoundedDown.Text(ounces)} {unit}");
+        return string.Join(" ", parts);
+    }
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using LabelForge.Markets;
+using LabelForge.Measures;
+
+namespace LabelForge.Quantities;
+
+/// <summary>A principal display panel: the part of a package that a shopper is most likely to see (21 CFR 701.10).</summary>
+/// <param name="Area">Its area, which sets the least letter height.</param>
+/// <param name="Width">Its width, where it is a rectangle.</param>
+/// <param name="Height">Its height, where it is a rectangle.</param>
+public sealed partial record Panel(Area Area, Length? Width, Length? Height)
+{
+    private const string Examples = "Write width, x, height and unit: 2.5x3.5in, 63.5x38.1mm or 6 x 4 cm.";
+
+    /// <summary>One whole side of a rectangular package: height times width (21 CFR 701.10(a)).</summary>
+    public static Panel Rectangle(Length width, Length height) => new(Area.OfRectangle(width, height), width, height);
+
+    /// <summary>40 percent of a cylinder's height times its circumference (21 CFR 701.10(b)).</summary>
+    public static Panel Cylinder(Length height, Length circumference, DateOnly on) =>
+        new(Part(Area.OfRectangle(height, circumference), "display-panel.cylinder-share.us", on), null, null);
+
+    /// <summary>
+    /// 40 percent of the whole surface of a container of another shape (21 CFR 701.10(c)), tops, bottoms, flanges,
+    /// shoulders and necks left out.
+    /// </summary>
+    public static Panel OtherShape(Area surface, DateOnly on) => new(Part(surface, "display-panel.other-share.us", on), null, null);
+
+    /// <summary>Reads a rectangular panel, width first; one unit at the end holds for both.</summary>
+    public static Parsed<Panel> Parse(string text)
+    {
+        var match = Shape().Match(text.Trim());
+        if (!match.Success)
+            return Parsed<Panel>.Refused($"\"{text.Trim()}\" is not the size of a panel.", Examples);
+        var unit = match.Groups["unit"].Value;
+        var width = Side(match.Groups["width"].Value, match.Groups["first"].Success ? match.Groups["first"].Value : unit);
+        var height = Side(match.Groups["height"].Value, unit);
+        return width is { Millimetres: > 0 } w && height is { Millimetres: > 0 } h
+            ? Parsed<Panel>.Of(Rectangle(w, h))
+            : Parsed<Panel>.Refused($"\"{text.Trim()}\" has a side that no panel has.", "Write sides above nothing and up to 10 m.");
+    }
+
+    private static Area Part(Area whole, string id, DateOnly on) =>
+        Area.FromSquareMillimetres(whole.SquareMillimetres * LawBook.Shipped.Get(id, on).Figure / 100m);
+
+    private static Length? Side(string figure, string unit)
+    {
+        if (!decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) || value > 10_000m)
+            return null;
+        return unit.ToLowerInvariant() switch
+        {
+            "mm" => Length.FromMillimetres(value),
+            "cm" => Length.FromMillimetres(value * 10m),
+            _ => Length.FromInches(value),
+        };
+    }
+
+    [GeneratedRegex("""^(?<width>\d*\.?\d+)\s*(?<first>mm|cm|in|")?\s*(?:x|×|by)\s*(?<height>\d*\.?\d+)\s*(?<unit>mm|cm|inches|inch|in|")$""", RegexOptions.IgnoreCase)]
+    private static partial Regex Shape();
+}
