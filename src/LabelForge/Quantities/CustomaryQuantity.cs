@@ -5,6 +5,7 @@ namespace LabelForge.Quantities;
 /// <summary>The customary part of a US net quantity, in the units that 21 CFR 701.13(j) and (k) ask for.</summary>
 /// <param name="Text">The part, such as <c>24 oz (1 lb 8 oz)</c>.</param>
 /// <param name="HasParentheses">Whether it ends in parentheses, so that the metric part stands without its own.</param>
+/// <remarks>16 oz to the pound; 16 fl oz to the pint, 32 to the quart, 128 to the gallon: NIST Handbook 44, Appendix C.</remarks>
 internal sealed record CustomaryQuantity(string Text, bool HasParentheses)
 {
     /// <summary>States ounces by weight.</summary>

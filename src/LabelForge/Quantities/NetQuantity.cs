@@ -18,7 +18,7 @@ public sealed record LetterHeight(decimal Inches, decimal Mm, string Source)
 {
     /// <summary>The least height of a net quantity's letters.</summary>
     /// <param name="market">The market.</param>
-    /// <param name="amount">The quantity declared; the EU and the UK go by it.</param>
+    /// <param name="amount">What the package holds; the EU and the UK go by it, before it is cut, so never by too little.</param>
     /// <param name="panel">The principal display panel; the US and Canada go by its area.</param>
     /// <param name="on">The day to judge by.</param>
     /// <returns>Null where the market goes by the panel and none is given.</returns>

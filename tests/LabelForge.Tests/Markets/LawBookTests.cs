@@ -1,0 +1,110 @@
+using LabelForge.Markets;
+using LabelForge.Measures;
+
+namespace LabelForge.Tests.Markets;
+
+public class LawBookTests
+{
+    private const string Whole = """
+        - id: letters.height
+          markets: [us]
+          what: Least height of letters
+          value: 0.0625 in
+          citation: 21 CFR 701.3(b)
+          in force from: 1974-03-15
+          published: 1974-03-15
+          checked: 2026-11-25
+          from memory: true
+        """;
+
+    [Theory]
+    [InlineData("markets")]
+    [InlineData("what")]
+    [InlineData("value")]
+    [InlineData("citation")]
+    [InlineData("in force from")]
+    [InlineData("published")]
+    [InlineData("checked")]
+    [InlineData("from memory")]
+    public void An_entry_that_lacks_its_citation_or_a_date_is_not_loaded(string key)
+    {
+        Assert.Single(LawBook.Read("law.yaml", Whole).Entries);
+        var gap = string.Join('\n', Whole.Split('\n').Where(l => !l.TrimStart().StartsWith(key + ":", StringComparison.Ordinal)));
+        var refused = Assert.Throws<InputException>(() => LawBook.Read("law.yaml", gap));
+        Assert.Equal(("law.yaml", 1), (refused.Problem.File, refused.Problem.Line));
+        Assert.Contains("letters.height", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("citation: 21 CFR 701.3(b)", "citation:", 5)]
+    [InlineData("1974-03-15\n  published", "15 March 1974\n  published", 6)]
+    [InlineData("0.0625 in", "0.0625", 4)]
+    [InlineData("0.0625 in", "a sixteenth in", 4)]
+    [InlineData("markets: [us]", "markets: [fr]", 2)]
+    [InlineData("from memory: true", "from memory: perhaps", 9)]
+    [InlineData("from memory: true", "from memory: true\n  untill: 2030-01-01", 10)]
+    [InlineData("from memory: true", "from memory: true\n  until: 1970-01-01", 10)]
+    public void A_malformed_entry_is_refused_at_its_line(string from, string to, int line)
+    {
+        var refused = Assert.Throws<InputException>(() => LawBook.Read("law.yaml", Whole.Replace(from, to, StringComparison.Ordinal)));
+        Assert.Equal(line, refused.Problem.Line);
+        Assert.NotEmpty(refused.Problem.Write);
+    }
+
+    [Fact]
+    public void Two_versions_in_force_on_one_day_are_refused() =>
+        Assert.Contains("two versions", Assert.Throws<InputException>(() => LawBook.Read("law.yaml", Whole + "\n" + Whole)).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("{ up to: 5, is: 1 }, { up to: 5, is: 2 }, { is: 3 }")]
+    [InlineData("{ up to: 5, is: 1 }, { up to: 9, is: 2 }")]
+    [InlineData("{ is: 1 }, { up to: 9, is: 2 }")]
+    public void A_table_whose_bounds_do_not_rise_or_that_ends_is_refused(string steps) =>
+        Assert.Throws<InputException>(() => LawBook.Read("law.yaml",
+            Whole.Replace("value: 0.0625 in", $"of: sq in\n  gives: in\n  steps: [{steps}]", StringComparison.Ordinal)));
+
+    /// <summary>Regulation (EU) 2023/1545: from 31 July 2026 for new products, from 31 July 2028 for those on the market; the UK keeps the shorter list.</summary>
+    [Theory]
+    [InlineData("allergens.list-new-products.eu", "2026-07-30", "short")]
+    [InlineData("allergens.list-new-products.eu", "2026-07-31", "extended")]
+    [InlineData("allergens.list-on-market.eu", "2028-07-30", "short")]
+    [InlineData("allergens.list-on-market.eu", "2028-07-31", "extended")]
+    [InlineData("allergens.list-new-products.uk", "2026-07-31", "short")]
+    public void Old_and_new_allergen_lists_answer_on_both_sides_of_their_date(string id, string on, string list) =>
+        Assert.Equal(list, LawBook.Shipped.Get(id, DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture)).Word);
+
+    [Fact]
+    public void A_day_before_any_known_law_is_refused_and_an_unknown_name_is_a_mistake_of_the_program()
+    {
+        var refused = Assert.Throws<InputException>(() => LawBook.Shipped.Get("warnings.letter-height.us", new DateOnly(1975, 3, 2)));
+        Assert.Contains("1975-03-03", refused.Message, StringComparison.Ordinal);
+        Assert.Throws<KeyNotFoundException>(() => LawBook.Shipped.Get("no.such.provision", new DateOnly(2026, 1, 1)));
+    }
+
+    [Theory]
+    [InlineData("ingredients.letter-height.us", 1.5875)]       // 1/16 in, 21 CFR 701.3(b)
+    [InlineData("ingredients.letter-height-small.us", 0.79375)] // 1/32 in, 21 CFR 701.3(p)
+    [InlineData("warnings.letter-height.us", 1.5875)]          // 1/16 in, 21 CFR 740.2(b)
+    public void Letter_heights_are_read_as_lengths(string id, double millimetres) =>
+        Assert.Equal((decimal)millimetres, LawBook.Shipped.Get(id, new DateOnly(2026, 11, 25)).Length.Millimetres);
+
+    [Theory]
+    [InlineData("net-quantity.bottom-of-panel.us", 30, "21 CFR 701.13(f)")]
+    [InlineData("net-quantity.bottom-of-panel-exempt.us", 5, "21 CFR 701.13(f)")]
+    [InlineData("net-quantity.letter-proportion.us", 3, "21 CFR 701.13(h)(1)")]
+    [InlineData("ingredients.one-percent-line.us", 1, "21 CFR 701.3(f)(2)")]
+    [InlineData("ingredients.small-package-below.us", 12, "21 CFR 701.3(p)")]
+    public void Figures_come_with_the_paragraph_that_sets_them(string id, int figure, string citation)
+    {
+        var entry = LawBook.Shipped.Get(id, new DateOnly(2026, 11, 25));
+        Assert.Equal((figure, citation), (entry.Figure, entry.Citation));
+    }
+
+    [Fact]
+    public void Every_shipped_entry_names_the_market_that_its_id_ends_with_and_was_published_before_it_was_checked() =>
+        Assert.All(LawBook.Shipped.Entries, e =>
+        {
+            Assert.Equal([e.Id[(e.Id.LastIndexOf('.') + 1)..]], e.Markets.Select(MarketText.Of));
+            Assert.True(e.Published <= e.LastChecked, e.Id);
+        });
+}
