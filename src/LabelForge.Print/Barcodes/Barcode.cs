@@ -1,0 +1,140 @@
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Print.Drawing;
+using ZXing;
+using ZXing.Common;
+
+namespace LabelForge.Print.Barcodes;
+
+/// <summary>Draws barcodes as rectangles of ink.</summary>
+/// <remarks>
+/// The block's size includes the quiet zones, which stay blank. Widths are whole printer dots; put the block's corner on
+/// a whole dot too, and do not scale it, or the printer rounds bars unevenly. The caption is the human-readable text and
+/// stands outside the block's size; it belongs beside or below the block.
+/// </remarks>
+public static class Barcode
+{
+    // GS1 General Specifications, 5.4.1: at most 48 characters in one GS1-128 symbol (from memory).
+    private const int MostGs1Code128Characters = 48;
+
+    // What the encoder takes in one Code 128; a lot or a shelf code never nears it.
+    private const int MostCode128Characters = 80;
+
+    /// <summary>Draws text as a barcode.</summary>
+    /// <param name="kind">The kind of barcode.</param>
+    /// <param name="data">
+    /// Code 128: 1 to 80 characters of ASCII that print. GS1 kinds: an element string as <see cref="Gs1ElementString.Parse"/>
+    /// reads it. QR: any text. EAN-13 and UPC-A: a GTIN with its check digit.
+    /// </param>
+    /// <param name="options">Size and printer; null takes a 300 dpi printer and the kind's own size.</param>
+    /// <returns>The block, or why the data cannot be this kind of barcode.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A resolution other than 300 or 600, or a module or a height of nothing.</exception>
+    public static Parsed<InkBlock> Draw(BarcodeKind kind, string data, BarcodeOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(data);
+        options = Checked(options);
+        return kind switch
+        {
+            BarcodeKind.Code128 => Code128(data, options),
+            BarcodeKind.Qr => Qr(data, options),
+            BarcodeKind.Ean13 or BarcodeKind.UpcA => Till(kind, Gtin.Parse(data), options),
+            BarcodeKind.Gs1Code128 or BarcodeKind.Gs1DataMatrix => Read(kind, Gs1ElementString.Parse(data), options),
+            _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of barcode."),
+        };
+    }
+
+    /// <summary>Draws an element string as a barcode.</summary>
+    /// <param name="kind">GS1-128 or GS1 DataMatrix; EAN-13 or UPC-A where the string holds the GTIN alone.</param>
+    /// <param name="data">What the barcode says.</param>
+    /// <param name="options">Size and printer; null takes a 300 dpi printer and the kind's own size.</param>
+    /// <returns>The block, or why the data cannot be this kind of barcode.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A resolution other than 300 or 600, or a module or a height of nothing.</exception>
+    public static Parsed<InkBlock> Draw(BarcodeKind kind, Gs1ElementString data, BarcodeOptions? options = null)
+    {
+        ArgumentNullException.ThrowIfNull(data);
+        options = Checked(options);
+        switch (kind)
+        {
+            case BarcodeKind.Gs1DataMatrix:
+                return Encoded(kind, () => SymbolEncoder.Gs1DataMatrix(data.Message), options, data.HumanReadable);
+            case BarcodeKind.Gs1Code128 when data.Message.Length <= MostGs1Code128Characters:
+                return Encoded(kind, () => SymbolEncoder.Gs1Code128(data.Message), options, data.HumanReadable);
+            case BarcodeKind.Gs1Code128:
+                return Parsed<InkBlock>.Refused(
+                    $"{data.HumanReadable} is {data.Message.Length} characters long; GS1-128 carries {MostGs1Code128Characters}.",
+                    "Leave an element out, or use GS1 DataMatrix.");
+            case BarcodeKind.Ean13 or BarcodeKind.UpcA when data.Elements.Length == 1:
+                return Till(kind, Parsed<Gtin>.Of(data.Gtin), options);
+            case BarcodeKind.Ean13 or BarcodeKind.UpcA:
+                return Parsed<InkBlock>.Refused($"{kind} carries a GTIN and nothing else.", "Give the GTIN alone, or use GS1 DataMatrix for lot and dates.");
+            case BarcodeKind.Qr:
+                return Parsed<InkBlock>.Refused("A QR code carries a web address, not an element string.", "Give the element string's Digital Link.");
+            case BarcodeKind.Code128:
+                return Parsed<InkBlock>.Refused("Code 128 without FNC1 does not say that its data is GS1's.", "Use GS1-128 for an element string.");
+            default:
+                throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of barcode.");
+        }
+    }
+
+    private static BarcodeOptions Checked(BarcodeOptions? options)
+    {
+        options ??= new BarcodeOptions();
+        if (options.Dpi is not (300 or 600))
+            throw new ArgumentOutOfRangeException(nameof(options), options.Dpi, "The printer's resolution is 300 or 600 dpi.");
+        if (options.LeastModuleWidth is { Millimetres: 0 } || options.Height is { Millimetres: 0 })
+            throw new ArgumentOutOfRangeException(nameof(options), "A module's width and a bar's height are more than nothing.");
+        return options;
+    }
+
+    private static Parsed<InkBlock> Code128(string data, BarcodeOptions options)
+    {
+        if (data.Length is 0 or > MostCode128Characters)
+            return Parsed<InkBlock>.Refused($"Code 128 cannot carry {data.Length} characters.", $"Give 1 to {MostCode128Characters}.");
+        foreach (var character in data)
+        {
+            if (character is < ' ' or > '~')
+                return Parsed<InkBlock>.Refused($"Code 128 cannot carry '{character}' (U+{(int)character:X4}).", "Use letters without accents, digits and common signs.");
+        }
+
+        return Encoded(BarcodeKind.Code128, () => SymbolEncoder.Code128(data), options, data);
+    }
+
+    private static Parsed<InkBlock> Qr(string data, BarcodeOptions options) => data.Length == 0
+        ? Parsed<InkBlock>.Refused("There is nothing to put in the QR code.", "Give a web address or a text.")
+        : Encoded(BarcodeKind.Qr, () => SymbolEncoder.Qr(data), options, data);
+
+    private static Parsed<InkBlock> Read(BarcodeKind kind, Parsed<Gs1ElementString> data, BarcodeOptions options) => data.IsValue
+        ? Draw(kind, data.Value, options)
+        : Parsed<InkBlock>.Refused(data.Wrong, data.Write);
+
+    private static Parsed<InkBlock> Till(BarcodeKind kind, Parsed<Gtin> gtin, BarcodeOptions options)
+    {
+        if (!gtin.IsValue)
+            return Parsed<InkBlock>.Refused(gtin.Wrong, gtin.Write);
+        // A GTIN-8 has a symbol of its own (EAN-8); filled with zeros it would be another number to a till.
+        var short8 = gtin.Value.Digits.Length == 8;
+        return (kind, gtin.Value.Thirteen, gtin.Value.Twelve) switch
+        {
+            (BarcodeKind.Ean13, { } digits, _) when !short8 => Encoded(kind, () => SymbolEncoder.Ean13(digits), options, digits),
+            (BarcodeKind.UpcA, _, { } digits) when !short8 => Encoded(kind, () => SymbolEncoder.UpcA(digits), options, digits),
+            (BarcodeKind.UpcA, { }, _) when !short8 => Parsed<InkBlock>.Refused($"UPC-A carries 12 digits; {gtin.Value} needs 13.", "Use EAN-13."),
+            _ => Parsed<InkBlock>.Refused($"{kind} cannot carry {gtin.Value}.", "Give a GTIN-12 or GTIN-13, or use GS1 DataMatrix."),
+        };
+    }
+
+    private static Parsed<InkBlock> Encoded(BarcodeKind kind, Func<BitMatrix> encode, BarcodeOptions options, string caption)
+    {
+        BitMatrix modules;
+        try
+        {
+            modules = encode();
+        }
+        catch (Exception refusal) when (refusal is WriterException or ArgumentException or InvalidOperationException)
+        {
+            // What fits depends on the mix of characters, so only the encoder knows.
+            return Parsed<InkBlock>.Refused($"{kind} cannot carry '{caption}': {refusal.Message}", "Give shorter data, or another kind of barcode.");
+        }
+
+        return Parsed<InkBlock>.Of(SymbolDrawing.Draw(modules, SymbolRules.For(kind), options, caption));
+    }
+}
