@@ -25,6 +25,9 @@ public readonly record struct LotCode : IComparable<LotCode>
     /// <summary>The highest batch number of a day.</summary>
     public const int MostBatches = 99;
 
+    /// <summary>The letters that stand for January to December, in that order.</summary>
+    public const string MonthLetters = LotAlphabet.Months;
+
     // Both are counted from their first value, so that the default is a lot and not nonsense.
     private readonly ushort days;
     private readonly byte batchesBefore;
@@ -67,7 +70,7 @@ public readonly record struct LotCode : IComparable<LotCode>
         }
     }
 
-    /// <summary>Reads a lot code as a person writes it: small or capital letters, with or without spaces and hyphens.</summary>
+    /// <summary>Reads a lot code as a person writes it: small or capital letters, with or without spaces, hyphens and the word "Lot" before it.</summary>
     /// <returns>The lot, or what is wrong with the text; a code with one wrong character or two neighbours swapped is always refused.</returns>
     public static Parsed<LotCode> Parse(string text) => LotCodeReader.Read(text);
 

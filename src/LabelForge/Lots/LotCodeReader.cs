@@ -15,6 +15,9 @@ internal static class LotCodeReader
         // Hyphens are also U+2010 to U+2013 and the minus sign: word processors put them in unasked.
         var code = new string([.. text.Where(c => !char.IsWhiteSpace(c) && c is not ('-' or '\u2212' or (>= '\u2010' and <= '\u2013')))])
             .ToUpperInvariant();
+        // Bags and labels say "Lot 26R25-072". No code holds an L or an O, so the word cannot be part of one.
+        if (code.StartsWith("LOT", StringComparison.Ordinal))
+            code = code[3..].TrimStart(':', '.', '#');
         if (code.Length == 0)
             return Parsed<LotCode>.Refused("There is no lot code.", Form);
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using SkiaSharp;
 
@@ -51,10 +52,11 @@ internal static class Decoders
     {
         Assert.SkipUnless(Has("pdftoppm"), "pdftoppm is not on this machine.");
         var name = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N"));
-        // The page is the block and nothing around it: a decoder sees the quiet zones that the block brings, no more.
+        // Skia rounds a page to whole points, so the page is larger, in steps that are whole dots (6 pt = 25 dots at
+        // 300 dpi), and what is read is cut to the block: a decoder sees the quiet zones that the block brings, no more.
         using (var document = SKDocument.CreatePdf(name + ".pdf"))
         {
-            var canvas = document.BeginPage((float)block.Width.Points, (float)block.Height.Points);
+            var canvas = document.BeginPage(Page(block.Width), Page(block.Height));
             using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = false };
             foreach (var bar in block.Bars)
                 canvas.DrawRect(Points(bar.XMm), Points(bar.YMm), Points(bar.WidthMm), Points(bar.HeightMm), ink);
@@ -62,10 +64,14 @@ internal static class Decoders
             document.Close();
         }
 
-        Run("pdftoppm", ["-r", dpi.ToString(), "-aa", "no", "-aaVector", "no", "-png", "-singlefile", name + ".pdf", name]);
+        Run("pdftoppm", ["-r", dpi.ToString(), "-aa", "no", "-aaVector", "no", "-x", "0", "-y", "0", "-W", Dots(block.Width, dpi), "-H", Dots(block.Height, dpi), "-png", "-singlefile", name + ".pdf", name]);
         File.Delete(name + ".pdf");
         return name + ".png";
     }
+
+    private static float Page(Length side) => 6 * (float)Math.Ceiling(side.Points / 6);
+
+    private static string Dots(Length side, int dpi) => ((int)Math.Round(side.Inches * dpi)).ToString();
 
     private static float Points(decimal millimetres) => (float)(millimetres * 72 / 25.4m);
 

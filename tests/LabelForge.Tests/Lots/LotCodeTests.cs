@@ -46,7 +46,7 @@ public class LotCodeTests
     public void A_code_read_back_is_the_same_lot_whatever_the_case_and_spacing() => AnyLot.Sample(lot =>
     {
         var written = lot.ToString();
-        string[] ways = [written, lot.Compact, written.ToLowerInvariant(), $" {written[..3]} {written[3..]} ", string.Join('-', lot.Compact.AsEnumerable()), written.Replace('-', '\u2013')];
+        string[] ways = [written, lot.Compact, written.ToLowerInvariant(), $" {written[..3]} {written[3..]} ", string.Join('-', lot.Compact.AsEnumerable()), written.Replace('-', '\u2013'), "Lot " + written, "LOT: " + lot.Compact];
         return ways.All(way => LotCode.Parse(way) is { IsValue: true } read && read.Value == lot);
     });
 
