@@ -6,6 +6,10 @@ using LabelForge.Measures;
 namespace LabelForge.Quantities;
 
 /// <summary>A principal display panel: the part of a package that a shopper is most likely to see (21 CFR 701.10).</summary>
+/// <remarks>
+/// The 40 percent are the US rule. In Canada the principal display surface is the whole side that is displayed, or the
+/// whole lid (Consumer Packaging and Labelling Regulations, s. 2(1)): give that as a rectangle.
+/// </remarks>
 /// <param name="Area">Its area, which sets the least letter height.</param>
 /// <param name="Width">Its width, where it is a rectangle.</param>
 /// <param name="Height">Its height, where it is a rectangle.</param>
