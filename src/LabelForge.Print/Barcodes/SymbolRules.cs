@@ -11,10 +11,11 @@ namespace LabelForge.Print.Barcodes;
 internal sealed record SymbolRules(Length ModuleWidth, Length? Height, int QuietLeft, int QuietRight, int QuietAround)
 {
     // Quiet zones: ISO/IEC 15417 (Code 128, 10X), GS1 General Specifications 5.4 (GS1-128, 10X), 5.2.3.4 (EAN-13 11X and
-    // 7X, UPC-A 9X), ISO/IEC 16022 (DataMatrix, 1X), ISO/IEC 18004 (QR, 4X). Module widths and heights: EAN-13 and UPC-A
-    // 0.33 mm and 22.85 mm are the nominal size (GS1 General Specifications 5.2); 0.25 mm is the least that GS1 allows for
-    // GS1-128 on small items (5.12.3), taken for Code 128 too; 0.38 mm is the least for GS1 DataMatrix and QR at a till;
-    // 12.7 mm is the least height of GS1-128 there; 10 mm for a lot's own Code 128 is common practice. All from memory.
+    // 7X, UPC-A 9X), ISO/IEC 16022 (DataMatrix, 1X), ISO/IEC 18004 (QR, 4X).
+    // Module widths and heights: 0.33 mm and 22.85 mm are the nominal size of EAN-13 and UPC-A (5.2); 0.25 mm is the least
+    // of GS1-128's range (5.4; a conveyor's scanner asks for about twice that), taken for Code 128 too; 0.38 mm is about
+    // the least that a till asks of GS1 DataMatrix and QR (5.12); 12.7 mm is the height that small items' tables ask of
+    // GS1-128 (5.12); 10 mm for a lot's own Code 128 is common practice. Figures and sections from memory.
     private static readonly Dictionary<BarcodeKind, SymbolRules> Rules = new()
     {
         [BarcodeKind.Code128] = Linear(0.25m, 10m, 10, 10),

@@ -5,7 +5,7 @@ using LabelForge.Measures;
 namespace LabelForge.Lots;
 
 /// <summary>What a GS1 barcode says about one item: its GTIN and, as the maker chooses, lot, dates and serial number.</summary>
-/// <remarks>Source: GS1 General Specifications, 3 (identifiers), 7.8 (element strings), 4.14 (human readable interpretation).</remarks>
+/// <remarks>Source: GS1 General Specifications, 3 (identifiers), 7.8 (element strings), 4.14 (human readable interpretation); section numbers from memory.</remarks>
 public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
 {
     /// <summary>How FNC1 stands in <see cref="Message"/> and in what a scanner sends: the control character GS, 29.</summary>
