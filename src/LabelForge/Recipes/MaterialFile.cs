@@ -18,6 +18,9 @@ public static class MaterialFile
         var kind = ReadKind(file.Required("kind", "base"));
         var contains = ReadContains(file, file.Items("contains"));
         var madeFrom = MaterialUses.Read(file, "made from");
+        // A fragrance oil is one ingredient and water is water: their papers need not be copied to say so.
+        if (contains.IsEmpty && madeFrom.IsEmpty && kind is MaterialKind.Fragrance or MaterialKind.Water)
+            contains = [new DeclaredConstituent(kind == MaterialKind.Water ? "Water" : "Fragrance", ShareRange.Unknown, file.Line)];
         if (kind != MaterialKind.Packaging && contains.IsEmpty && madeFrom.IsEmpty)
             throw file.Refuse($"Nothing says what is in \"{id}\".", "Write the supplier's declaration: contains: with one name a line, or made from: for what you made.");
         if (!contains.IsEmpty && !madeFrom.IsEmpty)

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using LabelForge.Measures;
+using LabelForge.Quantities;
 
 namespace LabelForge.Recipes;
 
@@ -47,7 +47,7 @@ public sealed record Recipe
     public required int Pieces { get; init; }
 
     /// <summary>The declared net quantity of a piece; null where it is to be computed.</summary>
-    public Amount? Net { get; init; }
+    public NetAmount? Net { get; init; }
 
     /// <summary>The line of the net quantity, or 0.</summary>
     public int NetLine { get; init; }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LabelForge.Measures;
+using LabelForge.Quantities;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;
@@ -50,13 +51,9 @@ public static class RecipeFile
             ? pieces
             : throw node.Refuse($"\"{node.Text}\" is not a number of pieces.", "Write a whole number above zero: pieces: 8");
 
-    private static Amount ReadNet(TextNode node)
+    private static NetAmount ReadNet(TextNode node)
     {
-        var parsed = Amount.Parse(node.Text);
-        if (!parsed.IsValue)
-            throw node.Refuse(parsed.Wrong, parsed.Write);
-        return parsed.Value.Unit is AmountUnit.PercentOf or AmountUnit.Drop or AmountUnit.Teaspoon or AmountUnit.Tablespoon
-            ? throw node.Refuse($"\"{node.Text}\" cannot be a net quantity.", "Write a mass or a volume: net: 113 g, or net: 8 fl oz")
-            : parsed.Value;
+        var parsed = NetAmount.Parse(node.Text);
+        return parsed.IsValue ? parsed.Value : throw node.Refuse(parsed.Wrong, parsed.Write);
     }
 }

@@ -1,0 +1,23 @@
+namespace LabelForge.Checks;
+
+/// <summary>How grave a finding is.</summary>
+public enum Severity
+{
+    /// <summary>The rule requires it.</summary>
+    Must,
+
+    /// <summary>Good practice, or a risk.</summary>
+    Should,
+
+    /// <summary>Worth knowing.</summary>
+    Note,
+}
+
+/// <summary>Something a check found.</summary>
+/// <param name="Rule">The rule's id.</param>
+/// <param name="Severity">How grave it is.</param>
+/// <param name="Message">What was found, in plain words.</param>
+/// <param name="Fix">What to do.</param>
+/// <param name="Source">The regulation and paragraph, or the certificate or practice, behind it.</param>
+/// <param name="Where">Where it was found: a file, a panel, an element.</param>
+public sealed record Finding(string Rule, Severity Severity, string Message, string Fix, string Source, string Where);

@@ -1,0 +1,69 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Checks;
+
+/// <summary>One rule of a market, as data.</summary>
+public sealed record Rule(string Id, Severity Severity, string Message, string Fix, string Source, DateOnly InForceFrom, DateOnly LastChecked)
+{
+    /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
+    public Finding Find(string where, params object[] arguments) => new(Id, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where);
+
+    private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
+}
+
+/// <summary>The rules of a market, shipped as data with their sources and dates.</summary>
+public sealed class RuleBook
+{
+    private static readonly Lazy<RuleBook> UsBook = new(() => Load("us"));
+    private readonly ImmutableDictionary<string, Rule> _rules;
+
+    private RuleBook(ImmutableDictionary<string, Rule> rules) => _rules = rules;
+
+    /// <summary>The rules of the United States.</summary>
+    public static RuleBook Us => UsBook.Value;
+
+    /// <summary>Every rule, by id.</summary>
+    public IEnumerable<Rule> All => _rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal);
+
+    /// <summary>The rule of an id.</summary>
+    /// <exception cref="KeyNotFoundException">There is none.</exception>
+    public Rule this[string id] => _rules[id];
+
+    /// <summary>Reads rules; refuses any without a source or a date.</summary>
+    /// <exception cref="InputException">A rule is not whole.</exception>
+    public static RuleBook Read(MapNode file)
+    {
+        file.OnlyKeys("A rule file", "market", "rules");
+        var rules = file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("This is not a rule.", "Write its keys and values.")));
+        return new RuleBook(rules.ToImmutableDictionary(r => r.Id));
+    }
+
+    private static Rule ReadRule(MapNode map)
+    {
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked");
+        var severity = map.Required("severity", "must");
+        return new Rule(
+            map.Required("id", "lot.missing").Text,
+            Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave) ? grave : throw severity.Refuse($"\"{severity.Text}\" is not a severity.", "Write must, should or note."),
+            map.Required("message", "what is wrong").Text,
+            map.Required("fix", "what to do").Text,
+            map.Required("source", "21 CFR 701.3(a)").Text,
+            Date(map.Required("from", "1974-03-15")),
+            Date(map.Required("checked", "2026-11-25")));
+    }
+
+    private static DateOnly Date(TextNode node) => DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        ? date
+        : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: 2026-11-25");
+
+    private static RuleBook Load(string market)
+    {
+        var name = $"markets/Rules/{market}.yaml";
+        using var stream = typeof(RuleBook).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not shipped.");
+        using var reader = new StreamReader(stream);
+        return Read(YamlFile.ReadText(reader.ReadToEnd(), name));
+    }
+}

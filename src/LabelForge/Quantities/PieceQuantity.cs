@@ -1,0 +1,31 @@
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Quantities;
+
+/// <summary>What one piece of a batch declares as its net quantity.</summary>
+public static class PieceQuantity
+{
+    /// <summary>The recipe's own figure, or the batch divided by its pieces and rounded down to what the measurement bears.</summary>
+    /// <remarks>
+    /// A computed figure is rounded down to a whole gram, or below 20 g to a tenth: a kitchen scale shows no more (common practice).
+    /// </remarks>
+    /// <exception cref="InputException">The kind is sold by volume and the recipe gives no volume.</exception>
+    public static NetAmount Of(BatchFormula batch, ProductKind kind)
+    {
+        if (batch.Recipe.Net is { } written)
+            return written;
+        if (kind.QuantityBy == QuantityBy.Volume)
+        {
+            throw new InputException(new Problem(batch.Recipe.File, 0, $"A {kind.Name.ToLowerInvariant()} is sold by volume, which a batch's weight does not give.",
+                "Measure what a container holds and write it in the recipe, for example: net: 8 fl oz"));
+        }
+        var grams = batch.PerPiece.Grams;
+        var step = grams < 20 ? 0.1m : 1m;
+        var down = Math.Floor(grams / step) * step;
+        return down > 0
+            ? NetAmount.Of(Mass.FromGrams(down))
+            : throw new InputException(new Problem(batch.Recipe.File, 0, "A piece weighs less than a tenth of a gram.", "Make fewer pieces of the batch, or write net: with what you weighed."));
+    }
+}

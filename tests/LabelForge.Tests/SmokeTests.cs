@@ -1,7 +1,0 @@
-namespace LabelForge.Tests;
-
-public class SmokeTests
-{
-    [Fact]
-    public void Runs() => Assert.True(true);
-}
