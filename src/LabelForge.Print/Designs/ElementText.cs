@@ -1,0 +1,105 @@
+using System.Collections.Immutable;
+using LabelForge.Declarations;
+using LabelForge.Measures;
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>The words of one element, where its floor comes from, and how they become lines at a size.</summary>
+internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor, string FloorSource)
+{
+    /// <summary>The letter height it is not enlarged beyond.</summary>
+    public Length Most => Element.Most.CompareTo(Floor) > 0 ? Element.Most : Floor;
+
+    /// <summary>The words of an element, or null where the content has none for it.</summary>
+    public static ElementText? From(DesignElement element, LabelContent content, string designId)
+    {
+        var text = element.Role switch
+        {
+            Role.Business => content.BusinessName,
+            Role.Name => content.ProductName,
+            Role.Identity => content.Identity,
+            Role.NetQuantity => content.NetQuantity,
+            Role.Ingredients => string.Join(", ", content.Ingredients),
+            Role.Directions => content.Directions,
+            Role.Warnings => string.Join(' ', content.Warnings),
+            Role.Responsible => content.Responsible,
+            Role.Contact => content.Contact,
+            Role.Lot => content.Lot,
+            _ => null,
+        };
+        if (string.IsNullOrWhiteSpace(text))
+            return null;
+        var (law, source) = element.Role switch
+        {
+            Role.NetQuantity => (content.NetQuantityLetterHeight, "least letter height of the net quantity in this market"),
+            Role.Ingredients => (content.IngredientLetterHeight, "least letter height of the ingredients in this market"),
+            Role.Warnings => (content.WarningLetterHeight, "least letter height of warnings in this market"),
+            _ => (default, ""),
+        };
+        var (floor, floorSource) = law.CompareTo(element.Least) >= 0 ? (law, source) : (element.Least, $"the design {designId} (common practice)");
+        var words = element.Before.Length > 0 ? $"{element.Before} {text}" : text;
+        return element.Role == Role.Ingredients
+            ? new ElementText(element, text, content.IngredientHeading.Trim(), content.Ingredients, floor, floorSource)
+            : new ElementText(element, element.Capitals ? words.ToUpperInvariant() : words, "", [], floor, floorSource);
+    }
+
+    /// <summary>Sets the words in a width, with letters of a height.</summary>
+    public SetText Set(Length letterHeight, double width)
+    {
+        var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
+        var items = Items(width / size);
+        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre);
+        if (broken.TooWide is { } wide)
+            return new SetText(this, size, [], wide.Width * size - width, wide.Text);
+        var lines = broken.Lines.Select(range => LineOf([.. items.Take(range)], size)).ToImmutableArray();
+        // One line that must not break is too wide by what it lacks, not by a line.
+        if (Element.Lines > 0 && lines.Length > Element.Lines)
+            return new SetText(this, size, lines, TooWideBy(items, size, width), Text);
+        return new SetText(this, size, lines, 0, null);
+    }
+
+    private double TooWideBy(IReadOnlyList<ParagraphItem> items, double size, double width) =>
+        Math.Max(0.1, items.Sum(i => i.Width + i.Space) * size / Element.Lines - width);
+
+    private ParagraphItem[] Items(double lineWidth)
+    {
+        if (Names.IsEmpty)
+            return [.. Paragraph.OfWords(Text, Element.Face, Element.Tracking)];
+        return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face, lineWidth)];
+    }
+
+    private static ImmutableArray<MeasuredText> LineOf(ParagraphItem[] items, double size)
+    {
+        var parts = ImmutableArray.CreateBuilder<MeasuredText>();
+        for (var at = 0; at < items.Length;)
+        {
+            var face = items[at].Face;
+            var run = items.Skip(at).TakeWhile(i => i.Face == face).ToArray();
+            at += run.Length;
+            parts.Add(MeasuredText.OfWords(face, size, [.. run.Select(i => i.Text)], run[0].Tracking, at < items.Length));
+        }
+        return parts.ToImmutable();
+    }
+}
+
+/// <summary>An element's words as lines at a size; each line is one part, or more where the face changes.</summary>
+/// <param name="Of">The words.</param>
+/// <param name="Size">The type size in points.</param>
+/// <param name="Lines">The lines.</param>
+/// <param name="TooWide">By how many points it is too wide; 0 where it fits.</param>
+/// <param name="Culprit">What is too wide, or null.</param>
+internal sealed record SetText(ElementText Of, double Size, ImmutableArray<ImmutableArray<MeasuredText>> Lines, double TooWide, string? Culprit)
+{
+    public double Top => Lines[0].Max(p => p.Shape.Top) * Size;
+
+    public double Bottom => Lines[^1].Max(p => p.Shape.Bottom) * Size;
+
+    public double Height => Lines.IsEmpty ? 0 : Top + Bottom + (Lines.Length - 1) * Of.Element.Leading * Size;
+
+    public double Width => Lines.IsEmpty ? 0 : Lines.Max(WidthOf);
+
+    public Length LetterHeight => Lines.SelectMany(l => l).Select(p => Points.ToLength(p.Face.LetterHeight(Of.Text) * (float)Size)).Min();
+
+    public static double WidthOf(ImmutableArray<MeasuredText> line) => line.Sum(p => p.Width);
+}

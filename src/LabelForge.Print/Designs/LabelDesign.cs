@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>Where in its panel an element stands.</summary>
+public enum Place
+{
+    /// <summary>Down from the top edge.</summary>
+    Top,
+
+    /// <summary>Centred in what the top and the bottom leave.</summary>
+    Middle,
+
+    /// <summary>Up from the bottom edge.</summary>
+    Bottom,
+}
+
+/// <summary>How lines stand between the panel's sides.</summary>
+public enum Align
+{
+    /// <summary>Flush left.</summary>
+    Left,
+
+    /// <summary>Centred.</summary>
+    Centre,
+}
+
+/// <summary>One element of a panel.</summary>
+public sealed record DesignElement
+{
+    /// <summary>What it says.</summary>
+    public required Role Role { get; init; }
+
+    /// <summary>Where in the panel.</summary>
+    public Place Place { get; init; }
+
+    /// <summary>How lines stand.</summary>
+    public Align Align { get; init; }
+
+    /// <summary>The face.</summary>
+    public required TypeFace Face { get; init; }
+
+    /// <summary>The least letter height the design gives it; the law's floor counts where it is higher.</summary>
+    public Length Least { get; init; }
+
+    /// <summary>The letter height it is never enlarged beyond, save where the law's floor is higher.</summary>
+    public Length Most { get; init; }
+
+    /// <summary>The most lines; 0 for any number.</summary>
+    public int Lines { get; init; }
+
+    /// <summary>Whether it is set in capitals.</summary>
+    public bool Capitals { get; init; }
+
+    /// <summary>Space after each letter, in em.</summary>
+    public double Tracking { get; init; }
+
+    /// <summary>From baseline to baseline, in em.</summary>
+    public double Leading { get; init; }
+
+    /// <summary>The space between this and the element before it.</summary>
+    public Length Gap { get; init; }
+
+    /// <summary>Whether it may be left out, and reported so, where it does not fit.</summary>
+    public bool Optional { get; init; }
+
+    /// <summary>Words that stand before the text, such as <c>Lot</c>; empty for none.</summary>
+    public string Before { get; init; } = "";
+
+    /// <summary>The length of a rule; no length for the panel's whole width.</summary>
+    public Length RuleLength { get; init; }
+
+    /// <summary>The thickness of a rule.</summary>
+    public Length RuleThickness { get; init; }
+}
+
+/// <summary>A part of the label that is laid out by itself.</summary>
+/// <param name="Id">Its name, for messages.</param>
+/// <param name="Principal">Whether it is the principal display panel (21 CFR 701.10).</param>
+/// <param name="X">Its left edge, from the label's.</param>
+/// <param name="Y">Its top edge, from the label's.</param>
+/// <param name="Width">Its width.</param>
+/// <param name="Height">Its height.</param>
+/// <param name="Padding">Kept clear inside every edge.</param>
+/// <param name="Elements">What stands in it, each place from top to bottom.</param>
+public sealed record DesignPanel(string Id, bool Principal, Length X, Length Y, Length Width, Length Height, Length Padding, ImmutableArray<DesignElement> Elements)
+{
+    /// <summary>Its area.</summary>
+    public Area Area => Area.OfRectangle(Width, Height);
+}
+
+/// <summary>A label's design: its size and its panels.</summary>
+/// <param name="Id">The file's name without its ending.</param>
+/// <param name="Name">What to call it.</param>
+/// <param name="Width">The label's width.</param>
+/// <param name="Height">The label's height.</param>
+/// <param name="Round">Whether the label is a circle (an ellipse) and not a rectangle.</param>
+/// <param name="Panels">The panels.</param>
+public sealed record LabelDesign(string Id, string Name, Length Width, Length Height, bool Round, ImmutableArray<DesignPanel> Panels)
+{
+    /// <summary>The ids of the designs that ship with the tool.</summary>
+    public static IReadOnlyList<string> Known => Templates.Ids("designs");
+
+    /// <summary>A design that ships with the tool.</summary>
+    /// <exception cref="InputException">There is none of that id.</exception>
+    public static LabelDesign Load(string id) => Known.Contains(id)
+        ? DesignFile.ReadText(Templates.Text($"designs/{id}.yaml"), $"designs/{id}.yaml", id)
+        : throw Templates.Unknown("design", id, Known);
+
+    /// <summary>A design of the maker's own.</summary>
+    /// <exception cref="InputException">The file cannot be read, or says something that cannot be used; the message names the line.</exception>
+    public static LabelDesign LoadFile(string path, string shownAs) => DesignFile.ReadFile(path, shownAs);
+}

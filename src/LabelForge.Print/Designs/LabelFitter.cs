@@ -1,0 +1,83 @@
+using LabelForge.Declarations;
+using LabelForge.Measures;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>
+/// Fits content into a design: type as large as the room and the design allow, never below a floor; where that cannot
+/// be, the answer says so, by how much, and what to do. Nothing is ever cut off.
+/// </summary>
+public static class LabelFitter
+{
+    /// <summary>Fits content into a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="content">What the label says.</param>
+    /// <param name="barcode">The lot's barcode, or null for none.</param>
+    /// <exception cref="InputException">The type has no letter for a character in the content.</exception>
+    public static Fit Fit(LabelDesign design, LabelContent content, InkBlock? barcode = null)
+    {
+        var assembly = new LayoutAssembly(design);
+        var has = design.Panels.SelectMany(p => p.Elements).Select(e => e.Role).ToHashSet();
+        foreach (var (role, _) in Words(content, barcode).Where(w => !has.Contains(w.Role)))
+            assembly.LeaveOut($"The design {design.Id} has no place for the {Roles.NameOf(role)}.");
+        foreach (var panel in design.Panels)
+        {
+            var items = Items(panel, design, content, barcode).ToList();
+            var arranger = new PanelArranger(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding));
+            var least = arranger.Arrange(items, 0);
+            while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)
+            {
+                assembly.LeaveOut($"The {items[at].RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out.");
+                items.RemoveAt(at);
+                least = arranger.Arrange(items, 0);
+            }
+            if (!least.Fits)
+                return Refusal(panel, least);
+            var step = Bisection.Highest(s => arranger.Arrange(items, s).Fits);
+            assembly.Add(panel, arranger.Arrange(items, step));
+        }
+        var layout = assembly.Finish();
+        return (Fit?)NetQuantityCheck.Refusal(design, layout) ?? new Fit.Fits(layout);
+    }
+
+    private static IEnumerable<(Role Role, string Text)> Words(LabelContent c, InkBlock? barcode) => new (Role Role, string? Text)[]
+    {
+        (Role.Business, c.BusinessName), (Role.Name, c.ProductName), (Role.Identity, c.Identity), (Role.NetQuantity, c.NetQuantity),
+        (Role.Ingredients, string.Join(", ", c.Ingredients)), (Role.Directions, c.Directions), (Role.Warnings, string.Join(' ', c.Warnings)),
+        (Role.Responsible, c.Responsible), (Role.Contact, c.Contact), (Role.Lot, c.Lot), (Role.Barcode, barcode is null ? null : "barcode"),
+    }.Where(w => !string.IsNullOrWhiteSpace(w.Text)).Select(w => (w.Role, w.Text!));
+
+    private static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode)
+    {
+        foreach (var element in panel.Elements)
+        {
+            if (element.Role == Role.Rule)
+                yield return new PanelItem(element, null, null);
+            else if (element.Role == Role.Barcode && barcode is not null)
+                yield return new PanelItem(element, null, barcode);
+            else if (ElementText.From(element, content, design.Id) is { } text)
+                yield return new PanelItem(element, text, null);
+        }
+    }
+
+    private static Fit.DoesNotFit Refusal(DesignPanel panel, Arrangement least)
+    {
+        if (least.TooWide is { } wide)
+        {
+            var lacks = Points.ToLength(least.TooWideBy + 0.03);
+            return new Fit.DoesNotFit(panel.Id, wide.Element.Role, lacks,
+                $"The {wide.RoleName} is {Shown(lacks)} too wide for the panel {panel.Id} with its letters as low as they may be ({Shown(wide.Text?.Floor ?? default)}).",
+                "Shorten it, or choose a wider label.");
+        }
+        var missing = Points.ToLength(least.TooHigh + 0.03);
+        var tallest = least.Items.Where(i => i.Set is not null).OrderByDescending(i => i.Height).Take(3)
+            .Select(i => $"{i.Item.RoleName} {Shown(Points.ToLength(i.Height))}");
+        return new Fit.DoesNotFit(panel.Id, null, missing,
+            $"The text is {Shown(missing)} too high for the panel {panel.Id} with every letter as low as it may be (most room: {string.Join(", ", tallest)}).",
+            "Shorten the longest of these, or choose a larger label.");
+    }
+
+    private static string Shown(Length length) => FormattableString.Invariant($"{length.Millimetres:0.0#} mm");
+}

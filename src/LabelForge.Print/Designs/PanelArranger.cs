@@ -1,0 +1,102 @@
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>Places a panel's items for one step of enlargement, 0 for every letter at its floor and 1 for every letter at its most.</summary>
+internal sealed class PanelArranger(double width, double height)
+{
+    // A barcode up to this part of the width stands in the corner beside the last lines; a wider one has a row of its own.
+    private const double WidestCorner = 0.45;
+    private const double CornerGap = 5;
+    private const double LeastBetweenPlaces = 3;
+
+    private readonly Dictionary<(PanelItem, double), double> highestStep = [];
+
+    public Arrangement Arrange(IReadOnlyList<PanelItem> items, double step)
+    {
+        var corner = items.FirstOrDefault(i => i.Block is not null && i.Element.Place == Place.Bottom && i.FixedWidth <= width * WidestCorner);
+        var placed = new List<ArrangedItem>();
+        var top = Stack([.. items.Where(i => i.Element.Place == Place.Top)], width, step);
+        var middle = Stack([.. items.Where(i => i.Element.Place == Place.Middle)], width, step);
+        var beside = corner is null ? width : width - corner.FixedWidth - CornerGap;
+        var bottom = Stack([.. items.Where(i => i.Element.Place == Place.Bottom && i != corner)], beside, step);
+        foreach (var stack in new[] { top, middle, bottom })
+            if (stack.TooWide is not null)
+                return new Arrangement([], 0, stack.TooWide, stack.TooWideBy);
+
+        var bottomHeight = Math.Max(bottom.Height, corner?.FixedHeight ?? 0);
+        var (aboveMiddle, aboveBottom) = (Between(top, middle), bottomHeight > 0 ? Between(middle.Items.Count > 0 ? middle : top, bottom) : 0);
+        var free = height - top.Height - aboveMiddle - middle.Height - aboveBottom - bottomHeight;
+        placed.AddRange(top.Items);
+        var middleTop = top.Height + aboveMiddle + Math.Max(0, free) / 2;
+        placed.AddRange(middle.Items.Select(i => i with { Top = i.Top + middleTop }));
+        placed.AddRange(bottom.Items.Select(i => i with { Top = i.Top + height - bottom.Height }));
+        if (corner is not null)
+            placed.Add(new ArrangedItem(corner, null, width - corner.FixedWidth, corner.FixedWidth, height - corner.FixedHeight, corner.FixedHeight));
+        return new Arrangement(placed, -free, null, 0);
+    }
+
+    private StackOfItems Stack(IReadOnlyList<PanelItem> items, double lineWidth, double step)
+    {
+        var placed = new List<ArrangedItem>();
+        double y = 0;
+        foreach (var item in items)
+        {
+            var set = item.Text is null ? null : Set(item, lineWidth, step);
+            if (set?.TooWide > 0 || item.FixedWidth > lineWidth + 1e-6)
+                return new StackOfItems([], 0, item, Math.Max(set?.TooWide ?? 0, item.FixedWidth - lineWidth));
+            var tall = set?.Height ?? item.FixedHeight;
+            var itemWidth = item.Element.Role == Role.Rule && item.FixedWidth == 0 ? lineWidth : set?.Width ?? item.FixedWidth;
+            var x = item.Element.Align == Align.Centre ? (lineWidth - itemWidth) / 2 : 0;
+            if (placed.Count > 0)
+                y += Gap(placed[^1], set, item);
+            placed.Add(new ArrangedItem(item, set, x, itemWidth, y, tall));
+            y += tall;
+        }
+        return new StackOfItems(placed, y, null, 0);
+    }
+
+    // An element that may have only so many lines stops growing where it would need one more.
+    private SetText Set(PanelItem item, double lineWidth, double step)
+    {
+        if (!highestStep.TryGetValue((item, lineWidth), out var highest))
+        {
+            highest = Bisection.Highest(s => item.Text!.Set(item.LetterHeightAt(s), lineWidth).TooWide <= 0);
+            highestStep[(item, lineWidth)] = highest;
+        }
+        return item.Text!.Set(item.LetterHeightAt(Math.Min(step, highest)), lineWidth);
+    }
+
+    private static double Between(StackOfItems above, StackOfItems below) => above.Items.Count == 0 || below.Items.Count == 0
+        ? 0
+        : Math.Max(LeastBetweenPlaces, Gap(above.Items[^1], below.Items[0].Set, below.Items[0].Item));
+
+    private static double Gap(ArrangedItem above, SetText? below, PanelItem item) =>
+        Math.Max(Points.Of(item.Element.Gap), Math.Max(Clear(above.Item, above.Set), Clear(item, below)));
+
+    private static double Clear(PanelItem item, SetText? set) => item.Element.Role == Role.NetQuantity && set is not null
+        ? NetQuantityPlace.Current.ClearAbove * item.Element.Face.CapitalHeight * set.Size
+        : 0;
+
+    private sealed record StackOfItems(IReadOnlyList<ArrangedItem> Items, double Height, PanelItem? TooWide, double TooWideBy);
+}
+
+/// <summary>Finds the highest step from 0 to 1 that still does.</summary>
+internal static class Bisection
+{
+    private const int Halvings = 9;
+
+    /// <summary>The highest step found to do; 0 is taken as doing.</summary>
+    public static double Highest(Func<double, bool> does)
+    {
+        if (does(1))
+            return 1;
+        var (low, high) = (0.0, 1.0);
+        for (var i = 0; i < Halvings; i++)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = does(middle) ? (middle, high) : (low, middle);
+        }
+        return low;
+    }
+}

@@ -1,0 +1,45 @@
+using LabelForge.Measures;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>Something that takes room in a panel: text, a rule, or a barcode with its caption. Lengths in points.</summary>
+internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBlock? Block)
+{
+    /// <summary>Between a barcode and its caption.</summary>
+    public const double CaptionGap = 1.5;
+
+    /// <summary>The caption as a line, or null.</summary>
+    public MeasuredText? Caption { get; } = string.IsNullOrWhiteSpace(Block?.Caption)
+        ? null
+        : MeasuredText.WithLetterHeight(Element.Face, Block.Caption, Element.Least);
+
+    /// <summary>The width it cannot go below; 0 for text, which wraps.</summary>
+    public double FixedWidth => Block is null ? Points.Of(Element.RuleLength) : Math.Max(Points.Of(Block.Width), Caption?.Width ?? 0);
+
+    /// <summary>The height of a rule or a barcode.</summary>
+    public double FixedHeight => Block is null
+        ? Points.Of(Element.RuleThickness)
+        : Points.Of(Block.Height) + (Caption is { } c ? CaptionGap + (c.Shape.Top + c.Shape.Bottom) * c.Size : 0);
+
+    /// <summary>The name of its role.</summary>
+    public string RoleName => Roles.NameOf(Element.Role);
+
+    /// <summary>The letter height at a step between its floor (0) and its most (1).</summary>
+    public Length LetterHeightAt(double step) => Length.FromMillimetres(
+        Text!.Floor.Millimetres + (Text.Most.Millimetres - Text.Floor.Millimetres) * (decimal)step);
+}
+
+/// <summary>An item at its place in a panel; points from the panel's inner top left corner.</summary>
+internal sealed record ArrangedItem(PanelItem Item, SetText? Set, double X, double Width, double Top, double Height);
+
+/// <summary>A panel's items at one step of enlargement.</summary>
+/// <param name="Items">The items at their places.</param>
+/// <param name="TooHigh">By how many points they are too high together; 0 or less where they fit.</param>
+/// <param name="TooWide">The item that is too wide, or null.</param>
+/// <param name="TooWideBy">By how many points.</param>
+internal sealed record Arrangement(IReadOnlyList<ArrangedItem> Items, double TooHigh, PanelItem? TooWide, double TooWideBy)
+{
+    public bool Fits => TooWide is null && TooHigh <= 1e-6;
+}

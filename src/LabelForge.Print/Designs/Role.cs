@@ -1,0 +1,52 @@
+namespace LabelForge.Print.Designs;
+
+/// <summary>What an element of a design says.</summary>
+public enum Role
+{
+    /// <summary>The business's trading name.</summary>
+    Business,
+
+    /// <summary>The product's own name.</summary>
+    Name,
+
+    /// <summary>The statement of identity.</summary>
+    Identity,
+
+    /// <summary>The net quantity statement.</summary>
+    NetQuantity,
+
+    /// <summary>The ingredients with their heading.</summary>
+    Ingredients,
+
+    /// <summary>Directions for use.</summary>
+    Directions,
+
+    /// <summary>Warnings.</summary>
+    Warnings,
+
+    /// <summary>Who answers for the product, and where.</summary>
+    Responsible,
+
+    /// <summary>How to reach the business.</summary>
+    Contact,
+
+    /// <summary>The lot code for a person to read.</summary>
+    Lot,
+
+    /// <summary>The lot's barcode.</summary>
+    Barcode,
+
+    /// <summary>A line of ink, for looks.</summary>
+    Rule,
+}
+
+/// <summary>Roles by the names that design files use.</summary>
+public static class Roles
+{
+    /// <summary>The names, in the order of <see cref="Role"/>.</summary>
+    public static IReadOnlyList<string> Names { get; } =
+        ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot", "barcode", "rule"];
+
+    /// <summary>A role's name in files and messages.</summary>
+    public static string NameOf(Role role) => Names[(int)role];
+}

@@ -1,0 +1,38 @@
+using LabelForge.Print.Lettering;
+using SkiaSharp;
+
+namespace LabelForge.Print.Drawing;
+
+/// <summary>Draws text and bars on a Skia canvas whose unit is the point.</summary>
+internal static class LabelPainter
+{
+    public static void Paint(SKCanvas canvas, LabelLayout label, double left, double top)
+    {
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
+        using var bars = new SKPaint { Color = SKColors.Black, IsAntialias = false };
+        foreach (var bar in label.Bars)
+            canvas.DrawRect(SKRect.Create((float)(left + bar.X), (float)(top + bar.Y), (float)bar.Width, (float)bar.Height), bars);
+        foreach (var line in label.Lines)
+            Paint(canvas, line.Text, left + line.X, top + line.Y, ink);
+    }
+
+    public static void Paint(SKCanvas canvas, MeasuredText text, double x, double baseline, SKPaint ink)
+    {
+        if (text.Shape.Glyphs.IsEmpty)
+            return;
+        using var font = FontOf(text.Face, text.Size);
+        using var builder = new SKTextBlobBuilder();
+        var places = text.Shape.Offsets.Select(o => new SKPoint((float)(o * text.Size), 0)).ToArray();
+        builder.AddPositionedRun(text.Shape.Glyphs.AsSpan(), font, places);
+        using var blob = builder.Build();
+        canvas.DrawText(blob, (float)x, (float)baseline, ink);
+    }
+
+    public static SKFont FontOf(TypeFace face, double size) => new(face.Typeface, (float)size)
+    {
+        Hinting = SKFontHinting.None,
+        Subpixel = true,
+        LinearMetrics = true,
+        Edging = SKFontEdging.Antialias,
+    };
+}

@@ -1,0 +1,127 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using HarfBuzzSharp;
+using LabelForge.Measures;
+using SkiaSharp;
+using Buffer = HarfBuzzSharp.Buffer;
+
+namespace LabelForge.Print.Lettering;
+
+/// <summary>
+/// A font file with its letters measured from the outlines that are drawn, not from what its header claims.
+/// Lengths are shares of the type size (em). Safe to use from several threads.
+/// </summary>
+public sealed class TypeFace
+{
+    // Ligatures are left off: a reader of the PDF then finds each letter of the text, and no "fi" can come out as one sign.
+    private static readonly Feature[] Features =
+    [
+        new(Tag.Parse("kern"), 1), new(Tag.Parse("liga"), 0), new(Tag.Parse("clig"), 0), new(Tag.Parse("dlig"), 0),
+    ];
+
+    private readonly Font shaper;
+    private readonly SKFont outlines;
+    private readonly int unitsPerEm;
+    private readonly ConcurrentDictionary<(string, double), ShapedText> shaped = new();
+    private readonly ConcurrentDictionary<ushort, SKRect> inks = new();
+    private readonly Lock shaping = new();
+
+    private TypeFace(string name, byte[] file)
+    {
+        Name = name;
+        Typeface = SKTypeface.FromStream(new MemoryStream(file)) ?? throw new InvalidDataException($"{name} is not a font.");
+        unitsPerEm = Typeface.UnitsPerEm;
+        using var pinned = new MemoryStream(file);
+        var face = new Face(Blob.FromStream(pinned), 0);
+        shaper = new Font(face);
+        shaper.SetScale(unitsPerEm, unitsPerEm);
+        shaper.SetFunctionsOpenType();
+        outlines = new SKFont(Typeface, unitsPerEm) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true };
+        SmallLetterHeight = InkHeight('o');
+        CapitalHeight = InkHeight('H');
+    }
+
+    /// <summary>The face's name, for messages.</summary>
+    public string Name { get; }
+
+    /// <summary>The height of the lower-case letter o, from its outline: what 21 CFR 701.13(h)(2) measures in mixed case.</summary>
+    public double SmallLetterHeight { get; }
+
+    /// <summary>The height of the capital H, from its outline.</summary>
+    public double CapitalHeight { get; }
+
+    /// <summary>The width of the capital N: 21 CFR 701.13(f) counts clear space at the sides in it.</summary>
+    public double WidthOfN => Shape("N").Width;
+
+    internal SKTypeface Typeface { get; }
+
+    /// <summary>Loads a font from the bytes of a TrueType or OpenType file.</summary>
+    public static TypeFace FromFile(string name, byte[] file) => new(name, file);
+
+    /// <summary>Turns text into glyphs with kerning.</summary>
+    /// <param name="text">The text, one line.</param>
+    /// <param name="tracking">Space added after each letter, in em.</param>
+    /// <exception cref="InputException">The face has no letter for a character; it would print as an empty box.</exception>
+    public ShapedText Shape(string text, double tracking = 0) => shaped.GetOrAdd((text, tracking), key => ShapeNow(key.Item1, key.Item2));
+
+    /// <summary>
+    /// The height, in em, by which the law measures this text: of the lower-case o where there are small letters, else of the
+    /// capitals; and never more than its lowest figure.
+    /// </summary>
+    public double LetterHeight(string text)
+    {
+        var height = text.Any(char.IsLower) ? SmallLetterHeight : CapitalHeight;
+        return text.Where(char.IsAsciiDigit).Distinct().Select(InkHeight).Append(height).Min();
+    }
+
+    /// <summary>The least type size, in points, whole thousandths, at which the text's letters are this high.</summary>
+    public double SizeFor(string text, Length letterHeight) =>
+        Math.Ceiling((double)letterHeight.Points / LetterHeight(text) * 1000 - 1e-6) / 1000;
+
+    /// <summary>The height of one character's ink, in em.</summary>
+    public double InkHeight(char letter) => Ink(outlines.GetGlyph(letter)).Height / unitsPerEm;
+
+    private ShapedText ShapeNow(string text, double tracking)
+    {
+        using var buffer = new Buffer();
+        buffer.AddUtf16(text);
+        buffer.GuessSegmentProperties();
+        lock (shaping)
+            shaper.Shape(buffer, Features);
+        var infos = buffer.GlyphInfos;
+        var positions = buffer.GlyphPositions;
+        var glyphs = ImmutableArray.CreateBuilder<ushort>(infos.Length);
+        var offsets = ImmutableArray.CreateBuilder<double>(infos.Length);
+        double pen = 0, top = 0, bottom = 0;
+        for (var i = 0; i < infos.Length; i++)
+        {
+            if (infos[i].Codepoint == 0)
+                throw NoLetterFor(text, (int)infos[i].Cluster);
+            var glyph = (ushort)infos[i].Codepoint;
+            glyphs.Add(glyph);
+            offsets.Add(pen + (double)positions[i].XOffset / unitsPerEm);
+            pen += (double)positions[i].XAdvance / unitsPerEm + tracking;
+            var ink = Ink(glyph);
+            top = Math.Max(top, -ink.Top / unitsPerEm);
+            bottom = Math.Max(bottom, ink.Bottom / unitsPerEm);
+        }
+        return new ShapedText(text, glyphs.ToImmutable(), offsets.ToImmutable(), Math.Max(0, pen - tracking), top, bottom);
+    }
+
+    private InputException NoLetterFor(string text, int at)
+    {
+        var sign = char.IsHighSurrogate(text[at]) && at + 1 < text.Length ? text.Substring(at, 2) : text[at].ToString();
+        var code = char.ConvertToUtf32(sign + (char.IsHighSurrogate(sign[0]) && sign.Length == 1 ? "\udc00" : ""), 0);
+        return new InputException(new Problem(null, 0, $"The label's type has no letter for \"{sign}\" (U+{code:X4}) in \"{text}\".",
+            "Write it with Latin letters, figures and ordinary punctuation."));
+    }
+
+    private SKRect Ink(ushort glyph) => inks.GetOrAdd(glyph, g =>
+    {
+        lock (shaping)
+        {
+            using var path = outlines.GetGlyphPath(g);
+            return path is null || path.IsEmpty ? SKRect.Empty : path.TightBounds;
+        }
+    });
+}

@@ -1,0 +1,88 @@
+using System.Globalization;
+using System.Security;
+using System.Text;
+using LabelForge.Measures;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using SkiaSharp;
+
+namespace LabelForge.Print.Output;
+
+/// <summary>Writes one label as PDF, SVG or PNG.</summary>
+public static class LabelFile
+{
+    /// <summary>Dots to the inch of a PNG where none are asked for: a usual label printer's.</summary>
+    public const int UsualDotsPerInch = 300;
+
+    private const double PointsPerInch = 72;
+
+    /// <summary>Writes the kind of file that the path's ending asks for.</summary>
+    /// <exception cref="InputException">The ending is none of .pdf, .svg and .png, or the file cannot be written.</exception>
+    public static void Write(string path, LabelLayout label, DocumentInfo info, int dotsPerInch = UsualDotsPerInch)
+    {
+        Action<Stream> write = Path.GetExtension(path).ToLowerInvariant() switch
+        {
+            ".pdf" => stream => WritePdf(stream, label, info),
+            ".svg" => stream => WriteSvg(stream, label, info.Title),
+            ".png" => stream => WritePng(stream, label, dotsPerInch),
+            var other => throw new InputException(new Problem(path, 0, $"A label cannot be written as \"{other}\".", "Give the file an ending of .pdf, .svg or .png.")),
+        };
+        AtomicFile.Write(path, write);
+    }
+
+    /// <summary>Writes a page of the label's own size.</summary>
+    public static void WritePdf(Stream stream, LabelLayout label, DocumentInfo info) =>
+        PdfFile.Write(stream, info, Points.Of(label.Design.Width), Points.Of(label.Design.Height), [canvas => LabelPainter.Paint(canvas, label, 0, 0)]);
+
+    /// <summary>Writes a picture on white.</summary>
+    /// <param name="stream">Where to.</param>
+    /// <param name="label">The label.</param>
+    /// <param name="dotsPerInch">From 72 to 2400.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Too few or too many dots.</exception>
+    public static void WritePng(Stream stream, LabelLayout label, int dotsPerInch = UsualDotsPerInch)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(dotsPerInch, 72);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(dotsPerInch, 2400);
+        var scale = dotsPerInch / PointsPerInch;
+        var (width, height) = ((int)Math.Ceiling(Points.Of(label.Design.Width) * scale - 1e-6), (int)Math.Ceiling(Points.Of(label.Design.Height) * scale - 1e-6));
+        using var surface = SKSurface.Create(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        surface.Canvas.Clear(SKColors.White);
+        surface.Canvas.Scale((float)scale);
+        LabelPainter.Paint(surface.Canvas, label, 0, 0);
+        using var image = surface.Snapshot();
+        using var data = image.Encode(SKEncodedImageFormat.Png, 100);
+        data.SaveTo(stream);
+    }
+
+    /// <summary>Writes SVG with letters as outlines, so that it looks the same where the font is not installed; each line's text is its label.</summary>
+    public static void WriteSvg(Stream stream, LabelLayout label, string title)
+    {
+        var (width, height) = (label.Design.Width, label.Design.Height);
+        var svg = new StringBuilder();
+        svg.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
+        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
+        svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
+        foreach (var bar in label.Bars)
+            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"/>\n");
+        foreach (var line in label.Lines)
+            svg.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text.Trim())}\"><path transform=\"translate({line.X:0.####} {line.Y:0.####})\" d=\"{Outline(line.Text)}\"/></g>\n");
+        svg.Append("</svg>\n");
+        stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
+    }
+
+    private static string Outline(MeasuredText text)
+    {
+        using var font = LabelPainter.FontOf(text.Face, text.Size);
+        var data = new StringBuilder();
+        for (var i = 0; i < text.Shape.Glyphs.Length; i++)
+        {
+            using var path = font.GetGlyphPath(text.Shape.Glyphs[i]);
+            if (path is null || path.IsEmpty)
+                continue;
+            using var moved = new SKPath(path);
+            moved.Transform(SKMatrix.CreateTranslation((float)(text.Shape.Offsets[i] * text.Size), 0));
+            data.Append(moved.ToSvgPathData());
+        }
+        return data.ToString();
+    }
+}

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Declarations;
+
+/// <summary>Everything a label says, and how high its letters must be at least; where it stands is the design's affair.</summary>
+public sealed record LabelContent
+{
+    /// <summary>The business's name as the maker trades.</summary>
+    public required string BusinessName { get; init; }
+
+    /// <summary>The product's own name, for example <c>Fen Meadow</c>.</summary>
+    public required string ProductName { get; init; }
+
+    /// <summary>The statement of identity, for example <c>Glycerin bar soap</c>.</summary>
+    public required string Identity { get; init; }
+
+    /// <summary>The whole net quantity statement, for example <c>Net Wt 4 oz (113 g)</c>.</summary>
+    public required string NetQuantity { get; init; }
+
+    /// <summary>What stands before the ingredients, with its colon: <c>Ingredients:</c>.</summary>
+    public required string IngredientHeading { get; init; }
+
+    /// <summary>The names in label order; they are joined with a comma and a space, the last without a full stop.</summary>
+    public required ImmutableArray<string> Ingredients { get; init; }
+
+    /// <summary>Directions for use, or null.</summary>
+    public string? Directions { get; init; }
+
+    /// <summary>Warnings, each a sentence or more; none where empty.</summary>
+    public ImmutableArray<string> Warnings { get; init; } = [];
+
+    /// <summary>Who answers for the product and where: <c>Rooksedge Bodycare, 1 Example Lane, Fairport, ME 00000</c>.</summary>
+    public required string Responsible { get; init; }
+
+    /// <summary>How to reach the business, or null.</summary>
+    public string? Contact { get; init; }
+
+    /// <summary>The lot code as a person reads it, or null.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>The raw text that the lot's barcode encodes, or null.</summary>
+    public string? LotElementString { get; init; }
+
+    /// <summary>The least letter height of the net quantity statement.</summary>
+    public required Length NetQuantityLetterHeight { get; init; }
+
+    /// <summary>The least letter height of the ingredients.</summary>
+    public required Length IngredientLetterHeight { get; init; }
+
+    /// <summary>The least letter height of the warnings.</summary>
+    public required Length WarningLetterHeight { get; init; }
+}
