@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Measures;
+
+namespace LabelForge.Composition;
+
+/// <summary>Says why no composition can meet a supplier's list.</summary>
+internal static class Contradiction
+{
+    /// <summary>The error for a list that no composition meets, naming the constituents that clash.</summary>
+    public static InputException In(MaterialPart part)
+    {
+        var list = part.Constituents;
+        var least = list.Sum(c => c.Share.Low.Fraction);
+        var greatest = list.Sum(c => c.Share.High.Fraction);
+        if (least > 1)
+        {
+            var names = Names(list.Where(c => c.Share.Low.Fraction > 0));
+            return Of($"{part.Material}: {names} come to at least {Percent(least)}, more than the whole.", "Lower the figures until they can sum to 100 %, or write ranges.");
+        }
+        if (greatest < 1)
+            return Of($"{part.Material}: {Names(list)} come to at most {Percent(greatest)}, less than the whole.", "Raise the figures, write ranges, or add what is missing.");
+        return Clash(part) is { } clash
+            ? Of($"{part.Material}: {clash.First.Name} ({clash.First.Share}) is listed before {clash.Second.Name} ({clash.Second.Share}), which is more.",
+                "Correct a figure or the order, or write listed: none where the order means nothing.")
+            : Of($"{part.Material}: in the order listed, the figures of {Names(list.Where(c => c.Share != ShareRange.Unknown))} leave no way to sum to 100 %.",
+                "Correct a figure or the order, or write listed: none where the order means nothing.");
+    }
+
+    private static (Constituent First, Constituent Second)? Clash(MaterialPart part)
+    {
+        if (part.Listed == ListedOrder.None)
+            return null;
+        // In a label order two constituents may change places as long as the later one is at most 1 %.
+        var free = part.Listed == ListedOrder.Label ? CompositionLimits.OnePercent : 0;
+        ImmutableArray<Constituent> ordered = part.Listed == ListedOrder.Label ? [.. part.Constituents.Where(c => !c.IsColourant)] : part.Constituents;
+        for (var later = 1; later < ordered.Length; later++)
+        {
+            for (var earlier = 0; earlier < later; earlier++)
+            {
+                var low = ordered[later].Share.Low.Fraction;
+                if (low > free && low > ordered[earlier].Share.High.Fraction)
+                    return (ordered[earlier], ordered[later]);
+            }
+        }
+        return null;
+    }
+
+    private static InputException Of(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+
+    private static string Names(IEnumerable<Constituent> constituents)
+    {
+        string[] names = [.. constituents.Select(c => c.Name)];
+        return names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
+    }
+
+    private static string Percent(decimal fraction) => (fraction * 100).ToString("0.######", CultureInfo.InvariantCulture) + " %";
+}
