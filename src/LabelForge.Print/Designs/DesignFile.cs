@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Measures;
 using LabelForge.Print.Lettering;
 using LabelForge.Recipes.Files;
@@ -84,6 +83,4 @@ internal static class DesignFile
 
     private static bool Flag(MapNode map, string key) => Choice(map, key, "false", ["true", "false"]) == "true";
 
-    /// <summary>A whole number as people write it, for messages.</summary>
-    internal static string Number(decimal value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -1,0 +1,91 @@
+using LabelForge.Measures;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using SkiaSharp;
+
+namespace LabelForge.Print.Bench;
+
+/// <summary>Pages filled from the top down; what is drawn is kept per page and replayed when the file is written. Units are points.</summary>
+internal sealed class BenchPages(Length pageWidth, Length pageHeight)
+{
+    public const double Margin = 48;
+
+    private readonly List<List<Action<SKCanvas, SKPaint>>> pages = [[]];
+
+    public double Width { get; } = Points.Of(pageWidth) - 2 * Margin;
+
+    public double Y { get; private set; } = Margin;
+
+    public IEnumerable<Action<SKCanvas>> Pages => pages.Select(page => (Action<SKCanvas>)(canvas =>
+    {
+        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true, StrokeWidth = 0.6f };
+        foreach (var draw in page)
+            draw(canvas, ink);
+    }));
+
+    public int Count => pages.Count;
+
+    public void Down(double by) => Y += by;
+
+    /// <summary>Starts a page where the room left is less than asked for.</summary>
+    public bool NewPageUnless(double room)
+    {
+        if (Y + room <= Points.Of(pageHeight) - Margin)
+            return false;
+        pages.Add([]);
+        Y = Margin;
+        return true;
+    }
+
+    /// <summary>Lines of running text; gives the height used. Nothing moves down.</summary>
+    public double Write(string text, TypeFace face, double size, double x, double top, double width)
+    {
+        var items = Paragraph.OfWords(text, face).SelectMany(i => i.Width * size > width ? Pieces(i, width / size) : [i]).ToList();
+        var broken = Paragraph.Break(items, width / size);
+        var lead = size * 1.2;
+        for (var i = 0; i < broken.Lines.Length; i++)
+        {
+            var line = MeasuredText.OfWords(face, size, [.. items.Take(broken.Lines[i]).Select(w => w.Text)], 0, false);
+            Draw(line, x, top + i * lead + size * face.CapitalHeight);
+        }
+        return Math.Max(1, broken.Lines.Length) * lead;
+    }
+
+    public void Draw(MeasuredText text, double x, double baseline) =>
+        pages[^1].Add((canvas, ink) => LabelPainter.Paint(canvas, text, Margin + x, baseline, ink));
+
+    public void Rule(double x, double y, double length, double thickness = 0.5) =>
+        pages[^1].Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, (float)length, (float)thickness), ink));
+
+    public void Box(double x, double y, double side)
+    {
+        Rule(x, y, side);
+        Rule(x, y + side, side + 0.5);
+        Upright(x, y, side);
+        Upright(x + side, y, side);
+    }
+
+    public void Block(InkBlock block, double x, double y) => pages[^1].Add((canvas, _) =>
+    {
+        using var bars = new SKPaint { Color = SKColors.Black, IsAntialias = false };
+        foreach (var bar in block.Bars)
+            canvas.DrawRect(SKRect.Create((float)(Margin + x + Points.OfMillimetres(bar.XMm)), (float)(y + Points.OfMillimetres(bar.YMm)),
+                (float)Points.OfMillimetres(bar.WidthMm), (float)Points.OfMillimetres(bar.HeightMm)), bars);
+    });
+
+    private void Upright(double x, double y, double height) =>
+        pages[^1].Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, 0.5f, (float)height), ink));
+
+    // A word wider than its column (a long chemical name) goes on in the next line rather than over its neighbour.
+    private static IEnumerable<ParagraphItem> Pieces(ParagraphItem item, double width)
+    {
+        var start = 0;
+        for (var end = 1; end <= item.Text.Length; end++)
+        {
+            if (end < item.Text.Length && (end == start || item.Face.Shape(item.Text[start..(end + 1)]).Width <= width))
+                continue;
+            yield return new ParagraphItem(item.Face, item.Text[start..end]);
+            start = end;
+        }
+    }
+}
