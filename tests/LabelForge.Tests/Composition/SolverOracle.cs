@@ -14,7 +14,7 @@ internal sealed class SolverOracle : IDisposable
     private readonly IReadOnlyList<MaterialPart> _parts;
     private readonly List<Program> _programs = [];
 
-    public SolverOracle(IReadOnlyList<MaterialPart> parts)
+    public SolverOracle(IReadOnlyList<MaterialPart> parts, string? lost = null, double share = 0)
     {
         _parts = parts;
         Names = [.. parts.SelectMany(p => p.Constituents).Select(c => c.Name).Distinct()];
@@ -27,7 +27,13 @@ internal sealed class SolverOracle : IDisposable
             combinations = [.. combinations.SelectMany(c => lines.Select(k => (int[])[.. c, k]))];
         }
         foreach (var lines in combinations)
-            _programs.Add(new Program(parts, lines, Names));
+        {
+            var program = new Program(parts, lines, Names, lost, share * 100);
+            if (program.IsPossible())
+                _programs.Add(program);
+            else
+                program.Dispose();
+        }
     }
 
     public string[] Names { get; }
@@ -57,18 +63,27 @@ internal sealed class SolverOracle : IDisposable
     {
         private readonly Solver _solver = Solver.CreateSolver("GLOP");
         private readonly Dictionary<string, List<(Variable Share, double Part)>> _terms;
+        private readonly string? _lost;
+        private readonly double _loss;
         private readonly Variable _ahead;
         private readonly Constraint _over;
         private readonly Constraint _overOnePercent;
 
-        public Program(IReadOnlyList<MaterialPart> parts, int[] lines, string[] names)
+        public Program(IReadOnlyList<MaterialPart> parts, int[] lines, string[] names, string? lost = null, double loss = 0)
         {
+            (_lost, _loss) = (lost, loss);
             _terms = names.ToDictionary(n => n, _ => new List<(Variable, double)>());
             _ahead = _solver.MakeNumVar(-1000, 1000, "ahead");
             _over = _solver.MakeConstraint(double.NegativeInfinity, double.PositiveInfinity);
             _overOnePercent = _solver.MakeConstraint(double.NegativeInfinity, double.PositiveInfinity);
             for (var m = 0; m < parts.Count; m++)
                 Add(parts[m], lines[m]);
+            if (lost is null)
+                return;
+            // No more can have left than was there.
+            var enough = _solver.MakeConstraint(loss, double.PositiveInfinity);
+            foreach (var (share, part) in _terms[lost])
+                enough.SetCoefficient(share, part);
         }
 
         public bool IsPossible()
@@ -85,16 +100,16 @@ internal sealed class SolverOracle : IDisposable
             objective.Clear();
             foreach (var (share, part) in _terms[name])
                 objective.SetCoefficient(share, sign * part);
-            return Solved();
+            return (Solved() - sign * Lost(name)) / (1 - _loss / 100);
         }
 
         public double Overtaken(string first, string second)
         {
-            // w(second) - w(first) - t >= 0 and w(second) - t >= 1 %
+            // w(second) - w(first) - t >= 0 and w(second) - t >= 1 %, in percent of the charged batch
             _over.Clear();
             _overOnePercent.Clear();
-            _over.SetBounds(0, double.PositiveInfinity);
-            _overOnePercent.SetBounds(1, double.PositiveInfinity);
+            _over.SetBounds(Lost(second) - Lost(first), double.PositiveInfinity);
+            _overOnePercent.SetBounds(1 - _loss / 100 + Lost(second), double.PositiveInfinity);
             _over.SetCoefficient(_ahead, -1);
             _overOnePercent.SetCoefficient(_ahead, -1);
             foreach (var (share, part) in _terms[second])
@@ -109,6 +124,8 @@ internal sealed class SolverOracle : IDisposable
             objective.SetCoefficient(_ahead, 1);
             return Solved();
         }
+
+        private double Lost(string name) => name == _lost ? _loss : 0;
 
         public void Dispose() => _solver.Dispose();
 
