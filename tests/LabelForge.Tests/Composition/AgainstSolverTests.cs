@@ -1,0 +1,117 @@
+using LabelForge.Composition;
+using LabelForge.Measures;
+
+namespace LabelForge.Tests.Composition;
+
+public class AgainstSolverTests
+{
+    private const double Percent = 1e-6;
+    private const decimal CompositionTolerance = 1e-15m;
+
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(4)]
+    public void Every_bound_and_every_pair_of_random_products_is_what_a_linear_solver_finds(int seed)
+    {
+        var random = new Random(seed);
+        var (pairs, unsafePairs, lines) = (0, 0, 0);
+        for (var product = 0; product < 500; product++)
+        {
+            var parts = RandomProducts.Of(random);
+            using var oracle = new SolverOracle(parts);
+            lines += oracle.Combinations;
+            var proof = Prover.Prove(parts);
+            foreach (var ingredient in proof.Ingredients)
+            {
+                Assert.Equal(oracle.Low(ingredient.Name), (double)ingredient.Low * 100, Percent);
+                Assert.Equal(oracle.High(ingredient.Name), (double)ingredient.High * 100, Percent);
+                Assert.InRange(ingredient.Estimate, ingredient.Low - CompositionTolerance, ingredient.High + CompositionTolerance);
+            }
+            for (var i = 0; i < proof.Ingredients.Length; i++)
+            {
+                for (var j = 0; j < proof.Ingredients.Length; j++)
+                {
+                    var (first, second) = (proof.Ingredients[i], proof.Ingredients[j]);
+                    if (i == j || first.Part == LabelForge.Composition.Part.Colour || second.Part == LabelForge.Composition.Part.Colour)
+                        continue;
+                    pairs++;
+                    var safe = oracle.MayPrecede(first.Name, second.Name);
+                    unsafePairs += safe ? 0 : 1;
+                    Assert.True(safe == proof.MayPrecede(i, j), $"seed {seed}, product {product}: {first.Name} before {second.Name}: solver {safe}");
+                }
+            }
+            // A pair that stands in an order some composition breaks is one that neither order would save, and is reported.
+            var standing = Enumerable.Range(0, proof.Ingredients.Length).SelectMany(j => Enumerable.Range(0, j).Select(i => (i, j))).Where(p => !proof.MayPrecede(p.i, p.j)).ToArray();
+            Assert.All(standing, p => Assert.Equal(PairOrder.Unproven, proof.Pair(p.i, p.j)));
+            Assert.Equal(
+                standing.Select(p => (proof.Ingredients[p.i].Name, proof.Ingredients[p.j].Name)).Order(),
+                proof.Unproven.Select(u => (u.First, u.Second)).Order());
+        }
+        // The products are no empty show: both verdicts occur often, and so do several places of the one-percent line.
+        Assert.InRange(unsafePairs, pairs / 10, pairs * 9 / 10);
+        Assert.True(lines > 1000);
+    }
+
+    [Fact]
+    public void Water_boiled_off_never_proves_more_than_a_linear_solver_and_as_much_where_the_water_surely_sufficed()
+    {
+        var random = new Random(6);
+        var (exact, widened) = (0, 0);
+        for (var product = 0; product < 500; product++)
+        {
+            var parts = RandomProducts.Of(random);
+            var charged = Prover.Prove(parts);
+            var water = charged.Ingredients[random.Next(charged.Ingredients.Length)];
+            var lost = Math.Min(0.5m, Math.Round((random.Next(2) == 0 ? water.Low : water.High) * random.Next(1, 100) / 100m, 4));
+            if (water.High < lost + 0.0001m)
+                continue;
+            var proof = Prover.Prove(parts, [new Adjustment(water.Name, lost)]);
+            using var oracle = new SolverOracle(parts, water.Name, (double)lost);
+            var isExact = water.Low >= lost;
+            (exact, widened) = isExact ? (exact + 1, widened) : (exact, widened + 1);
+            for (var i = 0; i < proof.Ingredients.Length; i++)
+            {
+                var first = proof.Ingredients[i];
+                var (low, high) = (oracle.Low(first.Name), oracle.High(first.Name));
+                Assert.True((double)first.Low * 100 <= low + Percent && (double)first.High * 100 >= high - Percent);
+                if (isExact)
+                {
+                    Assert.Equal(low, (double)first.Low * 100, Percent);
+                    Assert.Equal(high, (double)first.High * 100, Percent);
+                }
+                for (var j = 0; j < proof.Ingredients.Length; j++)
+                {
+                    if (i == j || first.Part == LabelForge.Composition.Part.Colour || proof.Ingredients[j].Part == LabelForge.Composition.Part.Colour)
+                        continue;
+                    var safe = oracle.MayPrecede(first.Name, proof.Ingredients[j].Name);
+                    Assert.True(proof.MayPrecede(i, j) == safe || (safe && !isExact), $"product {product}: {first.Name} before {proof.Ingredients[j].Name}: solver {safe}");
+                }
+            }
+        }
+        Assert.True(exact > 50 && widened > 50, $"{exact} exact, {widened} widened");
+    }
+
+    [Fact]
+    public void A_list_is_refused_exactly_where_a_linear_solver_finds_no_composition()
+    {
+        var random = new Random(5);
+        var refused = 0;
+        for (var product = 0; product < 500; product++)
+        {
+            // The order of one list is turned round: often, not always, a contradiction.
+            var parts = RandomProducts.Of(random);
+            parts[0] = parts[0] with { Constituents = [.. parts[0].Constituents.Reverse()] };
+            using var oracle = new SolverOracle(parts);
+            var error = Record.Exception(() => Prover.Prove(parts));
+            Assert.Equal(oracle.IsPossibleAtAll, error is null);
+            if (error is null)
+                continue;
+            Assert.Contains("Material 0", Assert.IsType<InputException>(error).Message, StringComparison.Ordinal);
+            refused++;
+        }
+        Assert.InRange(refused, 50, 450);
+    }
+}
+
