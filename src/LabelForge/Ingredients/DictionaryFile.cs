@@ -31,7 +31,7 @@ public static class DictionaryFile
     /// <exception cref="InputException">A row is not an entry.</exception>
     public static ImmutableArray<Ingredient> Read(TextReader text, string file)
     {
-        using var reader = CsvReader.Create(text, new CsvReaderOptions { HasHeader = false }, leaveOpen: true);
+        using var reader = CsvReader.Create(text, new CsvReaderOptions { HasHeader = false, TrackLineNumbers = true }, leaveOpen: true);
         if (!reader.Read() || !Cells(reader).SequenceEqual(Columns))
             throw new InputException(new Problem(file, 1, "The heading is not that of a dictionary.", $"Write: {string.Join(',', Columns)}"));
         var entries = ImmutableArray.CreateBuilder<Ingredient>();

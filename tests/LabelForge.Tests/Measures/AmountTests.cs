@@ -46,7 +46,7 @@ public class AmountTests
     [InlineData("3 cups", "not a unit")]
     [InlineData("some", "not an amount")]
     [InlineData("", "not an amount")]
-    [InlineData("1/0 lb", "cannot")]
+    [InlineData("1/0 lb", "not a figure")]
     [InlineData("120 % of batch", "more than the whole")]
     [InlineData("1,5 g", "not an amount")]
     public void What_is_not_an_amount_is_refused_with_what_to_write(string text, string wrong)

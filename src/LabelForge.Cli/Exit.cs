@@ -1,0 +1,30 @@
+using LabelForge.Measures;
+
+namespace LabelForge.Cli;
+
+/// <summary>Exit codes, and the one place where a wrong input becomes one clear message.</summary>
+internal static class Exit
+{
+    public const int Done = 0;
+    public const int FindingStands = 1;
+    public const int WrongInput = 2;
+
+    /// <summary>Runs a verb; input that cannot be used is told on standard error, and nothing is written.</summary>
+    public static int Run(Func<int> verb)
+    {
+        try
+        {
+            return verb();
+        }
+        catch (InputException e)
+        {
+            Console.Error.WriteLine(e.Message);
+            return WrongInput;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            Console.Error.WriteLine($"{e.Message} Choose a folder that you may write to, and close the file if a program has it open.");
+            return WrongInput;
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using System.Globalization;
+using LabelForge.Checks;
+using LabelForge.Declarations;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli;
+
+/// <summary>Answers as a person reads them.</summary>
+internal static class Report
+{
+    public static void Write(Declaration declaration)
+    {
+        Console.WriteLine(declaration.Statement);
+        Console.WriteLine();
+        foreach (var i in declaration.Ingredients)
+            Console.WriteLine($"  {Percent(i.Low),9} to {Percent(i.High),9} %  {i.Name}{(i.Part == Composition.Part.Main ? "" : $"  ({i.Part.ToString().ToLowerInvariant()})")}");
+        Console.WriteLine();
+        Console.WriteLine(declaration.IsProved
+            ? "The whole order is proved from what the suppliers say."
+            : $"Not settled by what the suppliers say ({declaration.Unsettled.Length} pairs); these stand by the best estimate:");
+        foreach (var pair in declaration.Unsettled)
+            Console.WriteLine($"  {pair.First} before {pair.Second}. {pair.Ask}");
+        foreach (var finding in declaration.Findings)
+            Write(finding);
+    }
+
+    public static void Write(CheckReport report)
+    {
+        Console.WriteLine($"Checked against the rules of: {report.Market}. What would stand on the label:");
+        Line("identity", report.Found.Identity);
+        Line("net quantity", report.Found.NetQuantity);
+        Line("ingredients", string.Join(", ", report.Found.Ingredients));
+        Line("business", report.Found.Business);
+        Line("place", report.Found.Place);
+        Line("contact", report.Found.Contact);
+        Line("lot", report.Found.Lot);
+        foreach (var group in report.Findings.GroupBy(f => f.Severity))
+        {
+            Console.WriteLine();
+            Console.WriteLine(group.Key switch
+            {
+                Severity.Must => "MUST: a rule requires it",
+                Severity.Should => "SHOULD: good practice, or a risk",
+                _ => "NOTE",
+            });
+            foreach (var finding in group)
+                Write(finding);
+        }
+        if (report.Findings.IsEmpty)
+            Console.WriteLine("\nNothing was found wrong or missing by these checks. They are not legal advice.");
+    }
+
+    public static void Write(BatchFormula batch)
+    {
+        foreach (var line in batch.Lines)
+            Console.WriteLine($"  {line.Mass.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  {line.Material.Name}");
+        Console.WriteLine($"  {batch.Total.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  in all, {batch.Recipe.Pieces} pieces");
+    }
+
+    private static void Write(Finding finding)
+    {
+        Console.WriteLine($"  {finding.Rule} [{finding.Source}] {finding.Where}");
+        Console.WriteLine($"    {finding.Message}");
+        Console.WriteLine($"    {finding.Fix}");
+    }
+
+    private static void Line(string what, string? text) => Console.WriteLine($"  {what + ":",-14}{(string.IsNullOrEmpty(text) ? "(none)" : text)}");
+
+    private static string Percent(decimal value) => value.ToString("0.0000", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,35 @@
+using System.CommandLine;
+using LabelForge.Declarations;
+using LabelForge.Markets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>declare</c>: the ingredient declaration, with what is and is not proved about its order.</summary>
+internal static class DeclareVerb
+{
+    public static Command Build()
+    {
+        var recipe = Shared.RecipeArgument();
+        var workshop = Shared.Workshop();
+        var market = Shared.Market();
+        var format = Shared.Format();
+        var on = Shared.On();
+        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on))));
+        return verb;
+    }
+
+    private static int Run(string recipe, string? folder, string? market, string format, string? on)
+    {
+        var (workshop, read) = Shared.Open(recipe, folder);
+        var batch = BatchFormula.Of(workshop, read);
+        var declaration = DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(read),
+            Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Date(on));
+        if (format == "json")
+            JsonOut.Write(JsonOut.Of(declaration));
+        else
+            Report.Write(declaration);
+        return Exit.Done;
+    }
+}

@@ -1,0 +1,61 @@
+using System.CommandLine;
+using LabelForge.Checks;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
+using LabelForge.Print.Sheets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>demo</c>: the whole job on the example workshop.</summary>
+internal static class DemoVerb
+{
+    private const string Stock = "us-letter-10-2x4in";
+
+    public static Command Build()
+    {
+        var output = new Option<string>("--out") { Description = "The folder to write to", DefaultValueFactory = _ => "demo-out" };
+        var on = Shared.On();
+        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet") { output, on };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)))));
+        return verb;
+    }
+
+    private static int Run(string folder, DateOnly on)
+    {
+        var shop = Path.Combine(folder, "workshop");
+        ShippedWorkshop.Write(ShippedWorkshop.Example, shop);
+        var workshop = Workshop.Open(shop);
+        var mustStands = false;
+        var batch = 0;
+        foreach (var id in workshop.RecipeIds)
+        {
+            var lot = new LotCode(on, ++batch);
+            var job = LabelJob.Prepare(workshop, workshop.Recipe(id), Market.Us, null, lot, on);
+            var report = UsRecipeCheck.Run(job.Facts);
+            mustStands |= report.HasMust;
+            Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
+            Console.WriteLine($"  {job.Declaration.Statement}");
+            Console.WriteLine($"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
+            foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
+                Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
+            WriteFiles(Path.Combine(folder, id), job, lot, on);
+        }
+        Console.WriteLine($"\nWritten to {folder}: for each recipe its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
+        Console.WriteLine("Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
+        return mustStands ? Exit.FindingStands : Exit.Done;
+    }
+
+    private static void WriteFiles(string folder, LabelJob job, LotCode lot, DateOnly on)
+    {
+        Directory.CreateDirectory(folder);
+        var info = PrintInputs.Info(job, lot, on);
+        var layout = job.Fit.OrRefuse();
+        foreach (var ending in new[] { "pdf", "svg", "png" })
+            LabelFile.Write(Path.Combine(folder, $"label.{ending}"), layout, info);
+        SheetWriter.WritePdf(Path.Combine(folder, "sheet.pdf"), layout, LabelStock.Load(Stock), info, count: job.Batch.Recipe.Pieces);
+        BatchSheetJob.Write(Path.Combine(folder, "batch-sheet.pdf"), job, lot, info);
+    }
+}

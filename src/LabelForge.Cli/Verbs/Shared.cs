@@ -1,0 +1,52 @@
+using System.CommandLine;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary>Options that several verbs share, and what they mean.</summary>
+internal static class Shared
+{
+    public static Argument<string> RecipeArgument() => new("RECIPE") { Description = "The recipe's file, or its id in the workshop" };
+
+    public static Option<string?> Workshop() => new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
+
+    public static Option<string?> Market() => new("--market") { Description = "us, eu, uk or ca (default: the workshop's)" };
+
+    public static Option<string> Format()
+    {
+        var option = new Option<string>("--format") { Description = "text or json", DefaultValueFactory = _ => "text" };
+        option.AcceptOnlyFromAmong("text", "json");
+        return option;
+    }
+
+    public static Option<string?> Lot(bool required) => new("--lot") { Description = "The lot code (make one with: labelforge lot new)", Required = required };
+
+    public static Option<string?> Design() => new("--design") { Description = "The label design" };
+
+    public static Option<string> Out(string what) => new("--out") { Description = what, Required = true };
+
+    public static Option<string?> On() => new("--on") { Description = "The date to judge by, YYYY-MM-DD (default: today)" };
+
+    /// <summary>Opens the workshop that a recipe belongs to, and reads the recipe.</summary>
+    public static (Workshop Workshop, Recipe Recipe) Open(string recipe, string? folder)
+    {
+        var workshop = Recipes.Workshop.Open(folder ?? (File.Exists(recipe) ? Recipes.Workshop.FolderOf(recipe) : Directory.GetCurrentDirectory()));
+        return (workshop, workshop.Recipe(recipe));
+    }
+
+    /// <summary>The date to judge by.</summary>
+    public static DateOnly Date(string? written)
+    {
+        if (written is null)
+            return DateOnly.FromDateTime(DateTime.Now);
+        return DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date
+            : throw new InputException(new Problem(null, 0, $"\"{written}\" is not a date.", "Write year, month and day: 2026-11-25"));
+    }
+
+    /// <summary>The value, or the refusal as an error.</summary>
+    public static T Need<T>(Parsed<T> parsed) =>
+        parsed.IsValue ? parsed.Value : throw new InputException(new Problem(null, 0, parsed.Wrong, parsed.Write));
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Bench;
+using LabelForge.Print.Output;
+using LabelForge.Recipes;
+
+namespace LabelForge.Print.Jobs;
+
+/// <summary>The batch sheet of a label's batch.</summary>
+public static class BatchSheetJob
+{
+    /// <summary>Writes the batch sheet as a PDF, whole or not at all.</summary>
+    public static void Write(string path, LabelJob job, LotCode lot, DocumentInfo info)
+    {
+        var drawn = Barcode.Draw(BarcodeKind.Code128, lot.ToString());
+        BatchSheetWriter.WritePdf(path, new BatchSheetContent
+        {
+            Title = job.Content.ProductName,
+            Subtitle = $"{job.Content.BusinessName}   {job.Content.Identity}   made {lot.Made:yyyy-MM-dd}",
+            LotCode = lot.ToString(),
+            LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
+            Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, l.Written.IsMass ? null : AsWritten(l.Written)))],
+            PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {BenchMass.Grams(job.Batch.Total)} g",
+            Cautions = Cautions(job.Batch),
+        }, info);
+    }
+
+    private static string AsWritten(Amount amount) => amount.Of is { } of
+        ? FormattableString.Invariant($"{amount.Figure:0.####} % of {of}")
+        : FormattableString.Invariant($"{amount.Figure:0.####} {UnitName(amount.Unit)}");
+
+    private static string UnitName(AmountUnit unit) => unit switch
+    {
+        AmountUnit.Millilitre => "mL",
+        AmountUnit.Litre => "L",
+        AmountUnit.FluidOunce => "fl oz",
+        AmountUnit.Teaspoon => "tsp",
+        AmountUnit.Tablespoon => "tbsp",
+        AmountUnit.Drop => "drops",
+        _ => "",
+    };
+
+    // The usual cautions of the bench: common practice. The supplier's safety data sheets say more, and go before these.
+    private static ImmutableArray<string> Cautions(BatchFormula batch)
+    {
+        var kinds = batch.Lines.Select(l => l.Material.Kind).ToHashSet();
+        var cautions = ImmutableArray.CreateBuilder<string>();
+        if (kinds.Contains(MaterialKind.Base) || kinds.Contains(MaterialKind.Oil))
+            cautions.Add("Melted base, oil and wax burn skin and can catch fire. Never leave them on the heat alone; keep water away from hot oil; wear gloves and long sleeves.");
+        if (kinds.Contains(MaterialKind.Fragrance))
+            cautions.Add("Undiluted fragrance irritates skin and eyes. Wear gloves and goggles, air the room, and add it below its flash point.");
+        if (kinds.Contains(MaterialKind.Lye))
+            cautions.Add("Lye burns skin and eyes at once. Goggles, gloves and sleeves on; always lye into water, never water into lye; fresh air; children and animals out of the room.");
+        if (kinds.Contains(MaterialKind.Colourant))
+            cautions.Add("Do not breathe in loose powder.");
+        cautions.Add("Read each supplier's safety data sheet first. Write down the lot of every bottle used.");
+        return cautions.ToImmutable();
+    }
+}

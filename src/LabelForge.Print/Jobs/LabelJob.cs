@@ -1,0 +1,82 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+using LabelForge.Declarations;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
+
+namespace LabelForge.Print.Jobs;
+
+/// <summary>The one way through, from a recipe to a laid-out label: composition, declaration, content, layout.</summary>
+public sealed record LabelJob
+{
+    /// <summary>The design used where none is named.</summary>
+    public const string UsualDesign = "bar-2x4";
+
+    /// <summary>The workshop.</summary>
+    public required Workshop Workshop { get; init; }
+
+    /// <summary>The batch.</summary>
+    public required BatchFormula Batch { get; init; }
+
+    /// <summary>The product's kind.</summary>
+    public required ProductKind Kind { get; init; }
+
+    /// <summary>The ingredient declaration.</summary>
+    public required Declaration Declaration { get; init; }
+
+    /// <summary>What the label says.</summary>
+    public required LabelContent Content { get; init; }
+
+    /// <summary>The label laid out, or why it does not fit.</summary>
+    public required Fit Fit { get; init; }
+
+    /// <summary>Goes the whole way for a recipe.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="market">The market.</param>
+    /// <param name="design">The design's id, or null for the usual one.</param>
+    /// <param name="lot">The lot, or null where there is none yet.</param>
+    /// <param name="on">The date to judge by.</param>
+    /// <exception cref="InputException">Something in the workshop, or the design's id, is wrong.</exception>
+    public static LabelJob Prepare(Workshop workshop, Recipe recipe, Market market, string? design, LotCode? lot, DateOnly on)
+    {
+        var batch = BatchFormula.Of(workshop, recipe);
+        var kind = ProductKindOf.Recipe(recipe);
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on);
+        var drawn = DesignNamed(workshop, design ?? UsualDesign);
+        var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, Panel.Rectangle(panel.Width, panel.Height), lot, on);
+        InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
+        return new LabelJob
+        {
+            Workshop = workshop,
+            Batch = batch,
+            Kind = kind,
+            Declaration = declaration,
+            Content = content,
+            Fit = LabelFitter.Fit(drawn, content, symbol),
+        };
+    }
+
+    /// <summary>What a check of this label reads.</summary>
+    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights);
+
+    private ImmutableArray<PrintedHeight> Heights => Fit is Fit.Fits fits
+        ? [.. fits.Layout.Texts
+            .Select(t => (Text: t, Rule: t.Role switch { Role.NetQuantity => "net-quantity.type-too-small", Role.Ingredients => "ingredients.type-too-small", _ => null }))
+            .Where(t => t.Rule is not null)
+            .Select(t => new PrintedHeight(t.Rule!, Roles.NameOf(t.Text.Role), t.Text.LetterHeight.Millimetres, t.Text.RequiredFloor.Millimetres))]
+        : [];
+
+    private static LabelDesign DesignNamed(Workshop workshop, string id)
+    {
+        var own = Path.Combine(workshop.Folder, "designs", id + ".yaml");
+        return !id.Contains('/') && !id.Contains('\\') && File.Exists(own) ? LabelDesign.LoadFile(own, $"designs/{id}.yaml") : LabelDesign.Load(id);
+    }
+}

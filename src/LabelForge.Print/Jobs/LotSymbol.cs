@@ -1,0 +1,26 @@
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Drawing;
+using LabelForge.Recipes;
+
+namespace LabelForge.Print.Jobs;
+
+/// <summary>The barcode that carries a lot: with the item's GTIN where the maker has one, else the lot alone.</summary>
+public static class LotSymbol
+{
+    /// <summary>A GS1 DataMatrix with (01) and (10) where the recipe has an item number under the business's prefix, else Code 128 of the lot.</summary>
+    /// <exception cref="InputException">The item number cannot stand under the prefix.</exception>
+    public static InkBlock For(Workshop workshop, Recipe recipe, LotCode lot, BarcodeOptions options)
+    {
+        if (workshop.Business.GtinPrefix is not { } prefix || recipe.Item is not { } item)
+            return Need(Barcode.Draw(BarcodeKind.Code128, lot.ToString(), options), recipe);
+        if (!int.TryParse(item, out var number) || number < 0)
+            throw new InputException(new Problem(recipe.File, 0, $"\"{item}\" is not an item number.", "Write the digits that you gave this product under your company prefix: item: \"12\""));
+        var gtin = Need(Gtin.FromPrefix(prefix, number), recipe);
+        return Need(Barcode.Draw(BarcodeKind.Gs1DataMatrix, Need(Gs1ElementString.ForItem(gtin, lot.ToString()), recipe), options), recipe);
+    }
+
+    private static T Need<T>(Parsed<T> parsed, Recipe recipe) =>
+        parsed.IsValue ? parsed.Value : throw new InputException(new Problem(recipe.File, 0, parsed.Wrong, parsed.Write));
+}

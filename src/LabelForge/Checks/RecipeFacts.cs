@@ -1,0 +1,28 @@
+using System.Collections.Immutable;
+using LabelForge.Declarations;
+using LabelForge.Markets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks;
+
+/// <summary>The height at which something would print, and the least that a rule allows.</summary>
+/// <param name="Rule">The rule's id.</param>
+/// <param name="Element">What it is, for the finding's place.</param>
+/// <param name="MeasuredMillimetres">The height of the letters that would be drawn.</param>
+/// <param name="LeastMillimetres">The rule's least height.</param>
+public sealed record PrintedHeight(string Rule, string Element, decimal MeasuredMillimetres, decimal LeastMillimetres);
+
+/// <summary>Everything a check of a recipe reads. Checks read; they change nothing.</summary>
+public sealed record RecipeFacts(
+    Workshop Workshop, BatchFormula Batch, ProductKind Kind, Declaration Declaration, LabelContent Content, ImmutableArray<PrintedHeight> Heights);
+
+/// <summary>What would stand on the label, as the check's report shows it.</summary>
+public sealed record LabelFound(
+    string? Identity, string? NetQuantity, ImmutableArray<string> Ingredients, string? Business, string? Place, string? Contact, string? Lot);
+
+/// <summary>A check's whole answer.</summary>
+public sealed record CheckReport(string Market, ImmutableArray<Finding> Findings, LabelFound Found)
+{
+    /// <summary>Whether a finding of severity must stands.</summary>
+    public bool HasMust => Findings.Any(f => f.Severity == Severity.Must);
+}

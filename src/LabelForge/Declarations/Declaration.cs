@@ -1,0 +1,32 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+using LabelForge.Composition;
+
+namespace LabelForge.Declarations;
+
+/// <summary>One ingredient as a market's declaration names it.</summary>
+/// <param name="Name">The name that stands on the label.</param>
+/// <param name="Low">The least it can be of the finished product, mass percent.</param>
+/// <param name="High">The most it can be of the finished product, mass percent.</param>
+/// <param name="Estimate">The best estimate, mass percent: the middle of what the data allows.</param>
+/// <param name="Part">Its part of the declaration.</param>
+public sealed record DeclaredIngredient(string Name, decimal Low, decimal High, decimal Estimate, Part Part);
+
+/// <summary>Two ingredients whose order the data does not settle, as they stand on the label, and what would settle it.</summary>
+public sealed record UnsettledPair(string First, string Second, string Ask);
+
+/// <summary>A market's ingredient declaration of a finished product.</summary>
+/// <param name="Market">us or eu.</param>
+/// <param name="Heading">What stands before the names.</param>
+/// <param name="Ingredients">The ingredients in label order.</param>
+/// <param name="Unsettled">The pairs whose order is not proved.</param>
+/// <param name="Findings">What was noticed in making it.</param>
+public sealed record Declaration(
+    string Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled, ImmutableArray<Finding> Findings)
+{
+    /// <summary>The whole declaration as it reads on the label.</summary>
+    public string Statement => $"{Heading} {string.Join(", ", Ingredients.Select(i => i.Name))}.";
+
+    /// <summary>Whether every order in it is proved from the suppliers' data.</summary>
+    public bool IsProved => Unsettled.IsEmpty;
+}
