@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using HarfBuzzSharp;
 using LabelForge.Measures;
 using SkiaSharp;
@@ -19,6 +20,9 @@ public sealed class TypeFace
         new(Tag.Parse("kern"), 1), new(Tag.Parse("liga"), 0), new(Tag.Parse("clig"), 0), new(Tag.Parse("dlig"), 0),
     ];
 
+    // HarfBuzz reads the file's bytes for as long as it shapes: were these two collected, letters would go missing.
+    private readonly Blob letters;
+    private readonly Face face;
     private readonly Font shaper;
     private readonly SKFont outlines;
     private readonly int unitsPerEm;
@@ -31,8 +35,8 @@ public sealed class TypeFace
         Name = name;
         Typeface = SKTypeface.FromStream(new MemoryStream(file)) ?? throw new InvalidDataException($"{name} is not a font.");
         unitsPerEm = Typeface.UnitsPerEm;
-        using var pinned = new MemoryStream(file);
-        var face = new Face(Blob.FromStream(pinned), 0);
+        letters = Held(file);
+        face = new Face(letters, 0);
         shaper = new Font(face);
         shaper.SetScale(unitsPerEm, unitsPerEm);
         shaper.SetFunctionsOpenType();
@@ -80,6 +84,15 @@ public sealed class TypeFace
 
     /// <summary>The height of one character's ink, in em.</summary>
     public double InkHeight(char letter) => Ink(outlines.GetGlyph(letter)).Height / unitsPerEm;
+
+    // Blob.FromStream pins the bytes only while it is called, so a later collection may move them from under HarfBuzz.
+    // These lie outside the collector's reach, for as long as the process runs: a face is loaded once.
+    private static Blob Held(byte[] file)
+    {
+        var memory = Marshal.AllocHGlobal(file.Length);
+        Marshal.Copy(file, 0, memory, file.Length);
+        return new Blob(memory, file.Length, MemoryMode.ReadOnly);
+    }
 
     private ShapedText ShapeNow(string text, double tracking)
     {
