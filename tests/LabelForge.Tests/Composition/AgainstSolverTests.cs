@@ -114,4 +114,3 @@ public class AgainstSolverTests
         Assert.InRange(refused, 50, 450);
     }
 }
-
