@@ -9,7 +9,7 @@ public static class BatchSheetWriter
 {
     private const double Body = 11;
     private const double Small = 8.5;
-    private const double RowPadding = 7;
+    private const double RowPadding = 8;
 
     /// <summary>Writes a batch sheet.</summary>
     /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
@@ -91,8 +91,8 @@ public static class BatchSheetWriter
             high += pages.Write(written, BundledFaces.Regular, Small, columns.Name, top + high, nameWidth);
         Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(material.Mass), columns.Grams, top);
         Figure(pages, BundledFaces.Regular, BenchMass.Ounces(material.Mass), columns.Ounces, top);
-        pages.Rule(columns.Weighed, top + Body, columns.Lot - columns.Weighed - 12, 0.4);
-        pages.Rule(columns.Lot, top + Body, pages.Width - columns.Lot, 0.4);
+        pages.Upright(columns.Weighed - 6, pages.Y, high + 2 * RowPadding - 3);
+        pages.Upright(columns.Lot - 6, pages.Y, high + 2 * RowPadding - 3);
         pages.Down(high + 2 * RowPadding - 3);
         pages.Rule(0, pages.Y, pages.Width, 0.25);
     }

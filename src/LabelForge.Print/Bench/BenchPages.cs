@@ -73,8 +73,8 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
                 (float)Points.OfMillimetres(bar.WidthMm), (float)Points.OfMillimetres(bar.HeightMm)), bars);
     });
 
-    private void Upright(double x, double y, double height) =>
-        pages[^1].Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, 0.5f, (float)height), ink));
+    public void Upright(double x, double y, double height) =>
+        pages[^1].Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, 0.4f, (float)height), ink));
 
     // A word wider than its column (a long chemical name) goes on in the next line rather than over its neighbour.
     private static IEnumerable<ParagraphItem> Pieces(ParagraphItem item, double width)
