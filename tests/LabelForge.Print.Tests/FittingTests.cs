@@ -75,7 +75,7 @@ public class FittingTests
     {
         var layout = LabelFitter.Fit(Bar, Samples.Bar with { Identity = "A very long statement of identity that needs two lines" }).OrRefuse();
         var net = layout.Texts.Single(t => t.Role == Role.NetQuantity);
-        var above = layout.Texts.Where(t => t != net && t.X.Millimetres < 50.8m).Max(t => t.Y.Millimetres + t.Height.Millimetres);
+        var above = layout.Texts.Where(t => t != net && t.X.Millimetres < Bar.Panels.Single(p => p.Principal).Width.Millimetres).Max(t => t.Y.Millimetres + t.Height.Millimetres);
         Assert.True(net.Y.Millimetres - above >= net.LetterHeight.Millimetres);
     }
 

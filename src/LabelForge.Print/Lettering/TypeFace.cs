@@ -20,6 +20,9 @@ public sealed class TypeFace
         new(Tag.Parse("kern"), 1), new(Tag.Parse("liga"), 0), new(Tag.Parse("clig"), 0), new(Tag.Parse("dlig"), 0),
     ];
 
+    // Words shaped once are kept, up to this many, so that fitting by trial does not shape them again.
+    private const int MostRemembered = 20_000;
+
     // HarfBuzz reads the file's bytes for as long as it shapes: were these two collected, letters would go missing.
     private readonly Blob letters;
     private readonly Face face;
@@ -66,7 +69,12 @@ public sealed class TypeFace
     /// <param name="text">The text, one line.</param>
     /// <param name="tracking">Space added after each letter, in em.</param>
     /// <exception cref="InputException">The face has no letter for a character; it would print as an empty box.</exception>
-    public ShapedText Shape(string text, double tracking = 0) => shaped.GetOrAdd((text, tracking), key => ShapeNow(key.Item1, key.Item2));
+    public ShapedText Shape(string text, double tracking = 0)
+    {
+        if (shaped.Count > MostRemembered)
+            shaped.Clear();
+        return shaped.GetOrAdd((text, tracking), key => ShapeNow(key.Item1, key.Item2));
+    }
 
     /// <summary>
     /// The height, in em, by which the law measures this text: of the lower-case o where there are small letters, else of the
