@@ -2,30 +2,35 @@ using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 
-/// <summary>A CAS Registry Number whose check digit is right.</summary>
-/// <remarks>
-/// The check digit is the sum of the other digits, each times its place counted from the right, modulo 10
-/// (CAS, "Check Digit Verification of CAS Registry Numbers"; worked there for 107-07-3).
-/// </remarks>
+/// <summary>
+/// A CAS Registry number whose check digit is right, such as 7732-18-5 for water. The default value is no number.
+/// Source of the rule: CAS, "Check Digit Verification of CAS Registry Numbers".
+/// </summary>
 public readonly record struct CasNumber
 {
-    private readonly string? _text;
+    private readonly string? text;
 
-    private CasNumber(string text) => _text = text;
+    private CasNumber(string text) => this.text = text;
 
-    /// <summary>Reads a number such as <c>7732-18-5</c>.</summary>
-    public static Parsed<CasNumber> Parse(string text)
+    /// <summary>Reads a number of two to seven digits, two digits and a check digit, parted by hyphens.</summary>
+    public static Parsed<CasNumber> Parse(string written)
     {
-        var parts = text.Split('-');
-        if (parts is not [{ Length: >= 2 and <= 7 }, { Length: 2 }, { Length: 1 }] || !parts.All(p => p.All(char.IsAsciiDigit)))
-            return Parsed<CasNumber>.Refused($"\"{text}\" is not a CAS number.", "Write it with its hyphens, for example 7732-18-5.");
-        var digits = parts[0] + parts[1];
-        var sum = digits.Reverse().Select((d, place) => (d - '0') * (place + 1)).Sum();
-        return sum % 10 == parts[2][0] - '0'
-            ? Parsed<CasNumber>.Of(new CasNumber(text))
-            : Parsed<CasNumber>.Refused($"\"{text}\" fails its check digit, which should be {sum % 10}.", "Copy the number again from its source.");
+        var number = written.Trim();
+        var parts = number.Split('-');
+        if (parts is not [{ Length: >= 2 and <= 7 } first, { Length: 2 } second, { Length: 1 } check]
+            || !(first + second + check).All(char.IsAsciiDigit))
+            return Parsed<CasNumber>.Refused($"\"{number}\" is not a CAS number.", "Write it like 7732-18-5.");
+        var due = CheckDigit(first + second);
+        return due == check[0] - '0'
+            ? Parsed<CasNumber>.Of(new CasNumber(number))
+            : Parsed<CasNumber>.Refused(
+                $"The CAS number {number} fails its check digit.",
+                $"Look for a slip of the pen; {first}-{second} would end in {due}.");
     }
 
+    /// <summary>The check digit: the digits counted from the right, each times its place, summed, modulo 10.</summary>
+    private static int CheckDigit(string digits) => digits.Select((d, i) => (d - '0') * (digits.Length - i)).Sum() % 10;
+
     /// <inheritdoc/>
-    public override string ToString() => _text ?? "";
+    public override string ToString() => text ?? "";
 }

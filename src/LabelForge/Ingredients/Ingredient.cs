@@ -1,49 +1,59 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 
 namespace LabelForge.Ingredients;
 
-/// <summary>An ingredient as the dictionary knows it.</summary>
-public sealed record Ingredient
+/// <summary>One ingredient: what each market calls it, what identifies it, and what it is for.</summary>
+/// <param name="Us">The name on a US label, such as <c>Ricinus Communis (Castor) Seed Oil</c>; the name shown to people here.</param>
+/// <param name="Eu">The name on an EU or UK label, such as <c>Ricinus Communis Seed Oil</c>, <c>Aqua</c>, <c>CI 77491</c>.</param>
+/// <param name="Inci">A further international name that suppliers write; null where it is one of the two.</param>
+/// <param name="Canada">The name the Canadian schedule gives in place of the INCI name; null where there is none.</param>
+/// <param name="Cas">CAS numbers; empty where none is known here.</param>
+/// <param name="Ec">EC numbers; empty where none is known here.</param>
+/// <param name="ColourIndex">Colour Index numbers; empty for what is no colour.</param>
+/// <param name="Everyday">What people call it: castor oil, vitamin E.</param>
+/// <param name="Roles">What it is for; at least one.</param>
+/// <param name="Flags">What the law or the label needs to know.</param>
+/// <param name="Saponification">mg KOH/g; null for what is not saponified, or where no figure is held.</param>
+/// <param name="Group">The file of the dictionary it stands in, such as <c>waxes</c>.</param>
+/// <param name="Source">Where the names and numbers come from.</param>
+public sealed record Ingredient(
+    string Us,
+    string Eu,
+    string? Inci,
+    string? Canada,
+    ImmutableArray<CasNumber> Cas,
+    ImmutableArray<string> Ec,
+    ImmutableArray<ColourIndexNumber> ColourIndex,
+    ImmutableArray<string> Everyday,
+    ImmutableArray<IngredientRole> Roles,
+    IngredientFlags Flags,
+    SaponificationValue? Saponification,
+    string Group,
+    string Source)
 {
-    /// <summary>The name on a label in the United States (21 CFR 701.3(c)).</summary>
-    public required string Us { get; init; }
+    /// <summary>Whether it is listed as a colour additive.</summary>
+    public bool IsColourant => Flags.HasFlag(IngredientFlags.Colourant);
 
-    /// <summary>The name on a label in the European Union (Regulation (EC) No 1223/2009, Art. 19(1)(g) and Art. 33).</summary>
-    public required string Eu { get; init; }
+    /// <summary>Whether it is a fragrance substance named one by one.</summary>
+    public bool IsAllergen => Flags.HasFlag(IngredientFlags.Allergen);
 
-    /// <summary>The International Nomenclature name where it differs from both.</summary>
-    public string? Inci { get; init; }
+    /// <summary>The name a label in this market carries.</summary>
+    public string NameIn(Market market) => market switch
+    {
+        Market.Us => Us,
+        Market.Eu or Market.Uk => Eu,
+        Market.Ca => Canada ?? Eu,
+        _ => throw new ArgumentOutOfRangeException(nameof(market)),
+    };
 
-    /// <summary>The form that Canada permits in place of English and French, or null.</summary>
-    public string? Ca { get; init; }
+    /// <summary>Every name it answers to in full; letter case and repeats aside.</summary>
+    public IEnumerable<string> Names =>
+        new[] { Us, Eu, Inci, Canada }.OfType<string>()
+            .Concat(ColourIndex.Select(c => c.ToString()))
+            .Concat(Everyday)
+            .Distinct(StringComparer.OrdinalIgnoreCase);
 
-    /// <summary>CAS numbers.</summary>
-    public ImmutableArray<CasNumber> Cas { get; init; } = [];
-
-    /// <summary>The EC number, or null.</summary>
-    public string? Ec { get; init; }
-
-    /// <summary>The Colour Index number's digits, or null.</summary>
-    public string? ColourIndex { get; init; }
-
-    /// <summary>What people say.</summary>
-    public ImmutableArray<string> Everyday { get; init; } = [];
-
-    /// <summary>What it does in a product.</summary>
-    public ImmutableArray<string> Roles { get; init; } = [];
-
-    /// <summary>colourant, botanical, nano, allergen, animal.</summary>
-    public ImmutableArray<string> Flags { get; init; } = [];
-
-    /// <summary>Where the entry was checked.</summary>
-    public required string Source { get; init; }
-
-    /// <summary>Whether it is a colour additive.</summary>
-    public bool IsColourant => Flags.Contains("colourant");
-
-    /// <summary>One name for one substance: colours that share a US name are told apart by their Colour Index numbers.</summary>
-    public string Key => IsColourant && ColourIndex is not null ? $"{Us} (CI {ColourIndex})" : Us;
-
-    /// <summary>Every name by which it may be looked up.</summary>
-    public IEnumerable<string> Names => new[] { Key, Us, Eu, Inci, Ca, ColourIndex }.Concat(Everyday).OfType<string>().Where(n => n.Length > 0);
+    /// <inheritdoc/>
+    public override string ToString() => Us;
 }

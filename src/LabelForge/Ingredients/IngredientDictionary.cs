@@ -1,59 +1,117 @@
 using System.Collections.Immutable;
+using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Ingredients;
 
-/// <summary>The ingredients that hand makers commonly meet, under all their names. Shipped as data in the folder ingredients.</summary>
+/// <summary>
+/// The ingredients known, found by any of their names. No name means two ingredients, save that colourants may share
+/// a label name (Iron Oxides are red, yellow and black; CI 15850 is Red 6 and Red 7): there the first row answers.
+/// </summary>
 public sealed class IngredientDictionary
 {
-    private static readonly Lazy<IngredientDictionary> Loaded = new(() => new IngredientDictionary(DictionaryFile.ReadShipped()));
-    private readonly Dictionary<string, Ingredient> _byName = new(StringComparer.Ordinal);
+    private static readonly Lazy<IngredientDictionary> LazyShipped = new(() => Read(DataTable.Shipped("ingredients/dictionary/")));
+    private readonly Dictionary<string, Ingredient> byName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, Ingredient> byBareName = new(StringComparer.Ordinal);
 
-    /// <summary>A dictionary of these entries; where two share a name, the first has it.</summary>
-    public IngredientDictionary(ImmutableArray<Ingredient> entries)
+    private IngredientDictionary(ImmutableArray<Ingredient> all) => All = all;
+
+    /// <summary>The dictionary that ships with LabelForge; read when first asked for.</summary>
+    public static IngredientDictionary Shipped => LazyShipped.Value;
+
+    /// <summary>Every ingredient, by file and row.</summary>
+    public ImmutableArray<Ingredient> All { get; }
+
+    /// <summary>Reads a dictionary from its files; the readers are closed.</summary>
+    /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>
+    public static IngredientDictionary Read(IEnumerable<(string File, TextReader Text)> files)
     {
-        Entries = entries;
-        foreach (var entry in entries)
+        var rows = new List<(Ingredient Ingredient, DataRow Row)>();
+        foreach (var (file, text) in files)
         {
-            foreach (var name in entry.Names)
-            {
-                _byName.TryAdd(IngredientName.Fold(name), entry);
-                _byName.TryAdd(IngredientName.Fold(IngredientName.WithoutParentheses(name)), entry);
-            }
+            using (text)
+                rows.AddRange(IngredientFile.Read(file, text));
         }
+        var dictionary = new IngredientDictionary([.. rows.Select(r => r.Ingredient)]);
+        foreach (var (ingredient, row) in rows)
+            dictionary.Add(ingredient, row);
+        return dictionary;
     }
 
-    /// <summary>The dictionary that ships with LabelForge.</summary>
-    public static IngredientDictionary Shipped => Loaded.Value;
-
-    /// <summary>Every entry.</summary>
-    public ImmutableArray<Ingredient> Entries { get; }
-
-    /// <summary>The entry of a name, letter case aside; null where there is none. Never a guess from spelling.</summary>
-    /// <remarks>
-    /// A name with parentheses is taken whole first, then without them, and then as what stands in them, but only where
-    /// both parts mean the same entry or one of them is unknown: "Water (Aqua)", "Butyrospermum Parkii (Shea) Butter".
-    /// </remarks>
+    /// <summary>
+    /// The ingredient of this name, or null. Letter case aside it may be any of its names, the Latin name with or without
+    /// the common name in parentheses, or two names of the same thing: <c>Water (Aqua)</c>, <c>Aqua/Water/Eau</c>.
+    /// Where the parts of such a pair mean different things it is null: that is for a person to settle.
+    /// </summary>
     public Ingredient? Find(string name)
     {
-        if (_byName.TryGetValue(IngredientName.Fold(name), out var whole))
-            return whole;
-        if (IngredientName.InParentheses(name) is not { } inside)
-            return null;
-        var outer = _byName.GetValueOrDefault(IngredientName.Fold(IngredientName.WithoutParentheses(name)));
-        return outer ?? _byName.GetValueOrDefault(IngredientName.Fold(inside));
+        if (byName.TryGetValue(NameText.Plain(name), out var exact))
+            return exact;
+        var parts = NameText.Parts(name).ToArray();
+        var known = parts.Select(p => byName.GetValueOrDefault(p)).OfType<Ingredient>().ToArray();
+        if (known.Length > 1)
+            return Agreed(known, parts);
+        // Of one known part the others must be a common name inside a botanical one, not a second substance beside it.
+        return name.AsSpan().IndexOfAny('(', '[') > 0 ? BareOrNull(name) : byBareName.GetValueOrDefault(NameText.Plain(name));
     }
 
-    /// <summary>The entries whose names are spelt most like this one, nearest first.</summary>
+    /// <summary>The ingredients whose names are nearest in spelling, nearest first; empty where none is near.</summary>
+    /// <param name="name">What was written.</param>
+    /// <param name="most">The most to offer; at least 1.</param>
     public ImmutableArray<Ingredient> Suggest(string name, int most = 3)
     {
-        var folded = IngredientName.Fold(name);
-        return [.. _byName
-            .Select(p => (p.Value, Distance: Spelling.Distance(folded, p.Key)))
-            .Where(p => p.Distance <= Math.Max(2, folded.Length / 2))
-            .OrderBy(p => p.Distance)
-            .Select(p => p.Value)
-            .Distinct()
-            .Take(most)];
+        ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
+        var plain = NameText.Plain(name);
+        return
+        [
+            .. byName.Concat(byBareName)
+                .Select(n => (n.Value, Distance: Spelling.Distance(plain, n.Key)))
+                .Where(n => n.Distance <= Math.Max(1, plain.Length / 3))
+                .OrderBy(n => n.Distance).ThenBy(n => n.Value.Us, StringComparer.Ordinal)
+                .Select(n => n.Value)
+                .DistinctBy(i => i.Us)
+                .Take(most),
+        ];
+    }
+
+    private Ingredient? BareOrNull(string name)
+    {
+        var bare = NameText.WithoutParentheses(name);
+        return byName.GetValueOrDefault(bare) ?? byBareName.GetValueOrDefault(bare);
+    }
+
+    /// <summary>
+    /// One ingredient where all mean the same. Colourants that share a label name or a number: the one whose own name is
+    /// written (Yellow 5 Lake (CI 19140)), else the one whose number is (Iron Oxides (CI 77491)).
+    /// </summary>
+    private static Ingredient? Agreed(Ingredient[] known, string[] parts)
+    {
+        var first = known[0];
+        if (known.All(k => ReferenceEquals(k, first)))
+            return first;
+        if (!known.All(k => k.IsColourant && (k.Us == first.Us || k.Eu == first.Eu)))
+            return null;
+        return known.All(k => k.Us == first.Us)
+            ? known.FirstOrDefault(k => k.ColourIndex.Length > 0)
+            : known.LastOrDefault(k => parts.Contains(NameText.Plain(k.Us)));
+    }
+
+    private void Add(Ingredient ingredient, DataRow row)
+    {
+        foreach (var name in ingredient.Names)
+            Enter(byName, NameText.Plain(name), ingredient, row);
+        var bare = NameText.WithoutParentheses(ingredient.Us);
+        if (!byName.ContainsKey(bare))
+            Enter(byBareName, bare, ingredient, row);
+    }
+
+    private static void Enter(Dictionary<string, Ingredient> index, string name, Ingredient ingredient, DataRow row)
+    {
+        if (index.TryAdd(name, ingredient))
+            return;
+        var other = index[name];
+        if (ReferenceEquals(other, ingredient) || (other.IsColourant && ingredient.IsColourant))
+            return;
+        throw row.Refuse($"the name \"{name}\" already means {other.Us} in {other.Group}.", "Give it to one of the two.");
     }
 }

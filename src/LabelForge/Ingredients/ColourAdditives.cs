@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients;
+
+/// <summary>The colour additives listed for cosmetics in the United States, found by name or Colour Index number.</summary>
+public sealed class ColourAdditives
+{
+    private static readonly string[] Heading =
+        ["name", "other", "ci", "citation", "batch", "eye", "lips", "external", "limit", "source"];
+
+    private static readonly Lazy<ColourAdditives> LazyShipped = new(() =>
+        Read(DataTable.Shipped("ingredients/tables/us-colour-additives").Single()));
+
+    private readonly Dictionary<string, ColourAdditive> byName = new(StringComparer.Ordinal);
+
+    private ColourAdditives(ImmutableArray<ColourAdditive> all) => All = all;
+
+    /// <summary>The table that ships with LabelForge; read when first asked for.</summary>
+    public static ColourAdditives Shipped => LazyShipped.Value;
+
+    /// <summary>Every colour additive, in the order of the table.</summary>
+    public ImmutableArray<ColourAdditive> All { get; }
+
+    /// <summary>Reads the table; the reader is closed.</summary>
+    /// <exception cref="InputException">A row cannot be used, or a name stands twice.</exception>
+    public static ColourAdditives Read((string File, TextReader Text) table)
+    {
+        using var text = table.Text;
+        var rows = DataTable.Read(table.File, text, Heading).Select(r => (Additive: Of(r), Row: r)).ToArray();
+        var additives = new ColourAdditives([.. rows.Select(r => r.Additive)]);
+        foreach (var (additive, row) in rows)
+        {
+            foreach (var name in additive.OtherNames.Prepend(additive.Name))
+            {
+                if (!additives.byName.TryAdd(NameText.Plain(name), additive))
+                    throw row.Refuse($"the name \"{name}\" stands twice.", "Give each name to one colour.");
+            }
+        }
+        return additives;
+    }
+
+    /// <summary>The colour additive of this name, or null where it is not listed. A lake is found under its own name only if the table lists it.</summary>
+    public ColourAdditive? Find(string name) =>
+        ColourIndexNumber.Parse(name) is { IsValue: true } number
+            ? All.FirstOrDefault(a => a.ColourIndex.Contains(number.Value))
+            : byName.GetValueOrDefault(NameText.Plain(name));
+
+    /// <summary>The colour additive an ingredient is: by its US name, and a lake by the colour it is made of; null where it is not listed.</summary>
+    public ColourAdditive? Find(Ingredient ingredient)
+    {
+        const string Lake = " Lake";
+        var name = ingredient.Us;
+        return Find(name) ?? (name.EndsWith(Lake, StringComparison.Ordinal) ? Find(name[..^Lake.Length]) : null);
+    }
+
+    private static ColourAdditive Of(DataRow row) => new(
+        row.Needed("name"),
+        [.. row.Several("other")],
+        [.. row.Several("ci").Select(c => row.Value(ColourIndexNumber.Parse(c)))],
+        row.Needed("citation"),
+        Either(row, "batch", "certified", "exempt"),
+        Either(row, "eye", "yes", "no"),
+        Either(row, "lips", "yes", "no"),
+        Either(row, "external", "yes", "no"),
+        row["limit"],
+        row.Needed("source"));
+
+    private static bool Either(DataRow row, string column, string positive, string negative) => row[column] switch
+    {
+        var text when text == positive => true,
+        var text when text == negative => false,
+        var text => throw row.Refuse($"\"{text}\" in the column {column} is not known.", $"Write {positive} or {negative}."),
+    };
+}

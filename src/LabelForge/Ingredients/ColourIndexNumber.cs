@@ -1,0 +1,27 @@
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients;
+
+/// <summary>
+/// A Colour Index constitution number of five digits, such as CI 77891 for titanium dioxide, as Annex IV of
+/// Regulation (EC) No 1223/2009 uses it. The default value is no number.
+/// </summary>
+public readonly record struct ColourIndexNumber
+{
+    private readonly string? digits;
+
+    private ColourIndexNumber(string digits) => this.digits = digits;
+
+    /// <summary>Reads five digits, with or without "CI" before them.</summary>
+    public static Parsed<ColourIndexNumber> Parse(string written)
+    {
+        var text = written.Trim();
+        var number = text.StartsWith("CI", StringComparison.OrdinalIgnoreCase) ? text[2..].Trim() : text;
+        return number.Length == 5 && number.All(char.IsAsciiDigit)
+            ? Parsed<ColourIndexNumber>.Of(new ColourIndexNumber(number))
+            : Parsed<ColourIndexNumber>.Refused($"\"{text}\" is not a Colour Index number.", "Write five digits, such as CI 77891.");
+    }
+
+    /// <summary>The number as a label names the colour: <c>CI 77891</c>.</summary>
+    public override string ToString() => digits is null ? "" : $"CI {digits}";
+}

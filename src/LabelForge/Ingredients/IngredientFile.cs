@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients;
+
+/// <summary>Reads a file of the dictionary: one ingredient a row, several values in a cell parted by semicolons.</summary>
+internal static class IngredientFile
+{
+    private static readonly string[] Heading =
+        ["us", "eu", "inci", "ca", "cas", "ec", "ci", "everyday", "roles", "flags", "koh", "source"];
+
+    /// <summary>The ingredients of a file.</summary>
+    /// <exception cref="InputException">A row cannot be used; the message names file, line and the row's text.</exception>
+    public static IEnumerable<(Ingredient Ingredient, DataRow Row)> Read(string file, TextReader text) =>
+        DataTable.Read(file, text, Heading).Select(row => (Of(row), row));
+
+    private static Ingredient Of(DataRow row)
+    {
+        var ingredient = new Ingredient(
+            row.Needed("us"),
+            row.Needed("eu"),
+            OrNull(row["inci"]),
+            OrNull(row["ca"]),
+            [.. row.Several("cas").Select(c => row.Value(CasNumber.Parse(c)))],
+            [.. row.Several("ec")],
+            [.. row.Several("ci").Select(c => row.Value(ColourIndexNumber.Parse(c)))],
+            [.. row.Several("everyday")],
+            [.. row.Several("roles").Select(r => Word<IngredientRole>(row, r))],
+            row.Several("flags").Aggregate(IngredientFlags.None, (all, f) => all | Word<IngredientFlags>(row, f)),
+            row["koh"].Length == 0 ? null : row.Value(SaponificationValue.Parse(row["koh"])),
+            Path.GetFileNameWithoutExtension(row.File),
+            row.Needed("source"));
+        if (ingredient.Roles.IsEmpty)
+            throw row.Refuse("the ingredient has no role.", "Name at least one, such as emollient.");
+        if (ingredient.ColourIndex.Length > 0 && !ingredient.IsColourant)
+            throw row.Refuse("it has a Colour Index number but is not flagged as a colourant.", "Add colourant to its flags.");
+        return ingredient;
+    }
+
+    private static string? OrNull(string text) => text.Length == 0 ? null : text;
+
+    private static T Word<T>(DataRow row, string written) where T : struct, Enum
+    {
+        // Numbers would pass Enum.TryParse; only words are the data's.
+        var known = Enum.GetNames<T>().Where(n => n != "None").ToDictionary(Hyphened, Enum.Parse<T>);
+        return known.TryGetValue(written, out var value)
+            ? value
+            : throw row.Refuse($"\"{written}\" is not known.", $"Write one of: {string.Join(", ", known.Keys)}.");
+    }
+
+    private static string Hyphened(string name) =>
+        string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $"-{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+}
