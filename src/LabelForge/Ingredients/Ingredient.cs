@@ -38,6 +38,9 @@ public sealed record Ingredient(
     /// <summary>Whether it is a fragrance substance named one by one.</summary>
     public bool IsAllergen => Flags.HasFlag(IngredientFlags.Allergen);
 
+    /// <summary>One name for one substance: colours that share a US name are told apart by their Colour Index numbers.</summary>
+    public string Key => IsColourant && ColourIndex.Length == 1 ? $"{Us} ({ColourIndex[0]})" : Us;
+
     /// <summary>The name a label in this market carries.</summary>
     public string NameIn(Market market) => market switch
     {

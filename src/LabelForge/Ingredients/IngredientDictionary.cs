@@ -14,13 +14,13 @@ public sealed class IngredientDictionary
     private readonly Dictionary<string, Ingredient> byName = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Ingredient> byBareName = new(StringComparer.Ordinal);
 
-    private IngredientDictionary(ImmutableArray<Ingredient> all) => All = all;
+    private IngredientDictionary(ImmutableArray<Ingredient> all) => Entries = all;
 
     /// <summary>The dictionary that ships with LabelForge; read when first asked for.</summary>
     public static IngredientDictionary Shipped => LazyShipped.Value;
 
     /// <summary>Every ingredient, by file and row.</summary>
-    public ImmutableArray<Ingredient> All { get; }
+    public ImmutableArray<Ingredient> Entries { get; }
 
     /// <summary>Reads a dictionary from its files; the readers are closed.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>

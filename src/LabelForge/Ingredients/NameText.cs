@@ -6,8 +6,11 @@ namespace LabelForge.Ingredients;
 internal static partial class NameText
 {
     /// <summary>The name as it is compared.</summary>
-    public static string Plain(string name) =>
-        Spaces().Replace(name.Trim().TrimEnd('*', '.', '†').Replace('’', '\'').Replace('–', '-').Trim(), " ").ToLowerInvariant();
+    public static string Plain(string name)
+    {
+        var plain = name.Trim().TrimEnd('*', '.', '†').Replace('’', '\'').Replace('–', '-').Trim().ToLowerInvariant();
+        return ColourIndex().Replace(AroundSlash().Replace(Spaces().Replace(plain, " "), "/"), "ci $1");
+    }
 
     /// <summary>The name without what stands in parentheses or brackets: <c>Cocos Nucifera (Coconut) Oil</c> to <c>Cocos Nucifera Oil</c>.</summary>
     public static string WithoutParentheses(string name) => Plain(Parentheses().Replace(name, " "));
@@ -22,6 +25,12 @@ internal static partial class NameText
             .Select(Plain)
             .Where(p => p.Length > 0);
     }
+
+    [GeneratedRegex(@"\s*/\s*")]
+    private static partial Regex AroundSlash();
+
+    [GeneratedRegex(@"^c\.?i\.? ?(\d{5})$")]
+    private static partial Regex ColourIndex();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -12,6 +12,7 @@ public class CasNumberTests
     [Theory]
     [InlineData("7732-18-5")]
     [InlineData("58-08-2")]
+    [InlineData("107-07-3")]
     [InlineData(" 56-81-5 ")]
     [InlineData("1286686-34-7")]
     public void A_number_whose_check_digit_is_right_is_read(string written) =>

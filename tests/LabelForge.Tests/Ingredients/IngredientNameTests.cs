@@ -32,6 +32,10 @@ public class IngredientNameTests
     [InlineData("CI 19140 (Yellow 5 Lake)", "Yellow 5 Lake")]
     [InlineData("MCT oil (Caprylic/Capric Triglyceride)", "Caprylic/Capric Triglyceride")]
     [InlineData("Glycerine", "Glycerin")]
+    [InlineData("ci77891", "Titanium Dioxide")]
+    [InlineData("Iron Oxides (CI 77499)", "Iron Oxides")]
+    [InlineData("FD&C Red 40", "Red 40")]
+    [InlineData("Aqua / Water / Eau", "Water")]
     public void An_ingredient_answers_to_any_of_its_names(string written, string name) =>
         Assert.Equal(name, Dictionary.Find(written)?.Us);
 

@@ -15,7 +15,7 @@ public partial class OfficialNamesTests
     public void Names_said_to_be_from_the_inventory_stand_in_it()
     {
         var inventory = Inventory();
-        var claimed = Dictionary.All.Where(i => i.Source.Contains("CosIng inventory", StringComparison.Ordinal)).ToArray();
+        var claimed = Dictionary.Entries.Where(i => i.Source.Contains("CosIng inventory", StringComparison.Ordinal)).ToArray();
         Assert.InRange(claimed.Length, 300, 2000);
         Assert.Empty(claimed.Where(i => !inventory.ContainsKey(i.Eu)).Select(i => i.Eu));
     }
@@ -25,7 +25,7 @@ public partial class OfficialNamesTests
     {
         var inventory = Inventory();
         var strays =
-            from i in Dictionary.All
+            from i in Dictionary.Entries
             where i.Source.StartsWith("name, CAS and EC: CosIng inventory", StringComparison.Ordinal)
                 || i.Source.StartsWith("name, first CAS and EC: CosIng inventory", StringComparison.Ordinal)
             where !i.Cas.IsEmpty && !inventory[i.Eu].Contains(i.Cas[0].ToString(), StringComparison.Ordinal)
@@ -43,7 +43,7 @@ public partial class OfficialNamesTests
             .ToHashSet();
         Assert.Equal(
             elsewhere.Order(),
-            Dictionary.All.SelectMany(i => i.ColourIndex).Select(c => c.ToString()).Distinct().Where(c => !listed.Contains(c)).Order());
+            Dictionary.Entries.SelectMany(i => i.ColourIndex).Select(c => c.ToString()).Distinct().Where(c => !listed.Contains(c)).Order());
     }
 
     [Fact]
@@ -51,7 +51,7 @@ public partial class OfficialNamesTests
     {
         var rows = ReferenceTable.RowsOrSkip("eu-annex-iii-2025-12.csv").Where(r => r.Length > 7).ToArray();
         var inAnnex = string.Join(' ', rows.Select(r => r[3]));
-        var strays = Dictionary.All
+        var strays = Dictionary.Entries
             .Where(i => i.IsAllergen && i.Us is not "Hydroxyisohexyl 3-Cyclohexene Carboxaldehyde" and not "Butylphenyl Methylpropional")
             .Where(i => !i.Cas.Any(c => inAnnex.Contains(c.ToString(), StringComparison.Ordinal)))
             .Select(i => i.Us);
