@@ -1,0 +1,72 @@
+using System.Text.Json;
+
+namespace LabelForge.Cli.Tests;
+
+/// <summary>What <c>check</c> finds when one thing of a lawful workshop is taken away or made wrong.</summary>
+public sealed class CheckFindingTests : IDisposable
+{
+    private const string Lot = "26R25-01E";
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
+
+    public CheckFindingTests() => CommandRun.Of("init", _folder);
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private string Recipe => Path.Combine(_folder, "recipes", "first-bar.yaml");
+
+    [Fact]
+    public void The_workshop_to_start_from_has_nothing_that_must_be_mended()
+    {
+        var (exit, rules) = Check("--lot", Lot);
+        Assert.Equal(0, exit);
+        Assert.DoesNotContain(rules, r => r.EndsWith("must", StringComparison.Ordinal));
+    }
+
+    // Sources: 21 CFR 701.11(a) identity; 701.13(a) net quantity; 701.12(a) name and place; FD&C Act section 609(a) contact.
+    [Theory]
+    [InlineData("recipes/first-bar.yaml", "identity: Glycerin bar soap\n", "", "identity.missing must", 1)]
+    [InlineData("recipes/first-bar.yaml", "net: 4 oz", "net: 4.6 oz", "net-quantity.overstated must", 1)]
+    [InlineData("recipes/first-bar.yaml", "1.5 % of batch", "4.6 % of batch", "fragrance.over-limit must", 1)]
+    [InlineData("recipes/first-bar.yaml", "1.5 % of batch", "4.5 % of batch", "lot.missing should", 0)]
+    [InlineData("workshop.yaml", "  city: Exampleton\n", "", "business-place.missing must", 1)]
+    [InlineData("materials/orchard-fragrance.yaml", "category 9", "category 4", "fragrance.limit-unknown should", 0)]
+    [InlineData("materials/clear-base.yaml", "- Sodium Laurate", "- Sodium Laurrate", "ingredients.name-unknown should", 0)]
+    public void One_thing_wrong_is_found(string file, string text, string instead, string finding, int exitCode)
+    {
+        Change(file, text, instead);
+        var (exit, rules) = Check();
+        Assert.Contains(finding, rules);
+        Assert.Equal(exitCode, exit);
+    }
+
+    [Fact]
+    public void A_fragrance_just_inside_its_limit_passes()
+    {
+        Change("recipes/first-bar.yaml", "1.5 % of batch", "4.5 % of batch");
+        Assert.DoesNotContain(Check().Rules, r => r.StartsWith("fragrance.over-limit", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Without_a_street_and_any_contact_nobody_can_report_a_bad_reaction()
+    {
+        Change("workshop.yaml", "  street: 1 Example Lane\n", "");
+        Change("workshop.yaml", "contact:\n  phone: \"555-0142\"\n  web: workbench.example\n", "");
+        Assert.Contains("contact.missing must", Check().Rules);
+    }
+
+    private void Change(string file, string text, string instead)
+    {
+        var path = Path.Combine(_folder, file);
+        var before = File.ReadAllText(path);
+        Assert.Contains(text, before);
+        File.WriteAllText(path, before.Replace(text, instead));
+    }
+
+    private (int Exit, IReadOnlyList<string> Rules) Check(params string[] more)
+    {
+        var run = CommandRun.Of(["check", Recipe, "--format", "json", .. more]);
+        using var json = JsonDocument.Parse(run.Output);
+        return (run.ExitCode, [.. json.RootElement.GetProperty("findings").EnumerateArray()
+            .Select(f => $"{f.GetProperty("rule").GetString()} {f.GetProperty("severity").GetString()}")]);
+    }
+}
