@@ -10,7 +10,7 @@ internal static class DesignFile
 {
     private static readonly string[] ElementKeys =
     [
-        "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before", "length", "thickness",
+        "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before", "length", "thickness", "caption",
     ];
 
     public static LabelDesign ReadFile(string path, string shownAs) =>
@@ -68,6 +68,7 @@ internal static class DesignFile
             Gap = map.LengthOr("gap", default),
             Optional = Flag(map, "optional"),
             Before = map.OptionalText("before")?.Text ?? "",
+            Caption = Flag(map, "caption", otherwise: true),
             RuleLength = map.LengthOr("length", default),
             RuleThickness = map.LengthOr("thickness", Length.FromMillimetres(0.25m)),
         };
@@ -81,6 +82,6 @@ internal static class DesignFile
             : throw node.Refuse($"\"{key}: {node.Text}\" is not known.", $"Write one of: {string.Join(", ", known)}.");
     }
 
-    private static bool Flag(MapNode map, string key) => Choice(map, key, "false", ["true", "false"]) == "true";
-
+    private static bool Flag(MapNode map, string key, bool otherwise = false) =>
+        Choice(map, key, otherwise ? "true" : "false", ["true", "false"]) == "true";
 }

@@ -49,7 +49,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
     {
         var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
         var items = Items(width / size);
-        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre);
+        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre || Element.Role == Role.Responsible);
         if (broken.TooWide is { } wide)
             return new SetText(this, size, [], wide.Width * size - width, wide.Text);
         var lines = broken.Lines.Select(range => LineOf([.. items.Take(range)], size)).ToImmutableArray();
@@ -64,6 +64,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
 
     private ParagraphItem[] Items(double lineWidth)
     {
+        // An address breaks after its commas, not inside a street or between a region and its postcode.
+        if (Element.Role == Role.Responsible)
+            return [.. Paragraph.OfNames(Text.Split(", "), Element.Face, lineWidth)];
         if (Names.IsEmpty)
             return [.. Paragraph.OfWords(Text, Element.Face, Element.Tracking)];
         return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face, lineWidth)];

@@ -69,6 +69,9 @@ public sealed record DesignElement
     /// <summary>Words that stand before the text, such as <c>Lot</c>; empty for none.</summary>
     public string Before { get; init; } = "";
 
+    /// <summary>Whether a barcode's own text stands under it; the lot's line says it again where it does not.</summary>
+    public bool Caption { get; init; } = true;
+
     /// <summary>The length of a rule; no length for the panel's whole width.</summary>
     public Length RuleLength { get; init; }
 

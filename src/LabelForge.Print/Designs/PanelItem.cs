@@ -11,7 +11,7 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
     public const double CaptionGap = 1.5;
 
     /// <summary>The caption as a line, or null.</summary>
-    public MeasuredText? Caption { get; } = string.IsNullOrWhiteSpace(Block?.Caption)
+    public MeasuredText? Caption { get; } = string.IsNullOrWhiteSpace(Block?.Caption) || !Element.Caption
         ? null
         : MeasuredText.WithLetterHeight(Element.Face, Block.Caption, Element.Least);
 
