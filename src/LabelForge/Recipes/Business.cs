@@ -44,7 +44,7 @@ public sealed record Business(
         get
         {
             var ways = new[] { Phone, Web, Email }.Where(w => !string.IsNullOrWhiteSpace(w)).ToArray();
-            return ways.Length == 0 ? null : string.Join("  ", ways);
+            return ways.Length == 0 ? null : string.Join(" · ", ways);
         }
     }
 
