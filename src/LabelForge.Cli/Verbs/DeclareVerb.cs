@@ -15,17 +15,18 @@ internal static class DeclareVerb
         var market = Shared.Market();
         var format = Shared.Format();
         var on = Shared.On();
-        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on))));
+        var names = new Option<string>("--names") { Description = "market: as the market names them; dual: for one label sold in us, eu, uk and ca", DefaultValueFactory = _ => "market" };
+        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on, names };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on), r.GetValue(names)!)));
         return verb;
     }
 
-    private static int Run(string recipe, string? folder, string? market, string format, string? on)
+    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names)
     {
         var (workshop, read) = Shared.Open(recipe, folder);
         var batch = BatchFormula.Of(workshop, read);
         var declaration = DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(read),
-            Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Date(on));
+            Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Date(on), Shared.Need(NameStyleText.Parse(names)));
         if (format == "json")
             JsonOut.Write(JsonOut.Of(declaration));
         else

@@ -18,12 +18,16 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
 public sealed class RuleBook
 {
     private static readonly Lazy<RuleBook> UsBook = new(() => Load("us"));
+    private static readonly Lazy<RuleBook> DeclarationBook = new(() => Load("declaration"));
     private readonly ImmutableDictionary<string, Rule> _rules;
 
     private RuleBook(ImmutableDictionary<string, Rule> rules) => _rules = rules;
 
     /// <summary>The rules of the United States.</summary>
     public static RuleBook Us => UsBook.Value;
+
+    /// <summary>What is noticed while a declaration is made, in any market.</summary>
+    public static RuleBook Declaration => DeclarationBook.Value;
 
     /// <summary>Every rule, by id.</summary>
     public IEnumerable<Rule> All => _rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal);

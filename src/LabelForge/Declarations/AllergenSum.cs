@@ -1,28 +1,103 @@
 using System.Collections.Immutable;
+using LabelForge.Composition;
+using LabelForge.Ingredients;
+using LabelForge.Measures;
 using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 
+/// <summary>What one material brings of an allergen.</summary>
+/// <param name="Material">The material.</param>
+/// <param name="Low">The least it brings, mass percent of the product.</param>
+/// <param name="High">The most it brings, mass percent of the product.</param>
+public sealed record AllergenSource(string Material, decimal Low, decimal High);
+
 /// <summary>An allergen's share of the finished product, added over every material that brings it.</summary>
-/// <param name="Name">The allergen.</param>
+/// <param name="Name">The name Annex III sets for labels, or what the certificate writes where Annex III has no such entry.</param>
+/// <param name="Entry">The entry of Annex III, or null where there is none.</param>
 /// <param name="Low">The least, mass percent of the product.</param>
 /// <param name="High">The most, mass percent of the product.</param>
-/// <param name="Materials">The materials that bring it.</param>
-public sealed record AllergenTotal(string Name, decimal Low, decimal High, ImmutableArray<string> Materials);
+/// <param name="Sources">The materials that bring it, the one that can bring most first.</param>
+public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decimal Low, decimal High, ImmutableArray<AllergenSource> Sources);
 
-/// <summary>Adds up the allergens that certificates name.</summary>
+/// <summary>
+/// Adds up allergens over every source: what certificates name in fragrance and essential oils, and constituents of any
+/// material that are allergens themselves. Names that mean one entry of Annex III add up.
+/// </summary>
 public static class AllergenSum
 {
     /// <summary>The totals, greatest first.</summary>
-    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FlatShare> formula) =>
+    /// <param name="formula">The bought materials and their shares of what was weighed in.</param>
+    /// <param name="left">What is left of what was weighed in once water has boiled off, a fraction above 0 up to 1.</param>
+    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FlatShare> formula, decimal left = 1m) =>
         [.. formula
-            .SelectMany(f => f.Material.Allergens.Select(a => (f.Material, f.Share, Allergen: a)))
+            .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, Factor: f.Share / left, Allergen: a)))
             .GroupBy(x => x.Allergen.Name, StringComparer.OrdinalIgnoreCase)
-            .Select(g => new AllergenTotal(
-                g.Key,
-                g.Sum(x => x.Share * x.Allergen.Share.Low.Percent),
-                g.Sum(x => x.Share * x.Allergen.Share.High.Percent),
-                [.. g.Select(x => x.Material.Name)]))
+            .Select(Total)
+            .Where(t => t.High > 0)
             .OrderByDescending(t => t.High)
             .ThenBy(t => t.Name, StringComparer.Ordinal)];
+
+    private static AllergenTotal Total(IGrouping<string, (Material Material, decimal Factor, InOne Allergen)> same)
+    {
+        var sources = same
+            .Select(x => new AllergenSource(x.Material.Name, x.Factor * x.Allergen.Low * 100, x.Factor * x.Allergen.High * 100))
+            .OrderByDescending(s => s.High)
+            .ToImmutableArray();
+        return new AllergenTotal(same.First().Allergen.Name, same.First().Allergen.Entry,
+            Math.Min(100, sources.Sum(s => s.Low)), Math.Min(100, sources.Sum(s => s.High)), sources);
+    }
+
+    private static IEnumerable<InOne> InMaterial(Material material)
+    {
+        var certified = material.Allergens
+            .Select(a => InOne.Named(a.Name, a.Share.Low.Fraction, a.Share.High.Fraction))
+            .GroupBy(a => a.Name, StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(g => g.Key, Together, StringComparer.OrdinalIgnoreCase);
+        var contained = Constituents(material)
+            .GroupBy(a => a.Name, StringComparer.OrdinalIgnoreCase)
+            .ToDictionary(g => g.Key, Together, StringComparer.OrdinalIgnoreCase);
+        foreach (var (name, constituent) in contained)
+        {
+            // The certificate speaks of the same substance: it is counted once, as narrowly as the two agree.
+            certified[name] = certified.TryGetValue(name, out var figure) ? Agreed(constituent, figure) : constituent;
+        }
+        return certified.Values;
+    }
+
+    private static IEnumerable<InOne> Constituents(Material material)
+    {
+        var lines = material.Contains;
+        if (!lines.Any(c => FragranceAllergens.Shipped.Find(c.Name) is not null))
+            return [];
+        // A fragrance oil's list names allergens beside the fragrance and not by weight: only the supplier's own figures count.
+        if (material.Kind == MaterialKind.Fragrance && lines.Length > 1)
+            return Listed(lines, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
+        var part = ProductParts.Of([new FlatShare(material, 1)], IngredientDictionary.Shipped)[0];
+        var model = new MaterialModel(part);
+        return Listed(lines, i => model.Low[i], i => model.High[i]);
+    }
+
+    private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, Func<int, decimal> low, Func<int, decimal> high) =>
+        Enumerable.Range(0, lines.Length)
+            .Where(i => FragranceAllergens.Shipped.Find(lines[i].Name) is not null)
+            .Select(i => InOne.Named(lines[i].Name, low(i), high(i)));
+
+    private static InOne Together(IEnumerable<InOne> same) => same.First() with
+    {
+        Low = Math.Min(1, same.Sum(a => a.Low)),
+        High = Math.Min(1, same.Sum(a => a.High)),
+    };
+
+    private static InOne Agreed(InOne one, InOne other) => Math.Max(one.Low, other.Low) <= Math.Min(one.High, other.High)
+        ? one with { Low = Math.Max(one.Low, other.Low), High = Math.Min(one.High, other.High) }
+        : one with { Low = Math.Min(one.Low, other.Low), High = Math.Max(one.High, other.High) };
+
+    // An allergen's share of one material, as fractions.
+    private sealed record InOne(string Name, FragranceAllergen? Entry, decimal Low, decimal High)
+    {
+        public static InOne Named(string written, decimal low, decimal high) => FragranceAllergens.Shipped.Find(written) is { } entry
+            ? new(entry.Name, entry, low, high)
+            : new(IngredientDictionary.Shipped.Find(written)?.Eu ?? written, null, low, high);
+    }
 }

@@ -10,22 +10,48 @@ namespace LabelForge.Declarations;
 /// <param name="High">The most it can be of the finished product, mass percent.</param>
 /// <param name="Estimate">The best estimate, mass percent: the middle of what the data allows.</param>
 /// <param name="Part">Its part of the declaration.</param>
-public sealed record DeclaredIngredient(string Name, decimal Low, decimal High, decimal Estimate, Part Part);
+public sealed record DeclaredIngredient(string Name, decimal Low, decimal High, decimal Estimate, Part Part)
+{
+    /// <summary>Whether it is an active drug ingredient, declared apart and first (21 CFR 701.3(d)).</summary>
+    public bool IsActive { get; init; }
+
+    /// <summary>Whether it is a fragrance allergen named besides the fragrance that brings it.</summary>
+    public bool IsAllergen { get; init; }
+}
 
 /// <summary>Two ingredients whose order the data does not settle, as they stand on the label, and what would settle it.</summary>
 public sealed record UnsettledPair(string First, string Second, string Ask);
 
 /// <summary>A market's ingredient declaration of a finished product.</summary>
-/// <param name="Market">us or eu.</param>
+/// <param name="Market">us, eu, uk or ca.</param>
 /// <param name="Heading">What stands before the names.</param>
-/// <param name="Ingredients">The ingredients in label order.</param>
+/// <param name="Ingredients">The ingredients in label order, active drug ingredients first.</param>
 /// <param name="Unsettled">The pairs whose order is not proved.</param>
 /// <param name="Findings">What was noticed in making it.</param>
 public sealed record Declaration(
     string Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled, ImmutableArray<Finding> Findings)
 {
+    /// <summary>Colours that not every product or batch under this label holds, as they stand on it; empty where there are none.</summary>
+    public ImmutableArray<string> MayContain { get; init; } = [];
+
+    /// <summary>The words before <see cref="MayContain"/>: <c>May contain:</c> or <c>+/-</c>.</summary>
+    public string MayContainWords { get; init; } = "May contain:";
+
+    /// <summary>The names that stand after <see cref="Heading"/>, in label order: without the active drug ingredients, which the heading holds.</summary>
+    public ImmutableArray<string> Names
+    {
+        get
+        {
+            var names = Ingredients.Where(i => !i.IsActive).Select(i => i.Name).ToImmutableArray();
+            if (MayContain.IsEmpty)
+                return names;
+            var may = $"{MayContainWords} {string.Join(", ", MayContain)}";
+            return names.Add(MayContainWords.StartsWith('+') ? $"[{may}]" : may);
+        }
+    }
+
     /// <summary>The whole declaration as it reads on the label.</summary>
-    public string Statement => $"{Heading} {string.Join(", ", Ingredients.Select(i => i.Name))}.";
+    public string Statement => $"{Heading} {string.Join(", ", Names)}.";
 
     /// <summary>Whether every order in it is proved from the suppliers' data.</summary>
     public bool IsProved => Unsettled.IsEmpty;

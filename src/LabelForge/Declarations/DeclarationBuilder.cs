@@ -11,39 +11,65 @@ namespace LabelForge.Declarations;
 /// <summary>Makes a market's ingredient declaration of a batch: suppliers' lists merged, ordered by weight, named as the market names them.</summary>
 public static class DeclarationBuilder
 {
-    /// <summary>Makes the declaration for the United States (21 CFR 701.3) or the European Union (Regulation (EC) No 1223/2009, Art. 19(1)(g)).</summary>
+    /// <summary>
+    /// Makes the declaration for the United States (21 CFR 701.3), the European Union (Regulation (EC) No 1223/2009,
+    /// Art. 19(1)(g)), the United Kingdom (the same as retained) or Canada (Cosmetic Regulations, s. 21.2 to 21.4).
+    /// </summary>
     /// <param name="workshop">Where the materials are described.</param>
     /// <param name="batch">What went in.</param>
     /// <param name="kind">The product's kind, which decides the allergens' threshold.</param>
-    /// <param name="market">us or eu.</param>
+    /// <param name="market">The market.</param>
     /// <param name="on">The date to judge by.</param>
-    /// <exception cref="InputException">The suppliers' data contradict themselves, or the market is not us or eu.</exception>
-    public static Declaration Build(Workshop workshop, BatchFormula batch, ProductKind kind, Market market, DateOnly on)
+    /// <param name="style">The market's own names, or names for one label sold in all four markets.</param>
+    /// <exception cref="InputException">The suppliers' data contradict themselves, or the recipe names a colour or an active that cannot be.</exception>
+    public static Declaration Build(
+        Workshop workshop, BatchFormula batch, ProductKind kind, Market market, DateOnly on, NameStyle style = NameStyle.Market)
     {
-        if (market is not (Market.Us or Market.Eu))
-        {
-            throw new InputException(new Problem(null, 0, "A declaration is made for us and eu only, so far.",
-                "Write --market us or --market eu; for uk the eu names usually serve, but nothing here has checked that."));
-        }
         var dictionary = IngredientDictionary.Shipped;
         var formula = FlatFormula.Of(workshop, batch);
         var proof = Prover.Prove(ProductParts.Of(formula, dictionary));
-        string Name(string key) => NameFor(dictionary.Find(key), key, market);
+        var recipe = batch.Recipe;
+
+        var rule = Rule(market, style, kind, on, recipe.OnMarketSince);
+        var allergens = AllergenSum.Of(formula);
+        var named = AllergenNaming.Named(allergens, rule);
+        var names = new LabelNames(market, style, [.. named.Select(a => a.Entry!)]);
 
         var ordered = proof.Ingredients
-            .Select(i => new DeclaredIngredient(Name(i.Name), i.Low * 100, i.High * 100, i.Estimate * 100, i.Part))
+            .Select(i => new DeclaredIngredient(names.Of(i.Name), i.Low * 100, i.High * 100, i.Estimate * 100, i.Part))
             .GroupBy(i => i.Name, StringComparer.Ordinal)
             .Select(Together)
             .ToList();
-        if (market == Market.Eu)
-            AddAllergens(ordered, formula, kind, on, Name);
+        if (market == Market.Us)
+            ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, proof.Ingredients.Select(i => i.Name)).Select(names.Of)]);
+        var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
+        var unsettled = proof.Unproven
+            .Select(u => new UnsettledPair(names.Of(u.First), names.Of(u.Second), u.Ask.Sentence))
+            .Where(u => u.First != u.Second && !actives.Contains(u.First) && !actives.Contains(u.Second))
+            .Concat(AllergenNaming.Place(ordered, named))
+            .ToImmutableArray();
+        var heading = LawBook.Shipped.Get($"ingredients.heading.{MarketText.Of(market)}", on).Word;
         return new Declaration(
             MarketText.Of(market),
-            "Ingredients:",
+            ActiveIngredients.Heading(ordered, heading),
             [.. ordered],
-            [.. proof.Unproven.Select(u => new UnsettledPair(Name(u.First), Name(u.Second), u.Ask.Sentence))],
-            [.. proof.Ingredients.Where(i => dictionary.Find(i.Name) is null).Select(i => RuleBook.Us["ingredients.name-unknown"].Find("ingredients", i.Name))]);
+            unsettled,
+            [
+                .. MayContainColours.Findings(recipe, kind, market, style, on),
+                .. proof.Ingredients.Where(i => dictionary.Find(NanoName.Bare(i.Name)) is null).Select(i => NameUnknown(i.Name, market)),
+                .. ActiveIngredients.Findings(recipe, market, ordered),
+                .. AllergenNaming.Findings(allergens, named, rule),
+            ])
+        {
+            MayContain = [.. MayContainColours.Keys(recipe).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c)).Distinct()],
+            MayContainWords = MayContainColours.Words(market, style),
+        };
     }
+
+    // One label for several markets names whatever any of them wants named.
+    private static AllergenRule? Rule(Market market, NameStyle style, ProductKind kind, DateOnly on, DateOnly? since) => style == NameStyle.Dual
+        ? Enum.GetValues<Market>().Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
+        : AllergenRule.For(market, kind, on, since);
 
     // Several pigments may share one name, as the iron oxides do in the US: they stand once, with their shares together.
     private static DeclaredIngredient Together(IGrouping<string, DeclaredIngredient> same) => same.First() with
@@ -53,20 +79,11 @@ public static class DeclarationBuilder
         Estimate = Math.Min(100, same.Sum(i => i.Estimate)),
     };
 
-    private static string NameFor(Ingredient? entry, string key, Market market) =>
-        entry is null ? key : market == Market.Us ? entry.Us : entry.Eu;
-
-    // Allergens above the threshold are named besides the perfume that brings them; they are parts of it, so they add no
-    // weight of their own, and below one percent they may stand in any order: after the minor ones, before the colours.
-    private static void AddAllergens(List<DeclaredIngredient> ordered, ImmutableArray<FlatShare> formula, ProductKind kind, DateOnly on, Func<string, string> name)
+    private static Finding NameUnknown(string name, Market market) => RuleBook.Declaration["ingredients.name-unknown"].Find("ingredients", name, market switch
     {
-        var threshold = AllergenThreshold.For(kind, on);
-        var named = AllergenSum.Of(formula)
-            .Where(a => a.High > threshold)
-            .Select(a => new DeclaredIngredient(name(a.Name), a.Low, a.High, (a.Low + a.High) / 2, Part.Minor))
-            .Where(a => ordered.All(o => o.Name != a.Name))
-            .ToArray();
-        var firstColour = ordered.FindIndex(o => o.Part == Part.Colour);
-        ordered.InsertRange(firstColour < 0 ? ordered.Count : firstColour, named);
-    }
+        Market.Us => "21 CFR 701.3(c)",
+        Market.Eu => "Regulation (EC) No 1223/2009, Articles 19(6) and 33",
+        Market.Uk => "Regulation (EC) No 1223/2009 as retained, Articles 19(6) and 33",
+        _ => "Cosmetic Regulations, C.R.C., c. 869, s. 21.2(1)",
+    });
 }

@@ -30,7 +30,7 @@ public static class LabelContentBuilder
             Identity = recipe.Identity ?? "",
             NetQuantity = NetQuantityStatement.For(market, amount, on).Statement,
             IngredientHeading = declaration.Heading,
-            Ingredients = [.. declaration.Ingredients.Select(i => i.Name)],
+            Ingredients = declaration.Names,
             Directions = recipe.Directions,
             Warnings = recipe.Warnings,
             Responsible = string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),

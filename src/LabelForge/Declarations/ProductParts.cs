@@ -12,6 +12,9 @@ public static class ProductParts
     /// <summary>The dictionary's name for a fragrance, one ingredient whatever is in it (21 CFR 701.3(a)).</summary>
     public const string Fragrance = "Fragrance";
 
+    /// <summary>The dictionary's name for a flavour, as the fragrance of a lip product may be called (21 CFR 701.3(a)).</summary>
+    public const string Flavor = "Flavor";
+
     /// <summary>The materials with their constituents under one name each.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
     public static ImmutableArray<MaterialPart> Of(ImmutableArray<FlatShare> formula, IngredientDictionary dictionary) =>
@@ -19,16 +22,24 @@ public static class ProductParts
 
     private static ImmutableArray<Constituent> Constituents(Material material, IngredientDictionary dictionary)
     {
-        var named = material.Contains.Select(c => (Line: c, Entry: dictionary.Find(c.Name))).ToArray();
+        var named = material.Contains.Select(c => (Line: c, Entry: dictionary.Find(NanoName.Bare(c.Name)), Key: KeyOf(c.Name, dictionary))).ToArray();
         // A fragrance oil is one ingredient: what carries it is part of it.
-        if (material.Kind == MaterialKind.Fragrance && named.Any(n => n.Entry?.Us == Fragrance))
-            return [new Constituent(Fragrance, ShareRange.Unknown, false)];
-        var twice = named.GroupBy(n => n.Entry?.Key ?? n.Line.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        if (material.Kind == MaterialKind.Fragrance && named.FirstOrDefault(n => n.Key is Fragrance or Flavor) is { Key: not null } scent)
+            return [new Constituent(scent.Key, ShareRange.Unknown, false)];
+        var twice = named.GroupBy(n => n.Key, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
         {
             throw new InputException(new Problem(material.File, twice.Last().Line.Line,
                 $"\"{twice.First().Line.Name}\" and \"{twice.Last().Line.Name}\" are the same ingredient, {twice.Key}.", "Name it once."));
         }
-        return [.. named.Select(n => new Constituent(n.Entry?.Key ?? n.Line.Name, n.Line.Share, n.Entry?.IsColourant ?? false))];
+        return [.. named.Select(n => new Constituent(n.Key, n.Line.Share, n.Entry?.IsColourant ?? false))];
+    }
+
+    // A nanomaterial is an ingredient beside the same substance in larger grains, since some labels must tell them apart.
+    private static string KeyOf(string written, IngredientDictionary dictionary)
+    {
+        var bare = NanoName.Bare(written);
+        var key = dictionary.Find(bare)?.Key ?? bare;
+        return NanoName.IsMarked(written) ? key + NanoName.Mark : key;
     }
 }

@@ -32,7 +32,7 @@ public sealed class ProductKinds
 
     private static ProductKind Kind(YamlRecord record, HashSet<string> seen)
     {
-        record.OnlyKeys("id", "name", "use", "ifra", "area", "net", "form");
+        record.OnlyKeys("id", "name", "use", "ifra", "area", "net", "form", "shades");
         var id = record.Text("id", "a name, such as soap-bar");
         return seen.Add(id)
             ? new(
@@ -43,6 +43,7 @@ public sealed class ProductKinds
                 Choice(record, "area", ("external", AreaOfUse.External), ("lips", AreaOfUse.Lips), ("eye", AreaOfUse.Eye)),
                 Choice(record, "net", ("mass", QuantityBy.Mass), ("volume", QuantityBy.Volume)),
                 Choice(record, "form", ("solid", true), ("liquid", false)))
+            { IsMakeup = record.Has("shades") && Choice(record, "shades", ("makeup", true), ("none", false)) }
             : throw record.RefuseAt("id", "it is given twice.", "Give each kind once.");
     }
 

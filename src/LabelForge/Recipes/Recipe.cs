@@ -13,6 +13,9 @@ public enum SoldAs
     Soap,
 }
 
+/// <summary>An ingredient that a recipe names, and the line it stands on.</summary>
+public sealed record NamedIngredient(string Name, int Line);
+
 /// <summary>What is made, from recipes/ID.yaml.</summary>
 public sealed record Recipe
 {
@@ -60,4 +63,13 @@ public sealed record Recipe
 
     /// <summary>The item's number under the business's GS1 company prefix, or null.</summary>
     public string? Item { get; init; }
+
+    /// <summary>The day the product came on the market; null for a new one. Old and new lists of allergens turn on it.</summary>
+    public DateOnly? OnMarketSince { get; init; }
+
+    /// <summary>The active drug ingredients of a product that is also a drug (21 CFR 701.3(d)); empty for any other.</summary>
+    public ImmutableArray<NamedIngredient> Actives { get; init; } = [];
+
+    /// <summary>Colours that some batches hold and others do not.</summary>
+    public ImmutableArray<NamedIngredient> MayContain { get; init; } = [];
 }

@@ -13,7 +13,7 @@ public static class RecipeFile
     public static Recipe Read(string id, MapNode file)
     {
         file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
-            "item", "notes");
+            "item", "notes", "on the market since", "active drug ingredients", "may contain");
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
@@ -36,8 +36,16 @@ public static class RecipeFile
             Directions = file.OptionalText("directions")?.Text,
             Warnings = [.. file.Texts("warnings").Select(t => t.Text)],
             Item = file.OptionalText("item")?.Text,
+            OnMarketSince = file.OptionalText("on the market since") is { } since ? ReadDate(since) : null,
+            Actives = [.. file.Texts("active drug ingredients").Select(t => new NamedIngredient(t.Text, t.Line))],
+            MayContain = [.. file.Texts("may contain").Select(t => new NamedIngredient(t.Text, t.Line))],
         };
     }
+
+    private static DateOnly ReadDate(TextNode node) =>
+        DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date
+            : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: on the market since: 2026-03-01");
 
     private static SoldAs ReadSoldAs(TextNode? node) => node?.Text switch
     {

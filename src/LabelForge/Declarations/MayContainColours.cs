@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Declarations;
+
+/// <summary>Colours that stand on a label because some products or batches under it hold them.</summary>
+internal static class MayContainColours
+{
+    /// <summary>The words before the colours. The US wants the phrase; the EU, the UK and Canada take the sign.</summary>
+    public static string Words(Market market, NameStyle style) => style == NameStyle.Dual ? "+/- May contain:" : market == Market.Us ? "May contain:" : "+/-";
+
+    /// <summary>The dictionary keys of the colours a recipe says that some batches hold.</summary>
+    /// <exception cref="InputException">One is not a colour that the dictionary knows.</exception>
+    public static ImmutableArray<string> Keys(Recipe recipe) => [.. recipe.MayContain.Select(c =>
+        IngredientDictionary.Shipped.Find(c.Name) is { IsColourant: true } colour
+            ? colour.Key
+            : throw new InputException(new Problem(recipe.File, c.Line,
+                $"\"{c.Name}\" is not a colour, and only a colour may stand under \"may contain\".", "Write the names of colours, such as Iron Oxides (CI 77491); put anything else among the materials.")))];
+
+    /// <summary>Whether one label may serve products of this kind that differ only in colour, in a market on a day.</summary>
+    public static LawEntry ShadeRule(Market market, DateOnly on) => LawBook.Shipped.Get($"colours.may-contain.{MarketText.Of(market)}", on);
+
+    /// <summary>What stands against the recipe's own "may contain" in a market.</summary>
+    public static IEnumerable<Finding> Findings(Recipe recipe, ProductKind kind, Market market, NameStyle style, DateOnly on)
+    {
+        if (recipe.MayContain.IsEmpty || kind.IsMakeup)
+            yield break;
+        var markets = style == NameStyle.Dual ? Enum.GetValues<Market>() : [market];
+        // In the US any product may say so of a colour that some batches hold to match the shade (21 CFR 701.3(g)).
+        foreach (var at in markets.Where(m => m != Market.Us))
+        {
+            var rule = ShadeRule(at, on);
+            yield return RuleBook.Declaration["colour.may-contain-not-permitted"].Find(recipe.File, MarketText.Of(at), kind.Name, rule.Citation);
+        }
+    }
+}
