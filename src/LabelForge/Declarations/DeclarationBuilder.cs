@@ -26,8 +26,8 @@ public static class DeclarationBuilder
                 "Write --market us or --market eu; for uk the eu names usually serve, but nothing here has checked that."));
         }
         var dictionary = IngredientDictionary.Shipped;
-        var formula = FlatFormula.Of(workshop, batch);
-        var proof = Prover.Prove(ProductParts.Of(formula, dictionary));
+        var formula = FlatFormula.OfFinished(workshop, batch);
+        var proof = BatchComposition.Prove(workshop, batch, dictionary);
         string Name(string key) => NameFor(dictionary.Find(key), key, market);
 
         var ordered = proof.Ingredients
