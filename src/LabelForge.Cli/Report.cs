@@ -55,6 +55,8 @@ internal static class Report
         foreach (var line in batch.Lines)
             Console.WriteLine($"  {line.Mass.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  {line.Material.Name}");
         Console.WriteLine($"  {batch.Total.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  in all, {batch.Recipe.Pieces} pieces");
+        foreach (var loss in batch.Losses)
+            Console.WriteLine($"  {(-loss.Mass.Grams).ToString("0.00", CultureInfo.InvariantCulture),10} g  {loss.Ingredient} that left it");
     }
 
     private static void Write(Finding finding)

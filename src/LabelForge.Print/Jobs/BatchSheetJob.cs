@@ -22,10 +22,14 @@ public static class BatchSheetJob
             LotCode = lot.ToString(),
             LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
             Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, l.Written.IsMass ? null : AsWritten(l.Written)))],
-            PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {BenchMass.Grams(job.Batch.Total)} g",
+            PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
             Cautions = Cautions(job.Batch),
         }, info);
     }
+
+    private static string Weighs(BatchFormula batch) => batch.Losses.IsEmpty
+        ? $"{BenchMass.Grams(batch.Total)} g"
+        : $"{BenchMass.Grams(batch.Total)} g, and {BenchMass.Grams(batch.Yield)} g when finished";
 
     private static string AsWritten(Amount amount) => amount.Of is { } of
         ? FormattableString.Invariant($"{amount.Figure:0.####} % of {of}")

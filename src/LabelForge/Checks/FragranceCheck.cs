@@ -11,7 +11,7 @@ public static class FragranceCheck
     public static IEnumerable<Finding> Find(RecipeFacts facts)
     {
         var category = facts.Kind.IfraCategory;
-        foreach (var (material, share) in FlatFormula.Of(facts.Workshop, facts.Batch).Where(f => f.Material.Kind == MaterialKind.Fragrance))
+        foreach (var (material, share) in FlatFormula.OfFinished(facts.Workshop, facts.Batch).Where(f => f.Material.Kind == MaterialKind.Fragrance))
         {
             var limit = material.Limits.FirstOrDefault(l => l.Category == category);
             if (limit is null)
@@ -24,7 +24,7 @@ public static class FragranceCheck
     private static Finding OverLimit(RecipeFacts facts, Material material, decimal share, FragranceLimit limit, string category)
     {
         // With everything else as it is, m / (rest + m) = limit gives the most of it that the batch can take.
-        var rest = facts.Batch.Total.Grams * (1 - share);
+        var rest = facts.Batch.Yield.Grams * (1 - share);
         var most = limit.Highest.Fraction >= 1 ? rest : rest * limit.Highest.Fraction / (1 - limit.Highest.Fraction);
         var floor = Math.Floor(most * 100) / 100;
         return RuleBook.Us["fragrance.over-limit"].Find(facts.Batch.Recipe.File, material.Name, Percent(share), limit.Highest, category,

@@ -12,4 +12,6 @@ public sealed record MaterialPart(string Material, decimal ShareOfProduct, Liste
 /// <summary>What left the batch after it was weighed in, such as water boiled off.</summary>
 /// <param name="Ingredient">The canonical name of what left.</param>
 /// <param name="ShareRemoved">How much of it left, as a fraction of the charged batch's mass, from 0 to below 1.</param>
-public sealed record Adjustment(string Ingredient, decimal ShareRemoved);
+/// <param name="File">The file that says so, for messages; null where none does.</param>
+/// <param name="Line">Its line, or 0.</param>
+public sealed record Adjustment(string Ingredient, decimal ShareRemoved, string? File = null, int Line = 0);

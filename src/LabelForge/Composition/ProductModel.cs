@@ -11,8 +11,10 @@ internal sealed record ProductIngredient(string Name, bool IsColour, ImmutableAr
 
 /// <summary>The materials of a product and the ingredients that they have in common.</summary>
 /// <remarks>
-/// A loss is taken off whatever the composition, so compositions with less of the ingredient than was lost are not left
-/// out of the set. That can only widen bounds and leave a pair unproven, never prove too much.
+/// No more can have left than was there, so a loss says something of the materials too: each must have brought at least
+/// what the others together cannot have. Its list is read again with that as the least share of what was lost. Where only
+/// one material leaves open how much it brought, that cuts out exactly the compositions with too little; where several do,
+/// some of those are left in, which can only widen bounds and leave a pair unproven, never prove too much.
 /// </remarks>
 internal sealed class ProductModel
 {
@@ -33,6 +35,7 @@ internal sealed class ProductModel
             g.Key, g.Any(s => s.constituent.IsColourant), [.. g.Select(s => s.source)], losses.Where(l => l.Ingredient == g.Key).Sum(l => l.ShareRemoved)))];
         foreach (var loss in losses)
             Refuse(loss);
+        Materials = [.. Materials.Select((material, at) => HoldingWhatWasLost(material, at))];
     }
 
     /// <summary>The materials that are in the product at all.</summary>
@@ -59,6 +62,23 @@ internal sealed class ProductModel
     private decimal Charged(ProductIngredient of, Func<Source, decimal> share) =>
         of.Sources.Sum(s => Materials[s.Material].Part.ShareOfProduct * share(s));
 
+    private MaterialModel HoldingWhatWasLost(MaterialModel material, int at)
+    {
+        var part = material.Part;
+        var constituents = part.Constituents.ToBuilder();
+        foreach (var ingredient in Ingredients.Where(i => i.Lost > 0))
+        {
+            if (ingredient.Sources.FirstOrDefault(s => s.Material == at, new Source(-1, -1)) is not { Material: >= 0 } source)
+                continue;
+            var others = ingredient.Sources.Where(s => s != source).Sum(s => Materials[s.Material].Part.ShareOfProduct * Materials[s.Material].High[s.Constituent]);
+            var least = Math.Min((ingredient.Lost - others) / part.ShareOfProduct, material.High[source.Constituent]);
+            var old = constituents[source.Constituent];
+            if (least > old.Share.Low.Fraction)
+                constituents[source.Constituent] = old with { Share = new ShareRange(Share.FromFraction(least), old.Share.High) };
+        }
+        return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable() });
+    }
+
     private static void Refuse(MaterialPart part)
     {
         if (part.Constituents.IsDefaultOrEmpty)
@@ -70,14 +90,14 @@ internal sealed class ProductModel
     private void Refuse(Adjustment loss)
     {
         if (loss.ShareRemoved < 0 || Left <= 0)
-            throw new InputException(new Problem(null, 0, $"A loss of {loss.ShareRemoved * 100:0.######} % {loss.Ingredient} leaves no batch, or adds to it.", "Write what left the batch, from 0 % to less than all of it."));
+            throw new InputException(new Problem(loss.File, loss.Line, $"A loss of {loss.ShareRemoved * 100:0.######} % {loss.Ingredient} leaves no batch, or adds to it.", "Write what left the batch, from 0 % to less than all of it."));
         if (Ingredients.FirstOrDefault(i => i.Name == loss.Ingredient) is not { } ingredient)
-            throw new InputException(new Problem(null, 0, $"{loss.Ingredient} is said to be lost, but no material contains it.", "Name an ingredient of the batch."));
+            throw new InputException(new Problem(loss.File, loss.Line, $"{loss.Ingredient} is said to be lost, but no material contains it.", "Name an ingredient of the batch."));
         var most = Charged(ingredient, s => Materials[s.Material].High[s.Constituent]);
-        if (most < ingredient.Lost)
+        if (most < ingredient.Lost - CompositionLimits.Tolerance)
         {
             var from = string.Join(", ", ingredient.Sources.Select(s => Materials[s.Material].Part.Material));
-            throw new InputException(new Problem(null, 0,
+            throw new InputException(new Problem(loss.File, loss.Line,
                 $"{ingredient.Lost * 100:0.######} % of the batch is said to be {loss.Ingredient} that was lost, but {from} cannot hold more than {most * 100:0.######} % of it.",
                 "Weigh the batch again, or correct the figures of that constituent."));
         }

@@ -26,8 +26,8 @@ public static class DeclarationBuilder
         Workshop workshop, BatchFormula batch, ProductKind kind, Market market, DateOnly on, NameStyle style = NameStyle.Market)
     {
         var dictionary = IngredientDictionary.Shipped;
-        var formula = FlatFormula.Of(workshop, batch);
-        var proof = Prover.Prove(ProductParts.Of(formula, dictionary));
+        var formula = FlatFormula.OfFinished(workshop, batch);
+        var proof = BatchComposition.Prove(workshop, batch, dictionary);
         var recipe = batch.Recipe;
 
         var rule = Rule(market, style, kind, on, recipe.OnMarketSince);

@@ -3,13 +3,13 @@ using LabelForge.Measures;
 
 namespace LabelForge.Recipes;
 
-/// <summary>A bought material's share of the finished batch, materials made in the shop opened up.</summary>
+/// <summary>A bought material's share of the batch, materials made in the shop opened up.</summary>
 public sealed record FlatShare(Material Material, decimal Share);
 
 /// <summary>A batch as shares of bought materials only: what the shop mixed itself is opened up, level by level.</summary>
 public static class FlatFormula
 {
-    /// <summary>Opens up a batch.</summary>
+    /// <summary>Opens up a batch; the shares are of all that was weighed in, and sum to 1.</summary>
     /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
     public static ImmutableArray<FlatShare> Of(Workshop workshop, BatchFormula batch)
     {
@@ -19,6 +19,14 @@ public static class FlatFormula
             Open(workshop, line.Material, line.Mass.Grams / batch.Total.Grams, [], shares, order);
         return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
     }
+
+    /// <summary>
+    /// The same as shares of what is left of the batch when it is finished. Where water left it they sum to more than 1,
+    /// for every other material's share has grown by that.
+    /// </summary>
+    /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
+    public static ImmutableArray<FlatShare> OfFinished(Workshop workshop, BatchFormula batch) =>
+        [.. Of(workshop, batch).Select(f => f with { Share = f.Share / batch.Left })];
 
     private static void Open(Workshop workshop, Material material, decimal share, ImmutableList<string> inside, Dictionary<string, decimal> shares, List<Material> order)
     {

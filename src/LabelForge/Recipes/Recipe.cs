@@ -46,6 +46,12 @@ public sealed record Recipe
     /// <summary>What goes in.</summary>
     public required ImmutableArray<MaterialUse> Materials { get; init; }
 
+    /// <summary>What the finished batch weighed; null where the recipe does not say.</summary>
+    public WrittenYield? Yield { get; init; }
+
+    /// <summary>What left the batch while it was made, as the recipe says; none where it was weighed by its yield.</summary>
+    public ImmutableArray<WrittenLoss> Losses { get; init; } = [];
+
     /// <summary>How many pieces the batch makes.</summary>
     public required int Pieces { get; init; }
 

@@ -13,7 +13,7 @@ public static class RecipeFile
     public static Recipe Read(string id, MapNode file)
     {
         file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
-            "item", "notes", "on the market since", "active drug ingredients", "may contain");
+            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss");
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
@@ -30,6 +30,8 @@ public static class RecipeFile
             SoldAs = ReadSoldAs(file.OptionalText("sold as")),
             Claims = [.. file.Texts("claims").Select(t => t.Text)],
             Materials = materials,
+            Yield = LossText.ReadYield(file),
+            Losses = LossText.ReadLosses(file),
             Pieces = ReadPieces(file.Required("pieces", "8")),
             Net = net is null ? null : ReadNet(net),
             NetLine = net?.Line ?? 0,
