@@ -1,4 +1,6 @@
 using System.CommandLine;
+using LabelForge.Measures;
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 
 namespace LabelForge.Cli.Verbs;
@@ -9,25 +11,76 @@ internal static class StockVerb
     public static Command Build()
     {
         var format = Shared.Format();
-        var verb = new Command("stock", "Lists the label stock known, by its geometry") { format };
+        var workshop = Shared.Workshop();
+        var show = new Option<string?>("--show") { Description = "Tell of one stock; with --out, draw it at actual size" };
+        var output = new Option<string?>("--out") { Description = "The drawing to write: .pdf, .svg or .png" };
+        var verb = new Command("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock") { show, output, workshop, format };
         verb.SetAction(r => Exit.Run(() =>
         {
-            if (r.GetValue(format) == "json")
-            {
-                JsonOut.Write(LabelStock.All.Select(s => new
-                {
-                    id = s.Id,
-                    name = s.Name,
-                    labels = s.PerSheet,
-                    widthMm = s.LabelWidth.Millimetres,
-                    heightMm = s.LabelHeight.Millimetres,
-                }));
-                return Exit.Done;
-            }
-            foreach (var s in LabelStock.All)
-                Console.WriteLine($"  {s.Id,-28}{s.PerSheet,4} to a sheet   {s.Name}");
+            var shelf = StockShelf.Of(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
+            var json = r.GetValue(format) == "json";
+            if (r.GetValue(show) is { } id)
+                Show(shelf, id, r.GetValue(output), json);
+            else if (r.GetValue(output) is not null)
+                throw new InputException(new Problem(null, 0, "One stock is drawn at a time.", "Name it with --show ID."));
+            else if (json)
+                JsonOut.Write(shelf.All.Select(Told));
+            else
+                List(shelf);
             return Exit.Done;
         }));
         return verb;
     }
+
+    private static void List(StockShelf shelf)
+    {
+        foreach (var s in shelf.All.OrderBy(s => s.Kind).ThenBy(s => s.PageHeight).ThenByDescending(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres))
+            Console.WriteLine($"  {s.Id,-30}{(s.Kind == StockKind.Roll ? "  a roll" : $"{s.PerSheet,4} to a sheet"),-14}  {s.Name}{(shelf.IsOwn(s.Id) ? "  (your own)" : "")}");
+    }
+
+    private static void Show(StockShelf shelf, string id, string? path, bool json)
+    {
+        var stock = shelf.Load(id);
+        if (path is not null)
+            PictureFile.Write(path, StockDrawing.Of(stock), new DocumentInfo($"Label stock {stock.Id}", DateTimeOffset.UnixEpoch));
+        if (json)
+        {
+            JsonOut.Write(Told(stock));
+            return;
+        }
+        Console.WriteLine(stock.Name);
+        Console.WriteLine($"  labels    {stock.LabelWidth} wide, {stock.LabelHeight} high");
+        if (stock.Kind == StockKind.Roll)
+        {
+            Console.WriteLine($"  roll      {stock.Gap} between labels");
+        }
+        else
+        {
+            Console.WriteLine($"  sheet     {stock.PageWidth} by {stock.PageHeight}; {stock.Columns} across, {stock.Rows} down");
+            Console.WriteLine($"  first     {stock.Left} from the left, {stock.Top} from the top");
+            Console.WriteLine($"  apart     {stock.PitchX} across, {stock.PitchY} down, from edge to the same edge");
+        }
+        Console.WriteLine($"  figures   {BasisInWords(stock.Basis)}: {stock.Source}");
+    }
+
+    private static string BasisInWords(StockBasis basis) => basis switch
+    {
+        StockBasis.CommonPractice => "common practice",
+        StockBasis.FromMemory => "from memory",
+        StockBasis.Measured => "measured",
+        _ => "stated geometry",
+    };
+
+    private static object Told(LabelStock s) => new
+    {
+        id = s.Id,
+        name = s.Name,
+        kind = s.Kind == StockKind.Roll ? "roll" : "sheet",
+        labels = s.PerSheet,
+        widthMm = s.LabelWidth.Millimetres,
+        heightMm = s.LabelHeight.Millimetres,
+        round = s.Shape == StockShape.Round,
+        basis = BasisInWords(s.Basis),
+        source = s.Source,
+    };
 }

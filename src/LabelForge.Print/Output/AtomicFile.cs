@@ -3,29 +3,32 @@ using LabelForge.Measures;
 namespace LabelForge.Print.Output;
 
 /// <summary>Writes a file whole or not at all: into a new file beside it, which then takes its name.</summary>
+/// <remarks>Where a write throws, or the person stops the program (Ctrl-C), nothing is left behind and an older file stays.</remarks>
 public static class AtomicFile
 {
     /// <summary>Writes a file.</summary>
-    /// <param name="path">Where.</param>
-    /// <param name="write">Writes the content; where it throws, nothing is left behind and an older file stays.</param>
-    /// <exception cref="InputException">The folder is not there or may not be written.</exception>
+    /// <param name="path">Where. Its folder is not made: a slip in the name would go unseen.</param>
+    /// <param name="write">Writes the content.</param>
+    /// <exception cref="InputException">The folder is not there or may not be written, or the path is a folder.</exception>
     public static void Write(string path, Action<Stream> write)
     {
         var full = Path.GetFullPath(path);
-        var beside = Path.Combine(Path.GetDirectoryName(full)!, $".{Path.GetFileName(full)}.{Guid.NewGuid():N}.part");
+        var folder = Path.GetDirectoryName(full);
+        if (folder is null || Directory.Exists(full))
+            throw new InputException(new Problem(path, 0, "This is a folder.", "Name a file in it to write."));
+        if (!Directory.Exists(folder))
+            throw new InputException(new Problem(path, 0, $"There is no folder {folder}.", "Make the folder first, or write to one that is there."));
+        var beside = Path.Combine(folder, $".{Path.GetFileName(full)}.{Guid.NewGuid():N}.part");
+        using var unfinished = UnfinishedFiles.Add(beside);
         try
         {
-            using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write))
+            using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.Delete))
                 write(stream);
-            File.Move(beside, full, overwrite: true);
+            unfinished.Finish(() => File.Move(beside, full, overwrite: true));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(path, 0, "The file cannot be written.", $"Check that its folder is there and that you may write in it ({e.Message})"));
-        }
-        finally
-        {
-            File.Delete(beside);
+            throw new InputException(new Problem(path, 0, "The file cannot be written.", $"Check that you may write in its folder and that no program has the file open ({e.Message})"));
         }
     }
 }

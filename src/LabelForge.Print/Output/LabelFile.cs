@@ -70,7 +70,7 @@ public static class LabelFile
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }
 
-    private static string Outline(MeasuredText text)
+    internal static string Outline(MeasuredText text)
     {
         using var font = LabelPainter.FontOf(text.Face, text.Size);
         var data = new StringBuilder();

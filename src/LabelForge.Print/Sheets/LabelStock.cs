@@ -13,7 +13,33 @@ public enum StockShape
     Round,
 }
 
-/// <summary>A sheet of labels, named by its geometry. Positions count from 1, left to right, then down.</summary>
+/// <summary>How labels are supplied.</summary>
+public enum StockKind
+{
+    /// <summary>Sheets of labels.</summary>
+    Sheet,
+
+    /// <summary>A roll for a label printer: a page is one label, and the printer finds the gap by itself.</summary>
+    Roll,
+}
+
+/// <summary>Where a stock's figures come from.</summary>
+public enum StockBasis
+{
+    /// <summary>From the geometry stated in its source: divided evenly, or centred with the gaps named.</summary>
+    StatedGeometry,
+
+    /// <summary>Common in the trade.</summary>
+    CommonPractice,
+
+    /// <summary>From memory; to be held against a sheet first.</summary>
+    FromMemory,
+
+    /// <summary>Measured on a sheet.</summary>
+    Measured,
+}
+
+/// <summary>A sheet or a roll of labels, named by its geometry. Positions count from 1, left to right, then down.</summary>
 public sealed record LabelStock
 {
     /// <summary>The id, such as <c>us-letter-10-2x4in</c>.</summary>
@@ -22,13 +48,22 @@ public sealed record LabelStock
     /// <summary>What it is, in words.</summary>
     public required string Name { get; init; }
 
-    /// <summary>Where its figures come from.</summary>
+    /// <summary>Where its figures come from, in words.</summary>
     public required string Source { get; init; }
 
-    /// <summary>The sheet's width.</summary>
+    /// <summary>Where its figures come from.</summary>
+    public StockBasis Basis { get; init; }
+
+    /// <summary>Sheets, or a roll.</summary>
+    public StockKind Kind { get; init; }
+
+    /// <summary>Between one label of a roll and the next.</summary>
+    public Length Gap { get; init; }
+
+    /// <summary>The sheet's width; of a roll, the label's.</summary>
     public required Length PageWidth { get; init; }
 
-    /// <summary>The sheet's height.</summary>
+    /// <summary>The sheet's height; of a roll, the label's.</summary>
     public required Length PageHeight { get; init; }
 
     /// <summary>How many labels stand one above the other.</summary>

@@ -1,0 +1,54 @@
+using LabelForge.Measures;
+using LabelForge.Print.Designs;
+
+namespace LabelForge.Print.Sheets;
+
+/// <summary>The label stock at hand: what ships with the tool, and the maker's own in a workshop's folder <c>stock</c>.</summary>
+/// <remarks>A file of the maker's own goes before shipped stock of the same id.</remarks>
+public sealed class StockShelf
+{
+    private readonly string? _folder;
+    private readonly HashSet<string> _own;
+
+    private StockShelf(string? folder)
+    {
+        _folder = folder is null ? null : Path.Combine(folder, "stock");
+        _own = Directory.Exists(_folder)
+            ? [.. Directory.EnumerateFiles(_folder, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)!)]
+            : [];
+        Ids = [.. LabelStock.Known.Union(_own).Order(StringComparer.Ordinal)];
+    }
+
+    /// <summary>Every id, in order.</summary>
+    public IReadOnlyList<string> Ids { get; }
+
+    /// <summary>Every stock.</summary>
+    /// <exception cref="InputException">A file of the maker's own cannot be used.</exception>
+    public IEnumerable<LabelStock> All => Ids.Select(Load);
+
+    /// <summary>The stock at hand in a workshop.</summary>
+    /// <param name="workshopFolder">The workshop's folder, or null for what ships alone.</param>
+    public static StockShelf Of(string? workshopFolder) => new(workshopFolder);
+
+    /// <summary>Whether stock is the maker's own.</summary>
+    public bool IsOwn(string id) => _own.Contains(id);
+
+    /// <summary>The stock of an id.</summary>
+    /// <exception cref="InputException">There is none, or its file cannot be used; the message names the line.</exception>
+    public LabelStock Load(string id)
+    {
+        if (IsOwn(id))
+            return LabelStock.LoadFile(Path.Combine(_folder!, id + ".yaml"), $"stock/{id}.yaml");
+        return LabelStock.Known.Contains(id) ? LabelStock.Load(id) : throw Unknown(id);
+    }
+
+    // The list is long by now, so that the nearest few say more than all of it.
+    private InputException Unknown(string id)
+    {
+        var near = Ids.OrderByDescending(i => Shared(i, id)).ThenBy(i => i, StringComparer.Ordinal).Take(3);
+        return new InputException(new Problem(null, 0, $"No label stock is named \"{id}\".",
+            $"Near to it: {string.Join(", ", near)}. List all with: labelforge stock. Your own goes in the workshop's stock/{Path.GetFileName(id)}.yaml."));
+    }
+
+    private static int Shared(string a, string b) => a.Split('-').Intersect(b.ToLowerInvariant().Split('-')).Sum(p => p.Length);
+}
