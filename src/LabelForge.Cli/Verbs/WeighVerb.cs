@@ -1,0 +1,93 @@
+using System.CommandLine;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Quantities;
+using LabelForge.Records.Weighing;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>weigh</c>: do weighed pieces meet the declared net quantity, and what could be declared?</summary>
+internal static class WeighVerb
+{
+    public static Command Build()
+    {
+        var list = new Argument<string>("CSV") { Description = "One weight a line in grams (or name,mass or name,mass,tare; \"mass oz\" as heading for ounces)" };
+        var declared = new Option<string>("--declared") { Description = "What the label declares, for example: 113 g or 4 oz", Required = true };
+        var lotSize = new Option<int?>("--lot-size") { Description = "How many pieces the whole lot has" };
+        var tare = new Option<string?>("--tare") { Description = "What an empty package weighs, for example: 3.2 g; or a CSV of weighed empties" };
+        var market = Shared.Market();
+        var format = Shared.Format();
+        var on = Shared.On();
+        var verb = new Command("weigh", "Whether weighed pieces meet the declared net quantity, and the largest that could be declared") { list, declared, lotSize, tare, market, format, on };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            if (r.GetValue(lotSize) is < 1)
+                throw new InputException(new Problem(null, 0, "A lot has at least one piece.", "Write --lot-size with the number of pieces the whole lot has."));
+            var where = Shared.Need(MarketText.Parse(r.GetValue(market) ?? "us"));
+            var amount = Shared.Need(NetAmount.Parse(r.GetValue(declared)!));
+            var sample = WeighingList.ReadFile(r.GetValue(list)!, Tare(r.GetValue(tare)));
+            var test = NetContentTest.Of(where, amount, sample, r.GetValue(lotSize));
+            var largest = LargestDeclaration.Of(where, sample, Shared.Date(r.GetValue(on)), amount.System, r.GetValue(lotSize));
+            var notes = SampleNotes.Of(test, r.GetValue(lotSize));
+            if (r.GetValue(format) == "json")
+                WriteJson(test, largest, notes);
+            else
+                WriteText(test, largest, notes);
+            return test.AveragePasses && test.IndividualPasses ? Exit.Done : Exit.FindingStands;
+        }));
+        return verb;
+    }
+
+    private static Mass? Tare(string? text)
+    {
+        if (text is null)
+            return null;
+        if (File.Exists(text))
+            return Mass.FromGrams(WeighingList.ReadFile(text).Mean);
+        var amount = Shared.Need(Amount.Parse(text));
+        return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write what an empty package weighs: --tare \"3.2 g\", or the name of a CSV of weighed empties."));
+    }
+
+    private static void WriteJson(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes) => JsonOut.Write(new
+    {
+        market = MarketText.Of(test.Market),
+        n = test.Sample.Count,
+        unit = "g",
+        declared = Round(test.Declared.Metric),
+        mean = Round(test.Sample.Mean),
+        sd = test.Sample.Sd is { } sd ? Round(sd) : (decimal?)null,
+        average = Verdict(test.AveragePasses),
+        averageLimit = Round(test.AverageLimit),
+        individual = Verdict(test.IndividualPasses),
+        shortest = Round(test.Sample.Shortest),
+        allowedShortfall = Round(test.Allowed.Grams),
+        shortPieces = test.Short.Select(p => p.Name),
+        mayBeShort = test.MayBeShort,
+        mayDeclare = largest.Statement?.Statement,
+        mayDeclareGrams = Round(largest.Grams),
+        confidence = LargestDeclaration.Confidence,
+        why = largest.Why,
+        notes,
+        source = test.Source,
+    });
+
+    private static void WriteText(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes)
+    {
+        var sample = test.Sample;
+        Console.WriteLine(FormattableString.Invariant($"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? FormattableString.Invariant($", standard deviation {sd:0.###} g") : "")}"));
+        Console.WriteLine(FormattableString.Invariant($"declared {test.Declared.Metric:0.###} g"));
+        Console.WriteLine(FormattableString.Invariant($"  average:    {Verdict(test.AveragePasses)} (passes from {test.AverageLimit:0.###} g on)"));
+        Console.WriteLine(FormattableString.Invariant($"  individual: {Verdict(test.IndividualPasses)} ({test.Short.Length} short by more than {test.Allowed.Grams:0.##} g, {test.MayBeShort} may be)"));
+        foreach (var piece in test.Short)
+            Console.WriteLine(FormattableString.Invariant($"    {piece.Name}, line {piece.Line}: {piece.Net.Grams:0.###} g"));
+        Console.WriteLine($"  checked against {test.Source}");
+        Console.WriteLine($"These weights support: {largest.Statement?.Statement ?? "no declaration"}");
+        Console.WriteLine($"  {largest.Why}");
+        foreach (var note in notes)
+            Console.WriteLine($"note: {note}");
+    }
+
+    private static string Verdict(bool passes) => passes ? "pass" : "fail";
+
+    private static decimal Round(decimal figure) => Math.Round(figure, 6) / 1.000000000000m;
+}

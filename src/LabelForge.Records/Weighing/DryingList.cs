@@ -1,0 +1,32 @@
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Records.Spreadsheets;
+
+namespace LabelForge.Records.Weighing;
+
+/// <summary>Reads weighings of one piece over days: a day or a date, and a mass.</summary>
+public static class DryingList
+{
+    /// <summary>Reads a list of <c>day,mass</c> or <c>date,mass</c>; dates are counted from the first.</summary>
+    /// <exception cref="InputException">Something in it cannot be read, with its line.</exception>
+    public static IReadOnlyList<DriedWeight> ReadFile(string path)
+    {
+        var rows = TextTable.ReadFile(path).ToList();
+        if (rows.Count > 0 && rows[0].Cells.Count == 2 && !char.IsAsciiDigit(rows[0].Cells[0].FirstOrDefault()))
+            rows.RemoveAt(0);
+        DateOnly? start = null;
+        return [.. rows.Select(row =>
+        {
+            if (row.Cells.Count != 2)
+                throw new InputException(new Problem(path, row.Line, $"This line has {row.Cells.Count} cells.", "Write the day and the mass: 14,112.6"));
+            var mass = WeighingList.ReadMass(row.Cells[1], false);
+            if (!mass.IsValue)
+                throw new InputException(new Problem(path, row.Line, mass.Wrong, mass.Write));
+            if (DateOnly.TryParseExact(row.Cells[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+                return new DriedWeight(date.DayNumber - (start ??= date).DayNumber, mass.Value.Grams);
+            return decimal.TryParse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day) && day <= 10_000 && start is null
+                ? new DriedWeight(day, mass.Value.Grams)
+                : throw new InputException(new Problem(path, row.Line, $"\"{row.Cells[0]}\" is not a day.", "Write the days since it was cut (14), or dates throughout (2026-11-25)."));
+        })];
+    }
+}

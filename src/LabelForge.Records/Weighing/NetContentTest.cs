@@ -1,0 +1,60 @@
+using System.Collections.Immutable;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Quantities;
+
+namespace LabelForge.Records.Weighing;
+
+/// <summary>Whether weighed pieces meet a declared net mass, by a market's own inspection test.</summary>
+/// <param name="Market">us, eu or uk.</param>
+/// <param name="Declared">The declared mass.</param>
+/// <param name="Sample">The pieces.</param>
+/// <param name="Allowed">How far one piece may fall short.</param>
+/// <param name="AverageLimit">The lowest average that passes, in grams.</param>
+/// <param name="MayBeShort">How many pieces may fall short by more than is allowed.</param>
+/// <param name="Short">The pieces that do.</param>
+/// <param name="FarShort">Pieces short by more than twice what is allowed; the directive's third rule. Empty in the US.</param>
+/// <param name="Source">The provisions, in short.</param>
+public sealed record NetContentTest(
+    Market Market, NetAmount Declared, WeighedSample Sample, AllowedShortfall Allowed, decimal AverageLimit, int MayBeShort,
+    ImmutableArray<WeighedPiece> Short, ImmutableArray<WeighedPiece> FarShort, string Source)
+{
+    /// <summary>Whether the average passes.</summary>
+    public bool AveragePasses => Sample.Mean >= AverageLimit;
+
+    /// <summary>Whether few enough pieces are short, and none far short.</summary>
+    public bool IndividualPasses => Short.Length <= MayBeShort && FarShort.IsEmpty;
+
+    /// <summary>Whether the average passes only because a sample is given the benefit of the doubt.</summary>
+    public bool PassesByChance => AveragePasses && Sample.Mean < Declared.Metric;
+
+    /// <summary>Tests a sample.</summary>
+    /// <param name="market">us (NIST Handbook 133, Category A), eu or uk (Directive 76/211/EEC).</param>
+    /// <param name="declared">The declared net quantity, a mass.</param>
+    /// <param name="sample">The weighed pieces.</param>
+    /// <param name="lotSize">How many pieces the lot has; null where it is not said: then the sample is judged as it is.</param>
+    /// <exception cref="InputException">A volume is declared, the lot is smaller than the sample, or the market has no test here.</exception>
+    public static NetContentTest Of(Market market, NetAmount declared, WeighedSample sample, int? lotSize = null)
+    {
+        if (declared.Mass is not { } mass)
+            throw new InputException(new Problem(null, 0, "Weights cannot be compared with a volume.", "Declare a mass (113 g, 4 oz); or multiply the volume by the product's density first."));
+        if (lotSize < sample.Count)
+            throw new InputException(new Problem(null, 0, $"{sample.Count} pieces were weighed of a lot of {lotSize}.", "Write --lot-size with the number of pieces the whole lot has."));
+        var allowed = AllowedShortfall.At(market, mass, declared.System);
+        var us = market == Market.Us;
+        // The whole lot weighed leaves nothing to chance in the EU (Annex II, 1.3); the US table gives a factor for small lots too.
+        var whole = lotSize == sample.Count && !us;
+        var chance = sample.Sd is not { } sd || whole ? 0m : SampleFactor.Of(sample.Count, us ? SampleFactor.Us : SampleFactor.Eu) * sd;
+        // One package alone has no average: Handbook 133 applies the variation allowed to it.
+        var limit = us && sample.Count == 1 ? mass.Grams - allowed.Grams : mass.Grams - chance;
+        var mayBeShort = lotSize is { } lot && SamplePlan.For(market, lot) is var plan && plan.Sample <= sample.Count
+            ? plan.MayBeShort
+            : SamplePlan.MayBeShortOf(market, sample.Count);
+        return new NetContentTest(market, declared, sample, allowed, limit, mayBeShort,
+            ShortBy(sample, mass.Grams - allowed.Grams),
+            us ? [] : ShortBy(sample, mass.Grams - 2 * allowed.Grams),
+            us ? "NIST Handbook 133, Category A: Tables 2-1 and 2-5" : market == Market.Eu ? "Directive 76/211/EEC, Annexes I and II" : "Weights and Measures (Packaged Goods) Regulations 2006 (SI 2006/659), which took over Directive 76/211/EEC");
+    }
+
+    private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) => [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
+}

@@ -1,0 +1,31 @@
+using System.Collections.Immutable;
+using LabelForge.Markets;
+
+namespace LabelForge.Records.Weighing;
+
+/// <summary>What a person should know beside the verdict of a net content test.</summary>
+public static class SampleNotes
+{
+    /// <summary>The notes, one sentence each.</summary>
+    public static IReadOnlyList<string> Of(NetContentTest test, int? lotSize)
+    {
+        var notes = ImmutableArray.CreateBuilder<string>();
+        var sample = test.Sample;
+        if (lotSize is { } lot && SamplePlan.For(test.Market, lot) is var plan && plan.Sample > sample.Count)
+            notes.Add($"An inspection of a lot of {lot} weighs {plan.Sample} ({plan.Source}); {sample.Count} say less.");
+        if (lotSize is null && sample.Count < SamplePlan.For(test.Market, 250).Sample)
+            notes.Add($"An inspection of a lot of 250 weighs {SamplePlan.For(test.Market, 250).Sample}. Say how many the lot has with --lot-size.");
+        if (test.PassesByChance)
+            notes.Add("The average is below what is declared and passes only because a sample gets the benefit of the doubt. Another sample may fail: fill more, or declare less.");
+        if (!test.FarShort.IsEmpty)
+            notes.Add($"Short by more than twice what is allowed, which none may be: {string.Join(", ", test.FarShort.Select(p => p.Name))}.");
+        var middle = sample.Pieces.Select(p => p.Net.Grams).Order().ElementAt(sample.Count / 2);
+        foreach (var odd in sample.Pieces.Where(p => p.Net.Grams > 2 * middle || p.Net.Grams < middle / 2).Take(5))
+            notes.Add($"Line {odd.Line}: {odd.Net} is far from the others. A slip of the pen?");
+        if (test.Market == Market.Us)
+            notes.Add($"The allowed shortfall stands in {test.Allowed.Source}; this entry: {test.Allowed.Known}. Soap that still dries gets lighter: weigh it at the age it is sold (labelforge dry).");
+        else
+            notes.Add($"The allowed shortfall stands in {test.Allowed.Source}; this entry: {test.Allowed.Known}.");
+        return notes.ToImmutable();
+    }
+}
