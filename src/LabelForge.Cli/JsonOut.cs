@@ -3,6 +3,7 @@ using System.Text.Json;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
+using LabelForge.Fragrances;
 
 namespace LabelForge.Cli;
 
@@ -18,7 +19,7 @@ internal static class JsonOut
 
     public static void Write(object value) => Console.Out.WriteLine(JsonSerializer.Serialize(value, Options));
 
-    public static object Of(Declaration declaration) => new
+    public static object Of(Declaration declaration, Assortment? assortment = null) => new
     {
         market = declaration.Market,
         statement = declaration.Statement,
@@ -35,6 +36,14 @@ internal static class JsonOut
         proved = declaration.IsProved,
         unproven = declaration.Unsettled.Select(u => new { first = u.First, second = u.Second, ask = u.Ask }),
         findings = declaration.Findings.Select(Of),
+        variants = assortment?.Variants.Select(v => new { name = v.Variant.Name, item = v.Variant.Item, declaration = Of(v.Declaration) }),
+        common = assortment is null ? null : new
+        {
+            lawful = assortment.Common.Declaration is not null,
+            statement = assortment.Common.Declaration?.Statement,
+            why = assortment.Common.Why,
+            source = assortment.Common.Source,
+        },
     };
 
     public static object Of(CheckReport report) => new
@@ -51,6 +60,31 @@ internal static class JsonOut
             contact = report.Found.Contact,
             lot = report.Found.Lot,
         },
+    };
+
+    public static object Of(FragranceBudget budget, IEnumerable<AllergenTotal> allergens, AllergenRule? rule, IEnumerable<Finding> findings) => new
+    {
+        category = budget.Kind.IfraCategory,
+        finishedGrams = Round(budget.Finished.Grams),
+        oils = budget.Oils.Select(o => new
+        {
+            name = o.Material.Name,
+            grams = Round(o.Mass.Grams),
+            percent = Round(o.Share * 100),
+            limitPercent = o.Limit?.Percent,
+            partOfLimit = o.PartOfLimit is { } part ? Round(part) : (decimal?)null,
+        }),
+        most = budget.Lines.Select(l => new { name = l.Material.Name, grams = l.Most?.Grams, drops = l.MostDrops, binds = l.Binds?.Name }),
+        together = budget.Together is { } sum ? Round(sum) : (decimal?)null,
+        mostTogetherGrams = budget.MostTogether?.Grams,
+        allergens = allergens.Select(a => new
+        {
+            name = a.Name,
+            percent = new { low = Round(a.Low), high = Round(a.High) },
+            named = rule is not null && a.Entry is { } entry && rule.Lists(entry) && a.High > rule.ThresholdPercent,
+            sources = a.Sources.Select(s => new { material = s.Material, low = Round(s.Low), high = Round(s.High) }),
+        }),
+        findings = findings.Select(Of),
     };
 
     private static object Of(Finding finding) => new

@@ -8,7 +8,7 @@ namespace LabelForge.Cli;
 /// <summary>Answers as a person reads them.</summary>
 internal static class Report
 {
-    public static void Write(Declaration declaration)
+    public static void Write(Declaration declaration, Assortment? assortment = null)
     {
         Console.WriteLine(declaration.Statement);
         Console.WriteLine();
@@ -22,6 +22,18 @@ internal static class Report
             Console.WriteLine($"  {pair.First} before {pair.Second}. {pair.Ask}");
         foreach (var finding in declaration.Findings)
             Write(finding);
+        if (assortment is not null)
+            Write(assortment);
+    }
+
+    private static void Write(Assortment assortment)
+    {
+        Console.WriteLine("\nThe variants:");
+        foreach (var (variant, declaration) in assortment.Variants)
+            Console.WriteLine($"  {variant.Name}{(variant.Item is { } item ? $" (item {item})" : "")}{(declaration.IsProved ? "" : $", {declaration.Unsettled.Length} pairs of its order not proved")}\n    {declaration.Statement}");
+        Console.WriteLine($"One label for all: {(assortment.Common.Declaration is null ? "no." : "yes.")} {assortment.Common.Why} [{assortment.Common.Source}]");
+        if (assortment.Common.Declaration is { } common)
+            Console.WriteLine($"    {common.Statement}");
     }
 
     public static void Write(CheckReport report)
@@ -59,7 +71,7 @@ internal static class Report
             Console.WriteLine($"  {(-loss.Mass.Grams).ToString("0.00", CultureInfo.InvariantCulture),10} g  {loss.Ingredient} that left it");
     }
 
-    private static void Write(Finding finding)
+    public static void Write(Finding finding)
     {
         Console.WriteLine($"  {finding.Rule} [{finding.Source}] {finding.Where}");
         Console.WriteLine($"    {finding.Message}");

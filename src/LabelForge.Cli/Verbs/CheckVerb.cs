@@ -19,10 +19,11 @@ internal static class CheckVerb
         var lot = Shared.Lot(required: false);
         var format = Shared.Format();
         var on = Shared.On();
-        var verb = new Command("check", "What is missing or wrong on the label of a recipe, with the source of each rule") { recipe, workshop, market, design, lot, format, on };
+        var variant = Shared.Variant();
+        var verb = new Command("check", "What is missing or wrong on the label of a recipe, with the source of each rule") { recipe, workshop, market, design, lot, format, on, variant };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (opened, read) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop));
+            var (opened, read) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant));
             var where = Shared.Need(MarketText.Parse(r.GetValue(market) ?? opened.Business.Market));
             if (where != Market.Us)
                 throw new InputException(new Problem(null, 0, "Checks are made for us only, so far.", "Write --market us, and have the label looked at by someone who knows the other market."));

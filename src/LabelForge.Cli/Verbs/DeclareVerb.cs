@@ -16,21 +16,23 @@ internal static class DeclareVerb
         var format = Shared.Format();
         var on = Shared.On();
         var names = new Option<string>("--names") { Description = "market: as the market names them; dual: for one label sold in us, eu, uk and ca", DefaultValueFactory = _ => "market" };
-        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on, names };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on), r.GetValue(names)!)));
+        var variant = Shared.Variant();
+        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on, names, variant };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on), r.GetValue(names)!, r.GetValue(variant))));
         return verb;
     }
 
-    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names)
+    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant)
     {
-        var (workshop, read) = Shared.Open(recipe, folder);
-        var batch = BatchFormula.Of(workshop, read);
-        var declaration = DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(read),
-            Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Date(on), Shared.Need(NameStyleText.Parse(names)));
+        var (workshop, read) = Shared.Open(recipe, folder, variant);
+        var (kind, day) = (ProductKindOf.Recipe(read), Shared.Date(on));
+        var (where, style) = (Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Need(NameStyleText.Parse(names)));
+        var declaration = DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, read), kind, where, day, style);
+        var assortment = Assortment.Of(workshop, read, kind, where, day, style);
         if (format == "json")
-            JsonOut.Write(JsonOut.Of(declaration));
+            JsonOut.Write(JsonOut.Of(declaration, assortment));
         else
-            Report.Write(declaration);
+            Report.Write(declaration, assortment);
         return Exit.Done;
     }
 }

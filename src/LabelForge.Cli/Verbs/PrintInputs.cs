@@ -15,18 +15,19 @@ internal sealed class PrintInputs
     private readonly Option<string?> _design = Shared.Design();
     private readonly Option<string?> _lot = Shared.Lot(required: true);
     private readonly Option<string?> _on = Shared.On();
+    private readonly Option<string?> _variant = Shared.Variant();
 
     public void AddTo(Command verb)
     {
         verb.Arguments.Add(_recipe);
-        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on })
+        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant })
             verb.Options.Add(option);
     }
 
     /// <summary>Goes from the recipe to the laid-out label.</summary>
     public (LabelJob Job, LotCode Lot, DateOnly On) Prepare(ParseResult r)
     {
-        var (workshop, recipe) = Shared.Open(r.GetValue(_recipe)!, r.GetValue(_workshop));
+        var (workshop, recipe) = Shared.Open(r.GetValue(_recipe)!, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(r.GetValue(_lot)!));
         var on = Shared.Date(r.GetValue(_on));
         var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? workshop.Business.Market));

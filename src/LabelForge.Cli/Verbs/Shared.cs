@@ -29,11 +29,14 @@ internal static class Shared
 
     public static Option<string?> On() => new("--on") { Description = "The date to judge by, YYYY-MM-DD (default: today)" };
 
-    /// <summary>Opens the workshop that a recipe belongs to, and reads the recipe.</summary>
-    public static (Workshop Workshop, Recipe Recipe) Open(string recipe, string? folder)
+    public static Option<string?> Variant() => new("--variant") { Description = "The variant of the recipe, by its name (default: the recipe as it stands)" };
+
+    /// <summary>Opens the workshop that a recipe belongs to, and reads the recipe, or one of its variants.</summary>
+    public static (Workshop Workshop, Recipe Recipe) Open(string recipe, string? folder, string? variant = null)
     {
         var workshop = Recipes.Workshop.Open(folder ?? (File.Exists(recipe) ? Recipes.Workshop.FolderOf(recipe) : Directory.GetCurrentDirectory()));
-        return (workshop, workshop.Recipe(recipe));
+        var read = workshop.Recipe(recipe);
+        return (workshop, variant is null ? read : read.Variant(variant));
     }
 
     /// <summary>The date to judge by.</summary>

@@ -1,35 +1,44 @@
 using System.Globalization;
-using LabelForge.Measures;
+using LabelForge.Fragrances;
 using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 
-/// <summary>Checks each fragrance's share of the product against its certificate's limit for the product's IFRA category.</summary>
+/// <summary>
+/// Checks each fragrance's share of the product against its certificate's limit for the product's IFRA category, and says
+/// where several together use up more than one whole limit.
+/// </summary>
 public static class FragranceCheck
 {
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(RecipeFacts facts)
+    public static IEnumerable<Finding> Find(RecipeFacts facts) => Find(FragranceLimits.Of(facts.Workshop, facts.Batch, facts.Kind), facts.Batch.Recipe);
+
+    /// <summary>The findings on the fragrance of a recipe's batch.</summary>
+    public static IEnumerable<Finding> Find(FragranceBudget budget, Recipe recipe)
     {
-        var category = facts.Kind.IfraCategory;
-        foreach (var (material, share) in FlatFormula.OfFinished(facts.Workshop, facts.Batch).Where(f => f.Material.Kind == MaterialKind.Fragrance))
+        var category = budget.Kind.IfraCategory;
+        foreach (var oil in budget.Oils)
         {
-            var limit = material.Limits.FirstOrDefault(l => l.Category == category);
-            if (limit is null)
-                yield return RuleBook.Us["fragrance.limit-unknown"].Find(material.File, material.Name, category, material.Id);
-            else if (share > limit.Highest.Fraction)
-                yield return OverLimit(facts, material, share, limit, category);
+            if (oil.Limit is not { } limit)
+                yield return RuleBook.Us["fragrance.limit-unknown"].Find(oil.Material.File, oil.Material.Name, category, oil.Material.Id);
+            else if (oil.IsOver)
+                yield return RuleBook.Us["fragrance.over-limit"].Find(recipe.File, oil.Material.Name, Percent(oil.Share), limit, category, Most(budget, oil));
+        }
+        if (budget.IsOverTogether)
+        {
+            yield return RuleBook.Us["fragrance.over-together"].Find(recipe.File, string.Join(", ", budget.Oils.Select(o => $"{o.Material.Name} {Percent(o.PartOfLimit!.Value)}")),
+                Percent(budget.Together!.Value), budget.MostTogether!);
         }
     }
 
-    private static Finding OverLimit(RecipeFacts facts, Material material, decimal share, FragranceLimit limit, string category)
+    // The line that brings the oil and that its limit binds says how much; an oil inside a blend is told by the blend.
+    private static string Most(FragranceBudget budget, FragranceOil oil)
     {
-        // With everything else as it is, m / (rest + m) = limit gives the most of it that the batch can take.
-        var rest = facts.Batch.Yield.Grams * (1 - share);
-        var most = limit.Highest.Fraction >= 1 ? rest : rest * limit.Highest.Fraction / (1 - limit.Highest.Fraction);
-        var floor = Math.Floor(most * 100) / 100;
-        return RuleBook.Us["fragrance.over-limit"].Find(facts.Batch.Recipe.File, material.Name, Percent(share), limit.Highest, category,
-            Mass.FromGrams(floor).ToString());
+        var line = budget.Lines.FirstOrDefault(l => l.Binds?.Id == oil.Material.Id);
+        if (line?.Most is not { } most)
+            return $"no more than {oil.Limit} of the batch";
+        return line.Material.Id == oil.Material.Id ? $"at most {most} of it" : $"at most {most} of {line.Material.Name}";
     }
 
-    private static string Percent(decimal share) => (share * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %";
+    private static string Percent(decimal fraction) => (fraction * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %";
 }

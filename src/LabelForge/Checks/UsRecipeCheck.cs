@@ -18,6 +18,7 @@ public static class UsRecipeCheck
             .Concat(BusinessAndContact(facts.Workshop.Business))
             .Concat(Lot(facts))
             .Concat(FragranceCheck.Find(facts))
+            .Concat(ColourCheck.Find(facts))
             .Concat(Heights(facts))
             .OrderBy(f => f.Severity);
         var business = facts.Workshop.Business;

@@ -27,11 +27,10 @@ public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decima
 public static class AllergenSum
 {
     /// <summary>The totals, greatest first.</summary>
-    /// <param name="formula">The bought materials and their shares of what was weighed in.</param>
-    /// <param name="left">What is left of what was weighed in once water has boiled off, a fraction above 0 up to 1.</param>
-    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FlatShare> formula, decimal left = 1m) =>
+    /// <param name="formula">The bought materials and their shares of the finished product.</param>
+    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FlatShare> formula) =>
         [.. formula
-            .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, Factor: f.Share / left, Allergen: a)))
+            .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, Factor: f.Share, Allergen: a)))
             .GroupBy(x => x.Allergen.Name, StringComparer.OrdinalIgnoreCase)
             .Select(Total)
             .Where(t => t.High > 0)

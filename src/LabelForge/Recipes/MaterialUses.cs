@@ -13,7 +13,8 @@ public static class MaterialUses
     /// <exception cref="InputException">An entry is not a use, or its amount cannot be read.</exception>
     public static ImmutableArray<MaterialUse> Read(MapNode file, string key) => [.. file.Items(key).Select(ReadOne)];
 
-    private static MaterialUse ReadOne(Node node)
+    /// <summary>Reads one use.</summary>
+    internal static MaterialUse ReadOne(Node node)
     {
         var map = node as MapNode ?? throw node.Refuse($"This is {node.Kind}, not a material and its amount.", $"Write {Example}");
         map.OnlyKeys("A material in a recipe", "use", "amount");

@@ -13,7 +13,7 @@ public static class RecipeFile
     public static Recipe Read(string id, MapNode file)
     {
         file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
-            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss");
+            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants");
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
@@ -40,11 +40,13 @@ public static class RecipeFile
             Item = file.OptionalText("item")?.Text,
             OnMarketSince = file.OptionalText("on the market since") is { } since ? ReadDate(since) : null,
             Actives = [.. file.Texts("active drug ingredients").Select(t => new NamedIngredient(t.Text, t.Line))],
+            Variants = VariantsFile.Read(file, materials),
             MayContain = [.. file.Texts("may contain").Select(t => new NamedIngredient(t.Text, t.Line))],
         };
     }
 
-    private static DateOnly ReadDate(TextNode node) =>
+    /// <summary>Reads a day.</summary>
+    internal static DateOnly ReadDate(TextNode node) =>
         DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
             ? date
             : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: on the market since: 2026-03-01");

@@ -1,0 +1,87 @@
+using System.CommandLine;
+using System.Globalization;
+using LabelForge.Checks;
+using LabelForge.Declarations;
+using LabelForge.Fragrances;
+using LabelForge.Markets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>fragrance</c>: each scent against its certificate, how much the batch can take, and the allergens of all sources.</summary>
+internal static class FragranceVerb
+{
+    public static Command Build()
+    {
+        var recipe = Shared.RecipeArgument();
+        var workshop = Shared.Workshop();
+        var market = Shared.Market();
+        var format = Shared.Format();
+        var on = Shared.On();
+        var variant = Shared.Variant();
+        var verb = new Command("fragrance", "Each scent of a recipe against its certificate, the most this batch can take, and its allergens") { recipe, workshop, market, format, on, variant };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var (opened, read) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant));
+            var kind = ProductKindOf.Recipe(read);
+            var batch = BatchFormula.Of(opened, read);
+            var budget = FragranceLimits.Of(opened, batch, kind);
+            var findings = FragranceCheck.Find(budget, read).OrderBy(f => f.Severity).ToArray();
+            var rule = AllergenRule.For(Shared.Need(MarketText.Parse(r.GetValue(market) ?? opened.Business.Market)), kind, Shared.Date(r.GetValue(on)), read.OnMarketSince);
+            var allergens = AllergenSum.Of(FlatFormula.OfFinished(opened, batch));
+            if (r.GetValue(format) == "json")
+                JsonOut.Write(JsonOut.Of(budget, allergens, rule, findings));
+            else
+                Write(read, budget, allergens, rule, findings);
+            return findings.Any(f => f.Severity == Severity.Must) ? Exit.FindingStands : Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static void Write(Recipe recipe, FragranceBudget budget, IReadOnlyList<AllergenTotal> allergens, AllergenRule? rule, IReadOnlyList<Finding> findings)
+    {
+        Console.WriteLine($"{recipe.Name}: {budget.Finished} of {budget.Kind.Name.ToLowerInvariant()}, IFRA category {budget.Kind.IfraCategory}");
+        if (budget.Oils.IsEmpty)
+        {
+            Console.WriteLine("No fragrance or essential oil goes in.");
+            return;
+        }
+        Console.WriteLine("\nEach oil against its own certificate:");
+        foreach (var oil in budget.Oils)
+        {
+            var limit = oil.Limit is { } known ? $"{(oil.IsOver ? "OVER its limit of" : "limit")} {known}" : "no limit written down";
+            Console.WriteLine($"  {Grams(oil.Mass.Grams),10} g  {Percent(oil.Share * 100),8} %  {oil.Material.Name} ({limit}{(oil.PartOfLimit is { } part ? $", {Percent(part * 100)} % of it used" : "")})");
+        }
+        Console.WriteLine("\nThe most of each that this batch can take, with everything else as it is:");
+        foreach (var line in budget.Lines)
+            Console.WriteLine($"  {line.Material.Name}: {Most(line)}");
+        if (budget.Oils.Length > 1)
+        {
+            Console.WriteLine(budget.Together is { } sum
+                ? $"\nTogether they use up {Percent(sum * 100)} % of one limit. Oils may share a restricted substance, so it is common practice to stay under 100 %{(budget.MostTogether is { } all ? $": at most {Grams(all.Grams)} g of all fragrance in these proportions" : "")}."
+                : "\nHow much they use up together is not known: a limit is not written down.");
+        }
+        Console.WriteLine(allergens.Count == 0 ? "\nNo certificate names an allergen." : $"\nAllergens in the finished product, over every source{(rule is null ? "" : $" (named above {Percent(rule.ThresholdPercent)} %, {rule.List.ToString().ToLowerInvariant()} list)")}:");
+        foreach (var total in allergens)
+        {
+            var named = rule is not null && total.Entry is { } entry && rule.Lists(entry) && total.High > rule.ThresholdPercent;
+            Console.WriteLine($"  {Percent(total.Low),8} to {Percent(total.High),8} %  {total.Name}{(named ? "  named on the label" : "")}  from {string.Join(", ", total.Sources.Select(s => s.Material))}");
+        }
+        foreach (var finding in findings)
+            Report.Write(finding);
+    }
+
+    private static string Most(FragranceLine line) => line switch
+    {
+        { Most: { } most, MostDrops: { } drops } => $"{Grams(most.Grams)} g, or {drops} drops{Why(line)}",
+        { Most: { } most } => $"{Grams(most.Grams)} g{Why(line)} (its density would give drops)",
+        _ when line.Material.Limits.IsEmpty && line.Material.MadeFrom.IsEmpty => "not known; its limit is not written down",
+        _ => "not known, or no limit binds it",
+    };
+
+    private static string Why(FragranceLine line) => line.Binds is { } binds && binds.Id != line.Material.Id ? $" ({binds.Name} reaches its limit first)" : "";
+
+    private static string Grams(decimal grams) => grams.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static string Percent(decimal percent) => percent.ToString(percent >= 1 ? "0.##" : "0.####", CultureInfo.InvariantCulture);
+}

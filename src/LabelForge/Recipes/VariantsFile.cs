@@ -1,0 +1,75 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>Reads the <c>variants:</c> of a recipe.</summary>
+internal static class VariantsFile
+{
+    private const string Example = "- { name: Rose, item: \"12\", replace: { plain-fragrance: rose-fragrance } }";
+
+    /// <summary>The variants; empty where the recipe has none.</summary>
+    /// <exception cref="InputException">Something in one is wrong.</exception>
+    public static ImmutableArray<RecipeVariant> Read(MapNode recipe, ImmutableArray<MaterialUse> materials)
+    {
+        var variants = recipe.Items("variants")
+            .Select(n => ReadOne(n as MapNode ?? throw n.Refuse($"This is {n.Kind}, not a variant.", $"Write {Example}"), materials))
+            .ToImmutableArray();
+        RefuseTwice(recipe, variants, v => v.Name, "name");
+        RefuseTwice(recipe, variants, v => v.Item, "item number");
+        return variants;
+    }
+
+    private static RecipeVariant ReadOne(MapNode map, ImmutableArray<MaterialUse> materials)
+    {
+        map.OnlyKeys("A variant", "name", "item", "replace", "add", "leave out", "on the market since");
+        var name = map.Required("name", "Rose");
+        var uses = materials.ToList();
+        foreach (var entry in map.OptionalMap("replace")?.Entries ?? [])
+            Replace(map, uses, entry);
+        foreach (var gone in map.Texts("leave out"))
+            uses.RemoveAt(Place(uses, gone.Text, gone));
+        uses.AddRange(MaterialUses.Read(map, "add"));
+        if (uses.SequenceEqual(materials))
+            throw map.Refuse($"The variant \"{name.Text}\" changes nothing.", "Write replace:, add: or leave out: to say what is different in it.");
+        if (uses.Count == 0)
+            throw map.Refuse($"The variant \"{name.Text}\" leaves nothing in.", "Leave out less, or add what goes in instead.");
+        return new RecipeVariant(name.Text, map.Line, map.OptionalText("item")?.Text,
+            map.OptionalText("on the market since") is { } since ? RecipeFile.ReadDate(since) : null, [.. uses]);
+    }
+
+    // The new material takes the old one's amount, unless it brings its own; what was a share of the old is a share of the new.
+    private static void Replace(MapNode map, List<MaterialUse> uses, Entry entry)
+    {
+        var old = new TextNode(map.File, entry.Line, entry.Key);
+        var at = Place(uses, entry.Key, old);
+        var brought = entry.Value switch
+        {
+            TextNode { Text.Length: > 0 } id => uses[at] with { Material = id.Text, Line = id.Line },
+            MapNode whole => MaterialUses.ReadOne(whole),
+            var other => throw other.Refuse("This is no material.", $"Write the id of the material that takes its place: {entry.Key}: rose-fragrance, or {{ use: rose-fragrance, amount: 12 g }}."),
+        };
+        uses[at] = brought;
+        for (var i = 0; i < uses.Count; i++)
+        {
+            if (uses[i].Amount.Of == entry.Key)
+                uses[i] = uses[i] with { Amount = uses[i].Amount with { Of = brought.Material } };
+        }
+    }
+
+    private static int Place(List<MaterialUse> uses, string id, Node at)
+    {
+        var place = uses.FindIndex(u => u.Material == id);
+        if (place >= 0)
+            return place;
+        var nearest = Spelling.Nearest(id, uses.Select(u => u.Material));
+        throw at.Refuse($"The recipe does not use \"{id}\".", nearest is null ? "Name a material of the recipe." : $"Did you mean \"{nearest}\"?");
+    }
+
+    private static void RefuseTwice(MapNode recipe, ImmutableArray<RecipeVariant> variants, Func<RecipeVariant, string?> of, string what)
+    {
+        if (variants.Where(v => of(v) is not null).GroupBy(v => of(v), StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            throw new InputException(new Problem(recipe.File, twice.Last().Line, $"Two variants have the {what} \"{twice.Key}\".", "Give each its own."));
+    }
+}
