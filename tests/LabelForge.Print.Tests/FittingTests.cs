@@ -58,7 +58,7 @@ public class FittingTests
     [Fact]
     public void A_barcode_without_room_is_left_out_and_said_so()
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"), Samples.Bar with { IngredientLetterHeight = Samples.ThirtySecond }, Samples.Block(60m, 15m)).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"), Samples.Bar with { Floors = Samples.Floors(Samples.ThirtySecond) }, Samples.Block(60m, 15m)).OrRefuse();
         Assert.Contains(layout.LeftOut, l => l.StartsWith("The barcode", StringComparison.Ordinal));
         Assert.DoesNotContain(layout.Bars, b => b.Height > 20);
     }
@@ -66,7 +66,7 @@ public class FittingTests
     [Fact]
     public void What_a_design_has_no_place_for_is_reported()
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"), Samples.Bar with { IngredientLetterHeight = Samples.ThirtySecond, Directions = "Lather." }).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"), Samples.Bar with { Floors = Samples.Floors(Samples.ThirtySecond), Directions = "Lather." }).OrRefuse();
         Assert.Contains(layout.LeftOut, l => l.Contains("directions", StringComparison.Ordinal));
     }
 

@@ -1,7 +1,9 @@
 using LabelForge.Declarations;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Output;
+using LabelForge.Quantities;
 
 namespace LabelForge.Print.Tests;
 
@@ -13,6 +15,9 @@ internal static class Samples
     public static readonly Length Sixteenth = Length.FromInches(1m / 16m);
 
     public static readonly Length ThirtySecond = Length.FromInches(1m / 32m);
+
+    public static LetterFloors Floors(Length ingredients) => new(
+        new LetterFloor(Sixteenth, "21 CFR 701.13(i)"), new LetterFloor(ingredients, "21 CFR 701.3(b)"), new LetterFloor(Sixteenth, "21 CFR 740.2(b)"), LetterFloor.None);
 
     public static LabelContent Bar { get; } = new()
     {
@@ -30,9 +35,9 @@ internal static class Samples
         Responsible = "Rooksedge Bodycare, 1 Example Lane, Fairport, ME 00000",
         Contact = "rooksedge.example",
         Lot = "7MQ4-K",
-        NetQuantityLetterHeight = Sixteenth,
-        IngredientLetterHeight = Sixteenth,
-        WarningLetterHeight = Sixteenth,
+        Market = Market.Us,
+        On = new DateOnly(2026, 11, 25),
+        Floors = Floors(Sixteenth),
     };
 
     /// <summary>A square of stripes as large as a small matrix code.</summary>

@@ -2,11 +2,18 @@ using System.Collections.Immutable;
 using LabelForge.Declarations;
 using LabelForge.Measures;
 using LabelForge.Print.Lettering;
+using LabelForge.Quantities;
 
 namespace LabelForge.Print.Designs;
 
-/// <summary>The words of one element, where its floor comes from, and how they become lines at a size.</summary>
-internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor, string FloorSource)
+/// <summary>The words of one element, the heights they may have, and how they become lines at a size.</summary>
+/// <param name="Element">The element.</param>
+/// <param name="Text">The words.</param>
+/// <param name="Heading">Words set before them in bold.</param>
+/// <param name="Names">The names of a list; empty for running text.</param>
+/// <param name="Floor">The letter height that the fitter keeps to: the rule's or the design's, whichever is higher.</param>
+/// <param name="Required">What the rule asks for; the design's least where there is no rule.</param>
+internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor, LetterFloor Required)
 {
     /// <summary>The letter height it is not enlarged beyond.</summary>
     public Length Most => Element.Most.CompareTo(Floor) > 0 ? Element.Most : Floor;
@@ -30,18 +37,21 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         };
         if (string.IsNullOrWhiteSpace(text))
             return null;
-        var (law, source) = element.Role switch
+        var floors = content.Floors;
+        var law = element.Role switch
         {
-            Role.NetQuantity => (content.NetQuantityLetterHeight, "least letter height of the net quantity in this market"),
-            Role.Ingredients => (content.IngredientLetterHeight, "least letter height of the ingredients in this market"),
-            Role.Warnings => (content.WarningLetterHeight, "least letter height of warnings in this market"),
-            _ => (default, ""),
+            Role.NetQuantity => floors.NetQuantity,
+            Role.Ingredients => floors.Ingredients,
+            Role.Warnings => floors.Warnings,
+            Role.Identity or Role.Responsible or Role.Directions => floors.Required,
+            _ => LetterFloor.None,
         };
-        var (floor, floorSource) = law.CompareTo(element.Least) >= 0 ? (law, source) : (element.Least, $"the design {designId} (common practice)");
+        var required = law.Source.Length > 0 ? law : new LetterFloor(element.Least, $"the design {designId} (common practice)");
+        var floor = required.Height.CompareTo(element.Least) > 0 ? required.Height : element.Least;
         var words = element.Before.Length > 0 ? $"{element.Before} {text}" : text;
         return element.Role == Role.Ingredients
-            ? new ElementText(element, text, content.IngredientHeading.Trim(), content.Ingredients, floor, floorSource)
-            : new ElementText(element, element.Capitals ? words.ToUpperInvariant() : words, "", [], floor, floorSource);
+            ? new ElementText(element, text, content.IngredientHeading.Trim(), content.Ingredients, floor, required)
+            : new ElementText(element, element.Capitals ? words.ToUpperInvariant() : words, "", [], floor, required);
     }
 
     /// <summary>Sets the words in a width, with letters of a height.</summary>
@@ -67,6 +77,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         // An address breaks after its commas, not inside a street or between a region and its postcode.
         if (Element.Role == Role.Responsible)
             return [.. Paragraph.OfNames(Text.Split(", "), Element.Face, lineWidth)];
+        // A figure stays with its unit: "Net Wt 4 oz" and "(113 g)" may part, not "4" and "oz".
+        if (Element.Role == Role.NetQuantity)
+            return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal).Replace(") ", ")\n", StringComparison.Ordinal).Split('\n'), Element.Face, lineWidth)];
         if (Names.IsEmpty)
             return [.. Paragraph.OfWords(Text, Element.Face, Element.Tracking)];
         return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face, lineWidth)];

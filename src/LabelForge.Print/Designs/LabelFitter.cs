@@ -18,6 +18,7 @@ public static class LabelFitter
     /// <exception cref="InputException">The type has no letter for a character in the content.</exception>
     public static Fit Fit(LabelDesign design, LabelContent content, InkBlock? barcode = null)
     {
+        var rules = PrintRules.For(content.Market, content.On);
         var assembly = new LayoutAssembly(design);
         var has = design.Panels.SelectMany(p => p.Elements).Select(e => e.Role).ToHashSet();
         foreach (var (role, _) in Words(content, barcode).Where(w => !has.Contains(w.Role)))
@@ -25,7 +26,7 @@ public static class LabelFitter
         foreach (var panel in design.Panels)
         {
             var items = Items(panel, design, content, barcode).ToList();
-            var arranger = new PanelArranger(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding));
+            var arranger = new PanelArranger(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), rules.ClearAbove);
             var least = arranger.Arrange(items, 0);
             while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)
             {
@@ -39,7 +40,10 @@ public static class LabelFitter
             assembly.Add(panel, arranger.Arrange(items, step));
         }
         var layout = assembly.Finish();
-        return (Fit?)NetQuantityCheck.Refusal(design, layout) ?? new Fit.Fits(layout);
+        layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules)] };
+        return layout.Constraints.FirstOrDefault(c => c.Required && !c.Kept) is { } broken
+            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall, broken.Sentence, broken.Fix)
+            : new Fit.Fits(layout);
     }
 
     private static IEnumerable<(Role Role, string Text)> Words(LabelContent c, InkBlock? barcode) => new (Role Role, string? Text)[]
@@ -61,6 +65,9 @@ public static class LabelFitter
                 yield return new PanelItem(element, text, null);
         }
     }
+
+    private static string PanelOf(LabelDesign design, Role? role) =>
+        (design.Panels.FirstOrDefault(p => p.Elements.Any(e => e.Role == role)) ?? design.Panels[0]).Id;
 
     private static Fit.DoesNotFit Refusal(DesignPanel panel, Arrangement least)
     {

@@ -46,13 +46,13 @@ internal sealed class LayoutAssembly(LabelDesign design)
             var x = set.Of.Element.Align == Align.Centre ? at.X + (at.Width - SetText.WidthOf(line)) / 2 : at.X;
             foreach (var part in line)
             {
-                lines.Add(new PlacedLine(part, x, baseline));
+                lines.Add(new PlacedLine(part, x, baseline, set.Of.Element.Role));
                 x += part.Width;
             }
             baseline += set.Of.Element.Leading * set.Size;
         }
         var text = string.Join(' ', set.Lines.Select(l => string.Concat(l.Select(p => p.Text))));
-        texts.Add(Report(at, text, set.LetterHeight, set.Of.Floor, set.Of.FloorSource));
+        texts.Add(Report(at, text, set.LetterHeight, set.Of.Required.Height, set.Of.Required.Source));
     }
 
     private void AddBlock(ArrangedItem at)
@@ -65,7 +65,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         if (at.Item.Caption is not { } caption)
             return;
         var top = at.Top + Points.Of(block.Height) + PanelItem.CaptionGap;
-        lines.Add(new PlacedLine(caption, at.X + (at.Width - caption.Width) / 2, top + caption.Shape.Top * caption.Size));
+        lines.Add(new PlacedLine(caption, at.X + (at.Width - caption.Width) / 2, top + caption.Shape.Top * caption.Size, Role.Barcode));
         texts.Add(Report(at with { Top = top, Height = (caption.Shape.Top + caption.Shape.Bottom) * caption.Size }, caption.Text,
             caption.LetterHeight, at.Item.Element.Least, $"the design {design.Id} (common practice)"));
     }

@@ -3,7 +3,10 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Designs;
 
 /// <summary>Places a panel's items for one step of enlargement, 0 for every letter at its floor and 1 for every letter at its most.</summary>
-internal sealed class PanelArranger(double width, double height)
+/// <param name="width">The panel's inner width in points.</param>
+/// <param name="height">The panel's inner height in points.</param>
+/// <param name="clearHeights">Clear space above and below the net quantity, in heights of its capitals.</param>
+internal sealed class PanelArranger(double width, double height, double clearHeights)
 {
     // A barcode up to this part of the width stands in the corner beside the last lines; a wider one has a row of its own.
     private const double WidestCorner = 0.45;
@@ -67,15 +70,15 @@ internal sealed class PanelArranger(double width, double height)
         return item.Text!.Set(item.LetterHeightAt(Math.Min(step, highest)), lineWidth);
     }
 
-    private static double Between(StackOfItems above, StackOfItems below) => above.Items.Count == 0 || below.Items.Count == 0
+    private double Between(StackOfItems above, StackOfItems below) => above.Items.Count == 0 || below.Items.Count == 0
         ? 0
         : Math.Max(LeastBetweenPlaces, Gap(above.Items[^1], below.Items[0].Set, below.Items[0].Item));
 
-    private static double Gap(ArrangedItem above, SetText? below, PanelItem item) =>
+    private double Gap(ArrangedItem above, SetText? below, PanelItem item) =>
         Math.Max(Points.Of(item.Element.Gap), Math.Max(Clear(above.Item, above.Set), Clear(item, below)));
 
-    private static double Clear(PanelItem item, SetText? set) => item.Element.Role == Role.NetQuantity && set is not null
-        ? NetQuantityPlace.Current.ClearAbove * item.Element.Face.CapitalHeight * set.Size
+    private double Clear(PanelItem item, SetText? set) => item.Element.Role == Role.NetQuantity && set is not null
+        ? clearHeights * item.Element.Face.CapitalHeight * set.Size
         : 0;
 
     private sealed record StackOfItems(IReadOnlyList<ArrangedItem> Items, double Height, PanelItem? TooWide, double TooWideBy);

@@ -6,7 +6,7 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A line of text at its place: points from the label's top left corner, down; Y is the baseline.</summary>
-public sealed record PlacedLine(MeasuredText Text, double X, double Y);
+public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role Role);
 
 /// <summary>A rectangle of ink, in points from the label's top left corner, down.</summary>
 public sealed record PlacedBar(double X, double Y, double Width, double Height);
@@ -37,6 +37,9 @@ public sealed record LabelLayout
 
     /// <summary>The elements of text, with the heights they would be printed in.</summary>
     public required ImmutableArray<PlacedText> Texts { get; init; }
+
+    /// <summary>The rules that the layout was measured against, with what it measures and the margin to spare.</summary>
+    public ImmutableArray<Constraint> Constraints { get; init; } = [];
 
     /// <summary>What the content or the caller gave and the label does not show, in plain words.</summary>
     public required ImmutableArray<string> LeftOut { get; init; }

@@ -51,7 +51,7 @@ public sealed record LabelJob
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on);
         var drawn = DesignNamed(workshop, design ?? UsualDesign);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
-        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, Panel.Rectangle(panel.Width, panel.Height), lot, on);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, recipe.Package?.PrincipalPanel(on) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
         InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
         return new LabelJob
         {

@@ -31,7 +31,11 @@ public static class Paragraph
     /// <param name="face">The face.</param>
     /// <param name="lineWidth">The width of a line in em.</param>
     public static IEnumerable<ParagraphItem> OfNames(IReadOnlyList<string> names, TypeFace face, double lineWidth) =>
-        names.Select((name, i) => new ParagraphItem(face, i == names.Count - 1 ? name : name + ","))
+        OfChunks(names.Select((name, i) => i == names.Count - 1 ? name : name + ","), face, lineWidth);
+
+    /// <summary>Items that each stay whole, save that one alone wider than a line is given as its words.</summary>
+    public static IEnumerable<ParagraphItem> OfChunks(IEnumerable<string> chunks, TypeFace face, double lineWidth) =>
+        chunks.Select(chunk => new ParagraphItem(face, chunk))
             .SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, item.Tracking) : [item]);
 
     /// <summary>The items of running text: its words.</summary>

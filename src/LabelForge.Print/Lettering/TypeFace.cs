@@ -93,6 +93,12 @@ public sealed class TypeFace
     /// <summary>The height of one character's ink, in em.</summary>
     public double InkHeight(char letter) => Ink(outlines.GetGlyph(letter)).Height / unitsPerEm;
 
+    /// <summary>The width of one character's ink, in em.</summary>
+    public double InkWidth(char letter) => Ink(outlines.GetGlyph(letter)).Width / unitsPerEm;
+
+    /// <summary>The weight that the font file gives itself: 400 regular, 600 semi-bold, 700 bold (OpenType, OS/2 usWeightClass).</summary>
+    public int Weight => Typeface.FontWeight;
+
     // Blob.FromStream pins the bytes only while it is called, so a later collection may move them from under HarfBuzz.
     // These lie outside the collector's reach, for as long as the process runs: a face is loaded once.
     private static Blob Held(byte[] file)

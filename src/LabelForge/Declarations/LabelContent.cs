@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using LabelForge.Measures;
+using LabelForge.Markets;
+using LabelForge.Quantities;
 
 namespace LabelForge.Declarations;
 
@@ -42,12 +43,12 @@ public sealed record LabelContent
     /// <summary>The raw text that the lot's barcode encodes, or null.</summary>
     public string? LotElementString { get; init; }
 
-    /// <summary>The least letter height of the net quantity statement.</summary>
-    public required Length NetQuantityLetterHeight { get; init; }
+    /// <summary>The market whose rules the label follows.</summary>
+    public required Market Market { get; init; }
 
-    /// <summary>The least letter height of the ingredients.</summary>
-    public required Length IngredientLetterHeight { get; init; }
+    /// <summary>The day whose rules it follows.</summary>
+    public required DateOnly On { get; init; }
 
-    /// <summary>The least letter height of the warnings.</summary>
-    public required Length WarningLetterHeight { get; init; }
+    /// <summary>The least letter heights, each with where it is written.</summary>
+    public required LetterFloors Floors { get; init; }
 }

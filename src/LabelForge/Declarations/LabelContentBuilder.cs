@@ -1,6 +1,5 @@
 using LabelForge.Lots;
 using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Recipes;
 
@@ -37,11 +36,9 @@ public static class LabelContentBuilder
             Contact = business.ContactLine,
             Lot = lot?.ToString(),
             LotElementString = lot?.ToString(),
-            NetQuantityLetterHeight = Length.FromMillimetres(LetterHeight.Least(market, amount, panel, on)!.Mm),
-            // 1/32 in is allowed where the whole package has under 12 sq in for labels (21 CFR 701.3(p)). How much surface
-            // a package has is not known here, so the greater floor stands. The EU gives no figure for cosmetics.
-            IngredientLetterHeight = LawBook.Shipped.Get("ingredients.letter-height.us", on).Length,
-            WarningLetterHeight = LawBook.Shipped.Get("warnings.letter-height.us", on).Length,
+            Market = market,
+            On = on,
+            Floors = LetterFloors.For(market, amount, panel, recipe.Package, on),
         };
     }
 }

@@ -68,6 +68,9 @@ public sealed record Recipe
     /// <summary>Warnings, the maker's own text.</summary>
     public ImmutableArray<string> Warnings { get; init; } = [];
 
+    /// <summary>The package that a piece is sold in; null where its size is not known.</summary>
+    public Package? Package { get; init; }
+
     /// <summary>The item's number under the business's GS1 company prefix, or null.</summary>
     public string? Item { get; init; }
 

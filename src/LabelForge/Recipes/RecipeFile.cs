@@ -13,7 +13,7 @@ public static class RecipeFile
     public static Recipe Read(string id, MapNode file)
     {
         file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
-            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants");
+            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants", "package");
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
@@ -37,6 +37,7 @@ public static class RecipeFile
             NetLine = net?.Line ?? 0,
             Directions = file.OptionalText("directions")?.Text,
             Warnings = [.. file.Texts("warnings").Select(t => t.Text)],
+            Package = file.OptionalMap("package") is { } package ? PackageFile.Read(package) : null,
             Item = file.OptionalText("item")?.Text,
             OnMarketSince = file.OptionalText("on the market since") is { } since ? ReadDate(since) : null,
             Actives = [.. file.Texts("active drug ingredients").Select(t => new NamedIngredient(t.Text, t.Line))],

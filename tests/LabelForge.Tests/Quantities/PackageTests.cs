@@ -1,0 +1,60 @@
+using LabelForge.Markets;
+using LabelForge.Quantities;
+
+namespace LabelForge.Tests.Quantities;
+
+public class PackageTests
+{
+    private static readonly DateOnly Day = new(2026, 11, 25);
+    private static readonly NetAmount FourOunces = NetAmount.Parse("4 oz").Value!;
+
+    // By hand: 3.25 x 2.25 = 7.3125; its six sides 2(7.3125 + 3.25 + 2.25) = 25.625.
+    // A tube of 16.5 by 52 mm: 16.5 pi 52 = 2695.5 sq mm = 4.178 sq in, two fifths of it 1.671.
+    // A jar of 3 by 2 in: 3 pi 2 = 18.850, two fifths 7.540; its lid adds 7.069. A tin of 2 by 0.75 in: lid 3.142, wall 4.712.
+    [Theory]
+    [InlineData("bar", "3.25x2.25x1 in", 7.3125, 25.625)]
+    [InlineData("tube", "16.5 x 52 mm", 1.671, 4.178)]
+    [InlineData("jar", "3x2 in", 7.540, 25.918)]
+    [InlineData("bottle", "3x2 in", 7.540, 18.850)]
+    [InlineData("tin", "2x0.75 in", 3.142, 10.996)]
+    [InlineData("bag", "4x7 in", 28, 56)]
+    public void Panel_and_surface_come_from_the_packages_size(string shape, string size, double panel, double surface)
+    {
+        var package = Package.Parse(shape, size).Value!;
+        Assert.Equal(panel, (double)package.PrincipalPanel(Day).Area.SquareInches, 0.001);
+        Assert.Equal(surface, (double)package.LabellingSurface.SquareInches, 0.001);
+    }
+
+    [Theory] // 21 CFR 701.13(i), 701.3(b) and (p): the floors of a bar, a tube and a tin on both sides of 5 and 12 sq in.
+    [InlineData("bar", "3.25x2.25x1 in", 0.125, 0.0625)]
+    [InlineData("bar", "2.5x2x1 in", 0.0625, 0.0625)]
+    [InlineData("tube", "16.5x52 mm", 0.0625, 0.03125)]
+    [InlineData("tin", "2x0.75 in", 0.0625, 0.03125)]
+    [InlineData("tin", "2x1 in", 0.0625, 0.0625)]
+    public void The_floors_of_letters_come_from_the_package(string shape, string size, double net, double ingredients)
+    {
+        var package = Package.Parse(shape, size).Value!;
+        var floors = LetterFloors.For(Market.Us, FourOunces, package.PrincipalPanel(Day), package, Day);
+        Assert.Equal((decimal)net, floors.NetQuantity.Height.Inches);
+        Assert.Equal((decimal)ingredients, floors.Ingredients.Height.Inches);
+        Assert.Equal("21 CFR 701.13(i)", floors.NetQuantity.Source);
+        Assert.StartsWith("21 CFR 701.3(", floors.Ingredients.Source);
+        Assert.Equal("21 CFR 740.2(b)", floors.Warnings.Source);
+    }
+
+    [Fact]
+    public void A_package_of_unknown_size_keeps_the_greater_floor() =>
+        Assert.Equal(0.0625m, LetterFloors.For(Market.Us, FourOunces, Panel.Parse("1x1in").Value!, null, Day).Ingredients.Height.Inches);
+
+    [Fact] // C.R.C., c. 417, s. 15.
+    public void In_Canada_all_that_is_required_is_sixteen_tenths_of_a_millimetre_high() =>
+        Assert.Equal(1.6m, LetterFloors.For(Market.Ca, FourOunces, Panel.Parse("2x2in").Value!, null, Day).Required.Height.Millimetres);
+
+    [Theory]
+    [InlineData("cube", "1x1x1 in", "bar, box, tube")]
+    [InlineData("bar", "3x2 in", "width x height x depth")]
+    [InlineData("tube", "16x50", "diameter x height")]
+    [InlineData("tube", "0x50 mm", "1 mm to 2 m")]
+    public void What_is_no_package_is_refused_with_what_to_write(string shape, string size, string told) =>
+        Assert.Contains(told, Package.Parse(shape, size).Write);
+}
