@@ -1,19 +1,21 @@
 using System.CommandLine;
 using LabelForge.Lots;
 using LabelForge.Markets;
+using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 
 namespace LabelForge.Cli.Verbs;
 
 /// <summary>What the verbs that print take alike: the recipe, its lot, the market and the design.</summary>
-internal sealed class PrintInputs
+/// <param name="severalRecipes">Whether recipes and lots may be named elsewhere, so that neither is required here.</param>
+internal sealed class PrintInputs(bool severalRecipes = false)
 {
-    private readonly Argument<string> _recipe = Shared.RecipeArgument();
+    private readonly Argument<string> _recipe = Shared.RecipeArgument(required: !severalRecipes);
     private readonly Option<string?> _workshop = Shared.Workshop();
     private readonly Option<string?> _market = Shared.Market();
     private readonly Option<string?> _design = Shared.Design();
-    private readonly Option<string?> _lot = Shared.Lot(required: true);
+    private readonly Option<string?> _lot = Shared.Lot(required: !severalRecipes);
     private readonly Option<string?> _on = Shared.On();
     private readonly Option<string?> _variant = Shared.Variant();
 
@@ -25,14 +27,24 @@ internal sealed class PrintInputs
     }
 
     /// <summary>Goes from the recipe to the laid-out label.</summary>
-    public (LabelJob Job, LotCode Lot, DateOnly On) Prepare(ParseResult r)
+    public (LabelJob Job, LotCode Lot, DateOnly On) Prepare(ParseResult r) => Prepare(r, r.GetValue(_recipe), null);
+
+    /// <summary>Goes from a recipe, perhaps of a lot of its own, to the laid-out label.</summary>
+    public (LabelJob Job, LotCode Lot, DateOnly On) Prepare(ParseResult r, string? named, string? ownLot)
     {
-        var (workshop, recipe) = Shared.Open(r.GetValue(_recipe)!, r.GetValue(_workshop), r.GetValue(_variant));
-        var lot = Shared.Need(LotCode.Parse(r.GetValue(_lot)!));
+        if (named is null)
+            throw new InputException(new Problem(null, 0, "No recipe is named.", "Name one: labelforge sheet RECIPE --lot LOT ..., or several: --fill bramble-bar:10,tideline-bar:20"));
+        if ((ownLot ?? r.GetValue(_lot)) is not { } lotText)
+            throw new InputException(new Problem(null, 0, $"There is no lot for {named}.", "Give one with --lot (make one with: labelforge lot new)."));
+        var (workshop, recipe) = Shared.Open(named, r.GetValue(_workshop), r.GetValue(_variant));
+        var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));
         var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? workshop.Business.Market));
         return (LabelJob.Prepare(workshop, recipe, market, r.GetValue(_design), lot, on), lot, on);
     }
+
+    /// <summary>The recipe named by itself, or null.</summary>
+    public string? Recipe(ParseResult r) => r.GetValue(_recipe);
 
     /// <summary>The document's title and time. The time is the date judged by, so that the same input gives the same bytes.</summary>
     public static DocumentInfo Info(LabelJob job, LotCode lot, DateOnly on) =>

@@ -8,7 +8,11 @@ namespace LabelForge.Cli.Verbs;
 /// <summary>Options that several verbs share, and what they mean.</summary>
 internal static class Shared
 {
-    public static Argument<string> RecipeArgument() => new("RECIPE") { Description = "The recipe's file, or its id in the workshop" };
+    public static Argument<string> RecipeArgument(bool required = true) => new("RECIPE")
+    {
+        Description = "The recipe's file, or its id in the workshop",
+        Arity = required ? ArgumentArity.ExactlyOne : ArgumentArity.ZeroOrOne,
+    };
 
     public static Option<string?> Workshop() => new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
 

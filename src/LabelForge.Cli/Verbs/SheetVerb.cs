@@ -1,4 +1,8 @@
 using System.CommandLine;
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 
 namespace LabelForge.Cli.Verbs;
@@ -6,22 +10,65 @@ namespace LabelForge.Cli.Verbs;
 /// <summary><c>sheet</c>: labels laid out on label stock.</summary>
 internal static class SheetVerb
 {
+    private static readonly PrintInputs Inputs = new(severalRecipes: true);
+    private static readonly PrinterInputs PrinterOptions = new();
+    private static readonly Option<string> Stock = new("--stock") { Description = "The label stock (see: labelforge stock)", Required = true };
+    private static readonly Option<int?> Count = new("--count") { Description = "How many labels (default: what is left of one sheet)" };
+    private static readonly Option<int?> First = new("--first") { Description = "The first free position of a part-used sheet, counted from 1" };
+    private static readonly Option<string?> Fill = new("--fill") { Description = "Several recipes or lots on the sheets: bramble-bar:10,tideline-bar@26R25-02C:20" };
+    private static readonly Option<bool> Remember = new("--remember") { Description = "Start where the last print on this stock ended, and remember where this one ends" };
+    private static readonly Option<bool> Marks = new("--cut-marks") { Description = "Draw marks to cut by, for plain paper" };
+    private static readonly Option<string> Output = Shared.Out("The PDF to write");
+
     public static Command Build()
     {
-        var inputs = new PrintInputs();
-        var stock = new Option<string>("--stock") { Description = "The label stock (see: labelforge stock)", Required = true };
-        var count = new Option<int?>("--count") { Description = "How many labels (default: what is left of one sheet)" };
-        var first = new Option<int>("--first") { Description = "The first free position of a part-used sheet, counted from 1", DefaultValueFactory = _ => 1 };
-        var output = Shared.Out("The PDF to write");
-        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { stock, count, first, output };
-        inputs.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
-        {
-            var (job, lot, on) = inputs.Prepare(r);
-            SheetWriter.WritePdf(r.GetValue(output)!, job.Fit.OrRefuse(), LabelStock.Load(r.GetValue(stock)!), PrintInputs.Info(job, lot, on),
-                r.GetValue(first), r.GetValue(count));
-            return Exit.Done;
-        }));
+        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { Stock, Count, First, Fill, Remember, Marks, Output };
+        Inputs.AddTo(verb);
+        PrinterOptions.AddTo(verb);
+        verb.SetAction(r => Exit.Run(() => Run(r)));
         return verb;
+    }
+
+    private static int Run(ParseResult r)
+    {
+        var items = Items(r);
+        var made = items.Select(i => (Made: Inputs.Prepare(r, i.Recipe, i.Lot), i.Count)).ToList();
+        var folder = made[0].Made.Job.Workshop.Folder;
+        var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
+        var partUsed = r.GetValue(Remember) ? PartUsedSheets.Of(folder) : null;
+        var first = r.GetValue(First) ?? partUsed?.FirstOf(stock) ?? 1;
+        var (printer, changed) = PrinterOptions.Resolve(r, folder);
+        var order = new SheetOrder
+        {
+            Stock = stock,
+            Runs = [.. made.Select(m => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? SheetWriter.Plan(stock, first, r.GetValue(Count)).Count))],
+            First = first,
+            Correction = printer.Correction,
+            CutMarks = r.GetValue(Marks),
+        };
+        var path = r.GetValue(Output)!;
+        SheetWriter.WritePdf(path, order, Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
+        foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)))
+            Console.Error.WriteLine(warning);
+        PrinterInputs.Remember(folder, printer, changed);
+        Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
+        if (partUsed?.Remember(stock, first, order.Count) is { } next)
+            Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");
+        return Exit.Done;
+    }
+
+    private static IReadOnlyList<(string? Recipe, string? Lot, int? Count)> Items(ParseResult r)
+    {
+        if (r.GetValue(Fill) is not { } fill)
+            return [(Inputs.Recipe(r), null, null)];
+        if (Inputs.Recipe(r) is not null || r.GetValue(Count) is not null)
+            throw new InputException(new Problem(null, 0, "With --fill, recipes and their counts stand in it alone.", "Leave out RECIPE and --count."));
+        return [.. Shared.Need(FillItem.ParseAll(fill)).Select(i => ((string?)i.Recipe, i.Lot, (int?)i.Count))];
+    }
+
+    private static DocumentInfo Info(IReadOnlyList<(LabelJob Job, LotCode Lot, DateOnly On)> made)
+    {
+        var all = made.Select(m => PrintInputs.Info(m.Job, m.Lot, m.On)).ToList();
+        return all[0] with { Title = string.Join("; ", all.Select(i => i.Title).Distinct()) };
     }
 }

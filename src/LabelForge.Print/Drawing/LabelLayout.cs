@@ -6,7 +6,11 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A line of text at its place: points from the label's top left corner, down; Y is the baseline.</summary>
-public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role Role);
+/// <param name="Text">The shaped text.</param>
+/// <param name="X">Its left end.</param>
+/// <param name="Y">Its baseline.</param>
+/// <param name="Role">The element of a label that it belongs to; null on drawings that are no label.</param>
+public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role? Role = null);
 
 /// <summary>A rectangle of ink, in points from the label's top left corner, down.</summary>
 public sealed record PlacedBar(double X, double Y, double Width, double Height);

@@ -13,12 +13,15 @@ internal static class PdfFile
     // Skia's default; only images would be affected, and there are none.
     private const float RasterDpi = 300;
 
+    /// <summary>The name that documents give as the program that made them.</summary>
+    public const string Creator = "LabelForge";
+
     public static void Write(Stream stream, DocumentInfo info, double width, double height, IEnumerable<Action<SKCanvas>> pages)
     {
         var metadata = new SKDocumentPdfMetadata(RasterDpi)
         {
             Title = info.Title,
-            Creator = "LabelForge",
+            Creator = Creator,
             Creation = info.Made.UtcDateTime,
             Modified = info.Made.UtcDateTime,
         };
