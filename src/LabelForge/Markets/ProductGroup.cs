@@ -45,6 +45,18 @@ public readonly record struct ProductGroup(string Name, bool Sure)
     public static Applies Covers(ProductKind kind, IEnumerable<string> groups) =>
         groups.Select(g => g.Split('+').Min(n => One(kind, n))).DefaultIfEmpty(Applies.No).Max();
 
+    /// <summary>A group as a sentence names it: <c>hair+rinse-off</c> to <c>rinse-off hair products</c>.</summary>
+    public static string Phrase(string group) => group switch
+    {
+        "all" => "any product",
+        "mucous" => "products applied on mucous membranes",
+        "inhaled" => "products that may reach the lungs when breathed in",
+        "lotion" => "body lotion and body cream",
+        "lips" => "lip products",
+        "external" => "products for the outside of the body",
+        _ => string.Join(' ', group.Split('+').Reverse()) + " products",
+    };
+
     private static Applies One(ProductKind kind, string name) => name switch
     {
         "all" => Applies.Yes,
