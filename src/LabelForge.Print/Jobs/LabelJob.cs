@@ -36,6 +36,9 @@ public sealed record LabelJob
     /// <summary>The label laid out, or why it does not fit.</summary>
     public required Fit Fit { get; init; }
 
+    /// <summary>The day to judge by.</summary>
+    public required DateOnly On { get; init; }
+
     /// <summary>Goes the whole way for a recipe.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="recipe">The recipe.</param>
@@ -60,12 +63,13 @@ public sealed record LabelJob
             Kind = kind,
             Declaration = declaration,
             Content = content,
+            On = on,
             Fit = LabelFitter.Fit(drawn, content, symbol),
         };
     }
 
     /// <summary>What a check of this label reads.</summary>
-    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights);
+    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On };
 
     private ImmutableArray<PrintedHeight> Heights => Fit is Fit.Fits fits
         ? [.. fits.Layout.Texts

@@ -14,7 +14,11 @@ public sealed record PrintedHeight(string Rule, string Element, decimal Measured
 
 /// <summary>Everything a check of a recipe reads. Checks read; they change nothing.</summary>
 public sealed record RecipeFacts(
-    Workshop Workshop, BatchFormula Batch, ProductKind Kind, Declaration Declaration, LabelContent Content, ImmutableArray<PrintedHeight> Heights);
+    Workshop Workshop, BatchFormula Batch, ProductKind Kind, Declaration Declaration, LabelContent Content, ImmutableArray<PrintedHeight> Heights)
+{
+    /// <summary>The day to judge by.</summary>
+    public DateOnly On { get; init; } = DateOnly.FromDateTime(DateTime.Now);
+}
 
 /// <summary>What would stand on the label, as the check's report shows it.</summary>
 public sealed record LabelFound(

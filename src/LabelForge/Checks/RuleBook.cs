@@ -5,11 +5,14 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Checks;
 
-/// <summary>One rule of a market, as data.</summary>
+/// <summary>One rule of a market, as data. An id of the form <c>rule/case</c> is a case of a rule with words or weight of its own.</summary>
 public sealed record Rule(string Id, Severity Severity, string Message, string Fix, string Source, DateOnly InForceFrom, DateOnly LastChecked)
 {
+    /// <summary>The rule's name in findings: the id without its case.</summary>
+    public string Name => Id.Split('/')[0];
+
     /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
-    public Finding Find(string where, params object[] arguments) => new(Id, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where);
+    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where);
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
 }
@@ -19,6 +22,8 @@ public sealed class RuleBook
 {
     private static readonly Lazy<RuleBook> UsBook = new(() => Load("us"));
     private static readonly Lazy<RuleBook> DeclarationBook = new(() => Load("declaration"));
+    private static readonly Lazy<RuleBook> EuBook = new(() => Load("eu"));
+    private static readonly Lazy<RuleBook> SubstanceBook = new(() => Load("substances"));
     private readonly ImmutableDictionary<string, Rule> _rules;
 
     private RuleBook(ImmutableDictionary<string, Rule> rules) => _rules = rules;
@@ -28,6 +33,12 @@ public sealed class RuleBook
 
     /// <summary>What is noticed while a declaration is made, in any market.</summary>
     public static RuleBook Declaration => DeclarationBook.Value;
+
+    /// <summary>The rules of the European Union; they serve for the United Kingdom, whose differences are not checked.</summary>
+    public static RuleBook Eu => EuBook.Value;
+
+    /// <summary>What is said of substances in a product, in any market.</summary>
+    public static RuleBook Substances => SubstanceBook.Value;
 
     /// <summary>Every rule, by id.</summary>
     public IEnumerable<Rule> All => _rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal);

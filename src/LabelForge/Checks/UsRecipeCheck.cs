@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Ingredients;
 using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
@@ -19,6 +20,8 @@ public static class UsRecipeCheck
             .Concat(Lot(facts))
             .Concat(FragranceCheck.Find(facts))
             .Concat(ColourCheck.Find(facts))
+            .Concat(SubstanceCheck.Find(facts, SubstanceTable.Us))
+            .Concat(PreservationCheck.Find(facts))
             .Concat(Heights(facts))
             .OrderBy(f => f.Severity);
         var business = facts.Workshop.Business;

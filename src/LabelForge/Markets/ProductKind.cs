@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace LabelForge.Markets;
 
 /// <summary>Whether a product stays on the body.</summary>
@@ -45,4 +47,7 @@ public sealed record ProductKind(string Id, string Name, ProductUse Use, string 
 {
     /// <summary>Whether it is makeup, which may be sold in a range of shades under one list of colours.</summary>
     public bool IsMakeup { get; init; }
+
+    /// <summary>The groups of the EU annexes it falls in beyond what use and area tell.</summary>
+    public ImmutableArray<ProductGroup> Groups { get; init; } = [];
 }

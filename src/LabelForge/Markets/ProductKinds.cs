@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Reflection;
 using LabelForge.Measures;
 
@@ -32,7 +33,7 @@ public sealed class ProductKinds
 
     private static ProductKind Kind(YamlRecord record, HashSet<string> seen)
     {
-        record.OnlyKeys("id", "name", "use", "ifra", "area", "net", "form", "shades");
+        record.OnlyKeys("id", "name", "use", "ifra", "area", "net", "form", "shades", "groups");
         var id = record.Text("id", "a name, such as soap-bar");
         return seen.Add(id)
             ? new(
@@ -43,9 +44,15 @@ public sealed class ProductKinds
                 Choice(record, "area", ("external", AreaOfUse.External), ("lips", AreaOfUse.Lips), ("eye", AreaOfUse.Eye)),
                 Choice(record, "net", ("mass", QuantityBy.Mass), ("volume", QuantityBy.Volume)),
                 Choice(record, "form", ("solid", true), ("liquid", false)))
-            { IsMakeup = record.Has("shades") && Choice(record, "shades", ("makeup", true), ("none", false)) }
+            { IsMakeup = record.Has("shades") && Choice(record, "shades", ("makeup", true), ("none", false)), Groups = Groups(record) }
             : throw record.RefuseAt("id", "it is given twice.", "Give each kind once.");
     }
+
+    private static ImmutableArray<ProductGroup> Groups(YamlRecord record) =>
+        record.Has("groups") ? [.. record.Texts("groups", "[hair, soap?]").Select(text => Group(record, text))] : [];
+
+    private static ProductGroup Group(YamlRecord record, string text) =>
+        ProductGroup.Parse(text) is var group && group.IsValue ? group.Value : throw record.RefuseAt("groups", group.Wrong, group.Write);
 
     private static T Choice<T>(YamlRecord record, string key, params (string Word, T Value)[] choices)
     {

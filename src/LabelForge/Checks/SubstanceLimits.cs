@@ -1,0 +1,75 @@
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+
+namespace LabelForge.Checks;
+
+/// <summary>Checks shares against limits, salts counted as their acids, and entries that limit several substances together.</summary>
+internal static class SubstanceLimits
+{
+    private const string Id = "substance.over-limit";
+
+    /// <summary>The findings on the rows that set a limit.</summary>
+    public static IEnumerable<Finding> Find(IReadOnlyCollection<Hit> hits, RecipeFacts facts)
+    {
+        var binding = Binding(hits, SubstanceVerdict.AtMost).ToArray();
+        var otherwise = Binding(hits, SubstanceVerdict.AtMostIf).Where(i => binding.All(b => b.Share.Name != i.Share.Name));
+        foreach (var row in binding.Concat(otherwise).GroupBy(h => h.Rule))
+        {
+            foreach (var counted in row.Key.Together ? [row.ToArray()] : row.Select(h => new[] { h }))
+            {
+                if (Over(row.Key, counted, facts) is { } finding)
+                    yield return finding;
+            }
+        }
+    }
+
+    // Of the rows of one entry, the first that covers the product binds; one that perhaps covers it leaves the next standing.
+    private static IEnumerable<Hit> Binding(IEnumerable<Hit> hits, SubstanceVerdict verdict) => hits
+        .Where(h => h.Rule.Verdict == verdict && h.Covers != Applies.No)
+        .GroupBy(h => (h.Share.Name, h.Rule.List, h.Rule.Reference, Of: string.Join(';', h.Rule.Ingredients)))
+        .SelectMany(g =>
+        {
+            var sure = g.TakeWhile(h => h.Covers != Applies.Yes).Count();
+            return g.Take(sure + 1);
+        });
+
+    private static Finding? Over(SubstanceRule rule, Hit[] counted, RecipeFacts facts)
+    {
+        var limit = rule.MostPercent!.Value;
+        var low = counted.Sum(h => h.Share.LowPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 0));
+        var high = counted.Sum(h => h.Share.HighPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 1));
+        if (high <= limit)
+            return null;
+        var names = string.Join(" and ", counted.Select(h => h.Share.Name).Distinct());
+        var countedAs = rule.CountedAs is { } substance && !counted.All(h => string.Equals(h.Share.Name, substance, StringComparison.OrdinalIgnoreCase)) ? $", counted as {substance}" : "";
+        var scope = Scope(rule);
+        var from = string.Join(", ", counted.SelectMany(h => h.Share.Sources).Select(s => s.Material).Distinct());
+        return low > limit && rule.Verdict == SubstanceVerdict.AtMost && counted[0].Covers == Applies.Yes
+            ? RuleBook.Substances[Id].Find(facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceCheck.Percent(limit), scope, from, rule.Citation)
+            : RuleBook.Substances[Id + "/unproven"].Find(facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceCheck.Percent(limit), scope, Ask(rule, counted, low), rule.Citation);
+    }
+
+    private static string Scope(SubstanceRule rule)
+    {
+        var where = rule.Groups is ["all"] ? "" : $" in {string.Join(", ", rule.Groups.Select(ProductGroup.Phrase))}";
+        var when = rule.Words.Length == 0 ? "" : rule.Verdict == SubstanceVerdict.AtMostIf ? $" if {rule.Words}" : $" ({rule.Words})";
+        return where + when;
+    }
+
+    private static string Ask(SubstanceRule rule, Hit[] counted, decimal low)
+    {
+        var limit = rule.MostPercent!.Value;
+        var open = counted.SelectMany(h => h.Share.Sources.Where(s => !s.IsKnown).Select(s => (h.Share.Name, Source: s))).ToArray();
+        if (open.Length == 0 || low > limit)
+            return rule.Verdict == SubstanceVerdict.AtMostIf ? $"Settle whether {rule.Words}; if so, use less." : "Settle whether this product is one of those, and what the limit counts; if so, use less.";
+        if (open is [var only] && counted is [var hit] && hit.Share.Sources.Length == 1 && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.ShareOfProduct > 0)
+        {
+            var most = limit / factor / only.Source.ShareOfProduct;
+            return $"Ask the supplier of {only.Source.Material} how much {only.Name} it holds: up to {SubstanceCheck.Percent(Math.Floor(most * 1000) / 1000)} of the material keeps the limit.";
+        }
+        return $"Ask for figures: {string.Join("; ", open.Select(o => $"{o.Name} in {o.Source.Material}").Distinct())}.";
+    }
+
+    // Four decimals say enough, and are not rounded across the limit: a low bound downwards would hide nothing either.
+    private static string Shown(decimal percent) => SubstanceCheck.Percent(Math.Round(percent, percent < 0.01m ? 6 : 4));
+}

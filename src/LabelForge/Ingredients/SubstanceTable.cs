@@ -1,0 +1,117 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Markets;
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients;
+
+/// <summary>A market's lists of prohibited, restricted and permitted substances, for the substances that hand makers meet; an excerpt.</summary>
+public sealed class SubstanceTable
+{
+    private static readonly string[] Heading =
+        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export"];
+
+    private static readonly Lazy<SubstanceTable> LazyEu = new(() => Ship("eu-annexes"));
+    private static readonly Lazy<SubstanceTable> LazyUs = new(() => Ship("us-restricted"));
+    private readonly ILookup<string, SubstanceRule> byName;
+
+    private SubstanceTable(ImmutableArray<SubstanceRule> all)
+    {
+        All = all;
+        byName = all.SelectMany(r => r.Ingredients.Concat(r.Names).Select(n => (Name: NameText.Plain(n), Rule: r))).ToLookup(p => p.Name, p => p.Rule);
+    }
+
+    /// <summary>Excerpts of Annexes II to VI of Regulation (EC) No 1223/2009.</summary>
+    public static SubstanceTable Eu => LazyEu.Value;
+
+    /// <summary>Prohibited and restricted ingredients of the United States (21 CFR 700.11 to 700.35, 250.250).</summary>
+    public static SubstanceTable Us => LazyUs.Value;
+
+    /// <summary>Every row, in the order of the table.</summary>
+    public ImmutableArray<SubstanceRule> All { get; }
+
+    /// <summary>The table of a market; for the United Kingdom the EU's, whose differences are not checked; null for Canada.</summary>
+    public static SubstanceTable? For(Market market) => market switch
+    {
+        Market.Us => Us,
+        Market.Eu or Market.Uk => Eu,
+        _ => null,
+    };
+
+    /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
+    /// <param name="name">The name that was written; for what the dictionary does not know.</param>
+    /// <param name="entry">The dictionary's entry, or null.</param>
+    public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? name)];
+
+    /// <summary>Reads a table; the reader is closed.</summary>
+    /// <exception cref="InputException">A row cannot be used: a name that means nothing, an unknown word, a share that is none.</exception>
+    public static SubstanceTable Read((string File, TextReader Text) table, IngredientDictionary dictionary)
+    {
+        using var text = table.Text;
+        var keys = dictionary.Entries.Select(e => e.Key).ToHashSet(StringComparer.Ordinal);
+        return new SubstanceTable([.. DataTable.Read(table.File, text, Heading).Select(row => Of(row, keys, dictionary))]);
+    }
+
+    private static SubstanceRule Of(DataRow row, HashSet<string> keys, IngredientDictionary dictionary)
+    {
+        var rule = new SubstanceRule(
+            row.Needed("list"), row.Needed("ref"), row.Needed("substance"),
+            [.. row.Several("ingredients").Select(i => keys.Contains(i) ? i : dictionary.Find(i)?.Key ?? throw row.Refuse($"\"{i}\" is not in the dictionary.", "Write the key of an entry, or put it under names."))],
+            [.. row.Several("names")],
+            [.. row.Several("cas").Select(c => row.Value(CasNumber.Parse(c)))],
+            Verdict(row),
+            [.. row.Several("groups")],
+            Percent(row),
+            row["as"].Length == 0 ? null : row["as"],
+            Together(row),
+            row["words"],
+            Day(row),
+            row.Needed("instrument"), row.Needed("export"));
+        if (rule.Ingredients.IsEmpty && rule.Names.IsEmpty)
+            throw row.Refuse("it touches nothing.", "Name an ingredient of the dictionary, or another name.");
+        if (rule.Names.FirstOrDefault(n => dictionary.Find(n) is not null) is { } known)
+            throw row.Refuse($"\"{known}\" is in the dictionary.", "Put it under ingredients.");
+        if (rule.Groups.SelectMany(g => g.Split('+')).FirstOrDefault(g => !ProductGroup.IsKnown(g)) is { } group)
+            throw row.Refuse($"\"{group}\" is not a group of products.", "Write a group of products.yaml, all, rinse-off, leave-on, lips, eye or external.");
+        if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf && rule.MostPercent is null)
+            throw row.Refuse("it sets no share.", "Write the percent under max.");
+        if (rule.Verdict is SubstanceVerdict.ProhibitedIf or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition or SubstanceVerdict.Warning && rule.Words.Length == 0)
+            throw row.Refuse("it has no words.", "Write the condition, the purpose or the warning under words.");
+        return rule;
+    }
+
+    private static SubstanceVerdict Verdict(DataRow row)
+    {
+        var known = Enum.GetValues<SubstanceVerdict>().ToDictionary(v => v switch
+        {
+            SubstanceVerdict.ProhibitedIf => "prohibited-if",
+            SubstanceVerdict.AtMost => "at-most",
+            SubstanceVerdict.AtMostIf => "at-most-if",
+            _ => v.ToString().ToLowerInvariant(),
+        });
+        return known.TryGetValue(row["rule"], out var verdict) ? verdict : throw row.Refuse($"\"{row["rule"]}\" is not known.", $"Write one of: {string.Join(", ", known.Keys)}.");
+    }
+
+    private static decimal? Percent(DataRow row) =>
+        row["max"].Length == 0
+            ? null
+            : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
+                ? percent
+                : throw row.Refuse($"\"{row["max"]}\" is not a percent.", "Write digits with a decimal point, above 0 up to 100.");
+
+    private static bool Together(DataRow row) => row["counted"] switch
+    {
+        "together" => true,
+        "" or "each" => false,
+        var text => throw row.Refuse($"\"{text}\" is not known.", "Write each or together."),
+    };
+
+    private static DateOnly? Day(DataRow row) =>
+        row["from"].Length == 0
+            ? null
+            : DateOnly.TryParseExact(row["from"], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+                ? day
+                : throw row.Refuse($"\"{row["from"]}\" is not a date.", "Write year-month-day.");
+
+    private static SubstanceTable Ship(string name) => Read(DataTable.Shipped($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped);
+}

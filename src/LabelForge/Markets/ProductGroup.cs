@@ -1,0 +1,72 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Markets;
+
+/// <summary>Whether something applies to a product, as far as its kind tells.</summary>
+public enum Applies
+{
+    /// <summary>It does not.</summary>
+    No,
+
+    /// <summary>It depends on more than the kind; a person must say.</summary>
+    Perhaps,
+
+    /// <summary>It does.</summary>
+    Yes,
+}
+
+/// <summary>A group of products that the annexes of the EU Cosmetics Regulation speak of, and whether a kind surely falls in it.</summary>
+/// <param name="Name">The group: <c>hair</c>, <c>face</c>.</param>
+/// <param name="Sure">False where it depends on the product.</param>
+public readonly record struct ProductGroup(string Name, bool Sure)
+{
+    // Nails and oral care are in the annexes, but no kind of ours falls in them.
+    private static readonly ImmutableHashSet<string> Listed =
+        ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled", "nails", "oral"];
+
+    private static readonly ImmutableHashSet<string> Computed = ["all", "rinse-off", "leave-on", "lips", "eye", "external"];
+
+    /// <summary>Reads <c>hair</c>, or <c>hair?</c> where it depends on the product.</summary>
+    public static Parsed<ProductGroup> Parse(string written)
+    {
+        var name = written.Trim().TrimEnd('?');
+        return Listed.Contains(name)
+            ? Parsed<ProductGroup>.Of(new(name, !written.Contains('?', StringComparison.Ordinal)))
+            : Parsed<ProductGroup>.Refused($"\"{name}\" is not a group of products.", $"Write one of: {string.Join(", ", Listed.Order())}.");
+    }
+
+    /// <summary>Whether the name is that of a group, or of what use and area tell (all, rinse-off, leave-on, lips, eye, external).</summary>
+    public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name);
+
+    /// <summary>Whether a kind of product falls in a group.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="groups">One or more groups, any of which will do; <c>hair+rinse-off</c> wants both.</param>
+    public static Applies Covers(ProductKind kind, IEnumerable<string> groups) =>
+        groups.Select(g => g.Split('+').Min(n => One(kind, n))).DefaultIfEmpty(Applies.No).Max();
+
+    /// <summary>A group as a sentence names it: <c>hair+rinse-off</c> to <c>rinse-off hair products</c>.</summary>
+    public static string Phrase(string group) => group switch
+    {
+        "all" => "any product",
+        "mucous" => "products applied on mucous membranes",
+        "inhaled" => "products that may reach the lungs when breathed in",
+        "lotion" => "body lotion and body cream",
+        "lips" => "lip products",
+        "external" => "products for the outside of the body",
+        _ => string.Join(' ', group.Split('+').Reverse()) + " products",
+    };
+
+    private static Applies One(ProductKind kind, string name) => name switch
+    {
+        "all" => Applies.Yes,
+        "rinse-off" => When(kind.Use == ProductUse.RinseOff),
+        "leave-on" => When(kind.Use == ProductUse.LeaveOn),
+        "lips" => When(kind.Area == AreaOfUse.Lips),
+        "eye" => When(kind.Area == AreaOfUse.Eye),
+        "external" => When(kind.Area == AreaOfUse.External),
+        _ => kind.Groups.Where(g => g.Name == name).Select(g => g.Sure ? Applies.Yes : Applies.Perhaps).DefaultIfEmpty(Applies.No).Max(),
+    };
+
+    private static Applies When(bool it) => it ? Applies.Yes : Applies.No;
+}

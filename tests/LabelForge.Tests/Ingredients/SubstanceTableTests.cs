@@ -1,0 +1,145 @@
+using System.Text.RegularExpressions;
+using LabelForge.Ingredients;
+using LabelForge.Measures;
+
+namespace LabelForge.Tests.Ingredients;
+
+/// <summary>The excerpts of the annexes against the European Commission's own exports (CosIng, December 2025 and February 2024).</summary>
+public partial class SubstanceTableTests
+{
+    private static readonly SubstanceTable Eu = SubstanceTable.Eu;
+
+    private static readonly Dictionary<string, string> Files = new()
+    {
+        ["II"] = "eu-annex-ii-2025-12.csv",
+        ["III"] = "eu-annex-iii-2025-12.csv",
+        ["IV"] = "eu-annex-iv-2024-02.csv",
+        ["V"] = "eu-annex-v-2024-02.csv",
+        ["VI"] = "eu-annex-vi-2024-02.csv",
+    };
+
+    [Theory]
+    [InlineData("II", 60)]
+    [InlineData("III", 60)]
+    [InlineData("IV", 60)]
+    [InlineData("V", 45)]
+    [InlineData("VI", 14)]
+    public void Every_entry_of_an_annex_stands_in_the_official_export_under_that_number_and_instrument(string annex, int atLeast)
+    {
+        var official = Official(annex);
+        var ours = Eu.All.Where(r => r.List == annex && r.Reference != "-").ToArray();
+        Assert.True(ours.Length >= atLeast, $"only {ours.Length} rows");
+        Assert.Empty(ours.Where(r => !official.TryGetValue(r.Reference, out var row) || !row.Contains(r.Instrument, StringComparison.Ordinal)).Select(r => $"{annex} {r.Reference}"));
+        Assert.All(ours, r => Assert.Contains(r.Export, Files[annex], StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("II")]
+    [InlineData("III")]
+    [InlineData("IV")]
+    [InlineData("V")]
+    [InlineData("VI")]
+    public void Each_entry_names_one_of_its_ingredients_by_name_cas_number_or_colour_index_number(string annex)
+    {
+        // Entries for whole families, or where the annex names a part of the plant or the nano form: settled by reading them.
+        string[] read = ["II 300", "II 1726", "II 335", "II 1136", "II 359", "III 286", "III 287"];
+        var official = Official(annex);
+        var strays = Eu.All.Where(r => r.List == annex && r.Reference != "-" && !read.Contains($"{annex} {r.Reference}"))
+            .Where(r => !Identifiers(r).Any(i => official[r.Reference].Contains(i, StringComparison.OrdinalIgnoreCase)))
+            .Select(r => $"{annex} {r.Reference} {string.Join(';', r.Ingredients)}");
+        Assert.Empty(strays);
+    }
+
+    [Fact]
+    public void Every_share_stands_in_the_official_entry()
+    {
+        var strays = Eu.All.Where(r => r.MostPercent is not null && Files.ContainsKey(r.List))
+            .Where(r => !Figures(Official(r.List)[r.Reference]).Contains(r.MostPercent!.Value))
+            .Select(r => $"{r.List} {r.Reference}: {r.MostPercent} %");
+        Assert.Empty(strays);
+    }
+
+    [Fact]
+    public void Every_colour_of_the_dictionary_is_permitted_somewhere_or_said_not_to_be_listed()
+    {
+        var judged = Eu.All.Where(r => r.List == "IV").SelectMany(r => r.Ingredients).ToHashSet();
+        Assert.Empty(IngredientDictionary.Shipped.Entries.Where(e => e.IsColourant && !judged.Contains(e.Key)).Select(e => e.Key));
+    }
+
+    [Fact]
+    public void A_place_where_a_colour_may_not_be_used_stands_in_the_export()
+    {
+        var official = Official("IV");
+        foreach (var rule in Eu.All.Where(r => r.List == "IV" && r.Verdict == SubstanceVerdict.Not))
+        {
+            var words = rule.Groups[0] switch { "eye" => "eye products", "mucous" => "mucous membranes", _ => "inhalation" };
+            Assert.Contains(words, official[rule.Reference], StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public void No_colour_of_the_dictionary_that_the_export_keeps_from_eyes_or_mucous_membranes_is_free_of_it_here()
+    {
+        var kept = Eu.All.Where(r => r.List == "IV" && r.Verdict is SubstanceVerdict.Not or SubstanceVerdict.Only).Select(r => r.Reference).ToHashSet();
+        var missed = Official("IV")
+            .Where(o => o.Value.Contains("Not to be used in", StringComparison.OrdinalIgnoreCase) || o.Value.Contains("Rinse-off", StringComparison.Ordinal))
+            .Select(o => o.Key)
+            .Where(reference => Eu.All.Any(r => r.List == "IV" && r.Reference == reference) && !kept.Contains(reference) && reference is not ("126a" or "143"));
+        Assert.Empty(missed);
+    }
+
+    [Fact]
+    public void Figures_taken_from_the_exports_of_february_2024_say_that_later_changes_were_not_looked_for() =>
+        Assert.All(Eu.All.Where(r => r.Export == "2024-02"), r => Assert.EndsWith("not checked for later changes)", r.Citation, StringComparison.Ordinal));
+
+    // 21 CFR 700.11 to 700.35 and 250.250, by paragraph.
+    [Theory]
+    [InlineData("Bithionol", "21 CFR 700.11")]
+    [InlineData("Thimerosal", "21 CFR 700.13")]
+    [InlineData("Vinyl Chloride", "21 CFR 700.14")]
+    [InlineData("Tribromsalan", "21 CFR 700.15")]
+    [InlineData("Chloroform", "21 CFR 700.18")]
+    [InlineData("Dichloromethane", "21 CFR 700.19")]
+    [InlineData("Trichlorofluoromethane", "21 CFR 700.23")]
+    [InlineData("Hexachlorophene", "21 CFR 250.250")]
+    public void A_substance_restricted_in_the_united_states_is_found_by_its_name(string name, string paragraph)
+    {
+        var rules = SubstanceTable.Us.Of(name, IngredientDictionary.Shipped.Find(name)).ToArray();
+        Assert.NotEmpty(rules);
+        Assert.All(rules, r => Assert.StartsWith(paragraph, r.Citation, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("II,1,X,Unheard Of,,,prohibited,all,,,,,,x,2025-12", "dictionary")]
+    [InlineData("II,1,X,,Aqua,,prohibited,all,,,,,,x,2025-12", "under ingredients")]
+    [InlineData("II,1,X,,,,prohibited,all,,,,,,x,2025-12", "touches nothing")]
+    [InlineData("II,1,X,Coal Tar,,,forbidden,all,,,,,,x,2025-12", "forbidden")]
+    [InlineData("V,1,X,Coal Tar,,,at-most,all,,,,,,x,2025-12", "no share")]
+    [InlineData("V,1,X,Coal Tar,,,at-most,all,101,,,,,x,2025-12", "percent")]
+    [InlineData("V,1,X,Coal Tar,,,at-most,noses,1,,,,,x,2025-12", "noses")]
+    [InlineData("V,1,X,Coal Tar,,,condition,all,,,,,,x,2025-12", "no words")]
+    [InlineData("II,1,X,,Benzene,71-43-3,prohibited,all,,,,,,x,2025-12", "check digit")]
+    public void A_row_that_cannot_be_used_is_refused_with_its_line(string row, string says)
+    {
+        const string Heading = "list,ref,substance,ingredients,names,cas,rule,groups,max,as,counted,words,from,instrument,export\n";
+        var refused = Assert.Throws<InputException>(() => SubstanceTable.Read(("bench.csv", new StringReader(Heading + row + "\n")), IngredientDictionary.Shipped));
+        Assert.Contains(says, refused.Message, StringComparison.Ordinal);
+        Assert.Equal(2, refused.Problem.Line);
+    }
+
+    private static Dictionary<string, string> Official(string annex) => ReferenceTable.RowsOrSkip(Files[annex])
+        .Where(r => r.Length > 8 && r[0].Length > 0 && char.IsDigit(r[0][0]))
+        .GroupBy(r => r[0].Trim())
+        .ToDictionary(g => g.Key, g => string.Join(" | ", g.SelectMany(r => r)));
+
+    private static IEnumerable<string> Identifiers(SubstanceRule rule) =>
+        rule.Ingredients.Select(i => IngredientDictionary.Shipped.Entries.First(e => e.Key == i))
+            .SelectMany(e => e.Cas.Select(c => c.ToString()).Concat(e.ColourIndex.Select(c => c.ToString())).Concat([e.Us, e.Eu]))
+            .Concat(rule.Names).Concat(rule.Cas.Select(c => c.ToString()));
+
+    private static IEnumerable<decimal> Figures(string text) => Percent().Matches(text)
+        .Select(m => decimal.Parse(m.Groups[1].Value.Replace(',', '.'), System.Globalization.CultureInfo.InvariantCulture));
+
+    [GeneratedRegex(@"(\d+(?:[.,]\d+)?)\s*%")]
+    private static partial Regex Percent();
+}
