@@ -81,7 +81,7 @@ public static partial class EuRecipeCheck
         if (Words(facts).Select(w => Months().Match(w)).FirstOrDefault(m => m.Success) is { } months)
             yield return Rules["durability.sign"].Find(facts.Batch.Recipe.File, months.Value.Trim());
         else if (!Says(facts, BestBefore()))
-            yield return Rules["durability.missing"].Find(facts.Batch.Recipe.File);
+            yield return Rules[facts.Kind.IsSolid ? "durability.missing/solid" : "durability.missing"].Find(facts.Batch.Recipe.File);
     }
 
     private static IEnumerable<Finding> Lot(RecipeFacts facts)

@@ -24,12 +24,13 @@ public class EuRecipeCheckTests
     }
 
     [Theory]
-    [InlineData("", new[] { "durability.missing must" })]
-    [InlineData("directions: \"Best used before the end of: 05/2028\"\n", new string[0])]
-    [InlineData("directions: \"Rub in. 12M\"\n", new[] { "durability.sign note" })]
-    public void A_label_says_how_long_the_product_keeps(string more, string[] findings)
+    [InlineData("body-lotion", "", new[] { "durability.missing must" })]
+    [InlineData("soap-bar", "", new[] { "durability.missing should" })]
+    [InlineData("body-lotion", "directions: \"Best used before the end of: 05/2028\"\n", new string[0])]
+    [InlineData("body-lotion", "directions: \"Rub in. 12M\"\n", new[] { "durability.sign note" })]
+    public void A_label_says_how_long_the_product_keeps(string kind, string more, string[] findings)
     {
-        using var recipe = new CheckedRecipe { More = more }.Add(1000, "Glycerin");
+        using var recipe = new CheckedRecipe { Kind = kind, More = more }.Add(1000, "Glycerin");
         Assert.Equal(findings, recipe.Found(Market.Eu, "durability.missing", "durability.sign"));
     }
 

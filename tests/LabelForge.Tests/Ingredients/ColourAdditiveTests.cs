@@ -29,13 +29,30 @@ public class ColourAdditiveTests
     public void Red_33_on_the_lips_is_limited_to_three_percent() =>
         Assert.Contains("3.0 percent", Additives.Find("Red 33")!.Limit, StringComparison.Ordinal);
 
+    // 21 CFR part 73 subpart C: exempt from certification; part 74 subpart C: certified; part 82: lakes, certified.
     [Fact]
-    public void Every_paragraph_of_part_74_is_of_a_certified_colour_and_of_part_73_of_an_exempt_one() =>
-        Assert.All(Additives.All, a => Assert.StartsWith(a.Certified ? "21 CFR 74.2" : "21 CFR 73.2", a.Citation, StringComparison.Ordinal));
+    public void Every_paragraph_of_parts_74_and_82_is_of_a_certified_colour_and_of_part_73_of_an_exempt_one() =>
+        Assert.All(Additives.All, a => Assert.Matches(a.Certified ? @"^21 CFR (74\.2\d{3}a?|82\.(\d{3}|[12]\d{3}a?))$" : @"^21 CFR 73\.2\d{3}$", a.Citation));
 
     [Fact]
-    public void No_paragraph_lists_two_colours() =>
-        Assert.Equal(Additives.All.Length, Additives.All.Select(a => a.Citation).Distinct().Count());
+    public void No_paragraph_lists_two_colours_save_that_of_red_40_and_its_lake() =>
+        Assert.Equal(["21 CFR 74.2340"], Additives.All.GroupBy(a => a.Citation).Where(g => g.Count() > 1).Select(g => g.Key));
+
+    // The last three digits of a paragraph of part 82 are those of the colour's own in part 74: 74.2306 and 82.1306, 74.2101 and 82.101.
+    [Fact]
+    public void A_lake_stands_in_part_82_under_the_number_of_its_colour_and_may_be_used_where_it_may()
+    {
+        var lakes = Additives.All.Where(a => a.Citation.StartsWith("21 CFR 82.", StringComparison.Ordinal)).ToArray();
+        Assert.Equal(28, lakes.Length);
+        foreach (var lake in lakes)
+        {
+            var colour = Additives.Find(lake.Name[..^" Lake".Length])!;
+            Assert.Equal(colour.Citation[^3..], lake.Citation[^3..]);
+            Assert.Equal((colour.EyeArea, colour.Lips, colour.External), (lake.EyeArea, lake.Lips, lake.External));
+            Assert.Equal(colour.Name.StartsWith("Ext.", StringComparison.Ordinal) ? "82.2" : colour.OtherNames[0].StartsWith("FD&C", StringComparison.Ordinal) ? "82." : "82.1",
+                lake.Citation.Length == "21 CFR 82.101".Length ? "82." : lake.Citation["21 CFR ".Length..][..4]);
+        }
+    }
 
     [Fact]
     public void What_is_listed_is_flagged_as_a_colourant_in_the_dictionary() =>
@@ -44,8 +61,12 @@ public class ColourAdditiveTests
             .Select(a => a.Name));
 
     [Fact]
-    public void A_lake_is_judged_as_the_colour_it_is_made_of() =>
-        Assert.Equal("Yellow 5", Additives.Find(IngredientDictionary.Shipped.Find("Yellow 5 Lake")!)?.Name);
+    public void A_lake_is_found_under_its_own_name_and_paragraph() =>
+        Assert.Equal("21 CFR 82.705", Additives.Find(IngredientDictionary.Shipped.Find("Yellow 5 Lake")!)?.Citation);
+
+    [Fact]
+    public void A_number_finds_the_colour_itself_and_not_its_lake() =>
+        Assert.Equal("Yellow 5", Additives.Find("CI 19140")?.Name);
 
     [Theory]
     [InlineData("CI 77015")]

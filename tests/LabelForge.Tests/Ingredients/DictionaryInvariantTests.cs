@@ -64,4 +64,27 @@ public class DictionaryInvariantTests
     [InlineData("Oleic Acid", 282.46)]
     public void Saponification_values_of_pure_acids_follow_from_their_molar_mass(string acid, double molarMass) =>
         Assert.Equal(56105.0 / molarMass, (double)Dictionary.Find(acid)!.Saponification!.Middle, 0.2);
+
+    // Cosmetic Regulations (Canada), s. 21.2(3) and schedule: the EU trivial name, or the English and French names. From memory.
+    [Fact]
+    public void A_canadian_name_in_three_tongues_gives_trivial_english_and_french_names_of_one_thing()
+    {
+        var three = Dictionary.Entries.Where(e => e.Canada?.Contains('/', StringComparison.Ordinal) == true).ToArray();
+        Assert.InRange(three.Length, 20, 200);
+        Assert.All(three, e =>
+        {
+            Assert.Equal(3, e.Canada!.Split('/').Length);
+            Assert.Same(e, Dictionary.Find(e.Canada!));
+            Assert.Contains("memory", e.Source, StringComparison.Ordinal);
+        });
+    }
+
+    [Theory]
+    [InlineData("Aqua/Water/Eau")]
+    [InlineData("Mel/Honey/Miel")]
+    [InlineData("Cera Alba/Beeswax/Cire d'abeille")]
+    [InlineData("Ovum/Egg/Oeuf")]
+    [InlineData("Adeps Suillus/Lard/Saindoux")]
+    public void The_schedule_s_names_are_those_of_a_canadian_label(string name) =>
+        Assert.Equal(name, Dictionary.Find(name)!.NameIn(LabelForge.Markets.Market.Ca));
 }
