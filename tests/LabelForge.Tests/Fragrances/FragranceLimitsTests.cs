@@ -90,7 +90,7 @@ public class FragranceLimitsTests
             var most = Budget(bench).Lines[0].Most!.Value.Grams;
             var rest = 1000m + moss;
             return most / (rest + most) <= share && (most + 0.1m) / (rest + most + 0.1m) > share;
-        }, iter: 30, threads: 1);
+        }, iter: 20, threads: 1);
 
     private static MakerBench Bench() => new MakerBench()
         .Material("plain", "base", "[ Glycerin: 60 %, Water: 40 % ]")
