@@ -19,10 +19,12 @@ internal static class FragranceVerb
         var format = Shared.Format();
         var on = Shared.On();
         var variant = Shared.Variant();
-        var verb = new Command("fragrance", "Each scent of a recipe against its certificate, the most this batch can take, and its allergens") { recipe, workshop, market, format, on, variant };
+        var since = Shared.Since();
+        var verb = new Command("fragrance", "Each scent of a recipe against its certificate, the most this batch can take, and its allergens") { recipe, workshop, market, format, on, variant, since };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (opened, read) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant));
+            var (opened, found) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant));
+            var read = Shared.OnMarket(found, r.GetValue(since));
             var kind = ProductKindOf.Recipe(read);
             var batch = BatchFormula.Of(opened, read);
             var budget = FragranceLimits.Of(opened, batch, kind);
@@ -40,7 +42,7 @@ internal static class FragranceVerb
 
     private static void Write(Recipe recipe, FragranceBudget budget, IReadOnlyList<AllergenTotal> allergens, AllergenRule? rule, IReadOnlyList<Finding> findings)
     {
-        Console.WriteLine($"{recipe.Name}: {budget.Finished} of {budget.Kind.Name.ToLowerInvariant()}, IFRA category {budget.Kind.IfraCategory}");
+        Console.WriteLine($"{recipe.Name}: {Grams(budget.Finished.Grams)} g of {budget.Kind.Name.ToLowerInvariant()}, IFRA category {budget.Kind.IfraCategory}");
         if (budget.Oils.IsEmpty)
         {
             Console.WriteLine("No fragrance or essential oil goes in.");

@@ -35,6 +35,11 @@ internal static class Shared
 
     public static Option<string?> Variant() => new("--variant") { Description = "The variant of the recipe, by its name (default: the recipe as it stands)" };
 
+    public static Option<string?> Since() => new("--since") { Description = "The day the product came on the market, YYYY-MM-DD (default: what the recipe says, else new)" };
+
+    /// <summary>The recipe with the day it came on the market that the command gives, where it gives one.</summary>
+    public static Recipe OnMarket(Recipe recipe, string? since) => since is null ? recipe : recipe with { OnMarketSince = Date(since) };
+
     /// <summary>Opens the workshop that a recipe belongs to, and reads the recipe, or one of its variants.</summary>
     public static (Workshop Workshop, Recipe Recipe) Open(string recipe, string? folder, string? variant = null)
     {

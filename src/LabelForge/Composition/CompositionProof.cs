@@ -49,8 +49,18 @@ public sealed record IngredientShare(string Name, decimal Low, decimal High, dec
 /// The constituent's share of the material, a fraction, at which the two ingredients weigh the same if everything else is
 /// as estimated; null where no figure for this constituent alone would turn the estimate.
 /// </param>
-/// <param name="Sentence">The same in plain words.</param>
-public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, string Sentence);
+/// <param name="Other">The ingredient whose place against it is in doubt.</param>
+/// <param name="IsExact">Whether the figure alone settles it: nothing else about the two is unknown.</param>
+public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, string Other, bool IsExact)
+{
+    /// <summary>The same in plain words.</summary>
+    public string Sentence => SentenceWith(name => name);
+
+    /// <summary>The same in plain words, with the ingredients under other names than the canonical ones.</summary>
+    public string SentenceWith(Func<string, string> name) => TurnsAt is { } share
+        ? $"Ask the supplier of {Material} for the share of {name(Constituent)}: above {(IsExact ? "" : "about ")}{Question.Percent(share)} it stands before {name(Other)}, below it after."
+        : $"Ask the supplier of {Material} for the share of {name(Constituent)}; alone it may not settle whether it stands before {name(Other)}.";
+}
 
 /// <summary>Two ingredients, in the order they stand in, whose order the data does not settle.</summary>
 public sealed record UnprovenPair(string First, string Second, Ask Ask);

@@ -16,10 +16,7 @@ internal static class Question
             .OrderByDescending(c => c.TurnsAt is not null).ThenByDescending(c => c.Width);
         var best = candidates.First();
         var (material, name) = (product.Materials[best.Source.Material].Part.Material, best.Asked.Name);
-        var sentence = best.TurnsAt is { } share
-            ? $"Ask the supplier of {material} for the share of {name}: above {(best.ElseExact ? "" : "about ")}{Percent(share)} it stands before {best.Other.Name}, below it after."
-            : $"Ask the supplier of {material} for the share of {name}; alone it may not settle whether it stands before {best.Other.Name}.";
-        return new Ask(material, name, best.TurnsAt, sentence);
+        return new Ask(material, name, best.TurnsAt, best.Other.Name, best.ElseExact);
     }
 
     private static Candidate Turning(ProductModel product, Source source, ProductIngredient asked, ProductIngredient other)
@@ -40,7 +37,7 @@ internal static class Question
     }
 
     // Three figures that count: enough for a supplier, and no more than an estimate deserves.
-    private static string Percent(decimal fraction)
+    internal static string Percent(decimal fraction)
     {
         var percent = fraction * 100;
         var decimals = 2;

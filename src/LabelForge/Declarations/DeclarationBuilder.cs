@@ -44,7 +44,7 @@ public static class DeclarationBuilder
             ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, proof.Ingredients.Select(i => i.Name)).Select(names.Of)]);
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
         var unsettled = proof.Unproven
-            .Select(u => new UnsettledPair(names.Of(u.First), names.Of(u.Second), u.Ask.Sentence))
+            .Select(u => new UnsettledPair(names.Of(u.First), names.Of(u.Second), u.Ask.SentenceWith(names.Of)))
             .Where(u => u.First != u.Second && !actives.Contains(u.First) && !actives.Contains(u.Second))
             .Concat(AllergenNaming.Place(ordered, named))
             .ToImmutableArray();

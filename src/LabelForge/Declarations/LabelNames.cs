@@ -11,7 +11,7 @@ namespace LabelForge.Declarations;
 /// The allergens that have to be named: an ingredient that is one of them carries the name that Annex III sets, so
 /// lavender oil stands as <c>Lavandula Oil/Extract</c>.
 /// </param>
-internal sealed class LabelNames(Market market, NameStyle style, ImmutableHashSet<FragranceAllergen> named)
+public sealed class LabelNames(Market market, NameStyle style, ImmutableHashSet<FragranceAllergen> named)
 {
     private static readonly IngredientDictionary Dictionary = IngredientDictionary.Shipped;
 

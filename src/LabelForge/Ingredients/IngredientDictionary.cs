@@ -48,7 +48,9 @@ public sealed class IngredientDictionary
         if (byName.TryGetValue(NameText.Plain(name), out var exact))
             return exact;
         var parts = NameText.Parts(name).ToArray();
-        var known = parts.Select(p => byName.GetValueOrDefault(p)).OfType<Ingredient>().ToArray();
+        // In a pair parted by a stroke each side is a whole name: Citrus Tangerina Peel Oil / Citrus Reticulata (Tangerine) Peel Oil.
+        var pair = name.Contains('/', StringComparison.Ordinal);
+        var known = parts.Select(p => byName.GetValueOrDefault(p) ?? (pair ? byBareName.GetValueOrDefault(p) : null)).OfType<Ingredient>().ToArray();
         if (known.Length > 1)
             return Agreed(known, parts);
         // Of one known part the others must be a common name inside a botanical one, not a second substance beside it.

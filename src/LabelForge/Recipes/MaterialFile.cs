@@ -17,7 +17,7 @@ public static class MaterialFile
             "packs", "lot", "supplier", "flash point", "notes");
         var kind = ReadKind(file.Required("kind", "base"));
         var contains = ReadContains(file, file.Items("contains"));
-        var madeFrom = MaterialUses.Read(file, "made from");
+        var madeFrom = BlendParts.AsMasses(file, MaterialUses.Read(file, "made from"));
         // A fragrance oil is one ingredient and water is water: their papers need not be copied to say so.
         if (contains.IsEmpty && madeFrom.IsEmpty && kind is MaterialKind.Fragrance or MaterialKind.Water)
             contains = [new DeclaredConstituent(kind == MaterialKind.Water ? "Water" : "Fragrance", ShareRange.Unknown, file.Line)];

@@ -9,7 +9,7 @@ internal static class VariantsFile
 {
     private const string Example = "- { name: Rose, item: \"12\", replace: { plain-fragrance: rose-fragrance } }";
 
-    /// <summary>The variants; empty where the recipe has none.</summary>
+    /// <summary>The variants; empty where the recipe has none. One that changes nothing is the recipe as it stands, under its own name.</summary>
     /// <exception cref="InputException">Something in one is wrong.</exception>
     public static ImmutableArray<RecipeVariant> Read(MapNode recipe, ImmutableArray<MaterialUse> materials)
     {
@@ -31,8 +31,6 @@ internal static class VariantsFile
         foreach (var gone in map.Texts("leave out"))
             uses.RemoveAt(Place(uses, gone.Text, gone));
         uses.AddRange(MaterialUses.Read(map, "add"));
-        if (uses.SequenceEqual(materials))
-            throw map.Refuse($"The variant \"{name.Text}\" changes nothing.", "Write replace:, add: or leave out: to say what is different in it.");
         if (uses.Count == 0)
             throw map.Refuse($"The variant \"{name.Text}\" leaves nothing in.", "Leave out less, or add what goes in instead.");
         return new RecipeVariant(name.Text, map.Line, map.OptionalText("item")?.Text,
@@ -64,7 +62,7 @@ internal static class VariantsFile
         if (place >= 0)
             return place;
         var nearest = Spelling.Nearest(id, uses.Select(u => u.Material));
-        throw at.Refuse($"The recipe does not use \"{id}\".", nearest is null ? "Name a material of the recipe." : $"Did you mean \"{nearest}\"?");
+        throw at.Refuse($"The recipe does not use \"{id}\".", nearest is null ? $"It uses: {string.Join(", ", uses.Select(u => u.Material))}." : $"Did you mean \"{nearest}\"?");
     }
 
     private static void RefuseTwice(MapNode recipe, ImmutableArray<RecipeVariant> variants, Func<RecipeVariant, string?> of, string what)

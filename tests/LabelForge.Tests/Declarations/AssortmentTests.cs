@@ -81,8 +81,7 @@ public class AssortmentTests
 
     [Theory]
     [InlineData("  - { name: A, replace: { plain-sent: rose-scent } }", 8, "\"plain-scent\"")]
-    [InlineData("  - { name: A, leave out: wax }", 8, "Name a material")]
-    [InlineData("  - { name: A }", 8, "replace:")]
+    [InlineData("  - { name: A, leave out: wax }", 8, "It uses: oil, plain-scent")]
     [InlineData("  - { replace: { plain-scent: rose-scent } }", 8, "name")]
     [InlineData("  - { name: A, replace: { plain-scent: rose-scent } }\n  - { name: a, replace: { plain-scent: moss-scent } }", 9, "its own")]
     [InlineData("  - { name: A, item: \"1\", replace: { plain-scent: rose-scent } }\n  - { name: B, item: \"1\", replace: { plain-scent: moss-scent } }", 9, "its own")]
@@ -94,6 +93,14 @@ public class AssortmentTests
         var problem = Assert.Throws<InputException>(() => bench.Workshop.Recipe("bar")).Problem;
         Assert.Equal(("recipes/bar.yaml", line + 1), (problem.File, problem.Line));
         Assert.Contains(write, problem.Write, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_variant_of_a_name_alone_is_the_recipe_as_it_stands()
+    {
+        using var bench = Scented(more: "variants: [ { name: Plain } ]\n");
+        var recipe = bench.Workshop.Recipe("bar");
+        Assert.Equal(recipe.Materials, recipe.Variant("plain").Materials);
     }
 
     [Fact]

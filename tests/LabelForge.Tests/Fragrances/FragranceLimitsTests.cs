@@ -1,6 +1,7 @@
 using CsCheck;
 using LabelForge.Checks;
 using LabelForge.Fragrances;
+using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Tests.Declarations;
 
@@ -47,6 +48,26 @@ public class FragranceLimitsTests
         Assert.Equal((40.41m, "moss"), (budget.Lines[0].Most!.Value.Grams, budget.Lines[0].Binds!.Id));
     }
 
+    [Theory]
+    [InlineData("50 % of blend", "50 % of blend", 15, 15)]
+    [InlineData("75 % of batch", "25 % of batch", 22.5, 7.5)]
+    public void A_blend_may_be_written_in_shares_of_itself(string first, string second, double rose, double moss)
+    {
+        using var bench = Bench()
+            .Write("materials/blend.yaml", $"name: blend\nkind: fragrance\nmade from:\n  - {{ use: rose, amount: {first} }}\n  - {{ use: moss, amount: {second} }}\n")
+            .Recipe("soap-bar", "", ("plain", "970 g"), ("blend", "30 g"));
+        Assert.Equal([(decimal)rose, (decimal)moss], Budget(bench).Oils.Select(o => o.Mass.Grams));
+    }
+
+    [Fact]
+    public void A_blend_whose_shares_do_not_come_to_the_whole_is_refused_at_its_line()
+    {
+        using var bench = Bench().Write("materials/blend.yaml", "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 50 % of blend }\n  - { use: moss, amount: 40 % of blend }\n");
+        var problem = Assert.Throws<InputException>(() => bench.Workshop).Problem;
+        Assert.Equal(("materials/blend.yaml", 4), (problem.File, problem.Line));
+        Assert.Contains("90 %", problem.Wrong, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void An_oil_that_a_blend_brings_too_leaves_less_room()
     {
@@ -90,7 +111,7 @@ public class FragranceLimitsTests
             var most = Budget(bench).Lines[0].Most!.Value.Grams;
             var rest = 1000m + moss;
             return most / (rest + most) <= share && (most + 0.1m) / (rest + most + 0.1m) > share;
-        }, iter: 30, threads: 1);
+        }, iter: 20, threads: 1);
 
     private static MakerBench Bench() => new MakerBench()
         .Material("plain", "base", "[ Glycerin: 60 %, Water: 40 % ]")

@@ -1,0 +1,71 @@
+using System.Text.Json;
+
+namespace LabelForge.Cli.Tests;
+
+public sealed class DeclareCommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
+
+    public DeclareCommandTests() => Copy("bath-salt", "bramble-bar");
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void An_assortment_is_declared_product_by_product_and_the_fixed_JSON_stays()
+    {
+        var run = CommandRun.Of("declare", "bath-salt", "--workshop", _folder, "--market", "eu", "--on", "2026-11-25", "--format", "json");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal("eu", json.RootElement.GetProperty("market").GetString());
+        Assert.StartsWith("Ingredients: Magnesium Sulfate, ", json.RootElement.GetProperty("statement").GetString());
+        var first = json.RootElement.GetProperty("ingredients")[0];
+        Assert.Equal("main", first.GetProperty("part").GetString());
+        Assert.True(first.GetProperty("percent").GetProperty("low").GetDecimal() > 1);
+        Assert.Equal(0, json.RootElement.GetProperty("unproven").GetArrayLength());
+        Assert.True(json.RootElement.GetProperty("findings").GetArrayLength() > 0);
+        Assert.Equal(3, json.RootElement.GetProperty("variants").GetArrayLength());
+        Assert.False(json.RootElement.GetProperty("common").GetProperty("lawful").GetBoolean());
+    }
+
+    [Fact]
+    public void The_scents_of_a_recipe_are_told_with_the_most_that_the_batch_can_take()
+    {
+        var run = CommandRun.Of("fragrance", "bramble-bar", "--workshop", _folder, "--market", "eu", "--format", "json");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        using var json = JsonDocument.Parse(run.Output);
+        var most = json.RootElement.GetProperty("most")[0];
+        Assert.True(most.GetProperty("grams").GetDecimal() > 0 && most.GetProperty("drops").GetInt32() > 0);
+        Assert.True(json.RootElement.GetProperty("allergens")[0].GetProperty("named").GetBoolean());
+    }
+
+    [Theory]
+    [InlineData("declare", "bath-salt", "--variant", "Rose Soak")]
+    [InlineData("declare", "bath-salt", "--market", "fr")]
+    [InlineData("declare", "bath-salt", "--names", "both")]
+    [InlineData("declare", "bath-salt", "--since", "last year")]
+    public void What_cannot_be_used_is_refused_in_one_message(params string[] words)
+    {
+        var run = CommandRun.Of([.. words, "--workshop", _folder]);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Single(run.Messages.Trim().Split('\n'));
+    }
+
+    // The example's workshop, as far as these recipes need it.
+    private void Copy(params string[] recipes)
+    {
+        var shop = Path.Combine(_folder, "workshop.yaml");
+        var assembly = System.Reflection.Assembly.LoadFrom(Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"));
+        foreach (var name in assembly.GetManifestResourceNames().Where(n => n.StartsWith("example/", StringComparison.Ordinal)))
+        {
+            var inside = name["example/".Length..].Replace('\\', '/');
+            if (inside.StartsWith("recipes/", StringComparison.Ordinal) && !recipes.Contains(Path.GetFileNameWithoutExtension(inside)))
+                continue;
+            var path = Path.Combine(_folder, inside);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            using var shipped = assembly.GetManifestResourceStream(name)!;
+            using var file = File.Create(path);
+            shipped.CopyTo(file);
+        }
+        Assert.True(File.Exists(shop));
+    }
+}
