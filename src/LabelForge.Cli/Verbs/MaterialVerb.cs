@@ -1,0 +1,73 @@
+using System.CommandLine;
+using LabelForge.Composition;
+using LabelForge.Ingredients;
+using LabelForge.Ingredients.Supplied;
+using LabelForge.Measures;
+using LabelForge.Print.Output;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>material</c>: gets a supplier's paper into the workshop.</summary>
+internal static class MaterialVerb
+{
+    public static Command Build()
+    {
+        var name = new Argument<string>("NAME") { Description = "What you call the material: \"Clear shea base\"" };
+        var declaration = new Option<string?>("--declaration") { Description = "The supplier's list of ingredients, copied as it stands (default: read from standard input)" };
+        var csv = new Option<string?>("--csv") { Description = "A table with the columns name and share, in place of a text" };
+        var kind = new Option<string>("--kind") { Description = "What it is bought as", DefaultValueFactory = _ => "base" };
+        kind.AcceptOnlyFromAmong("base", "oil", "fragrance", "colourant", "additive", "lye", "water");
+        var listed = new Option<string>("--listed") { Description = "How far the supplier's order can be trusted: strict, label or none", DefaultValueFactory = _ => "label" };
+        listed.AcceptOnlyFromAmong("strict", "label", "none");
+        var id = new Option<string?>("--id") { Description = "The material's id (default: made of its name)" };
+        var replace = new Option<bool>("--replace") { Description = "Write over a material that is there" };
+        var dry = new Option<bool>("--dry-run") { Description = "Show what was read, and write nothing" };
+        var workshop = Shared.Workshop();
+        var format = Shared.Format();
+        var verb = new Command("material", "Reads a supplier's list of ingredients and writes the material's file") { name, declaration, csv, kind, listed, id, replace, dry, workshop, format };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var matcher = new NameMatcher(IngredientDictionary.Shipped);
+            var list = List(r.GetValue(declaration), r.GetValue(csv), matcher);
+            var draft = new MaterialDraft(
+                MaterialDraft.IdOf(r.GetValue(id) ?? r.GetValue(name)!), r.GetValue(name)!,
+                Enum.Parse<MaterialKind>(r.GetValue(kind)!, ignoreCase: true), Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matcher.Match(list));
+            var path = r.GetValue(dry) ? null : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
+            var yaml = draft.ToYaml();
+            if (r.GetValue(format) == "json")
+                MaterialReport.Json(draft, list, path);
+            else
+                MaterialReport.Table(draft, list);
+            if (path is null)
+                return Exit.Done;
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            AtomicFile.Write(path, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(yaml)));
+            if (r.GetValue(format) == "text")
+                MaterialReport.Written(draft, path);
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static SuppliedList List(string? declaration, string? csv, NameMatcher matcher)
+    {
+        if (declaration is not null && csv is not null)
+            throw new InputException(new Problem(null, 0, "--declaration and --csv both give the list.", "Keep one of the two."));
+        if (csv is not null)
+            return CsvDeclaration.Read(csv, File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(new Problem(csv, 0, "There is no such file.", "Name a table with the columns name and share.")), matcher.Knows);
+        if (declaration is null && !Console.IsInputRedirected)
+            throw new InputException(new Problem(null, 0, "There is no list to read.", "Give it with --declaration \"Glycerin, Water (Aqua), ...\", with --csv FILE, or on standard input."));
+        return SuppliedText.Read(declaration ?? Console.In.ReadToEnd(), matcher.Knows);
+    }
+
+    private static string Free(string folder, string id, bool replace)
+    {
+        if (!File.Exists(Path.Combine(folder, "workshop.yaml")))
+            throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {folder}.", "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER"));
+        var path = Path.Combine(folder, "materials", id + ".yaml");
+        return !File.Exists(path) || replace
+            ? path
+            : throw new InputException(new Problem(path, 0, "There is such a material already.", "Give another --id, or write over it with --replace."));
+    }
+}

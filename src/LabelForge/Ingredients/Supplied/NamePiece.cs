@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients.Supplied;
+
+/// <summary>A piece of a list taken apart: the name, its share, its signs, its CAS number.</summary>
+internal sealed partial record NamePiece(string Name, ShareRange Share, ImmutableArray<string> Signs, bool SaysOrganic, CasNumber? Cas, ImmutableArray<string> Remarks)
+{
+    /// <summary>Takes a piece apart; the name may turn out empty.</summary>
+    /// <exception cref="InputException">The figures beside the name cannot be a share.</exception>
+    public static NamePiece Of(string piece, Func<string, bool> knows)
+    {
+        var remarks = ImmutableArray.CreateBuilder<string>();
+        var text = Spaces().Replace(PaperText.Whole(piece.Replace('\n', ' '), knows), " ").Trim();
+        var signs = Signs_().Matches(text).Select(m => m.Value.Trim()).ToImmutableArray();
+        text = Signs_().Replace(text, " ").Trim();
+        CasNumber? cas = null;
+        if (CasText().Match(text) is { Success: true } number && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
+        {
+            cas = read;
+            text = (text[..number.Index] + " " + text[(number.Index + number.Length)..]).Trim();
+        }
+        var (rest, share, remark) = ShareWords.Take(text);
+        if (remark is not null)
+            remarks.Add(remark);
+        rest = Tidy(Spaces().Replace(rest, " "));
+        var plain = Tidy(OrganicWord().Replace(rest, " "));
+        return plain.Length > 0 && plain != rest
+            ? new NamePiece(plain, share, signs, true, cas, remarks.ToImmutable())
+            : new NamePiece(rest, share, signs, false, cas, remarks.ToImmutable());
+    }
+
+    private static string Tidy(string text) => FullStop().Replace(text.Trim(' ', ',', ';', ':', PaperText.Parting, PaperText.NoteWas), "").Trim();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+
+    [GeneratedRegex(@"\s*(?:\*+|\u2020+|\u2021+|[\u00B9\u00B2\u00B3]+)\s*")]
+    private static partial Regex Signs_();
+
+    [GeneratedRegex(@"[(\[]?\s*(?:CAS(?:\s*(?:no|number|nr)?)\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])\s*[)\]]?", RegexOptions.IgnoreCase)]
+    private static partial Regex CasText();
+
+    [GeneratedRegex(@"^\s*(?:certified\s+)?organic(?:ally grown)?\s+|\s*[(\[]\s*(?:certified\s+)?(?:organic|bio)\s*[)\]]", RegexOptions.IgnoreCase)]
+    private static partial Regex OrganicWord();
+
+    [GeneratedRegex(@"(?<![A-Z]\.[A-Z])\.\s*$")]
+    private static partial Regex FullStop();
+}

@@ -1,0 +1,55 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients.Supplied;
+
+/// <summary>Reads a declaration as suppliers write it. Pure: the same text and the same known names give the same list.</summary>
+public static class SuppliedText
+{
+    /// <summary>The longest text read, in characters: some fifty printed pages.</summary>
+    public const int MostCharacters = 100_000;
+
+    /// <summary>What is longer is no name, and is not looked up.</summary>
+    internal const int MostCharactersOfAName = 300;
+
+    /// <summary>Reads the names of a text with what it says of each.</summary>
+    /// <param name="text">The declaration, copied as it stands, with or without its heading.</param>
+    /// <param name="knows">Whether a text is a known name as it stands: such a name is not split.</param>
+    /// <exception cref="InputException">There is no name in it, it is too long, or a figure cannot be a share.</exception>
+    public static SuppliedList Read(string text, Func<string, bool> knows)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        ArgumentNullException.ThrowIfNull(knows);
+        if (text.Length > MostCharacters)
+            throw new InputException(new Problem(null, 0, $"The declaration is {text.Length} characters long.", $"Give the list of ingredients alone, at most {MostCharacters} characters."));
+        bool IsName(string piece) => piece.Length < MostCharactersOfAName && knows(NamePiece.Of(piece, knows).Name);
+        var notes = Footnotes.Of(PaperText.Of(text), IsName);
+        var parts = PaperParts.Of(notes.Text, IsName);
+        var leftOut = parts.LeftOut.ToBuilder();
+        leftOut.AddRange(notes.Notes.Where(n => n.Meaning.Length > 0).Select(n => $"{n.Sign} {n.Meaning}"));
+        var splitter = new ListSplitter(knows);
+        var (list, after) = splitter.Split(parts.List);
+        var (may, afterMay) = splitter.Split(parts.MayContain);
+        leftOut.AddRange(after.AddRange(afterMay));
+        var names = ImmutableArray.CreateBuilder<SuppliedName>();
+        foreach (var (piece, mayContain) in list.Select(p => (p, false)).Concat(may.Select(p => (p, true))))
+        {
+            if (NameOf(piece, names.Count + 1, mayContain, notes, knows) is { } name)
+                names.Add(name);
+        }
+        return names.Count > 0
+            ? new SuppliedList(names.ToImmutable(), leftOut.ToImmutable())
+            : throw new InputException(new Problem(null, 0, "There is no name of an ingredient in this text.", "Give the supplier's list, for example: Glycerin, Water (Aqua), Sodium Stearate"));
+    }
+
+    /// <summary>Reads one cell or line that holds one name, with what is said beside it; null where no name is in it.</summary>
+    internal static SuppliedName? NameOf(string piece, int position, bool mayContain, Footnotes notes, Func<string, bool> knows)
+    {
+        var read = NamePiece.Of(piece, knows);
+        if (!read.Name.Any(char.IsLetterOrDigit))
+            return null;
+        string[] unexplained = [.. read.Signs.Where(s => !notes.Explains(s)).Select(s => $"the sign {s} is not explained")];
+        return new SuppliedName(
+            position, read.Name, read.Share, read.SaysOrganic || read.Signs.Any(notes.IsOrganic), mayContain, read.Cas, [.. read.Remarks, .. unexplained]);
+    }
+}
