@@ -9,9 +9,8 @@ foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), LotVerb.Build(),
     LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), BatchVerb.Build(),
-    WeighVerb.Build(), DryVerb.Build(), FragranceVerb.Build(),
-    MaterialVerb.Build(),
-})
+    FragranceVerb.Build(), MaterialVerb.Build(),
+}.Concat(RecordVerbs.All()))
 {
     root.Subcommands.Add(verb);
 }

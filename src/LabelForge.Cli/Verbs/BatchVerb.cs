@@ -10,7 +10,10 @@ internal static class BatchVerb
     {
         var inputs = new PrintInputs();
         var output = Shared.Out("The PDF to write");
-        var verb = new Command("batch", "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot") { output };
+        var verb = new Command("batch", "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot; and the batch's record in the books")
+        {
+            output, BatchBenchVerbs.Start(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(), BatchBenchVerbs.Show(),
+        };
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {

@@ -1,0 +1,181 @@
+using System.CommandLine;
+using LabelForge.Declarations;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary>What <c>batch</c> does in the books: start, weigh, note, close, show.</summary>
+internal static class BatchBenchVerbs
+{
+    public static Command Start()
+    {
+        var recipe = Shared.RecipeArgument();
+        var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
+        var mass = new Option<string?>("--mass") { Description = "Scale the recipe to this mass: \"2 kg\"" };
+        var moulds = new Option<string?>("--moulds") { Description = "Scale the recipe to fill moulds: \"6 x 113 g, 12 x 3 oz\"" };
+        var lot = Shared.Lot(required: false);
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen") { recipe, pieces, mass, moulds, lot });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var read = workshop.Recipe(r.GetValue(recipe)!);
+            if (new object?[] { r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds) }.Count(o => o is not null) > 1)
+                throw new InputException(new Problem(null, 0, "Pieces, a mass and moulds each set the size of the batch.", "Keep one of --pieces, --mass and --moulds."));
+            var batch = r.GetValue(pieces) is { } count ? BatchSize.ToPieces(workshop, read, count)
+                : r.GetValue(mass) is { } text ? BatchSize.ToMass(workshop, read, MassOf(text))
+                : r.GetValue(moulds) is { } filled ? BatchSize.ToMoulds(workshop, read, filled)
+                : BatchSize.ToPieces(workshop, read, read.Pieces);
+            var (book, on) = (BookOptions.Book(workshop), options.On(r));
+            var ledger = book.Read();
+            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : Next(ledger, on);
+            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, Statement(workshop, batch, on)), code, on, options.By(r), options.Note(r));
+            var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
+            if (options.Json(r))
+                JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = $"M{t.From.Id}", grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
+            else
+                Tell(code, started, batch, proposals, ledger);
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Weigh()
+    {
+        var lot = LotArgument();
+        var material = new Argument<string>("MATERIAL") { Description = "The material's id" };
+        var amount = new Argument<string>("AMOUNT") { Description = "What the scale showed: \"452.3 g\"" };
+        var from = new Option<string?>("--from") { Description = "The material lot, for example M3 (default: first expired, first out)" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("weigh", "Records an amount weighed into a batch, and says what it changes") { lot, material, amount, from });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            var what = workshop.Material(r.GetValue(material)!, "the call", 0);
+            var grams = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!));
+            var code = BookOptions.Lot(r.GetValue(lot)!);
+            var written = Bench.Weigh(book, code, what.Id, grams, r.GetValue(from) is { } m ? BookOptions.MaterialLot(m) : null, options.On(r), options.By(r), options.Note(r));
+            var ledger = book.Read();
+            var batch = ledger.BatchOf(code);
+            var line = Bench.Compare(ledger, batch).First(l => l.Line.Material == what.Id);
+            var label = WeighedLabel.Of(workshop, workshop.Recipe(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).Value, options.On(r));
+            if (options.Json(r))
+            {
+                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? $"M{id}" : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, labelChanges = label.Changes });
+                return line.Off || label.Changes.Count > 0 ? Exit.FindingStands : Exit.Done;
+            }
+            foreach (var w in written)
+                Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from M{id}" : "")} into lot {code}"));
+            if (line.Off)
+                Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, more than 2 % off (common practice). Weigh the rest, or note why: labelforge batch note {code} \"...\""));
+            foreach (var change in label.Changes)
+                Console.WriteLine($"LABEL: {change} The recipe's label does not fit this lot.");
+            return line.Off || label.Changes.Count > 0 ? Exit.FindingStands : Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Close()
+    {
+        var lot = LotArgument();
+        var made = new Option<int>("--made") { Description = "Pieces that came out, rejected ones too", Required = true };
+        var rejected = new Option<int>("--rejected") { Description = "Of these, not to be sold" };
+        var yield = new Option<string?>("--yield") { Description = "What all pieces weigh together" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("close", "Finishes a batch: what came out, and what was lost") { lot, made, rejected, yield });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            var code = BookOptions.Lot(r.GetValue(lot)!);
+            decimal? grams = r.GetValue(yield) is { } y ? MassOf(y).Grams : null;
+            var closing = Bench.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
+            var ledger = book.Read();
+            var weighed = ledger.WeighedInto(ledger.BatchOf(code)).Sum(w => w.Grams);
+            decimal? lost = grams is { } g ? weighed - g : null;
+            if (options.Json(r))
+                JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost });
+            else
+                Console.WriteLine(FormattableString.Invariant($"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? FormattableString.Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Note()
+    {
+        var lot = LotArgument();
+        var what = new Argument<string>("WHAT") { Description = "What happened otherwise than planned, and what was done" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("note", "Records a deviation") { lot, what });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            Bench.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!, options.On(r), options.By(r));
+            Console.WriteLine("Noted.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Show()
+    {
+        var lot = LotArgument();
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("show", "The record of a batch: planned, weighed, lots, deviations, what came out") { lot });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var ledger = BookOptions.Book(workshop).Read();
+            var batch = ledger.BatchOf(BookOptions.Lot(r.GetValue(lot)!));
+            BatchRecordText.Write(ledger, batch, options.Json(r));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch" };
+
+    private static Mass MassOf(string text)
+    {
+        var amount = Shared.Need(Amount.Parse(text));
+        return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write g, kg, oz or lb: \"2 kg\""));
+    }
+
+    private static string Next(Ledger ledger, DateOnly on)
+    {
+        for (var number = 1; number <= LotCode.MostBatches; number++)
+            if (ledger.AllBatches.All(b => b.Lot != new LotCode(on, number).ToString()))
+                return new LotCode(on, number).ToString();
+        throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on."));
+    }
+
+    private static string? Statement(Workshop workshop, BatchFormula batch, DateOnly on)
+    {
+        try
+        {
+            return DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(batch.Recipe), MarketText.Parse(workshop.Business.Market).Value, on).Statement;
+        }
+        catch (InputException)
+        {
+            // The batch can be made and recorded where the declaration cannot be settled yet; declare says why.
+            return null;
+        }
+    }
+
+    private static void Tell(string code, Batch started, BatchFormula batch, IReadOnlyList<Proposal> proposals, Ledger ledger)
+    {
+        Console.WriteLine(FormattableString.Invariant($"Lot {code}: {started.Product}, {started.PiecesPlanned} pieces, {batch.Total.Grams:0.#} g"));
+        foreach (var p in proposals)
+        {
+            var kept = ledger.Receipts.Any(x => x.Material == p.Material);
+            var take = string.Join(", ", p.Take.Select(t => FormattableString.Invariant($"M{t.From.Id} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
+            Console.WriteLine(FormattableString.Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g") : "")}"));
+        }
+        Console.WriteLine($"Print the sheet: labelforge batch {started.Recipe} --lot {code} --out batch.pdf");
+    }
+}

@@ -1,0 +1,51 @@
+using System.CommandLine;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary>What the verbs that write in the books take alike: the workshop, the date, the person, a note.</summary>
+internal sealed class BookOptions
+{
+    private readonly Option<string?> _workshop = Shared.Workshop();
+    private readonly Option<string?> _on = new("--on") { Description = "The date it happened, YYYY-MM-DD (default: today)" };
+    private readonly Option<string?> _by = new("--by") { Description = "Who did it (default: the user of this machine)" };
+    private readonly Option<string?> _note = new("--note") { Description = "A note, or where a paper or photo lies" };
+    private readonly Option<string> _format = Shared.Format();
+
+    public Command AddTo(Command verb)
+    {
+        foreach (var option in new Option[] { _workshop, _on, _by, _note, _format })
+            verb.Options.Add(option);
+        return verb;
+    }
+
+    public Workshop Workshop(ParseResult r) => Recipes.Workshop.Open(r.GetValue(_workshop) ?? Directory.GetCurrentDirectory());
+
+    public DateOnly On(ParseResult r) => Shared.Date(r.GetValue(_on));
+
+    public string By(ParseResult r) => r.GetValue(_by) ?? Environment.UserName;
+
+    public string? Note(ParseResult r) => r.GetValue(_note);
+
+    public bool Json(ParseResult r) => r.GetValue(_format) == "json";
+
+    public static RecordBook Book(Workshop workshop) => RecordBook.Open(workshop.Folder);
+
+    /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
+    public static decimal Money(string text, string option) =>
+        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money) && money == Math.Round(money, 2) && money < 1_000_000_000m
+            ? money
+            : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a sum of money.", $"Write a plain figure with a decimal point: {option} 9.50"));
+
+    /// <summary>A material lot of the shop as people write it: M3.</summary>
+    public static int MaterialLot(string text) =>
+        text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+            ? id
+            : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3"));
+
+    /// <summary>A finished lot's code, as the books hold it.</summary>
+    public static string Lot(string text) => Shared.Need(Lots.LotCode.Parse(text)).ToString();
+}

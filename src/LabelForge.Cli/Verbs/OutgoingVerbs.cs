@@ -1,0 +1,122 @@
+using System.CommandLine;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>sell</c>, <c>complaint</c>, <c>dispose</c>, <c>correct</c>: what happens to pieces and entries later.</summary>
+internal static class OutgoingVerbs
+{
+    public static Command Sell()
+    {
+        var lot = BatchBenchVerbs.LotArgument();
+        var pieces = new Argument<int>("PIECES") { Description = "How many" };
+        var to = new Option<string>("--to") { Description = "To whom, or which market day", Required = true };
+        var paid = new Option<string?>("--paid") { Description = "What was paid for all of them" };
+        var gift = new Option<bool>("--gift") { Description = "They were given away" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("sell", "Writes pieces sold or given into the books") { lot, pieces, to, paid, gift });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            if (r.GetValue(gift) == (r.GetValue(paid) is not null))
+                throw new InputException(new Problem(null, 0, "Was it sold or given?", "Write --paid with what was paid for all of them, or --gift."));
+            var book = BookOptions.Book(options.Workshop(r));
+            var code = BookOptions.Lot(r.GetValue(lot)!);
+            var sale = Shop.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!, r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
+            var ledger = book.Read();
+            var left = ledger.PiecesLeft(ledger.BatchOf(code));
+            if (options.Json(r))
+                JsonOut.Write(new { sale = sale.Id, lot = code, pieces = sale.Pieces, paid = sale.Paid, left });
+            else
+                Console.WriteLine(FormattableString.Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Complaint()
+    {
+        var from = new Option<string>("--from") { Description = "Who told of it", Required = true };
+        var what = new Option<string>("--what") { Description = "What they told", Required = true };
+        var lot = new Option<string?>("--lot") { Description = "The lot, where it is known" };
+        var serious = new Option<bool>("--serious") { Description = "Death, a threat to life, hospital, lasting harm, an infection, or serious disfigurement (FD&C Act, section 604(5))" };
+        var small = new Option<bool>("--small-business") { Description = "The business is small in the sense of FD&C Act, section 612" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("complaint", "Writes a complaint or a bad reaction into the books, with its dates") { from, what, lot, serious, small });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var entry = Shop.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? BookOptions.Lot(l) : null,
+                r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r));
+            if (options.Json(r))
+            {
+                JsonOut.Write(new { complaint = entry.Id, serious = entry.Serious, reportBy = entry.ReportBy, keepUntil = entry.KeepUntil });
+                return Exit.Done;
+            }
+            Console.WriteLine(FormattableString.Invariant($"Complaint {entry.Id}. Keep the record until {entry.KeepUntil:yyyy-MM-dd} [FD&C Act, section 605(e)]."));
+            if (entry.ReportBy is { } by)
+                Console.WriteLine(FormattableString.Invariant($"SERIOUS: report it to FDA by {by:yyyy-MM-dd}, 15 business days (holidays not left out, so never late) [FD&C Act, section 605(a)]."));
+            else
+                Console.WriteLine("If it turns out serious, correct this entry at once: the days to report run from when you were told.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Dispose()
+    {
+        var what = new Argument<string>("LOT") { Description = "A finished lot, or a material lot (M3)" };
+        var amount = new Argument<string>("AMOUNT") { Description = "Pieces of a lot, or an amount of the material" };
+        var reason = new Option<string>("--reason") { Description = "Why, and how it was disposed of", Required = true };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("dispose", "Writes pieces or material thrown away into the books") { what, amount, reason });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            var (text, why) = (r.GetValue(what)!, r.GetValue(reason)!);
+            if (text.StartsWith("M", StringComparison.OrdinalIgnoreCase))
+            {
+                var id = BookOptions.MaterialLot(text);
+                var receipt = (Receipt)Correcting.Find(book.Read(), BookLists.Receipt, id);
+                Shop.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r));
+            }
+            else
+            {
+                if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
+                    throw new InputException(new Problem(null, 0, $"\"{r.GetValue(amount)}\" is not a number of pieces.", "Write a whole number: labelforge dispose LOT 3 --reason ..."));
+                Shop.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r));
+            }
+            Console.WriteLine("Written down.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Correct()
+    {
+        var list = new Argument<string>("LIST") { Description = string.Join(", ", BookLists.All) };
+        var number = new Argument<int>("NUMBER") { Description = "The entry's number" };
+        var set = new Option<string[]>("--set") { Description = "What becomes of a field: --set pieces=3 (none: the entry is struck)", AllowMultipleArgumentsPerToken = false };
+        var reason = new Option<string>("--reason") { Description = "Why", Required = true };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("correct", "Corrects an entry: it stays, struck, beside the one that stands instead") { list, number, set, reason });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var changes = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+            foreach (var pair in r.GetValue(set) ?? [])
+            {
+                var at = pair.IndexOf('=');
+                if (at < 1 || !changes.TryAdd(pair[..at].Trim(), pair[(at + 1)..].Trim()))
+                    throw new InputException(new Problem(null, 0, $"\"{pair}\" does not say what becomes of one field.", "Write each field once: --set pieces=3"));
+            }
+            var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes, r.GetValue(reason)!, options.On(r), options.By(r));
+            if (options.Json(r))
+                JsonOut.Write(new { correction = correction.Id, list = correction.List, struck = correction.EntryId, instead = correction.InsteadId });
+            else
+                Console.WriteLine(correction.InsteadId is { } now ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead." : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+}

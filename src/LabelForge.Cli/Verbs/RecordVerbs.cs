@@ -1,0 +1,13 @@
+using System.CommandLine;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary>The verbs of the books and the scale, in the order of a maker's day.</summary>
+internal static class RecordVerbs
+{
+    public static IEnumerable<Command> All() =>
+    [
+        WeighVerb.Build(), DryVerb.Build(), ReceiveVerb.Build(), OutgoingVerbs.Sell(), OutgoingVerbs.Complaint(), OutgoingVerbs.Dispose(),
+        OutgoingVerbs.Correct(), BooksVerbs.StockInHand(), BooksVerbs.Books(),
+    ];
+}

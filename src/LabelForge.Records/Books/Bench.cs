@@ -1,0 +1,112 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>How much of a material to take from which lot.</summary>
+/// <param name="Material">The material's id.</param>
+/// <param name="Needed">What the batch needs, in grams.</param>
+/// <param name="Take">From which receipts, first to expire first.</param>
+/// <param name="Missing">What the stock does not have; 0 where it has enough.</param>
+public sealed record Proposal(string Material, decimal Needed, IReadOnlyList<(Receipt From, decimal Grams)> Take, decimal Missing);
+
+/// <summary>What happens at the bench: starting a batch, weighing into it, closing it.</summary>
+public static class Bench
+{
+    /// <summary>The share by which a weighed amount may differ from the recipe before it is flagged: common practice at the bench.</summary>
+    public const decimal UsualTolerance = 0.02m;
+
+    /// <summary>Proposes lots for a batch: first expired, first out; expired ones never.</summary>
+    public static IReadOnlyList<Proposal> Propose(Ledger ledger, IEnumerable<(string Material, decimal Grams)> needs, DateOnly on) => [.. needs.Select(need =>
+    {
+        var open = need.Grams;
+        var take = new List<(Receipt, decimal)>();
+        foreach (var (receipt, left) in ledger.InStock(need.Material).Where(r => r.Receipt.BestBefore is not { } best || best >= on))
+        {
+            if (open <= 0)
+                break;
+            take.Add((receipt, Math.Min(open, left)));
+            open -= Math.Min(open, left);
+        }
+        return new Proposal(need.Material, need.Grams, take, Math.Max(0, open));
+    })];
+
+    /// <summary>Begins a batch.</summary>
+    public static Batch Start(RecordBook book, FrozenRecipe frozen, string lot, DateOnly on, string by, string? note = null) => book.Write((_, context) =>
+    {
+        var batch = new Batch { On = on, By = by, Lot = lot, Recipe = frozen.Recipe, Product = frozen.Product, Frozen = frozen.ToJson(), PiecesPlanned = frozen.Pieces, Note = note };
+        context.Batches.Add(batch);
+        return batch;
+    });
+
+    /// <summary>Records an amount weighed into a batch.</summary>
+    /// <param name="receiptId">The material lot; null takes the lots that are proposed, and several where one does not suffice.</param>
+    /// <exception cref="InputException">The batch is closed, the recipe does not have the material, or the lot is of another material or has too little left.</exception>
+    public static IReadOnlyList<Weighing> Weigh(RecordBook book, string lot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    {
+        var batch = ledger.BatchOf(lot);
+        if (ledger.ClosingOf(batch) is not null)
+            throw Refuse($"Lot {lot} is closed.", "If a weighing is missing, strike the closing first: labelforge correct closing NUMBER --reason ...");
+        var planned = FrozenRecipe.FromJson(batch.Frozen).Lines;
+        if (planned.All(l => l.Material != material))
+            throw Refuse($"The recipe of lot {lot} has no \"{material}\".", $"It has {string.Join(", ", planned.Select(l => l.Material))}. What went in otherwise is a deviation: labelforge batch note {lot} \"...\"");
+        if (grams <= 0)
+            throw Refuse("Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
+        var taken = Taken(ledger, material, grams, receiptId, on)
+            .Select(t => new Weighing { On = on, By = by, BatchId = batch.Id, Material = material, ReceiptId = t.From?.Id, Grams = t.Grams, Note = note }).ToArray();
+        context.Weighings.AddRange(taken);
+        return (IReadOnlyList<Weighing>)taken;
+    });
+
+    /// <summary>Finishes a batch: what came out.</summary>
+    /// <exception cref="InputException">A material of the recipe has not been weighed, or more was rejected than made.</exception>
+    public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    {
+        var batch = ledger.BatchOf(lot);
+        if (made < 0 || rejected < 0 || rejected > made)
+            throw Refuse($"{rejected} of {made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.");
+        var weighed = ledger.WeighedInto(batch).Select(w => w.Material).ToHashSet();
+        var missing = FrozenRecipe.FromJson(batch.Frozen).Lines.Where(l => !weighed.Contains(l.Material)).Select(l => l.Material).ToArray();
+        if (missing.Length > 0)
+            throw Refuse($"Nothing is written for {string.Join(", ", missing)}.", $"Write what was weighed: labelforge batch weigh {lot} {missing[0]} \"... g\"");
+        var closing = new Closing { On = on, By = by, BatchId = batch.Id, Made = made, Rejected = rejected, YieldGrams = yieldGrams, Note = note };
+        context.Closings.Add(closing);
+        return closing;
+    });
+
+    /// <summary>Records a deviation.</summary>
+    public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by) => book.Write((ledger, context) =>
+    {
+        var deviation = new Deviation { On = on, By = by, BatchId = ledger.BatchOf(lot).Id, What = what };
+        context.Deviations.Add(deviation);
+        return deviation;
+    });
+
+    /// <summary>The planned amounts beside the weighed ones, in grams; weighed is 0 where nothing is written.</summary>
+    public static IReadOnlyList<(FrozenLine Line, decimal Weighed, bool Off)> Compare(Ledger ledger, Batch batch, decimal tolerance = UsualTolerance) =>
+        [.. FrozenRecipe.FromJson(batch.Frozen).Lines.Select(line =>
+        {
+            var weighed = ledger.WeighedInto(batch).Where(w => w.Material == line.Material).Sum(w => w.Grams);
+            return (line, weighed, weighed > 0 && Math.Abs(weighed - line.Grams) > line.Grams * tolerance);
+        })];
+
+    private static IEnumerable<(Receipt? From, decimal Grams)> Taken(Ledger ledger, string material, decimal grams, int? receiptId, DateOnly on)
+    {
+        if (receiptId is { } id)
+        {
+            var receipt = ledger.Receipts.FirstOrDefault(r => r.Id == id) ?? throw Refuse($"There is no M{id}.", "See the lots in the house: labelforge stock-in-hand");
+            return receipt.Material == material ? [(receipt, grams)] : throw Refuse($"M{id} is {receipt.Material}, not {material}.", "Check the number on the bottle.");
+        }
+        // What was never received, as tap water, is not kept in stock and has no lot.
+        if (ledger.Receipts.All(r => r.Material != material))
+            return [(null, grams)];
+        var proposal = Propose(ledger, [(material, grams)], on)[0];
+        return proposal.Missing == 0
+            ? proposal.Take.Select(t => ((Receipt?)t.From, t.Grams))
+            : throw Refuse($"The stock of {material} is {proposal.Missing:0.###} g short of {grams:0.###} g.", "Write what came in (labelforge receive), or name the lot with --from M3 if it is one past its date.");
+    }
+
+    private static InputException Refuse(FormattableString wrong, string write) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write));
+
+    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+}

@@ -1,0 +1,97 @@
+using System.Globalization;
+using System.Reflection;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using LabelForge.Measures;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>Strikes an entry with a reason, and where something is set, adds the entry that stands instead.</summary>
+public static class Correcting
+{
+    // What an entry hangs on is not changed by a correction: strike it and write a new one.
+    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen"];
+
+    /// <summary>Corrects an entry.</summary>
+    /// <param name="list">One of <see cref="BookLists.All"/>.</param>
+    /// <param name="id">The entry's number.</param>
+    /// <param name="set">What becomes of which field, as text: <c>pieces</c> to <c>3</c>; empty strikes the entry for good.</param>
+    /// <exception cref="InputException">There is no such entry, it is struck already, or the books would not balance.</exception>
+    public static Correction Of(RecordBook book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by)
+    {
+        if (string.IsNullOrWhiteSpace(reason))
+            throw Refuse("A correction needs a reason.", "Write --reason \"...\"");
+        return book.Write((ledger, context) =>
+        {
+            var entry = Find(ledger, list, id);
+            if (ledger.StruckBy(list, id) is { } earlier)
+                throw Refuse($"{list} {id} was struck on {earlier.On:yyyy-MM-dd}: {earlier.Reason}.", earlier.InsteadId is { } now ? $"Correct the entry that stands instead: {list} {now}." : "Write a new entry.");
+            BookEntry? instead = set.Count == 0 ? null : Changed(entry, list, set);
+            if (instead is not null)
+            {
+                context.Add((object)instead);
+                context.SaveChanges();
+            }
+            var correction = new Correction { On = on, By = by, List = list, EntryId = id, InsteadId = instead?.Id, Reason = reason };
+            context.Corrections.Add(correction);
+            return correction;
+        });
+    }
+
+    /// <summary>The entry of a list and number, struck or not.</summary>
+    public static BookEntry Find(Ledger ledger, string list, int id)
+    {
+        IReadOnlyList<BookEntry> all = list switch
+        {
+            BookLists.Receipt => ledger.AllReceipts,
+            BookLists.Batch => ledger.AllBatches,
+            BookLists.Weighing => ledger.AllWeighings,
+            BookLists.Deviation => ledger.AllDeviations,
+            BookLists.Closing => ledger.AllClosings,
+            BookLists.Sale => ledger.AllSales,
+            BookLists.Complaint => ledger.AllComplaints,
+            BookLists.Disposal => ledger.AllDisposals,
+            _ => throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."),
+        };
+        return all.FirstOrDefault(e => e.Id == id) ?? throw Refuse($"There is no {list} {id}.", all.Count == 0 ? "The list is empty." : $"The last is {all[^1].Id}.");
+    }
+
+    private static BookEntry Changed(BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
+    {
+        var type = entry.GetType();
+        var json = JsonSerializer.SerializeToNode(entry, type)!.AsObject();
+        json["Id"] = 0;
+        var fields = type.GetProperties().Where(p => !Fixed.Contains(p.Name)).ToDictionary(p => p.Name, StringComparer.OrdinalIgnoreCase);
+        foreach (var (name, text) in set)
+        {
+            if (!fields.TryGetValue(name.Replace(" ", "").Replace("-", ""), out var field))
+                throw Refuse($"A {list} has no \"{name}\" to change.", $"Write one of: {string.Join(", ", fields.Keys.Select(Words))}.");
+            json[field.Name] = Value(field, name, text);
+        }
+        return (BookEntry)json.Deserialize(type)!;
+    }
+
+    private static JsonNode? Value(PropertyInfo field, string name, string text)
+    {
+        var type = Nullable.GetUnderlyingType(field.PropertyType) ?? field.PropertyType;
+        if (text.Length == 0 && (type != field.PropertyType || type == typeof(string)))
+            return null;
+        if (type == typeof(int) && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole))
+            return whole;
+        if (type == typeof(decimal) && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
+            return figure;
+        if (type == typeof(DateOnly) && DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+            return day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        if (type == typeof(bool) && text is "yes" or "no")
+            return text == "yes";
+        return type == typeof(string)
+            ? text
+            : throw Refuse($"\"{text}\" cannot be the {name}.", type == typeof(DateOnly) ? "Write year, month and day: 2026-11-25" : type == typeof(bool) ? "Write yes or no." : "Write a plain figure with a decimal point, in the unit of the list (grams, pieces, money).");
+    }
+
+    private static string Words(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
+
+    private static InputException Refuse(FormattableString wrong, string write) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write));
+
+    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+}

@@ -1,0 +1,173 @@
+namespace LabelForge.Records.Books;
+
+/// <summary>An entry in the books. It is never changed; a <see cref="Correction"/> strikes it and says why.</summary>
+public abstract class BookEntry
+{
+    /// <summary>Its number in its list.</summary>
+    public int Id { get; init; }
+
+    /// <summary>The calendar date of what happened.</summary>
+    public required DateOnly On { get; init; }
+
+    /// <summary>Who did it.</summary>
+    public required string By { get; init; }
+
+    /// <summary>A note, or where a paper or picture lies.</summary>
+    public string? Note { get; init; }
+}
+
+/// <summary>A material that came in: one supplier's lot. On the bench it is called M and its number.</summary>
+public sealed class Receipt : BookEntry
+{
+    /// <summary>The material's id in the workshop.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>Who sold it.</summary>
+    public string? Supplier { get; init; }
+
+    /// <summary>The supplier's own lot, as on the bottle.</summary>
+    public string? SupplierLot { get; init; }
+
+    /// <summary>How much: grams, or pieces of packaging.</summary>
+    public required decimal Amount { get; init; }
+
+    /// <summary>What was paid for all of it, in the workshop's currency.</summary>
+    public required decimal Price { get; init; }
+
+    /// <summary>Best before, where the paper says.</summary>
+    public DateOnly? BestBefore { get; init; }
+
+    /// <summary>Where its certificate lies.</summary>
+    public string? Certificate { get; init; }
+}
+
+/// <summary>A batch begun: the recipe as it stood then, frozen.</summary>
+public sealed class Batch : BookEntry
+{
+    /// <summary>The lot code on the labels.</summary>
+    public required string Lot { get; init; }
+
+    /// <summary>The recipe's id.</summary>
+    public required string Recipe { get; init; }
+
+    /// <summary>The product's name then.</summary>
+    public required string Product { get; init; }
+
+    /// <summary>The recipe and materials as JSON, as they stood; see <see cref="FrozenRecipe"/>.</summary>
+    public required string Frozen { get; init; }
+
+    /// <summary>The pieces planned.</summary>
+    public required int PiecesPlanned { get; init; }
+}
+
+/// <summary>An amount weighed into a batch, and out of which material lot.</summary>
+public sealed class Weighing : BookEntry
+{
+    /// <summary>The batch's number.</summary>
+    public required int BatchId { get; init; }
+
+    /// <summary>The material's id.</summary>
+    public required string Material { get; init; }
+
+    /// <summary>The receipt it came from; null where the material is not kept in stock (tap water).</summary>
+    public int? ReceiptId { get; init; }
+
+    /// <summary>The mass in grams.</summary>
+    public required decimal Grams { get; init; }
+}
+
+/// <summary>What happened otherwise than planned.</summary>
+public sealed class Deviation : BookEntry
+{
+    /// <summary>The batch's number.</summary>
+    public required int BatchId { get; init; }
+
+    /// <summary>What happened, and what was done.</summary>
+    public required string What { get; init; }
+}
+
+/// <summary>A batch finished: the lot that can be sold.</summary>
+public sealed class Closing : BookEntry
+{
+    /// <summary>The batch's number.</summary>
+    public required int BatchId { get; init; }
+
+    /// <summary>The pieces that came out, rejected ones too.</summary>
+    public required int Made { get; init; }
+
+    /// <summary>Of these, the rejected ones.</summary>
+    public required int Rejected { get; init; }
+
+    /// <summary>What all pieces weigh together in grams, where weighed: the rest was lost in the pot.</summary>
+    public decimal? YieldGrams { get; init; }
+}
+
+/// <summary>Pieces that left: sold or given.</summary>
+public sealed class Sale : BookEntry
+{
+    /// <summary>The batch's number.</summary>
+    public required int BatchId { get; init; }
+
+    /// <summary>How many pieces.</summary>
+    public required int Pieces { get; init; }
+
+    /// <summary>To whom, or which market day.</summary>
+    public required string To { get; init; }
+
+    /// <summary>What was paid for all of them; 0 for a gift.</summary>
+    public required decimal Paid { get; init; }
+}
+
+/// <summary>A complaint or an adverse event.</summary>
+public sealed class Complaint : BookEntry
+{
+    /// <summary>The batch's number, where the lot is known.</summary>
+    public int? BatchId { get; init; }
+
+    /// <summary>Who told of it.</summary>
+    public required string From { get; init; }
+
+    /// <summary>What they told.</summary>
+    public required string What { get; init; }
+
+    /// <summary>Whether it is serious in the sense of FD&amp;C Act, section 604(5).</summary>
+    public required bool Serious { get; init; }
+
+    /// <summary>The last day to report it; null where it need not be.</summary>
+    public DateOnly? ReportBy { get; init; }
+
+    /// <summary>The day until which the record must be kept.</summary>
+    public required DateOnly KeepUntil { get; init; }
+}
+
+/// <summary>Material or pieces thrown away or taken back.</summary>
+public sealed class Disposal : BookEntry
+{
+    /// <summary>The batch's number, for pieces.</summary>
+    public int? BatchId { get; init; }
+
+    /// <summary>The receipt's number, for material.</summary>
+    public int? ReceiptId { get; init; }
+
+    /// <summary>Pieces, or grams of material.</summary>
+    public required decimal Amount { get; init; }
+
+    /// <summary>Why, and how.</summary>
+    public required string Reason { get; init; }
+}
+
+/// <summary>Strikes an entry, and names the one that stands instead, if any.</summary>
+public sealed class Correction : BookEntry
+{
+    /// <summary>The list of the struck entry, such as <c>sale</c>.</summary>
+    public required string List { get; init; }
+
+    /// <summary>The struck entry's number.</summary>
+    public required int EntryId { get; init; }
+
+    /// <summary>The number of the entry that stands instead; null where none does.</summary>
+    public int? InsteadId { get; set; }
+
+    /// <summary>Why.</summary>
+    public required string Reason { get; init; }
+}

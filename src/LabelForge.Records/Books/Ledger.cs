@@ -1,0 +1,122 @@
+using LabelForge.Measures;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>The books at one moment, as they stand after corrections: what is in stock, what went where.</summary>
+public sealed class Ledger
+{
+    private readonly Dictionary<(string List, int Id), Correction> _struck;
+
+    private Ledger(RecordsContext context)
+    {
+        Corrections = [.. context.Corrections.AsNoTracking().OrderBy(c => c.Id)];
+        _struck = Corrections.ToDictionary(c => (c.List, c.EntryId));
+        AllReceipts = [.. context.Receipts.AsNoTracking().OrderBy(r => r.Id)];
+        AllBatches = [.. context.Batches.AsNoTracking().OrderBy(r => r.Id)];
+        AllWeighings = [.. context.Weighings.AsNoTracking().OrderBy(r => r.Id)];
+        AllDeviations = [.. context.Deviations.AsNoTracking().OrderBy(r => r.Id)];
+        AllClosings = [.. context.Closings.AsNoTracking().OrderBy(r => r.Id)];
+        AllSales = [.. context.Sales.AsNoTracking().OrderBy(r => r.Id)];
+        AllComplaints = [.. context.Complaints.AsNoTracking().OrderBy(r => r.Id)];
+        AllDisposals = [.. context.Disposals.AsNoTracking().OrderBy(r => r.Id)];
+        Receipts = Standing(BookLists.Receipt, AllReceipts);
+        Batches = Standing(BookLists.Batch, AllBatches);
+        Weighings = Standing(BookLists.Weighing, AllWeighings);
+        Deviations = Standing(BookLists.Deviation, AllDeviations);
+        Closings = Standing(BookLists.Closing, AllClosings);
+        Sales = Standing(BookLists.Sale, AllSales);
+        Complaints = Standing(BookLists.Complaint, AllComplaints);
+        Disposals = Standing(BookLists.Disposal, AllDisposals);
+    }
+
+    public IReadOnlyList<Correction> Corrections { get; }
+
+    public IReadOnlyList<Receipt> AllReceipts { get; }
+
+    public IReadOnlyList<Batch> AllBatches { get; }
+
+    public IReadOnlyList<Weighing> AllWeighings { get; }
+
+    public IReadOnlyList<Deviation> AllDeviations { get; }
+
+    public IReadOnlyList<Closing> AllClosings { get; }
+
+    public IReadOnlyList<Sale> AllSales { get; }
+
+    public IReadOnlyList<Complaint> AllComplaints { get; }
+
+    public IReadOnlyList<Disposal> AllDisposals { get; }
+
+    /// <summary>The receipts that stand.</summary>
+    public IReadOnlyList<Receipt> Receipts { get; }
+
+    /// <summary>The batches that stand.</summary>
+    public IReadOnlyList<Batch> Batches { get; }
+
+    /// <summary>The weighings that stand.</summary>
+    public IReadOnlyList<Weighing> Weighings { get; }
+
+    /// <summary>The deviations that stand.</summary>
+    public IReadOnlyList<Deviation> Deviations { get; }
+
+    /// <summary>The closings that stand.</summary>
+    public IReadOnlyList<Closing> Closings { get; }
+
+    /// <summary>The sales and gifts that stand.</summary>
+    public IReadOnlyList<Sale> Sales { get; }
+
+    /// <summary>The complaints that stand.</summary>
+    public IReadOnlyList<Complaint> Complaints { get; }
+
+    /// <summary>The disposals that stand.</summary>
+    public IReadOnlyList<Disposal> Disposals { get; }
+
+    internal static Ledger Load(RecordsContext context) => new(context);
+
+    /// <summary>The correction that strikes an entry, or null where it stands.</summary>
+    public Correction? StruckBy(string list, int id) => _struck.GetValueOrDefault((list, id));
+
+    /// <summary>The entry that stands in the place of one: itself, or what corrections put instead; null where it was struck for good.</summary>
+    public int? Current(string list, int id)
+    {
+        int? now = id;
+        while (now is { } at && _struck.TryGetValue((list, at), out var correction))
+            now = correction.InsteadId;
+        return now;
+    }
+
+    /// <summary>The batch of a lot code.</summary>
+    /// <exception cref="InputException">No batch has that lot.</exception>
+    public Batch BatchOf(string lot) => Batches.FirstOrDefault(b => b.Lot == lot)
+        ?? throw new InputException(new Problem(null, 0, $"No batch has the lot {lot}.",
+            AllBatches.Count == 0 ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", Batches.TakeLast(5).Select(b => b.Lot))}."));
+
+    /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>
+    public int? BatchNow(int? batchId) => batchId is { } id ? Current(BookLists.Batch, id) : null;
+
+    /// <summary>Grams (or pieces of packaging) left of a receipt.</summary>
+    public decimal Left(Receipt receipt) => receipt.Amount
+        - Weighings.Where(w => w.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id && BatchNow(w.BatchId) is not null).Sum(w => w.Grams)
+        - Disposals.Where(d => d.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id).Sum(d => d.Amount);
+
+    /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
+    public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) => Receipts
+        .Where(r => r.Material == material)
+        .Select(r => (Receipt: r, Left: Left(r)))
+        .Where(r => r.Left > 0)
+        .OrderBy(r => r.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(r => r.Receipt.On).ThenBy(r => r.Receipt.Id);
+
+    /// <summary>The closing of a batch, or null while it is open.</summary>
+    public Closing? ClosingOf(Batch batch) => Closings.FirstOrDefault(c => BatchNow(c.BatchId) == batch.Id);
+
+    /// <summary>Good pieces of a batch still in the house.</summary>
+    public int PiecesLeft(Batch batch) => ClosingOf(batch) is not { } closing ? 0
+        : closing.Made - closing.Rejected - Sales.Where(s => BatchNow(s.BatchId) == batch.Id).Sum(s => s.Pieces)
+            - (int)Disposals.Where(d => BatchNow(d.BatchId) == batch.Id).Sum(d => d.Amount);
+
+    /// <summary>What was weighed into a batch.</summary>
+    public IEnumerable<Weighing> WeighedInto(Batch batch) => Weighings.Where(w => BatchNow(w.BatchId) == batch.Id);
+
+    private T[] Standing<T>(string list, IReadOnlyList<T> all) where T : BookEntry => [.. all.Where(e => !_struck.ContainsKey((list, e.Id)))];
+}

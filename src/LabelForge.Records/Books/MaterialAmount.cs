@@ -1,0 +1,35 @@
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>An amount of a material as it is bought: any unit, or pieces of packaging.</summary>
+public static class MaterialAmount
+{
+    /// <summary>Grams, or pieces for packaging.</summary>
+    /// <param name="material">The material, for its density.</param>
+    /// <param name="text">For example <c>5 lb</c>, <c>16 fl oz</c>, <c>100 pieces</c>.</param>
+    public static Parsed<decimal> Read(Material material, string text)
+    {
+        var words = text.Trim().Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (words is [var count, "pieces" or "piece" or "pcs"])
+        {
+            if (material.Kind != MaterialKind.Packaging)
+                return Parsed<decimal>.Refused($"{material.Name} is not counted in pieces.", "Write its mass or volume: 5 lb, 16 fl oz, 250 g");
+            return int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces > 0
+                ? Parsed<decimal>.Of(pieces)
+                : Parsed<decimal>.Refused($"\"{count}\" is not a number of pieces.", "Write a whole number: 100 pieces");
+        }
+        var parsed = Amount.Parse(text);
+        if (!parsed.IsValue)
+            return Parsed<decimal>.Refused(parsed.Wrong, parsed.Write);
+        if (parsed.Value.IsMass)
+            return Parsed<decimal>.Of(parsed.Value.AsMass().Grams);
+        if (!parsed.Value.IsVolume)
+            return Parsed<decimal>.Refused($"\"{text}\" is a share, not an amount.", "Write what came in: 5 lb, 16 fl oz, 250 g");
+        return material.GramsPerMillilitre is { } density
+            ? Parsed<decimal>.Of(Math.Round(parsed.Value.AsVolume(material.DropsPerMillilitre).Millilitres * density, 6))
+            : Parsed<decimal>.Refused($"\"{text}\" is a volume, and nothing says how heavy {material.Name} is.", $"Write its mass, or add its density to {material.File}: density: 0.95 g/mL");
+    }
+}

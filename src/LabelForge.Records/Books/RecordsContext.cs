@@ -1,0 +1,41 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>The tables of records.db. Rows are added and never changed; the database itself refuses otherwise.</summary>
+public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : DbContext(options)
+{
+    public DbSet<Receipt> Receipts => Set<Receipt>();
+
+    public DbSet<Batch> Batches => Set<Batch>();
+
+    public DbSet<Weighing> Weighings => Set<Weighing>();
+
+    public DbSet<Deviation> Deviations => Set<Deviation>();
+
+    public DbSet<Closing> Closings => Set<Closing>();
+
+    public DbSet<Sale> Sales => Set<Sale>();
+
+    public DbSet<Complaint> Complaints => Set<Complaint>();
+
+    public DbSet<Disposal> Disposals => Set<Disposal>();
+
+    public DbSet<Correction> Corrections => Set<Correction>();
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder model)
+    {
+        model.Entity<Batch>().HasIndex(b => b.Lot);
+        model.Entity<Weighing>().HasOne<Batch>().WithMany().HasForeignKey(w => w.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Weighing>().HasOne<Receipt>().WithMany().HasForeignKey(w => w.ReceiptId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Deviation>().HasOne<Batch>().WithMany().HasForeignKey(d => d.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Closing>().HasOne<Batch>().WithMany().HasForeignKey(c => c.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Sale>().HasOne<Batch>().WithMany().HasForeignKey(s => s.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Complaint>().HasOne<Batch>().WithMany().HasForeignKey(c => c.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Disposal>().HasOne<Batch>().WithMany().HasForeignKey(d => d.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Disposal>().HasOne<Receipt>().WithMany().HasForeignKey(d => d.ReceiptId).OnDelete(DeleteBehavior.Restrict);
+        // An entry is struck once; what stands instead can be struck in its turn.
+        model.Entity<Correction>().HasIndex(c => new { c.List, c.EntryId }).IsUnique();
+    }
+}

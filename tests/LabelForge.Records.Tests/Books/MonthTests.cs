@@ -1,0 +1,88 @@
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Records.Tests.Books;
+
+public class MonthTests
+{
+    /// <summary>40 batches, 300 sales, mistakes and corrections; beside them a plain tally kept by hand.</summary>
+    [Fact]
+    public void A_month_of_a_makers_life_leaves_books_that_balance_to_the_gram_and_the_cent()
+    {
+        using var shop = new TestShop();
+        var random = new Random(6);
+        var book = shop.Book;
+        var stock = new Dictionary<string, decimal> { ["base"] = 0, ["castor-oil"] = 0, ["scent"] = 0 };
+        var pieces = new Dictionary<string, int>();
+        var (money, spent) = (0m, 0m);
+
+        void Buy(string material, decimal grams, decimal price)
+        {
+            shop.Receive(material, grams, price, TestShop.Day.AddDays(random.Next(30, 900)));
+            stock[material] += grams;
+            spent += price;
+        }
+
+        var sales = 0;
+        for (var i = 0; i < 40; i++)
+        {
+            if (i % 8 == 0)
+            {
+                Buy("base", 9_071.8474m, 47.00m);
+                Buy("castor-oil", 454.249414m, 9.50m);
+                Buy("scent", 250.5m, 31.25m);
+            }
+            var lot = new LotCode(TestShop.Day.AddDays(i / 2), 1 + i % 2).ToString();
+            shop.Start(lot);
+            foreach (var (material, planned) in new[] { ("base", 900m), ("castor-oil", 27m), ("scent", 18m) })
+            {
+                var grams = planned + random.Next(-50, 50) / 10m * planned / 900m;
+                var written = Bench.Weigh(book, lot, material, grams, null, TestShop.Day, "A");
+                if (random.Next(5) == 0)
+                {
+                    // A slip of the pen: the last part was a gram less.
+                    var last = written[^1];
+                    if (last.Grams > 1)
+                    {
+                        Correcting.Of(book, "weighing", last.Id, new Dictionary<string, string> { ["grams"] = (last.Grams - 1).ToString(System.Globalization.CultureInfo.InvariantCulture) }, "misread", TestShop.Day, "A");
+                        grams -= 1;
+                    }
+                }
+                stock[material] -= grams;
+            }
+            var rejected = random.Next(2);
+            Bench.Close(book, lot, 8, rejected, 905m, TestShop.Day, "A");
+            pieces[lot] = 8 - rejected;
+            while (sales < 300 * (i + 1) / 40)
+            {
+                sales++;
+                var from = pieces.Where(p => p.Value > 0).Select(p => p.Key).FirstOrDefault();
+                if (from is null)
+                {
+                    Assert.Contains("less than nothing", TestShop.Refusal(() => Shop.Sell(book, lot, 1, "too much", 7, TestShop.Day, "A")));
+                    continue;
+                }
+                var paid = random.Next(10) == 0 ? 0 : 6.95m;
+                var sale = Shop.Sell(book, from, 1, $"buyer {sales}", paid, TestShop.Day, "A");
+                if (random.Next(12) == 0)
+                {
+                    Correcting.Of(book, "sale", sale.Id, new Dictionary<string, string> { ["paid"] = "5.05", ["to"] = "=someone" }, "wrong price", TestShop.Day, "A");
+                    paid = 5.05m;
+                }
+                pieces[from]--;
+                money += paid;
+            }
+        }
+
+        var ledger = book.Read();
+        foreach (var (material, left) in stock)
+            Assert.Equal(left, ledger.Receipts.Where(r => r.Material == material).Sum(ledger.Left));
+        foreach (var (lot, left) in pieces)
+            Assert.Equal(left, ledger.PiecesLeft(ledger.BatchOf(lot)));
+        Assert.Equal(money, ledger.Sales.Sum(s => s.Paid));
+        Assert.Equal(spent, ledger.Receipts.Sum(r => r.Price));
+        Assert.NotEmpty(ledger.Corrections);
+        Balance.Check(ledger);
+    }
+}
