@@ -8,7 +8,7 @@ var root = new RootCommand("From a recipe to a checked, printed sheet of labels.
 foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), LotVerb.Build(),
-    LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), BatchVerb.Build(),
+    LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
     FragranceVerb.Build(), MaterialVerb.Build(),
 }.Concat(RecordVerbs.All()))
 {

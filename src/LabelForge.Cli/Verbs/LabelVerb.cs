@@ -1,21 +1,34 @@
 using System.CommandLine;
+using LabelForge.Measures;
 using LabelForge.Print.Output;
+using LabelForge.Print.Proofs;
 
 namespace LabelForge.Cli.Verbs;
 
-/// <summary><c>label</c>: one label as PDF, SVG or PNG.</summary>
+/// <summary><c>label</c>: one label as PDF, SVG or PNG, or a proof of it.</summary>
 internal static class LabelVerb
 {
     public static Command Build()
     {
         var inputs = new PrintInputs();
         var output = Shared.Out("The file to write: .pdf, .svg or .png");
-        var verb = new Command("label", "One label as PDF, SVG or PNG") { output };
+        var dots = new Option<int?>("--dpi") { Description = "Dots to the inch of a PNG, from 72 to 2400 (default: 300)" };
+        var proof = new Option<bool>("--proof") { Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare" };
+        var verb = new Command("label", "One label as PDF, SVG or PNG") { output, dots, proof };
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
+            var path = r.GetValue(output)!;
+            var ending = Path.GetExtension(path).ToLowerInvariant();
+            if (r.GetValue(dots) is not null && ending != ".png")
+                throw new InputException(new Problem(null, 0, $"A {ending} file has no dots; it is sharp at any size.", "Leave out --dpi, or write a .png."));
+            if (r.GetValue(proof) && ending != ".pdf")
+                throw new InputException(new Problem(null, 0, "A proof is a PDF.", "Give the file the ending .pdf."));
             var (job, lot, on) = inputs.Prepare(r);
-            LabelFile.Write(r.GetValue(output)!, job.Fit.OrRefuse(), PrintInputs.Info(job, lot, on));
+            if (r.GetValue(proof))
+                ProofSheet.WritePdf(path, job.Fit.OrRefuse(), job.Content.Market, on, PrintInputs.Info(job, lot, on));
+            else
+                LabelFile.Write(path, job.Fit.OrRefuse(), PrintInputs.Info(job, lot, on), r.GetValue(dots) ?? LabelFile.UsualDotsPerInch);
             return Exit.Done;
         }));
         return verb;

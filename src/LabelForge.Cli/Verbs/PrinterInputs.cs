@@ -17,6 +17,11 @@ internal sealed class PrinterInputs
             verb.Options.Add(option);
     }
 
+    /// <summary>How prints for the printer named are moved and stretched as remembered; not at all where it is new.</summary>
+    public Correction Remembered(ParseResult r, string workshopFolder) => r.GetValue(_printer) is { } id
+        ? (PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown).Correction
+        : throw new InputException(new Problem(null, 0, "No printer is named.", "Name it with --printer, so that its stretch can be remembered."));
+
     /// <summary>The printer as remembered and as changed now.</summary>
     /// <param name="r">The words of the command.</param>
     /// <param name="workshopFolder">Where printers are remembered.</param>

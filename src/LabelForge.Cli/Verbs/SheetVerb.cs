@@ -16,13 +16,14 @@ internal static class SheetVerb
     private static readonly Option<int?> Count = new("--count") { Description = "How many labels (default: what is left of one sheet)" };
     private static readonly Option<int?> First = new("--first") { Description = "The first free position of a part-used sheet, counted from 1" };
     private static readonly Option<string?> Fill = new("--fill") { Description = "Several recipes or lots on the sheets: bramble-bar:10,tideline-bar@26R25-02C:20" };
+    private static readonly Option<string?> Serial = new("--serial") { Description = "Number the labels, each with its own barcode: 1..500" };
     private static readonly Option<bool> Remember = new("--remember") { Description = "Start where the last print on this stock ended, and remember where this one ends" };
     private static readonly Option<bool> Marks = new("--cut-marks") { Description = "Draw marks to cut by, for plain paper" };
     private static readonly Option<string> Output = Shared.Out("The PDF to write");
 
     public static Command Build()
     {
-        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { Stock, Count, First, Fill, Remember, Marks, Output };
+        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { Stock, Count, First, Fill, Serial, Remember, Marks, Output };
         Inputs.AddTo(verb);
         PrinterOptions.AddTo(verb);
         verb.SetAction(r => Exit.Run(() => Run(r)));
@@ -32,22 +33,30 @@ internal static class SheetVerb
     private static int Run(ParseResult r)
     {
         var items = Items(r);
+        var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
+        if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
+            throw new InputException(new Problem(null, 0, "Serial numbers say how many labels there are, of one recipe.", "Leave out --count and --fill."));
         var made = items.Select(i => (Made: Inputs.Prepare(r, i.Recipe, i.Lot), i.Count)).ToList();
         var folder = made[0].Made.Job.Workshop.Folder;
         var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
         var partUsed = r.GetValue(Remember) ? PartUsedSheets.Of(folder) : null;
         var first = r.GetValue(First) ?? partUsed?.FirstOf(stock) ?? 1;
         var (printer, changed) = PrinterOptions.Resolve(r, folder);
+        var serials = numbers is null ? null : SerialLabels.Prepare(made[0].Made.Job, made[0].Made.Lot, numbers);
         var order = new SheetOrder
         {
             Stock = stock,
-            Runs = [.. made.Select(m => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? SheetWriter.Plan(stock, first, r.GetValue(Count)).Count))],
+            Runs = serials is not null ? [new LabelRun(serials.Sample, serials.Count)] : [.. made.Select(m => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? SheetWriter.Plan(stock, first, r.GetValue(Count)).Count))],
             First = first,
             Correction = printer.Correction,
             CutMarks = r.GetValue(Marks),
         };
         var path = r.GetValue(Output)!;
-        SheetWriter.WritePdf(path, order, Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
+        var (info, progress) = (Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
+        if (serials is null)
+            SheetWriter.WritePdf(path, order, info, progress);
+        else
+            SerialSheets.WritePdf(path, serials, order, info, progress);
         foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)))
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);

@@ -6,21 +6,21 @@ namespace LabelForge.Print.Drawing;
 /// <summary>Draws text and bars on a Skia canvas whose unit is the point.</summary>
 internal static class LabelPainter
 {
-    public static void Paint(SKCanvas canvas, LabelLayout label, double left, double top)
+    public static void Paint(SKCanvas canvas, LabelLayout label, double left, double top, DrawnFaces? faces = null)
     {
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
         using var bars = new SKPaint { Color = SKColors.Black, IsAntialias = false };
         foreach (var bar in label.Bars)
             canvas.DrawRect(SKRect.Create((float)(left + bar.X), (float)(top + bar.Y), (float)bar.Width, (float)bar.Height), bars);
         foreach (var line in label.Lines)
-            Paint(canvas, line.Text, left + line.X, top + line.Y, ink);
+            Paint(canvas, line.Text, left + line.X, top + line.Y, ink, faces);
     }
 
-    public static void Paint(SKCanvas canvas, MeasuredText text, double x, double baseline, SKPaint ink)
+    public static void Paint(SKCanvas canvas, MeasuredText text, double x, double baseline, SKPaint ink, DrawnFaces? faces = null)
     {
         if (text.Shape.Glyphs.IsEmpty)
             return;
-        using var font = FontOf(text.Face, text.Size);
+        using var font = FontOf(text.Face, text.Size, faces);
         using var builder = new SKTextBlobBuilder();
         var places = text.Shape.Offsets.Select(o => new SKPoint((float)(o * text.Size), 0)).ToArray();
         builder.AddPositionedRun(text.Shape.Glyphs.AsSpan(), font, places);
@@ -28,7 +28,7 @@ internal static class LabelPainter
         canvas.DrawText(blob, (float)x, (float)baseline, ink);
     }
 
-    public static SKFont FontOf(TypeFace face, double size) => new(face.Typeface, (float)size)
+    public static SKFont FontOf(TypeFace face, double size, DrawnFaces? faces = null) => new(faces is null ? face.Typeface : faces[face], (float)size)
     {
         Hinting = SKFontHinting.None,
         Subpixel = true,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
+using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Drawing;
 
@@ -19,6 +20,9 @@ public sealed record Outline(double X, double Y, double Width, double Height, do
 /// <summary>A straight line. Points from the page's top left corner, down.</summary>
 public sealed record Stroke(double X1, double Y1, double X2, double Y2, double Thickness, Tint Tint);
 
+/// <summary>A line of text. Points from the page's top left corner, down; Y is the baseline.</summary>
+public sealed record PictureLine(MeasuredText Text, double X, double Y);
+
 /// <summary>A page of outlines, lines and text: a drawing of stock, a test page.</summary>
 public sealed record Picture(Length Width, Length Height)
 {
@@ -29,5 +33,5 @@ public sealed record Picture(Length Width, Length Height)
     public ImmutableArray<Stroke> Strokes { get; init; } = [];
 
     /// <summary>The lines of text.</summary>
-    public ImmutableArray<PlacedLine> Lines { get; init; } = [];
+    public ImmutableArray<PictureLine> Lines { get; init; } = [];
 }

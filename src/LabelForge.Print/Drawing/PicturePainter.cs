@@ -9,7 +9,7 @@ internal static class PicturePainter
 
     private static readonly SKColor Grey = SKColor.Parse(GreyInHex);
 
-    public static void Paint(SKCanvas canvas, Picture picture)
+    public static void Paint(SKCanvas canvas, Picture picture, DrawnFaces? faces = null)
     {
         using var pen = new SKPaint { Style = SKPaintStyle.Stroke, IsAntialias = true };
         foreach (var o in picture.Outlines)
@@ -28,7 +28,7 @@ internal static class PicturePainter
         }
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
         foreach (var line in picture.Lines)
-            LabelPainter.Paint(canvas, line.Text, line.X, line.Y, ink);
+            LabelPainter.Paint(canvas, line.Text, line.X, line.Y, ink, faces);
     }
 
     private static SKColor Of(Tint tint) => tint == Tint.Grey ? Grey : SKColors.Black;

@@ -11,14 +11,19 @@ public static class LotSymbol
 {
     /// <summary>A GS1 DataMatrix with (01) and (10) where the recipe has an item number under the business's prefix, else Code 128 of the lot.</summary>
     /// <exception cref="InputException">The item number cannot stand under the prefix.</exception>
-    public static InkBlock For(Workshop workshop, Recipe recipe, LotCode lot, BarcodeOptions options)
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="lot">The lot.</param>
+    /// <param name="options">Size and printer.</param>
+    /// <param name="serial">The piece's own number: (21) in a GS1 DataMatrix, after a solidus in Code 128; null for none.</param>
+    public static InkBlock For(Workshop workshop, Recipe recipe, LotCode lot, BarcodeOptions options, string? serial = null)
     {
         if (workshop.Business.GtinPrefix is not { } prefix || recipe.Item is not { } item)
-            return Need(Barcode.Draw(BarcodeKind.Code128, lot.ToString(), options), recipe);
+            return Need(Barcode.Draw(BarcodeKind.Code128, serial is null ? lot.ToString() : $"{lot}/{serial}", options), recipe);
         if (!int.TryParse(item, out var number) || number < 0)
             throw new InputException(new Problem(recipe.File, 0, $"\"{item}\" is not an item number.", "Write the digits that you gave this product under your company prefix: item: \"12\""));
         var gtin = Need(Gtin.FromPrefix(prefix, number), recipe);
-        return Need(Barcode.Draw(BarcodeKind.Gs1DataMatrix, Need(Gs1ElementString.ForItem(gtin, lot.ToString()), recipe), options), recipe);
+        return Need(Barcode.Draw(BarcodeKind.Gs1DataMatrix, Need(Gs1ElementString.ForItem(gtin, lot.ToString(), serial: serial), recipe), options), recipe);
     }
 
     private static T Need<T>(Parsed<T> parsed, Recipe recipe) =>

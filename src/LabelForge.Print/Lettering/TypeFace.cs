@@ -99,6 +99,13 @@ public sealed class TypeFace
     /// <summary>The weight that the font file gives itself: 400 regular, 600 semi-bold, 700 bold (OpenType, OS/2 usWeightClass).</summary>
     public int Weight => Typeface.FontWeight;
 
+    /// <summary>The face with these glyphs alone, under their own numbers, or null where it cannot be cut. The caller disposes it.</summary>
+    internal SKTypeface? CutTo(IEnumerable<ushort> glyphs, IEnumerable<int> characters)
+    {
+        lock (shaping)
+            return FontSubset.Of(face, glyphs, characters) is { } bytes ? SKTypeface.FromStream(new MemoryStream(bytes)) : null;
+    }
+
     // Blob.FromStream pins the bytes only while it is called, so a later collection may move them from under HarfBuzz.
     // These lie outside the collector's reach, for as long as the process runs: a face is loaded once.
     private static Blob Held(byte[] file)

@@ -4,6 +4,7 @@ using LabelForge.Print.Lettering;
 using LabelForge.Print.Sheets;
 using PdfSharp.Drawing;
 using PdfSharp.Pdf;
+using SkiaSharp;
 
 namespace LabelForge.Print.Output;
 
@@ -15,7 +16,7 @@ internal sealed class FormDocument : IDisposable
 {
     private readonly PdfDocument _document = new();
     private readonly DocumentInfo _info;
-    private readonly Dictionary<LabelLayout, XPdfForm> _forms = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<object, XPdfForm> _forms = new(ReferenceEqualityComparer.Instance);
 
     public FormDocument(DocumentInfo info)
     {
@@ -32,7 +33,7 @@ internal sealed class FormDocument : IDisposable
         var page = _document.AddPage();
         page.Width = XUnit.FromPoint(Points.Of(width));
         page.Height = XUnit.FromPoint(Points.Of(height));
-        return new FormPage(XGraphics.FromPdfPage(page), FormOf);
+        return new FormPage(this, XGraphics.FromPdfPage(page));
     }
 
     public void Save(Stream stream)
@@ -51,36 +52,23 @@ internal sealed class FormDocument : IDisposable
         _document.Dispose();
     }
 
-    private XPdfForm FormOf(LabelLayout label)
+    /// <summary>The form of a label or a picture, drawn when it is first wanted.</summary>
+    internal XPdfForm FormOf(object drawn) => _forms.TryGetValue(drawn, out var known) ? known : _forms[drawn] = drawn switch
     {
-        if (_forms.TryGetValue(label, out var known))
-            return known;
-        var drawn = new MemoryStream();
-        PdfFile.Write(drawn, _info, WholePage(label.Design.Width), WholePage(label.Design.Height), [canvas => LabelPainter.Paint(canvas, label, 0, 0)]);
-        drawn.Position = 0;
-        return _forms[label] = XPdfForm.FromStream(drawn);
+        LabelLayout label => Form(label.Design.Width, label.Design.Height, label.Lines.Select(l => l.Text), (canvas, faces) => LabelPainter.Paint(canvas, label, 0, 0, faces)),
+        Picture picture => Form(picture.Width, picture.Height, picture.Lines.Select(l => l.Text), (canvas, faces) => PicturePainter.Paint(canvas, picture, faces)),
+        _ => throw new ArgumentException("Neither a label nor a picture.", nameof(drawn)),
+    };
+
+    private XPdfForm Form(Length width, Length height, IEnumerable<MeasuredText> texts, Action<SKCanvas, DrawnFaces> paint)
+    {
+        using var faces = DrawnFaces.Of(texts);
+        var page = new MemoryStream();
+        PdfFile.Write(page, _info, Whole(width), Whole(height), [canvas => paint(canvas, faces)]);
+        page.Position = 0;
+        return XPdfForm.FromStream(page);
     }
 
     // Skia rounds a page to its own dots, which would cut the form's edge; in steps of 6 points nothing is rounded.
-    private static double WholePage(Length side) => 6 * Math.Ceiling(Points.Of(side) / 6);
-}
-
-/// <summary>A page that labels are placed on.</summary>
-internal sealed class FormPage(XGraphics graphics, Func<LabelLayout, XPdfForm> formOf) : IDisposable
-{
-    public void Place(LabelLayout label, double x, double y, Correction correction)
-    {
-        var form = formOf(label);
-        var (left, top) = correction.Apply(x, y);
-        graphics.DrawImage(form, left, top, form.PointWidth * correction.FactorX, form.PointHeight * correction.FactorY);
-    }
-
-    public void Draw(Stroke stroke, Correction correction)
-    {
-        var (x1, y1) = correction.Apply(stroke.X1, stroke.Y1);
-        var (x2, y2) = correction.Apply(stroke.X2, stroke.Y2);
-        graphics.DrawLine(new XPen(stroke.Tint == Tint.Grey ? XColors.Gray : XColors.Black, stroke.Thickness), x1, y1, x2, y2);
-    }
-
-    public void Dispose() => graphics.Dispose();
+    private static double Whole(Length side) => 6 * Math.Ceiling(Points.Of(side) / 6);
 }

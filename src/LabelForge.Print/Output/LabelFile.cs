@@ -20,6 +20,8 @@ public static class LabelFile
     /// <exception cref="InputException">The ending is none of .pdf, .svg and .png, or the file cannot be written.</exception>
     public static void Write(string path, LabelLayout label, DocumentInfo info, int dotsPerInch = UsualDotsPerInch)
     {
+        if (dotsPerInch is < 72 or > 2400)
+            throw new InputException(new Problem(null, 0, $"A picture cannot have {dotsPerInch} dots to the inch.", "Write from 72 to 2400; a usual printer has 300 or 600."));
         Action<Stream> write = Path.GetExtension(path).ToLowerInvariant() switch
         {
             ".pdf" => stream => WritePdf(stream, label, info),
@@ -31,8 +33,13 @@ public static class LabelFile
     }
 
     /// <summary>Writes a page of the label's own size.</summary>
-    public static void WritePdf(Stream stream, LabelLayout label, DocumentInfo info) =>
-        PdfFile.Write(stream, info, Points.Of(label.Design.Width), Points.Of(label.Design.Height), [canvas => LabelPainter.Paint(canvas, label, 0, 0)]);
+    public static void WritePdf(Stream stream, LabelLayout label, DocumentInfo info)
+    {
+        using var document = new FormDocument(info);
+        using (var page = document.AddPage(label.Design.Width, label.Design.Height))
+            page.Place(label, 0, 0, default);
+        document.Save(stream);
+    }
 
     /// <summary>Writes a picture on white.</summary>
     /// <param name="stream">Where to.</param>

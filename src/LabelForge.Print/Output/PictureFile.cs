@@ -4,6 +4,7 @@ using System.Text;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
+using LabelForge.Print.Sheets;
 using SkiaSharp;
 
 namespace LabelForge.Print.Output;
@@ -21,12 +22,21 @@ public static class PictureFile
     {
         Action<Stream> write = Path.GetExtension(path).ToLowerInvariant() switch
         {
-            ".pdf" => stream => PdfFile.Write(stream, info, Points.Of(picture.Width), Points.Of(picture.Height), [canvas => PicturePainter.Paint(canvas, picture)]),
+            ".pdf" => stream => WritePdf(stream, picture, info, default),
             ".svg" => stream => WriteSvg(stream, picture, info.Title),
             ".png" => stream => WritePng(stream, picture, dotsPerInch),
             var other => throw new InputException(new Problem(path, 0, $"A drawing cannot be written as \"{other}\".", "Give the file an ending of .pdf, .svg or .png.")),
         };
         AtomicFile.Write(path, write);
+    }
+
+    /// <summary>Writes a page of the picture's own size.</summary>
+    internal static void WritePdf(Stream stream, Picture picture, DocumentInfo info, Correction correction)
+    {
+        using var document = new FormDocument(info);
+        using (var page = document.AddPage(picture.Width, picture.Height))
+            page.Place(picture, 0, 0, correction);
+        document.Save(stream);
     }
 
     private static void WritePng(Stream stream, Picture picture, int dotsPerInch)

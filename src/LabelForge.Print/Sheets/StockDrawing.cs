@@ -26,16 +26,16 @@ public static class StockDrawing
         Enumerable.Range(1, stock.PerSheet).Select(stock.CornerOf).Select(c => new Outline(Points.Of(c.X), Points.Of(c.Y),
             Points.Of(stock.LabelWidth), Points.Of(stock.LabelHeight), Points.Of(stock.CornerRadius), stock.Shape == StockShape.Round, thickness, tint));
 
-    private static IEnumerable<PlacedLine> Written(LabelStock stock, int position)
+    private static IEnumerable<PictureLine> Written(LabelStock stock, int position)
     {
         var (x, y) = stock.CornerOf(position);
         var (width, height) = (Points.Of(stock.LabelWidth), Points.Of(stock.LabelHeight));
         var (middle, centre) = (Points.Of(x) + width / 2, Points.Of(y) + height / 2);
         var figure = new MeasuredText(BundledFaces.SemiBold, Math.Min(LargestFigure, height * FigureShare), BundledFaces.SemiBold.Shape(position.ToString(System.Globalization.CultureInfo.InvariantCulture)));
-        yield return new PlacedLine(figure, middle - figure.Width / 2, centre);
+        yield return new PictureLine(figure, middle - figure.Width / 2, centre);
         var size = new MeasuredText(BundledFaces.Regular, Math.Min(LargestFigure, height * FigureShare) * 0.6, BundledFaces.Regular.Shape(Size(stock)));
         if (size.Width < width * 0.9)
-            yield return new PlacedLine(size, middle - size.Width / 2, centre + figure.Size * 0.8);
+            yield return new PictureLine(size, middle - size.Width / 2, centre + figure.Size * 0.8);
     }
 
     private static string Size(LabelStock stock) =>

@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Sheets;
+
+namespace LabelForge.Print.Jobs;
+
+/// <summary>
+/// Labels that differ in their serial number alone: after the lot, and in each label's own barcode. The label is laid out
+/// once, with a number as wide as any; for each label the number and the barcode are put in its place, one at a time.
+/// </summary>
+public sealed class SerialLabels
+{
+    private readonly LabelJob _job;
+    private readonly LotCode _lot;
+    private readonly SerialNumbers _numbers;
+    private readonly string _standIn;
+    private readonly InkBlock _standInSymbol;
+    private readonly LabelLayout _layout;
+    private readonly int _symbolAt;
+
+    private SerialLabels(LabelJob job, LotCode lot, SerialNumbers numbers)
+    {
+        (_job, _lot, _numbers) = (job, lot, numbers);
+        var widest = "0123456789".MaxBy(d => BundledFaces.Regular.Shape(d.ToString()).Width);
+        _standIn = new string(widest, numbers.Digits);
+        _standInSymbol = Symbol(_standIn);
+        _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _standInSymbol).OrRefuse();
+        _symbolAt = SymbolAt(_layout, _standInSymbol);
+        if (_symbolAt < 0 && !_layout.Lines.Any(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal)))
+            throw new InputException(new Problem(null, 0, $"The design {_layout.Design.Id} shows neither the lot nor its barcode, so that a serial number has no place on it.", "Choose a design that shows the lot."));
+    }
+
+    /// <summary>How many labels.</summary>
+    public int Count => _numbers.Count;
+
+    /// <summary>The label as laid out, with a number as wide as any: for its size and the letters it is set in.</summary>
+    public LabelLayout Sample => _layout;
+
+    /// <summary>Lays the label out.</summary>
+    /// <exception cref="InputException">It does not fit with the serial number, or shows neither the lot nor its barcode.</exception>
+    public static SerialLabels Prepare(LabelJob job, LotCode lot, SerialNumbers numbers) => new(job, lot, numbers);
+
+    /// <summary>A label, made when it is asked for and not kept.</summary>
+    /// <param name="index">Counted from 0.</param>
+    public LabelLayout this[int index]
+    {
+        get
+        {
+            var serial = _numbers[index];
+            var symbol = _symbolAt < 0 ? null : Symbol(serial);
+            return _layout with
+            {
+                Bars = symbol is null ? _layout.Bars : WithSymbol(symbol),
+                Lines = [.. _layout.Lines.Select(l => l with { Text = Replaced(l.Text, serial, symbol) })],
+                Texts = [.. _layout.Texts.Select(t => t with { Text = Replaced(t.Text, serial, symbol) })],
+            };
+        }
+    }
+
+    // A solidus, so that no part of it can be taken for part of the lot code, which has a hyphen and ends in a check sign.
+    private string Written(string serial) => $"{_lot}/{serial}";
+
+    private InkBlock Symbol(string serial) => LotSymbol.For(_job.Workshop, _job.Batch.Recipe, _lot, new BarcodeOptions(), serial);
+
+    private MeasuredText Replaced(MeasuredText text, string serial, InkBlock? symbol)
+    {
+        var written = Replaced(text.Text, serial, symbol);
+        return written == text.Text ? text : MeasuredText.OfWords(text.Face, text.Size, written.TrimEnd(' ').Split(' '), 0, written.EndsWith(' '));
+    }
+
+    private string Replaced(string text, string serial, InkBlock? symbol) =>
+        symbol?.Caption is { } caption && text == _standInSymbol.Caption
+            ? caption
+            : text.Replace(Written(_standIn), Written(serial), StringComparison.Ordinal);
+
+    private ImmutableArray<PlacedBar> WithSymbol(InkBlock symbol)
+    {
+        if (symbol.Width != _standInSymbol.Width || symbol.Height != _standInSymbol.Height)
+            throw new InvalidOperationException("Serial numbers of one length make barcodes of different sizes.");
+        var first = _layout.Bars[_symbolAt];
+        var (x, y) = (first.X - Points.OfMillimetres(_standInSymbol.Bars[0].XMm), first.Y - Points.OfMillimetres(_standInSymbol.Bars[0].YMm));
+        return
+        [
+            .. _layout.Bars.Take(_symbolAt),
+            .. symbol.Bars.Select(b => new PlacedBar(x + Points.OfMillimetres(b.XMm), y + Points.OfMillimetres(b.YMm), Points.OfMillimetres(b.WidthMm), Points.OfMillimetres(b.HeightMm))),
+            .. _layout.Bars.Skip(_symbolAt + _standInSymbol.Bars.Length),
+        ];
+    }
+
+    // The bars of a symbol stand one after the other in a layout, all moved by the same way.
+    private static int SymbolAt(LabelLayout layout, InkBlock symbol)
+    {
+        for (var at = 0; at + symbol.Bars.Length <= layout.Bars.Length; at++)
+        {
+            var (dx, dy) = (layout.Bars[at].X - Points.OfMillimetres(symbol.Bars[0].XMm), layout.Bars[at].Y - Points.OfMillimetres(symbol.Bars[0].YMm));
+            if (symbol.Bars.Select((b, i) => (Bar: b, Placed: layout.Bars[at + i])).All(p => Near(p.Placed.X, dx + Points.OfMillimetres(p.Bar.XMm))
+                && Near(p.Placed.Y, dy + Points.OfMillimetres(p.Bar.YMm)) && Near(p.Placed.Width, Points.OfMillimetres(p.Bar.WidthMm))))
+                return at;
+        }
+        return -1;
+    }
+
+    private static bool Near(double a, double b) => Math.Abs(a - b) < 0.001;
+}

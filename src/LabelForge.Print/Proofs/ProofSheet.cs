@@ -1,0 +1,155 @@
+using System.Globalization;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
+
+namespace LabelForge.Print.Proofs;
+
+/// <summary>A proof for the maker's eye: the label at actual size and enlarged, its elements numbered, and each rule with what the label measures and the margin to spare.</summary>
+public static class ProofSheet
+{
+    private const double Thin = 0.35;
+    private const double Body = 8;
+
+    // Beside the enlarged label, for the numbers; and the most height it takes.
+    private const double NumberRoom = 22;
+    private const double MostHeight = 330;
+    private const double MostScale = 3;
+
+    /// <summary>Writes the proof as a PDF, on US Letter for the US and Canada and on A4 elsewhere.</summary>
+    /// <param name="path">Where; written whole or not at all.</param>
+    /// <param name="label">The label.</param>
+    /// <param name="market">The market whose rules it was measured against.</param>
+    /// <param name="on">The date of the rules.</param>
+    /// <param name="info">Title and time of the document.</param>
+    /// <exception cref="InputException">The file cannot be written.</exception>
+    public static void WritePdf(string path, LabelLayout label, Market market, DateOnly on, DocumentInfo info)
+    {
+        var (width, height) = market is Market.Us or Market.Ca ? (Length.FromInches(8.5m), Length.FromInches(11m)) : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
+        var pages = Pages(new ProofPages(width, height), label, market, on, info);
+        AtomicFile.Write(path, stream =>
+        {
+            using var document = new FormDocument(info);
+            foreach (var one in pages)
+            {
+                using var page = document.AddPage(width, height);
+                page.Place(one.Picture, 0, 0, default);
+                foreach (var place in one.Labels)
+                    page.Place(label, place.X, place.Y, default, place.Scale);
+            }
+            document.Save(stream);
+        });
+    }
+
+    private static IReadOnlyList<ProofPage> Pages(ProofPages pages, LabelLayout label, Market market, DateOnly on, DocumentInfo info)
+    {
+        var (width, height) = (label.Design.Width, label.Design.Height);
+        pages.Text($"Proof: {info.Title}", 14, BundledFaces.SemiBold);
+        pages.Text(FormattableString.Invariant($"Design {label.Design.Id}, {width} by {height}. Measured against the rules of {market.ToString().ToUpperInvariant()} as they stood on {on:yyyy-MM-dd}, those named below and no others."), Body);
+        pages.Space(8);
+        ActualSize(pages, label);
+        Enlarged(pages, label);
+        Rules(pages, label);
+        LeftOut(pages, label);
+        return pages.Finish();
+    }
+
+    private static void ActualSize(ProofPages pages, LabelLayout label)
+    {
+        var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
+        if (width > pages.Width || height > pages.Height - 100)
+            return;
+        pages.Need(height + 40);
+        pages.Text("Actual size. Printed rightly, the line below is 100 mm long.", Body, BundledFaces.SemiBold);
+        Frame(pages, label, ProofPages.Margin, pages.Y + 4, 1);
+        pages.Space(height + 14);
+        var (from, to) = (ProofPages.Margin, ProofPages.Margin + Points.OfMillimetres(100m));
+        pages.Add(new Stroke(from, pages.Y, to, pages.Y, Thin, Tint.Black));
+        foreach (var x in new[] { from, to })
+            pages.Add(new Stroke(x, pages.Y - 4, x, pages.Y + 4, Thin, Tint.Black));
+        pages.Space(16);
+    }
+
+    private static void Enlarged(ProofPages pages, LabelLayout label)
+    {
+        var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
+        var room = Math.Min(MostScale, Math.Min((pages.Width - 2 * NumberRoom) / width, MostHeight / height));
+        var scale = Math.Max(0.1, Math.Floor(room * 10) / 10);
+        pages.Need(height * scale + 30);
+        pages.Text(string.Create(CultureInfo.InvariantCulture, $"Drawn at {scale:0.0} times its size; the grey lines are the design's panels and are not printed."), Body, BundledFaces.SemiBold);
+        var (left, top) = (ProofPages.Margin + NumberRoom, pages.Y + 4);
+        foreach (var panel in label.Design.Panels)
+            pages.Add(new Outline(left + Points.Of(panel.X) * scale, top + Points.Of(panel.Y) * scale, Points.Of(panel.Width) * scale, Points.Of(panel.Height) * scale, 0, false, Thin, Tint.Grey));
+        Frame(pages, label, left, top, scale);
+        Numbers(pages, label, left, top, scale);
+        pages.Space(height * scale + 20);
+    }
+
+    private static void Frame(ProofPages pages, LabelLayout label, double x, double y, double scale)
+    {
+        pages.Add(new Outline(x, y, Points.Of(label.Design.Width) * scale, Points.Of(label.Design.Height) * scale, 0, label.Design.Round, Thin, Tint.Grey));
+        pages.Add(new PlacedProof(x, y, scale));
+    }
+
+    // Each element's number stands at the nearer side of the label, with a line to the element; numbers never stand on each other.
+    private static void Numbers(ProofPages pages, LabelLayout label, double left, double top, double scale)
+    {
+        var right = left + Points.Of(label.Design.Width) * scale;
+        var numbered = label.Texts.Select((t, i) => (Number: i + 1, X: left + Points.Of(t.X) * scale, Right: left + Points.Of(t.X) * scale + Points.Of(t.Width) * scale,
+            Y: top + (Points.Of(t.Y) + Points.Of(t.Height) / 2) * scale)).ToList();
+        foreach (var side in numbered.GroupBy(n => n.X - left <= right - n.Right))
+        {
+            var free = double.MinValue;
+            foreach (var n in side.OrderBy(n => n.Y))
+            {
+                var y = Math.Max(n.Y, free);
+                free = y + 10;
+                var figure = new MeasuredText(BundledFaces.SemiBold, Body, BundledFaces.SemiBold.Shape(n.Number.ToString(CultureInfo.InvariantCulture)));
+                var (at, to) = side.Key ? (left - 8, n.X - 1) : (right + 8, n.Right + 1);
+                pages.Add(new PictureLine(figure, side.Key ? at - figure.Width - 2 : at + 2, y + 3));
+                pages.Add(new Stroke(at, y, to, n.Y, 0.25, Tint.Grey));
+            }
+        }
+    }
+
+    private static void Rules(ProofPages pages, LabelLayout label)
+    {
+        pages.Need(60);
+        pages.Text("Heights are those of the lower-case o, or of the capitals where all are capitals, and no more than the lowest figure's; measured from the outlines drawn.", Body);
+        double[] widths = [24, pages.Width * 0.36, 62, 78, 66];
+        var last = pages.Width - widths.Sum();
+        IReadOnlyList<(string, double)> Cells(params string[] texts) => [.. texts.Zip([.. widths, last])];
+        pages.Row(Cells("No.", "What is measured", "Measured", "The rule", "To spare", "Source"), Body, BundledFaces.SemiBold);
+        pages.Add(new Stroke(ProofPages.Margin, pages.Y, ProofPages.Margin + pages.Width, pages.Y, Thin, Tint.Black));
+        pages.Space(3);
+        foreach (var rule in label.Constraints)
+            pages.Row(Cells(NumberOf(label, rule.Role), rule.What, Figure(rule.Measured, rule.Unit), (rule.AtLeast ? "at least " : "at most ") + Figure(rule.Limit, rule.Unit), Spare(rule), rule.Source),
+                Body, rule.Kept ? rule.Binds ? BundledFaces.Named("medium") : null : BundledFaces.SemiBold);
+        pages.Space(6);
+    }
+
+    private static void LeftOut(ProofPages pages, LabelLayout label)
+    {
+        if (!label.LeftOut.IsEmpty)
+            pages.Text("Not on this label:", Body, BundledFaces.SemiBold);
+        foreach (var what in label.LeftOut)
+            pages.Text(what, Body);
+        pages.Space(4);
+        pages.Text("Checked against the rules named. This proof does not decide what is lawful for you.", Body);
+    }
+
+    private static string NumberOf(LabelLayout label, Role? role)
+    {
+        var at = label.Texts.Select(t => (Role?)t.Role).ToList().IndexOf(role);
+        return role is null || at < 0 ? "" : (at + 1).ToString(CultureInfo.InvariantCulture);
+    }
+
+    private static string Spare(Constraint rule) => rule.Kept
+        ? Figure(Math.Max(0m, rule.Margin), rule.Unit) + (rule.Binds ? ", binds" : "")
+        : $"{Figure(-rule.Margin, rule.Unit)} short";
+
+    private static string Figure(decimal value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+}
