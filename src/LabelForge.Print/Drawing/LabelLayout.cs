@@ -6,7 +6,7 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A line of text at its place: points from the label's top left corner, down; Y is the baseline.</summary>
-public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role Role);
+public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role? Role = null);
 
 /// <summary>A rectangle of ink, in points from the label's top left corner, down.</summary>
 public sealed record PlacedBar(double X, double Y, double Width, double Height);
