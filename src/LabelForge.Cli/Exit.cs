@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using LabelForge.Measures;
 
 namespace LabelForge.Cli;
@@ -19,6 +20,11 @@ internal static class Exit
         catch (InputException e)
         {
             Console.Error.WriteLine(e.Message);
+            return WrongInput;
+        }
+        catch (RegexMatchTimeoutException)
+        {
+            Console.Error.WriteLine("This text takes too long to read. Give the words of one label, front and back.");
             return WrongInput;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

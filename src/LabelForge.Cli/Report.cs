@@ -38,7 +38,7 @@ internal static class Report
 
     public static void Write(CheckReport report)
     {
-        Console.WriteLine($"Checked against the rules of: {report.Market}. What would stand on the label:");
+        Console.WriteLine($"Checked against the rules of: {report.Market}. What stands on the label, as read:");
         Line("identity", report.Found.Identity);
         Line("net quantity", report.Found.NetQuantity);
         Line("ingredients", string.Join(", ", report.Found.Ingredients));

@@ -1,33 +1,43 @@
 using System.CommandLine;
 using LabelForge.Checks;
+using LabelForge.Ingredients;
+using LabelForge.Checks.Reading;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Jobs;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 
-/// <summary><c>check</c>: what is missing or wrong on what would be printed.</summary>
+/// <summary><c>check</c>: what is missing or wrong on what would be printed, or on a label made elsewhere.</summary>
 internal static class CheckVerb
 {
     public static Command Build()
     {
-        var recipe = Shared.RecipeArgument();
+        var file = new Argument<string>("FILE") { Description = "A recipe (file or id), or a label made elsewhere: .txt, .md or .pdf, or - for standard input" };
         var workshop = Shared.Workshop();
         var market = Shared.Market();
         var design = Shared.Design();
         var lot = Shared.Lot(required: false);
+        var product = new Option<string?>("--product") { Description = "The kind of product, for example soap-bar (default: what the label says)" };
+        var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)" };
+        var soldAs = new Option<string?>("--sold-as") { Description = "soap or cosmetic (default: judged from the words)" };
+        soldAs.AcceptOnlyFromAmong("soap", "cosmetic");
         var format = Shared.Format();
         var on = Shared.On();
         var variant = Shared.Variant();
-        var verb = new Command("check", "What is missing or wrong on the label of a recipe, with the source of each rule") { recipe, workshop, market, design, lot, format, on, variant };
+        var verb = new Command("check", "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
+        {
+            file, workshop, market, design, lot, product, panel, soldAs, format, on, variant,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (opened, read) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant));
-            var where = Shared.Need(MarketText.Parse(r.GetValue(market) ?? opened.Business.Market));
-            var code = r.GetValue(lot) is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
-            var job = LabelJob.Prepare(opened, read, where, r.GetValue(design), code, Shared.Date(r.GetValue(on)));
-            var report = RecipeCheck.Run(job.Facts);
+            var date = Shared.Date(r.GetValue(on));
+            var report = LabelInput.IsLabel(r.GetValue(file)!)
+                ? Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date)
+                : OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date);
             if (r.GetValue(format) == "json")
                 JsonOut.Write(JsonOut.Of(report));
             else
@@ -35,5 +45,23 @@ internal static class CheckVerb
             return report.HasMust ? Exit.FindingStands : Exit.Done;
         }));
         return verb;
+    }
+
+    private static CheckReport OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on)
+    {
+        var (opened, read) = Shared.Open(file, workshop, variant);
+        var where = Shared.Need(MarketText.Parse(market ?? opened.Business.Market));
+        var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
+        return RecipeCheck.Run(LabelJob.Prepare(opened, read, where, design, code, on).Facts);
+    }
+
+    private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on)
+    {
+        if (Shared.Need(MarketText.Parse(market ?? "us")) != Market.Us)
+            throw new InputException(new Problem(null, 0, "Labels made elsewhere are checked for us only, so far.", "Write --market us, and have the label looked at by someone who knows the other market."));
+        var kind = product is null ? null : Shared.Need(ProductKinds.Shipped.Find(product));
+        var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
+        SoldAs? sold = soldAs is null ? null : soldAs == "soap" ? SoldAs.Soap : SoldAs.Cosmetic;
+        return UsLabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped), kind, sold, shown, on));
     }
 }

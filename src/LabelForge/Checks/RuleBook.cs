@@ -11,6 +11,9 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>The rule's name in findings: the id without its case.</summary>
     public string Name => Id.Split('/')[0];
 
+    /// <summary>The product kinds that it applies to; empty where it applies to all.</summary>
+    public ImmutableArray<string> Products { get; init; } = [];
+
     /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
     public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where);
 
@@ -51,14 +54,18 @@ public sealed class RuleBook
     /// <exception cref="InputException">A rule is not whole.</exception>
     public static RuleBook Read(MapNode file)
     {
+        return new RuleBook(ReadRules(file).ToImmutableDictionary(r => r.Id));
+    }
+
+    private static IEnumerable<Rule> ReadRules(MapNode file)
+    {
         file.OnlyKeys("A rule file", "market", "rules");
-        var rules = file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("This is not a rule.", "Write its keys and values.")));
-        return new RuleBook(rules.ToImmutableDictionary(r => r.Id));
+        return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("This is not a rule.", "Write its keys and values.")));
     }
 
     private static Rule ReadRule(MapNode map)
     {
-        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked");
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "products");
         var severity = map.Required("severity", "must");
         return new Rule(
             map.Required("id", "lot.missing").Text,
@@ -67,18 +74,26 @@ public sealed class RuleBook
             map.Required("fix", "what to do").Text,
             map.Required("source", "21 CFR 701.3(a)").Text,
             Date(map.Required("from", "1974-03-15")),
-            Date(map.Required("checked", "2026-11-25")));
+            Date(map.Required("checked", "2026-11-25")))
+        {
+            Products = [.. map.Texts("products").Select(t => t.Text)],
+        };
     }
 
     private static DateOnly Date(TextNode node) => DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
         ? date
         : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: 2026-11-25");
 
+    // A market's rules may stand in several files: us.yaml, us-label.yaml.
     private static RuleBook Load(string market)
     {
-        var name = $"markets/Rules/{market}.yaml";
-        using var stream = typeof(RuleBook).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not shipped.");
-        using var reader = new StreamReader(stream);
-        return Read(YamlFile.ReadText(reader.ReadToEnd(), name));
+        var assembly = typeof(RuleBook).Assembly;
+        var names = assembly.GetManifestResourceNames()
+            .Where(n => n == $"markets/Rules/{market}.yaml" || (n.StartsWith($"markets/Rules/{market}-", StringComparison.Ordinal) && n.EndsWith(".yaml", StringComparison.Ordinal)));
+        return new RuleBook(names.SelectMany(name =>
+        {
+            using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+            return ReadRules(YamlFile.ReadText(reader.ReadToEnd(), name)).ToArray();
+        }).ToImmutableDictionary(r => r.Id));
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 using LabelForge.Recipes;
 
@@ -23,6 +24,7 @@ public static class UsRecipeCheck
             .Concat(SubstanceCheck.Find(facts, SubstanceTable.Us))
             .Concat(PreservationCheck.Find(facts))
             .Concat(Heights(facts))
+            .Concat(Words(facts))
             .OrderBy(f => f.Severity);
         var business = facts.Workshop.Business;
         return new CheckReport("us", [.. findings], new LabelFound(
@@ -44,6 +46,16 @@ public static class UsRecipeCheck
             yield return finding;
         foreach (var pair in facts.Declaration.Unsettled)
             yield return Rules["ingredients.order"].Find("ingredients", pair.First, pair.Second, pair.Ask);
+    }
+
+    // Words and warnings, as on a label made elsewhere. Each claim is a sentence of its own.
+    private static IEnumerable<Finding> Words(RecipeFacts facts)
+    {
+        var recipe = facts.Batch.Recipe;
+        var text = string.Join(".\n", new[] { recipe.Name, recipe.Identity, recipe.Directions }.Concat(recipe.Claims).Concat(recipe.Warnings).Where(t => !string.IsNullOrWhiteSpace(t)));
+        var names = facts.Declaration.Ingredients.Select(i => (i.Name, Known: IngredientDictionary.Shipped.Find(i.Name))).ToArray();
+        return WordCheck.Find(text, names, recipe.SoldAs, recipe.File)
+            .Concat(WarningCheck.Find(text, names, facts.Kind));
     }
 
     private static IEnumerable<Finding> BusinessAndContact(Business business)

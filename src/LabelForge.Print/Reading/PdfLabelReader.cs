@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using System.Text;
+using LabelForge.Checks.Reading;
+using LabelForge.Measures;
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.DocumentLayoutAnalysis;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.PageSegmenter;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.ReadingOrderDetector;
+using UglyToad.PdfPig.DocumentLayoutAnalysis.WordExtractor;
+
+namespace LabelForge.Print.Reading;
+
+/// <summary>Reads the words of a label out of a PDF: in reading order, with the heights of their letters.</summary>
+/// <remarks>
+/// PDF counts in points of 1/72 in from the lower left corner (ISO 32000-1, 8.3.2.3). Heights come from the outlines of the
+/// glyphs, from the baseline up; where a font gives no outline, none is measured.
+/// </remarks>
+public static class PdfLabelReader
+{
+    /// <summary>The largest file that is taken for a label.</summary>
+    public const long MostBytes = 20_000_000;
+
+    private const int MostPages = 4;
+    private const int MostLetters = LabelText.MostCharacters;
+    private const int StackBytes = 64 * 1024 * 1024;
+
+    // A page up to this size on its longer side is one label; a larger one is a sheet, whose panels are not known.
+    private const double LongestLabelPoints = 9 * 72;
+    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(20);
+
+    /// <summary>Reads a label.</summary>
+    /// <param name="pdf">The file's bytes.</param>
+    /// <param name="where">The file as the person knows it.</param>
+    /// <exception cref="InputException">It is no PDF that can be read, or there are no words in it.</exception>
+    public static LabelText Read(byte[] pdf, string where)
+    {
+        if (!HasHeader(pdf))
+            throw Refused(where, "This is not a PDF.", "Export the label as PDF, or give its words as .txt.");
+        LabelText? text = null;
+        Exception? failed = null;
+        // A hostile file may nest deeply or never end: it gets a stack and a time of its own.
+        var reader = new Thread(() =>
+        {
+            try
+            {
+                text = Parse(pdf, where);
+            }
+            catch (Exception e)
+            {
+                failed = e;
+            }
+        }, StackBytes)
+        { IsBackground = true };
+        reader.Start();
+        if (!reader.Join(Limit))
+            throw Refused(where, "This PDF cannot be read in reasonable time.", "Export the label anew, one label to a page, with its text as text.");
+        return failed switch
+        {
+            null => text!,
+            InputException refused => throw refused,
+            _ => throw Refused(where, "This PDF is broken or uses something that cannot be read here.", "Open it in a viewer and export it anew as PDF with its text as text, or give the label's words as .txt."),
+        };
+    }
+
+    private static LabelText Parse(byte[] pdf, string where)
+    {
+        using var document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
+        if (document.NumberOfPages > MostPages)
+            throw Refused(where, $"This PDF has {document.NumberOfPages} pages; a label has {MostPages} at most.", "Give the label alone.");
+        var text = new StringBuilder();
+        var heights = ImmutableArray.CreateBuilder<WordHeight>();
+        (double Width, double Height)? size = null;
+        for (var number = 1; number <= document.NumberOfPages; number++)
+        {
+            var page = document.GetPage(number);
+            if (page.Letters.Count > MostLetters)
+                throw Refused(where, $"Page {number} holds {page.Letters.Count:N0} letters, more than any label.", "Give the label alone.");
+            size = number == 1 ? (page.Width, page.Height) : size;
+            foreach (var block in Blocks(page))
+                Append(block, number, text, heights);
+        }
+        var read = LabelText.Of(text.ToString(), where);
+        var isLabel = size is { } s && Math.Max(s.Width, s.Height) <= LongestLabelPoints;
+        return read with
+        {
+            Heights = heights.ToImmutable(),
+            Page = isLabel ? (Points(size!.Value.Width), Points(size!.Value.Height)) : null,
+        };
+    }
+
+    private static IEnumerable<TextBlock> Blocks(Page page)
+    {
+        var words = NearestNeighbourWordExtractor.Instance.GetWords(page.Letters).Where(w => !string.IsNullOrWhiteSpace(w.Text)).ToArray();
+        return words.Length == 0 ? [] : UnsupervisedReadingOrderDetector.Instance.Get(DocstrumBoundingBoxes.Instance.GetBlocks(words)).OrderBy(b => b.ReadingOrder);
+    }
+
+    private static void Append(TextBlock block, int page, StringBuilder text, ImmutableArray<WordHeight>.Builder heights)
+    {
+        foreach (var line in block.TextLines)
+        {
+            foreach (var word in line.Words)
+            {
+                var clean = Clean(word.Text);
+                if (clean.Length == 0)
+                    continue;
+                if (text.Length > 0 && text[^1] != '\n')
+                    text.Append(' ');
+                if (LetterHeights.Of(word) is var (lower, upper) && (lower ?? upper) is not null)
+                    heights.Add(new WordHeight(new TextSpan(text.Length, clean.Length), page, lower, upper));
+                text.Append(clean);
+            }
+            text.Append('\n');
+        }
+        text.Append('\n');
+    }
+
+    // One character for one, so that places in the text stay true; what does not print is left out.
+    private static string Clean(string word)
+    {
+        var clean = new StringBuilder(word.Length);
+        foreach (var c in word.Normalize(NormalizationForm.FormKC))
+        {
+            if (!char.IsControl(c) && c is not ('\u00AD' or '\u200B' or '\uFEFF' or '\uFFFD'))
+                clean.Append(char.IsWhiteSpace(c) ? ' ' : c);
+        }
+        return clean.ToString().Trim();
+    }
+
+    private static bool HasHeader(byte[] pdf) => pdf.AsSpan(0, Math.Min(1024, pdf.Length)).IndexOf("%PDF-"u8) >= 0;
+
+    private static Length Points(double points) => Length.FromInches((decimal)Math.Clamp(points, 0, 100_000) / 72m);
+
+    private static InputException Refused(string where, string wrong, string write) => new(new Problem(where, 0, wrong, write));
+}

@@ -1,0 +1,22 @@
+using LabelForge.Checks.Reading;
+using LabelForge.Markets;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks;
+
+/// <summary>Everything a check of a label made elsewhere reads.</summary>
+/// <param name="Reading">What was read on the label.</param>
+/// <param name="Kind">The kind of product: as given, or as the label's identity says; null where neither tells.</param>
+/// <param name="SoldAs">How it is sold, as given or judged from the words; null where a soap's label leaves it open.</param>
+/// <param name="SoldAsGiven">Whether the maker said how it is sold.</param>
+/// <param name="Panel">The principal display panel, where known.</param>
+/// <param name="On">The date to judge by.</param>
+public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, DateOnly On)
+{
+    /// <summary>Where findings about the whole label point.</summary>
+    public string Where => Reading.Text.Where;
+
+    /// <summary>Whether the cosmetic rules apply for certain.</summary>
+    public bool IsCosmetic => SoldAs == Recipes.SoldAs.Cosmetic;
+}

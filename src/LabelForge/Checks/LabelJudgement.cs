@@ -1,0 +1,27 @@
+using LabelForge.Checks.Reading;
+using LabelForge.Markets;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks;
+
+/// <summary>Settles what kind of product a label is for and how it is sold, from what the maker says or else from its words.</summary>
+public static class LabelJudgement
+{
+    /// <summary>The facts that the checks read.</summary>
+    /// <param name="reading">What was read.</param>
+    /// <param name="kind">The kind as given, or null.</param>
+    /// <param name="soldAs">How it is sold as given, or null.</param>
+    /// <param name="panel">The principal display panel as given, or null.</param>
+    /// <param name="on">The date to judge by.</param>
+    public static LabelFacts Of(LabelReading reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on)
+    {
+        var known = kind ?? reading.Identity?.Kind;
+        var page = reading.Text.Page is { } size ? Panel.Rectangle(size.Width, size.Height) : null;
+        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, on);
+    }
+
+    // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20).
+    private static SoldAs? Judged(LabelReading reading, ProductKind? kind) =>
+        kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } && reading.Ingredients is null ? null : SoldAs.Cosmetic;
+}

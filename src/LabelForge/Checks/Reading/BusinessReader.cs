@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>Who answers for the product and where, as a label says it. What is null was not found.</summary>
+/// <param name="Spans">The places it stands in.</param>
+/// <param name="Name">The business's name.</param>
+/// <param name="LeadIn">The words before it: <c>Distributed by</c>.</param>
+/// <param name="Street">Street and number, or a post office box.</param>
+/// <param name="City">The city.</param>
+/// <param name="State">The state, as written.</param>
+/// <param name="Zip">The ZIP code.</param>
+/// <param name="Foreign">A country other than the United States that stands in the address, or null.</param>
+public sealed record BusinessRead(
+    ImmutableArray<TextSpan> Spans, string? Name, string? LeadIn, string? Street, string? City, string? State, string? Zip, string? Foreign)
+{
+    /// <summary>The place in one line, or null.</summary>
+    public string? Place =>
+        string.Join(", ", new[] { Street, City, $"{State} {Zip}".Trim(), Foreign }.Where(t => !string.IsNullOrWhiteSpace(t))) is { Length: > 0 } line ? line : null;
+
+    /// <summary>Whether mail would reach it: a street or box, a city, a state and a ZIP code.</summary>
+    public bool HasMailAddress => Street is not null && City is not null && State is not null && Zip is not null;
+}
+
+/// <summary>Finds the business's name and place on a label.</summary>
+public static partial class BusinessReader
+{
+    /// <summary>What stands on the label; nothing found is a record of nulls.</summary>
+    /// <param name="text">The label's text, the ingredient list and the net quantity blanked.</param>
+    public static BusinessRead Read(string text)
+    {
+        var place = City().Matches(text).OrderByDescending(m => m.Groups["zip"].Success).ThenByDescending(m => m.Index).FirstOrDefault();
+        var led = LedName().Matches(text).OrderByDescending(m => m.Groups["lead"].Value.Length).FirstOrDefault(m => IsName(m.Groups["name"].Value));
+        var foreign = Abroad().Match(text) is { Success: true } a ? a.Groups["country"].Value : null;
+        if (place is null)
+        {
+            var alone = led is not null ? Tidy(led.Groups["name"].Value) : Corporate(text);
+            return new(led is null ? [] : [Span(led)], alone, led?.Groups["lead"].Value, Street().Match(text) is { Success: true } s ? s.Groups["street"].Value.Trim() : null, null, null, null, foreign);
+        }
+        var (city, cityStart) = CityOf(text, place);
+        var before = text[..cityStart];
+        var street = StreetAtEnd().Match(before[Math.Max(0, before.Length - 120)..]);
+        var nameEnd = street.Success ? before.Length - street.Length : before.Length;
+        var name = led is not null && led.Index < place.Index + place.Length ? Tidy(led.Groups["name"].Value) : NameBefore(text[..nameEnd]) ?? Corporate(text);
+        return new(
+            [new TextSpan(Math.Min(nameEnd, led is { } l && l.Index < place.Index ? Math.Max(l.Index, nameEnd - 80) : nameEnd), place.Index + place.Length - Math.Min(nameEnd, led is { } k && k.Index < place.Index ? Math.Max(k.Index, nameEnd - 80) : nameEnd))],
+            name, led?.Groups["lead"].Value, street.Success ? Spaces().Replace(street.Groups["street"].Value, " ").Trim().TrimEnd(',') : null,
+            city, place.Groups["state"].Value, place.Groups["zip"].Success ? place.Groups["zip"].Value : null, foreign);
+    }
+
+    // "1 Example Lane Fairport, ME": the street's last word parts the street from a city that follows without a comma.
+    private static (string City, int Start) CityOf(string text, Match place)
+    {
+        var city = place.Groups["city"];
+        var start = city.Index;
+        var value = city.Value;
+        if (StreetWord().Matches(value) is { Count: > 0 } words && words[^1].Index + words[^1].Length < value.Length && BeginsWithNumber(text, start))
+        {
+            var cut = words[^1].Index + words[^1].Length;
+            return (value[cut..].Trim(' ', ',', '.'), start + cut);
+        }
+        return (Spaces().Replace(value, " ").Trim(), start);
+    }
+
+    private static bool BeginsWithNumber(string text, int at) => Number().IsMatch(text[Math.Max(0, at - 8)..at]);
+
+    /// <summary>The name that stands just before an address: on its line, or else on the line above it.</summary>
+    private static string? NameBefore(string before)
+    {
+        var lines = before.TrimEnd(' ', ',', '\n', '•', '·', '|', '-', '–', ';').Split('\n');
+        if (lines.Length == 0)
+            return null;
+        var last = lines[^1];
+        // Of a line of several sentences the last is the name.
+        var part = PartBreak().Split(last).LastOrDefault(p => p.Trim().Length > 0) ?? "";
+        var bare = Tidy(LeadIn().Replace(part, ""));
+        return IsName(bare) ? bare : null;
+    }
+
+    private static string? Corporate(string text) =>
+        CorporateName().Matches(text).Select(m => Tidy(m.Value)).FirstOrDefault(IsName);
+
+    private static string Tidy(string name) => Spaces().Replace(name, " ").Trim().Trim(',', ';', '.', '-', '–', '|', '•', '·', ':', '*', '#', '©', '(', ')', '"').Trim();
+
+    // A name is short, begins with a capital or a figure, and is no other part of a label.
+    private static bool IsName(string name)
+    {
+        var tidy = Tidy(name);
+        return tidy.Length is > 1 and <= 60 && tidy.Any(char.IsLetter) && (char.IsUpper(tidy[0]) || char.IsDigit(tidy[0])) && !NoName().IsMatch(tidy)
+            && IsTitled(tidy.Split(' '));
+    }
+
+    // Names are written with capitals: "Heals dry skin and smells good" is none.
+    private static bool IsTitled(string[] words) =>
+        words.Length <= 8 && words.Where(w => w.Length > 3 && char.IsLetter(w[0])).ToArray() is var longer && longer.Count(w => char.IsUpper(w[0])) * 2 > longer.Length - (longer.Length == 0 ? 1 : 0);
+
+    private static TextSpan Span(Match match) => new(match.Index, match.Length);
+
+    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[,.]?[ \n]{1,3}\(?(?<state>A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY]|GU|AS|MP|Alabama|Alaska|Arizona|Arkansas|California|Colorado|Connecticut|Delaware|Florida|Georgia|Hawaii|Idaho|Illinois|Indiana|Iowa|Kansas|Kentucky|Louisiana|Maine|Maryland|Massachusetts|Michigan|Minnesota|Mississippi|Missouri|Montana|Nebraska|Nevada|New Hampshire|New Jersey|New Mexico|New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South Dakota|Tennessee|Texas|Utah|Vermont|Virginia|Washington|West Virginia|Wisconsin|Wyoming)\b\)?(?:[,.]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>\d{5}(?:-\d{4})?)(?!\d))?")]
+    private static partial Regex City();
+
+    [GeneratedRegex(@"(?<street>(?:\d{1,6}[A-Z]?(?:-\d+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ \n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ ]+\w+|rr?[ ]?\d+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$", RegexOptions.IgnoreCase)]
+    private static partial Regex StreetAtEnd();
+
+    [GeneratedRegex(@"(?<street>\b\d{1,6}[A-Z]?[ ]+(?:[\p{L}0-9.'’]+[ ]){1,4}(?:st|street|ave|avenue|rd|road|ln|lane|dr|drive|way|blvd|boulevard|ct|court|pl|place|hwy|highway|terrace|trail|row|square)\b\.?|\bp\.?[ ]?o\.?[ ]?box[ ]+\d+)", RegexOptions.IgnoreCase)]
+    private static partial Regex Street();
+
+    [GeneratedRegex(@"\b(?:street|st|avenue|ave|road|rd|lane|ln|drive|dr|way|boulevard|blvd|court|ct|place|pl|highway|hwy|row|square|trail|terrace)\b\.?", RegexOptions.IgnoreCase)]
+    private static partial Regex StreetWord();
+
+    [GeneratedRegex(@"\d[A-Za-z]?[ ]$")]
+    private static partial Regex Number();
+
+    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)))\s*:?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
+    private static partial Regex LedName();
+
+    [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*\d{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
+    private static partial Regex LeadIn();
+
+    [GeneratedRegex(@"(?<=^|\n|[.,;|•] ?)(?:©\s*(?:\d{4}\s*)?)?\p{Lu}[\p{L}'’&.]*(?:[ ](?:&|and|of|the|\+|\p{Lu}[\p{L}'’&]*)){0,5},?[ ](?:Co\b\.?|Company\b|LLC\b|L\.L\.C\.|Inc\b\.?|Ltd\b\.?|Corp\b\.?|GmbH\b|Pty\b|Soapworks\b|Soapery\b|Works\b|Apothecary\b|Studio\b|Workshop\b|Farms?\b|Bodycare\b|Body Care\b|Botanicals\b|Bath House\b|Makers\b|Brothers\b|Sisters\b|Shop\b|Soaps\b)(?=\s*(?:[\n,.;|•]|$|[-–—]))", RegexOptions.IgnoreCase)]
+    private static partial Regex CorporateName();
+
+    [GeneratedRegex(@"(?:[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
+    private static partial Regex PartBreak();
+
+    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|keep|store|use|rinse|lather|apply|avoid|discontinue|www|https?|@|questions|comments|call|visit|phone|hand\s?made|made in|with love|small batch|hand|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^\d{5}(?:-\d{4})?$|^\+?[\d ().-]+$", RegexOptions.IgnoreCase)]
+    private static partial Regex NoName();
+
+    [GeneratedRegex(@"(?<=[\n,. ])(?<country>Canada|Mexico|China|France|Germany|Italy|Spain|Portugal|India|Japan|Korea|South Korea|Thailand|Vietnam|Turkey|Morocco|Ghana|United Kingdom|England|Scotland|Wales|Ireland|Australia|New Zealand|Netherlands|Belgium|Poland|Brazil|Taiwan|Indonesia|Greece|Switzerland|Austria|Sweden|Denmark|Norway|Finland)(?=\s*(?:[.\n,]|$))")]
+    private static partial Regex Abroad();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>The ways to reach a business that stand on a label.</summary>
+public sealed record ContactRead(ImmutableArray<TextSpan> Spans, ImmutableArray<string> Phones, ImmutableArray<string> Emails, ImmutableArray<string> Webs)
+{
+    /// <summary>Whether any of them could take a report of a bad reaction.</summary>
+    public bool Any => Phones.Length + Emails.Length + Webs.Length > 0;
+
+    /// <summary>All in one line, or null.</summary>
+    public string? Line => Any ? string.Join("  ", Phones.Concat(Emails).Concat(Webs)) : null;
+}
+
+/// <summary>Finds phones, e-mail and web addresses.</summary>
+public static partial class ContactReader
+{
+    /// <summary>Reads them.</summary>
+    public static ContactRead Read(string text)
+    {
+        var emails = Email().Matches(text);
+        var rest = emails.Aggregate(text, (t, m) => t.Remove(m.Index, m.Length).Insert(m.Index, new string(' ', m.Length)));
+        var webs = Web().Matches(rest);
+        var phones = Phone().Matches(rest).Where(m => m.Value.Count(char.IsDigit) is 7 or 10 or 11).ToArray();
+        return new(
+            [.. emails.Concat(webs).Concat(phones).Select(m => new TextSpan(m.Index, m.Length))],
+            [.. phones.Select(m => m.Value.Trim())], [.. emails.Select(m => m.Value)], [.. webs.Select(m => m.Value.TrimEnd('.', ',', ';', '/'))]);
+    }
+
+    [GeneratedRegex(@"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{2,63}){1,4}")]
+    private static partial Regex Email();
+
+    // A bare name with an ending counts as a web address where the ending is one that businesses use.
+    [GeneratedRegex(@"(?:https?://|www\.)[\w-]{1,63}(?:\.[\w-]{1,63}){0,4}(?:/[\w./%?=&#-]*)?|(?<![\w@.-])[a-z0-9][\w-]{1,62}(?:\.[\w-]{2,63}){0,2}\.(?:com|net|org|co|us|shop|store|biz|info|io|example|studio|soap|ca|uk|co\.uk|eu|farm|life|me|gift|art|bio|boutique|beauty|care|earth|house|market|online|site|website|space|love|today|test|invalid)\b(?:/[\w./%?=&#-]*)?", RegexOptions.IgnoreCase)]
+    private static partial Regex Web();
+
+    [GeneratedRegex(@"(?<![\w.,/-])(?:\+?1[ .-]?)?(?:\(\d{3}\)\s?|\d{3}[ .-])?\d{3}[ .-]\d{4}(?![\w/-])|(?<![\w.,/-])1-8\d\d-[A-Z0-9-]{7,10}\b")]
+    private static partial Regex Phone();
+}

@@ -1,0 +1,219 @@
+using System.Collections.Immutable;
+using System.Text;
+using System.Text.RegularExpressions;
+using LabelForge.Ingredients;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>One name of an ingredient list.</summary>
+/// <param name="Name">As it stands on the label, without footnote signs.</param>
+/// <param name="Known">What the dictionary knows it as, or null.</param>
+/// <param name="MayContain">Whether it stands after "May contain".</param>
+public sealed record IngredientRead(string Name, Ingredient? Known, bool MayContain);
+
+/// <summary>An ingredient list as it stands on a label.</summary>
+/// <param name="Span">Its place, heading included.</param>
+/// <param name="Heading">Its heading, or null where the list was found without one.</param>
+/// <param name="Items">Its names in order.</param>
+public sealed record IngredientListRead(TextSpan Span, string? Heading, ImmutableArray<IngredientRead> Items);
+
+/// <summary>Finds the ingredient list of a label: with a heading or without, split over lines, by commas, bullets or lines.</summary>
+public static partial class IngredientListReader
+{
+    private const int FewestWithoutHeading = 3;
+    private const int LongestList = 8000;
+
+    /// <summary>The list, or null where there is none.</summary>
+    public static IngredientListRead? Read(string text, IngredientDictionary dictionary) =>
+        WithHeading(text, dictionary) ?? WithoutHeading(text, dictionary);
+
+    private static IngredientListRead? WithHeading(string text, IngredientDictionary dictionary)
+    {
+        foreach (Match heading in Heading().Matches(text))
+        {
+            var start = heading.Index + heading.Length;
+            var end = End(text, start, dictionary);
+            var items = Items(text[start..end], dictionary);
+            if (items.Length > 0)
+                return new(new TextSpan(heading.Index, end - heading.Index), heading.Groups["word"].Value, items);
+        }
+        return null;
+    }
+
+    // A paragraph of commas whose names are mostly in the dictionary is an ingredient list without its heading.
+    private static IngredientListRead? WithoutHeading(string text, IngredientDictionary dictionary)
+    {
+        IngredientListRead? best = null;
+        for (var start = 0; start < text.Length; start = NextLine(text, start))
+        {
+            var line = LineAt(text, start);
+            if (line.Count(c => c is ',' or ';' or '•') < 1 || Split(line).Take(2).Count(n => dictionary.Find(Bare(n)) is not null) < 1)
+                continue;
+            var end = End(text, start, dictionary);
+            var items = Items(text[start..end], dictionary);
+            var known = items.Count(i => i.Known is not null);
+            if (known >= FewestWithoutHeading && known * 10 >= items.Length * 6 && known > (best?.Items.Count(i => i.Known is not null) ?? 0))
+                best = new(new TextSpan(start, end - start), null, items);
+        }
+        return best;
+    }
+
+    private static int End(string text, int start, IngredientDictionary dictionary)
+    {
+        var end = start;
+        var open = 0;
+        var any = false;
+        for (; end < text.Length && end - start < LongestList; end++)
+        {
+            var c = text[end];
+            open = c switch { '(' or '[' => open + 1, ')' or ']' => Math.Max(0, open - 1), _ => open };
+            if (c == '\n' && any)
+            {
+                if (LineAt(text, end + 1).Trim().Length == 0)
+                    open = 0;
+                if (open == 0 && Stops(text, text[start..end], end + 1, dictionary))
+                    return end;
+            }
+            else if (c == '.' && any && EndsSentence(text, end))
+            {
+                return end + 1;
+            }
+            else if (open == 0 && any && !char.IsLetterOrDigit(text[end - 1]) && After().IsMatch(text, end))
+            {
+                return end;
+            }
+            any |= char.IsLetterOrDigit(c);
+        }
+        return end;
+    }
+
+    // A full stop ends the list where a new sentence or a new line follows; "No. 40" and "C.I. 77491" go on.
+    private static bool EndsSentence(string text, int dot)
+    {
+        var before = text[Math.Max(0, dot - 3)..dot];
+        if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase) || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase) || before.EndsWith(".I", StringComparison.Ordinal)
+            || (dot > 0 && before is [.., ' ' or ',', 'C' or 'c']) || before.EndsWith("Ext", StringComparison.OrdinalIgnoreCase))
+            return false;
+        var rest = text[(dot + 1)..Math.Min(text.Length, dot + 40)];
+        return rest.Trim().Length == 0 || rest[0] == '\n' || (rest[0] == ' ' && !MayContain().IsMatch(rest));
+    }
+
+    private static bool Stops(string text, string body, int next, IngredientDictionary dictionary)
+    {
+        var tail = body.TrimEnd();
+        var goesOn = tail[^1] is ',' or ';' or '/' or '-' or '&' or '•' or '·' or ':' || tail.EndsWith(" and", StringComparison.OrdinalIgnoreCase);
+        var line = LineAt(text, next);
+        if (line.Trim().Length == 0)
+        {
+            // Over one empty line a list goes on only from a comma.
+            var after = LineAt(text, NextLine(text, next));
+            return !goesOn || after.Trim().Length == 0 || tail[^1] is ':' || Terminator().IsMatch(after.TrimStart());
+        }
+        if (Terminator().IsMatch(line.TrimStart()))
+            return true;
+        if (goesOn)
+            return false;
+        var first = Split(line).Select(Bare).FirstOrDefault() ?? "";
+        var last = Split(tail).Select(Bare).LastOrDefault() ?? "";
+        if (char.IsLower(line.TrimStart()[0]) || line.TrimStart()[0] is '(' or '[' or ',' or '•' || dictionary.Find($"{last} {first}") is not null)
+            return false;
+        // Names on lines of their own.
+        if (dictionary.Find(first) is not null && !body.Contains(','))
+            return false;
+        return Split(line).Skip(1).Count(n => dictionary.Find(Bare(n)) is not null) == 0;
+    }
+
+    private static ImmutableArray<IngredientRead> Items(string body, IngredientDictionary dictionary)
+    {
+        var may = MayContain().Match(body);
+        var main = may.Success ? body[..may.Index] : body;
+        var items = Names(main, dictionary).Select(n => (n, May: false));
+        if (may.Success)
+            items = items.Concat(Names(body[(may.Index + may.Length)..], dictionary).Select(n => (n, May: true)));
+        return [.. items.Select(i => new IngredientRead(i.n, dictionary.Find(i.n), i.May))];
+    }
+
+    private static IEnumerable<string> Names(string body, IngredientDictionary dictionary)
+    {
+        var lines = body.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var byLine = lines.Length > 1 && !body.Contains(',') && !body.Contains(';') && !body.Contains('•')
+            && lines.Count(l => dictionary.Find(Bare(l)) is not null) * 2 >= lines.Length;
+        var raw = byLine ? lines : Split(Joined(body));
+        foreach (var name in raw.Select(Bare).Where(n => n.Any(char.IsLetterOrDigit)))
+        {
+            var pair = And().Split(name);
+            if (pair.Length > 1 && dictionary.Find(name) is null && pair.All(p => dictionary.Find(Bare(p)) is not null))
+            {
+                foreach (var part in pair)
+                    yield return Bare(part);
+            }
+            else
+            {
+                yield return AndFirst().Replace(name, "") is { Length: > 0 } bare && dictionary.Find(bare) is not null ? bare : name;
+            }
+        }
+    }
+
+    // A hyphen at a line's end joins (PEG-\n100), anything else is parted by a space.
+    private static string Joined(string body) => Spaces().Replace(body.Replace("-\n", "-").Replace('\n', ' '), " ");
+
+    /// <summary>Parts a list at commas, semicolons and bullets outside parentheses; the comma of 1,2-Hexanediol stays.</summary>
+    private static IEnumerable<string> Split(string list)
+    {
+        var part = new StringBuilder();
+        var open = 0;
+        for (var i = 0; i < list.Length; i++)
+        {
+            var c = list[i];
+            open = c switch { '(' or '[' => open + 1, ')' or ']' => Math.Max(0, open - 1), _ => open };
+            var parts = (open == 0 && c is ',' or ';' or '•' or '·' or '|') && !(c == ',' && i > 0 && char.IsDigit(list[i - 1]) && i + 1 < list.Length && char.IsDigit(list[i + 1]));
+            if (!parts)
+            {
+                part.Append(c);
+                continue;
+            }
+            yield return part.ToString();
+            part.Clear();
+        }
+        yield return part.ToString();
+    }
+
+    /// <summary>A name without footnote signs, percentages, bullets, or the word organic before it.</summary>
+    private static string Bare(string name)
+    {
+        var bare = Percent().Replace(name, "").Trim().TrimStart('-', '*', '+', '–').TrimEnd('.', '*', '†', '‡', '+', ':', ' ', '-').Trim();
+        return Organic().Replace(bare, "").Trim();
+    }
+
+    private static string LineAt(string text, int start) =>
+        start >= text.Length ? "" : text.IndexOf('\n', start) is var end && end < 0 ? text[start..] : text[start..end];
+
+    private static int NextLine(string text, int start) => text.IndexOf('\n', Math.Min(start, text.Length)) is var end && end < 0 ? text.Length : end + 1;
+
+    [GeneratedRegex(@"(?:^|(?<=[\n.|;*#]))[ *#_]*(?<word>(?:active\s+|inactive\s+|all\s+|our\s+)?ingredients?(?:\s*\(inci\))?|inci(?:\s+(?:names?|list))?|ingr?\.|made\s+(?:with|from)|contains)[ *_]*[:\n–—-]\s*|(?<![\p{L}])(?<word>ingredients)\s*[:–—]\s*|^(?<word>ingredients)\s+(?=\p{Lu})", RegexOptions.IgnoreCase | RegexOptions.Multiline)]
+    private static partial Regex Heading();
+
+    [GeneratedRegex(@"^[*#_ ]*(?:net\b|ingredients\b|directions?\b|how to\b|to use\b|use[:s]?\b|instructions?\b|warnings?\b|cautions?\b|made\b|hand\s?-?made\b|hand\s?-?crafted\b|manufactured\b|mfg\b|mfd\b|distributed\b|dist\.|packed\b|produced\b|product of\b|lot\b|batch\b|storage\b|store\b|keep\b|for external\b|external use\b|exp\b|best\b|use by\b|www\.|https?:|©|phone\b|tel\b|call\b|contact\b|questions\b|discontinue\b|avoid\b|not tested\b|cruelty\b|vegan\b|free (?:of|from)\b|no\b(?!\.)|\d{1,5} \p{Lu}|p\.?\s?o\.? box\b|l:|#|\*+\s*(?:certified|organic)|size\b|email\b|e-mail\b|visit\b|allergen\b|professional\b|for professional\b|shelf\b|sku\b|upc\b|responsible\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex Terminator();
+
+    [GeneratedRegex(@"\G(?:net\s*(?:wt|weight|contents)\b|distributed by\b|manufactured (?:by|for)\b|made (?:by|in|for)\b|directions?:|warnings?:|caution:|lot\s*(?:no\.?|#|:|code)|batch\s*(?:no\.?|#|:))", RegexOptions.IgnoreCase)]
+    private static partial Regex After();
+
+    [GeneratedRegex(@"[.\s(]*(?:may\s+(?:also\s+)?contain|\+/-|±)\s*:?\s*", RegexOptions.IgnoreCase)]
+    private static partial Regex MayContain();
+
+    [GeneratedRegex(@"\s+(?:and|&)\s+", RegexOptions.IgnoreCase)]
+    private static partial Regex And();
+
+    [GeneratedRegex(@"^(?:and|&)\s+", RegexOptions.IgnoreCase)]
+    private static partial Regex AndFirst();
+
+    [GeneratedRegex(@"\(?\s*(?:[<>≤]\s*)?\d+(?:\.\d+)?(?:\s*-\s*\d+(?:\.\d+)?)?\s*%\s*\)?")]
+    private static partial Regex Percent();
+
+    [GeneratedRegex(@"^(?:certified\s+)?organic\s+|\s*\(organic\)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Organic();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+}

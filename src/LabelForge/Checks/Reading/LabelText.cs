@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>Where a piece of a label's text stands in it.</summary>
+/// <param name="Start">The first character, counted from 0.</param>
+/// <param name="Length">How many characters.</param>
+public readonly record struct TextSpan(int Start, int Length)
+{
+    /// <summary>The first character after it.</summary>
+    public int End => Start + Length;
+
+    /// <summary>Whether the two share a character.</summary>
+    public bool Overlaps(TextSpan other) => Start < other.End && other.Start < End;
+}
+
+/// <summary>The measured height of a word's letters, as the law measures them: from the baseline up.</summary>
+/// <param name="Span">The word's place in the text.</param>
+/// <param name="Page">The page it stands on, counted from 1.</param>
+/// <param name="Lower">Height of its lower-case letters without ascenders (o, x, a, ...); null where it has none.</param>
+/// <param name="Upper">Height of its capitals and digits; null where it has none.</param>
+public sealed record WordHeight(TextSpan Span, int Page, Length? Lower, Length? Upper);
+
+/// <summary>A label's words in reading order; heights and sizes too where it came from a drawing.</summary>
+public sealed record LabelText
+{
+    /// <summary>The most characters that are taken for a label. A label of A4 in the smallest lawful letters holds fewer.</summary>
+    public const int MostCharacters = 40_000;
+
+    private LabelText(string text, string where) => (Text, Where) = (text, where);
+
+    /// <summary>The whole text, lines parted by line feeds, an empty line where a block ends.</summary>
+    public string Text { get; }
+
+    /// <summary>The file as the person knows it.</summary>
+    public string Where { get; }
+
+    /// <summary>Measured letters; empty where the label came as plain text, so that nothing is measured.</summary>
+    public ImmutableArray<WordHeight> Heights { get; init; } = [];
+
+    /// <summary>The size of the page, where the drawing has one page of a label's size.</summary>
+    public (Length Width, Length Height)? Page { get; init; }
+
+    /// <summary>Whether letter heights are known.</summary>
+    public bool IsMeasured => !Heights.IsEmpty;
+
+    /// <summary>A label's plain text; line endings and odd spaces are made alike.</summary>
+    /// <exception cref="InputException">It is no text, is empty, or is more than a label holds.</exception>
+    public static LabelText Of(string text, string where)
+    {
+        if (text.Length > MostCharacters)
+            throw new InputException(new Problem(where, 0, $"This is {text.Length:N0} characters of text, more than any label holds.", "Give the words of one label, front and back."));
+        if (text.Any(c => c == '\0' || (char.IsControl(c) && c is not ('\n' or '\r' or '\t' or '\f' or '\v' or '\u0085')) || c == '\uFFFD'))
+            throw new InputException(new Problem(where, 0, "This is not plain text.", "Give the label's words as UTF-8 text, or the label as PDF."));
+        var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
+            .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "").Replace("\u00AD", "").Replace("\u200B", "");
+        return alike.Any(char.IsLetterOrDigit)
+            ? new LabelText(alike, where)
+            : throw new InputException(new Problem(where, 0, "There are no words in it.", "Give the words of the label. A PDF whose words are drawn as pictures or outlines cannot be read: export it with text."));
+    }
+
+    /// <summary>The text with these places blanked, so that nothing read twice is misread; every other place keeps its index.</summary>
+    public string Without(IEnumerable<TextSpan> spans)
+    {
+        var left = Text.ToCharArray();
+        foreach (var span in spans)
+        {
+            for (var i = span.Start; i < span.End; i++)
+            {
+                if (left[i] != '\n')
+                    left[i] = ' ';
+            }
+        }
+        return new string(left);
+    }
+}

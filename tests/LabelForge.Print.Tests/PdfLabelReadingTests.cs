@@ -1,0 +1,121 @@
+using System.Diagnostics;
+using System.Text;
+using LabelForge.Checks;
+using LabelForge.Checks.Reading;
+using LabelForge.Declarations;
+using LabelForge.Ingredients;
+using LabelForge.Measures;
+using LabelForge.Quantities;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Output;
+using LabelForge.Print.Reading;
+
+namespace LabelForge.Print.Tests;
+
+/// <summary>Labels read back out of PDF files, sound ones and hostile ones.</summary>
+public sealed class PdfLabelReadingTests
+{
+    private static readonly DateOnly On = new(2026, 11, 25);
+
+    [Fact]
+    public void A_label_drawn_here_is_read_back_whole()
+    {
+        var reading = Read(Samples.Bar);
+        Assert.Equal("Net Wt 3.9 oz (113 g)", reading.NetQuantity?.Written);
+        Assert.Equal(Samples.Bar.Ingredients, reading.Names.Select(n => n.Name));
+        Assert.Equal("Glycerin bar soap", reading.Identity?.Written);
+        Assert.Equal("1 Example Lane, Fairport, ME 00000", reading.Business.Place);
+        Assert.Equal("rooksedge.example", reading.Contact.Line);
+        Assert.Equal("7MQ4-K", reading.Lot?.Code);
+    }
+
+    // The design states how high its letters stand; the reader measures the outlines in the file.
+    [Fact]
+    public void Letter_heights_are_measured_from_the_outlines()
+    {
+        var layout = Layout(Samples.Bar);
+        var reading = Read(Samples.Bar);
+        var words = reading.Text.Heights.Where(h => h.Span.Overlaps(reading.NetQuantity!.Span)).Select(h => h.Lower).OfType<Length>().ToArray();
+        Assert.NotEmpty(words);
+        var drawn = layout.Lines.Single(l => l.Text.Text.StartsWith("Net Wt", StringComparison.Ordinal)).Text;
+        var expected = drawn.LetterHeight.Millimetres;
+        Assert.All(words, w => Assert.InRange(w.Millimetres, expected - 0.1m, expected + 0.1m));
+    }
+
+    // 8 square inches: 1/8 in (21 CFR 701.13(i)).
+    [Theory]
+    [InlineData(0.125, false)]
+    [InlineData(0.0625, true)]
+    public void Letters_below_the_least_height_are_found(double inches, bool found)
+    {
+        var floor = new LetterFloor(Length.FromInches((decimal)inches), "21 CFR 701.13(i)");
+        var content = Samples.Bar with { Floors = Samples.Bar.Floors with { NetQuantity = floor } };
+        var reading = Read(content);
+        var height = reading.Text.Heights.Where(h => h.Span.Overlaps(reading.NetQuantity!.Span)).Select(h => h.Lower).OfType<Length>().Min();
+        var report = UsLabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On));
+        Assert.Equal(found && height.Millimetres < 3.14m, report.Findings.Any(f => f.Rule == "net-quantity.type-too-small"));
+    }
+
+    [Fact]
+    public void Random_bytes_are_refused_at_once()
+    {
+        var random = new Random(20261125);
+        foreach (var size in new[] { 0, 1, 100, 100_000 })
+        {
+            var bytes = new byte[size];
+            random.NextBytes(bytes);
+            Refused(bytes);
+            Refused([.. "%PDF-1.7\n"u8, .. bytes]);
+        }
+    }
+
+    [Fact]
+    public void A_PDF_cut_short_or_damaged_is_read_or_refused_but_never_breaks()
+    {
+        var whole = Pdf(Samples.Bar);
+        foreach (var part in new[] { 0.1, 0.4, 0.7, 0.95 })
+            ReadOrRefuse(whole[..(int)(whole.Length * part)]);
+        var random = new Random(7);
+        for (var i = 0; i < 10; i++)
+        {
+            var damaged = whole.ToArray();
+            for (var k = 0; k < 40; k++)
+                damaged[random.Next(damaged.Length)] = (byte)random.Next(256);
+            ReadOrRefuse(damaged);
+        }
+    }
+
+    [Fact]
+    public void Deep_nesting_is_refused() => Refused(Encoding.ASCII.GetBytes(
+        $"%PDF-1.4\n1 0 obj\n{new string('[', 200_000)}\nendobj\ntrailer << /Root 1 0 R >>\nstartxref\n9\n%%EOF"));
+
+    private static void Refused(byte[] bytes)
+    {
+        var watch = Stopwatch.StartNew();
+        Assert.Throws<InputException>(() => PdfLabelReader.Read(bytes, "label.pdf"));
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(30));
+    }
+
+    private static void ReadOrRefuse(byte[] bytes)
+    {
+        try
+        {
+            Assert.NotEmpty(PdfLabelReader.Read(bytes, "label.pdf").Text);
+        }
+        catch (InputException refused)
+        {
+            Assert.Contains("label.pdf", refused.Message);
+        }
+    }
+
+    private static LabelReading Read(LabelContent content) => LabelReading.Of(PdfLabelReader.Read(Pdf(content), "label.pdf"), IngredientDictionary.Shipped);
+
+    private static Drawing.LabelLayout Layout(LabelContent content) => LabelFitter.Fit(LabelDesign.Load("bar-2x4"), content, Samples.Block()).OrRefuse();
+
+    private static byte[] Pdf(LabelContent content)
+    {
+        using var stream = new MemoryStream();
+        LabelFile.WritePdf(stream, Layout(content), Samples.Info);
+        return stream.ToArray();
+    }
+}

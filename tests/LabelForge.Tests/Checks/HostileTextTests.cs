@@ -1,0 +1,60 @@
+using System.Diagnostics;
+using LabelForge.Checks;
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Measures;
+
+namespace LabelForge.Tests.Checks;
+
+/// <summary>Text that is no label is read or refused within seconds and never breaks the reader.</summary>
+public sealed class HostileTextTests
+{
+    [Theory]
+    [InlineData("a ")]
+    [InlineData("A ")]
+    [InlineData("1 ")]
+    [InlineData("1/")]
+    [InlineData("(")]
+    [InlineData(",")]
+    [InlineData("\n")]
+    [InlineData("x,\n")]
+    [InlineData("Ingredients: ")]
+    [InlineData("4 oz ")]
+    [InlineData("no a, ")]
+    [InlineData("Made by A ")]
+    [InlineData("12 Mill Road ")]
+    [InlineData("Soap Co. ")]
+    [InlineData("ingredients\n\n")]
+    public void The_longest_text_of_one_kind_is_read_in_seconds(string part)
+    {
+        var text = string.Concat(Enumerable.Repeat(part, (LabelText.MostCharacters - 8) / part.Length)) + "soap 1";
+        var watch = Stopwatch.StartNew();
+        Check(text);
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(30), $"{watch.Elapsed}");
+    }
+
+    [Fact]
+    public void Random_characters_are_read_or_refused()
+    {
+        var random = new Random(20261125);
+        const string Signs = "abcXYZ019 .,;:()[]/%&#-\n\n\"'½•℮©éß漢";
+        for (var i = 0; i < 300; i++)
+            Check(string.Concat(Enumerable.Range(0, random.Next(1, 400)).Select(_ => Signs[random.Next(Signs.Length)])));
+    }
+
+    [Fact]
+    public void More_text_than_a_label_holds_is_refused() =>
+        Assert.Contains("more than any label", Assert.Throws<InputException>(() => LabelText.Of(new string('a', LabelText.MostCharacters + 1), "x")).Message);
+
+    private static void Check(string text)
+    {
+        try
+        {
+            Assert.NotNull(UsLabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelText.Of(text, "x"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25))));
+        }
+        catch (InputException refused)
+        {
+            Assert.NotEqual("", refused.Problem.Write);
+        }
+    }
+}
