@@ -2,6 +2,7 @@ using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Markets;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
@@ -12,8 +13,6 @@ namespace LabelForge.Cli.Verbs;
 /// <summary><c>demo</c>: the whole job on the example workshop.</summary>
 internal static class DemoVerb
 {
-    private const string Stock = "us-letter-10-2x4in";
-
     public static Command Build()
     {
         var output = new Option<string>("--out") { Description = "The folder to write to", DefaultValueFactory = _ => "demo-out" };
@@ -53,9 +52,15 @@ internal static class DemoVerb
         Directory.CreateDirectory(folder);
         var info = PrintInputs.Info(job, lot, on);
         var layout = job.Fit.OrRefuse();
+        var usual = UsualDesign.For(job.Kind.Id);
+        foreach (var (design, fit) in job.Companions)
+        {
+            LabelFile.Write(Path.Combine(folder, $"label-{design}.pdf"), fit.OrRefuse(), info);
+            SheetWriter.WritePdf(Path.Combine(folder, $"sheet-{design}.pdf"), fit.OrRefuse(), LabelStock.Load(usual.With[design]), info, count: job.Batch.Recipe.Pieces);
+        }
         foreach (var ending in new[] { "pdf", "svg", "png" })
             LabelFile.Write(Path.Combine(folder, $"label.{ending}"), layout, info);
-        SheetWriter.WritePdf(Path.Combine(folder, "sheet.pdf"), layout, LabelStock.Load(Stock), info, count: job.Batch.Recipe.Pieces);
+        SheetWriter.WritePdf(Path.Combine(folder, "sheet.pdf"), layout, LabelStock.Load(usual.Stock), info, count: job.Batch.Recipe.Pieces);
         BatchSheetJob.Write(Path.Combine(folder, "batch-sheet.pdf"), job, lot, info);
     }
 }

@@ -63,6 +63,9 @@ internal static class ConstraintMeasure
     private static IEnumerable<Constraint> Whole(LabelLayout layout, PrintRules rules)
     {
         var design = layout.Design;
+        yield return new Constraint("print.contrast", null, $"Contrast of the ink {design.Ink} on the ground {design.Ground}",
+            Math.Floor((decimal)Colour.Contrast(design.Ink, design.Ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation, true,
+            "Choose a darker ink or a lighter ground, or the other way about.");
         var edges = layout.Texts.Select(t => new[]
         {
             t.X.Millimetres, t.Y.Millimetres, design.Width.Millimetres - t.X.Millimetres - t.Width.Millimetres, design.Height.Millimetres - t.Y.Millimetres - t.Height.Millimetres,

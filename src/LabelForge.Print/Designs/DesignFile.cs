@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
-using LabelForge.Print.Lettering;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Designs;
@@ -10,42 +11,65 @@ internal static class DesignFile
 {
     private static readonly string[] ElementKeys =
     [
-        "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before", "length", "thickness", "caption",
+        "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before", "length", "thickness", "caption", "file",
     ];
 
-    public static LabelDesign ReadFile(string path, string shownAs) =>
-        ReadDesign(YamlFile.Read(path, shownAs), Path.GetFileNameWithoutExtension(path));
-
-    public static LabelDesign ReadText(string text, string shownAs, string id) => ReadDesign(YamlFile.ReadText(text, shownAs), id);
-
-    private static LabelDesign ReadDesign(MapNode map, string id)
+    public static LabelDesign Read(MapNode map, DesignLook look, Package? wanted)
     {
-        map.OnlyKeys("A design", "name", "width", "height", "shape", "panels");
-        var (width, height) = (map.RequiredLength("width"), map.RequiredLength("height"));
+        map.OnlyKeys("A design", "name", "for", "package", "width", "height", "shape", "style", "tone", "bleed", "with", "panels");
+        var package = PackageOf(map, look.Design, wanted);
+        var style = DesignStyle.Load(look.Style ?? Choice(map, "style", "plain", DesignStyle.Known));
+        var tone = look.Tone ?? Enum.Parse<Tone>(Choice(map, "tone", "light", ["light", "dark"]), ignoreCase: true);
+        var (width, height) = (LengthFormula.Required(map, "width", package?.Sides), LengthFormula.Required(map, "height", package?.Sides));
         var round = Choice(map, "shape", "rectangle", ["rectangle", "round"]) == "round";
         var panels = map.OptionalMap("panels") ?? throw map.Refuse("A design needs panels.", "Write panels: and under it each panel's name with its place, size and elements.");
-        var read = panels.Entries.Select(e => ReadPanel(e, width, height)).ToImmutableArray();
+        var read = panels.Entries.Select(e => ReadPanel(e, width, height, style, package)).ToImmutableArray();
         if (read.Count(p => p.Principal) > 1)
             throw panels.Refuse("Two panels are principal.", "Leave \"principal: true\" on the one that faces the buyer.");
-        return new LabelDesign(id, map.Required("name", "Bar soap").Text, width, height, round, read);
+        var with = map.Texts("with").Select(t => LabelDesign.Known.Contains(t.Text) ? t.Text : throw t.Refuse($"No design is named \"{t.Text}\".", $"Known: {string.Join(", ", LabelDesign.Known)}."));
+        var (ground, ink) = style.Colours[tone];
+        return new LabelDesign(look.Design, map.Required("name", "Bar soap").Text, width, height, round, read)
+        {
+            Package = package,
+            Ground = ground,
+            Ink = ink,
+            Bleed = map.LengthOr("bleed", Length.FromMillimetres(ground == Colour.White ? 0m : 1.5m)),
+            With = [.. with],
+            SaidElsewhere = map.Texts("with").SelectMany(t => RolesOf(LabelDesign.Shipped(t.Text))).ToHashSet(),
+        };
     }
 
-    private static DesignPanel ReadPanel(Entry entry, Length labelWidth, Length labelHeight)
+    private static Package? PackageOf(MapNode map, string id, Package? wanted)
+    {
+        var own = map.OptionalMap("package") is { } node ? PackageFile.Read(node) : null;
+        if (own is null || wanted is null || own.Shape == wanted.Shape)
+            return own is null ? null : wanted ?? own;
+        throw new InputException(new Problem(null, 0, $"The design {id} is for a {own.Shape.ToString().ToLowerInvariant()}, and the recipe's package is a {wanted.Shape.ToString().ToLowerInvariant()}.",
+            "Choose another design, or write the package's own shape in the recipe."));
+    }
+
+    private static IEnumerable<Role> RolesOf(MapNode design) => (design.OptionalMap("panels")?.Entries ?? [])
+        .SelectMany(p => (p.Value as MapNode)?.Items("elements") ?? [])
+        .Select(e => Roles.Names.ToList().IndexOf((e as MapNode)?.OptionalText("role")?.Text ?? ""))
+        .Where(i => i >= 0).Select(i => (Role)i);
+
+    private static DesignPanel ReadPanel(Entry entry, Length labelWidth, Length labelHeight, DesignStyle style, Package? package)
     {
         var map = entry.Value as MapNode ?? throw entry.Value.Refuse($"The panel \"{entry.Key}\" is {entry.Value.Kind}.", "Write x, y, width, height, padding and elements under it.");
-        map.OnlyKeys("A panel", "principal", "x", "y", "width", "height", "padding", "elements");
-        var (x, y) = (map.LengthOr("x", default), map.LengthOr("y", default));
-        var (width, height, padding) = (map.RequiredLength("width"), map.RequiredLength("height"), map.LengthOr("padding", default));
+        map.OnlyKeys("A panel", "principal", "turned", "x", "y", "width", "height", "padding", "elements");
+        var sides = package?.Sides;
+        var (x, y) = (LengthFormula.Or(map, "x", default, sides), LengthFormula.Or(map, "y", default, sides));
+        var (width, height, padding) = (LengthFormula.Required(map, "width", sides), LengthFormula.Required(map, "height", sides), map.LengthOr("padding", default));
         if (x.Millimetres + width.Millimetres > labelWidth.Millimetres || y.Millimetres + height.Millimetres > labelHeight.Millimetres)
             throw map.Refuse($"The panel \"{entry.Key}\" reaches beyond the label.", $"Keep it inside {labelWidth} by {labelHeight}.");
         if (2 * padding.Millimetres >= Math.Min(width.Millimetres, height.Millimetres))
             throw map.Refuse($"The padding of \"{entry.Key}\" leaves no room.", "Write a smaller padding.");
         var elements = map.Items("elements").Select(n =>
-            ReadElement(n as MapNode ?? throw n.Refuse($"An element is {n.Kind}.", "Write - { role: name, place: top, ... }"))).ToImmutableArray();
-        return new DesignPanel(entry.Key, Flag(map, "principal"), x, y, width, height, padding, elements);
+            ReadElement(n as MapNode ?? throw n.Refuse($"An element is {n.Kind}.", "Write - { role: name, place: top, ... }"), style)).ToImmutableArray();
+        return new DesignPanel(entry.Key, Flag(map, "principal"), x, y, width, height, padding, elements, Flag(map, "turned"));
     }
 
-    private static DesignElement ReadElement(MapNode map)
+    private static DesignElement ReadElement(MapNode map, DesignStyle style)
     {
         map.OnlyKeys("An element", ElementKeys);
         var role = (Role)Roles.Names.ToList().IndexOf(Choice(map, "role", null, Roles.Names));
@@ -58,19 +82,20 @@ internal static class DesignFile
             Role = role,
             Place = Enum.Parse<Place>(Choice(map, "place", "top", ["top", "middle", "bottom"]), ignoreCase: true),
             Align = Enum.Parse<Align>(Choice(map, "align", "left", ["left", "centre"]), ignoreCase: true),
-            Face = BundledFaces.Named(Choice(map, "face", "regular", BundledFaces.Names))!,
+            Face = style.Faces[Choice(map, "face", role == Role.Business ? "business" : role == Role.Name ? "display" : "regular", [.. style.Faces.Keys.Order()])],
             Least = least,
             Most = most,
             Lines = (int)map.NumberOr("lines", 0),
-            Capitals = Flag(map, "capitals"),
-            Tracking = map.NumberOr("tracking", 0),
+            Capitals = Flag(map, "capitals", role == Role.Business && style.Capitals),
+            Tracking = map.NumberOr("tracking", role == Role.Business ? style.Tracking : 0),
+            File = map.OptionalText("file")?.Text ?? "",
             Leading = map.NumberOr("leading", 1.15),
             Gap = map.LengthOr("gap", default),
             Optional = Flag(map, "optional"),
             Before = map.OptionalText("before")?.Text ?? "",
             Caption = Flag(map, "caption", otherwise: true),
             RuleLength = map.LengthOr("length", default),
-            RuleThickness = map.LengthOr("thickness", Length.FromMillimetres(0.25m)),
+            RuleThickness = map.LengthOr("thickness", style.Rule),
         };
     }
 

@@ -33,6 +33,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             Role.Responsible => content.Responsible,
             Role.Contact => content.Contact,
             Role.Lot => content.Lot,
+            Role.BestBefore => content.BestBefore,
+            Role.Origin => content.Origin,
+            Role.Count => content.CartonCount,
             _ => null,
         };
         if (string.IsNullOrWhiteSpace(text))

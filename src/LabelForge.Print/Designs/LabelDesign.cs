@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Print.Lettering;
+using LabelForge.Quantities;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Designs;
 
@@ -72,6 +74,9 @@ public sealed record DesignElement
     /// <summary>Whether a barcode's own text stands under it; the lot's line says it again where it does not.</summary>
     public bool Caption { get; init; } = true;
 
+    /// <summary>The file of the maker's art, beside the design's own file; empty for none.</summary>
+    public string File { get; init; } = "";
+
     /// <summary>The length of a rule; no length for the panel's whole width.</summary>
     public Length RuleLength { get; init; }
 
@@ -88,7 +93,9 @@ public sealed record DesignElement
 /// <param name="Height">Its height.</param>
 /// <param name="Padding">Kept clear inside every edge.</param>
 /// <param name="Elements">What stands in it, each place from top to bottom.</param>
-public sealed record DesignPanel(string Id, bool Principal, Length X, Length Y, Length Width, Length Height, Length Padding, ImmutableArray<DesignElement> Elements)
+/// <param name="Turned">Whether it stands upside down on the flat label, as the back of one folded over an edge.</param>
+public sealed record DesignPanel(
+    string Id, bool Principal, Length X, Length Y, Length Width, Length Height, Length Padding, ImmutableArray<DesignElement> Elements, bool Turned = false)
 {
     /// <summary>Its area.</summary>
     public Area Area => Area.OfRectangle(Width, Height);
@@ -103,16 +110,46 @@ public sealed record DesignPanel(string Id, bool Principal, Length X, Length Y, 
 /// <param name="Panels">The panels.</param>
 public sealed record LabelDesign(string Id, string Name, Length Width, Length Height, bool Round, ImmutableArray<DesignPanel> Panels)
 {
+    /// <summary>The package it is made for; null where it is for none of known size.</summary>
+    public Package? Package { get; init; }
+
+    /// <summary>The ground.</summary>
+    public Colour Ground { get; init; } = Colour.White;
+
+    /// <summary>The ink of letters and rules. Barcodes are black on white in any case.</summary>
+    public Colour Ink { get; init; }
+
+    /// <summary>How far a coloured ground reaches beyond the cut.</summary>
+    public Length Bleed { get; init; }
+
+    /// <summary>The ids of the designs that go on the same package.</summary>
+    public ImmutableArray<string> With { get; init; } = [];
+
+    /// <summary>What those designs say, so that this one need not.</summary>
+    public IReadOnlySet<Role> SaidElsewhere { get; init; } = ImmutableHashSet<Role>.Empty;
+
+    /// <summary>Whether the ground is printed and not the paper.</summary>
+    public bool HasGround => Ground != Colour.White;
+
     /// <summary>The ids of the designs that ship with the tool.</summary>
     public static IReadOnlyList<string> Known => Templates.Ids("designs");
 
     /// <summary>A design that ships with the tool.</summary>
-    /// <exception cref="InputException">There is none of that id.</exception>
-    public static LabelDesign Load(string id) => Known.Contains(id)
-        ? DesignFile.ReadText(Templates.Text($"designs/{id}.yaml"), $"designs/{id}.yaml", id)
-        : throw Templates.Unknown("design", id, Known);
+    /// <param name="id">Its id; a style and a tone may follow: <c>bar-2x4+bookish+dark</c>.</param>
+    /// <param name="package">The package it is to fit; null for the one that the design is drawn for.</param>
+    /// <exception cref="InputException">There is none of that id, or it is for a package of another shape.</exception>
+    public static LabelDesign Load(string id, Package? package = null)
+    {
+        var look = DesignLook.Of(id);
+        return Known.Contains(look.Design)
+            ? DesignFile.Read(Shipped(look.Design), look, package)
+            : throw Templates.Unknown("design", look.Design, Known);
+    }
 
     /// <summary>A design of the maker's own.</summary>
     /// <exception cref="InputException">The file cannot be read, or says something that cannot be used; the message names the line.</exception>
-    public static LabelDesign LoadFile(string path, string shownAs) => DesignFile.ReadFile(path, shownAs);
+    public static LabelDesign LoadFile(string path, string shownAs, Package? package = null, string? look = null) =>
+        DesignFile.Read(YamlFile.Read(path, shownAs), DesignLook.Of(look ?? Path.GetFileNameWithoutExtension(path)), package);
+
+    internal static MapNode Shipped(string id) => YamlFile.ReadText(Templates.Text($"designs/{id}.yaml"), $"designs/{id}.yaml");
 }

@@ -15,17 +15,18 @@ public static class LabelFitter
     /// <param name="design">The design.</param>
     /// <param name="content">What the label says.</param>
     /// <param name="barcode">The lot's barcode, or null for none.</param>
+    /// <param name="extras">What few designs have a place for: barcodes of cartons, art; null for none.</param>
     /// <exception cref="InputException">The type has no letter for a character in the content.</exception>
-    public static Fit Fit(LabelDesign design, LabelContent content, InkBlock? barcode = null)
+    public static Fit Fit(LabelDesign design, LabelContent content, InkBlock? barcode = null, LabelExtras? extras = null)
     {
         var rules = PrintRules.For(content.Market, content.On);
         var assembly = new LayoutAssembly(design);
         var has = design.Panels.SelectMany(p => p.Elements).Select(e => e.Role).ToHashSet();
-        foreach (var (role, _) in Words(content, barcode).Where(w => !has.Contains(w.Role)))
+        foreach (var (role, _) in Words(content, barcode).Where(w => !has.Contains(w.Role) && !design.SaidElsewhere.Contains(w.Role)))
             assembly.LeaveOut($"The design {design.Id} has no place for the {Roles.NameOf(role)}.");
         foreach (var panel in design.Panels)
         {
-            var items = Items(panel, design, content, barcode).ToList();
+            var items = Items(panel, design, content, barcode, extras ?? LabelExtras.None).ToList();
             var arranger = new PanelArranger(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), rules.ClearAbove);
             var least = arranger.Arrange(items, 0);
             while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)
@@ -50,15 +51,27 @@ public static class LabelFitter
     {
         (Role.Business, c.BusinessName), (Role.Name, c.ProductName), (Role.Identity, c.Identity), (Role.NetQuantity, c.NetQuantity),
         (Role.Ingredients, string.Join(", ", c.Ingredients)), (Role.Directions, c.Directions), (Role.Warnings, string.Join(' ', c.Warnings)),
-        (Role.Responsible, c.Responsible), (Role.Contact, c.Contact), (Role.Lot, c.Lot), (Role.Barcode, barcode is null ? null : "barcode"),
+        (Role.Responsible, c.Responsible), (Role.Contact, c.Contact), (Role.Lot, c.Lot), (Role.BestBefore, c.BestBefore), (Role.Origin, c.Origin), (Role.PeriodAfterOpening, c.PeriodAfterOpening), (Role.Barcode, barcode is null ? null : "barcode"),
     }.Where(w => !string.IsNullOrWhiteSpace(w.Text)).Select(w => (w.Role, w.Text!));
 
-    private static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode)
+    private static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras)
     {
         foreach (var element in panel.Elements)
         {
             if (element.Role == Role.Rule)
                 yield return new PanelItem(element, null, null);
+            else if (element.Role == Role.PeriodAfterOpening)
+            {
+                if (content.PeriodAfterOpening is { } period)
+                    yield return new PanelItem(element, null, null, Symbols.OpenJar(period));
+            }
+            else if (element.Role == Role.Art)
+            {
+                if (extras.Art.TryGetValue(element.File, out var art))
+                    yield return new PanelItem(element, null, null, art);
+            }
+            else if (extras.Symbols.TryGetValue(element.Role, out var symbol))
+                yield return new PanelItem(element, null, symbol);
             else if (element.Role == Role.Barcode && barcode is not null)
                 yield return new PanelItem(element, null, barcode);
             else if (ElementText.From(element, content, design.Id) is { } text)
@@ -76,14 +89,14 @@ public static class LabelFitter
             var lacks = Points.ToLength(least.TooWideBy + 0.03);
             return new Fit.DoesNotFit(panel.Id, wide.Element.Role, lacks,
                 $"The {wide.RoleName} is {Shown(lacks)} too wide for the panel {panel.Id} with its letters as low as they may be ({Shown(wide.Text?.Floor ?? default)}).",
-                "Shorten it, or choose a wider label.");
+                $"{WaysOut.Of(panel)} Or shorten it.");
         }
         var missing = Points.ToLength(least.TooHigh + 0.03);
         var tallest = least.Items.Where(i => i.Set is not null).OrderByDescending(i => i.Height).Take(3)
             .Select(i => $"{i.Item.RoleName} {Shown(Points.ToLength(i.Height))}");
         return new Fit.DoesNotFit(panel.Id, null, missing,
             $"The text is {Shown(missing)} too high for the panel {panel.Id} with every letter as low as it may be (most room: {string.Join(", ", tallest)}).",
-            "Shorten the longest of these, or choose a larger label.");
+            $"{WaysOut.Of(panel)} Or shorten the longest of these.");
     }
 
     private static string Shown(Length length) => FormattableString.Invariant($"{length.Millimetres:0.0#} mm");

@@ -10,6 +10,8 @@ internal sealed class LayoutAssembly(LabelDesign design)
     private readonly ImmutableArray<PlacedLine>.Builder lines = ImmutableArray.CreateBuilder<PlacedLine>();
     private readonly ImmutableArray<PlacedBar>.Builder bars = ImmutableArray.CreateBuilder<PlacedBar>();
     private readonly ImmutableArray<PlacedText>.Builder texts = ImmutableArray.CreateBuilder<PlacedText>();
+    private readonly ImmutableArray<PlacedShape>.Builder shapes = ImmutableArray.CreateBuilder<PlacedShape>();
+    private readonly ImmutableArray<PlacedImage>.Builder images = ImmutableArray.CreateBuilder<PlacedImage>();
     private readonly ImmutableArray<string>.Builder leftOut = ImmutableArray.CreateBuilder<string>();
 
     public void LeaveOut(string what) => leftOut.Add(what);
@@ -17,16 +19,37 @@ internal sealed class LayoutAssembly(LabelDesign design)
     public void Add(DesignPanel panel, Arrangement arrangement)
     {
         var (left, top) = (Points.Of(panel.X) + Points.Of(panel.Padding), Points.Of(panel.Y) + Points.Of(panel.Padding));
+        var (firstLine, firstBar, firstText, firstShape, firstImage) = (lines.Count, bars.Count, texts.Count, shapes.Count, images.Count);
         foreach (var arranged in arrangement.Items)
         {
             var at = arranged with { X = arranged.X + left, Top = arranged.Top + top };
             if (at.Set is { } set)
                 AddText(at, set);
+            else if (at.Item.Art is { } art)
+                AddArt(at, art);
             else if (at.Item.Block is not null)
                 AddBlock(at);
             else
                 bars.Add(new PlacedBar(at.X, at.Top, at.Width, at.Height));
         }
+        if (!panel.Turned)
+            return;
+        // Half a turn about the middle of the panel.
+        var (twiceX, twiceY) = (2 * Points.Of(panel.X) + Points.Of(panel.Width), 2 * Points.Of(panel.Y) + Points.Of(panel.Height));
+        for (var i = firstLine; i < lines.Count; i++)
+            lines[i] = lines[i] with { X = twiceX - lines[i].X, Y = twiceY - lines[i].Y, Turned = true };
+        for (var i = firstBar; i < bars.Count; i++)
+            bars[i] = bars[i] with { X = twiceX - bars[i].X - bars[i].Width, Y = twiceY - bars[i].Y - bars[i].Height };
+        for (var i = firstShape; i < shapes.Count; i++)
+            shapes[i] = shapes[i] with { X = twiceX - shapes[i].X, Y = twiceY - shapes[i].Y, Turned = true };
+        for (var i = firstImage; i < images.Count; i++)
+            images[i] = images[i] with { X = twiceX - images[i].X - images[i].Width, Y = twiceY - images[i].Y - images[i].Height, Turned = true };
+        for (var i = firstText; i < texts.Count; i++)
+            texts[i] = texts[i] with
+            {
+                X = Points.ToLength(twiceX - Points.Of(texts[i].X) - Points.Of(texts[i].Width)),
+                Y = Points.ToLength(twiceY - Points.Of(texts[i].Y) - Points.Of(texts[i].Height)),
+            };
     }
 
     public LabelLayout Finish() => new()
@@ -34,6 +57,8 @@ internal sealed class LayoutAssembly(LabelDesign design)
         Design = design,
         Lines = lines.ToImmutable(),
         Bars = bars.ToImmutable(),
+        Shapes = shapes.ToImmutable(),
+        Images = images.ToImmutable(),
         Texts = texts.ToImmutable(),
         LeftOut = leftOut.ToImmutable(),
     };
@@ -59,15 +84,36 @@ internal sealed class LayoutAssembly(LabelDesign design)
     {
         var block = at.Item.Block!;
         var x = at.X + (at.Width - Points.Of(block.Width)) / 2;
+        // Scanners need dark on light: on a printed ground the symbol gets a white plate as large as its quiet zones.
+        if (design.HasGround)
+            bars.Add(new PlacedBar(x, at.Top, Points.Of(block.Width), Points.Of(block.Height), Colour.White));
         foreach (var bar in block.Bars)
             bars.Add(new PlacedBar(x + Points.OfMillimetres(bar.XMm), at.Top + Points.OfMillimetres(bar.YMm),
-                Points.OfMillimetres(bar.WidthMm), Points.OfMillimetres(bar.HeightMm)));
+                Points.OfMillimetres(bar.WidthMm), Points.OfMillimetres(bar.HeightMm), Colour.Black));
         if (at.Item.Caption is not { } caption)
             return;
         var top = at.Top + Points.Of(block.Height) + PanelItem.CaptionGap;
         lines.Add(new PlacedLine(caption, at.X + (at.Width - caption.Width) / 2, top + caption.Shape.Top * caption.Size, Role.Barcode));
         texts.Add(Report(at with { Top = top, Height = (caption.Shape.Top + caption.Shape.Bottom) * caption.Size }, caption.Text,
             caption.LetterHeight, at.Item.Element.Least, $"the design {design.Id} (common practice)"));
+    }
+
+    private void AddArt(ArrangedItem at, ArtBlock art)
+    {
+        var scale = at.Width / art.UnitsWide;
+        foreach (var path in art.Paths)
+            shapes.Add(new PlacedShape(path.Data, at.X, at.Top, scale, path.Ink && path.Fill is not null ? design.Ink : path.Fill,
+                path.Ink && path.Stroke is not null ? design.Ink : path.Stroke, path.StrokeWidth, false));
+        if (!art.Image.IsEmpty)
+            images.Add(new PlacedImage(art.Image, at.X, at.Top, at.Width, at.Height, false));
+        if (art.Inside is not { } inside)
+            return;
+        var word = MeasuredText.WithLetterHeight(at.Item.Element.Face, inside, at.Item.Element.Least);
+        // The jar's body is the lower half of the symbol.
+        var baseline = at.Top + at.Height * 0.72 + word.Shape.Top * word.Size / 2;
+        lines.Add(new PlacedLine(word, at.X + (at.Width - word.Width) / 2, baseline, at.Item.Element.Role));
+        texts.Add(Report(at with { X = at.X + (at.Width - word.Width) / 2, Width = word.Width, Top = baseline - word.Shape.Top * word.Size, Height = (word.Shape.Top + word.Shape.Bottom) * word.Size },
+            inside, word.LetterHeight, at.Item.Element.Least, $"the design {design.Id} (common practice)"));
     }
 
     private static PlacedText Report(ArrangedItem at, string text, Measures.Length height, Measures.Length floor, string source) =>

@@ -17,7 +17,7 @@ internal sealed class PanelArranger(double width, double height, double clearHei
 
     public Arrangement Arrange(IReadOnlyList<PanelItem> items, double step)
     {
-        var corner = items.FirstOrDefault(i => i.Block is not null && i.Element.Place == Place.Bottom && i.FixedWidth <= width * WidestCorner);
+        var corner = items.FirstOrDefault(i => (i.Block is not null || i.Art is not null) && i.Element.Place == Place.Bottom && i.FixedWidth <= width * WidestCorner);
         var placed = new List<ArrangedItem>();
         var top = Stack([.. items.Where(i => i.Element.Place == Place.Top)], width, step);
         var middle = Stack([.. items.Where(i => i.Element.Place == Place.Middle)], width, step);

@@ -5,7 +5,7 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Designs;
 
 /// <summary>Something that takes room in a panel: text, a rule, or a barcode with its caption. Lengths in points.</summary>
-internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBlock? Block)
+internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBlock? Block, ArtBlock? Art = null)
 {
     /// <summary>Between a barcode and its caption.</summary>
     public const double CaptionGap = 1.5;
@@ -16,10 +16,10 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
         : MeasuredText.WithLetterHeight(Element.Face, Block.Caption, Element.Least);
 
     /// <summary>The width it cannot go below; 0 for text, which wraps.</summary>
-    public double FixedWidth => Block is null ? Points.Of(Element.RuleLength) : Math.Max(Points.Of(Block.Width), Caption?.Width ?? 0);
+    public double FixedWidth => Art is not null ? Points.Of(Element.RuleLength) : Block is null ? Points.Of(Element.RuleLength) : Math.Max(Points.Of(Block.Width), Caption?.Width ?? 0);
 
     /// <summary>The height of a rule or a barcode.</summary>
-    public double FixedHeight => Block is null
+    public double FixedHeight => Art is not null ? FixedWidth * Art.UnitsHigh / Art.UnitsWide : Block is null
         ? Points.Of(Element.RuleThickness)
         : Points.Of(Block.Height) + (Caption is { } c ? CaptionGap + (c.Shape.Top + c.Shape.Bottom) * c.Size : 0);
 

@@ -38,6 +38,27 @@ public enum Role
 
     /// <summary>A line of ink, for looks.</summary>
     Rule,
+
+    /// <summary>The lot as a wide barcode for cartons: GS1-128 with the item's number, else Code 128.</summary>
+    LotBarcode,
+
+    /// <summary>The day of making as a wide barcode for cartons.</summary>
+    DateBarcode,
+
+    /// <summary>How many pieces a carton holds.</summary>
+    Count,
+
+    /// <summary>The open jar with the months in which to use up what was opened.</summary>
+    PeriodAfterOpening,
+
+    /// <summary>The date of minimum durability, after the hourglass or in words.</summary>
+    BestBefore,
+
+    /// <summary>The country of origin.</summary>
+    Origin,
+
+    /// <summary>The maker's own art.</summary>
+    Art,
 }
 
 /// <summary>Roles by the names that design files use.</summary>
@@ -45,7 +66,8 @@ public static class Roles
 {
     /// <summary>The names, in the order of <see cref="Role"/>.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot", "barcode", "rule"];
+        ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot", "barcode", "rule",
+            "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art"];
 
     /// <summary>A role's name in files and messages.</summary>
     public static string NameOf(Role role) => Names[(int)role];

@@ -6,14 +6,29 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A line of text at its place: points from the label's top left corner, down; Y is the baseline.</summary>
-/// <param name="Text">The shaped text.</param>
-/// <param name="X">Its left end.</param>
+/// <param name="Text">The text.</param>
+/// <param name="X">Where it begins.</param>
 /// <param name="Y">Its baseline.</param>
-/// <param name="Role">The element of a label that it belongs to; null on drawings that are no label.</param>
-public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role? Role = null);
+/// <param name="Role">What it says; null for lines of no label.</param>
+/// <param name="Turned">Whether it runs from here to the left, upside down.</param>
+public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role? Role = null, bool Turned = false);
 
-/// <summary>A rectangle of ink, in points from the label's top left corner, down.</summary>
-public sealed record PlacedBar(double X, double Y, double Width, double Height);
+/// <summary>A rectangle, in points from the label's top left corner, down; null is the label's own ink.</summary>
+public sealed record PlacedBar(double X, double Y, double Width, double Height, Colour? Ink = null);
+
+/// <summary>A drawing at its place: path data as SVG writes it, its units so many points each.</summary>
+/// <param name="Path">The path.</param>
+/// <param name="X">Where its origin stands, points from the label's left edge; for a turned one, from which it goes left.</param>
+/// <param name="Y">Where its origin stands, points from the label's top.</param>
+/// <param name="Scale">Points to one unit.</param>
+/// <param name="Fill">The fill; null for none.</param>
+/// <param name="Stroke">The stroke's colour; null for none.</param>
+/// <param name="StrokeWidth">In units.</param>
+/// <param name="Turned">Whether it stands upside down.</param>
+public sealed record PlacedShape(string Path, double X, double Y, double Scale, Colour? Fill, Colour? Stroke, double StrokeWidth, bool Turned);
+
+/// <summary>A picture of the maker's at its place, in points; PNG or JPEG bytes that were decoded once already.</summary>
+public sealed record PlacedImage(ImmutableArray<byte> Bytes, double X, double Y, double Width, double Height, bool Turned);
 
 /// <summary>An element of text as it would be printed, for checks to read.</summary>
 /// <param name="Role">What it says.</param>
@@ -38,6 +53,12 @@ public sealed record LabelLayout
 
     /// <summary>Bars and rules.</summary>
     public required ImmutableArray<PlacedBar> Bars { get; init; }
+
+    /// <summary>Symbols and art of paths.</summary>
+    public ImmutableArray<PlacedShape> Shapes { get; init; } = [];
+
+    /// <summary>Art of pixels.</summary>
+    public ImmutableArray<PlacedImage> Images { get; init; } = [];
 
     /// <summary>The elements of text, with the heights they would be printed in.</summary>
     public required ImmutableArray<PlacedText> Texts { get; init; }

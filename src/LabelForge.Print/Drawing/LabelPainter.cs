@@ -8,12 +8,22 @@ internal static class LabelPainter
 {
     public static void Paint(SKCanvas canvas, LabelLayout label, double left, double top, DrawnFaces? faces = null)
     {
-        using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true };
-        using var bars = new SKPaint { Color = SKColors.Black, IsAntialias = false };
+        ArtPainter.PaintUnder(canvas, label, left, top);
+        using var ink = new SKPaint { Color = ArtPainter.Of(label.Design.Ink), IsAntialias = true };
+        using var bars = new SKPaint { IsAntialias = false };
         foreach (var bar in label.Bars)
+        {
+            bars.Color = ArtPainter.Of(bar.Ink ?? label.Design.Ink);
             canvas.DrawRect(SKRect.Create((float)(left + bar.X), (float)(top + bar.Y), (float)bar.Width, (float)bar.Height), bars);
+        }
         foreach (var line in label.Lines)
+        {
+            var state = canvas.Save();
+            if (line.Turned)
+                canvas.RotateDegrees(180, (float)(left + line.X), (float)(top + line.Y));
             Paint(canvas, line.Text, left + line.X, top + line.Y, ink, faces);
+            canvas.RestoreToCount(state);
+        }
     }
 
     public static void Paint(SKCanvas canvas, MeasuredText text, double x, double baseline, SKPaint ink, DrawnFaces? faces = null)

@@ -15,9 +15,6 @@ namespace LabelForge.Print.Jobs;
 /// <summary>The one way through, from a recipe to a laid-out label: composition, declaration, content, layout.</summary>
 public sealed record LabelJob
 {
-    /// <summary>The design used where none is named.</summary>
-    public const string UsualDesign = "bar-2x4";
-
     /// <summary>The workshop.</summary>
     public required Workshop Workshop { get; init; }
 
@@ -39,6 +36,9 @@ public sealed record LabelJob
     /// <summary>The day to judge by.</summary>
     public required DateOnly On { get; init; }
 
+    /// <summary>The labels that go on the same package, by their designs.</summary>
+    public required ImmutableDictionary<string, Fit> Companions { get; init; }
+
     /// <summary>Goes the whole way for a recipe.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="recipe">The recipe.</param>
@@ -52,9 +52,9 @@ public sealed record LabelJob
         var batch = BatchFormula.Of(workshop, recipe);
         var kind = ProductKindOf.Recipe(recipe);
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on);
-        var drawn = DesignNamed(workshop, design ?? UsualDesign);
+        var drawn = DesignNamed(workshop, design ?? UsualDesign.For(kind.Id).Design, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
-        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, recipe.Package?.PrincipalPanel(on) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(on) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
         InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
         return new LabelJob
         {
@@ -64,7 +64,12 @@ public sealed record LabelJob
             Declaration = declaration,
             Content = content,
             On = on,
-            Fit = LabelFitter.Fit(drawn, content, symbol),
+            Fit = Alternatives.Name(LabelFitter.Fit(drawn, content, symbol, ExtrasOf.Design(drawn, workshop, batch, lot)), drawn, recipe, content, symbol),
+            Companions = drawn.With.ToImmutableDictionary(id => id, id =>
+            {
+                var companion = LabelDesign.Load(id, recipe.Package is { } p && LabelDesign.Load(id).Package?.Shape == p.Shape ? p : null);
+                return LabelFitter.Fit(companion with { SaidElsewhere = Enum.GetValues<Role>().ToImmutableHashSet() }, content, symbol);
+            }),
         };
     }
 
@@ -78,9 +83,10 @@ public sealed record LabelJob
             .Select(t => new PrintedHeight(t.Rule!, Roles.NameOf(t.Text.Role), t.Text.LetterHeight.Millimetres, t.Text.RequiredFloor.Millimetres))]
         : [];
 
-    private static LabelDesign DesignNamed(Workshop workshop, string id)
+    private static LabelDesign DesignNamed(Workshop workshop, string id, Package? package)
     {
-        var own = Path.Combine(workshop.Folder, "designs", id + ".yaml");
-        return !id.Contains('/') && !id.Contains('\\') && File.Exists(own) ? LabelDesign.LoadFile(own, $"designs/{id}.yaml") : LabelDesign.Load(id);
+        var name = id.Split('+')[0];
+        var own = Path.Combine(workshop.Folder, "designs", name + ".yaml");
+        return !name.Contains('/') && !name.Contains('\\') && File.Exists(own) ? LabelDesign.LoadFile(own, $"designs/{name}.yaml", package, id) : LabelDesign.Load(id, package);
     }
 }

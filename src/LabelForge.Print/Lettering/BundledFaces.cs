@@ -1,24 +1,36 @@
+using System.Collections.Concurrent;
 using LabelForge.Print.Designs;
 
 namespace LabelForge.Print.Lettering;
 
-/// <summary>The type that ships with the tool: Barlow Condensed, SIL Open Font License, four weights.</summary>
+/// <summary>
+/// The type that ships with the tool, all of it under the SIL Open Font License: Barlow Condensed for what is read
+/// closely, Alegreya and Jost for names. The licences lie beside the files in templates/fonts.
+/// </summary>
 public static class BundledFaces
 {
-    private static readonly Dictionary<string, Lazy<TypeFace>> Faces = new[] { "Regular", "Medium", "SemiBold", "Bold" }
-        .ToDictionary(w => w.ToLowerInvariant(), w => new Lazy<TypeFace>(() => Load($"BarlowCondensed-{w}")));
+    private static readonly ConcurrentDictionary<string, TypeFace> Loaded = new(StringComparer.Ordinal);
 
-    /// <summary>The weights by the names that designs use: regular, medium, semibold, bold.</summary>
-    public static IReadOnlyCollection<string> Names => Faces.Keys;
+    /// <summary>The weights of the text face by the names that designs use.</summary>
+    public static IReadOnlyCollection<string> Names { get; } = ["regular", "medium", "semibold", "bold"];
 
     /// <summary>Regular.</summary>
-    public static TypeFace Regular => Faces["regular"].Value;
+    public static TypeFace Regular => Named("regular")!;
 
     /// <summary>Semi-bold.</summary>
-    public static TypeFace SemiBold => Faces["semibold"].Value;
+    public static TypeFace SemiBold => Named("semibold")!;
 
     /// <summary>A weight by its name, or null where there is none of that name.</summary>
-    public static TypeFace? Named(string name) => Faces.TryGetValue(name, out var face) ? face.Value : null;
+    public static TypeFace? Named(string name) => name switch
+    {
+        "regular" => OfFile("BarlowCondensed-Regular"),
+        "medium" => OfFile("BarlowCondensed-Medium"),
+        "semibold" => OfFile("BarlowCondensed-SemiBold"),
+        "bold" => OfFile("BarlowCondensed-Bold"),
+        _ => null,
+    };
 
-    private static TypeFace Load(string name) => TypeFace.FromFile(name, Templates.Bytes($"fonts/{name}.ttf"));
+    /// <summary>A face by its file's name in templates/fonts, without the ending. A face is loaded once.</summary>
+    /// <exception cref="FileNotFoundException">There is no such file.</exception>
+    public static TypeFace OfFile(string name) => Loaded.GetOrAdd(name, n => TypeFace.FromFile(n, Templates.Bytes($"fonts/{n}.ttf")));
 }

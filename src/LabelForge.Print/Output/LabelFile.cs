@@ -69,10 +69,11 @@ public static class LabelFile
         svg.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
+        SvgArtWriter.WriteUnder(svg, label);
         foreach (var bar in label.Bars)
-            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"/>\n");
+            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"{SvgArtWriter.Fill(bar.Ink ?? label.Design.Ink)}/>\n");
         foreach (var line in label.Lines)
-            svg.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text.Trim())}\"><path transform=\"translate({line.X:0.####} {line.Y:0.####})\" d=\"{Outline(line.Text)}\"/></g>\n");
+            svg.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text.Trim())}\"><path transform=\"translate({line.X:0.####} {line.Y:0.####}){(line.Turned ? " rotate(180)" : "")}\"{SvgArtWriter.Fill(label.Design.Ink)} d=\"{Outline(line.Text)}\"/></g>\n");
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }

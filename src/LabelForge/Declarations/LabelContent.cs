@@ -40,6 +40,18 @@ public sealed record LabelContent
     /// <summary>The lot code as a person reads it, or null.</summary>
     public string? Lot { get; init; }
 
+    /// <summary>The months in which to use up what was opened, as <c>12M</c>; null where the recipe gives none.</summary>
+    public string? PeriodAfterOpening { get; init; }
+
+    /// <summary>The date of minimum durability with the words before it; null where the recipe gives none.</summary>
+    public string? BestBefore { get; init; }
+
+    /// <summary>The country of origin with the words before it; null where the recipe gives none.</summary>
+    public string? Origin { get; init; }
+
+    /// <summary>How many pieces a carton holds, in words; null where none is packed.</summary>
+    public string? CartonCount { get; init; }
+
     /// <summary>The raw text that the lot's barcode encodes, or null.</summary>
     public string? LotElementString { get; init; }
 

@@ -21,18 +21,23 @@ public static class LabelContentBuilder
         var recipe = batch.Recipe;
         var business = workshop.Business;
         var market = MarketText.Parse(declaration.Market).Value;
+        var words = LocalWords.For(market, business.Language, recipe);
         var amount = PieceQuantity.Of(batch, kind);
         return new LabelContent
         {
             BusinessName = business.Name,
             ProductName = recipe.Name,
-            Identity = recipe.Identity ?? "",
+            Identity = words.Identity,
             NetQuantity = NetQuantityStatement.For(market, amount, on).Statement,
             IngredientHeading = declaration.Heading,
             Ingredients = declaration.Names,
-            Directions = recipe.Directions,
-            Warnings = recipe.Warnings,
-            Responsible = string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),
+            Directions = words.Directions,
+            Warnings = words.Warnings,
+            PeriodAfterOpening = recipe.Words.PeriodAfterOpening,
+            CartonCount = $"{recipe.Pieces} pieces",
+            BestBefore = words.BestBefore,
+            Origin = words.Origin,
+            Responsible = business.ResponsibleIn(market) ?? string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),
             Contact = business.ContactLine,
             Lot = lot?.ToString(),
             LotElementString = lot?.ToString(),

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -30,6 +32,15 @@ public sealed record Business(
     string Name, BusinessRole Role, Place Place, string? Phone, string? Web, string? Email,
     string Market, string? GtinPrefix, string Currency)
 {
+    /// <summary>The language of standard phrases: en, fr, de, es, it, nl or pl.</summary>
+    public string Language { get; init; } = "en";
+
+    /// <summary>Who answers for the product in a market where that is another, by the market's code.</summary>
+    public ImmutableDictionary<string, string> Responsible { get; init; } = ImmutableDictionary<string, string>.Empty;
+
+    /// <summary>The responsible person's name and address in a market (Regulation (EC) No 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
+    public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
+
     /// <summary>The name with what the law wants before it where the business is not the maker (21 CFR 701.12(c)).</summary>
     public string NameLine => Role switch
     {
@@ -52,7 +63,7 @@ public sealed record Business(
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file)
     {
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -64,8 +75,21 @@ public sealed record Business(
             new Place(place?.OptionalText("street")?.Text, place?.OptionalText("city")?.Text, place?.OptionalText("region")?.Text,
                 place?.OptionalText("postcode")?.Text, place?.OptionalText("country")?.Text),
             contact?.OptionalText("phone")?.Text, contact?.OptionalText("web")?.Text, contact?.OptionalText("email")?.Text,
-            ReadMarket(file.OptionalText("market")), prefix?.Text, file.OptionalText("currency")?.Text ?? "USD");
+            ReadMarket(file.OptionalText("market")), prefix?.Text, file.OptionalText("currency")?.Text ?? "USD")
+        {
+            Language = ReadLanguage(file.OptionalText("language")),
+            Responsible = ReadResponsible(file),
+        };
     }
+
+    private static string ReadLanguage(TextNode? node) => node is null ? "en"
+        : Phrases.Languages.Contains(node.Text) ? node.Text
+        : throw node.Refuse($"\"{node.Text}\" is not a language known here.", $"Write one of: {string.Join(", ", Phrases.Languages)}.");
+
+    private static ImmutableDictionary<string, string> ReadResponsible(MapNode file) =>
+        file.OptionalMap("responsible")?.OnlyKeys("The responsible persons", "us", "eu", "uk", "ca") is { } map
+            ? map.Entries.ToImmutableDictionary(e => e.Key, e => map.Required(e.Key, "Name, Street 1, 1000 City, Country").Text)
+            : ImmutableDictionary<string, string>.Empty;
 
     private static string ReadMarket(TextNode? node) => node is null
         ? "us"

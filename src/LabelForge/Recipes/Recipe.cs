@@ -71,6 +71,9 @@ public sealed record Recipe
     /// <summary>The package that a piece is sold in; null where its size is not known.</summary>
     public Package? Package { get; init; }
 
+    /// <summary>What a market may ask for beside the usual words, and the words in other languages.</summary>
+    public MarketWords Words { get; init; } = new();
+
     /// <summary>The item's number under the business's GS1 company prefix, or null.</summary>
     public string? Item { get; init; }
 

@@ -13,7 +13,8 @@ public static class RecipeFile
     public static Recipe Read(string id, MapNode file)
     {
         file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
-            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants", "package");
+            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants", "package",
+            "period after opening", "best before", "origin", "in");
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
@@ -38,6 +39,7 @@ public static class RecipeFile
             Directions = file.OptionalText("directions")?.Text,
             Warnings = [.. file.Texts("warnings").Select(t => t.Text)],
             Package = file.OptionalMap("package") is { } package ? PackageFile.Read(package) : null,
+            Words = MarketWords.Read(file),
             Item = file.OptionalText("item")?.Text,
             OnMarketSince = file.OptionalText("on the market since") is { } since ? ReadDate(since) : null,
             Actives = [.. file.Texts("active drug ingredients").Select(t => new NamedIngredient(t.Text, t.Line))],

@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Print.Lettering;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>Whether a label is dark on light or light on dark.</summary>
+public enum Tone
+{
+    /// <summary>Dark ink on a light ground.</summary>
+    Light,
+
+    /// <summary>Light letters on a dark ground.</summary>
+    Dark,
+}
+
+/// <summary>The look of a label apart from its layout: type pairing, rules, spacing, colours. From templates/styles.</summary>
+public sealed record DesignStyle
+{
+    private static readonly string[] FaceNames = ["display", "business", "regular", "medium", "semibold", "bold"];
+
+    /// <summary>The file's name without its ending.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its faces by what they are for.</summary>
+    public required ImmutableDictionary<string, TypeFace> Faces { get; init; }
+
+    /// <summary>Whether the business's name is set in capitals.</summary>
+    public required bool Capitals { get; init; }
+
+    /// <summary>The space after each letter of the business's name, in em.</summary>
+    public required double Tracking { get; init; }
+
+    /// <summary>The thickness of rules.</summary>
+    public required Length Rule { get; init; }
+
+    /// <summary>Ground and ink of each tone.</summary>
+    public required ImmutableDictionary<Tone, (Colour Ground, Colour Ink)> Colours { get; init; }
+
+    /// <summary>The ids of the styles that ship with the tool.</summary>
+    public static IReadOnlyList<string> Known => Templates.Ids("styles");
+
+    /// <summary>A style that ships with the tool.</summary>
+    /// <exception cref="InputException">There is none of that id.</exception>
+    public static DesignStyle Load(string id) => Known.Contains(id)
+        ? Read(YamlFile.ReadText(Templates.Text($"styles/{id}.yaml"), $"styles/{id}.yaml"), id)
+        : throw Templates.Unknown("style", id, Known);
+
+    private static DesignStyle Read(MapNode map, string id)
+    {
+        map.OnlyKeys("A style", "name", "faces", "capitals", "tracking", "rule", "light", "dark");
+        var faces = map.OptionalMap("faces")?.OnlyKeys("A style's faces", FaceNames) ?? throw map.Refuse("A style needs faces.", "Write faces: { display: ..., regular: ... }");
+        var named = faces.Entries.ToImmutableDictionary(e => e.Key, e => BundledFaces.OfFile(((TextNode)e.Value).Text));
+        return new DesignStyle
+        {
+            Id = id,
+            Faces = named.ContainsKey("business") ? named : named.Add("business", named["medium"]),
+            Capitals = map.Required("capitals", "true").Text == "true",
+            Tracking = map.NumberOr("tracking", 0),
+            Rule = map.RequiredLength("rule"),
+            Colours = ImmutableDictionary<Tone, (Colour, Colour)>.Empty.Add(Tone.Light, Pair(map, "light")).Add(Tone.Dark, Pair(map, "dark")),
+        };
+    }
+
+    private static (Colour Ground, Colour Ink) Pair(MapNode map, string tone)
+    {
+        var pair = map.OptionalMap(tone) ?? throw map.Refuse($"A style needs \"{tone}\".", $"Write {tone}: {{ ground: \"#ffffff\", ink: \"#000000\" }}");
+        return (ColourOf(pair, "ground"), ColourOf(pair, "ink"));
+    }
+
+    internal static Colour ColourOf(MapNode map, string key)
+    {
+        var node = map.Required(key, "\"#23292e\"");
+        return Colour.Parse(node.Text) ?? throw node.Refuse($"\"{node.Text}\" is not a colour.", "Write # and six hexadecimal digits in quotation marks: \"#23292e\".");
+    }
+}

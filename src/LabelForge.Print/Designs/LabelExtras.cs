@@ -1,0 +1,11 @@
+using System.Collections.Immutable;
+using LabelForge.Print.Drawing;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>What few designs have a place for: further barcodes by what they say, and the maker's art by its file.</summary>
+public sealed record LabelExtras(ImmutableDictionary<Role, InkBlock> Symbols, ImmutableDictionary<string, ArtBlock> Art)
+{
+    /// <summary>Nothing.</summary>
+    public static LabelExtras None { get; } = new(ImmutableDictionary<Role, InkBlock>.Empty, ImmutableDictionary<string, ArtBlock>.Empty);
+}

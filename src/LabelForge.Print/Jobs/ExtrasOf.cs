@@ -1,0 +1,24 @@
+using System.Collections.Immutable;
+using LabelForge.Lots;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Recipes;
+
+namespace LabelForge.Print.Jobs;
+
+/// <summary>What a design wants beside the usual words: a carton's barcodes, the maker's art.</summary>
+internal static class ExtrasOf
+{
+    public static LabelExtras Design(LabelDesign design, Workshop workshop, BatchFormula batch, LotCode? lot)
+    {
+        var roles = design.Panels.SelectMany(p => p.Elements).ToList();
+        var symbols = ImmutableDictionary<Role, InkBlock>.Empty;
+        if (lot is { } known && roles.Any(e => e.Role == Role.LotBarcode))
+            symbols = symbols.Add(Role.LotBarcode, CartonSymbols.Lot(workshop, batch.Recipe, known));
+        if (lot is { } made && roles.Any(e => e.Role == Role.DateBarcode))
+            symbols = symbols.Add(Role.DateBarcode, CartonSymbols.Day(workshop, batch.Recipe, made));
+        var art = roles.Where(e => e.Role == Role.Art && e.File.Length > 0).Select(e => e.File).Distinct()
+            .ToImmutableDictionary(f => f, f => ArtFile.Read(Path.Combine(workshop.Folder, "designs"), f));
+        return new LabelExtras(symbols, art);
+    }
+}

@@ -1,0 +1,36 @@
+using System.Globalization;
+using System.Text;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Output;
+
+/// <summary>Writes a label's ground, symbols and art as SVG.</summary>
+internal static class SvgArtWriter
+{
+    /// <summary>A fill where it is not black, which SVG takes without saying.</summary>
+    public static string Fill(Colour colour) => colour == Colour.Black ? "" : $" fill=\"{colour}\"";
+
+    public static void WriteUnder(StringBuilder svg, LabelLayout label)
+    {
+        var design = label.Design;
+        var (width, height) = (Points.Of(design.Width), Points.Of(design.Height));
+        if (design.HasGround && design.Round)
+            svg.Append(CultureInfo.InvariantCulture, $"<ellipse cx=\"{width / 2:0.####}\" cy=\"{height / 2:0.####}\" rx=\"{width / 2:0.####}\" ry=\"{height / 2:0.####}\" fill=\"{design.Ground}\"/>\n");
+        else if (design.HasGround)
+            svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{width:0.####}\" height=\"{height:0.####}\" fill=\"{design.Ground}\"/>\n");
+        foreach (var i in label.Images)
+            svg.Append(CultureInfo.InvariantCulture, $"<image x=\"{i.X:0.####}\" y=\"{i.Y:0.####}\" width=\"{i.Width:0.####}\" height=\"{i.Height:0.####}\"{Turn(i)} href=\"data:image/{(i.Bytes[0] == 0x89 ? "png" : "jpeg")};base64,{Convert.ToBase64String(i.Bytes.AsSpan())}\"/>\n");
+        foreach (var s in label.Shapes)
+            svg.Append(CultureInfo.InvariantCulture, $"<path transform=\"translate({s.X:0.####} {s.Y:0.####}) scale({(s.Turned ? -s.Scale : s.Scale):0.######})\" fill=\"{(s.Fill is { } f ? f.ToString() : "none")}\"{StrokeOf(s)} d=\"{s.Path}\"/>\n");
+    }
+
+    private static string Turn(PlacedImage i) => i.Turned
+        ? string.Create(CultureInfo.InvariantCulture, $" transform=\"rotate(180 {i.X + i.Width / 2:0.####} {i.Y + i.Height / 2:0.####})\"")
+        : "";
+
+    private static string StrokeOf(PlacedShape s) => s.Stroke is { } stroke
+        ? string.Create(CultureInfo.InvariantCulture, $" stroke=\"{stroke}\" stroke-width=\"{s.StrokeWidth:0.####}\" stroke-linejoin=\"round\" stroke-linecap=\"round\"")
+        : "";
+}
