@@ -12,11 +12,11 @@ namespace LabelForge.Print.Proofs;
 public static class ProofSheet
 {
     private const double Thin = 0.35;
-    private const double Body = 8;
+    private const double Body = 7.5;
 
     // Beside the enlarged label, for the numbers; and the most height it takes.
     private const double NumberRoom = 22;
-    private const double MostHeight = 330;
+    private const double MostHeight = 300;
     private const double MostScale = 3;
 
     /// <summary>Writes the proof as a PDF, on US Letter for the US and Canada and on A4 elsewhere.</summary>
@@ -94,13 +94,13 @@ public static class ProofSheet
         pages.Add(new PlacedProof(x, y, scale));
     }
 
-    // Each element's number stands at the nearer side of the label, with a line to the element; numbers never stand on each other.
+    // Each element's number stands at its panel's side of the label, with a line to the element; numbers never stand on each other.
     private static void Numbers(ProofPages pages, LabelLayout label, double left, double top, double scale)
     {
         var right = left + Points.Of(label.Design.Width) * scale;
-        var numbered = label.Texts.Select((t, i) => (Number: i + 1, X: left + Points.Of(t.X) * scale, Right: left + Points.Of(t.X) * scale + Points.Of(t.Width) * scale,
+        var numbered = label.Texts.Select((t, i) => (Number: i + 1, Left: OnLeft(label.Design, t), X: left + Points.Of(t.X) * scale, Right: left + Points.Of(t.X) * scale + Points.Of(t.Width) * scale,
             Y: top + (Points.Of(t.Y) + Points.Of(t.Height) / 2) * scale)).ToList();
-        foreach (var side in numbered.GroupBy(n => n.X - left <= right - n.Right))
+        foreach (var side in numbered.GroupBy(n => n.Left))
         {
             var free = double.MinValue;
             foreach (var n in side.OrderBy(n => n.Y))
@@ -115,11 +115,19 @@ public static class ProofSheet
         }
     }
 
+    private static bool OnLeft(LabelDesign design, PlacedText text)
+    {
+        var panel = design.Panels.FirstOrDefault(p => Inside(text.X, p.X, p.Width) && Inside(text.Y, p.Y, p.Height));
+        return panel is null || panel.X.Millimetres + panel.Width.Millimetres / 2 <= design.Width.Millimetres / 2;
+    }
+
+    private static bool Inside(Length at, Length from, Length size) => at.Millimetres >= from.Millimetres && at.Millimetres <= from.Millimetres + size.Millimetres;
+
     private static void Rules(ProofPages pages, LabelLayout label)
     {
         pages.Need(60);
         pages.Text("Heights are those of the lower-case o, or of the capitals where all are capitals, and no more than the lowest figure's; measured from the outlines drawn.", Body);
-        double[] widths = [24, pages.Width * 0.36, 62, 78, 66];
+        double[] widths = [22, pages.Width * 0.33, 58, 78, 66];
         var last = pages.Width - widths.Sum();
         IReadOnlyList<(string, double)> Cells(params string[] texts) => [.. texts.Zip([.. widths, last])];
         pages.Row(Cells("No.", "What is measured", "Measured", "The rule", "To spare", "Source"), Body, BundledFaces.SemiBold);
