@@ -1,5 +1,6 @@
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 
@@ -16,8 +17,8 @@ public static class LabelOrderCheck
         var items = facts.Reading.Names.Where(i => !i.MayContain).ToArray();
         if (items.Length < 2)
             yield break;
-        // A perfume is mostly scent (IFRA category 4 is fragrance products).
-        if (facts.Kind?.IfraCategory == "4")
+        // A perfume is mostly scent (IFRA category 4 is fragrance products), and a true soap needs no list (21 CFR 701.20).
+        if (facts.Kind?.IfraCategory == "4" || facts.SoldAs == SoldAs.Soap)
             yield break;
         if (Trace(items[0]) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
         {
