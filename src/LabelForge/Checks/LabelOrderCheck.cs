@@ -9,6 +9,9 @@ namespace LabelForge.Checks;
 public static class LabelOrderCheck
 {
     private const int FewestForAlphabet = 6;
+
+    // One may be there in traces itself; of two or more at least one is not.
+    private const int EnoughBulk = 2;
     private static readonly RuleBook Rules = RuleBook.Us;
 
     /// <summary>The findings; at most one.</summary>
@@ -24,7 +27,7 @@ public static class LabelOrderCheck
         {
             yield return Rules["ingredients.order/first"].Find("ingredients", items[0].Name, bulk.Name, what);
         }
-        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Any(IsBulk)) is { item: { } early, at: var at })
+        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
         {
             yield return Rules["ingredients.order/early"].Find("ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
         }
