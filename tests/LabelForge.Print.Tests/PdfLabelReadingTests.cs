@@ -5,7 +5,6 @@ using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Measures;
-using LabelForge.Quantities;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Reading;
@@ -42,25 +41,21 @@ public sealed class PdfLabelReadingTests
         Assert.All(words, w => Assert.InRange(w.Millimetres, expected - 0.1m, expected + 0.1m));
     }
 
-    // 8 square inches: 1/8 in (21 CFR 701.13(i)).
+    // Up to 5 square inches 1/16 in will do; above 100 it takes 1/4 in (21 CFR 701.13(i)).
     [Theory]
-    [InlineData(0.125, false)]
-    [InlineData(0.0625, true)]
-    public void Letters_below_the_least_height_are_found(double inches, bool found)
+    [InlineData("1x2in", false)]
+    [InlineData("10x12in", true)]
+    public void Letters_below_the_least_height_for_the_panel_are_found(string panel, bool found)
     {
-        var floor = new LetterFloor(Length.FromInches((decimal)inches), "21 CFR 701.13(i)");
-        var content = Samples.Bar with { Floors = Samples.Bar.Floors with { NetQuantity = floor } };
-        var reading = Read(content);
-        var height = reading.Text.Heights.Where(h => h.Span.Overlaps(reading.NetQuantity!.Span)).Select(h => h.Lower).OfType<Length>().Min();
-        var report = UsLabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On));
-        Assert.Equal(found && height.Millimetres < 3.14m, report.Findings.Any(f => f.Rule == "net-quantity.type-too-small"));
+        var report = UsLabelCheck.Run(LabelJudgement.Of(Read(Samples.Bar), null, null, Quantities.Panel.Parse(panel).Value, On));
+        Assert.Equal(found, report.Findings.Any(f => f.Rule == "net-quantity.type-too-small"));
     }
 
     [Fact]
     public void Random_bytes_are_refused_at_once()
     {
         var random = new Random(20261125);
-        foreach (var size in new[] { 0, 1, 100, 100_000 })
+        foreach (var size in new[] { 0, 100, 10_000 })
         {
             var bytes = new byte[size];
             random.NextBytes(bytes);
@@ -73,10 +68,10 @@ public sealed class PdfLabelReadingTests
     public void A_PDF_cut_short_or_damaged_is_read_or_refused_but_never_breaks()
     {
         var whole = Pdf(Samples.Bar);
-        foreach (var part in new[] { 0.1, 0.4, 0.7, 0.95 })
+        foreach (var part in new[] { 0.4, 0.95 })
             ReadOrRefuse(whole[..(int)(whole.Length * part)]);
         var random = new Random(7);
-        for (var i = 0; i < 10; i++)
+        for (var i = 0; i < 4; i++)
         {
             var damaged = whole.ToArray();
             for (var k = 0; k < 40; k++)

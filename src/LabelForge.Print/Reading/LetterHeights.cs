@@ -6,12 +6,14 @@ namespace LabelForge.Print.Reading;
 /// <summary>Measures the letters of a word as the law does: from the baseline up, the lower-case o and the capitals apart (21 CFR 701.13(h)(2)).</summary>
 internal static class LetterHeights
 {
-    // Letters as high as a lower-case o; what reaches below the baseline does not count.
-    private const string Lower = "acegmnopqrsuvwxyz";
+    // Round letters stand as high as the o by which the law measures; flat ones (x, z) a hair less, so they serve only
+    // where there is no round one. What reaches below the baseline does not count.
+    private const string Round = "aceogqs";
+    private const string Flat = "mnpruvwxyz";
     private const string Upper = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789";
 
     /// <summary>The median height of each sort in the word; null where the word has none, or the font gives no outlines.</summary>
-    public static (Length? Lower, Length? Upper) Of(Word word) => (Median(word, Lower), Median(word, Upper));
+    public static (Length? Lower, Length? Upper) Of(Word word) => (Median(word, Round) ?? Median(word, Flat), Median(word, Upper));
 
     private static Length? Median(Word word, string sort)
     {

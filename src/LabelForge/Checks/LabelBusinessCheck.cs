@@ -11,6 +11,9 @@ public static class LabelBusinessCheck
         var business = facts.Reading.Business;
         if (business.Name is null)
             yield return Rules["business-name.missing/label"].Find(facts.Where);
+        // "Made by" names the maker; "Distributed by" and "Manufactured for" do not (21 CFR 701.12(c)).
+        if (business.LeadIn is { } lead && (lead.StartsWith("dist", StringComparison.OrdinalIgnoreCase) || lead.EndsWith("for", StringComparison.OrdinalIgnoreCase)))
+            yield return Rules["business.role"].Find(business.Name ?? facts.Where, lead);
         var missing = new[] { ("city", business.City), ("state", business.State), ("ZIP code", business.Zip) }
             .Where(p => p.Item2 is null).Select(p => p.Item1).ToArray();
         if (business.Foreign is not null && business.Zip is null)

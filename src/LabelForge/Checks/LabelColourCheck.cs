@@ -2,6 +2,7 @@ using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 
@@ -10,8 +11,8 @@ public static partial class LabelColourCheck
 {
     private static readonly RuleBook Rules = RuleBook.Us;
 
-    /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(LabelFacts facts) => facts.Reading.Names.SelectMany(item => Of(item, facts.Kind));
+    /// <summary>The findings. True soap is no cosmetic (21 CFR 701.20), so the listings do not bind it.</summary>
+    public static IEnumerable<Finding> Find(LabelFacts facts) => facts.SoldAs == SoldAs.Soap ? [] : facts.Reading.Names.SelectMany(item => Of(item, facts.Kind));
 
     private static IEnumerable<Finding> Of(IngredientRead item, ProductKind? kind)
     {
@@ -35,7 +36,7 @@ public static partial class LabelColourCheck
         }
         if (colour is null)
             yield return Rules["colour.not-permitted/unlisted"].Find(item.Name, item.Name, "Listed are among others iron oxides, mica, titanium dioxide, ultramarines (not for lips) and the certified colours.");
-        else if (kind is not null && !Permitted(colour, kind.Area))
+        else if (kind is not null && !Permitted(colour, kind))
             yield return Rules["colour.not-permitted/area"].Find(item.Name, colour.Name, AreaName(kind.Area), colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation);
     }
 
@@ -48,12 +49,12 @@ public static partial class LabelColourCheck
             ?? (item.Known is { IsColourant: true } known ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null) : null);
     }
 
-    // "External" is where soap goes; a colour for the hair of the scalp or for nails alone is not for it.
-    private static bool Permitted(ColourAdditive colour, AreaOfUse area) => area switch
+    // "External" is where soap goes; a colour listed for the hair or for shampoos alone is for those only.
+    private static bool Permitted(ColourAdditive colour, ProductKind kind) => kind.Area switch
     {
         AreaOfUse.Lips => colour.Lips,
         AreaOfUse.Eye => colour.EyeArea,
-        _ => colour.External,
+        _ => colour.External || (ForHair().IsMatch(kind.Id) && ForHair().IsMatch(colour.Limit)),
     };
 
     private static string AreaName(AreaOfUse area) => area switch
@@ -74,6 +75,9 @@ public static partial class LabelColourCheck
 
     [GeneratedRegex(@"\(?\bext\.?\s*(?=d)|\b(?:F\s?)?D\s?&\s?C\b|\bNo\.?(?=\s*\d)|#", RegexOptions.IgnoreCase)]
     private static partial Regex Abbreviated();
+
+    [GeneratedRegex(@"hair|shampoo|conditioner", RegexOptions.IgnoreCase)]
+    private static partial Regex ForHair();
 
     [GeneratedRegex(@"\s*[(\[][^)\]]*[)\]]")]
     private static partial Regex Parenthesis();

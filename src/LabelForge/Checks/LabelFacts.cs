@@ -10,9 +10,10 @@ namespace LabelForge.Checks;
 /// <param name="Kind">The kind of product: as given, or as the label's identity says; null where neither tells.</param>
 /// <param name="SoldAs">How it is sold, as given or judged from the words; null where a soap's label leaves it open.</param>
 /// <param name="SoldAsGiven">Whether the maker said how it is sold.</param>
-/// <param name="Panel">The principal display panel, where known.</param>
+/// <param name="Panel">The principal display panel: as given, or the page of a drawing of one label.</param>
+/// <param name="PanelGiven">Whether the maker gave it.</param>
 /// <param name="On">The date to judge by.</param>
-public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, DateOnly On)
+public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven, DateOnly On)
 {
     /// <summary>Where findings about the whole label point.</summary>
     public string Where => Reading.Text.Where;

@@ -11,8 +11,9 @@ public static class LabelHeightCheck
 {
     private static readonly RuleBook Rules = RuleBook.Us;
 
-    // Drawing programs round coordinates to a hundredth of a point or so; less than that is no finding.
-    private static readonly Length Tolerance = Length.FromMillimetres(0.02m);
+    // Flat letters stand a hair below the o by which the law measures, and drawing programs round coordinates: what lies
+    // within this is no finding. Common practice: type is cut with round letters about 2 percent higher.
+    private static readonly Length Tolerance = Length.FromMillimetres(0.07m);
 
     /// <summary>The findings.</summary>
     public static IEnumerable<Finding> Find(LabelFacts facts) => NetQuantity(facts).Concat(Ingredients(facts));
@@ -32,7 +33,9 @@ public static class LabelHeightCheck
         if (height is { } measured && measured.Millimetres + Tolerance.Millimetres < least.Millimetres)
         {
             var panel = facts.Panel is { } p ? p.Area.SquareInches.ToString("0.##", CultureInfo.InvariantCulture) + " square inches" : "any size";
-            yield return Rules["net-quantity.type-too-small/label"].Find(read.Written, read.Written, Millimetres(measured), panel, Millimetres(least));
+            // A page may hold several panels: only a panel that was given, or the least of any size, makes it certain.
+            var isCertain = facts.PanelGiven || measured.Millimetres + Tolerance.Millimetres < entry.Table.LengthAt(0m).Millimetres;
+            yield return Rules[isCertain ? "net-quantity.type-too-small/label" : "net-quantity.type-too-small/page"].Find(read.Written, read.Written, Millimetres(measured), panel, Millimetres(least));
         }
     }
 

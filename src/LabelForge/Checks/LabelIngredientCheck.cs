@@ -9,13 +9,15 @@ namespace LabelForge.Checks;
 /// <summary>Checks that an ingredient list is there, and that its names are the ones that the rule wants.</summary>
 public static partial class LabelIngredientCheck
 {
+    // Where so many names are unknown, the list was misread or is none.
+    private const int MostUnknown = 30;
     private static readonly RuleBook Rules = RuleBook.Us;
 
     /// <summary>The findings.</summary>
     public static IEnumerable<Finding> Find(LabelFacts facts)
     {
         if (facts.Reading.Ingredients is { } list)
-            return Heading(list).Concat(list.Items.Where(i => i.Known is null && LabelColourCheck.ColourOf(i) is null && !IsColourWord(i)).Select(Unknown)).Concat(Foreign(list)).Concat(Detergent(list, facts));
+            return Heading(list).Concat(list.Items.Where(i => i.Known is null && LabelColourCheck.ColourOf(i) is null && !IsColourWord(i)).Take(MostUnknown).Select(Unknown)).Concat(Foreign(list)).Concat(Detergent(list, facts));
         if (facts.IsCosmetic)
             return [Rules["ingredients.missing/label"].Find(facts.Where)];
         return facts.SoldAs == SoldAs.Soap ? [] : [Rules["ingredients.missing/soap-unsaid"].Find(facts.Where)];

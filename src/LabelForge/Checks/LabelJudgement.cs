@@ -18,7 +18,7 @@ public static class LabelJudgement
     {
         var known = kind ?? reading.Identity?.Kind;
         var page = reading.Text.Page is { } size ? Panel.Rectangle(size.Width, size.Height) : null;
-        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, on);
+        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on);
     }
 
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20).

@@ -1,5 +1,6 @@
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 
@@ -8,6 +9,9 @@ namespace LabelForge.Checks;
 public static class LabelOrderCheck
 {
     private const int FewestForAlphabet = 6;
+
+    // One may be there in traces itself; of two or more at least one is not.
+    private const int EnoughBulk = 2;
     private static readonly RuleBook Rules = RuleBook.Us;
 
     /// <summary>The findings; at most one.</summary>
@@ -16,14 +20,14 @@ public static class LabelOrderCheck
         var items = facts.Reading.Names.Where(i => !i.MayContain).ToArray();
         if (items.Length < 2)
             yield break;
-        // A perfume is mostly scent (IFRA category 4 is fragrance products).
-        if (facts.Kind?.IfraCategory == "4")
+        // A perfume is mostly scent (IFRA category 4 is fragrance products), and a true soap needs no list (21 CFR 701.20).
+        if (facts.Kind?.IfraCategory == "4" || facts.SoldAs == SoldAs.Soap)
             yield break;
         if (Trace(items[0]) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
         {
             yield return Rules["ingredients.order/first"].Find("ingredients", items[0].Name, bulk.Name, what);
         }
-        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Any(IsBulk)) is { item: { } early, at: var at })
+        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
         {
             yield return Rules["ingredients.order/early"].Find("ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
         }

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
+using LabelForge.Measures;
 
 namespace LabelForge.Checks;
 
@@ -12,7 +13,20 @@ public static partial class UsLabelCheck
     private static readonly RuleBook Rules = RuleBook.Us;
 
     /// <summary>Checks a label; findings stand in order of gravity.</summary>
+    /// <exception cref="InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
     public static CheckReport Run(LabelFacts facts)
+    {
+        try
+        {
+            return Judged(facts);
+        }
+        catch (RegexMatchTimeoutException)
+        {
+            throw new InputException(new Problem(facts.Where, 0, "This text takes too long to read; a label's does not.", "Give the words of one label, front and back."));
+        }
+    }
+
+    private static CheckReport Judged(LabelFacts facts)
     {
         var findings = Identity(facts)
             .Concat(LabelQuantityCheck.Find(facts))

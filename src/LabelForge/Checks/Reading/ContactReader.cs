@@ -25,7 +25,7 @@ public static partial class ContactReader
         var phones = Phone().Matches(rest).Where(m => m.Value.Count(char.IsDigit) is 7 or 10 or 11).ToArray();
         return new(
             [.. emails.Concat(webs).Concat(phones).Select(m => new TextSpan(m.Index, m.Length))],
-            [.. phones.Select(m => m.Value.Trim())], [.. emails.Select(m => m.Value)], [.. webs.Select(m => m.Value.TrimEnd('.', ',', ';', '/'))]);
+            [.. phones.Select(m => m.Value.Trim()).Distinct()], [.. emails.Select(m => m.Value).Distinct()], [.. webs.Select(m => m.Value.TrimEnd('.', ',', ';', '/')).Distinct()]);
     }
 
     [GeneratedRegex(@"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{2,63}){1,4}")]

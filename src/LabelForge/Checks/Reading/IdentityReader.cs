@@ -22,9 +22,9 @@ public static partial class IdentityReader
     {
         IdentityRead? best = null;
         var bestLength = 0;
-        foreach (var (start, part) in Parts(text))
+        foreach (var (start, part) in Parts(business is { Length: > 2 } ? Blank(text, business) : text))
         {
-            if (!IsShort(part) || (business is { Length: > 2 } && part.Contains(business, StringComparison.OrdinalIgnoreCase)))
+            if (!IsShort(part))
                 continue;
             foreach (var (words, phrase, kind) in Phrases.Value)
             {
@@ -49,10 +49,12 @@ public static partial class IdentityReader
         yield return (start, text[start..]);
     }
 
-    // A name is short and tells nobody to do anything.
-    private static bool IsShort(string part) => part.Trim() is { Length: > 2 } t && t.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 9 && !Sentence().IsMatch(t);
+    private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
 
-    // In "lavender soap with oats" soap is what it is; in "soap dish" and "Soap Company" it is not.
+    // A name is short and tells nobody to do anything.
+    private static bool IsShort(string part) => part.Trim() is { Length: > 2 } t && t.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 14 && !Sentence().IsMatch(t);
+
+    // In "lavender soap with oats" soap is what it is; in "soap dish", "soap free" and "Soap Company" it is not.
     private static bool IsHead(string after) => Follows().IsMatch(after);
 
     private static ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)> Load()
@@ -72,10 +74,10 @@ public static partial class IdentityReader
     [GeneratedRegex(@"\n|\.\s|[|•·;]|\s[–—-]\s|,\s|(?<=!)\s|\.$")]
     private static partial Regex Stop();
 
-    [GeneratedRegex(@"^(?:use|apply|lather|rinse|keep|store|add|drop|massage|avoid|wet|rub|work|place|let|allow|enjoy|our|this|these|the|each|we|if|for best|made|dissolve|pour|hand\s?made by|crafted by|distributed|not a|free of|no )\b|\b(?:is|are|was|dry between|your|you|will|should)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:use|apply|lather|rinse|keep|store|add|massage|avoid|wet|rub|work|place|let|allow|enjoy|dissolve|pour|drop)\s+(?:the|your|a|an|bar|bars|soap|in|into|onto|on|to|with|between|gently|well|generously|over|from|out|water|it|this)\b|^(?:our|this|these|each|we|if|for best|free of|no|not a)\b|\b(?:is|are|was|dry between|your|you|will|should)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Sentence();
 
-    [GeneratedRegex(@"^\s*(?:$|[(\[:/\d]|(?:with|for|in|and|&|bar|bars|by|net|wt|scented|unscented|-|–|no\b|made|of)(?![\p{L}]))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?!['’]|\s*(?:co|company|works?|shop|studio|kitchen|makers?|making|dish|saver|base|nut|berry|barn|house|factory|lab|farm|llc|inc|guild|dry|free|residue|scum|well|is|into|onto|directly|away|off)\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Follows();
 
     [GeneratedRegex(@"\s+")]

@@ -23,13 +23,18 @@ public static partial class IngredientListReader
     private const int FewestWithoutHeading = 3;
     private const int LongestList = 8000;
 
+    // More than any label has: they bound what a hostile text can cost.
+    private const int MostHeadings = 8;
+    private const int MostNames = 300;
+
     /// <summary>The list, or null where there is none.</summary>
     public static IngredientListRead? Read(string text, IngredientDictionary dictionary) =>
         WithHeading(text, dictionary) ?? WithoutHeading(text, dictionary);
 
     private static IngredientListRead? WithHeading(string text, IngredientDictionary dictionary)
     {
-        foreach (Match heading in Heading().Matches(text))
+        // "Contains:" may head a note on allergens: a heading that says ingredients goes first.
+        foreach (var heading in Heading().Matches(text).OrderBy(h => !h.Value.Contains("ingr", StringComparison.OrdinalIgnoreCase) && !h.Value.Contains("inci", StringComparison.OrdinalIgnoreCase)).Take(MostHeadings))
         {
             var start = heading.Index + heading.Length;
             var end = End(text, start, dictionary);
@@ -130,7 +135,7 @@ public static partial class IngredientListReader
         var items = Names(main, dictionary).Select(n => (n, May: false));
         if (may.Success)
             items = items.Concat(Names(body[(may.Index + may.Length)..], dictionary).Select(n => (n, May: true)));
-        return [.. items.Select(i => new IngredientRead(i.n, dictionary.Find(i.n), i.May))];
+        return [.. items.Take(MostNames).Select(i => new IngredientRead(i.n, dictionary.Find(i.n), i.May))];
     }
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary)

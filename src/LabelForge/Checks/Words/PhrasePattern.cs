@@ -8,7 +8,7 @@ namespace LabelForge.Checks.Words;
 /// </summary>
 internal static class PhrasePattern
 {
-    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(2);
+    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(5);
 
     /// <summary>A pattern that finds any of the phrases as whole words.</summary>
     public static Regex Any(IEnumerable<string> phrases) => new(
