@@ -8,6 +8,7 @@ internal static class RecordVerbs
     public static IEnumerable<Command> All() =>
     [
         WeighVerb.Build(), DryVerb.Build(), ReceiveVerb.Build(), OutgoingVerbs.Sell(), OutgoingVerbs.Complaint(), OutgoingVerbs.Dispose(),
-        OutgoingVerbs.Correct(), BooksVerbs.StockInHand(), BooksVerbs.Books(),
+        OutgoingVerbs.Correct(), BooksVerbs.StockInHand(), BooksVerbs.Books(), TraceVerb.Build(), MoneyVerbs.Cost(), MoneyVerbs.Buy(),
+        CopyVerbs.ReceiveList(), CopyVerbs.Backup(), CopyVerbs.Restore(),
     ];
 }

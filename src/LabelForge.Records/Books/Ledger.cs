@@ -8,18 +8,19 @@ public sealed class Ledger
 {
     private readonly Dictionary<(string List, int Id), Correction> _struck;
 
-    private Ledger(RecordsContext context)
+    private Ledger(Func<Type, IEnumerable<BookEntry>> entries)
     {
-        Corrections = [.. context.Corrections.AsNoTracking().OrderBy(c => c.Id)];
+        T[] All<T>() where T : BookEntry => [.. entries(typeof(T)).Cast<T>().OrderBy(e => e.Id)];
+        Corrections = All<Correction>();
         _struck = Corrections.ToDictionary(c => (c.List, c.EntryId));
-        AllReceipts = [.. context.Receipts.AsNoTracking().OrderBy(r => r.Id)];
-        AllBatches = [.. context.Batches.AsNoTracking().OrderBy(r => r.Id)];
-        AllWeighings = [.. context.Weighings.AsNoTracking().OrderBy(r => r.Id)];
-        AllDeviations = [.. context.Deviations.AsNoTracking().OrderBy(r => r.Id)];
-        AllClosings = [.. context.Closings.AsNoTracking().OrderBy(r => r.Id)];
-        AllSales = [.. context.Sales.AsNoTracking().OrderBy(r => r.Id)];
-        AllComplaints = [.. context.Complaints.AsNoTracking().OrderBy(r => r.Id)];
-        AllDisposals = [.. context.Disposals.AsNoTracking().OrderBy(r => r.Id)];
+        AllReceipts = All<Receipt>();
+        AllBatches = All<Batch>();
+        AllWeighings = All<Weighing>();
+        AllDeviations = All<Deviation>();
+        AllClosings = All<Closing>();
+        AllSales = All<Sale>();
+        AllComplaints = All<Complaint>();
+        AllDisposals = All<Disposal>();
         Receipts = Standing(BookLists.Receipt, AllReceipts);
         Batches = Standing(BookLists.Batch, AllBatches);
         Weighings = Standing(BookLists.Weighing, AllWeighings);
@@ -72,7 +73,24 @@ public sealed class Ledger
     /// <summary>The disposals that stand.</summary>
     public IReadOnlyList<Disposal> Disposals { get; }
 
-    internal static Ledger Load(RecordsContext context) => new(context);
+    internal static Ledger Load(RecordsContext context)
+    {
+        var tables = new Dictionary<Type, IEnumerable<BookEntry>>();
+        void Table<T>() where T : BookEntry => tables[typeof(T)] = context.Set<T>().AsNoTracking().ToArray();
+        Table<Receipt>();
+        Table<Batch>();
+        Table<Weighing>();
+        Table<Deviation>();
+        Table<Closing>();
+        Table<Sale>();
+        Table<Complaint>();
+        Table<Disposal>();
+        Table<Correction>();
+        return new Ledger(type => tables[type]);
+    }
+
+    /// <summary>The books with entries added to them.</summary>
+    internal Ledger With(IReadOnlyCollection<BookEntry> added) => new(type => Of(type).Concat(added.Where(e => e.GetType() == type)));
 
     /// <summary>The correction that strikes an entry, or null where it stands.</summary>
     public Correction? StruckBy(string list, int id) => _struck.GetValueOrDefault((list, id));
@@ -117,6 +135,11 @@ public sealed class Ledger
 
     /// <summary>What was weighed into a batch.</summary>
     public IEnumerable<Weighing> WeighedInto(Batch batch) => Weighings.Where(w => BatchNow(w.BatchId) == batch.Id);
+
+    private IEnumerable<BookEntry> Of(Type type) => new IEnumerable<BookEntry>[]
+    {
+        AllReceipts, AllBatches, AllWeighings, AllDeviations, AllClosings, AllSales, AllComplaints, AllDisposals, Corrections,
+    }.SelectMany(list => list).Where(e => e.GetType() == type);
 
     private T[] Standing<T>(string list, IReadOnlyList<T> all) where T : BookEntry => [.. all.Where(e => !_struck.ContainsKey((list, e.Id)))];
 }

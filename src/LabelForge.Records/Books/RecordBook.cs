@@ -61,9 +61,11 @@ public sealed class RecordBook
     {
         using var context = new RecordsContext(_options);
         using var moment = context.Database.BeginTransaction(System.Data.IsolationLevel.Serializable);
-        var answer = write(Ledger.Load(context), context);
+        var before = Ledger.Load(context);
+        var answer = write(before, context);
         context.SaveChanges();
-        Balance.Check(Ledger.Load(context));
+        // The lock is held, so the books are what they were and what was added.
+        Balance.Check(before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]));
         moment.Commit();
         return answer;
     });

@@ -47,6 +47,12 @@ public sealed record FragranceLimit(string Category, Share Highest);
 /// <summary>A certificate's figure for an allergen's share of the fragrance.</summary>
 public sealed record AllergenShare(string Name, ShareRange Share);
 
+/// <summary>A pack it can be bought in.</summary>
+/// <param name="Size">As written: <c>5 lb</c>, <c>16 fl oz</c>, or <c>100 pieces</c> for packaging.</param>
+/// <param name="Price">In the workshop's currency.</param>
+/// <param name="Line">The line it stands on.</param>
+public sealed record MaterialPack(string Size, decimal Price, int Line);
+
 /// <summary>Something bought (or made in the shop), from materials/ID.yaml.</summary>
 public sealed record Material
 {
@@ -82,6 +88,9 @@ public sealed record Material
 
     /// <summary>A fragrance's allergens.</summary>
     public ImmutableArray<AllergenShare> Allergens { get; init; } = [];
+
+    /// <summary>The packs it can be bought in.</summary>
+    public ImmutableArray<MaterialPack> Packs { get; init; } = [];
 
     /// <summary>The supplier's lot in use, where written.</summary>
     public string? Lot { get; init; }

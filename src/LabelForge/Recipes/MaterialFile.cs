@@ -38,6 +38,7 @@ public static class MaterialFile
             DropsPerMillilitre = ReadDrops(file.OptionalText("drops per mL")),
             Limits = ReadLimits(file.OptionalMap("limits")),
             Allergens = ReadAllergens(file.OptionalMap("allergens")),
+            Packs = MaterialPacks.Read(file),
             Lot = file.OptionalText("lot")?.Text,
         };
     }

@@ -1,0 +1,135 @@
+using System.CommandLine;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+using LabelForge.Records.Money;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>cost</c> and <c>buy</c>: what a piece costs, and what to buy next.</summary>
+internal static class MoneyVerbs
+{
+    public static Command Cost()
+    {
+        var what = new Argument<string>("WHAT") { Description = "A recipe, or the lot of a finished batch (then by what was paid for the lots really used)" };
+        var margin = new Option<string?>("--margin") { Description = "The share of the price wanted as profit: \"50 %\" (default: costs.yaml, else 50 %)" };
+        var price = new Option<string?>("--price") { Description = "A price to judge (default: the one for the margin)" };
+        var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
+        var swing = new Option<decimal>("--swing") { Description = "By how many percent each input is moved", DefaultValueFactory = _ => 10 };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most") { what, margin, price, pieces, swing });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var costs = CostsFile.Of(workshop);
+            var wanted = r.GetValue(margin) is { } m ? Percent(m) : costs.Margin;
+            if (r.GetValue(swing) is <= 0 or >= 100)
+                throw new InputException(new Problem(null, 0, "The swing is a percentage between 0 and 100.", "Write --swing 10"));
+            var sheet = Sheet(workshop, r.GetValue(what)!, r.GetValue(pieces), costs);
+            var asked = r.GetValue(price) is { } p ? BookOptions.Money(p, "--price") : sheet.Price(wanted);
+            var tornado = sheet.Tornado(r.GetValue(swing) / 100m);
+            var currency = workshop.Business.Currency;
+            if (options.Json(r))
+            {
+                JsonOut.Write(new
+                {
+                    currency,
+                    pieces = sheet.Pieces,
+                    batch = Cents(sheet.Batch),
+                    piece = Math.Round(sheet.Piece, 4),
+                    lines = sheet.Lines.Select(l => new { what = l.What, cost = Math.Round(l.Cost, 4), @fixed = l.Fixed, source = l.Source }),
+                    margin = wanted,
+                    priceForMargin = sheet.Price(wanted),
+                    price = asked,
+                    breakEvenPieces = sheet.BreakEven(asked),
+                    tornado = tornado.Select(t => new { what = t.What, low = Math.Round(t.Low, 4), high = Math.Round(t.High, 4) }),
+                });
+                return Exit.Done;
+            }
+            foreach (var line in sheet.Lines)
+                Console.WriteLine(FormattableString.Invariant($"  {line.Cost,10:0.00}  {line.What} ({line.Source})"));
+            Console.WriteLine(FormattableString.Invariant($"  {sheet.Batch,10:0.00}  {currency} in all; {sheet.Piece:0.000} a piece for {sheet.Pieces} pieces, before fees"));
+            Console.WriteLine(FormattableString.Invariant($"For a margin of {wanted * 100:0.#} % of the price: {sheet.Price(wanted):0.00}"));
+            Console.WriteLine(sheet.BreakEven(asked) is { } count ? FormattableString.Invariant($"At {asked:0.00} work and overhead of a batch are paid after {count} pieces{(count > sheet.Pieces ? ", more than the batch has" : "")}.") : FormattableString.Invariant($"At {asked:0.00} every piece loses money."));
+            Console.WriteLine(FormattableString.Invariant($"What moves the cost of a piece most, each {r.GetValue(swing):0.#} % lower and higher:"));
+            foreach (var t in tornado.Take(6))
+                Console.WriteLine(FormattableString.Invariant($"  {t.Low,8:0.000} to {t.High:0.000}  {t.What}"));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Buy()
+    {
+        var recipes = new Argument<string[]>("RECIPE[:PIECES]") { Description = "What is wanted: hayloft-bar:18 tideline-bar:12; without numbers, as many as the budget makes", Arity = ArgumentArity.OneOrMore };
+        var budget = new Option<string?>("--budget") { Description = "The most to spend" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var most = r.GetValue(recipes)!.All(t => !t.Contains(':'));
+            if (most && r.GetValue(budget) is null)
+                throw new InputException(new Problem(null, 0, "How many?", "Write pieces after each recipe (hayloft-bar:18), or what may be spent: --budget 100"));
+            long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
+            var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
+            var problem = BuyList.Of(workshop, r.GetValue(recipes)!.Select(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), ledger, cents, most, options.On(r));
+            var plan = BuySolver.Solve(problem);
+            if (plan is null)
+            {
+                var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
+                throw new InputException(new Problem(null, 0, "These pieces cannot be made so.", without is null ? "Something cannot be had in any pack: write packs: for every material of these recipes." : FormattableString.Invariant($"The cheapest packs cost {without.Cents / 100m:0.00}: raise the budget, or want fewer.")));
+            }
+            Tell(plan, workshop, options.Json(r));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static void Tell(BuyPlan plan, Workshop workshop, bool json)
+    {
+        if (json)
+        {
+            JsonOut.Write(new
+            {
+                currency = workshop.Business.Currency,
+                optimal = plan.Optimal,
+                total = plan.Cents / 100m,
+                packs = plan.Packs.Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
+                pieces = plan.Pieces.Select(p => new { recipe = p.Key, count = p.Value }),
+                left = plan.Left.Select(l => new { material = l.Key, amount = Math.Round(l.Value, 3) }),
+            });
+            return;
+        }
+        foreach (var (material, pack, count) in plan.Packs)
+            Console.WriteLine(FormattableString.Invariant($"  {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
+        Console.WriteLine(FormattableString.Invariant($"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
+        Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Select(p => $"{p.Value} of {p.Key}"))}.");
+        Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
+    }
+
+    private static CostSheet Sheet(Workshop workshop, string what, int? pieces, CostsFile costs)
+    {
+        var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
+        if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
+            return CostSheet.Of(workshop, (ledger ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, ledger);
+        var recipe = workshop.Recipe(what);
+        return CostSheet.Of(workshop, BatchSize.ToPieces(workshop, recipe, pieces ?? recipe.Pieces), costs, ledger);
+    }
+
+    private static (Recipe Recipe, int Pieces) Wanted(string text, Workshop workshop)
+    {
+        var parts = text.Split(':');
+        return parts.Length == 1 ? (workshop.Recipe(text), 0)
+            : parts.Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and <= 100_000 ? (workshop.Recipe(parts[0]), n)
+            : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", "Write the recipe and the pieces: hayloft-bar:18"));
+    }
+
+    private static decimal Percent(string text) =>
+        decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is >= 0 and < 100
+            ? figure / 100m
+            : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a margin.", "Write the share of the price that is profit: --margin \"50 %\""));
+
+    private static decimal Cents(decimal money) => Math.Round(money, 2, MidpointRounding.AwayFromZero);
+}

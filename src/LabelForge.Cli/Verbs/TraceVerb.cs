@@ -1,0 +1,77 @@
+using System.CommandLine;
+using System.Text;
+using LabelForge.Measures;
+using LabelForge.Print.Bench;
+using LabelForge.Print.Output;
+using LabelForge.Recipes;
+using LabelForge.Records.Tracing;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>trace</c>: from a bottle to the people who have what was made of it, and back.</summary>
+internal static class TraceVerb
+{
+    public static Command Build()
+    {
+        var from = new Argument<string>("FROM") { Description = "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer" };
+        var output = new Option<string?>("--out") { Description = "A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("trace", "From a material lot to batches to people, and back") { from, output });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var trace = Trace.Of(BookOptions.Book(workshop).Read(), r.GetValue(from)!);
+            if (r.GetValue(output) is { } path)
+                Save(path, trace, workshop, options.On(r));
+            if (options.Json(r))
+                Json(trace);
+            else
+                Text(trace);
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static void Save(string path, Trace trace, Workshop workshop, DateOnly on)
+    {
+        switch (Path.GetExtension(path).ToLowerInvariant())
+        {
+            case ".csv":
+                AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TraceTable.Csv(trace))));
+                break;
+            case ".svg":
+                AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TracePicture.Svg(trace))));
+                break;
+            case ".pdf":
+                RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop.Business, on), new DocumentInfo($"Recall, {trace.From}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                break;
+            default:
+                throw new InputException(new Problem(path, 0, "This kind of file is not written here.", "End its name with .csv, .svg or .pdf."));
+        }
+    }
+
+    private static void Json(Trace trace) => JsonOut.Write(new
+    {
+        from = trace.From,
+        materialLots = trace.Uses.Select(u => new { materialLot = $"M{u.MaterialLot}", material = u.Material, supplier = u.Supplier, supplierLot = u.SupplierLot, lot = u.Lot, grams = u.Grams }),
+        batches = trace.Batches.Select(b => new { lot = b.Lot, product = b.Product, on = b.On, made = b.Made, rejected = b.Rejected, left = b.Left, disposed = b.Disposed }),
+        deliveries = trace.Deliveries.Select(d => new { lot = d.Lot, on = d.On, pieces = d.Pieces, to = d.To, gift = d.Gift }),
+        complaints = trace.Complaints.Select(c => new { on = c.On, from = c.From, what = c.What, serious = c.Serious, reportBy = c.ReportBy }),
+    });
+
+    private static void Text(Trace trace)
+    {
+        Console.WriteLine($"From {trace.From}");
+        foreach (var u in trace.Uses)
+            Console.WriteLine(FormattableString.Invariant($"  M{u.MaterialLot} {u.Material} ({u.Supplier} {u.SupplierLot}): {u.Grams:0.###} g into lot {u.Lot}"));
+        foreach (var b in trace.Batches)
+        {
+            Console.WriteLine(FormattableString.Invariant($"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"));
+            foreach (var d in trace.Deliveries.Where(d => d.Lot == b.Lot))
+                Console.WriteLine(FormattableString.Invariant($"    {d.Pieces} to {d.To}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"));
+        }
+        foreach (var c in trace.Complaints)
+            Console.WriteLine(FormattableString.Invariant($"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? FormattableString.Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
+        Console.WriteLine(FormattableString.Invariant($"{trace.Deliveries.Sum(d => d.Pieces)} pieces are with {trace.Deliveries.Select(d => d.To).Distinct().Count()} buyers, {trace.Batches.Sum(b => b.Left)} in the house."));
+    }
+}

@@ -1,0 +1,44 @@
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
+
+namespace LabelForge.Print.Bench;
+
+/// <summary>Writes a recall sheet: one page of facts and steps, then a letter to a page.</summary>
+public static class RecallSheetWriter
+{
+    private const double Body = 11;
+    private const double WholePage = 10_000;
+
+    /// <summary>Writes the sheet as a PDF, whole or not at all.</summary>
+    /// <exception cref="LabelForge.Measures.InputException">The file cannot be written, or the type has no letter for a character.</exception>
+    public static void WritePdf(string path, RecallSheetContent content, DocumentInfo info) => AtomicFile.Write(path, stream =>
+    {
+        var pages = new BenchPages(content.PageWidth, content.PageHeight);
+        pages.Down(pages.Write(content.Title, BundledFaces.SemiBold, 24, 0, pages.Y, pages.Width) + 8);
+        foreach (var fact in content.Facts)
+            Paragraph(pages, fact, 0);
+        pages.Down(10);
+        foreach (var step in content.Steps)
+        {
+            pages.NewPageUnless(40);
+            pages.Box(0, pages.Y, 10);
+            Paragraph(pages, step, 20);
+        }
+        foreach (var letter in content.Letters)
+        {
+            pages.NewPageUnless(WholePage);
+            foreach (var paragraph in letter)
+            {
+                Paragraph(pages, paragraph, 0);
+                pages.Down(8);
+            }
+        }
+        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), pages.Pages);
+    });
+
+    private static void Paragraph(BenchPages pages, string text, double indent)
+    {
+        pages.NewPageUnless(30);
+        pages.Down(pages.Write(text, BundledFaces.Regular, Body, indent, pages.Y, pages.Width - indent) + 4);
+    }
+}

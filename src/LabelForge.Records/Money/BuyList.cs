@@ -1,0 +1,42 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Records.Money;
+
+/// <summary>Sets up what to buy from a workshop: its recipes, packs, packaging and stock.</summary>
+public static class BuyList
+{
+    /// <summary>Sets it up.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="wanted">The recipes, and how many pieces of each at least.</param>
+    /// <param name="costs">The packaging a piece takes.</param>
+    /// <param name="ledger">The stock; null where there are no books.</param>
+    /// <param name="budgetCents">The budget; null for none.</param>
+    /// <param name="most">Whether as many as possible are wanted.</param>
+    /// <param name="on">The day: what is past its date does not count as stock.</param>
+    /// <exception cref="InputException">A recipe is named twice.</exception>
+    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Recipe Recipe, int Pieces)> wanted, CostsFile costs, Ledger? ledger, long? budgetCents, bool most, DateOnly on)
+    {
+        if (wanted.GroupBy(w => w.Recipe.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            throw new InputException(new Problem(null, 0, $"{twice.Key} is named twice.", "Name each recipe once, with all its pieces."));
+        var products = wanted.Select(w =>
+        {
+            var takes = BatchFormula.Of(workshop, w.Recipe).Lines.ToDictionary(l => l.Material.Id, l => l.Mass.Grams / w.Recipe.Pieces);
+            foreach (var (id, count) in costs.Packaging)
+                takes[id] = takes.GetValueOrDefault(id) + count;
+            return new BuyProduct(w.Recipe.Id, takes, w.Pieces);
+        }).ToArray();
+        var ids = products.SelectMany(p => p.PerPiece.Keys).Distinct().Order(StringComparer.Ordinal);
+        return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), ledger, on))], products, budgetCents, most);
+    }
+
+    private static BuyMaterial Material(Material material, Ledger? ledger, DateOnly on)
+    {
+        // Water from the tap is taken as free and endless.
+        if (material.Kind == MaterialKind.Water && material.Packs.IsEmpty)
+            return new BuyMaterial(material.Id, 100_000_000m, []);
+        var stock = ledger?.InStock(material.Id).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) ?? 0;
+        return new BuyMaterial(material.Id, stock, [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, (long)Math.Ceiling(p.Pack.Price * 100m)))]);
+    }
+}

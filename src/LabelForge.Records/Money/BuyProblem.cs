@@ -1,0 +1,28 @@
+namespace LabelForge.Records.Money;
+
+/// <summary>A pack that can be bought whole.</summary>
+/// <param name="Size">As the shop writes it.</param>
+/// <param name="Amount">Grams or pieces.</param>
+/// <param name="Cents">Its price in hundredths of the currency.</param>
+public sealed record BuyPack(string Size, decimal Amount, long Cents);
+
+/// <summary>A material: what is there, and in what packs more can be had.</summary>
+public sealed record BuyMaterial(string Id, decimal Stock, IReadOnlyList<BuyPack> Packs);
+
+/// <summary>A product: what one piece takes of each material, and how many are wanted at least.</summary>
+public sealed record BuyProduct(string Id, IReadOnlyDictionary<string, decimal> PerPiece, int Least);
+
+/// <summary>What to buy: the cheapest packs for the wanted pieces, or the most pieces that a budget makes.</summary>
+/// <param name="Materials">The materials.</param>
+/// <param name="Products">The products.</param>
+/// <param name="BudgetCents">The budget; null for none.</param>
+/// <param name="Most">Whether as many pieces as possible are wanted (needs a budget), not only the least.</param>
+public sealed record BuyProblem(IReadOnlyList<BuyMaterial> Materials, IReadOnlyList<BuyProduct> Products, long? BudgetCents, bool Most);
+
+/// <summary>The answer.</summary>
+/// <param name="Packs">How many of which pack.</param>
+/// <param name="Pieces">How many of which product.</param>
+/// <param name="Cents">What it costs.</param>
+/// <param name="Left">What is left of each material afterwards.</param>
+/// <param name="Optimal">Whether it is proved that there is no better.</param>
+public sealed record BuyPlan(IReadOnlyList<(string Material, BuyPack Pack, long Count)> Packs, IReadOnlyDictionary<string, long> Pieces, long Cents, IReadOnlyDictionary<string, decimal> Left, bool Optimal);

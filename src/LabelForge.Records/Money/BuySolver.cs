@@ -1,0 +1,64 @@
+using Google.OrTools.Sat;
+
+namespace LabelForge.Records.Money;
+
+/// <summary>Solves what to buy as an integer program (CP-SAT).</summary>
+public static class BuySolver
+{
+    // A tenth of a milligram: finer than any scale here, and small enough that sums stay far inside 64 bits.
+    private const decimal UnitsPerGram = 10_000m;
+    private const long MostPieces = 100_000;
+    private const long MostPacks = 10_000;
+
+    /// <summary>Solves it.</summary>
+    /// <param name="seconds">The longest time to look; what is found by then is given, marked as not proved.</param>
+    /// <returns>Null where nothing fits: the wanted pieces cost more than the budget, or a material cannot be had.</returns>
+    public static BuyPlan? Solve(BuyProblem problem, double seconds = 20)
+    {
+        if (problem is { Most: true, BudgetCents: null })
+            throw new ArgumentException("The most pieces need a budget.", nameof(problem));
+        var first = Run(problem, seconds, null);
+        // Among the plans that make the most pieces, the cheapest.
+        return first is not null && problem.Most ? Run(problem, seconds, first.Pieces.Values.Sum()) is { } second ? second with { Optimal = first.Optimal && second.Optimal } : first : first;
+    }
+
+    private static BuyPlan? Run(BuyProblem problem, double seconds, long? piecesWanted)
+    {
+        var model = new CpModel();
+        var pieces = problem.Products.Select(p => model.NewIntVar(p.Least, problem.Most ? MostPieces : p.Least, p.Id)).ToArray();
+        var packs = problem.Materials.SelectMany(m => m.Packs.Select(p => (Material: m, Pack: p, Count: model.NewIntVar(0, Bound(problem, p), $"{m.Id} {p.Size}")))).ToArray();
+        foreach (var material in problem.Materials)
+        {
+            // Needs are rounded up and packs down, so that the plan never falls short by a rounding.
+            var has = packs.Where(p => p.Material == material).Select(p => p.Count * Down(p.Pack.Amount)).ToList();
+            var takes = problem.Products.Select((p, i) => pieces[i] * Up(p.PerPiece.GetValueOrDefault(material.Id)));
+            model.Add(LinearExpr.Sum(takes) <= LinearExpr.Sum(has) + Down(material.Stock));
+        }
+        var cost = LinearExpr.Sum(packs.Select(p => p.Count * p.Pack.Cents));
+        if (problem.BudgetCents is { } budget)
+            model.Add(cost <= budget);
+        var all = LinearExpr.Sum(pieces);
+        if (piecesWanted is { } wanted)
+            model.Add(all >= wanted);
+        if (problem.Most && piecesWanted is null)
+            model.Maximize(all);
+        else
+            model.Minimize(cost);
+
+        var solver = new CpSolver { StringParameters = FormattableString.Invariant($"max_time_in_seconds:{seconds} num_search_workers:2 random_seed:1") };
+        var status = solver.Solve(model);
+        if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))
+            return null;
+        var made = problem.Products.Select((p, i) => (p.Id, Count: solver.Value(pieces[i]))).ToDictionary(p => p.Id, p => p.Count);
+        var bought = packs.Select(p => (p.Material.Id, p.Pack, Count: solver.Value(p.Count))).Where(p => p.Count > 0).ToArray();
+        return new BuyPlan(bought, made, bought.Sum(b => b.Count * b.Pack.Cents),
+            problem.Materials.ToDictionary(m => m.Id, m => m.Stock + bought.Where(b => b.Id == m.Id).Sum(b => b.Count * b.Pack.Amount) - problem.Products.Sum(p => made[p.Id] * p.PerPiece.GetValueOrDefault(m.Id))),
+            status == CpSolverStatus.Optimal);
+    }
+
+    private static long Bound(BuyProblem problem, BuyPack pack) => problem.BudgetCents is { } budget && pack.Cents > 0 ? Math.Min(MostPacks, budget / pack.Cents) : MostPacks;
+
+    private static long Up(decimal grams) => (long)Math.Ceiling(grams * UnitsPerGram);
+
+    private static long Down(decimal grams) => (long)Math.Floor(grams * UnitsPerGram);
+}

@@ -1,0 +1,88 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Records.Money;
+
+/// <summary>One line of a batch's cost.</summary>
+/// <param name="What">What it is.</param>
+/// <param name="Cost">For the whole batch, not rounded.</param>
+/// <param name="Fixed">Whether it is the same however many pieces come out: work and overhead.</param>
+/// <param name="Source">How it is known.</param>
+public sealed record CostLine(string What, decimal Cost, bool Fixed, string Source);
+
+/// <summary>How much the cost of a piece moves when one input moves.</summary>
+public sealed record Swing(string What, decimal Low, decimal High);
+
+/// <summary>What a batch and a piece cost. Money in the workshop's currency; rounded only where it is shown.</summary>
+/// <param name="Pieces">The good pieces.</param>
+/// <param name="Lines">The costs of the batch.</param>
+/// <param name="Costs">The other figures of the shop.</param>
+public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsFile Costs)
+{
+    /// <summary>The whole batch.</summary>
+    public decimal Batch => Lines.Sum(l => l.Cost);
+
+    /// <summary>One piece, before fees.</summary>
+    public decimal Piece => Batch / Pieces;
+
+    /// <summary>A planned batch, at what was paid for the stock or the packs' prices.</summary>
+    public static CostSheet Of(Workshop workshop, BatchFormula batch, CostsFile costs, Ledger? ledger) => new(batch.Recipe.Pieces,
+        [.. batch.Lines.Select(l => UnitPrice.Of(l.Material, ledger) is var price ? new CostLine(l.Material.Name, l.Mass.Grams * price.Each, false, price.Source) : null!), .. Besides(workshop, batch.Recipe.Pieces, costs, ledger)], costs);
+
+    /// <summary>A batch in the books, at what was paid for the very lots that were used.</summary>
+    /// <exception cref="InputException">The batch is still open, or no good piece came out.</exception>
+    public static CostSheet Of(Workshop workshop, Batch batch, CostsFile costs, Ledger ledger)
+    {
+        if (ledger.ClosingOf(batch) is not { } closing || closing.Made == closing.Rejected)
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} has no pieces to bear its cost.", $"Close it first: labelforge batch close {batch.Lot} --made N"));
+        var receipts = ledger.Receipts.ToDictionary(r => r.Id);
+        var used = ledger.WeighedInto(batch).GroupBy(w => w.Material).Select(g => new CostLine(
+            workshop.Materials.TryGetValue(g.Key, out var m) ? m.Name : g.Key,
+            g.Sum(w => w.ReceiptId is { } id && ledger.Current(BookLists.Receipt, id) is { } now ? w.Grams * receipts[now].Price / receipts[now].Amount : 0),
+            false, $"paid for {string.Join(", ", g.Select(w => w.ReceiptId is { } id ? $"M{ledger.Current(BookLists.Receipt, id)}" : "nothing").Distinct())}"));
+        var pieces = closing.Made - closing.Rejected;
+        return new CostSheet(pieces, [.. used, .. Besides(workshop, pieces, costs, ledger)], costs);
+    }
+
+    /// <summary>The price at which the wanted margin is left, rounded up to the cent.</summary>
+    /// <exception cref="InputException">Fee and margin together leave nothing.</exception>
+    public decimal Price(decimal margin)
+    {
+        var kept = 1 - Costs.FeeShare - margin;
+        return kept > 0
+            ? Math.Ceiling((Piece + Costs.FeeEach) / kept * 100m) / 100m
+            : throw new InputException(new Problem(null, 0, "Fees and margin together take the whole price.", "Write a smaller margin: --margin \"40 %\""));
+    }
+
+    /// <summary>How many pieces of a batch must be sold at a price to pay for work and overhead; null where no number does.</summary>
+    public int? BreakEven(decimal price)
+    {
+        var left = price * (1 - Costs.FeeShare) - Costs.FeeEach - Lines.Where(l => !l.Fixed).Sum(l => l.Cost) / Pieces;
+        return left > 0 ? (int)Math.Ceiling(Lines.Where(l => l.Fixed).Sum(l => l.Cost) / left) : null;
+    }
+
+    /// <summary>The cost of a piece when each input is lower or higher by a share, what moves it most first.</summary>
+    public IReadOnlyList<Swing> Tornado(decimal share) =>
+    [
+        .. Lines.Select(l => new Swing(l.What, (Batch - l.Cost * share) / Pieces, (Batch + l.Cost * share) / Pieces))
+            .Append(new Swing("pieces that come out", Batch / (Pieces * (1 + share)), Batch / (Pieces * (1 - share))))
+            .OrderByDescending(s => s.High - s.Low),
+    ];
+
+    private static IEnumerable<CostLine> Besides(Workshop workshop, int pieces, CostsFile costs, Ledger? ledger)
+    {
+        foreach (var (id, count) in costs.Packaging)
+        {
+            var material = workshop.Material(id, CostsFile.FileName, 0);
+            var price = UnitPrice.Of(material, ledger);
+            yield return new CostLine(material.Name, count * pieces * price.Each, false, price.Source);
+        }
+        if (costs.Label > 0)
+            yield return new CostLine("labels and ink", costs.Label * pieces, false, CostsFile.FileName);
+        if (costs.Minutes * costs.Wage > 0)
+            yield return new CostLine("work", costs.Minutes * costs.Wage / 60m, true, FormattableString.Invariant($"{costs.Minutes:0.#} minutes"));
+        if (costs.Overhead > 0)
+            yield return new CostLine("overhead", costs.Overhead, true, CostsFile.FileName);
+    }
+}

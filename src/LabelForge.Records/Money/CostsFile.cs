@@ -1,0 +1,52 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Records.Money;
+
+/// <summary>What a piece costs besides its materials, from costs.yaml in the workshop; all zero where there is no such file.</summary>
+/// <param name="Wage">Paid for an hour of work, the maker's own too.</param>
+/// <param name="Minutes">Minutes of work a batch.</param>
+/// <param name="Overhead">Rent, insurance and the like, a batch.</param>
+/// <param name="Label">A printed label, ink and all, a piece.</param>
+/// <param name="FeeShare">The share of the price that a marketplace or card takes.</param>
+/// <param name="FeeEach">The fixed fee a sale of one piece.</param>
+/// <param name="Margin">The share of the price wanted as profit.</param>
+/// <param name="Packaging">Packaging a piece: material id and how many.</param>
+public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, decimal Label, decimal FeeShare, decimal FeeEach, decimal Margin, ImmutableArray<(string Material, decimal Count)> Packaging)
+{
+    /// <summary>The file's name.</summary>
+    public const string FileName = "costs.yaml";
+
+    /// <summary>No costs besides the materials, and half of the price as profit wanted: common practice.</summary>
+    public static CostsFile None { get; } = new(0, 0, 0, 0, 0, 0, 0.5m, []);
+
+    /// <summary>Reads a workshop's costs.yaml.</summary>
+    /// <exception cref="InputException">Something in it is wrong.</exception>
+    public static CostsFile Of(Workshop workshop)
+    {
+        var path = Path.Combine(workshop.Folder, FileName);
+        if (!File.Exists(path))
+            return None;
+        var file = YamlFile.Read(path, FileName).OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging");
+        decimal Figure(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
+            : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
+            : throw node.Refuse($"\"{node.Text}\" is not a figure.", $"Write a plain figure with a decimal point: {key}: 4.50");
+        decimal Share(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
+            : node.Text.EndsWith('%') && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure < 100 ? figure / 100m
+            : throw node.Refuse($"\"{node.Text}\" is not a share.", $"Write a percentage below 100: {key}: 3 %");
+        return new CostsFile(Figure("wage", 0), Figure("minutes", 0), Figure("overhead", 0), Figure("label", 0), Share("fee share", 0), Figure("fee each", 0), Share("margin", None.Margin),
+        [.. file.Items("packaging").Select(node =>
+        {
+            var map = (node as MapNode ?? throw node.Refuse("This is not packaging and its number.", "Write { use: clear-bag, count: 1 }")).OnlyKeys("Packaging", "use", "count");
+            var use = map.Required("use", "clear-bag");
+            var count = map.Required("count", "1");
+            workshop.Material(use.Text, FileName, use.Line);
+            return decimal.TryParse(count.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n > 0
+                ? (use.Text, n)
+                : throw count.Refuse($"\"{count.Text}\" is not a number.", "Write how many a piece takes: count: 1");
+        })]);
+    }
+}

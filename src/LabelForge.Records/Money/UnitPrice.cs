@@ -1,0 +1,32 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Records.Money;
+
+/// <summary>What a gram (or a piece of packaging) costs, and how that is known.</summary>
+public sealed record UnitPrice(decimal Each, string Source)
+{
+    /// <summary>The packs a material can be bought in: size in grams or pieces, and price.</summary>
+    /// <exception cref="InputException">A size is a volume and the density is not known.</exception>
+    public static IReadOnlyList<(MaterialPack Pack, decimal Amount)> Packs(Material material) => [.. material.Packs.Select(pack =>
+    {
+        var amount = MaterialAmount.Read(material, pack.Size);
+        return amount.IsValue ? (pack, amount.Value) : throw new InputException(new Problem(material.File, pack.Line, amount.Wrong, amount.Write));
+    })];
+
+    /// <summary>What was paid for the stock in the house; else the dearest pack's price, so that the figure is not too low.</summary>
+    /// <exception cref="InputException">Nothing says what it costs.</exception>
+    public static UnitPrice Of(Material material, Ledger? ledger)
+    {
+        var stock = ledger?.InStock(material.Id).ToArray() ?? [];
+        if (stock.Length > 0)
+            return new UnitPrice(stock.Sum(s => s.Left * s.Receipt.Price / s.Receipt.Amount) / stock.Sum(s => s.Left), "paid for the stock in the house");
+        var packs = Packs(material);
+        if (packs.Count > 0)
+            return packs.Select(p => new UnitPrice(p.Pack.Price / p.Amount, $"pack of {p.Pack.Size}")).MaxBy(p => p.Each)!;
+        return material.Kind == MaterialKind.Water
+            ? new UnitPrice(0, "water, taken as free")
+            : throw new InputException(new Problem(material.File, 0, $"Nothing says what {material.Name} costs.", "Write its packs: packs: [ { size: 5 lb, price: 31.50 } ], or what came in: labelforge receive"));
+    }
+}

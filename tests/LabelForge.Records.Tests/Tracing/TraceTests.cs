@@ -1,0 +1,83 @@
+using System.Diagnostics;
+using System.Xml.Linq;
+using LabelForge.Records.Books;
+using LabelForge.Records.Spreadsheets;
+using LabelForge.Records.Tests.Books;
+using LabelForge.Records.Tracing;
+using Trace = LabelForge.Records.Tracing.Trace;
+
+namespace LabelForge.Records.Tests.Tracing;
+
+public class TraceTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public TraceTests()
+    {
+        _shop.Stock();
+        Shop.Sell(_shop.Book, _shop.Finish("26T02-01E"), 3, "Ann <&>", 21, TestShop.Day, "A");
+        Shop.Sell(_shop.Book, "26T02-01E", 2, "=market day", 0, TestShop.Day, "A");
+        var other = _shop.Receive("scent", 100, 12, TestShop.Day.AddDays(5));
+        Assert.Equal(4, other.Id);
+        Shop.Sell(_shop.Book, _shop.Finish("26T02-02N"), 1, "Bea", 7, TestShop.Day, "A");
+    }
+
+    public void Dispose() => _shop.Dispose();
+
+    [Fact]
+    public void From_a_bottle_to_the_people_who_have_what_was_made_of_it()
+    {
+        Assert.Equal(["Bea"], Follow("M4").Deliveries.Select(d => d.To));
+        Assert.Equal(["Ann <&>", "=market day"], Follow("m3").Deliveries.Select(d => d.To));
+        Assert.Equal(6, Follow("H10000").Deliveries.Sum(d => d.Pieces));
+        Assert.Equal(3, Follow("castor-oil").Deliveries.Count);
+    }
+
+    [Theory]
+    [InlineData("26T02-02N", "M1 M2 M4")]
+    [InlineData("Bea", "M1 M2 M4")]
+    [InlineData("26t02-01e", "M1 M2 M3")]
+    public void From_a_bar_or_a_buyer_back_to_the_bottles(string from, string bottles) =>
+        Assert.Equal(bottles, string.Join(' ', Follow(from).Uses.Select(u => $"M{u.MaterialLot}").Distinct()));
+
+    [Fact]
+    public void A_struck_sale_is_no_longer_followed()
+    {
+        Correcting.Of(_shop.Book, "sale", 3, new Dictionary<string, string> { ["to"] = "Cleo" }, "wrong name", TestShop.Day, "A");
+        Assert.Equal(["Cleo"], Follow("M4").Deliveries.Select(d => d.To));
+    }
+
+    [Fact]
+    public void What_the_books_do_not_know_is_refused() =>
+        Assert.Contains("know nothing", TestShop.Refusal(() => Follow("M99")));
+
+    [Fact]
+    public void The_picture_is_sound_XML_and_shows_every_box_and_way()
+    {
+        var trace = Follow("castor-oil");
+        var svg = XDocument.Parse(TracePicture.Svg(trace));
+        XNamespace ns = "http://www.w3.org/2000/svg";
+        Assert.Equal(1 + 1 + 2 + 3, svg.Descendants(ns + "rect").Count());
+        Assert.Equal(2 + 3, svg.Descendants(ns + "path").Count());
+        Assert.Contains(svg.Descendants(ns + "text"), t => t.Value == "Ann <&>");
+    }
+
+    [Fact]
+    public void The_table_names_who_has_what_and_holds_no_formula()
+    {
+        var rows = TextTable.Read(TraceTable.Csv(Follow("M3")), "t.csv");
+        Assert.Contains(rows, r => r.Cells[0] == "sold" && r.Cells[9] == "Ann <&>" && r.Cells[8] == "3");
+        Assert.Contains(rows, r => r.Cells[0] == "given" && r.Cells[9] == "'=market day");
+    }
+
+    // The purpose: a mock recall takes under a minute.
+    [Fact]
+    public void A_mock_recall_takes_well_under_a_minute()
+    {
+        var clock = Stopwatch.StartNew();
+        Assert.NotEmpty(Trace.Of(RecordBook.Open(_shop.Folder).Read(), "M3").Deliveries);
+        Assert.True(clock.Elapsed < TimeSpan.FromSeconds(30), $"{clock.Elapsed}");
+    }
+
+    private Trace Follow(string from) => Trace.Of(_shop.Book.Read(), from);
+}
