@@ -1,6 +1,8 @@
 using System.CommandLine;
+using LabelForge.Cli.Explain;
 using LabelForge.Declarations;
 using LabelForge.Markets;
+using LabelForge.Measures;
 using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
@@ -18,21 +20,27 @@ internal static class DeclareVerb
         var names = new Option<string>("--names") { Description = "market: as the market names them; dual: for one label sold in us, eu, uk and ca", DefaultValueFactory = _ => "market" };
         var variant = Shared.Variant();
         var since = Shared.Since();
-        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on, names, variant, since };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on), r.GetValue(names)!, r.GetValue(variant), r.GetValue(since))));
+        var explain = new Option<bool>("--explain") { Description = "Show what the order rests on: a bar for each range, what is proved and why, whom to ask for what" };
+        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on, names, variant, since, explain };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on), r.GetValue(names)!, r.GetValue(variant), r.GetValue(since), r.GetValue(explain))));
         return verb;
     }
 
-    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant, string? since)
+    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant, string? since, bool explain)
     {
+        if (explain && format == "json")
+            throw new InputException(new Problem(null, 0, "--explain is for people to read.", "Leave it out: --format json gives the bounds and the pairs as data."));
         var (workshop, found) = Shared.Open(recipe, folder, variant);
         var read = Shared.OnMarket(found, since);
+        var batch = BatchFormula.Of(workshop, read);
         var (kind, day) = (ProductKindOf.Recipe(read), Shared.Date(on));
         var (where, style) = (Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Need(NameStyleText.Parse(names)));
-        var declaration = DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, read), kind, where, day, style);
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, where, day, style);
         var assortment = Assortment.Of(workshop, read, kind, where, day, style);
         if (format == "json")
             JsonOut.Write(JsonOut.Of(declaration, assortment));
+        else if (explain)
+            Explanation.Of(workshop, batch, declaration, where).Write(Console.Out, Page.Width);
         else
             Report.Write(declaration, assortment);
         return Exit.Done;

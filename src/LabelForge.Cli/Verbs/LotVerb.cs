@@ -7,7 +7,7 @@ namespace LabelForge.Cli.Verbs;
 /// <summary><c>lot</c>: makes and reads lot codes.</summary>
 internal static class LotVerb
 {
-    public static Command Build() => new("lot", "Makes and reads lot codes") { New(), Read() };
+    public static Command Build() => new("lot", "Makes and reads lot codes, and draws their barcodes") { New(), Read(), LotBarcodeVerb.Build() };
 
     private static Command New()
     {

@@ -14,6 +14,11 @@ public static class BatchComposition
     public static CompositionProof Prove(Workshop workshop, BatchFormula batch, IngredientDictionary dictionary) =>
         Prover.Prove(ProductParts.Of(FlatFormula.Of(workshop, batch), dictionary), Losses(batch, dictionary));
 
+    /// <summary>Where each ingredient of the batch comes from: material by material.</summary>
+    /// <exception cref="InputException">As for <see cref="Prove"/>.</exception>
+    public static ImmutableArray<IngredientAccount> Accounts(Workshop workshop, BatchFormula batch, IngredientDictionary dictionary) =>
+        IngredientAccount.Of(ProductParts.Of(FlatFormula.Of(workshop, batch), dictionary), Losses(batch, dictionary));
+
     private static ImmutableArray<Adjustment> Losses(BatchFormula batch, IngredientDictionary dictionary) =>
         [.. batch.Losses.Select(l => new Adjustment(
             dictionary.Find(l.Ingredient)?.Key ?? l.Ingredient, l.Mass.Grams / batch.Total.Grams, batch.Recipe.File, l.Line))];

@@ -1,0 +1,47 @@
+using LabelForge.Composition;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Explain;
+
+/// <summary>Where each ingredient's range comes from: material by material, to be followed with a pocket calculator.</summary>
+internal static class SourceLines
+{
+    public static IEnumerable<string> Of(Explanation e, int width)
+    {
+        yield return "WHERE EACH RANGE COMES FROM";
+        foreach (var line in Page.Wrap("A material's share of the batch, times the least and the most that its whole list allows of the ingredient; the products are added up.", width))
+            yield return line;
+        for (var at = 0; at < e.Proof.Ingredients.Length; at++)
+        {
+            var i = e.Proof.Ingredients[at];
+            var account = e.Accounts[i.Name];
+            var label = e.LabelName(i.Name);
+            var named = label == i.Name ? "" : $" (on the label: {label})";
+            foreach (var line in Page.Wrap($"{at + 1}. {i.Name}{named}: {Page.Percents(i.Low * 100, i.High * 100)}", width, 2, 5))
+                yield return line;
+            foreach (var line in account.Sources.SelectMany(s => Page.Wrap(Line(s), width, 5, 7)))
+                yield return line;
+            if (account.Left != 1)
+            {
+                foreach (var line in Page.Wrap($"less {Page.Percent(account.Lost * 100)} % that left the batch, over the {Page.Percent(account.Left * 100)} % that is left of it", width, 5, 7))
+                    yield return line;
+            }
+        }
+    }
+
+    private static string Line(IngredientSource s)
+    {
+        var (low, high) = (s.ShareOfBatch * s.Low * 100, s.ShareOfBatch * s.High * 100);
+        var said = s.Said == ShareRange.Unknown ? "no figure given" : $"given as {MaterialDraft.Share(s.Said)}";
+        var place = s.Length == 1 ? "all of it" : $"{said}, place {s.Place} of {s.Length}{Order(s.Listed)}";
+        return $"{s.Material}: {Page.Percent(s.ShareOfBatch * 100)} % of the batch x {Page.Percents(s.Low * 100, s.High * 100)} of it = {Page.Percents(low, high)}  ({place})";
+    }
+
+    private static string Order(ListedOrder listed) => listed switch
+    {
+        ListedOrder.Strict => " in descending order",
+        ListedOrder.Label => " in label order",
+        _ => " in no order",
+    };
+}

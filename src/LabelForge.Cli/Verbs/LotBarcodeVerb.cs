@@ -1,0 +1,77 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Output;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>lot barcode</c>: a lot's barcode as a file of its own.</summary>
+internal static class LotBarcodeVerb
+{
+    public static Command Build()
+    {
+        var code = new Argument<string>("CODE") { Description = "The lot code" };
+        var kind = new Option<string>("--kind") { Description = "code128: the lot alone; gs1-128, datamatrix, qr: item and lot; ean13, upca: the item alone", DefaultValueFactory = _ => "code128" };
+        kind.AcceptOnlyFromAmong("code128", "gs1-128", "datamatrix", "qr", "ean13", "upca");
+        var gtin = new Option<string?>("--gtin") { Description = "The item's number, 8 to 14 digits; every kind but code128 needs it" };
+        var made = new Option<string?>("--made") { Description = "Also encode the production date: YYYY-MM-DD" };
+        var useBy = new Option<string?>("--use-by") { Description = "Also encode the last day to use it: YYYY-MM-DD" };
+        var link = new Option<string?>("--link") { Description = "qr: your own web address, https://id.example.com" };
+        var dpi = new Option<int>("--dpi") { Description = "Your printer's dots to the inch: 300 or 600", DefaultValueFactory = _ => 300 };
+        dpi.AcceptOnlyFromAmong("300", "600");
+        var output = Shared.Out("The file to write: .pdf, .svg or .png");
+        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text") { code, kind, gtin, made, useBy, link, dpi, output };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var lot = Shared.Need(LotCode.Parse(r.GetValue(code)!));
+            var wanted = new Wanted(lot, r.GetValue(kind)!, r.GetValue(gtin), Day(r.GetValue(made)), Day(r.GetValue(useBy)), r.GetValue(link));
+            var (block, text) = Draw(wanted, new BarcodeOptions { Dpi = r.GetValue(dpi) });
+            // The lot's own day stands for the time, so that the same call gives the same bytes.
+            var info = new DocumentInfo($"{wanted.Kind} of lot {lot}", new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+            BarcodeFile.Write(r.GetValue(output)!, block, text, r.GetValue(dpi), info);
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static (InkBlock Block, ImmutableArray<string> Text) Draw(Wanted w, BarcodeOptions options)
+    {
+        RefuseUnused(w);
+        if (w.Kind == "code128")
+            return (Shared.Need(Barcode.Draw(BarcodeKind.Code128, w.Lot.ToString(), options)), BarcodeText.Of(w.Lot.ToString()));
+        var item = Shared.Need(Gtin.Parse(w.Gtin ?? throw Wrong($"{w.Kind} says which item the lot is of, and no item is given.", "Give its number: --gtin 09521321000018; or use --kind code128 for the lot alone.")));
+        if (w.Kind is "ean13" or "upca")
+        {
+            var till = Shared.Need(Barcode.Draw(w.Kind == "ean13" ? BarcodeKind.Ean13 : BarcodeKind.UpcA, item.Digits, options));
+            return (till, BarcodeText.Of(till.Caption!));
+        }
+        var data = Shared.Need(Gs1ElementString.ForItem(item, w.Lot.ToString(), w.Made, w.UseBy));
+        var block = w.Kind switch
+        {
+            "gs1-128" => Barcode.Draw(BarcodeKind.Gs1Code128, data, options),
+            "datamatrix" => Barcode.Draw(BarcodeKind.Gs1DataMatrix, data, options),
+            _ => Barcode.Draw(BarcodeKind.Qr, Shared.Need(data.DigitalLink(w.Link ?? throw Wrong("A QR code carries a web address, and none is given.", "Give your own: --link https://id.example.com"))), options),
+        };
+        return (Shared.Need(block), BarcodeText.Of(data));
+    }
+
+    // What would not be encoded is refused, so that nobody believes it is in the barcode.
+    private static void RefuseUnused(Wanted w)
+    {
+        if (w.Link is not null && w.Kind != "qr")
+            throw Wrong($"{w.Kind} carries no web address.", "Leave --link out, or use --kind qr.");
+        if (w.Kind is "code128" or "ean13" or "upca" && (w.Made ?? w.UseBy) is not null)
+            throw Wrong($"{w.Kind} carries no dates.", "Leave --made and --use-by out, or use --kind datamatrix.");
+        if (w.Kind == "code128" && w.Gtin is not null)
+            throw Wrong("code128 carries the lot alone.", "Leave --gtin out, or use --kind gs1-128.");
+    }
+
+    private static DateOnly? Day(string? written) => written is null ? null : Shared.Date(written);
+
+    private static InputException Wrong(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+
+    private sealed record Wanted(LotCode Lot, string Kind, string? Gtin, DateOnly? Made, DateOnly? UseBy, string? Link);
+}

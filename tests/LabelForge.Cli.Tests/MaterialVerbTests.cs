@@ -1,0 +1,58 @@
+using System.Text.Json;
+
+namespace LabelForge.Cli.Tests;
+
+public sealed class MaterialVerbTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
+
+    public MaterialVerbTests() => CommandRun.Of("init", _folder);
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void A_suppliers_paper_becomes_a_material_that_a_recipe_can_use()
+    {
+        var run = CommandRun.Of("material", "New base", "--id", "clear-base", "--replace", "--workshop", _folder,
+            "--declaration", "INGREDIENTS: WATER (AQUA), SORBITOL, GLYCERIN (15-25%), Sodium Stearate 10 - 20 %, Tetra-\nsodium EDTA <1%. May contain: CI 77891.");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        Assert.Contains("taken as", run.Output, StringComparison.Ordinal);
+        var declared = CommandRun.Of("declare", Path.Combine(_folder, "recipes", "first-bar.yaml"));
+        Assert.Equal(0, declared.ExitCode);
+        Assert.Contains("Tetrasodium EDTA", declared.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_material_that_is_there_is_not_written_over()
+    {
+        var file = Path.Combine(_folder, "materials", "clear-base.yaml");
+        var before = File.ReadAllText(file);
+        var run = CommandRun.Of("material", "Clear base", "--workshop", _folder, "--declaration", "Glycerin");
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains("--replace", run.Messages, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(file));
+    }
+
+    [Fact]
+    public void The_JSON_names_what_was_written_and_what_it_was_taken_as()
+    {
+        var run = CommandRun.Of("material", "Odd base", "--workshop", _folder, "--dry-run", "--format", "json", "--declaration", "Aqua, Sodium Stearatte 5%");
+        using var json = JsonDocument.Parse(run.Output);
+        var names = json.RootElement.GetProperty("names");
+        Assert.Equal(("Water", "exact"), (names[0].GetProperty("ingredient").GetString(), names[0].GetProperty("match").GetString()));
+        Assert.Equal(("unknown", 5m), (names[1].GetProperty("match").GetString(), names[1].GetProperty("share").GetProperty("low").GetDecimal()));
+        Assert.Equal("Sodium Stearate", names[1].GetProperty("nearest")[0].GetString());
+        Assert.False(File.Exists(Path.Combine(_folder, "materials", "odd-base.yaml")));
+    }
+
+    [Fact]
+    public void The_explanation_shows_ranges_reasons_questions_and_sources()
+    {
+        var run = CommandRun.Of("declare", Path.Combine(_folder, "recipes", "first-bar.yaml"), "--explain");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        foreach (var heading in new[] { "HOW MUCH OF EACH", "WHAT IS PROVED", "WHAT TO ASK", "WHERE EACH RANGE COMES FROM" })
+            Assert.Contains(heading, run.Output, StringComparison.Ordinal);
+        Assert.Contains("of the batch x", run.Output, StringComparison.Ordinal);
+        Assert.All(run.Output.Split('\n'), line => Assert.InRange(line.Length, 0, 100));
+    }
+}
