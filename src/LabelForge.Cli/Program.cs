@@ -9,7 +9,7 @@ foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), LotVerb.Build(),
     LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), BatchVerb.Build(),
-    WeighVerb.Build(), DryVerb.Build(), FragranceVerb.Build(),
+    WeighVerb.Build(), DryVerb.Build(), FragranceVerb.Build(), SoapVerb.Build(),
 })
 {
     root.Subcommands.Add(verb);

@@ -1,7 +1,9 @@
 using System.CommandLine;
+using LabelForge.Checks;
 using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Recipes;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -27,12 +29,15 @@ internal static class DeclareVerb
         var (workshop, read) = Shared.Open(recipe, folder, variant);
         var (kind, day) = (ProductKindOf.Recipe(read), Shared.Date(on));
         var (where, style) = (Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Need(NameStyleText.Parse(names)));
-        var declaration = DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, read), kind, where, day, style);
+        var batch = BatchFormula.Of(workshop, read);
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, where, day, style);
         var assortment = Assortment.Of(workshop, read, kind, where, day, style);
         if (format == "json")
             JsonOut.Write(JsonOut.Of(declaration, assortment));
         else
             Report.Write(declaration, assortment);
-        return Exit.Done;
+        if (format != "json" && LyeCautions.Apply(workshop, batch))
+            SoapReport.WriteCautions();
+        return declaration.Findings.Any(f => f.Severity == Severity.Must) ? Exit.FindingStands : Exit.Done;
     }
 }

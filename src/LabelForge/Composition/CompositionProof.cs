@@ -72,6 +72,16 @@ public sealed class CompositionProof
     /// <summary>Whether every pair stands in an order that is right for every composition the data allows.</summary>
     public bool IsProved => Unproven.IsEmpty;
 
+    /// <summary>The same proof where some pairs are certain, as they stand, for a reason beyond the lists, and the rest have other questions.</summary>
+    internal CompositionProof Knowing(Func<UnprovenPair, bool> isCertain, Func<UnprovenPair, Ask> ask)
+    {
+        var place = Ingredients.Select((ingredient, at) => (ingredient.Name, at)).ToDictionary(p => p.Name, p => p.at);
+        var safe = (bool[,])_safe.Clone();
+        foreach (var pair in Unproven.Where(isCertain))
+            safe[place[pair.First], place[pair.Second]] = true;
+        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]);
+    }
+
     /// <summary>
     /// Whether ingredient <paramref name="first"/> may stand before <paramref name="second"/> whatever the true composition;
     /// places in <see cref="Ingredients"/>, from 0. Colours may stand in any order among themselves, and only after the rest.
