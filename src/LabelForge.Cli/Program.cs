@@ -11,7 +11,7 @@ foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), RulesVerb.Build(), LotVerb.Build(),
     LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
-    FragranceVerb.Build(), MaterialVerb.Build(),
+    FragranceVerb.Build(), MaterialVerb.Build(), SoapVerb.Build(),
 }.Concat(RecordVerbs.All()))
 {
     root.Subcommands.Add(verb);

@@ -16,11 +16,11 @@ public sealed class DemoLabelTests : IDisposable
             Assert.SkipUnless(Has(tool), $"{tool} is not on this machine.");
         Assert.Equal(0, CommandRun.Of("demo", "--out", folder, "--on", "2026-11-25").ExitCode);
         var recipes = Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")).Select(f => Path.GetFileNameWithoutExtension(f)!).ToList();
-        Assert.Equal(6, recipes.Count);
+        Assert.Equal(7, recipes.Count);
         var read = recipes.Select(recipe => Decode(Path.Combine(folder, recipe, "label.pdf"))).ToList();
         // ~ is FNC1; 01 and fourteen digits the item's number under the example's prefix, 10 the lot.
         Assert.All(read, r => Assert.Matches("^~01095214070000[0-9]{2}1026R25-[0-9A-Z]{3}$", r));
-        Assert.Equal(6, read.Distinct().Count());
+        Assert.Equal(7, read.Distinct().Count());
     }
 
     private static string Decode(string pdf)

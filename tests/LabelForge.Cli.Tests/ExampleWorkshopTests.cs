@@ -17,13 +17,16 @@ public sealed class ExampleWorkshopTests(ExampleWorkshop example) : IClassFixtur
     [InlineData("sugar-scrub", 1259.415)]
     [InlineData("lip-balm", 118.495)]
     [InlineData("bath-salt", 2069.753)]
+    // 450 + 220 + 60 + 40 g of oils, 30 % of them water (231 g); they take up 159.990 g of KOH, 95 % of it as NaOH of 99 %:
+    // 159.990 / 56.105 * 39.997 * 0.95 / 0.99 = 109.448 g.
+    [InlineData("harbour-wall-bar", 1110.448)]
     public void A_batch_weighs_what_its_lines_come_to_by_hand(string recipe, double grams) =>
         Assert.Equal((decimal)grams, decimal.Round(example.Batch(recipe).Total.Grams, 3));
 
     [Fact]
     public void Three_trays_of_six_give_eighteen_bars()
     {
-        var bars = Shop.RecipeIds.Select(id => Shop.Recipe(id)).Where(r => r.Product == "soap-bar").ToArray();
+        var bars = Shop.RecipeIds.Select(id => Shop.Recipe(id)).Where(r => r.Product == "soap-bar" && r.Superfat is null).ToArray();
         Assert.Equal([6, 6, 6], bars.Select(b => b.Pieces));
     }
 
@@ -31,7 +34,7 @@ public sealed class ExampleWorkshopTests(ExampleWorkshop example) : IClassFixtur
     public void No_recipe_declares_more_than_its_batch_gives()
     {
         foreach (var batch in Shop.RecipeIds.Select(example.Batch))
-            Assert.True(batch.Recipe.Net!.Mass!.Value.Grams * batch.Recipe.Pieces <= batch.Total.Grams, batch.Recipe.Id);
+            Assert.True(batch.Recipe.Net!.Mass!.Value.Grams * batch.Recipe.Pieces <= batch.Yield.Grams, batch.Recipe.Id);
     }
 
     // Half of a limit is no rule: it is what this example means by "well inside".

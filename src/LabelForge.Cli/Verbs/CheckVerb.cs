@@ -1,7 +1,7 @@
 using System.CommandLine;
 using LabelForge.Checks;
-using LabelForge.Ingredients;
 using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;

@@ -1,9 +1,11 @@
 using System.CommandLine;
+using LabelForge.Checks;
 using LabelForge.Cli.Explain;
 using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -43,6 +45,8 @@ internal static class DeclareVerb
             Explanation.Of(workshop, batch, declaration, where).Write(Console.Out, Page.Width);
         else
             Report.Write(declaration, assortment);
-        return Exit.Done;
+        if (format != "json" && LyeCautions.Apply(workshop, batch))
+            SoapReport.WriteCautions();
+        return declaration.Findings.Any(f => f.Severity == Severity.Must) ? Exit.FindingStands : Exit.Done;
     }
 }

@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
+using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Bench;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Print.Jobs;
 
@@ -23,7 +25,8 @@ public static class BatchSheetJob
             LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
             Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, l.Written.IsMass ? null : AsWritten(l.Written)))],
             PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
-            Cautions = Cautions(job.Batch),
+            Cautions = Cautions(job.Workshop, job.Batch),
+            Notes = Notes(job.Workshop, job.Batch),
         }, info);
     }
 
@@ -31,7 +34,12 @@ public static class BatchSheetJob
         ? $"{BenchMass.Grams(batch.Total)} g"
         : $"{BenchMass.Grams(batch.Total)} g, and {BenchMass.Grams(batch.Yield)} g when finished";
 
-    private static string AsWritten(Amount amount) => amount.Of is { } of
+    // A batch sheet is read with lye in the hand: what the sum rests on belongs beside the weights.
+    private static ImmutableArray<string> Notes(Workshop workshop, BatchFormula batch) => SoapCharge.In(workshop, batch) is { } charge
+        ? [SoapSentences.Superfat(Superfat.Of(charge)), .. SoapCheck.Find(workshop, batch).Where(f => f.Severity == Severity.Must).Select(f => $"{f.Message} {f.Fix}")]
+        : [];
+
+    private static string AsWritten(Amount amount) => amount.Unit == AmountUnit.BySuperfat ? Amount.BySuperfatText : amount.Of is { } of
         ? FormattableString.Invariant($"{amount.Figure:0.####} % of {of}")
         : FormattableString.Invariant($"{amount.Figure:0.####} {UnitName(amount.Unit)}");
 
@@ -47,7 +55,7 @@ public static class BatchSheetJob
     };
 
     // The usual cautions of the bench: common practice. The supplier's safety data sheets say more, and go before these.
-    private static ImmutableArray<string> Cautions(BatchFormula batch)
+    private static ImmutableArray<string> Cautions(Workshop workshop, BatchFormula batch)
     {
         var kinds = batch.Lines.Select(l => l.Material.Kind).ToHashSet();
         var cautions = ImmutableArray.CreateBuilder<string>();
@@ -55,8 +63,8 @@ public static class BatchSheetJob
             cautions.Add("Melted base, oil and wax burn skin and can catch fire. Never leave them on the heat alone; keep water away from hot oil; wear gloves and long sleeves.");
         if (kinds.Contains(MaterialKind.Fragrance))
             cautions.Add("Undiluted fragrance irritates skin and eyes. Wear gloves and goggles, air the room, and add it below its flash point.");
-        if (kinds.Contains(MaterialKind.Lye))
-            cautions.Add("Lye burns skin and eyes at once. Goggles, gloves and sleeves on; always lye into water, never water into lye; fresh air; children and animals out of the room.");
+        if (LyeCautions.Apply(workshop, batch))
+            cautions.AddRange(LyeCautions.All);
         if (kinds.Contains(MaterialKind.Colourant))
             cautions.Add("Do not breathe in loose powder.");
         cautions.Add("Read each supplier's safety data sheet first. Write down the lot of every bottle used.");

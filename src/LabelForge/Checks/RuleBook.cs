@@ -27,6 +27,7 @@ public sealed class RuleBook
     private static readonly Lazy<RuleBook> DeclarationBook = new(() => Load("declaration"));
     private static readonly Lazy<RuleBook> EuBook = new(() => Load("eu"));
     private static readonly Lazy<RuleBook> SubstanceBook = new(() => Load("substances"));
+    private static readonly Lazy<RuleBook> SoapBook = new(() => Load("soap"));
     private readonly ImmutableDictionary<string, Rule> _rules;
 
     private RuleBook(ImmutableDictionary<string, Rule> rules) => _rules = rules;
@@ -42,6 +43,9 @@ public sealed class RuleBook
 
     /// <summary>What is said of substances in a product, in any market.</summary>
     public static RuleBook Substances => SubstanceBook.Value;
+
+    /// <summary>What is looked at where soap is made from oils and lye, whatever the market.</summary>
+    public static RuleBook Soap => SoapBook.Value;
 
     /// <summary>Every rule, by id.</summary>
     public IEnumerable<Rule> All => _rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal);

@@ -56,9 +56,13 @@ public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, 
     /// <summary>The same in plain words.</summary>
     public string Sentence => SentenceWith(name => name);
 
+    /// <summary>The figure to ask for where it is not the constituent's own share, and how to write it, in plain words; null where it is the share.</summary>
+    public string? OtherFigure { get; init; }
+
     /// <summary>The same in plain words, with the ingredients under other names than the canonical ones.</summary>
-    public string SentenceWith(Func<string, string> name) => TurnsAt is { } share
-        ? $"Ask the supplier of {Material} for the share of {name(Constituent)}: above {(IsExact ? "" : "about ")}{Question.Percent(share)} it stands before {name(Other)}, below it after."
+    public string SentenceWith(Func<string, string> name) =>
+        OtherFigure is { } figure ? $"Ask the suppliers of {Material} for {figure}; it narrows {name(Constituent)}."
+        : TurnsAt is { } share ? $"Ask the supplier of {Material} for the share of {name(Constituent)}: above {(IsExact ? "" : "about ")}{Question.Percent(share)} it stands before {name(Other)}, below it after."
         : $"Ask the supplier of {Material} for the share of {name(Constituent)}; alone it may not settle whether it stands before {name(Other)}.";
 }
 
@@ -81,6 +85,16 @@ public sealed class CompositionProof
 
     /// <summary>Whether every pair stands in an order that is right for every composition the data allows.</summary>
     public bool IsProved => Unproven.IsEmpty;
+
+    /// <summary>The same proof where some pairs are certain, as they stand, for a reason beyond the lists, and the rest have other questions.</summary>
+    internal CompositionProof Knowing(Func<UnprovenPair, bool> isCertain, Func<UnprovenPair, Ask> ask)
+    {
+        var place = Ingredients.Select((ingredient, at) => (ingredient.Name, at)).ToDictionary(p => p.Name, p => p.at);
+        var safe = (bool[,])_safe.Clone();
+        foreach (var pair in Unproven.Where(isCertain))
+            safe[place[pair.First], place[pair.Second]] = true;
+        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]);
+    }
 
     /// <summary>
     /// Whether ingredient <paramref name="first"/> may stand before <paramref name="second"/> whatever the true composition;

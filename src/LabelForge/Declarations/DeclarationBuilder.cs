@@ -59,6 +59,7 @@ public static class DeclarationBuilder
                 .. proof.Ingredients.Where(i => dictionary.Find(NanoName.Bare(i.Name)) is null).Select(i => NameUnknown(i.Name, market)),
                 .. ActiveIngredients.Findings(recipe, market, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule),
+                .. SoapCheck.Find(workshop, batch),
             ])
         {
             MayContain = [.. MayContainColours.Keys(recipe).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c)).Distinct()],

@@ -41,6 +41,9 @@ public enum AmountUnit
 
     /// <summary>Percent by mass of something named.</summary>
     PercentOf,
+
+    /// <summary>Of a lye: as much as the oils of the recipe take up, less its superfat.</summary>
+    BySuperfat,
 }
 
 /// <summary>An amount as a person writes it: a figure above zero, its unit, and of what where it is a percentage.</summary>
@@ -49,6 +52,9 @@ public enum AmountUnit
 /// <param name="Of">What a percentage is of: <c>batch</c> or the id of a material; null for every other unit.</param>
 public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
 {
+    /// <summary>What a recipe writes for <see cref="BySuperfat"/>.</summary>
+    public const string BySuperfatText = "by superfat";
+
     private const string Examples = "Write a figure and a unit: 900 g, 1.5 lb, 2 oz, 15 mL, 0.5 tsp, 20 drops, or 1.5 % of batch.";
 
     private static readonly Dictionary<string, AmountUnit> Units = new(StringComparer.OrdinalIgnoreCase)
@@ -80,6 +86,9 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
         ["drop"] = AmountUnit.Drop,
         ["drops"] = AmountUnit.Drop,
     };
+
+    /// <summary>Once as much lye as the oils take up, less the superfat.</summary>
+    public static Amount BySuperfat { get; } = new(1, AmountUnit.BySuperfat, null);
 
     /// <summary>Whether the unit measures mass.</summary>
     public bool IsMass => Unit <= AmountUnit.Pound;

@@ -1,74 +1,138 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Recipes;
 
 /// <summary>Turns amounts written in any unit into exact masses.</summary>
-internal static class AmountResolution
+internal sealed class AmountResolution
 {
-    public static (ImmutableArray<BatchLine> Lines, Mass Total) Resolve(Workshop workshop, ImmutableArray<MaterialUse> uses, string file)
+    /// <summary>What percentages name for everything that is weighed in.</summary>
+    private const string Batch = "batch";
+
+    /// <summary>What percentages name for all materials of kind oil together.</summary>
+    private const string Oils = "oils";
+
+    private readonly Workshop _workshop;
+    private readonly ImmutableArray<MaterialUse> _uses;
+    private readonly string _file;
+    private readonly WrittenSuperfat? _superfat;
+    private readonly Dictionary<string, Material> _materials;
+
+    // Each mass is a figure of grams plus a share of the batch: grams + share * total.
+    private readonly Dictionary<string, (decimal Grams, decimal OfBatch)> _known = [];
+
+    private AmountResolution(Workshop workshop, ImmutableArray<MaterialUse> uses, string file, WrittenSuperfat? superfat)
     {
+        (_workshop, _uses, _file, _superfat) = (workshop, uses, file, superfat);
         var twice = uses.GroupBy(u => u.Material).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw Refuse(file, twice.Last().Line, $"\"{twice.Key}\" is used twice.", "Write one line with the whole amount.");
-        var materials = uses.ToDictionary(u => u.Material, u => workshop.Material(u.Material, file, u.Line));
-        foreach (var use in uses.Where(u => materials[u.Material].Kind == MaterialKind.Packaging))
-            throw Refuse(file, use.Line, $"\"{use.Material}\" is packaging, which is not part of what is inside.", "Leave it out of the materials that are mixed.");
+            throw Refuse(twice.Last().Line, $"\"{twice.Key}\" is used twice.", "Write one line with the whole amount.");
+        _materials = uses.ToDictionary(u => u.Material, u => workshop.Material(u.Material, file, u.Line));
+        foreach (var use in uses.Where(u => _materials[u.Material].Kind == MaterialKind.Packaging))
+            throw Refuse(use.Line, $"\"{use.Material}\" is packaging, which is not part of what is inside.", "Leave it out of the materials that are mixed.");
+    }
 
-        // Each mass is a figure of grams plus a share of the batch: grams + share * total.
-        var known = new Dictionary<string, (decimal Grams, decimal OfBatch)>();
-        var waiting = uses.ToList();
+    /// <summary>The masses of materials, and of all together.</summary>
+    /// <param name="workshop">Where the materials are described.</param>
+    /// <param name="uses">The materials with their amounts.</param>
+    /// <param name="file">The file they stand in, for messages.</param>
+    /// <param name="superfat">The superfat by which a lye may be measured out; null where there is none.</param>
+    /// <exception cref="InputException">An amount cannot be worked out.</exception>
+    public static (ImmutableArray<BatchLine> Lines, Mass Total) Resolve(Workshop workshop, ImmutableArray<MaterialUse> uses, string file, WrittenSuperfat? superfat = null) =>
+        new AmountResolution(workshop, uses, file, superfat).Resolved();
+
+    private (ImmutableArray<BatchLine> Lines, Mass Total) Resolved()
+    {
+        var waiting = _uses.ToList();
         while (waiting.Count > 0)
         {
-            var ready = waiting.Where(u => IsReady(u, known, uses, file)).ToArray();
+            var ready = waiting.Where(IsReady).ToArray();
             if (ready.Length == 0)
-                throw Refuse(file, waiting[0].Line, $"The amounts refer to each other in a circle: {string.Join(", ", waiting.Select(u => u.Material))}.",
+                throw Refuse(waiting[0].Line, $"The amounts refer to each other in a circle: {string.Join(", ", waiting.Select(u => u.Material))}.",
                     "Give at least one of them a mass or a volume.");
             foreach (var use in ready)
-                known[use.Material] = InGrams(use, materials[use.Material], known, file);
+                _known[use.Material] = InGrams(use);
             waiting.RemoveAll(ready.Contains);
         }
 
-        var shares = known.Values.Sum(v => v.OfBatch);
-        var grams = known.Values.Sum(v => v.Grams);
-        if (shares >= 1 || grams == 0)
-            throw Refuse(file, uses[0].Line, "The shares of the batch leave nothing for the rest.", "Give at least one material a mass or a volume, and keep the shares of batch below 100 % together.");
+        var shares = _known.Values.Sum(v => v.OfBatch);
+        var grams = _known.Values.Sum(v => v.Grams);
+        if (shares >= 1 || grams <= 0)
+            throw Refuse(_uses[0].Line, "The shares of the batch leave nothing for the rest.", "Give at least one material a mass or a volume, and keep the shares of batch below 100 % together.");
         var total = grams / (1 - shares);
-        var lines = uses.Select(u =>
-        {
-            var (own, ofBatch) = known[u.Material];
-            return new BatchLine(materials[u.Material], Mass.FromGrams(own + ofBatch * total), u.Amount);
-        }).ToImmutableArray();
-        return (lines, Mass.FromGrams(total));
+        return ([.. _uses.Select(u => new BatchLine(_materials[u.Material], MassOf(u, total), u.Amount))], Mass.FromGrams(total));
     }
 
-    private static bool IsReady(MaterialUse use, Dictionary<string, (decimal, decimal)> known, ImmutableArray<MaterialUse> uses, string file)
+    private Mass MassOf(MaterialUse use, decimal total)
     {
-        if (use.Amount.Of is not { } of || of == "batch")
-            return true;
-        return uses.Any(u => u.Material == of)
-            ? known.ContainsKey(of)
-            : throw Refuse(file, use.Line, $"\"{use.Amount.Figure} % of {of}\" names something that this recipe does not use.", "Write % of batch, or % of the id of a material above.");
+        var (own, ofBatch) = _known[use.Material];
+        var grams = own + ofBatch * total;
+        return grams > 0 ? Mass.FromGrams(grams) : throw Refuse(use.Line, "The other lyes are already enough for the oils.", "Lower one of them, or the superfat.");
     }
 
-    private static (decimal Grams, decimal OfBatch) InGrams(MaterialUse use, Material material, Dictionary<string, (decimal Grams, decimal OfBatch)> known, string file)
+    private bool IsReady(MaterialUse use)
+    {
+        if (use.Amount.Unit == AmountUnit.BySuperfat)
+            return _uses.All(u => u == use || _known.ContainsKey(u.Material) || (u.Amount.Unit != AmountUnit.BySuperfat && Balance(u).IsNone));
+        if (use.Amount.Of is not { } of || of == Batch)
+            return true;
+        if (_uses.Any(u => u.Material == of))
+            return _known.ContainsKey(of);
+        if (of != Oils)
+            throw Refuse(use.Line, $"\"{use.Amount.Figure} % of {of}\" names something that this recipe does not use.", "Write % of batch, % of oils, or % of the id of a material above.");
+        return OilUses is { Length: > 0 } oils
+            ? oils.All(o => _known.ContainsKey(o.Material))
+            : throw Refuse(use.Line, $"\"{use.Amount.Figure} % of oils\", but the recipe uses no material of kind oil.", "Write % of batch, or % of the id of a material above.");
+    }
+
+    private (decimal Grams, decimal OfBatch) InGrams(MaterialUse use)
     {
         var amount = use.Amount;
+        var material = _materials[use.Material];
+        if (amount.Unit == AmountUnit.BySuperfat)
+            return BySuperfat(use);
         if (amount.IsMass)
             return (amount.AsMass().Grams, 0);
         if (amount.IsVolume)
         {
             return material.GramsPerMillilitre is { } density
                 ? (amount.AsVolume(material.DropsPerMillilitre).Millilitres * density, 0)
-                : throw Refuse(file, use.Line, $"\"{use.Material}\" is measured by volume, but nothing says how heavy it is.",
+                : throw Refuse(use.Line, $"\"{use.Material}\" is measured by volume, but nothing says how heavy it is.",
                     $"Weigh it and write grams, or add its density to materials/{use.Material}.yaml: density: 0.95 g/mL");
         }
         var share = amount.Figure / 100;
-        if (amount.Of == "batch")
+        if (amount.Of == Batch)
             return (0, share);
-        var (grams, ofBatch) = known[amount.Of!];
+        var (grams, ofBatch) = _known.TryGetValue(amount.Of!, out var one) ? one : Sum(OilUses.Select(o => _known[o.Material]));
         return (grams * share, ofBatch * share);
     }
 
-    private static InputException Refuse(string file, int line, string wrong, string write) => new(new Problem(file, line, wrong, write));
+    // The moles of alkali that all the rest takes up, less the superfat and what other lyes bring, over what a gram of this lye brings.
+    private (decimal Grams, decimal OfBatch) BySuperfat(MaterialUse use)
+    {
+        if (_superfat is not { } superfat)
+            throw Refuse(use.Line, "The lye is to be measured by superfat, and nothing says how much superfat.", "Write, for example, superfat: 5 % in the recipe; or weigh the lye and write grams.");
+        var gives = Balance(use).Gives;
+        if (gives == 0)
+            throw Refuse(use.Line, $"\"{use.Material}\" is no lye, so no superfat says how much of it there is.", "Write an amount: 900 g.");
+        var (grams, ofBatch) = Sum(_uses.Where(u => u != use && _known.ContainsKey(u.Material)).Select(u =>
+        {
+            var balance = Balance(u);
+            var moles = balance.Takes * (1 - superfat.Share.Fraction) - balance.Gives;
+            return (_known[u.Material].Grams * moles, _known[u.Material].OfBatch * moles);
+        }));
+        return grams > 0 || ofBatch > 0
+            ? (grams / gives, ofBatch / gives)
+            : throw Refuse(use.Line, "No oil in the recipe takes up the lye.", "Use materials of kind oil, or weigh the lye and write grams.");
+    }
+
+    private MaterialUse[] OilUses => [.. _uses.Where(u => _materials[u.Material].Kind == MaterialKind.Oil)];
+
+    private AlkaliPerGram Balance(MaterialUse use) => AlkaliPerGram.Of(_workshop, _materials[use.Material]);
+
+    private static (decimal Grams, decimal OfBatch) Sum(IEnumerable<(decimal Grams, decimal OfBatch)> parts) =>
+        parts.Aggregate((Grams: 0m, OfBatch: 0m), (sum, next) => (sum.Grams + next.Grams, sum.OfBatch + next.OfBatch));
+
+    private InputException Refuse(int line, string wrong, string write) => new(new Problem(_file, line, wrong, write));
 }

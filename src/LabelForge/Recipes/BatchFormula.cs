@@ -41,7 +41,7 @@ public sealed record BatchFormula(Recipe Recipe, ImmutableArray<BatchLine> Lines
     /// </exception>
     public static BatchFormula Of(Workshop workshop, Recipe recipe)
     {
-        var (lines, total) = AmountResolution.Resolve(workshop, recipe.Materials, recipe.File);
+        var (lines, total) = AmountResolution.Resolve(workshop, recipe.Materials, recipe.File, recipe.Superfat);
         return new BatchFormula(recipe, lines, total) { Losses = LossesOf(recipe, total) };
     }
 

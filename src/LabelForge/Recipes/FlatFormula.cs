@@ -20,6 +20,16 @@ public static class FlatFormula
         return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
     }
 
+    /// <summary>Opens up one material: shares of it, which sum to 1.</summary>
+    /// <exception cref="InputException">It is made from itself, directly or through others.</exception>
+    public static ImmutableArray<FlatShare> Of(Workshop workshop, Material material)
+    {
+        var shares = new Dictionary<string, decimal>();
+        var order = new List<Material>();
+        Open(workshop, material, 1, [], shares, order);
+        return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
+    }
+
     /// <summary>
     /// The same as shares of what is left of the batch when it is finished. Where water left it they sum to more than 1,
     /// for every other material's share has grown by that.

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Composition;
+using LabelForge.Ingredients;
 using LabelForge.Measures;
 
 namespace LabelForge.Recipes;
@@ -91,6 +92,15 @@ public sealed record Material
 
     /// <summary>The packs it can be bought in.</summary>
     public ImmutableArray<MaterialPack> Packs { get; init; } = [];
+
+    /// <summary>An oil's saponification value from its certificate, mg KOH/g; null where the dictionary's range serves, 0 where it takes up no alkali.</summary>
+    public SaponificationValue? Saponification { get; init; }
+
+    /// <summary>The name of its soap, where the maker names it.</summary>
+    public string? SoapName { get; init; }
+
+    /// <summary>A lye's share of alkali, from its certificate; null where not written.</summary>
+    public Share? Purity { get; init; }
 
     /// <summary>The supplier's lot in use, where written.</summary>
     public string? Lot { get; init; }

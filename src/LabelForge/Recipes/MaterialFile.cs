@@ -3,6 +3,7 @@ using System.Globalization;
 using LabelForge.Composition;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Recipes;
 
@@ -14,7 +15,8 @@ public static class MaterialFile
     public static Material Read(string id, MapNode file)
     {
         file.OnlyKeys("A material", "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens",
-            "packs", "lot", "supplier", "flash point", "notes");
+            "packs", "lot", "supplier", "flash point", "notes",
+            "saponification", "soap name", "purity");
         var kind = ReadKind(file.Required("kind", "base"));
         var contains = ReadContains(file, file.Items("contains"));
         var madeFrom = BlendParts.AsMasses(file, MaterialUses.Read(file, "made from"));
@@ -39,6 +41,9 @@ public static class MaterialFile
             Limits = ReadLimits(file.OptionalMap("limits")),
             Allergens = ReadAllergens(file.OptionalMap("allergens")),
             Packs = MaterialPacks.Read(file),
+            Saponification = SoapText.ReadSaponification(file.OptionalText("saponification")),
+            SoapName = file.OptionalText("soap name")?.Text,
+            Purity = SoapText.ReadPurity(file.OptionalText("purity"), kind),
             Lot = file.OptionalText("lot")?.Text,
         };
     }

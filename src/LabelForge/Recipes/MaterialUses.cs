@@ -20,7 +20,7 @@ public static class MaterialUses
         map.OnlyKeys("A material in a recipe", "use", "amount");
         var use = map.Required("use", "clear-base");
         var amount = map.Required("amount", "900 g");
-        var parsed = Amount.Parse(amount.Text);
+        var parsed = amount.Text == Amount.BySuperfatText ? Parsed<Amount>.Of(Amount.BySuperfat) : Amount.Parse(amount.Text);
         return parsed.IsValue
             ? new MaterialUse(use.Text, parsed.Value, use.Line)
             : throw amount.Refuse(parsed.Wrong, parsed.Write);

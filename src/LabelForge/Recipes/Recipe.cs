@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Quantities;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Recipes;
 
@@ -52,6 +53,15 @@ public sealed record Recipe
 
     /// <summary>What left the batch while it was made, as the recipe says; none where it was weighed by its yield.</summary>
     public ImmutableArray<WrittenLoss> Losses { get; init; } = [];
+
+    /// <summary>Soap made from oils: the superfat aimed at; null where the recipe names none.</summary>
+    public WrittenSuperfat? Superfat { get; init; }
+
+    /// <summary>Soap made from oils: how it is declared.</summary>
+    public DeclareAs DeclareAs { get; init; } = DeclareAs.Charged;
+
+    /// <summary>The line that says how it is declared, or 0.</summary>
+    public int DeclareAsLine { get; init; }
 
     /// <summary>How many pieces the batch makes.</summary>
     public required int Pieces { get; init; }

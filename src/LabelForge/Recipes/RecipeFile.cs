@@ -2,6 +2,7 @@ using System.Globalization;
 using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Recipes.Files;
+using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Recipes;
 
@@ -14,7 +15,7 @@ public static class RecipeFile
     {
         file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
             "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants", "package",
-            "period after opening", "best before", "origin", "in");
+            "period after opening", "best before", "origin", "in", "superfat", "declare as");
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
@@ -33,6 +34,9 @@ public static class RecipeFile
             Materials = materials,
             Yield = LossText.ReadYield(file),
             Losses = LossText.ReadLosses(file),
+            Superfat = SoapText.ReadSuperfat(file.OptionalText("superfat")),
+            DeclareAs = SoapText.ReadDeclareAs(file.OptionalText("declare as")),
+            DeclareAsLine = file.OptionalText("declare as")?.Line ?? 0,
             Pieces = ReadPieces(file.Required("pieces", "8")),
             Net = net is null ? null : ReadNet(net),
             NetLine = net?.Line ?? 0,

@@ -1,0 +1,34 @@
+using LabelForge.Ingredients;
+using LabelForge.Measures;
+
+namespace LabelForge.Recipes.Saponification;
+
+/// <summary>Reads a material of kind lye.</summary>
+internal static class LyeReading
+{
+    private const string Example = "Write contains: Sodium Hydroxide (or Potassium Hydroxide) and its purity, for example: purity: 99 %";
+
+    /// <summary>So many grams of a lye.</summary>
+    /// <exception cref="InputException">It names no alkali, or two, or a solution does not say how strong it is.</exception>
+    public static Lye Of(Material material, decimal grams)
+    {
+        var dictionary = IngredientDictionary.Shipped;
+        var alkalis = material.Contains.Where(c => Alkali.Of(dictionary.Find(c.Name)) is not null).ToArray();
+        if (alkalis.Length != 1)
+            throw Refuse(material, alkalis.Length == 0 ? "names no alkali." : "names two alkalis.", alkalis.Length == 0 ? Example : "Keep one material for each.");
+        if (material.Contains.FirstOrDefault(c => c != alkalis[0] && dictionary.Find(c.Name)?.Us != "Water") is { } other)
+            throw Refuse(material, $"holds {other.Name}, which is neither alkali nor water.", "Leave impurities out, and write what is alkali as its purity: purity: 99 %");
+        var alkali = Alkali.Of(dictionary.Find(alkalis[0].Name))!;
+        if (material.Purity is { } purity)
+            return new Lye(material, alkali, grams, purity, IsPurityKnown: true);
+        // A figure beside the alkali says the same; a range is taken at its most, the side on which there is more alkali.
+        if (alkalis[0].Share != ShareRange.Unknown)
+            return new Lye(material, alkali, grams, alkalis[0].Share.High, IsPurityKnown: true);
+        return material.Contains.Length == 1
+            ? new Lye(material, alkali, grams, Share.Whole, IsPurityKnown: false)
+            : throw Refuse(material, "is a solution and does not say how strong it is.", $"Write its share under contains, for example: {alkalis[0].Name}: 50 %");
+    }
+
+    private static InputException Refuse(Material material, string wrong, string write) =>
+        new(new Problem(material.File, material.Contains.IsEmpty ? 0 : material.Contains[0].Line, $"The lye \"{material.Id}\" {wrong}", write));
+}

@@ -1,0 +1,23 @@
+using System.Globalization;
+
+namespace LabelForge.Recipes.Saponification;
+
+/// <summary>What the arithmetic of soap says, in plain words.</summary>
+public static class SoapSentences
+{
+    /// <summary>What the sums rest on, one sentence each.</summary>
+    public static IReadOnlyList<string> Assumptions { get; } =
+    [
+        "An oil counts as pure triglyceride: a third of a mole of glycerin to each mole of alkali, and no water. Fatty acids give water instead and take the lye first; waxes give neither, and their alcohols stay with their soap.",
+        "What finds no lye is shared over the oils in proportion to their weight.",
+        "What of the lye is not alkali counts as water.",
+        "Spare lye is judged by the low end of each oil's saponification value, the least that it may take up.",
+    ];
+
+    /// <summary>The superfat with its range.</summary>
+    public static string Superfat(Superfat superfat) => superfat.Least == superfat.Most
+        ? $"Superfat {Percent(superfat.Middle)}."
+        : $"Superfat {Percent(superfat.Middle)} by the middle of the oils' saponification values; between {Percent(superfat.Least)} and {Percent(superfat.Most)} over their ranges.";
+
+    private static string Percent(decimal fraction) => (fraction * 100).ToString("0.0", CultureInfo.InvariantCulture) + " %";
+}
