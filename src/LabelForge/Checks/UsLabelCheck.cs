@@ -38,6 +38,7 @@ public static partial class UsLabelCheck
             .Concat(Lot(facts))
             .Concat(WordCheck.Find(facts.Reading.Rest, Names(facts), facts.SoldAs, "words"))
             .Concat(WarningCheck.Find(facts.Reading.Text.Text, Names(facts), facts.Kind))
+            .Concat(WarningCheck.Prohibited(Names(facts)))
             .Concat(Professional(facts))
             .OrderBy(f => f.Severity);
         return new CheckReport("us", [.. findings], Found(facts.Reading));

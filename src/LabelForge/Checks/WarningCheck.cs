@@ -27,6 +27,12 @@ public static partial class WarningCheck
         }
         if (NotDetermined().IsMatch(text))
             yield return Rules["safety.not-determined"].Find("warnings");
+    }
+
+    /// <summary>Ingredients named that may not be used at all. A recipe is held against the substance tables instead, which know how much of each there is.</summary>
+    /// <param name="names">The label's ingredients.</param>
+    public static IEnumerable<Finding> Prohibited(IReadOnlyList<(string Name, Ingredient? Known)> names)
+    {
         foreach (var name in names)
         {
             foreach (var prohibited in SafetyLists.Prohibited.Where(p => Fits(p.Names, name)))

@@ -30,6 +30,15 @@ public enum AmountUnit
     /// <summary>US fluid ounces.</summary>
     FluidOunce,
 
+    /// <summary>US gallons.</summary>
+    Gallon,
+
+    /// <summary>US liquid quarts.</summary>
+    Quart,
+
+    /// <summary>US liquid pints.</summary>
+    Pint,
+
     /// <summary>US teaspoons.</summary>
     Teaspoon,
 
@@ -77,6 +86,15 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
         ["liter"] = AmountUnit.Litre,
         ["fl oz"] = AmountUnit.FluidOunce,
         ["fl. oz."] = AmountUnit.FluidOunce,
+        ["gal"] = AmountUnit.Gallon,
+        ["gallon"] = AmountUnit.Gallon,
+        ["gallons"] = AmountUnit.Gallon,
+        ["qt"] = AmountUnit.Quart,
+        ["quart"] = AmountUnit.Quart,
+        ["quarts"] = AmountUnit.Quart,
+        ["pt"] = AmountUnit.Pint,
+        ["pint"] = AmountUnit.Pint,
+        ["pints"] = AmountUnit.Pint,
         ["tsp"] = AmountUnit.Teaspoon,
         ["teaspoon"] = AmountUnit.Teaspoon,
         ["teaspoons"] = AmountUnit.Teaspoon,
@@ -143,6 +161,9 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
         AmountUnit.Millilitre => Volume.FromMillilitres(Figure),
         AmountUnit.Litre => Volume.FromMillilitres(Figure * 1000m),
         AmountUnit.FluidOunce => Volume.FromFluidOunces(Figure),
+        AmountUnit.Gallon => Volume.FromFluidOunces(Figure * Volume.FluidOuncesPerGallon),
+        AmountUnit.Quart => Volume.FromFluidOunces(Figure * Volume.FluidOuncesPerGallon / 4),
+        AmountUnit.Pint => Volume.FromFluidOunces(Figure * Volume.FluidOuncesPerGallon / 8),
         AmountUnit.Teaspoon => Volume.FromMillilitres(Figure * Volume.MillilitresPerTeaspoon),
         AmountUnit.Tablespoon => Volume.FromMillilitres(Figure * Volume.MillilitresPerTablespoon),
         AmountUnit.Drop => Volume.FromMillilitres(Figure / dropsPerMillilitre),

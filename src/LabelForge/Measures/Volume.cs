@@ -10,6 +10,9 @@ public readonly record struct Volume : IComparable<Volume>
     /// <summary>Millilitres in a US fluid ounce, exact (NIST Handbook 44, Appendix C).</summary>
     public const decimal MillilitresPerFluidOunce = 29.5735295625m;
 
+    /// <summary>US fluid ounces in a US gallon, of four quarts or eight pints (NIST Handbook 44, Appendix C).</summary>
+    public const decimal FluidOuncesPerGallon = 128m;
+
     /// <summary>Millilitres in a US tablespoon: half a fluid ounce (NIST Handbook 44, Appendix C).</summary>
     public const decimal MillilitresPerTablespoon = 14.78676478125m;
 
