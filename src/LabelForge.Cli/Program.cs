@@ -10,7 +10,7 @@ var root = new RootCommand("From a recipe to a checked, printed sheet of labels.
 foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), RulesVerb.Build(), LotVerb.Build(),
-    LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
+    LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), DesignVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
     FragranceVerb.Build(), MaterialVerb.Build(), SoapVerb.Build(),
 }.Concat(RecordVerbs.All()))
 {

@@ -19,7 +19,7 @@ internal static class DeclareVerb
         var market = Shared.Market();
         var format = Shared.Format();
         var on = Shared.On();
-        var names = new Option<string>("--names") { Description = "market: as the market names them; dual: for one label sold in us, eu, uk and ca", DefaultValueFactory = _ => "market" };
+        var names = Shared.Names();
         var variant = Shared.Variant();
         var since = Shared.Since();
         var explain = new Option<bool>("--explain") { Description = "Show what the order rests on: a bar for each range, what is proved and why, whom to ask for what" };

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
@@ -18,11 +19,12 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     private readonly Option<string?> _lot = Shared.Lot(required: !severalRecipes);
     private readonly Option<string?> _on = Shared.On();
     private readonly Option<string?> _variant = Shared.Variant();
+    private readonly Option<string> _names = Shared.Names();
 
     public void AddTo(Command verb)
     {
         verb.Arguments.Add(_recipe);
-        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant })
+        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant, _names })
             verb.Options.Add(option);
     }
 
@@ -41,7 +43,10 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var on = Shared.Date(r.GetValue(_on));
         var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? workshop.Business.Market));
         recipe = LotBinding.Bind(workshop, recipe, lot, market, on);
-        return (LabelJob.Prepare(workshop, recipe, market, r.GetValue(_design), lot, on), lot, on);
+        var job = LabelJob.Prepare(workshop, recipe, market, r.GetValue(_design), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
+        foreach (var missing in job.LeftOut)
+            Console.Error.WriteLine($"Note: {missing}");
+        return (job, lot, on);
     }
 
     /// <summary>The recipe named by itself, or null.</summary>

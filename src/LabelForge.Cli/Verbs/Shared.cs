@@ -27,9 +27,15 @@ internal static class Shared
 
     public static Option<string?> Lot(bool required) => new("--lot") { Description = "The lot code (make one with: labelforge lot new)", Required = required };
 
-    public static Option<string?> Design() => new("--design") { Description = "The label design" };
+    public static Option<string?> Design() => new("--design") { Description = "The label design, with a style and a ground if you like: bar-2x4+bookish+dark (see: labelforge design)" };
 
     public static Option<string> Out(string what) => new("--out") { Description = what, Required = true };
+
+    public static Option<string> Names() => new("--names")
+    {
+        Description = "market: as the market names them; dual: for one label sold in us, eu, uk and ca",
+        DefaultValueFactory = _ => "market",
+    };
 
     public static Option<string?> On() => new("--on") { Description = "The date to judge by, YYYY-MM-DD (default: today)" };
 

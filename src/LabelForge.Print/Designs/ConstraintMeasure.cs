@@ -11,20 +11,20 @@ internal static class ConstraintMeasure
     // Letters that are narrow in any type say nothing of its proportion.
     private const string Narrow = "iIjlrtf1";
 
-    public static IEnumerable<Constraint> Of(LabelLayout layout, PrintRules rules) =>
-        Heights(layout).Concat(NetQuantity(layout, rules)).Concat(Identity(layout, rules)).Concat(Whole(layout, rules));
+    public static IEnumerable<Constraint> Of(LabelLayout layout, PrintRules rules, Area? principal) =>
+        Heights(layout).Concat(NetQuantity(layout, rules, principal)).Concat(Identity(layout, rules)).Concat(Whole(layout, rules));
 
     private static IEnumerable<Constraint> Heights(LabelLayout layout) => layout.Texts.Select(t => new Constraint(
         $"{Roles.NameOf(t.Role)}.letter-height", t.Role, $"Height of the letters of the {Roles.NameOf(t.Role)}", t.LetterHeight.Millimetres,
         t.RequiredFloor.Millimetres, "mm", true, t.Source, true, "Choose a larger label."));
 
-    private static IEnumerable<Constraint> NetQuantity(LabelLayout layout, PrintRules rules)
+    private static IEnumerable<Constraint> NetQuantity(LabelLayout layout, PrintRules rules, Area? principal)
     {
         if (layout.Texts.FirstOrDefault(t => t.Role == Role.NetQuantity) is not { } net)
             yield break;
         var panel = layout.Design.Panels.First(p => p.Elements.Any(e => e.Role == Role.NetQuantity));
         var lines = layout.Lines.Where(l => l.Role == Role.NetQuantity).ToList();
-        if (rules.BottomShare is { } share && panel.Area.SquareInches > (rules.BottomExempt?.Figure ?? 0))
+        if (rules.BottomShare is { } share && (principal ?? panel.Area).SquareInches > (rules.BottomExempt?.Figure ?? 0))
             yield return new Constraint("net-quantity.bottom-of-panel", Role.NetQuantity,
                 $"The net quantity reaches up from the bottom of the panel {panel.Id}",
                 Bottom(panel) - net.Y.Millimetres, panel.Height.Millimetres * share.Figure / 100m, "mm", false, share.Citation, true,

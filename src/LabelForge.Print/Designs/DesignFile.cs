@@ -9,14 +9,21 @@ namespace LabelForge.Print.Designs;
 /// <summary>Reads label designs from YAML; every refusal names the file and the line.</summary>
 internal static class DesignFile
 {
-    private static readonly string[] ElementKeys =
+    /// <summary>The keys of a design.</summary>
+    internal static readonly string[] DesignKeys = ["name", "for", "package", "width", "height", "shape", "style", "tone", "bleed", "with", "panels"];
+
+    /// <summary>The keys of a panel.</summary>
+    internal static readonly string[] PanelKeys = ["principal", "turned", "x", "y", "width", "height", "padding", "elements"];
+
+    /// <summary>The keys of an element.</summary>
+    internal static readonly string[] ElementKeys =
     [
         "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before", "length", "thickness", "caption", "file",
     ];
 
     public static LabelDesign Read(MapNode map, DesignLook look, Package? wanted)
     {
-        map.OnlyKeys("A design", "name", "for", "package", "width", "height", "shape", "style", "tone", "bleed", "with", "panels");
+        map.OnlyKeys("A design", DesignKeys);
         var package = PackageOf(map, look.Design, wanted);
         var style = DesignStyle.Load(look.Style ?? Choice(map, "style", "plain", DesignStyle.Known));
         var tone = look.Tone ?? Enum.Parse<Tone>(Choice(map, "tone", "light", ["light", "dark"]), ignoreCase: true);
@@ -34,6 +41,7 @@ internal static class DesignFile
             Ground = ground,
             Ink = ink,
             Bleed = map.LengthOr("bleed", Length.FromMillimetres(ground == Colour.White ? 0m : 1.5m)),
+            For = map.OptionalText("for")?.Text ?? "",
             With = [.. with],
             SaidElsewhere = map.Texts("with").SelectMany(t => RolesOf(LabelDesign.Shipped(t.Text))).ToHashSet(),
         };
@@ -56,7 +64,7 @@ internal static class DesignFile
     private static DesignPanel ReadPanel(Entry entry, Length labelWidth, Length labelHeight, DesignStyle style, Package? package)
     {
         var map = entry.Value as MapNode ?? throw entry.Value.Refuse($"The panel \"{entry.Key}\" is {entry.Value.Kind}.", "Write x, y, width, height, padding and elements under it.");
-        map.OnlyKeys("A panel", "principal", "turned", "x", "y", "width", "height", "padding", "elements");
+        map.OnlyKeys("A panel", PanelKeys);
         var sides = package?.Sides;
         var (x, y) = (LengthFormula.Or(map, "x", default, sides), LengthFormula.Or(map, "y", default, sides));
         var (width, height, padding) = (LengthFormula.Required(map, "width", sides), LengthFormula.Required(map, "height", sides), map.LengthOr("padding", default));

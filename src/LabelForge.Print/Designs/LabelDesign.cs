@@ -113,6 +113,9 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     /// <summary>The package it is made for; null where it is for none of known size.</summary>
     public Package? Package { get; init; }
 
+    /// <summary>What it is for, in plain words; may be empty.</summary>
+    public string For { get; init; } = "";
+
     /// <summary>The ground.</summary>
     public Colour Ground { get; init; } = Colour.White;
 

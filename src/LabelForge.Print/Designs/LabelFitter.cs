@@ -41,7 +41,7 @@ public static class LabelFitter
             assembly.Add(panel, arranger.Arrange(items, step));
         }
         var layout = assembly.Finish();
-        layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules)] };
+        layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules, content.PrincipalPanel?.Area)] };
         return layout.Constraints.FirstOrDefault(c => c.Required && !c.Kept) is { } broken
             ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall, broken.Sentence, broken.Fix)
             : new Fit.Fits(layout);

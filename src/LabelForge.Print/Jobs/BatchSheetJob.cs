@@ -20,7 +20,7 @@ public static class BatchSheetJob
         BatchSheetWriter.WritePdf(path, new BatchSheetContent
         {
             Title = job.Content.ProductName,
-            Subtitle = $"{job.Content.BusinessName}   {job.Content.Identity}   made {lot.Made:yyyy-MM-dd}",
+            Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
             LotCode = lot.ToString(),
             LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
             Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, l.Written.IsMass ? null : AsWritten(l.Written)))],

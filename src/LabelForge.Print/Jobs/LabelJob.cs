@@ -46,13 +46,14 @@ public sealed record LabelJob
     /// <param name="design">The design's id, or null for the usual one.</param>
     /// <param name="lot">The lot, or null where there is none yet.</param>
     /// <param name="on">The date to judge by.</param>
+    /// <param name="names">In whose words the ingredients are named.</param>
     /// <exception cref="InputException">Something in the workshop, or the design's id, is wrong.</exception>
-    public static LabelJob Prepare(Workshop workshop, Recipe recipe, Market market, string? design, LotCode? lot, DateOnly on)
+    public static LabelJob Prepare(Workshop workshop, Recipe recipe, Market market, string? design, LotCode? lot, DateOnly on, NameStyle names = NameStyle.Market)
     {
         var batch = BatchFormula.Of(workshop, recipe);
         var kind = ProductKindOf.Recipe(recipe);
-        var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on);
-        var drawn = DesignNamed(workshop, design ?? UsualDesign.For(kind.Id).Design, recipe.Package);
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on, names);
+        var drawn = new DesignShelf(workshop.Folder).Load(design ?? UsualDesign.For(kind.Id).Design, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(on) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
         InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
@@ -73,6 +74,9 @@ public sealed record LabelJob
         };
     }
 
+    /// <summary>What the label does not carry, in sentences: elements that its design and the labels beside it have no place for, or no room.</summary>
+    public ImmutableArray<string> LeftOut => Fit is Fit.Fits fits ? fits.Layout.LeftOut : [];
+
     /// <summary>What a check of this label reads.</summary>
     public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On };
 
@@ -82,11 +86,4 @@ public sealed record LabelJob
             .Where(t => t.Rule is not null)
             .Select(t => new PrintedHeight(t.Rule!, Roles.NameOf(t.Text.Role), t.Text.LetterHeight.Millimetres, t.Text.RequiredFloor.Millimetres))]
         : [];
-
-    private static LabelDesign DesignNamed(Workshop workshop, string id, Package? package)
-    {
-        var name = id.Split('+')[0];
-        var own = Path.Combine(workshop.Folder, "designs", name + ".yaml");
-        return !name.Contains('/') && !name.Contains('\\') && File.Exists(own) ? LabelDesign.LoadFile(own, $"designs/{name}.yaml", package, id) : LabelDesign.Load(id, package);
-    }
 }

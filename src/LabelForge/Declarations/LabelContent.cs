@@ -61,6 +61,9 @@ public sealed record LabelContent
     /// <summary>The day whose rules it follows.</summary>
     public required DateOnly On { get; init; }
 
+    /// <summary>The principal display panel; null where only the design's own is known.</summary>
+    public Panel? PrincipalPanel { get; init; }
+
     /// <summary>The least letter heights, each with where it is written.</summary>
     public required LetterFloors Floors { get; init; }
 }

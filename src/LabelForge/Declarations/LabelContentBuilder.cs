@@ -43,6 +43,7 @@ public static class LabelContentBuilder
             LotElementString = lot?.ToString(),
             Market = market,
             On = on,
+            PrincipalPanel = panel,
             Floors = LetterFloors.For(market, amount, panel, recipe.Package, on),
         };
     }

@@ -10,13 +10,20 @@ namespace LabelForge.Recipes;
 /// <summary>Reads materials/ID.yaml.</summary>
 public static class MaterialFile
 {
+    private static readonly string[] Keys =
+    [
+        "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
+        "saponification", "soap name", "purity",
+    ];
+
+    /// <summary>The keys that a material's file may have.</summary>
+    public static IReadOnlyList<string> KnownKeys => Keys;
+
     /// <summary>Reads a material.</summary>
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Material Read(string id, MapNode file)
     {
-        file.OnlyKeys("A material", "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens",
-            "packs", "lot", "supplier", "flash point", "notes",
-            "saponification", "soap name", "purity");
+        file.OnlyKeys("A material", Keys);
         var kind = ReadKind(file.Required("kind", "base"));
         var contains = ReadContains(file, file.Items("contains"));
         var madeFrom = BlendParts.AsMasses(file, MaterialUses.Read(file, "made from"));

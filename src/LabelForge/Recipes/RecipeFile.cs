@@ -9,13 +9,20 @@ namespace LabelForge.Recipes;
 /// <summary>Reads recipes/ID.yaml.</summary>
 public static class RecipeFile
 {
+    private static readonly string[] Keys =
+    [
+        "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes", "on the market since",
+        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as",
+    ];
+
+    /// <summary>The keys that a recipe's file may have.</summary>
+    public static IReadOnlyList<string> KnownKeys => Keys;
+
     /// <summary>Reads a recipe.</summary>
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Recipe Read(string id, MapNode file)
     {
-        file.OnlyKeys("A recipe", "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings",
-            "item", "notes", "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants", "package",
-            "period after opening", "best before", "origin", "in", "superfat", "declare as");
+        file.OnlyKeys("A recipe", Keys);
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)

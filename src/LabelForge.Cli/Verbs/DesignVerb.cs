@@ -1,0 +1,37 @@
+using System.CommandLine;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Jobs;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>design</c>: the label designs known, their sizes and what they are for.</summary>
+internal static class DesignVerb
+{
+    public static Command Build()
+    {
+        var format = Shared.Format();
+        var workshop = Shared.Workshop();
+        var verb = new Command("design", "Lists the label designs known; your own go in the workshop's folder designs") { workshop, format };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var shelf = new DesignShelf(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
+            var designs = shelf.Ids.Select(id => shelf.Load(id)).ToList();
+            if (r.GetValue(format) == "json")
+                JsonOut.Write(designs.Select(d => new { id = d.Id, name = d.Name, widthMm = d.Width.Millimetres, heightMm = d.Height.Millimetres, round = d.Round, @for = d.For, with = d.With, own = shelf.IsOwn(d.Id) }));
+            else
+                List(shelf, designs);
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static void List(DesignShelf shelf, List<LabelDesign> designs)
+    {
+        foreach (var d in designs)
+        {
+            Console.WriteLine($"  {d.Id,-24}{d.Width.Millimetres,6:0.#} x {d.Height.Millimetres,-5:0.#} mm  {d.Name}{(d.With.IsEmpty ? "" : $"; goes with {string.Join(", ", d.With)}")}{(shelf.IsOwn(d.Id) ? "  (your own)" : "")}");
+        }
+        Console.WriteLine();
+        Console.WriteLine($"A style may follow ({string.Join(", ", DesignStyle.Known)}), and light or dark: --design bar-2x4+bookish+dark");
+    }
+}
