@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using LabelForge.Cli;
 using LabelForge.Cli.Verbs;
 
@@ -6,7 +7,12 @@ using LabelForge.Cli.Verbs;
 Console.OutputEncoding = System.Text.Encoding.UTF8;
 // No text that anyone hands in may hold a pattern up for long.
 AppDomain.CurrentDomain.SetData("REGEX_DEFAULT_MATCH_TIMEOUT", TimeSpan.FromSeconds(5));
-var root = new RootCommand("From a recipe to a checked, printed sheet of labels. Reports what it checked against; it does not decide what is lawful for you.");
+// Named by hand: the program file has another name, since the domain's own assembly has this one.
+var root = new Command("labelforge", "From a recipe to a checked, printed sheet of labels. Reports what it checked against; it does not decide what is lawful for you.")
+{
+    new HelpOption { Recursive = true },
+    new VersionOption(),
+};
 foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), RulesVerb.Build(), LotVerb.Build(),
@@ -19,7 +25,9 @@ foreach (var verb in new Command[]
 var parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)
 {
-    Console.Error.WriteLine($"{parsed.Errors[0].Message} See: labelforge {parsed.CommandResult.Command.Name} --help");
+    var asked = parsed.CommandResult.Command;
+    var wrong = parsed.UnmatchedTokens is [var word, ..] && asked == root ? $"\"{word}\" is not something labelforge does." : parsed.Errors[0].Message;
+    Console.Error.WriteLine($"{wrong} See: {(asked == root ? "labelforge" : $"labelforge {asked.Name}")} --help");
     return Exit.WrongInput;
 }
 return parsed.Invoke();
