@@ -99,6 +99,34 @@ public sealed class SheetTests : IDisposable
         Assert.InRange(ingredients.LetterHeight.Millimetres, ingredients.RequiredFloor.Millimetres, 1.66m);
     }
 
+    /// <summary>Ink counted in Poppler's picture at 2400 dots to the inch, at the places where PdfPig finds the letters o: neither is ours.</summary>
+    [Fact]
+    public void The_ink_of_the_letters_that_the_law_measures_is_as_high_as_reported()
+    {
+        const int dpi = 2400;
+        var path = Path.Combine(folder, "ink.pdf");
+        LabelFile.Write(path, Label, Samples.Info);
+        using var picture = Poppler.Raster(path, dpi);
+        using var pdf = PdfDocument.Open(path);
+        var page = pdf.GetPage(1);
+        foreach (var text in Label.Texts.Where(t => t.Role is Role.NetQuantity or Role.Ingredients or Role.Warnings or Role.Identity))
+        {
+            var box = (Left: Points.Of(text.X), Top: Points.Of(text.Y), Right: Points.Of(text.X) + Points.Of(text.Width), Bottom: Points.Of(text.Y) + Points.Of(text.Height));
+            var letters = page.Letters.Where(l => l.Value == "o" && l.BoundingBox.Left >= box.Left - 0.1 && l.BoundingBox.Right <= box.Right + 0.1
+                && page.Height - l.BoundingBox.Top >= box.Top - 0.1 && page.Height - l.BoundingBox.Bottom <= box.Bottom + 0.1).ToList();
+            Assert.NotEmpty(letters);
+            foreach (var letter in letters.Select(l => l.BoundingBox))
+            {
+                var middle = (int)Math.Round((letter.Left + letter.Right) / 2 * dpi / 72);
+                var (from, to) = ((int)((page.Height - letter.Top - 1) * dpi / 72), (int)((page.Height - letter.Bottom + 1) * dpi / 72));
+                var inked = Enumerable.Range(from, to - from).Where(y => Enumerable.Range(middle - 4, 9).Any(x => picture.GetPixel(x, y).Red < 128)).ToList();
+                var millimetres = (decimal)((inked[^1] - inked[0] + 1) * 25.4 / dpi);
+                Assert.InRange(millimetres, text.RequiredFloor.Millimetres - 0.011m, text.LetterHeight.Millimetres + 0.04m);
+                Assert.InRange(millimetres, text.LetterHeight.Millimetres - 0.02m, text.LetterHeight.Millimetres + 0.04m);
+            }
+        }
+    }
+
     [Fact]
     public void All_the_text_can_be_read_from_the_file_and_its_fonts_are_inside_as_subsets()
     {
