@@ -17,7 +17,7 @@ foreach (var verb in new Command[]
 {
     InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), RulesVerb.Build(), LotVerb.Build(),
     LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), DesignVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
-    FragranceVerb.Build(), MaterialVerb.Build(), SoapVerb.Build(),
+    FragranceVerb.Build(), MaterialVerb.Build(), SoapVerb.Build(), ServeVerb.Build(),
 }.Concat(RecordVerbs.All()))
 {
     root.Subcommands.Add(verb);

@@ -1,0 +1,32 @@
+using System.CommandLine;
+using LabelForge.Measures;
+using LabelForge.Web.Serving;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>serve</c>: the same work as a page in the browser, on this machine alone.</summary>
+internal static class ServeVerb
+{
+    public static Command Build()
+    {
+        var port = new Option<int>("--port") { Description = "The port (default: one that is free)" };
+        var workshop = new Option<string?>("--workshop") { Description = "The workshop's folder (default: the current one); an empty one will do" };
+        var quiet = new Option<bool>("--no-browser") { Description = "Print the address, and open no browser" };
+        var verb = new Command("serve", "Opens the workshop as a page in the browser, on this machine alone") { port, workshop, quiet };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet)).GetAwaiter().GetResult()));
+        return verb;
+    }
+
+    private static async Task<int> Run(string folder, int port, bool browser)
+    {
+        if (port is < 0 or > 65535)
+            throw new InputException(new Problem(null, 0, $"{port} is not a port.", "Write one from 1024 to 65535, or leave out --port."));
+        await using var page = await PageServer.StartAsync(new ServeOptions(folder, port));
+        Console.WriteLine($"The workshop {Path.GetFullPath(folder)} is open at {page.Address}");
+        Console.WriteLine("Only this machine can reach it. Stop it with Ctrl-C.");
+        if (browser)
+            Browser.TryOpen(page.Address);
+        await page.Stopped;
+        return Exit.Done;
+    }
+}

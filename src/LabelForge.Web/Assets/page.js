@@ -1,0 +1,40 @@
+"use strict";
+// The page's own few lines: starting, losing touch, keeping the cursor.
+(function () {
+  const lost = document.getElementById("components-reconnect-modal");
+  document.getElementById("lost-again").addEventListener("click", () => location.reload());
+  lost.addEventListener("components-reconnect-state-changed", (event) => {
+    const state = event.detail.state;
+    if (state === "show") {
+      lost.dataset.state = "trying";
+      if (!lost.open) lost.showModal();
+    } else if (state === "hide") {
+      lost.close();
+    } else if (state === "failed") {
+      lost.dataset.state = "gone";
+    } else if (state === "rejected") {
+      // The program was started anew, or the lid was closed for long: everything typed is in the files.
+      location.reload();
+    }
+  });
+  document.addEventListener("visibilitychange", () => {
+    if (document.visibilityState === "visible" && lost.open && lost.dataset.state === "gone") {
+      Blazor.reconnect().then((ok) => { if (ok) lost.close(); else location.reload(); }, () => { });
+    }
+  });
+  // Ctrl-Z and Ctrl-Y outside a field of text take the page's own steps back.
+  document.addEventListener("keydown", (event) => {
+    if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
+    const key = event.key.toLowerCase();
+    const field = event.target instanceof HTMLElement && event.target.matches("input:not([type=radio]):not([type=checkbox]), textarea, select");
+    if (field) return;
+    const which = key === "z" && !event.shiftKey ? "undo" : key === "y" || (key === "z" && event.shiftKey) ? "redo" : null;
+    const button = which && document.querySelector(`[data-step="${which}"]:not([disabled])`);
+    if (button) { event.preventDefault(); button.click(); }
+  });
+  window.labelforge = {
+    open: (address) => { window.open(address, "_blank"); },
+    focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },
+  };
+  Blazor.start();
+})();

@@ -1,0 +1,156 @@
+using System.Collections.Concurrent;
+using System.Text;
+using System.Text.RegularExpressions;
+using LabelForge.Measures;
+using LabelForge.Print.Output;
+using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
+using LabelForge.Web.Serving;
+
+namespace LabelForge.Web.Editing;
+
+/// <summary>The files of the workshop that are open, shared by every page that is open on it.</summary>
+public sealed partial class Desk : IDisposable
+{
+    /// <summary>The room of materials.</summary>
+    public const string Materials = "materials";
+
+    /// <summary>The room of recipes.</summary>
+    public const string Recipes = "recipes";
+
+    /// <summary>The room of the business's own file, which has no folder.</summary>
+    public const string Top = "";
+
+    /// <summary>The id of the business's own file.</summary>
+    public const string Business = "workshop";
+
+    private readonly ConcurrentDictionary<(string Room, string Id), EditedFile> _open = [];
+    private readonly FileSystemWatcher? _watcher;
+    private readonly Debounce _look;
+
+    /// <summary>A desk on the workshop that is served.</summary>
+    public Desk(ServeOptions options)
+    {
+        Folder = Path.GetFullPath(options.Folder);
+        _look = new Debounce(TimeSpan.FromMilliseconds(150), Look);
+        try
+        {
+            _watcher = new FileSystemWatcher(Folder, "*.yaml") { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
+            _watcher.Changed += (_, _) => _look.Start();
+            _watcher.Created += (_, _) => _look.Start();
+            _watcher.Deleted += (_, _) => _look.Start();
+            _watcher.Renamed += (_, _) => _look.Start();
+            _watcher.EnableRaisingEvents = true;
+        }
+        catch (Exception e) when (e is IOException or ArgumentException or PlatformNotSupportedException)
+        {
+            // Without a watch a change from outside is noticed when the file is next written.
+            _watcher = null;
+        }
+    }
+
+    /// <summary>The workshop's folder.</summary>
+    public string Folder { get; }
+
+    /// <summary>Told when a file of the workshop was written, here or elsewhere.</summary>
+    public event Action? Changed;
+
+    /// <summary>Whether the folder is a workshop already.</summary>
+    public bool HasWorkshop => File.Exists(Path.Combine(Folder, "workshop.yaml"));
+
+    /// <summary>Whether a text may be an id: letters, digits, hyphens and underscores, so that it names a file in its room and none elsewhere.</summary>
+    public static bool IsId(string? id) => id is not null && IdShape().IsMatch(id);
+
+    /// <summary>Whether a room has a file of that id.</summary>
+    public bool Has(string room, string id) => IsId(id) && (File.Exists(PathOf(room, id)) || File.Exists(DraftOf(room, id)));
+
+    /// <summary>The ids in a room, in order; those too that are drafts only.</summary>
+    public IReadOnlyList<string> Ids(string room) =>
+    [
+        .. In(Path.Combine(Folder, room), "*.yaml").Concat(In(Path.Combine(Folder, ".drafts", room), "*.draft"))
+            .Where(IsId).Distinct().Order(StringComparer.Ordinal),
+    ];
+
+    /// <summary>Opens a file for editing; all who open it share it. Null where there is none.</summary>
+    public EditedFile? Open(string room, string id) =>
+        Has(room, id) ? _open.GetOrAdd((room, id), _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell, TimeSpan.FromMilliseconds(400))) : null;
+
+    /// <summary>Writes a new file.</summary>
+    /// <exception cref="InputException">The id is no name for a file, or there is one already.</exception>
+    public void Create(string room, string id, string text)
+    {
+        if (!IsId(id))
+            throw new InputException(new Problem(null, 0, $"\"{id}\" cannot name a file.", "Use letters, digits and hyphens."));
+        if (Has(room, id))
+            throw new InputException(new Problem(null, 0, $"There is one called {id} already.", "Give it another name."));
+        if (Judge(room, id, text) is { } problem)
+            throw new InputException(problem);
+        var path = PathOf(room, id);
+        Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        Tell();
+    }
+
+    /// <summary>Puts a file aside, under <c>.drafts/removed</c>, where it can be fetched back from by hand.</summary>
+    public async Task RemoveAsync(string room, string id)
+    {
+        if (_open.TryRemove((room, id), out var open))
+            await open.SaveNowAsync();
+        var aside = Path.Combine(Folder, ".drafts", "removed", $"{room}-{id}-{DateTime.UtcNow:yyyyMMddHHmmss}.yaml");
+        Directory.CreateDirectory(Path.GetDirectoryName(aside)!);
+        if (File.Exists(PathOf(room, id)))
+            File.Move(PathOf(room, id), aside, overwrite: true);
+        File.Delete(DraftOf(room, id));
+        Tell();
+    }
+
+    /// <summary>Writes all that waits to be written.</summary>
+    public async Task SaveAllAsync()
+    {
+        foreach (var file in _open.Values)
+            await file.SaveNowAsync();
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _watcher?.Dispose();
+
+    private static Problem? Judge(string room, string id, string text)
+    {
+        var shown = room == Top ? $"{id}.yaml" : $"{room}/{id}.yaml";
+        try
+        {
+            var file = YamlFile.ReadText(text, shown);
+            _ = room switch
+            {
+                Materials => MaterialFile.Read(id, file),
+                Recipes => RecipeFile.Read(id, file),
+                _ => (object)LabelForge.Recipes.Business.Read(file),
+            };
+            return null;
+        }
+        catch (InputException e)
+        {
+            return e.Problem;
+        }
+    }
+
+    private void Look()
+    {
+        foreach (var file in _open.Values)
+            file.Look();
+        Tell();
+    }
+
+    private void Tell() => Changed?.Invoke();
+
+    private static IEnumerable<string> In(string folder, string pattern) =>
+        Directory.Exists(folder) ? Directory.EnumerateFiles(folder, pattern).Select(f => Path.GetFileNameWithoutExtension(f)!) : [];
+
+    private string PathOf(string room, string id) => Path.Combine(Folder, room, id + ".yaml");
+
+    // The ending keeps a draft from being taken for a file of the workshop, and from being watched.
+    private string DraftOf(string room, string id) => Path.Combine(Folder, ".drafts", room, id + ".draft");
+
+    [GeneratedRegex("^[A-Za-z0-9][A-Za-z0-9_-]{0,79}$")]
+    private static partial Regex IdShape();
+}

@@ -1,0 +1,221 @@
+using System.Text;
+using LabelForge.Measures;
+using LabelForge.Print.Output;
+
+namespace LabelForge.Web.Editing;
+
+/// <summary>One file of the workshop as it is being edited: saved as typed, with steps back, and watched for changes from outside.</summary>
+/// <remarks>
+/// What can be used is written to the file itself. What cannot be used yet is kept beside it, under <c>.drafts</c>, so that the
+/// command line goes on with the last good text and nothing typed is lost. Several pages may have one file open: they share this.
+/// </remarks>
+public sealed class EditedFile
+{
+    private const int MostSteps = 200;
+    private static readonly TimeSpan OneStep = TimeSpan.FromSeconds(1.5);
+
+    private readonly Lock _gate = new();
+    private readonly string _path;
+    private readonly string _draft;
+    private readonly Func<string, Problem?> _judge;
+    private readonly Action _saved;
+    private readonly Debounce _save;
+    private readonly LinkedList<string> _back = [];
+    private readonly Stack<string> _forth = new();
+    private string? _lastField;
+    private DateTime _lastEdit;
+
+    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, TimeSpan pause)
+    {
+        (_path, _draft, _judge, _saved) = (path, draft, judge, saved);
+        _save = new Debounce(pause, Save);
+        OnDisk = File.Exists(path) ? File.ReadAllText(path) : "";
+        Text = File.Exists(draft) ? File.ReadAllText(draft) : OnDisk;
+        Problem = judge(Text);
+        if (Problem is null && Text != OnDisk)
+            _save.Start();
+    }
+
+    /// <summary>Told after every change, from whatever thread made it.</summary>
+    public event Action? Changed;
+
+    /// <summary>The text as typed so far.</summary>
+    public string Text { get; private set; }
+
+    /// <summary>The file's text as last read or written.</summary>
+    public string OnDisk { get; private set; }
+
+    /// <summary>Why the text cannot be used yet; null where it can.</summary>
+    public Problem? Problem { get; private set; }
+
+    /// <summary>The file's text where it was changed outside while something here was not saved; null where it was not.</summary>
+    public string? Outside { get; private set; }
+
+    /// <summary>Why the text could not be written; null where it was.</summary>
+    public string? SaveTrouble { get; private set; }
+
+    /// <summary>Whether there is a step to take back.</summary>
+    public bool CanUndo => _back.Count > 0;
+
+    /// <summary>Whether a step was taken back.</summary>
+    public bool CanRedo => _forth.Count > 0;
+
+    /// <summary>Whether the file holds what is shown.</summary>
+    public bool IsSaved => Text == OnDisk;
+
+    /// <summary>Changes the text. Quick changes of one field count as one step.</summary>
+    /// <param name="edit">Makes the new text of the old.</param>
+    /// <param name="field">The field, or null for a step of its own.</param>
+    public void Apply(Func<string, string> edit, string? field = null)
+    {
+        lock (_gate)
+        {
+            var text = edit(Text);
+            if (text == Text)
+                return;
+            var now = DateTime.UtcNow;
+            if (field is null || field != _lastField || now - _lastEdit > OneStep)
+            {
+                _back.AddLast(Text);
+                if (_back.Count > MostSteps)
+                    _back.RemoveFirst();
+            }
+            (_lastField, _lastEdit) = (field, now);
+            _forth.Clear();
+            Take(text);
+        }
+        Changed?.Invoke();
+    }
+
+    /// <summary>Takes the last step back.</summary>
+    public void Undo() => Step(() =>
+    {
+        if (_back.Last is not { } last)
+            return null;
+        _back.RemoveLast();
+        _forth.Push(Text);
+        return last.Value;
+    });
+
+    /// <summary>Makes the last step that was taken back again.</summary>
+    public void Redo() => Step(() =>
+    {
+        if (!_forth.TryPop(out var next))
+            return null;
+        _back.AddLast(Text);
+        return next;
+    });
+
+    /// <summary>Settles a change from outside: takes the file's text, or keeps what is here and writes it over the file.</summary>
+    public void Settle(bool takeOutside)
+    {
+        lock (_gate)
+        {
+            if (Outside is not { } outside)
+                return;
+            (Outside, OnDisk) = (null, outside);
+            if (takeOutside)
+            {
+                _back.AddLast(Text);
+                Take(outside);
+            }
+            else
+            {
+                _save.Start();
+            }
+        }
+        Changed?.Invoke();
+    }
+
+    /// <summary>Writes what waits to be written.</summary>
+    public Task SaveNowAsync() => _save.NowAsync();
+
+    /// <summary>Looks at the file, which may have been changed outside.</summary>
+    internal void Look()
+    {
+        lock (_gate)
+        {
+            if (ReadDisk() is not { } disk || disk == OnDisk || disk == Outside)
+                return;
+            if (Text == OnDisk || Text == disk)
+            {
+                OnDisk = disk;
+                (Text, Problem, Outside) = (disk, _judge(disk), null);
+            }
+            else
+            {
+                Outside = disk;
+            }
+        }
+        Changed?.Invoke();
+    }
+
+    private void Step(Func<string?> step)
+    {
+        lock (_gate)
+        {
+            if (step() is not { } text)
+                return;
+            _lastField = null;
+            Take(text);
+        }
+        Changed?.Invoke();
+    }
+
+    private void Take(string text)
+    {
+        (Text, Problem) = (text, _judge(text));
+        _save.Start();
+    }
+
+    private void Save()
+    {
+        var written = false;
+        lock (_gate)
+        {
+            try
+            {
+                if (Outside is null && ReadDisk() is { } disk && disk != OnDisk && disk != Text)
+                    Outside = disk;
+                if (Problem is not null || Outside is not null)
+                {
+                    Directory.CreateDirectory(Path.GetDirectoryName(_draft)!);
+                    Write(_draft, Text);
+                }
+                else
+                {
+                    Directory.CreateDirectory(Path.GetDirectoryName(_path)!);
+                    if (Text != OnDisk)
+                    {
+                        Write(_path, Text);
+                        OnDisk = Text;
+                        written = true;
+                    }
+                    File.Delete(_draft);
+                }
+                SaveTrouble = null;
+            }
+            catch (Exception e) when (e is InputException or IOException or UnauthorizedAccessException)
+            {
+                SaveTrouble = e.Message;
+            }
+        }
+        if (written)
+            _saved();
+        Changed?.Invoke();
+    }
+
+    private string? ReadDisk()
+    {
+        try
+        {
+            return File.Exists(_path) ? File.ReadAllText(_path) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private static void Write(string path, string text) => AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using System.Text;
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Web.Editing;
+
+/// <summary>How a value is written so that it reads back as the same text.</summary>
+internal static partial class YamlScalar
+{
+    /// <summary>The text, plain where that is safe anywhere in a file, else in double quotation marks.</summary>
+    public static string Write(string text) => Plain().IsMatch(text) && !Words().IsMatch(text) ? text : Quoted(text);
+
+    private static string Quoted(string text)
+    {
+        var quoted = new StringBuilder("\"");
+        foreach (var c in text)
+        {
+            _ = c switch
+            {
+                '"' => quoted.Append("\\\""),
+                '\\' => quoted.Append("\\\\"),
+                '\n' => quoted.Append("\\n"),
+                '\t' => quoted.Append("\\t"),
+                '\r' => quoted,
+                _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\ufeff' => quoted.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}"),
+                _ => quoted.Append(c),
+            };
+        }
+        return quoted.Append('"').ToString();
+    }
+
+    // Nothing that means something in YAML: no colon or hash, no bracket or comma, no sign at the front, no blank at either end.
+    // A comparison at the front (<= 1 %) is how shares are written, and means nothing in YAML.
+    [GeneratedRegex(@"^(?:[<≤≥]=? ?|(?=[\p{L}\d]))[\p{L}\d](?:[\p{L}\p{M}\d ()/.'+%&;=_–—×·-]*[\p{L}\p{M}\d)/.'+%;_])?$")]
+    private static partial Regex Plain();
+
+    // Figures with a leading zero and words that some programs take for something else.
+    [GeneratedRegex(@"^(?:true|false|yes|no|on|off|null|y|n|0\d+)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Words();
+}

@@ -1,0 +1,97 @@
+using System.Net;
+using LabelForge.Web.Components;
+using LabelForge.Web.Editing;
+using LabelForge.Web.Workbench;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.Hosting;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Hosting;
+using Microsoft.Extensions.Logging;
+
+namespace LabelForge.Web.Serving;
+
+/// <summary>The page of one workshop, served to this machine alone.</summary>
+public sealed class PageServer : IAsyncDisposable
+{
+    private readonly WebApplication _app;
+    private readonly WorkshopLock _held;
+
+    private PageServer(WebApplication app, WorkshopLock held, Uri address) => (_app, _held, Address) = (app, held, address);
+
+    /// <summary>Where the page is: <c>http://127.0.0.1:PORT/</c>.</summary>
+    public Uri Address { get; }
+
+    /// <summary>Starts serving.</summary>
+    /// <exception cref="Measures.InputException">Another page is open on the workshop, the port is taken, or the folder cannot be written.</exception>
+    public static async Task<PageServer> StartAsync(ServeOptions options)
+    {
+        var held = WorkshopLock.Take(options.Folder);
+        try
+        {
+            var app = Build(options);
+            await app.StartAsync();
+            var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
+            var address = new Uri($"http://127.0.0.1:{bound.Port}/");
+            app.Services.GetRequiredService<RequestGuard.Door>().Port = bound.Port;
+            held.Announce(address);
+            return new PageServer(app, held, address);
+        }
+        catch (Exception e)
+        {
+            held.Dispose();
+            if (e is IOException)
+                throw new Measures.InputException(new Measures.Problem(null, 0, $"Port {options.Port} is taken.", "Leave out --port, so that a free one is found, or write another."));
+            throw;
+        }
+    }
+
+    /// <summary>Waits until the page is stopped (Ctrl-C).</summary>
+    public Task Stopped => _app.WaitForShutdownAsync();
+
+    /// <inheritdoc/>
+    public async ValueTask DisposeAsync()
+    {
+        await _app.Services.GetRequiredService<Desk>().SaveAllAsync();
+        using (var soon = new CancellationTokenSource(TimeSpan.FromSeconds(2)))
+            await _app.StopAsync(soon.Token);
+        await _app.DisposeAsync();
+        _held.Dispose();
+    }
+
+    private static WebApplication Build(ServeOptions options)
+    {
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = typeof(PageServer).Assembly.GetName().Name, EnvironmentName = "Production", ContentRootPath = AppContext.BaseDirectory });
+        builder.Logging.ClearProviders();
+        // What makers type is nobody's business: only the kind of trouble is logged, on standard error.
+        builder.Logging.AddSimpleConsole(o => o.SingleLine = true).AddFilter((category, level) => level >= LogLevel.Error && category?.StartsWith("Microsoft.Extensions.Hosting", StringComparison.Ordinal) != true);
+        builder.Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(o => o.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.WebHost.ConfigureKestrel(k =>
+        {
+            k.Listen(IPAddress.Loopback, options.Port);
+            k.AddServerHeader = false;
+            k.Limits.MaxRequestBodySize = 1_000_000;
+            k.Limits.MaxConcurrentConnections = 500;
+        });
+        // The keys live as long as the page is served; none is written to the disk.
+        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
+        builder.Services.AddAntiforgery();
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents(o => o.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10));
+        builder.Services.AddSingleton(options);
+        builder.Services.AddSingleton<RequestGuard.Door>();
+        builder.Services.AddSingleton<Desk>();
+        builder.Services.AddSingleton<Shelf>();
+        builder.Services.AddSingleton<Papers>();
+        var app = builder.Build();
+        app.UseMiddleware<RequestGuard>();
+        app.UseMiddleware<PageHeaders>();
+        app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
+        app.UseAntiforgery();
+        Assets.Map(app);
+        Papers.Map(app);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
+        return app;
+    }
+}

@@ -1,0 +1,46 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Web.Editing;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>The workshop as its files stand, read once and kept until one of them changes.</summary>
+public sealed class Shelf
+{
+    private readonly Lock _gate = new();
+    private readonly Desk _desk;
+    private (Workshop? Workshop, Problem? Problem)? _read;
+
+    /// <summary>A shelf of the workshop on the desk.</summary>
+    public Shelf(Desk desk)
+    {
+        _desk = desk;
+        desk.Changed += () =>
+        {
+            lock (_gate)
+                _read = null;
+        };
+    }
+
+    /// <summary>The workshop; null where one of its files cannot be used, and then which and why.</summary>
+    public (Workshop? Workshop, Problem? Problem) Read()
+    {
+        lock (_gate)
+        {
+            if (_read is { } known)
+                return known;
+        }
+        (Workshop?, Problem?) fresh;
+        try
+        {
+            fresh = (Workshop.Open(_desk.Folder), null);
+        }
+        catch (InputException e)
+        {
+            fresh = (null, e.Problem);
+        }
+        lock (_gate)
+            _read = fresh;
+        return fresh;
+    }
+}

@@ -1,0 +1,25 @@
+using LabelForge.Recipes;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>What choices are called on the page.</summary>
+internal static class Words
+{
+    /// <summary>Markets.</summary>
+    public static IReadOnlyList<(string Id, string Name)> Markets { get; } =
+        [("us", "United States"), ("eu", "European Union"), ("uk", "United Kingdom"), ("ca", "Canada")];
+
+    /// <summary>What a material is bought as.</summary>
+    public static IReadOnlyList<(string Id, string Name)> Kinds { get; } =
+    [
+        ("base", "Ready-made base"), ("oil", "Oil, butter or wax"), ("fragrance", "Fragrance or essential oil"), ("colourant", "Colour"),
+        ("additive", "Anything else that goes in"), ("lye", "Lye"), ("water", "Water"), ("packaging", "Packaging"),
+    ];
+
+    /// <summary>How far a supplier's order can be trusted.</summary>
+    public static IReadOnlyList<(string Id, string Name)> Listed { get; } =
+        [("label", "As on a lawful label: by weight down to 1 %"), ("strict", "By weight throughout"), ("none", "In no order")];
+
+    /// <summary>A material's kind in words.</summary>
+    public static string Of(MaterialKind kind) => Kinds.First(k => k.Id == kind.ToString().ToLowerInvariant()).Name;
+}

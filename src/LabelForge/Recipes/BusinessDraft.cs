@@ -1,0 +1,46 @@
+using System.Globalization;
+using System.Text;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Recipes;
+
+/// <summary>A new workshop's <c>workshop.yaml</c>, from what a maker filled in. What is empty is left out.</summary>
+public sealed record BusinessDraft(
+    string Name, string Role, string Street, string City, string Region, string Postcode, string Country, string Phone, string Web, string Email, string Market, string Currency)
+{
+    /// <summary>An empty one for a maker in the United States.</summary>
+    public static BusinessDraft Empty { get; } = new("", "maker", "", "", "", "", "US", "", "", "", "us", "USD");
+
+    /// <summary>The file's text; it can be read back at once.</summary>
+    /// <exception cref="InputException">The name is missing, or something in it cannot be used.</exception>
+    public string ToYaml()
+    {
+        var text = new StringBuilder("# Your business, as it stands on every label.\n");
+        Line(text, "business", Name);
+        Line(text, "role", Role);
+        Set(text, "place", ("street", Street), ("city", City), ("region", Region), ("postcode", Postcode), ("country", Country));
+        Set(text, "contact", ("phone", Phone), ("web", Web), ("email", Email));
+        Line(text, "market", Market);
+        Line(text, "currency", Currency);
+        Business.Read(YamlFile.ReadText(text.ToString(), "workshop.yaml"));
+        return text.ToString();
+    }
+
+    private static void Set(StringBuilder text, string key, params (string Key, string Value)[] values)
+    {
+        if (values.All(v => string.IsNullOrWhiteSpace(v.Value)))
+            return;
+        text.Append(CultureInfo.InvariantCulture, $"{key}:\n");
+        foreach (var (inner, value) in values)
+            Line(text, "  " + inner, value);
+    }
+
+    // In quotation marks whatever it is: a postcode of 04101 must not lose its zero, nor a telephone its plus.
+    private static void Line(StringBuilder text, string key, string value)
+    {
+        var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
+        if (plain.Length > 0)
+            text.Append(CultureInfo.InvariantCulture, $"{key}: \"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"\n");
+    }
+}
