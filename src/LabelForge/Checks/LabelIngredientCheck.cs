@@ -17,7 +17,7 @@ public static partial class LabelIngredientCheck
     public static IEnumerable<Finding> Find(LabelFacts facts)
     {
         if (facts.Reading.Ingredients is { } list)
-            return Heading(list).Concat(list.Items.Where(i => i.Known is null && LabelColourCheck.ColourOf(i) is null && !IsColourWord(i)).Take(MostUnknown).Select(Unknown)).Concat(Foreign(list)).Concat(Detergent(list, facts));
+            return Heading(list).Concat(list.Items.Where(i => (i.Known is null || Saponified().IsMatch(i.Name)) && LabelColourCheck.ColourOf(i) is null && !IsColourWord(i)).Take(MostUnknown).Select(Unknown)).Concat(Foreign(list)).Concat(Detergent(list, facts));
         if (facts.IsCosmetic)
             return [Rules["ingredients.missing/label"].Find(facts.Where)];
         return facts.SoldAs == SoldAs.Soap ? [] : [Rules["ingredients.missing/soap-unsaid"].Find(facts.Where)];
@@ -43,9 +43,9 @@ public static partial class LabelIngredientCheck
         var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && Same(i.Name, known.Eu) && !Same(i.Name, known.Us) && !known.Everyday.Any(e => Same(e, i.Name))).ToArray();
         if (foreign.Length > 0)
             yield return Rules["ingredients.name-foreign"].Find("ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => i.Known!.Us)));
-        var everyday = list.Items.Where(i => i.Known is { IsColourant: false } known && known.Everyday.Any(e => Same(e, i.Name)) && !Same(i.Name, known.Us)).ToArray();
+        var everyday = list.Items.Where(i => i.Known is { IsColourant: false } known && !Saponified().IsMatch(i.Name) && (i.IsKitchenName || known.Everyday.Any(e => Same(e, i.Name))) && !Same(i.Name, known.Us)).ToArray();
         if (everyday.Length > 0)
-            yield return Rules["ingredients.name-everyday"].Find("ingredients", string.Join(", ", everyday.Select(i => i.Name)), string.Join(", ", everyday.Select(i => i.Known!.Us)));
+            yield return Rules["ingredients.name-everyday"].Find("ingredients", string.Join(", ", everyday.Select(i => i.Name)), string.Join(", ", everyday.Select(i => i.Known!.Us).Distinct()));
     }
 
     // The exemption is for what cleans by alkali salts of fatty acids; a synthetic detergent takes it away.

@@ -51,7 +51,11 @@ public static partial class UsLabelCheck
 
     private static IEnumerable<Finding> Identity(LabelFacts facts)
     {
-        if (facts.Reading.Identity is null)
+        if (facts.Reading.Identity is not null)
+            yield break;
+        if (IdentityReader.Hint(facts.Reading.Rest) is { } hint)
+            yield return Rules["identity.missing/unclear"].Find(hint, hint);
+        else
             yield return Rules["identity.missing/label"].Find(facts.Where);
     }
 

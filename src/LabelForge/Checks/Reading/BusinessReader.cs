@@ -30,24 +30,27 @@ public static partial class BusinessReader
     /// <param name="text">The label's text, the ingredient list and the net quantity blanked.</param>
     public static BusinessRead Read(string text)
     {
-        var place = City().Matches(text).OrderByDescending(m => m.Groups["zip"].Success).ThenByDescending(m => m.Index).FirstOrDefault();
+        var place = City().Matches(text).Where(m => !NoCity().IsMatch(m.Groups["city"].Value)).OrderByDescending(m => m.Groups["zip"].Success).ThenByDescending(m => m.Index).FirstOrDefault();
         var led = LedName().Matches(text).OrderByDescending(m => m.Groups["lead"].Value.Length).FirstOrDefault(m => IsName(m.Groups["name"].Value));
         var foreign = Abroad().Match(text) is { Success: true } a ? a.Groups["country"].Value : null;
         if (place is null)
         {
-            var alone = led is not null ? Tidy(led.Groups["name"].Value) : Corporate(text);
+            var alone = led is not null ? Tidy(led.Groups["name"].Value) : Corporate(text) ?? Copyright(text);
             return new(led is null ? [] : [Span(led)], alone, led?.Groups["lead"].Value, Street().Match(text) is { Success: true } s ? s.Groups["street"].Value.Trim() : null, null, null, null, foreign);
         }
         var (city, cityStart) = CityOf(text, place);
         var before = text[..cityStart];
         var street = StreetAtEnd().Match(before[Math.Max(0, before.Length - 120)..]);
         var nameEnd = street.Success ? before.Length - street.Length : before.Length;
-        var name = led is not null && led.Index < place.Index + place.Length ? Tidy(led.Groups["name"].Value) : NameBefore(text[..nameEnd]) ?? Corporate(text);
+        var name = led is not null && led.Index < place.Index + place.Length ? Tidy(led.Groups["name"].Value) : InCity(place) ?? NameBefore(text[..nameEnd]) ?? Corporate(text) ?? Copyright(text);
         return new(
             [new TextSpan(Math.Min(nameEnd, led is { } l && l.Index < place.Index ? Math.Max(l.Index, nameEnd - 80) : nameEnd), place.Index + place.Length - Math.Min(nameEnd, led is { } k && k.Index < place.Index ? Math.Max(k.Index, nameEnd - 80) : nameEnd))],
             name, led?.Groups["lead"].Value, street.Success ? Spaces().Replace(street.Groups["street"].Value, " ").Trim().TrimEnd(',') : null,
             city, place.Groups["state"].Value, place.Groups["zip"].Success ? place.Groups["zip"].Value : null, foreign);
     }
+
+    /// <summary>Whether a name says by its words that it is a business's.</summary>
+    public static bool IsCorporate(string name) => CorporateName().IsMatch(name);
 
     // "1 Example Lane Fairport, ME": the street's last word parts the street from a city that follows without a comma.
     private static (string City, int Start) CityOf(string text, Match place)
@@ -60,8 +63,17 @@ public static partial class BusinessReader
             var cut = words[^1].Index + words[^1].Length;
             return (value[cut..].Trim(' ', ',', '.'), start + cut);
         }
+        if (NameThenCity().Match(value) is { Success: true } both)
+            return (both.Groups["city"].Value, start + both.Groups["city"].Index);
         return (Spaces().Replace(value, " ").Trim(), start);
     }
+
+    // "Skerry Soapworks Fairport ME": nothing parts the name from the city but the word for a business.
+    private static string? InCity(Match place) =>
+        NameThenCity().Match(place.Groups["city"].Value) is { Success: true } both ? Tidy(both.Groups["name"].Value) : null;
+
+    private static string? Copyright(string text) =>
+        CopyrightName().Matches(text).Select(m => Tidy(m.Groups["name"].Value)).FirstOrDefault(IsName);
 
     private static bool BeginsWithNumber(string text, int at) => Number().IsMatch(text[Math.Max(0, at - 8)..at]);
 
@@ -87,7 +99,7 @@ public static partial class BusinessReader
     private static bool IsName(string name)
     {
         var tidy = Tidy(name);
-        return tidy.Length is > 1 and <= 60 && tidy.Any(char.IsLetter) && (char.IsUpper(tidy[0]) || char.IsDigit(tidy[0])) && !NoName().IsMatch(tidy)
+        return tidy.Length is > 1 and <= 60 && tidy.Any(char.IsLetter) && (char.IsUpper(tidy[0]) || char.IsDigit(tidy[0])) && (IsCorporate(tidy) || !NoName().IsMatch(tidy))
             && IsTitled(tidy.Split(' '));
     }
 
@@ -97,10 +109,10 @@ public static partial class BusinessReader
 
     private static TextSpan Span(Match match) => new(match.Index, match.Length);
 
-    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[,.]?[ \n]{1,3}\(?(?<state>A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY]|GU|AS|MP|Alabama|Alaska|Arizona|Arkansas|California|Colorado|Connecticut|Delaware|Florida|Georgia|Hawaii|Idaho|Illinois|Indiana|Iowa|Kansas|Kentucky|Louisiana|Maine|Maryland|Massachusetts|Michigan|Minnesota|Mississippi|Missouri|Montana|Nebraska|Nevada|New Hampshire|New Jersey|New Mexico|New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South Dakota|Tennessee|Texas|Utah|Vermont|Virginia|Washington|West Virginia|Wisconsin|Wyoming)\b\)?(?:[,.]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>\d{5}(?:-\d{4})?)(?!\d))?")]
+    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY]|GU|AS|MP|Alabama|Alaska|Arizona|Arkansas|California|Colorado|Connecticut|Delaware|Florida|Georgia|Hawaii|Idaho|Illinois|Indiana|Iowa|Kansas|Kentucky|Louisiana|Maine|Maryland|Massachusetts|Michigan|Minnesota|Mississippi|Missouri|Montana|Nebraska|Nevada|New Hampshire|New Jersey|New Mexico|New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South Dakota|Tennessee|Texas|Utah|Vermont|Virginia|Washington|West Virginia|Wisconsin|Wyoming)\b\)?(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>\d{5}(?:-\d{4})?)(?!\d))?")]
     private static partial Regex City();
 
-    [GeneratedRegex(@"(?<street>(?:\d{1,6}[A-Z]?(?:-\d+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ \n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ ]+\w+|rr?[ ]?\d+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<street>(?:\d{1,6}[A-Z]?(?:-[\dA-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ \n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ ]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?\d+|rr?[ ]?\d+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$", RegexOptions.IgnoreCase)]
     private static partial Regex StreetAtEnd();
 
     [GeneratedRegex(@"(?<street>\b\d{1,6}[A-Z]?[ ]+(?:[\p{L}0-9.'’]+[ ]){1,4}(?:st|street|ave|avenue|rd|road|ln|lane|dr|drive|way|blvd|boulevard|ct|court|pl|place|hwy|highway|terrace|trail|row|square)\b\.?|\bp\.?[ ]?o\.?[ ]?box[ ]+\d+)", RegexOptions.IgnoreCase)]
@@ -112,7 +124,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"\d[A-Za-z]?[ ]$")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)))\s*:?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|[ ]+(?:with|in)(?:[ ]+[\p{L}.&]+){1,6}?[ ]+by)(?:\s+hand)?))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
     private static partial Regex LedName();
 
     [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*\d{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
@@ -121,10 +133,20 @@ public static partial class BusinessReader
     [GeneratedRegex(@"(?<=^|\n|[.,;|•] ?)(?:©\s*(?:\d{4}\s*)?)?\p{Lu}[\p{L}'’&.]*(?:[ ](?:&|and|of|the|\+|\p{Lu}[\p{L}'’&]*)){0,5},?[ ](?:Co\b\.?|Company\b|LLC\b|L\.L\.C\.|Inc\b\.?|Ltd\b\.?|Corp\b\.?|GmbH\b|Pty\b|Soapworks\b|Soapery\b|Works\b|Apothecary\b|Studio\b|Workshop\b|Farms?\b|Bodycare\b|Body Care\b|Botanicals\b|Bath House\b|Makers\b|Brothers\b|Sisters\b|Shop\b|Soaps\b)(?=\s*(?:[\n,.;|•]|$|[-–—]))", RegexOptions.IgnoreCase)]
     private static partial Regex CorporateName();
 
+    [GeneratedRegex(@"^(?<name>\p{Lu}.*\b(?:Co\b\.?|Company|LLC|Inc\b\.?|Ltd\b\.?|Corp\b\.?|Soapworks|Soapery|Works|Apothecary|Studio|Workshop|Farms?|Bodycare|Botanicals|Makers|Soaps?|Goods|Supply))[ ]+(?<city>\p{Lu}.*)$", RegexOptions.IgnoreCase)]
+    private static partial Regex NameThenCity();
+
+    // "Made with love in Maine": words before the state that are no city.
+    [GeneratedRegex(@"\b(?:in|by|made|love|from|with)$|^(?:made|hand\s?made|hand\s?crafted|love)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex NoCity();
+
+    [GeneratedRegex(@"(?:©|\(c\)|copyright)\s*(?:\d{4})?\s*(?<name>[^\n.,;|•]{2,60})", RegexOptions.IgnoreCase)]
+    private static partial Regex CopyrightName();
+
     [GeneratedRegex(@"(?:[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
     private static partial Regex PartBreak();
 
-    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|keep|store|use|rinse|lather|apply|avoid|discontinue|www|https?|@|questions|comments|call|visit|phone|hand\s?made|made in|with love|small batch|hand|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^\d{5}(?:-\d{4})?$|^\+?[\d ().-]+$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^\d{5}(?:-\d{4})?$|^\+?[\d ().-]+$", RegexOptions.IgnoreCase)]
     private static partial Regex NoName();
 
     [GeneratedRegex(@"(?<=[\n,. ])(?<country>Canada|Mexico|China|France|Germany|Italy|Spain|Portugal|India|Japan|Korea|South Korea|Thailand|Vietnam|Turkey|Morocco|Ghana|United Kingdom|England|Scotland|Wales|Ireland|Australia|New Zealand|Netherlands|Belgium|Poland|Brazil|Taiwan|Indonesia|Greece|Switzerland|Austria|Sweden|Denmark|Norway|Finland)(?=\s*(?:[.\n,]|$))")]

@@ -9,6 +9,27 @@ public sealed record ContactRead(ImmutableArray<TextSpan> Spans, ImmutableArray<
     /// <summary>Whether any of them could take a report of a bad reaction.</summary>
     public bool Any => Phones.Length + Emails.Length + Webs.Length > 0;
 
+    /// <summary>The line of the label whose letters are those of the web address, which so names the business; null where none is.</summary>
+    /// <param name="text">The label's text.</param>
+    /// <param name="not">A place that does not count.</param>
+    public string? NameIn(string text, TextSpan? not)
+    {
+        var hosts = Webs.Concat(Emails.Select(e => e[(e.IndexOf('@') + 1)..]))
+            .Select(w => ContactReader.Host().Replace(w, "").Split('.', '/')[0].Replace("-", "").ToLowerInvariant()).Where(h => h.Length > 4).ToHashSet();
+        var at = 0;
+        foreach (var line in text.Split('\n'))
+        {
+            var start = at;
+            at += line.Length + 1;
+            foreach (var part in line.Split('|', '•', '·', '~').Select(p => p.Trim()))
+            {
+                if (part.Length is > 4 and < 60 && hosts.Contains(string.Concat(part.Where(char.IsLetterOrDigit)).ToLowerInvariant()) && not?.Overlaps(new TextSpan(start, line.Length)) != true)
+                    return part;
+            }
+        }
+        return null;
+    }
+
     /// <summary>All in one line, or null.</summary>
     public string? Line => Any ? string.Join("  ", Phones.Concat(Emails).Concat(Webs)) : null;
 }
@@ -27,6 +48,9 @@ public static partial class ContactReader
             [.. emails.Concat(webs).Concat(phones).Select(m => new TextSpan(m.Index, m.Length))],
             [.. phones.Select(m => m.Value.Trim()).Distinct()], [.. emails.Select(m => m.Value).Distinct()], [.. webs.Select(m => m.Value.TrimEnd('.', ',', ';', '/')).Distinct()]);
     }
+
+    [GeneratedRegex(@"^(?:https?://)?(?:www\.)?", RegexOptions.IgnoreCase)]
+    internal static partial Regex Host();
 
     [GeneratedRegex(@"[\w.+-]{1,64}@[\w-]{1,63}(?:\.[\w-]{2,63}){1,4}")]
     private static partial Regex Email();

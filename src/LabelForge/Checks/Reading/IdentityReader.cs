@@ -38,6 +38,11 @@ public static partial class IdentityReader
         return best;
     }
 
+    /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy Potion</c>; null where nothing does.</summary>
+    /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
+    public static string? Hint(string text) => Parts(text).Select(p => p.Text)
+        .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && Hinting().IsMatch(p)).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
+
     private static IEnumerable<(int Start, string Text)> Parts(string text)
     {
         var start = 0;
@@ -79,6 +84,9 @@ public static partial class IdentityReader
 
     [GeneratedRegex(@"^(?!['’]|\s*(?:co|company|works?|shop|studio|kitchen|makers?|making|dish|saver|base|nut|berry|barn|house|factory|lab|farm|llc|inc|guild|dry|free|residue|scum|well|is|into|onto|directly|away|off)\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Follows();
+
+    [GeneratedRegex(@"\b(?:bar|stick|butter|cream|cr[eè]me|oil|wash|polish|fizz|fizzy|bath|gel|mist|spray|powder|bomb|melt|rub|cleanse|clean|mask|tonic|potion|elixir|whip|glaze|tint)s?\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Hinting();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -9,7 +9,11 @@ namespace LabelForge.Checks.Reading;
 /// <param name="Name">As it stands on the label, without footnote signs.</param>
 /// <param name="Known">What the dictionary knows it as, or null.</param>
 /// <param name="MayContain">Whether it stands after "May contain".</param>
-public sealed record IngredientRead(string Name, Ingredient? Known, bool MayContain);
+public sealed record IngredientRead(string Name, Ingredient? Known, bool MayContain)
+{
+    /// <summary>Whether it stands as the kitchen calls it (<c>lavender EO</c>), so that what it is was guessed from the name.</summary>
+    public bool IsKitchenName { get; init; }
+}
 
 /// <summary>An ingredient list as it stands on a label.</summary>
 /// <param name="Span">Its place, heading included.</param>
@@ -34,16 +38,23 @@ public static partial class IngredientListReader
     private static IngredientListRead? WithHeading(string text, IngredientDictionary dictionary)
     {
         // "Contains:" may head a note on allergens: a heading that says ingredients goes first.
-        foreach (var heading in Heading().Matches(text).OrderBy(h => !h.Value.Contains("ingr", StringComparison.OrdinalIgnoreCase) && !h.Value.Contains("inci", StringComparison.OrdinalIgnoreCase)).Take(MostHeadings))
+        foreach (var heading in Heading().Matches(text).OrderBy(Rank).Take(MostHeadings))
         {
             var start = heading.Index + heading.Length;
-            var end = End(text, start, dictionary);
+            var end = End(text, start, dictionary, isHeaded: true);
             var items = Items(text[start..end], dictionary);
             if (items.Length > 0)
                 return new(new TextSpan(heading.Index, end - heading.Index), heading.Groups["word"].Value, items);
         }
         return null;
     }
+
+    private static int Rank(Match heading) => heading.Groups["word"].Value.ToLowerInvariant() switch
+    {
+        var w when w.StartsWith("active", StringComparison.Ordinal) => 1,
+        var w when w.Contains("ingr", StringComparison.Ordinal) || w.Contains("inci", StringComparison.Ordinal) => 0,
+        _ => 2,
+    };
 
     // A paragraph of commas whose names are mostly in the dictionary is an ingredient list without its heading.
     private static IngredientListRead? WithoutHeading(string text, IngredientDictionary dictionary)
@@ -52,10 +63,10 @@ public static partial class IngredientListReader
         for (var start = 0; start < text.Length; start = NextLine(text, start))
         {
             var line = LineAt(text, start);
-            if (line.Count(c => c is ',' or ';' or '•') < 1 || Split(line).Take(2).Count(n => dictionary.Find(Bare(n)) is not null) < 1)
+            if (line.Count(c => c is ',' or ';' or '•') < 1 || Split(AfterLabel(line)).Take(3).Count(n => Known(Bare(n), dictionary) is not null) < 1)
                 continue;
-            var end = End(text, start, dictionary);
-            var items = Items(text[start..end], dictionary);
+            var end = End(text, start, dictionary, isHeaded: false);
+            var items = Items(AfterLabel(text[start..end]), dictionary);
             var known = items.Count(i => i.Known is not null);
             if (known >= FewestWithoutHeading && known * 10 >= items.Length * 6 && known > (best?.Items.Count(i => i.Known is not null) ?? 0))
                 best = new(new TextSpan(start, end - start), null, items);
@@ -63,7 +74,7 @@ public static partial class IngredientListReader
         return best;
     }
 
-    private static int End(string text, int start, IngredientDictionary dictionary)
+    private static int End(string text, int start, IngredientDictionary dictionary, bool isHeaded)
     {
         var end = start;
         var open = 0;
@@ -76,7 +87,7 @@ public static partial class IngredientListReader
             {
                 if (LineAt(text, end + 1).Trim().Length == 0)
                     open = 0;
-                if (open == 0 && Stops(text, text[start..end], end + 1, dictionary))
+                if (open == 0 && Stops(text, text[start..end], end + 1, dictionary, isHeaded))
                     return end;
             }
             else if (c == '.' && any && EndsSentence(text, end))
@@ -103,7 +114,7 @@ public static partial class IngredientListReader
         return rest.Trim().Length == 0 || rest[0] == '\n' || (rest[0] == ' ' && !MayContain().IsMatch(rest));
     }
 
-    private static bool Stops(string text, string body, int next, IngredientDictionary dictionary)
+    private static bool Stops(string text, string body, int next, IngredientDictionary dictionary, bool isHeaded)
     {
         var tail = body.TrimEnd();
         var goesOn = tail[^1] is ',' or ';' or '/' or '-' or '&' or '•' or '·' or ':' || tail.EndsWith(" and", StringComparison.OrdinalIgnoreCase);
@@ -120,13 +131,19 @@ public static partial class IngredientListReader
             return false;
         var first = Split(line).Select(Bare).FirstOrDefault() ?? "";
         var last = Split(tail).Select(Bare).LastOrDefault() ?? "";
-        if (char.IsLower(line.TrimStart()[0]) || line.TrimStart()[0] is '(' or '[' or ',' or '•' || dictionary.Find($"{last} {first}") is not null)
+        // A small letter goes on from the line before; without a heading only where names that are known follow.
+        if ((char.IsLower(line.TrimStart()[0]) && (isHeaded || Split(line).Any(n => Known(Bare(n), dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or '•' || dictionary.Find($"{last} {first}") is not null)
             return false;
         // Names on lines of their own.
         if (dictionary.Find(first) is not null && !body.Contains(','))
             return false;
         return Split(line).Skip(1).Count(n => dictionary.Find(Bare(n)) is not null) == 0;
     }
+
+    // Words with a colon before a list that is one by its names: "What's in it: sugar, ...".
+    private static string AfterLabel(string body) => OwnHeading().Replace(body, "");
+
+    private static Ingredient? Known(string name, IngredientDictionary dictionary) => dictionary.Find(name) ?? KitchenNames.Find(name, dictionary, ofOils: false);
 
     private static ImmutableArray<IngredientRead> Items(string body, IngredientDictionary dictionary)
     {
@@ -135,7 +152,19 @@ public static partial class IngredientListReader
         var items = Names(main, dictionary).Select(n => (n, May: false));
         if (may.Success)
             items = items.Concat(Names(body[(may.Index + may.Length)..], dictionary).Select(n => (n, May: true)));
-        return [.. items.Take(MostNames).Select(i => new IngredientRead(i.n, dictionary.Find(i.n), i.May))];
+        return [.. Named(items.Take(MostNames), dictionary)];
+    }
+
+    private static IEnumerable<IngredientRead> Named(IEnumerable<(string Name, bool May)> items, IngredientDictionary dictionary)
+    {
+        var ofOils = false;
+        foreach (var (name, may) in items)
+        {
+            ofOils |= KitchenNames.BeginsOils(name);
+            var known = dictionary.Find(name);
+            var kitchen = known is null ? KitchenNames.Find(AndFirst().Replace(KitchenNames.AfterOils(name), ""), dictionary, ofOils) : null;
+            yield return new(name, known ?? kitchen, may) { IsKitchenName = kitchen is not null };
+        }
     }
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary)
@@ -144,8 +173,15 @@ public static partial class IngredientListReader
         var byLine = lines.Length > 1 && !body.Contains(',') && !body.Contains(';') && !body.Contains('•')
             && lines.Count(l => dictionary.Find(Bare(l)) is not null) * 2 >= lines.Length;
         var raw = byLine ? lines : Split(Joined(body));
-        foreach (var name in raw.Select(Bare).Where(n => n.Any(char.IsLetterOrDigit)))
+        foreach (var name in raw.SelectMany(r => AndAlso().Split(r)).Select(Bare).Where(n => n.Any(char.IsLetterOrDigit) && !NoName().IsMatch(n)).Select(n => Unbroken(n, dictionary)))
         {
+            // A blend named with its parts: "Green Mica (Mica, Titanium Dioxide)".
+            if (Blend().Match(name) is { Success: true } blend && dictionary.Find(name) is null && Split(blend.Groups["parts"].Value).Select(Bare).ToArray() is var parts && parts.All(p => dictionary.Find(p) is not null))
+            {
+                foreach (var part in parts)
+                    yield return part;
+                continue;
+            }
             var pair = And().Split(name);
             if (pair.Length > 1 && dictionary.Find(name) is null && pair.All(p => dictionary.Find(Bare(p)) is not null))
             {
@@ -158,6 +194,10 @@ public static partial class IngredientListReader
             }
         }
     }
+
+    // "PHENOXY-\nETHANOL": the hyphen of a broken line belongs to no name.
+    private static string Unbroken(string name, IngredientDictionary dictionary) =>
+        name.Contains('-') && dictionary.Find(name) is null && dictionary.Find(name.Replace("-", "")) is not null ? name.Replace("-", "") : name;
 
     // A hyphen at a line's end joins (PEG-\n100), anything else is parted by a space.
     private static string Joined(string body) => Spaces().Replace(body.Replace("-\n", "-").Replace('\n', ' '), " ");
@@ -195,7 +235,7 @@ public static partial class IngredientListReader
 
     private static int NextLine(string text, int start) => text.IndexOf('\n', Math.Min(start, text.Length)) is var end && end < 0 ? text.Length : end + 1;
 
-    [GeneratedRegex(@"(?:^|(?<=[\n.|;*#]))[ *#_]*(?<word>(?:active\s+|inactive\s+|all\s+|our\s+)?ingredients?(?:\s*\(inci\))?|inci(?:\s+(?:names?|list))?|ingr?\.|made\s+(?:with|from)|contains)[ *_]*[:\n–—-]\s*|(?<![\p{L}])(?<word>ingredients)\s*[:–—]\s*|^(?<word>ingredients)\s+(?=\p{Lu})", RegexOptions.IgnoreCase | RegexOptions.Multiline)]
+    [GeneratedRegex(@"(?:^|(?<=[\n.|;*#]))[ *#_]*(?<word>(?:active\s+|inactive\s+|all\s+|our\s+)?ingredients?(?:\s*\(inci\))?|inci(?:\s+(?:names?|list))?|ingr?d?s?\.?(?=\s*:)|ingr?\.|ingredients\s*/\s*ingr[ée]dients?|ingr[ée]dients|what['’]s\s+in(?:side|\s+it)?|made\s+(?:with|from)|contains)[ *_]*[:\n–—•|-]\s*|(?<![\p{L}])(?<word>ingredients(?:\s*/\s*ingr[ée]dients?)?)\s*[:–—]\s*|^(?<word>ingredients)\s+(?=\p{Lu})", RegexOptions.IgnoreCase | RegexOptions.Multiline)]
     private static partial Regex Heading();
 
     [GeneratedRegex(@"^[*#_ ]*(?:net\b|ingredients\b|directions?\b|how to\b|to use\b|use[:s]?\b|instructions?\b|warnings?\b|cautions?\b|made\b|hand\s?-?made\b|hand\s?-?crafted\b|manufactured\b|mfg\b|mfd\b|distributed\b|dist\.|packed\b|produced\b|product of\b|lot\b|batch\b|storage\b|store\b|keep\b|for external\b|external use\b|exp\b|best\b|use by\b|www\.|https?:|©|phone\b|tel\b|call\b|contact\b|questions\b|discontinue\b|avoid\b|not tested\b|cruelty\b|vegan\b|free (?:of|from)\b|no\b(?!\.)|\d{1,5} \p{Lu}|p\.?\s?o\.? box\b|l:|#|\*+\s*(?:certified|organic)|size\b|email\b|e-mail\b|visit\b|allergen\b|professional\b|for professional\b|shelf\b|sku\b|upc\b|responsible\b)", RegexOptions.IgnoreCase)]
@@ -204,11 +244,24 @@ public static partial class IngredientListReader
     [GeneratedRegex(@"\G(?:net\s*(?:wt|weight|contents)\b|distributed by\b|manufactured (?:by|for)\b|made (?:by|in|for)\b|directions?:|warnings?:|caution:|lot\s*(?:no\.?|#|:|code)|batch\s*(?:no\.?|#|:))", RegexOptions.IgnoreCase)]
     private static partial Regex After();
 
-    [GeneratedRegex(@"[.\s(]*(?:may\s+(?:also\s+)?contain|\+/-|±)\s*:?\s*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)(?:\s*/\s*peut\s+contenir)?|peut\s+contenir|\+/-|±)\s*:?\s*", RegexOptions.IgnoreCase)]
     private static partial Regex MayContain();
 
     [GeneratedRegex(@"\s+(?:and|&)\s+", RegexOptions.IgnoreCase)]
     private static partial Regex And();
+
+    [GeneratedRegex(@"^[^(\[]+[(\[](?<parts>[^()\[\]]+,[^()\[\]]+)[)\]]?$")]
+    private static partial Regex Blend();
+
+    // Suppliers part the members of a blend so: "Phenoxyethanol (and) Caprylyl Glycol".
+    [GeneratedRegex(@"\s*\(\s*(?:and|&)\s*\)\s*", RegexOptions.IgnoreCase)]
+    private static partial Regex AndAlso();
+
+    [GeneratedRegex(@"^(?:(?:certified\s+)?organic|vegan|natural|ingredients?|none)$", RegexOptions.IgnoreCase)]
+    private static partial Regex NoName();
+
+    [GeneratedRegex(@"^[\p{L}'’ ]{3,28}:\s*")]
+    private static partial Regex OwnHeading();
 
     [GeneratedRegex(@"^(?:and|&)\s+", RegexOptions.IgnoreCase)]
     private static partial Regex AndFirst();

@@ -42,6 +42,11 @@ public sealed partial record LabelReading(
         taken.AddRange(business.Spans);
         var rest = text.Without(taken);
         var identity = IdentityReader.Read(rest, business.Name);
+        // "Shea Butter Soap" over the address is what it is where nothing else says so.
+        if (identity is null && business is { Name: { } taking, LeadIn: null } && !BusinessReader.IsCorporate(taking) && IdentityReader.Read(taking, null) is not null)
+            (identity, business) = (IdentityReader.Read(text.Without(taken.Except(business.Spans)), null), business with { Name = null });
+        if (business.Name is null && contact.NameIn(text.Text, identity?.Span) is { } own)
+            business = business with { Name = own };
         var origin = MadeIn().Match(text.Text) is { Success: true } made ? made.Groups["country"].Value : null;
         return new(text, identity, quantities, ingredients, business, contact, lot, origin, business.Name is { Length: > 2 } name ? Blank(rest, name) : rest);
     }
