@@ -63,8 +63,8 @@ public sealed partial record NetAmount
             AmountUnit.Gram or AmountUnit.Kilogram or AmountUnit.Milligram => Parsed<NetAmount>.Of(Of(amount.AsMass(), MeasureSystem.Metric, digits)),
             AmountUnit.Ounce or AmountUnit.Pound => Parsed<NetAmount>.Of(Of(amount.AsMass(), MeasureSystem.Customary, digits)),
             AmountUnit.Millilitre or AmountUnit.Litre => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Metric, digits)),
-            AmountUnit.FluidOunce => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Customary, digits)),
-            _ => Parsed<NetAmount>.Refused($"\"{text.Trim()}\" is not a measure for a package.", "Write g, kg, oz or lb; or mL, L or fl oz."),
+            AmountUnit.FluidOunce or AmountUnit.Pint or AmountUnit.Quart or AmountUnit.Gallon => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Customary, digits)),
+            _ => Parsed<NetAmount>.Refused($"\"{text.Trim()}\" is not a measure for a package.", "Write g, kg, oz or lb; or mL, L, fl oz, pt, qt or gal."),
         };
     }
 
