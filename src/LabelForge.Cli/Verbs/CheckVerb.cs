@@ -57,11 +57,10 @@ internal static class CheckVerb
 
     private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on)
     {
-        if (Shared.Need(MarketText.Parse(market ?? "us")) != Market.Us)
-            throw new InputException(new Problem(null, 0, "Labels made elsewhere are checked for us only, so far.", "Write --market us, and have the label looked at by someone who knows the other market."));
+        var at = Shared.Need(MarketText.Parse(market ?? "us"));
         var kind = product is null ? null : Shared.Need(ProductKinds.Shipped.Find(product));
         var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
         SoldAs? sold = soldAs is null ? null : soldAs == "soap" ? SoldAs.Soap : SoldAs.Cosmetic;
-        return UsLabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped), kind, sold, shown, on));
+        return LabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped), kind, sold, shown, on), at);
     }
 }

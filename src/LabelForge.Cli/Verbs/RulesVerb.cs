@@ -15,21 +15,21 @@ internal static class RulesVerb
         var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates") { market, format };
         verb.SetAction(r => Exit.Run(() =>
         {
-            if (Shared.Need(MarketText.Parse(r.GetValue(market) ?? "us")) != Market.Us)
-                throw new InputException(new Problem(null, 0, "Rules are written down for us only, so far.", "Write --market us."));
+            var only = r.GetValue(market) is { } named ? Shared.Need(MarketText.Parse(named)) : (Market?)null;
             if (r.GetValue(format) == "json")
-                JsonOut.Write(RuleBook.Us.All.Select(Of));
+                JsonOut.Write(RuleBook.Everything.Where(b => only is not { } m || b.Markets.Contains(m)).SelectMany(b => b.Book.All.Select(rule => Of(rule, b.Markets))));
             else
-                Console.Write(RuleList.Markdown(RuleBook.Us, "the United States"));
+                Console.Write(RuleList.Markdown(only));
             return Exit.Done;
         }));
         return verb;
     }
 
-    private static object Of(Rule rule) => new
+    private static object Of(Rule rule, IEnumerable<Market> markets) => new
     {
         rule = rule.Name,
         id = rule.Id,
+        markets = markets.Select(MarketText.Of),
         severity = rule.Severity.ToString().ToLowerInvariant(),
         message = rule.Message,
         fix = rule.Fix,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -27,14 +28,40 @@ public static partial class EuRecipeCheck
             .Concat(Business(facts, market))
             .Concat(Durability(facts))
             .Concat(Lot(facts))
+            .Concat(AllergensUnknown.Find(facts, market))
             .Concat(FragranceCheck.Find(facts))
             .Concat(SubstanceCheck.Find(facts, SubstanceTable.Eu))
             .Concat(PreservationCheck.Find(facts))
             .Concat(Heights(facts))
+            .Concat(Claims(facts, market))
             .Concat(Notes(facts, market))
             .OrderBy(f => f.Severity)
-            .Select(f => market == Market.Uk ? f with { Source = f.Source.Replace(Regulation, $"{Regulation} as retained in the UK (judged by the EU text; differences not checked)", StringComparison.Ordinal) } : f);
+            .Select(f => In(market, f));
         return new CheckReport(MarketText.Of(market), [.. findings], RecipeCheck.Found(facts));
+    }
+
+    /// <summary>A finding by the EU's text as it is told for a market.</summary>
+    internal static Finding In(Market market, Finding finding) => market == Market.Uk
+        ? finding with { Source = finding.Source.Replace(Regulation, $"{Regulation} as retained in the UK (judged by the EU text; differences not checked)", StringComparison.Ordinal) }
+        : finding;
+
+    /// <summary>What no label shows.</summary>
+    internal static IEnumerable<Finding> OutsideTheLabel(Market market)
+    {
+        if (market == Market.Eu)
+            yield return Rules["language.note"].Find("label");
+        yield return Rules["outside.safety-report"].Find("outside the label");
+        yield return Rules["outside.product-file"].Find("outside the label");
+        yield return Rules["outside.notification"].Find("outside the label", market == Market.Uk
+            ? "in the United Kingdom's service for notifying cosmetic products"
+            : "in the Commission's portal for notifying cosmetic products (CPNP)");
+    }
+
+    private static IEnumerable<Finding> Claims(RecipeFacts facts, Market market)
+    {
+        var recipe = facts.Batch.Recipe;
+        var text = string.Join(".\n", new[] { recipe.Name, recipe.Identity, recipe.Directions }.Concat(recipe.Claims).Where(t => !string.IsNullOrWhiteSpace(t)));
+        return WordCheck.Find(text, [.. facts.Declaration.Ingredients.Select(i => (i.Name, IngredientDictionary.Shipped.Find(i.Name)))], recipe.SoldAs, recipe.File, market);
     }
 
     private static IEnumerable<Finding> Identity(RecipeFacts facts)
@@ -70,14 +97,17 @@ public static partial class EuRecipeCheck
         }
         if (inside.Contains(country))
             yield break;
-        if (!Says(facts, ResponsiblePerson()))
+        if (facts.Workshop.Business.ResponsibleIn(market) is null && !Says(facts, ResponsiblePerson()))
             yield return Rules["responsible-person.missing"].Find("workshop.yaml", country, territory);
-        if (!Says(facts, Origin()))
+        if (facts.Content.Origin is null && !Says(facts, Origin()))
             yield return Rules["origin.missing"].Find(facts.Batch.Recipe.File, country);
     }
 
     private static IEnumerable<Finding> Durability(RecipeFacts facts)
     {
+        // The label draws the month and the open jar where the recipe gives them.
+        if (facts.Content.BestBefore is not null || facts.Content.PeriodAfterOpening is not null)
+            yield break;
         if (Words(facts).Select(w => Months().Match(w)).FirstOrDefault(m => m.Success) is { } months)
             yield return Rules["durability.sign"].Find(facts.Batch.Recipe.File, months.Value.Trim());
         else if (!Says(facts, BestBefore()))
@@ -99,13 +129,8 @@ public static partial class EuRecipeCheck
     {
         if (facts.Content.Warnings.IsEmpty)
             yield return Rules["precautions.none"].Find(facts.Batch.Recipe.File);
-        if (market == Market.Eu)
-            yield return Rules["language.note"].Find("label");
-        yield return Rules["outside.safety-report"].Find("outside the label");
-        yield return Rules["outside.product-file"].Find("outside the label");
-        yield return Rules["outside.notification"].Find("outside the label", market == Market.Uk
-            ? "in the United Kingdom's service for notifying cosmetic products"
-            : "in the Commission's portal for notifying cosmetic products (CPNP)");
+        foreach (var note in OutsideTheLabel(market))
+            yield return note;
     }
 
     private static bool Says(RecipeFacts facts, Regex words) => Words(facts).Any(words.IsMatch);

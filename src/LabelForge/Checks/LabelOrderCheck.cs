@@ -12,11 +12,13 @@ public static class LabelOrderCheck
 
     // One may be there in traces itself; of two or more at least one is not.
     private const int EnoughBulk = 2;
-    private static readonly RuleBook Rules = RuleBook.Us;
 
     /// <summary>The findings; at most one.</summary>
-    public static IEnumerable<Finding> Find(LabelFacts facts)
+    /// <param name="facts">The label's facts.</param>
+    /// <param name="book">The market's rules; those of the United States where null.</param>
+    public static IEnumerable<Finding> Find(LabelFacts facts, RuleBook? book = null)
     {
+        var rules = book ?? RuleBook.Us;
         var items = facts.Reading.Names.Where(i => !i.MayContain).ToArray();
         if (items.Length < 2)
             yield break;
@@ -25,15 +27,15 @@ public static class LabelOrderCheck
             yield break;
         if (Trace(items[0]) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
         {
-            yield return Rules["ingredients.order/first"].Find("ingredients", items[0].Name, bulk.Name, what);
+            yield return rules["ingredients.order/first"].Find("ingredients", items[0].Name, bulk.Name, what);
         }
         else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
         {
-            yield return Rules["ingredients.order/early"].Find("ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
+            yield return rules["ingredients.order/early"].Find("ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
         }
         else if (items.Length >= FewestForAlphabet && items.Zip(items.Skip(1)).All(p => string.Compare(p.First.Name, p.Second.Name, StringComparison.OrdinalIgnoreCase) < 0))
         {
-            yield return Rules["ingredients.order/alphabet"].Find("ingredients");
+            yield return rules["ingredients.order/alphabet"].Find("ingredients");
         }
     }
 

@@ -1,5 +1,4 @@
 using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Checks;
 
@@ -7,14 +6,12 @@ namespace LabelForge.Checks;
 public static class RecipeCheck
 {
     /// <summary>Checks a recipe's label; findings stand in order of gravity.</summary>
-    /// <exception cref="InputException">No rules are held for the market.</exception>
     public static CheckReport Run(RecipeFacts facts) => MarketText.Parse(facts.Declaration.Market).Value switch
     {
         Market.Us => UsRecipeCheck.Run(facts),
         Market.Eu => EuRecipeCheck.Run(facts, Market.Eu),
         Market.Uk => EuRecipeCheck.Run(facts, Market.Uk),
-        _ => throw new InputException(new Problem(null, 0, "Checks are made for us, eu and uk only, so far.",
-            "Write --market us, eu or uk, and have the label looked at by someone who knows the other market.")),
+        _ => new CheckReport(facts.Declaration.Market, [.. CaRecipeCheck.Find(facts).OrderBy(f => f.Severity)], Found(facts)),
     };
 
     /// <summary>What would stand on the label.</summary>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -26,6 +27,7 @@ public sealed class RuleBook
     private static readonly Lazy<RuleBook> UsBook = new(() => Load("us"));
     private static readonly Lazy<RuleBook> DeclarationBook = new(() => Load("declaration"));
     private static readonly Lazy<RuleBook> EuBook = new(() => Load("eu"));
+    private static readonly Lazy<RuleBook> CaBook = new(() => Load("ca"));
     private static readonly Lazy<RuleBook> SubstanceBook = new(() => Load("substances"));
     private static readonly Lazy<RuleBook> SoapBook = new(() => Load("soap"));
     private readonly ImmutableDictionary<string, Rule> _rules;
@@ -41,11 +43,33 @@ public sealed class RuleBook
     /// <summary>The rules of the European Union; they serve for the United Kingdom, whose differences are not checked.</summary>
     public static RuleBook Eu => EuBook.Value;
 
+    /// <summary>The rules of Canada.</summary>
+    public static RuleBook Ca => CaBook.Value;
+
     /// <summary>What is said of substances in a product, in any market.</summary>
     public static RuleBook Substances => SubstanceBook.Value;
 
     /// <summary>What is looked at where soap is made from oils and lye, whatever the market.</summary>
     public static RuleBook Soap => SoapBook.Value;
+
+    /// <summary>A market's own rules.</summary>
+    public static RuleBook For(Market market) => market switch
+    {
+        Market.Us => Us,
+        Market.Ca => Ca,
+        _ => Eu,
+    };
+
+    /// <summary>Every rule book, each with the markets it is for: what <c>labelforge rules</c> lists.</summary>
+    public static ImmutableArray<(RuleBook Book, string Heading, ImmutableArray<Market> Markets)> Everything =>
+    [
+        (Us, "The United States", [Market.Us]),
+        (Eu, "The European Union, and the United Kingdom with differences unchecked", [Market.Eu, Market.Uk]),
+        (Ca, "Canada", [Market.Ca]),
+        (Declaration, "Any market: making the ingredient list", [Market.Us, Market.Eu, Market.Uk, Market.Ca]),
+        (Substances, "Substances and keeping", [Market.Us, Market.Eu, Market.Uk, Market.Ca]),
+        (Soap, "Any market: soap made from oils", [Market.Us, Market.Eu, Market.Uk, Market.Ca]),
+    ];
 
     /// <summary>Every rule, by id.</summary>
     public IEnumerable<Rule> All => _rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal);

@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
-using LabelForge.Measures;
+using LabelForge.Markets;
 
 namespace LabelForge.Checks;
 
@@ -13,22 +13,15 @@ public static partial class UsLabelCheck
     private static readonly RuleBook Rules = RuleBook.Us;
 
     /// <summary>Checks a label; findings stand in order of gravity.</summary>
-    /// <exception cref="InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
-    public static CheckReport Run(LabelFacts facts)
-    {
-        try
-        {
-            return Judged(facts);
-        }
-        catch (RegexMatchTimeoutException)
-        {
-            throw new InputException(new Problem(facts.Where, 0, "This text takes too long to read; a label's does not.", "Give the words of one label, front and back."));
-        }
-    }
+    /// <exception cref="Measures.InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
+    public static CheckReport Run(LabelFacts facts) => LabelCheck.Run(facts, Market.Us);
 
-    private static CheckReport Judged(LabelFacts facts)
-    {
-        var findings = Identity(facts)
+    /// <summary>What was read, as the report shows it.</summary>
+    public static LabelFound Found(LabelReading reading) => LabelCheck.Found(reading);
+
+    /// <summary>The findings, in no order.</summary>
+    public static IEnumerable<Finding> Find(LabelFacts facts) =>
+        Identity(facts)
             .Concat(LabelQuantityCheck.Find(facts))
             .Concat(LabelHeightCheck.Find(facts))
             .Concat(LabelIngredientCheck.Find(facts))
@@ -39,15 +32,7 @@ public static partial class UsLabelCheck
             .Concat(WordCheck.Find(facts.Reading.Rest, Names(facts), facts.SoldAs, "words"))
             .Concat(WarningCheck.Find(facts.Reading.Text.Text, Names(facts), facts.Kind))
             .Concat(WarningCheck.Prohibited(Names(facts)))
-            .Concat(Professional(facts))
-            .OrderBy(f => f.Severity);
-        return new CheckReport("us", [.. findings], Found(facts.Reading));
-    }
-
-    /// <summary>What was read, as the report shows it.</summary>
-    public static LabelFound Found(LabelReading reading) => new(
-        reading.Identity?.Written, reading.NetQuantity?.Written, [.. reading.Names.Select(n => n.Name)],
-        reading.Business.Name, reading.Business.Place, reading.Contact.Line, reading.Lot?.Code);
+            .Concat(Professional(facts));
 
     private static IEnumerable<Finding> Identity(LabelFacts facts)
     {

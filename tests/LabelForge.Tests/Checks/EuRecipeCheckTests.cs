@@ -50,16 +50,27 @@ public class EuRecipeCheckTests
             recipe.Found(Market.Eu, "outside.safety-report", "outside.product-file", "outside.notification"));
     }
 
-    [Fact]
-    public void A_market_without_rules_is_refused_in_plain_words()
+    // The keys that docs/files.md gives for them.
+    [Theory]
+    [InlineData("best before: 2028-05\n")]
+    [InlineData("period after opening: 12 months\n")]
+    public void What_the_recipe_says_of_keeping_is_seen(string more)
     {
-        using var recipe = new CheckedRecipe().Add(1000, "Glycerin");
-        Assert.Contains("us, eu and uk", Assert.Throws<InputException>(() => recipe.In(Market.Ca)).Message, StringComparison.Ordinal);
+        using var recipe = new CheckedRecipe { More = more }.Add(1000, "Glycerin");
+        Assert.Empty(recipe.Found(Market.Eu, "durability.missing", "durability.sign"));
+    }
+
+    [Fact]
+    public void A_responsible_person_and_an_origin_written_under_their_keys_are_seen()
+    {
+        var workshop = string.Format(System.Globalization.CultureInfo.InvariantCulture, Workshop, "US") + "responsible: { eu: \"Example Ltd, 2 Example Quay, Dublin, Ireland\" }\n";
+        using var recipe = new CheckedRecipe { More = "origin: USA\n" }.File("workshop.yaml", workshop).Add(1000, "Glycerin");
+        Assert.Empty(recipe.Found(Market.Eu, "responsible-person.missing", "origin.missing"));
     }
 
     [Fact]
     public void Every_rule_names_its_source_and_every_source_of_the_eu_book_its_article_or_annex() =>
-        Assert.All(RuleBook.Eu.All, r => Assert.Matches("Article|Annex", r.Source));
+        Assert.All(RuleBook.Eu.All, r => Assert.Matches("Article|Annex|\\{[23]\\}", r.Source));
 
     // Common practice; ISO 29621:2017 names soap bars' alkalinity and low water among what keeps microbes from growing.
     [Theory]

@@ -21,6 +21,9 @@ public sealed partial record LabelReading(
     /// <summary>The likeliest net quantity statement, or null.</summary>
     public NetQuantityRead? NetQuantity => NetQuantities.FirstOrDefault();
 
+    /// <summary>The addresses on it, of any country.</summary>
+    public ImmutableArray<AddressRead> Addresses { get; init; } = [];
+
     /// <summary>The names of the ingredient list; empty where there is none.</summary>
     public ImmutableArray<IngredientRead> Names => Ingredients?.Items ?? [];
 
@@ -38,6 +41,7 @@ public sealed partial record LabelReading(
         taken.AddRange(contact.Spans);
         var quantities = NetQuantityReader.Read(text.Without(taken));
         taken.AddRange(quantities.Select(q => q.Span));
+        var addresses = AddressReader.Read(text.Without(taken));
         var business = BusinessReader.Read(text.Without(taken));
         taken.AddRange(business.Spans);
         var rest = text.Without(taken);
@@ -48,7 +52,7 @@ public sealed partial record LabelReading(
         if (business.Name is null && contact.NameIn(text.Text, identity?.Span) is { } own)
             business = business with { Name = own };
         var origin = MadeIn().Match(text.Text) is { Success: true } made ? made.Groups["country"].Value : null;
-        return new(text, identity, quantities, ingredients, business, contact, lot, origin, business.Name is { Length: > 2 } name ? Blank(rest, name) : rest);
+        return new(text, identity, quantities, ingredients, business, contact, lot, origin, business.Name is { Length: > 2 } name ? Blank(rest, name) : rest) { Addresses = addresses };
     }
 
     private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);

@@ -17,6 +17,9 @@ public enum Makes
 
     /// <summary>No other thing, but they need proof.</summary>
     Proof,
+
+    /// <summary>No other thing, but they set down others or claim what every product must be.</summary>
+    Unfair,
 }
 
 /// <summary>Words that claim something.</summary>
@@ -26,7 +29,14 @@ public enum Makes
 /// <param name="Unless">Words beside them that change their sense; null where there are none.</param>
 /// <param name="Says">What they say, as a sentence's end.</param>
 /// <param name="Instead">A wording on the right side.</param>
-public sealed record ClaimWords(string Id, Makes Makes, Regex Words, Regex? Unless, string Says, string Instead);
+public sealed record ClaimWords(string Id, Makes Makes, Regex Words, Regex? Unless, string Says, string Instead)
+{
+    /// <summary>The markets in which they do so, as <c>us</c>; empty for all.</summary>
+    public ImmutableArray<string> Markets { get; init; } = [];
+
+    /// <summary>Whether they do so in a market.</summary>
+    public bool HoldsIn(Market market) => Markets.IsEmpty || Markets.Contains(MarketText.Of(market));
+}
 
 /// <summary>Words that deny an ingredient, and the ingredients that contradict them.</summary>
 public sealed record DenialWords(
@@ -60,15 +70,16 @@ public static class WordLists
 
     private static ClaimWords Claim(YamlRecord record)
     {
-        record.OnlyKeys("id", "makes", "words", "unless", "says", "instead");
-        var makes = record.Text("makes", "drug, cosmetic or proof");
+        record.OnlyKeys("id", "makes", "words", "unless", "says", "instead", "markets");
+        var makes = record.Text("makes", "drug, cosmetic, proof or unfair");
         return new(
             record.Text("id", "a name"),
-            Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", $"\"{makes}\" is not known.", "Write drug, cosmetic or proof."),
+            Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", $"\"{makes}\" is not known.", "Write drug, cosmetic, proof or unfair."),
             PhrasePattern.Any(record.Texts("words", "[heals, healing]")),
             record.Has("unless") ? PhrasePattern.Any(record.Texts("unless", "[appearance of]")) : null,
             record.Text("says", "what they say"),
-            record.Text("instead", "a wording"));
+            record.Text("instead", "a wording"))
+        { Markets = [.. Texts(record, "markets")] };
     }
 
     private static DenialWords Denial(YamlRecord record)

@@ -2,13 +2,14 @@ using System.Runtime.CompilerServices;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Checks.Corpus;
 
 /// <summary>
 /// Labels of our own invention with known defects. A file's head names the rules that a defect was seeded for ("none" for a
-/// lawful label) and how the product is sold where the maker would say so; below the dashes stands the label.
+/// lawful label), how the product is sold where the maker would say so, and the market if it is not us; below the dashes stands the label.
 /// </summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
@@ -71,7 +72,8 @@ public sealed class CorpusTests(ITestOutputHelper output)
             var seeded = head["seeded"] == "none" ? [] : head["seeded"].Split(", ").ToHashSet();
             SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
             var reading = LabelReading.Of(LabelText.Of(parts[1], Path.GetFileName(path)), IngredientDictionary.Shipped);
-            return new(Path.GetFileName(path), seeded, reading, UsLabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On)).Findings);
+            var market = MarketText.Parse(head.GetValueOrDefault("market", "us")).Value;
+            return new(Path.GetFileName(path), seeded, reading, LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market).Findings);
         }
     }
 }

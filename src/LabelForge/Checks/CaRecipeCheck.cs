@@ -1,0 +1,58 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Checks.Words;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+
+namespace LabelForge.Checks;
+
+/// <summary>Checks what a recipe's label would say against the rules of Canada. Its ingredients' names and allergens are the declaration's work.</summary>
+public static class CaRecipeCheck
+{
+    private static readonly RuleBook Rules = RuleBook.Ca;
+
+    /// <summary>The findings, in no order.</summary>
+    public static IEnumerable<Finding> Find(RecipeFacts facts)
+    {
+        var content = facts.Content;
+        var warnings = string.Join("\n", content.Warnings.Append(content.Directions ?? ""));
+        return CaLabelCheck.Identity(string.IsNullOrWhiteSpace(content.Identity) ? null : content.Identity, $"{content.Identity}\n{content.ProductName}", facts.Batch.Recipe.File)
+            .Concat(NetQuantityCheck.Find(facts, Rules))
+            .Concat(facts.Declaration.Ingredients.IsEmpty ? [Rules["ingredients.missing"].Find(facts.Batch.Recipe.File)] : [])
+            .Concat(facts.Declaration.Findings)
+            .Concat(facts.Declaration.Unsettled.Select(p => Rules["ingredients.order"].Find("ingredients", p.First, p.Second, p.Ask)))
+            .Concat(AllergensUnknown.Find(facts, Market.Ca))
+            .Concat(Business(facts))
+            .Concat(content.Lot is null ? [Rules["lot.missing"].Find("label")] : [])
+            .Concat(FragranceCheck.Find(facts))
+            .Concat(PreservationCheck.Find(facts))
+            .Concat(CaLabelCheck.Warnings(warnings))
+            .Concat(Words(facts))
+            .Concat(facts.Heights.Where(h => h.MeasuredMillimetres < h.LeastMillimetres).Select(h => Rules[h.Rule].Find(h.Element, Millimetres(h.MeasuredMillimetres), Millimetres(h.LeastMillimetres))))
+            .Concat(CaLabelCheck.OutsideTheLabel());
+    }
+
+    private static IEnumerable<Finding> Business(RecipeFacts facts)
+    {
+        var business = facts.Workshop.Business;
+        if (string.IsNullOrWhiteSpace(business.Name))
+            yield return Rules["business-name.missing"].Find("workshop.yaml");
+        var missing = new[] { ("city", business.Place.City), ("postcode", business.Place.Postcode) }.Where(p => string.IsNullOrWhiteSpace(p.Item2)).Select(p => p.Item1).ToArray();
+        if (missing.Length > 0)
+            yield return Rules["business-place.missing"].Find("workshop.yaml", $" ({string.Join(" and ", missing)} not written under place:)");
+        var country = business.Place.Country?.Trim().ToUpperInvariant();
+        if (country is { Length: 2 } and not "CA" && business.ResponsibleIn(Market.Ca) is null && facts.Content.Origin is null)
+            yield return Rules["importer.missing"].Find("workshop.yaml", country);
+        if (business.ContactLine is null)
+            yield return Rules["contact.missing"].Find("workshop.yaml");
+    }
+
+    private static IEnumerable<Finding> Words(RecipeFacts facts)
+    {
+        var recipe = facts.Batch.Recipe;
+        var text = string.Join(".\n", new[] { recipe.Name, recipe.Identity, recipe.Directions }.Concat(recipe.Claims).Concat(recipe.Warnings).Where(t => !string.IsNullOrWhiteSpace(t)));
+        return WordCheck.Find(text, [.. facts.Declaration.Ingredients.Select(i => (i.Name, IngredientDictionary.Shipped.Find(i.Name)))], recipe.SoldAs, recipe.File, Market.Ca);
+    }
+
+    private static string Millimetres(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture) + " mm";
+}
