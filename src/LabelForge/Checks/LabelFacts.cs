@@ -18,6 +18,9 @@ public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs?
     /// <summary>Where findings about the whole label point.</summary>
     public string Where => Reading.Text.Where;
 
+    /// <summary>How it is sold where the words are judged: a soap's label without an ingredient list may have been meant for soap alone, whatever its words make of it.</summary>
+    public SoldAs? MeantAs => !SoldAsGiven && Reading.Ingredients is null && Kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } ? null : SoldAs;
+
     /// <summary>Whether the cosmetic rules apply for certain.</summary>
     public bool IsCosmetic => SoldAs == Recipes.SoldAs.Cosmetic;
 }

@@ -31,6 +31,8 @@ public static partial class LabelIngredientCheck
 
     private static Finding Unknown(IngredientRead item)
     {
+        if (OtherIngredients().IsMatch(item.Name))
+            return Rules["ingredients.name-unknown/other-ingredients"].Find(item.Name, item.Name);
         var near = Saponified().IsMatch(item.Name) ? [] : IngredientDictionary.Shipped.Suggest(item.Name, 1);
         return Rules["ingredients.name-unknown/label"].Find(item.Name, item.Name, Saponified().IsMatch(item.Name)
             ? "Name each oil and the alkali, or the soap that they make: Sodium Olivate, Sodium Cocoate."
@@ -54,6 +56,9 @@ public static partial class LabelIngredientCheck
         if (facts is { SoldAs: SoldAs.Soap } && list.Items.Where(i => Synthetic().IsMatch(i.Name)).Select(i => i.Name).ToArray() is { Length: > 0 } found)
             yield return Rules["claim.soap-with-detergent"].Find("ingredients", string.Join(", ", found));
     }
+
+    [GeneratedRegex(@"^(?:and\s+)?other\s+ingredients?$", RegexOptions.IgnoreCase)]
+    private static partial Regex OtherIngredients();
 
     private static bool IsColourWord(IngredientRead item) => ColourWord().IsMatch(item.Name);
 

@@ -1,4 +1,5 @@
 using LabelForge.Checks.Reading;
+using LabelForge.Checks.Words;
 using LabelForge.Markets;
 using LabelForge.Quantities;
 using LabelForge.Recipes;
@@ -21,7 +22,11 @@ public static class LabelJudgement
         return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on);
     }
 
-    // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20).
+    // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),
+    // unless its own words promise more than to clean.
     private static SoldAs? Judged(LabelReading reading, ProductKind? kind) =>
-        kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } && reading.Ingredients is null ? null : SoldAs.Cosmetic;
+        kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } && reading.Ingredients is null
+        && !WordCheck.Claims(reading.Rest, Makes.Cosmetic) && !WordCheck.Claims(reading.Rest, Makes.Drug)
+            ? null
+            : SoldAs.Cosmetic;
 }

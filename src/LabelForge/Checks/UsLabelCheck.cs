@@ -29,7 +29,7 @@ public static partial class UsLabelCheck
             .Concat(LabelColourCheck.Find(facts))
             .Concat(LabelBusinessCheck.Find(facts))
             .Concat(Lot(facts))
-            .Concat(WordCheck.Find(facts.Reading.Rest, Names(facts), facts.SoldAs, "words"))
+            .Concat(WordCheck.Find(facts.Reading.Rest, Names(facts), facts.MeantAs, "words"))
             .Concat(WarningCheck.Find(facts.Reading.Text.Text, Names(facts), facts.Kind))
             .Concat(WarningCheck.Prohibited(Names(facts)))
             .Concat(Professional(facts));
