@@ -115,11 +115,12 @@ public static class PdfLabelReader
         text.Append('\n');
     }
 
-    // One character for one, so that places in the text stay true; what does not print is left out.
+    // What does not print is left out.
     private static string Clean(string word)
     {
         var clean = new StringBuilder(word.Length);
-        foreach (var c in word.Normalize(NormalizationForm.FormKC))
+        // Joined letters are parted here too: where no culture data is installed, normalising leaves them.
+        foreach (var c in LabelText.Ligatures.Aggregate(word, (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal)).Normalize(NormalizationForm.FormKC))
         {
             if (!char.IsControl(c) && c is not ('\u00AD' or '\u200B' or '\uFEFF' or '\uFFFD'))
                 clean.Append(char.IsWhiteSpace(c) ? ' ' : c);

@@ -49,6 +49,9 @@ public static partial class IngredientListReader
         return null;
     }
 
+    private static bool IsBroken(string tail, string after, IngredientDictionary dictionary) =>
+        dictionary.Find($"{Split(tail).Select(Bare).LastOrDefault()} {Split(after).Select(Bare).FirstOrDefault()}") is not null;
+
     private static int Rank(Match heading) => heading.Groups["word"].Value.ToLowerInvariant() switch
     {
         var w when w.StartsWith("active", StringComparison.Ordinal) => 1,
@@ -121,9 +124,9 @@ public static partial class IngredientListReader
         var line = LineAt(text, next);
         if (line.Trim().Length == 0)
         {
-            // Over one empty line a list goes on only from a comma.
+            // Over one empty line, as between columns, a list goes on only from a comma or within a name.
             var after = LineAt(text, NextLine(text, next));
-            return !goesOn || after.Trim().Length == 0 || tail[^1] is ':' || Terminator().IsMatch(after.TrimStart());
+            return !(goesOn || IsBroken(tail, after, dictionary)) || after.Trim().Length == 0 || tail[^1] is ':' || Terminator().IsMatch(after.TrimStart());
         }
         if (Terminator().IsMatch(line.TrimStart()))
             return true;

@@ -28,6 +28,10 @@ public sealed record LabelText
     /// <summary>The most characters that are taken for a label. A label of A4 in the smallest lawful letters holds fewer.</summary>
     public const int MostCharacters = 40_000;
 
+    /// <summary>Letters that fonts join into one sign (Unicode, Alphabetic Presentation Forms, FB00 to FB06).</summary>
+    public static readonly ImmutableArray<(string Sign, string Letters)> Ligatures =
+        [("\uFB00", "ff"), ("\uFB01", "fi"), ("\uFB02", "fl"), ("\uFB03", "ffi"), ("\uFB04", "ffl"), ("\uFB05", "st"), ("\uFB06", "st")];
+
     private LabelText(string text, string where) => (Text, Where) = (text, where);
 
     /// <summary>The whole text, lines parted by line feeds, an empty line where a block ends.</summary>
@@ -55,6 +59,7 @@ public sealed record LabelText
             throw new InputException(new Problem(where, 0, "This is not plain text.", "Give the label's words as UTF-8 text, or the label as PDF."));
         var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
             .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "").Replace("\u00AD", "").Replace("\u200B", "");
+        alike = Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters));
         return alike.Any(char.IsLetterOrDigit)
             ? new LabelText(alike, where)
             : throw new InputException(new Problem(where, 0, "There are no words in it.", "Give the words of the label. A PDF whose words are drawn as pictures or outlines cannot be read: export it with text."));
