@@ -1,6 +1,5 @@
 using System.CommandLine;
 using LabelForge.Declarations;
-using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
@@ -32,7 +31,7 @@ internal static class BatchBenchVerbs
                 : BatchSize.ToPieces(workshop, read, read.Pieces);
             var (book, on) = (BookOptions.Book(workshop), options.On(r));
             var ledger = book.Read();
-            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : Next(ledger, on);
+            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on).ToString();
             var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, Statement(workshop, batch, on)), code, on, options.By(r), options.Note(r));
             var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
             if (options.Json(r))
@@ -144,14 +143,6 @@ internal static class BatchBenchVerbs
     {
         var amount = Shared.Need(Amount.Parse(text));
         return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write g, kg, oz or lb: \"2 kg\""));
-    }
-
-    private static string Next(Ledger ledger, DateOnly on)
-    {
-        for (var number = 1; number <= LotCode.MostBatches; number++)
-            if (ledger.AllBatches.All(b => b.Lot != new LotCode(on, number).ToString()))
-                return new LotCode(on, number).ToString();
-        throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on."));
     }
 
     private static string? Statement(Workshop workshop, BatchFormula batch, DateOnly on)

@@ -12,14 +12,9 @@ internal static class LotBinding
     /// <remarks>What changes on the label is told on standard error before anything is printed.</remarks>
     public static Recipe Bind(Workshop workshop, Recipe recipe, LotCode lot, Market market, DateOnly on)
     {
-        if (!RecordBook.Exists(workshop.Folder))
-            return recipe;
-        var ledger = RecordBook.Open(workshop.Folder).Read();
-        if (ledger.Batches.FirstOrDefault(b => b.Lot == lot.ToString() && b.Recipe == recipe.Id) is not { } batch)
-            return recipe;
-        foreach (var change in WeighedLabel.Of(workshop, recipe, ledger, batch, market, on).Changes)
+        var bound = LotRecipe.Of(workshop, recipe, lot, market, on);
+        foreach (var change in bound.Changes)
             Console.Error.WriteLine($"Lot {lot} was weighed otherwise than the recipe says. {change} This is printed by what was weighed.");
-        var lines = Bench.Compare(ledger, batch);
-        return BatchSize.Of(workshop, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)), batch.PiecesPlanned).Recipe;
+        return bound.Recipe;
     }
 }

@@ -25,7 +25,7 @@ public static class BatchSheetJob
             LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
             Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, l.Written.IsMass ? null : AsWritten(l.Written)))],
             PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
-            Cautions = Cautions(job.Workshop, job.Batch),
+            Cautions = BenchCautions.Of(job.Workshop, job.Batch),
             Notes = Notes(job.Workshop, job.Batch),
         }, info);
     }
@@ -56,21 +56,4 @@ public static class BatchSheetJob
         AmountUnit.Drop => "drops",
         _ => "",
     };
-
-    // The usual cautions of the bench: common practice. The supplier's safety data sheets say more, and go before these.
-    private static ImmutableArray<string> Cautions(Workshop workshop, BatchFormula batch)
-    {
-        var kinds = batch.Lines.Select(l => l.Material.Kind).ToHashSet();
-        var cautions = ImmutableArray.CreateBuilder<string>();
-        if (kinds.Contains(MaterialKind.Base) || kinds.Contains(MaterialKind.Oil))
-            cautions.Add("Melted base, oil and wax burn skin and can catch fire. Never leave them on the heat alone; keep water away from hot oil; wear gloves and long sleeves.");
-        if (kinds.Contains(MaterialKind.Fragrance))
-            cautions.Add("Undiluted fragrance irritates skin and eyes. Wear gloves and goggles, air the room, and add it below its flash point.");
-        if (LyeCautions.Apply(workshop, batch))
-            cautions.AddRange(LyeCautions.All);
-        if (kinds.Contains(MaterialKind.Colourant))
-            cautions.Add("Do not breathe in loose powder.");
-        cautions.Add("Read each supplier's safety data sheet first. Write down the lot of every bottle used.");
-        return cautions.ToImmutable();
-    }
 }

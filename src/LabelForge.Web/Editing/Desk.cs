@@ -151,6 +151,6 @@ public sealed partial class Desk : IDisposable
     // The ending keeps a draft from being taken for a file of the workshop, and from being watched.
     private string DraftOf(string room, string id) => Path.Combine(Folder, ".drafts", room, id + ".draft");
 
-    [GeneratedRegex("^[A-Za-z0-9][A-Za-z0-9_-]{0,79}$")]
+    [GeneratedRegex(@"^[A-Za-z0-9][A-Za-z0-9_-]{0,79}\z")]
     private static partial Regex IdShape();
 }

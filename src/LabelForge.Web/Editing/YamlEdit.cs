@@ -73,9 +73,9 @@ public static class YamlEdit
             return InsertKey(Remove(text, parent), parent, $"{{ {YamlScalar.Write(key)}: {written} }}", order);
         return Find(text, parent) switch
         {
-            MapSpan { IsFlow: true } map => Checked(YamlLines.IntoFlow(text, map.Start, map.End, map.Entries.Length == 0, Entry(key, written))),
-            MapSpan map => Checked(YamlLines.AfterEntry(text, map, Before(map, key, order), Entry(key, written))),
-            null when parent.Length == 0 => Checked(YamlLines.AtEnd(text, Entry(key, written))),
+            MapSpan { IsFlow: true } map => Checked(YamlLines.IntoFlow(text, map.Start, map.End, map.Entries.Length == 0, Entry(YamlScalar.Write(key), written))),
+            MapSpan map => Checked(YamlLines.AfterEntry(text, map, Before(map, key, order), Entry(YamlScalar.Write(key), written))),
+            null when parent.Length == 0 => Checked(YamlLines.AtEnd(text, Entry(YamlScalar.Write(key), written))),
             _ => throw Refuse("a single value"),
         };
     }
@@ -134,6 +134,29 @@ public static class YamlEdit
         return Checked(Replaced(text, entry.Key, key));
     }
 
+    /// <summary>Writes an item of a list as a name alone, or as a name with one value: <c>Glycerin: 15-25 %</c>.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="list">The list.</param>
+    /// <param name="index">Which item, from 0; it must be there.</param>
+    /// <param name="name">The name.</param>
+    /// <param name="value">The value; null or empty for the name alone.</param>
+    /// <exception cref="InputException">The text cannot be edited there.</exception>
+    public static string SetItem(string text, ReadOnlySpan<Step> list, int index, string name, string? value)
+    {
+        if (Find(text, [.. list, index]) is not { } item)
+            throw Refuse("nothing");
+        if (item is MapSpan { Entries: [{ Value: ScalarSpan } only] } && !string.IsNullOrEmpty(value))
+        {
+            var renamed = Replaced(text, only.Key, name);
+            return Set(renamed, [.. list, index, name], value);
+        }
+        var inLines = Find(text, list) is ListSpan { IsFlow: false };
+        var written = string.IsNullOrEmpty(value) ? YamlScalar.Write(name)
+            : inLines ? Entry(YamlScalar.Write(name), YamlScalar.Write(value))
+            : $"{{ {Entry(YamlScalar.Write(name), YamlScalar.Write(value))} }}";
+        return Checked(text[..item.Start] + written + text[item.End..]);
+    }
+
     /// <summary>Moves an item of a list one place up or down, with what stands on its lines.</summary>
     /// <exception cref="InputException">The text cannot be edited there.</exception>
     public static string Swap(string text, ReadOnlySpan<Step> path, int first)
@@ -144,7 +167,7 @@ public static class YamlEdit
         return Checked(text[..a.Start] + text[b.Start..b.End] + text[a.End..b.Start] + text[a.Start..a.End] + text[b.End..]);
     }
 
-    private static string Entry(string key, string written) => $"{YamlScalar.Write(key)}:{(written.StartsWith('\n') ? "" : " ")}{written}";
+    private static string Entry(string key, string written) => $"{key}:{(written.StartsWith('\n') ? "" : " ")}{written}";
 
     private static YamlSpan? Find(string text, ReadOnlySpan<Step> path)
     {
@@ -155,7 +178,7 @@ public static class YamlEdit
             {
                 (MapSpan map, { Key: { } key }) => map.Entry(key)?.Value,
                 (ListSpan list, { Key: null, Index: var i }) => i < list.Items.Length ? list.Items[i] : null,
-                (ScalarSpan { Value: not "" } one, { Key: null, Index: 0 }) => one,
+                (ScalarSpan { Value: not "" } or MapSpan, { Key: null, Index: 0 }) => at,
                 _ => null,
             };
         }

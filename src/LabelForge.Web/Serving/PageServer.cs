@@ -84,6 +84,8 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<Shelf>();
         builder.Services.AddSingleton<Papers>();
+        builder.Services.AddSingleton<Choices>();
+        builder.Services.AddSingleton<LabelViews>();
         var app = builder.Build();
         app.UseMiddleware<RequestGuard>();
         app.UseMiddleware<PageHeaders>();

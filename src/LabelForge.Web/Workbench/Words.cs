@@ -22,4 +22,10 @@ internal static class Words
 
     /// <summary>A material's kind in words.</summary>
     public static string Of(MaterialKind kind) => Kinds.First(k => k.Id == kind.ToString().ToLowerInvariant()).Name;
+
+    /// <summary>Grams to a tenth of what a small scale shows, or a dash where they are not known.</summary>
+    public static string Grams(decimal grams) => grams.ToString(grams >= 100 ? "#,0.0" : "0.00", System.Globalization.CultureInfo.InvariantCulture) + " g";
+
+    /// <summary>A percentage with two places.</summary>
+    public static string Percent(decimal percent) => percent.ToString(percent is > 0 and < 0.01m ? "0.####" : "0.00", System.Globalization.CultureInfo.InvariantCulture) + " %";
 }

@@ -1,0 +1,63 @@
+using LabelForge.Measures;
+using LabelForge.Web.Editing;
+
+namespace LabelForge.Web.Components.Parts;
+
+/// <summary>A page of fields over one file: what is typed goes into the file's text, what is wrong is told at its field.</summary>
+public abstract class EditorView : FileView
+{
+    /// <summary>The file's text.</summary>
+    protected string Text => File?.Text ?? "";
+
+    /// <summary>What is wrong with the file as it stands; a page may know more than the file.</summary>
+    protected virtual Problem? Trouble => File?.Problem;
+
+    /// <summary>The usual order of the file's keys.</summary>
+    protected abstract IReadOnlyList<string> Order { get; }
+
+    /// <summary>The value at a path, or nothing.</summary>
+    protected string Get(params Step[] path) => YamlEdit.Get(Text, path) ?? "";
+
+    /// <summary>Writes a value as it is typed.</summary>
+    protected void Set(string value, params Step[] path)
+    {
+        if (value.Length == 0 && YamlEdit.Get(Text, path) is null)
+            return;
+        Edit(text => YamlEdit.Set(text, path, value, Order), string.Join('/', path.Select(s => s.Key ?? $"{s.Index}")));
+    }
+
+    /// <summary>On leaving a field that was emptied, its key goes too.</summary>
+    protected void Leave(string value, params Step[] path)
+    {
+        if (value.Length == 0 && YamlEdit.Get(Text, path) is not null)
+            Edit(text => YamlEdit.Remove(text, path));
+    }
+
+    /// <summary>Changes the text; what cannot be changed here is told on the page.</summary>
+    protected void Edit(Func<string, string> edit, string? field = null)
+    {
+        try
+        {
+            Refused = null;
+            File?.Apply(edit, field);
+        }
+        catch (InputException e)
+        {
+            Refused = e.Problem;
+        }
+    }
+
+    /// <summary>Why the last change could not be made; null where it was.</summary>
+    protected Problem? Refused { get; private set; }
+
+    /// <summary>What is wrong at a field: on its line, or its key missing.</summary>
+    protected string? Wrong(params Step[] path)
+    {
+        if (Trouble is not { } trouble)
+            return null;
+        var here = trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line && !IsMissing(trouble);
+        return here || (path is [{ Key: { } key }] && trouble.Wrong == $"\"{key}\" is missing.") ? $"{trouble.Wrong} {trouble.Write}" : null;
+    }
+
+    private static bool IsMissing(Problem trouble) => trouble.Wrong.EndsWith(" is missing.", StringComparison.Ordinal);
+}

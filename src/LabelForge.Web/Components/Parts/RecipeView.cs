@@ -1,0 +1,117 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Web.Editing;
+using LabelForge.Web.Workbench;
+using Microsoft.AspNetCore.Components;
+
+namespace LabelForge.Web.Components.Parts;
+
+/// <summary>A page about one recipe that shows its label as it is typed.</summary>
+public abstract class RecipeView : EditorView
+{
+    private Latest<(string Text, LabelWish Wish), LabelView>? _latest;
+
+    /// <summary>Makes views of labels.</summary>
+    [Inject]
+    public required LabelViews Views { get; init; }
+
+    /// <summary>The workshop.</summary>
+    [Inject]
+    public required Shelf Shelf { get; init; }
+
+    /// <summary>What was chosen for each recipe.</summary>
+    [Inject]
+    public required Choices Choices { get; init; }
+
+    /// <summary>The recipe's id.</summary>
+    [Parameter]
+    public string Id { get; set; } = "";
+
+    /// <summary>How the label was last wanted.</summary>
+    protected Choice Choice { get; private set; } = new();
+
+    /// <summary>The last view made.</summary>
+    protected LabelView View { get; private set; } = LabelView.None;
+
+    /// <summary>Whether a newer view is being made.</summary>
+    protected bool IsMaking { get; private set; }
+
+    /// <summary>How the file is named.</summary>
+    protected string Shown => $"recipes/{Id}.yaml";
+
+    /// <inheritdoc/>
+    protected override Problem? Trouble => File?.Problem ?? (View.Problem is { } p && p.File == Shown ? p : null);
+
+    /// <inheritdoc/>
+    protected override IReadOnlyList<string> Order => RecipeKeys;
+
+    /// <summary>How the label is wanted now.</summary>
+    protected virtual LabelWish Wish => new(Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Choice.Design);
+
+    private static IReadOnlyList<string> RecipeKeys { get; } =
+        ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "period after opening", "best before", "origin", "notes"];
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        File = Desk.Open(Desk.Recipes, Id);
+        Choice = Choices.Of(Id);
+        _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop), Ready, Failed);
+        Remake();
+    }
+
+    /// <summary>Keeps a choice and makes the label anew.</summary>
+    protected void Choose(Choice choice)
+    {
+        Choice = choice;
+        Choices.Keep(Id, choice);
+        Remake();
+    }
+
+    /// <summary>Makes the label anew.</summary>
+    protected void Remake()
+    {
+        if (File is not { Problem: null } file)
+            return;
+        IsMaking = true;
+        _latest?.Want((file.Text, Wish));
+    }
+
+    /// <summary>Told when a view was made.</summary>
+    protected virtual void Made()
+    {
+    }
+
+    /// <inheritdoc/>
+    protected override void FileChanged()
+    {
+        Remake();
+        base.FileChanged();
+    }
+
+    /// <inheritdoc/>
+    protected override void WorkshopChanged()
+    {
+        File ??= Desk.Open(Desk.Recipes, Id);
+        Remake();
+        base.WorkshopChanged();
+    }
+
+    /// <inheritdoc/>
+    protected override void Dispose(bool disposing)
+    {
+        _latest?.Dispose();
+        base.Dispose(disposing);
+    }
+
+    private Task Ready(LabelView view) => InvokeAsync(() =>
+    {
+        // Where something is wrong the last good picture stays on the screen.
+        View = view.Job is null && View.Job is not null ? View with { Problem = view.Problem } : view;
+        IsMaking = false;
+        Made();
+        StateHasChanged();
+    });
+
+    private Task Failed(Exception e) => DispatchExceptionAsync(e);
+}

@@ -1,0 +1,80 @@
+using LabelForge.Checks;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
+using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
+using LabelForge.Records.Books;
+using LabelForge.Web.Serving;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>Goes the whole way from a recipe's text to the picture of its label.</summary>
+public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
+{
+    /// <summary>What a recipe comes to. Never throws on what a person wrote: the view says what is wrong.</summary>
+    /// <param name="id">The recipe's id.</param>
+    /// <param name="text">Its text, perhaps unsaved.</param>
+    /// <param name="wish">How the label is wanted.</param>
+    /// <param name="stop">Set once the view is no longer wanted.</param>
+    public LabelView Of(string id, string text, LabelWish wish, CancellationToken stop)
+    {
+        try
+        {
+            var (workshop, trouble) = shelf.Read();
+            if (workshop is null)
+                return new LabelView { Problem = trouble };
+            var job = Prepare(workshop, id, text, wish, out var changes);
+            stop.ThrowIfCancellationRequested();
+            var view = new LabelView { Job = job, Pictures = [.. Fits(job).Select(Draw)], LotChanges = [.. changes] };
+            stop.ThrowIfCancellationRequested();
+            return Checked(view, job);
+        }
+        catch (InputException e)
+        {
+            return new LabelView { Problem = e.Problem };
+        }
+    }
+
+    /// <summary>The way from a recipe's text to its laid-out label.</summary>
+    /// <exception cref="InputException">Something in it cannot be used.</exception>
+    public LabelJob Prepare(Workshop workshop, string id, string text, LabelWish wish, out IReadOnlyList<string> changes)
+    {
+        var recipe = RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"));
+        if (wish.Variant is { } variant)
+            recipe = recipe.Variant(variant);
+        var market = wish.Market ?? MarketText.Parse(workshop.Business.Market).Value;
+        changes = [];
+        if (wish.Lot is { } lot)
+        {
+            var bound = LotRecipe.Of(workshop, recipe, lot, market, options.Today());
+            (recipe, changes) = (bound.Recipe, bound.Changes);
+        }
+        return LabelJob.Prepare(workshop, recipe, market, wish.Design, wish.Lot, options.Today());
+    }
+
+    private static IEnumerable<LabelLayout> Fits(LabelJob job) =>
+        job.Companions.OrderBy(c => c.Key, StringComparer.Ordinal).Select(c => c.Value).Prepend(job.Fit).OfType<Fit.Fits>().Select(f => f.Layout);
+
+    private LabelPicture Draw(LabelLayout layout)
+    {
+        using var svg = new MemoryStream();
+        LabelFile.WriteSvg(svg, layout, layout.Design.Id);
+        return new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), layout.Design.Id, layout.Design.Width.Millimetres, layout.Design.Height.Millimetres);
+    }
+
+    private static LabelView Checked(LabelView view, LabelJob job)
+    {
+        try
+        {
+            return view with { Report = RecipeCheck.Run(job.Facts) };
+        }
+        catch (InputException e)
+        {
+            return view with { Problem = e.Problem };
+        }
+    }
+}

@@ -1,0 +1,73 @@
+namespace LabelForge.Web.Workbench;
+
+/// <summary>Does work off the thread that draws, for the latest wish only: an older one is stopped and its answer thrown away.</summary>
+/// <param name="work">The work.</param>
+/// <param name="ready">Told the answer, on any thread.</param>
+/// <param name="failed">Told of trouble that nobody foresaw.</param>
+public sealed class Latest<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed) : IDisposable
+{
+    private readonly Lock _gate = new();
+    private CancellationTokenSource? _under;
+    private (TWish Wish, bool Is) _waiting;
+    private bool _busy;
+    private bool _over;
+
+    /// <summary>Asks for work.</summary>
+    public void Want(TWish wish)
+    {
+        lock (_gate)
+        {
+            if (_over)
+                return;
+            _waiting = (wish, true);
+            _under?.Cancel();
+            if (_busy)
+                return;
+            _busy = true;
+        }
+        _ = Task.Run(Go);
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        lock (_gate)
+        {
+            (_over, _waiting) = (true, default);
+            _under?.Cancel();
+        }
+    }
+
+    private async Task Go()
+    {
+        while (true)
+        {
+            TWish wish;
+            CancellationTokenSource stop;
+            lock (_gate)
+            {
+                if (!_waiting.Is)
+                {
+                    _busy = false;
+                    return;
+                }
+                (wish, _waiting) = (_waiting.Wish, default);
+                stop = _under = new CancellationTokenSource();
+            }
+            try
+            {
+                var answer = work(wish, stop.Token);
+                if (!stop.IsCancellationRequested)
+                    await ready(answer);
+            }
+            catch (OperationCanceledException)
+            {
+                // A newer wish came.
+            }
+            catch (Exception e)
+            {
+                await failed(e);
+            }
+        }
+    }
+}
