@@ -1,5 +1,4 @@
 using System.CommandLine;
-using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
@@ -35,7 +34,7 @@ internal static class BatchBenchVerbs
             var (book, on) = (BookOptions.Book(workshop), options.On(r));
             var ledger = book.Read();
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on).ToString();
-            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, Statement(workshop, batch, on), chosen?.Name), code, on, options.By(r), options.Note(r));
+            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on), chosen?.Name), code, on, options.By(r), options.Note(r));
             var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
             if (options.Json(r))
                 JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = ledger.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
@@ -183,19 +182,6 @@ internal static class BatchBenchVerbs
     {
         var past = ledger.InStock(material).Where(s => s.Receipt.BestBefore < on).Select(s => ledger.Bottle(s.Receipt.Id)).ToArray();
         return past.Length == 0 ? "" : $" (past their date: {string.Join(", ", past)})";
-    }
-
-    private static string? Statement(Workshop workshop, BatchFormula batch, DateOnly on)
-    {
-        try
-        {
-            return DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(batch.Recipe), MarketText.Parse(workshop.Business.Market).Value, on).Statement;
-        }
-        catch (InputException)
-        {
-            // The batch can be made and recorded where the declaration cannot be settled yet; declare says why.
-            return null;
-        }
     }
 
     private static void Tell(string code, Batch started, BatchFormula batch, IReadOnlyList<Proposal> proposals, Ledger ledger)

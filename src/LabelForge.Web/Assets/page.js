@@ -32,6 +32,9 @@
     const button = which && document.querySelector(`[data-step="${which}"]:not([disabled])`);
     if (button) { event.preventDefault(); button.click(); }
   });
+  document.addEventListener("click", (event) => {
+    if (event.target instanceof HTMLElement && event.target.matches("a.skip")) { event.preventDefault(); document.getElementById("work").focus(); }
+  }, true);
   window.labelforge = {
     open: (address) => { window.open(address, "_blank"); },
     focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },

@@ -16,7 +16,7 @@ public sealed class PageHeaders(RequestDelegate next)
             if (context.Response.ContentType != "application/pdf")
             {
                 headers.ContentSecurityPolicy =
-                    $"default-src 'self'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; connect-src 'self' ws://{host}; object-src 'none'; frame-ancestors 'none'; base-uri 'none'; form-action 'self'";
+                    $"default-src 'self'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; connect-src 'self' ws://{host}; object-src 'none'; frame-ancestors 'none'; base-uri 'self'; form-action 'self'";
             }
             headers.XContentTypeOptions = "nosniff";
             headers.XFrameOptions = "DENY";

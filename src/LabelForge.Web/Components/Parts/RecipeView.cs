@@ -1,6 +1,8 @@
+using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Web.Editing;
+using LabelForge.Web.Serving;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
 
@@ -22,6 +24,10 @@ public abstract class RecipeView : EditorView
     /// <summary>What was chosen for each recipe.</summary>
     [Inject]
     public required Choices Choices { get; init; }
+
+    /// <summary>How the page is served, and on what day.</summary>
+    [Inject]
+    public required ServeOptions Options { get; init; }
 
     /// <summary>The recipe's id.</summary>
     [Parameter]
@@ -45,8 +51,8 @@ public abstract class RecipeView : EditorView
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Order => RecipeKeys;
 
-    /// <summary>How the label is wanted now.</summary>
-    protected virtual LabelWish Wish => new(Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Choice.Design);
+    /// <summary>How the label is wanted now. Until a lot is chosen, with the first lot of the day: a label has one.</summary>
+    protected virtual LabelWish Wish => new(Lot: new LotCode(Options.Today(), 1), Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
         ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "period after opening", "best before", "origin", "notes"];

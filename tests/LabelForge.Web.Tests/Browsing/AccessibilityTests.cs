@@ -1,0 +1,50 @@
+using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+
+namespace LabelForge.Web.Tests.Browsing;
+
+/// <summary>axe (Deque) finds nothing on any page: wide and light, narrow and dark.</summary>
+public sealed class AccessibilityTests(Chromium chromium)
+{
+    private static readonly string[] Pages =
+    [
+        "/", "/business", "/materials", "/materials/new", "/materials/bramble-fragrance", "/materials/clear-glycerin-base", "/materials/sodium-hydroxide",
+        "/recipes", "/recipes/new", "/recipes/harbour-wall-bar", "/labels", "/labels/bramble-bar", "/print", "/print/sugar-scrub",
+        "/batches", "/stock", "/trace", "/weigh", "/costs", "/check", "/not-found",
+    ];
+
+    [Fact]
+    public Task Axe_finds_nothing_on_a_wide_light_page() => Look(1280, ColorScheme.Light);
+
+    [Fact]
+    public Task Axe_finds_nothing_on_a_narrow_dark_page() => Look(380, ColorScheme.Dark);
+
+    [Fact]
+    public async Task Axe_finds_nothing_where_a_workshop_begins()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: false);
+        await window.GoAsync("/");
+        Assert.Empty(await Violations(window.Page, "/"));
+    }
+
+    private async Task Look(int width, ColorScheme scheme)
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true, width, scheme);
+        var found = new List<string>();
+        foreach (var path in Pages)
+        {
+            await window.GoAsync(path);
+            if (path.Contains("-bar", StringComparison.Ordinal) || path.EndsWith("-scrub", StringComparison.Ordinal))
+                await window.Page.Locator(".pictures img").First.WaitForAsync();
+            foreach (var details in await window.Page.Locator("details").AllAsync())
+                await details.EvaluateAsync("d => d.open = true");
+            found.AddRange(await Violations(window.Page, path));
+            Assert.True(await window.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth <= document.documentElement.clientWidth"), $"{path} at {width} runs over the side");
+        }
+        Assert.Empty(found);
+        Assert.Empty(window.Complaints);
+    }
+
+    private static async Task<IEnumerable<string>> Violations(IPage page, string path) =>
+        (await page.RunAxe()).Violations.Select(v => $"{path}: {v.Id}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
+}

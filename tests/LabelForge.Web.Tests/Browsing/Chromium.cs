@@ -1,0 +1,116 @@
+using System.Diagnostics;
+using System.Reflection;
+using LabelForge.Web.Serving;
+using LabelForge.Web.Tests.Browsing;
+using Microsoft.Playwright;
+
+[assembly: AssemblyFixture(typeof(Chromium))]
+
+namespace LabelForge.Web.Tests.Browsing;
+
+/// <summary>One real browser for all tests: the machine's own Chromium, started once.</summary>
+public sealed class Chromium : IAsyncLifetime
+{
+    private IPlaywright _playwright = null!;
+
+    public IBrowser Browser { get; private set; } = null!;
+
+    public async ValueTask InitializeAsync()
+    {
+        _playwright = await Playwright.CreateAsync();
+        Browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+        {
+            ExecutablePath = "/usr/bin/chromium",
+            Args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--renderer-process-limit=4"],
+        });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await Browser.DisposeAsync();
+        _playwright.Dispose();
+    }
+}
+
+/// <summary>A workshop in a folder of its own, its page, and a browser's window on it that notes every complaint.</summary>
+public sealed class Window : IAsyncDisposable
+{
+    private readonly PageServer _server;
+    private readonly IBrowserContext _context;
+    private readonly List<string> _complaints = [];
+
+    private Window(PageServer server, IBrowserContext context, IPage page, string folder) => (_server, _context, Page, Folder) = (server, context, page, folder);
+
+    public IPage Page { get; }
+
+    public IBrowserContext Context => _context;
+
+    public string Folder { get; }
+
+    public Uri Address => _server.Address;
+
+    /// <summary>What the browser complained of: scripts that failed, what the policy stopped.</summary>
+    public IReadOnlyList<string> Complaints => _complaints;
+
+    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light)
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
+        if (example)
+            WriteExample(folder);
+        var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) });
+        var context = await chromium.Browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        var page = await context.NewPageAsync();
+        page.SetDefaultTimeout(30_000);
+        var window = new Window(server, context, page, folder);
+        page.Console += (_, message) =>
+        {
+            if (message.Type == "error")
+                window._complaints.Add(message.Text);
+        };
+        page.PageError += (_, error) => window._complaints.Add(error);
+        return window;
+    }
+
+    /// <summary>Goes to a page and waits until it is live.</summary>
+    public async Task GoAsync(string path)
+    {
+        await Page.GotoAsync(new Uri(Address, path).ToString());
+        await Page.Locator("h1").WaitForAsync();
+    }
+
+    /// <summary>The text of a file of the workshop.</summary>
+    public string File(string path) => System.IO.File.ReadAllText(Path.Combine(Folder, path));
+
+    /// <summary>Waits until something holds.</summary>
+    public static async Task UntilAsync(Func<bool> holds, string what)
+    {
+        var since = Stopwatch.StartNew();
+        while (!holds())
+        {
+            Assert.True(since.Elapsed < TimeSpan.FromSeconds(20), $"Waited in vain: {what}");
+            await Task.Delay(25);
+        }
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        await _context.DisposeAsync();
+        await _server.DisposeAsync();
+        Directory.Delete(Folder, recursive: true);
+    }
+
+    // The invented example that the command ships.
+    private static void WriteExample(string folder)
+    {
+        var command = Assembly.Load("LabelForge.Cli");
+        const string root = "example/";
+        foreach (var name in command.GetManifestResourceNames().Where(n => n.StartsWith(root, StringComparison.Ordinal)))
+        {
+            var path = Path.Combine(folder, name[root.Length..].Replace('\\', '/'));
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            using var from = command.GetManifestResourceStream(name)!;
+            using var to = System.IO.File.Create(path);
+            from.CopyTo(to);
+        }
+    }
+}
