@@ -60,10 +60,11 @@ public sealed class WholeJobTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
+    // The fourth of ten labels, 4 x 2 in on US Letter, stands in the right column from 2.5 in below the top; read off the sheet at 300 dots to the inch.
     private static string Decoded(string pdf)
     {
-        Run("pdftoppm", "-r", "300", "-gray", "-png", "-singlefile", pdf, pdf);
-        return Run("dmtxread", "-N1", "-m8000", "-G126", pdf + ".png").Trim();
+        Run("pdftoppm", "-r", "300", "-x", "1275", "-y", "750", "-W", "1275", "-H", "600", "-gray", "-png", "-singlefile", pdf, pdf);
+        return Run("dmtxread", "-N1", "-m20000", pdf + ".png").Trim();
     }
 
     private static string Run(string program, params string[] arguments)
