@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
@@ -5,6 +6,8 @@ using LabelForge.Ingredients;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Findings;
 using LabelForge.Print.Jobs;
 using LabelForge.Quantities;
 using LabelForge.Recipes;
@@ -25,19 +28,20 @@ internal static class CheckVerb
         var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)" };
         var soldAs = new Option<string?>("--sold-as") { Description = "soap or cosmetic (default: judged from the words)" };
         soldAs.AcceptOnlyFromAmong("soap", "cosmetic");
+        var output = new Option<string?>("--report") { Description = "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf" };
         var format = Shared.Format();
         var on = Shared.On();
         var variant = Shared.Variant();
         var verb = new Command("check", "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
         {
-            file, workshop, market, design, lot, product, panel, soldAs, format, on, variant,
+            file, workshop, market, design, lot, product, panel, soldAs, output, format, on, variant,
         };
         verb.SetAction(r => Exit.Run(() =>
         {
             var date = Shared.Date(r.GetValue(on));
             var report = LabelInput.IsLabel(r.GetValue(file)!)
-                ? Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date)
-                : OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date);
+                ? Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, r.GetValue(output))
+                : OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, r.GetValue(output));
             if (r.GetValue(format) == "json")
                 JsonOut.Write(JsonOut.Of(report));
             else
@@ -47,20 +51,43 @@ internal static class CheckVerb
         return verb;
     }
 
-    private static CheckReport OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on)
+    private static CheckReport OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output)
     {
         var (opened, read) = Shared.Open(file, workshop, variant);
         var where = Shared.Need(MarketText.Parse(market ?? opened.Business.Market));
         var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
-        return RecipeCheck.Run(LabelJob.Prepare(opened, read, where, design, code, on).Facts);
+        var job = LabelJob.Prepare(opened, read, where, design, code, on);
+        var report = RecipeCheck.Run(job.Facts);
+        if (output is not null)
+            WriteReport(output, $"{read.Name}, {read.Identity}", report, job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, report) : [], null, on);
+        return report;
     }
 
-    private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on)
+    private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on, string? output)
     {
         var at = Shared.Need(MarketText.Parse(market ?? "us"));
         var kind = product is null ? null : Shared.Need(ProductKinds.Shipped.Find(product));
         var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
         SoldAs? sold = soldAs is null ? null : soldAs == "soap" ? SoldAs.Soap : SoldAs.Cosmetic;
-        return LabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped), kind, sold, shown, on), at);
+        var reading = LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped);
+        var report = LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, shown, on), at);
+        if (output is not null)
+            WriteReport(output, reading.Text.Where, report, MarkedPages.Of(reading, report), reading, on);
+        return report;
+    }
+
+    private static void WriteReport(string path, string title, CheckReport report, ImmutableArray<MarkedPage> pages, LabelReading? reading, DateOnly on)
+    {
+        switch (Path.GetExtension(path).ToLowerInvariant())
+        {
+            case ".html" or ".htm":
+                FindingsHtml.Write(path, title, report, pages, reading, on);
+                break;
+            case ".pdf":
+                FindingsPdf.Write(path, title, report, pages, on);
+                break;
+            case var other:
+                throw new InputException(new Problem(path, 0, $"A report cannot be written as \"{other}\".", "Give the file an ending of .html or .pdf."));
+        }
     }
 }

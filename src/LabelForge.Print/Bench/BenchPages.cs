@@ -54,6 +54,9 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
     public void Draw(MeasuredText text, double x, double baseline) =>
         pages[^1].Add((canvas, ink) => LabelPainter.Paint(canvas, text, Margin + x, baseline, ink));
 
+    /// <summary>Something of one's own on the page, in points from its top left corner.</summary>
+    public void Paint(Action<SKCanvas> draw) => pages[^1].Add((canvas, _) => draw(canvas));
+
     public void Rule(double x, double y, double length, double thickness = 0.5) =>
         pages[^1].Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, (float)length, (float)thickness), ink));
 

@@ -96,6 +96,9 @@ public sealed class TypeFace
     /// <summary>The width of one character's ink, in em.</summary>
     public double InkWidth(char letter) => Ink(outlines.GetGlyph(letter)).Width / unitsPerEm;
 
+    /// <summary>Whether the type has a sign for a letter.</summary>
+    public bool Has(char letter) => outlines.GetGlyph(letter) != 0;
+
     /// <summary>The weight that the font file gives itself: 400 regular, 600 semi-bold, 700 bold (OpenType, OS/2 usWeightClass).</summary>
     public int Weight => Typeface.FontWeight;
 

@@ -22,12 +22,19 @@ public static class PdfLabelReader
     public const long MostBytes = 20_000_000;
 
     private const int MostPages = 4;
+
+    // A page of Letter in colour at 600 dots to the inch takes 100 MB.
+    private const long MostUnpackedBytes = 200_000_000;
+
+    // Of a usual face's size, how much stands above the baseline; only for the picture. Common practice.
+    private const double Ascent = 0.8;
     private const int MostLetters = LabelText.MostCharacters;
     private const int StackBytes = 64 * 1024 * 1024;
 
     // A page up to this size on its longer side is one label; a larger one is a sheet, whose panels are not known.
     private const double LongestLabelPoints = 9 * 72;
-    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(20);
+    // A busy machine takes long over a sound file too; bombs are told by their size before.
+    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
 
     /// <summary>Reads a label.</summary>
     /// <param name="pdf">The file's bytes.</param>
@@ -37,6 +44,8 @@ public static class PdfLabelReader
     {
         if (!HasHeader(pdf))
             throw Refused(where, "This is not a PDF.", "Export the label as PDF, or give its words as .txt.");
+        if (UnpackedSize.Exceeds(pdf, MostUnpackedBytes))
+            throw Refused(where, "This PDF unpacks to more than any label holds.", "Export the label anew, one label to a page, or give its words as .txt.");
         LabelText? text = null;
         Exception? failed = null;
         // A hostile file may nest deeply or never end: it gets a stack and a time of its own.
@@ -70,6 +79,8 @@ public static class PdfLabelReader
             throw Refused(where, $"This PDF has {document.NumberOfPages} pages; a label has {MostPages} at most.", "Give the label alone.");
         var text = new StringBuilder();
         var heights = ImmutableArray.CreateBuilder<WordHeight>();
+        var places = ImmutableArray.CreateBuilder<WordPlace>();
+        var pages = ImmutableArray.CreateBuilder<(double, double)>();
         (double Width, double Height)? size = null;
         for (var number = 1; number <= document.NumberOfPages; number++)
         {
@@ -77,14 +88,17 @@ public static class PdfLabelReader
             if (page.Letters.Count > MostLetters)
                 throw Refused(where, $"Page {number} holds {page.Letters.Count:N0} letters, more than any label.", "Give the label alone.");
             size = number == 1 ? (page.Width, page.Height) : size;
+            pages.Add((Math.Clamp(page.Width, 1, 14_400), Math.Clamp(page.Height, 1, 14_400)));
             foreach (var block in Blocks(page))
-                Append(block, number, text, heights);
+                Append(block, page, text, heights, places);
         }
         var read = LabelText.Of(text.ToString(), where);
         var isLabel = size is { } s && Math.Max(s.Width, s.Height) <= LongestLabelPoints;
         return read with
         {
             Heights = heights.ToImmutable(),
+            Places = places.ToImmutable(),
+            Pages = pages.ToImmutable(),
             Page = isLabel ? (Points(size!.Value.Width), Points(size!.Value.Height)) : null,
         };
     }
@@ -95,7 +109,7 @@ public static class PdfLabelReader
         return words.Length == 0 ? [] : UnsupervisedReadingOrderDetector.Instance.Get(DocstrumBoundingBoxes.Instance.GetBlocks(words)).OrderBy(b => b.ReadingOrder);
     }
 
-    private static void Append(TextBlock block, int page, StringBuilder text, ImmutableArray<WordHeight>.Builder heights)
+    private static void Append(TextBlock block, Page page, StringBuilder text, ImmutableArray<WordHeight>.Builder heights, ImmutableArray<WordPlace>.Builder places)
     {
         foreach (var line in block.TextLines)
         {
@@ -107,12 +121,24 @@ public static class PdfLabelReader
                 if (text.Length > 0 && text[^1] != '\n')
                     text.Append(' ');
                 if (LetterHeights.Of(word) is var (lower, upper) && (lower ?? upper) is not null)
-                    heights.Add(new WordHeight(new TextSpan(text.Length, clean.Length), page, lower, upper));
+                    heights.Add(new WordHeight(new TextSpan(text.Length, clean.Length), page.Number, lower, upper));
+                places.Add(Place(word, new TextSpan(text.Length, clean.Length), page));
                 text.Append(clean);
             }
             text.Append('\n');
         }
         text.Append('\n');
+    }
+
+    // A level word is placed by its baseline and size, so that "see" and "Tall" stand alike; a turned one by its box.
+    private static WordPlace Place(Word word, TextSpan span, Page page)
+    {
+        var box = word.BoundingBox;
+        var (left, top, width, height) = (Math.Min(box.Left, box.Right), page.Height - Math.Max(box.Top, box.Bottom), Math.Abs(box.Width), Math.Abs(box.Height));
+        var size = word.Letters.Count > 0 && word.TextOrientation == TextOrientation.Horizontal ? word.Letters.Max(l => l.PointSize) : 0;
+        if (size > height * 0.5 && size < height * 4)
+            (top, height) = (page.Height - word.Letters[0].StartBaseLine.Y - (size * Ascent), size);
+        return new WordPlace(span, page.Number, left, top, width, height);
     }
 
     // What does not print is left out.

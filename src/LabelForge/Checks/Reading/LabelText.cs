@@ -22,6 +22,9 @@ public readonly record struct TextSpan(int Start, int Length)
 /// <param name="Upper">Height of its capitals and digits; null where it has none.</param>
 public sealed record WordHeight(TextSpan Span, int Page, Length? Lower, Length? Upper);
 
+/// <summary>Where a word stands on a page, in points of 1/72 in from the page's top left corner, down.</summary>
+public sealed record WordPlace(TextSpan Span, int Page, double X, double Y, double Width, double Height);
+
 /// <summary>A label's words in reading order; heights and sizes too where it came from a drawing.</summary>
 public sealed record LabelText
 {
@@ -45,6 +48,12 @@ public sealed record LabelText
 
     /// <summary>The size of the page, where the drawing has one page of a label's size.</summary>
     public (Length Width, Length Height)? Page { get; init; }
+
+    /// <summary>Where the words stand; empty where the label came as plain text.</summary>
+    public ImmutableArray<WordPlace> Places { get; init; } = [];
+
+    /// <summary>The sizes of the pages, in points; empty where the label came as plain text.</summary>
+    public ImmutableArray<(double Width, double Height)> Pages { get; init; } = [];
 
     /// <summary>Whether letter heights are known.</summary>
     public bool IsMeasured => !Heights.IsEmpty;

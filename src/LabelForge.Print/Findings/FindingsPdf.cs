@@ -1,0 +1,74 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Checks;
+using LabelForge.Measures;
+using LabelForge.Print.Bench;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
+using SkiaSharp;
+
+namespace LabelForge.Print.Findings;
+
+/// <summary>A check's report as PDF: the label with the places marked, what was read, and the findings.</summary>
+public static class FindingsPdf
+{
+    private const double Body = 10;
+    private static readonly (Length Width, Length Height) Letter = (Length.FromInches(8.5m), Length.FromInches(11m));
+
+    /// <summary>Writes the report, whole or not at all.</summary>
+    /// <param name="path">Where to.</param>
+    /// <param name="title">What was checked, as the person knows it.</param>
+    /// <param name="report">The check's answer.</param>
+    /// <param name="pictures">The label's pictures; empty where it came as text.</param>
+    /// <param name="on">The day it was judged by.</param>
+    public static void Write(string path, string title, CheckReport report, ImmutableArray<MarkedPage> pictures, DateOnly on) => AtomicFile.Write(path, stream =>
+    {
+        var pages = new BenchPages(Letter.Width, Letter.Height);
+        Paragraph(pages, Printable(title), BundledFaces.SemiBold, 18, 0);
+        Paragraph(pages, string.Create(CultureInfo.InvariantCulture, $"Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}. This is not legal advice."), BundledFaces.Regular, Body, 0);
+        foreach (var picture in pictures)
+            Picture(pages, picture);
+        var found = report.Found;
+        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity), ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place), ("contact", found.Contact), ("lot", found.Lot) })
+            Paragraph(pages, $"{what}: {(string.IsNullOrEmpty(text) ? "(none)" : Printable(text))}", BundledFaces.Regular, Body, 0);
+        var number = 0;
+        foreach (var finding in report.Findings)
+        {
+            pages.NewPageUnless(60);
+            pages.Down(6);
+            Paragraph(pages, Printable($"{++number}. {finding.Severity.ToString().ToUpperInvariant()}: {finding.Message}"), BundledFaces.SemiBold, Body, 0);
+            Paragraph(pages, Printable(finding.Fix), BundledFaces.Regular, Body, 12);
+            Paragraph(pages, Printable($"{finding.Rule}; {finding.Source}"), BundledFaces.Regular, 8, 12);
+        }
+        if (report.Findings.IsEmpty)
+            Paragraph(pages, "Nothing was found wrong or missing by these checks.", BundledFaces.Regular, Body, 0);
+        PdfFile.Write(stream, new DocumentInfo(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)), Points.Of(Letter.Width), Points.Of(Letter.Height), pages.Pages);
+    });
+
+    private static void Picture(BenchPages pages, MarkedPage picture)
+    {
+        const double Most = 330;
+        var scale = Math.Min(1.5, Math.Min(pages.Width / picture.Width, Most / picture.Height));
+        pages.NewPageUnless((picture.Height * scale) + 24);
+        var top = pages.Y + 12;
+        pages.Paint(canvas =>
+        {
+            canvas.Save();
+            canvas.Translate((float)BenchPages.Margin, (float)top);
+            canvas.Scale((float)scale);
+            MarkedPagePainter.Paint(canvas, picture);
+            canvas.Restore();
+        });
+        pages.Down((picture.Height * scale) + 24);
+    }
+
+    private static void Paragraph(BenchPages pages, string text, TypeFace face, double size, double indent)
+    {
+        pages.NewPageUnless(30);
+        pages.Down(pages.Write(text, face, size, indent, pages.Y, pages.Width - indent) + 3);
+    }
+
+    // The bundled type has no sign for some letters that a label may hold; a question mark stands for them.
+    private static string Printable(string text) => string.Concat(text.Select(c => char.IsControl(c) || !BundledFaces.Regular.Has(c) ? (char.IsWhiteSpace(c) ? ' ' : '?') : c));
+}
