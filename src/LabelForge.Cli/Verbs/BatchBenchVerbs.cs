@@ -17,12 +17,15 @@ internal static class BatchBenchVerbs
         var mass = new Option<string?>("--mass") { Description = "Scale the recipe to this mass: \"2 kg\"" };
         var moulds = new Option<string?>("--moulds") { Description = "Scale the recipe to fill moulds: \"6 x 113 g, 12 x 3 oz\"" };
         var lot = Shared.Lot(required: false);
+        var variant = Shared.Variant();
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen") { recipe, pieces, mass, moulds, lot });
+        var verb = options.AddTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen") { recipe, pieces, mass, moulds, lot, variant });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var read = workshop.Recipe(r.GetValue(recipe)!);
+            var chosen = r.GetValue(variant) is { } name ? read.Variant(name) : null;
+            read = chosen ?? read;
             if (new object?[] { r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds) }.Count(o => o is not null) > 1)
                 throw new InputException(new Problem(null, 0, "Pieces, a mass and moulds each set the size of the batch.", "Keep one of --pieces, --mass and --moulds."));
             var batch = r.GetValue(pieces) is { } count ? BatchSize.ToPieces(workshop, read, count)
@@ -32,10 +35,10 @@ internal static class BatchBenchVerbs
             var (book, on) = (BookOptions.Book(workshop), options.On(r));
             var ledger = book.Read();
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on).ToString();
-            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, Statement(workshop, batch, on)), code, on, options.By(r), options.Note(r));
+            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, Statement(workshop, batch, on), chosen?.Name), code, on, options.By(r), options.Note(r));
             var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
             if (options.Json(r))
-                JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = $"M{t.From.Id}", grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
+                JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = ledger.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
             else
                 Tell(code, started, batch, proposals, ledger);
             return Exit.Done;
@@ -62,19 +65,23 @@ internal static class BatchBenchVerbs
             var ledger = book.Read();
             var batch = ledger.BatchOf(code);
             var line = Bench.Compare(ledger, batch).First(l => l.Line.Material == what.Id);
-            var label = WeighedLabel.Of(workshop, workshop.Recipe(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).Value, options.On(r));
+            var changes = Changes(workshop, ledger, batch, options.On(r));
+            var expired = written.Where(w => w.ReceiptId is { } id && ledger.ReceiptOf(id).BestBefore < w.On).Select(w => ledger.Bottle(w.ReceiptId!.Value)).ToArray();
+            var flagged = line.Off || changes.Count > 0 || expired.Length > 0;
             if (options.Json(r))
             {
-                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? $"M{id}" : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, labelChanges = label.Changes });
-                return line.Off || label.Changes.Count > 0 ? Exit.FindingStands : Exit.Done;
+                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes });
+                return flagged ? Exit.FindingStands : Exit.Done;
             }
             foreach (var w in written)
-                Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from M{id}" : "")} into lot {code}"));
+                Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {ledger.Bottle(id)}" : "")} into lot {code}"));
             if (line.Off)
-                Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, more than 2 % off (common practice). Weigh the rest, or note why: labelforge batch note {code} \"...\""));
-            foreach (var change in label.Changes)
-                Console.WriteLine($"LABEL: {change} The recipe's label does not fit this lot.");
-            return line.Off || label.Changes.Count > 0 ? Exit.FindingStands : Exit.Done;
+                Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Bench.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
+            foreach (var bottle in expired)
+                Console.WriteLine($"FLAG: {bottle} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
+            foreach (var change in changes)
+                Console.WriteLine($"LABEL: {change}");
+            return flagged ? Exit.FindingStands : Exit.Done;
         }));
         return verb;
     }
@@ -101,7 +108,9 @@ internal static class BatchBenchVerbs
                 JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost });
             else
                 Console.WriteLine(FormattableString.Invariant($"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? FormattableString.Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
-            return Exit.Done;
+            if (lost < 0)
+                Console.Error.WriteLine("More came out than went in: check the scale, the count and the weighings.");
+            return lost < 0 ? Exit.FindingStands : Exit.Done;
         }));
         return verb;
     }
@@ -137,12 +146,43 @@ internal static class BatchBenchVerbs
         return verb;
     }
 
+    // The weighing stands in the books by now: what keeps the label from being settled must not look as if nothing was written.
+    private static IReadOnlyList<string> Changes(Workshop workshop, Ledger ledger, Batch batch, DateOnly on)
+    {
+        try
+        {
+            return WeighedLabel.Of(workshop, workshop.Recipe(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).Value, on).Changes;
+        }
+        catch (InputException e)
+        {
+            return [$"Whether the label still fits cannot be told: {e.Message}"];
+        }
+    }
+
+    /// <summary>For the batch sheet: which lots to take a material from, first to expire first; nothing where there are no books.</summary>
+    internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on)
+    {
+        if (!RecordBook.Exists(job.Workshop.Folder))
+            return null;
+        var ledger = RecordBook.Open(job.Workshop.Folder).Read();
+        var proposals = Bench.Propose(ledger, job.Batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, g.Sum(l => l.Mass.Grams))), on).ToDictionary(p => p.Material);
+        return material => proposals.TryGetValue(material, out var proposal) && proposal.Take.Count > 0
+            ? string.Join(", ", proposal.Take.Select(t => proposal.Take.Count == 1 ? ledger.Bottle(t.From.Id) : FormattableString.Invariant($"{ledger.Bottle(t.From.Id)} {t.Grams:0.#} g"))) + (proposal.Missing > 0 ? FormattableString.Invariant($"; {proposal.Missing:0.#} g short") : "")
+            : null;
+    }
+
     internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch" };
 
     private static Mass MassOf(string text)
     {
         var amount = Shared.Need(Amount.Parse(text));
         return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write g, kg, oz or lb: \"2 kg\""));
+    }
+
+    private static string Expired(Ledger ledger, string material, DateOnly on)
+    {
+        var past = ledger.InStock(material).Where(s => s.Receipt.BestBefore < on).Select(s => ledger.Bottle(s.Receipt.Id)).ToArray();
+        return past.Length == 0 ? "" : $" (past their date: {string.Join(", ", past)})";
     }
 
     private static string? Statement(Workshop workshop, BatchFormula batch, DateOnly on)
@@ -164,8 +204,8 @@ internal static class BatchBenchVerbs
         foreach (var p in proposals)
         {
             var kept = ledger.Receipts.Any(x => x.Material == p.Material);
-            var take = string.Join(", ", p.Take.Select(t => FormattableString.Invariant($"M{t.From.Id} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
-            Console.WriteLine(FormattableString.Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g") : "")}"));
+            var take = string.Join(", ", p.Take.Select(t => FormattableString.Invariant($"{ledger.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
+            Console.WriteLine(FormattableString.Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g{Expired(ledger, p.Material, started.On)}") : "")}"));
         }
         Console.WriteLine($"Print the sheet: labelforge batch {started.Recipe} --lot {code} --out batch.pdf");
     }

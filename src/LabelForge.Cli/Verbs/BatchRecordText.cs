@@ -22,7 +22,7 @@ internal static class BatchRecordText
                 by = batch.By,
                 piecesPlanned = batch.PiecesPlanned,
                 statement = frozen.Statement,
-                materials = lines.Select(l => new { material = l.Line.Material, planned = l.Line.Grams, weighed = l.Weighed, outOfTolerance = l.Off, from = ledger.WeighedInto(batch).Where(w => w.Material == l.Line.Material).Select(w => w.ReceiptId is { } id ? $"M{id}" : null) }),
+                materials = lines.Select(l => new { material = l.Line.Material, planned = l.Line.Grams, weighed = l.Weighed, outOfTolerance = l.Off, from = ledger.WeighedInto(batch).Where(w => w.Material == l.Line.Material).Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null) }),
                 deviations = deviations.Select(d => new { on = d.On, by = d.By, what = d.What }),
                 closed = closing is null ? null : new { on = closing.On, by = closing.By, made = closing.Made, rejected = closing.Rejected, yieldGrams = closing.YieldGrams },
                 piecesLeft = ledger.PiecesLeft(batch),
@@ -32,7 +32,7 @@ internal static class BatchRecordText
         Console.WriteLine(FormattableString.Invariant($"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned"));
         foreach (var (line, weighed, off) in lines)
         {
-            var from = string.Join(", ", ledger.WeighedInto(batch).Where(w => w.Material == line.Material && w.ReceiptId is not null).Select(w => FormattableString.Invariant($"M{w.ReceiptId} {w.Grams:0.###} g")));
+            var from = string.Join(", ", ledger.WeighedInto(batch).Where(w => w.Material == line.Material && w.ReceiptId is not null).Select(w => FormattableString.Invariant($"{ledger.Bottle(w.ReceiptId!.Value)} {w.Grams:0.###} g")));
             Console.WriteLine(FormattableString.Invariant($"  {line.Material,-22} planned {line.Grams,10:0.00} g  weighed {weighed,10:0.00} g{(off ? "  OFF" : "")}  {from}"));
         }
         foreach (var d in deviations)

@@ -18,7 +18,7 @@ internal static class BatchVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             var (job, lot, on) = inputs.Prepare(r);
-            BatchSheetJob.Write(r.GetValue(output)!, job, lot, PrintInputs.Info(job, lot, on));
+            BatchSheetJob.Write(r.GetValue(output)!, job, lot, PrintInputs.Info(job, lot, on), BatchBenchVerbs.TakeFrom(job, on));
             return Exit.Done;
         }));
         return verb;

@@ -24,7 +24,7 @@ internal static class BooksVerbs
             {
                 JsonOut.Write(new
                 {
-                    materials = materials.Select(m => new { lot = $"M{m.Receipt.Id}", material = m.Receipt.Material, left = m.Left, supplier = m.Receipt.Supplier, supplierLot = m.Receipt.SupplierLot, bestBefore = m.Receipt.BestBefore, expired = m.Receipt.BestBefore < on }),
+                    materials = materials.Select(m => new { lot = ledger.Bottle(m.Receipt.Id), material = m.Receipt.Material, left = m.Left, supplier = m.Receipt.Supplier, supplierLot = m.Receipt.SupplierLot, bestBefore = m.Receipt.BestBefore, expired = m.Receipt.BestBefore < on }),
                     pieces = pieces.Select(p => new { lot = p.Batch.Lot, product = p.Batch.Product, left = p.Left }),
                 });
                 return Exit.Done;
@@ -32,7 +32,7 @@ internal static class BooksVerbs
             foreach (var (receipt, left) in materials)
             {
                 var unit = workshop.Materials.TryGetValue(receipt.Material, out var m) && m.Kind == MaterialKind.Packaging ? "pieces" : "g";
-                Console.WriteLine(FormattableString.Invariant($"  M{receipt.Id,-4} {receipt.Material,-24} {left,10:0.##} {unit,-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
+                Console.WriteLine(FormattableString.Invariant($"  {ledger.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {unit,-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
             }
             foreach (var (batch, left) in pieces)
                 Console.WriteLine(FormattableString.Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
@@ -45,23 +45,63 @@ internal static class BooksVerbs
 
     public static Command Books()
     {
-        var list = new Argument<string>("LIST") { Description = string.Join(", ", [.. BookLists.All, BookLists.Correction]) };
-        var output = new Option<string?>("--out") { Description = "The CSV to write (default: the screen)" };
+        var list = new Argument<string>("LIST") { Description = string.Join(", ", [.. BookLists.All, BookLists.Correction]) + "; or all" };
+        var output = new Option<string?>("--out") { Description = "The CSV to write (default: the screen); for all, a folder" };
         var options = new BookOptions();
         var verb = options.AddTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, output });
         verb.SetAction(r => Exit.Run(() =>
         {
             var name = r.GetValue(list)!;
+            if (name == "all")
+                return All(BookOptions.Book(options.Workshop(r)).Read(), r.GetValue(output));
             if (name != BookLists.Correction && !BookLists.All.Contains(name))
                 throw new InputException(new Problem(null, 0, $"\"{name}\" is not a list in the books.", $"Write one of: {string.Join(", ", [.. BookLists.All, BookLists.Correction])}."));
-            var (heading, rows) = BookTables.Of(BookOptions.Book(options.Workshop(r)).Read(), name);
-            var csv = SafeCsv.Write(heading, rows);
+            var ledger = BookOptions.Book(options.Workshop(r)).Read();
             if (r.GetValue(output) is { } path)
-                AtomicFile.Write(path, s => s.Write(System.Text.Encoding.UTF8.GetBytes(csv)));
+                Save(path, ledger, name);
             else
-                Console.Out.Write(csv);
+                Console.Out.Write(Csv(ledger, name));
             return Exit.Done;
         }));
         return verb;
+    }
+
+    public static Command Import()
+    {
+        var files = new Argument<string[]>("CSV") { Description = "Lists as labelforge books writes them, or typed in their columns; or the folder of all", Arity = ArgumentArity.OneOrMore };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("import", "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var paths = r.GetValue(files)!.SelectMany(f => Directory.Exists(f) ? Directory.EnumerateFiles(f, "*.csv").Order(StringComparer.Ordinal) : (IEnumerable<string>)[f]).ToArray();
+            var (added, known) = ListImport.ReadFiles(BookOptions.Book(options.Workshop(r)), paths, options.On(r), options.By(r));
+            if (options.Json(r))
+                JsonOut.Write(new { added, known });
+            else
+                Console.WriteLine($"{added} entries added; {known} were in the books already, and agree.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static int All(Ledger ledger, string? folder)
+    {
+        if (folder is null)
+            throw new InputException(new Problem(null, 0, "All lists together need a folder.", "Write --out FOLDER."));
+        Directory.CreateDirectory(folder);
+        foreach (var list in (string[])[.. BookLists.All, BookLists.Correction])
+            Save(Path.Combine(folder, $"{list}.csv"), ledger, list);
+        Console.WriteLine($"{folder}: {BookLists.All.Count + 1} lists.");
+        return Exit.Done;
+    }
+
+    // The mark at the beginning tells spreadsheets that the letters are UTF-8.
+    private static void Save(string path, Ledger ledger, string list) =>
+        AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. System.Text.Encoding.UTF8.GetBytes(Csv(ledger, list))]));
+
+    private static string Csv(Ledger ledger, string list)
+    {
+        var (heading, rows) = BookTables.Of(ledger, list);
+        return SafeCsv.Write(heading, rows);
     }
 }

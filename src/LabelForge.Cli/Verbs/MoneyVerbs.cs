@@ -79,12 +79,18 @@ internal static class MoneyVerbs
             if (plan is null)
             {
                 var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
-                throw new InputException(new Problem(null, 0, "These pieces cannot be made so.", without is null ? "Something cannot be had in any pack: write packs: for every material of these recipes." : FormattableString.Invariant($"The cheapest packs cost {without.Cents / 100m:0.00}: raise the budget, or want fewer.")));
+                throw new InputException(new Problem(null, 0, "These pieces cannot be made so.", without is null ? NotToBeHad(problem) : FormattableString.Invariant($"The cheapest packs cost {without.Cents / 100m:0.00}: raise the budget, or want fewer.")));
             }
             Tell(plan, workshop, options.Json(r));
             return Exit.Done;
         }));
         return verb;
+    }
+
+    private static string NotToBeHad(Records.Money.BuyProblem problem)
+    {
+        var none = problem.Materials.Where(m => m.Packs.Count == 0 && m.Stock < problem.Products.Sum(p => Math.Max(1, p.Least) * p.PerPiece.GetValueOrDefault(m.Id))).Select(m => m.Id).ToArray();
+        return none.Length == 0 ? "So many packs are more than any shop sells: want fewer." : $"Not enough in stock and no pack to buy: {string.Join(", ", none)}. Write packs: in their files, as packs: [ {{ size: 5 lb, price: 31.50 }} ]";
     }
 
     private static void Tell(BuyPlan plan, Workshop workshop, bool json)

@@ -78,7 +78,7 @@ internal static class OutgoingVerbs
             if (text.StartsWith("M", StringComparison.OrdinalIgnoreCase))
             {
                 var id = BookOptions.MaterialLot(text);
-                var receipt = (Receipt)Correcting.Find(book.Read(), BookLists.Receipt, id);
+                var receipt = book.Read().ReceiptOf(id);
                 Shop.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r));
             }
             else

@@ -42,7 +42,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));
         var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? workshop.Business.Market));
-        recipe = LotBinding.Bind(workshop, recipe, lot, market, on);
+        (workshop, recipe) = LotBinding.Bind(workshop, recipe, lot, market, on);
         var job = LabelJob.Prepare(workshop, recipe, market, r.GetValue(_design), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
         foreach (var missing in job.LeftOut)
             Console.Error.WriteLine($"Note: {missing}");

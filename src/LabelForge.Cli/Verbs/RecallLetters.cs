@@ -12,12 +12,14 @@ internal static class RecallLetters
         $"Recall sheet: {trace.From}",
         [
             FormattableString.Invariant($"{business.NameLine}, {on:yyyy-MM-dd}. {trace.Deliveries.Sum(d => d.Pieces)} pieces left the house, {trace.Batches.Sum(b => b.Left)} are still in it."),
-            .. trace.Batches.Select(b => FormattableString.Invariant($"Lot {b.Lot}, {b.Product}, made {b.On:yyyy-MM-dd}: {b.Made} made, {b.Rejected} rejected, {b.Left} in the house.")),
-            .. trace.Uses.Select(u => $"M{u.MaterialLot} {u.Material}, {u.Supplier} {u.SupplierLot}, went into lot {u.Lot}."),
+            .. trace.Bottles.Select(b => FormattableString.Invariant($"M{b.MaterialLot} {b.Material}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##} are still in the house.")),
+            .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)).Select(g => FormattableString.Invariant($"{g.Sum(u => u.Grams):0.##} g of M{g.Key.MaterialLot} went into lot {g.Key.Lot}.")),
+            .. trace.Batches.Select(b => FormattableString.Invariant($"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}.")),
+            .. trace.Complaints.Select(c => FormattableString.Invariant($"Told on {c.On:yyyy-MM-dd} by {c.From}{(c.Serious ? ", SERIOUS" : "")}: {c.What}{(c.ReportBy is { } day ? FormattableString.Invariant($" (report by {day:yyyy-MM-dd})") : "")}")),
             .. trace.Deliveries.Select(d => FormattableString.Invariant($"{d.Pieces} of lot {d.Lot} to {d.To}, {d.On:yyyy-MM-dd}.")),
         ],
         [
-            "Take what is left in the house off sale, and mark it.",
+            "Take the pieces in the house off sale, and mark them. Close the bottles named above, mark them, and finish no batch with them.",
             "Write to everyone below; note each answer and what came back.",
             "Ask the supplier in writing what is known of the material lot.",
             "In the US: if somebody was seriously harmed, report within 15 business days (FD&C Act, section 605). Ask the authority whether the recall must be reported.",

@@ -37,7 +37,7 @@ internal static class TraceVerb
         switch (Path.GetExtension(path).ToLowerInvariant())
         {
             case ".csv":
-                AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TraceTable.Csv(trace))));
+                AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(TraceTable.Csv(trace))]));
                 break;
             case ".svg":
                 AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TracePicture.Svg(trace))));
@@ -53,20 +53,31 @@ internal static class TraceVerb
     private static void Json(Trace trace) => JsonOut.Write(new
     {
         from = trace.From,
+        bottles = trace.Bottles.Select(b => new { materialLot = $"M{b.MaterialLot}", material = b.Material, supplier = b.Supplier, supplierLot = b.SupplierLot, on = b.On, amount = b.Amount, left = b.Left }),
         materialLots = trace.Uses.Select(u => new { materialLot = $"M{u.MaterialLot}", material = u.Material, supplier = u.Supplier, supplierLot = u.SupplierLot, lot = u.Lot, grams = u.Grams }),
-        batches = trace.Batches.Select(b => new { lot = b.Lot, product = b.Product, on = b.On, made = b.Made, rejected = b.Rejected, left = b.Left, disposed = b.Disposed }),
+        batches = trace.Batches.Select(b => new { lot = b.Lot, product = b.Product, on = b.On, made = b.Made, rejected = b.Rejected, left = b.Left, disposed = b.Disposed, open = b.Open }),
         deliveries = trace.Deliveries.Select(d => new { lot = d.Lot, on = d.On, pieces = d.Pieces, to = d.To, gift = d.Gift }),
         complaints = trace.Complaints.Select(c => new { on = c.On, from = c.From, what = c.What, serious = c.Serious, reportBy = c.ReportBy }),
     });
 
+    private static string Supply(string? supplier, string? lot) => (supplier, lot) switch
+    {
+        (null, null) => "",
+        (null, _) => $" (lot {lot})",
+        (_, null) => $" ({supplier})",
+        _ => $" ({supplier}, lot {lot})",
+    };
+
     private static void Text(Trace trace)
     {
         Console.WriteLine($"From {trace.From}");
+        foreach (var b in trace.Bottles)
+            Console.WriteLine(FormattableString.Invariant($"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###} left in the house"));
         foreach (var u in trace.Uses)
-            Console.WriteLine(FormattableString.Invariant($"  M{u.MaterialLot} {u.Material} ({u.Supplier} {u.SupplierLot}): {u.Grams:0.###} g into lot {u.Lot}"));
+            Console.WriteLine(FormattableString.Invariant($"  M{u.MaterialLot} {u.Material}: {u.Grams:0.###} g into lot {u.Lot}"));
         foreach (var b in trace.Batches)
         {
-            Console.WriteLine(FormattableString.Invariant($"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"));
+            Console.WriteLine(FormattableString.Invariant($"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}"));
             foreach (var d in trace.Deliveries.Where(d => d.Lot == b.Lot))
                 Console.WriteLine(FormattableString.Invariant($"    {d.Pieces} to {d.To}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"));
         }

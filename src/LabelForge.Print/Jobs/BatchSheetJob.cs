@@ -14,7 +14,12 @@ namespace LabelForge.Print.Jobs;
 public static class BatchSheetJob
 {
     /// <summary>Writes the batch sheet as a PDF, whole or not at all.</summary>
-    public static void Write(string path, LabelJob job, LotCode lot, DocumentInfo info)
+    /// <param name="path">The file.</param>
+    /// <param name="job">The label of the batch.</param>
+    /// <param name="lot">The lot.</param>
+    /// <param name="info">The document's title and time.</param>
+    /// <param name="takeFrom">For a material's id, the lots to take it from; null where the books propose none.</param>
+    public static void Write(string path, LabelJob job, LotCode lot, DocumentInfo info, Func<string, string?>? takeFrom = null)
     {
         var drawn = Barcode.Draw(BarcodeKind.Code128, lot.ToString());
         BatchSheetWriter.WritePdf(path, new BatchSheetContent
@@ -23,12 +28,14 @@ public static class BatchSheetJob
             Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
             LotCode = lot.ToString(),
             LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
-            Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, l.Written.IsMass ? null : AsWritten(l.Written)))],
+            Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, Under(l.Written.IsMass ? null : AsWritten(l.Written), takeFrom?.Invoke(l.Material.Id))))],
             PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
             Cautions = BenchCautions.Of(job.Workshop, job.Batch),
             Notes = Notes(job.Workshop, job.Batch),
         }, info);
     }
+
+    private static string? Under(string? written, string? lots) => lots is null ? written : written is null ? $"take {lots}" : $"{written}; take {lots}";
 
     private static string Weighs(BatchFormula batch) => batch.Losses.IsEmpty
         ? $"{BenchMass.Grams(batch.Total)} g"

@@ -40,7 +40,7 @@ public static class Bench
     });
 
     /// <summary>Records an amount weighed into a batch.</summary>
-    /// <param name="receiptId">The material lot; null takes the lots that are proposed, and several where one does not suffice.</param>
+    /// <param name="receiptId">The number on the material's bottle; null takes the lots that are proposed, and several where one does not suffice.</param>
     /// <exception cref="InputException">The batch is closed, the recipe does not have the material, or the lot is of another material or has too little left.</exception>
     public static IReadOnlyList<Weighing> Weigh(RecordBook book, string lot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
     {
@@ -63,6 +63,8 @@ public static class Bench
     public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
     {
         var batch = ledger.BatchOf(lot);
+        if (yieldGrams is <= 0)
+            throw Refuse("A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.");
         if (made < 0 || rejected < 0 || rejected > made)
             throw Refuse($"{rejected} of {made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.");
         var weighed = ledger.WeighedInto(batch).Select(w => w.Material).ToHashSet();
@@ -83,18 +85,22 @@ public static class Bench
     });
 
     /// <summary>The planned amounts beside the weighed ones, in grams; weighed is 0 where nothing is written.</summary>
-    public static IReadOnlyList<(FrozenLine Line, decimal Weighed, bool Off)> Compare(Ledger ledger, Batch batch, decimal tolerance = UsualTolerance) =>
-        [.. FrozenRecipe.FromJson(batch.Frozen).Lines.Select(line =>
+    public static IReadOnlyList<(FrozenLine Line, decimal Weighed, bool Off)> Compare(Ledger ledger, Batch batch)
+    {
+        var frozen = FrozenRecipe.FromJson(batch.Frozen);
+        var tolerance = frozen.Tolerance ?? UsualTolerance;
+        return [.. frozen.Lines.Select(line =>
         {
             var weighed = ledger.WeighedInto(batch).Where(w => w.Material == line.Material).Sum(w => w.Grams);
             return (line, weighed, weighed > 0 && Math.Abs(weighed - line.Grams) > line.Grams * tolerance);
         })];
+    }
 
     private static IEnumerable<(Receipt? From, decimal Grams)> Taken(Ledger ledger, string material, decimal grams, int? receiptId, DateOnly on)
     {
         if (receiptId is { } id)
         {
-            var receipt = ledger.Receipts.FirstOrDefault(r => r.Id == id) ?? throw Refuse($"There is no M{id}.", "See the lots in the house: labelforge stock-in-hand");
+            var receipt = ledger.ReceiptOf(id);
             return receipt.Material == material ? [(receipt, grams)] : throw Refuse($"M{id} is {receipt.Material}, not {material}.", "Check the number on the bottle.");
         }
         // What was never received, as tap water, is not kept in stock and has no lot.

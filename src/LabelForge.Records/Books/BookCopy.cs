@@ -3,7 +3,8 @@ using Microsoft.Data.Sqlite;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>Copies of the books: made while they are in use by SQLite's own online backup, and checked before they count.</summary>
+/// <summary>Copies of the books, always files: made while they are in use, and checked before they count.</summary>
+/// <remarks>Of a file by SQLite's own online backup; of a server, entry by entry at one moment.</remarks>
 public static class BookCopy
 {
     /// <summary>Copies the books into a file.</summary>
@@ -15,12 +16,16 @@ public static class BookCopy
             throw new InputException(new Problem(null, 0, $"There are no books in {workshopFolder}.", "Name the workshop's folder with --workshop."));
         var book = RecordBook.Open(workshopFolder);
         var full = Path.GetFullPath(target);
-        if (string.Equals(full, Path.GetFullPath(book.Path), StringComparison.Ordinal))
+        if (book.Place.File is not { } file)
+            return Whole(full, part => { Fill(RecordBook.Open(BookPlace.InFile(part)), book.Read()); Settle(part); return 0; });
+        if (string.Equals(full, Path.GetFullPath(file), StringComparison.Ordinal))
             throw new InputException(new Problem(target, 0, "The copy would be the books themselves.", "Name another file, best on another disk."));
-        return Whole(full, part => book.WithConnection(source =>
+        return Whole(full, part => book.WithFile(source =>
         {
             using var copy = Open(part, SqliteOpenMode.ReadWriteCreate);
             source.BackupDatabase(copy);
+            copy.Close();
+            Settle(part);
             return 0;
         }));
     }
@@ -33,22 +38,72 @@ public static class BookCopy
         if (!File.Exists(source))
             throw new InputException(new Problem(source, 0, "There is no such file.", "Name a copy made by labelforge backup."));
         Check(source);
-        var target = Path.Combine(workshopFolder, RecordBook.FileName);
+        var place = BookPlace.Of(workshopFolder);
+        if (place.File is not { } target)
+            return (Fill(RecordBook.Open(place), RecordBook.Open(BookPlace.InFile(source)).Read()), null);
         var fresh = target + ".restoring";
-        var entries = Whole(fresh, part => { File.Copy(source, part); return 0; });
+        var entries = Whole(fresh, part =>
+        {
+            // Not a plain copy: the log beside the source, where there is one, belongs to it.
+            using var from = Open(source, SqliteOpenMode.ReadOnly);
+            using var copy = Open(part, SqliteOpenMode.ReadWriteCreate);
+            from.BackupDatabase(copy);
+            copy.Close();
+            Settle(part);
+            return 0;
+        });
         string? kept = null;
         if (File.Exists(target))
         {
             kept = Enumerable.Range(1, 10_000).Select(i => $"{target}.before-restore-{i}").First(p => !File.Exists(p));
-            // The log belongs to the file it was written for.
-            foreach (var ending in new[] { "-wal", "-shm" })
-                if (File.Exists(target + ending))
-                    File.Move(target + ending, kept + ending, overwrite: true);
-            File.Move(target, kept);
+            // Sound books take their log in first, so that the file alone is whole, whatever happens next. The log of damaged
+            // ones belongs to the file it was written for.
+            if (!TrySettle(target))
+            {
+                foreach (var ending in new[] { "-wal", "-shm" })
+                    if (File.Exists(target + ending))
+                        File.Move(target + ending, kept + ending, overwrite: true);
+            }
+            File.Copy(target, kept);
         }
-        File.Move(fresh, target);
+        File.Move(fresh, target, overwrite: true);
         RecordBook.Open(workshopFolder).Read();
         return (entries, kept);
+    }
+
+    // Puts all entries into books that have none.
+    private static long Fill(RecordBook into, Ledger from) => into.Take((ledger, context) =>
+    {
+        if (BookLists.All.Any(l => Correcting.All(ledger, l).Count > 0) || ledger.Corrections.Count > 0)
+            throw new InputException(new Problem(into.Path, 0, "These books hold entries already, and nothing in them is deleted.", "Name an empty database in records: of workshop.yaml, and restore into that."));
+        BookEntry[] all = [.. BookLists.All.SelectMany(l => Correcting.All(from, l)), .. from.Corrections];
+        context.AddRange(all);
+        return (long)all.Length;
+    });
+
+    // One file without a log beside it: needs the books to itself for a moment.
+    private static void Settle(string path)
+    {
+        using var connection = Open(path, SqliteOpenMode.ReadWrite);
+        if (!Equals(Ask(connection, "PRAGMA journal_mode=DELETE"), "delete"))
+            throw new SqliteException("busy", SQLitePCL.raw.SQLITE_BUSY);
+    }
+
+    private static bool TrySettle(string path)
+    {
+        try
+        {
+            Settle(path);
+            return true;
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED)
+        {
+            throw new InputException(new Problem(path, 0, "Another program has the books open.", "Close it, then restore again; nothing was changed."));
+        }
+        catch (SqliteException)
+        {
+            return false;
+        }
     }
 
     private static long Whole(string target, Func<string, int> write)
@@ -58,6 +113,8 @@ public static class BookCopy
         {
             write(part);
             var entries = Check(part);
+            using (var file = new FileStream(part, FileMode.Open, FileAccess.ReadWrite))
+                file.Flush(flushToDisk: true);
             File.Move(part, target, overwrite: true);
             return entries;
         }

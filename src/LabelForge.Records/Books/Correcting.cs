@@ -9,8 +9,10 @@ namespace LabelForge.Records.Books;
 /// <summary>Strikes an entry with a reason, and where something is set, adds the entry that stands instead.</summary>
 public static class Correcting
 {
-    // What an entry hangs on is not changed by a correction: strike it and write a new one.
     private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen"];
+
+    // What an entry hangs on is named as people name it.
+    private static readonly (string Field, string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
 
     /// <summary>Corrects an entry.</summary>
     /// <param name="list">One of <see cref="BookLists.All"/>.</param>
@@ -26,7 +28,7 @@ public static class Correcting
             var entry = Find(ledger, list, id);
             if (ledger.StruckBy(list, id) is { } earlier)
                 throw Refuse($"{list} {id} was struck on {earlier.On:yyyy-MM-dd}: {earlier.Reason}.", earlier.InsteadId is { } now ? $"Correct the entry that stands instead: {list} {now}." : "Write a new entry.");
-            BookEntry? instead = set.Count == 0 ? null : Changed(entry, list, set);
+            BookEntry? instead = set.Count == 0 ? null : Changed(ledger, entry, list, set);
             if (instead is not null)
             {
                 context.Add((object)instead);
@@ -41,22 +43,25 @@ public static class Correcting
     /// <summary>The entry of a list and number, struck or not.</summary>
     public static BookEntry Find(Ledger ledger, string list, int id)
     {
-        IReadOnlyList<BookEntry> all = list switch
-        {
-            BookLists.Receipt => ledger.AllReceipts,
-            BookLists.Batch => ledger.AllBatches,
-            BookLists.Weighing => ledger.AllWeighings,
-            BookLists.Deviation => ledger.AllDeviations,
-            BookLists.Closing => ledger.AllClosings,
-            BookLists.Sale => ledger.AllSales,
-            BookLists.Complaint => ledger.AllComplaints,
-            BookLists.Disposal => ledger.AllDisposals,
-            _ => throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."),
-        };
+        var all = All(ledger, list);
         return all.FirstOrDefault(e => e.Id == id) ?? throw Refuse($"There is no {list} {id}.", all.Count == 0 ? "The list is empty." : $"The last is {all[^1].Id}.");
     }
 
-    private static BookEntry Changed(BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
+    /// <summary>All entries of a list, struck or not.</summary>
+    public static IReadOnlyList<BookEntry> All(Ledger ledger, string list) => list switch
+    {
+        BookLists.Receipt => ledger.AllReceipts,
+        BookLists.Batch => ledger.AllBatches,
+        BookLists.Weighing => ledger.AllWeighings,
+        BookLists.Deviation => ledger.AllDeviations,
+        BookLists.Closing => ledger.AllClosings,
+        BookLists.Sale => ledger.AllSales,
+        BookLists.Complaint => ledger.AllComplaints,
+        BookLists.Disposal => ledger.AllDisposals,
+        _ => throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."),
+    };
+
+    private static BookEntry Changed(Ledger ledger, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
     {
         var type = entry.GetType();
         var json = JsonSerializer.SerializeToNode(entry, type)!.AsObject();
@@ -64,11 +69,29 @@ public static class Correcting
         var fields = type.GetProperties().Where(p => !Fixed.Contains(p.Name)).ToDictionary(p => p.Name, StringComparer.OrdinalIgnoreCase);
         foreach (var (name, text) in set)
         {
-            if (!fields.TryGetValue(name.Replace(" ", "").Replace("-", ""), out var field))
-                throw Refuse($"A {list} has no \"{name}\" to change.", $"Write one of: {string.Join(", ", fields.Keys.Select(Words))}.");
-            json[field.Name] = Value(field, name, text);
+            if (fields.TryGetValue(name.Replace(" ", "").Replace("-", ""), out var field))
+                json[field.Name] = Value(field, name, text);
+            else if (Hangs.FirstOrDefault(h => h.Name == name.ToLowerInvariant().Replace('-', ' ')) is { Field: { } hangs } && type.GetProperty(hangs) is { } on)
+                json[hangs] = HangsOn(ledger, on, text);
+            else
+                throw Refuse($"A {list} has no \"{name}\" to change.", $"Write one of: {string.Join(", ", fields.Keys.Select(Words).Concat(Hangs.Where(h => type.GetProperty(h.Field) is not null).Select(h => h.Name)))}.");
         }
-        return (BookEntry)json.Deserialize(type)!;
+        var changed = (BookEntry)json.Deserialize(type)!;
+        // What turns out serious gets its day of reporting; it runs from the day the maker was told.
+        return changed is Complaint complaint && !set.Keys.Any(k => k.Replace(" ", "").Replace("-", "").Equals(nameof(Complaint.ReportBy), StringComparison.OrdinalIgnoreCase))
+            ? complaint.With(complaint.Serious ? Shop.LastDayToReport(complaint.On) : null)
+            : changed;
+    }
+
+    private static JsonNode? HangsOn(Ledger ledger, PropertyInfo field, string text)
+    {
+        if (text.Length == 0 && Nullable.GetUnderlyingType(field.PropertyType) is not null)
+            return null;
+        if (field.Name == "BatchId")
+            return ledger.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
+        return text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            ? ledger.ReceiptOf(number).Id
+            : throw Refuse($"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3");
     }
 
     private static JsonNode? Value(PropertyInfo field, string name, string text)

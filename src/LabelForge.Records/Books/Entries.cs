@@ -138,6 +138,21 @@ public sealed class Complaint : BookEntry
 
     /// <summary>The day until which the record must be kept.</summary>
     public required DateOnly KeepUntil { get; init; }
+
+    /// <summary>The same with another last day of reporting.</summary>
+    public Complaint With(DateOnly? reportBy) => new()
+    {
+        Id = Id,
+        On = On,
+        By = By,
+        Note = Note,
+        BatchId = BatchId,
+        From = From,
+        What = What,
+        Serious = Serious,
+        ReportBy = reportBy,
+        KeepUntil = KeepUntil,
+    };
 }
 
 /// <summary>Material or pieces thrown away or taken back.</summary>

@@ -3,11 +3,15 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using LabelForge.Measures;
 using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Records.Books;
 
 /// <summary>A material of a frozen recipe: how much was planned, and its file as it stood.</summary>
 public sealed record FrozenLine(string Material, string Name, decimal Grams, string File);
+
+/// <summary>The file of a material that another is made from, as it stood.</summary>
+public sealed record FrozenPart(string Material, string File);
 
 /// <summary>A recipe as it stood when a batch began: scaled amounts, the declaration, and the files themselves.</summary>
 /// <remarks>ISO 22716:2007, 7.2 asks that what is made be documented: formula, and each material with its lot and amount (from memory).</remarks>
@@ -15,22 +19,79 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
 {
     private static readonly JsonSerializerOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    /// <summary>The variant of the recipe; null for the recipe as it stands.</summary>
+    public string? Variant { get; init; }
+
+    /// <summary>By what fraction a weighed amount may be off before it is flagged; null for the usual.</summary>
+    public decimal? Tolerance { get; init; }
+
+    /// <summary>What the materials themselves are made from.</summary>
+    public ImmutableArray<FrozenPart> Parts { get; init; } = [];
+
     /// <summary>Freezes a batch.</summary>
     /// <param name="workshop">The workshop, for the files' text.</param>
     /// <param name="batch">The batch at its real size.</param>
     /// <param name="market">The market of the declaration.</param>
     /// <param name="statement">The declaration then; null where none could be made.</param>
-    public static FrozenRecipe Of(Workshop workshop, BatchFormula batch, string market, string? statement) => new(
-        batch.Recipe.Id, batch.Recipe.Name, batch.Total.Grams, batch.Recipe.Pieces, market, statement,
-        [.. batch.Lines.Select(l => new FrozenLine(l.Material.Id, l.Material.Name, l.Mass.Grams, Text(workshop, l.Material.File)))],
-        Text(workshop, batch.Recipe.File));
+    /// <param name="variant">The variant of the recipe, or null.</param>
+    public static FrozenRecipe Of(Workshop workshop, BatchFormula batch, string market, string? statement, string? variant = null)
+    {
+        var lines = batch.Lines.GroupBy(l => l.Material.Id).Select(g => new FrozenLine(g.Key, g.First().Material.Name, g.Sum(l => l.Mass.Grams), Text(workshop, g.First().Material.File))).ToImmutableArray();
+        return new(batch.Recipe.Id, batch.Recipe.Name, batch.Total.Grams, batch.Recipe.Pieces, market, statement, lines, Text(workshop, batch.Recipe.File))
+        {
+            Variant = variant,
+            Tolerance = batch.Recipe.Tolerance,
+            Parts = [.. PartsOf(workshop, batch.Lines.Select(l => l.Material)).Where(m => lines.All(l => l.Material != m.Id)).Select(m => new FrozenPart(m.Id, Text(workshop, m.File)))],
+        };
+    }
 
     /// <summary>As text for the books.</summary>
     public string ToJson() => JsonSerializer.Serialize(this, Options);
 
     /// <summary>From the books.</summary>
-    public static FrozenRecipe FromJson(string json) => JsonSerializer.Deserialize<FrozenRecipe>(json, Options)
-        ?? throw new InputException(new Problem(null, 0, "A frozen recipe in the books is empty.", "Restore the last backup: labelforge restore BACKUP"));
+    /// <exception cref="InputException">The text is no frozen recipe.</exception>
+    public static FrozenRecipe FromJson(string json)
+    {
+        try
+        {
+            var read = JsonSerializer.Deserialize<FrozenRecipe>(json, Options);
+            return read is null || read.Lines.IsDefault ? throw Unreadable() : read with { Parts = read.Parts.IsDefault ? [] : read.Parts };
+        }
+        catch (JsonException)
+        {
+            throw Unreadable();
+        }
+    }
+
+    /// <summary>The workshop with the materials of this batch as their files stood when it began.</summary>
+    public Workshop AsItStood(Workshop now) => now.With(
+    [
+        .. Lines.Where(l => l.File.Length > 0).Select(l => Read(l.Material, l.File)),
+        .. Parts.Where(p => p.File.Length > 0).Select(p => Read(p.Material, p.File)),
+    ]);
+
+    /// <summary>Whether the recipe, as it stood, had a variant of that name.</summary>
+    public bool HasVariant(string name) => RecipeFile.Length > 0
+        && LabelForge.Recipes.RecipeFile.Read(Recipe, YamlFile.ReadText(RecipeFile, $"recipes/{Recipe}.yaml")).Variants.Any(v => v.Name == name);
+
+    private static Material Read(string id, string text) => MaterialFile.Read(id, YamlFile.ReadText(text, $"materials/{id}.yaml"));
+
+    private static HashSet<Material> PartsOf(Workshop workshop, IEnumerable<Material> materials)
+    {
+        var found = new HashSet<Material>();
+        var open = new Stack<Material>(materials);
+        while (open.TryPop(out var material))
+        {
+            foreach (var part in material.MadeFrom.Select(u => workshop.Material(u.Material, material.File, u.Line)))
+            {
+                if (found.Add(part))
+                    open.Push(part);
+            }
+        }
+        return found;
+    }
+
+    private static InputException Unreadable() => new(new Problem(null, 0, "A frozen recipe in the books cannot be read.", "Restore the last backup: labelforge restore BACKUP"));
 
     private static string Text(Workshop workshop, string file)
     {

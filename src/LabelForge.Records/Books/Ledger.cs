@@ -7,12 +7,15 @@ namespace LabelForge.Records.Books;
 public sealed class Ledger
 {
     private readonly Dictionary<(string List, int Id), Correction> _struck;
+    private readonly Dictionary<(string List, int Id), int> _insteadOf;
+    private Dictionary<int, decimal>? _left;
 
     private Ledger(Func<Type, IEnumerable<BookEntry>> entries)
     {
         T[] All<T>() where T : BookEntry => [.. entries(typeof(T)).Cast<T>().OrderBy(e => e.Id)];
         Corrections = All<Correction>();
         _struck = Corrections.ToDictionary(c => (c.List, c.EntryId));
+        _insteadOf = Corrections.Where(c => c.InsteadId is not null).ToDictionary(c => (c.List, c.InsteadId!.Value), c => c.EntryId);
         AllReceipts = All<Receipt>();
         AllBatches = All<Batch>();
         AllWeighings = All<Weighing>();
@@ -104,6 +107,22 @@ public sealed class Ledger
         return now;
     }
 
+    /// <summary>The number of an entry as it was first written: corrections do not change it.</summary>
+    public int First(string list, int id)
+    {
+        while (_insteadOf.TryGetValue((list, id), out var earlier))
+            id = earlier;
+        return id;
+    }
+
+    /// <summary>What stands on the bottle of a receipt: M and the number that it was first given, whatever was corrected since.</summary>
+    public string Bottle(int receiptId) => FormattableString.Invariant($"M{First(BookLists.Receipt, receiptId)}");
+
+    /// <summary>The receipt that stands for a bottle's number.</summary>
+    /// <exception cref="InputException">There is none, or it was struck for good.</exception>
+    public Receipt ReceiptOf(int number) => Receipts.FirstOrDefault(r => r.Id == Current(BookLists.Receipt, number))
+        ?? throw new InputException(new Problem(null, 0, FormattableString.Invariant($"There is no M{number}{(StruckBy(BookLists.Receipt, number) is { } c ? $" any more: {c.Reason}" : "")}."), "See the lots in the house: labelforge stock-in-hand"));
+
     /// <summary>The batch of a lot code.</summary>
     /// <exception cref="InputException">No batch has that lot.</exception>
     public Batch BatchOf(string lot) => Batches.FirstOrDefault(b => b.Lot == lot)
@@ -113,10 +132,26 @@ public sealed class Ledger
     /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>
     public int? BatchNow(int? batchId) => batchId is { } id ? Current(BookLists.Batch, id) : null;
 
-    /// <summary>Grams (or pieces of packaging) left of a receipt.</summary>
-    public decimal Left(Receipt receipt) => receipt.Amount
-        - Weighings.Where(w => w.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id && BatchNow(w.BatchId) is not null).Sum(w => w.Grams)
-        - Disposals.Where(d => d.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id).Sum(d => d.Amount);
+    /// <summary>Grams (or pieces of packaging) left of a receipt that stands.</summary>
+    public decimal Left(Receipt receipt) => LeftOfAll()[receipt.Id];
+
+    /// <summary>What is left of every receipt that stands, by its number.</summary>
+    public IReadOnlyDictionary<int, decimal> LeftOfAll()
+    {
+        if (_left is { } known)
+            return known;
+        var left = Receipts.ToDictionary(r => r.Id, r => r.Amount);
+        void Take(int? receiptId, decimal amount)
+        {
+            if (receiptId is { } id && Current(BookLists.Receipt, id) is { } now)
+                left[now] -= amount;
+        }
+        foreach (var weighing in Weighings.Where(w => BatchNow(w.BatchId) is not null))
+            Take(weighing.ReceiptId, weighing.Grams);
+        foreach (var disposal in Disposals)
+            Take(disposal.ReceiptId, disposal.Amount);
+        return _left = left;
+    }
 
     /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
     public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) => Receipts

@@ -8,7 +8,7 @@ namespace LabelForge.Records.Books;
 /// <summary>Reads receipts from CSV, as <c>labelforge books receipt</c> writes them or as a maker types them.</summary>
 public static class ReceiptList
 {
-    private static readonly string[] Known = ["number", "on", "by", "material", "supplier", "supplier lot", "amount", "price", "best before", "certificate", "left", "note", "struck by"];
+    private static readonly string[] Known = ["number", "on", "by", "material", "supplier", "supplier lot", "amount", "price", "best before", "certificate", "left", "note", "struck by", "material lot"];
 
     /// <summary>Reads a list; the whole list is read before anything is written, struck lines are left out.</summary>
     /// <exception cref="InputException">Something in it cannot be read, with its line.</exception>

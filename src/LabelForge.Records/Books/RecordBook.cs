@@ -1,48 +1,48 @@
+using System.Data.Common;
 using LabelForge.Measures;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>The books of a workshop: records.db, opened, read and written to.</summary>
+/// <summary>The books of a workshop, opened, read and written to: records.db in its folder, or a server that it names.</summary>
 /// <remarks>
 /// Each write is one transaction that takes the write lock before it reads, so two programs at once cannot both sell the last
-/// bar. SQLite's write-ahead log with full synchronising: what was acknowledged is on the disk.
+/// bar. What was acknowledged is on the disk: SQLite's write-ahead log with full synchronising, or the server's own.
 /// </remarks>
 public sealed class RecordBook
 {
     /// <summary>The file's name in the workshop's folder.</summary>
     public const string FileName = "records.db";
 
-    private readonly DbContextOptions<RecordsContext> _options;
+    private readonly BookStore _store;
 
-    private RecordBook(string path)
-    {
-        Path = path;
-        var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, Pooling = false, DefaultTimeout = 20 };
-        _options = new DbContextOptionsBuilder<RecordsContext>().UseSqlite(connection.ToString()).Options;
-    }
+    private RecordBook(BookPlace place, int patience) => (Place, _store) = (place, BookStore.Of(place, patience));
 
-    /// <summary>The file.</summary>
-    public string Path { get; }
+    /// <summary>Where they are kept.</summary>
+    public BookPlace Place { get; }
 
-    /// <summary>Whether a workshop has books yet.</summary>
-    public static bool Exists(string workshopFolder) => File.Exists(System.IO.Path.Combine(workshopFolder, FileName));
+    /// <summary>The file, or how messages name the server.</summary>
+    public string Path => Place.Shown;
+
+    /// <summary>Whether a workshop has books yet; a server always counts as having them.</summary>
+    public static bool Exists(string workshopFolder) => BookPlace.Of(workshopFolder) is var place && (place.File is not { } file || File.Exists(file));
 
     /// <summary>Opens a workshop's books; makes them where there are none, and brings an older version's up to date.</summary>
-    /// <exception cref="InputException">The file is damaged, from a newer version, or cannot be written.</exception>
-    public static RecordBook Open(string workshopFolder)
+    /// <exception cref="InputException">They are damaged, from a newer version, or cannot be reached or written.</exception>
+    public static RecordBook Open(string workshopFolder) => Open(BookPlace.Of(workshopFolder));
+
+    /// <summary>Opens the books of a place.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="patience">How long a writer waits for another, in seconds.</param>
+    public static RecordBook Open(BookPlace place, int patience = BookStore.Patience)
     {
-        var book = new RecordBook(System.IO.Path.Combine(workshopFolder, FileName));
+        var book = new RecordBook(place, patience);
         return book.Guarded(() =>
         {
-            using var context = new RecordsContext(book._options);
-            var known = context.Database.GetMigrations().ToArray();
-            if (File.Exists(book.Path) && context.Database.GetAppliedMigrations().FirstOrDefault(m => !known.Contains(m)) is { } newer)
-                throw new InputException(new Problem(book.Path, 0, $"These books were written by a newer version of labelforge ({newer}).", "Use that version, or restore a backup made by this one."));
-            if (!File.Exists(book.Path) || context.Database.GetPendingMigrations().Any())
-                context.Database.Migrate();
-            context.Database.ExecuteSqlRaw("PRAGMA journal_mode=WAL;");
+            using var context = book._store.Open();
+            book._store.Ready(context);
+            book._store.BringUpToDate(context, book.Path);
             return book;
         });
     }
@@ -50,20 +50,27 @@ public sealed class RecordBook
     /// <summary>Reads the books as they stand: one moment, corrections applied.</summary>
     public Ledger Read() => Guarded(() =>
     {
-        using var context = new RecordsContext(_options);
-        using var moment = context.Database.BeginTransaction(System.Data.IsolationLevel.Serializable);
+        using var context = _store.Open();
+        using var moment = _store.BeginReading(context);
         return Ledger.Load(context);
     });
 
     /// <summary>Adds entries, all or none; the rules are checked against the books as they stand at that moment.</summary>
     /// <param name="write">Given the books and the tables, adds entries and gives an answer.</param>
-    public T Write<T>(Func<Ledger, RecordsContext, T> write) => Guarded(() =>
+    public T Write<T>(Func<Ledger, RecordsContext, T> write) => Write(write, numbersGiven: false);
+
+    /// <summary>Adds entries of other books, under the numbers that they had.</summary>
+    internal T Take<T>(Func<Ledger, RecordsContext, T> write) => Write(write, numbersGiven: true);
+
+    private T Write<T>(Func<Ledger, RecordsContext, T> write, bool numbersGiven) => Guarded(() =>
     {
-        using var context = new RecordsContext(_options);
-        using var moment = context.Database.BeginTransaction(System.Data.IsolationLevel.Serializable);
+        using var context = _store.Open();
+        using var moment = _store.BeginWriting(context);
         var before = Ledger.Load(context);
         var answer = write(before, context);
         context.SaveChanges();
+        if (numbersGiven)
+            _store.NumbersWereGiven(context);
         // The lock is held, so the books are what they were and what was added.
         Balance.Check(before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]));
         moment.Commit();
@@ -71,10 +78,9 @@ public sealed class RecordBook
     });
 
     /// <summary>Runs something on the open file; used by backup.</summary>
-    internal T WithConnection<T>(Func<SqliteConnection, T> use) => Guarded(() =>
+    internal T WithFile<T>(Func<SqliteConnection, T> use) => Guarded(() =>
     {
-        using var context = new RecordsContext(_options);
-        context.Database.OpenConnection();
+        using var context = _store.Open();
         return use((SqliteConnection)context.Database.GetDbConnection());
     });
 
@@ -84,11 +90,15 @@ public sealed class RecordBook
         {
             return action();
         }
-        catch (DbUpdateException e) when (e.InnerException is SqliteException inner)
+        catch (DbUpdateException e) when (e.InnerException is DbException inner)
         {
             throw BookTrouble.Of(inner, Path);
         }
-        catch (SqliteException e)
+        catch (InvalidOperationException e) when (e.InnerException is DbException inner)
+        {
+            throw BookTrouble.Of(inner, Path);
+        }
+        catch (DbException e)
         {
             throw BookTrouble.Of(e, Path);
         }

@@ -2,9 +2,21 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>The tables of records.db. Rows are added and never changed; the database itself refuses otherwise.</summary>
-public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : DbContext(options)
+/// <summary>The tables of the books. Rows are added and never changed; the database itself refuses otherwise.</summary>
+public class RecordsContext : DbContext
 {
+    /// <summary>The tables in a file (SQLite).</summary>
+    public RecordsContext(DbContextOptions<RecordsContext> options)
+        : base(options)
+    {
+    }
+
+    /// <summary>The tables in another place.</summary>
+    private protected RecordsContext(DbContextOptions options)
+        : base(options)
+    {
+    }
+
     public DbSet<Receipt> Receipts => Set<Receipt>();
 
     public DbSet<Batch> Batches => Set<Batch>();
@@ -23,6 +35,17 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
 
     public DbSet<Correction> Corrections => Set<Correction>();
 
+    /// <summary>The names of the tables.</summary>
+    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "Corrections"];
+
+    /// <inheritdoc/>
+    public override int SaveChanges(bool acceptAllChangesOnSuccess)
+    {
+        foreach (var entry in ChangeTracker.Entries<BookEntry>().Where(e => e.State == EntityState.Added))
+            Sound.Check(entry.Entity);
+        return base.SaveChanges(acceptAllChangesOnSuccess);
+    }
+
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder model)
     {
@@ -39,3 +62,6 @@ public sealed class RecordsContext(DbContextOptions<RecordsContext> options) : D
         model.Entity<Correction>().HasIndex(c => new { c.List, c.EntryId }).IsUnique();
     }
 }
+
+/// <summary>The same tables on a PostgreSQL server; a type of its own, since its migrations are written in other words.</summary>
+public sealed class ServerRecordsContext(DbContextOptions<ServerRecordsContext> options) : RecordsContext(options);

@@ -6,24 +6,41 @@ using LabelForge.Recipes;
 namespace LabelForge.Records.Books;
 
 /// <summary>What the label of a lot must say by what was really weighed, beside what the recipe says.</summary>
-/// <param name="Weighed">The declaration of what was weighed; a material not yet weighed counts as planned.</param>
-/// <param name="Planned">The declaration of the batch as it was begun, by today's material files.</param>
+/// <param name="Workshop">The workshop with the materials as their files stood when the batch began.</param>
+/// <param name="Formula">What was really weighed; a material not yet weighed counts as planned.</param>
+/// <param name="Weighed">The declaration of what was really weighed.</param>
+/// <param name="Planned">The declaration of the batch as it was begun.</param>
 /// <param name="Changes">What differs, one sentence each; empty where the label holds.</param>
-public sealed record WeighedLabel(Declaration Weighed, Declaration Planned, IReadOnlyList<string> Changes)
+public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Declaration Weighed, Declaration Planned, IReadOnlyList<string> Changes)
 {
-    /// <summary>Compares the two declarations.</summary>
+    /// <summary>Binds a label to what was weighed.</summary>
+    /// <param name="workshop">The workshop as it stands today.</param>
+    /// <param name="recipe">The recipe as it stands today: its words stand on the label.</param>
+    /// <param name="ledger">The books.</param>
+    /// <param name="batch">The batch.</param>
+    /// <param name="market">The market of the label.</param>
+    /// <param name="on">The day to judge by.</param>
     public static WeighedLabel Of(Workshop workshop, Recipe recipe, Ledger ledger, Batch batch, Market market, DateOnly on)
     {
+        var frozen = FrozenRecipe.FromJson(batch.Frozen);
+        if (recipe.Id != batch.Recipe)
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} ({batch.Recipe}) in the books, not {recipe.Id}.", $"Print it with: {batch.Recipe} --lot {batch.Lot}, or give the lot of this recipe."));
+        if (frozen.Variant is { } variant && !recipe.Variants.IsEmpty)
+            recipe = recipe.Variant(variant);
+        // A new name for the same product is no mistake; the name of another variant is.
+        if (recipe.Name != batch.Product && (frozen.Variant is not null || frozen.HasVariant(recipe.Name)))
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {batch.Recipe} {(frozen.Variant is { } own ? $"--variant \"{own}\" " : "")}--lot {batch.Lot}"));
+        var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);
         var lines = Bench.Compare(ledger, batch);
-        var known = lines.Where(l => workshop.Materials.ContainsKey(l.Line.Material)).ToArray();
-        if (known.Length < lines.Count)
-            throw new InputException(new Problem(recipe.File, 0, $"Lot {batch.Lot} was made with {lines.First(l => !known.Contains(l)).Line.Material}, which the workshop no longer has.", "Put its file back into materials/; the books hold its text."));
-        Declaration Declare(Func<(FrozenLine Line, decimal Weighed, bool Off), decimal> grams) =>
-            DeclarationBuilder.Build(workshop, BatchSize.Of(workshop, recipe, known.Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned), kind, market, on);
-        var planned = Declare(l => l.Line.Grams);
-        var weighed = Declare(l => l.Weighed > 0 ? l.Weighed : l.Line.Grams);
-        return new WeighedLabel(weighed, planned, Differences(planned, weighed));
+        var closing = ledger.ClosingOf(batch);
+        var pieces = closing is { Made: > 0 } ? closing.Made : batch.PiecesPlanned;
+        var plan = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Line.Grams)), batch.PiecesPlanned);
+        var real = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)), pieces);
+        var planned = DeclarationBuilder.Build(stood, plan, kind, market, on);
+        var weighed = DeclarationBuilder.Build(stood, real, kind, market, on);
+        return new WeighedLabel(stood, real, weighed, planned,
+            [.. Differences(planned, weighed), .. Since(workshop, recipe, planned, kind, market, on), .. Net(recipe, real, closing)]);
     }
 
     private static List<string> Differences(Declaration planned, Declaration weighed)
@@ -38,5 +55,31 @@ public sealed record WeighedLabel(Declaration Weighed, Declaration Planned, IRea
             changes.Add($"The order changed: {after[first]} now stands before {before[first]}.");
         }
         return changes;
+    }
+
+    // The files may have changed since: a lot is labelled by what it was made of then.
+    private static IEnumerable<string> Since(Workshop workshop, Recipe recipe, Declaration planned, ProductKind kind, Market market, DateOnly on)
+    {
+        Declaration today;
+        try
+        {
+            today = DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, recipe), kind, market, on);
+        }
+        catch (InputException)
+        {
+            // Today's files may be half changed; the lot does not need them.
+            yield break;
+        }
+        if (today.Statement != planned.Statement)
+            yield return "The recipe or a material's file has changed since this lot was begun, and today's declaration would be another; the lot keeps its own.";
+    }
+
+    private static IEnumerable<string> Net(Recipe recipe, BatchFormula real, Closing? closing)
+    {
+        if (recipe.Net?.Mass is not { } declared || closing is null || closing.Made == 0)
+            yield break;
+        var each = closing.YieldGrams is { } yield ? yield / closing.Made : real.PerPiece.Grams;
+        if (each < declared.Grams)
+            yield return FormattableString.Invariant($"The pieces weigh {each:0.#} g on average, less than the {declared.Grams:0.#} g declared: weigh each piece, or declare less.");
     }
 }

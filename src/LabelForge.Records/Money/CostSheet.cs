@@ -37,10 +37,19 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
         if (ledger.ClosingOf(batch) is not { } closing || closing.Made == closing.Rejected)
             throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} has no pieces to bear its cost.", $"Close it first: labelforge batch close {batch.Lot} --made N"));
         var receipts = ledger.Receipts.ToDictionary(r => r.Id);
-        var used = ledger.WeighedInto(batch).GroupBy(w => w.Material).Select(g => new CostLine(
-            workshop.Materials.TryGetValue(g.Key, out var m) ? m.Name : g.Key,
-            g.Sum(w => w.ReceiptId is { } id && ledger.Current(BookLists.Receipt, id) is { } now ? w.Grams * receipts[now].Price / receipts[now].Amount : 0),
-            false, $"paid for {string.Join(", ", g.Select(w => w.ReceiptId is { } id ? $"M{ledger.Current(BookLists.Receipt, id)}" : "nothing").Distinct())}"));
+        var used = ledger.WeighedInto(batch).GroupBy(w => (w.Material, Kept: w.ReceiptId is not null)).Select(g =>
+        {
+            var material = workshop.Materials.GetValueOrDefault(g.Key.Material);
+            if (g.Key.Kept)
+            {
+                return new CostLine(material?.Name ?? g.Key.Material,
+                    g.Sum(w => ledger.Current(BookLists.Receipt, w.ReceiptId!.Value) is { } now ? w.Grams * receipts[now].Price / receipts[now].Amount : 0),
+                    false, $"paid for {string.Join(", ", g.Select(w => ledger.Bottle(w.ReceiptId!.Value)).Distinct())}");
+            }
+            // Not out of the books' stock: at the price of its pack, and said to be.
+            var each = material is null ? new UnitPrice(0, "not in the books, and no longer in the workshop") : UnitPrice.Of(material, null);
+            return new CostLine(material?.Name ?? g.Key.Material, g.Sum(w => w.Grams) * each.Each, false, $"not out of the stock; {each.Source}");
+        });
         var pieces = closing.Made - closing.Rejected;
         return new CostSheet(pieces, [.. used, .. Besides(workshop, pieces, costs, ledger)], costs);
     }

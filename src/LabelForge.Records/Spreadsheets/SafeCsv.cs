@@ -29,7 +29,7 @@ public static class SafeCsv
     private static string Cell(object? value) => value switch
     {
         null => "",
-        decimal figure => figure.ToString("0.############", CultureInfo.InvariantCulture),
+        decimal figure => figure.ToString("0.############################", CultureInfo.InvariantCulture),
         int or long => Convert.ToString(value, CultureInfo.InvariantCulture)!,
         DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         _ => Text(Convert.ToString(value, CultureInfo.InvariantCulture) ?? ""),

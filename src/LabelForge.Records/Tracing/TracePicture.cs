@@ -12,7 +12,7 @@ public static class TracePicture
     /// <summary>The picture as SVG.</summary>
     public static string Svg(Trace trace)
     {
-        var materials = trace.Uses.Select(u => u.MaterialLot).Distinct().ToList();
+        var materials = trace.Bottles.Select(b => b.MaterialLot).ToList();
         var lots = trace.Batches.Select(b => b.Lot).ToList();
         var deliveries = trace.Deliveries.ToList();
         var high = Title + Math.Max(1, Math.Max(Math.Max(materials.Count, lots.Count), deliveries.Count)) * (BoxHeight + Gap) + Edge;
@@ -26,11 +26,11 @@ public static class TracePicture
             Line(svg, 1, lots.IndexOf(deliveries[i].Lot), i, $"{deliveries[i].Pieces}");
         for (var i = 0; i < materials.Count; i++)
         {
-            var use = trace.Uses.First(u => u.MaterialLot == materials[i]);
-            Box(svg, 0, i, $"M{use.MaterialLot} {use.Material}", $"{use.Supplier} {use.SupplierLot}");
+            var bottle = trace.Bottles[i];
+            Box(svg, 0, i, $"M{bottle.MaterialLot} {bottle.Material}", $"{bottle.Supplier} {bottle.SupplierLot}");
         }
         for (var i = 0; i < lots.Count; i++)
-            Box(svg, 1, i, $"{trace.Batches[i].Lot}  {trace.Batches[i].Product}", $"{trace.Batches[i].Made} made, {trace.Batches[i].Left} in the house");
+            Box(svg, 1, i, $"{trace.Batches[i].Lot}  {trace.Batches[i].Product}", trace.Batches[i].Open ? "not finished" : $"{trace.Batches[i].Made} made, {trace.Batches[i].Left} in the house");
         for (var i = 0; i < deliveries.Count; i++)
             Box(svg, 2, i, deliveries[i].To, string.Create(CultureInfo.InvariantCulture, $"{deliveries[i].Pieces} on {deliveries[i].On:yyyy-MM-dd}{(deliveries[i].Gift ? ", given" : "")}"));
         return svg.Append("</svg>\n").ToString();

@@ -51,7 +51,7 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
         if (wish.Lot is { } lot)
         {
             var bound = LotRecipe.Of(workshop, recipe, lot, market, options.Today());
-            (recipe, changes) = (bound.Recipe, bound.Changes);
+            (workshop, recipe, changes) = (bound.Workshop, bound.Recipe, bound.Changes);
         }
         return LabelJob.Prepare(workshop, recipe, market, wish.Design, wish.Lot, options.Today());
     }

@@ -38,6 +38,9 @@ public sealed record Business(
     /// <summary>Who answers for the product in a market where that is another, by the market's code.</summary>
     public ImmutableDictionary<string, string> Responsible { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>How to reach the server that keeps the books, where they are not kept in the folder; null for the folder.</summary>
+    public string? Records { get; init; }
+
     /// <summary>The responsible person's name and address in a market (Regulation (EC) No 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
     public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
 
@@ -63,7 +66,7 @@ public sealed record Business(
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file)
     {
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -79,6 +82,7 @@ public sealed record Business(
         {
             Language = ReadLanguage(file.OptionalText("language")),
             Responsible = ReadResponsible(file),
+            Records = file.OptionalText("records")?.Text,
         };
     }
 

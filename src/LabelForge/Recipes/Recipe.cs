@@ -66,6 +66,9 @@ public sealed record Recipe
     /// <summary>How many pieces the batch makes.</summary>
     public required int Pieces { get; init; }
 
+    /// <summary>By what fraction a weighed amount may be off before it is flagged, 0.01 for 1 %; null for the usual.</summary>
+    public decimal? Tolerance { get; init; }
+
     /// <summary>The declared net quantity of a piece; null where it is to be computed.</summary>
     public NetAmount? Net { get; init; }
 

@@ -12,7 +12,7 @@ public static class RecipeFile
     private static readonly string[] Keys =
     [
         "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes", "on the market since",
-        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as",
+        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance",
     ];
 
     /// <summary>The keys that a recipe's file may have.</summary>
@@ -44,6 +44,7 @@ public static class RecipeFile
             Superfat = SoapText.ReadSuperfat(file.OptionalText("superfat")),
             DeclareAs = SoapText.ReadDeclareAs(file.OptionalText("declare as")),
             DeclareAsLine = file.OptionalText("declare as")?.Line ?? 0,
+            Tolerance = file.OptionalText("tolerance") is { } tolerance ? ReadTolerance(tolerance) : null,
             Pieces = ReadPieces(file.Required("pieces", "8")),
             Net = net is null ? null : ReadNet(net),
             NetLine = net?.Line ?? 0,
@@ -76,6 +77,14 @@ public static class RecipeFile
         int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is > 0 and <= 1_000_000
             ? pieces
             : throw node.Refuse($"\"{node.Text}\" is not a number of pieces.", "Write a whole number above zero: pieces: 8");
+
+    private static decimal ReadTolerance(TextNode node)
+    {
+        var figure = node.Text.EndsWith('%') ? node.Text.TrimEnd('%', ' ') : "";
+        return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 50
+            ? percent / 100m
+            : throw node.Refuse($"\"{node.Text}\" is not how far a weighed amount may be off.", "Write a share of the amount, above 0 and at most 50 %: tolerance: 1 %");
+    }
 
     private static NetAmount ReadNet(TextNode node)
     {

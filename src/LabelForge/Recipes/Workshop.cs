@@ -41,6 +41,9 @@ public sealed class Workshop
         return new Workshop(folder, business, materials.ToImmutable());
     }
 
+    /// <summary>The same workshop with other files for some materials, as they stood on another day.</summary>
+    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))));
+
     /// <summary>Reads a recipe, by id or by the path of its file.</summary>
     /// <exception cref="InputException">There is no such recipe, or something in it is wrong.</exception>
     public Recipe Recipe(string idOrPath)

@@ -1,16 +1,21 @@
 using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Records.Books;
+using LabelForge.Records.Money;
+using LabelForge.Records.Spreadsheets;
+using Trace = LabelForge.Records.Tracing.Trace;
 
 namespace LabelForge.Records.Tests.Books;
 
 public class MonthTests
 {
     /// <summary>40 batches, 300 sales, mistakes and corrections; beside them a plain tally kept by hand.</summary>
-    [Fact]
-    public void A_month_of_a_makers_life_leaves_books_that_balance_to_the_gram_and_the_cent()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_month_of_a_makers_life_leaves_books_that_balance_to_the_gram_and_the_cent(bool server)
     {
-        using var shop = new TestShop();
+        using var shop = server ? TestShop.OnServer() : new TestShop();
         var random = new Random(6);
         var book = shop.Book;
         var stock = new Dictionary<string, decimal> { ["base"] = 0, ["castor-oil"] = 0, ["scent"] = 0 };
@@ -82,7 +87,31 @@ public class MonthTests
             Assert.Equal(left, ledger.PiecesLeft(ledger.BatchOf(lot)));
         Assert.Equal(money, ledger.Sales.Sum(s => s.Paid));
         Assert.Equal(spent, ledger.Receipts.Sum(r => r.Price));
+        Assert.InRange(ledger.Sales.Count, 270, 300);
         Assert.NotEmpty(ledger.Corrections);
         Balance.Check(ledger);
+
+        // Every cent paid for materials is in a batch or still on the shelf.
+        var inBatches = ledger.Batches.Sum(b => CostSheet.Of(shop.Workshop, b, CostsFile.None, ledger).Batch);
+        var onTheShelf = ledger.Receipts.Sum(r => r.Price * ledger.Left(r) / r.Amount);
+        Assert.Equal(spent, Math.Round(inBatches + onTheShelf, 12));
+        // Each piece that left is found from the material lots, once.
+        Assert.Equal(ledger.Sales.Count, Trace.Of(ledger, "base").Deliveries.Count);
+        Assert.Equal(Trace.Of(ledger, "castor-oil").Deliveries.Sum(d => d.Pieces), ledger.Sales.Sum(s => s.Pieces));
+
+        // All lists written, and read back into books that are new, say the same.
+        using var other = server ? TestShop.OnServer() : new TestShop();
+        var lists = (string[])[.. BookLists.All, BookLists.Correction];
+        string Csv(Ledger of, string list) => SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
+        foreach (var list in lists)
+            File.WriteAllText(Path.Combine(other.Folder, $"{list}.csv"), Csv(ledger, list));
+        string[] files = [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))];
+        var (added, known) = ListImport.ReadFiles(other.Book, files, TestShop.Day, "B");
+        Assert.Equal((ledger.Corrections.Count + BookLists.All.Sum(l => Correcting.All(ledger, l).Count), 0), (added, known));
+        foreach (var list in lists)
+            Assert.Equal(Csv(ledger, list), Csv(other.Book.Read(), list));
+        // A second time nothing is new; and what is written next gets a new number.
+        Assert.Equal((0, added), ListImport.ReadFiles(other.Book, files, TestShop.Day, "B"));
+        Assert.Equal(ledger.AllReceipts[^1].Id + 1, other.Receive("base", 1, 1).Id);
     }
 }

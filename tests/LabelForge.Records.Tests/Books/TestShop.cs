@@ -9,9 +9,9 @@ public sealed class TestShop : IDisposable
 {
     public static readonly DateOnly Day = new(2026, 11, 2);
 
-    public TestShop()
+    public TestShop(string? server = null)
     {
-        Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\n");
+        Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\n" + (server is null ? "" : $"records: \"{server}\"\n"));
         Write("materials/base.yaml", "name: Base\nkind: base\nlisted: label\ncontains:\n  - Glycerin: 40-50 %\n  - Water: 30-35 %\n  - Sodium Stearate: 20-25 %\npacks: [ { size: 2 kg, price: 20.00 }, { size: 500 g, price: 7.00 } ]\n");
         Write("materials/castor-oil.yaml", "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\ndensity: 0.96 g/mL\npacks: [ { size: 250 mL, price: 6.00 } ]\n");
         Write("materials/scent.yaml", "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\npacks: [ { size: 60 g, price: 9.00 } ]\n");
@@ -19,6 +19,9 @@ public sealed class TestShop : IDisposable
         Write("recipes/bar.yaml", "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: castor-oil, amount: 27 g }\n  - { use: scent, amount: 18 g }\npieces: 8\nnet: 113 g\n");
         Book = RecordBook.Open(Folder);
     }
+
+    /// <summary>The same shop with its books on a server.</summary>
+    public static TestShop OnServer() => new(TestServer.NewDatabase());
 
     // In memory where the machine has it: what these tests prove does not hang on how long a disk takes to sync.
     public string Folder { get; } = Directory.Exists("/dev/shm")
@@ -71,7 +74,7 @@ public sealed class TestShop : IDisposable
 
     public void Dispose() => Directory.Delete(Folder, recursive: true);
 
-    private void Write(string file, string text)
+    public void Write(string file, string text)
     {
         var path = Path.Combine(Folder, file);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);

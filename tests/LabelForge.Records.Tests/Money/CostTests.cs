@@ -58,7 +58,7 @@ public class CostTests : IDisposable
         _shop.Receive("base", 1000, 12);
         _shop.Receive("castor-oil", 270, 2.70m);
         _shop.Receive("scent", 180, 18);
-        var lot = _shop.Finish("26T02-01E", made: 8, rejected: 2);
+        var lot = _shop.Finish("26R02-01X", made: 8, rejected: 2);
         var ledger = _shop.Book.Read();
         var sheet = CostSheet.Of(_shop.Workshop, ledger.BatchOf(lot), CostsFile.None, ledger);
         // 500 g at 0.02, 400 g at 0.012, 27 g at 0.01, 18 g at 0.1; six good pieces bear it.

@@ -8,21 +8,26 @@ using Trace = LabelForge.Records.Tracing.Trace;
 
 namespace LabelForge.Records.Tests.Tracing;
 
-public class TraceTests : IDisposable
+public abstract class TraceTests : IDisposable
 {
-    private readonly TestShop _shop = new();
+    private readonly TestShop _shop;
 
-    public TraceTests()
+    protected TraceTests(TestShop shop)
     {
+        _shop = shop;
         _shop.Stock();
-        Shop.Sell(_shop.Book, _shop.Finish("26T02-01E"), 3, "Ann <&>", 21, TestShop.Day, "A");
-        Shop.Sell(_shop.Book, "26T02-01E", 2, "=market day", 0, TestShop.Day, "A");
+        Shop.Sell(_shop.Book, _shop.Finish("26R02-01X"), 3, "Ann <&>", 21, TestShop.Day, "A");
+        Shop.Sell(_shop.Book, "26R02-01X", 2, "=market day", 0, TestShop.Day, "A");
         var other = _shop.Receive("scent", 100, 12, TestShop.Day.AddDays(5));
         Assert.Equal(4, other.Id);
-        Shop.Sell(_shop.Book, _shop.Finish("26T02-02N"), 1, "Bea", 7, TestShop.Day, "A");
+        Shop.Sell(_shop.Book, _shop.Finish("26R02X02N"), 1, "Bea", 7, TestShop.Day, "A");
     }
 
-    public void Dispose() => _shop.Dispose();
+    public void Dispose()
+    {
+        _shop.Dispose();
+        GC.SuppressFinalize(this);
+    }
 
     [Fact]
     public void From_a_bottle_to_the_people_who_have_what_was_made_of_it()
@@ -34,9 +39,9 @@ public class TraceTests : IDisposable
     }
 
     [Theory]
-    [InlineData("26T02-02N", "M1 M2 M4")]
+    [InlineData("26R02X02N", "M1 M2 M4")]
     [InlineData("Bea", "M1 M2 M4")]
-    [InlineData("26t02-01e", "M1 M2 M3")]
+    [InlineData("26r02-01x", "M1 M2 M3")]
     public void From_a_bar_or_a_buyer_back_to_the_bottles(string from, string bottles) =>
         Assert.Equal(bottles, string.Join(' ', Follow(from).Uses.Select(u => $"M{u.MaterialLot}").Distinct()));
 
@@ -45,6 +50,24 @@ public class TraceTests : IDisposable
     {
         Correcting.Of(_shop.Book, "sale", 3, new Dictionary<string, string> { ["to"] = "Cleo" }, "wrong name", TestShop.Day, "A");
         Assert.Equal(["Cleo"], Follow("M4").Deliveries.Select(d => d.To));
+    }
+
+    [Fact]
+    public void A_bottle_is_found_by_the_number_on_it_after_its_receipt_was_corrected_and_says_what_is_left_in_it()
+    {
+        Correcting.Of(_shop.Book, "receipt", 4, new Dictionary<string, string> { ["supplier lot"] = "H101" }, "misread", TestShop.Day, "A");
+        foreach (var name in new[] { "M4", "H101", "M5" })
+            Assert.Equal((4, 82m, "Bea"), (Follow(name).Bottles.Single().MaterialLot, Follow(name).Bottles.Single().Left, Follow(name).Deliveries.Single().To));
+        _shop.Receive("bag", 100, 6);
+        Assert.Equal((100m, 0), (Follow("bag").Bottles.Single().Left, Follow("bag").Batches.Count));
+    }
+
+    [Fact]
+    public void A_lot_whose_code_was_corrected_is_found_by_what_stood_on_the_label()
+    {
+        Correcting.Of(_shop.Book, "batch", 2, new Dictionary<string, string> { ["lot"] = "26R02-03T" }, "wrong number", TestShop.Day, "A");
+        Assert.Equal("Bea", Follow("26R02X02N").Deliveries.Single().To);
+        Assert.Contains("went to Bea", Follow("be").From);
     }
 
     [Fact]
@@ -81,3 +104,9 @@ public class TraceTests : IDisposable
 
     private Trace Follow(string from) => Trace.Of(_shop.Book.Read(), from);
 }
+
+/// <summary>Tracing in books in a file.</summary>
+public sealed class FileTraceTests() : TraceTests(new TestShop());
+
+/// <summary>Tracing in books on a server.</summary>
+public sealed class ServerTraceTests() : TraceTests(TestShop.OnServer());

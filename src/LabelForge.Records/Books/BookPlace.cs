@@ -1,0 +1,47 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
+using Npgsql;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>Where a workshop keeps its books: a file in its folder, or a PostgreSQL server that several benches share.</summary>
+/// <param name="Shown">How messages name the place; never a password.</param>
+/// <param name="File">The file; null for a server.</param>
+/// <param name="Server">How to reach the server; null for a file.</param>
+public sealed record BookPlace(string Shown, string? File, string? Server)
+{
+    private const string Example = "records: \"Host=127.0.0.1;Database=books;Username=maker\" (the password in PGPASSWORD or .pgpass), or leave the line out to keep the books in the folder.";
+
+    /// <summary>The place that a workshop's file names with <c>records</c>; the folder where it names none.</summary>
+    /// <exception cref="InputException">workshop.yaml cannot be read, or what it says is no way to a server.</exception>
+    public static BookPlace Of(string workshopFolder)
+    {
+        var yaml = Path.Combine(workshopFolder, "workshop.yaml");
+        var server = System.IO.File.Exists(yaml) ? YamlFile.Read(yaml, "workshop.yaml").OptionalText("records") : null;
+        return server is null ? InFile(Path.Combine(workshopFolder, RecordBook.FileName)) : OnServer(server.Text, server.Line);
+    }
+
+    /// <summary>A file.</summary>
+    public static BookPlace InFile(string path) => new(path, path, null);
+
+    /// <summary>A server, by its connection string.</summary>
+    /// <exception cref="InputException">It is none.</exception>
+    public static BookPlace OnServer(string connection, int line = 0)
+    {
+        try
+        {
+            var read = new NpgsqlConnectionStringBuilder(connection);
+            if (string.IsNullOrWhiteSpace(read.Host) || string.IsNullOrWhiteSpace(read.Database))
+                throw new InputException(new Problem("workshop.yaml", line, "\"records\" does not say which server and database keep the books.", "Write " + Example));
+            read.ApplicationName = "labelforge";
+            // Errors may name the values that they are about only here, where the books belong to the one who reads them.
+            read.IncludeErrorDetail = false;
+            return new BookPlace(FormattableString.Invariant($"{read.Database} on {read.Host}:{read.Port}"), null, read.ToString());
+        }
+        catch (ArgumentException e)
+        {
+            throw new InputException(new Problem("workshop.yaml", line, $"\"records\" cannot be read ({e.Message.TrimEnd('.')}).", "Write " + Example));
+        }
+    }
+}

@@ -1,0 +1,177 @@
+using System.Data;
+using System.Globalization;
+using LabelForge.Measures;
+using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.EntityFrameworkCore.Storage;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>What differs between the places that books are kept in: how they are opened, and how one writer at a time is let in.</summary>
+internal abstract class BookStore
+{
+    /// <summary>How long a writer waits for another, in seconds.</summary>
+    public const int Patience = 20;
+
+    /// <summary>The store of a place.</summary>
+    public static BookStore Of(BookPlace place, int patience = Patience) =>
+        place.Server is { } server ? new ServerStore(server, patience) : new FileStore(place.File!, patience);
+
+    /// <summary>A context on the store.</summary>
+    public abstract RecordsContext Open();
+
+    /// <summary>Looks whether the store can be read at all, and makes it ready for its first use.</summary>
+    public abstract void Ready(RecordsContext context);
+
+    /// <summary>Begins a moment in which nobody else writes.</summary>
+    public abstract IDbContextTransaction BeginWriting(RecordsContext context);
+
+    /// <summary>Begins a moment in which the books stand still for the reader.</summary>
+    public abstract IDbContextTransaction BeginReading(RecordsContext context);
+
+    /// <summary>Makes what a new or older version's books lack, all in one moment: killed in the middle, it never began.</summary>
+    /// <remarks>Not by the framework's own routine, which leaves a lock behind when it is killed.</remarks>
+    public void BringUpToDate(RecordsContext context, string shown)
+    {
+        var known = context.Database.GetMigrations().ToArray();
+        var before = Applied(context);
+        if (Newer(before, known) is { } newer)
+            throw new InputException(new Problem(shown, 0, $"These books were written by a newer version of labelforge ({newer}).", "Use that version, or restore a backup made by this one."));
+        if (before.Length == known.Length)
+            return;
+        using var moment = BeginWriting(context);
+        // Another program may have done it while this one waited.
+        var applied = Applied(context);
+        if (applied.Length < known.Length)
+        {
+            var script = context.GetService<IMigrator>().GenerateScript(applied.LastOrDefault() ?? "0", known[^1], MigrationsSqlGenerationOptions.NoTransactions);
+            Run(context, script);
+        }
+        moment.Commit();
+    }
+
+    /// <summary>Tells the store that entries were added under numbers of their own.</summary>
+    public virtual void NumbersWereGiven(RecordsContext context)
+    {
+    }
+
+    /// <summary>A query that says whether the table of migrations is there: 1 or 0.</summary>
+    protected abstract string HasHistory { get; }
+
+    // Not by the framework's own question, which lets a server's transaction fail where the table is not there.
+    private string[] Applied(RecordsContext context)
+    {
+        using var command = context.Database.GetDbConnection().CreateCommand();
+        command.Transaction = context.Database.CurrentTransaction?.GetDbTransaction();
+        command.CommandText = HasHistory;
+        if (Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture) == 0)
+            return [];
+        command.CommandText = "SELECT \"MigrationId\" FROM \"__EFMigrationsHistory\" ORDER BY \"MigrationId\"";
+        using var reader = command.ExecuteReader();
+        var applied = new List<string>();
+        while (reader.Read())
+            applied.Add(reader.GetString(0));
+        return [.. applied];
+    }
+
+    protected static void Run(RecordsContext context, string sql)
+    {
+        using var command = context.Database.GetDbConnection().CreateCommand();
+        command.Transaction = context.Database.CurrentTransaction?.GetDbTransaction();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
+
+    private static string? Newer(string[] applied, string[] known) => applied.FirstOrDefault(m => !known.Contains(m));
+}
+
+/// <summary>Books in a file: SQLite, write-ahead log, every commit on the disk before it is acknowledged.</summary>
+internal sealed class FileStore : BookStore
+{
+    private readonly DbContextOptions<RecordsContext> _options;
+
+    public FileStore(string path, int patience)
+    {
+        var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, Pooling = false, DefaultTimeout = patience };
+        _options = new DbContextOptionsBuilder<RecordsContext>().UseSqlite(connection.ToString()).Options;
+    }
+
+    protected override string HasHistory => "SELECT COUNT(*) FROM sqlite_master WHERE name = '__EFMigrationsHistory'";
+
+    public override RecordsContext Open()
+    {
+        var context = new RecordsContext(_options);
+        context.Database.OpenConnection();
+        Run(context, "PRAGMA synchronous=FULL;");
+        return context;
+    }
+
+    public override void Ready(RecordsContext context)
+    {
+        using (var command = context.Database.GetDbConnection().CreateCommand())
+        {
+            command.CommandText = "PRAGMA quick_check(1)";
+            if (!Equals(command.ExecuteScalar(), "ok"))
+                throw new SqliteException("quick_check", SQLitePCL.raw.SQLITE_CORRUPT);
+        }
+        Run(context, "PRAGMA journal_mode=WAL;");
+    }
+
+    // Takes the write lock at once, so that two programs cannot both sell the last bar.
+    public override IDbContextTransaction BeginWriting(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.Serializable);
+
+    public override IDbContextTransaction BeginReading(RecordsContext context)
+    {
+        // A deferred transaction sees one moment of the log and keeps nobody waiting.
+        var connection = (SqliteConnection)context.Database.GetDbConnection();
+        return context.Database.UseTransaction(connection.BeginTransaction(deferred: true))!;
+    }
+}
+
+/// <summary>Books on a PostgreSQL server: one writer at a time by an advisory lock, which dies with its connection.</summary>
+internal sealed class ServerStore : BookStore
+{
+    // Any number will do that no other program on the database uses: the letters L F B K.
+    private const int Lock = 0x4C46424B;
+
+    private readonly DbContextOptions<ServerRecordsContext> _options;
+    private readonly int _patience;
+
+    public ServerStore(string connection, int patience)
+    {
+        _patience = patience;
+        _options = new DbContextOptionsBuilder<ServerRecordsContext>().UseNpgsql(connection).Options;
+    }
+
+    protected override string HasHistory => "SELECT CASE WHEN to_regclass('\"__EFMigrationsHistory\"') IS NULL THEN 0 ELSE 1 END";
+
+    public override RecordsContext Open()
+    {
+        var context = new ServerRecordsContext(_options);
+        context.Database.OpenConnection();
+        return context;
+    }
+
+    public override void Ready(RecordsContext context)
+    {
+    }
+
+    public override IDbContextTransaction BeginWriting(RecordsContext context)
+    {
+        // Each statement after the lock sees all that others committed before it.
+        var moment = context.Database.BeginTransaction(IsolationLevel.ReadCommitted);
+        Run(context, FormattableString.Invariant($"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({Lock});"));
+        return moment;
+    }
+
+    public override IDbContextTransaction BeginReading(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.RepeatableRead);
+
+    // The server counts numbers by itself and does not look at those that were given.
+    public override void NumbersWereGiven(RecordsContext context)
+    {
+        foreach (var table in RecordsContext.Tables)
+            Run(context, $"SELECT setval(pg_get_serial_sequence('\"{table}\"', 'Id'), (SELECT COALESCE(MAX(\"Id\"), 0) + 1 FROM \"{table}\"), false);");
+    }
+}

@@ -1,0 +1,120 @@
+using LabelForge.Measures;
+using LabelForge.Records.Spreadsheets;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>Reads lists back that <c>labelforge books</c> wrote, or that a maker typed in their columns.</summary>
+/// <remarks>
+/// A row with a number is that very entry: where the books have it, it must say the same; where they have not, it is added
+/// under its number. A row without a number is a new entry. All files are one moment: all of it stands, or nothing.
+/// </remarks>
+public static class ListImport
+{
+    private static readonly string[] Common = ["number", "on", "by", "note", "struck by", "batch", "receipt", "lot", "material lot"];
+
+    // What a list must have, which tells it from the others, and what else it may have.
+    private static readonly (string List, string[] Needed, string[] Other)[] Shapes =
+    [
+        (BookLists.Receipt, ["material", "amount", "price"], ["supplier", "supplier lot", "best before", "certificate", "left"]),
+        (BookLists.Batch, ["lot", "recipe", "product", "pieces planned", "frozen"], ["pieces left"]),
+        (BookLists.Weighing, ["material", "grams"], []),
+        (BookLists.Deviation, ["what"], []),
+        (BookLists.Closing, ["made"], ["rejected", "yield g"]),
+        (BookLists.Sale, ["pieces", "to", "paid"], []),
+        (BookLists.Complaint, ["from", "what", "keep until"], ["serious", "report by"]),
+        (BookLists.Disposal, ["amount", "reason"], []),
+        (BookLists.Correction, ["list", "entry", "reason"], ["instead"]),
+    ];
+
+    /// <summary>Reads files into the books.</summary>
+    /// <param name="on">The date of rows that give none.</param>
+    /// <param name="by">The person of rows that name none.</param>
+    /// <returns>How many entries are new, and how many the books had already.</returns>
+    /// <exception cref="InputException">Something cannot be read, or the books would not balance; with file and line where it is of one row.</exception>
+    public static (int Added, int Known) ReadFiles(RecordBook book, IReadOnlyList<string> paths, DateOnly on, string by)
+    {
+        var lists = paths.Select(p => Read(p, TextTable.ReadFile(p))).ToArray();
+        if (lists.GroupBy(l => l.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            throw new InputException(new Problem(paths[^1], 0, $"Two files hold the list of {twice.Key}s.", "Give each list once."));
+        return book.Take((before, context) =>
+        {
+            var ledger = before;
+            var (added, known) = (0, 0);
+            // What others hang on comes first.
+            foreach (var (list, rows) in lists.OrderBy(l => Array.FindIndex(Shapes, s => s.List == l.List)))
+            {
+                foreach (var row in rows)
+                {
+                    var entry = Entry(list, row, ledger, on, by);
+                    if (entry.Id != 0 && Had(ledger, list, entry.Id) is { } had)
+                    {
+                        if (!SaysTheSame(had, entry))
+                            throw row.Refuse($"The books have another {list} {entry.Id}.", $"Take the number out if this is a new entry; if the books are wrong: labelforge correct {list} {entry.Id} --set ... --reason ...");
+                        known++;
+                        continue;
+                    }
+                    Checked(entry, row);
+                    context.Add((object)entry);
+                    added++;
+                }
+                context.SaveChanges();
+                ledger = before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
+            }
+            return (added, known);
+        });
+    }
+
+    private static (string List, IReadOnlyList<ListRow> Rows) Read(string path, IReadOnlyList<TextRow> rows)
+    {
+        var heading = rows.Count == 0 ? [] : rows[0].Cells.Select(c => c.ToLowerInvariant()).ToArray();
+        var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains) && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
+        return shape.List is { } list
+            ? (list, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])
+            : throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is that of no list in the books.", $"Write these columns, and any that labelforge books writes: {string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))}"));
+    }
+
+    private static BookEntry Entry(string list, ListRow row, Ledger ledger, DateOnly usualDay, string usualBy)
+    {
+        var (id, on, by, note) = (row.Whole("number") ?? 0, row.Day("on") ?? usualDay, row.Text("by") ?? usualBy, row.Text("note"));
+        int? Batch() => row.Whole("batch") ?? (row.Text("lot") is { } lot ? ledger.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null);
+        int BatchNeeded() => Batch() ?? throw row.Refuse("\"lot\" is empty.", "Write the lot code.");
+        int? Receipt() => row.Whole("receipt") ?? (row.Text("material lot") is { } bottle
+            ? int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? ledger.ReceiptOf(number).Id : throw row.Refuse($"\"{bottle}\" is not a material lot.", "Write M and its number: M3")
+            : null);
+        return list switch
+        {
+            BookLists.Receipt => new Receipt { Id = id, On = on, By = by, Note = note, Material = row.Needed("material"), Supplier = row.Text("supplier"), SupplierLot = row.Text("supplier lot"), Amount = row.Need(row.Figure("amount"), "amount"), Price = row.Need(row.Figure("price"), "price"), BestBefore = row.Day("best before"), Certificate = row.Text("certificate") },
+            BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = FrozenRecipe.FromJson(row.Needed("frozen")) is not null ? row.Needed("frozen") : "" },
+            BookLists.Weighing => new Weighing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Material = row.Needed("material"), ReceiptId = Receipt(), Grams = row.Need(row.Figure("grams"), "grams") },
+            BookLists.Deviation => new Deviation { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), What = row.Needed("what") },
+            BookLists.Closing => new Closing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Made = row.Need(row.Whole("made"), "made"), Rejected = row.Whole("rejected") ?? 0, YieldGrams = row.Figure("yield g") },
+            BookLists.Sale => new Sale { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Pieces = row.Need(row.Whole("pieces"), "pieces"), To = row.Needed("to"), Paid = row.Need(row.Figure("paid"), "paid") },
+            BookLists.Complaint => new Complaint { Id = id, On = on, By = by, Note = note, BatchId = Batch(), From = row.Needed("from"), What = row.Needed("what"), Serious = row.Text("serious") is "yes", ReportBy = row.Day("report by"), KeepUntil = row.Need(row.Day("keep until"), "keep until") },
+            BookLists.Disposal => new Disposal { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Amount = row.Need(row.Figure("amount"), "amount"), Reason = row.Needed("reason") },
+            _ => new Correction { Id = id, On = on, By = by, Note = note, List = BookLists.All.Contains(row.Needed("list")) ? row.Needed("list") : throw row.Refuse($"\"{row.Needed("list")}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."), EntryId = row.Need(row.Whole("entry"), "entry"), InsteadId = row.Whole("instead"), Reason = row.Needed("reason") },
+        };
+    }
+
+    // A list keeps no spaces around a text and no carriage returns in it.
+    private static bool SaysTheSame(BookEntry one, BookEntry other) => one.GetType().GetProperties().All(p => (p.GetValue(one), p.GetValue(other)) switch
+    {
+        (string a, string b) => a.Trim().ReplaceLineEndings("\n") == b.Trim().ReplaceLineEndings("\n"),
+        (string a, null) => a.Trim().Length == 0,
+        var (a, b) => Equals(a, b),
+    });
+
+    private static BookEntry? Had(Ledger ledger, string list, int id) =>
+        (list == BookLists.Correction ? ledger.Corrections : Correcting.All(ledger, list)).FirstOrDefault(e => e.Id == id);
+
+    private static void Checked(BookEntry entry, ListRow row)
+    {
+        try
+        {
+            Sound.Check(entry);
+        }
+        catch (InputException e)
+        {
+            throw row.Refuse(e.Problem.Wrong, e.Problem.Write);
+        }
+    }
+}

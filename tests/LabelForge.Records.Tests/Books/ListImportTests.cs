@@ -1,0 +1,50 @@
+using LabelForge.Records.Books;
+
+namespace LabelForge.Records.Tests.Books;
+
+public class ListImportTests : IDisposable
+{
+    private readonly TestShop _shop = new();
+
+    public ListImportTests()
+    {
+        _shop.Stock();
+        _shop.Finish("26R02-01X");
+    }
+
+    public void Dispose()
+    {
+        _shop.Dispose();
+        GC.SuppressFinalize(this);
+    }
+
+    // A market day typed in a spreadsheet: no numbers, two lots, one price with a point.
+    [Fact]
+    public void A_market_day_typed_in_a_spreadsheet_is_read_in()
+    {
+        Assert.Equal((2, 0), Read("lot;pieces;to;paid\n26r02 01x;2;Fairport market;14.00\n26R02-01X;1;\"'=gift\";0\n"));
+        var ledger = _shop.Book.Read();
+        Assert.Equal(["Fairport market", "=gift"], ledger.Sales.Select(s => s.To));
+        Assert.Equal(5, ledger.PiecesLeft(ledger.BatchOf("26R02-01X")));
+    }
+
+    [Theory]
+    [InlineData("lot,pieces,to,paid\n26R02-01X,1,Ann,7\n26R02-01X,x,Ann,7\n", "in.csv, line 3: \"x\" is not a whole number")]
+    [InlineData("lot,pieces,to,paid\n26R02-01X,1,Ann,7\n26R02-01X,0,Ann,7\n", "in.csv, line 3: A sale is of one piece or more")]
+    [InlineData("lot,pieces,to,paid\n26R02-01X,9,Ann,7\n", "less than nothing")]
+    [InlineData("lot,pieces,to,paid\n26R02X02N,1,Ann,7\n", "No batch has the lot")]
+    [InlineData("lot,pieces,price\n26R02-01X,1,7\n", "The heading is that of no list")]
+    [InlineData("number,material,amount,price\n1,base,5,1\n", "in.csv, line 2: The books have another receipt 1")]
+    [InlineData("lot,pieces,to,paid,on\n26R02-01X,1,Ann,7,2.11.2026\n", "\"2.11.2026\" is not a date")]
+    public void A_list_with_a_mistake_is_refused_as_a_whole(string csv, string says)
+    {
+        Assert.Contains(says, TestShop.Refusal(() => Read(csv)));
+        Assert.Empty(_shop.Book.Read().AllSales);
+    }
+
+    private (int Added, int Known) Read(string csv)
+    {
+        _shop.Write("in.csv", csv);
+        return ListImport.ReadFiles(_shop.Book, [Path.Combine(_shop.Folder, "in.csv")], TestShop.Day, "A");
+    }
+}
