@@ -50,7 +50,7 @@ public sealed class WholeJobTests(Chromium chromium)
         await Heading(page, "Print River Stone");
         await Type(page, "#count", "3");
         await Type(page, "#first", "4");
-        await page.GetByText("3 labels on 1 sheet").WaitForAsync();
+        await page.GetByText("3 labels on 1 sheet, from position 4.").WaitForAsync();
         await Press(page, "button.chief");
         var sheets = page.Locator("#sheets");
         await sheets.WaitForAsync();
@@ -64,7 +64,7 @@ public sealed class WholeJobTests(Chromium chromium)
     private static string Decoded(string pdf)
     {
         Run("pdftoppm", "-r", "300", "-x", "1275", "-y", "750", "-W", "1275", "-H", "600", "-gray", "-png", "-singlefile", pdf, pdf);
-        return Run("dmtxread", "-N1", "-m20000", pdf + ".png").Trim();
+        return Run("zbarimg", "-q", "--raw", pdf + ".png").Trim();
     }
 
     private static string Run(string program, params string[] arguments)

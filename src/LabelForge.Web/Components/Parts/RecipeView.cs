@@ -1,6 +1,6 @@
 using LabelForge.Lots;
 using LabelForge.Measures;
-using LabelForge.Recipes;
+using LabelForge.Records.Books;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Serving;
 using LabelForge.Web.Workbench;
@@ -11,6 +11,7 @@ namespace LabelForge.Web.Components.Parts;
 /// <summary>A page about one recipe that shows its label as it is typed.</summary>
 public abstract class RecipeView : EditorView
 {
+    private LotCode _next;
     private Latest<(string Text, LabelWish Wish), LabelView>? _latest;
 
     /// <summary>Makes views of labels.</summary>
@@ -51,8 +52,8 @@ public abstract class RecipeView : EditorView
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Order => RecipeKeys;
 
-    /// <summary>How the label is wanted now. Until a lot is chosen, with the first lot of the day: a label has one.</summary>
-    protected virtual LabelWish Wish => new(Lot: new LotCode(Options.Today(), 1), Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
+    /// <summary>How the label is wanted now. Until a lot is chosen, with the lot that a batch begun today would have: a label has one.</summary>
+    protected virtual LabelWish Wish => new(Lot: _next, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
         ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "period after opening", "best before", "origin", "notes"];
@@ -62,6 +63,7 @@ public abstract class RecipeView : EditorView
     {
         File = Desk.Open(Desk.Recipes, Id);
         Choice = Choices.Of(Id);
+        _next = RecordBook.Exists(Desk.Folder) ? NextLot.Of(RecordBook.Open(Desk.Folder).Read(), Options.Today()) : new LotCode(Options.Today(), 1);
         _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop), Ready, Failed);
         Remake();
     }
