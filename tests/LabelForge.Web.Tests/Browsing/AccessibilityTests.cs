@@ -45,6 +45,9 @@ public sealed class AccessibilityTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
+    // Our pages have no frames, so axe can run within the page, which is several times faster than in a tab of its own each time.
+#pragma warning disable CS0618
     private static async Task<IEnumerable<string>> Violations(IPage page, string path) =>
-        (await page.RunAxe()).Violations.Select(v => $"{path}: {v.Id}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
+        (await page.RunAxeLegacy()).Violations.Select(v => $"{path}: {v.Id}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
+#pragma warning restore CS0618
 }

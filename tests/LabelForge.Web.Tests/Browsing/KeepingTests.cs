@@ -70,19 +70,4 @@ public sealed class KeepingTests(Chromium chromium)
         await other.Locator("h1", new PageLocatorOptions { HasTextString = "Bramble & Oat" }).WaitForAsync();
         Assert.Equal("Bramble & Oat", await other.InputValueAsync("#name"));
     }
-
-    [Fact]
-    public async Task Fifty_pages_open_at_once_are_all_served()
-    {
-        await using var window = await Window.OpenAsync(chromium, example: true);
-        var pages = await Task.WhenAll(Enumerable.Range(0, 50).Select(_ => window.Context.NewPageAsync()));
-        await Task.WhenAll(pages.Select(async (page, i) =>
-        {
-            page.SetDefaultTimeout(55_000);
-            await page.GotoAsync(new Uri(window.Address, i % 2 == 0 ? "/recipes/bramble-bar" : "/materials").ToString(), new PageGotoOptions { Timeout = 55_000 });
-            await page.Locator("h1").WaitForAsync();
-        }));
-        await pages[0].FillAsync("#name", "Fifty");
-        await Task.WhenAll(pages.Where((_, i) => i % 2 == 0).Select(p => p.Locator("h1", new PageLocatorOptions { HasTextString = "Fifty" }).WaitForAsync()));
-    }
 }
