@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json;
 
 namespace LabelForge.Cli.Tests;
 
@@ -21,6 +22,27 @@ public sealed class DemoLabelTests : IDisposable
         // ~ is FNC1; 01 and fourteen digits the item's number under the example's prefix, 10 the lot.
         Assert.All(read, r => Assert.Matches("^~01095214070000[0-9]{2}1026R25-[0-9A-Z]{3}$", r));
         Assert.Equal(7, read.Distinct().Count());
+    }
+
+    /// <summary>The labels drawn here, read back from their PDFs as any stranger's label is: what was printed is read, and no rule is broken.</summary>
+    [Fact]
+    public void The_examples_labels_read_back_from_PDF_say_what_was_printed_and_lack_nothing()
+    {
+        Assert.Equal(0, CommandRun.Of("demo", "--out", folder, "--on", "2026-11-25").ExitCode);
+        foreach (var recipe in Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")))
+        {
+            var id = Path.GetFileNameWithoutExtension(recipe);
+            var run = CommandRun.Of("check", Path.Combine(folder, id, "label.pdf"), "--on", "2026-11-25", "--format", "json");
+            using var report = JsonDocument.Parse(run.Output);
+            Assert.True(run.ExitCode == 0, $"{id}: {run.Output}");
+            var found = report.RootElement.GetProperty("found");
+            using var declared = JsonDocument.Parse(CommandRun.Of("declare", recipe, "--on", "2026-11-25", "--format", "json").Output);
+            Assert.Equal(declared.RootElement.GetProperty("ingredients").EnumerateArray().Select(i => i.GetProperty("name").GetString()),
+                found.GetProperty("ingredients").EnumerateArray().Select(i => i.GetString()));
+            Assert.Equal("Thistlepond Bench", found.GetProperty("business").GetString());
+            Assert.StartsWith("26R25-", found.GetProperty("lot").GetString(), StringComparison.Ordinal);
+            Assert.StartsWith("Net Wt ", found.GetProperty("netQuantity").GetString(), StringComparison.Ordinal);
+        }
     }
 
     /// <summary>Dark grounds are the harder case: the symbol stands on a white plate. Libdmtx reads the squares, ZBar the long ones.</summary>
