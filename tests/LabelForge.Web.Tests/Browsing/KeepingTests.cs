@@ -22,6 +22,20 @@ public sealed class KeepingTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task The_warnings_and_the_allergens_of_a_file_stand_in_fields()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        await window.GoAsync("/recipes/harbour-wall-bar");
+        var warning = window.Page.Locator("#warnings-0");
+        await warning.WaitForAsync();
+        Assert.StartsWith("For external use only.", await warning.InputValueAsync(), StringComparison.Ordinal);
+        await warning.FillAsync("Keep out of eyes.");
+        await Window.UntilAsync(() => window.File(Recipe).Contains("  - Keep out of eyes.", StringComparison.Ordinal), "the new warning is in the file");
+        await window.GoAsync("/materials/bramble-fragrance");
+        await window.Page.GetByRole(AriaRole.Textbox, new() { NameRegex = new("Share") }).First.WaitForAsync();
+    }
+
+    [Fact]
     public async Task What_cannot_be_used_yet_is_kept_over_a_reload_and_stays_out_of_the_file()
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
