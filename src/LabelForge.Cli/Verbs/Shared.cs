@@ -65,6 +65,5 @@ internal static class Shared
     }
 
     /// <summary>The value, or the refusal as an error.</summary>
-    public static T Need<T>(Parsed<T> parsed) =>
-        parsed.IsValue ? parsed.Value : throw new InputException(new Problem(null, 0, parsed.Wrong, parsed.Write));
+    public static T Need<T>(Parsed<T> parsed) => parsed.OrRefuse();
 }

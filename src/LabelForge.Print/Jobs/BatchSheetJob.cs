@@ -21,13 +21,12 @@ public static class BatchSheetJob
     /// <param name="takeFrom">For a material's id, the lots to take it from; null where the books propose none.</param>
     public static void Write(string path, LabelJob job, LotCode lot, DocumentInfo info, Func<string, string?>? takeFrom = null)
     {
-        var drawn = Barcode.Draw(BarcodeKind.Code128, lot.ToString());
         BatchSheetWriter.WritePdf(path, new BatchSheetContent
         {
             Title = job.Content.ProductName,
             Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
             LotCode = lot.ToString(),
-            LotBarcode = drawn.IsValue ? drawn.Value : throw new InputException(new Problem(null, 0, drawn.Wrong, drawn.Write)),
+            LotBarcode = Barcode.Draw(BarcodeKind.Code128, lot.ToString()).OrRefuse(),
             Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, Under(l.Written.IsMass ? null : AsWritten(l.Written), takeFrom?.Invoke(l.Material.Id))))],
             PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
             Cautions = BenchCautions.Of(job.Workshop, job.Batch),

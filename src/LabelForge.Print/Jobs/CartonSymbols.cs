@@ -19,10 +19,9 @@ internal static class CartonSymbols
 
     private static InkBlock Draw(Workshop workshop, Recipe recipe, Func<Gtin, string> elements, string plain)
     {
-        var gtin = workshop.Business.GtinPrefix is { } prefix && int.TryParse(recipe.Item, out var item) ? Gtin.FromPrefix(prefix, item) : default;
-        var drawn = gtin is { IsValue: true, Value: { } number }
-            ? Barcode.Draw(BarcodeKind.Gs1Code128, elements(number))
+        var drawn = LotSymbol.ItemNumber(workshop, recipe) is { } gtin
+            ? Barcode.Draw(BarcodeKind.Gs1Code128, elements(gtin))
             : Barcode.Draw(BarcodeKind.Code128, plain);
-        return drawn.IsValue ? drawn.Value : throw new InputException(new Problem(recipe.File, 0, drawn.Wrong, drawn.Write));
+        return drawn.OrRefuse(recipe.File);
     }
 }

@@ -18,14 +18,20 @@ public static class LotSymbol
     /// <param name="serial">The piece's own number: (21) in a GS1 DataMatrix, after a solidus in Code 128; null for none.</param>
     public static InkBlock For(Workshop workshop, Recipe recipe, LotCode lot, BarcodeOptions options, string? serial = null)
     {
-        if (workshop.Business.GtinPrefix is not { } prefix || recipe.Item is not { } item)
-            return Need(Barcode.Draw(BarcodeKind.Code128, serial is null ? lot.ToString() : $"{lot}/{serial}", options), recipe);
-        if (!int.TryParse(item, out var number) || number < 0)
-            throw new InputException(new Problem(recipe.File, 0, $"\"{item}\" is not an item number.", "Write the digits that you gave this product under your company prefix: item: \"12\""));
-        var gtin = Need(Gtin.FromPrefix(prefix, number), recipe);
-        return Need(Barcode.Draw(BarcodeKind.Gs1DataMatrix, Need(Gs1ElementString.ForItem(gtin, lot.ToString(), serial: serial), recipe), options), recipe);
+        var drawn = ItemNumber(workshop, recipe) is { } gtin
+            ? Barcode.Draw(BarcodeKind.Gs1DataMatrix, Gs1ElementString.ForItem(gtin, lot.ToString(), serial: serial).OrRefuse(recipe.File), options)
+            : Barcode.Draw(BarcodeKind.Code128, serial is null ? lot.ToString() : $"{lot}/{serial}", options);
+        return drawn.OrRefuse(recipe.File);
     }
 
-    private static T Need<T>(Parsed<T> parsed, Recipe recipe) =>
-        parsed.IsValue ? parsed.Value : throw new InputException(new Problem(recipe.File, 0, parsed.Wrong, parsed.Write));
+    /// <summary>The recipe's item number under the business's prefix; null where either is not given.</summary>
+    /// <exception cref="InputException">The item number is none, or cannot stand under the prefix.</exception>
+    internal static Gtin? ItemNumber(Workshop workshop, Recipe recipe)
+    {
+        if (workshop.Business.GtinPrefix is not { } prefix || recipe.Item is not { } item)
+            return null;
+        return int.TryParse(item, out var number) && number >= 0
+            ? Gtin.FromPrefix(prefix, number).OrRefuse(recipe.File)
+            : throw new InputException(new Problem(recipe.File, 0, $"\"{item}\" is not an item number.", "Write the digits that you gave this product under your company prefix: item: \"12\""));
+    }
 }

@@ -9,11 +9,7 @@ public sealed record UnitPrice(decimal Each, string Source)
 {
     /// <summary>The packs a material can be bought in: size in grams or pieces, and price.</summary>
     /// <exception cref="InputException">A size is a volume and the density is not known.</exception>
-    public static IReadOnlyList<(MaterialPack Pack, decimal Amount)> Packs(Material material) => [.. material.Packs.Select(pack =>
-    {
-        var amount = MaterialAmount.Read(material, pack.Size);
-        return amount.IsValue ? (pack, amount.Value) : throw new InputException(new Problem(material.File, pack.Line, amount.Wrong, amount.Write));
-    })];
+    public static IReadOnlyList<(MaterialPack Pack, decimal Amount)> Packs(Material material) => [.. material.Packs.Select(pack => (pack, MaterialAmount.Read(material, pack.Size).OrRefuse(material.File, pack.Line)))];
 
     /// <summary>What was paid for the stock in the house; else the dearest pack's price, so that the figure is not too low.</summary>
     /// <exception cref="InputException">Nothing says what it costs.</exception>

@@ -64,8 +64,7 @@ public static partial class WeighingList
     {
         if (row.Cells.Count > columns.Count)
             throw new InputException(new Problem(file, row.Line, $"This line has {row.Cells.Count} cells, the first has {columns.Count}.", "A comma is no decimal sign here: write 113.2, and the same cells on every line."));
-        var read = ReadMass(column < row.Cells.Count ? row.Cells[column] : "", columns.Ounces);
-        return read.IsValue ? read.Value : throw new InputException(new Problem(file, row.Line, read.Wrong, read.Write));
+        return ReadMass(column < row.Cells.Count ? row.Cells[column] : "", columns.Ounces).OrRefuse(file, row.Line);
     }
 
     // "113,2" saved with commas between cells is read as two cells. Two figures on a line are taken for a number and a weight

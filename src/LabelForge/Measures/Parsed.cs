@@ -26,6 +26,12 @@ public readonly record struct Parsed<T>
     [MemberNotNullWhen(false, nameof(Wrong), nameof(Write))]
     public bool IsValue => Wrong is null;
 
+    /// <summary>The value, or the refusal as an error.</summary>
+    /// <param name="file">The file that the text stood in, or null where it came from a command.</param>
+    /// <param name="line">The line, counted from 1; 0 where no line applies.</param>
+    /// <exception cref="InputException">No value was read.</exception>
+    public T OrRefuse(string? file = null, int line = 0) => IsValue ? Value : throw new InputException(new Problem(file, line, Wrong, Write));
+
     /// <summary>A value.</summary>
     public static Parsed<T> Of(T value) => new(value, null, null);
 

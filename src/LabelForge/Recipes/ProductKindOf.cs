@@ -8,9 +8,5 @@ public static class ProductKindOf
 {
     /// <summary>Looks the recipe's product kind up.</summary>
     /// <exception cref="InputException">It is not a kind known here.</exception>
-    public static ProductKind Recipe(Recipe recipe)
-    {
-        var found = ProductKinds.Shipped.Find(recipe.Product);
-        return found.IsValue ? found.Value : throw new InputException(new Problem(recipe.File, recipe.ProductLine, found.Wrong, found.Write));
-    }
+    public static ProductKind Recipe(Recipe recipe) => ProductKinds.Shipped.Find(recipe.Product).OrRefuse(recipe.File, recipe.ProductLine);
 }

@@ -80,9 +80,6 @@ public abstract class BookView : ComponentBase, IDisposable
         }
     }
 
-    /// <summary>The value, or the refusal as an error.</summary>
-    protected static T Need<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw new InputException(new Problem(null, 0, parsed.Wrong, parsed.Write));
-
     /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
     protected static decimal Money(string text, string what) =>
         decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money) && money == Math.Round(money, 2)
