@@ -33,14 +33,8 @@ public static class BarcodeFile
     public static void Write(string path, InkBlock block, ImmutableArray<string> text, int dpi, DocumentInfo info)
     {
         var page = BarcodePage.Of(block, text, dpi, MarginMm);
-        Action<Stream> write = Path.GetExtension(path).ToLowerInvariant() switch
-        {
-            ".pdf" => stream => PdfFile.Write(stream, info, WholeSteps(page.Width), WholeSteps(page.Height), [canvas => Paint(canvas, page)]),
-            ".svg" => stream => WriteSvg(stream, page, info.Title),
-            ".png" => stream => WritePng(stream, page, dpi),
-            var other => throw new InputException(new Problem(path, 0, $"A barcode cannot be written as \"{other}\".", "Give the file an ending of .pdf, .svg or .png.")),
-        };
-        AtomicFile.Write(path, write);
+        DrawnFile.Write(path, "A barcode", s => PdfFile.Write(s, info, WholeSteps(page.Width), WholeSteps(page.Height), [canvas => Paint(canvas, page)]),
+            s => WriteSvg(s, page, info.Title), s => DrawnFile.WritePng(s, page.Width, page.Height, dpi, canvas => Paint(canvas, page)));
     }
 
     private static double WholeSteps(double points) => Math.Ceiling(points / PageStep - 1e-6) * PageStep;
@@ -53,19 +47,6 @@ public static class BarcodeFile
             canvas.DrawRect(SKRect.Create((float)bar.X, (float)bar.Y, (float)bar.Width, (float)bar.Height), bars);
         foreach (var line in page.Lines)
             LabelPainter.Paint(canvas, line.Text, line.X, line.Y, ink);
-    }
-
-    private static void WritePng(Stream stream, BarcodePage page, int dpi)
-    {
-        var scale = dpi / 72.0;
-        using var surface = SKSurface.Create(new SKImageInfo(
-            (int)Math.Ceiling(page.Width * scale - 1e-6), (int)Math.Ceiling(page.Height * scale - 1e-6), SKColorType.Rgba8888, SKAlphaType.Opaque));
-        surface.Canvas.Clear(SKColors.White);
-        surface.Canvas.Scale((float)scale);
-        Paint(surface.Canvas, page);
-        using var image = surface.Snapshot();
-        using var data = image.Encode(SKEncodedImageFormat.Png, 100);
-        data.SaveTo(stream);
     }
 
     private static void WriteSvg(Stream stream, BarcodePage page, string title)

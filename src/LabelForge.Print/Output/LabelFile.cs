@@ -14,22 +14,13 @@ public static class LabelFile
     /// <summary>Dots to the inch of a PNG where none are asked for: a usual label printer's.</summary>
     public const int UsualDotsPerInch = 300;
 
-    private const double PointsPerInch = 72;
-
     /// <summary>Writes the kind of file that the path's ending asks for.</summary>
     /// <exception cref="InputException">The ending is none of .pdf, .svg and .png, or the file cannot be written.</exception>
     public static void Write(string path, LabelLayout label, DocumentInfo info, int dotsPerInch = UsualDotsPerInch)
     {
         if (dotsPerInch is < 72 or > 2400)
             throw new InputException(new Problem(null, 0, $"A picture cannot have {dotsPerInch} dots to the inch.", "Write from 72 to 2400; a usual printer has 300 or 600."));
-        Action<Stream> write = Path.GetExtension(path).ToLowerInvariant() switch
-        {
-            ".pdf" => stream => WritePdf(stream, label, info),
-            ".svg" => stream => WriteSvg(stream, label, info.Title),
-            ".png" => stream => WritePng(stream, label, dotsPerInch),
-            var other => throw new InputException(new Problem(path, 0, $"A label cannot be written as \"{other}\".", "Give the file an ending of .pdf, .svg or .png.")),
-        };
-        AtomicFile.Write(path, write);
+        DrawnFile.Write(path, "A label", s => WritePdf(s, label, info), s => WriteSvg(s, label, info.Title), s => WritePng(s, label, dotsPerInch));
     }
 
     /// <summary>Writes a page of the label's own size.</summary>
@@ -50,15 +41,7 @@ public static class LabelFile
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(dotsPerInch, 72);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(dotsPerInch, 2400);
-        var scale = dotsPerInch / PointsPerInch;
-        var (width, height) = ((int)Math.Ceiling(Points.Of(label.Design.Width) * scale - 1e-6), (int)Math.Ceiling(Points.Of(label.Design.Height) * scale - 1e-6));
-        using var surface = SKSurface.Create(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
-        surface.Canvas.Clear(SKColors.White);
-        surface.Canvas.Scale((float)scale);
-        LabelPainter.Paint(surface.Canvas, label, 0, 0);
-        using var image = surface.Snapshot();
-        using var data = image.Encode(SKEncodedImageFormat.Png, 100);
-        data.SaveTo(stream);
+        DrawnFile.WritePng(stream, Points.Of(label.Design.Width), Points.Of(label.Design.Height), dotsPerInch, canvas => LabelPainter.Paint(canvas, label, 0, 0));
     }
 
     /// <summary>Writes SVG with letters as outlines, so that it looks the same where the font is not installed; each line's text is its label.</summary>

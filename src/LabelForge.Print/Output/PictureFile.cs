@@ -20,14 +20,8 @@ public static class PictureFile
     /// <exception cref="InputException">The ending is none of .pdf, .svg and .png, or the file cannot be written.</exception>
     public static void Write(string path, Picture picture, DocumentInfo info, int dotsPerInch = 150)
     {
-        Action<Stream> write = Path.GetExtension(path).ToLowerInvariant() switch
-        {
-            ".pdf" => stream => WritePdf(stream, picture, info, default),
-            ".svg" => stream => WriteSvg(stream, picture, info.Title),
-            ".png" => stream => WritePng(stream, picture, dotsPerInch),
-            var other => throw new InputException(new Problem(path, 0, $"A drawing cannot be written as \"{other}\".", "Give the file an ending of .pdf, .svg or .png.")),
-        };
-        AtomicFile.Write(path, write);
+        DrawnFile.Write(path, "A drawing", s => WritePdf(s, picture, info, default), s => WriteSvg(s, picture, info.Title),
+            s => DrawnFile.WritePng(s, Points.Of(picture.Width), Points.Of(picture.Height), dotsPerInch, canvas => PicturePainter.Paint(canvas, picture)));
     }
 
     /// <summary>Writes a page of the picture's own size.</summary>
@@ -37,19 +31,6 @@ public static class PictureFile
         using (var page = document.AddPage(picture.Width, picture.Height))
             page.Place(picture, 0, 0, correction);
         document.Save(stream);
-    }
-
-    private static void WritePng(Stream stream, Picture picture, int dotsPerInch)
-    {
-        var scale = dotsPerInch / 72.0;
-        var info = new SKImageInfo((int)Math.Ceiling(Points.Of(picture.Width) * scale - 1e-6), (int)Math.Ceiling(Points.Of(picture.Height) * scale - 1e-6), SKColorType.Rgba8888, SKAlphaType.Opaque);
-        using var surface = SKSurface.Create(info);
-        surface.Canvas.Clear(SKColors.White);
-        surface.Canvas.Scale((float)scale);
-        PicturePainter.Paint(surface.Canvas, picture);
-        using var image = surface.Snapshot();
-        using var data = image.Encode(SKEncodedImageFormat.Png, 100);
-        data.SaveTo(stream);
     }
 
     private static void WriteSvg(Stream stream, Picture picture, string title)
