@@ -33,7 +33,7 @@ internal static class DemoVerb
         {
             var lot = new LotCode(on, ++batch);
             var job = LabelJob.Prepare(workshop, workshop.Recipe(id), Market.Us, null, lot, on);
-            var report = UsRecipeCheck.Run(job.Facts);
+            var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
             Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
             Console.WriteLine($"  {job.Declaration.Statement}");

@@ -25,7 +25,7 @@ public static partial class CaLabelCheck
             .Concat(Business(facts))
             .Concat(facts.Reading.Lot is null ? [Rules["lot.missing"].Find(facts.Where)] : [])
             .Concat(Warnings(facts.Reading.Text.Text))
-            .Concat(WordCheck.Find(facts.Reading.Rest, [.. facts.Reading.Names.Select(n => (n.Name, n.Known))], facts.SoldAs, "words", Market.Ca))
+            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.SoldAs, "words", Market.Ca))
             .Concat(OutsideTheLabel());
 
     /// <summary>Whether what the product is stands on the label, and in both languages.</summary>

@@ -18,17 +18,15 @@ public static class CaRecipeCheck
         var warnings = string.Join("\n", content.Warnings.Append(content.Directions ?? ""));
         return CaLabelCheck.Identity(string.IsNullOrWhiteSpace(content.Identity) ? null : content.Identity, $"{content.Identity}\n{content.ProductName}", facts.Batch.Recipe.File)
             .Concat(NetQuantityCheck.Find(facts, Rules))
-            .Concat(facts.Declaration.Ingredients.IsEmpty ? [Rules["ingredients.missing"].Find(facts.Batch.Recipe.File)] : [])
-            .Concat(facts.Declaration.Findings)
-            .Concat(facts.Declaration.Unsettled.Select(p => Rules["ingredients.order"].Find("ingredients", p.First, p.Second, p.Ask)))
+            .Concat(RecipeBasics.Ingredients(facts, Rules))
             .Concat(AllergensUnknown.Find(facts, Market.Ca))
             .Concat(Business(facts))
-            .Concat(content.Lot is null ? [Rules["lot.missing"].Find("label")] : [])
+            .Concat(RecipeBasics.Lot(facts, Rules))
             .Concat(FragranceCheck.Find(facts))
             .Concat(PreservationCheck.Find(facts))
             .Concat(CaLabelCheck.Warnings(warnings))
-            .Concat(Words(facts))
-            .Concat(facts.Heights.Where(h => h.MeasuredMillimetres < h.LeastMillimetres).Select(h => Rules[h.Rule].Find(h.Element, Millimetres(h.MeasuredMillimetres), Millimetres(h.LeastMillimetres))))
+            .Concat(RecipeBasics.Claims(facts, RecipeBasics.Words(facts, withWarnings: true), Market.Ca))
+            .Concat(RecipeBasics.Heights(facts.Heights, Rules))
             .Concat(CaLabelCheck.OutsideTheLabel());
     }
 
@@ -46,13 +44,4 @@ public static class CaRecipeCheck
         if (business.ContactLine is null)
             yield return Rules["contact.missing"].Find("workshop.yaml");
     }
-
-    private static IEnumerable<Finding> Words(RecipeFacts facts)
-    {
-        var recipe = facts.Batch.Recipe;
-        var text = string.Join(".\n", new[] { recipe.Name, recipe.Identity, recipe.Directions }.Concat(recipe.Claims).Concat(recipe.Warnings).Where(t => !string.IsNullOrWhiteSpace(t)));
-        return WordCheck.Find(text, [.. facts.Declaration.Ingredients.Select(i => (i.Name, IngredientDictionary.Shipped.Find(i.Name)))], recipe.SoldAs, recipe.File, Market.Ca);
-    }
-
-    private static string Millimetres(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture) + " mm";
 }

@@ -29,7 +29,7 @@ public static partial class EuLabelCheck
             .Concat(Responsible(facts, market))
             .Concat(Durability(facts))
             .Concat(facts.Reading.Lot is null ? [Rules["lot.missing/label"].Find(facts.Where)] : [])
-            .Concat(WordCheck.Find(facts.Reading.Rest, [.. facts.Reading.Names.Select(n => (n.Name, n.Known))], facts.SoldAs, "words", market))
+            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.SoldAs, "words", market))
             .Concat(Notes(facts, market))
             .Select(f => EuRecipeCheck.In(market, f));
 

@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.RegularExpressions;
-using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -17,28 +15,25 @@ public static partial class EuRecipeCheck
     private const string Regulation = "Regulation (EC) No 1223/2009";
     private static readonly RuleBook Rules = RuleBook.Eu;
 
-    /// <summary>Checks a recipe's label; findings stand in order of gravity.</summary>
+    /// <summary>The findings, in no order.</summary>
     /// <param name="facts">The recipe's facts, declared for the market.</param>
     /// <param name="market">eu or uk.</param>
-    public static CheckReport Run(RecipeFacts facts, Market market)
-    {
-        var findings = Identity(facts)
+    public static IEnumerable<Finding> Find(RecipeFacts facts, Market market) =>
+        RecipeBasics.Identity(facts, Rules)
             .Concat(NetQuantityCheck.Find(facts, Rules))
-            .Concat(Ingredients(facts))
+            .Concat(RecipeBasics.Ingredients(facts, Rules))
             .Concat(Business(facts, market))
             .Concat(Durability(facts))
-            .Concat(Lot(facts))
+            .Concat(RecipeBasics.Lot(facts, Rules))
             .Concat(AllergensUnknown.Find(facts, market))
             .Concat(FragranceCheck.Find(facts))
             .Concat(SubstanceCheck.Find(facts, SubstanceTable.Eu))
             .Concat(PreservationCheck.Find(facts))
-            .Concat(Heights(facts))
-            .Concat(Claims(facts, market))
+            // No height is set for anything but the nominal content.
+            .Concat(RecipeBasics.Heights(facts.Heights.Where(h => h.Rule == "net-quantity.type-too-small"), Rules))
+            .Concat(RecipeBasics.Claims(facts, RecipeBasics.Words(facts, withWarnings: false), market))
             .Concat(Notes(facts, market))
-            .OrderBy(f => f.Severity)
             .Select(f => In(market, f));
-        return new CheckReport(MarketText.Of(market), [.. findings], RecipeCheck.Found(facts));
-    }
 
     /// <summary>A finding by the EU's text as it is told for a market.</summary>
     internal static Finding In(Market market, Finding finding) => market == Market.Uk
@@ -55,29 +50,6 @@ public static partial class EuRecipeCheck
         yield return Rules["outside.notification"].Find("outside the label", market == Market.Uk
             ? "in the United Kingdom's service for notifying cosmetic products"
             : "in the Commission's portal for notifying cosmetic products (CPNP)");
-    }
-
-    private static IEnumerable<Finding> Claims(RecipeFacts facts, Market market)
-    {
-        var recipe = facts.Batch.Recipe;
-        var text = string.Join(".\n", new[] { recipe.Name, recipe.Identity, recipe.Directions }.Concat(recipe.Claims).Where(t => !string.IsNullOrWhiteSpace(t)));
-        return WordCheck.Find(text, [.. facts.Declaration.Ingredients.Select(i => (i.Name, IngredientDictionary.Shipped.Find(i.Name)))], recipe.SoldAs, recipe.File, market);
-    }
-
-    private static IEnumerable<Finding> Identity(RecipeFacts facts)
-    {
-        if (string.IsNullOrWhiteSpace(facts.Batch.Recipe.Identity))
-            yield return Rules["identity.missing"].Find(facts.Batch.Recipe.File);
-    }
-
-    private static IEnumerable<Finding> Ingredients(RecipeFacts facts)
-    {
-        if (facts.Declaration.Ingredients.IsEmpty)
-            yield return Rules["ingredients.missing"].Find(facts.Batch.Recipe.File);
-        foreach (var finding in facts.Declaration.Findings)
-            yield return finding;
-        foreach (var pair in facts.Declaration.Unsettled)
-            yield return Rules["ingredients.order"].Find("ingredients", pair.First, pair.Second, pair.Ask);
     }
 
     private static IEnumerable<Finding> Business(RecipeFacts facts, Market market)
@@ -114,17 +86,6 @@ public static partial class EuRecipeCheck
             yield return Rules[facts.Kind.IsSolid ? "durability.missing/solid" : "durability.missing"].Find(facts.Batch.Recipe.File);
     }
 
-    private static IEnumerable<Finding> Lot(RecipeFacts facts)
-    {
-        if (facts.Content.Lot is null)
-            yield return Rules["lot.missing"].Find("label");
-    }
-
-    // No height is set for anything but the nominal content.
-    private static IEnumerable<Finding> Heights(RecipeFacts facts) => facts.Heights
-        .Where(h => h.Rule == "net-quantity.type-too-small" && h.MeasuredMillimetres < h.LeastMillimetres)
-        .Select(h => Rules[h.Rule].Find(h.Element, Millimetres(h.MeasuredMillimetres), Millimetres(h.LeastMillimetres)));
-
     private static IEnumerable<Finding> Notes(RecipeFacts facts, Market market)
     {
         if (facts.Content.Warnings.IsEmpty)
@@ -136,8 +97,6 @@ public static partial class EuRecipeCheck
     private static bool Says(RecipeFacts facts, Regex words) => Words(facts).Any(words.IsMatch);
 
     private static IEnumerable<string> Words(RecipeFacts facts) => facts.Content.Warnings.Append(facts.Content.Directions ?? "");
-
-    private static string Millimetres(decimal value) => value.ToString("0.00", CultureInfo.InvariantCulture) + " mm";
 
     [GeneratedRegex(@"\bresponsible person\b|\b(EU|UK) RP\b", RegexOptions.IgnoreCase)]
     private static partial Regex ResponsiblePerson();

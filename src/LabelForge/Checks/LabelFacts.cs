@@ -1,4 +1,5 @@
 using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Quantities;
 using LabelForge.Recipes;
@@ -19,7 +20,13 @@ public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs?
     public string Where => Reading.Text.Where;
 
     /// <summary>How it is sold where the words are judged: a soap's label without an ingredient list may have been meant for soap alone, whatever its words make of it.</summary>
-    public SoldAs? MeantAs => !SoldAsGiven && Reading.Ingredients is null && Kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } ? null : SoldAs;
+    public SoldAs? MeantAs => !SoldAsGiven && MayBeExempt(Reading, Kind) ? null : SoldAs;
+
+    /// <summary>The ingredients named on the label, each with what the dictionary knows it as.</summary>
+    public IReadOnlyList<(string Name, Ingredient? Known)> Names => [.. Reading.Names.Select(n => (n.Name, n.Known))];
+
+    /// <summary>Whether a label may be that of a soap that needs no ingredient list (21 CFR 701.20): a soap by its kind, without one.</summary>
+    internal static bool MayBeExempt(LabelReading reading, ProductKind? kind) => kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } && reading.Ingredients is null;
 
     /// <summary>Whether the cosmetic rules apply for certain.</summary>
     public bool IsCosmetic => SoldAs == Recipes.SoldAs.Cosmetic;

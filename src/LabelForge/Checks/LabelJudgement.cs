@@ -25,8 +25,7 @@ public static class LabelJudgement
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),
     // unless its own words promise more than to clean.
     private static SoldAs? Judged(LabelReading reading, ProductKind? kind) =>
-        kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } && reading.Ingredients is null
-        && !WordCheck.Claims(reading.Rest, Makes.Cosmetic) && !WordCheck.Claims(reading.Rest, Makes.Drug)
+        LabelFacts.MayBeExempt(reading, kind) && !WordCheck.Claims(reading.Rest, Makes.Cosmetic) && !WordCheck.Claims(reading.Rest, Makes.Drug)
             ? null
             : SoldAs.Cosmetic;
 }

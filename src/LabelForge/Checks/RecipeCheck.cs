@@ -6,16 +6,20 @@ namespace LabelForge.Checks;
 public static class RecipeCheck
 {
     /// <summary>Checks a recipe's label; findings stand in order of gravity.</summary>
-    public static CheckReport Run(RecipeFacts facts) => MarketText.Parse(facts.Declaration.Market).Value switch
+    public static CheckReport Run(RecipeFacts facts)
     {
-        Market.Us => UsRecipeCheck.Run(facts),
-        Market.Eu => EuRecipeCheck.Run(facts, Market.Eu),
-        Market.Uk => EuRecipeCheck.Run(facts, Market.Uk),
-        _ => new CheckReport(facts.Declaration.Market, [.. CaRecipeCheck.Find(facts).OrderBy(f => f.Severity)], Found(facts)),
-    };
+        var market = MarketText.Parse(facts.Declaration.Market).OrRefuse();
+        var findings = market switch
+        {
+            Market.Us => UsRecipeCheck.Find(facts),
+            Market.Ca => CaRecipeCheck.Find(facts),
+            _ => EuRecipeCheck.Find(facts, market),
+        };
+        return new CheckReport(MarketText.Of(market), [.. findings.OrderBy(f => f.Severity)], Found(facts));
+    }
 
     /// <summary>What would stand on the label.</summary>
-    internal static LabelFound Found(RecipeFacts facts)
+    private static LabelFound Found(RecipeFacts facts)
     {
         var business = facts.Workshop.Business;
         return new LabelFound(facts.Content.Identity, facts.Content.NetQuantity, facts.Content.Ingredients,

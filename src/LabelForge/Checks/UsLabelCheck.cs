@@ -29,9 +29,9 @@ public static partial class UsLabelCheck
             .Concat(LabelColourCheck.Find(facts))
             .Concat(LabelBusinessCheck.Find(facts))
             .Concat(Lot(facts))
-            .Concat(WordCheck.Find(facts.Reading.Rest, Names(facts), facts.MeantAs, "words"))
-            .Concat(WarningCheck.Find(facts.Reading.Text.Text, Names(facts), facts.Kind))
-            .Concat(WarningCheck.Prohibited(Names(facts)))
+            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.MeantAs, "words"))
+            .Concat(WarningCheck.Find(facts.Reading.Text.Text, facts.Names, facts.Kind))
+            .Concat(WarningCheck.Prohibited(facts.Names))
             .Concat(Professional(facts));
 
     private static IEnumerable<Finding> Identity(LabelFacts facts)
@@ -43,8 +43,6 @@ public static partial class UsLabelCheck
         else
             yield return Rules["identity.missing/label"].Find(facts.Where);
     }
-
-    private static IReadOnlyList<(string Name, Ingredient? Known)> Names(LabelFacts facts) => [.. facts.Reading.Names.Select(n => (n.Name, n.Known))];
 
     private static IEnumerable<Finding> Professional(LabelFacts facts)
     {
