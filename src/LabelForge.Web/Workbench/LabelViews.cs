@@ -48,7 +48,8 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
             recipe = recipe.Variant(variant);
         var market = wish.Market ?? MarketText.Parse(workshop.Business.Market).Value;
         changes = [];
-        if (wish.Lot is { } lot)
+        // The books are opened and read whole: not at each keystroke for a lot that nobody has begun.
+        if (wish is { IsBegun: true, Lot: { } lot })
         {
             var bound = LotRecipe.Of(workshop, recipe, lot, market, options.Today());
             (workshop, recipe, changes) = (bound.Workshop, bound.Recipe, bound.Changes);

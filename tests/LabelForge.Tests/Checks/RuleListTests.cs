@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using LabelForge.Checks;
 
 namespace LabelForge.Tests.Checks;
@@ -7,22 +6,10 @@ namespace LabelForge.Tests.Checks;
 public sealed class RuleListTests
 {
     [Fact]
-    public void The_page_of_rules_has_not_drifted_from_the_rules()
-    {
-        var page = Path.Combine(Root(), "docs", "rules.md");
-        Assert.True(File.Exists(page) && File.ReadAllText(page).ReplaceLineEndings("\n") == RuleList.Markdown(),
-            "docs/rules.md differs from the rules. Write it anew: dotnet run --project src/LabelForge.Cli -- rules > docs/rules.md");
-    }
+    public void The_page_of_rules_has_not_drifted_from_the_rules() => Assert.True(Repository.Page("rules.md") == RuleList.Markdown(),
+        "docs/rules.md differs from the rules. Write it anew: dotnet run --project src/LabelForge.Cli -- rules > docs/rules.md");
 
     [Fact]
     public void Every_rule_names_a_source_and_a_severity_and_something_to_do() =>
         Assert.All(RuleBook.Everything.SelectMany(b => b.Book.All), r => Assert.False(string.IsNullOrWhiteSpace(r.Source) || string.IsNullOrWhiteSpace(r.Fix) || r.LastChecked < r.InForceFrom));
-
-    private static string Root([CallerFilePath] string here = "")
-    {
-        var folder = Path.GetDirectoryName(here)!;
-        while (!File.Exists(Path.Combine(folder, "LabelForge.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        return folder;
-    }
 }

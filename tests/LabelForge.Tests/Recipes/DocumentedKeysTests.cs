@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Recipes;
@@ -12,12 +11,9 @@ public sealed class DocumentedKeysTests
     [Fact]
     public void Every_key_of_a_material_is_written_down_for_makers() => AllStandIn(MaterialFile.KnownKeys, "## materials/ID.yaml");
 
-    private static void AllStandIn(IEnumerable<string> keys, string heading, [CallerFilePath] string here = "")
+    private static void AllStandIn(IEnumerable<string> keys, string heading)
     {
-        var folder = Path.GetDirectoryName(here)!;
-        while (!File.Exists(Path.Combine(folder, "LabelForge.sln")))
-            folder = Path.GetDirectoryName(folder)!;
-        var page = File.ReadAllText(Path.Combine(folder, "docs", "files.md"));
+        var page = Repository.Page("files.md");
         var from = page.IndexOf(heading, StringComparison.Ordinal);
         Assert.True(from >= 0, heading);
         var end = page.IndexOf("\n## ", from + 1, StringComparison.Ordinal);

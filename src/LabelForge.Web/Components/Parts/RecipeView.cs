@@ -11,7 +11,7 @@ namespace LabelForge.Web.Components.Parts;
 /// <summary>A page about one recipe that shows its label as it is typed.</summary>
 public abstract class RecipeView : EditorView
 {
-    private LotCode _next;
+    private LotCode? _next;
     private Latest<(string Text, LabelWish Wish), LabelView>? _latest;
 
     /// <summary>Makes views of labels.</summary>
@@ -52,8 +52,14 @@ public abstract class RecipeView : EditorView
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Order => RecipeKeys;
 
-    /// <summary>How the label is wanted now. Until a lot is chosen, with the lot that a batch begun today would have: a label has one.</summary>
-    protected virtual LabelWish Wish => new(Lot: _next, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
+    /// <summary>The lot that a batch begun today would have.</summary>
+    protected LotCode NextFree => _next ??= RecordBook.Exists(Desk.Folder) ? NextLot.Of(RecordBook.Open(Desk.Folder).Read(), Options.Today()) : new LotCode(Options.Today(), 1);
+
+    /// <summary>The lot that the label is shown with, and whether a batch of it may have been begun. Until one is chosen, the next free one: a label has a lot.</summary>
+    protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);
+
+    /// <summary>How the label is wanted now.</summary>
+    protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
         ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "period after opening", "best before", "origin", "notes"];
@@ -63,7 +69,7 @@ public abstract class RecipeView : EditorView
     {
         File = Desk.Open(Desk.Recipes, Id);
         Choice = Choices.Of(Id);
-        _next = RecordBook.Exists(Desk.Folder) ? NextLot.Of(RecordBook.Open(Desk.Folder).Read(), Options.Today()) : new LotCode(Options.Today(), 1);
+        _next = null;
         _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop), Ready, Failed);
         Remake();
     }
