@@ -26,7 +26,8 @@ public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs?
     public IReadOnlyList<(string Name, Ingredient? Known)> Names => [.. Reading.Names.Select(n => (n.Name, n.Known))];
 
     /// <summary>Whether a label may be that of a soap that needs no ingredient list (21 CFR 701.20): a soap by its kind, without one.</summary>
-    internal static bool MayBeExempt(LabelReading reading, ProductKind? kind) => kind is { Id: "soap-bar" or "liquid-soap" or "shaving-soap" } && reading.Ingredients is null;
+    internal static bool MayBeExempt(LabelReading reading, ProductKind? kind) =>
+        kind is not null && ProductGroup.Covers(kind, ["soap"]) == Applies.Yes && reading.Ingredients is null;
 
     /// <summary>Whether the cosmetic rules apply for certain.</summary>
     public bool IsCosmetic => SoldAs == Recipes.SoldAs.Cosmetic;
