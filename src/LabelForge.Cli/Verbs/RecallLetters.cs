@@ -12,7 +12,7 @@ internal static class RecallLetters
         $"Recall sheet: {trace.From}",
         [
             FormattableString.Invariant($"{business.NameLine}, {on:yyyy-MM-dd}. {trace.Deliveries.Sum(d => d.Pieces)} pieces left the house, {trace.Batches.Sum(b => b.Left)} are still in it."),
-            .. trace.Bottles.Select(b => FormattableString.Invariant($"M{b.MaterialLot} {b.Material}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##} are still in the house.")),
+            .. trace.Bottles.Select(b => FormattableString.Invariant($"M{b.MaterialLot} {b.Material}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##}{trace.UnitOf(b)} are still in the house.")),
             .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)).Select(g => FormattableString.Invariant($"{g.Sum(u => u.Grams):0.##} g of M{g.Key.MaterialLot} went into lot {g.Key.Lot}.")),
             .. trace.Batches.Select(b => FormattableString.Invariant($"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}.")),
             .. trace.Complaints.Select(c => FormattableString.Invariant($"Told on {c.On:yyyy-MM-dd} by {c.From}{(c.Serious ? ", SERIOUS" : "")}: {c.What}{(c.ReportBy is { } day ? FormattableString.Invariant($" (report by {day:yyyy-MM-dd})") : "")}")),

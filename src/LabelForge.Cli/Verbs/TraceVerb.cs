@@ -72,7 +72,7 @@ internal static class TraceVerb
     {
         Console.WriteLine($"From {trace.From}");
         foreach (var b in trace.Bottles)
-            Console.WriteLine(FormattableString.Invariant($"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###} left in the house"));
+            Console.WriteLine(FormattableString.Invariant($"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###}{trace.UnitOf(b)} left in the house"));
         foreach (var u in trace.Uses)
             Console.WriteLine(FormattableString.Invariant($"  M{u.MaterialLot} {u.Material}: {u.Grams:0.###} g into lot {u.Lot}"));
         foreach (var b in trace.Batches)

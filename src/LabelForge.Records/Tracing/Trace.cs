@@ -24,6 +24,9 @@ public sealed record TracedBatch(string Lot, string Product, DateOnly On, int Ma
 /// <param name="Complaints">What was told of these lots.</param>
 public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IReadOnlyList<TracedUse> Uses, IReadOnlyList<TracedBatch> Batches, IReadOnlyList<TracedDelivery> Deliveries, IReadOnlyList<Complaint> Complaints)
 {
+    /// <summary>The unit of a bottle's amounts, after a space: what was weighed into a batch is in grams; else nothing tells it from packaging, which is counted.</summary>
+    public string UnitOf(TracedBottle bottle) => Uses.Any(u => u.MaterialLot == bottle.MaterialLot) ? " g" : "";
+
     /// <summary>Whether the way was followed forward from material lots, and not back from pieces.</summary>
     public bool Forward { get; init; }
 
