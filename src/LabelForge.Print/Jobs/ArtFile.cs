@@ -5,13 +5,17 @@ using SkiaSharp;
 namespace LabelForge.Print.Jobs;
 
 /// <summary>Reads a maker's own art for a design: SVG, PNG or JPEG beside the design's file.</summary>
-internal static class ArtFile
+public static class ArtFile
 {
     private const long LargestFile = 5_000_000;
 
     // Decoded, a picture of this many pixels takes 100 MB.
     private const long MostPixels = 25_000_000;
 
+    /// <summary>Reads a picture.</summary>
+    /// <param name="folder">The folder of designs; what lies outside it is refused.</param>
+    /// <param name="file">The file's name in it.</param>
+    /// <exception cref="InputException">The file is not there, too large, or no picture that can be printed.</exception>
     public static ArtBlock Read(string folder, string file)
     {
         var path = Path.GetFullPath(Path.Combine(folder, file));

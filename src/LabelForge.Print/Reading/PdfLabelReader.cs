@@ -19,64 +19,26 @@ namespace LabelForge.Print.Reading;
 public static class PdfLabelReader
 {
     /// <summary>The largest file that is taken for a label.</summary>
-    public const long MostBytes = 20_000_000;
+    public const long MostBytes = GuardedPdf.MostBytes;
 
     private const int MostPages = 4;
-
-    // A page of Letter in colour at 600 dots to the inch takes 100 MB.
-    private const long MostUnpackedBytes = 200_000_000;
 
     // Of a usual face's size, how much stands above the baseline; only for the picture. Common practice.
     private const double Ascent = 0.8;
     private const int MostLetters = LabelText.MostCharacters;
-    private const int StackBytes = 64 * 1024 * 1024;
 
     // A page up to this size on its longer side is one label; a larger one is a sheet, whose panels are not known.
     private const double LongestLabelPoints = 9 * 72;
-    // A busy machine takes long over a sound file too; bombs are told by their size before.
-    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
 
     /// <summary>Reads a label.</summary>
     /// <param name="pdf">The file's bytes.</param>
     /// <param name="where">The file as the person knows it.</param>
     /// <exception cref="InputException">It is no PDF that can be read, or there are no words in it.</exception>
-    public static LabelText Read(byte[] pdf, string where)
-    {
-        if (!HasHeader(pdf))
-            throw Refused(where, "This is not a PDF.", "Export the label as PDF, or give its words as .txt.");
-        if (UnpackedSize.Exceeds(pdf, MostUnpackedBytes))
-            throw Refused(where, "This PDF unpacks to more than any label holds.", "Export the label anew, one label to a page, or give its words as .txt.");
-        LabelText? text = null;
-        Exception? failed = null;
-        // A hostile file may nest deeply or never end: it gets a stack and a time of its own.
-        var reader = new Thread(() =>
-        {
-            try
-            {
-                text = Parse(pdf, where);
-            }
-            catch (Exception e)
-            {
-                failed = e;
-            }
-        }, StackBytes)
-        { IsBackground = true };
-        reader.Start();
-        if (!reader.Join(Limit))
-            throw Refused(where, "This PDF cannot be read in reasonable time.", "Export the label anew, one label to a page, with its text as text.");
-        return failed switch
-        {
-            null => text!,
-            InputException refused => throw refused,
-            _ => throw Refused(where, "This PDF is broken or uses something that cannot be read here.", "Open it in a viewer and export it anew as PDF with its text as text, or give the label's words as .txt."),
-        };
-    }
+    public static LabelText Read(byte[] pdf, string where) =>
+        GuardedPdf.Read(pdf, where, "label", MostPages, document => Parse(document, where));
 
-    private static LabelText Parse(byte[] pdf, string where)
+    private static LabelText Parse(PdfDocument document, string where)
     {
-        using var document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
-        if (document.NumberOfPages > MostPages)
-            throw Refused(where, $"This PDF has {document.NumberOfPages} pages; a label has {MostPages} at most.", "Give the label alone.");
         var text = new StringBuilder();
         var heights = ImmutableArray.CreateBuilder<WordHeight>();
         var places = ImmutableArray.CreateBuilder<WordPlace>();
@@ -86,7 +48,7 @@ public static class PdfLabelReader
         {
             var page = document.GetPage(number);
             if (page.Letters.Count > MostLetters)
-                throw Refused(where, $"Page {number} holds {page.Letters.Count:N0} letters, more than any label.", "Give the label alone.");
+                throw GuardedPdf.Refused(where, $"Page {number} holds {page.Letters.Count:N0} letters, more than any label.", "Give the label alone.");
             size = number == 1 ? (page.Width, page.Height) : size;
             pages.Add((Math.Clamp(page.Width, 1, 14_400), Math.Clamp(page.Height, 1, 14_400)));
             foreach (var block in Blocks(page))
@@ -154,9 +116,5 @@ public static class PdfLabelReader
         return clean.ToString().Trim();
     }
 
-    private static bool HasHeader(byte[] pdf) => pdf.AsSpan(0, Math.Min(1024, pdf.Length)).IndexOf("%PDF-"u8) >= 0;
-
     private static Length Points(double points) => Length.FromInches((decimal)Math.Clamp(points, 0, 100_000) / 72m);
-
-    private static InputException Refused(string where, string wrong, string write) => new(new Problem(where, 0, wrong, write));
 }
