@@ -159,16 +159,9 @@ internal static class BatchBenchVerbs
     }
 
     /// <summary>For the batch sheet: which lots to take a material from, first to expire first; nothing where there are no books.</summary>
-    internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on)
-    {
-        if (!RecordBook.Exists(job.Workshop.Folder))
-            return null;
-        var ledger = RecordBook.Open(job.Workshop.Folder).Read();
-        var proposals = Bench.Propose(ledger, job.Batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, g.Sum(l => l.Mass.Grams))), on).ToDictionary(p => p.Material);
-        return material => proposals.TryGetValue(material, out var proposal) && proposal.Take.Count > 0
-            ? string.Join(", ", proposal.Take.Select(t => proposal.Take.Count == 1 ? ledger.Bottle(t.From.Id) : FormattableString.Invariant($"{ledger.Bottle(t.From.Id)} {t.Grams:0.#} g"))) + (proposal.Missing > 0 ? FormattableString.Invariant($"; {proposal.Missing:0.#} g short") : "")
-            : null;
-    }
+    internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on) => RecordBook.Exists(job.Workshop.Folder)
+        ? ProposedLots.For(RecordBook.Open(job.Workshop.Folder).Read(), job.Batch, on)
+        : null;
 
     internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch" };
 

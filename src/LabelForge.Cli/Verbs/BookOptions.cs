@@ -36,8 +36,7 @@ internal sealed class BookOptions
 
     /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
     public static decimal Money(string text, string option) =>
-        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money) && money == Math.Round(money, 2) && money < 1_000_000_000m
-            ? money
+        MoneyText.Parse(text) is { IsValue: true, Value: var money } ? money
             : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a sum of money.", $"Write a plain figure with a decimal point: {option} 9.50"));
 
     /// <summary>A material lot of the shop as people write it: M3.</summary>

@@ -30,7 +30,16 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
         var path = Path.Combine(workshop.Folder, FileName);
         if (!File.Exists(path))
             return None;
-        var file = YamlFile.Read(path, FileName).OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging");
+        return Read(YamlFile.Read(path, FileName), workshop);
+    }
+
+    /// <summary>Reads costs as they stand in a file.</summary>
+    /// <param name="costs">The file.</param>
+    /// <param name="workshop">The workshop that its packaging must be in; null where that is looked at later.</param>
+    /// <exception cref="InputException">Something in it is wrong.</exception>
+    public static CostsFile Read(MapNode costs, Workshop? workshop)
+    {
+        var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging");
         decimal Figure(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
             : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
             : throw node.Refuse($"\"{node.Text}\" is not a figure.", $"Write a plain figure with a decimal point: {key}: 4.50");
@@ -43,7 +52,7 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
             var map = (node as MapNode ?? throw node.Refuse("This is not packaging and its number.", "Write { use: clear-bag, count: 1 }")).OnlyKeys("Packaging", "use", "count");
             var use = map.Required("use", "clear-bag");
             var count = map.Required("count", "1");
-            workshop.Material(use.Text, FileName, use.Line);
+            workshop?.Material(use.Text, FileName, use.Line);
             return decimal.TryParse(count.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n > 0
                 ? (use.Text, n)
                 : throw count.Refuse($"\"{count.Text}\" is not a number.", "Write how many a piece takes: count: 1");

@@ -1,13 +1,13 @@
 using System.Collections.Immutable;
 using LabelForge.Print.Bench;
 using LabelForge.Recipes;
-using LabelForge.Records.Tracing;
 
-namespace LabelForge.Cli.Verbs;
+namespace LabelForge.Records.Tracing;
 
 /// <summary>The words of a recall sheet, with the facts of a trace filled in.</summary>
-internal static class RecallLetters
+public static class RecallLetters
 {
+    /// <summary>The sheet and its letters.</summary>
     public static RecallSheetContent Of(Trace trace, Business business, DateOnly on) => new(
         $"Recall sheet: {trace.From}",
         [

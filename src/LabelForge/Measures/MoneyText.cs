@@ -1,0 +1,21 @@
+using System.Globalization;
+
+namespace LabelForge.Measures;
+
+/// <summary>Reads sums of money and shares of a price as people type them.</summary>
+public static class MoneyText
+{
+    private const decimal Most = 1_000_000_000m;
+
+    /// <summary>A sum: a plain figure, not below nothing, with at most two decimals.</summary>
+    public static Parsed<decimal> Parse(string text) =>
+        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money) && money == Math.Round(money, 2) && money < Most
+            ? Parsed<decimal>.Of(money)
+            : Parsed<decimal>.Refused(text.Trim().Length == 0 ? "The sum of money is missing." : $"\"{text.Trim()}\" is not a sum of money.", "Write a plain figure with a decimal point: 9.50");
+
+    /// <summary>A share of a price, with its sign of percent or without: <c>40 %</c> is 0.4.</summary>
+    public static Parsed<decimal> Margin(string text) =>
+        decimal.TryParse(text.Trim().TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure < 100
+            ? Parsed<decimal>.Of(figure / 100m)
+            : Parsed<decimal>.Refused($"\"{text.Trim()}\" is not a share of the price.", "Write a percentage below 100: 40 %");
+}
