@@ -32,11 +32,16 @@
     const button = which && document.querySelector(`[data-step="${which}"]:not([disabled])`);
     if (button) { event.preventDefault(); button.click(); }
   });
+  // The arrows choose a position on the sheet; they do not scroll the page then.
+  document.addEventListener("keydown", (event) => {
+    if (event.target instanceof SVGElement && event.target.matches("[role=radio]") && /^(Arrow|Home$|End$)/.test(event.key)) event.preventDefault();
+  });
   document.addEventListener("click", (event) => {
     if (event.target instanceof HTMLElement && event.target.matches("a.skip")) { event.preventDefault(); document.getElementById("work").focus(); }
   }, true);
   window.labelforge = {
     open: (address) => { window.open(address, "_blank"); },
+    save: (address, name) => { const a = document.createElement("a"); a.href = address; a.download = name; a.click(); },
     focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },
   };
   Blazor.start();

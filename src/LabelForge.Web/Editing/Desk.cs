@@ -24,6 +24,9 @@ public sealed partial class Desk : IDisposable
     /// <summary>The id of the business's own file.</summary>
     public const string Business = "workshop";
 
+    /// <summary>The id of the file of wages, fees and packaging, which has no folder either.</summary>
+    public const string Costs = "costs";
+
     private readonly ConcurrentDictionary<(string Room, string Id), EditedFile> _open = [];
     private readonly FileSystemWatcher? _watcher;
     private readonly Debounce _look;
@@ -124,6 +127,7 @@ public sealed partial class Desk : IDisposable
             {
                 Materials => MaterialFile.Read(id, file),
                 Recipes => RecipeFile.Read(id, file),
+                _ when id == Costs => LabelForge.Records.Money.CostsFile.Read(file, null),
                 _ => (object)LabelForge.Recipes.Business.Read(file),
             };
             return null;

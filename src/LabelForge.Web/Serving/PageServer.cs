@@ -85,6 +85,8 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<Shelf>();
         builder.Services.AddSingleton<Papers>();
         builder.Services.AddSingleton<Choices>();
+        builder.Services.AddSingleton<Books>();
+        builder.Services.AddSingleton<Kept>();
         builder.Services.AddSingleton<LabelViews>();
         var app = builder.Build();
         app.UseMiddleware<RequestGuard>();

@@ -20,4 +20,23 @@ internal static class Temporary
             folder.Delete(recursive: true);
         }
     }
+
+    /// <summary>Has something read a text as a file; the file is gone afterwards.</summary>
+    /// <param name="ending">The file's ending, with its full stop.</param>
+    /// <param name="text">What it holds.</param>
+    /// <param name="read">Reads the file of a path.</param>
+    public static T Holding<T>(string ending, string text, Func<string, T> read)
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-");
+        try
+        {
+            var path = Path.Combine(folder.FullName, "list" + ending);
+            File.WriteAllText(path, text);
+            return read(path);
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
 }

@@ -6,13 +6,6 @@ namespace LabelForge.Web.Tests.Browsing;
 /// <summary>axe (Deque) finds nothing on any page: wide and light, narrow and dark.</summary>
 public sealed class AccessibilityTests(Chromium chromium)
 {
-    private static readonly string[] Pages =
-    [
-        "/", "/business", "/materials", "/materials/new", "/materials/bramble-fragrance", "/materials/clear-glycerin-base", "/materials/sodium-hydroxide",
-        "/recipes", "/recipes/new", "/recipes/harbour-wall-bar", "/labels", "/labels/bramble-bar", "/print", "/print/sugar-scrub",
-        "/batches", "/stock", "/trace", "/weigh", "/costs", "/check", "/not-found",
-    ];
-
     [Fact]
     public Task Axe_finds_nothing_on_a_wide_light_page() => Look(1280, ColorScheme.Light);
 
@@ -30,12 +23,12 @@ public sealed class AccessibilityTests(Chromium chromium)
     private async Task Look(int width, ColorScheme scheme)
     {
         await using var window = await Window.OpenAsync(chromium, example: true, width, scheme);
+        FilledBooks.Fill(window.Folder);
         var found = new List<string>();
-        foreach (var path in Pages)
+        foreach (var path in Routes.All)
         {
             await window.GoAsync(path);
-            if (path.Contains("-bar", StringComparison.Ordinal) || path.EndsWith("-scrub", StringComparison.Ordinal))
-                await window.Page.Locator(".pictures img").First.WaitForAsync();
+            await window.SettleAsync();
             foreach (var details in await window.Page.Locator("details").AllAsync())
                 await details.EvaluateAsync("d => d.open = true");
             found.AddRange(await Violations(window.Page, path));

@@ -52,13 +52,13 @@ public sealed class Window : IAsyncDisposable
     /// <summary>What the browser complained of: scripts that failed, what the policy stopped.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 
-    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light)
+    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light, bool bypassPolicy = false)
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
         if (example)
             WriteExample(folder);
         var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) });
-        var context = await chromium.Browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce });
+        var context = await chromium.Browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, BypassCSP = bypassPolicy });
         var page = await context.NewPageAsync();
         page.SetDefaultTimeout(30_000);
         var window = new Window(server, context, page, folder);
@@ -76,6 +76,22 @@ public sealed class Window : IAsyncDisposable
     {
         await Page.GotoAsync(new Uri(Address, path).ToString());
         await Page.Locator("h1").WaitForAsync();
+    }
+
+    /// <summary>Waits until the page's pictures are there and nothing has moved for a moment.</summary>
+    public async Task SettleAsync()
+    {
+        if (Page.Url.Contains("/labels/", StringComparison.Ordinal) || Page.Url.Contains("/print/", StringComparison.Ordinal) || System.Text.RegularExpressions.Regex.IsMatch(Page.Url, "/recipes/(?!new)."))
+            await Page.Locator(".pictures img").First.WaitForAsync();
+        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
+        await Page.EvaluateAsync("""
+            () => new Promise(done => {
+              let timer = setTimeout(stop, 400);
+              const seen = new MutationObserver(() => { clearTimeout(timer); timer = setTimeout(stop, 400); });
+              function stop() { seen.disconnect(); done(); }
+              seen.observe(document.body, { subtree: true, childList: true, attributes: true, characterData: true });
+            })
+            """);
     }
 
     /// <summary>The text of a file of the workshop.</summary>

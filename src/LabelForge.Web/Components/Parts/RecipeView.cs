@@ -62,7 +62,7 @@ public abstract class RecipeView : EditorView
     protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
-        ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "period after opening", "best before", "origin", "notes"];
+        ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "variants", "period after opening", "best before", "origin", "notes"];
 
     /// <inheritdoc/>
     protected override void OnParametersSet()

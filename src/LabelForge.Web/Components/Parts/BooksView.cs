@@ -1,0 +1,99 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+using LabelForge.Web.Editing;
+using LabelForge.Web.Serving;
+using LabelForge.Web.Workbench;
+using Microsoft.AspNetCore.Components;
+
+namespace LabelForge.Web.Components.Parts;
+
+/// <summary>A page on the books, drawn anew when they or the workshop's files change; what is typed on it is kept.</summary>
+public abstract class BooksView : ComponentBase, IDisposable
+{
+    /// <summary>The desk.</summary>
+    [Inject]
+    public required Desk Desk { get; init; }
+
+    /// <summary>The workshop as read.</summary>
+    [Inject]
+    public required Shelf Shelf { get; init; }
+
+    /// <summary>The books.</summary>
+    [Inject]
+    public required Books Books { get; init; }
+
+    /// <summary>What was typed.</summary>
+    [Inject]
+    public required Kept Kept { get; init; }
+
+    /// <summary>Documents for the page.</summary>
+    [Inject]
+    public required Papers Papers { get; init; }
+
+    /// <summary>How the page is served.</summary>
+    [Inject]
+    public required ServeOptions Options { get; init; }
+
+    /// <summary>The workshop; null where one of its files cannot be used, which the frame tells.</summary>
+    protected Workshop? Workshop => Shelf.Read().Workshop;
+
+    /// <summary>The books; null where there are none.</summary>
+    protected Ledger? Ledger => Books.Read().Ledger;
+
+    /// <summary>Today, as forms show it.</summary>
+    protected string Today => Day(Options.Today());
+
+    /// <summary>Who writes: the person at this machine, as on the command line.</summary>
+    protected static string By => Environment.UserName;
+
+    /// <summary>Why the last thing asked for could not be done.</summary>
+    protected Problem? Refused { get; set; }
+
+    /// <summary>What was done last.</summary>
+    protected string? Done { get; set; }
+
+    /// <summary>A day as it is written everywhere.</summary>
+    protected static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Does something, and tells on the page what became of it.</summary>
+    /// <returns>Whether it was done.</returns>
+    protected async Task<bool> Try(Func<Task<string>> act)
+    {
+        (Refused, Done) = (null, null);
+        try
+        {
+            Done = await act();
+            return true;
+        }
+        catch (InputException e)
+        {
+            Refused = PageWords.Of(e.Problem);
+            return false;
+        }
+    }
+
+    /// <inheritdoc/>
+    protected override void OnInitialized()
+    {
+        Desk.Changed += Redraw;
+        Books.Changed += Redraw;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        Dispose(true);
+        GC.SuppressFinalize(this);
+    }
+
+    /// <summary>Lets go of what is watched.</summary>
+    protected virtual void Dispose(bool disposing)
+    {
+        Desk.Changed -= Redraw;
+        Books.Changed -= Redraw;
+    }
+
+    /// <summary>Draws the page anew, from any thread.</summary>
+    protected void Redraw() => InvokeAsync(StateHasChanged);
+}

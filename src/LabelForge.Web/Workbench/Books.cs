@@ -1,0 +1,84 @@
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+using LabelForge.Web.Editing;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>The workshop's books, read once and kept until something is written into them, here or by another program.</summary>
+public sealed class Books : IDisposable
+{
+    private readonly Lock _gate = new();
+    private readonly Desk _desk;
+    private readonly FileSystemWatcher? _watcher;
+    private readonly Debounce _look;
+    private (Ledger? Ledger, Problem? Problem)? _read;
+
+    /// <summary>The books of the workshop on the desk.</summary>
+    public Books(Desk desk)
+    {
+        _desk = desk;
+        _look = new Debounce(TimeSpan.FromMilliseconds(200), Forget);
+        try
+        {
+            _watcher = new FileSystemWatcher(desk.Folder, RecordBook.FileName) { NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
+            _watcher.Changed += (_, _) => _look.Start();
+            _watcher.Created += (_, _) => _look.Start();
+            _watcher.Deleted += (_, _) => _look.Start();
+            _watcher.Renamed += (_, _) => _look.Start();
+            _watcher.EnableRaisingEvents = true;
+        }
+        catch (Exception e) when (e is IOException or ArgumentException or PlatformNotSupportedException)
+        {
+            // Without a watch, what another program wrote is seen after the next entry here.
+            _watcher = null;
+        }
+    }
+
+    /// <summary>Told when the books changed, on any thread.</summary>
+    public event Action? Changed;
+
+    /// <summary>The books; null where there are none yet, or where they cannot be read, and then why.</summary>
+    public (Ledger? Ledger, Problem? Problem) Read()
+    {
+        lock (_gate)
+        {
+            if (_read is { } known)
+                return known;
+            (Ledger?, Problem?) fresh;
+            try
+            {
+                fresh = (RecordBook.Exists(_desk.Folder) ? RecordBook.Open(_desk.Folder).Read() : null, null);
+            }
+            catch (InputException e)
+            {
+                fresh = (null, e.Problem);
+            }
+            _read = fresh;
+            return fresh;
+        }
+    }
+
+    /// <summary>Writes into the books; makes them where there are none.</summary>
+    /// <exception cref="InputException">The entry cannot stand, or the books cannot be written.</exception>
+    public async Task<T> WriteAsync<T>(Func<RecordBook, T> write)
+    {
+        try
+        {
+            return await Task.Run(() => write(RecordBook.Open(_desk.Folder)));
+        }
+        finally
+        {
+            Forget();
+        }
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => _watcher?.Dispose();
+
+    private void Forget()
+    {
+        lock (_gate)
+            _read = null;
+        Changed?.Invoke();
+    }
+}

@@ -1,0 +1,48 @@
+using System.Text;
+using LabelForge.Measures;
+using Microsoft.AspNetCore.Components.Forms;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>Files that a person gives to the page: bounded in size, and taken for what is in them, whatever their names say.</summary>
+internal static class Upload
+{
+    /// <summary>A file's bytes.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="most">The largest that is taken.</param>
+    /// <param name="what">What it should be, for the message.</param>
+    /// <exception cref="InputException">It is larger, or could not be read to its end.</exception>
+    public static async Task<byte[]> Bytes(IBrowserFile file, long most, string what)
+    {
+        if (file.Size > most)
+            throw Refuse($"This file is larger than any {what}.", $"Give the {what} alone, {most / 1_000_000} MB at most.");
+        try
+        {
+            using var copy = new MemoryStream();
+            await using (var stream = file.OpenReadStream(most))
+                await stream.CopyToAsync(copy);
+            return copy.ToArray();
+        }
+        catch (IOException)
+        {
+            throw Refuse("The file could not be read to its end.", "Give it again.");
+        }
+    }
+
+    /// <summary>Whether the bytes are those of a PDF (ISO 32000-1, 7.5.2).</summary>
+    public static bool IsPdf(byte[] bytes) => bytes.AsSpan().StartsWith("%PDF-"u8);
+
+    /// <summary>The bytes as text.</summary>
+    /// <exception cref="InputException">They are none, or more than so many characters.</exception>
+    public static string Text(byte[] bytes, int mostCharacters)
+    {
+        if (Array.IndexOf(bytes, (byte)0) >= 0)
+            throw Refuse("This is neither a PDF nor a text.", "Give one of these.");
+        if (bytes.Length > mostCharacters * 4L)
+            throw Refuse("This text is too long.", "Give what belongs here alone.");
+        // The mark that some editors set at the beginning is no letter.
+        return Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF');
+    }
+
+    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+}
