@@ -6,6 +6,13 @@ using BenchmarkDotNet.Loggers;
 using BenchmarkDotNet.Running;
 using BenchmarkDotNet.Toolchains.InProcess.Emit;
 using LabelForge.Benchmarks;
+using LabelForge.Benchmarks.Page;
+
+if (args is ["keystroke"] or ["soak", ..])
+{
+    Console.WriteLine(args[0] == "keystroke" ? await KeystrokeMeasure.Table() : await Soak.Table(TimeSpan.FromMinutes(args.Length > 1 ? double.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 30)));
+    return;
+}
 
 // In this process, so that no further project has to be built for each run.
 var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.DontLogOutput);
