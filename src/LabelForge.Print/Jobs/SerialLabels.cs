@@ -9,9 +9,15 @@ using LabelForge.Print.Sheets;
 
 namespace LabelForge.Print.Jobs;
 
+/// <summary>What one label of a series has for itself: the lines with its number in them, and its barcode.</summary>
+/// <param name="Lines">Lines at their places.</param>
+/// <param name="Bars">Bars at their places.</param>
+public sealed record SerialPart(ImmutableArray<PlacedLine> Lines, ImmutableArray<PlacedBar> Bars);
+
 /// <summary>
 /// Labels that differ in their serial number alone: after the lot, and in each label's own barcode. The label is laid out
-/// once, with a number as wide as any; for each label the number and the barcode are put in its place, one at a time.
+/// once, with a number as wide as any; what all have in common is drawn once, and the number and the barcode of each are
+/// made when they are asked for, one at a time.
 /// </summary>
 public sealed class SerialLabels
 {
@@ -21,6 +27,7 @@ public sealed class SerialLabels
     private readonly string _standIn;
     private readonly InkBlock _standInSymbol;
     private readonly LabelLayout _layout;
+    private readonly ImmutableArray<PlacedLine> _ownLines;
     private readonly int _symbolAt;
 
     private SerialLabels(LabelJob job, LotCode lot, SerialNumbers numbers)
@@ -31,7 +38,8 @@ public sealed class SerialLabels
         _standInSymbol = Symbol(_standIn);
         _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _standInSymbol).OrRefuse();
         _symbolAt = SymbolAt(_layout, _standInSymbol);
-        if (_symbolAt < 0 && !_layout.Lines.Any(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal)))
+        _ownLines = [.. _layout.Lines.Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal) || (_symbolAt >= 0 && l.Text.Text == _standInSymbol.Caption))];
+        if (_symbolAt < 0 && _ownLines.IsEmpty)
             throw new InputException(new Problem(null, 0, $"The design {_layout.Design.Id} shows neither the lot nor its barcode, so that a serial number has no place on it.", "Choose a design that shows the lot."));
     }
 
@@ -41,25 +49,27 @@ public sealed class SerialLabels
     /// <summary>The label as laid out, with a number as wide as any: for its size and the letters it is set in.</summary>
     public LabelLayout Sample => _layout;
 
+    /// <summary>What all the labels have in common: the sample without the lines and the barcode that are each label's own.</summary>
+    public LabelLayout Common => _layout with
+    {
+        Lines = _layout.Lines.RemoveRange(_ownLines),
+        Bars = _symbolAt < 0 ? _layout.Bars : _layout.Bars.RemoveRange(_symbolAt, _standInSymbol.Bars.Length),
+    };
+
+    /// <summary>The lines of the sample that are each label's own.</summary>
+    public ImmutableArray<PlacedLine> OwnLines => _ownLines;
+
     /// <summary>Lays the label out.</summary>
     /// <exception cref="InputException">It does not fit with the serial number, or shows neither the lot nor its barcode.</exception>
     public static SerialLabels Prepare(LabelJob job, LotCode lot, SerialNumbers numbers) => new(job, lot, numbers);
 
-    /// <summary>A label, made when it is asked for and not kept.</summary>
+    /// <summary>What a label has for itself, made when it is asked for and not kept.</summary>
     /// <param name="index">Counted from 0.</param>
-    public LabelLayout this[int index]
+    public SerialPart Part(int index)
     {
-        get
-        {
-            var serial = _numbers[index];
-            var symbol = _symbolAt < 0 ? null : Symbol(serial);
-            return _layout with
-            {
-                Bars = symbol is null ? _layout.Bars : WithSymbol(symbol),
-                Lines = [.. _layout.Lines.Select(l => l with { Text = Replaced(l.Text, serial, symbol) })],
-                Texts = [.. _layout.Texts.Select(t => t with { Text = Replaced(t.Text, serial, symbol) })],
-            };
-        }
+        var serial = _numbers[index];
+        var symbol = _symbolAt < 0 ? null : Symbol(serial);
+        return new SerialPart([.. _ownLines.Select(l => l with { Text = Replaced(l.Text, serial, symbol) })], symbol is null ? [] : Placed(symbol));
     }
 
     // A solidus, so that no part of it can be taken for part of the lot code, which has a hyphen and ends in a check sign.
@@ -69,27 +79,19 @@ public sealed class SerialLabels
 
     private MeasuredText Replaced(MeasuredText text, string serial, InkBlock? symbol)
     {
-        var written = Replaced(text.Text, serial, symbol);
-        return written == text.Text ? text : MeasuredText.OfWords(text.Face, text.Size, written.TrimEnd(' ').Split(' '), 0, written.EndsWith(' '));
+        var written = symbol?.Caption is { } caption && text.Text == _standInSymbol.Caption
+            ? caption
+            : text.Text.Replace(Written(_standIn), Written(serial), StringComparison.Ordinal);
+        return MeasuredText.OfWords(text.Face, text.Size, written.TrimEnd(' ').Split(' '), 0, written.EndsWith(' '));
     }
 
-    private string Replaced(string text, string serial, InkBlock? symbol) =>
-        symbol?.Caption is { } caption && text == _standInSymbol.Caption
-            ? caption
-            : text.Replace(Written(_standIn), Written(serial), StringComparison.Ordinal);
-
-    private ImmutableArray<PlacedBar> WithSymbol(InkBlock symbol)
+    private ImmutableArray<PlacedBar> Placed(InkBlock symbol)
     {
         if (symbol.Width != _standInSymbol.Width || symbol.Height != _standInSymbol.Height)
             throw new InvalidOperationException("Serial numbers of one length make barcodes of different sizes.");
         var first = _layout.Bars[_symbolAt];
         var (x, y) = (first.X - Points.OfMillimetres(_standInSymbol.Bars[0].XMm), first.Y - Points.OfMillimetres(_standInSymbol.Bars[0].YMm));
-        return
-        [
-            .. _layout.Bars.Take(_symbolAt),
-            .. symbol.Bars.Select(b => new PlacedBar(x + Points.OfMillimetres(b.XMm), y + Points.OfMillimetres(b.YMm), Points.OfMillimetres(b.WidthMm), Points.OfMillimetres(b.HeightMm))),
-            .. _layout.Bars.Skip(_symbolAt + _standInSymbol.Bars.Length),
-        ];
+        return [.. symbol.Bars.Select(b => new PlacedBar(x + Points.OfMillimetres(b.XMm), y + Points.OfMillimetres(b.YMm), Points.OfMillimetres(b.WidthMm), Points.OfMillimetres(b.HeightMm)))];
     }
 
     // The bars of a symbol stand one after the other in a layout, all moved by the same way.

@@ -1,13 +1,15 @@
-using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
+using LabelForge.Print.Output.Pdf;
 using LabelForge.Print.Sheets;
-using SkiaSharp;
 
 namespace LabelForge.Print.Jobs;
 
-/// <summary>Writes sheets of labels that all differ, page by page: however many there are, one page is in memory.</summary>
+/// <summary>
+/// Writes sheets of labels that all differ, page by page: however many there are, one page is in memory. What the labels
+/// have in common is drawn once and placed; the number and the barcode of each are written where they stand.
+/// </summary>
 public static class SerialSheets
 {
     /// <summary>Writes the sheets.</summary>
@@ -20,30 +22,45 @@ public static class SerialSheets
     public static void WritePdf(string path, SerialLabels labels, SheetOrder order, DocumentInfo info, Action<int>? done = null)
     {
         var plan = order.Plan();
-        using var faces = DrawnFaces.Of(labels.Sample.Lines.SelectMany(l => Wanted(l.Text)));
-        AtomicFile.Write(path, stream => PdfFile.Write(stream, info, Points.Of(order.Stock.PageWidth), Points.Of(order.Stock.PageHeight),
-            Enumerable.Range(0, plan.Sheets).Select(sheet => (Action<SKCanvas>)(canvas =>
-            {
-                DrawSheet(canvas, labels, order, plan, sheet, faces);
-                done?.Invoke(sheet + 1);
-            }))));
-    }
-
-    private static void DrawSheet(SKCanvas canvas, SerialLabels labels, SheetOrder order, SheetPlan plan, int sheet, DrawnFaces faces)
-    {
-        var (x0, y0) = order.Correction.Apply(0, 0);
-        canvas.Translate((float)x0, (float)y0);
-        canvas.Scale((float)order.Correction.FactorX, (float)order.Correction.FactorY);
-        if (order.CutMarks)
-            PicturePainter.Paint(canvas, new Picture(order.Stock.PageWidth, order.Stock.PageHeight) { Strokes = CutMarks.Of(order.Stock) });
-        foreach (var (index, position) in plan.OnSheet(sheet))
+        AtomicFile.Write(path, stream =>
         {
-            var label = labels[index];
-            var (x, y) = SheetWriter.LabelCorner(order.Stock, position, label.Design);
-            LabelPainter.Paint(canvas, label, x, y, faces);
-        }
+            var document = new FormDocument(stream, info);
+            var (form, fonts) = Draw(document, labels);
+            var (design, marks) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : []);
+            var bleed = Points.Of(design.Bleed);
+            for (var sheet = 0; sheet < plan.Sheets; sheet++)
+            {
+                using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
+                page.Correct(order.Correction);
+                foreach (var mark in marks)
+                    page.Draw(mark);
+                foreach (var (index, position) in plan.OnSheet(sheet))
+                {
+                    var (x, y) = SheetWriter.LabelCorner(order.Stock, position, design);
+                    var part = labels.Part(index);
+                    page.Place(form, x - bleed, y - bleed);
+                    page.Fill(part.Bars, x, y, design.Ink);
+                    foreach (var line in part.Lines)
+                        page.Write(line, fonts[line.Text.Face], x, y, design.Ink);
+                }
+                done?.Invoke(sheet + 1);
+            }
+            document.Finish();
+        });
     }
 
-    // The sample's letters, and every figure that a number may bring.
-    private static IEnumerable<MeasuredText> Wanted(MeasuredText text) => [text, text with { Shape = text.Face.Shape("0123456789") }];
+    private static (PlacedForm Form, IReadOnlyDictionary<TypeFace, PdfFont> Fonts) Draw(FormDocument document, SerialLabels labels)
+    {
+        var (common, bleed) = (labels.Common, Points.Of(labels.Sample.Design.Bleed));
+        // The letters of each label's own lines, and every figure that a number may bring.
+        MeasuredText[] spelt = [.. labels.OwnLines.GroupBy(l => l.Text.Face)
+            .Select(g => MeasuredText.OfWords(g.Key, g.First().Text.Size, [.. g.SelectMany(l => l.Text.Text.Split(' ')).Distinct(), "0123456789"], 0, false))];
+        using var faces = DrawnFaces.Of(common.Lines.Select(l => l.Text).Concat(spelt));
+        return document.Draw(
+            FormDocument.Whole(Points.Of(common.Design.Width) + 2 * bleed),
+            FormDocument.Whole(Points.Of(common.Design.Height) + 2 * bleed),
+            faces,
+            canvas => LabelPainter.Paint(canvas, common, bleed, bleed, faces),
+            spelt);
+    }
 }

@@ -1,33 +1,100 @@
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Output.Pdf;
 using LabelForge.Print.Sheets;
-using PdfSharp.Drawing;
 
 namespace LabelForge.Print.Output;
 
-/// <summary>A page of a <see cref="FormDocument"/>; points from its top left corner, down.</summary>
-internal sealed class FormPage(FormDocument document, XGraphics graphics) : IDisposable
+/// <summary>A page of a <see cref="FormDocument"/>; points from its top left corner, down. Written when it is disposed.</summary>
+internal sealed class FormPage(FormDocument document, double width, double height) : IDisposable
 {
+    private readonly PdfText _operators = new();
+    private readonly Dictionary<(string Kind, int Object), string> _names = [];
+    private Colour? _ink;
+
+    /// <summary>Moves and stretches all that follows. Before anything is placed.</summary>
+    public void Correct(Correction correction)
+    {
+        if (correction == default)
+            return;
+        var (left, top) = correction.Apply(0, 0);
+        var (x, y) = (correction.FactorX, correction.FactorY);
+        // PDF counts upward: stretching from the top left corner moves the bottom left one.
+        _operators.AddFactor(x).Add("0 0 "u8).AddFactor(y).Add(left).Add(height - y * height - top).Add("cm\n"u8);
+    }
+
     /// <summary>Places a label or a picture with its top left corner at a point.</summary>
     /// <param name="drawn">The label or picture; the same one is drawn once in the document.</param>
     /// <param name="x">From the left.</param>
     /// <param name="y">From the top.</param>
-    /// <param name="correction">How the page is moved and stretched.</param>
     /// <param name="scale">How much larger than it is.</param>
-    public void Place(object drawn, double x, double y, Correction correction, double scale = 1)
-    {
-        var form = document.FormOf(drawn);
-        var (left, top) = correction.Apply(x, y);
-        graphics.DrawImage(form, left, top, form.PointWidth * scale * correction.FactorX, form.PointHeight * scale * correction.FactorY);
-    }
+    public void Place(object drawn, double x, double y, double scale = 1) => Place(document.FormOf(drawn), x, y, scale);
+
+    /// <summary>Places a form with its top left corner at a point.</summary>
+    public void Place(PlacedForm form, double x, double y, double scale = 1) => _operators
+        .Add("q "u8).AddFactor(scale).Add("0 0 "u8).AddFactor(scale).Add(x).Add(height - y - form.Height * scale).Add("cm/"u8)
+        .Add(Named("XObject", form.Object)).Add(" Do Q\n"u8);
 
     /// <summary>Draws a straight line.</summary>
-    public void Draw(Stroke stroke, Correction correction)
+    public void Draw(Stroke stroke)
     {
-        var (x1, y1) = correction.Apply(stroke.X1, stroke.Y1);
-        var (x2, y2) = correction.Apply(stroke.X2, stroke.Y2);
-        graphics.DrawLine(new XPen(stroke.Tint == Tint.Grey ? XColors.Gray : XColors.Black, stroke.Thickness), x1, y1, x2, y2);
+        _operators.Add(stroke.Tint == Tint.Grey ? "0.502 G "u8 : "0 G "u8).Add(stroke.Thickness).Add("w "u8)
+            .Add(stroke.X1).Add(height - stroke.Y1).Add("m "u8).Add(stroke.X2).Add(height - stroke.Y2).Add("l S\n"u8);
+    }
+
+    /// <summary>Fills rectangles, their places counted from a point.</summary>
+    public void Fill(IEnumerable<PlacedBar> bars, double x, double y, Colour ink)
+    {
+        var any = false;
+        foreach (var bar in bars)
+        {
+            if ((bar.Ink ?? ink) != _ink && any)
+                _operators.Add("f\n"u8);
+            Ink(bar.Ink ?? ink);
+            _operators.Add(x + bar.X).Add(height - y - bar.Y - bar.Height).Add(bar.Width).Add(bar.Height).Add("re\n"u8);
+            any = true;
+        }
+        if (any)
+            _operators.Add("f\n"u8);
+    }
+
+    /// <summary>Writes a line of text in a font of the document, its place counted from a point.</summary>
+    public void Write(PlacedLine line, PdfFont font, double x, double y, Colour ink)
+    {
+        var (glyphs, offsets, size) = (line.Text.Shape.Glyphs, line.Text.Shape.Offsets, line.Text.Size);
+        var way = line.Turned ? -1 : 1;
+        Ink(ink);
+        _operators.Add("BT/"u8).Add(Named("Font", font.Object)).Add(" "u8).Add(size).Add("Tf "u8)
+            .Add((double)way).Add("0 0 "u8).Add((double)way).Add(x + line.X).Add(height - y - line.Y).Add("Tm"u8);
+        // Each glyph at its own place: kerning is in the places already.
+        var pen = 0.0;
+        for (var i = 0; i < glyphs.Length; i++)
+        {
+            var place = Math.Round(offsets[i] * size, 4);
+            if (place != pen)
+                _operators.Add(" "u8).Add(place - pen).Add("0 Td"u8);
+            pen = place;
+            _operators.Add("<"u8).AddGlyph(glyphs[i]).Add(">Tj"u8);
+        }
+        _operators.Add(" ET\n"u8);
     }
 
     /// <inheritdoc/>
-    public void Dispose() => graphics.Dispose();
+    public void Dispose() => document.Write(width, height, _operators.Written, [.. _names.Select(n => (n.Key.Kind, n.Value, n.Key.Object))]);
+
+    private void Ink(Colour ink)
+    {
+        if (_ink == ink)
+            return;
+        _ink = ink;
+        _operators.Add(ink.Red / 255.0).Add(ink.Green / 255.0).Add(ink.Blue / 255.0).Add("rg\n"u8);
+    }
+
+    private ReadOnlySpan<byte> Named(string kind, int number)
+    {
+        if (!_names.TryGetValue((kind, number), out var name))
+            _names[(kind, number)] = name = $"{kind[0]}{number}";
+        return System.Text.Encoding.ASCII.GetBytes(name);
+    }
 }

@@ -26,10 +26,10 @@ public static class LabelFile
     /// <summary>Writes a page of the label's own size.</summary>
     public static void WritePdf(Stream stream, LabelLayout label, DocumentInfo info)
     {
-        using var document = new FormDocument(info);
+        var document = new FormDocument(stream, info);
         using (var page = document.AddPage(label.Design.Width, label.Design.Height))
-            page.Place(label, 0, 0, default);
-        document.Save(stream);
+            page.Place(label, 0, 0);
+        document.Finish();
     }
 
     /// <summary>Writes a picture on white.</summary>

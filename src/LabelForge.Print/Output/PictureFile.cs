@@ -27,10 +27,13 @@ public static class PictureFile
     /// <summary>Writes a page of the picture's own size.</summary>
     internal static void WritePdf(Stream stream, Picture picture, DocumentInfo info, Correction correction)
     {
-        using var document = new FormDocument(info);
+        var document = new FormDocument(stream, info);
         using (var page = document.AddPage(picture.Width, picture.Height))
-            page.Place(picture, 0, 0, correction);
-        document.Save(stream);
+        {
+            page.Correct(correction);
+            page.Place(picture, 0, 0);
+        }
+        document.Finish();
     }
 
     private static void WriteSvg(Stream stream, Picture picture, string title)

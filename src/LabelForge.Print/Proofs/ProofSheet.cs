@@ -32,15 +32,15 @@ public static class ProofSheet
         var pages = Pages(new ProofPages(width, height), label, market, on, info);
         AtomicFile.Write(path, stream =>
         {
-            using var document = new FormDocument(info);
+            var document = new FormDocument(stream, info);
             foreach (var one in pages)
             {
                 using var page = document.AddPage(width, height);
-                page.Place(one.Picture, 0, 0, default);
+                page.Place(one.Picture, 0, 0);
                 foreach (var place in one.Labels)
-                    page.Place(label, place.X, place.Y, default, place.Scale);
+                    page.Place(label, place.X, place.Y, place.Scale);
             }
-            document.Save(stream);
+            document.Finish();
         });
     }
 

@@ -58,22 +58,24 @@ public static class SheetWriter
 
     private static void WritePdf(Stream stream, SheetOrder order, SheetPlan plan, DocumentInfo info, Action<int>? done)
     {
-        using var document = new FormDocument(info);
-        var labels = order.Runs.SelectMany(r => Enumerable.Repeat(r.Label, r.Count)).ToImmutableArray();
+        var document = new FormDocument(stream, info);
+        using var labels = order.Runs.SelectMany(r => Enumerable.Repeat(r.Label, r.Count)).GetEnumerator();
         var marks = order.CutMarks ? CutMarks.Of(order.Stock) : [];
         for (var sheet = 0; sheet < plan.Sheets; sheet++)
         {
             using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
+            page.Correct(order.Correction);
             foreach (var mark in marks)
-                page.Draw(mark, order.Correction);
-            foreach (var (index, position) in plan.OnSheet(sheet))
+                page.Draw(mark);
+            foreach (var (_, position) in plan.OnSheet(sheet))
             {
-                var (x, y) = LabelCorner(order.Stock, position, labels[index].Design);
-                page.Place(labels[index], x, y, order.Correction);
+                labels.MoveNext();
+                var (x, y) = LabelCorner(order.Stock, position, labels.Current.Design);
+                page.Place(labels.Current, x, y);
             }
             done?.Invoke(sheet + 1);
         }
-        document.Save(stream);
+        document.Finish();
     }
 
     /// <summary>The top left corner of a label at a position, in points; a design smaller than the stock's label stands in the middle of it.</summary>
