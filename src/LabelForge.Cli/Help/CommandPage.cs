@@ -1,0 +1,56 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using System.Text;
+
+namespace LabelForge.Cli.Help;
+
+/// <summary>Every verb on one page, made of the tree that reads the calls: docs/commands.md.</summary>
+public static class CommandPage
+{
+    /// <summary>The page, in Markdown, with plain line ends.</summary>
+    public static string Markdown(Command root)
+    {
+        var page = new StringBuilder();
+        page.Append("# The command\n\nWritten by `labelforge help --all`. Every example is run by the tests, from a workshop's folder.\n\n");
+        page.Append("Exit codes: 0 done; 1 done, and something that a rule requires is missing or wrong; 2 the input or the call is wrong: one message says what to write instead, and nothing is written.\n");
+        foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
+            Verb(page, verb);
+        return page.ToString();
+    }
+
+    private static void Verb(StringBuilder page, Command verb)
+    {
+        var path = VerbExamples.PathOf(verb);
+        page.Append($"\n## {path}\n\n{verb.Description}.\n");
+        if (verb.Action is not null)
+            page.Append($"\n    {Usage(verb, path)}\n");
+        var rows = verb.Arguments.Select(a => (Name: Shown(a), What: Words(a.Description, a.HasDefaultValue && a.GetDefaultValue() is { } d ? d : null)))
+            .Concat(verb.Options.Where(o => !o.Hidden && o is not HelpOption).Select(o => (Name: o.Required ? $"{o.Name} (required)" : o.Name, What: Words(o.Description, Default(o)))))
+            .ToList();
+        if (rows.Count > 0)
+            page.Append("\n| | |\n| --- | --- |\n");
+        foreach (var (name, what) in rows)
+            page.Append($"| `{name.Replace("|", "\\|", StringComparison.Ordinal)}` | {what.Replace("|", "\\|", StringComparison.Ordinal)} |\n");
+        foreach (var example in VerbExamples.Of(verb))
+        {
+            if (example.Says.Length > 0)
+                page.Append($"\n{example.Says}\n\n");
+            page.Append($"    {example.Call}\n");
+        }
+        foreach (var under in verb.Subcommands.Where(v => !v.Hidden))
+            Verb(page, under);
+    }
+
+    private static string Usage(Command verb, string path)
+    {
+        var words = verb.Arguments.Select(a => a.Arity.MinimumNumberOfValues == 0 ? $"[{Shown(a)}]" : Shown(a));
+        var required = verb.Options.Where(o => o.Required).Select(o => $"{o.Name} {o.Name.TrimStart('-').ToUpperInvariant()}");
+        return string.Join(' ', new[] { "labelforge", path }.Concat(words).Concat(required).Append("[options]"));
+    }
+
+    private static string Shown(Argument argument) => argument.Arity.MaximumNumberOfValues > 1 ? $"{argument.Name}..." : argument.Name;
+
+    private static object? Default(Option option) => option.HasDefaultValue && option.ValueType != typeof(bool) ? option.GetDefaultValue() : null;
+
+    private static string Words(string? description, object? usual) => usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
+}

@@ -1,0 +1,35 @@
+using System.CommandLine;
+
+namespace LabelForge.Cli.Help;
+
+/// <summary><c>help</c>: one verb, or all of them as a page.</summary>
+internal static class HelpVerb
+{
+    public static Command Build(Command root)
+    {
+        var asked = new Argument<string[]>("VERB") { Description = "The verb, as: sheet, or: lot new", Arity = ArgumentArity.ZeroOrMore };
+        asked.CompletionSources.Add(_ => root.Subcommands.Where(v => !v.Hidden).Select(v => new System.CommandLine.Completions.CompletionItem(v.Name)));
+        var all = new Option<bool>("--all") { Description = "Everything, as a page in Markdown" };
+        var verb = new Command("help", "What a verb does and takes, with examples") { asked, all };
+        verb.SetAction(r =>
+        {
+            if (r.GetValue(all))
+            {
+                Console.Write(CommandPage.Markdown(root));
+                return Exit.Done;
+            }
+            var found = root;
+            foreach (var word in r.GetValue(asked) ?? [])
+            {
+                if (found.Subcommands.FirstOrDefault(v => v.Name == word) is not { } next)
+                {
+                    Console.Error.WriteLine($"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does. See: labelforge --help");
+                    return Exit.WrongInput;
+                }
+                found = next;
+            }
+            return root.Parse([.. VerbExamples.PathOf(found).Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]).Invoke();
+        });
+        return verb;
+    }
+}

@@ -1,0 +1,61 @@
+using System.Diagnostics;
+using LabelForge.Cli.Help;
+
+namespace LabelForge.Cli.Tests;
+
+/// <summary>What help shows can be typed as it stands.</summary>
+public sealed class ExampleCallTests
+{
+    // serve waits for a browser; the tests of the page start it.
+    private static readonly string[] Waiting = ["serve"];
+
+    [Fact]
+    public void Every_verb_shows_an_example()
+    {
+        var without = Verbs(CommandTree.Root()).Where(v => v.Action is not null && !v.Hidden && !VerbExamples.Of(v).Any()).Select(VerbExamples.PathOf);
+        Assert.Empty(without);
+    }
+
+    [Fact]
+    public void Every_example_belongs_to_a_verb()
+    {
+        var known = Verbs(CommandTree.Root()).Select(VerbExamples.PathOf).ToHashSet();
+        Assert.All(VerbExamples.All, e => Assert.Contains(e.Verb, known));
+    }
+
+    [Fact]
+    public void Every_example_runs_in_the_example_workshop()
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-calls-").FullName;
+        try
+        {
+            Assert.Equal(0, Run(folder, "labelforge demo --out shown").Code);
+            var workshop = Path.Combine(folder, "shown", "workshop");
+            File.WriteAllText(Path.Combine(workshop, "pieces.csv"), string.Join('\n', "113.2 113.5 114.1 113.0 113.8 114.0 113.3 113.9 113.6 113.1 114.2 113.7".Split(' ')));
+            File.WriteAllText(Path.Combine(workshop, "drying.csv"), "0,125.0\n7,121.0\n14,118.4\n21,116.6\n28,115.4\n35,114.6\n");
+            File.WriteAllText(Path.Combine(workshop, "delivery.csv"), "material,amount,price\nolive-oil,1 kg,12.00\n");
+            foreach (var example in VerbExamples.All.Where(e => !Waiting.Contains(e.Verb)))
+            {
+                var (code, said) = Run(workshop, example.Call);
+                Assert.True(code == 0, $"{example.Call}\nended with {code}:\n{said}");
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) => root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));
+
+    // Typed into a shell, quotes and all, as a maker types it.
+    private static (int Code, string Said) Run(string folder, string call)
+    {
+        var program = $"dotnet '{Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll")}'";
+        var start = new ProcessStartInfo("bash", ["-c", $"{program}{call["labelforge".Length..]} 2>&1 </dev/null"]) { RedirectStandardOutput = true, WorkingDirectory = folder };
+        using var process = Process.Start(start)!;
+        var said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, said);
+    }
+}
