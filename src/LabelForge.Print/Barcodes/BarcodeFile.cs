@@ -58,8 +58,9 @@ public static class BarcodeFile
         foreach (var bar in page.Bars)
             svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"/>\n");
         svg.Append("</g>\n");
-        foreach (var line in page.Lines)
-            svg.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text)}\"><path transform=\"translate({line.X:0.####} {line.Y:0.####})\" d=\"{LabelFile.Outline(line.Text)}\"/></g>\n");
+        var letters = new SvgLetters();
+        var lines = string.Concat(page.Lines.Select(line => letters.Line(line.Text, line.X, line.Y)));
+        svg.Append(letters.Outlines()).Append(lines);
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }

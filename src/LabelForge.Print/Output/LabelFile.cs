@@ -4,7 +4,6 @@ using System.Text;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
-using SkiaSharp;
 
 namespace LabelForge.Print.Output;
 
@@ -52,28 +51,14 @@ public static class LabelFile
         svg.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
+        var letters = new SvgLetters();
+        var lines = string.Concat(label.Lines.Select(line => letters.Line(line.Text, line.X, line.Y, line.Turned, SvgArtWriter.Fill(label.Design.Ink))));
+        svg.Append(letters.Outlines());
         SvgArtWriter.WriteUnder(svg, label);
         foreach (var bar in label.Bars)
             svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"{SvgArtWriter.Fill(bar.Ink ?? label.Design.Ink)}/>\n");
-        foreach (var line in label.Lines)
-            svg.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text.Trim())}\"><path transform=\"translate({line.X:0.####} {line.Y:0.####}){(line.Turned ? " rotate(180)" : "")}\"{SvgArtWriter.Fill(label.Design.Ink)} d=\"{Outline(line.Text)}\"/></g>\n");
+        svg.Append(lines);
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
-    }
-
-    internal static string Outline(MeasuredText text)
-    {
-        using var font = LabelPainter.FontOf(text.Face, text.Size);
-        var data = new StringBuilder();
-        for (var i = 0; i < text.Shape.Glyphs.Length; i++)
-        {
-            using var path = font.GetGlyphPath(text.Shape.Glyphs[i]);
-            if (path is null || path.IsEmpty)
-                continue;
-            using var moved = new SKPath(path);
-            moved.Transform(SKMatrix.CreateTranslation((float)(text.Shape.Offsets[i] * text.Size), 0));
-            data.Append(moved.ToSvgPathData());
-        }
-        return data.ToString();
     }
 }

@@ -51,8 +51,9 @@ public static class PictureFile
         }
         foreach (var s in picture.Strokes)
             Line(svg, $"<line x1=\"{s.X1:0.####}\" y1=\"{s.Y1:0.####}\" x2=\"{s.X2:0.####}\" y2=\"{s.Y2:0.####}\" {Pen(s.Thickness, s.Tint)}/>");
-        foreach (var l in picture.Lines)
-            Line(svg, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(l.Text.Text.Trim())}\"><path transform=\"translate({l.X:0.####} {l.Y:0.####})\" d=\"{LabelFile.Outline(l.Text)}\"/></g>");
+        var letters = new SvgLetters();
+        var lines = string.Concat(picture.Lines.Select(l => letters.Line(l.Text, l.X, l.Y)));
+        svg.Append(letters.Outlines()).Append(lines);
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }

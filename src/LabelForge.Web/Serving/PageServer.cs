@@ -78,7 +78,12 @@ public sealed class PageServer : IAsyncDisposable
         // The keys live as long as the page is served; none is written to the disk.
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.AddAntiforgery();
-        builder.Services.AddRazorComponents().AddInteractiveServerComponents(o => o.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10));
+        builder.Services.AddRazorComponents().AddInteractiveServerComponents(o =>
+        {
+            // A closed lid finds its page again for a while. One person has a few windows; more would only hold memory.
+            o.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10);
+            o.DisconnectedCircuitMaxRetained = 20;
+        });
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton<RequestGuard.Door>();
         builder.Services.AddSingleton<Desk>();

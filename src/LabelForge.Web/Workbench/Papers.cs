@@ -11,7 +11,7 @@ namespace LabelForge.Web.Workbench;
 public sealed class Papers
 {
     private const int MostKept = 400;
-    private const long MostBytes = 200_000_000;
+    private const long MostBytes = 60_000_000;
 
     private readonly ConcurrentDictionary<string, (byte[] Bytes, string Type)> _kept = [];
     private readonly ConcurrentQueue<string> _order = new();

@@ -4,13 +4,16 @@ using LabelForge.Records.Books;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>Books of the example workshop in which every list has an entry: one lot made, partly sold, one sale corrected, a complaint.</summary>
+/// <summary>Books of the example workshop in which every list has an entry: one lot made, partly sold, one sale corrected, a complaint; another lot at the bench.</summary>
 internal static class FilledBooks
 {
     private static readonly DateOnly Today = new(2026, 11, 25);
 
     /// <summary>The lot in the books.</summary>
     public static string Lot { get; } = new LotCode(Today, 1).ToString();
+
+    /// <summary>A lot that is still at the bench.</summary>
+    public static string OpenLot { get; } = new LotCode(Today, 2).ToString();
 
     /// <summary>Fills the books of a copy of the example.</summary>
     public static void Fill(string folder)
@@ -43,5 +46,8 @@ internal static class FilledBooks
         Correcting.Of(book, BookLists.Sale, sale.Id, new Dictionary<string, string> { ["pieces"] = "2" }, "One came back the same day", Today, "test");
         Shop.Complain(book, Lot, "A. Reader", "A rash that sent her to hospital", serious: true, smallBusiness: true, Today, "test");
         Shop.DisposePieces(book, Lot, 1, "Dropped", Today, "test");
+        var next = BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar"));
+        Bench.Start(book, FrozenRecipe.Of(workshop, next, "us", null), OpenLot, Today, "test");
+        Bench.Weigh(book, OpenLot, next.Lines[0].Material.Id, next.Lines[0].Mass.Grams, null, Today, "test");
     }
 }

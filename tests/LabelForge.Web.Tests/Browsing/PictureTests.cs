@@ -5,6 +5,9 @@ namespace LabelForge.Web.Tests.Browsing;
 /// <summary>Every page looks as it did when somebody last looked at it: wide and light, narrow and dark.</summary>
 public sealed class PictureTests(Chromium chromium)
 {
+    // A page that is longer is shown to here, as far as anyone looks at a picture in a text.
+    private const int Tallest = 1600;
+
     [Fact]
     public Task Every_page_wide_and_light_is_as_approved() => Look("wide", 1280, ColorScheme.Light);
 
@@ -23,7 +26,10 @@ public sealed class PictureTests(Chromium chromium)
             // Reading type is the system's own, which is another on each machine; and so is the folder.
             await window.Page.AddStyleTagAsync(new() { Content = "body, input, select, textarea { font-family: Jost !important; } .as-text textarea, code, pre { font-family: Jost !important; } .rooms, .two .watch > :first-child { position: static !important; }" });
             await window.Page.EvaluateAsync("async () => { for (const e of document.querySelectorAll('code.path')) e.textContent = 'my-workshop'; await document.fonts.ready; }");
-            var picture = await window.Page.ScreenshotAsync(new() { FullPage = true, Animations = ScreenshotAnimations.Disabled });
+            var height = await window.Page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
+            await window.Page.SetViewportSizeAsync(width, Math.Min(height, Tallest));
+            var picture = await window.Page.ScreenshotAsync(new() { Animations = ScreenshotAnimations.Disabled });
+            await window.Page.SetViewportSizeAsync(width, 800);
             if (Approved.Differs($"{Name(route)}-{way}", picture) is { } wrong)
                 differ.Add(wrong);
         }

@@ -15,7 +15,7 @@ internal static partial class Routes
         ["/print/{Id}"] = ["/print/sugar-scrub"],
         ["/stock/books/{List}"] = ["/stock/books/sale"],
         ["/trace/{From}"] = ["/trace/M1", $"/trace/{FilledBooks.Lot}"],
-        ["/batches/{Lot}"] = [$"/batches/{FilledBooks.Lot}"],
+        ["/batches/{Lot}"] = [$"/batches/{FilledBooks.Lot}", $"/batches/{FilledBooks.OpenLot}"],
     };
 
     /// <summary>The addresses, as the pages themselves declare them; a page with a part to fill in needs an example above.</summary>
