@@ -1,33 +1,38 @@
-using BenchmarkDotNet.Columns;
-using BenchmarkDotNet.Configs;
-using BenchmarkDotNet.Engines;
-using BenchmarkDotNet.Jobs;
-using BenchmarkDotNet.Loggers;
-using BenchmarkDotNet.Running;
-using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using System.Globalization;
 using LabelForge.Benchmarks;
 using LabelForge.Benchmarks.Page;
 
-if (args is ["keystroke"] or ["soak", ..])
+// How long the page holds out is no measure of speed: it is asked for by its name, with the minutes.
+if (args is ["soak", .. var minutes])
 {
-    Console.WriteLine(args[0] == "keystroke" ? await KeystrokeMeasure.Table() : await Soak.Table(TimeSpan.FromMinutes(args.Length > 1 ? double.Parse(args[1], System.Globalization.CultureInfo.InvariantCulture) : 30)));
-    return;
+    Console.WriteLine(await Soak.Table(TimeSpan.FromMinutes(minutes is [var some] ? double.Parse(some, CultureInfo.InvariantCulture) : 30)));
+    return 0;
 }
 
-// In this process, so that no further project has to be built for each run.
-var job = Job.ShortRun.WithToolchain(InProcessEmitToolchain.DontLogOutput);
-var slow = Job.Default.WithToolchain(InProcessEmitToolchain.DontLogOutput).WithStrategy(RunStrategy.Monitoring).WithWarmupCount(0).WithIterationCount(2).WithInvocationCount(1).WithUnrollFactor(1);
-var summaries = new[]
+// Each part measures one thing and writes its own section of docs/performance.md; growth draws docs/growth too.
+(string Name, Func<string> Measure)[] parts =
+[
+    ("declare", DeclarationPart.Measure),
+    ("sheets", SheetsPart.Measure),
+    ("cold", ColdPart.Measure),
+    ("keystroke", () => $"{Machine.Line()}\n\n{KeystrokeMeasure.Table().GetAwaiter().GetResult()}"),
+    ("check", CheckPart.Measure),
+    ("records", RecordsPart.Measure),
+    ("growth", GrowthPart.Measure),
+];
+var asked = args is [] or ["all"] ? [.. parts.Select(p => p.Name)] : args;
+if (asked.FirstOrDefault(a => parts.All(p => p.Name != a)) is { } unknown)
 {
-    BenchmarkRunner.Run<DeclarationBenchmarks>(Config(job)),
-    BenchmarkRunner.Run<SolverBenchmarks>(Config(slow)),
-};
-var page = PerformancePage.Of(summaries.SelectMany(s => s.Reports), DateOnly.FromDateTime(DateTime.Now));
-Console.WriteLine(page);
-var root = new DirectoryInfo(AppContext.BaseDirectory);
-while (root is not null && !File.Exists(Path.Combine(root.FullName, "LabelForge.sln")))
-    root = root.Parent;
-File.WriteAllText(Path.Combine(root?.FullName ?? throw new InvalidOperationException("There is no LabelForge.sln above this program."), "docs", "performance.md"), page);
-
-static IConfig Config(Job job) => ManualConfig.CreateEmpty().AddJob(job).AddLogger(ConsoleLogger.Default).AddColumnProvider(DefaultColumnProviders.Instance)
-    .WithArtifactsPath(Path.Combine(Path.GetTempPath(), "labelforge-benchmarks"));
+    Console.Error.WriteLine($"There is no part \"{unknown}\". Name some of: {string.Join(' ', parts.Select(p => p.Name))}; or all, or none for all; or soak and minutes.");
+    return 2;
+}
+foreach (var (name, measure) in parts.Where(p => asked.Contains(p.Name)))
+{
+    Console.Error.WriteLine($"{name} ...");
+    var text = measure();
+    Console.WriteLine(text);
+    // Read again for each part: another run may have written its own section meanwhile.
+    var page = Repository.File("docs/performance.md");
+    File.WriteAllText(page, PerformancePage.Put(File.ReadAllText(page), name, text));
+}
+return 0;

@@ -14,6 +14,9 @@ namespace LabelForge.Print.Output;
 /// </summary>
 internal sealed class FormDocument
 {
+    // What pages name: forms and fonts.
+    private static readonly string[] Kinds = ["XObject", "Font"];
+
     private readonly PdfWriter _writer;
     private readonly DocumentInfo _info;
     private readonly Dictionary<object, PlacedForm> _forms = new(ReferenceEqualityComparer.Instance);
@@ -79,9 +82,20 @@ internal sealed class FormDocument
         }
         var page = _writer.Reserve();
         _pages.Add(page);
-        var named = string.Concat(resources.GroupBy(r => r.Kind).Select(kind => $"/{kind.Key}<<{string.Concat(kind.Select(r => $"/{r.Name} {r.Object} 0 R"))}>>"));
+        var named = string.Concat(Kinds.Select(kind => Named(kind, resources)));
         _writer.Write(page, string.Create(CultureInfo.InvariantCulture,
             $"<</Type/Page/Parent {_tree} 0 R/MediaBox[0 0 {width:0.####} {height:0.####}]/Contents {_contentBefore} 0 R/Resources<<{named}>>>>"));
+    }
+
+    private static string Named(string kind, IReadOnlyCollection<(string Kind, string Name, int Object)> resources)
+    {
+        var named = new System.Text.StringBuilder();
+        foreach (var resource in resources)
+        {
+            if (resource.Kind == kind)
+                named.Append(CultureInfo.InvariantCulture, $"{(named.Length == 0 ? $"/{kind}<<" : "")}/{resource.Name} {resource.Object} 0 R");
+        }
+        return named.Length == 0 ? "" : named.Append(">>").ToString();
     }
 
     private PlacedForm Form(Length width, Length height, IEnumerable<MeasuredText> texts, Action<SKCanvas, DrawnFaces> paint)

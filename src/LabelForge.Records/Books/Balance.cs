@@ -10,8 +10,9 @@ public static class Balance
     public static void Check(Ledger ledger)
     {
         Materials(ledger);
+        var lots = ledger.Batches.CountBy(b => b.Lot).ToDictionary();
         foreach (var batch in ledger.Batches)
-            Pieces(ledger, batch);
+            Pieces(ledger, batch, lots);
         if (ledger.Sales.FirstOrDefault(s => ledger.BatchNow(s.BatchId) is null) is { } sale)
             throw Refuse($"Sale {sale.Id} is of a batch that would be struck.", "Correct the sale first.");
         if (ledger.Disposals.FirstOrDefault(d => d.BatchId is not null && ledger.BatchNow(d.BatchId) is null) is { } thrown)
@@ -38,16 +39,16 @@ public static class Balance
             throw Refuse($"Disposal {thrown.Id} is of {ledger.Bottle(thrown.ReceiptId!.Value)}, which would be struck.", "Correct the disposal first.");
     }
 
-    private static void Pieces(Ledger ledger, Batch batch)
+    private static void Pieces(Ledger ledger, Batch batch, Dictionary<string, int> lots)
     {
-        var closings = ledger.Closings.Count(c => ledger.BatchNow(c.BatchId) == batch.Id);
+        var closings = ledger.ClosingsOf(batch).Count();
         if (closings > 1)
             throw Refuse($"Lot {batch.Lot} is closed already.", "If the count was wrong: labelforge correct closing NUMBER --set made=... --reason ...");
         if (closings == 1 && ledger.PiecesLeft(batch) is < 0 and var left)
             throw Refuse($"Lot {batch.Lot} would have {-left} pieces less than nothing.", "Check the lot and the count: labelforge stock-in-hand");
-        if (closings == 0 && (ledger.Sales.Any(s => ledger.BatchNow(s.BatchId) == batch.Id) || ledger.Disposals.Any(d => ledger.BatchNow(d.BatchId) == batch.Id)))
+        if (closings == 0 && (ledger.SalesOf(batch).Any() || ledger.DisposalsOf(batch).Any()))
             throw Refuse($"Lot {batch.Lot} is not finished, so nothing of it can leave.", $"Close it first: labelforge batch close {batch.Lot} --made N");
-        if (ledger.Batches.Any(b => b.Lot == batch.Lot && b.Id != batch.Id))
+        if (lots[batch.Lot] > 1)
             throw Refuse($"There is a batch with the lot {batch.Lot} already.", "Give this one the next number of the day.");
     }
 

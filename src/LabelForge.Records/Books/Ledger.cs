@@ -9,6 +9,10 @@ public sealed class Ledger
     private readonly Dictionary<(string List, int Id), Correction> _struck;
     private readonly Dictionary<(string List, int Id), int> _insteadOf;
     private Dictionary<int, decimal>? _left;
+    private ILookup<int, Weighing>? _weighings;
+    private ILookup<int, Closing>? _closings;
+    private ILookup<int, Sale>? _sales;
+    private ILookup<int, Disposal>? _disposals;
 
     private Ledger(Func<Type, IEnumerable<BookEntry>> entries)
     {
@@ -161,15 +165,27 @@ public sealed class Ledger
         .OrderBy(r => r.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(r => r.Receipt.On).ThenBy(r => r.Receipt.Id);
 
     /// <summary>The closing of a batch, or null while it is open.</summary>
-    public Closing? ClosingOf(Batch batch) => Closings.FirstOrDefault(c => BatchNow(c.BatchId) == batch.Id);
+    public Closing? ClosingOf(Batch batch) => ClosingsOf(batch).FirstOrDefault();
 
     /// <summary>Good pieces of a batch still in the house.</summary>
     public int PiecesLeft(Batch batch) => ClosingOf(batch) is not { } closing ? 0
-        : closing.Made - closing.Rejected - Sales.Where(s => BatchNow(s.BatchId) == batch.Id).Sum(s => s.Pieces)
-            - (int)Disposals.Where(d => BatchNow(d.BatchId) == batch.Id).Sum(d => d.Amount);
+        : closing.Made - closing.Rejected - SalesOf(batch).Sum(s => s.Pieces) - (int)DisposalsOf(batch).Sum(d => d.Amount);
 
     /// <summary>What was weighed into a batch.</summary>
-    public IEnumerable<Weighing> WeighedInto(Batch batch) => Weighings.Where(w => BatchNow(w.BatchId) == batch.Id);
+    public IEnumerable<Weighing> WeighedInto(Batch batch) => (_weighings ??= ByBatch(Weighings, w => w.BatchId))[batch.Id];
+
+    /// <summary>What of a batch was sold and given.</summary>
+    public IEnumerable<Sale> SalesOf(Batch batch) => (_sales ??= ByBatch(Sales, s => s.BatchId))[batch.Id];
+
+    /// <summary>What of a batch was thrown away or taken back.</summary>
+    public IEnumerable<Disposal> DisposalsOf(Batch batch) => (_disposals ??= ByBatch(Disposals, d => d.BatchId))[batch.Id];
+
+    /// <summary>The closings of a batch: one, where the books balance.</summary>
+    public IEnumerable<Closing> ClosingsOf(Batch batch) => (_closings ??= ByBatch(Closings, c => c.BatchId))[batch.Id];
+
+    // Asked for batch after batch, so that going through the whole list each time would grow with the square of the books.
+    private ILookup<int, T> ByBatch<T>(IReadOnlyList<T> all, Func<T, int?> batch) =>
+        all.Select(e => (Entry: e, Batch: BatchNow(batch(e)))).Where(e => e.Batch is not null).ToLookup(e => e.Batch!.Value, e => e.Entry);
 
     private IEnumerable<BookEntry> Of(Type type) => new IEnumerable<BookEntry>[]
     {

@@ -50,7 +50,8 @@ public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IRe
         if (lots.Length > 0)
             return Back(ledger, $"lot {lots[0].Lot}", lots);
         var buyer = Buyer(ledger, from);
-        return Back(ledger, $"what went to {buyer}", [.. ledger.Sales.Where(s => Same(s.To, buyer)).Select(s => ledger.BatchNow(s.BatchId)).Distinct().Select(id => ledger.Batches.First(b => b.Id == id))]);
+        var batches = ledger.Batches.ToDictionary(b => b.Id);
+        return Back(ledger, $"what went to {buyer}", [.. ledger.Sales.Where(s => Same(s.To, buyer)).Select(s => ledger.BatchNow(s.BatchId)).OfType<int>().Distinct().Select(id => batches[id])]);
     }
 
     private static string Buyer(Ledger ledger, string from)
@@ -65,7 +66,8 @@ public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IRe
 
     private static Trace Back(Ledger ledger, string from, Batch[] lots)
     {
-        TracedUse[] uses = [.. AllUses(ledger).Where(u => lots.Contains(u.Batch)).Select(u => u.Use)];
+        var asked = lots.ToHashSet();
+        TracedUse[] uses = [.. AllUses(ledger).Where(u => asked.Contains(u.Batch)).Select(u => u.Use)];
         var bottles = uses.Select(u => u.MaterialLot).Distinct().Select(ledger.ReceiptOf).ToArray();
         return Of(ledger, from, bottles, uses, lots);
     }
@@ -74,14 +76,17 @@ public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IRe
         [.. bottles.Select(r => new TracedBottle(ledger.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On, r.Amount, ledger.Left(r)))],
         uses,
         [.. batches.Select(b => Traced(ledger, b))],
-        [.. batches.SelectMany(b => ledger.Sales.Where(s => ledger.BatchNow(s.BatchId) == b.Id).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
-        [.. ledger.Complaints.Where(c => batches.Any(b => ledger.BatchNow(c.BatchId) == b.Id))]);
+        [.. batches.SelectMany(b => ledger.SalesOf(b).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
+        ComplaintsOf(ledger, [.. batches.Select(b => b.Id)]));
+
+    private static Complaint[] ComplaintsOf(Ledger ledger, HashSet<int> batches) =>
+        [.. ledger.Complaints.Where(c => ledger.BatchNow(c.BatchId) is { } batch && batches.Contains(batch))];
 
     private static TracedBatch Traced(Ledger ledger, Batch batch)
     {
         var closing = ledger.ClosingOf(batch);
         return new TracedBatch(batch.Lot, batch.Product, batch.On, closing?.Made ?? 0, closing?.Rejected ?? 0, ledger.PiecesLeft(batch),
-            (int)ledger.Disposals.Where(d => ledger.BatchNow(d.BatchId) == batch.Id).Sum(d => d.Amount), closing is null);
+            (int)ledger.DisposalsOf(batch).Sum(d => d.Amount), closing is null);
     }
 
     private static IEnumerable<(TracedUse Use, Batch Batch)> AllUses(Ledger ledger)

@@ -1,6 +1,4 @@
 using System.Reflection;
-using System.Text;
-using CsvHelper;
 using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
@@ -8,17 +6,22 @@ namespace LabelForge.Ingredients;
 /// <summary>A table of data with a fixed heading, read row by row; what is wrong in it names the file, the line and the row's text.</summary>
 internal static class DataTable
 {
+    // Read by hand: these tables are read before the first label is drawn, and the general reader costs more to start than they take.
     /// <summary>The rows of a table, each with its line in the file.</summary>
     /// <exception cref="InputException">The heading is not the one wanted, or a row has too few or too many cells.</exception>
     public static IEnumerable<DataRow> Read(string file, TextReader text, string[] heading)
     {
-        using var reader = CsvReader.Create(text, Options, leaveOpen: true);
+        var rest = text.ReadToEnd().AsMemory().TrimStart('\uFEFF');
+        var line = 1;
         var first = true;
-        while (Next(reader, file))
+        while (!rest.IsEmpty)
         {
-            string[] cells = [.. Enumerable.Range(0, reader.FieldCount).Select(i => reader.GetString(i).Trim())];
-            var raw = Encoding.UTF8.GetString(reader.RawRecord).TrimEnd('\r', '\n');
-            var row = new DataRow(file, (int)reader.LineNumber, raw, heading, cells);
+            var (cells, length, lines) = Record(rest.Span, file, line, heading.Length);
+            var raw = rest[..length].TrimEnd("\r\n");
+            var row = new DataRow(file, line, raw, heading, cells);
+            (rest, line) = (rest[length..], line + lines);
+            if (raw.IsEmpty)
+                continue;
             if (first && !cells.SequenceEqual(heading))
                 throw row.Refuse("the heading is not the one wanted.", $"Write {string.Join(',', heading)}");
             if (cells.Length != heading.Length)
@@ -29,25 +32,55 @@ internal static class DataTable
         }
     }
 
-    private static CsvReaderOptions Options { get; } = new()
+    // One record (RFC 4180): its cells, and how many characters and lines it takes.
+    private static (string[] Cells, int Length, int Lines) Record(ReadOnlySpan<char> text, string file, int line, int expected)
     {
-        Separator = ',',
-        HasHeader = false,
-        TrackLineNumbers = true,
-        MalformedData = CsvMalformedDataHandling.Throw,
-        FieldCountMismatch = CsvFieldCountHandling.Allow,
-    };
+        var cells = new List<string>(expected);
+        var (at, lines) = (0, 1);
+        while (true)
+        {
+            if (at < text.Length && text[at] == '"')
+            {
+                var end = Closing(text, at + 1);
+                if (end < 0 || (end + 1 < text.Length && text[end + 1] is not (',' or '\r' or '\n')))
+                    throw Stray(file, line);
+                var quoted = text[(at + 1)..end];
+                lines += quoted.Count('\n');
+                cells.Add(quoted.ToString().Replace("\"\"", "\"", StringComparison.Ordinal).Trim());
+                at = end + 1;
+            }
+            else
+            {
+                var length = text[at..].IndexOfAny(',', '\n');
+                var cell = length < 0 ? text[at..] : text.Slice(at, length);
+                if (cell.Contains('"'))
+                    throw Stray(file, line);
+                cells.Add(cell.Trim().ToString());
+                at += cell.Length;
+            }
+            if (at < text.Length && text[at] == '\r')
+                at++;
+            if (at >= text.Length || text[at] == '\n')
+                return ([.. cells], Math.Min(at + 1, text.Length), lines);
+            at++;
+        }
+    }
 
-    private static bool Next(CsvReader reader, string file)
+    private static InputException Stray(string file, int line) =>
+        new(new Problem(file, line, "A quotation mark does not close, or stands inside a cell.", "Close every quotation mark that a cell opens."));
+
+    // Where the quotation mark stands that ends a cell; two together are one of the cell's own.
+    private static int Closing(ReadOnlySpan<char> text, int from)
     {
-        try
+        for (var at = from; at < text.Length; at++)
         {
-            return reader.Read();
+            if (text[at] != '"')
+                continue;
+            if (at + 1 >= text.Length || text[at + 1] != '"')
+                return at;
+            at++;
         }
-        catch (CsvFormatException e)
-        {
-            throw new InputException(new Problem(file, (int)e.LineNumber, e.Message, "Close every quotation mark that a cell opens."));
-        }
+        return -1;
     }
 
     /// <summary>The tables shipped inside this assembly below a folder, in the order of their names.</summary>
@@ -63,7 +96,7 @@ internal static class DataTable
 }
 
 /// <summary>A row of a table of data.</summary>
-internal sealed record DataRow(string File, int Line, string Raw, string[] Heading, string[] Cells)
+internal sealed record DataRow(string File, int Line, ReadOnlyMemory<char> Raw, string[] Heading, string[] Cells)
 {
     /// <summary>The text in the column of this name; empty where nothing stands there.</summary>
     public string this[string column] => Cells[Array.IndexOf(Heading, column)];

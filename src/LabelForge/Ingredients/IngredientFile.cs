@@ -41,13 +41,18 @@ internal static class IngredientFile
 
     private static T Word<T>(DataRow row, string written) where T : struct, Enum
     {
-        // Numbers would pass Enum.TryParse; only words are the data's.
-        var known = Enum.GetNames<T>().Where(n => n != "None").ToDictionary(Hyphened, Enum.Parse<T>);
-        return known.TryGetValue(written, out var value)
+        return Words<T>.Known.TryGetValue(written, out var value)
             ? value
-            : throw row.Refuse($"\"{written}\" is not known.", $"Write one of: {string.Join(", ", known.Keys)}.");
+            : throw row.Refuse($"\"{written}\" is not known.", $"Write one of: {string.Join(", ", Words<T>.Known.Keys)}.");
     }
 
-    private static string Hyphened(string name) =>
-        string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $"-{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+    // Made once, not for each row. Numbers would pass Enum.TryParse; only words are the data's.
+    private static class Words<T>
+        where T : struct, Enum
+    {
+        public static readonly Dictionary<string, T> Known = Enum.GetNames<T>().Where(n => n != "None").ToDictionary(Hyphened, Enum.Parse<T>);
+
+        private static string Hyphened(string name) =>
+            string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $"-{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+    }
 }

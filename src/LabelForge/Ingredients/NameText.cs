@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace LabelForge.Ingredients;
@@ -5,11 +6,42 @@ namespace LabelForge.Ingredients;
 /// <summary>How a name is compared: without regard to letter case, spacing, footnote signs or the kind of apostrophe.</summary>
 internal static partial class NameText
 {
-    /// <summary>The name as it is compared.</summary>
+    private const int ColourIndexDigits = 5;
+
+    /// <summary>The name as it is compared: in small letters, one space for any, none around a stroke, <c>C.I. 77491</c> as <c>ci 77491</c>.</summary>
+    /// <remarks>Written out and not as patterns, since every name of the dictionary passes here before the first label is drawn.</remarks>
     public static string Plain(string name)
     {
-        var plain = name.Trim().TrimEnd('*', '.', '†').Replace('’', '\'').Replace('–', '-').Trim().ToLowerInvariant();
-        return ColourIndex().Replace(AroundSlash().Replace(Spaces().Replace(plain, " "), "/"), "ci $1");
+        var written = name.AsSpan().Trim().TrimEnd("*.†").Trim();
+        var plain = new StringBuilder(written.Length);
+        var space = false;
+        foreach (var sign in written)
+        {
+            if (char.IsWhiteSpace(sign))
+            {
+                space = true;
+                continue;
+            }
+            if (space && sign != '/' && plain[^1] != '/')
+                plain.Append(' ');
+            space = false;
+            plain.Append(sign switch { '’' => '\'', '–' => '-', _ => char.ToLowerInvariant(sign) });
+        }
+        return ColourIndexOr(plain.ToString());
+    }
+
+    // c.i. 77491, ci77491 and their like.
+    private static string ColourIndexOr(string plain)
+    {
+        if (!plain.StartsWith('c') || plain.Length < ColourIndexDigits + 2)
+            return plain;
+        var digits = plain.AsSpan(plain.Length - ColourIndexDigits);
+        foreach (var digit in digits)
+        {
+            if (!char.IsDigit(digit))
+                return plain;
+        }
+        return plain.AsSpan(0, plain.Length - ColourIndexDigits) is "ci" or "ci " or "ci." or "ci. " or "c.i" or "c.i " or "c.i." or "c.i. " ? $"ci {digits}" : plain;
     }
 
     /// <summary>The name without what stands in parentheses or brackets: <c>Cocos Nucifera (Coconut) Oil</c> to <c>Cocos Nucifera Oil</c>.</summary>
@@ -25,15 +57,6 @@ internal static partial class NameText
             .Select(Plain)
             .Where(p => p.Length > 0);
     }
-
-    [GeneratedRegex(@"\s*/\s*")]
-    private static partial Regex AroundSlash();
-
-    [GeneratedRegex(@"^c\.?i\.? ?(\d{5})$")]
-    private static partial Regex ColourIndex();
-
-    [GeneratedRegex(@"\s+")]
-    private static partial Regex Spaces();
 
     [GeneratedRegex(@"[(\[][^()\[\]]*[)\]]")]
     private static partial Regex Parentheses();

@@ -34,7 +34,14 @@ public static class YamlFile
     }
 
     /// <summary>Reads a file's text.</summary>
-    public static MapNode ReadText(string text, string shownAs)
+    public static MapNode ReadText(string text, string shownAs) =>
+        Root(text, shownAs) is var node && node is MapNode map ? map : throw node.Refuse($"The file is {node.Kind}.", "Write keys and values, for example: name: ...");
+
+    /// <summary>What a text is: keys and values, a list, or one value.</summary>
+    internal static Node Root(string text, string shownAs) => SimpleYaml.Read(text, shownAs) ?? ReadGenerally(text, shownAs);
+
+    /// <summary>The same by the general reader, which takes all of YAML.</summary>
+    internal static Node ReadGenerally(string text, string shownAs)
     {
         try
         {
@@ -46,7 +53,7 @@ public static class YamlFile
             parser.Consume<DocumentEnd>();
             if (parser.Accept<DocumentStart>(out var second))
                 throw new InputException(new Problem(shownAs, (int)second.Start.Line, "The file holds a second document.", "Remove the line of three dashes and what follows."));
-            return node as MapNode ?? throw node.Refuse($"The file is {node.Kind}.", "Write keys and values, for example: name: ...");
+            return node;
         }
         catch (YamlException e)
         {
