@@ -12,6 +12,8 @@ namespace LabelForge.Benchmarks.Page;
 /// </remarks>
 internal static class Soak
 {
+    private static readonly TimeSpan Pause = TimeSpan.FromSeconds(4);
+
     private static readonly string[] Rooms = ["", "materials", "materials/bramble-fragrance", "recipes", "recipes/bramble-bar", "labels/hayloft-bar", "batches", "stock", "stock/in", "stock/books", "trace", "weigh", "costs", "costs/buy", "check", "business"];
 
     /// <summary>Works for so long, and tells memory and work done ten times on the way.</summary>
@@ -45,7 +47,11 @@ internal static class Soak
     private static async Task Repeat(CancellationToken over, Func<Task> once)
     {
         while (!over.IsCancellationRequested)
+        {
             await once();
+            // People pause; and so does a test that shares its machine.
+            await Task.Delay(Pause);
+        }
     }
 
     private static async Task<long> Type(ServedExample served)

@@ -36,7 +36,8 @@ internal static class Approved
         return FormattableString.Invariant($"{name}: {share:P1} of the picture differ; compare {path} with {kept}");
     }
 
-    private static string Folder
+    /// <summary>Where they lie.</summary>
+    public static string Folder
     {
         get
         {
