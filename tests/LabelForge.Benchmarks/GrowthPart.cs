@@ -20,10 +20,12 @@ internal static class GrowthPart
         var text = new StringBuilder($"{Machine.Line()} In one process, the best of some. *Power*: the exponent of the size by which the time grows over the upper half of the sizes; n log n shows as about 1.1 to 1.2 there.\n");
         Add(text, "order", "The order of ingredients", "ingredients", Order(),
             "Every pair is proved on its own, safe or not, and a label may turn on any one of them: there are n (n - 1) / 2, so that their growth is quadratic at best. It tells from a hundred on; no label has 400.");
-        Add(text, "sheets", "Labels on sheets", "sheets of thirty labels", Sheets(), null);
+        Add(text, "sheets", "Labels on sheets", "sheets of thirty labels", Sheets(),
+            "All in step with the sheets; what is the same for all sheets, the drawing of the label, is most of the first.");
         Add(text, "check", "Reading a label back from a PDF", "letters on the page", Check(),
             "Blocks of lines are found by the distances between words, each to its neighbours, in PdfPig's analysis of the page's layout, which is quadratic in the words of a page. A label holds some hundred; a page with more letters than any label is refused.");
-        Add(text, "books", "The books", "batches", Books(), null);
+        Add(text, "books", "The books", "batches", Books(),
+            "Each goes through its lists once. Where a power is above 1 it is memory: a thousand batches lie in the processor's caches, a hundred thousand do not, and the collector moves them. A sale reads the books whole and balances them whole, and so costs as much as reading them.");
         return text.ToString();
     }
 
@@ -41,6 +43,7 @@ internal static class GrowthPart
     private static IReadOnlyList<Curve> Order()
     {
         int[] sizes = [10, 20, 50, 100, 200, 400];
+        Timing.WarmUp(sizes.SelectMany(n => new[] { ListedOrder.Strict, ListedOrder.Label }.Select(l => (Action)(() => Prover.Prove(Instances.Of(n, l))))));
         return
         [
             new("lists in descending order", [.. sizes.Select(n => ((double)n, Timed(Instances.Of(n, ListedOrder.Strict))))]),
@@ -64,7 +67,11 @@ internal static class GrowthPart
             Each("one lot", sheets => SheetWriter.WritePdf(to, BenchWorkshop.Order(label, sheets * 30), Info)),
             Each("written by hand: one form placed", sheets => FormFile.WriteSheets(ink, sheets, to)),
         ];
-        Curve Each(string name, Action<int> write) => new(name, [.. sizes.Select(n => ((double)n, Timing.Best(() => write(n))))]);
+        Curve Each(string name, Action<int> write)
+        {
+            Timing.WarmUp(() => write(20));
+            return new(name, [.. sizes.Select(n => ((double)n, Timing.Best(() => write(n))))]);
+        }
     }
 
     // The labels of a sheet read as one label: more and more letters on one page.

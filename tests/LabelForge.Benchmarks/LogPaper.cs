@@ -105,7 +105,7 @@ internal sealed class LogPaper
         var first = curves.SelectMany(c => c.Points).Min(p => p.Size);
         using var dash = SKPathEffect.CreateDash([5, 4], 0);
         using var dots = SKPathEffect.CreateDash([1.5f, 3], 0);
-        foreach (var (name, grow, effect, at) in new (string, Func<double, double>, SKPathEffect, double)[] { ("n", n => n, dash, 1), ("n log n", n => n * Math.Log2(Math.Max(2, n)), dots, 1) })
+        foreach (var (name, grow, effect, at) in new (string, Func<double, double>, SKPathEffect, double)[] { ("n", n => n, dash, 1), ("n log n", n => n * Math.Log2(n + 1), dots, 1) })
         {
             using var pen = new SKPaint { Color = new(96, 96, 96), StrokeWidth = 1.1f, IsStroke = true, PathEffect = effect };
             double Time(double n) => time * grow(n) / grow(last);

@@ -6,8 +6,20 @@ namespace LabelForge.Benchmarks;
 internal static class Timing
 {
     private static readonly TimeSpan Enough = TimeSpan.FromSeconds(0.5);
+    private static readonly TimeSpan WarmUpTime = TimeSpan.FromSeconds(3);
     private const int Least = 3;
     private const int Most = 200;
+
+    /// <summary>Runs actions for some seconds, so that the compiler has seen what is hot in them before any is timed.</summary>
+    public static void WarmUp(params IEnumerable<Action> actions)
+    {
+        var all = Stopwatch.StartNew();
+        while (all.Elapsed < WarmUpTime)
+        {
+            foreach (var action in actions)
+                action();
+        }
+    }
 
     /// <summary>The best of several runs, in seconds; the first may warm up, and is counted where the action is long.</summary>
     public static double Best(Action action)

@@ -14,15 +14,12 @@ internal static class SymbolDrawing
         // A linear symbol is one row of modules, as high as asked; a square one has rows of one module.
         var row = rules.Height is { } height ? WholeDots(options.Height ?? height, options.Dpi) : module;
 
+        // Exact arithmetic, once for each column and row and not for each rectangle: labels with numbers of their own have thousands.
+        var (across, down) = (Places(modules.Width, module, rules.QuietLeft * module, options.Dpi), Places(modules.Height, row, rules.QuietAround * module, options.Dpi));
+        var (wide, high) = (Places(modules.Width, module, 0, options.Dpi), Places(modules.Height, row, 0, options.Dpi));
         var bars = ImmutableArray.CreateBuilder<InkRectangle>();
         foreach (var run in Runs(modules))
-        {
-            bars.Add(new InkRectangle(
-                Millimetres((run.X + rules.QuietLeft) * module, options.Dpi),
-                Millimetres(run.Y * row + rules.QuietAround * module, options.Dpi),
-                Millimetres(run.Width * module, options.Dpi),
-                Millimetres(run.Height * row, options.Dpi)));
-        }
+            bars.Add(new InkRectangle(across[run.X], down[run.Y], wide[run.Width], high[run.Height]));
 
         return new InkBlock(
             Length.FromMillimetres(Millimetres((modules.Width + rules.QuietLeft + rules.QuietRight) * module, options.Dpi)),
@@ -32,6 +29,14 @@ internal static class SymbolDrawing
     }
 
     private static int WholeDots(Length least, int dpi) => (int)Math.Ceiling(least.Millimetres * dpi / Length.MillimetresPerInch);
+
+    private static decimal[] Places(int count, int step, int from, int dpi)
+    {
+        var places = new decimal[count + 1];
+        for (var i = 0; i <= count; i++)
+            places[i] = Millimetres(from + i * step, dpi);
+        return places;
+    }
 
     private static decimal Millimetres(int dots, int dpi) => dots * Length.MillimetresPerInch / dpi;
 

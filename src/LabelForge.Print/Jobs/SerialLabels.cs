@@ -91,7 +91,10 @@ public sealed class SerialLabels
             throw new InvalidOperationException("Serial numbers of one length make barcodes of different sizes.");
         var first = _layout.Bars[_symbolAt];
         var (x, y) = (first.X - Points.OfMillimetres(_standInSymbol.Bars[0].XMm), first.Y - Points.OfMillimetres(_standInSymbol.Bars[0].YMm));
-        return [.. symbol.Bars.Select(b => new PlacedBar(x + Points.OfMillimetres(b.XMm), y + Points.OfMillimetres(b.YMm), Points.OfMillimetres(b.WidthMm), Points.OfMillimetres(b.HeightMm)))];
+        return [.. symbol.Bars.Select(b => new PlacedBar(x + Of(b.XMm), y + Of(b.YMm), Of(b.WidthMm), Of(b.HeightMm)))];
+
+        // Floating point from here on, as in all drawing: the exact way takes longer than the barcode itself.
+        static double Of(decimal millimetres) => (double)millimetres * (72 / 25.4);
     }
 
     // The bars of a symbol stand one after the other in a layout, all moved by the same way.

@@ -1,3 +1,4 @@
+using System.Text;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
@@ -10,7 +11,7 @@ namespace LabelForge.Print.Output;
 internal sealed class FormPage(FormDocument document, double width, double height) : IDisposable
 {
     private readonly PdfText _operators = new();
-    private readonly Dictionary<(string Kind, int Object), string> _names = [];
+    private readonly Dictionary<int, (string Kind, byte[] Name)> _names = [];
     private Colour? _ink;
 
     /// <summary>Moves and stretches all that follows. Before anything is placed.</summary>
@@ -81,7 +82,7 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
     }
 
     /// <inheritdoc/>
-    public void Dispose() => document.Write(width, height, _operators.Written, [.. _names.Select(n => (n.Key.Kind, n.Value, n.Key.Object))]);
+    public void Dispose() => document.Write(width, height, _operators.Written, [.. _names.Select(n => (n.Value.Kind, Encoding.ASCII.GetString(n.Value.Name), n.Key))]);
 
     private void Ink(Colour ink)
     {
@@ -93,8 +94,8 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
 
     private ReadOnlySpan<byte> Named(string kind, int number)
     {
-        if (!_names.TryGetValue((kind, number), out var name))
-            _names[(kind, number)] = name = $"{kind[0]}{number}";
-        return System.Text.Encoding.ASCII.GetBytes(name);
+        if (!_names.TryGetValue(number, out var named))
+            _names[number] = named = (kind, Encoding.ASCII.GetBytes($"{kind[0]}{number}"));
+        return named.Name;
     }
 }

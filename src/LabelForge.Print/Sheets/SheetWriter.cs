@@ -61,6 +61,8 @@ public static class SheetWriter
         var document = new FormDocument(stream, info);
         using var labels = order.Runs.SelectMany(r => Enumerable.Repeat(r.Label, r.Count)).GetEnumerator();
         var marks = order.CutMarks ? CutMarks.Of(order.Stock) : [];
+        // Exact arithmetic, done once for each place of a sheet and not for each label.
+        var corners = new Dictionary<(int Position, Designs.LabelDesign Design), (double X, double Y)>(new PlaceComparer());
         for (var sheet = 0; sheet < plan.Sheets; sheet++)
         {
             using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
@@ -70,8 +72,10 @@ public static class SheetWriter
             foreach (var (_, position) in plan.OnSheet(sheet))
             {
                 labels.MoveNext();
-                var (x, y) = LabelCorner(order.Stock, position, labels.Current.Design);
-                page.Place(labels.Current, x, y);
+                var place = (position, labels.Current.Design);
+                if (!corners.TryGetValue(place, out var corner))
+                    corners[place] = corner = LabelCorner(order.Stock, position, labels.Current.Design);
+                page.Place(labels.Current, corner.X, corner.Y);
             }
             done?.Invoke(sheet + 1);
         }
@@ -84,5 +88,14 @@ public static class SheetWriter
         var (x, y) = stock.CornerOf(position);
         return (Points.Of(x) + (Points.Of(stock.LabelWidth) - Points.Of(design.Width)) / 2,
             Points.Of(y) + (Points.Of(stock.LabelHeight) - Points.Of(design.Height)) / 2);
+    }
+
+    // By the design itself: comparing what two designs say would take longer than the arithmetic.
+    private sealed class PlaceComparer : IEqualityComparer<(int Position, Designs.LabelDesign Design)>
+    {
+        public bool Equals((int Position, Designs.LabelDesign Design) a, (int Position, Designs.LabelDesign Design) b) =>
+            a.Position == b.Position && ReferenceEquals(a.Design, b.Design);
+
+        public int GetHashCode((int Position, Designs.LabelDesign Design) place) => place.Position;
     }
 }

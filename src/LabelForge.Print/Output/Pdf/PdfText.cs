@@ -79,6 +79,8 @@ internal sealed class PdfText
     /// <summary>Adds a factor, to eight places, and a space: over a sheet's length four would be a hundredth of a millimetre out.</summary>
     public PdfText AddFactor(double factor)
     {
+        if (factor == 1)
+            return Add("1 "u8);
         Need(2 * LongestNumber);
         factor.TryFormat(_bytes.AsSpan(Length), out var written, "0.########", CultureInfo.InvariantCulture);
         Length += written;
