@@ -9,6 +9,9 @@ namespace LabelForge.Cli;
 /// <summary>Everything the command does, as the tree that reads the call, writes the help and proposes the next word.</summary>
 public static class CommandTree
 {
+    /// <summary>How calls are read: a word that begins with @ is that word, as in a note or a handle, and no file to take words from.</summary>
+    public static ParserConfiguration Reading { get; } = new() { ResponseFileTokenReplacer = null };
+
     /// <summary>The command with all its verbs.</summary>
     public static Command Root()
     {

@@ -5,7 +5,7 @@ Console.OutputEncoding = System.Text.Encoding.UTF8;
 // No text that anyone hands in may hold a pattern up for long.
 AppDomain.CurrentDomain.SetData("REGEX_DEFAULT_MATCH_TIMEOUT", TimeSpan.FromSeconds(5));
 var root = CommandTree.Root();
-var parsed = root.Parse(args);
+var parsed = root.Parse(args, CommandTree.Reading);
 if (parsed.Errors.Count > 0)
 {
     var asked = parsed.CommandResult.Command;

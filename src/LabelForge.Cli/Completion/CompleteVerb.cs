@@ -33,7 +33,7 @@ internal static class CompleteVerb
             return [];
         var call = typed[own..].TrimStart();
         var begun = Begun(call);
-        return root.Parse(call).GetCompletions(call.Length)
+        return root.Parse(call, CommandTree.Reading).GetCompletions(call.Length)
             .Select(c => c.InsertText ?? c.Label)
             .Where(w => w.StartsWith(begun, StringComparison.Ordinal) && !w.StartsWith("/", StringComparison.Ordinal) && w is not ("-?" or "-h"))
             // Options come once asked for with a dash; before that they would bury the names.

@@ -18,11 +18,16 @@ public static class ArtFile
     /// <exception cref="InputException">The file is not there, too large, or no picture that can be printed.</exception>
     public static ArtBlock Read(string folder, string file)
     {
+        if (file.Any(char.IsControl))
+            throw Refusal("", "The name of a file of art holds a sign that cannot be seen.", "Put it beside the design and write its name: file: leaf.svg");
         var path = Path.GetFullPath(Path.Combine(folder, file));
         if (!path.StartsWith(Path.GetFullPath(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
             throw Refusal(file, "The file lies outside the folder of designs.", "Put it beside the design and write its name: file: leaf.svg");
         if (!File.Exists(path))
             throw Refusal(file, "The file is not there.", "Put it beside the design and write its name: file: leaf.svg");
+        // A workshop that somebody sends along must not print what lies elsewhere on this machine.
+        if (Linked(path, Path.GetFullPath(folder)))
+            throw Refusal(file, "The file is a link to one elsewhere.", "Put the file itself beside the design.");
         if (new FileInfo(path).Length > LargestFile)
             throw Refusal(file, "The file is larger than 5 MB.", "Save it smaller: a label needs 600 dots to the inch at most.");
         return Path.GetExtension(path).ToLowerInvariant() switch
@@ -31,6 +36,16 @@ public static class ArtFile
             ".png" or ".jpg" or ".jpeg" => Pixels(path, file),
             var other => throw Refusal(file, $"Art cannot be read from \"{other}\".", "Save it as SVG, PNG or JPEG."),
         };
+    }
+
+    private static bool Linked(string path, string folder)
+    {
+        for (FileSystemInfo at = new FileInfo(path); at.FullName.Length > folder.Length; at = new DirectoryInfo(Path.GetDirectoryName(at.FullName)!))
+        {
+            if (at.LinkTarget is not null)
+                return true;
+        }
+        return false;
     }
 
     internal static InputException Refusal(string file, string wrong, string write) => new(new Problem($"designs/{file}", 0, wrong, write));

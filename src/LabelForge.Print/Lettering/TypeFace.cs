@@ -132,8 +132,15 @@ public sealed class TypeFace
         return new Blob(memory, file.Length, MemoryMode.ReadOnly);
     }
 
+    // Unicode Standard Annex 9, 2.1 to 2.6.
+    private static readonly System.Buffers.SearchValues<char> TurningSigns =
+        System.Buffers.SearchValues.Create("\u061C\u200E\u200F\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069");
+
     private ShapedText ShapeNow(string text, double tracking)
     {
+        // A sign that turns the reading direction is not seen, and makes the label say another thing than its file.
+        if (text.AsSpan().IndexOfAny(TurningSigns) is >= 0 and var turning)
+            throw NoLetterFor(text, turning);
         using var buffer = new Buffer();
         buffer.AddUtf16(text);
         buffer.GuessSegmentProperties();

@@ -71,6 +71,6 @@ public static partial class BatchSize
     private static BatchFormula Scaled(Workshop workshop, BatchFormula batch, decimal factor, int pieces) =>
         Of(workshop, batch.Recipe, batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, Math.Round(g.Sum(l => l.Mass.Grams) * factor, 6))), pieces);
 
-    [GeneratedRegex(@"^(?<count>\d{1,6})\s*(x|×|of)\s*(?<mass>.+)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<count>[0-9]{1,6})\s*(x|×|of)\s*(?<mass>.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Mould();
 }

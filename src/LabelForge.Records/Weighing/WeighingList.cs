@@ -83,10 +83,10 @@ public static partial class WeighingList
 
     private static decimal Number(TextRow row) => decimal.Parse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^\d{1,9}(\.\d{1,9})?$")]
+    [GeneratedRegex(@"^[0-9]{1,9}(\.[0-9]{1,9})?$")]
     private static partial Regex Digits();
 
-    [GeneratedRegex(@"^(?<figure>\d{1,9}(\.\d{0,9})?|\.\d{1,9})\s*(?<unit>g|kg|oz|lb)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<figure>[0-9]{1,9}(\.[0-9]{0,9})?|\.[0-9]{1,9})\s*(?<unit>g|kg|oz|lb)?$", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 
     /// <summary>Which cell holds what.</summary>

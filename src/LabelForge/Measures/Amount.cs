@@ -66,6 +66,8 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
 
     private const string Examples = "Write a figure and a unit: 900 g, 1.5 lb, 2 oz, 15 mL, 0.5 tsp, 20 drops, or 1.5 % of batch.";
 
+    private const decimal MostFigure = 1_000_000_000m;
+
     private static readonly Dictionary<string, AmountUnit> Units = new(StringComparer.OrdinalIgnoreCase)
     {
         ["g"] = AmountUnit.Gram,
@@ -176,6 +178,9 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
         if (!parts.All(p => decimal.TryParse(p, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)))
             return null;
         var numbers = parts.Select(p => decimal.Parse(p, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture)).ToArray();
+        // No amount has parts like that, and their sum would not fit.
+        if (numbers.Any(n => n > MostFigure))
+            return null;
         var value = numbers switch
         {
             [var one] => one,
@@ -183,7 +188,7 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
             [var whole, var top, var bottom] when bottom != 0 => whole + top / bottom,
             _ => (decimal?)null,
         };
-        return value is <= 1_000_000_000m ? value : null;
+        return value <= MostFigure ? value : null;
     }
 
     [GeneratedRegex(@"^(?<sign>-)?\s*(?<figure>\d+\s+\d+/\d+|\d+/\d+|\d*\.?\d+|\d+\.)\s*(?<unit>[%A-Za-z][\w\s.\-%]*)?$")]

@@ -95,7 +95,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         _ => $"{Percent(share.Low)}-{Percent(share.High)} %",
     };
 
-    private static string Percent(Share share) => share.Percent.ToString("0.####################", CultureInfo.InvariantCulture);
+    private static string Percent(Share share) => share.Percent.ToString("0.############################", CultureInfo.InvariantCulture);
 
     private static string Comment(string text) => ControlSigns().Replace(text, " ");
 

@@ -93,13 +93,13 @@ public static partial class MeasureReader
         return (figure, point < 0 ? 0 : plain.Length - point - 1, plain.Replace(".", "").TrimStart('0').Length);
     }
 
-    [GeneratedRegex(@"(?<![\w.,#]|\d[/-])(?<figure>\d{1,4}\s+\d{1,2}/\d{1,2}|\d{1,2}/\d{1,2}|\d{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|\d{1,3}(?:,\d{3})+(?:\.\d{1,4})?|\d{0,6}[.,]\d{1,4}|\d{1,6})\s*-?\s?(?<unit>fl(?:uid)?\.?\s*o(?:z|unces?)|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gram(?:me)?s?|gms?|grs?|g|milligrams?|mgs?|millilit(?:er|re)s?|mls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}\d%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?<unit>fl(?:uid)?\.?\s*o(?:z|unces?)|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gram(?:me)?s?|gms?|grs?|g|milligrams?|mgs?|millilit(?:er|re)s?|mls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
     private static partial Regex Measure();
 
-    [GeneratedRegex(@"^(?:(?<whole>\d+)\s+)?(?<above>\d+)/(?<below>\d+)$")]
+    [GeneratedRegex(@"^(?:(?<whole>[0-9]+)\s+)?(?<above>[0-9]+)/(?<below>[0-9]+)$")]
     private static partial Regex Common();
 
-    [GeneratedRegex(@"^\d{1,3}(,\d{3})+(\.\d+)?$")]
+    [GeneratedRegex(@"^[0-9]{1,3}(,[0-9]{3})+(\.[0-9]+)?$")]
     private static partial Regex Thousands();
 
     [GeneratedRegex(@"\s+")]

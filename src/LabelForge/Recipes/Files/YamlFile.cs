@@ -14,6 +14,7 @@ public static class YamlFile
 {
     private const long LargestFile = 1_000_000;
     private const int DeepestNesting = 20;
+    private const string HowToWrite = "Check the indentation and put text that holds \": \" or \"#\" in quotation marks.";
 
     /// <summary>Reads a file.</summary>
     /// <param name="path">Where it is.</param>
@@ -43,9 +44,9 @@ public static class YamlFile
     /// <summary>The same by the general reader, which takes all of YAML.</summary>
     internal static Node ReadGenerally(string text, string shownAs)
     {
+        var parser = new Parser(new StringReader(text));
         try
         {
-            var parser = new Parser(new StringReader(text));
             parser.Consume<StreamStart>();
             if (!parser.TryConsume<DocumentStart>(out _))
                 throw new InputException(new Problem(shownAs, 1, "The file is empty.", "Write keys and values, for example: name: ..."));
@@ -58,7 +59,12 @@ public static class YamlFile
         catch (YamlException e)
         {
             throw new InputException(new Problem(shownAs, (int)e.Start.Line, $"This is not readable as YAML: {e.Message.TrimEnd('.')}.",
-                "Check the indentation and put text that holds \": \" or \"#\" in quotation marks."));
+                HowToWrite));
+        }
+        catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or OverflowException)
+        {
+            // The parser gives up on some files without saying where; the last thing that it could read is near.
+            throw new InputException(new Problem(shownAs, (int)(parser.Current?.End.Line ?? 0), "From about here on this is not readable as YAML.", HowToWrite));
         }
     }
 
@@ -95,11 +101,12 @@ public static class YamlFile
     private static MapNode ReadMap(Parser parser, string file, int line, int depth)
     {
         var entries = ImmutableArray.CreateBuilder<Entry>();
+        var keys = new HashSet<string>(StringComparer.Ordinal);
         while (!parser.TryConsume<MappingEnd>(out _))
         {
             var key = Read(parser, file, depth + 1) as TextNode
                 ?? throw new InputException(new Problem(file, line, "A key is not plain text.", "Write key: value."));
-            if (entries.Any(e => e.Key == key.Text))
+            if (!keys.Add(key.Text))
                 throw key.Refuse($"\"{key.Text}\" stands twice.", "Keep one of the two.");
             entries.Add(new Entry(key.Text, key.Line, Read(parser, file, depth + 1)));
         }

@@ -1,0 +1,49 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using System.Security.Cryptography;
+using LabelForge.Fuzz.Coverage;
+using LabelForge.Fuzz.Targets;
+
+namespace LabelForge.Fuzz;
+
+/// <summary>
+/// Every input ever found worth keeping is run again, and then a fixed number of new ones from a fixed seed. With
+/// LABELFORGE_FUZZ_SECONDS set, each target runs that long from a seed of the day, and what it found joins the corpus.
+/// </summary>
+public sealed class CorpusTests(ITestOutputHelper output)
+{
+    private const int Seed = 20261125;
+
+    [Theory]
+    [InlineData("amounts", 20_000)]
+    [InlineData("declarations", 100)]
+    [InlineData("workshop", 4_000)]
+    [InlineData("labels", 300)]
+    [InlineData("pdf", 200)]
+    [InlineData("lots", 20_000)]
+    [InlineData("csv", 3_000)]
+    public void Whatever_is_read_is_taken_or_refused_in_words(string target, int made)
+    {
+        var folder = Path.Combine(Path.GetDirectoryName(Here())!, "corpus", target);
+        var corpus = Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).Select(File.ReadAllBytes).ToList();
+        Assert.NotEmpty(corpus);
+        var seconds = Environment.GetEnvironmentVariable("LABELFORGE_FUZZ_SECONDS") is { } text ? int.Parse(text, CultureInfo.InvariantCulture) : 0;
+        var seed = seconds > 0 ? Environment.TickCount : Seed;
+        var loop = new FuzzLoop(target, Instrumented.Target(target), corpus, new Mutation(seed, AllTargets.WordsOf(target)));
+        var begun = System.Diagnostics.Stopwatch.StartNew();
+        var until = DateTime.UtcNow.AddSeconds(seconds);
+        try
+        {
+            var run = loop.Run(i => seconds > 0 ? DateTime.UtcNow < until : i < made);
+            output.WriteLine($"{target}: {run} inputs, {loop.Joined.Count} new, {loop.Coverage} marks of coverage, {begun.Elapsed.TotalSeconds:0.0} s, slowest {loop.Slowest.Time.TotalMilliseconds:0} ms");
+            Assert.True(loop.Coverage > 100, "The branches of the code under test are marked.");
+        }
+        finally
+        {
+            foreach (var input in seconds > 0 ? loop.Joined : [])
+                File.WriteAllBytes(Path.Combine(folder, Convert.ToHexStringLower(SHA256.HashData(input))[..12]), input);
+        }
+    }
+
+    private static string Here([CallerFilePath] string here = "") => here;
+}

@@ -1,0 +1,88 @@
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
+using LabelForge.Tests.Recipes;
+
+namespace LabelForge.Tests.Hostile;
+
+/// <summary>Files of a workshop that somebody sends, made to do harm.</summary>
+public sealed class HostileFileTests
+{
+    [Fact]
+    public void A_file_that_doubles_itself_by_references_is_refused_at_the_first()
+    {
+        var lines = Enumerable.Range(1, 30).Select(i => $"a{i}: &a{i} [*a{i - 1}, *a{i - 1}]");
+        var refused = Refused("a0: &a0 [x, x]\n" + string.Join('\n', lines));
+        Assert.Contains("mean a reference", refused);
+    }
+
+    [Theory]
+    [InlineData("[")]
+    [InlineData("{a: ")]
+    [InlineData("- ")]
+    public void Lists_inside_lists_without_end_are_refused(string opening) =>
+        Assert.Contains("too deeply", Refused("name: x\ncontains:\n  " + string.Concat(Enumerable.Repeat(opening, 20_000))));
+
+    [Fact]
+    public void A_file_larger_than_a_megabyte_is_refused_unread()
+    {
+        using var bench = new BenchFolder();
+        bench.Write("recipes/bar.yaml", "name: " + new string('x', 1_100_000));
+        Assert.Contains("larger than a megabyte", Assert.Throws<InputException>(() => Workshop.Open(bench.Path).Recipe("bar")).Message);
+    }
+
+    [Fact]
+    public void A_file_of_a_hundred_thousand_keys_is_refused_as_what_it_is() =>
+        Assert.Contains("stands twice", Refused(string.Concat(Enumerable.Range(0, 100_000).Select(i => $"k{i}: 1\n")) + "k7: 2\n"));
+
+    [Fact]
+    public void A_file_on_which_the_parser_gives_up_is_refused_with_its_name() =>
+        Assert.StartsWith("recipes/bar.yaml", Refused("contains:\n  net: 113 g\n- Water (Aqua)\n - Sorbitol\n  - Glycerin: 18-24 %\n   Stearate: 10-20 %\n"));
+
+    [Theory]
+    [InlineData("!!python/object:os.system [x]")]
+    [InlineData("!<tag:yaml.org,2002:binary> aGk=")]
+    public void A_tag_that_asks_for_an_object_is_refused(string value) => Assert.Contains("tag", Refused($"name: {value}"));
+
+    [Theory]
+    [InlineData("79228162514264337593543950335 g")]
+    [InlineData("79228162514264337593543950335 79228162514264337593543950335/1 g")]
+    [InlineData("99999999999999999999999999999999999999 kg")]
+    [InlineData("1/0 g")]
+    [InlineData("1000000001 lb")]
+    [InlineData("0.00000000000000000000000000000000001 g")]
+    public void An_amount_beyond_all_measure_is_refused_in_words(string amount)
+    {
+        var parsed = Amount.Parse(amount);
+        Assert.False(parsed.IsValue);
+        Assert.NotEmpty(parsed.Write!);
+    }
+
+    [Theory]
+    [InlineData("../../etc/passwd")]
+    [InlineData("/etc/passwd")]
+    [InlineData("..\\..\\secret")]
+    [InlineData("nul\0.yaml")]
+    public void A_recipe_named_by_a_way_out_of_the_workshop_is_not_found(string id)
+    {
+        using var bench = new BenchFolder();
+        File.WriteAllText(Path.Combine(bench.Path, "passwd.yaml"), "name: Secret\n");
+        Assert.Throws<InputException>(() => Workshop.Open(bench.Path).Recipe(id));
+    }
+
+    [Fact]
+    public void A_share_with_every_digit_that_fits_is_written_and_read_as_the_same()
+    {
+        var share = ShareText.Parse(".503030303030303030303030303030 %").Value;
+        Assert.Equal(share, ShareText.Parse(MaterialDraft.Share(share)).Value);
+    }
+
+    // Figures of other scripts are digits to a pattern and no digits to a reader of numbers.
+    [Theory]
+    [InlineData("Bar soap. Net Wt \u0663/\u0664 oz")]
+    [InlineData("Bar soap. Net Wt \u0661\u0661\u0663 g")]
+    public void Figures_of_another_script_are_borne_with_on_a_label(string text) =>
+        Assert.Empty(LabelForge.Checks.Reading.LabelReading.Of(LabelForge.Checks.Reading.LabelText.Of(text, "label.txt"), LabelForge.Ingredients.IngredientDictionary.Shipped).NetQuantities);
+
+    private static string Refused(string text) => Assert.Throws<InputException>(() => YamlFile.ReadText(text, "recipes/bar.yaml")).Message;
+}
