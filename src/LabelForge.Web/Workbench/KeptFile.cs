@@ -1,0 +1,60 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
+using LabelForge.Print.Output;
+using LabelForge.Web.Editing;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>What a page keeps by name in one file beside the drafts. A file that cannot be read counts as empty, one that cannot be written is tried again with the next change.</summary>
+internal sealed class KeptFile<T>
+{
+    private readonly ConcurrentDictionary<string, T> _of;
+    private readonly string _path;
+    private readonly Debounce _save;
+
+    /// <summary>The file of a workshop.</summary>
+    public KeptFile(Desk desk, string name)
+    {
+        _path = Path.Combine(desk.Folder, ".drafts", name);
+        _of = Read(_path);
+        _save = new Debounce(TimeSpan.FromMilliseconds(300), Save);
+    }
+
+    /// <summary>Whether something is kept under a name, and what.</summary>
+    public bool TryGet(string name, out T? kept) => _of.TryGetValue(name, out kept);
+
+    /// <summary>Keeps something; it is written a moment later.</summary>
+    public void Keep(string name, T kept)
+    {
+        _of[name] = kept;
+        _save.Start();
+    }
+
+    /// <summary>Writes it now.</summary>
+    public void Save()
+    {
+        if (_of.IsEmpty)
+            return;
+        try
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(_path)!);
+            AtomicFile.Write(_path, stream => JsonSerializer.Serialize(stream, _of));
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or Measures.InputException)
+        {
+            // A convenience: what is on the labels does not hang on it, and what is on the page stays there.
+        }
+    }
+
+    private static ConcurrentDictionary<string, T> Read(string path)
+    {
+        try
+        {
+            return File.Exists(path) ? JsonSerializer.Deserialize<ConcurrentDictionary<string, T>>(File.ReadAllBytes(path)) ?? [] : [];
+        }
+        catch (Exception e) when (e is IOException or JsonException or UnauthorizedAccessException)
+        {
+            return [];
+        }
+    }
+}
