@@ -64,11 +64,12 @@ public sealed class IngredientDictionary
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(most, 1);
         var plain = NameText.Plain(name);
+        var farthest = Spelling.Farthest(plain);
         return
         [
             .. byName.Concat(byBareName)
-                .Select(n => (n.Value, Distance: Spelling.Distance(plain, n.Key)))
-                .Where(n => n.Distance <= Math.Max(1, plain.Length / 3))
+                .Select(n => (n.Value, Distance: Spelling.DistanceWithin(farthest, plain, n.Key)))
+                .Where(n => n.Distance is not null)
                 .OrderBy(n => n.Distance).ThenBy(n => n.Value.Us, StringComparer.Ordinal)
                 .Select(n => n.Value)
                 .DistinctBy(i => i.Us)

@@ -18,6 +18,7 @@ public sealed class Chromium : IAsyncLifetime
     public async ValueTask InitializeAsync()
     {
         _playwright = await Playwright.CreateAsync();
+        Assertions.SetDefaultExpectTimeout(60_000);
         Browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
         {
             ExecutablePath = "/usr/bin/chromium",
@@ -59,8 +60,9 @@ public sealed class Window : IAsyncDisposable
             WriteExample(folder);
         var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) });
         var context = await chromium.Browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, BypassCSP = bypassPolicy });
+        // Long, and for every page of the window: all test programs share two cores, and what is waited for comes or does not.
+        context.SetDefaultTimeout(180_000);
         var page = await context.NewPageAsync();
-        page.SetDefaultTimeout(30_000);
         var window = new Window(server, context, page, folder);
         page.Console += (_, message) =>
         {
@@ -103,7 +105,7 @@ public sealed class Window : IAsyncDisposable
         var since = Stopwatch.StartNew();
         while (!holds())
         {
-            Assert.True(since.Elapsed < TimeSpan.FromSeconds(20), $"Waited in vain: {what}");
+            Assert.True(since.Elapsed < TimeSpan.FromSeconds(60), $"Waited in vain: {what}");
             await Task.Delay(25);
         }
     }

@@ -14,11 +14,7 @@ public sealed class ManyPagesTests(Chromium chromium)
         await window.GoAsync("/recipes/tideline-bar");
         var pages = new List<IPage> { window.Page };
         for (var i = 1; i < Many; i++)
-        {
-            var page = await window.Context.NewPageAsync();
-            page.SetDefaultTimeout(120_000);
-            pages.Add(page);
-        }
+            pages.Add(await window.Context.NewPageAsync());
         await Task.WhenAll(pages.Select(async page =>
         {
             await page.GotoAsync(new Uri(window.Address, "/recipes/tideline-bar").ToString());

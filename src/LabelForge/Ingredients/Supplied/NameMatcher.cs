@@ -32,6 +32,13 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     // Spelling distance grows with the square of the length, and nothing in the dictionary is as long as this.
     private const int LongestToCompare = 120;
 
+    // Shorter names stand inside other words too often to be offered.
+    private const int ShortestHeld = 4;
+
+    // Every name of the dictionary with a space at either end, made once and only where a name is unknown.
+    private readonly Lazy<(Ingredient Entry, string Spaced)[]> _whole = new(() =>
+        [.. dictionary.Entries.SelectMany(e => e.Names.Select(NameText.Plain).Where(n => n.Length >= ShortestHeld).Select(n => (e, $" {n} ")))]);
+
     private readonly ConcurrentDictionary<string, Ingredient?> _seen = new(StringComparer.Ordinal);
 
     /// <summary>Whether the text is the name of one ingredient as it stands.</summary>
@@ -88,9 +95,9 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     private IEnumerable<Ingredient> Holding(string written)
     {
         var words = $" {NameText.Plain(written)} ";
-        return dictionary.Entries
-            .Select(e => (Entry: e, Length: e.Names.Select(NameText.Plain).Where(n => n.Length > 3 && words.Contains($" {n} ", StringComparison.Ordinal)).Max(n => (int?)n.Length)))
-            .Where(e => e.Length is not null).OrderByDescending(e => e.Length).Select(e => e.Entry);
+        return _whole.Value
+            .Where(n => words.Contains(n.Spaced, StringComparison.Ordinal))
+            .OrderByDescending(n => n.Spaced.Length).Select(n => n.Entry).Distinct();
     }
 
     private static bool IsEveryday(string written, Ingredient found)

@@ -90,7 +90,7 @@ internal sealed class SimpleYaml
     {
         if (depth > DeepestNesting)
             return null;
-        var (line, entries) = (_lines[_at].Number, ImmutableArray.CreateBuilder<Entry>());
+        var (line, entries, keys) = (_lines[_at].Number, ImmutableArray.CreateBuilder<Entry>(), new HashSet<string>(StringComparer.Ordinal));
         while (Here(indent))
         {
             var (number, _, content) = _lines[_at];
@@ -109,7 +109,7 @@ internal sealed class SimpleYaml
                 value = List(indent, depth + 1);
             else
                 return null;
-            if (value is null || Deeper(indent) || entries.Any(e => e.Key == key))
+            if (value is null || Deeper(indent) || !keys.Add(key))
                 return null;
             entries.Add(new Entry(key, number, value));
         }

@@ -87,13 +87,13 @@ internal sealed class SimpleYamlLine(string file, int number, string text)
 
     private MapNode? Braces(int depth)
     {
-        var entries = ImmutableArray.CreateBuilder<Entry>();
+        var (entries, keys) = (ImmutableArray.CreateBuilder<Entry>(), new HashSet<string>(StringComparer.Ordinal));
         At++;
         if (!More('}'))
             return Ended() ? new MapNode(file, number, []) : null;
         do
         {
-            if (Key() is not { } key || Value(depth + 1) is not { } value || entries.Any(e => e.Key == key))
+            if (Key() is not { } key || Value(depth + 1) is not { } value || !keys.Add(key))
                 return null;
             entries.Add(new Entry(key, number, value));
         }
