@@ -15,6 +15,7 @@ namespace LabelForge.Quantities;
 /// <param name="Height">Its height, where it is a rectangle.</param>
 public sealed partial record Panel(Area Area, Length? Width, Length? Height)
 {
+    private const decimal LongestMillimetres = 10_000m;
     private const string Examples = "Write width, x, height and unit: 2.5x3.5in, 63.5x38.1mm or 6 x 4 cm.";
 
     /// <summary>One whole side of a rectangular package: height times width (21 CFR 701.10(a)).</summary>
@@ -49,16 +50,12 @@ public sealed partial record Panel(Area Area, Length? Width, Length? Height)
 
     private static Length? Side(string figure, string unit)
     {
-        if (!decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) || value > 10_000m)
-            return null;
-        return unit.ToLowerInvariant() switch
-        {
-            "mm" => Length.FromMillimetres(value),
-            "cm" => Length.FromMillimetres(value * 10m),
-            _ => Length.FromInches(value),
-        };
+        var perUnit = unit.ToLowerInvariant() switch { "mm" => 1m, "cm" => 10m, _ => Length.MillimetresPerInch };
+        return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value <= LongestMillimetres / perUnit
+            ? Length.FromMillimetres(value * perUnit)
+            : null;
     }
 
-    [GeneratedRegex("""^(?<width>\d*\.?\d+)\s*(?<first>mm|cm|in|")?\s*(?:x|×|by)\s*(?<height>\d*\.?\d+)\s*(?<unit>mm|cm|inches|inch|in|")$""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""^(?<width>\d*\.?\d+)\s*(?<first>mm|cm|inches|inch|in|")?\s*(?:x|×|by)\s*(?<height>\d*\.?\d+)\s*(?<unit>mm|cm|inches|inch|in|")$""", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 }

@@ -77,11 +77,34 @@ public class NetQuantityStatementTests
     {
         var refused = Assert.Throws<InputException>(() => NetQuantityStatement.For(Market.Us, Mass.FromGrams(0.1m), null, Day));
         Assert.Contains("0.1 g is too little", refused.Message, StringComparison.Ordinal);
+        Assert.Contains("one whole package", refused.Problem.Write, StringComparison.Ordinal);
     }
+
+    [Theory]
+    [InlineData("0.01 mL", "0.01 mL is too little")]
+    [InlineData("0.001 oz", "0.0283 g is too little")]   // 0.02 g are there, and not a hundredth of an ounce
+    public void A_quantity_that_one_of_the_two_systems_cannot_state_is_refused(string amount, string told) =>
+        Assert.Contains(told, Assert.Throws<InputException>(() => NetQuantityStatement.For(Market.Us, NetAmount.Parse(amount).Value!, Day)).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("3/4 lb", null)]   // a common fraction is exact
+    [InlineData("1 1/2 lb", null)]
+    [InlineData("12 oz", 2)]
+    [InlineData("12.0 oz", 3)]
+    [InlineData("0.50 oz", 2)]
+    public void Every_digit_written_counts_as_measured(string amount, int? digits) => Assert.Equal(digits, NetAmount.Parse(amount).Value!.Digits);
 
     [Theory]
     [InlineData("20 drops")]
     [InlineData("5 % of batch")]
     [InlineData("113")]
     public void Measures_that_no_package_is_labelled_in_are_refused(string text) => Assert.False(NetAmount.Parse(text).IsValue);
+
+    [Fact]
+    public void A_measure_that_no_package_is_labelled_in_is_named_beside_those_that_are()
+    {
+        var refused = NetAmount.Parse("20 drops");
+        Assert.Contains("\"20 drops\" is not a measure", refused.Wrong);
+        Assert.Contains("fl oz", refused.Write);
+    }
 }

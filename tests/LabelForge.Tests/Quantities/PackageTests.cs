@@ -57,4 +57,54 @@ public class PackageTests
     [InlineData("tube", "0x50 mm", "1 mm to 2 m")]
     public void What_is_no_package_is_refused_with_what_to_write(string shape, string size, string told) =>
         Assert.Contains(told, Package.Parse(shape, size).Write);
+
+    [Theory]
+    [InlineData("cube", "1x1x1 in", "\"cube\" is not a shape")]
+    [InlineData("bar", "3 by 2 in", "\"3 by 2 in\" is not a size")]
+    [InlineData("bar", "3x2 in", "A bar has 3 measures, and \"3x2 in\" gives 2")]
+    [InlineData("tube", "0.9x50 mm", "has a side that no package has")]
+    [InlineData("tube", "16x2001 mm", "\"16x2001 mm\" has a side")]
+    public void What_is_no_package_is_refused_with_what_is_wrong(string shape, string size, string told) =>
+        Assert.Contains(told, Package.Parse(shape, size).Wrong);
+
+    [Theory]
+    [InlineData("bar", "3x2 in", "3.25x2.25x1 in")]
+    [InlineData("tube", "16x50", "60x40 mm")]
+    public void The_example_has_as_many_measures_as_the_shape(string shape, string size, string example) =>
+        Assert.Contains(example, Package.Parse(shape, size).Write);
+
+    [Theory]
+    [InlineData("1x2000 mm", 1, 2000)]
+    [InlineData("0.1x200 cm", 1, 2000)]
+    public void A_card_may_be_a_millimetre_wide_and_two_metres_high(string size, int width, int height)
+    {
+        var sides = Package.Parse("card", size).Value!.Sides;
+        Assert.Equal((width, height), (sides["width"].Millimetres, sides["height"].Millimetres));
+    }
+
+    [Fact] // 21 CFR 701.3(p): less than 12 square inches; a card of 2 by 3 has exactly twelve.
+    public void A_surface_of_exactly_twelve_square_inches_is_not_small()
+    {
+        var card = Package.Parse("card", "2x3 in").Value!;
+        Assert.Equal(12m, card.LabellingSurface.SquareInches);
+        Assert.Equal(0.0625m, LetterFloors.For(Market.Us, FourOunces, card.PrincipalPanel(Day), card, Day).Ingredients.Height.Inches);
+    }
+
+    [Theory] // Regulation (EU) No 1169/2011, Article 13(2) and (3), taken over as common practice: less than 80 square centimetres.
+    [InlineData("80x100 mm", 1.2)]
+    [InlineData("79x100 mm", 0.9)]
+    [InlineData("90x100 mm", 1.2)]
+    public void In_Europe_and_Britain_a_side_below_eighty_square_centimetres_bears_smaller_letters(string size, double millimetres)
+    {
+        var card = Package.Parse("card", size).Value!;
+        Assert.All([Market.Eu, Market.Uk], market =>
+        {
+            var floors = LetterFloors.For(market, FourOunces, card.PrincipalPanel(Day), card, Day);
+            Assert.Equal(((decimal)millimetres, (decimal)millimetres), (floors.Ingredients.Height.Millimetres, floors.Warnings.Height.Millimetres));
+        });
+    }
+
+    [Fact]
+    public void In_Europe_and_Britain_a_package_of_unknown_size_keeps_the_greater_floor() => Assert.All([Market.Eu, Market.Uk], market =>
+        Assert.Equal(1.2m, LetterFloors.For(market, FourOunces, Panel.Parse("40x40mm").Value!, null, Day).Ingredients.Height.Millimetres));
 }

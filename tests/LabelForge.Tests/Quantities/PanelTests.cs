@@ -14,6 +14,9 @@ public class PanelTests
     [InlineData("2.5\" × 3.5\"", 63.5, 88.9)]
     [InlineData("63.5x38.1mm", 63.5, 38.1)]
     [InlineData("6 by 4 CM", 60, 40)]
+    [InlineData("25.4 mm x 1 in", 25.4, 25.4)]
+    [InlineData("2 inches x 3 inches", 50.8, 76.2)]
+    [InlineData("10000x1 mm", 10000, 1)]
     public void A_panel_is_read_width_first(string text, double width, double height)
     {
         var panel = Panel.Parse(text).Value!;
@@ -27,11 +30,14 @@ public class PanelTests
     [InlineData("0x3in")]
     [InlineData("-2x3in")]
     [InlineData("2,5x3,5in")]
+    [InlineData("10000.1x3mm")]
+    [InlineData("394x3in")]   // more than ten metres, though the figure is small
     [InlineData("99999999999999999999999999999999999x3in")]
     public void What_is_not_a_panel_is_refused_with_an_example(string text)
     {
         var refused = Panel.Parse(text);
         Assert.False(refused.IsValue);
+        Assert.StartsWith($"\"{text}\"", refused.Wrong);
         Assert.NotEmpty(refused.Write);
     }
 
