@@ -67,6 +67,8 @@ public static class ListImport
     private static (string List, IReadOnlyList<ListRow> Rows) Read(string path, IReadOnlyList<TextRow> rows)
     {
         var heading = rows.Count == 0 ? [] : rows[0].Cells.Select(c => c.ToLowerInvariant()).ToArray();
+        if (heading.GroupBy(h => h).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            throw new InputException(new Problem(path, rows[0].Line, $"The heading has the column \"{twice.Key}\" twice.", "Keep the one that holds."));
         var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains) && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
         return shape.List is { } list
             ? (list, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])

@@ -61,8 +61,8 @@ public sealed partial class Desk : IDisposable
     /// <summary>Whether the folder is a workshop already.</summary>
     public bool HasWorkshop => File.Exists(Path.Combine(Folder, "workshop.yaml"));
 
-    /// <summary>Whether a text may be an id: letters, digits, hyphens and underscores, so that it names a file in its room and none elsewhere.</summary>
-    public static bool IsId(string? id) => id is not null && IdShape().IsMatch(id);
+    /// <summary>Whether a text may be an id: letters, digits, hyphens and underscores, so that it names a file in its room and none elsewhere, on any system.</summary>
+    public static bool IsId(string? id) => id is not null && IdShape().IsMatch(id) && !DeviceNames.Holds(id);
 
     /// <summary>Whether a room has a file of that id.</summary>
     public bool Has(string room, string id) => IsId(id) && (File.Exists(PathOf(room, id)) || File.Exists(DraftOf(room, id)));

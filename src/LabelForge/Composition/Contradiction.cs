@@ -15,11 +15,11 @@ internal static class Contradiction
         var greatest = list.Sum(c => c.Share.High.Fraction);
         if (least > 1)
         {
-            var names = Names(list.Where(c => c.Share.Low.Fraction > 0));
-            return Of($"{part.Material}: {names} come to at least {Percent(least)}, more than the whole.", "Lower the figures until they can sum to 100 %, or write ranges.");
+            Constituent[] known = [.. list.Where(c => c.Share.Low.Fraction > 0)];
+            return Of($"{part.Material}: {Names(known)} {Come(known.Length)} to at least {Percent(least)}, more than the whole.", "Lower the figures until they can sum to 100 %, or write ranges.");
         }
         if (greatest < 1)
-            return Of($"{part.Material}: {Names(list)} come to at most {Percent(greatest)}, less than the whole.", "Raise the figures, write ranges, or add what is missing.");
+            return Of($"{part.Material}: {Names(list)} {Come(list.Length)} to at most {Percent(greatest)}, less than the whole.", "Raise the figures, write ranges, or add what is missing.");
         return Clash(part) is { } clash
             ? Of($"{part.Material}: {clash.First.Name} ({clash.First.Share}) is listed before {clash.Second.Name} ({clash.Second.Share}), which is more.",
                 "Correct a figure or the order, or write listed: none where the order means nothing.")
@@ -53,6 +53,8 @@ internal static class Contradiction
         string[] names = [.. constituents.Select(c => c.Name)];
         return names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
     }
+
+    private static string Come(int names) => names == 1 ? "comes" : "come";
 
     private static string Percent(decimal fraction) => (fraction * 100).ToString("0.######", CultureInfo.InvariantCulture) + " %";
 }

@@ -19,11 +19,11 @@ namespace LabelForge.Recipes;
 public sealed partial record MaterialDraft(string Id, string Name, MaterialKind Kind, ListedOrder Listed, ImmutableArray<NameMatch> Matches)
 {
     /// <summary>An id made of a name: small letters, digits and hyphens.</summary>
-    /// <exception cref="InputException">Nothing of the name is left.</exception>
+    /// <exception cref="InputException">Nothing of the name is left, or what is left names a device.</exception>
     public static string IdOf(string name)
     {
         var id = NoLetters().Replace(name.ToLowerInvariant(), "-").Trim('-');
-        return id.Length is > 0 and <= 80
+        return id.Length is > 0 and <= 80 && !DeviceNames.Holds(id)
             ? id
             : throw new InputException(new Problem(null, 0, $"\"{name}\" cannot be made into a file's name.", "Give one with --id, for example: --id clear-shea-base"));
     }

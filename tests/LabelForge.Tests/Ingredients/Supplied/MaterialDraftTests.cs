@@ -77,6 +77,18 @@ public class MaterialDraftTests
     [InlineData("../../etc", "etc")]
     public void An_id_is_made_of_the_name(string name, string id) => Assert.Equal(id, MaterialDraft.IdOf(name));
 
+    [Theory]
+    [InlineData("Nul")]
+    [InlineData("COM1")]
+    [InlineData("lpt9")]
+    public void A_name_that_some_systems_keep_for_a_device_asks_for_an_id(string name) =>
+        Assert.Contains("--id", Assert.Throws<InputException>(() => MaterialDraft.IdOf(name)).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("COM10", "com10")]
+    [InlineData("Comfrey", "comfrey")]
+    public void A_name_that_only_begins_like_a_device_is_a_name(string name, string id) => Assert.Equal(id, MaterialDraft.IdOf(name));
+
     [Fact]
     public void A_name_without_letters_asks_for_an_id() =>
         Assert.Contains("--id", Assert.Throws<InputException>(() => MaterialDraft.IdOf("???")).Message, StringComparison.Ordinal);
