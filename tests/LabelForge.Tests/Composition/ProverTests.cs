@@ -145,4 +145,31 @@ public class ProverTests
     [Fact]
     public void A_name_twice_in_one_list_is_refused()
         => Assert.Contains("Glycerin twice", Assert.Throws<InputException>(() => Prover.Prove([Part("Base", 1, ListedOrder.Label, "Glycerin", "Glycerin")])).Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void What_is_forced_stands_first_even_where_the_estimate_says_otherwise()
+    {
+        // B is 0 to 1.2 % and C 0.7 to 1.1 %: halfway, B 0.6 % and C 0.9 %. Yet where C is over 1 %, so is B, and over C;
+        // and B may be over 1 % and over C.
+        var proof = Prover.Prove([Part("Base", 1, ListedOrder.Label, "A", "B: 0-1.2 %", "C: 0.7-1.1 %")]);
+        Assert.True(proof.Of("B").Estimate < proof.Of("C").Estimate);
+        Assert.Equal(PairOrder.FirstForced, proof.Pair("B", "C"));
+        Assert.Equal(["A", "B", "C"], proof.Names());
+        Assert.True(proof.IsProved);
+    }
+
+    [Fact]
+    public void Only_what_is_left_after_a_loss_counts_towards_one_percent()
+    {
+        // Up to 1 % of the list B may stand over A. Of 100 g at most 1 g of B is so, and 0.2 g of it left: 0.8 g in 99.8 g.
+        var list = Part("Base", 1, ListedOrder.Label, "Main", "A", "B: 0.3-5 %");
+        Assert.Equal(PairOrder.FirstForced, Prover.Prove([list], [new Adjustment("B", 0.002m)]).Pair("A", "B"));
+    }
+
+    [Fact]
+    public void Exactly_one_percent_follows_in_any_order_and_more_does_not()
+    {
+        var proof = Prover.Prove([Part("Base", 1, ListedOrder.None, "A: 97.8 %", "B: 1 %", "C: 1.2 %")]);
+        Assert.Equal((LabelForge.Composition.Part.Minor, LabelForge.Composition.Part.Main), (proof.Of("B").Part, proof.Of("C").Part));
+    }
 }
