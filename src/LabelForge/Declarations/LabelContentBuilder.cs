@@ -34,7 +34,7 @@ public static class LabelContentBuilder
             Directions = words.Directions,
             Warnings = words.Warnings,
             PeriodAfterOpening = recipe.Words.PeriodAfterOpening,
-            CartonCount = $"{recipe.Pieces} pieces",
+            CartonCount = recipe.Pieces == 1 ? "1 piece" : $"{recipe.Pieces} pieces",
             BestBefore = words.BestBefore,
             Origin = words.Origin,
             Responsible = business.ResponsibleIn(market) ?? string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),

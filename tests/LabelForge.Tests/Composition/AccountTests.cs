@@ -29,7 +29,7 @@ public class AccountTests
     [Fact]
     public void A_source_is_shown_by_its_place_in_its_suppliers_list()
     {
-        var accounts = IngredientAccount.Of([Part("Mix", 0.6m, ListedOrder.Label, "Water: 40 %", "Oil", "Clay: 5 %"), Part("Oil", 0.4m, ListedOrder.None, "Oil")]);
+        var accounts = IngredientAccount.Of([Part("Mix", 0.6m, ListedOrder.Label, "Water: 60 %", "Oil", "Clay: 5 %"), Part("Oil", 0.4m, ListedOrder.None, "Oil")]);
         var oil = accounts.Single(a => a.Ingredient == "Oil").Sources;
         Assert.Equal([("Mix", 2, 3, ListedOrder.Label), ("Oil", 1, 1, ListedOrder.None)], oil.Select(s => (s.Material, s.Place, s.Length, s.Listed)));
         Assert.Equal([0.6m, 0.4m], oil.Select(s => s.ShareOfBatch));

@@ -60,6 +60,44 @@ public class AssortmentTests
     }
 
     [Fact]
+    public void Variants_that_declare_the_same_share_a_list_with_the_widest_figures()
+    {
+        // 100 g of oil and 2 g of scent; more: 4 g more of the scent, so 2/102 and 6/106.
+        using var bench = Scented(more: "variants: [ { name: Mild }, { name: Strong, add: [ { use: rose-scent, amount: 4 g } ] } ]\n");
+        var common = Declare(bench, Market.Us)!.Common;
+        Assert.Contains("one ingredient list serves all", common.Why, StringComparison.Ordinal);
+        var scent = common.Declaration!.Ingredients.Single(i => i.Name == "Fragrance");
+        Assert.Equal((2 / 1.02m, 6 / 1.06m), (Math.Round(scent.Low, 20), Math.Round(scent.High, 20)), Near);
+        Assert.Equal((2 / 1.02m + 6 / 1.06m) / 2, scent.Estimate, 20);
+    }
+
+    private static readonly IEqualityComparer<(decimal, decimal)> Near = EqualityComparer<(decimal, decimal)>.Create((a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-18m && Math.Abs(a.Item2 - b.Item2) < 1e-18m);
+
+    [Fact]
+    public void What_can_exceed_one_percent_in_one_variant_stands_among_the_main_ingredients_of_all()
+    {
+        using var bench = Scented("0.5 g", more: "variants: [ { name: Mild }, { name: Strong, add: [ { use: rose-scent, amount: 4 g } ] } ]\n");
+        Assert.Equal(LabelForge.Composition.Part.Main, Declare(bench, Market.Us)!.Common.Declaration!.Ingredients.Single(i => i.Name == "Fragrance").Part);
+    }
+
+    [Fact]
+    public void Variants_of_the_same_ingredients_in_another_order_need_a_list_each()
+    {
+        using var bench = Scented(more: "variants: [ { name: One, add: [ { use: shea, amount: 30 g }, { use: cocoa, amount: 20 g } ] }, { name: Two, add: [ { use: shea, amount: 20 g }, { use: cocoa, amount: 30 g } ] } ]\n")
+            .Material("shea", "oil", "Shea Butter").Material("cocoa", "oil", "Cocoa Butter");
+        var common = Declare(bench, Market.Us)!.Common;
+        Assert.Null(common.Declaration);
+        Assert.Equal("One and Two differ in more than colour, so each needs its own list. They have the same ingredients in another order.", common.Why);
+    }
+
+    [Fact]
+    public void Variants_of_which_one_alone_has_more_say_which()
+    {
+        using var bench = Scented(more: "variants: [ { name: One }, { name: Two, add: [ { use: shea, amount: 20 g } ] } ]\n").Material("shea", "oil", "Shea Butter");
+        Assert.Equal("One and Two differ in more than colour, so each needs its own list. Only Two has Butyrospermum Parkii (Shea) Butter.", Declare(bench, Market.Us)!.Common.Why);
+    }
+
+    [Fact]
     public void A_replacement_takes_the_amount_and_what_was_a_share_of_the_old_is_a_share_of_the_new()
     {
         // 100 g oil, scent 2 % of oil = 2 g, white 10 % of scent = 0.2 g; Rose: the same with rose-scent.

@@ -81,7 +81,7 @@ public class MarketDeclarationTests
             .Recipe("body-butter", "", ("oil", "95 g"), ("zinc", "5 g"));
         Assert.Equal(["CI 77947 [nano]", "CI 77947"], bench.Declare(Market.Eu).Ingredients.Skip(1).Select(i => i.Name));
         var american = bench.Declare(Market.Us).Ingredients;
-        Assert.Equal(("Zinc Oxide", 5m), (american[1].Name, american[1].High));
+        Assert.Equal(("Zinc Oxide", 5m, 5m, 5m), (american[1].Name, american[1].Low, american[1].High, american[1].Estimate));
     }
 
     [Fact]
@@ -118,7 +118,60 @@ public class MarketDeclarationTests
     {
         using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("body-butter", "active drug ingredients: Menthol\n", ("oil", "70 g"));
         var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
-        Assert.Equal(("recipes/bar.yaml", 7), (problem.File, problem.Line));
+        Assert.Equal(("recipes/bar.yaml", 7, "\"Menthol\" is called an active drug ingredient, but nothing in the batch contains it."), (problem.File, problem.Line, problem.Wrong));
+        Assert.Contains("an ingredient of the batch", problem.Write, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_active_drug_ingredients_stand_apart_with_their_strengths_and_in_no_doubt()
+    {
+        using var bench = new MakerBench()
+            .Material("oil", "oil", "Castor Oil")
+            .Material("zinc", "additive", "[ Zinc Oxide: 10-90 %, Beeswax ]")
+            .Material("salicylic", "additive", "Salicylic Acid")
+            .Recipe("body-butter", "active drug ingredients: [ zinc oxide, Salicylic Acid ]\n", ("oil", "88 g"), ("zinc", "10 g"), ("salicylic", "2 g"));
+        var declaration = bench.Declare(Market.Us);
+        Assert.Equal("Active ingredients: Salicylic Acid 2 %, Zinc Oxide. Inactive ingredients: Ricinus Communis (Castor) Seed Oil, Beeswax.", declaration.Statement);
+        // Whether zinc oxide weighs more than beeswax is not known, and does not matter: the actives stand first by law.
+        Assert.Empty(declaration.Unsettled);
+        var european = bench.Declare(Market.Eu);
+        Assert.NotEmpty(european.Unsettled);
+        var other = european.Findings.Single(f => f.Rule.StartsWith("active.", StringComparison.Ordinal));
+        Assert.StartsWith("The recipe calls zinc oxide, Salicylic Acid an active drug ingredient; in the market eu", other.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Market.Us, "21 CFR 701.3(c)")]
+    [InlineData(Market.Eu, "Regulation (EC) No 1223/2009, Articles 19(6) and 33")]
+    [InlineData(Market.Uk, "Regulation (EC) No 1223/2009 as retained, Articles 19(6) and 33")]
+    [InlineData(Market.Ca, "Cosmetic Regulations, C.R.C., c. 869, s. 21.2(1)")]
+    public void A_name_that_the_dictionary_lacks_is_told_with_the_law_that_asks_for_the_standard_one(Market market, string source)
+    {
+        using var bench = new MakerBench().Material("oil", "oil", "Elixir of Nothing").Recipe("soap-bar", "", ("oil", "97 g"));
+        var finding = bench.Declare(market).Findings.Single(f => f.Rule == "ingredients.name-unknown");
+        Assert.Equal(source, finding.Source);
+        Assert.StartsWith("\"Elixir of Nothing\" is not in the dictionary", finding.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Two_names_of_one_ingredient_in_one_list_are_refused_at_the_second()
+    {
+        using var bench = new MakerBench()
+            .Write("materials/oil.yaml", "name: Oil\nkind: oil\ncontains:\n  - Castor Oil: 60 %\n  - Ricinus Communis Seed Oil: 40 %\n")
+            .Recipe("soap-bar", "", ("oil", "97 g"));
+        var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
+        Assert.Equal(("materials/oil.yaml", 5), (problem.File, problem.Line));
+        Assert.StartsWith("\"Castor Oil\" and \"Ricinus Communis Seed Oil\" are the same ingredient, ", problem.Wrong, StringComparison.Ordinal);
+        Assert.Equal("Name it once.", problem.Write);
+    }
+
+    [Fact]
+    public void A_colour_that_some_batches_hold_stands_under_the_sign_and_the_words_where_one_label_serves_all_markets()
+    {
+        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("soap-bar", "may contain: [ Mica ]\n", ("oil", "97 g"));
+        var declaration = bench.Declare(Market.Us, style: NameStyle.Dual);
+        Assert.Equal("Ingredients: Ricinus Communis (Castor) Seed Oil, [+/- May contain: CI 77019 (Mica)].", declaration.Statement);
+        Assert.Equal(3, declaration.Findings.Count(f => f.Rule == "colour.may-contain-not-permitted"));
     }
 
     [Theory]
@@ -141,7 +194,9 @@ public class MarketDeclarationTests
     public void Only_a_colour_may_stand_under_may_contain()
     {
         using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("soap-bar", "may contain: [ Beeswax ]\n", ("oil", "97 g"));
-        Assert.Contains("only a colour", Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Message, StringComparison.Ordinal);
+        var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
+        Assert.Contains("\"Beeswax\" is not a colour, and only a colour", problem.Wrong, StringComparison.Ordinal);
+        Assert.Contains("among the materials", problem.Write, StringComparison.Ordinal);
     }
 
     [Fact]
