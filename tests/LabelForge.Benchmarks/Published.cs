@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace LabelForge.Benchmarks;
 
-/// <summary>The programs as they would be installed: compiled ahead of time, published once for all parts of a run.</summary>
+/// <summary>The programs as they are handed out, save that they are not one file: with their runtime and compiled ahead of time, published once for all parts of a run.</summary>
 internal static class Published
 {
     private const string Runtime = "linux-x64";
@@ -22,7 +22,7 @@ internal static class Published
         var folder = Path.Combine(Path.GetTempPath(), "labelforge-benchmarks", "published", program);
         Console.Error.WriteLine($"publishing {project} ...");
         using var publish = Process.Start(new ProcessStartInfo("dotnet",
-            ["publish", Repository.File(project), "-c", "Release", "-r", Runtime, "--self-contained", "false", "-p:PublishReadyToRun=true", "-p:PublishSingleFile=false", "-o", folder, "-v", "q", "--nologo"])
+            ["publish", Repository.File(project), "-c", "Release", "-r", Runtime, "--self-contained", "true", "-p:PublishReadyToRun=true", "-p:PublishSingleFile=false", "-o", folder, "-v", "q", "--nologo"])
         { RedirectStandardOutput = true })!;
         var said = publish.StandardOutput.ReadToEnd();
         publish.WaitForExit();
