@@ -51,8 +51,10 @@ internal static class SheetsPart
         Ratio("own numbers, to the bare loop", "at most 1.3", serial, redraw, 1, written.Serial / written.Redraw);
         Ratio("the browser a sheet, to one lot a sheet", "at least 20", browser, one, (double)Sheets / BrowserSheets, null);
         Ratio("the browser a sheet, to own numbers a sheet", "", browser, serial, (double)Sheets / BrowserSheets, null);
-        text.Append(CultureInfo.InvariantCulture, $"\nMemory of own numbers: {Figures.Bytes(serial.PeakBytes)} for {Sheets} sheets, {Figures.Bytes(Sheet(command, "--serial", $"1..{PerSheet}", Scratch.Path("one.pdf")).PeakBytes)} for one.\n");
+        text.Append(CultureInfo.InvariantCulture, $"\nMemory of own numbers: {Figures.Bytes(serial.PeakBytes)} for {Sheets} sheets, {Figures.Bytes(Peak(Sheets / 4))} for {Sheets / 4}, {Figures.Bytes(Peak(Sheets / 10))} for {Sheets / 10}, {Figures.Bytes(Peak(1))} for one.\n");
         return text.ToString();
+
+        long Peak(int sheets) => Sheet(command, "--serial", $"1..{sheets * PerSheet}", Scratch.Path("fewer.pdf")).PeakBytes;
 
         void Ratio(string what, string aim, ChildRun a, ChildRun b, double perSheet, double? alone) => text.Append(CultureInfo.InvariantCulture,
             $"| {what} | {aim} | {Figures.Ratio(a.Wall / b.Wall * perSheet)} | {Figures.Ratio(a.Cpu / b.Cpu * perSheet)} | {(alone is { } r ? Figures.Ratio(r) : "")} |\n");
