@@ -37,11 +37,16 @@ public static partial class CaLabelCheck
             yield return IdentityReader.Hint(text) is { } hint ? Rules["identity.missing/unclear"].Find(hint, hint) : Rules["identity.missing"].Find(where);
             yield break;
         }
-        if (identity is null)
-            yield return Rules["identity.one-language"].Find(where, "The label", "French", "Write it in English too, for example: Bar soap / Pain de savon");
+        if (identity is null || !IsInEnglish(identity, text))
+            yield return Rules["identity.one-language"].Find(identity ?? where, identity ?? "The label", "French", "Write it in English too, for example: Bar soap / Pain de savon");
         else if (!french && !FrenchWords.IsSameInBoth(identity))
             yield return Rules["identity.one-language"].Find(identity, identity, "English", "Write it in French too, for example: Bar soap / Pain de savon");
     }
+
+    // Where the identity is French, English may stand beside it, or anywhere else on the label.
+    private static bool IsInEnglish(string identity, string text) =>
+        FrenchWords.IsSameInBoth(identity) || identity.Split('/').Any(part => part.Any(char.IsLetter) && !FrenchWords.NamesProduct(part))
+        || IdentityReader.Read(FrenchWords.WithoutProductNames(text), null) is not null;
 
     /// <summary>Warnings: in both languages, and whole for what is under pressure.</summary>
     internal static IEnumerable<Finding> Warnings(string text)

@@ -12,6 +12,9 @@ public static class FrenchWords
     /// <summary>Whether words say in French what a product is, or say it the same in both languages.</summary>
     public static bool NamesProduct(string text) => Lists.Value["identity"].IsMatch(text);
 
+    /// <summary>A text without the words that say in French what a product is.</summary>
+    public static string WithoutProductNames(string text) => Lists.Value["identity"].Replace(text, " ");
+
     /// <summary>Whether a name is the same in English and French.</summary>
     public static bool IsSameInBoth(string name) => Lists.Value["both"].Match(name.Trim()) is { Success: true } match && match.Length == name.Trim().Length;
 
