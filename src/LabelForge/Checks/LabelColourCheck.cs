@@ -23,7 +23,12 @@ public static partial class LabelColourCheck
         }
         var colour = ColourOf(item);
         if (colour is null && item.Known?.IsColourant != true)
+        {
+            // A number that nothing here knows is no name either way.
+            if (NumberAlone().IsMatch(item.Name))
+                yield return Rules["ingredients.colour-name"].Find(item.Name, item.Name, "No colour additive listed in the United States is known here by this number: ask its maker for the listed name, or use another.");
             yield break;
+        }
         if (NumberAlone().IsMatch(item.Name))
         {
             yield return Rules["ingredients.colour-name"].Find(item.Name, item.Name, colour is null
