@@ -40,8 +40,8 @@ internal static class DeclarationTarget
         {
             var list = read();
             Holds(!list.Names.IsEmpty && list.Names.All(n => n.Text.Trim().Length > 0), "no name is empty");
-            // The nearest names are looked for in the whole dictionary, which takes longest of all; fifty names show as much as more.
-            if (list.Names.Length > 50)
+            // The nearest names are looked for in the whole dictionary, which takes longest of all; a few names show as much as many.
+            if (list.Names.Length > 5)
                 return;
             var draft = new MaterialDraft("thing", "Thing", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list));
             var sure = draft.Matches.Count(m => !m.Written.MayContain);
