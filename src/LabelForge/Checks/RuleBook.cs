@@ -24,12 +24,12 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
 /// <summary>The rules of a market, shipped as data with their sources and dates.</summary>
 public sealed class RuleBook
 {
-    private static readonly Lazy<RuleBook> UsBook = new(() => Load("us"));
-    private static readonly Lazy<RuleBook> DeclarationBook = new(() => Load("declaration"));
-    private static readonly Lazy<RuleBook> EuBook = new(() => Load("eu"));
-    private static readonly Lazy<RuleBook> CaBook = new(() => Load("ca"));
-    private static readonly Lazy<RuleBook> SubstanceBook = new(() => Load("substances"));
-    private static readonly Lazy<RuleBook> SoapBook = new(() => Load("soap"));
+    private static readonly Lazy<RuleBook> UsBook = new(() => Load("us/rules"));
+    private static readonly Lazy<RuleBook> DeclarationBook = new(() => Load("every/rules-declaration"));
+    private static readonly Lazy<RuleBook> EuBook = new(() => Load("eu/rules"));
+    private static readonly Lazy<RuleBook> CaBook = new(() => Load("ca/rules"));
+    private static readonly Lazy<RuleBook> SubstanceBook = new(() => Load("every/rules-substances"));
+    private static readonly Lazy<RuleBook> SoapBook = new(() => Load("every/rules-soap"));
     private readonly ImmutableDictionary<string, Rule> _rules;
 
     private RuleBook(ImmutableDictionary<string, Rule> rules) => _rules = rules;
@@ -112,12 +112,12 @@ public sealed class RuleBook
         ? date
         : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: 2026-11-25");
 
-    // A market's rules may stand in several files: us.yaml, us-label.yaml.
-    private static RuleBook Load(string market)
+    // A folder's rules may stand in several files: rules.yaml, rules-label.yaml.
+    private static RuleBook Load(string file)
     {
         var assembly = typeof(RuleBook).Assembly;
         var names = assembly.GetManifestResourceNames()
-            .Where(n => n == $"markets/Rules/{market}.yaml" || (n.StartsWith($"markets/Rules/{market}-", StringComparison.Ordinal) && n.EndsWith(".yaml", StringComparison.Ordinal)));
+            .Where(n => n.StartsWith($"markets/{file}", StringComparison.Ordinal));
         return new RuleBook(names.SelectMany(name =>
         {
             using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);

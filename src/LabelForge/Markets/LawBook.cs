@@ -57,7 +57,7 @@ public sealed class LawBook
     {
         var assembly = Assembly.GetExecutingAssembly();
         return new(assembly.GetManifestResourceNames()
-            .Where(n => n.StartsWith("markets/Law/", StringComparison.Ordinal))
+            .Where(n => n.StartsWith("markets/", StringComparison.Ordinal) && n.Contains("/figures", StringComparison.Ordinal))
             .Order(StringComparer.Ordinal)
             .SelectMany(n =>
             {

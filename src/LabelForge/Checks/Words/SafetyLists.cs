@@ -22,8 +22,8 @@ public sealed record ProhibitedSubstance(Regex Names, string Says, string Source
 /// <summary>The lists of warnings and of prohibited substances of the United States that ship with the program.</summary>
 public static class SafetyLists
 {
-    private static readonly Lazy<ImmutableArray<RequiredWarning>> LazyWarnings = new(() => [.. Records("warnings-us").Select(Warning)]);
-    private static readonly Lazy<ImmutableArray<ProhibitedSubstance>> LazyProhibited = new(() => [.. Records("prohibited-us").Select(r =>
+    private static readonly Lazy<ImmutableArray<RequiredWarning>> LazyWarnings = new(() => [.. Records("us/warnings").Select(Warning)]);
+    private static readonly Lazy<ImmutableArray<ProhibitedSubstance>> LazyProhibited = new(() => [.. Records("us/prohibited").Select(r =>
         new ProhibitedSubstance(PhrasePattern.Whole(r.Texts("names", "[bithionol]")), r.Text("says", "why"), r.Text("source", "21 CFR 700.11")))]);
 
     /// <summary>The warnings.</summary>
@@ -45,7 +45,7 @@ public static class SafetyLists
 
     private static IReadOnlyList<YamlRecord> Records(string list)
     {
-        var name = $"markets/Words/{list}.yaml";
+        var name = $"markets/{list}.yaml";
         using var reader = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!);
         return YamlRecord.List(name, reader);
     }
