@@ -22,10 +22,10 @@ internal static class ServeVerb
         if (port is < 0 or > 65535)
             throw new InputException(new Problem(null, 0, $"{port} is not a port.", "Write one from 1024 to 65535, or leave out --port."));
         await using var page = await PageServer.StartAsync(new ServeOptions(folder, port));
-        Console.WriteLine($"The workshop {Path.GetFullPath(folder)} is open at {page.Address}");
-        Console.WriteLine("Only this machine can reach it. Stop it with Ctrl-C.");
+        Console.WriteLine($"The workshop {Path.GetFullPath(folder)} is open at {page.Entrance}");
+        Console.WriteLine("Only this machine can reach it, and only who has this address. Stop it with Ctrl-C.");
         if (browser)
-            Browser.TryOpen(page.Address);
+            Browser.TryOpen(page.EntranceOnce());
         await page.Stopped;
         return Exit.Done;
     }

@@ -21,8 +21,14 @@ public sealed class PageServer : IAsyncDisposable
 
     private PageServer(WebApplication app, WorkshopLock held, Uri address) => (_app, _held, Address) = (app, held, address);
 
-    /// <summary>Where the page is: <c>http://127.0.0.1:PORT/</c>.</summary>
+    /// <summary>Where the page is: <c>http://127.0.0.1:PORT/</c>. It answers only those who came through <see cref="Entrance"/>.</summary>
     public Uri Address { get; }
+
+    /// <summary>The address to show to the person at this machine: it holds the key.</summary>
+    public Uri Entrance => _app.Services.GetRequiredService<Door>().Entrance;
+
+    /// <summary>An address that opens once, to start a browser with: others can read what a program is started with.</summary>
+    public Uri EntranceOnce() => _app.Services.GetRequiredService<Door>().EntranceOnce();
 
     /// <summary>Starts serving.</summary>
     /// <exception cref="Measures.InputException">Another page is open on the workshop, the port is taken, or the folder cannot be written.</exception>
@@ -35,8 +41,9 @@ public sealed class PageServer : IAsyncDisposable
             await app.StartAsync();
             var bound = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First());
             var address = new Uri($"http://127.0.0.1:{bound.Port}/");
-            app.Services.GetRequiredService<RequestGuard.Door>().Port = bound.Port;
-            held.Announce(address);
+            var door = app.Services.GetRequiredService<Door>();
+            door.Port = bound.Port;
+            held.Announce(door.Entrance);
             return new PageServer(app, held, address);
         }
         catch (Exception e)
@@ -85,7 +92,7 @@ public sealed class PageServer : IAsyncDisposable
             o.DisconnectedCircuitMaxRetained = 20;
         });
         builder.Services.AddSingleton(options);
-        builder.Services.AddSingleton<RequestGuard.Door>();
+        builder.Services.AddSingleton<Door>();
         builder.Services.AddSingleton<Desk>();
         builder.Services.AddSingleton<Shelf>();
         builder.Services.AddSingleton<Papers>();
@@ -94,8 +101,8 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<Kept>();
         builder.Services.AddSingleton<LabelViews>();
         var app = builder.Build();
-        app.UseMiddleware<RequestGuard>();
         app.UseMiddleware<PageHeaders>();
+        app.UseMiddleware<RequestGuard>();
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         Assets.Map(app);

@@ -33,7 +33,7 @@ internal static class KeystrokeMeasure
     public static async Task<IReadOnlyList<(string Recipe, double[] Milliseconds)>> Run(IReadOnlyList<string> recipes)
     {
         await using var served = await ServedExample.StartAsync();
-        var page = await served.Browser.NewPageAsync();
+        var page = await served.NewPageAsync();
         var measured = new List<(string, double[])>();
         foreach (var recipe in recipes)
         {

@@ -16,7 +16,18 @@ internal sealed class ServedExample : IAsyncDisposable
 
     public Uri Address => _server.Address;
 
-    public IBrowser Browser { get; }
+    private IBrowser Browser { get; }
+
+    /// <summary>A window of the browser that was let in.</summary>
+    public async Task<IPage> NewPageAsync() => await (await NewContextAsync()).NewPageAsync();
+
+    /// <summary>Windows of their own that were let in.</summary>
+    public async Task<IBrowserContext> NewContextAsync()
+    {
+        var context = await Browser.NewContextAsync();
+        await context.APIRequest.GetAsync(_server.Entrance.ToString());
+        return context;
+    }
 
     public static async Task<ServedExample> StartAsync()
     {

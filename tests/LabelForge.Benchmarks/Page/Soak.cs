@@ -56,7 +56,7 @@ internal static class Soak
 
     private static async Task<long> Type(ServedExample served)
     {
-        var page = await served.Browser.NewPageAsync();
+        var page = await served.NewPageAsync();
         await page.GotoAsync(new Uri(served.Address, "recipes/tideline-bar").ToString());
         await page.Locator(".pictures img").First.WaitForAsync();
         const string name = "Tideline by the sea";
@@ -72,7 +72,7 @@ internal static class Soak
 
     private static async Task<long> Walk(ServedExample served)
     {
-        var page = await served.Browser.NewPageAsync();
+        var page = await served.NewPageAsync();
         foreach (var room in Rooms)
         {
             await page.GotoAsync(new Uri(served.Address, room).ToString());
@@ -91,7 +91,7 @@ internal static class Soak
     // Closed from outside, so that the page is not told.
     private static async Task<long> ComeAndGo(ServedExample served)
     {
-        await using var context = await served.Browser.NewContextAsync();
+        await using var context = await served.NewContextAsync();
         var page = await context.NewPageAsync();
         await page.GotoAsync(new Uri(served.Address, "labels/bramble-bar").ToString());
         await page.Locator(".pictures img").First.WaitForAsync();

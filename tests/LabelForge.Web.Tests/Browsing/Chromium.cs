@@ -62,6 +62,7 @@ public sealed class Window : IAsyncDisposable
         var context = await chromium.Browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, BypassCSP = bypassPolicy });
         // Long, and for every page of the window: all test programs share two cores, and what is waited for comes or does not.
         context.SetDefaultTimeout(180_000);
+        await context.APIRequest.GetAsync(server.Entrance.ToString());
         var page = await context.NewPageAsync();
         var window = new Window(server, context, page, folder);
         page.Console += (_, message) =>

@@ -12,7 +12,12 @@ public sealed class RequestGuardTests : IAsyncLifetime
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-web-").FullName;
     private PageServer _page = null!;
 
-    public async ValueTask InitializeAsync() => _page = await PageServer.StartAsync(new ServeOptions(_folder, 0));
+    public async ValueTask InitializeAsync()
+    {
+        _page = await PageServer.StartAsync(new ServeOptions(_folder, 0));
+        var entered = await Send($"GET {_page.Entrance.AbsolutePath} HTTP/1.1\r\nHost: {Host}\r\n");
+        _cookie = entered.Split("Set-Cookie: ")[1].Split(';')[0];
+    }
 
     public async ValueTask DisposeAsync()
     {
@@ -21,6 +26,8 @@ public sealed class RequestGuardTests : IAsyncLifetime
     }
 
     private string Host => $"127.0.0.1:{_page.Address.Port}";
+
+    private string? _cookie;
 
     [Fact]
     public async Task The_page_answers_on_its_own_address() => Assert.StartsWith("HTTP/1.1 200", await Send($"GET / HTTP/1.1\r\nHost: {Host}\r\n"), StringComparison.Ordinal);
@@ -108,7 +115,7 @@ public sealed class RequestGuardTests : IAsyncLifetime
     public async Task A_second_page_on_the_workshop_is_refused_and_told_where_the_first_is()
     {
         var refused = await Assert.ThrowsAsync<InputException>(() => PageServer.StartAsync(new ServeOptions(_folder, 0)));
-        Assert.Contains(_page.Address.ToString(), refused.Message, StringComparison.Ordinal);
+        Assert.Contains(_page.Entrance.ToString(), refused.Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -119,7 +126,9 @@ public sealed class RequestGuardTests : IAsyncLifetime
         await File.WriteAllTextAsync(Path.Combine(folder, WorkshopLock.FileName + "-address"), "http://127.0.0.1:1/");
         await using (await PageServer.StartAsync(new ServeOptions(folder, 0)))
             Assert.True(File.Exists(Path.Combine(folder, WorkshopLock.FileName)));
-        Assert.False(File.Exists(Path.Combine(folder, WorkshopLock.FileName)));
+        Assert.False(File.Exists(Path.Combine(folder, WorkshopLock.FileName + "-address")));
+        await using (await PageServer.StartAsync(new ServeOptions(folder, 0)))
+            Assert.True(File.Exists(Path.Combine(folder, WorkshopLock.FileName + "-address")));
         Directory.Delete(folder, recursive: true);
     }
 
@@ -134,6 +143,8 @@ public sealed class RequestGuardTests : IAsyncLifetime
 
     private async Task<string> Send(string head, string body = "")
     {
+        if (_cookie is not null)
+            head += $"Cookie: {_cookie}\r\n";
         using var socket = new TcpClient();
         await socket.ConnectAsync(IPAddress.Loopback, _page.Address.Port);
         var stream = socket.GetStream();
