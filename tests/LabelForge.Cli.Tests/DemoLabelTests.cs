@@ -13,8 +13,7 @@ public sealed class DemoLabelTests : IDisposable
     [Fact]
     public void Every_example_label_carries_its_lot_in_a_barcode_that_reads_at_300_dpi()
     {
-        foreach (var tool in new[] { "pdftoppm", "dmtxread" })
-            Assert.SkipUnless(Has(tool), $"{tool} is not on this machine.");
+        InstalledProgram.OrSkip("pdftoppm", "dmtxread");
         Assert.Equal(0, CommandRun.Of("demo", "--out", folder, "--on", "2026-11-25").ExitCode);
         var recipes = Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")).Select(f => Path.GetFileNameWithoutExtension(f)!).ToList();
         Assert.Equal(7, recipes.Count);
@@ -58,8 +57,7 @@ public sealed class DemoLabelTests : IDisposable
     [InlineData("tin-underside-2in")]
     public void Every_barcode_on_every_design_reads_at_300_dpi(string design)
     {
-        foreach (var tool in new[] { "pdftoppm", "dmtxread", "zbarimg" })
-            Assert.SkipUnless(Has(tool), $"{tool} is not on this machine.");
+        InstalledProgram.OrSkip("pdftoppm", "dmtxread", "zbarimg");
         using var example = new ExampleWorkshop();
         // The lip balm's own package is a tube, which fits no other design.
         var recipe = Path.Combine(example.Opened.Folder, "recipes", "lip-balm.yaml");
@@ -94,7 +92,4 @@ public sealed class DemoLabelTests : IDisposable
         _ = errors.Result;
         return output;
     }
-
-    private static bool Has(string tool) => (Environment.GetEnvironmentVariable("PATH") ?? "")
-        .Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, tool)));
 }

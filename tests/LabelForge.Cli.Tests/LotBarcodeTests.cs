@@ -78,7 +78,7 @@ public sealed class LotBarcodeTests : IDisposable
 
     private static string Run(string tool, params string[] words)
     {
-        Assert.SkipUnless((Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(f => File.Exists(Path.Combine(f, tool))), $"{tool} is not on this machine.");
+        InstalledProgram.OrSkip(tool);
         using var process = Process.Start(new ProcessStartInfo(tool, words) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();

@@ -10,7 +10,7 @@ internal static class Poppler
     /// <summary>What a program writes; the test is skipped where the program is missing.</summary>
     public static string Run(string tool, params string[] arguments)
     {
-        Assert.SkipUnless((Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator).Any(f => File.Exists(Path.Combine(f, tool))), $"{tool} is not on this machine.");
+        InstalledProgram.OrSkip(tool);
         using var process = Process.Start(new ProcessStartInfo(tool, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();

@@ -36,7 +36,7 @@ internal static class Decoders
 
     private static string Read(InkBlock block, int dpi, string tool, Func<string, string[]> arguments)
     {
-        Assert.SkipUnless(Has(tool), $"{tool} is not on this machine.");
+        InstalledProgram.OrSkip(tool);
         var png = Render(block, dpi);
         try
         {
@@ -50,7 +50,7 @@ internal static class Decoders
 
     private static string Render(InkBlock block, int dpi)
     {
-        Assert.SkipUnless(Has("pdftoppm"), "pdftoppm is not on this machine.");
+        InstalledProgram.OrSkip("pdftoppm");
         var name = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N"));
         // Skia rounds a page to whole points, so the page is larger, in steps that are whole dots (6 pt = 25 dots at
         // 300 dpi), and what is read is cut to the block: a decoder sees the quiet zones that the block brings, no more.
@@ -74,9 +74,6 @@ internal static class Decoders
     private static string Dots(Length side, int dpi) => ((int)Math.Round(side.Inches * dpi)).ToString();
 
     private static float Points(decimal millimetres) => (float)(millimetres * 72 / 25.4m);
-
-    private static bool Has(string tool) => (Environment.GetEnvironmentVariable("PATH") ?? "")
-        .Split(Path.PathSeparator).Any(folder => File.Exists(Path.Combine(folder, tool)));
 
     private static string Run(string tool, string[] arguments)
     {

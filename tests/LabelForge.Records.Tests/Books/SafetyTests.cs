@@ -51,6 +51,8 @@ public class SafetyTests
     [Fact]
     public void A_disk_that_fills_up_is_told_and_what_was_acknowledged_is_there_afterwards()
     {
+        InstalledProgram.OrSkip("unshare");
+        Assert.SkipUnless(Ends("unshare", "-rm", "true"), "This machine lets nobody but root make a name space of mounts.");
         using var shop = new TestShop();
         shop.Write("in.csv", "material,amount,price,note\n" + string.Concat(Enumerable.Repeat($"base,1 kg,9.50,{new string('x', 20_000)}\n", 200)));
         // A disk of a megabyte where the machine lets us make one; else files that may not grow past a megabyte.
@@ -75,6 +77,8 @@ public class SafetyTests
     [Fact]
     public void A_folder_that_may_only_be_read_is_told()
     {
+        if (Environment.UserName == "root")
+            InstalledProgram.OrSkip("setpriv");
         using var shop = new TestShop();
         File.Delete(shop.Book.Path);
         Process.Start("chmod", ["-R", "a-w", shop.Folder]).WaitForExit();
@@ -211,5 +215,13 @@ public class SafetyTests
         using var context = new RecordsContext(new DbContextOptionsBuilder<RecordsContext>().UseSqlite(new SqliteConnectionStringBuilder { DataSource = shop.Book.Path, Pooling = false }.ToString()).Options);
         Assert.False(context.Database.HasPendingModelChanges());
         Assert.Empty(context.Database.GetPendingMigrations());
+    }
+
+    private static bool Ends(string program, params string[] words)
+    {
+        using var process = Process.Start(new ProcessStartInfo(program, words) { RedirectStandardError = true })!;
+        process.StandardError.ReadToEnd();
+        process.WaitForExit();
+        return process.ExitCode == 0;
     }
 }

@@ -35,7 +35,7 @@ public sealed class TestServer : IDisposable
     /// <summary>A new, empty database; skips the test where no server is installed.</summary>
     public static string NewDatabase()
     {
-        Assert.SkipUnless(OperatingSystem.IsLinux() && File.Exists(Program("initdb")), "No PostgreSQL server is installed (Debian: apt install postgresql).");
+        Assert.SkipUnless(OperatingSystem.IsLinux() && InstalledProgram.IsProgram(Program("initdb")), "No PostgreSQL server is on this machine (Debian: apt install postgresql; or run build/test).");
         var name = $"books{Interlocked.Increment(ref _databases)}";
         using var connection = new NpgsqlConnection(Shared.Value.To("postgres"));
         connection.Open();
@@ -62,7 +62,7 @@ public sealed class TestServer : IDisposable
     // Debian keeps the server's programs apart, by version.
     private static string Program(string name) =>
         (Directory.Exists("/usr/lib/postgresql") ? Directory.EnumerateDirectories("/usr/lib/postgresql").OrderDescending() : Enumerable.Empty<string>())
-            .Select(d => $"{d}/bin/{name}").FirstOrDefault(File.Exists) ?? $"/usr/local/bin/{name}";
+            .Select(d => $"{d}/bin/{name}").FirstOrDefault(InstalledProgram.IsProgram) ?? $"/usr/local/bin/{name}";
 
     private static void Run(params string[] call)
     {

@@ -9,6 +9,7 @@ public sealed class WholeJobTests(Chromium chromium)
     [Fact]
     public async Task A_maker_without_a_mouse_goes_from_an_empty_folder_to_a_sheet_of_labels()
     {
+        InstalledProgram.OrSkip("pdftoppm", "zbarimg");
         await using var window = await Window.OpenAsync(chromium, example: false);
         var page = window.Page;
         await window.GoAsync("/");
