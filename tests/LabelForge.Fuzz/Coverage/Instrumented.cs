@@ -10,7 +10,7 @@ namespace LabelForge.Fuzz.Coverage;
 /// </summary>
 public sealed class Instrumented : AssemblyLoadContext
 {
-    private static readonly string[] Ours = ["LabelForge", "LabelForge.Print", "LabelForge.Records"];
+    private static readonly string[] Ours = ["LabelForge.Core", "LabelForge.Composition", "LabelForge.Law", "LabelForge.Products", "LabelForge.Labels", "LabelForge.Checks", "LabelForge.Print", "LabelForge.Records"];
     private static readonly Lazy<Instrumented> Loaded = new(() => new Instrumented());
 
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-fuzz-").FullName;

@@ -9,7 +9,7 @@ public class SimpleYamlTests
 {
     private static readonly string[] Files =
     [
-        .. new[] { "templates", "src/LabelForge/Markets", "src/LabelForge.Cli/Example", "src/LabelForge.Cli/Starter" }
+        .. new[] { "templates", "src/LabelForge.Law/Markets", "src/LabelForge.Cli/Example", "src/LabelForge.Cli/Starter" }
             .SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*.yaml", SearchOption.AllDirectories))
             .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}") && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}"))
             .Order(StringComparer.Ordinal),

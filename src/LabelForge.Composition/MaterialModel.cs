@@ -1,0 +1,95 @@
+namespace LabelForge.Composition;
+
+/// <summary>What can be said of one material's true composition: a union of <see cref="Polytope"/>s, and the bounds over it.</summary>
+public sealed class MaterialModel
+{
+    private readonly List<Polytope> _pieces;
+
+    /// <summary>Reads a supplier's list.</summary>
+    /// <exception cref="Measures.InputException">No composition meets the list.</exception>
+    public MaterialModel(MaterialPart part)
+    {
+        Part = part;
+        _pieces = [.. Pieces(part).Where(p => !p.IsEmpty)];
+        if (_pieces.Count == 0)
+            throw Contradiction.In(part);
+        var count = part.Constituents.Length;
+        Low = [.. Enumerable.Range(0, count).Select(c => _pieces.Min(p => p.Least(c)))];
+        High = [.. Enumerable.Range(0, count).Select(c => _pieces.Max(p => p.Greatest(c)))];
+        // The middle: on the straight line from all the least shares to all the greatest, the point that sums to 1.
+        var spread = High.Sum() - Low.Sum();
+        var along = spread == 0 ? 0 : (1 - Low.Sum()) / spread;
+        Estimate = [.. Low.Zip(High, (low, high) => low + along * (high - low))];
+    }
+
+    /// <summary>The list read.</summary>
+    public MaterialPart Part { get; }
+
+    /// <summary>The least possible share of each constituent in the material.</summary>
+    public decimal[] Low { get; }
+
+    /// <summary>The greatest possible share of each constituent in the material.</summary>
+    public decimal[] High { get; }
+
+    /// <summary>The best estimate of each constituent's share; within its bounds, summing to 1.</summary>
+    public decimal[] Estimate { get; }
+
+    /// <summary>
+    /// For each wanted pair (i, j), the compositions that do most to put j over i, as how far j's share exceeds i's
+    /// and j's share itself; none is worse than another in both.
+    /// </summary>
+    /// <remarks>
+    /// In one polytope a single composition does most on both counts: the greatest share q of j and, with it, the
+    /// least share p of i. Raising j never raises what i must have at the least, unless i stands before j, and then by no
+    /// more than j itself rises. So for every weight between the two counts nothing beats (q - p, q).
+    /// </remarks>
+    internal Front[,] Fronts(bool[] wanted)
+    {
+        var count = Part.Constituents.Length;
+        var fronts = new Front[count, count];
+        for (var j = 0; j < count; j++)
+        {
+            if (!wanted[j])
+                continue;
+            foreach (var piece in _pieces)
+            {
+                var q = piece.Greatest(j);
+                var least = piece.LeastGiven(j, q);
+                for (var i = 0; i < count; i++)
+                {
+                    if (i != j && wanted[i])
+                        (fronts[i, j] ??= new Front()).Add((q - least(i)) * Part.ShareOfProduct, q * Part.ShareOfProduct);
+                }
+            }
+        }
+        return fronts;
+    }
+
+    private static IEnumerable<Polytope> Pieces(MaterialPart part)
+    {
+        var list = part.Constituents;
+        decimal[] least = [.. list.Select(c => c.Share.Low.Fraction)];
+        decimal[] greatest = [.. list.Select(c => c.Share.High.Fraction)];
+        switch (part.Listed)
+        {
+            case ListedOrder.None:
+                yield return new Polytope(least, greatest, []);
+                yield break;
+            case ListedOrder.Strict:
+                yield return new Polytope(least, greatest, [.. Enumerable.Range(0, list.Length)]);
+                yield break;
+        }
+        // A label order: one polytope for each place of the one-percent line. Colourants take no part in it.
+        int[] ordered = [.. Enumerable.Range(0, list.Length).Where(c => !list[c].IsColourant)];
+        for (var k = 0; k <= ordered.Length; k++)
+        {
+            decimal[] from = [.. least];
+            decimal[] to = [.. greatest];
+            foreach (var c in ordered[..k])
+                from[c] = Math.Max(from[c], CompositionLimits.OnePercent);
+            foreach (var c in ordered[k..])
+                to[c] = Math.Min(to[c], CompositionLimits.OnePercent);
+            yield return new Polytope(from, to, ordered[..k]);
+        }
+    }
+}

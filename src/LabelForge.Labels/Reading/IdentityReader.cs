@@ -1,0 +1,92 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using LabelForge.Markets;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>A statement of identity as it stands on a label.</summary>
+/// <param name="Written">The line, or the part of it, that says what the product is.</param>
+/// <param name="Kind">The kind of product it names.</param>
+public sealed record IdentityRead(TextSpan Span, string Written, ProductKind Kind);
+
+/// <summary>Finds the words that say what a product is.</summary>
+public static partial class IdentityReader
+{
+    private static readonly Lazy<ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)>> Phrases = new(Load);
+
+    /// <summary>The statement, the most telling of those found; null where nothing says what the product is.</summary>
+    /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
+    /// <param name="business">The business's name, in which "soap" names no product; or null.</param>
+    public static IdentityRead? Read(string text, string? business)
+    {
+        IdentityRead? best = null;
+        var bestLength = 0;
+        foreach (var (start, part) in Parts(business is { Length: > 2 } ? Blank(text, business) : text))
+        {
+            if (!IsShort(part))
+                continue;
+            foreach (var (words, phrase, kind) in Phrases.Value)
+            {
+                if (phrase.Length > bestLength && words.Match(part) is { Success: true } match && IsHead(part[(match.Index + match.Length)..]))
+                {
+                    best = new(new TextSpan(start, part.Length), Spaces().Replace(part, " ").Trim(' ', '*', '#', '"', '.', ',', '-', '_', '·', '•'), kind);
+                    bestLength = phrase.Length;
+                }
+            }
+        }
+        return best;
+    }
+
+    /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy Potion</c>; null where nothing does.</summary>
+    /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
+    public static string? Hint(string text) => Parts(text).Select(p => p.Text)
+        .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && Hinting().IsMatch(p)).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
+
+    private static IEnumerable<(int Start, string Text)> Parts(string text)
+    {
+        var start = 0;
+        foreach (Match stop in Stop().Matches(text))
+        {
+            yield return (start, text[start..stop.Index]);
+            start = stop.Index + stop.Length;
+        }
+        yield return (start, text[start..]);
+    }
+
+    private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
+
+    // A name is short and tells nobody to do anything.
+    private static bool IsShort(string part) => part.Trim() is { Length: > 2 } t && t.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 14 && !Sentence().IsMatch(t);
+
+    // In "lavender soap with oats" soap is what it is; in "soap dish", "soap free" and "Soap Company" it is not.
+    private static bool IsHead(string after) => Follows().IsMatch(after);
+
+    private static ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)> Load()
+    {
+        const string name = "markets/Words/identities.yaml";
+        using var reader = LawData.Open(name);
+        return
+        [
+            .. from record in YamlRecord.List(name, reader)
+               let kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!
+               from phrase in record.Texts("words", "[soap, bar soap]")
+               orderby phrase.Length descending
+               select (new Regex($@"(?<![\p{{L}}]){Regex.Escape(phrase).Replace(@"\ ", @"[\s-]+")}(?:e?s)?(?![\p{{L}}])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), phrase, kind),
+        ];
+    }
+
+    [GeneratedRegex(@"\n|\.\s|[|•·;]|\s[–—-]\s|,\s|(?<=!)\s|\.$")]
+    private static partial Regex Stop();
+
+    [GeneratedRegex(@"^(?:use|apply|lather|rinse|keep|store|add|massage|avoid|wet|rub|work|place|let|allow|enjoy|dissolve|pour|drop)\s+(?:the|your|a|an|bar|bars|soap|in|into|onto|on|to|with|between|gently|well|generously|over|from|out|water|it|this)\b|^(?:our|this|these|each|we|if|for best|free of|no|not a)\b|\b(?:is|are|was|dry between|your|you|will|should)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Sentence();
+
+    [GeneratedRegex(@"^(?!['’]|\s*(?:co|company|works?|shop|studio|kitchen|makers?|making|dish|saver|base|nut|berry|barn|house|factory|lab|farm|llc|inc|guild|dry|free|residue|scum|well|is|into|onto|directly|away|off)\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex Follows();
+
+    [GeneratedRegex(@"\b(?:bar|stick|butter|cream|cr[eè]me|oil|wash|polish|fizz|fizzy|bath|gel|mist|spray|powder|bomb|melt|rub|cleanse|clean|mask|tonic|potion|elixir|whip|glaze|tint)s?\s*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Hinting();
+
+    [GeneratedRegex(@"\s+")]
+    private static partial Regex Spaces();
+}
