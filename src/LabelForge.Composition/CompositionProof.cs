@@ -66,6 +66,11 @@ public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, 
         : $"Ask the supplier of {Material} for the share of {name(Constituent)}; alone it may not settle whether it stands before {name(Other)}.";
 }
 
+/// <summary>What some list names and the finished product cannot hold.</summary>
+/// <param name="Name">Its canonical name.</param>
+/// <param name="IsLost">Whether all of it left the batch; else the lists leave no room for any of it.</param>
+public sealed record AbsentIngredient(string Name, bool IsLost);
+
 /// <summary>Two ingredients, in the order they stand in, whose order the data does not settle.</summary>
 public sealed record UnprovenPair(string First, string Second, Ask Ask);
 
@@ -80,6 +85,9 @@ public sealed class CompositionProof
     /// <summary>The ingredients in label order: main, then minor, then colour.</summary>
     public ImmutableArray<IngredientShare> Ingredients { get; }
 
+    /// <summary>What is provably not in the finished product, so that it is not declared.</summary>
+    public ImmutableArray<AbsentIngredient> Absent { get; init; } = [];
+
     /// <summary>The pairs whose order the data does not settle, in label order.</summary>
     public ImmutableArray<UnprovenPair> Unproven { get; }
 
@@ -93,7 +101,7 @@ public sealed class CompositionProof
         var safe = (bool[,])_safe.Clone();
         foreach (var pair in Unproven.Where(isCertain))
             safe[place[pair.First], place[pair.Second]] = true;
-        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]);
+        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]) { Absent = Absent };
     }
 
     /// <summary>

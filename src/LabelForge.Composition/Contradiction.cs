@@ -21,7 +21,7 @@ internal static class Contradiction
         if (greatest < 1)
             return Of($"{part.Material}: {Names(list)} {Come(list.Length)} to at most {Percent(greatest)}, less than the whole.", "Raise the figures, write ranges, or add what is missing.");
         return Clash(part) is { } clash
-            ? Of($"{part.Material}: {clash.First.Name} ({clash.First.Share}) is listed before {clash.Second.Name} ({clash.Second.Share}), which is more.",
+            ? Of($"{part.Material}: {clash.First.Substance} ({clash.First.Share}) is listed before {clash.Second.Substance} ({clash.Second.Share}), which is more.",
                 "Correct a figure or the order, or write listed: none where the order means nothing.")
             : Of($"{part.Material}: in the order listed, the figures of {Names(list.Where(c => c.Share != ShareRange.Unknown))} leave no way to sum to 100 %.",
                 "Correct a figure or the order, or write listed: none where the order means nothing.");
@@ -50,7 +50,7 @@ internal static class Contradiction
 
     private static string Names(IEnumerable<Constituent> constituents)
     {
-        string[] names = [.. constituents.Select(c => c.Name)];
+        string[] names = [.. constituents.Select(c => c.Substance)];
         return names.Length == 1 ? names[0] : $"{string.Join(", ", names[..^1])} and {names[^1]}";
     }
 

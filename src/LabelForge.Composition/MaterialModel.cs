@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace LabelForge.Composition;
 
 /// <summary>What can be said of one material's true composition: a union of <see cref="Polytope"/>s, and the bounds over it.</summary>
@@ -13,56 +15,82 @@ public sealed class MaterialModel
         _pieces = [.. Pieces(part).Where(p => !p.IsEmpty)];
         if (_pieces.Count == 0)
             throw Contradiction.In(part);
-        var count = part.Constituents.Length;
-        Low = [.. Enumerable.Range(0, count).Select(c => _pieces.Min(p => p.Least(c)))];
-        High = [.. Enumerable.Range(0, count).Select(c => _pieces.Max(p => p.Greatest(c)))];
-        // The middle: on the straight line from all the least shares to all the greatest, the point that sums to 1.
-        var spread = High.Sum() - Low.Sum();
-        var along = spread == 0 ? 0 : (1 - Low.Sum()) / spread;
-        Estimate = [.. Low.Zip(High, (low, high) => low + along * (high - low))];
+        var names = part.Constituents.Select((c, at) => (c.Name, at)).GroupBy(c => c.Name, StringComparer.Ordinal).ToArray();
+        Names = [.. names.Select(g => g.Key)];
+        Groups = [.. names.Select(g => g.Select(c => c.at).ToArray())];
+        Low = [.. Groups.Select(g => _pieces.Min(p => p.Least(g)))];
+        High = [.. Groups.Select(g => _pieces.Max(p => p.Greatest(g)))];
+        var estimate = Middle(part.Constituents.Length);
+        Estimate = [.. Groups.Select(g => g.Sum(c => estimate[c]))];
     }
 
     /// <summary>The list read.</summary>
     public MaterialPart Part { get; }
 
-    /// <summary>The least possible share of each constituent in the material.</summary>
+    /// <summary>The names in the list, each once, in order of first mention.</summary>
+    public ImmutableArray<string> Names { get; }
+
+    /// <summary>The constituents that go by each name, by their places in the list from 0.</summary>
+    public ImmutableArray<int[]> Groups { get; }
+
+    /// <summary>The least possible share of each name in the material.</summary>
     public decimal[] Low { get; }
 
-    /// <summary>The greatest possible share of each constituent in the material.</summary>
+    /// <summary>The greatest possible share of each name in the material.</summary>
     public decimal[] High { get; }
 
-    /// <summary>The best estimate of each constituent's share; within its bounds, summing to 1.</summary>
+    /// <summary>The best estimate of each name's share; within its bounds, summing to 1.</summary>
     public decimal[] Estimate { get; }
 
     /// <summary>
-    /// For each wanted pair (i, j), the compositions that do most to put j over i, as how far j's share exceeds i's
+    /// For each wanted pair (i, j) of names, the compositions that do most to put j over i, as how far j's share exceeds i's
     /// and j's share itself; none is worse than another in both.
     /// </summary>
     /// <remarks>
     /// In one polytope a single composition does most on both counts: the greatest share q of j and, with it, the
     /// least share p of i. Raising j never raises what i must have at the least, unless i stands before j, and then by no
-    /// more than j itself rises. So for every weight between the two counts nothing beats (q - p, q).
+    /// more than j itself rises. So for every weight between the two counts nothing beats (q - p, q). Where several
+    /// constituents go by one of the names that need not be so, and the whole line between the two counts is taken.
     /// </remarks>
     internal Front[,] Fronts(bool[] wanted)
     {
-        var count = Part.Constituents.Length;
+        var count = Names.Length;
         var fronts = new Front[count, count];
         for (var j = 0; j < count; j++)
         {
             if (!wanted[j])
                 continue;
             foreach (var piece in _pieces)
-            {
-                var q = piece.Greatest(j);
-                var least = piece.LeastGiven(j, q);
-                for (var i = 0; i < count; i++)
-                {
-                    if (i != j && wanted[i])
-                        (fronts[i, j] ??= new Front()).Add((q - least(i)) * Part.ShareOfProduct, q * Part.ShareOfProduct);
-                }
-            }
+                Enter(piece, j);
         }
         return fronts;
+
+        void Enter(Polytope piece, int j)
+        {
+            var one = Groups[j] is [var only] ? only : -1;
+            var q = one < 0 ? 0 : piece.Greatest(one);
+            var least = one < 0 ? null : piece.LeastGiven(one, q);
+            for (var i = 0; i < count; i++)
+            {
+                if (i == j || !wanted[i])
+                    continue;
+                var front = fronts[i, j] ??= new Front();
+                if (least is not null && Groups[i] is [var other])
+                    front.Add((q - least(other)) * Part.ShareOfProduct, q * Part.ShareOfProduct);
+                else
+                    front.AddLine([.. Mixture.Line(piece, Groups[j], Groups[i]).Select(p => (p.Ahead * Part.ShareOfProduct, p.Share * Part.ShareOfProduct))]);
+            }
+        }
+    }
+
+    // On the straight line from all the least shares to all the greatest, the point that sums to 1.
+    private decimal[] Middle(int count)
+    {
+        decimal[] low = [.. Enumerable.Range(0, count).Select(c => _pieces.Min(p => p.Least(c)))];
+        decimal[] high = [.. Enumerable.Range(0, count).Select(c => _pieces.Max(p => p.Greatest(c)))];
+        var spread = high.Sum() - low.Sum();
+        var along = spread == 0 ? 0 : (1 - low.Sum()) / spread;
+        return [.. low.Zip(high, (from, to) => from + along * (to - from))];
     }
 
     private static IEnumerable<Polytope> Pieces(MaterialPart part)

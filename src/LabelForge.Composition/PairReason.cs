@@ -26,14 +26,16 @@ public static class PairReasons
     /// <param name="secondFrom">Where the second comes from.</param>
     public static PairReason Of(IngredientShare first, IngredientShare second, IngredientAccount firstFrom, IngredientAccount secondFrom)
     {
-        if (second.High <= CompositionLimits.OnePercent)
+        if (!CompositionLimits.ExceedsOnePercent(second.High))
             return PairReason.OnePercent;
         if (first.Low >= second.High)
             return PairReason.Bounds;
         // Of two label lists one may hold them equal above 1 % and the other out of order below it: together that breaks
         // the order, so only one label list is reason enough, or strict ones.
         var trusted = secondFrom.Sources.All(s => s.Listed == ListedOrder.Strict) || secondFrom.Sources is [{ Listed: ListedOrder.Label }];
-        var listedBefore = trusted && secondFrom.Sources.All(s => firstFrom.Sources.Any(f => f.Material == s.Material && f.Place < s.Place));
+        // One that stands before is enough of the first; of the second there may be no other that goes by its name.
+        var listedBefore = trusted && secondFrom.Besides.IsEmpty
+            && secondFrom.Sources.All(s => s.Substances.Length == 1 && firstFrom.Sources.Any(f => f.Material == s.Material && f.Place < s.Place));
         return listedBefore && firstFrom.Lost == 0 ? PairReason.SameLists : PairReason.WorstCase;
     }
 }

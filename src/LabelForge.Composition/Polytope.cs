@@ -83,6 +83,88 @@ internal sealed class Polytope
         return i => Lowered(i, _place[i] >= 0 && _place[i] < place ? Math.Max(_least[i], q) : _least[i], greatest, sum);
     }
 
+    /// <summary>The greatest sum of some constituents' shares.</summary>
+    public decimal Greatest(int[] group) => group is [var one] ? Greatest(one) : Most(group, [], 0, 1).Share;
+
+    /// <summary>The least sum of some constituents' shares.</summary>
+    public decimal Least(int[] group) => group is [var one] ? Least(one) : -Most([], group, 1, 0).Ahead;
+
+    /// <summary>
+    /// How far the sum of some shares exceeds that of others, and that sum itself, in the composition where so much of the
+    /// one and so much of the other, added, are the most.
+    /// </summary>
+    /// <remarks>
+    /// Seen level by level: at each height those whose share reaches it are a beginning of the chain, whose length is free
+    /// between those that must reach it and those that may. From all the least shares the sum is raised to 1 by what gains
+    /// most for its mass. Of runs of the chain only those on the outer hull of gain over length are ever worth taking, and
+    /// the best length never grows with the height, so what is taken is a descending list.
+    /// </remarks>
+    public (decimal Ahead, decimal Share) Most(int[] over, int[] under, decimal forAhead, decimal forShare)
+    {
+        var weights = new Weight[_least.Length];
+        foreach (var c in over)
+            weights[c] += new Weight(1, 1);
+        foreach (var c in under)
+            weights[c] += new Weight(-1, 0);
+        var reached = new Weight(0, 0);
+        for (var c = 0; c < _least.Length; c++)
+            reached += weights[c] * _least[c];
+        var steps = Enumerable.Range(0, _least.Length).Where(c => _place[c] < 0).Select(c => new Step(weights[c], 1, _greatest[c] - _least[c]))
+            .Concat(ChainSteps(weights, forAhead, forShare))
+            .OrderByDescending(s => s.Gain.Of(forAhead, forShare) / s.Length);
+        var room = Math.Max(0, 1 - _sumLeast);
+        foreach (var step in steps)
+        {
+            var taken = Math.Min(room, step.Length * step.Height);
+            reached += step.Gain * taken / step.Length;
+            room -= taken;
+        }
+        return (reached.Ahead, reached.Share);
+    }
+
+    private IEnumerable<Step> ChainSteps(Weight[] weights, decimal forAhead, decimal forShare)
+    {
+        var sums = new Weight[_chain.Length + 1];
+        for (var at = 0; at < _chain.Length; at++)
+            sums[at + 1] = sums[at] + weights[_chain[at]];
+        decimal[] heights = [.. _chain.SelectMany(c => new[] { _least[c], _greatest[c] }).Distinct().Order()];
+        for (var level = 1; level < heights.Length; level++)
+        {
+            var top = heights[level];
+            var must = _chain.TakeWhile(c => _least[c] >= top).Count();
+            var may = _chain.TakeWhile(c => _greatest[c] >= top).Count();
+            for (var from = must; from < may;)
+            {
+                // The next corner of the hull: the farthest of those that gain most for each place of the chain.
+                var to = from + 1;
+                for (var other = to + 1; other <= may; other++)
+                {
+                    if ((sums[other] - sums[from]).Of(forAhead, forShare) * (to - from) >= (sums[to] - sums[from]).Of(forAhead, forShare) * (other - from))
+                        to = other;
+                }
+                yield return new Step(sums[to] - sums[from], to - from, top - heights[level - 1]);
+                from = to;
+            }
+        }
+    }
+
+    // What a share counts for: how far ahead, and the share itself.
+    private readonly record struct Weight(decimal Ahead, decimal Share)
+    {
+        public decimal Of(decimal forAhead, decimal forShare) => Ahead * forAhead + Share * forShare;
+
+        public static Weight operator +(Weight a, Weight b) => new(a.Ahead + b.Ahead, a.Share + b.Share);
+
+        public static Weight operator -(Weight a, Weight b) => new(a.Ahead - b.Ahead, a.Share - b.Share);
+
+        public static Weight operator *(Weight a, decimal by) => new(a.Ahead * by, a.Share * by);
+
+        public static Weight operator /(Weight a, decimal by) => new(a.Ahead / by, a.Share / by);
+    }
+
+    // So many constituents raised together, by up to so much each, and what that gains.
+    private readonly record struct Step(Weight Gain, int Length, decimal Height);
+
     private decimal Lowered(int i, decimal floor, decimal[] greatest, decimal sum)
     {
         // Lower i from its greatest share; whoever stands after it in the chain must be lowered along with it.

@@ -3,11 +3,14 @@ using LabelForge.Measures;
 
 namespace LabelForge.Composition;
 
-/// <summary>A material and a place in its list.</summary>
+/// <summary>A material and a name in its list: its place among the <see cref="MaterialModel.Names"/>.</summary>
 internal readonly record struct Source(int Material, int Constituent);
 
-/// <summary>An ingredient of the product: where it comes from and what of it was lost (a fraction of the charged batch).</summary>
-internal sealed record ProductIngredient(string Name, bool IsColour, ImmutableArray<Source> Sources, decimal Lost);
+/// <summary>
+/// An ingredient of the product: where it comes from, in what else it is named besides, and what of it was lost (a fraction
+/// of the charged batch).
+/// </summary>
+internal sealed record ProductIngredient(string Name, bool IsColour, ImmutableArray<Source> Sources, ImmutableArray<NamedBesides> Besides, decimal Lost);
 
 /// <summary>The materials of a product and the ingredients that they have in common.</summary>
 /// <remarks>
@@ -20,7 +23,7 @@ internal sealed class ProductModel
 {
     /// <summary>Reads a product.</summary>
     /// <exception cref="InputException">The data contradicts itself.</exception>
-    public ProductModel(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment> losses)
+    public ProductModel(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment> losses, IReadOnlyList<NamedBesides> besides)
     {
         if (parts.Any(p => p.ShareOfProduct < 0) || Math.Abs(parts.Sum(p => p.ShareOfProduct) - 1) > 1e-9m)
             throw new ArgumentException("The materials' shares of a product are not negative and sum to 1.", nameof(parts));
@@ -29,10 +32,11 @@ internal sealed class ProductModel
         Materials = [.. parts.Where(p => p.ShareOfProduct > 0).Select(p => new MaterialModel(p))];
         Left = 1 - losses.Sum(l => l.ShareRemoved);
         var sources = Materials
-            .SelectMany((material, m) => material.Part.Constituents.Select((constituent, c) => (constituent, source: new Source(m, c))))
-            .GroupBy(s => s.constituent.Name);
-        Ingredients = [.. sources.Select(g => new ProductIngredient(
-            g.Key, g.Any(s => s.constituent.IsColourant), [.. g.Select(s => s.source)], losses.Where(l => l.Ingredient == g.Key).Sum(l => l.ShareRemoved)))];
+            .SelectMany((material, m) => material.Names.Select((name, n) => (name, source: new Source(m, n))))
+            .ToLookup(s => s.name, s => s.source, StringComparer.Ordinal);
+        Ingredients = [.. sources.Select(g => g.Key).Concat(besides.Select(b => b.Name)).Distinct(StringComparer.Ordinal).Select(name => new ProductIngredient(
+            name, sources[name].Any(IsColour), [.. sources[name]], [.. besides.Where(b => b.Name == name)],
+            losses.Where(l => l.Ingredient == name).Sum(l => l.ShareRemoved)))];
         foreach (var loss in losses)
             Refuse(loss);
         Materials = [.. Materials.Select((material, at) => HoldingWhatWasLost(material, at))];
@@ -48,16 +52,22 @@ internal sealed class ProductModel
     public decimal Left { get; }
 
     /// <summary>Least share of the finished product.</summary>
-    public decimal Low(ProductIngredient of) => Finished(of, s => Materials[s.Material].Low[s.Constituent]);
+    public decimal Low(ProductIngredient of) => Finished(of, s => Materials[s.Material].Low[s.Constituent], b => b.Low);
 
     /// <summary>Greatest share of the finished product.</summary>
-    public decimal High(ProductIngredient of) => Finished(of, s => Materials[s.Material].High[s.Constituent]);
+    public decimal High(ProductIngredient of) => Finished(of, s => Materials[s.Material].High[s.Constituent], b => b.High);
 
     /// <summary>Estimated share of the finished product.</summary>
-    public decimal Estimate(ProductIngredient of) => Finished(of, s => Materials[s.Material].Estimate[s.Constituent]);
+    public decimal Estimate(ProductIngredient of) => Finished(of, s => Materials[s.Material].Estimate[s.Constituent], b => (b.Low + b.High) / 2);
 
-    private decimal Finished(ProductIngredient of, Func<Source, decimal> share) =>
-        Math.Clamp((Charged(of, share) - of.Lost) / Left, 0, 1);
+    private decimal Finished(ProductIngredient of, Func<Source, decimal> share, Func<NamedBesides, decimal> besides) =>
+        Math.Clamp((Math.Max(0, Charged(of, share) - of.Lost) + of.Besides.Sum(b => b.ShareOfProduct * besides(b))) / Left, 0, 1);
+
+    private bool IsColour(Source source)
+    {
+        var material = Materials[source.Material];
+        return material.Groups[source.Constituent].Any(c => material.Part.Constituents[c].IsColourant);
+    }
 
     private decimal Charged(ProductIngredient of, Func<Source, decimal> share) =>
         of.Sources.Sum(s => Materials[s.Material].Part.ShareOfProduct * share(s));
@@ -70,11 +80,14 @@ internal sealed class ProductModel
         {
             if (ingredient.Sources.FirstOrDefault(s => s.Material == at, new Source(-1, -1)) is not { Material: >= 0 } source)
                 continue;
+            // The least sum of several of one name is no bound of any one of them; without it the set is wider, never too narrow.
+            if (material.Groups[source.Constituent] is not [var place])
+                continue;
             var others = ingredient.Sources.Where(s => s != source).Sum(s => Materials[s.Material].Part.ShareOfProduct * Materials[s.Material].High[s.Constituent]);
             var least = Math.Min((ingredient.Lost - others) / part.ShareOfProduct, material.High[source.Constituent]);
-            var old = constituents[source.Constituent];
+            var old = constituents[place];
             if (least > old.Share.Low.Fraction)
-                constituents[source.Constituent] = old with { Share = new ShareRange(Share.FromFraction(least), old.Share.High) };
+                constituents[place] = old with { Share = new ShareRange(Share.FromFraction(least), old.Share.High) };
         }
         return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable() });
     }
@@ -83,7 +96,7 @@ internal sealed class ProductModel
     {
         if (part.Constituents.IsDefaultOrEmpty)
             throw new InputException(new Problem(null, 0, $"{part.Material} does not say what it contains.", "Write its supplier's list under contains."));
-        if (part.Constituents.GroupBy(c => c.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        if (part.Constituents.GroupBy(c => c.Substance).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(new Problem(null, 0, $"{part.Material} lists {twice.Key} twice.", "Write each constituent once, with the sum of its figures."));
     }
 
@@ -91,7 +104,7 @@ internal sealed class ProductModel
     {
         if (loss.ShareRemoved < 0 || Left <= 0)
             throw new InputException(new Problem(loss.File, loss.Line, $"A loss of {loss.ShareRemoved * 100:0.######} % {loss.Ingredient} leaves no batch, or adds to it.", "Write what left the batch, from 0 % to less than all of it."));
-        if (Ingredients.FirstOrDefault(i => i.Name == loss.Ingredient) is not { } ingredient)
+        if (Ingredients.FirstOrDefault(i => i.Name == loss.Ingredient && !i.Sources.IsEmpty) is not { } ingredient)
             throw new InputException(new Problem(loss.File, loss.Line, $"{loss.Ingredient} is said to be lost, but no material contains it.", "Name an ingredient of the batch."));
         var most = Charged(ingredient, s => Materials[s.Material].High[s.Constituent]);
         if (most < ingredient.Lost - CompositionLimits.Tolerance)

@@ -9,21 +9,32 @@ public static class Prover
     /// <summary>Merges the materials' lists in descending order of weight and says what of that order is proved.</summary>
     /// <param name="parts">The materials; their shares of the charged batch sum to 1.</param>
     /// <param name="losses">What left the batch, such as water boiled off; none if null.</param>
+    /// <param name="besides">What is named besides the material that holds it; none if null.</param>
     /// <exception cref="InputException">No composition meets the data; the message names the material and the constituents.</exception>
     /// <exception cref="ArgumentException">The shares of the materials do not sum to 1.</exception>
-    public static CompositionProof Prove(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null)
+    public static CompositionProof Prove(
+        IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
     {
-        var product = new ProductModel(parts, losses ?? []);
+        var product = new ProductModel(parts, losses ?? [], besides ?? []);
         var order = new SafeOrder(product);
-        var shares = product.Ingredients.Select(i => Share(product, i)).ToArray();
+        int[] present = [.. Enumerable.Range(0, product.Ingredients.Length).Where(i => product.High(product.Ingredients[i]) > CompositionLimits.Tolerance)];
+        var ingredients = present.Select(i => product.Ingredients[i]).ToArray();
+        var shares = ingredients.Select(i => Share(product, i)).ToArray();
         var count = shares.Length;
         var safe = new bool[count, count];
         for (var i = 0; i < count; i++)
         {
             for (var j = 0; j < count; j++)
-                safe[i, j] = i == j || order.MayPrecede(i, j);
+                safe[i, j] = i == j || order.MayPrecede(present[i], present[j]);
         }
-        int[] label = [.. Mains(shares, safe), .. Rest(shares, Part.Minor), .. Rest(shares, Part.Colour)];
+        int[] label =
+        [
+            .. Mains(shares, safe),
+            .. Rest(shares, Part.Minor).Where(i => !ingredients[i].Sources.IsEmpty),
+            // What is only named besides stands together, in the order it was given.
+            .. Enumerable.Range(0, count).Where(i => shares[i].Part == Part.Minor && ingredients[i].Sources.IsEmpty),
+            .. Rest(shares, Part.Colour),
+        ];
         var unproven = ImmutableArray.CreateBuilder<UnprovenPair>();
         var inOrder = new bool[count, count];
         for (var a = 0; a < count; a++)
@@ -33,18 +44,21 @@ public static class Prover
                 inOrder[a, b] = safe[label[a], label[b]];
                 if (a < b && !inOrder[a, b])
                 {
-                    var (first, second) = (product.Ingredients[label[a]], product.Ingredients[label[b]]);
+                    var (first, second) = (ingredients[label[a]], ingredients[label[b]]);
                     unproven.Add(new UnprovenPair(first.Name, second.Name, Question.About(product, first, second)));
                 }
             }
         }
-        return new CompositionProof([.. label.Select(i => shares[i])], inOrder, unproven.ToImmutable());
+        return new CompositionProof([.. label.Select(i => shares[i])], inOrder, unproven.ToImmutable())
+        {
+            Absent = [.. product.Ingredients.Except(ingredients).Select(i => new AbsentIngredient(i.Name, i.Lost > 0))],
+        };
     }
 
     private static IngredientShare Share(ProductModel product, ProductIngredient ingredient)
     {
         var high = product.High(ingredient);
-        var part = ingredient.IsColour ? Part.Colour : high > CompositionLimits.OnePercent ? Part.Main : Part.Minor;
+        var part = ingredient.IsColour ? Part.Colour : CompositionLimits.ExceedsOnePercent(high) ? Part.Main : Part.Minor;
         return new IngredientShare(ingredient.Name, product.Low(ingredient), high, product.Estimate(ingredient), part);
     }
 

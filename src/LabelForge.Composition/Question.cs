@@ -11,29 +11,31 @@ internal static class Question
     /// </summary>
     public static Ask About(ProductModel product, ProductIngredient first, ProductIngredient second)
     {
-        var candidates = first.Sources.Select(s => Turning(product, s, first, second))
-            .Concat(second.Sources.Select(s => Turning(product, s, second, first)))
+        var (ofFirst, ofSecond) = (Held(product, first), Held(product, second));
+        var candidates = ofFirst.Select(h => Turning(h, first, ofFirst, second, ofSecond))
+            .Concat(ofSecond.Select(h => Turning(h, second, ofSecond, first, ofFirst)))
             .OrderByDescending(c => c.TurnsAt is not null).ThenByDescending(c => c.Width);
         var best = candidates.First();
-        var (material, name) = (product.Materials[best.Source.Material].Part.Material, best.Asked.Name);
-        return new Ask(material, name, best.TurnsAt, best.Other.Name, best.ElseExact);
+        return new Ask(best.Material, best.Asked.Name, best.TurnsAt, best.Other.Name, best.ElseExact);
     }
 
-    private static Candidate Turning(ProductModel product, Source source, ProductIngredient asked, ProductIngredient other)
+    // What each material holds of an ingredient, by its list or besides.
+    private static Holding[] Held(ProductModel product, ProductIngredient ingredient) =>
+    [
+        .. ingredient.Sources.Select(s => (product.Materials[s.Material], s.Constituent)).Select(s => new Holding(
+            s.Item1.Part.Material, s.Item1.Part.ShareOfProduct, s.Item1.Low[s.Constituent], s.Item1.High[s.Constituent], s.Item1.Estimate[s.Constituent])),
+        .. ingredient.Besides.Select(b => new Holding(b.Material, b.ShareOfProduct, b.Low, b.High, (b.Low + b.High) / 2)),
+    ];
+
+    private static Candidate Turning(Holding holding, ProductIngredient asked, Holding[] ofAsked, ProductIngredient other, Holding[] ofOther)
     {
-        var material = product.Materials[source.Material];
-        var part = material.Part.ShareOfProduct;
-        var (low, high) = (material.Low[source.Constituent], material.High[source.Constituent]);
-        var rest = Others(asked, s => product.Materials[s.Material].Estimate[s.Constituent]) - asked.Lost;
-        var against = Others(other, s => product.Materials[s.Material].Estimate[s.Constituent]) - other.Lost;
-        var turns = (against - rest) / part;
-        var unknown = Others(asked, Width) + Others(other, Width);
-        return new Candidate(source, asked, other, turns > low && turns < high ? turns : null, part * (high - low), unknown <= CompositionLimits.Tolerance);
-
-        decimal Others(ProductIngredient of, Func<Source, decimal> share) =>
-            of.Sources.Where(s => s != source).Sum(s => product.Materials[s.Material].Part.ShareOfProduct * share(s));
-
-        decimal Width(Source s) => product.Materials[s.Material].High[s.Constituent] - product.Materials[s.Material].Low[s.Constituent];
+        var others = ofAsked.Where(h => !ReferenceEquals(h, holding)).ToArray();
+        var rest = others.Sum(h => h.Share * h.Estimate) - asked.Lost;
+        var against = ofOther.Sum(h => h.Share * h.Estimate) - other.Lost;
+        var turns = (against - rest) / holding.Share;
+        var unknown = others.Concat(ofOther).Sum(h => h.High - h.Low);
+        return new Candidate(holding.Material, asked, other, turns > holding.Low && turns < holding.High ? turns : null,
+            holding.Share * (holding.High - holding.Low), unknown <= CompositionLimits.Tolerance);
     }
 
     // Three figures that count: enough for a supplier, and no more than an estimate deserves.
@@ -46,5 +48,8 @@ internal static class Question
         return Math.Round(percent, percent >= 10 ? 1 : decimals).ToString("0.##########", CultureInfo.InvariantCulture) + " %";
     }
 
-    private sealed record Candidate(Source Source, ProductIngredient Asked, ProductIngredient Other, decimal? TurnsAt, decimal Width, bool ElseExact);
+    // One material's part in an ingredient, as fractions: its share of the batch, and how much of it the ingredient is.
+    private sealed record Holding(string Material, decimal Share, decimal Low, decimal High, decimal Estimate);
+
+    private sealed record Candidate(string Material, ProductIngredient Asked, ProductIngredient Other, decimal? TurnsAt, decimal Width, bool ElseExact);
 }

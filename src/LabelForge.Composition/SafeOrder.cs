@@ -14,8 +14,8 @@ internal sealed class SafeOrder
     public SafeOrder(ProductModel product)
     {
         _product = product;
-        _main = [.. product.Ingredients.Select(i => !i.IsColour && product.High(i) > CompositionLimits.OnePercent)];
-        var wanted = product.Materials.Select(m => new bool[m.Part.Constituents.Length]).ToArray();
+        _main = [.. product.Ingredients.Select(i => !i.IsColour && CompositionLimits.ExceedsOnePercent(product.High(i)))];
+        var wanted = product.Materials.Select(m => new bool[m.Names.Length]).ToArray();
         for (var i = 0; i < _main.Length; i++)
         {
             foreach (var source in product.Ingredients[i].Sources)
@@ -42,6 +42,8 @@ internal sealed class SafeOrder
     {
         var ahead = first.Lost - second.Lost;
         var share = -second.Lost - CompositionLimits.OnePercent * _product.Left;
+        ahead -= first.Besides.Sum(b => b.ShareOfProduct * b.Low);
+        var most = second.Besides.Sum(b => b.ShareOfProduct * b.High);
         var shared = new List<Front>();
         foreach (var source in first.Sources)
         {
@@ -57,10 +59,10 @@ internal sealed class SafeOrder
             if (first.Sources.Any(s => s.Material == source.Material))
                 continue;
             var material = _product.Materials[source.Material];
-            var most = material.Part.ShareOfProduct * material.High[source.Constituent];
-            ahead += most;
-            share += most;
+            most += material.Part.ShareOfProduct * material.High[source.Constituent];
         }
+        ahead += most;
+        share += most;
         var (needAhead, needShare) = (CompositionLimits.Tolerance - ahead, CompositionLimits.Tolerance - share);
         if (shared.Count == 0)
             return needAhead >= 0 || needShare >= 0;

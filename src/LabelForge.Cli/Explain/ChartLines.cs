@@ -43,7 +43,10 @@ internal static class ChartLines
                 yield return $"{at + 1,3}  {i.Name.PadRight(names)}{drawn}";
             }
         }
-        foreach (var line in Besides(e, width))
+        var besides = e.Declaration.Ingredients.Where(i => i.IsAllergen).Select(i => i.Name).ToArray();
+        if (besides.Length == 0)
+            yield break;
+        foreach (var line in Page.Wrap($"Named besides, as parts of the fragrance or an oil above, so they add no weight: {string.Join(", ", besides)}.", width))
             yield return line;
     }
 
@@ -53,12 +56,4 @@ internal static class ChartLines
         Part.Minor => "MINOR: cannot exceed 1 %, so after the others in any order",
         _ => "COLOUR: colour additives, last in any order",
     };
-
-    private static IEnumerable<string> Besides(Explanation e, int width)
-    {
-        var allergens = e.Declaration.Ingredients.Where(i => i.IsAllergen).Select(i => $"{i.Name} ({Page.Percents(i.Low, i.High)})").ToArray();
-        return allergens.Length == 0
-            ? []
-            : Page.Wrap($"Named besides, as parts of the fragrance or an oil above: {string.Join(", ", allergens)}.", width);
-    }
 }

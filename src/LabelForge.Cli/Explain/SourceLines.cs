@@ -16,11 +16,9 @@ internal static class SourceLines
         {
             var i = e.Proof.Ingredients[at];
             var account = e.Accounts[i.Name];
-            var label = e.LabelName(i.Name);
-            var named = label == i.Name ? "" : $" (on the label: {label})";
-            foreach (var line in Page.Wrap($"{at + 1}. {i.Name}{named}: {Page.Percents(i.Low * 100, i.High * 100)}", width, 2, 5))
+            foreach (var line in Page.Wrap($"{at + 1}. {i.Name}{Else(account)}: {Page.Percents(i.Low * 100, i.High * 100)}", width, 2, 5))
                 yield return line;
-            foreach (var line in account.Sources.SelectMany(s => Page.Wrap(Line(s), width, 5, 7)))
+            foreach (var line in account.Sources.Select(Line).Concat(account.Besides.Select(Besides)).SelectMany(l => Page.Wrap(l, width, 5, 7)))
                 yield return line;
             if (account.Left != 1)
             {
@@ -28,13 +26,32 @@ internal static class SourceLines
                     yield return line;
             }
         }
+        foreach (var absent in e.Proof.Absent)
+        {
+            foreach (var line in Page.Wrap($"{absent.Name} is left out: {(absent.IsLost ? "all of it left the batch." : "what the suppliers give leaves room for none of it.")}", width, 2, 5))
+                yield return line;
+            foreach (var line in e.Accounts[absent.Name].Sources.SelectMany(s => Page.Wrap(Line(s), width, 5, 7)))
+                yield return line;
+        }
     }
+
+    // The substances behind a name, where they are called otherwise.
+    private static string Else(IngredientAccount account)
+    {
+        string[] names = [.. account.Sources.SelectMany(s => s.Substances).Distinct()];
+        return names.Length == 0 || names is [var one] && one == account.Ingredient ? "" : $" ({string.Join(" and ", names)})";
+    }
+
+    private static string Besides(NamedBesides b) =>
+        $"{b.Material}: {Page.Percent(b.ShareOfProduct * 100)} % of the batch x {Page.Percents(b.Low * 100, b.High * 100)} of it = {Page.Percents(b.ShareOfProduct * b.Low * 100, b.ShareOfProduct * b.High * 100)}  (a part of it; counts for the place, adds no weight)";
 
     private static string Line(IngredientSource s)
     {
         var (low, high) = (s.ShareOfBatch * s.Low * 100, s.ShareOfBatch * s.High * 100);
         var said = s.Said == ShareRange.Unknown ? "no figure given" : $"given as {MaterialDraft.Share(s.Said)}";
-        var place = s.Length == 1 ? "all of it" : $"{said}, place {s.Place} of {s.Length}{Order(s.Listed)}";
+        var place = s.Length == 1 ? "all of it"
+            : s.Substances.Length > 1 ? $"{string.Join(" and ", s.Substances)} together, of {s.Length} listed{Order(s.Listed)}"
+            : $"{said}, place {s.Place} of {s.Length}{Order(s.Listed)}";
         return $"{s.Material}: {Page.Percent(s.ShareOfBatch * 100)} % of the batch x {Page.Percents(s.Low * 100, s.High * 100)} of it = {Page.Percents(low, high)}  ({place})";
     }
 

@@ -42,7 +42,7 @@ internal static class DeclareVerb
         if (format == "json")
             JsonOut.Write(JsonOut.Of(declaration, assortment));
         else if (explain)
-            Explanation.Of(workshop, batch, declaration, where).Write(Console.Out, Page.Width);
+            Explanation.Of(declaration, declaration.Composition!).Write(Console.Out, Page.Width);
         else
             Report.Write(declaration, assortment);
         if (format != "json" && LyeCautions.Apply(workshop, batch))

@@ -18,11 +18,11 @@ internal static class ActiveIngredients
     /// <exception cref="InputException">One is not in the batch.</exception>
     public static ImmutableArray<string> Keys(Recipe recipe, IEnumerable<string> inBatch)
     {
-        var keys = inBatch.ToHashSet(StringComparer.Ordinal);
+        var keys = inBatch.ToHashSet(NameIdentity.Same);
         return [.. recipe.Actives.Select(a =>
         {
             var key = IngredientDictionary.Shipped.Find(a.Name)?.Key ?? a.Name;
-            return keys.Contains(key) ? key : throw new InputException(new Problem(recipe.File, a.Line,
+            return keys.TryGetValue(key, out var own) ? own : throw new InputException(new Problem(recipe.File, a.Line,
                 $"\"{a.Name}\" is called an active drug ingredient, but nothing in the batch contains it.", "Write the name of an ingredient of the batch."));
         })];
     }

@@ -77,6 +77,7 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
         return first with
         {
             Ingredients = [.. common],
+            Composition = null,
             Unsettled = [.. declarations.SelectMany(d => d.Unsettled).Distinct()],
             Findings = [.. declarations.SelectMany(d => d.Findings).Distinct()],
             MayContain = [.. declarations.SelectMany(d => d.Ingredients).Select(i => i.Name).Where(n => all[n].Length < declarations.Length)

@@ -15,9 +15,18 @@ public sealed record DeclaredIngredient(string Name, decimal Low, decimal High, 
     /// <summary>Whether it is an active drug ingredient, declared apart and first (21 CFR 701.3(d)).</summary>
     public bool IsActive { get; init; }
 
-    /// <summary>Whether it is a fragrance allergen named besides the fragrance that brings it.</summary>
+    /// <summary>Whether it is a fragrance allergen named only besides the fragrance that brings it.</summary>
     public bool IsAllergen { get; init; }
+
+    /// <summary>What of it is an ingredient by itself, mass percent of the finished product.</summary>
+    public PercentRange Itself { get; init; } = new(Low, High);
+
+    /// <summary>What of it is a part of a fragrance or an oil; it counts for the place in the order. Null where nothing is.</summary>
+    public PercentRange? Besides { get; init; }
 }
+
+/// <summary>The least and the most that something can be, mass percent.</summary>
+public sealed record PercentRange(decimal Low, decimal High);
 
 /// <summary>Two ingredients whose order the data does not settle, as they stand on the label, and what would settle it.</summary>
 public sealed record UnsettledPair(string First, string Second, string Ask);
@@ -31,6 +40,9 @@ public sealed record UnsettledPair(string First, string Second, string Ask);
 public sealed record Declaration(
     string Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled, ImmutableArray<Finding> Findings)
 {
+    /// <summary>What the order rests on; null for a declaration of several products together.</summary>
+    public BatchComposition? Composition { get; init; }
+
     /// <summary>Colours that not every product or batch under this label holds, as they stand on it; empty where there are none.</summary>
     public ImmutableArray<string> MayContain { get; init; } = [];
 

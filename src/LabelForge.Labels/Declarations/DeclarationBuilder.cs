@@ -27,26 +27,21 @@ public static class DeclarationBuilder
     {
         var dictionary = IngredientDictionary.Shipped;
         var formula = FlatFormula.OfFinished(workshop, batch);
-        var proof = BatchComposition.Prove(workshop, batch, dictionary);
         var recipe = batch.Recipe;
 
         var rule = Rule(market, style, kind, on, recipe.OnMarketSince);
         var allergens = AllergenSum.Of(formula);
         var named = AllergenNaming.Named(allergens, rule);
         var names = new LabelNames(market, style, [.. named.Select(a => a.Entry!)]);
+        var composition = BatchComposition.Of(workshop, batch, dictionary, names.Of, named);
 
-        var ordered = proof.Ingredients
-            .Select(i => new DeclaredIngredient(names.Of(i.Name), i.Low * 100, i.High * 100, i.Estimate * 100, i.Part))
-            .GroupBy(i => i.Name, StringComparer.Ordinal)
-            .Select(Together)
-            .ToList();
+        var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name])).ToList();
         if (market == Market.Us)
-            ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, proof.Ingredients.Select(i => i.Name)).Select(names.Of)]);
+            ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, composition.KeysPresent).Select(names.Of)]);
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
-        var unsettled = proof.Unproven
-            .Select(u => new UnsettledPair(names.Of(u.First), names.Of(u.Second), u.Ask.SentenceWith(names.Of)))
-            .Where(u => u.First != u.Second && !actives.Contains(u.First) && !actives.Contains(u.Second))
-            .Concat(AllergenNaming.Place(ordered, named))
+        var unsettled = composition.Proof.Unproven
+            .Where(u => !actives.Contains(u.First) && !actives.Contains(u.Second))
+            .Select(u => new UnsettledPair(u.First, u.Second, u.Ask.Sentence))
             .ToImmutableArray();
         var heading = LawBook.Shipped.Get($"ingredients.heading.{MarketText.Of(market)}", on).Word;
         return new Declaration(
@@ -56,12 +51,13 @@ public static class DeclarationBuilder
             unsettled,
             [
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
-                .. proof.Ingredients.Where(i => dictionary.Find(NanoName.Bare(i.Name)) is null).Select(i => NameUnknown(i.Name, market)),
+                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, market)),
                 .. ActiveIngredients.Findings(recipe, market, ordered),
-                .. AllergenNaming.Findings(allergens, named, rule),
+                .. AllergenNaming.Findings(allergens, named, rule, ordered),
                 .. SoapCheck.Find(workshop, batch),
             ])
         {
+            Composition = composition,
             MayContain = [.. MayContainColours.Keys(recipe).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c)).Distinct()],
             MayContainWords = MayContainColours.Words(market, style),
         };
@@ -72,13 +68,17 @@ public static class DeclarationBuilder
         ? Enum.GetValues<Market>().Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
         : AllergenRule.For(market, kind, on, since);
 
-    // Several pigments may share one name, as the iron oxides do in the US: they stand once, with their shares together.
-    private static DeclaredIngredient Together(IGrouping<string, DeclaredIngredient> same) => same.First() with
+    private static DeclaredIngredient Declared(IngredientShare share, IngredientAccount account)
     {
-        Low = Math.Min(100, same.Sum(i => i.Low)),
-        High = Math.Min(100, same.Sum(i => i.High)),
-        Estimate = Math.Min(100, same.Sum(i => i.Estimate)),
-    };
+        var besides = account.Besides.IsEmpty ? null : new PercentRange(
+            account.Besides.Sum(b => b.ShareOfProduct * b.Low) / account.Left * 100, account.Besides.Sum(b => b.ShareOfProduct * b.High) / account.Left * 100);
+        return new DeclaredIngredient(share.Name, share.Low * 100, share.High * 100, share.Estimate * 100, share.Part)
+        {
+            IsAllergen = account.Sources.IsEmpty,
+            Itself = besides is null ? new(share.Low * 100, share.High * 100) : new(Math.Max(0, share.Low * 100 - besides.Low), Math.Max(0, share.High * 100 - besides.High)),
+            Besides = besides,
+        };
+    }
 
     private static Finding NameUnknown(string name, Market market) => RuleBook.Declaration["ingredients.name-unknown"].Find("ingredients", name, market switch
     {

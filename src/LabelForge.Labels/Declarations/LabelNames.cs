@@ -20,7 +20,7 @@ public sealed class LabelNames(Market market, NameStyle style, ImmutableHashSet<
     {
         var bare = NanoName.Bare(key);
         if (Dictionary.Find(bare) is not { } entry)
-            return key;
+            return FragranceAllergens.Shipped.Find(bare) is { } unknown && named.Contains(unknown) ? unknown.Name : key;
         var european = Allergen(entry) ?? (style == NameStyle.Dual ? entry.Eu : entry.NameIn(market));
         var nano = NanoName.IsMarked(key) || entry.Flags.HasFlag(IngredientFlags.Nano) ? NanoName.Mark : "";
         if (style == NameStyle.Dual)

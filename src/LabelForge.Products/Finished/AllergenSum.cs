@@ -10,7 +10,9 @@ namespace LabelForge.Declarations;
 /// <param name="Material">The material.</param>
 /// <param name="Low">The least it brings, mass percent of the product.</param>
 /// <param name="High">The most it brings, mass percent of the product.</param>
-public sealed record AllergenSource(string Material, decimal Low, decimal High);
+/// <param name="ShareOfProduct">The material's share of the product, a fraction.</param>
+/// <param name="IsIngredient">Whether it stands in the material's list by weight; else it is a part of what does, such as a fragrance.</param>
+public sealed record AllergenSource(string Material, decimal Low, decimal High, decimal ShareOfProduct, bool IsIngredient);
 
 /// <summary>An allergen's share of the finished product, added over every material that brings it.</summary>
 /// <param name="Name">The name Annex III sets for labels, or what the certificate writes where Annex III has no such entry.</param>
@@ -18,7 +20,14 @@ public sealed record AllergenSource(string Material, decimal Low, decimal High);
 /// <param name="Low">The least, mass percent of the product.</param>
 /// <param name="High">The most, mass percent of the product.</param>
 /// <param name="Sources">The materials that bring it, the one that can bring most first.</param>
-public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decimal Low, decimal High, ImmutableArray<AllergenSource> Sources);
+public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decimal Low, decimal High, ImmutableArray<AllergenSource> Sources)
+{
+    /// <summary>What of it is named besides the materials that hold it.</summary>
+    /// <param name="name">Its name on the label.</param>
+    /// <param name="left">What is left of the charged batch, a fraction.</param>
+    internal IEnumerable<NamedBesides> Besides(string name, decimal left) => Sources.Where(s => !s.IsIngredient && s.ShareOfProduct > 0)
+        .Select(s => new NamedBesides(name, s.Material, s.ShareOfProduct * left, s.Low / 100 / s.ShareOfProduct, s.High / 100 / s.ShareOfProduct));
+}
 
 /// <summary>
 /// Adds up allergens over every source: what certificates name in fragrance and essential oils, and constituents of any
@@ -31,7 +40,7 @@ public static class AllergenSum
     public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FlatShare> formula) =>
         [.. formula
             .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, Factor: f.Share, Allergen: a)))
-            .GroupBy(x => x.Allergen.Name, StringComparer.OrdinalIgnoreCase)
+            .GroupBy(x => x.Allergen.Name, NameIdentity.Same)
             .Select(Total)
             .Where(t => t.High > 0)
             .OrderByDescending(t => t.High)
@@ -40,7 +49,7 @@ public static class AllergenSum
     private static AllergenTotal Total(IGrouping<string, (Material Material, decimal Factor, InOne Allergen)> same)
     {
         var sources = same
-            .Select(x => new AllergenSource(x.Material.Name, x.Factor * x.Allergen.Low * 100, x.Factor * x.Allergen.High * 100))
+            .Select(x => new AllergenSource(x.Material.Name, x.Factor * x.Allergen.Low * 100, x.Factor * x.Allergen.High * 100, x.Factor, x.Allergen.IsIngredient))
             .OrderByDescending(s => s.High)
             .ToImmutableArray();
         return new AllergenTotal(same.First().Allergen.Name, same.First().Allergen.Entry,
@@ -51,11 +60,11 @@ public static class AllergenSum
     {
         var certified = material.Allergens
             .Select(a => InOne.Named(a.Name, a.Share.Low.Fraction, a.Share.High.Fraction))
-            .GroupBy(a => a.Name, StringComparer.OrdinalIgnoreCase)
-            .ToDictionary(g => g.Key, Together, StringComparer.OrdinalIgnoreCase);
+            .GroupBy(a => a.Name, NameIdentity.Same)
+            .ToDictionary(g => g.Key, Together, NameIdentity.Same);
         var contained = Constituents(material)
-            .GroupBy(a => a.Name, StringComparer.OrdinalIgnoreCase)
-            .ToDictionary(g => g.Key, Together, StringComparer.OrdinalIgnoreCase);
+            .GroupBy(a => a.Name, NameIdentity.Same)
+            .ToDictionary(g => g.Key, Together, NameIdentity.Same);
         foreach (var (name, constituent) in contained)
         {
             // The certificate speaks of the same substance: it is counted once, as narrowly as the two agree.
@@ -70,17 +79,17 @@ public static class AllergenSum
         if (!lines.Any(c => FragranceAllergens.Shipped.Find(c.Name) is not null))
             return [];
         // A fragrance oil's list names allergens beside the fragrance and not by weight: only the supplier's own figures count.
-        if (material.Kind == MaterialKind.Fragrance && lines.Length > 1)
-            return Listed(lines, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
+        if (ProductParts.Scent(material) is not null)
+            return Listed(lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
         var part = ProductParts.Of([new FlatShare(material, 1)], IngredientDictionary.Shipped)[0];
         var model = new MaterialModel(part);
-        return Listed(lines, i => model.Low[i], i => model.High[i]);
+        return Listed(lines, true, i => model.Low[i], i => model.High[i]);
     }
 
-    private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, Func<int, decimal> low, Func<int, decimal> high) =>
+    private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, bool areIngredients, Func<int, decimal> low, Func<int, decimal> high) =>
         Enumerable.Range(0, lines.Length)
             .Where(i => FragranceAllergens.Shipped.Find(lines[i].Name) is not null)
-            .Select(i => InOne.Named(lines[i].Name, low(i), high(i)));
+            .Select(i => InOne.Named(lines[i].Name, low(i), high(i)) with { IsIngredient = areIngredients });
 
     private static InOne Together(IEnumerable<InOne> same) => same.First() with
     {
@@ -93,7 +102,7 @@ public static class AllergenSum
         : one with { Low = Math.Min(one.Low, other.Low), High = Math.Max(one.High, other.High) };
 
     // An allergen's share of one material, as fractions.
-    private sealed record InOne(string Name, FragranceAllergen? Entry, decimal Low, decimal High)
+    private sealed record InOne(string Name, FragranceAllergen? Entry, decimal Low, decimal High, bool IsIngredient = false)
     {
         public static InOne Named(string written, decimal low, decimal high) => FragranceAllergens.Shipped.Find(written) is { } entry
             ? new(entry.Name, entry, low, high)

@@ -17,29 +17,29 @@ public static class ProductParts
 
     /// <summary>The materials with their constituents under one name each.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
-    public static ImmutableArray<MaterialPart> Of(ImmutableArray<FlatShare> formula, IngredientDictionary dictionary) =>
-        [.. formula.Select(f => new MaterialPart(f.Material.Name, f.Share, f.Material.Listed, Constituents(f.Material, dictionary)))];
+    public static ImmutableArray<MaterialPart> Of(ImmutableArray<FlatShare> formula, IngredientDictionary dictionary) => Of(formula, new NameIdentity(dictionary));
 
-    private static ImmutableArray<Constituent> Constituents(Material material, IngredientDictionary dictionary)
+    /// <summary>The same with names that other parts of the batch have too.</summary>
+    /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
+    public static ImmutableArray<MaterialPart> Of(ImmutableArray<FlatShare> formula, NameIdentity identity) =>
+        [.. formula.Select(f => new MaterialPart(f.Material.Name, f.Share, f.Material.Listed, Constituents(f.Material, identity)))];
+
+    /// <summary>What a fragrance oil is called as one ingredient, where its list names it so: what carries it is part of it then. Null for anything else.</summary>
+    public static string? Scent(Material material) => material.Kind == MaterialKind.Fragrance
+        ? material.Contains.Select(c => IngredientDictionary.Shipped.Find(c.Name)?.Key).FirstOrDefault(k => k is Fragrance or Flavor)
+        : null;
+
+    private static ImmutableArray<Constituent> Constituents(Material material, NameIdentity identity)
     {
-        var named = material.Contains.Select(c => (Line: c, Entry: dictionary.Find(NanoName.Bare(c.Name)), Key: KeyOf(c.Name, dictionary))).ToArray();
-        // A fragrance oil is one ingredient: what carries it is part of it.
-        if (material.Kind == MaterialKind.Fragrance && named.FirstOrDefault(n => n.Key is Fragrance or Flavor) is { Key: not null } scent)
-            return [new Constituent(scent.Key, ShareRange.Unknown, false)];
-        var twice = named.GroupBy(n => n.Key, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
+        if (Scent(material) is { } scent)
+            return [new Constituent(scent, ShareRange.Unknown, false)];
+        var named = material.Contains.Select(c => (Line: c, Key: identity.KeyOf(c.Name))).ToArray();
+        var twice = named.GroupBy(n => n.Key, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
         {
             throw new InputException(new Problem(material.File, twice.Last().Line.Line,
                 $"\"{twice.First().Line.Name}\" and \"{twice.Last().Line.Name}\" are the same ingredient, {twice.Key}.", "Name it once."));
         }
-        return [.. named.Select(n => new Constituent(n.Key, n.Line.Share, n.Entry?.IsColourant ?? false))];
-    }
-
-    // A nanomaterial is an ingredient beside the same substance in larger grains, since some labels must tell them apart.
-    private static string KeyOf(string written, IngredientDictionary dictionary)
-    {
-        var bare = NanoName.Bare(written);
-        var key = dictionary.Find(bare)?.Key ?? bare;
-        return NanoName.IsMarked(written) ? key + NanoName.Mark : key;
+        return [.. named.Select(n => new Constituent(n.Key, n.Line.Share, IngredientDictionary.Shipped.Find(NanoName.Bare(n.Line.Name))?.IsColourant ?? false))];
     }
 }

@@ -7,17 +7,19 @@ using LabelForge.Recipes.Saponification;
 namespace LabelForge.Declarations;
 
 /// <summary>Soap made in a batch as the composition room wants it: one material whose parts are known within bounds.</summary>
-internal static class SoapPartOfBatch
+internal sealed class SoapPartOfBatch
 {
     private const string Name = "the soap made in this batch";
 
-    /// <summary>Proves the order of a batch in which the oils and lye stand as what came of them.</summary>
-    /// <param name="workshop">Where the materials are described.</param>
-    /// <param name="batch">What went in.</param>
-    /// <param name="rest">The other materials.</param>
-    /// <param name="losses">What left.</param>
+    private readonly ImmutableArray<SoapSubstance> _made;
+    private readonly decimal _grams;
+    private readonly decimal _share;
+
+    private SoapPartOfBatch(ImmutableArray<SoapSubstance> made, decimal grams, decimal share) => (_made, _grams, _share) = (made, grams, share);
+
+    /// <summary>Works out what came of the oils and the lye.</summary>
     /// <exception cref="InputException">There are no oils or no lye, or a soap has no standard name known here.</exception>
-    public static CompositionProof Prove(Workshop workshop, BatchFormula batch, ImmutableArray<MaterialPart> rest, ImmutableArray<Adjustment> losses)
+    public static SoapPartOfBatch Of(Workshop workshop, BatchFormula batch)
     {
         var recipe = batch.Recipe;
         var charge = SoapCharge.In(workshop, batch) ?? throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine,
@@ -28,29 +30,39 @@ internal static class SoapPartOfBatch
             throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine, $"No standard name is known here for the {unnamed.Name}.",
                 $"Write declare as: charged; or find the name and write it in {unnamed.Of!.Material.File}, for example: soap name: Sodium Olivate"));
         }
-        return Prover.Prove([Part(made, charge.Grams, batch), .. rest], losses).Knowing(IsCertain, Ask);
+        return new SoapPartOfBatch(made, charge.Grams, charge.Grams / batch.Total.Grams);
+    }
+
+    /// <summary>What was made as one material.</summary>
+    public MaterialPart Part(NameIdentity identity)
+    {
+        return new MaterialPart(Name, _share, ListedOrder.None,
+        [
+            .. _made.GroupBy(s => identity.KeyOf(s.Name), StringComparer.Ordinal).Select(g => new Constituent(
+                g.Key, new ShareRange(Share(g.Sum(s => s.Low)), Share(g.Sum(s => s.High))), false)),
+        ]);
+
+        Share Share(decimal grams) => Measures.Share.FromFraction(Math.Clamp(grams / _grams, 0, 1));
+    }
+
+    /// <summary>The proof with what is known of the oils that are left: of two, the greater leaves more.</summary>
+    /// <param name="proof">What the bounds prove.</param>
+    /// <param name="others">The other materials, their constituents under the names on the label.</param>
+    /// <param name="nameOf">The name on the label.</param>
+    public CompositionProof Known(CompositionProof proof, ImmutableArray<MaterialPart> others, Func<string, string> nameOf)
+    {
+        return proof.Knowing(IsCertain, Ask);
 
         // What finds no lye is shared over the oils in proportion to their mass, so of two oils the greater leaves more,
         // however much is left of both.
         bool IsCertain(UnprovenPair pair) => Left(pair.First) is { } first && Left(pair.Second) is { } second && first >= second;
 
         decimal? Left(string name) =>
-            made.Where(s => s.Name == name).ToArray() is { Length: > 0 } all
+            _made.Where(s => nameOf(s.Name) == name).ToArray() is { Length: > 0 } all
             && all.All(s => s is { Part: SoapPart.Unreacted, Of.Soap.Kind: not FatKind.Acid })
-            && !rest.Any(r => r.Constituents.Any(c => c.Name == name))
+            && !others.Any(r => r.Constituents.Any(c => c.Name == name))
                 ? all.Sum(s => s.Of!.Grams)
                 : null;
-    }
-
-    private static MaterialPart Part(ImmutableArray<SoapSubstance> made, decimal whole, BatchFormula batch)
-    {
-        return new MaterialPart(Name, whole / batch.Total.Grams, ListedOrder.None,
-        [
-            .. made.GroupBy(s => s.Name).Select(g => new Constituent(
-                g.Key, new ShareRange(Share(g.Sum(s => s.Low)), Share(g.Sum(s => s.High))), false)),
-        ]);
-
-        Share Share(decimal grams) => Measures.Share.FromFraction(Math.Clamp(grams / whole, 0, 1));
     }
 
     // Questions about the soap go to those who can answer: the oils' certificates say their saponification values.

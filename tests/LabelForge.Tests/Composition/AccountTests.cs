@@ -16,7 +16,7 @@ public class AccountTests
             var parts = RandomProducts.Of(random);
             var accounts = IngredientAccount.Of(parts).ToDictionary(a => a.Ingredient);
             var proof = Prover.Prove(parts);
-            Assert.Equal(accounts.Count, proof.Ingredients.Length);
+            Assert.Equal(accounts.Count, proof.Ingredients.Length + proof.Absent.Length);
             foreach (var ingredient in proof.Ingredients)
             {
                 var sources = accounts[ingredient.Name].Sources;

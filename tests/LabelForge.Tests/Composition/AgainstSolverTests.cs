@@ -76,7 +76,7 @@ public class AgainstSolverTests
             var proof = Prover.Prove(parts, [new Adjustment(water.Name, lost)]);
             using var oracle = new SolverOracle(parts, water.Name, (double)lost);
             var open = parts.Count(p => p.Constituents.Any(c => c.Name == water.Name)
-                && Prover.Prove([p with { ShareOfProduct = 1 }]).Ingredients.Single(i => i.Name == water.Name) is var alone && alone.Low < alone.High);
+                && Prover.Prove([p with { ShareOfProduct = 1 }]).Ingredients.SingleOrDefault(i => i.Name == water.Name) is { } alone && alone.Low < alone.High);
             var isExact = water.Low >= lost || open <= 1;
             cut += water.Low < lost && open == 1 ? 1 : 0;
             (exact, widened) = isExact ? (exact + 1, widened) : (exact, widened + 1);

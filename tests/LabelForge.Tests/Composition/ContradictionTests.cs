@@ -87,8 +87,12 @@ public class ContradictionTests
     }
 
     [Fact]
-    public void All_of_what_was_there_may_be_lost() =>
-        Assert.Equal(0m, Prover.Prove([Part("Mix", 1, ListedOrder.None, "Water: 40 %", "Oil")], [new Adjustment("Water", 0.4m)]).Of("Water").High);
+    public void All_of_what_was_there_may_be_lost_and_is_not_declared_then()
+    {
+        var proof = Prover.Prove([Part("Mix", 1, ListedOrder.None, "Water: 40 %", "Oil", "Dye: 0 %")], [new Adjustment("Water", 0.4m)]);
+        Assert.Equal(["Oil"], proof.Names());
+        Assert.Equal([new AbsentIngredient("Water", true), new AbsentIngredient("Dye", false)], proof.Absent);
+    }
 
     private static Problem Lost(decimal share, string water) => Assert.Throws<InputException>(() =>
         Prover.Prove([Part("Mix", 1, ListedOrder.None, water, "Oil")], [new Adjustment("Water", share, "recipes/bar.yaml", 7)])).Problem;
