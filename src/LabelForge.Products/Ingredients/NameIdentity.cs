@@ -1,6 +1,4 @@
-using LabelForge.Ingredients;
-
-namespace LabelForge.Declarations;
+namespace LabelForge.Ingredients;
 
 /// <summary>
 /// Which written names mean one ingredient in a batch: what the dictionary knows goes by its key, and what it does not know
