@@ -89,8 +89,8 @@ internal static class MoneyVerbs
 
     private static string NotToBeHad(Records.Money.BuyProblem problem)
     {
-        var none = problem.Materials.Where(m => m.Packs.Count == 0 && m.Stock < problem.Products.Sum(p => Math.Max(1, p.Least) * p.PerPiece.GetValueOrDefault(m.Id))).Select(m => m.Id).ToArray();
-        return none.Length == 0 ? "So many packs are more than any shop sells: want fewer." : $"Not enough in stock and no pack to buy: {string.Join(", ", none)}. Write packs: in their files, as packs: [ {{ size: 5 lb, price: 31.50 }} ]";
+        var none = problem.NotToBeHad;
+        return none.Count == 0 ? "So many packs are more than any shop sells: want fewer." : $"Not enough in stock and no pack to buy: {string.Join(", ", none)}. Write packs: in their files, as packs: [ {{ size: 5 lb, price: 31.50 }} ]";
     }
 
     private static void Tell(BuyPlan plan, Workshop workshop, bool json)

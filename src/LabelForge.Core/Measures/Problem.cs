@@ -7,6 +7,9 @@ namespace LabelForge.Measures;
 /// <param name="Write">What to write instead.</param>
 public sealed record Problem(string? File, int Line, string Wrong, string Write)
 {
+    /// <summary>The letter that cannot be printed, where that is what is wrong: it may stand in any text; else null.</summary>
+    public string? Letter { get; init; }
+
     /// <inheritdoc/>
     public override string ToString() => (File, Line) switch
     {

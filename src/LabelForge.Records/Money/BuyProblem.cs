@@ -17,7 +17,12 @@ public sealed record BuyProduct(string Id, IReadOnlyDictionary<string, decimal> 
 /// <param name="Products">The products.</param>
 /// <param name="BudgetCents">The budget; null for none.</param>
 /// <param name="Most">Whether as many pieces as possible are wanted (needs a budget), not only the least.</param>
-public sealed record BuyProblem(IReadOnlyList<BuyMaterial> Materials, IReadOnlyList<BuyProduct> Products, long? BudgetCents, bool Most);
+public sealed record BuyProblem(IReadOnlyList<BuyMaterial> Materials, IReadOnlyList<BuyProduct> Products, long? BudgetCents, bool Most)
+{
+    /// <summary>The materials of which there is not enough and no pack to buy more: while there are any, nothing can be reckoned.</summary>
+    public IReadOnlyList<string> NotToBeHad =>
+        [.. Materials.Where(m => m.Packs.Count == 0 && m.Stock < Products.Sum(p => Math.Max(1, p.Least) * p.PerPiece.GetValueOrDefault(m.Id))).Select(m => m.Id)];
+}
 
 /// <summary>The answer.</summary>
 /// <param name="Packs">How many of which pack.</param>

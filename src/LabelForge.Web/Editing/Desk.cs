@@ -28,6 +28,7 @@ public sealed partial class Desk : IDisposable
     public const string Costs = "costs";
 
     private readonly ConcurrentDictionary<(string Room, string Id), EditedFile> _open = [];
+    private readonly ConcurrentDictionary<string, string> _notSaved = [];
     private readonly FileSystemWatcher? _watcher;
     private readonly Debounce _look;
 
@@ -58,6 +59,9 @@ public sealed partial class Desk : IDisposable
     /// <summary>Told when a file of the workshop was written, here or elsewhere.</summary>
     public event Action? Changed;
 
+    /// <summary>What could not be written to the disk, and why: it is in the program's memory alone until it can be.</summary>
+    public IReadOnlyList<(string What, string Why)> NotSaved => [.. _notSaved.OrderBy(n => n.Key, StringComparer.Ordinal).Select(n => (n.Key, n.Value))];
+
     /// <summary>Whether the folder is a workshop already.</summary>
     public bool HasWorkshop => File.Exists(Path.Combine(Folder, "workshop.yaml"));
 
@@ -76,7 +80,7 @@ public sealed partial class Desk : IDisposable
 
     /// <summary>Opens a file for editing; all who open it share it. Null where there is none.</summary>
     public EditedFile? Open(string room, string id) =>
-        Has(room, id) ? _open.GetOrAdd((room, id), _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell, TimeSpan.FromMilliseconds(400))) : null;
+        Has(room, id) ? _open.GetOrAdd((room, id), _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell, why => TellNotSaved(Shown(room, id), why), TimeSpan.FromMilliseconds(400))) : null;
 
     /// <summary>Writes a new file.</summary>
     /// <exception cref="InputException">The id is no name for a file, or there is one already.</exception>
@@ -94,16 +98,29 @@ public sealed partial class Desk : IDisposable
         Tell();
     }
 
-    /// <summary>Puts a file aside, under <c>.drafts/removed</c>, where it can be fetched back from by hand.</summary>
-    public async Task RemoveAsync(string room, string id)
+    /// <summary>Takes a file out of the workshop; it is kept where <see cref="Restore"/> fetches it from.</summary>
+    /// <exception cref="IOException">It cannot be moved; it is where it was then.</exception>
+    public async Task<RemovedFile> RemoveAsync(string room, string id)
     {
-        if (_open.TryRemove((room, id), out var open))
+        if (_open.TryGetValue((room, id), out var open))
             await open.SaveNowAsync();
-        var aside = Path.Combine(Folder, ".drafts", "removed", $"{room}-{id}-{DateTime.UtcNow:yyyyMMddHHmmss}.yaml");
-        Directory.CreateDirectory(Path.GetDirectoryName(aside)!);
-        if (File.Exists(PathOf(room, id)))
-            File.Move(PathOf(room, id), aside, overwrite: true);
-        File.Delete(DraftOf(room, id));
+        var removed = RemovedFile.New(Folder, room, id, DateTime.UtcNow);
+        removed.Take(PathOf(room, id), DraftOf(room, id));
+        _open.TryRemove((room, id), out _);
+        Tell();
+        return removed;
+    }
+
+    /// <summary>What was taken out of the workshop, the latest first.</summary>
+    public IReadOnlyList<RemovedFile> Removed => RemovedFile.In(Folder);
+
+    /// <summary>Puts a file back that was taken out.</summary>
+    /// <exception cref="InputException">There is another one of its name by now.</exception>
+    public void Restore(RemovedFile removed)
+    {
+        if (Has(removed.Room, removed.Id))
+            throw new InputException(new Problem(null, 0, $"There is another one called {removed.Id} by now.", "Remove that first, or give it another name."));
+        removed.PutBack(PathOf(removed.Room, removed.Id), DraftOf(removed.Room, removed.Id));
         Tell();
     }
 
@@ -117,9 +134,22 @@ public sealed partial class Desk : IDisposable
     /// <inheritdoc/>
     public void Dispose() => _watcher?.Dispose();
 
+    /// <summary>Tells every page what could not be written, or that it was after all.</summary>
+    internal void TellNotSaved(string what, string? why)
+    {
+        if (why is null ? _notSaved.TryRemove(what, out _) : why != _notSaved.GetValueOrDefault(what))
+        {
+            if (why is not null)
+                _notSaved[what] = why;
+            Tell();
+        }
+    }
+
+    private static string Shown(string room, string id) => room == Top ? $"{id}.yaml" : $"{room}/{id}.yaml";
+
     private static Problem? Judge(string room, string id, string text)
     {
-        var shown = room == Top ? $"{id}.yaml" : $"{room}/{id}.yaml";
+        var shown = Shown(room, id);
         try
         {
             var file = YamlFile.ReadText(text, shown);

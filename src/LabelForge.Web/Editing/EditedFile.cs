@@ -13,22 +13,26 @@ public sealed class EditedFile
 {
     private const int MostSteps = 200;
     private static readonly TimeSpan OneStep = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan UntilTriedAgain = TimeSpan.FromSeconds(5);
 
     private readonly Lock _gate = new();
     private readonly string _path;
     private readonly string _draft;
     private readonly Func<string, Problem?> _judge;
     private readonly Action _saved;
+    private readonly Action<string?> _trouble;
     private readonly Debounce _save;
+    private readonly Debounce _again;
     private readonly LinkedList<string> _back = [];
     private readonly Stack<string> _forth = new();
     private string? _lastField;
     private DateTime _lastEdit;
 
-    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, TimeSpan pause)
+    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, Action<string?> trouble, TimeSpan pause)
     {
-        (_path, _draft, _judge, _saved) = (path, draft, judge, saved);
+        (_path, _draft, _judge, _saved, _trouble) = (path, draft, judge, saved, trouble);
         _save = new Debounce(pause, Save);
+        _again = new Debounce(UntilTriedAgain, Save);
         OnDisk = File.Exists(path) ? File.ReadAllText(path) : "";
         Text = File.Exists(draft) ? File.ReadAllText(draft) : OnDisk;
         Problem = judge(Text);
@@ -128,7 +132,11 @@ public sealed class EditedFile
     }
 
     /// <summary>Writes what waits to be written.</summary>
-    public Task SaveNowAsync() => _save.NowAsync();
+    public async Task SaveNowAsync()
+    {
+        await _again.NowAsync();
+        await _save.NowAsync();
+    }
 
     /// <summary>Looks at the file, which may have been changed outside.</summary>
     internal void Look()
@@ -171,6 +179,7 @@ public sealed class EditedFile
     private void Save()
     {
         var written = false;
+        var before = SaveTrouble;
         lock (_gate)
         {
             try
@@ -191,15 +200,20 @@ public sealed class EditedFile
                         OnDisk = Text;
                         written = true;
                     }
-                    File.Delete(_draft);
+                    // A workshop without drafts has no folder of them either, and to take nothing away from no folder is an error.
+                    if (File.Exists(_draft))
+                        File.Delete(_draft);
                 }
                 SaveTrouble = null;
             }
             catch (Exception e) when (e is InputException or IOException or UnauthorizedAccessException)
             {
                 SaveTrouble = e.Message;
+                _again.Start();
             }
         }
+        if (SaveTrouble != before)
+            _trouble(SaveTrouble);
         if (written)
             _saved();
         Changed?.Invoke();

@@ -9,12 +9,15 @@ namespace LabelForge.Web.Workbench;
 internal sealed class KeptFile<T>
 {
     private readonly ConcurrentDictionary<string, T> _of;
+    private readonly Desk _desk;
+    private readonly string _name;
     private readonly string _path;
     private readonly Debounce _save;
 
     /// <summary>The file of a workshop.</summary>
     public KeptFile(Desk desk, string name)
     {
+        (_desk, _name) = (desk, name);
         _path = Path.Combine(desk.Folder, ".drafts", name);
         _of = Read(_path);
         _save = new Debounce(TimeSpan.FromMilliseconds(300), Save);
@@ -39,10 +42,12 @@ internal sealed class KeptFile<T>
         {
             Directory.CreateDirectory(Path.GetDirectoryName(_path)!);
             AtomicFile.Write(_path, stream => JsonSerializer.Serialize(stream, _of));
+            _desk.TellNotSaved($".drafts/{_name}", null);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or Measures.InputException)
         {
-            // A convenience: what is on the labels does not hang on it, and what is on the page stays there.
+            // What is on the labels does not hang on it, and what is on the page stays there; but a reload would lose it.
+            _desk.TellNotSaved($".drafts/{_name}", e.Message);
         }
     }
 

@@ -32,4 +32,10 @@ public sealed record LabelView
 
     /// <summary>What the lot's own weighing changes on the label, beside the recipe.</summary>
     public ImmutableArray<string> LotChanges { get; init; } = [];
+
+    /// <summary>Whether this is of an earlier text: something in the one that stands now cannot be used.</summary>
+    public bool IsOld { get; init; }
+
+    /// <summary>When it was made, on this machine's clock.</summary>
+    public DateTime MadeAt { get; init; } = DateTime.Now;
 }

@@ -12,6 +12,7 @@ namespace LabelForge.Web.Components.Parts;
 public abstract class RecipeView : EditorView
 {
     private LotCode? _next;
+    private LabelView _view = LabelView.None;
     private Latest<(string Text, LabelWish Wish), LabelView>? _latest;
 
     /// <summary>Makes views of labels.</summary>
@@ -37,8 +38,8 @@ public abstract class RecipeView : EditorView
     /// <summary>How the label was last wanted.</summary>
     protected Choice Choice { get; private set; } = new();
 
-    /// <summary>The last view made.</summary>
-    protected LabelView View { get; private set; } = LabelView.None;
+    /// <summary>The last view that could be made; marked as old where the text that stands now cannot be used.</summary>
+    protected LabelView View => File?.Problem is { } problem && _view.Job is not null ? _view with { IsOld = true, Problem = problem } : _view;
 
     /// <summary>Whether a newer view is being made.</summary>
     protected bool IsMaking { get; private set; }
@@ -47,7 +48,7 @@ public abstract class RecipeView : EditorView
     protected string Shown => $"recipes/{Id}.yaml";
 
     /// <inheritdoc/>
-    protected override Problem? Trouble => File?.Problem ?? (View.Problem is { } p && p.File == Shown ? p : null);
+    protected override Problem? Trouble => File?.Problem ?? (View.Problem is { } p && (p.File == Shown || p.Letter is not null) ? p : null);
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Order => RecipeKeys;
@@ -100,6 +101,9 @@ public abstract class RecipeView : EditorView
     protected override void FileChanged()
     {
         Remake();
+        // Nothing is made of a text that cannot be used, and what was made is out of date by it.
+        if (File?.Problem is not null)
+            InvokeAsync(Made);
         base.FileChanged();
     }
 
@@ -120,8 +124,8 @@ public abstract class RecipeView : EditorView
 
     private Task Ready(LabelView view) => InvokeAsync(() =>
     {
-        // Where something is wrong the last good picture stays on the screen.
-        View = view.Job is null && View.Job is not null ? View with { Problem = view.Problem } : view;
+        // Where something is wrong the last good picture stays on the screen, marked as old.
+        _view = view.Job is null && _view.Job is not null ? _view with { Problem = view.Problem, IsOld = true } : view;
         IsMaking = false;
         Made();
         StateHasChanged();

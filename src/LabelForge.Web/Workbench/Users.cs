@@ -1,0 +1,26 @@
+using LabelForge.Web.Editing;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>Who would miss a file that is taken out of the workshop.</summary>
+public static class Users
+{
+    /// <summary>The recipes and materials that use a material, by the names that people see; drafts too.</summary>
+    public static IReadOnlyList<string> OfMaterial(Desk desk, string material) =>
+    [
+        .. desk.Ids(Desk.Recipes).Where(id => InRecipe(Text(desk, Desk.Recipes, id), material)).Select(id => Name(desk, Desk.Recipes, id)),
+        .. desk.Ids(Desk.Materials).Where(id => id != material && Lists(Text(desk, Desk.Materials, id), material, "made from")).Select(id => Name(desk, Desk.Materials, id)),
+    ];
+
+    /// <summary>Whether a recipe's text uses a material: in itself or in a variant.</summary>
+    public static bool InRecipe(string text, string material) => Lists(text, material, "materials")
+        || Enumerable.Range(0, YamlEdit.Count(text, "variants")).Any(v => Lists(text, material, "variants", v, "add")
+            || YamlEdit.Keys(text, "variants", v, "replace").Any(r => r == material || YamlEdit.Get(text, "variants", v, "replace", r) == material || YamlEdit.Get(text, "variants", v, "replace", r, "use") == material));
+
+    private static bool Lists(string text, string material, params Step[] list) =>
+        Enumerable.Range(0, YamlEdit.Count(text, list)).Any(i => YamlEdit.Get(text, [.. list, i, "use"]) == material);
+
+    private static string Text(Desk desk, string room, string id) => desk.Open(room, id)?.Text ?? "";
+
+    private static string Name(Desk desk, string room, string id) => YamlEdit.Get(Text(desk, room, id), "name") is { Length: > 0 } name ? name : id;
+}
