@@ -3,11 +3,17 @@ using LabelForge.Measures;
 
 namespace LabelForge.Recipes.Files;
 
-/// <summary>A piece of a workshop file that knows the file and line it stands on.</summary>
+/// <summary>A piece of a YAML text that knows the file, the line and the characters it stands on.</summary>
 /// <param name="File">The file as the maker knows it.</param>
 /// <param name="Line">The line, counted from 1.</param>
 public abstract record Node(string File, int Line)
 {
+    /// <summary>Its first character in the text, counted from 0.</summary>
+    public int Start { get; init; }
+
+    /// <summary>The character after its last.</summary>
+    public int End { get; init; }
+
     /// <summary>An error that points here.</summary>
     public InputException Refuse(string wrong, string write) => new(new Problem(File, Line, wrong, write));
 
@@ -20,6 +26,9 @@ public sealed record TextNode(string File, int Line, string Text) : Node(File, L
 {
     /// <inheritdoc/>
     public override string Kind => "a single value";
+
+    /// <summary>The value with the spaces that quotation marks keep; <see cref="Text"/> is without those at its ends.</summary>
+    public string Value { get; init; } = Text;
 }
 
 /// <summary>A list.</summary>
@@ -27,10 +36,22 @@ public sealed record ListNode(string File, int Line, ImmutableArray<Node> Items)
 {
     /// <inheritdoc/>
     public override string Kind => "a list";
+
+    /// <summary>Whether it stands in brackets, rather than in lines with a dash.</summary>
+    public bool InBrackets { get; init; }
 }
 
 /// <summary>One key with its value.</summary>
-public sealed record Entry(string Key, int Line, Node Value);
+/// <param name="Name">The key, with its place.</param>
+/// <param name="Value">The value.</param>
+public sealed record Entry(TextNode Name, Node Value)
+{
+    /// <summary>The key.</summary>
+    public string Key => Name.Text;
+
+    /// <summary>The line that the key stands on, counted from 1.</summary>
+    public int Line => Name.Line;
+}
 
 /// <summary>A set of keys with values, in the maker's order; no key stands twice.</summary>
 public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entries) : Node(File, Line)
@@ -38,8 +59,14 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
     /// <inheritdoc/>
     public override string Kind => "a set of keys and values";
 
+    /// <summary>Whether it stands in braces, rather than in lines of its own.</summary>
+    public bool InBraces { get; init; }
+
+    /// <summary>A key with its value, or null where the key is not there.</summary>
+    public Entry? Entry(string key) => Entries.FirstOrDefault(e => e.Key == key);
+
     /// <summary>The value of a key, or null where the key is not there.</summary>
-    public Node? this[string key] => Entries.FirstOrDefault(e => e.Key == key)?.Value;
+    public Node? this[string key] => Entry(key)?.Value;
 
     /// <summary>Refuses any key but these, naming the nearest that is known.</summary>
     public MapNode OnlyKeys(string what, params string[] known)

@@ -40,7 +40,7 @@ internal static class VariantsFile
     // The new material takes the old one's amount, unless it brings its own; what was a share of the old is a share of the new.
     private static void Replace(MapNode map, List<MaterialUse> uses, Entry entry)
     {
-        var old = new TextNode(map.File, entry.Line, entry.Key);
+        var old = entry.Name;
         var at = Place(uses, entry.Key, old);
         var brought = entry.Value switch
         {

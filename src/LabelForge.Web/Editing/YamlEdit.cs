@@ -1,4 +1,5 @@
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Editing;
 
@@ -26,20 +27,20 @@ public readonly record struct Step
 public static class YamlEdit
 {
     /// <summary>The value at a path as text; null where nothing stands there or it is no single value.</summary>
-    public static string? Get(string text, params Step[] path) => (Find(text, path) as ScalarSpan)?.Value;
+    public static string? Get(string text, params Step[] path) => (Find(text, path) as TextNode)?.Value;
 
     /// <summary>How many entries the list or the set at a path has; a single value counts as one, nothing as none.</summary>
     public static int Count(string text, params Step[] path) => Find(text, path) switch
     {
-        ListSpan list => list.Items.Length,
-        MapSpan map => map.Entries.Length,
-        ScalarSpan { Value: "" } or null => 0,
+        ListNode list => list.Items.Length,
+        MapNode map => map.Entries.Length,
+        TextNode { Value: "" } or null => 0,
         _ => 1,
     };
 
     /// <summary>The keys of the set at a path, in order; none where it is no set.</summary>
     public static IReadOnlyList<string> Keys(string text, params Step[] path) =>
-        Find(text, path) is MapSpan map ? [.. map.Entries.Select(e => e.Key.Value)] : [];
+        Find(text, path) is MapNode map ? [.. map.Entries.Select(e => e.Key)] : [];
 
     /// <summary>The line that the value at a path begins on, from 1; 0 where there is none.</summary>
     public static int LineOf(string text, params Step[] path) => Find(text, path)?.Line ?? 0;
@@ -55,8 +56,8 @@ public static class YamlEdit
         if (Find(text, path) is { } there)
         {
             // A value typed for a list of one stands as its only item.
-            return there is ScalarSpan scalar ? Checked(Replaced(text, scalar, value))
-                : there is ListSpan { Items: [ScalarSpan only] } ? Checked(Replaced(text, only, value))
+            return there is TextNode scalar ? Checked(Replaced(text, scalar, value))
+                : there is ListNode { Items: [TextNode only] } ? Checked(Replaced(text, only, value))
                 : throw Refuse("more than one value");
         }
         return InsertKey(text, path, YamlScalar.Write(value), order ?? []);
@@ -69,12 +70,12 @@ public static class YamlEdit
         if (path is not [.., { Key: { } key }])
             throw Refuse("a place in a list that is not there");
         var parent = path[..^1];
-        if (Find(text, parent) is ScalarSpan { Value: "" } or null && parent.Length > 0)
+        if (Find(text, parent) is TextNode { Value: "" } or null && parent.Length > 0)
             return InsertKey(Remove(text, parent), parent, $"{{ {YamlScalar.Write(key)}: {written} }}", order);
         return Find(text, parent) switch
         {
-            MapSpan { IsFlow: true } map => Checked(YamlLines.IntoFlow(text, map.Start, map.End, map.Entries.Length == 0, Entry(YamlScalar.Write(key), written))),
-            MapSpan map => Checked(YamlLines.AfterEntry(text, map, Before(map, key, order), Entry(YamlScalar.Write(key), written))),
+            MapNode { InBraces: true } map => Checked(YamlLines.IntoFlow(text, map.Start, map.End, map.Entries.Length == 0, Entry(YamlScalar.Write(key), written))),
+            MapNode map => Checked(YamlLines.AfterEntry(text, map, Before(map, key, order), Entry(YamlScalar.Write(key), written))),
             null when parent.Length == 0 => Checked(YamlLines.AtEnd(text, Entry(YamlScalar.Write(key), written))),
             _ => throw Refuse("a single value"),
         };
@@ -92,13 +93,13 @@ public static class YamlEdit
         {
             case null:
                 return InsertKey(text, path, YamlLines.ListOfOne(written), order ?? []);
-            case ListSpan { IsFlow: true } list:
+            case ListNode { InBrackets: true } list:
                 return Checked(YamlLines.IntoFlow(text, list.Start, list.End, list.Items.IsEmpty, written));
-            case ListSpan list:
+            case ListNode list:
                 return Checked(YamlLines.AfterItem(text, list.Items[^1], written));
-            case ScalarSpan { Value: "" }:
+            case TextNode { Value: "" }:
                 return InsertKey(Remove(text, path), path, YamlLines.ListOfOne(written), order ?? []);
-            case ScalarSpan one:
+            case TextNode one:
                 return Checked(text[..one.Start] + $"[{text[one.Start..one.End]}, {written}]" + text[one.End..]);
             default:
                 throw Refuse("a set of keys");
@@ -114,13 +115,13 @@ public static class YamlEdit
         var (step, holder) = (path[^1], Find(text, path[..^1]));
         return holder switch
         {
-            ListSpan { Items.Length: 1 } => Remove(text, path[..^1]),
-            ListSpan { IsFlow: true } list => Checked(YamlLines.OutOfFlow(text, list.Start, list.End, value.Start, value.End)),
-            ListSpan => Checked(YamlLines.WithoutLines(text, YamlLines.DashBefore(text, value.Start), value.End)),
-            MapSpan { IsFlow: true } map when map.Entry(step.Key!) is { } entry => Checked(YamlLines.OutOfFlow(text, map.Start, map.End, entry.Key.Start, entry.Value.End)),
-            MapSpan { Entries.Length: 1 } when path.Length > 1 => Remove(text, path[..^1]),
-            MapSpan map when map.Entry(step.Key!) is { } entry => Checked(YamlLines.WithoutLines(text, entry.Key.Start, Math.Max(entry.Key.End, entry.Value.End))),
-            ScalarSpan when step.Index == 0 => Remove(text, path[..^1]),
+            ListNode { Items.Length: 1 } => Remove(text, path[..^1]),
+            ListNode { InBrackets: true } list => Checked(YamlLines.OutOfFlow(text, list.Start, list.End, value.Start, value.End)),
+            ListNode => Checked(YamlLines.WithoutLines(text, YamlLines.DashBefore(text, value.Start), value.End)),
+            MapNode { InBraces: true } map when map.Entry(step.Key!) is { } entry => Checked(YamlLines.OutOfFlow(text, map.Start, map.End, entry.Name.Start, entry.Value.End)),
+            MapNode { Entries.Length: 1 } when path.Length > 1 => Remove(text, path[..^1]),
+            MapNode map when map.Entry(step.Key!) is { } entry => Checked(YamlLines.WithoutLines(text, entry.Name.Start, Math.Max(entry.Name.End, entry.Value.End))),
+            TextNode when step.Index == 0 => Remove(text, path[..^1]),
             _ => throw Refuse("something that cannot be taken away"),
         };
     }
@@ -129,9 +130,9 @@ public static class YamlEdit
     /// <exception cref="InputException">The text cannot be edited there.</exception>
     public static string Rename(string text, ReadOnlySpan<Step> path, string key)
     {
-        if (path is not [.., { Key: { } old }] || Find(text, path[..^1]) is not MapSpan map || map.Entry(old) is not { } entry)
+        if (path is not [.., { Key: { } old }] || Find(text, path[..^1]) is not MapNode map || map.Entry(old) is not { } entry)
             throw Refuse("no key");
-        return Checked(Replaced(text, entry.Key, key));
+        return Checked(Replaced(text, entry.Name, key));
     }
 
     /// <summary>Writes an item of a list as a name alone, or as a name with one value: <c>Glycerin: 15-25 %</c>.</summary>
@@ -145,12 +146,12 @@ public static class YamlEdit
     {
         if (Find(text, [.. list, index]) is not { } item)
             throw Refuse("nothing");
-        if (item is MapSpan { Entries: [{ Value: ScalarSpan } only] } && !string.IsNullOrEmpty(value))
+        if (item is MapNode { Entries: [{ Value: TextNode } only] } && !string.IsNullOrEmpty(value))
         {
-            var renamed = Replaced(text, only.Key, name);
+            var renamed = Replaced(text, only.Name, name);
             return Set(renamed, [.. list, index, name], value);
         }
-        var inLines = Find(text, list) is ListSpan { IsFlow: false };
+        var inLines = Find(text, list) is ListNode { InBrackets: false };
         var written = string.IsNullOrEmpty(value) ? YamlScalar.Write(name)
             : inLines ? Entry(YamlScalar.Write(name), YamlScalar.Write(value))
             : $"{{ {Entry(YamlScalar.Write(name), YamlScalar.Write(value))} }}";
@@ -161,7 +162,7 @@ public static class YamlEdit
     /// <exception cref="InputException">The text cannot be edited there.</exception>
     public static string Swap(string text, ReadOnlySpan<Step> path, int first)
     {
-        if (Find(text, path) is not ListSpan list || first < 0 || first + 1 >= list.Items.Length)
+        if (Find(text, path) is not ListNode list || first < 0 || first + 1 >= list.Items.Length)
             return text;
         var (a, b) = (list.Items[first], list.Items[first + 1]);
         return Checked(text[..a.Start] + text[b.Start..b.End] + text[a.End..b.Start] + text[a.Start..a.End] + text[b.End..]);
@@ -169,34 +170,34 @@ public static class YamlEdit
 
     private static string Entry(string key, string written) => $"{key}:{(written.StartsWith('\n') ? "" : " ")}{written}";
 
-    private static YamlSpan? Find(string text, ReadOnlySpan<Step> path)
+    private static Node? Find(string text, ReadOnlySpan<Step> path)
     {
-        var at = YamlSpans.Of(text);
+        var at = Tree(text);
         foreach (var step in path)
         {
             at = (at, step) switch
             {
-                (MapSpan map, { Key: { } key }) => map.Entry(key)?.Value,
-                (ListSpan list, { Key: null, Index: var i }) => i < list.Items.Length ? list.Items[i] : null,
-                (ScalarSpan { Value: not "" } or MapSpan, { Key: null, Index: 0 }) => at,
+                (MapNode map, { Key: { } key }) => map.Entry(key)?.Value,
+                (ListNode list, { Key: null, Index: var i }) => i < list.Items.Length ? list.Items[i] : null,
+                (TextNode { Value: not "" } or MapNode, { Key: null, Index: 0 }) => at,
                 _ => null,
             };
         }
         return at;
     }
 
-    private static int Before(MapSpan map, string key, IReadOnlyList<string> order)
+    private static int Before(MapNode map, string key, IReadOnlyList<string> order)
     {
         var place = Place(key);
         if (place < 0)
             return map.Entries.Length - 1;
-        var before = Enumerable.Range(0, map.Entries.Length).Where(i => Place(map.Entries[i].Key.Value) is var p && p >= 0 && p < place).ToList();
-        return before.Count == 0 ? -1 : before.MaxBy(i => Place(map.Entries[i].Key.Value));
+        var before = Enumerable.Range(0, map.Entries.Length).Where(i => Place(map.Entries[i].Key) is var p && p >= 0 && p < place).ToList();
+        return before.Count == 0 ? -1 : before.MaxBy(i => Place(map.Entries[i].Key));
 
         int Place(string k) => Enumerable.Range(0, order.Count).FirstOrDefault(i => order[i] == k, -1);
     }
 
-    private static string Replaced(string text, ScalarSpan scalar, string value)
+    private static string Replaced(string text, TextNode scalar, string value)
     {
         var written = YamlScalar.Write(value);
         var before = text[..scalar.Start];
@@ -208,8 +209,21 @@ public static class YamlEdit
         return before + written + text[end..];
     }
 
+    // The text's tree; null where it is empty or cannot be read, which the page says in its own place.
+    private static Node? Tree(string text)
+    {
+        try
+        {
+            return YamlFile.Root(text, "");
+        }
+        catch (InputException)
+        {
+            return null;
+        }
+    }
+
     // What was edited must be readable as YAML still, or the change is not made.
-    private static string Checked(string text) => YamlSpans.Of(text) is not null ? text : throw Refuse("lines that cannot be told apart");
+    private static string Checked(string text) => Tree(text) is not null ? text : throw Refuse("lines that cannot be told apart");
 
     private static InputException Refuse(string what) =>
         new(new Problem(null, 0, $"The page cannot change this here: {what} stands there.", "Open the file as text, below, and change it there."));

@@ -1,3 +1,5 @@
+using LabelForge.Recipes.Files;
+
 namespace LabelForge.Web.Editing;
 
 /// <summary>Puts lines in and takes lines out of a YAML text, and pieces between brackets.</summary>
@@ -7,7 +9,7 @@ internal static class YamlLines
     public static string ListOfOne(string item) => $"\n  - {item}";
 
     /// <summary>With a line after the entry of a block set at an index; before the first where the index is -1.</summary>
-    public static string AfterEntry(string text, MapSpan map, int index, string line)
+    public static string AfterEntry(string text, MapNode map, int index, string line)
     {
         var column = Column(text, map.Start);
         var indent = text[(map.Start - column)..map.Start];
@@ -18,14 +20,14 @@ internal static class YamlLines
         if (index < 0)
             return text[..map.Start] + line + NewLine(text) + indent + text[map.Start..];
         var entry = map.Entries[index];
-        return InsertLine(text, EndOfLine(text, Math.Max(entry.Key.End, entry.Value.End)), indent + line);
+        return InsertLine(text, EndOfLine(text, Math.Max(entry.Name.End, entry.Value.End)), indent + line);
     }
 
     /// <summary>With a line at the end.</summary>
     public static string AtEnd(string text, string line) => (text.Length == 0 || text.EndsWith('\n') ? text : text + NewLine(text)) + line + NewLine(text);
 
     /// <summary>With an item after one of a block list.</summary>
-    public static string AfterItem(string text, YamlSpan item, string written)
+    public static string AfterItem(string text, Node item, string written)
     {
         var dash = DashBefore(text, item.Start);
         var between = text[(dash + 1)..item.Start];
