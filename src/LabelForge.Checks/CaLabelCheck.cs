@@ -17,15 +17,15 @@ public static partial class CaLabelCheck
     /// <summary>The findings, in no order.</summary>
     public static IEnumerable<Finding> Find(LabelFacts facts) =>
         Identity(facts.Reading.Identity?.Written, facts.Reading.Rest, facts.Where)
-            .Concat(MetricQuantityCheck.Find(facts, Market.Ca))
+            .Concat(MetricQuantityCheck.Find(facts, RuleBook.MarketCa))
             .Concat(facts.Reading.Ingredients is null ? [Rules["ingredients.missing"].Find(facts.Where)] : [])
             .Concat(LabelOrderCheck.Find(facts, Rules))
-            .Concat(LabelNameCheck.Find(facts, Market.Ca))
-            .Concat(LabelAllergenCheck.Find(facts, Market.Ca))
+            .Concat(LabelNameCheck.Find(facts, RuleBook.MarketCa))
+            .Concat(LabelAllergenCheck.Find(facts, RuleBook.MarketCa))
             .Concat(Business(facts))
             .Concat(facts.Reading.Lot is null ? [Rules["lot.missing"].Find(facts.Where)] : [])
             .Concat(Warnings(facts.Reading.Text.Text))
-            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.SoldAs, "words", Market.Ca))
+            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.SoldAs, "words", RuleBook.MarketCa))
             .Concat(OutsideTheLabel());
 
     /// <summary>Whether what the product is stands on the label, and in both languages.</summary>

@@ -19,13 +19,13 @@ public static class CaRecipeCheck
         return CaLabelCheck.Identity(string.IsNullOrWhiteSpace(content.Identity) ? null : content.Identity, $"{content.Identity}\n{content.ProductName}", facts.Batch.Recipe.File)
             .Concat(NetQuantityCheck.Find(facts, Rules))
             .Concat(RecipeBasics.Ingredients(facts, Rules))
-            .Concat(AllergensUnknown.Find(facts, Market.Ca))
+            .Concat(AllergensUnknown.Find(facts, RuleBook.MarketCa))
             .Concat(Business(facts))
             .Concat(RecipeBasics.Lot(facts, Rules))
             .Concat(FragranceCheck.Find(facts))
             .Concat(PreservationCheck.Find(facts))
             .Concat(CaLabelCheck.Warnings(warnings))
-            .Concat(RecipeBasics.Claims(facts, RecipeBasics.Words(facts, withWarnings: true), Market.Ca))
+            .Concat(RecipeBasics.Claims(facts, RecipeBasics.Words(facts, withWarnings: true), RuleBook.MarketCa))
             .Concat(RecipeBasics.Heights(facts.Heights, Rules))
             .Concat(CaLabelCheck.OutsideTheLabel());
     }
@@ -39,7 +39,7 @@ public static class CaRecipeCheck
         if (missing.Length > 0)
             yield return Rules["business-place.missing"].Find("workshop.yaml", $" ({string.Join(" and ", missing)} not written under place:)");
         var country = business.Place.Country?.Trim().ToUpperInvariant();
-        if (country is { Length: 2 } and not "CA" && business.ResponsibleIn(Market.Ca) is null && facts.Content.Origin is null)
+        if (country is { Length: 2 } and not "CA" && business.ResponsibleIn(RuleBook.MarketCa) is null && facts.Content.Origin is null)
             yield return Rules["importer.missing"].Find("workshop.yaml", country);
         if (business.ContactLine is null)
             yield return Rules["contact.missing"].Find("workshop.yaml");

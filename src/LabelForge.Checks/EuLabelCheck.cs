@@ -25,7 +25,7 @@ public static partial class EuLabelCheck
             .Concat(LabelOrderCheck.Find(facts, Rules))
             .Concat(LabelNameCheck.Find(facts, market))
             .Concat(LabelAllergenCheck.Find(facts, market))
-            .Concat(LabelSubstanceCheck.Find(facts, SubstanceTable.Eu, Rules))
+            .Concat(LabelSubstanceCheck.Find(facts, SubstanceTable.For(market)!, Rules))
             .Concat(Responsible(facts, market))
             .Concat(Durability(facts))
             .Concat(facts.Reading.Lot is null ? [Rules["lot.missing/label"].Find(facts.Where)] : [])
@@ -53,8 +53,8 @@ public static partial class EuLabelCheck
     private static IEnumerable<Finding> Responsible(LabelFacts facts, Market market)
     {
         var addresses = facts.Reading.Addresses;
-        var territory = market == Market.Uk ? "the United Kingdom" : "the Union";
-        var inside = LawBook.Shipped.Get($"territory.{MarketText.Of(market)}", facts.On).Word.Split(' ').ToHashSet();
+        var territory = market == RuleBook.MarketUk ? "the United Kingdom" : "the Union";
+        var inside = market.On(facts.On).Figure("territory").Word.Split(' ').ToHashSet();
         var within = addresses.Where(a => a.Country is { } c && inside.Contains(c)).ToArray();
         if ((within.FirstOrDefault()?.Name ?? addresses.Select(a => a.Name).FirstOrDefault(n => n is not null) ?? facts.Reading.Business.Name) is null)
             yield return Rules["business-name.missing/label"].Find(facts.Where);

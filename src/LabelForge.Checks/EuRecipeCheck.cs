@@ -27,7 +27,7 @@ public static partial class EuRecipeCheck
             .Concat(RecipeBasics.Lot(facts, Rules))
             .Concat(AllergensUnknown.Find(facts, market))
             .Concat(FragranceCheck.Find(facts))
-            .Concat(SubstanceCheck.Find(facts, SubstanceTable.Eu))
+            .Concat(SubstanceCheck.Find(facts, SubstanceTable.For(market)!))
             .Concat(PreservationCheck.Find(facts))
             // No height is set for anything but the nominal content.
             .Concat(RecipeBasics.Heights(facts.Heights.Where(h => h.Rule == "net-quantity.type-too-small"), Rules))
@@ -36,18 +36,18 @@ public static partial class EuRecipeCheck
             .Select(f => In(market, f));
 
     /// <summary>A finding by the EU's text as it is told for a market.</summary>
-    internal static Finding In(Market market, Finding finding) => market == Market.Uk
+    internal static Finding In(Market market, Finding finding) => market == RuleBook.MarketUk
         ? finding with { Source = finding.Source.Replace(Regulation, $"{Regulation} as retained in the UK (judged by the EU text; differences not checked)", StringComparison.Ordinal) }
         : finding;
 
     /// <summary>What no label shows.</summary>
     internal static IEnumerable<Finding> OutsideTheLabel(Market market)
     {
-        if (market == Market.Eu)
+        if (market == RuleBook.MarketEu)
             yield return Rules["language.note"].Find("label");
         yield return Rules["outside.safety-report"].Find("outside the label");
         yield return Rules["outside.product-file"].Find("outside the label");
-        yield return Rules["outside.notification"].Find("outside the label", market == Market.Uk
+        yield return Rules["outside.notification"].Find("outside the label", market == RuleBook.MarketUk
             ? "in the United Kingdom's service for notifying cosmetic products"
             : "in the Commission's portal for notifying cosmetic products (CPNP)");
     }
@@ -59,8 +59,8 @@ public static partial class EuRecipeCheck
             .Where(p => string.IsNullOrWhiteSpace(p.Item2)).Select(p => p.Item1).ToImmutableArray();
         if (!missing.IsEmpty)
             yield return Rules["business-place.missing"].Find("workshop.yaml", string.Join(", ", missing) + (missing.Length == 1 ? " is" : " are"));
-        var inside = LawBook.Shipped.Get($"territory.{MarketText.Of(market)}", facts.On).Word.Split(' ');
-        var territory = market == Market.Uk ? "the United Kingdom" : "the Union";
+        var inside = market.On(facts.On).Figure("territory").Word.Split(' ');
+        var territory = market == RuleBook.MarketUk ? "the United Kingdom" : "the Union";
         var country = place.Country?.Trim().ToUpperInvariant();
         if (country is not { Length: 2 })
         {

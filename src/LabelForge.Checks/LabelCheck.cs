@@ -16,8 +16,8 @@ public static class LabelCheck
         {
             var findings = market switch
             {
-                Market.Us => UsLabelCheck.Find(facts),
-                Market.Ca => CaLabelCheck.Find(facts),
+                var m when m == RuleBook.MarketUs => UsLabelCheck.Find(facts),
+                var m when m == RuleBook.MarketCa => CaLabelCheck.Find(facts),
                 _ => EuLabelCheck.Find(facts, market),
             };
             return new CheckReport(MarketText.Of(market), [.. findings.OrderBy(f => f.Severity)], Found(facts.Reading, market));
@@ -29,10 +29,10 @@ public static class LabelCheck
     }
 
     /// <summary>What was read, as the report shows it.</summary>
-    public static LabelFound Found(LabelReading reading, Market market = Market.Us)
+    public static LabelFound Found(LabelReading reading, Market market)
     {
-        var address = market == Market.Us || reading.Addresses.IsEmpty ? null : string.Join("; ", reading.Addresses.Select(a => a.Line));
-        var name = market == Market.Us ? null : reading.Addresses.Select(a => a.Name).FirstOrDefault(n => n is not null);
+        var address = market == RuleBook.MarketUs || reading.Addresses.IsEmpty ? null : string.Join("; ", reading.Addresses.Select(a => a.Line));
+        var name = market == RuleBook.MarketUs ? null : reading.Addresses.Select(a => a.Name).FirstOrDefault(n => n is not null);
         return new(reading.Identity?.Written, reading.NetQuantity?.Written, [.. reading.Names.Select(n => n.Name)],
             name ?? reading.Business.Name, address ?? reading.Business.Place, reading.Contact.Line, reading.Lot?.Code);
     }

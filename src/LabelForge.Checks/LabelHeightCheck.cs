@@ -22,7 +22,7 @@ public static class LabelHeightCheck
     {
         if (facts.Reading.NetQuantity is not { } read)
             yield break;
-        var entry = LawBook.Shipped.Get("net-quantity.letter-height.us", facts.On);
+        var entry = RuleBook.MarketUs.On(facts.On).Figure("net-quantity.letter-height");
         var least = entry.Table.LengthAt(facts.Panel?.Area.SquareInches ?? 0m);
         var height = Height(facts.Reading.Text, read.Span);
         if (height is null || facts.Panel is null)
@@ -43,8 +43,8 @@ public static class LabelHeightCheck
     {
         if (facts.Reading.Ingredients is not { } list || Height(facts.Reading.Text, list.Span) is not { } height)
             yield break;
-        var least = LawBook.Shipped.Get("ingredients.letter-height.us", facts.On).Length;
-        var small = LawBook.Shipped.Get("ingredients.letter-height-small.us", facts.On).Length;
+        var least = RuleBook.MarketUs.On(facts.On).Figure("ingredients.letter-height").Length;
+        var small = RuleBook.MarketUs.On(facts.On).Figure("ingredients.letter-height-small").Length;
         if (height.Millimetres + Tolerance.Millimetres < small.Millimetres)
             yield return Rules["ingredients.type-too-small/label"].Find("ingredients", Millimetres(height), Millimetres(small), Millimetres(least));
         else if (height.Millimetres + Tolerance.Millimetres < least.Millimetres)

@@ -36,7 +36,7 @@ public static partial class LabelIngredientCheck
         var near = Saponified().IsMatch(item.Name) ? [] : IngredientDictionary.Shipped.Suggest(item.Name, 1);
         return Rules["ingredients.name-unknown/label"].Find(item.Name, item.Name, Saponified().IsMatch(item.Name)
             ? "Name each oil and the alkali, or the soap that they make: Sodium Olivate, Sodium Cocoate."
-            : near.IsEmpty ? "Check its spelling, or ask the supplier for the INCI name." : $"Perhaps {near[0].NameIn(Market.Us)} is meant. If not, ask the supplier for the INCI name.");
+            : near.IsEmpty ? "Check its spelling, or ask the supplier for the INCI name." : $"Perhaps {near[0].NameIn(RuleBook.MarketUs)} is meant. If not, ask the supplier for the INCI name.");
     }
 
     // Aqua, Parfum, a Latin name alone: known, but not the name that a US label carries.

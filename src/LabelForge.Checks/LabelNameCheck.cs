@@ -16,10 +16,10 @@ public static class LabelNameCheck
         if (facts.Reading.Ingredients is not { } list)
             yield break;
         var rules = RuleBook.For(market);
-        var unknown = rules[market == Market.Ca ? "ingredients.name-unknown" : "ingredients.name-unknown/label"];
+        var unknown = rules[market == RuleBook.MarketCa ? "ingredients.name-unknown" : "ingredients.name-unknown/label"];
         foreach (var item in list.Items.Where(i => i.Known is null).Take(MostUnknown))
             yield return unknown.Find(item.Name, item.Name, Nearest(item.Name, market));
-        foreach (var finding in market == Market.Ca ? Canadian(list, rules) : European(list, rules))
+        foreach (var finding in market == RuleBook.MarketCa ? Canadian(list, rules) : European(list, rules))
             yield return finding;
     }
 
@@ -41,9 +41,9 @@ public static class LabelNameCheck
     private static IEnumerable<Finding> Canadian(IngredientListRead list, RuleBook rules)
     {
         var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && (i.IsKitchenName || known.Everyday.Any(e => Same(e, i.Name)) || known.Canada is not null)
-            && !IsNamed(i.Name, known, known.NameIn(Market.Ca)) && !Same(i.Name, known.Eu) && !i.Name.Contains('/')).ToArray();
+            && !IsNamed(i.Name, known, known.NameIn(RuleBook.MarketCa)) && !Same(i.Name, known.Eu) && !i.Name.Contains('/')).ToArray();
         if (foreign.Length > 0)
-            yield return rules["ingredients.name-foreign"].Find("ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => i.Known!.NameIn(Market.Ca)).Distinct()));
+            yield return rules["ingredients.name-foreign"].Find("ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => i.Known!.NameIn(RuleBook.MarketCa)).Distinct()));
     }
 
     // The botanical name may carry the common one in parentheses, and another language's name may stand beside it.

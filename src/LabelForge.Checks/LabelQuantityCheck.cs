@@ -82,7 +82,7 @@ public static partial class LabelQuantityCheck
         try
         {
             var digits = quantity.Measures.Length > 1 ? (int?)null : Math.Max(1, quantity.Measures[0].Digits);
-            return NetQuantityStatement.For(Market.Us, quantity.IsVolume
+            return NetQuantityStatement.For(RuleBook.MarketUs, quantity.IsVolume
                 ? NetAmount.Of(Volume.FromMillilitres(quantity.Metric), quantity.System, digits)
                 : NetAmount.Of(Mass.FromGrams(quantity.Metric), quantity.System, digits), facts.On).Statement;
         }

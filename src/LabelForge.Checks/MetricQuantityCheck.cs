@@ -18,7 +18,7 @@ public static class MetricQuantityCheck
         var rules = RuleBook.For(market);
         if (facts.Reading.NetQuantity is not { } read)
         {
-            yield return rules[market == Market.Ca ? "net-quantity.missing" : "net-quantity.missing/label"].Find(facts.Where);
+            yield return rules[market == RuleBook.MarketCa ? "net-quantity.missing" : "net-quantity.missing/label"].Find(facts.Where);
             yield break;
         }
         var all = facts.Reading.NetQuantities.SelectMany(q => q.Quantities).ToArray();
@@ -40,13 +40,13 @@ public static class MetricQuantityCheck
 
     private static IEnumerable<Finding> Height(LabelFacts facts, NetQuantityRead read, ReadQuantity metric, Market market, RuleBook rules)
     {
-        var steps = LawBook.Shipped.Get($"net-quantity.letter-height.{MarketText.Of(market)}", facts.On).Table;
+        var steps = market.On(facts.On).Figure("net-quantity.letter-height").Table;
         // In Canada the display surface decides, in square centimetres; elsewhere the quantity does.
-        var least = market == Market.Ca ? steps.LengthAt(facts.Panel is { } panel ? panel.Area.SquareCentimetres : 0m) : steps.LengthAt(metric.Metric);
+        var least = market == RuleBook.MarketCa ? steps.LengthAt(facts.Panel is { } panel ? panel.Area.SquareCentimetres : 0m) : steps.LengthAt(metric.Metric);
         var heights = facts.Reading.Text.Heights.Where(h => h.Span.Overlaps(read.Span)).Select(h => h.Upper).OfType<Length>().ToArray();
         if (heights.Length == 0)
         {
-            yield return market == Market.Ca
+            yield return market == RuleBook.MarketCa
                 ? rules["net-quantity.type-not-measured"].Find(read.Written, ": the label came as text, or its letters have no outlines", Millimetres(least))
                 : rules["net-quantity.type-not-measured"].Find(read.Written, Millimetres(least));
             yield break;
@@ -54,7 +54,7 @@ public static class MetricQuantityCheck
         var measured = heights.Min();
         if (measured.Millimetres + ToleranceMillimetres >= least.Millimetres)
             yield break;
-        yield return market == Market.Ca
+        yield return market == RuleBook.MarketCa
             ? rules["net-quantity.type-too-small"].Find(read.Written, Millimetres(measured), Millimetres(least))
             : rules[read.Written.Contains('℮') ? "net-quantity.type-too-small/e-mark" : "net-quantity.type-too-small/label"].Find(read.Written, read.Written, Millimetres(measured), Millimetres(least));
     }

@@ -8,11 +8,11 @@ public static class RecipeCheck
     /// <summary>Checks a recipe's label; findings stand in order of gravity.</summary>
     public static CheckReport Run(RecipeFacts facts)
     {
-        var market = MarketText.Parse(facts.Declaration.Market).OrRefuse();
+        var market = facts.Declaration.Market;
         var findings = market switch
         {
-            Market.Us => UsRecipeCheck.Find(facts),
-            Market.Ca => CaRecipeCheck.Find(facts),
+            var m when m == RuleBook.MarketUs => UsRecipeCheck.Find(facts),
+            var m when m == RuleBook.MarketCa => CaRecipeCheck.Find(facts),
             _ => EuRecipeCheck.Find(facts, market),
         };
         return new CheckReport(MarketText.Of(market), [.. findings.OrderBy(f => f.Severity)], Found(facts));

@@ -14,10 +14,10 @@ public static partial class UsLabelCheck
 
     /// <summary>Checks a label; findings stand in order of gravity.</summary>
     /// <exception cref="Measures.InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
-    public static CheckReport Run(LabelFacts facts) => LabelCheck.Run(facts, Market.Us);
+    public static CheckReport Run(LabelFacts facts) => LabelCheck.Run(facts, RuleBook.MarketUs);
 
     /// <summary>What was read, as the report shows it.</summary>
-    public static LabelFound Found(LabelReading reading) => LabelCheck.Found(reading);
+    public static LabelFound Found(LabelReading reading) => LabelCheck.Found(reading, RuleBook.MarketUs);
 
     /// <summary>The findings, in no order.</summary>
     public static IEnumerable<Finding> Find(LabelFacts facts) =>
@@ -29,7 +29,7 @@ public static partial class UsLabelCheck
             .Concat(LabelColourCheck.Find(facts))
             .Concat(LabelBusinessCheck.Find(facts))
             .Concat(Lot(facts))
-            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.MeantAs, "words"))
+            .Concat(WordCheck.Find(facts.Reading.Rest, facts.Names, facts.MeantAs, "words", RuleBook.MarketUs))
             .Concat(WarningCheck.Find(facts.Reading.Text.Text, facts.Names, facts.Kind))
             .Concat(WarningCheck.Prohibited(facts.Names))
             .Concat(Professional(facts));

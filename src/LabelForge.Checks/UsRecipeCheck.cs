@@ -19,7 +19,7 @@ public static class UsRecipeCheck
             .Concat(RecipeBasics.Lot(facts, Rules))
             .Concat(FragranceCheck.Find(facts))
             .Concat(ColourCheck.Find(facts))
-            .Concat(SubstanceCheck.Find(facts, SubstanceTable.Us))
+            .Concat(SubstanceCheck.Find(facts, SubstanceTable.For(facts.Declaration.Market)!))
             .Concat(PreservationCheck.Find(facts))
             .Concat(RecipeBasics.Heights(facts.Heights, Rules))
             .Concat(Words(facts));
@@ -28,7 +28,7 @@ public static class UsRecipeCheck
     private static IEnumerable<Finding> Words(RecipeFacts facts)
     {
         var text = RecipeBasics.Words(facts, withWarnings: true);
-        return RecipeBasics.Claims(facts, text, Market.Us).Concat(WarningCheck.Find(text, RecipeBasics.Names(facts), facts.Kind));
+        return RecipeBasics.Claims(facts, text, RuleBook.MarketUs).Concat(WarningCheck.Find(text, RecipeBasics.Names(facts), facts.Kind));
     }
 
     private static IEnumerable<Finding> BusinessAndContact(Business business)

@@ -49,11 +49,11 @@ public sealed class ProofTests : IDisposable
     }
 
     [Theory]
-    [InlineData(Market.Us, 612, 792)]
-    [InlineData(Market.Eu, 595.28, 841.89)]
-    public void A_proof_is_on_the_paper_of_its_market(Market market, double width, double height)
+    [InlineData("us", 612, 792)]
+    [InlineData("eu", 595.28, 841.89)]
+    public void A_proof_is_on_the_paper_of_its_market(string market, double width, double height)
     {
-        using var pdf = Written(Label, market);
+        using var pdf = Written(Label, Market.Named(market));
         Assert.Equal((width, height), (Math.Round(pdf.GetPage(1).Width, 2), Math.Round(pdf.GetPage(1).Height, 2)));
     }
 

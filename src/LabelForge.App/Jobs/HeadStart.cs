@@ -14,7 +14,7 @@ public static class HeadStart
     [
         () => _ = FragranceAllergens.Shipped,
         () => _ = BundledFaces.Regular.Shape("o").Width + BundledFaces.SemiBold.SmallLetterHeight,
-        () => _ = (LawBook.Shipped, ProductKinds.Shipped),
+        () => _ = (MarketBook.Shipped.Usual.Figures, ProductKinds.Shipped),
     ];
 
     /// <summary>Begins, and does not wait.</summary>

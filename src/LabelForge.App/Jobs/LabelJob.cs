@@ -55,7 +55,7 @@ public sealed record LabelJob
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on, names);
         var drawn = new DesignShelf(workshop.Folder).Load(design ?? UsualDesign.For(kind.Id).Design, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
-        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(on) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
         InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
         return new LabelJob
         {

@@ -14,7 +14,7 @@ public static partial class WordCheck
     /// <param name="soldAs">How it is sold; null where a soap's label leaves it open.</param>
     /// <param name="where">Where the words stand.</param>
     /// <param name="market">The market to judge for.</param>
-    public static IEnumerable<Finding> Find(string text, IReadOnlyList<(string Name, Ingredient? Known)> names, SoldAs? soldAs, string where, Market market = Market.Us) =>
+    public static IEnumerable<Finding> Find(string text, IReadOnlyList<(string Name, Ingredient? Known)> names, SoldAs? soldAs, string where, Market market) =>
         WordLists.Claims.Where(c => c.HoldsIn(market)).SelectMany(c => Claimed(text, c, soldAs, where, market)).Concat(WordLists.Denials.SelectMany(d => Denied(text, d, names, where, RuleBook.For(market))));
 
     /// <summary>Whether the words claim anything of this weight.</summary>
@@ -25,8 +25,8 @@ public static partial class WordCheck
         var rule = (claim.Makes, soldAs) switch
         {
             (Makes.Drug, _) => "claim.drug",
-            (Makes.Cosmetic, SoldAs.Soap) when market == Market.Us => "claim.makes-soap-a-cosmetic",
-            (Makes.Cosmetic, null) when market == Market.Us => "claim.makes-soap-a-cosmetic/unsaid",
+            (Makes.Cosmetic, SoldAs.Soap) when market == RuleBook.MarketUs => "claim.makes-soap-a-cosmetic",
+            (Makes.Cosmetic, null) when market == RuleBook.MarketUs => "claim.makes-soap-a-cosmetic/unsaid",
             (Makes.Proof, _) => "claim.needs-proof",
             (Makes.Unfair, _) => "claim.unfair",
             _ => null,

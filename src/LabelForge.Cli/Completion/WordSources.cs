@@ -31,7 +31,7 @@ internal static class WordSources
         ["--stock"] = Stock,
         ["--show"] = Stock,
         ["--design"] = r => new DesignShelf(Folder(r)).Ids,
-        ["--market"] = _ => Enum.GetValues<Market>().Select(MarketText.Of),
+        ["--market"] = _ => MarketBook.Shipped.Ids,
         ["--names"] = _ => ["market", "dual"],
         ["--product"] = _ => ProductKinds.Shipped.All.Select(k => k.Id),
         ["--variant"] = Variants,

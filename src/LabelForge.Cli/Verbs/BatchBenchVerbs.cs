@@ -150,7 +150,7 @@ internal static class BatchBenchVerbs
     {
         try
         {
-            return WeighedLabel.Of(workshop, workshop.Recipe(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).Value, on).Changes;
+            return WeighedLabel.Of(workshop, workshop.Recipe(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Changes;
         }
         catch (InputException e)
         {

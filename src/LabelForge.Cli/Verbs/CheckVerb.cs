@@ -65,7 +65,7 @@ internal static class CheckVerb
 
     private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on, string? output)
     {
-        var at = Shared.Need(MarketText.Parse(market ?? "us"));
+        var at = Shared.MarketOf(market);
         var kind = product is null ? null : Shared.Need(ProductKinds.Shipped.Find(product));
         var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
         SoldAs? sold = soldAs is null ? null : soldAs == "soap" ? SoldAs.Soap : SoldAs.Cosmetic;

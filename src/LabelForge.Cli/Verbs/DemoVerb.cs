@@ -32,7 +32,7 @@ internal static class DemoVerb
         foreach (var id in workshop.RecipeIds)
         {
             var lot = new LotCode(on, ++batch);
-            var job = LabelJob.Prepare(workshop, workshop.Recipe(id), Market.Us, null, lot, on);
+            var job = LabelJob.Prepare(workshop, workshop.Recipe(id), MarketBook.Shipped.Usual, null, lot, on);
             var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
             Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");

@@ -22,7 +22,7 @@ internal static class QuantityVerb
     private static int Run(string amount, string? panel, string? market, string format, string? on)
     {
         var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
-        var quantity = NetQuantityStatement.For(Shared.Need(MarketText.Parse(market ?? "us")), Shared.Need(NetAmount.Parse(amount)), Shared.Date(on), shown);
+        var quantity = NetQuantityStatement.For(Shared.MarketOf(market), Shared.Need(NetAmount.Parse(amount)), Shared.Date(on), shown);
         if (format == "json")
         {
             JsonOut.Write(new

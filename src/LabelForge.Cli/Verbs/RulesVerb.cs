@@ -15,9 +15,9 @@ internal static class RulesVerb
         var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates") { market, format };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var only = r.GetValue(market) is { } named ? Shared.Need(MarketText.Parse(named)) : (Market?)null;
+            var only = r.GetValue(market) is { } named ? Shared.Need(MarketText.Parse(named)) : null;
             if (r.GetValue(format) == "json")
-                JsonOut.Write(RuleBook.Everything.Where(b => only is not { } m || b.Markets.Contains(m)).SelectMany(b => b.Book.All.Select(rule => Of(rule, b.Markets))));
+                JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => Of(rule, s.Markets))));
             else
                 Console.Write(RuleList.Markdown(only));
             return Exit.Done;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 
@@ -16,7 +17,10 @@ internal static class Shared
 
     public static Option<string?> Workshop() => new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
 
-    public static Option<string?> Market() => new("--market") { Description = "us, eu, uk or ca (default: the workshop's)" };
+    public static Option<string?> Market() => new("--market") { Description = $"{MarketBook.Shipped.Listed} (default: the workshop's)" };
+
+    /// <summary>The market named, or the usual one.</summary>
+    public static Market MarketOf(string? named) => named is null ? MarketBook.Shipped.Usual : Need(MarketText.Parse(named));
 
     public static Option<string> Format()
     {

@@ -23,7 +23,7 @@ internal static class WeighVerb
         {
             if (r.GetValue(lotSize) is < 1)
                 throw new InputException(new Problem(null, 0, "A lot has at least one piece.", "Write --lot-size with the number of pieces the whole lot has."));
-            var where = Shared.Need(MarketText.Parse(r.GetValue(market) ?? "us"));
+            var where = Shared.MarketOf(r.GetValue(market));
             var amount = Shared.Need(NetAmount.Parse(r.GetValue(declared)!));
             var sample = WeighingList.ReadFile(r.GetValue(list)!, Tare(r.GetValue(tare)));
             var test = NetContentTest.Of(where, amount, sample, r.GetValue(lotSize));

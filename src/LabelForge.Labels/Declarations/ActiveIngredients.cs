@@ -45,13 +45,13 @@ internal static class ActiveIngredients
     }
 
     /// <summary>What to tell the maker.</summary>
-    public static IEnumerable<Finding> Findings(Recipe recipe, Market market, IEnumerable<DeclaredIngredient> ordered)
+    public static IEnumerable<Finding> Findings(Recipe recipe, RulesOf rules, IEnumerable<DeclaredIngredient> ordered)
     {
         if (recipe.Actives.IsEmpty)
             yield break;
-        if (market != Market.Us)
+        if (rules.FigureIfAny("ingredients.active-first") is null)
         {
-            yield return RuleBook.Declaration["active.other-market"].Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), MarketText.Of(market));
+            yield return RuleBook.Declaration["active.other-market"].Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), rules.Market.Id);
             yield break;
         }
         yield return RuleBook.Declaration["active.drug-facts"].Find(recipe.File);

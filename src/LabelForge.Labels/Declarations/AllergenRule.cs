@@ -21,13 +21,13 @@ public sealed record AllergenRule(AllergenList List, decimal ThresholdPercent, s
     /// </remarks>
     public static AllergenRule? For(Market market, ProductKind kind, DateOnly on, DateOnly? onMarketSince = null)
     {
-        if (market == Market.Us)
+        var rules = market.On(on);
+        if (!market.Figures.Has("allergens.list-new-products"))
             return null;
-        var at = MarketText.Of(market);
-        var threshold = LawBook.Shipped.Get($"allergens.threshold-{(kind.Use == ProductUse.LeaveOn ? "leave-on" : "rinse-off")}.{at}", on);
-        var list = LawBook.Shipped.Get($"allergens.list-new-products.{at}", on);
+        var threshold = rules.Figure(kind.Use == ProductUse.LeaveOn ? "allergens.threshold-leave-on" : "allergens.threshold-rinse-off");
+        var list = rules.Figure("allergens.list-new-products");
         if (onMarketSince < on && !SameVersion(list, onMarketSince.Value))
-            list = LawBook.Shipped.Get($"allergens.list-on-market.{at}", on);
+            list = rules.Figure("allergens.list-on-market");
         return new AllergenRule(Enum.Parse<AllergenList>(list.Word, ignoreCase: true), threshold.Figure, list.Citation);
     }
 

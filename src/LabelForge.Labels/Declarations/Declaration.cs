@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Composition;
+using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 
@@ -32,13 +33,13 @@ public sealed record PercentRange(decimal Low, decimal High);
 public sealed record UnsettledPair(string First, string Second, string Ask);
 
 /// <summary>A market's ingredient declaration of a finished product.</summary>
-/// <param name="Market">us, eu, uk or ca.</param>
+/// <param name="Market">The market.</param>
 /// <param name="Heading">What stands before the names.</param>
 /// <param name="Ingredients">The ingredients in label order, active drug ingredients first.</param>
 /// <param name="Unsettled">The pairs whose order is not proved.</param>
 /// <param name="Findings">What was noticed in making it.</param>
 public sealed record Declaration(
-    string Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled, ImmutableArray<Finding> Findings)
+    Market Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled, ImmutableArray<Finding> Findings)
 {
     /// <summary>What the order rests on; null for a declaration of several products together.</summary>
     public BatchComposition? Composition { get; init; }

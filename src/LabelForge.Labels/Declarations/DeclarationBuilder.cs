@@ -29,30 +29,31 @@ public static class DeclarationBuilder
         var formula = FlatFormula.OfFinished(workshop, batch);
         var recipe = batch.Recipe;
 
+        var rules = market.On(on);
         var rule = Rule(market, style, kind, on, recipe.OnMarketSince);
         var allergens = AllergenSum.Of(formula);
         var named = AllergenNaming.Named(allergens, rule);
-        var names = new LabelNames(market, style, [.. named.Select(a => a.Entry!)]);
+        var names = new LabelNames(market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
         var composition = BatchComposition.Of(workshop, batch, dictionary, names.Of, named);
 
         var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name])).ToList();
-        if (market == Market.Us)
+        if (rules.FigureIfAny("ingredients.active-first") is not null)
             ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, composition.KeysPresent).Select(names.Of)]);
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
         var unsettled = composition.Proof.Unproven
             .Where(u => !actives.Contains(u.First) && !actives.Contains(u.Second))
             .Select(u => new UnsettledPair(u.First, u.Second, u.Ask.Sentence))
             .ToImmutableArray();
-        var heading = LawBook.Shipped.Get($"ingredients.heading.{MarketText.Of(market)}", on).Word;
+        var heading = rules.Figure("ingredients.heading").Word;
         return new Declaration(
-            MarketText.Of(market),
+            market,
             ActiveIngredients.Heading(ordered, heading),
             [.. ordered],
             unsettled,
             [
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
                 .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, market)),
-                .. ActiveIngredients.Findings(recipe, market, ordered),
+                .. ActiveIngredients.Findings(recipe, rules, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule, ordered),
                 .. SoapCheck.Find(workshop, batch),
             ])
@@ -65,7 +66,7 @@ public static class DeclarationBuilder
 
     // One label for several markets names whatever any of them wants named.
     private static AllergenRule? Rule(Market market, NameStyle style, ProductKind kind, DateOnly on, DateOnly? since) => style == NameStyle.Dual
-        ? Enum.GetValues<Market>().Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
+        ? MarketBook.Shipped.All.Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
         : AllergenRule.For(market, kind, on, since);
 
     private static DeclaredIngredient Declared(IngredientShare share, IngredientAccount account)
@@ -80,11 +81,5 @@ public static class DeclarationBuilder
         };
     }
 
-    private static Finding NameUnknown(string name, Market market) => RuleBook.Declaration["ingredients.name-unknown"].Find("ingredients", name, market switch
-    {
-        Market.Us => "21 CFR 701.3(c)",
-        Market.Eu => "Regulation (EC) No 1223/2009, Articles 19(6) and 33",
-        Market.Uk => "Regulation (EC) No 1223/2009 as retained, Articles 19(6) and 33",
-        _ => "Cosmetic Regulations, C.R.C., c. 869, s. 21.2(1)",
-    });
+    private static Finding NameUnknown(string name, Market market) => RuleBook.Declaration["ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
 }

@@ -20,7 +20,7 @@ public static class LabelContentBuilder
     {
         var recipe = batch.Recipe;
         var business = workshop.Business;
-        var market = MarketText.Parse(declaration.Market).Value;
+        var market = declaration.Market;
         var words = LocalWords.For(market, business.Language, recipe);
         var amount = PieceQuantity.Of(batch, kind);
         return new LabelContent

@@ -7,11 +7,12 @@ namespace LabelForge.Declarations;
 /// <summary>The names that ingredients carry on a label.</summary>
 /// <param name="market">The market.</param>
 /// <param name="style">The market's own names, or both sides' for a label sold in several markets.</param>
+/// <param name="marksNano">Whether the market asks for the mark of a nanomaterial.</param>
 /// <param name="named">
 /// The allergens that have to be named: an ingredient that is one of them carries the name that Annex III sets, so
 /// lavender oil stands as <c>Lavandula Oil/Extract</c>.
 /// </param>
-public sealed class LabelNames(Market market, NameStyle style, ImmutableHashSet<FragranceAllergen> named)
+public sealed class LabelNames(Market market, NameStyle style, bool marksNano, ImmutableHashSet<FragranceAllergen> named)
 {
     private static readonly IngredientDictionary Dictionary = IngredientDictionary.Shipped;
 
@@ -25,8 +26,7 @@ public sealed class LabelNames(Market market, NameStyle style, ImmutableHashSet<
         var nano = NanoName.IsMarked(key) || entry.Flags.HasFlag(IngredientFlags.Nano) ? NanoName.Mark : "";
         if (style == NameStyle.Dual)
             return Both(european + nano, entry.Us);
-        // Only the EU and the UK ask for the mark of a nanomaterial.
-        return market is Market.Eu or Market.Uk ? european + nano : european;
+        return marksNano ? european + nano : european;
     }
 
     // A European botanical name inside the US one is said already: Cocos Nucifera (Coconut) Oil.

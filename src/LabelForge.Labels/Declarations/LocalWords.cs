@@ -5,7 +5,7 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 
-/// <summary>A recipe's words as a market asks for them: in its language, or in English and French in Canada.</summary>
+/// <summary>A recipe's words as a market asks for them: in the workshop's language, or in each of the market's, as in Canada.</summary>
 /// <remarks>Canada: Cosmetic Regulations, C.R.C., c. 869, s. 18 (both official languages); from memory.</remarks>
 internal sealed record LocalWords(string Identity, string? Directions, ImmutableArray<string> Warnings, string? BestBefore, string? Origin)
 {
@@ -13,7 +13,7 @@ internal sealed record LocalWords(string Identity, string? Directions, Immutable
 
     public static LocalWords For(Market market, string language, Recipe recipe)
     {
-        string[] languages = market == Market.Ca ? ["en", "fr"] : [language];
+        string[] languages = market.Ways.EachLanguage ? [.. market.Ways.Languages] : [language];
         var words = recipe.Words;
         return new LocalWords(
             Both(languages, l => words.In.GetValueOrDefault(l)?.Identity ?? recipe.Identity, recipe) ?? "",

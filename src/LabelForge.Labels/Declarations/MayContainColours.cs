@@ -10,8 +10,8 @@ namespace LabelForge.Declarations;
 /// <summary>Colours that stand on a label because some products or batches under it hold them.</summary>
 internal static class MayContainColours
 {
-    /// <summary>The words before the colours. The US wants the phrase; the EU, the UK and Canada take the sign.</summary>
-    public static string Words(Market market, NameStyle style) => style == NameStyle.Dual ? "+/- May contain:" : market == Market.Us ? "May contain:" : "+/-";
+    /// <summary>The words before the colours, as the market wants them.</summary>
+    public static string Words(Market market, NameStyle style) => style == NameStyle.Dual ? "+/- May contain:" : market.Ways.MayContain;
 
     /// <summary>The dictionary keys of the colours a recipe says that some batches hold.</summary>
     /// <exception cref="InputException">One is not a colour that the dictionary knows.</exception>
@@ -22,16 +22,16 @@ internal static class MayContainColours
                 $"\"{c.Name}\" is not a colour, and only a colour may stand under \"may contain\".", "Write the names of colours, such as Iron Oxides (CI 77491); put anything else among the materials.")))];
 
     /// <summary>Whether one label may serve products of this kind that differ only in colour, in a market on a day.</summary>
-    public static LawEntry ShadeRule(Market market, DateOnly on) => LawBook.Shipped.Get($"colours.may-contain.{MarketText.Of(market)}", on);
+    public static LawEntry ShadeRule(Market market, DateOnly on) => market.On(on).Figure("colours.may-contain");
 
     /// <summary>What stands against the recipe's own "may contain" in a market.</summary>
     public static IEnumerable<Finding> Findings(Recipe recipe, ProductKind kind, Market market, NameStyle style, DateOnly on)
     {
         if (recipe.MayContain.IsEmpty || kind.IsMakeup)
             yield break;
-        var markets = style == NameStyle.Dual ? Enum.GetValues<Market>() : [market];
-        // In the US any product may say so of a colour that some batches hold to match the shade (21 CFR 701.3(g)).
-        foreach (var at in markets.Where(m => m != Market.Us))
+        Market[] markets = style == NameStyle.Dual ? [.. MarketBook.Shipped.All] : [market];
+        // Where any product may say so of a colour that some batches hold to match the shade, nothing stands against it.
+        foreach (var at in markets.Where(m => m.On(on).FigureIfAny("colours.may-contain-to-match") is null))
         {
             var rule = ShadeRule(at, on);
             yield return RuleBook.Declaration["colour.may-contain-not-permitted"].Find(recipe.File, MarketText.Of(at), kind.Name, rule.Citation);

@@ -9,24 +9,24 @@ namespace LabelForge.Quantities;
 internal sealed record CustomaryQuantity(string Text, bool HasParentheses)
 {
     /// <summary>States ounces by weight.</summary>
-    public static CustomaryQuantity Weight(decimal ounces, DateOnly on) => State(
-        ounces, "oz", [("lb", 16m)], "net-quantity.pounds-beside-from.us", "net-quantity.pounds-only-from.us", on);
+    public static CustomaryQuantity Weight(decimal ounces, RulesOf rules) => State(
+        ounces, "oz", [("lb", 16m)], "net-quantity.pounds-beside-from", "net-quantity.pounds-only-from", rules);
 
     /// <summary>
     /// States US fluid ounces. Gallons stand only where no fluid ounces stand before them, so the same ladder
     /// of units serves below a gallon and above.
     /// </summary>
-    public static CustomaryQuantity Fluid(decimal fluidOunces, DateOnly on) => State(
-        fluidOunces, "fl oz", [("gal", 128m), ("qt", 32m), ("pt", 16m)], "net-quantity.pints-beside-from.us", "net-quantity.gallons-only-from.us", on);
+    public static CustomaryQuantity Fluid(decimal fluidOunces, RulesOf rules) => State(
+        fluidOunces, "fl oz", [("gal", 128m), ("qt", 32m), ("pt", 16m)], "net-quantity.pints-beside-from", "net-quantity.gallons-only-from", rules);
 
     private static CustomaryQuantity State(
-        decimal ounces, string unit, IReadOnlyList<(string Unit, decimal Ounces)> larger, string besideFrom, string onlyFrom, DateOnly on)
+        decimal ounces, string unit, IReadOnlyList<(string Unit, decimal Ounces)> larger, string besideFrom, string onlyFrom, RulesOf rules)
     {
         var small = $"{RoundedDown.Text(ounces)} {unit}";
-        if (ounces < LawBook.Shipped.Get(besideFrom, on).Figure)
+        if (ounces < rules.Figure(besideFrom).Figure)
             return new(small, false);
         var large = Ladder(ounces, unit, larger);
-        return ounces < LawBook.Shipped.Get(onlyFrom, on).Figure
+        return ounces < rules.Figure(onlyFrom).Figure
             ? new($"{small} ({large})", true)
             : new(large, false);
     }

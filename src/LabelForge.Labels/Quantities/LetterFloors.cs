@@ -29,25 +29,20 @@ public sealed record LetterFloors(LetterFloor NetQuantity, LetterFloor Ingredien
     {
         var net = LetterHeight.Least(market, amount, panel, on)!;
         var quantity = new LetterFloor(Length.FromMillimetres(net.Mm), net.Source);
-        switch (market)
-        {
-            case Market.Us:
-                var scarce = package is not null && package.LabellingSurface.SquareInches < Law("ingredients.small-package-below.us", on).Figure;
-                return new(quantity, Floor(scarce ? "ingredients.letter-height-small.us" : "ingredients.letter-height.us", on),
-                    Floor("warnings.letter-height.us", on), LetterFloor.None);
-            case Market.Ca:
-                // The lesser height holds only where everything stands on the principal panel, which a design may not do.
-                var required = Floor("print.letter-height.ca", on);
-                return new(quantity, required, required, required);
-            default:
-                var code = MarketText.Of(market);
-                var small = package is not null && panel.Area.SquareCentimetres < Law($"ingredients.small-package-below.{code}", on).Figure;
-                var letters = Floor($"ingredients.letter-height{(small ? "-small" : "")}.{code}", on);
-                return new(quantity, letters, letters, LetterFloor.None);
-        }
+        var rules = market.On(on);
+        // What a market asks of every required word alike stands before what it asks of the ingredients alone.
+        var required = Floor(rules, "print.letter-height");
+        var small = rules.FigureIfAny("ingredients.small-package-below") is { } below && package is not null && IsBelow(market.Ways.IsSmallByWholeSurface ? package.LabellingSurface : panel.Area, below);
+        var ingredients = required ?? Floor(rules, small ? "ingredients.letter-height-small" : "ingredients.letter-height") ?? LetterFloor.None;
+        return new(quantity, ingredients, Floor(rules, "warnings.letter-height") ?? ingredients, required ?? LetterFloor.None);
     }
 
-    private static LawEntry Law(string id, DateOnly on) => LawBook.Shipped.Get(id, on);
+    private static bool IsBelow(Area area, LawEntry limit) => limit.Value switch
+    {
+        LawFigure { Unit: "sq in" } figure => area.SquareInches < figure.Figure,
+        LawFigure { Unit: "sq cm" } figure => area.SquareCentimetres < figure.Figure,
+        _ => throw new InvalidOperationException($"{limit.Id} is no area."),
+    };
 
-    private static LetterFloor Floor(string id, DateOnly on) => new(Law(id, on).Length, Law(id, on).Citation);
+    private static LetterFloor? Floor(RulesOf rules, string figure) => rules.FigureIfAny(figure) is { } height ? new(height.Length, height.Citation) : null;
 }

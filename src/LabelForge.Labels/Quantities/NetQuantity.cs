@@ -24,7 +24,7 @@ public sealed record LetterHeight(decimal Inches, decimal Mm, string Source)
     /// <returns>Null where the market goes by the panel and none is given.</returns>
     public static LetterHeight? Least(Market market, NetAmount amount, Panel? panel, DateOnly on)
     {
-        var entry = LawBook.Shipped.Get($"net-quantity.letter-height.{MarketText.Of(market)}", on);
+        var entry = market.On(on).Figure("net-quantity.letter-height");
         decimal? measure = entry.Table.Of switch
         {
             "sq in" => panel?.Area.SquareInches,

@@ -39,28 +39,29 @@ public static class NetQuantityStatement
     {
         var metric = Metric(market, amount, on);
         var height = LetterHeight.Least(market, amount, panel, on);
-        if (market != Market.Us)
+        if (market.Ways.NetQuantity == "metric")
             return new(market, metric, null, metric, height);
-        var customary = Customary(amount, on);
+        var customary = Customary(market, amount, on);
         var lead = amount.Mass is null ? "" : "Net Wt ";
         var beside = customary.HasParentheses ? metric : $"({metric})";
         return new(market, $"{lead}{customary.Text} {beside}", customary.Text, metric, height);
     }
 
-    private static CustomaryQuantity Customary(NetAmount amount, DateOnly on)
+    private static CustomaryQuantity Customary(Market market, NetAmount amount, DateOnly on)
     {
-        var places = (int)LawBook.Shipped.Get("net-quantity.decimals.us", on).Figure;
+        var rules = market.On(on);
+        var places = (int)rules.Figure("net-quantity.decimals").Figure;
         var ounces = amount.System == MeasureSystem.Customary
             ? RoundedDown.ToPlaces(amount.Ounces, places)
-            : RoundedDown.To(amount.Ounces, Digits(Market.Us, amount, on), places);
+            : RoundedDown.To(amount.Ounces, Digits(market, amount, on), places);
         if (ounces == 0)
             throw TooLittle(amount);
-        return amount.Mass is null ? CustomaryQuantity.Fluid(ounces, on) : CustomaryQuantity.Weight(ounces, on);
+        return amount.Mass is null ? CustomaryQuantity.Fluid(ounces, rules) : CustomaryQuantity.Weight(ounces, rules);
     }
 
     private static string Metric(Market market, NetAmount amount, DateOnly on)
     {
-        var (small, large) = amount.Mass is not null ? ("g", "kg") : market is Market.Us or Market.Ca ? ("mL", "L") : ("ml", "L");
+        var (small, large) = amount.Mass is not null ? ("g", "kg") : (market.Ways.Millilitre, "L");
         var kept = amount.System == MeasureSystem.Metric;
         var figures = Figures(market, on);
         var cut = RoundedDown.To(amount.Metric, kept ? figures : Digits(market, amount, on), MetricPlaces);
@@ -68,8 +69,8 @@ public static class NetQuantityStatement
             throw TooLittle(amount);
         if (cut < 1000m)
             return $"{RoundedDown.Text(cut)} {small}";
-        // The maker's own figure is kept to the gram, except in Canada, where the three figures are law and not custom.
-        var thousand = kept && market != Market.Ca
+        // The maker's own figure is kept to the gram, except where the figures of a thousand and more are law and not custom.
+        var thousand = kept && market.On(on).FigureIfAny("net-quantity.thousand") is null
             ? RoundedDown.ToPlaces(amount.Metric / 1000m, 3)
             : RoundedDown.To(amount.Metric / 1000m, figures, 3);
         return $"{RoundedDown.Text(thousand)} {large}";
@@ -78,7 +79,7 @@ public static class NetQuantityStatement
     private static int Digits(Market market, NetAmount amount, DateOnly on) =>
         Math.Min(Math.Max(amount.Digits ?? int.MaxValue, LeastDigits), Figures(market, on));
 
-    private static int Figures(Market market, DateOnly on) => (int)LawBook.Shipped.Get($"net-quantity.figures.{MarketText.Of(market)}", on).Figure;
+    private static int Figures(Market market, DateOnly on) => (int)market.On(on).Figure("net-quantity.figures").Figure;
 
     private static InputException TooLittle(NetAmount amount) => new(new Problem(null, 0,
         $"{amount.Mass?.ToString() ?? amount.Volume.ToString()} is too little for a net quantity statement.",

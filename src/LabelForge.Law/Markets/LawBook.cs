@@ -1,12 +1,10 @@
-using System.Reflection;
 using LabelForge.Measures;
 
 namespace LabelForge.Markets;
 
-/// <summary>The figures of the law that the program uses, each with its citation and the days on which it holds.</summary>
+/// <summary>The figures of a market's law that the program uses, each with its citation and the days on which it holds.</summary>
 public sealed class LawBook
 {
-    private static readonly Lazy<LawBook> Loaded = new(LoadShipped);
     private readonly Dictionary<string, List<LawEntry>> versions = new(StringComparer.Ordinal);
 
     private LawBook(IEnumerable<LawEntry> entries)
@@ -23,9 +21,6 @@ public sealed class LawBook
         }
     }
 
-    /// <summary>The book that ships with the program.</summary>
-    public static LawBook Shipped => Loaded.Value;
-
     /// <summary>Every version of every provision.</summary>
     public IEnumerable<LawEntry> Entries => versions.Values.SelectMany(v => v);
 
@@ -33,7 +28,17 @@ public sealed class LawBook
     /// <param name="file">Its name, for messages.</param>
     /// <param name="text">Its text.</param>
     /// <exception cref="InputException">A citation or a date is missing, two versions overlap, or the file is malformed.</exception>
-    public static LawBook Read(string file, string text) => new(LawFile.Read(file, new StringReader(text)));
+    public static LawBook Read(string file, string text) => Of(LawFile.Read(file, new StringReader(text), ""));
+
+    /// <summary>A book of these provisions.</summary>
+    /// <exception cref="InputException">Two versions of one overlap.</exception>
+    internal static LawBook Of(IEnumerable<LawEntry> entries) => new(entries);
+
+    /// <summary>Whether a provision of this name is known, whenever it holds.</summary>
+    public bool Has(string id) => versions.ContainsKey(id);
+
+    /// <summary>The version of a provision in force on a day; null where there is none of that name, or none in force.</summary>
+    public LawEntry? Find(string id, DateOnly on) => versions.GetValueOrDefault(id)?.FirstOrDefault(e => e.HoldsOn(on));
 
     /// <summary>The version of a provision in force on a day.</summary>
     /// <param name="id">The provision's name.</param>
@@ -52,17 +57,4 @@ public sealed class LawBook
 
     private static bool Overlap(LawEntry a, LawEntry b) =>
         a.InForceFrom <= (b.Until ?? DateOnly.MaxValue) && b.InForceFrom <= (a.Until ?? DateOnly.MaxValue);
-
-    private static LawBook LoadShipped()
-    {
-        var assembly = Assembly.GetExecutingAssembly();
-        return new(assembly.GetManifestResourceNames()
-            .Where(n => n.StartsWith("markets/", StringComparison.Ordinal) && n.Contains("/figures", StringComparison.Ordinal))
-            .Order(StringComparer.Ordinal)
-            .SelectMany(n =>
-            {
-                using var reader = new StreamReader(assembly.GetManifestResourceStream(n)!);
-                return LawFile.Read(n, reader);
-            }));
-    }
 }

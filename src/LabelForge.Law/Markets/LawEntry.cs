@@ -4,7 +4,6 @@ namespace LabelForge.Markets;
 
 /// <summary>One version of one provision: what it fixes, where that is written, and when it holds.</summary>
 /// <param name="Id">The provision's name, the same for each of its versions.</param>
-/// <param name="Markets">The markets it binds.</param>
 /// <param name="What">What it fixes, in plain words.</param>
 /// <param name="Value">What it fixes, typed.</param>
 /// <param name="Citation">Instrument and paragraph; or "common practice" where no instrument says so.</param>
@@ -15,7 +14,6 @@ namespace LabelForge.Markets;
 /// <param name="FromMemory">Whether the entry was written from memory of the instrument, not with its text at hand.</param>
 public sealed record LawEntry(
     string Id,
-    IReadOnlyList<Market> Markets,
     string What,
     LawValue Value,
     string Citation,

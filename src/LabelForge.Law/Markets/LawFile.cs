@@ -5,17 +5,17 @@ namespace LabelForge.Markets;
 /// <summary>Reads a law file. An entry without its citation or one of its dates is refused: gaps get in where they may be left out.</summary>
 internal static class LawFile
 {
-    public static IReadOnlyList<LawEntry> Read(string file, TextReader text) => [.. YamlRecord.List(file, text).Select(Entry)];
+    /// <param name="file">The file's name, for messages.</param>
+    /// <param name="text">Its text.</param>
+    /// <param name="market">The market's id; where an entry's name ends in it, as in identity.weight.us, the name is what stands before.</param>
+    public static IReadOnlyList<LawEntry> Read(string file, TextReader text, string market) => [.. YamlRecord.List(file, text).Select(r => Entry(r, market))];
 
-    private static LawEntry Entry(YamlRecord record)
+    private static LawEntry Entry(YamlRecord record, string market)
     {
         record.OnlyKeys("id", "markets", "what", "value", "word", "steps", "of", "gives", "citation",
             "in force from", "until", "published", "checked", "from memory", "note");
         var entry = new LawEntry(
-            record.Text("id", "a name, such as net-quantity.letter-height.us"),
-            [.. record.Texts("markets", "[us]").Select(m => MarketText.Parse(m) is { IsValue: true } parsed
-                ? parsed.Value
-                : throw record.RefuseAt("markets", $"{m} is not a market.", "Write us, eu, uk or ca."))],
+            NameOf(record.Text("id", "a name, such as net-quantity.letter-height"), market),
             record.Text("what", "what it fixes, in plain words"),
             Value(record),
             record.Text("citation", "instrument and paragraph, such as 21 CFR 701.13(i)"),
@@ -28,6 +28,9 @@ internal static class LawFile
             throw record.RefuseAt("until", "it ends before it begins.", "Write the last day on which it holds.");
         return entry;
     }
+
+    private static string NameOf(string id, string market) =>
+        market.Length > 0 && id.EndsWith($".{market}", StringComparison.Ordinal) ? id[..^(market.Length + 1)] : id;
 
     private static LawValue Value(YamlRecord record)
     {

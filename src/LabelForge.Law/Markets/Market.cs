@@ -1,43 +1,90 @@
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using LabelForge.Checks;
 using LabelForge.Measures;
 
 namespace LabelForge.Markets;
 
-/// <summary>A market whose labelling law can be applied.</summary>
-public enum Market
+/// <summary>
+/// A market whose labelling law can be applied: a folder of data that holds its figures, rules, warnings and words, and says
+/// how it names, counts and shows things.
+/// </summary>
+public sealed class Market
 {
-    /// <summary>The United States.</summary>
-    Us,
+    private readonly MarketFolder folder;
+    private readonly Lazy<LawBook> figures;
+    private readonly Lazy<ImmutableDictionary<string, Rule>> own;
+    private readonly Lazy<ImmutableDictionary<string, Rule>> rules;
+    private readonly ConcurrentDictionary<DateOnly, RulesOf> days = new();
 
-    /// <summary>The European Union.</summary>
-    Eu,
+    private Market(MarketFolder folder, Func<string, Market> find)
+    {
+        this.folder = folder;
+        Ways = MarketWays.Read(folder);
+        Basis = Ways.RulesFrom is { } basis ? find(basis) : null;
+        figures = new(() => LawBook.Of(folder.Read("figures").SelectMany(f => LawFile.Read(f.Name, new StringReader(f.Text), folder.Id))));
+        own = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Name, f.Text)).ToImmutableDictionary(r => r.Id));
+        rules = new(Together);
+    }
 
-    /// <summary>Great Britain.</summary>
-    Uk,
+    /// <summary>The market as it is written in files and on the command line: the folder's name.</summary>
+    public string Id => folder.Id;
 
-    /// <summary>Canada.</summary>
-    Ca,
+    /// <summary>Its name in a sentence: <c>the European Union</c>.</summary>
+    public string Name => Ways.Name;
+
+    /// <summary>How it names, counts and shows things.</summary>
+    public MarketWays Ways { get; }
+
+    /// <summary>The market by whose rules it is judged where it has none of its own; null where it stands by itself.</summary>
+    public Market? Basis { get; }
+
+    /// <summary>The rules that stand in its own folder, whenever they hold.</summary>
+    public IEnumerable<Rule> OwnRules => own.Value.Values.OrderBy(r => r.Id, StringComparer.Ordinal);
+
+    /// <summary>Every rule that binds here, whenever it holds: its own, those of its basis, and those of every market.</summary>
+    public IEnumerable<Rule> Rules => rules.Value.Values.OrderBy(r => r.Id, StringComparer.Ordinal);
+
+    /// <summary>Its figures, whenever they hold.</summary>
+    public LawBook Figures => figures.Value;
+
+    /// <summary>A market from a folder on disk, such as one of a maker's own.</summary>
+    /// <param name="path">The folder that holds market.yaml.</param>
+    /// <exception cref="InputException">A file is missing or cannot be used; the problem names it.</exception>
+    public static Market At(string path) => Of(MarketFolder.At(path), id => MarketBook.Shipped.Find(id).OrRefuse());
+
+    internal static Market Of(MarketFolder folder, Func<string, Market> find) => new(folder, find);
+
+    /// <summary>The rules and figures in force on a day.</summary>
+    public RulesOf On(DateOnly day) => days.GetOrAdd(day, d => new RulesOf(this, d));
+
+    /// <summary>The files of the folder whose names begin so, such as <c>warnings</c>; where it has none, those of its basis.</summary>
+    internal IEnumerable<(string Name, string Text)> Files(string kind) =>
+        folder.Read(kind).ToArray() is { Length: > 0 } here ? here : Basis?.Files(kind) ?? [];
+
+    internal Rule? RuleOf(string id) => rules.Value.GetValueOrDefault(id);
+
+    /// <inheritdoc/>
+    public override string ToString() => Id;
+
+    // What a market has itself stands before what it takes over, and that before what holds everywhere.
+    private ImmutableDictionary<string, Rule> Together()
+    {
+        var all = EveryMarket.Rules.SetItems(Basis is null ? [] : Basis.rules.Value.Where(r => !Ways.Without.Contains(r.Key)).Select(r => new KeyValuePair<string, Rule>(r.Key, TakenOver(r.Value))));
+        return all.SetItems(own.Value);
+    }
+
+    private Rule TakenOver(Rule rule) => Ways.Cited is { } cited ? rule with { Source = rule.Source.Replace(cited, Ways.CitedAs, StringComparison.Ordinal) } : rule;
 }
 
-/// <summary>Markets as a person writes them: <c>us</c>, <c>eu</c>, <c>uk</c>, <c>ca</c>.</summary>
+/// <summary>Markets as a person writes them: <c>us</c>, <c>eu</c>.</summary>
 public static class MarketText
 {
-    /// <summary>Reads a market, upper or lower case.</summary>
-    public static Parsed<Market> Parse(string text) => text.Trim().ToLowerInvariant() switch
-    {
-        "us" => Parsed<Market>.Of(Market.Us),
-        "eu" => Parsed<Market>.Of(Market.Eu),
-        "uk" => Parsed<Market>.Of(Market.Uk),
-        "ca" => Parsed<Market>.Of(Market.Ca),
-        _ => Parsed<Market>.Refused($"\"{text.Trim()}\" is not a market known here.", "Write us, eu, uk or ca."),
-    };
+    /// <summary>Reads a market that ships with the program, upper or lower case.</summary>
+    public static Parsed<Market> Parse(string text) => MarketBook.Shipped.Find(text.Trim().ToLowerInvariant()) is { IsValue: true } known
+        ? known
+        : Parsed<Market>.Refused($"\"{text.Trim()}\" is not a market known here.", $"Write {MarketBook.Shipped.Listed}.");
 
     /// <summary>The market as it is written in files and on the command line.</summary>
-    public static string Of(Market market) => market switch
-    {
-        Market.Us => "us",
-        Market.Eu => "eu",
-        Market.Uk => "uk",
-        Market.Ca => "ca",
-        _ => throw new ArgumentOutOfRangeException(nameof(market)),
-    };
+    public static string Of(Market market) => market.Id;
 }

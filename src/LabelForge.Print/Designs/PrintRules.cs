@@ -30,20 +30,19 @@ internal sealed record PrintRules
 
     public static PrintRules For(Market market, DateOnly on)
     {
-        LawEntry? Of(string id) => LawBook.Shipped.Entries.Any(e => e.Id == id && e.HoldsOn(on)) ? LawBook.Shipped.Get(id, on) : null;
-        var code = MarketText.Of(market);
+        var rules = market.On(on);
         return new PrintRules
         {
-            BottomShare = Of($"net-quantity.bottom-of-panel.{code}"),
-            BottomExempt = Of($"net-quantity.bottom-of-panel-exempt.{code}"),
-            ClearAboveBelow = Of($"net-quantity.clear-above-below.{code}"),
-            ClearBeside = Of($"net-quantity.clear-beside.{code}"),
-            Proportion = Of($"net-quantity.letter-proportion.{code}"),
-            IdentityShare = Of($"identity.share-of-largest.{code}"),
-            IdentityWeight = Of($"identity.weight.{code}"),
-            NetQuantityWeight = Of($"net-quantity.weight.{code}"),
-            Contrast = LawBook.Shipped.Get($"print.contrast.{code}", on),
-            SafeMargin = LawBook.Shipped.Get($"print.safe-margin.{code}", on),
+            BottomShare = rules.FigureIfAny("net-quantity.bottom-of-panel"),
+            BottomExempt = rules.FigureIfAny("net-quantity.bottom-of-panel-exempt"),
+            ClearAboveBelow = rules.FigureIfAny("net-quantity.clear-above-below"),
+            ClearBeside = rules.FigureIfAny("net-quantity.clear-beside"),
+            Proportion = rules.FigureIfAny("net-quantity.letter-proportion"),
+            IdentityShare = rules.FigureIfAny("identity.share-of-largest"),
+            IdentityWeight = rules.FigureIfAny("identity.weight"),
+            NetQuantityWeight = rules.FigureIfAny("net-quantity.weight"),
+            Contrast = rules.Figure("print.contrast"),
+            SafeMargin = rules.Figure("print.safe-margin"),
         };
     }
 }

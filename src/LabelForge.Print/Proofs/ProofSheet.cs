@@ -28,7 +28,7 @@ public static class ProofSheet
     /// <exception cref="InputException">The file cannot be written.</exception>
     public static void WritePdf(string path, LabelLayout label, Market market, DateOnly on, DocumentInfo info)
     {
-        var (width, height) = market is Market.Us or Market.Ca ? (Length.FromInches(8.5m), Length.FromInches(11m)) : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
+        var (width, height) = market.Ways.Paper == "letter" ? (Length.FromInches(8.5m), Length.FromInches(11m)) : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
         var pages = Pages(new ProofPages(width, height), label, market, on, info);
         AtomicFile.Write(path, stream =>
         {

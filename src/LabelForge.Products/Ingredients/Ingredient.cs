@@ -42,13 +42,7 @@ public sealed record Ingredient(
     public string Key => IsColourant && ColourIndex.Length == 1 ? $"{Us} ({ColourIndex[0]})" : Us;
 
     /// <summary>The name a label in this market carries.</summary>
-    public string NameIn(Market market) => market switch
-    {
-        Market.Us => Us,
-        Market.Eu or Market.Uk => Eu,
-        Market.Ca => Canada ?? Eu,
-        _ => throw new ArgumentOutOfRangeException(nameof(market)),
-    };
+    public string NameIn(Market market) => IngredientNaming.Of(market).NameOf(this);
 
     /// <summary>Every name it answers to in full; letter case and repeats aside.</summary>
     public IEnumerable<string> Names =>

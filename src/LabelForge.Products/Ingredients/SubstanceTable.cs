@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Markets;
@@ -11,8 +12,7 @@ public sealed class SubstanceTable
     private static readonly string[] Heading =
         ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export"];
 
-    private static readonly Lazy<SubstanceTable> LazyEu = new(() => Ship("eu-annexes"));
-    private static readonly Lazy<SubstanceTable> LazyUs = new(() => Ship("us-restricted"));
+    private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
     private readonly ILookup<string, SubstanceRule> byName;
 
     private SubstanceTable(ImmutableArray<SubstanceRule> all)
@@ -21,22 +21,11 @@ public sealed class SubstanceTable
         byName = all.SelectMany(r => r.Ingredients.Concat(r.Names).Select(n => (Name: NameText.Plain(n), Rule: r))).ToLookup(p => p.Name, p => p.Rule);
     }
 
-    /// <summary>Excerpts of Annexes II to VI of Regulation (EC) No 1223/2009.</summary>
-    public static SubstanceTable Eu => LazyEu.Value;
-
-    /// <summary>Prohibited and restricted ingredients of the United States (21 CFR 700.11 to 700.35, 250.250).</summary>
-    public static SubstanceTable Us => LazyUs.Value;
-
     /// <summary>Every row, in the order of the table.</summary>
     public ImmutableArray<SubstanceRule> All { get; }
 
-    /// <summary>The table of a market; for the United Kingdom the EU's, whose differences are not checked; null for Canada.</summary>
-    public static SubstanceTable? For(Market market) => market switch
-    {
-        Market.Us => Us,
-        Market.Eu or Market.Uk => Eu,
-        _ => null,
-    };
+    /// <summary>The table that a market names; null where none is held for it.</summary>
+    public static SubstanceTable? For(Market market) => market.Ways.Substances is { } name ? Tables.GetOrAdd(name, Ship) : null;
 
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
+using LabelForge.Markets;
 using LabelForge.Measures;
 
 namespace LabelForge.Quantities;
@@ -52,10 +53,10 @@ public sealed partial record Package
     private decimal Round => Pi * Mm("diameter") * Mm("diameter") / 4;
 
     /// <summary>The principal display panel.</summary>
-    /// <param name="on">The day to judge by.</param>
-    public Panel PrincipalPanel(DateOnly on) => Shape switch
+    /// <param name="rules">The rules of the market and the day.</param>
+    public Panel PrincipalPanel(RulesOf rules) => Shape switch
     {
-        PackageShape.Tube or PackageShape.Jar or PackageShape.Bottle => Panel.Cylinder(Sides["height"], Sides["circumference"], on),
+        PackageShape.Tube or PackageShape.Jar or PackageShape.Bottle => Panel.Cylinder(Sides["height"], Sides["circumference"], rules),
         // The top of a round package is its whole panel: 21 CFR 701.10(c).
         PackageShape.Tin => new Panel(Area.FromSquareMillimetres(Round), null, null),
         _ => Panel.Rectangle(Sides["width"], Sides["height"]),

@@ -22,14 +22,14 @@ public sealed partial record Panel(Area Area, Length? Width, Length? Height)
     public static Panel Rectangle(Length width, Length height) => new(Area.OfRectangle(width, height), width, height);
 
     /// <summary>40 percent of a cylinder's height times its circumference (21 CFR 701.10(b)).</summary>
-    public static Panel Cylinder(Length height, Length circumference, DateOnly on) =>
-        new(Part(Area.OfRectangle(height, circumference), "display-panel.cylinder-share.us", on), null, null);
+    public static Panel Cylinder(Length height, Length circumference, RulesOf rules) =>
+        new(Part(Area.OfRectangle(height, circumference), "display-panel.cylinder-share", rules), null, null);
 
     /// <summary>
     /// 40 percent of the whole surface of a container of another shape (21 CFR 701.10(c)), tops, bottoms, flanges,
     /// shoulders and necks left out.
     /// </summary>
-    public static Panel OtherShape(Area surface, DateOnly on) => new(Part(surface, "display-panel.other-share.us", on), null, null);
+    public static Panel OtherShape(Area surface, RulesOf rules) => new(Part(surface, "display-panel.other-share", rules), null, null);
 
     /// <summary>Reads a rectangular panel, width first; one unit at the end holds for both.</summary>
     public static Parsed<Panel> Parse(string text)
@@ -45,8 +45,8 @@ public sealed partial record Panel(Area Area, Length? Width, Length? Height)
             : Parsed<Panel>.Refused($"\"{text.Trim()}\" has a side that no panel has.", "Write sides above nothing and up to 10 m.");
     }
 
-    private static Area Part(Area whole, string id, DateOnly on) =>
-        Area.FromSquareMillimetres(whole.SquareMillimetres * LawBook.Shipped.Get(id, on).Figure / 100m);
+    private static Area Part(Area whole, string figure, RulesOf rules) =>
+        Area.FromSquareMillimetres(whole.SquareMillimetres * rules.Figure(figure).Figure / 100m);
 
     private static Length? Side(string figure, string unit)
     {

@@ -91,13 +91,13 @@ public sealed record Business(
         : throw node.Refuse($"\"{node.Text}\" is not a language known here.", $"Write one of: {string.Join(", ", Phrases.Languages)}.");
 
     private static ImmutableDictionary<string, string> ReadResponsible(MapNode file) =>
-        file.OptionalMap("responsible")?.OnlyKeys("The responsible persons", "us", "eu", "uk", "ca") is { } map
+        file.OptionalMap("responsible")?.OnlyKeys("The responsible persons", [.. MarketBook.Shipped.Ids]) is { } map
             ? map.Entries.ToImmutableDictionary(e => e.Key, e => map.Required(e.Key, "Name, Street 1, 1000 City, Country").Text)
             : ImmutableDictionary<string, string>.Empty;
 
     private static string ReadMarket(TextNode? node) => node is null
-        ? "us"
-        : node.Text is "us" or "eu" or "uk" or "ca" ? node.Text : throw node.Refuse($"\"{node.Text}\" is not a market known here.", "Write us, eu, uk or ca.");
+        ? MarketBook.Shipped.Ids[0]
+        : MarketBook.Shipped.Ids.Contains(node.Text) ? node.Text : throw node.Refuse($"\"{node.Text}\" is not a market known here.", $"Write {MarketBook.Shipped.Listed}.");
 
     private static BusinessRole ReadRole(TextNode? node) => node?.Text switch
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -10,7 +11,7 @@ public sealed record BusinessDraft(
     string Name, string Role, string Street, string City, string Region, string Postcode, string Country, string Phone, string Web, string Email, string Market, string Currency)
 {
     /// <summary>An empty one for a maker in the United States.</summary>
-    public static BusinessDraft Empty { get; } = new("", "maker", "", "", "", "", "US", "", "", "", "us", "USD");
+    public static BusinessDraft Empty { get; } = new("", "maker", "", "", "", "", "US", "", "", "", MarketBook.Shipped.Ids[0], "USD");
 
     /// <summary>The file's text; it can be read back at once.</summary>
     /// <exception cref="InputException">The name is missing, or something in it cannot be used.</exception>

@@ -23,7 +23,7 @@ public static class Shop
     /// <summary>Writes down a complaint; a serious one gets its last day of reporting (FD&amp;C Act, section 605(a)).</summary>
     public static Complaint Complain(RecordBook book, string? lot, string from, string what, bool serious, bool smallBusiness, DateOnly on, string by) => book.Write((ledger, context) =>
     {
-        var keep = (int)LawBook.Shipped.Get(smallBusiness ? "complaint.keep-small.us" : "complaint.keep.us", on).Figure;
+        var keep = (int)InAnyMarket(smallBusiness ? "complaint.keep-small" : "complaint.keep", on).Max();
         var complaint = new Complaint
         {
             On = on,
@@ -41,7 +41,11 @@ public static class Shop
 
     /// <summary>The last day to report a serious adverse event (FD&amp;C Act, section 605(a)).</summary>
     /// <param name="told">The day the maker was told.</param>
-    public static DateOnly LastDayToReport(DateOnly told) => BusinessDays.After(told, (int)LawBook.Shipped.Get("complaint.report.us", told).Figure);
+    public static DateOnly LastDayToReport(DateOnly told) => BusinessDays.After(told, (int)InAnyMarket("complaint.report", told).Min());
+
+    // The books do not know where a piece is sold on: the strictest of the markets known holds.
+    private static IEnumerable<decimal> InAnyMarket(string figure, DateOnly on) =>
+        MarketBook.Shipped.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
 
     /// <summary>Writes down pieces of a lot thrown away or taken back.</summary>
     public static Disposal DisposePieces(RecordBook book, string lot, int pieces, string reason, DateOnly on, string by) => book.Write((ledger, context) =>

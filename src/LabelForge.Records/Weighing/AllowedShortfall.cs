@@ -23,14 +23,14 @@ public sealed record AllowedShortfall(decimal Grams, string Source, string Known
     public static AllowedShortfall At(Market market, Mass declared, MeasureSystem system)
     {
         var rows = Table(market);
-        var pounds = system == MeasureSystem.Customary && market == Market.Us;
+        var pounds = system == MeasureSystem.Customary && rows[0]["up to lb"].Length > 0;
         var measure = pounds ? declared.Grams / Mass.GramsPerPound : declared.Grams;
         var row = rows.FirstOrDefault(r => measure <= Figure(r[pounds ? "up to lb" : "up to g"]))
             ?? throw new InputException(new Problem(null, 0, $"{declared} is above the table of allowed shortfalls known here.", "Weigh packages of at most 5 kg, or look the allowance up."));
         var allowed = row["percent"].Length > 0 ? declared.Grams * Figure(row["percent"]) / 100m
             : pounds ? Figure(row["lb"]) * Mass.GramsPerPound
             : Figure(row["g"]);
-        if (market != Market.Us && row["percent"].Length > 0)
+        if (rows[0]["up to lb"].Length == 0 && row["percent"].Length > 0)
             allowed = RoundedUp(allowed, declared.Grams);
         return new AllowedShortfall(allowed, row["source"], row["known"]);
     }
@@ -38,12 +38,7 @@ public sealed record AllowedShortfall(decimal Grams, string Source, string Known
     // Annex I, 2.5: a percentage in grams is rounded up to the nearest tenth of a gram (from memory).
     private static decimal RoundedUp(decimal grams, decimal declared) => declared > 1000m ? Math.Ceiling(grams) : Math.Ceiling(grams * 10m) / 10m;
 
-    private static IReadOnlyList<DataLine> Table(Market market) => market switch
-    {
-        Market.Us => DataLine.Shipped("us-variations.csv"),
-        Market.Eu or Market.Uk => DataLine.Shipped("eu-tolerable-errors.csv"),
-        _ => throw new InputException(new Problem(null, 0, "Net contents are tested for us, eu and uk only, so far.", "Write --market us, eu or uk.")),
-    };
+    private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Shipped(NetContentTest.WayOf(market).Shortfalls + ".csv");
 
     private static decimal Figure(string text) => decimal.Parse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 }

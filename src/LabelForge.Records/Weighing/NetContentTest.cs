@@ -41,7 +41,8 @@ public sealed record NetContentTest(
         if (lotSize < sample.Count)
             throw new InputException(new Problem(null, 0, $"{sample.Count} pieces were weighed of a lot of {lotSize}.", "Write --lot-size with the number of pieces the whole lot has."));
         var allowed = AllowedShortfall.At(market, mass, declared.System);
-        var us = market == Market.Us;
+        var way = WayOf(market);
+        var us = way.Test == SamplingFactor;
         // The whole lot weighed leaves nothing to chance in the EU (Annex II, 1.3); the US table gives a factor for small lots too.
         var whole = lotSize == sample.Count && !us;
         var chance = sample.Sd is not { } sd || whole ? 0m : SampleFactor.Of(sample.Count, us ? SampleFactor.Us : SampleFactor.Eu) * sd;
@@ -53,8 +54,18 @@ public sealed record NetContentTest(
         return new NetContentTest(market, declared, sample, allowed, limit, mayBeShort,
             ShortBy(sample, mass.Grams - allowed.Grams),
             us ? [] : ShortBy(sample, mass.Grams - 2 * allowed.Grams),
-            us ? "NIST Handbook 133, Category A: Tables 2-1 and 2-5" : market == Market.Eu ? "Directive 76/211/EEC, Annexes I and II" : "Weights and Measures (Packaged Goods) Regulations 2006 (SI 2006/659), which took over Directive 76/211/EEC");
+            way.By);
     }
+
+    // The way of NIST Handbook 133: no package may be far short by a rule of its own, and one alone has no average.
+    private const string SamplingFactor = "sampling-factor";
+
+    /// <summary>How a market tests net contents.</summary>
+    /// <exception cref="InputException">That is not known here.</exception>
+    internal static WeighingWay WayOf(Market market) => market.Ways.Weighing
+        ?? throw new InputException(new Problem(null, 0,
+            $"How net contents are tested in {market.Name} is not known here.",
+            $"Write --market {string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))}."));
 
     private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) => [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
 }

@@ -22,10 +22,7 @@ public static class SampleNotes
         var middle = sample.Pieces.Select(p => p.Net.Grams).Order().ElementAt(sample.Count / 2);
         foreach (var odd in sample.Pieces.Where(p => p.Net.Grams > 2 * middle || p.Net.Grams < middle / 2).Take(5))
             notes.Add($"Line {odd.Line}: {odd.Net} is far from the others. A slip of the pen?");
-        if (test.Market == Market.Us)
-            notes.Add($"The allowed shortfall stands in {test.Allowed.Source}; this entry: {test.Allowed.Known}. Soap that still dries gets lighter: weigh it at the age it is sold (labelforge dry).");
-        else
-            notes.Add($"The allowed shortfall stands in {test.Allowed.Source}; this entry: {test.Allowed.Known}.");
+        notes.Add($"The allowed shortfall stands in {test.Allowed.Source}; this entry: {test.Allowed.Known}.{(NetContentTest.WayOf(test.Market).Note is { } note ? " " + note : "")}");
         return notes.ToImmutable();
     }
 }

@@ -27,7 +27,7 @@ public sealed record SamplePlan(int LotSize, int Sample, int MayBeShort, string 
         return filled is null ? 0 : Short(filled["may be short"], sample);
     }
 
-    private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Shipped(market == Market.Us ? "us-samples.csv" : "eu-samples.csv");
+    private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Shipped(NetContentTest.WayOf(market).Samples + ".csv");
 
     private static int Short(string text, int sample) => text.EndsWith('%')
         ? (int)Math.Floor(decimal.Parse(text.TrimEnd('%'), CultureInfo.InvariantCulture) * sample / 100m)

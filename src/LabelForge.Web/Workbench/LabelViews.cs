@@ -46,7 +46,7 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
         var recipe = RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"));
         if (wish.Variant is { } variant)
             recipe = recipe.Variant(variant);
-        var market = wish.Market ?? MarketText.Parse(workshop.Business.Market).Value;
+        var market = wish.Market ?? MarketText.Parse(workshop.Business.Market).OrRefuse();
         changes = [];
         // The books are opened and read whole: not at each keystroke for a lot that nobody has begun.
         if (wish is { IsBegun: true, Lot: { } lot })

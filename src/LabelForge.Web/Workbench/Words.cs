@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Web.Workbench;
@@ -7,7 +8,7 @@ internal static class Words
 {
     /// <summary>Markets.</summary>
     public static IReadOnlyList<(string Id, string Name)> Markets { get; } =
-        [("us", "United States"), ("eu", "European Union"), ("uk", "United Kingdom"), ("ca", "Canada")];
+        [.. MarketBook.Shipped.All.Select(m => (m.Id, m.Name.StartsWith("the ", StringComparison.Ordinal) ? m.Name[4..] : m.Name))];
 
     /// <summary>What a material is bought as.</summary>
     public static IReadOnlyList<(string Id, string Name)> Kinds { get; } =

@@ -71,7 +71,7 @@ public sealed class DrawnElsewhereTests(ITestOutputHelper output)
             SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
             var facts = LabelJudgement.Of(LabelReading.Of(text, IngredientDictionary.Shipped), null, soldAs, null, On);
             return new(Path.GetFileName(pdf), name[1], head["seeded"] == "none" ? new HashSet<string>() : head["seeded"].Split(", ").ToHashSet(), text,
-                LabelCheck.Run(facts, MarketText.Parse(head.GetValueOrDefault("market", "us")).Value).Findings);
+                LabelCheck.Run(facts, MarketText.Parse(head.GetValueOrDefault("market", "us")).OrRefuse()).Findings);
         }
     }
 }

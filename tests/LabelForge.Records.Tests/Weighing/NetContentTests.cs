@@ -52,32 +52,32 @@ public class NetContentTests
         Assert.Equal(error, AllowedShortfall.At(Market.Eu, Mass.FromGrams(declared), MeasureSystem.Metric).Grams);
 
     [Theory]
-    [InlineData(Market.Us)]
-    [InlineData(Market.Eu)]
-    public void A_heavier_package_never_gets_a_smaller_allowance(Market market)
+    [InlineData("us")]
+    [InlineData("eu")]
+    public void A_heavier_package_never_gets_a_smaller_allowance(string market)
     {
         var before = 0m;
         for (var grams = 1m; grams <= 5000m; grams += 1m)
         {
-            var allowed = AllowedShortfall.At(market, Mass.FromGrams(grams), MeasureSystem.Metric).Grams;
+            var allowed = AllowedShortfall.At(Market.Named(market), Mass.FromGrams(grams), MeasureSystem.Metric).Grams;
             Assert.True(allowed >= before - 0.2m, $"{grams} g");
             before = allowed;
         }
     }
 
     [Theory]
-    [InlineData(Market.Us, 1, 1, 0)]
-    [InlineData(Market.Us, 11, 11, 0)]
-    [InlineData(Market.Us, 12, 12, 0)]
-    [InlineData(Market.Us, 251, 24, 0)]
-    [InlineData(Market.Us, 3201, 48, 1)]
-    [InlineData(Market.Eu, 50, 50, 1)]
-    [InlineData(Market.Eu, 100, 30, 1)]
-    [InlineData(Market.Eu, 501, 50, 2)]
-    [InlineData(Market.Uk, 3201, 80, 3)]
-    public void Sampling_plans(Market market, int lot, int sample, int mayBeShort)
+    [InlineData("us", 1, 1, 0)]
+    [InlineData("us", 11, 11, 0)]
+    [InlineData("us", 12, 12, 0)]
+    [InlineData("us", 251, 24, 0)]
+    [InlineData("us", 3201, 48, 1)]
+    [InlineData("eu", 50, 50, 1)]
+    [InlineData("eu", 100, 30, 1)]
+    [InlineData("eu", 501, 50, 2)]
+    [InlineData("uk", 3201, 80, 3)]
+    public void Sampling_plans(string market, int lot, int sample, int mayBeShort)
     {
-        var plan = SamplePlan.For(market, lot);
+        var plan = SamplePlan.For(Market.Named(market), lot);
         Assert.Equal((sample, mayBeShort), (plan.Sample, plan.MayBeShort));
     }
 
@@ -140,7 +140,7 @@ public class NetContentTests
 
     [Fact]
     public void What_the_weights_support_passes_its_own_test_and_never_exceeds_the_average() =>
-        Gen.Select(Gen.Int[100, 60000].Array[2, 60], Gen.Int[0, 2].Select(i => (Market)i)).Sample((hundredths, market) =>
+        Gen.Select(Gen.Int[100, 60000].Array[2, 60], Gen.Int[0, 2].Select(i => new[] { Market.Us, Market.Eu, Market.Uk }[i])).Sample((hundredths, market) =>
         {
             var centre = hundredths[0] / 100m + 20m;
             var sample = Of([.. hundredths.Select(h => Math.Round(centre * (0.9m + h % 200 / 1000m), 2))]);

@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Quantities;
@@ -63,7 +64,7 @@ public sealed class NetQuantityReadingTests
             foreach (var unit in new[] { "g", "mL", "oz", "fl oz" })
             {
                 var amount = NetAmount.Parse($"{written} {unit}").Value!;
-                var statement = NetQuantityStatement.For(LabelForge.Markets.Market.Us, amount, new DateOnly(2026, 11, 25)).Statement;
+                var statement = NetQuantityStatement.For(MarketBook.Shipped.Usual, amount, new DateOnly(2026, 11, 25)).Statement;
                 var read = Assert.Single(NetQuantityReader.Read(statement));
                 Assert.True(QuantityAgreement.Between(read.In(MeasureSystem.Customary)!, read.In(MeasureSystem.Metric)!) != Agreement.Disagree, $"{amount}: {statement}");
             }

@@ -11,5 +11,5 @@ public sealed class RuleListTests
 
     [Fact]
     public void Every_rule_names_a_source_and_a_severity_and_something_to_do() =>
-        Assert.All(RuleBook.Everything.SelectMany(b => b.Book.All), r => Assert.False(string.IsNullOrWhiteSpace(r.Source) || string.IsNullOrWhiteSpace(r.Fix) || r.LastChecked < r.InForceFrom));
+        Assert.All(RuleList.Sections().SelectMany(s => s.Rules), r => Assert.False(string.IsNullOrWhiteSpace(r.Source) || string.IsNullOrWhiteSpace(r.Fix) || r.LastChecked < r.InForceFrom));
 }

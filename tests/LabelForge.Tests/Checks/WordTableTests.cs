@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 using LabelForge.Recipes;
@@ -62,5 +63,5 @@ public sealed class WordTableTests
         Assert.InRange(Innocent.Length, Drugs.Length - 5, Drugs.Length + 5);
     }
 
-    private static string[] Rules(string text) => [.. WordCheck.Find(text, [], SoldAs.Cosmetic, "x").Select(f => f.Rule)];
+    private static string[] Rules(string text) => [.. WordCheck.Find(text, [], SoldAs.Cosmetic, "x", MarketBook.Shipped.Usual).Select(f => f.Rule)];
 }

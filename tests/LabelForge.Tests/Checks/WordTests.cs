@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 using LabelForge.Recipes;
@@ -8,7 +9,7 @@ namespace LabelForge.Tests.Checks;
 public sealed class WordTests
 {
     private static string[] Rules(string text, string ingredients = "", SoldAs? soldAs = SoldAs.Cosmetic) =>
-        [.. WordCheck.Find(text, [.. ingredients.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(n => (n, IngredientDictionary.Shipped.Find(n)))], soldAs, "x").Select(f => f.Rule)];
+        [.. WordCheck.Find(text, [.. ingredients.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(n => (n, IngredientDictionary.Shipped.Find(n)))], soldAs, "x", MarketBook.Shipped.Usual).Select(f => f.Rule)];
 
     [Theory]
     [InlineData("Treats eczema")]

@@ -30,7 +30,7 @@ public class AllergenDateTests
     [InlineData("ca", "2028-08-01", "2020-01-01", AllergenList.Extended)]
     public void The_list_in_force_turns_on_the_day_and_on_how_long_the_product_has_been_sold(string market, string on, string? since, AllergenList list)
     {
-        var rule = AllergenRule.For(MarketText.Parse(market).Value, Kind("soap-bar"), Day(on), since is null ? null : Day(since));
+        var rule = AllergenRule.For(Market.Named(market), Kind("soap-bar"), Day(on), since is null ? null : Day(since));
         Assert.Equal(list, rule!.List);
     }
 

@@ -27,7 +27,7 @@ public class DeclarationProperties
                 bench.Material($"m{i}", "additive", uses[i].Name);
             bench.Recipe("soap-bar", "", [.. uses.Select((u, i) => ($"m{i}", FormattableString.Invariant($"{u.Grams} g")))]);
             var total = uses.Sum(u => u.Grams);
-            foreach (var market in Enum.GetValues<Market>())
+            foreach (var market in MarketBook.Shipped.All)
             {
                 var declared = bench.Declare(market).Ingredients;
                 var weight = uses.ToDictionary(u => IngredientDictionary.Shipped.Find(u.Name)!.NameIn(market), u => u.Grams / total * 100);
@@ -68,9 +68,9 @@ public class DeclarationProperties
         var lost = new List<string>();
         foreach (var entry in IngredientDictionary.Shipped.Entries)
         {
-            foreach (var (market, style) in Enum.GetValues<Market>().SelectMany(m => new[] { (m, NameStyle.Market), (m, NameStyle.Dual) }))
+            foreach (var (market, style) in MarketBook.Shipped.All.SelectMany(m => new[] { (m, NameStyle.Market), (m, NameStyle.Dual) }))
             {
-                var name = new LabelNames(market, style, []).Of(entry.Key);
+                var name = new LabelNames(market, style, market.On(new DateOnly(2026, 11, 25)).FigureIfAny("ingredients.nano") is not null, []).Of(entry.Key);
                 var read = IngredientDictionary.Shipped.Find(name);
                 // Colours that share a number or a name are told apart only together: CI 15850 is Red 6 and Red 7.
                 if (read != entry && !(read is { IsColourant: true } && (read.Eu == entry.Eu || read.Us == entry.Us)))

@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Ingredients;
 
 namespace LabelForge.Tests.Ingredients;
@@ -86,5 +87,5 @@ public class DictionaryInvariantTests
     [InlineData("Ovum/Egg/Oeuf")]
     [InlineData("Adeps Suillus/Lard/Saindoux")]
     public void The_schedule_s_names_are_those_of_a_canadian_label(string name) =>
-        Assert.Equal(name, Dictionary.Find(name)!.NameIn(LabelForge.Markets.Market.Ca));
+        Assert.Equal(name, Dictionary.Find(name)!.NameIn(MarketText.Parse("ca").OrRefuse()));
 }

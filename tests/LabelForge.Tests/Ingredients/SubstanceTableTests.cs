@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using System.Text.RegularExpressions;
 using LabelForge.Ingredients;
 using LabelForge.Measures;
@@ -7,7 +8,7 @@ namespace LabelForge.Tests.Ingredients;
 /// <summary>The excerpts of the annexes against the European Commission's own exports (CosIng, December 2025 and February 2024).</summary>
 public partial class SubstanceTableTests
 {
-    private static readonly SubstanceTable Eu = SubstanceTable.Eu;
+    private static readonly SubstanceTable Eu = SubstanceTable.For(Market.Eu)!;
 
     private static readonly Dictionary<string, string> Files = new()
     {
@@ -104,7 +105,7 @@ public partial class SubstanceTableTests
     [InlineData("Hexachlorophene", "21 CFR 250.250")]
     public void A_substance_restricted_in_the_united_states_is_found_by_its_name(string name, string paragraph)
     {
-        var rules = SubstanceTable.Us.Of(name, IngredientDictionary.Shipped.Find(name)).ToArray();
+        var rules = SubstanceTable.For(Market.Us)!.Of(name, IngredientDictionary.Shipped.Find(name)).ToArray();
         Assert.NotEmpty(rules);
         Assert.All(rules, r => Assert.StartsWith(paragraph, r.Citation, StringComparison.Ordinal));
     }

@@ -7,7 +7,6 @@ public class LawBookTests
 {
     private const string Whole = """
         - id: letters.height
-          markets: [us]
           what: Least height of letters
           value: 0.0625 in
           citation: 21 CFR 701.3(b)
@@ -18,7 +17,6 @@ public class LawBookTests
         """;
 
     [Theory]
-    [InlineData("markets")]
     [InlineData("what")]
     [InlineData("value")]
     [InlineData("citation")]
@@ -36,14 +34,13 @@ public class LawBookTests
     }
 
     [Theory]
-    [InlineData("citation: 21 CFR 701.3(b)", "citation:", 5)]
-    [InlineData("1974-03-15\n  published", "15 March 1974\n  published", 6)]
-    [InlineData("0.0625 in", "0.0625", 4)]
-    [InlineData("0.0625 in", "a sixteenth in", 4)]
-    [InlineData("markets: [us]", "markets: [fr]", 2)]
-    [InlineData("from memory: true", "from memory: perhaps", 9)]
-    [InlineData("from memory: true", "from memory: true\n  untill: 2030-01-01", 10)]
-    [InlineData("from memory: true", "from memory: true\n  until: 1970-01-01", 10)]
+    [InlineData("citation: 21 CFR 701.3(b)", "citation:", 4)]
+    [InlineData("1974-03-15\n  published", "15 March 1974\n  published", 5)]
+    [InlineData("0.0625 in", "0.0625", 3)]
+    [InlineData("0.0625 in", "a sixteenth in", 3)]
+    [InlineData("from memory: true", "from memory: perhaps", 8)]
+    [InlineData("from memory: true", "from memory: true\n  untill: 2030-01-01", 9)]
+    [InlineData("from memory: true", "from memory: true\n  until: 1970-01-01", 9)]
     public void A_malformed_entry_is_refused_at_its_line(string from, string to, int line)
     {
         var refused = Assert.Throws<InputException>(() => LawBook.Read("law.yaml", Whole.Replace(from, to, StringComparison.Ordinal)));
@@ -65,46 +62,42 @@ public class LawBookTests
 
     /// <summary>Regulation (EU) 2023/1545: from 31 July 2026 for new products, from 31 July 2028 for those on the market; the UK keeps the shorter list.</summary>
     [Theory]
-    [InlineData("allergens.list-new-products.eu", "2026-07-30", "short")]
-    [InlineData("allergens.list-new-products.eu", "2026-07-31", "extended")]
-    [InlineData("allergens.list-on-market.eu", "2028-07-30", "short")]
-    [InlineData("allergens.list-on-market.eu", "2028-07-31", "extended")]
-    [InlineData("allergens.list-new-products.uk", "2026-07-31", "short")]
-    public void Old_and_new_allergen_lists_answer_on_both_sides_of_their_date(string id, string on, string list) =>
-        Assert.Equal(list, LawBook.Shipped.Get(id, DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture)).Word);
+    [InlineData("eu", "allergens.list-new-products", "2026-07-30", "short")]
+    [InlineData("eu", "allergens.list-new-products", "2026-07-31", "extended")]
+    [InlineData("eu", "allergens.list-on-market", "2028-07-30", "short")]
+    [InlineData("eu", "allergens.list-on-market", "2028-07-31", "extended")]
+    [InlineData("uk", "allergens.list-new-products", "2026-07-31", "short")]
+    public void Old_and_new_allergen_lists_answer_on_both_sides_of_their_date(string market, string id, string on, string list) =>
+        Assert.Equal(list, Market.Named(market).On(DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture)).Figure(id).Word);
 
     [Fact]
     public void A_day_before_any_known_law_is_refused_and_an_unknown_name_is_a_mistake_of_the_program()
     {
-        var refused = Assert.Throws<InputException>(() => LawBook.Shipped.Get("warnings.letter-height.us", new DateOnly(1975, 3, 2)));
+        var refused = Assert.Throws<InputException>(() => Market.Us.On(new DateOnly(1975, 3, 2)).Figure("warnings.letter-height"));
         Assert.Contains("1975-03-03", refused.Message, StringComparison.Ordinal);
-        Assert.Throws<KeyNotFoundException>(() => LawBook.Shipped.Get("no.such.provision", new DateOnly(2026, 1, 1)));
+        Assert.Throws<KeyNotFoundException>(() => Market.Us.On(new DateOnly(2026, 1, 1)).Figure("no.such.provision"));
     }
 
     [Theory]
-    [InlineData("ingredients.letter-height.us", 1.5875)]       // 1/16 in, 21 CFR 701.3(b)
-    [InlineData("ingredients.letter-height-small.us", 0.79375)] // 1/32 in, 21 CFR 701.3(p)
-    [InlineData("warnings.letter-height.us", 1.5875)]          // 1/16 in, 21 CFR 740.2(b)
-    public void Letter_heights_are_read_as_lengths(string id, double millimetres) =>
-        Assert.Equal((decimal)millimetres, LawBook.Shipped.Get(id, new DateOnly(2026, 11, 25)).Length.Millimetres);
+    [InlineData("us", "ingredients.letter-height", 1.5875)]       // 1/16 in, 21 CFR 701.3(b)
+    [InlineData("us", "ingredients.letter-height-small", 0.79375)] // 1/32 in, 21 CFR 701.3(p)
+    [InlineData("us", "warnings.letter-height", 1.5875)]          // 1/16 in, 21 CFR 740.2(b)
+    public void Letter_heights_are_read_as_lengths(string market, string id, double millimetres) =>
+        Assert.Equal((decimal)millimetres, Market.Named(market).On(new DateOnly(2026, 11, 25)).Figure(id).Length.Millimetres);
 
     [Theory]
-    [InlineData("net-quantity.bottom-of-panel.us", 30, "21 CFR 701.13(f)")]
-    [InlineData("net-quantity.bottom-of-panel-exempt.us", 5, "21 CFR 701.13(f)")]
-    [InlineData("net-quantity.letter-proportion.us", 3, "21 CFR 701.13(h)(1)")]
-    [InlineData("ingredients.one-percent-line.us", 1, "21 CFR 701.3(f)(2)")]
-    [InlineData("ingredients.small-package-below.us", 12, "21 CFR 701.3(p)")]
-    public void Figures_come_with_the_paragraph_that_sets_them(string id, int figure, string citation)
+    [InlineData("us", "net-quantity.bottom-of-panel", 30, "21 CFR 701.13(f)")]
+    [InlineData("us", "net-quantity.bottom-of-panel-exempt", 5, "21 CFR 701.13(f)")]
+    [InlineData("us", "net-quantity.letter-proportion", 3, "21 CFR 701.13(h)(1)")]
+    [InlineData("us", "ingredients.one-percent-line", 1, "21 CFR 701.3(f)(2)")]
+    [InlineData("us", "ingredients.small-package-below", 12, "21 CFR 701.3(p)")]
+    public void Figures_come_with_the_paragraph_that_sets_them(string market, string id, int figure, string citation)
     {
-        var entry = LawBook.Shipped.Get(id, new DateOnly(2026, 11, 25));
+        var entry = Market.Named(market).On(new DateOnly(2026, 11, 25)).Figure(id);
         Assert.Equal((figure, citation), (entry.Figure, entry.Citation));
     }
 
     [Fact]
-    public void Every_shipped_entry_names_the_market_that_its_id_ends_with_and_was_published_before_it_was_checked() =>
-        Assert.All(LawBook.Shipped.Entries, e =>
-        {
-            Assert.Equal([e.Id[(e.Id.LastIndexOf('.') + 1)..]], e.Markets.Select(MarketText.Of));
-            Assert.True(e.Published <= e.LastChecked, e.Id);
-        });
+    public void Every_shipped_entry_was_published_before_it_was_checked() =>
+        Assert.All(MarketBook.Shipped.All.SelectMany(m => m.Figures.Entries), e => Assert.True(e.Published <= e.LastChecked, e.Id));
 }

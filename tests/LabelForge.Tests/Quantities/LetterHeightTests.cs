@@ -62,8 +62,8 @@ public class LetterHeightTests
     }
 
     [Theory]
-    [InlineData(Market.Us)]
-    [InlineData(Market.Ca)]
-    public void No_height_is_named_where_it_turns_on_a_panel_that_is_not_known(Market market) =>
-        Assert.Null(LetterHeight.Least(market, Bar, null, Day));
+    [InlineData("us")]
+    [InlineData("ca")]
+    public void No_height_is_named_where_it_turns_on_a_panel_that_is_not_known(string market) =>
+        Assert.Null(LetterHeight.Least(Market.Named(market), Bar, null, Day));
 }

@@ -57,18 +57,18 @@ public class NetQuantityStatementTests
         Assert.Equal("Net Wt 24 oz (1 lb 8 oz) 680 g", NetQuantityStatement.For(Market.Us, NetAmount.Parse("24 oz").Value!, Day).Statement);
 
     [Theory]
-    [InlineData(Market.Ca, "113 g", "113 g")]
-    [InlineData(Market.Ca, "4 oz", "113 g")]
-    [InlineData(Market.Ca, "1134 g", "1.13 kg")]   // three figures are law there: CPLR ss. 25 and 26
-    [InlineData(Market.Ca, "250 mL", "250 mL")]
-    [InlineData(Market.Eu, "113 g", "113 g")]
-    [InlineData(Market.Eu, "250 ml", "250 ml")]
-    [InlineData(Market.Eu, "1134 g", "1.134 kg")]
-    [InlineData(Market.Eu, "4.25 g", "4.25 g")]
-    [InlineData(Market.Uk, "1.5 L", "1.5 L")]
-    public void Markets_outside_the_us_state_the_metric_quantity_alone(Market market, string amount, string statement)
+    [InlineData("ca", "113 g", "113 g")]
+    [InlineData("ca", "4 oz", "113 g")]
+    [InlineData("ca", "1134 g", "1.13 kg")]   // three figures are law there: CPLR ss. 25 and 26
+    [InlineData("ca", "250 mL", "250 mL")]
+    [InlineData("eu", "113 g", "113 g")]
+    [InlineData("eu", "250 ml", "250 ml")]
+    [InlineData("eu", "1134 g", "1.134 kg")]
+    [InlineData("eu", "4.25 g", "4.25 g")]
+    [InlineData("uk", "1.5 L", "1.5 L")]
+    public void Markets_outside_the_us_state_the_metric_quantity_alone(string market, string amount, string statement)
     {
-        var quantity = NetQuantityStatement.For(market, NetAmount.Parse(amount).Value!, Day);
+        var quantity = NetQuantityStatement.For(Market.Named(market), NetAmount.Parse(amount).Value!, Day);
         Assert.Equal((statement, statement, null), (quantity.Statement, quantity.Metric, quantity.Customary));
     }
 

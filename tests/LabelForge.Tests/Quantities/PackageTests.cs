@@ -21,7 +21,7 @@ public class PackageTests
     public void Panel_and_surface_come_from_the_packages_size(string shape, string size, double panel, double surface)
     {
         var package = Package.Parse(shape, size).Value!;
-        Assert.Equal(panel, (double)package.PrincipalPanel(Day).Area.SquareInches, 0.001);
+        Assert.Equal(panel, (double)package.PrincipalPanel(Market.Us.On(Day)).Area.SquareInches, 0.001);
         Assert.Equal(surface, (double)package.LabellingSurface.SquareInches, 0.001);
     }
 
@@ -34,7 +34,7 @@ public class PackageTests
     public void The_floors_of_letters_come_from_the_package(string shape, string size, double net, double ingredients)
     {
         var package = Package.Parse(shape, size).Value!;
-        var floors = LetterFloors.For(Market.Us, FourOunces, package.PrincipalPanel(Day), package, Day);
+        var floors = LetterFloors.For(Market.Us, FourOunces, package.PrincipalPanel(Market.Us.On(Day)), package, Day);
         Assert.Equal((decimal)net, floors.NetQuantity.Height.Inches);
         Assert.Equal((decimal)ingredients, floors.Ingredients.Height.Inches);
         Assert.Equal("21 CFR 701.13(i)", floors.NetQuantity.Source);
@@ -87,7 +87,7 @@ public class PackageTests
     {
         var card = Package.Parse("card", "2x3 in").Value!;
         Assert.Equal(12m, card.LabellingSurface.SquareInches);
-        Assert.Equal(0.0625m, LetterFloors.For(Market.Us, FourOunces, card.PrincipalPanel(Day), card, Day).Ingredients.Height.Inches);
+        Assert.Equal(0.0625m, LetterFloors.For(Market.Us, FourOunces, card.PrincipalPanel(Market.Us.On(Day)), card, Day).Ingredients.Height.Inches);
     }
 
     [Theory] // Regulation (EU) No 1169/2011, Article 13(2) and (3), taken over as common practice: less than 80 square centimetres.
@@ -99,7 +99,7 @@ public class PackageTests
         var card = Package.Parse("card", size).Value!;
         Assert.All([Market.Eu, Market.Uk], market =>
         {
-            var floors = LetterFloors.For(market, FourOunces, card.PrincipalPanel(Day), card, Day);
+            var floors = LetterFloors.For(market, FourOunces, card.PrincipalPanel(Market.Us.On(Day)), card, Day);
             Assert.Equal(((decimal)millimetres, (decimal)millimetres), (floors.Ingredients.Height.Millimetres, floors.Warnings.Height.Millimetres));
         });
     }

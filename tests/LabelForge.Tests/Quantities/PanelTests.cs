@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Quantities;
 
@@ -43,9 +44,9 @@ public class PanelTests
 
     [Fact]
     public void A_cylinder_shows_40_percent_of_height_times_circumference() // 21 CFR 701.10(b)
-        => Assert.Equal(14.4m, Panel.Cylinder(Length.FromInches(4m), Length.FromInches(9m), Day).Area.SquareInches);
+        => Assert.Equal(14.4m, Panel.Cylinder(Length.FromInches(4m), Length.FromInches(9m), Market.Us.On(Day)).Area.SquareInches);
 
     [Fact]
     public void Another_shape_shows_40_percent_of_its_surface() // 21 CFR 701.10(c)
-        => Assert.Equal(40m, Panel.OtherShape(Area.OfRectangle(Length.FromInches(10m), Length.FromInches(10m)), Day).Area.SquareInches);
+        => Assert.Equal(40m, Panel.OtherShape(Area.OfRectangle(Length.FromInches(10m), Length.FromInches(10m)), Market.Us.On(Day)).Area.SquareInches);
 }

@@ -72,7 +72,7 @@ public sealed class CorpusTests(ITestOutputHelper output)
             var seeded = head["seeded"] == "none" ? [] : head["seeded"].Split(", ").ToHashSet();
             SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
             var reading = LabelReading.Of(LabelText.Of(parts[1], Path.GetFileName(path)), IngredientDictionary.Shipped);
-            var market = MarketText.Parse(head.GetValueOrDefault("market", "us")).Value;
+            var market = MarketText.Parse(head.GetValueOrDefault("market", "us")).OrRefuse();
             return new(Path.GetFileName(path), seeded, reading, LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market).Findings);
         }
     }

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+
+namespace LabelForge.Markets;
+
+/// <summary>What holds in every market: the folder <c>every</c>.</summary>
+public static class EveryMarket
+{
+    private static readonly MarketFolder Folder = MarketFolder.Shipped("every");
+
+    private static readonly Lazy<ImmutableDictionary<string, Rule>> LazyRules = new(() =>
+        Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Name, f.Text)).ToImmutableDictionary(r => r.Id));
+
+    private static readonly Lazy<LawBook> LazyFigures = new(() =>
+        LawBook.Of(Folder.Read("figures").SelectMany(f => LawFile.Read(f.Name, new StringReader(f.Text), Folder.Id))));
+
+    /// <summary>The rules, by id.</summary>
+    public static ImmutableDictionary<string, Rule> Rules => LazyRules.Value;
+
+    /// <summary>The figures: common practice, where a market's law sets none.</summary>
+    public static LawBook Figures => LazyFigures.Value;
+}

@@ -1,0 +1,33 @@
+using LabelForge.Checks;
+using LabelForge.Measures;
+
+namespace LabelForge.Markets;
+
+/// <summary>The rules and figures of a market that are in force on a day. Whatever depends on the law asks here and nowhere else.</summary>
+/// <param name="market">The market.</param>
+/// <param name="day">The day to judge by.</param>
+public sealed class RulesOf(Market market, DateOnly day)
+{
+    /// <summary>The market.</summary>
+    public Market Market { get; } = market;
+
+    /// <summary>The day to judge by.</summary>
+    public DateOnly Day { get; } = day;
+
+    /// <summary>The figure of a name.</summary>
+    /// <exception cref="KeyNotFoundException">The market has none of that name: a mistake in the program or in the folder.</exception>
+    /// <exception cref="InputException">The market has it, and no version of it that is known held on that day.</exception>
+    public LawEntry Figure(string id) => (Market.Figures.Has(id) ? Market.Figures : EveryMarket.Figures).Get(id, Day);
+
+    /// <summary>The figure of a name; null where the market has none, or none in force on that day.</summary>
+    public LawEntry? FigureIfAny(string id) => Market.Figures.Find(id, Day) ?? EveryMarket.Figures.Find(id, Day);
+
+    /// <summary>The rule of an id; null where the market has none, or none in force on that day.</summary>
+    public Rule? Rule(string id) => Market.RuleOf(id) is { } rule && rule.HoldsOn(Day) ? rule : null;
+
+    /// <summary>A finding by a rule, or nothing where the market has no such rule in force on that day.</summary>
+    /// <param name="id">The rule's id.</param>
+    /// <param name="where">Where it was found.</param>
+    /// <param name="arguments">What fills the places of its sentences.</param>
+    public IEnumerable<Finding> Find(string id, string where, params object[] arguments) => Rule(id) is { } rule ? [rule.Find(where, arguments)] : [];
+}

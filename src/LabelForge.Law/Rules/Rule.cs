@@ -1,0 +1,25 @@
+using System.Collections.Immutable;
+using System.Globalization;
+
+namespace LabelForge.Checks;
+
+/// <summary>One rule of a market, as data. An id of the form <c>rule/case</c> is a case of a rule with words or weight of its own.</summary>
+public sealed record Rule(string Id, Severity Severity, string Message, string Fix, string Source, DateOnly InForceFrom, DateOnly LastChecked)
+{
+    /// <summary>The rule's name in findings: the id without its case.</summary>
+    public string Name => Id.Split('/')[0];
+
+    /// <summary>The last day on which it holds; null while no end is known.</summary>
+    public DateOnly? Until { get; init; }
+
+    /// <summary>Whether it holds on a day.</summary>
+    public bool HoldsOn(DateOnly day) => InForceFrom <= day && (Until is null || day <= Until);
+
+    /// <summary>The product kinds that it applies to; empty where it applies to all.</summary>
+    public ImmutableArray<string> Products { get; init; } = [];
+
+    /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
+    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where);
+
+    private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
+}

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Recipes.Files;
+
+namespace LabelForge.Checks;
+
+/// <summary>Reads a file of rules; refuses any without a source or a date.</summary>
+public static class RuleFile
+{
+    /// <summary>The rules of a file.</summary>
+    /// <param name="name">The file's name, for messages.</param>
+    /// <param name="text">Its text.</param>
+    /// <exception cref="InputException">A rule is not whole.</exception>
+    public static IEnumerable<Rule> Read(string name, string text) => ReadRules(YamlFile.ReadText(text, name));
+
+    private static IEnumerable<Rule> ReadRules(MapNode file)
+    {
+        file.OnlyKeys("A rule file", "market", "rules");
+        return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("This is not a rule.", "Write its keys and values.")));
+    }
+
+    private static Rule ReadRule(MapNode map)
+    {
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "products");
+        var severity = map.Required("severity", "must");
+        return new Rule(
+            map.Required("id", "lot.missing").Text,
+            Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave) ? grave : throw severity.Refuse($"\"{severity.Text}\" is not a severity.", "Write must, should or note."),
+            map.Required("message", "what is wrong").Text,
+            map.Required("fix", "what to do").Text,
+            map.Required("source", "21 CFR 701.3(a)").Text,
+            Date(map.Required("from", "1974-03-15")),
+            Date(map.Required("checked", "2026-11-25")))
+        {
+            Until = map.OptionalText("until") is { } until ? Date(until) : null,
+            Products = [.. map.Texts("products").Select(t => t.Text)],
+        };
+    }
+
+    private static DateOnly Date(TextNode node) => DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        ? date
+        : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: 2026-11-25");
+}
