@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
@@ -18,6 +19,31 @@ internal static class JsonOut
     };
 
     public static void Write(object value) => Console.Out.WriteLine(JsonSerializer.Serialize(value, Options));
+
+    /// <summary>
+    /// Writes the same answer for each of several products: the first one's at the top, and all of them under
+    /// <c>products</c> with their names. Where there are several, each finding says which product it is about.
+    /// </summary>
+    public static void Write(IReadOnlyList<(string Product, object Answer)> answers)
+    {
+        var all = answers.Select(a => Named(a.Product, a.Answer, answers.Count > 1)).ToArray();
+        var whole = (JsonObject)JsonSerializer.SerializeToNode(answers[0].Answer, Options)!;
+        whole["products"] = new JsonArray([.. all]);
+        Write((object)whole);
+    }
+
+    private static JsonObject Named(string product, object answer, bool isOneOfSeveral)
+    {
+        var named = new JsonObject { ["name"] = product };
+        foreach (var (key, value) in (JsonObject)JsonSerializer.SerializeToNode(answer, Options)!)
+            named[key] = value?.DeepClone();
+        if (isOneOfSeveral && named["findings"] is JsonArray findings)
+        {
+            foreach (var finding in findings.OfType<JsonObject>())
+                finding["product"] = product;
+        }
+        return named;
+    }
 
     public static object Of(Declaration declaration, Assortment? assortment = null) => new
     {

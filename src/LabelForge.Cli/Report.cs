@@ -8,7 +8,14 @@ namespace LabelForge.Cli;
 /// <summary>Answers as a person reads them.</summary>
 internal static class Report
 {
-    public static void Write(Declaration declaration, Assortment? assortment = null)
+    /// <summary>Says which of several products comes next; nothing where there is one alone.</summary>
+    public static void Heading(IReadOnlyList<Product> products, int at)
+    {
+        if (products.Count > 1)
+            Console.WriteLine($"{(at == 0 ? "" : "\n")}== {products[at].Name}{(products[at].Recipe.Item is { } item ? $" (item {item})" : "")}");
+    }
+
+    public static void Write(Declaration declaration)
     {
         Console.WriteLine(declaration.Statement);
         Console.WriteLine();
@@ -22,18 +29,13 @@ internal static class Report
             Console.WriteLine($"  {pair.First} before {pair.Second}. {pair.Ask}");
         foreach (var finding in declaration.Findings)
             Write(finding);
-        if (assortment is not null)
-            Write(assortment);
     }
 
-    private static void Write(Assortment assortment)
+    public static void Write(CommonLabel common)
     {
-        Console.WriteLine("\nThe variants:");
-        foreach (var (variant, declaration) in assortment.Variants)
-            Console.WriteLine($"  {variant.Name}{(variant.Item is { } item ? $" (item {item})" : "")}{(declaration.IsProved ? "" : $", {declaration.Unsettled.Length} pairs of its order not proved")}\n    {declaration.Statement}");
-        Console.WriteLine($"One label for all: {(assortment.Common.Declaration is null ? "no." : "yes.")} {assortment.Common.Why} [{assortment.Common.Source}]");
-        if (assortment.Common.Declaration is { } common)
-            Console.WriteLine($"    {common.Statement}");
+        Console.WriteLine($"\nOne label for all: {(common.Declaration is null ? "no." : "yes.")} {common.Why} [{common.Source}]");
+        if (common.Declaration is { } declaration)
+            Console.WriteLine($"    {declaration.Statement}");
     }
 
     public static void Write(CheckReport report)

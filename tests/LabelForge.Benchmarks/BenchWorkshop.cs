@@ -27,7 +27,7 @@ internal static class BenchWorkshop
     public static LabelJob Job()
     {
         var workshop = Workshop.Open(Folder);
-        return LabelJob.Prepare(workshop, workshop.Recipe(Recipe), Market.Us, Design, LotCode.Parse(Lot).Value, Day);
+        return LabelJob.Prepare(workshop.ProductOf(Recipe), Market.Us, Design, LotCode.Parse(Lot).Value, Day);
     }
 
     /// <summary>The laid-out label.</summary>

@@ -62,7 +62,7 @@ public sealed class ProofTests : IDisposable
     private PdfDocument Written(LabelLayout label, Market market)
     {
         var path = Path.Combine(_folder, "proof.pdf");
-        ProofSheet.WritePdf(path, label, market, new DateOnly(2026, 11, 25), Samples.Info);
+        ProofSheet.WritePdf(path, [label], market, new DateOnly(2026, 11, 25), Samples.Info);
         return PdfDocument.Open(path);
     }
 }

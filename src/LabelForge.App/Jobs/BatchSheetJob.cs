@@ -19,9 +19,11 @@ public static class BatchSheetJob
     /// <param name="lot">The lot.</param>
     /// <param name="info">The document's title and time.</param>
     /// <param name="takeFrom">For a material's id, the lots to take it from; null where the books propose none.</param>
-    public static void Write(string path, LabelJob job, LotCode lot, DocumentInfo info, Func<string, string?>? takeFrom = null)
-    {
-        BatchSheetWriter.WritePdf(path, new BatchSheetContent
+    public static void Write(string path, LabelJob job, LotCode lot, DocumentInfo info, Func<string, string?>? takeFrom = null) =>
+        BatchSheetWriter.WritePdf(path, Content(job, lot, takeFrom), info);
+
+    /// <summary>What stands on the batch sheet.</summary>
+    public static BatchSheetContent Content(LabelJob job, LotCode lot, Func<string, string?>? takeFrom = null) => new()
         {
             Title = job.Content.ProductName,
             Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
@@ -31,8 +33,7 @@ public static class BatchSheetJob
             PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
             Cautions = BenchCautions.Of(job.Workshop, job.Batch),
             Notes = Notes(job.Workshop, job.Batch),
-        }, info);
-    }
+        };
 
     private static string? Under(string? written, string? lots) => lots is null ? written : written is null ? $"take {lots}" : $"{written}; take {lots}";
 

@@ -15,11 +15,14 @@ namespace LabelForge.Print.Jobs;
 /// <summary>The one way through, from a recipe to a laid-out label: composition, declaration, content, layout.</summary>
 public sealed record LabelJob
 {
+    /// <summary>The product: a recipe or a variant, as planned or as its lot was weighed.</summary>
+    public required Product Product { get; init; }
+
     /// <summary>The workshop.</summary>
-    public required Workshop Workshop { get; init; }
+    public Workshop Workshop => Product.Workshop;
 
     /// <summary>The batch.</summary>
-    public required BatchFormula Batch { get; init; }
+    public BatchFormula Batch => Product.Batch;
 
     /// <summary>The product's kind.</summary>
     public required ProductKind Kind { get; init; }
@@ -39,19 +42,17 @@ public sealed record LabelJob
     /// <summary>The labels that go on the same package, by their designs.</summary>
     public required ImmutableDictionary<string, Fit> Companions { get; init; }
 
-    /// <summary>Goes the whole way for a recipe.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="recipe">The recipe.</param>
+    /// <summary>Goes the whole way for a product.</summary>
+    /// <param name="product">The product.</param>
     /// <param name="market">The market.</param>
     /// <param name="design">The design's id, or null for the usual one.</param>
     /// <param name="lot">The lot, or null where there is none yet.</param>
     /// <param name="on">The date to judge by.</param>
     /// <param name="names">In whose words the ingredients are named.</param>
     /// <exception cref="InputException">Something in the workshop, or the design's id, is wrong.</exception>
-    public static LabelJob Prepare(Workshop workshop, Recipe recipe, Market market, string? design, LotCode? lot, DateOnly on, NameStyle names = NameStyle.Market)
+    public static LabelJob Prepare(Product product, Market market, string? design, LotCode? lot, DateOnly on, NameStyle names = NameStyle.Market)
     {
-        var batch = BatchFormula.Of(workshop, recipe);
-        var kind = ProductKindOf.Recipe(recipe);
+        var (workshop, recipe, batch, kind) = (product.Workshop, product.Recipe, product.Batch, product.Kind);
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on, names);
         var drawn = new DesignShelf(workshop.Folder).Load(design ?? UsualDesign.For(kind.Id).Design, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
@@ -59,8 +60,7 @@ public sealed record LabelJob
         InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
         return new LabelJob
         {
-            Workshop = workshop,
-            Batch = batch,
+            Product = product,
             Kind = kind,
             Declaration = declaration,
             Content = content,

@@ -22,9 +22,8 @@ internal static class BatchBenchVerbs
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
-            var read = workshop.Recipe(r.GetValue(recipe)!);
-            var chosen = r.GetValue(variant) is { } name ? read.Variant(name) : null;
-            read = chosen ?? read;
+            var named = r.GetValue(variant) is { } name ? $"{r.GetValue(recipe)}/{name.Trim()}" : r.GetValue(recipe)!;
+            var read = workshop.ProductOf(named).Recipe;
             if (new object?[] { r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds) }.Count(o => o is not null) > 1)
                 throw new InputException(new Problem(null, 0, "Pieces, a mass and moulds each set the size of the batch.", "Keep one of --pieces, --mass and --moulds."));
             var batch = r.GetValue(pieces) is { } count ? BatchSize.ToPieces(workshop, read, count)
@@ -34,7 +33,7 @@ internal static class BatchBenchVerbs
             var (book, on) = (BookOptions.Book(workshop), options.On(r));
             var ledger = book.Read();
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on).ToString();
-            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on), chosen?.Name), code, on, options.By(r), options.Note(r));
+            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
             var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
             if (options.Json(r))
                 JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = ledger.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
@@ -150,7 +149,7 @@ internal static class BatchBenchVerbs
     {
         try
         {
-            return WeighedLabel.Of(workshop, workshop.Recipe(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Changes;
+            return LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Weighed!.Changes;
         }
         catch (InputException e)
         {

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Print.Bench;
 using LabelForge.Print.Jobs;
 
 namespace LabelForge.Cli.Verbs;
@@ -17,8 +18,8 @@ internal static class BatchVerb
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (job, lot, on) = inputs.Prepare(r);
-            BatchSheetJob.Write(r.GetValue(output)!, job, lot, PrintInputs.Info(job, lot, on), BatchBenchVerbs.TakeFrom(job, on));
+            var (jobs, lot, on) = inputs.Prepare(r);
+            BatchSheetWriter.WritePdf(r.GetValue(output)!, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)))], PrintInputs.Info(jobs, lot, on));
             return Exit.Done;
         }));
         return verb;

@@ -39,10 +39,11 @@ internal static class CheckVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             var date = Shared.Date(r.GetValue(on));
-            var report = LabelInput.IsLabel(r.GetValue(file)!)
-                ? Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, r.GetValue(output))
-                : OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, r.GetValue(output));
-            if (r.GetValue(format) == "json")
+            var json = r.GetValue(format) == "json";
+            if (!LabelInput.IsLabel(r.GetValue(file)!))
+                return OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, r.GetValue(output), json);
+            var report = Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, r.GetValue(output));
+            if (json)
                 JsonOut.Write(JsonOut.Of(report));
             else
                 Report.Write(report);
@@ -51,17 +52,30 @@ internal static class CheckVerb
         return verb;
     }
 
-    private static CheckReport OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output)
+    private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output, bool json)
     {
-        var (opened, read) = Shared.Open(file, workshop, variant);
-        var where = Shared.Need(MarketText.Parse(market ?? opened.Business.Market));
+        var products = Shared.Products(file, workshop, variant);
+        var where = Shared.Need(MarketText.Parse(market ?? products[0].Workshop.Business.Market));
         var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
-        var job = LabelJob.Prepare(opened, read, where, design, code, on);
-        var report = RecipeCheck.Run(job.Facts);
+        if (code is { } known)
+            products = LotBinding.Bind(products, known, where, on);
+        var jobs = Product.Each(products, p => LabelJob.Prepare(p, where, design, code, on));
+        var reports = Product.Each(products, p => RecipeCheck.Run(jobs[products.IndexOf(p)].Facts));
         if (output is not null)
-            WriteReport(output, $"{read.Name}, {read.Identity}", report, job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, report) : [], null, on);
-        return report;
+            WriteReport(output, [.. jobs.Zip(reports)], on);
+        if (json)
+            JsonOut.Write([.. products.Zip(reports, (p, r) => (p.Name, JsonOut.Of(r)))]);
+        for (var i = 0; i < products.Length && !json; i++)
+        {
+            Report.Heading(products, i);
+            Report.Write(reports[i]);
+        }
+        return reports.Any(r => r.HasMust) ? Exit.FindingStands : Exit.Done;
     }
+
+    private static void WriteReport(string path, ImmutableArray<(LabelJob Job, CheckReport Report)> judged, DateOnly on) =>
+        WriteReport(path, [.. judged.Select(j => new JudgedLabel(
+            $"{j.Job.Product.Recipe.Name}, {j.Job.Product.Recipe.Identity}", j.Report, j.Job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, j.Report) : [], null))], on);
 
     private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on, string? output)
     {
@@ -72,19 +86,19 @@ internal static class CheckVerb
         var reading = LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped);
         var report = LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, shown, on), at);
         if (output is not null)
-            WriteReport(output, reading.Text.Where, report, MarkedPages.Of(reading, report), reading, on);
+            WriteReport(output, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], on);
         return report;
     }
 
-    private static void WriteReport(string path, string title, CheckReport report, ImmutableArray<MarkedPage> pages, LabelReading? reading, DateOnly on)
+    private static void WriteReport(string path, ImmutableArray<JudgedLabel> labels, DateOnly on)
     {
         switch (Path.GetExtension(path).ToLowerInvariant())
         {
             case ".html" or ".htm":
-                FindingsHtml.Write(path, title, report, pages, reading, on);
+                FindingsHtml.Write(path, labels, on);
                 break;
             case ".pdf":
-                FindingsPdf.Write(path, title, report, pages, on);
+                FindingsPdf.Write(path, labels, on);
                 break;
             case var other:
                 throw new InputException(new Problem(path, 0, $"A report cannot be written as \"{other}\".", "Give the file an ending of .html or .pdf."));

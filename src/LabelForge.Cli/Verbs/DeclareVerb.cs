@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Cli.Explain;
@@ -32,21 +33,31 @@ internal static class DeclareVerb
     {
         if (explain && format == "json")
             throw new InputException(new Problem(null, 0, "--explain is for people to read.", "Leave it out: --format json gives the bounds and the pairs as data."));
-        var (workshop, found) = Shared.Open(recipe, folder, variant);
-        var read = Shared.OnMarket(found, since);
-        var batch = BatchFormula.Of(workshop, read);
-        var (kind, day) = (ProductKindOf.Recipe(read), Shared.Date(on));
-        var (where, style) = (Shared.Need(MarketText.Parse(market ?? workshop.Business.Market)), Shared.Need(NameStyleText.Parse(names)));
-        var declaration = DeclarationBuilder.Build(workshop, batch, kind, where, day, style);
-        var assortment = Assortment.Of(workshop, read, kind, where, day, style);
+        var products = Shared.OnMarket(Shared.Products(recipe, folder, variant), since);
+        var (where, style) = (Shared.Need(MarketText.Parse(market ?? products[0].Workshop.Business.Market)), Shared.Need(NameStyleText.Parse(names)));
+        var day = Shared.Date(on);
+        var declarations = Product.Each(products, p => DeclarationBuilder.Build(p.Workshop, p.Batch, p.Kind, where, day, style));
+        var assortment = products.Length > 1 ? Assortment.Of(products, declarations, where, day) : null;
         if (format == "json")
-            JsonOut.Write(JsonOut.Of(declaration, assortment));
-        else if (explain)
-            Explanation.Of(declaration, declaration.Composition!).Write(Console.Out, Page.Width);
+            JsonOut.Write([.. products.Select((p, i) => (p.Name, JsonOut.Of(declarations[i], i == 0 ? assortment : null)))]);
         else
-            Report.Write(declaration, assortment);
-        if (format != "json" && LyeCautions.Apply(workshop, batch))
+            Write(products, declarations, assortment, explain);
+        return declarations.Any(d => d.Findings.Any(f => f.Severity == Severity.Must)) ? Exit.FindingStands : Exit.Done;
+    }
+
+    private static void Write(ImmutableArray<Product> products, ImmutableArray<Declaration> declarations, Assortment? assortment, bool explain)
+    {
+        for (var i = 0; i < products.Length; i++)
+        {
+            Report.Heading(products, i);
+            if (explain)
+                Explanation.Of(declarations[i], declarations[i].Composition!).Write(Console.Out, Page.Width);
+            else
+                Report.Write(declarations[i]);
+        }
+        if (assortment is not null && !explain)
+            Report.Write(assortment.Common);
+        if (products.Any(p => LyeCautions.Apply(p.Workshop, p.Batch)))
             SoapReport.WriteCautions();
-        return declaration.Findings.Any(f => f.Severity == Severity.Must) ? Exit.FindingStands : Exit.Done;
     }
 }

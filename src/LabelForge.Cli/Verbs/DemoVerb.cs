@@ -29,10 +29,12 @@ internal static class DemoVerb
         var workshop = Workshop.Open(shop);
         var mustStands = false;
         var batch = 0;
-        foreach (var id in workshop.RecipeIds)
+        // A recipe's first product lies in the recipe's own folder, the others in folders by their names in it.
+        var products = workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id).Select((p, i) => (Product: p, Folder: i == 0 ? id : Path.Combine(id, p.Recipe.Name.ToLowerInvariant().Replace(' ', '-')), IsFurther: i > 0)));
+        foreach (var (product, inside, _) in products.OrderBy(p => p.IsFurther))
         {
             var lot = new LotCode(on, ++batch);
-            var job = LabelJob.Prepare(workshop, workshop.Recipe(id), MarketBook.Shipped.Usual, null, lot, on);
+            var job = LabelJob.Prepare(product, MarketBook.Shipped.Usual, null, lot, on);
             var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
             Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
@@ -40,9 +42,9 @@ internal static class DemoVerb
             Console.WriteLine($"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
             foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
                 Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
-            WriteFiles(Path.Combine(folder, id), job, lot, on);
+            WriteFiles(Path.Combine(folder, inside), job, lot, on);
         }
-        Console.WriteLine($"\nWritten to {folder}: for each recipe its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
+        Console.WriteLine($"\nWritten to {folder}: for each product its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
         Console.WriteLine("Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
         return mustStands ? Exit.FindingStands : Exit.Done;
     }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using LabelForge.Checks;
@@ -23,25 +24,35 @@ internal static class FragranceVerb
         var verb = new Command("fragrance", "Each scent of a recipe against its certificate, the most this batch can take, and its allergens") { recipe, workshop, market, format, on, variant, since };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (opened, found) = Shared.Open(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant));
-            var read = Shared.OnMarket(found, r.GetValue(since));
-            var kind = ProductKindOf.Recipe(read);
-            var batch = BatchFormula.Of(opened, read);
-            var budget = FragranceLimits.Of(opened, batch, kind);
-            var findings = FragranceCheck.Find(budget, read).OrderBy(f => f.Severity).ToArray();
-            var rule = AllergenRule.For(Shared.Need(MarketText.Parse(r.GetValue(market) ?? opened.Business.Market)), kind, Shared.Date(r.GetValue(on)), read.OnMarketSince);
-            var allergens = AllergenSum.Of(FlatFormula.OfFinished(opened, batch));
+            var products = Shared.OnMarket(Shared.Products(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant)), r.GetValue(since));
+            var where = Shared.Need(MarketText.Parse(r.GetValue(market) ?? products[0].Workshop.Business.Market));
+            var scents = Product.Each(products, p => Scent.Of(p, where, Shared.Date(r.GetValue(on))));
             if (r.GetValue(format) == "json")
-                JsonOut.Write(JsonOut.Of(budget, allergens, rule, findings));
-            else
-                Write(read, budget, allergens, rule, findings);
-            return findings.Any(f => f.Severity == Severity.Must) ? Exit.FindingStands : Exit.Done;
+                JsonOut.Write([.. products.Zip(scents, (p, s) => (p.Name, JsonOut.Of(s.Budget, s.Allergens, s.Rule, s.Findings)))]);
+            for (var i = 0; i < products.Length && r.GetValue(format) != "json"; i++)
+            {
+                Report.Heading(products, i);
+                Write(products[i].Recipe, scents[i]);
+            }
+            return scents.Any(s => s.Findings.Any(f => f.Severity == Severity.Must)) ? Exit.FindingStands : Exit.Done;
         }));
         return verb;
     }
 
-    private static void Write(Recipe recipe, FragranceBudget budget, IReadOnlyList<AllergenTotal> allergens, AllergenRule? rule, IReadOnlyList<Finding> findings)
+    // What is told of one product's fragrance.
+    private sealed record Scent(FragranceBudget Budget, ImmutableArray<AllergenTotal> Allergens, AllergenRule? Rule, ImmutableArray<Finding> Findings)
     {
+        public static Scent Of(Product product, Market market, DateOnly on)
+        {
+            var budget = FragranceLimits.Of(product.Workshop, product.Batch, product.Kind);
+            return new Scent(budget, AllergenSum.Of(FlatFormula.OfFinished(product.Workshop, product.Batch)),
+                AllergenRule.For(market, product.Kind, on, product.Recipe.OnMarketSince), [.. FragranceCheck.Find(budget, product.Recipe).OrderBy(f => f.Severity)]);
+        }
+    }
+
+    private static void Write(Recipe recipe, Scent scent)
+    {
+        var (budget, allergens, rule, findings) = scent;
         Console.WriteLine($"{recipe.Name}: {Grams(budget.Finished.Grams)} g of {budget.Kind.Name.ToLowerInvariant()}, IFRA category {budget.Kind.IfraCategory}");
         if (budget.Oils.IsEmpty)
         {
@@ -63,7 +74,7 @@ internal static class FragranceVerb
                 ? $"\nTogether they use up {Percent(sum * 100)} % of one limit. Oils may share a restricted substance, so it is common practice to stay under 100 %{(budget.MostTogether is { } all ? $": at most {Grams(all.Grams)} g of all fragrance in these proportions" : "")}."
                 : "\nHow much they use up together is not known: a limit is not written down.");
         }
-        Console.WriteLine(allergens.Count == 0 ? "\nNo certificate names an allergen." : $"\nAllergens in the finished product, over every source{(rule is null ? "" : $" (named above {Percent(rule.ThresholdPercent)} %, {rule.List.ToString().ToLowerInvariant()} list)")}:");
+        Console.WriteLine(allergens.Length == 0 ? "\nNo certificate names an allergen." : $"\nAllergens in the finished product, over every source{(rule is null ? "" : $" (named above {Percent(rule.ThresholdPercent)} %, {rule.List.ToString().ToLowerInvariant()} list)")}:");
         foreach (var total in allergens)
         {
             var named = rule is not null && total.Entry is { } entry && rule.Lists(entry) && total.High > rule.ThresholdPercent;

@@ -14,7 +14,7 @@ internal static class LabelVerb
         var output = Shared.Out("The file to write: .pdf, .svg or .png");
         var dots = new Option<int?>("--dpi") { Description = "Dots to the inch of a PNG, from 72 to 2400 (default: 300)" };
         var proof = new Option<bool>("--proof") { Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare" };
-        var verb = new Command("label", "One label as PDF, SVG or PNG") { output, dots, proof };
+        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each") { output, dots, proof };
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -24,11 +24,12 @@ internal static class LabelVerb
                 throw new InputException(new Problem(null, 0, $"A {ending} file has no dots; it is sharp at any size.", "Leave out --dpi, or write a .png."));
             if (r.GetValue(proof) && ending != ".pdf")
                 throw new InputException(new Problem(null, 0, "A proof is a PDF.", "Give the file the ending .pdf."));
-            var (job, lot, on) = inputs.Prepare(r);
+            var (jobs, lot, on) = inputs.Prepare(r);
+            var labels = jobs.Select(j => j.Fit.OrRefuse()).ToArray();
             if (r.GetValue(proof))
-                ProofSheet.WritePdf(path, job.Fit.OrRefuse(), job.Content.Market, on, PrintInputs.Info(job, lot, on));
+                ProofSheet.WritePdf(path, labels, jobs[0].Content.Market, on, PrintInputs.Info(jobs, lot, on));
             else
-                LabelFile.Write(path, job.Fit.OrRefuse(), PrintInputs.Info(job, lot, on), r.GetValue(dots) ?? LabelFile.UsualDotsPerInch);
+                LabelFile.Write(path, labels, PrintInputs.Info(jobs, lot, on), r.GetValue(dots) ?? LabelFile.UsualDotsPerInch);
             return Exit.Done;
         }));
         return verb;

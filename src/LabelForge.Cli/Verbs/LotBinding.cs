@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -5,16 +6,16 @@ using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;
 
-/// <summary>Binds what is printed for a lot to what the books say was weighed into it.</summary>
+/// <summary>Binds what is printed or checked for a lot to what the books say was weighed into it.</summary>
 internal static class LotBinding
 {
-    /// <summary>The recipe with the lot's own amounts, and the materials as they stood, where the books know the lot; else both as they are.</summary>
+    /// <summary>The lot's product as it was weighed, where the books know the lot; else the products as they are planned.</summary>
     /// <remarks>What changes on the label is told on standard error before anything is printed.</remarks>
-    public static (Workshop Workshop, Recipe Recipe) Bind(Workshop workshop, Recipe recipe, LotCode lot, Market market, DateOnly on)
+    public static ImmutableArray<Product> Bind(ImmutableArray<Product> products, LotCode lot, Market market, DateOnly on)
     {
-        var bound = LotRecipe.Of(workshop, recipe, lot, market, on);
-        foreach (var change in bound.Changes)
+        var bound = LotProducts.Of(products, lot, market, on);
+        foreach (var change in bound.SelectMany(p => p.Weighed?.Changes ?? []))
             Console.Error.WriteLine($"Lot {lot}, by what was really weighed: {change} This is printed by what was weighed.");
-        return (bound.Workshop, bound.Recipe);
+        return bound;
     }
 }

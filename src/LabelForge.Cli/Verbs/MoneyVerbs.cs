@@ -12,7 +12,7 @@ internal static class MoneyVerbs
 {
     public static Command Cost()
     {
-        var what = new Argument<string>("WHAT") { Description = "A recipe, or the lot of a finished batch (then by what was paid for the lots really used)" };
+        var what = new Argument<string>("WHAT") { Description = "A recipe, one of its products as RECIPE/VARIANT, or the lot of a finished batch (then by what was paid for the lots really used)" };
         var margin = new Option<string?>("--margin") { Description = "The share of the price wanted as profit: \"50 %\" (default: costs.yaml, else 50 %)" };
         var price = new Option<string?>("--price") { Description = "A price to judge (default: the one for the margin)" };
         var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
@@ -26,35 +26,17 @@ internal static class MoneyVerbs
             var wanted = r.GetValue(margin) is { } m ? Percent(m) : costs.Margin;
             if (r.GetValue(swing) is <= 0 or >= 100)
                 throw new InputException(new Problem(null, 0, "The swing is a percentage between 0 and 100.", "Write --swing 10"));
-            var sheet = Sheet(workshop, r.GetValue(what)!, r.GetValue(pieces), costs);
-            var asked = r.GetValue(price) is { } p ? BookOptions.Money(p, "--price") : sheet.Price(wanted);
-            var tornado = sheet.Tornado(r.GetValue(swing) / 100m);
+            var sheets = Sheets(workshop, r.GetValue(what)!, r.GetValue(pieces), costs);
+            decimal? asked = r.GetValue(price) is { } p ? BookOptions.Money(p, "--price") : null;
             var currency = workshop.Business.Currency;
             if (options.Json(r))
+                JsonOut.Write([.. sheets.Select(s => (s.Name, CostReport.Json(s.Sheet, currency, wanted, asked, r.GetValue(swing))))]);
+            foreach (var (name, sheet) in options.Json(r) ? [] : sheets)
             {
-                JsonOut.Write(new
-                {
-                    currency,
-                    pieces = sheet.Pieces,
-                    batch = Cents(sheet.Batch),
-                    piece = Math.Round(sheet.Piece, 4),
-                    lines = sheet.Lines.Select(l => new { what = l.What, cost = Math.Round(l.Cost, 4), @fixed = l.Fixed, source = l.Source }),
-                    margin = wanted,
-                    priceForMargin = sheet.Price(wanted),
-                    price = asked,
-                    breakEvenPieces = sheet.BreakEven(asked),
-                    tornado = tornado.Select(t => new { what = t.What, low = Math.Round(t.Low, 4), high = Math.Round(t.High, 4) }),
-                });
-                return Exit.Done;
+                if (sheets.Length > 1)
+                    Console.WriteLine($"== {name}");
+                CostReport.Write(sheet, currency, wanted, asked, r.GetValue(swing));
             }
-            foreach (var line in sheet.Lines)
-                Console.WriteLine(FormattableString.Invariant($"  {line.Cost,10:0.00}  {line.What} ({line.Source})"));
-            Console.WriteLine(FormattableString.Invariant($"  {sheet.Batch,10:0.00}  {currency} in all; {sheet.Piece:0.000} a piece for {sheet.Pieces} pieces, before fees"));
-            Console.WriteLine(FormattableString.Invariant($"For a margin of {wanted * 100:0.#} % of the price: {sheet.Price(wanted):0.00}"));
-            Console.WriteLine(sheet.BreakEven(asked) is { } count ? FormattableString.Invariant($"At {asked:0.00} work and overhead of a batch are paid after {count} pieces{(count > sheet.Pieces ? ", more than the batch has" : "")}.") : FormattableString.Invariant($"At {asked:0.00} every piece loses money."));
-            Console.WriteLine(FormattableString.Invariant($"What moves the cost of a piece most, each {r.GetValue(swing):0.#} % lower and higher:"));
-            foreach (var t in tornado.Take(6))
-                Console.WriteLine(FormattableString.Invariant($"  {t.Low,8:0.000} to {t.High:0.000}  {t.What}"));
             return Exit.Done;
         }));
         return verb;
@@ -62,7 +44,7 @@ internal static class MoneyVerbs
 
     public static Command Buy()
     {
-        var recipes = new Argument<string[]>("RECIPE[:PIECES]") { Description = "What is wanted: hayloft-bar:18 tideline-bar:12; without numbers, as many as the budget makes", Arity = ArgumentArity.OneOrMore };
+        var recipes = new Argument<string[]>("RECIPE[:PIECES]") { Description = "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, as many as the budget makes", Arity = ArgumentArity.OneOrMore };
         var budget = new Option<string?>("--budget") { Description = "The most to spend" };
         var options = new BookOptions();
         var verb = options.AddTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget });
@@ -74,7 +56,7 @@ internal static class MoneyVerbs
                 throw new InputException(new Problem(null, 0, "How many?", "Write pieces after each recipe (hayloft-bar:18), or what may be spent: --budget 100"));
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
             var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
-            var problem = BuyList.Of(workshop, r.GetValue(recipes)!.Select(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), ledger, cents, most, options.On(r));
+            var problem = BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), ledger, cents, most, options.On(r));
             var plan = BuySolver.Solve(problem);
             if (plan is null)
             {
@@ -115,20 +97,21 @@ internal static class MoneyVerbs
         Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }
 
-    private static CostSheet Sheet(Workshop workshop, string what, int? pieces, CostsFile costs)
+    private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs)
     {
         var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
         if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
-            return CostSheet.Of(workshop, (ledger ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, ledger);
-        var recipe = workshop.Recipe(what);
-        return CostSheet.Of(workshop, BatchSize.ToPieces(workshop, recipe, pieces ?? recipe.Pieces), costs, ledger);
+            return [(what, CostSheet.Of(workshop, (ledger ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, ledger))];
+        var products = workshop.ProductsOf(what);
+        return [.. products.Zip(Product.Each(products, p => CostSheet.Of(workshop, BatchSize.ToPieces(workshop, p.Recipe, pieces ?? p.Recipe.Pieces), costs, ledger)), (p, s) => (p.Name, s))];
     }
 
-    private static (Recipe Recipe, int Pieces) Wanted(string text, Workshop workshop)
+    // So many of each product that the name stands for.
+    private static IEnumerable<(Product Product, int Pieces)> Wanted(string text, Workshop workshop)
     {
         var parts = text.Split(':');
-        return parts.Length == 1 ? (workshop.Recipe(text), 0)
-            : parts.Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and <= 100_000 ? (workshop.Recipe(parts[0]), n)
+        return parts.Length == 1 ? workshop.ProductsOf(text).Select(p => (p, 0))
+            : parts.Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and <= 100_000 ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
             : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", "Write the recipe and the pieces: hayloft-bar:18"));
     }
 
@@ -136,6 +119,4 @@ internal static class MoneyVerbs
         decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is >= 0 and < 100
             ? figure / 100m
             : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a margin.", "Write the share of the price that is profit: --margin \"50 %\""));
-
-    private static decimal Cents(decimal money) => Math.Round(money, 2, MidpointRounding.AwayFromZero);
 }

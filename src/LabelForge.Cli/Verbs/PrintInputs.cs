@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Declarations;
 using LabelForge.Lots;
@@ -5,6 +6,7 @@ using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
+using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -28,32 +30,36 @@ internal sealed class PrintInputs(bool severalRecipes = false)
             verb.Options.Add(option);
     }
 
-    /// <summary>Goes from the recipe to the laid-out label.</summary>
-    public (LabelJob Job, LotCode Lot, DateOnly On) Prepare(ParseResult r) => Prepare(r, r.GetValue(_recipe), null);
+    /// <summary>Goes from the recipe to the laid-out label of each of its products.</summary>
+    public (ImmutableArray<LabelJob> Jobs, LotCode Lot, DateOnly On) Prepare(ParseResult r) => Prepare(r, r.GetValue(_recipe), null);
 
-    /// <summary>Goes from a recipe, perhaps of a lot of its own, to the laid-out label.</summary>
-    public (LabelJob Job, LotCode Lot, DateOnly On) Prepare(ParseResult r, string? named, string? ownLot)
+    /// <summary>Goes from a recipe, perhaps of a lot of its own, to the laid-out label of each of its products.</summary>
+    public (ImmutableArray<LabelJob> Jobs, LotCode Lot, DateOnly On) Prepare(ParseResult r, string? named, string? ownLot)
     {
         if (named is null)
             throw new InputException(new Problem(null, 0, "No recipe is named.", "Name one: labelforge sheet RECIPE --lot LOT ..., or several: --fill bramble-bar:10,tideline-bar:20"));
         if ((ownLot ?? r.GetValue(_lot)) is not { } lotText)
             throw new InputException(new Problem(null, 0, $"There is no lot for {named}.", "Give one with --lot (make one with: labelforge lot new)."));
         HeadStart.Begin();
-        var (workshop, recipe) = Shared.Open(named, r.GetValue(_workshop), r.GetValue(_variant));
+        var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));
-        var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? workshop.Business.Market));
-        (workshop, recipe) = LotBinding.Bind(workshop, recipe, lot, market, on);
-        var job = LabelJob.Prepare(workshop, recipe, market, r.GetValue(_design), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
-        foreach (var missing in job.LeftOut)
+        var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? products[0].Workshop.Business.Market));
+        var names = Shared.Need(NameStyleText.Parse(r.GetValue(_names)!));
+        var jobs = Product.Each(LotBinding.Bind(products, lot, market, on), p => LabelJob.Prepare(p, market, r.GetValue(_design), lot, on, names));
+        foreach (var missing in jobs.SelectMany(j => j.LeftOut.Select(m => jobs.Length > 1 ? $"{j.Product.Name}: {m}" : m)))
             Console.Error.WriteLine($"Note: {missing}");
-        return (job, lot, on);
+        return (jobs, lot, on);
     }
 
     /// <summary>The recipe named by itself, or null.</summary>
     public string? Recipe(ParseResult r) => r.GetValue(_recipe);
 
     /// <summary>The document's title and time. The time is the date judged by, so that the same input gives the same bytes.</summary>
+    public static DocumentInfo Info(ImmutableArray<LabelJob> jobs, LotCode lot, DateOnly on) =>
+        Info(jobs[0], lot, on) with { Title = string.Join("; ", jobs.Select(j => Info(j, lot, on).Title)) };
+
+    /// <summary>The same for one product's document.</summary>
     public static DocumentInfo Info(LabelJob job, LotCode lot, DateOnly on) =>
         new($"{job.Content.ProductName}, lot {lot}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
 }

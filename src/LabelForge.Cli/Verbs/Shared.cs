@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
 using LabelForge.Markets;
@@ -11,7 +12,7 @@ internal static class Shared
 {
     public static Argument<string> RecipeArgument(bool required = true) => new("RECIPE")
     {
-        Description = "The recipe's file, or its id in the workshop",
+        Description = "The recipe's file, or its id in the workshop: all its products; one of them as bramble-bar/Moss Wall",
         Arity = required ? ArgumentArity.ExactlyOne : ArgumentArity.ZeroOrOne,
     };
 
@@ -43,20 +44,23 @@ internal static class Shared
 
     public static Option<string?> On() => new("--on") { Description = "The date to judge by, YYYY-MM-DD (default: today)" };
 
-    public static Option<string?> Variant() => new("--variant") { Description = "The variant of the recipe, by its name (default: the recipe as it stands)" };
+    public static Option<string?> Variant() => new("--variant") { Description = "One variant alone, by its name; the same as RECIPE/VARIANT (default: all products of the recipe)" };
 
     public static Option<string?> Since() => new("--since") { Description = "The day the product came on the market, YYYY-MM-DD (default: what the recipe says, else new)" };
 
-    /// <summary>The recipe with the day it came on the market that the command gives, where it gives one.</summary>
-    public static Recipe OnMarket(Recipe recipe, string? since) => since is null ? recipe : recipe with { OnMarketSince = Date(since) };
-
-    /// <summary>Opens the workshop that a recipe belongs to, and reads the recipe, or one of its variants.</summary>
-    public static (Workshop Workshop, Recipe Recipe) Open(string recipe, string? folder, string? variant = null)
+    /// <summary>Opens the workshop that a recipe belongs to, and reads the products that the call names.</summary>
+    /// <param name="named">The recipe, with the variant behind a solidus for one product alone.</param>
+    /// <param name="folder">The workshop's folder, where the call names it.</param>
+    /// <param name="variant">The variant, where the call names it apart.</param>
+    public static ImmutableArray<Product> Products(string named, string? folder, string? variant = null)
     {
-        var workshop = Recipes.Workshop.Open(folder ?? (File.Exists(recipe) ? Recipes.Workshop.FolderOf(recipe) : Directory.GetCurrentDirectory()));
-        var read = workshop.Recipe(recipe);
-        return (workshop, variant is null ? read : read.Variant(variant));
+        var workshop = Recipes.Workshop.Open(folder ?? (ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory()));
+        return workshop.ProductsOf(variant is null ? named : $"{named}/{variant.Trim()}");
     }
+
+    /// <summary>The products with the day they came on the market that the command gives, where it gives one.</summary>
+    public static ImmutableArray<Product> OnMarket(ImmutableArray<Product> products, string? since) =>
+        since is null ? products : [.. products.Select(p => Product.Planned(p.Workshop, p.Recipe with { OnMarketSince = Date(since) }))];
 
     /// <summary>The date to judge by.</summary>
     public static DateOnly Date(string? written)

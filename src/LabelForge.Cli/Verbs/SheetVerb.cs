@@ -13,9 +13,9 @@ internal static class SheetVerb
     private static readonly PrintInputs Inputs = new(severalRecipes: true);
     private static readonly PrinterInputs PrinterOptions = new();
     private static readonly Option<string> Stock = new("--stock") { Description = "The label stock (see: labelforge stock)", Required = true };
-    private static readonly Option<int?> Count = new("--count") { Description = "How many labels (default: what is left of one sheet)" };
+    private static readonly Option<int?> Count = new("--count") { Description = "How many labels of each product (default: what is left of one sheet, shared out among them)" };
     private static readonly Option<int?> First = new("--first") { Description = "The first free position of a part-used sheet, counted from 1" };
-    private static readonly Option<string?> Fill = new("--fill") { Description = "Several recipes or lots on the sheets: bramble-bar:10,tideline-bar@26R25-02C:20" };
+    private static readonly Option<string?> Fill = new("--fill") { Description = "Several recipes, products or lots on the sheets: bramble-bar:10,bath-salt/Plain Soak:5,tideline-bar@26R25-02C:20" };
     private static readonly Option<string?> Serial = new("--serial") { Description = "Number the labels, each with its own barcode: 1..500" };
     private static readonly Option<bool> Remember = new("--remember") { Description = "Start where the last print on this stock ended, and remember where this one ends" };
     private static readonly Option<bool> Marks = new("--cut-marks") { Description = "Draw marks to cut by, for plain paper" };
@@ -36,17 +36,19 @@ internal static class SheetVerb
         var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
             throw new InputException(new Problem(null, 0, "Serial numbers say how many labels there are, of one recipe.", "Leave out --count and --fill."));
-        var made = items.Select(i => (Made: Inputs.Prepare(r, i.Recipe, i.Lot), i.Count)).ToList();
+        var made = items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count)) : []).ToList();
         var folder = made[0].Made.Job.Workshop.Folder;
         var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
         var partUsed = r.GetValue(Remember) ? PartUsedSheets.Of(folder) : null;
         var first = r.GetValue(First) ?? partUsed?.FirstOf(stock) ?? 1;
         var (printer, changed) = PrinterOptions.Resolve(r, folder);
+        if (numbers is not null && made.Count > 1)
+            throw new InputException(new Problem(null, 0, $"Serial numbers are of one product, and {items[0].Recipe} makes {made.Count}.", $"Name one: {string.Join(", ", made.Select(m => $"\"{m.Made.Job.Product.Name}\""))}"));
         var serials = numbers is null ? null : SerialLabels.Prepare(made[0].Made.Job, made[0].Made.Lot, numbers);
         var order = new SheetOrder
         {
             Stock = stock,
-            Runs = serials is not null ? [new LabelRun(serials.Sample, serials.Count)] : [.. made.Select(m => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? SheetWriter.Plan(stock, first, r.GetValue(Count)).Count))],
+            Runs = serials is not null ? [new LabelRun(serials.Sample, serials.Count)] : [.. made.Select((m, at) => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? r.GetValue(Count) ?? Part(SheetWriter.Plan(stock, first, null).Count, made.Count, at))).Where(run => run.Count > 0)],
             First = first,
             Correction = printer.Correction,
             CutMarks = r.GetValue(Marks),
@@ -65,6 +67,9 @@ internal static class SheetVerb
             Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");
         return Exit.Done;
     }
+
+    // What is left of a sheet, shared out among several products as evenly as it goes.
+    private static int Part(int places, int products, int at) => places / products + (at < places % products ? 1 : 0);
 
     private static IReadOnlyList<(string? Recipe, string? Lot, int? Count)> Items(ParseResult r)
     {

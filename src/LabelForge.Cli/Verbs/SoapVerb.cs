@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Measures;
@@ -14,22 +15,24 @@ internal static class SoapVerb
         var recipe = Shared.RecipeArgument();
         var workshop = Shared.Workshop();
         var format = Shared.Format();
-        var verb = new Command("soap", "Soap made from oils: the lye, the superfat, what is in the soap, and whether lye could be left over") { recipe, workshop, format };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(format)!)));
+        var variant = Shared.Variant();
+        var verb = new Command("soap", "Soap made from oils: the lye, the superfat, what is in the soap, and whether lye could be left over") { recipe, workshop, format, variant };
+        verb.SetAction(r => Exit.Run(() => Run(Shared.Products(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant)), r.GetValue(format)!)));
         return verb;
     }
 
-    private static int Run(string recipe, string? folder, string format)
+    private static int Run(ImmutableArray<Product> products, string format)
     {
-        var (workshop, read) = Shared.Open(recipe, folder);
-        var batch = BatchFormula.Of(workshop, read);
-        var charge = SoapCharge.In(workshop, batch) ?? throw new InputException(new Problem(read.File, 0,
-            "No soap is made in this batch: it has no material of kind lye, or none of kind oil for it.", "For soap made from a bought base, see: labelforge declare."));
-        var findings = SoapCheck.Find(workshop, batch).ToArray();
+        var charges = Product.Each(products, p => SoapCharge.In(p.Workshop, p.Batch) ?? throw new InputException(new Problem(p.Recipe.File, 0,
+            "No soap is made in this batch: it has no material of kind lye, or none of kind oil for it.", "For soap made from a bought base, see: labelforge declare.")));
+        var findings = Product.Each(products, p => SoapCheck.Find(p.Workshop, p.Batch).ToArray());
         if (format == "json")
-            JsonOut.Write(SoapReport.Json(batch, charge, findings));
-        else
-            SoapReport.Write(batch, charge, findings);
-        return findings.Any(f => f.Severity == Severity.Must) ? Exit.FindingStands : Exit.Done;
+            JsonOut.Write([.. products.Select((p, i) => (p.Name, SoapReport.Json(p.Batch, charges[i], findings[i])))]);
+        for (var i = 0; i < products.Length && format != "json"; i++)
+        {
+            Report.Heading(products, i);
+            SoapReport.Write(products[i].Batch, charges[i], findings[i]);
+        }
+        return findings.Any(all => all.Any(f => f.Severity == Severity.Must)) ? Exit.FindingStands : Exit.Done;
     }
 }

@@ -28,11 +28,20 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
     {
         if (recipe.Variants.IsEmpty)
             return null;
-        var declared = recipe.Variants
-            .Select(v => new VariantDeclaration(v, DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, recipe.Variant(v.Name)), kind, market, on, style)))
-            .ToImmutableArray();
-        return new Assortment(declared, CommonOf(declared, kind, market, on));
+        var products = Product.AllOf(workshop, recipe);
+        return Of(products, Product.Each(products, p => DeclarationBuilder.Build(p.Workshop, p.Batch, kind, market, on, style)), market, on);
     }
+
+    /// <summary>The assortment of products that are declared already; null where there is one alone, and it is no variant.</summary>
+    public static Assortment? Of(ImmutableArray<Product> products, ImmutableArray<Declaration> declarations, Market market, DateOnly on)
+    {
+        if (products is [{ Recipe.VariantName: null }])
+            return null;
+        var declared = products.Zip(declarations, (p, d) => new VariantDeclaration(VariantOf(p.Recipe), d)).ToImmutableArray();
+        return new Assortment(declared, CommonOf(declared, products[0].Kind, market, on));
+    }
+
+    private static RecipeVariant VariantOf(Recipe recipe) => new(recipe.Name, 0, recipe.Item, recipe.OnMarketSince, recipe.Materials);
 
     private static CommonLabel CommonOf(ImmutableArray<VariantDeclaration> variants, ProductKind kind, Market market, DateOnly on)
     {

@@ -16,8 +16,16 @@ public static class BatchSheetWriter
     public static void WritePdf(string path, BatchSheetContent content, DocumentInfo info) =>
         AtomicFile.Write(path, stream => WritePdf(stream, content, info));
 
+    /// <summary>Writes several batch sheets of one page size into one document, each beginning on a page of its own.</summary>
+    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
+    public static void WritePdf(string path, IReadOnlyList<BatchSheetContent> sheets, DocumentInfo info) => AtomicFile.Write(path, stream =>
+        PdfFile.Write(stream, info, Points.Of(sheets[0].PageWidth), Points.Of(sheets[0].PageHeight), sheets.SelectMany(s => PagesOf(s).Pages)));
+
     /// <summary>Writes a batch sheet to a stream.</summary>
-    public static void WritePdf(Stream stream, BatchSheetContent content, DocumentInfo info)
+    public static void WritePdf(Stream stream, BatchSheetContent content, DocumentInfo info) =>
+        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), PagesOf(content).Pages);
+
+    private static BenchPages PagesOf(BatchSheetContent content)
     {
         var pages = new BenchPages(content.PageWidth, content.PageHeight);
         Head(pages, content);
@@ -25,7 +33,7 @@ public static class BatchSheetWriter
         List(pages, "Cautions", content.Cautions);
         List(pages, "Notes", content.Notes);
         WritingLines(pages);
-        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), pages.Pages);
+        return pages;
     }
 
     private static void Head(BenchPages pages, BatchSheetContent content)

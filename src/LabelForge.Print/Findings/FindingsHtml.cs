@@ -25,20 +25,26 @@ public static class FindingsHtml
 
     /// <summary>Writes the report, whole or not at all.</summary>
     /// <param name="path">Where to.</param>
-    /// <param name="title">What was checked, as the person knows it.</param>
-    /// <param name="report">The check's answer.</param>
-    /// <param name="pages">The label's pictures; empty where there is none.</param>
-    /// <param name="reading">What was read, where the label came as text; null else.</param>
-    /// <param name="on">The day it was judged by.</param>
-    public static void Write(string path, string title, CheckReport report, ImmutableArray<MarkedPage> pages, LabelReading? reading, DateOnly on) =>
-        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Page(title, report, pages, reading, on))));
+    /// <param name="labels">What was checked, each with its answer; one or more.</param>
+    /// <param name="on">The day they were judged by.</param>
+    public static void Write(string path, ImmutableArray<JudgedLabel> labels, DateOnly on) =>
+        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Page(labels, on))));
 
     /// <summary>The page.</summary>
-    public static string Page(string title, CheckReport report, ImmutableArray<MarkedPage> pages, LabelReading? reading, DateOnly on)
+    public static string Page(ImmutableArray<JudgedLabel> labels, DateOnly on)
     {
         var page = new StringBuilder("<!doctype html>\n<html lang=\"en\">\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n");
         page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n");
-        page.Append(CultureInfo.InvariantCulture, $"<title>{Safe(title)}</title>\n<style>{Style}</style>\n<h1>{Safe(title)}</h1>\n");
+        page.Append(CultureInfo.InvariantCulture, $"<title>{Safe(string.Join("; ", labels.Select(l => l.Title)))}</title>\n<style>{Style}</style>\n");
+        foreach (var label in labels)
+            Write(page, label, on);
+        return page.Append("</html>\n").ToString();
+    }
+
+    private static void Write(StringBuilder page, JudgedLabel label, DateOnly on)
+    {
+        var (report, pages, reading) = (label.Report, label.Pages, label.Reading);
+        page.Append(CultureInfo.InvariantCulture, $"<h1>{Safe(label.Title)}</h1>\n");
         page.Append(CultureInfo.InvariantCulture, $"<p>Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}: {Counted(report)}. This is not legal advice.</p>\n");
         for (var i = 0; i < pages.Length; i++)
             page.Append(CultureInfo.InvariantCulture, $"<figure>{FindingsSvg.Of(pages[i], report)}{(pages[i].Label is null ? "<figcaption>The words where they stand, not how they look.</figcaption>" : "")}</figure>\n");
@@ -53,7 +59,6 @@ public static class FindingsHtml
                 page.Append(CultureInfo.InvariantCulture, $"<li class=\"{Name(finding.Severity)}\"><b>{++number}. {Safe(finding.Message)}</b><div class=\"fix\">{Safe(finding.Fix)}</div><div class=\"source\"><code>{Safe(finding.Rule)}</code> {Safe(finding.Source)}</div></li>\n");
             page.Append("</ol>\n");
         }
-        return page.Append("</html>\n").ToString();
     }
 
     private static string Counted(CheckReport report) => report.Findings.IsEmpty

@@ -18,16 +18,22 @@ public static class FindingsPdf
 
     /// <summary>Writes the report, whole or not at all.</summary>
     /// <param name="path">Where to.</param>
-    /// <param name="title">What was checked, as the person knows it.</param>
-    /// <param name="report">The check's answer.</param>
-    /// <param name="pictures">The label's pictures; empty where it came as text.</param>
-    /// <param name="on">The day it was judged by.</param>
-    public static void Write(string path, string title, CheckReport report, ImmutableArray<MarkedPage> pictures, DateOnly on) => AtomicFile.Write(path, stream =>
+    /// <param name="labels">What was checked, each with its answer; one or more.</param>
+    /// <param name="on">The day they were judged by.</param>
+    public static void Write(string path, ImmutableArray<JudgedLabel> labels, DateOnly on) => AtomicFile.Write(path, stream =>
     {
         var pages = new BenchPages(Letter.Width, Letter.Height);
-        Paragraph(pages, Printable(title), BundledFaces.SemiBold, 18, 0);
+        foreach (var label in labels)
+            Write(pages, label, on);
+        PdfFile.Write(stream, new DocumentInfo(string.Join("; ", labels.Select(l => l.Title)), new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)), Points.Of(Letter.Width), Points.Of(Letter.Height), pages.Pages);
+    });
+
+    private static void Write(BenchPages pages, JudgedLabel label, DateOnly on)
+    {
+        var report = label.Report;
+        Paragraph(pages, Printable(label.Title), BundledFaces.SemiBold, 18, 0);
         Paragraph(pages, string.Create(CultureInfo.InvariantCulture, $"Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}. This is not legal advice."), BundledFaces.Regular, Body, 0);
-        foreach (var picture in pictures)
+        foreach (var picture in label.Pages)
             Picture(pages, picture);
         var found = report.Found;
         foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity), ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place), ("contact", found.Contact), ("lot", found.Lot) })
@@ -43,8 +49,7 @@ public static class FindingsPdf
         }
         if (report.Findings.IsEmpty)
             Paragraph(pages, "Nothing was found wrong or missing by these checks.", BundledFaces.Regular, Body, 0);
-        PdfFile.Write(stream, new DocumentInfo(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)), Points.Of(Letter.Width), Points.Of(Letter.Height), pages.Pages);
-    });
+    }
 
     private static void Picture(BenchPages pages, MarkedPage picture)
     {

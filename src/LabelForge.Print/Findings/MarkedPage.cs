@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Checks;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Print.Findings;
 
@@ -18,3 +19,10 @@ public sealed record DrawnWord(string Text, double X, double Y, double Width, do
 /// <param name="Words">Its words, where it was drawn elsewhere: a picture of where they stand, not of how they look.</param>
 /// <param name="Marks">The places.</param>
 public sealed record MarkedPage(double Width, double Height, Drawing.LabelLayout? Label, ImmutableArray<DrawnWord> Words, ImmutableArray<Mark> Marks);
+
+/// <summary>A label and what its check found, for a report.</summary>
+/// <param name="Title">What was checked, as the person knows it.</param>
+/// <param name="Report">The check's answer.</param>
+/// <param name="Pages">The label's pictures; empty where there is none.</param>
+/// <param name="Reading">What was read, where the label came as text; null else.</param>
+public sealed record JudgedLabel(string Title, CheckReport Report, ImmutableArray<MarkedPage> Pages, LabelReading? Reading);

@@ -22,12 +22,29 @@ public static class LabelFile
         DrawnFile.Write(path, "A label", s => WritePdf(s, label, info), s => WriteSvg(s, label, info.Title), s => WritePng(s, label, dotsPerInch));
     }
 
+    /// <summary>Writes several labels: one PDF with a page for each, of the label's own size.</summary>
+    /// <exception cref="InputException">There are several and the path does not end in .pdf, or the file cannot be written.</exception>
+    public static void Write(string path, IReadOnlyList<LabelLayout> labels, DocumentInfo info, int dotsPerInch = UsualDotsPerInch)
+    {
+        if (labels is [var only])
+            Write(path, only, info, dotsPerInch);
+        else if (Path.GetExtension(path).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+            AtomicFile.Write(path, stream => WritePdf(stream, labels, info));
+        else
+            throw new InputException(new Problem(path, 0, "A picture holds one label.", "Write a .pdf, which has a page for each; or name one product, as RECIPE/VARIANT."));
+    }
+
     /// <summary>Writes a page of the label's own size.</summary>
-    public static void WritePdf(Stream stream, LabelLayout label, DocumentInfo info)
+    public static void WritePdf(Stream stream, LabelLayout label, DocumentInfo info) => WritePdf(stream, [label], info);
+
+    private static void WritePdf(Stream stream, IReadOnlyList<LabelLayout> labels, DocumentInfo info)
     {
         var document = new FormDocument(stream, info);
-        using (var page = document.AddPage(label.Design.Width, label.Design.Height))
+        foreach (var label in labels)
+        {
+            using var page = document.AddPage(label.Design.Width, label.Design.Height);
             page.Place(label, 0, 0);
+        }
         document.Finish();
     }
 

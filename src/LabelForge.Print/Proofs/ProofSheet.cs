@@ -21,19 +21,19 @@ public static class ProofSheet
 
     /// <summary>Writes the proof as a PDF, on US Letter for the US and Canada and on A4 elsewhere.</summary>
     /// <param name="path">Where; written whole or not at all.</param>
-    /// <param name="label">The label.</param>
+    /// <param name="labels">The labels, each from a page of its own on.</param>
     /// <param name="market">The market whose rules it was measured against.</param>
     /// <param name="on">The date of the rules.</param>
     /// <param name="info">Title and time of the document.</param>
     /// <exception cref="InputException">The file cannot be written.</exception>
-    public static void WritePdf(string path, LabelLayout label, Market market, DateOnly on, DocumentInfo info)
+    public static void WritePdf(string path, IReadOnlyList<LabelLayout> labels, Market market, DateOnly on, DocumentInfo info)
     {
         var (width, height) = market.Ways.Paper == "letter" ? (Length.FromInches(8.5m), Length.FromInches(11m)) : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
-        var pages = Pages(new ProofPages(width, height), label, market, on, info);
+        var pages = labels.SelectMany(l => Pages(new ProofPages(width, height), l, market, on, info).Select(p => (Label: l, Page: p))).ToArray();
         AtomicFile.Write(path, stream =>
         {
             var document = new FormDocument(stream, info);
-            foreach (var one in pages)
+            foreach (var (label, one) in pages)
             {
                 using var page = document.AddPage(width, height);
                 page.Place(one.Picture, 0, 0);

@@ -102,14 +102,17 @@ public sealed record Recipe
     /// <summary>The products of an assortment that share this recipe but for fragrance or colour; empty where it makes one product.</summary>
     public ImmutableArray<RecipeVariant> Variants { get; init; } = [];
 
+    /// <summary>The variant's name where this is a variant of a recipe; null for a recipe as its file has it.</summary>
+    public string? VariantName { get; init; }
+
     /// <summary>The recipe of one variant: its name, item number and materials take the place of the recipe's own.</summary>
     /// <param name="name">The variant's name, upper or lower case.</param>
     /// <exception cref="InputException">The recipe has no such variant.</exception>
     public Recipe Variant(string name)
     {
         if (Variants.FirstOrDefault(v => v.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } variant)
-            return this with { Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Variants = [] };
+            return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Variants = [] };
         throw new InputException(new Problem(File, 0, $"\"{name.Trim()}\" is not a variant of this recipe.",
-            Variants.IsEmpty ? "It has none; leave --variant out, or write variants: in the recipe." : $"Write one of: {string.Join(", ", Variants.Select(v => v.Name))}."));
+            Variants.IsEmpty ? "It has none: name the recipe alone, or write variants: in it." : $"Write one of: {string.Join(", ", Variants.Select(v => v.Name))}."));
     }
 }

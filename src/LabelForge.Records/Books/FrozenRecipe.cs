@@ -33,13 +33,12 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
     /// <param name="batch">The batch at its real size.</param>
     /// <param name="market">The market of the declaration.</param>
     /// <param name="statement">The declaration then; null where none could be made.</param>
-    /// <param name="variant">The variant of the recipe, or null.</param>
-    public static FrozenRecipe Of(Workshop workshop, BatchFormula batch, string market, string? statement, string? variant = null)
+    public static FrozenRecipe Of(Workshop workshop, BatchFormula batch, string market, string? statement)
     {
         var lines = batch.Lines.GroupBy(l => l.Material.Id).Select(g => new FrozenLine(g.Key, g.First().Material.Name, g.Sum(l => l.Mass.Grams), Text(workshop, g.First().Material.File))).ToImmutableArray();
         return new(batch.Recipe.Id, batch.Recipe.Name, batch.Total.Grams, batch.Recipe.Pieces, market, statement, lines, Text(workshop, batch.Recipe.File))
         {
-            Variant = variant,
+            Variant = batch.Recipe.VariantName,
             Tolerance = batch.Recipe.Tolerance,
             Parts = [.. PartsOf(workshop, batch.Lines.Select(l => l.Material)).Where(m => lines.All(l => l.Material != m.Id)).Select(m => new FrozenPart(m.Id, Text(workshop, m.File)))],
         };

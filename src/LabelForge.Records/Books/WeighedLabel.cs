@@ -29,7 +29,7 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
             recipe = recipe.Variant(variant);
         // A new name for the same product is no mistake; the name of another variant is.
         if (recipe.Name != batch.Product && (frozen.Variant is not null || frozen.HasVariant(recipe.Name)))
-            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {batch.Recipe} {(frozen.Variant is { } own ? $"--variant \"{own}\" " : "")}--lot {batch.Lot}"));
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {(frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)} --lot {batch.Lot}"));
         var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);
         var lines = Bench.Compare(ledger, batch);

@@ -9,23 +9,23 @@ public static class BuyList
 {
     /// <summary>Sets it up.</summary>
     /// <param name="workshop">The workshop.</param>
-    /// <param name="wanted">The recipes, and how many pieces of each at least.</param>
+    /// <param name="wanted">The products, and how many pieces of each at least.</param>
     /// <param name="costs">The packaging a piece takes.</param>
     /// <param name="ledger">The stock; null where there are no books.</param>
     /// <param name="budgetCents">The budget; null for none.</param>
     /// <param name="most">Whether as many as possible are wanted.</param>
     /// <param name="on">The day: what is past its date does not count as stock.</param>
-    /// <exception cref="InputException">A recipe is named twice.</exception>
-    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Recipe Recipe, int Pieces)> wanted, CostsFile costs, Ledger? ledger, long? budgetCents, bool most, DateOnly on)
+    /// <exception cref="InputException">A product is named twice.</exception>
+    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Product Product, int Pieces)> wanted, CostsFile costs, Ledger? ledger, long? budgetCents, bool most, DateOnly on)
     {
-        if (wanted.GroupBy(w => w.Recipe.Id).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(new Problem(null, 0, $"{twice.Key} is named twice.", "Name each recipe once, with all its pieces."));
+        if (wanted.GroupBy(w => w.Product.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
+            throw new InputException(new Problem(null, 0, $"{twice.Key} is named twice.", "Name each product once, with all its pieces."));
         var products = wanted.Select(w =>
         {
-            var takes = BatchFormula.Of(workshop, w.Recipe).Lines.ToDictionary(l => l.Material.Id, l => l.Mass.Grams / w.Recipe.Pieces);
+            var takes = w.Product.Batch.Lines.GroupBy(l => l.Material.Id).ToDictionary(l => l.Key, l => l.Sum(x => x.Mass.Grams) / w.Product.Recipe.Pieces);
             foreach (var (id, count) in costs.Packaging)
                 takes[id] = takes.GetValueOrDefault(id) + count;
-            return new BuyProduct(w.Recipe.Id, takes, w.Pieces);
+            return new BuyProduct(w.Product.Name, takes, w.Pieces);
         }).ToArray();
         var ids = products.SelectMany(p => p.PerPiece.Keys).Distinct().Order(StringComparer.Ordinal);
         return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), ledger, on))], products, budgetCents, most);

@@ -44,17 +44,16 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
     public LabelJob Prepare(Workshop workshop, string id, string text, LabelWish wish, out IReadOnlyList<string> changes)
     {
         var recipe = RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"));
-        if (wish.Variant is { } variant)
+        // Of a recipe with variants the first product is shown until another is chosen.
+        if ((wish.Variant ?? recipe.Variants.FirstOrDefault()?.Name) is { } variant)
             recipe = recipe.Variant(variant);
+        var product = Product.Planned(workshop, recipe);
         var market = wish.Market ?? MarketText.Parse(workshop.Business.Market).OrRefuse();
-        changes = [];
         // The books are opened and read whole: not at each keystroke for a lot that nobody has begun.
         if (wish is { IsBegun: true, Lot: { } lot })
-        {
-            var bound = LotRecipe.Of(workshop, recipe, lot, market, options.Today());
-            (workshop, recipe, changes) = (bound.Workshop, bound.Recipe, bound.Changes);
-        }
-        return LabelJob.Prepare(workshop, recipe, market, wish.Design, wish.Lot, options.Today());
+            product = LotProducts.Of(product, lot, market, options.Today());
+        changes = product.Weighed?.Changes ?? [];
+        return LabelJob.Prepare(product, market, wish.Design, wish.Lot, options.Today());
     }
 
     private static IEnumerable<LabelLayout> Fits(LabelJob job) =>

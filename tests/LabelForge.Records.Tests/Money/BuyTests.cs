@@ -38,7 +38,7 @@ public class BuyTests
         shop.Receive("base", 600, 8);
         shop.Receive("base", 5000, 8, TestShop.Day.AddDays(-1));
         shop.Receive("castor-oil", 100, 3);
-        var problem = BuyList.Of(shop.Workshop, [(shop.Workshop.Recipe("bar"), 8)], CostsFile.None with { Packaging = [("bag", 1)] }, shop.Book.Read(), null, false, TestShop.Day);
+        var problem = BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.None with { Packaging = [("bag", 1)] }, shop.Book.Read(), null, false, TestShop.Day);
         var plan = BuySolver.Solve(problem)!;
         // 300 g of base are short (what is past its date does not count), all of the scent and the bags.
         Assert.Equal(["bag 100 pieces 1", "base 500 g 1", "scent 60 g 1"], plan.Packs.Select(p => $"{p.Material} {p.Pack.Size} {p.Count}").Order(StringComparer.Ordinal));
@@ -50,7 +50,7 @@ public class BuyTests
     public void A_budget_too_small_gives_no_plan()
     {
         using var shop = new TestShop();
-        var problem = BuyList.Of(shop.Workshop, [(shop.Workshop.Recipe("bar"), 8)], CostsFile.None, null, 2000, false, TestShop.Day);
+        var problem = BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.None, null, 2000, false, TestShop.Day);
         Assert.Null(BuySolver.Solve(problem));
         Assert.Equal(2900, BuySolver.Solve(problem with { BudgetCents = null })!.Cents);
     }

@@ -1,0 +1,42 @@
+using System.Collections.Immutable;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>Products as one lot was really weighed: what is printed and checked for a lot is of what went into it.</summary>
+public static class LotProducts
+{
+    /// <summary>The product of a lot as it was weighed, where the books know the lot; else the products as they are planned.</summary>
+    /// <param name="products">What the call names: one product, or all of one recipe.</param>
+    /// <param name="lot">The lot.</param>
+    /// <param name="market">The market of the label.</param>
+    /// <param name="on">The day to judge by.</param>
+    /// <exception cref="InputException">The books know the lot as another product.</exception>
+    public static ImmutableArray<Product> Of(ImmutableArray<Product> products, LotCode lot, Market market, DateOnly on)
+    {
+        var workshop = products[0].Workshop;
+        if (!RecordBook.Exists(workshop.Folder))
+            return products;
+        var ledger = RecordBook.Open(workshop.Folder).Read();
+        return ledger.Batches.FirstOrDefault(b => b.Lot == lot.ToString()) is { } batch ? [Weighed(products, ledger, batch, market, on)] : products;
+    }
+
+    /// <summary>One product as a lot was weighed, or as planned where the books do not know the lot.</summary>
+    /// <exception cref="InputException">The books know the lot as another product.</exception>
+    public static Product Of(Product product, LotCode lot, Market market, DateOnly on) => Of([product], lot, market, on)[0];
+
+    /// <summary>The product of a batch in the books, by what was weighed into it so far; what is not yet weighed counts as planned.</summary>
+    /// <exception cref="InputException">The batch is of another product.</exception>
+    public static Product Weighed(ImmutableArray<Product> products, Ledger ledger, Batch batch, Market market, DateOnly on)
+    {
+        var variant = FrozenRecipe.FromJson(batch.Frozen).Variant;
+        var named = products.FirstOrDefault(p => string.Equals(p.Recipe.VariantName, variant, StringComparison.OrdinalIgnoreCase))
+            // Begun while the recipe had no variants: the lot is the recipe as it stands.
+            ?? (products.Length > 1 && variant is null ? Product.Planned(products[0].Workshop, products[0].Workshop.Recipe(batch.Recipe)) : products[0]);
+        var label = WeighedLabel.Of(named.Workshop, named.Recipe, ledger, batch, market, on);
+        return Product.AsWeighed(new WeighedLot(batch.Lot, [.. label.Changes]), label.Workshop, label.Formula);
+    }
+}
