@@ -1,3 +1,4 @@
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
 using LabelForge.Records.Tests.Books;
