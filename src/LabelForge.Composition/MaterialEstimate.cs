@@ -11,11 +11,12 @@ internal static class MaterialEstimate
     /// straight line from all the least shares to all the greatest, the point that sums to 1.
     /// </summary>
     /// <param name="part">The list.</param>
-    /// <param name="pieces">The sets that it allows.</param>
-    /// <param name="low">The least share of each constituent over them.</param>
-    /// <param name="high">The greatest.</param>
-    public static decimal[] Of(MaterialPart part, IReadOnlyList<Polytope> pieces, decimal[] low, decimal[] high)
+    /// <param name="pieces">The sets that it allows; there is at least one.</param>
+    public static decimal[] Of(MaterialPart part, IReadOnlyList<Polytope> pieces)
     {
+        var count = part.Constituents.Length;
+        decimal[] low = [.. Enumerable.Range(0, count).Select(c => pieces.Min(p => p.Least(c)))];
+        decimal[] high = [.. Enumerable.Range(0, count).Select(c => pieces.Max(p => p.Greatest(c)))];
         if (part.Constituents.Any(c => c.Usual is null))
             return Middle(low, high);
         var nearest = LeastEntropy.Over(pieces, [.. part.Constituents.Select(c => Math.Max(c.Usual!.Fraction, LeastUsual))]);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Composition;
+using LabelForge.Ingredients;
 using LabelForge.Ingredients.Levels;
 
 namespace LabelForge.Declarations;
