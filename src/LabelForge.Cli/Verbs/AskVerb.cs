@@ -16,10 +16,9 @@ internal static class AskVerb
         var verb = new Command("ask", "One message a supplier: the fewest facts that settle most of the order of ingredients") { recipe, workshop, format };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (opened, only) = r.GetValue(recipe) is { } named
-                ? Shared.Open(named, r.GetValue(workshop))
-                : (Workshop.Open(r.GetValue(workshop) ?? Directory.GetCurrentDirectory()), null);
-            var questions = only is null ? SupplierQuestions.ForAll(opened) : SupplierQuestions.For(opened, [.. SupplierQuestions.Products(opened, only)]);
+            var questions = r.GetValue(recipe) is { } named
+                ? SupplierQuestions.For(Shared.Products(named, r.GetValue(workshop)))
+                : SupplierQuestions.ForAll(Workshop.Open(r.GetValue(workshop) ?? Directory.GetCurrentDirectory()));
             if (r.GetValue(format) == "json")
                 JsonOut.Write(AskReport.Data(questions));
             else if (questions.Open == 0)

@@ -11,7 +11,7 @@ namespace LabelForge.Composition.Asking;
 public static class Facts
 {
     /// <summary>More questions than this no supplier is asked at once.</summary>
-    public const int MostForOneMaterial = 3;
+    public const int MostForOneSupplier = 3;
 
     private const int Worlds = 5;
     private const int StepsForEach = 40;
@@ -22,15 +22,16 @@ public static class Facts
 
     /// <summary>The facts to ask for; empty where nothing is open.</summary>
     /// <param name="proofs">The products, as they were proved.</param>
-    /// <param name="canAsk">Whether somebody can be asked about a material of this name; all, if null.</param>
-    public static AskedFacts Best(IReadOnlyList<CompositionProof> proofs, Func<string, bool>? canAsk = null)
+    /// <param name="supplierOf">Who can be asked about a material of this name, null where nobody can; each material for itself, if null.</param>
+    public static AskedFacts Best(IReadOnlyList<CompositionProof> proofs, Func<string, string?>? supplierOf = null)
     {
+        supplierOf ??= material => material;
         CompositionProof[] open = [.. proofs.Where(p => p is { IsProved: false, Model: not null })];
         var pairs = open.Sum(p => p.Unproven.Length);
         if (pairs == 0)
             return new AskedFacts([], 0, 0);
         World[] worlds = [.. Enumerable.Range(0, Worlds).Select(w => new World(open, w, new Random(Seed + w), StepsForEach))];
-        var candidates = Candidates(open).Where(c => canAsk?.Invoke(c.Material) ?? true).ToList();
+        var candidates = Candidates(open).Where(c => supplierOf(c.Material) is not null).ToList();
         var facts = ImmutableArray.CreateBuilder<SupplierFact>();
         while (candidates.Count > 0)
         {
@@ -41,8 +42,9 @@ public static class Facts
             foreach (var world in worlds)
                 world.Take(best.Fact);
             candidates.Remove(best.Fact);
-            if (facts.Count(f => f.Material == best.Fact.Material) == MostForOneMaterial)
-                candidates.RemoveAll(c => c.Material == best.Fact.Material);
+            var supplier = supplierOf(best.Fact.Material);
+            if (facts.Count(f => supplierOf(f.Material) == supplier) == MostForOneSupplier)
+                candidates.RemoveAll(c => supplierOf(c.Material) == supplier);
         }
         return new AskedFacts(facts.ToImmutable(), pairs, facts.Sum(f => f.Settles));
     }

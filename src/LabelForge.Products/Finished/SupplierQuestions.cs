@@ -31,7 +31,7 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
 
 /// <summary>One message to a supplier.</summary>
 /// <param name="To">The supplier as the materials name it; null where they name none.</param>
-/// <param name="Questions">At most three about each material, the most useful first.</param>
+/// <param name="Questions">At most three, the most useful first.</param>
 public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion> Questions)
 {
     /// <summary>How many open pairs the answers are expected to settle.</summary>
@@ -41,7 +41,7 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
     public string Addressed => To ?? $"The supplier of {Questions[0].Material.Name}";
 
     /// <summary>The subject line.</summary>
-    public string Subject => $"{(Questions.Length == 1 ? "A question" : $"{Capital(Words[Questions.Length])} questions")} about {string.Join(" and ", Questions.Select(q => q.Material.Name).Distinct())}";
+    public string Subject => $"{(Questions.Length switch { 1 => "A question", 2 => "Two questions", _ => "Three questions" })} about {string.Join(" and ", Questions.Select(q => q.Material.Name).Distinct())}";
 
     /// <summary>The text, ready to copy.</summary>
     public string Text
@@ -55,10 +55,6 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
 
     /// <summary>A link that opens the message in a mail program; the address is for the maker to fill in.</summary>
     public string Mailto => $"mailto:?subject={Uri.EscapeDataString(Subject)}&body={Uri.EscapeDataString(Text)}";
-
-    private static readonly string[] Words = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen"];
-
-    private static string Capital(string word) => char.ToUpperInvariant(word[0]) + word[1..];
 }
 
 /// <summary>What to ask of which supplier: the fewest facts that settle most.</summary>
@@ -67,34 +63,31 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
 /// <param name="Settled">How many of them all answers together are expected to settle.</param>
 public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, int Open, double Settled)
 {
-    // A message that asks more than fits the words of its subject would not be answered anyway.
-    private const int MostInOneLetter = 15;
-
-    /// <summary>Finds the questions for some batches; an answer counts in every one of them that uses the material.</summary>
+    /// <summary>Finds the questions for some products; an answer counts in every one of them that uses the material.</summary>
     /// <exception cref="InputException">The suppliers' data contradict themselves.</exception>
-    public static SupplierQuestions For(Workshop workshop, IReadOnlyList<BatchFormula> batches)
+    public static SupplierQuestions For(ImmutableArray<Product> products)
     {
         var dictionary = IngredientDictionary.Shipped;
-        var materials = batches.SelectMany(b => FlatFormula.Of(workshop, b)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
+        var materials = products.SelectMany(p => FlatFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
         var named = materials.GroupBy(m => m.Name).ToDictionary(g => g.Key, g => g.First());
-        var asked = Facts.Best([.. batches.Select(b => BatchComposition.Prove(workshop, b, dictionary))], named.ContainsKey);
+        var asked = Facts.Best(
+            Product.Each(products, p => BatchComposition.Prove(p.Workshop, p.Batch, dictionary)),
+            material => named.TryGetValue(material, out var known) ? Supplier(known) : null);
         var letters = asked.Facts
             .Select(f => Question(named[f.Material], f, dictionary))
-            .GroupBy(q => q.Material.Supplier ?? $"\0{q.Material.Id}")
-            .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g.Take(MostInOneLetter)]))
+            .GroupBy(q => Supplier(q.Material))
+            .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g]))
             .OrderByDescending(l => l.Settles)
             .ToImmutableArray();
         return new SupplierQuestions(letters, asked.Open, letters.Sum(l => l.Settles));
     }
 
-    /// <summary>Every product of the workshop: each recipe, and each of its variants.</summary>
+    /// <summary>The questions for every product of the workshop.</summary>
     /// <exception cref="InputException">A recipe or a material cannot be read.</exception>
-    public static SupplierQuestions ForAll(Workshop workshop) => For(workshop, [.. workshop.RecipeIds.Select(workshop.Recipe).SelectMany(r => Products(workshop, r))]);
+    public static SupplierQuestions ForAll(Workshop workshop) => For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))]);
 
-    /// <summary>The products of a recipe: the recipe where it has no variants, else each variant.</summary>
-    public static IEnumerable<BatchFormula> Products(Workshop workshop, Recipe recipe) => recipe.Variants.IsEmpty
-        ? [BatchFormula.Of(workshop, recipe)]
-        : recipe.Variants.Select(v => BatchFormula.Of(workshop, recipe.Variant(v.Name)));
+    // Whom a material comes from; where nothing says so, the material stands for its supplier.
+    private static string Supplier(Material material) => material.Supplier ?? $"\0{material.Id}";
 
     private static SupplierQuestion Question(Material material, SupplierFact fact, IngredientDictionary dictionary)
     {

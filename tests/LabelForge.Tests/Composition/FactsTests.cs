@@ -46,8 +46,17 @@ public class FactsTests
         var proof = Prover.Prove([Part("Base", 0.8m, ListedOrder.Label, "A", "B", "C", "D", "E", "F", "G", "H"), Part("Oil", 0.1m, ListedOrder.Label, "I", "J", "K"), Part("Scent", 0.1m, ListedOrder.Label, "L")]);
         var asked = Facts.Best([proof]);
 
-        Assert.All(asked.Facts.GroupBy(f => f.Material), g => Assert.InRange(g.Count(), 1, Facts.MostForOneMaterial));
-        Assert.DoesNotContain(Facts.Best([proof], m => m != "Base").Facts, f => f.Material == "Base");
+        Assert.All(asked.Facts.GroupBy(f => f.Material), g => Assert.InRange(g.Count(), 1, Facts.MostForOneSupplier));
+        Assert.DoesNotContain(Facts.Best([proof], m => m == "Base" ? null : m).Facts, f => f.Material == "Base");
+    }
+
+    [Fact]
+    public void One_supplier_of_two_materials_is_asked_three_questions_in_all()
+    {
+        var proof = Prover.Prove([Part("Base", 0.4m, ListedOrder.Label, "A", "B", "C", "D", "E", "F"), Part("Other base", 0.4m, ListedOrder.Label, "G", "H", "I", "J", "K"), Part("Oil", 0.2m, ListedOrder.Label, "L")]);
+
+        Assert.InRange(Facts.Best([proof], _ => "one supplier").Facts.Length, 1, Facts.MostForOneSupplier);
+        Assert.True(Facts.Best([proof]).Facts.Length > Facts.MostForOneSupplier);
     }
 
     [Fact]
@@ -79,7 +88,7 @@ public class FactsTests
             MaterialPart[] rest = [Part("Oil", 0.03m, ListedOrder.Label, "Maker's oil"), Part("Scent", 0.015m, ListedOrder.Label, "Maker's scent")];
             var before = Prover.Prove([bare, .. rest]);
             var facts = Facts.Best([before]).Facts;
-            Assert.InRange(facts.Length, 0, Facts.MostForOneMaterial);
+            Assert.InRange(facts.Length, 0, Facts.MostForOneSupplier);
             var truth = formula.Ingredients.ToDictionary(i => i.Name, i => (decimal)(i.Percent / formula.Ingredients.Sum(x => x.Percent)));
             var answered = facts.Aggregate(bare, (part, fact) => Answered(part, fact, truth));
             open += before.Unproven.Length;
