@@ -24,6 +24,7 @@ public static class FrenchWords
     private static Dictionary<string, Regex> Load()
     {
         const string name = "markets/Words/french.yaml";
-        return YamlRecord.Shipped(name).ToDictionary(r => r.Text("id", "identity"), r => PhrasePattern.Any(r.Texts("words", "[savon]")));
+        using var reader = LawData.Open(name);
+        return YamlRecord.List(name, reader).ToDictionary(r => r.Text("id", "identity"), r => PhrasePattern.Any(r.Texts("words", "[savon]")));
     }
 }

@@ -45,6 +45,7 @@ public static class SafetyLists
     private static IReadOnlyList<YamlRecord> Records(string list)
     {
         var name = $"markets/{list}.yaml";
-        return YamlRecord.Shipped(name);
+        using var reader = LawData.Open(name);
+        return YamlRecord.List(name, reader);
     }
 }

@@ -99,6 +99,7 @@ public static class WordLists
     private static IReadOnlyList<YamlRecord> Records(string list)
     {
         var name = $"markets/Words/{list}.yaml";
-        return YamlRecord.Shipped(name);
+        using var reader = LawData.Open(name);
+        return YamlRecord.List(name, reader);
     }
 }

@@ -32,7 +32,7 @@ internal static class BatchBenchVerbs
                 : BatchSize.ToPieces(workshop, read, read.Pieces);
             var (book, on) = (BookOptions.Book(workshop), options.On(r));
             var ledger = book.Read();
-            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on).ToString();
+            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on, read).ToString();
             var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
             var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
             if (options.Json(r))

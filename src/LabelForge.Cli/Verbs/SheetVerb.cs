@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LabelForge.Lots;
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
@@ -62,6 +63,7 @@ internal static class SheetVerb
         foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)))
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
+        PrintedLabels.WriteDown([.. made.Select(m => (m.Made.Job, m.Made.Lot, serials?.Count ?? order.Runs.Where(run => m.Made.Job.Fit is Fit.Fits fits && run.Label == fits.Layout).Sum(run => run.Count)))], made[0].Made.On);
         Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
         if (partUsed?.Remember(stock, first, order.Count) is { } next)
             Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
-using LabelForge.Measures;
+using System.Reflection;
 using LabelForge.Recipes.Files;
+using LabelForge.Measures;
 
 namespace LabelForge.Markets;
 
@@ -38,6 +39,8 @@ public sealed class MarketBook
 
     private static MarketBook LoadShipped()
     {
-        return new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)]);
+        const string name = "markets/markets.yaml";
+        using var reader = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!);
+        return new([.. YamlFile.ReadText(reader.ReadToEnd(), name).Texts("markets").Select(t => t.Text)]);
     }
 }

@@ -21,7 +21,8 @@ public static class Phrases
     private static ImmutableDictionary<string, ImmutableDictionary<string, string>> Load()
     {
         const string file = "markets/Phrases/standard.yaml";
-        return YamlRecord.Shipped(file).ToImmutableDictionary(
+        using var reader = LawData.Open(file);
+        return YamlRecord.List(file, reader).ToImmutableDictionary(
             r => r.Text("id", "a name, such as external-only"),
             r =>
             {

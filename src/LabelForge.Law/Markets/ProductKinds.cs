@@ -26,13 +26,8 @@ public sealed class ProductKinds
     /// <exception cref="InputException">A key is missing or unknown, or an id is given twice.</exception>
     public static ProductKinds Read(string file, string text)
     {
-        return Read(YamlRecord.List(file, new StringReader(text)));
-    }
-
-    private static ProductKinds Read(IEnumerable<YamlRecord> records)
-    {
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        return new(records.Select(r => Kind(r, seen)));
+        return new(YamlRecord.List(file, new StringReader(text)).Select(r => Kind(r, seen)));
     }
 
     private static ProductKind Kind(YamlRecord record, HashSet<string> seen)
@@ -70,6 +65,8 @@ public sealed class ProductKinds
 
     private static ProductKinds LoadShipped()
     {
-        return Read(YamlRecord.Shipped("markets/products.yaml"));
+        const string name = "markets/products.yaml";
+        using var reader = LawData.Open(name);
+        return Read(name, reader.ReadToEnd());
     }
 }

@@ -22,11 +22,12 @@ public static class CountedAs
             ? 1
             : Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var share) ? share : null;
 
-    /// <summary>Reads the table.</summary>
+    /// <summary>Reads the table; the reader is closed.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    public static FrozenDictionary<(string Ingredient, string As), decimal> Read(DataTable table)
+    public static FrozenDictionary<(string Ingredient, string As), decimal> Read((string File, TextReader Text) table)
     {
-        return table.Rows(Heading)
+        using var text = table.Text;
+        return DataTable.Read(table.File, text, Heading)
             .ToArray()
             .ToFrozenDictionary(r => (NameText.Plain(r.Needed("ingredient")), NameText.Plain(r.Needed("as"))), Figure);
     }

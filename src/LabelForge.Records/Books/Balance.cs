@@ -13,6 +13,7 @@ public static class Balance
         var lots = ledger.Batches.CountBy(b => b.Lot).ToDictionary();
         foreach (var batch in ledger.Batches)
             Pieces(ledger, batch, lots);
+        Labels(ledger);
         if (ledger.Sales.FirstOrDefault(s => ledger.BatchNow(s.BatchId) is null) is { } sale)
             throw Refuse($"Sale {sale.Id} is of a batch that would be struck.", "Correct the sale first.");
         if (ledger.Disposals.FirstOrDefault(d => d.BatchId is not null && ledger.BatchNow(d.BatchId) is null) is { } thrown)
@@ -37,6 +38,19 @@ public static class Balance
         }
         if (ledger.Disposals.FirstOrDefault(d => d.ReceiptId is { } r && ledger.Current(BookLists.Receipt, r) is null) is { } thrown)
             throw Refuse($"Disposal {thrown.Id} is of {ledger.Bottle(thrown.ReceiptId!.Value)}, which would be struck.", "Correct the disposal first.");
+    }
+
+    // A lot is one product: that of its batch, and of the labels printed with it.
+    private static void Labels(Ledger ledger)
+    {
+        foreach (var printed in ledger.Printings.GroupBy(p => p.Lot))
+        {
+            var first = printed.First();
+            if (printed.FirstOrDefault(p => !PrintedLots.IsSame(first, p.Recipe, p.Variant)) is { } other)
+                throw PrintedLots.Refuse(first, other.Product);
+            if (ledger.Batches.FirstOrDefault(b => b.Lot == printed.Key) is { } batch && !PrintedLots.IsSame(first, batch.Recipe, FrozenRecipe.FromJson(batch.Frozen).Variant))
+                throw PrintedLots.Refuse(first, batch.Product);
+        }
     }
 
     private static void Pieces(Ledger ledger, Batch batch, Dictionary<string, int> lots)

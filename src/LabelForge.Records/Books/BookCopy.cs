@@ -140,7 +140,10 @@ public static class BookCopy
             using var copy = Open(path, SqliteOpenMode.ReadOnly);
             if (!Equals(Ask(copy, "PRAGMA integrity_check"), "ok"))
                 throw Damaged(path);
-            return (long)Ask(copy, "SELECT (SELECT COUNT(*) FROM Receipts) + (SELECT COUNT(*) FROM Batches) + (SELECT COUNT(*) FROM Weighings) + (SELECT COUNT(*) FROM Deviations) + (SELECT COUNT(*) FROM Closings) + (SELECT COUNT(*) FROM Sales) + (SELECT COUNT(*) FROM Complaints) + (SELECT COUNT(*) FROM Disposals) + (SELECT COUNT(*) FROM Corrections)")!;
+            // A copy made by an older version lacks the lists that came later.
+            var later = new HashSet<string> { "Printings" };
+            var lists = RecordsContext.Tables.Where(t => !later.Contains(t) || (long)Ask(copy, $"SELECT COUNT(*) FROM sqlite_master WHERE name = '{t}'")! > 0);
+            return lists.Sum(t => (long)Ask(copy, $"SELECT COUNT(*) FROM \"{t}\"")!);
         }
         catch (SqliteException)
         {

@@ -5,6 +5,7 @@ public static class BookLists
 {
     public const string Receipt = "receipt";
     public const string Batch = "batch";
+    public const string Printing = "printing";
     public const string Weighing = "weighing";
     public const string Deviation = "deviation";
     public const string Closing = "closing";
@@ -14,5 +15,5 @@ public static class BookLists
     public const string Correction = "correction";
 
     /// <summary>All that can be corrected.</summary>
-    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Weighing, Deviation, Closing, Sale, Complaint, Disposal];
+    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal];
 }

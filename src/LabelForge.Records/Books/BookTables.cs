@@ -19,6 +19,7 @@ public static class BookTables
                 r => [ledger.Bottle(r.Id), r.Material, r.Supplier, r.SupplierLot, r.Amount, r.Price, r.BestBefore, r.Certificate, ledger.StruckBy(list, r.Id) is null ? ledger.Left(r) : 0m], _ => []),
             BookLists.Batch => Table(ledger, list, ["lot", "recipe", "product", "pieces planned", "pieces left"], ["frozen"], ledger.AllBatches,
                 b => [b.Lot, b.Recipe, b.Product, b.PiecesPlanned, ledger.StruckBy(list, b.Id) is null ? ledger.PiecesLeft(b) : 0], b => [b.Frozen]),
+            BookLists.Printing => Table(ledger, list, ["lot", "recipe", "variant", "product", "labels"], [], ledger.AllPrintings, p => [p.Lot, p.Recipe, p.Variant, p.Product, p.Labels], _ => []),
             BookLists.Weighing => Table(ledger, list, ["lot", "material", "material lot", "grams"], ["batch", "receipt"], ledger.AllWeighings, w => [LotOf(w.BatchId), w.Material, Bottle(w.ReceiptId), w.Grams], w => [w.BatchId, w.ReceiptId]),
             BookLists.Deviation => Table(ledger, list, ["lot", "what"], ["batch"], ledger.AllDeviations, d => [LotOf(d.BatchId), d.What], d => [d.BatchId]),
             BookLists.Closing => Table(ledger, list, ["lot", "made", "rejected", "yield g"], ["batch"], ledger.AllClosings, c => [LotOf(c.BatchId), c.Made, c.Rejected, c.YieldGrams], c => [c.BatchId]),

@@ -52,6 +52,7 @@ public static class Correcting
     {
         BookLists.Receipt => ledger.AllReceipts,
         BookLists.Batch => ledger.AllBatches,
+        BookLists.Printing => ledger.AllPrintings,
         BookLists.Weighing => ledger.AllWeighings,
         BookLists.Deviation => ledger.AllDeviations,
         BookLists.Closing => ledger.AllClosings,

@@ -60,6 +60,25 @@ public sealed class Batch : BookEntry
     public required int PiecesPlanned { get; init; }
 }
 
+/// <summary>Labels printed with a lot: from then on the lot is that product's, whether its batch was begun or not.</summary>
+public sealed class Printing : BookEntry
+{
+    /// <summary>The lot code on the labels.</summary>
+    public required string Lot { get; init; }
+
+    /// <summary>The recipe's id.</summary>
+    public required string Recipe { get; init; }
+
+    /// <summary>The variant's name; null for a recipe without variants.</summary>
+    public string? Variant { get; init; }
+
+    /// <summary>The product's name on the labels.</summary>
+    public required string Product { get; init; }
+
+    /// <summary>How many labels.</summary>
+    public required int Labels { get; init; }
+}
+
 /// <summary>An amount weighed into a batch, and out of which material lot.</summary>
 public sealed class Weighing : BookEntry
 {
@@ -185,4 +204,14 @@ public sealed class Correction : BookEntry
 
     /// <summary>Why.</summary>
     public required string Reason { get; init; }
+}
+
+/// <summary>The key of a form that was written into the books: a form is written once, however often it is sent.</summary>
+public sealed class OnceKey
+{
+    /// <summary>The longest key that is taken.</summary>
+    public const int MostCharacters = 64;
+
+    /// <summary>The key.</summary>
+    public required string Key { get; init; }
 }

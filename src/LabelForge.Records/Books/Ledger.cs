@@ -22,6 +22,7 @@ public sealed class Ledger
         _insteadOf = Corrections.Where(c => c.InsteadId is not null).ToDictionary(c => (c.List, c.InsteadId!.Value), c => c.EntryId);
         AllReceipts = All<Receipt>();
         AllBatches = All<Batch>();
+        AllPrintings = All<Printing>();
         AllWeighings = All<Weighing>();
         AllDeviations = All<Deviation>();
         AllClosings = All<Closing>();
@@ -30,6 +31,7 @@ public sealed class Ledger
         AllDisposals = All<Disposal>();
         Receipts = Standing(BookLists.Receipt, AllReceipts);
         Batches = Standing(BookLists.Batch, AllBatches);
+        Printings = Standing(BookLists.Printing, AllPrintings);
         Weighings = Standing(BookLists.Weighing, AllWeighings);
         Deviations = Standing(BookLists.Deviation, AllDeviations);
         Closings = Standing(BookLists.Closing, AllClosings);
@@ -43,6 +45,8 @@ public sealed class Ledger
     public IReadOnlyList<Receipt> AllReceipts { get; }
 
     public IReadOnlyList<Batch> AllBatches { get; }
+
+    public IReadOnlyList<Printing> AllPrintings { get; }
 
     public IReadOnlyList<Weighing> AllWeighings { get; }
 
@@ -61,6 +65,9 @@ public sealed class Ledger
 
     /// <summary>The batches that stand.</summary>
     public IReadOnlyList<Batch> Batches { get; }
+
+    /// <summary>The printings of labels that stand.</summary>
+    public IReadOnlyList<Printing> Printings { get; }
 
     /// <summary>The weighings that stand.</summary>
     public IReadOnlyList<Weighing> Weighings { get; }
@@ -86,6 +93,7 @@ public sealed class Ledger
         void Table<T>() where T : BookEntry => tables[typeof(T)] = context.Set<T>().AsNoTracking().ToArray();
         Table<Receipt>();
         Table<Batch>();
+        Table<Printing>();
         Table<Weighing>();
         Table<Deviation>();
         Table<Closing>();
@@ -189,7 +197,7 @@ public sealed class Ledger
 
     private IEnumerable<BookEntry> Of(Type type) => new IEnumerable<BookEntry>[]
     {
-        AllReceipts, AllBatches, AllWeighings, AllDeviations, AllClosings, AllSales, AllComplaints, AllDisposals, Corrections,
+        AllReceipts, AllBatches, AllPrintings, AllWeighings, AllDeviations, AllClosings, AllSales, AllComplaints, AllDisposals, Corrections,
     }.SelectMany(list => list).Where(e => e.GetType() == type);
 
     private T[] Standing<T>(string list, IReadOnlyList<T> all) where T : BookEntry => [.. all.Where(e => !_struck.ContainsKey((list, e.Id)))];

@@ -17,6 +17,7 @@ public static class ListImport
     [
         (BookLists.Receipt, ["material", "amount", "price"], ["supplier", "supplier lot", "best before", "certificate", "left"]),
         (BookLists.Batch, ["lot", "recipe", "product", "pieces planned", "frozen"], ["pieces left"]),
+        (BookLists.Printing, ["lot", "recipe", "product", "labels"], ["variant"]),
         (BookLists.Weighing, ["material", "grams"], []),
         (BookLists.Deviation, ["what"], []),
         (BookLists.Closing, ["made"], ["rejected", "yield g"]),
@@ -87,6 +88,7 @@ public static class ListImport
         {
             BookLists.Receipt => new Receipt { Id = id, On = on, By = by, Note = note, Material = row.Needed("material"), Supplier = row.Text("supplier"), SupplierLot = row.Text("supplier lot"), Amount = row.Need(row.Figure("amount"), "amount"), Price = row.Need(row.Figure("price"), "price"), BestBefore = row.Day("best before"), Certificate = row.Text("certificate") },
             BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = FrozenRecipe.FromJson(row.Needed("frozen")) is not null ? row.Needed("frozen") : "" },
+            BookLists.Printing => new Printing { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Variant = row.Text("variant"), Product = row.Needed("product"), Labels = row.Need(row.Whole("labels"), "labels") },
             BookLists.Weighing => new Weighing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Material = row.Needed("material"), ReceiptId = Receipt(), Grams = row.Need(row.Figure("grams"), "grams") },
             BookLists.Deviation => new Deviation { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), What = row.Needed("what") },
             BookLists.Closing => new Closing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Made = row.Need(row.Whole("made"), "made"), Rejected = row.Whole("rejected") ?? 0, YieldGrams = row.Figure("yield g") },

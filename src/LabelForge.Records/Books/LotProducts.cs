@@ -21,7 +21,9 @@ public static class LotProducts
         if (!RecordBook.Exists(workshop.Folder))
             return products;
         var ledger = RecordBook.Open(workshop.Folder).Read();
-        return ledger.Batches.FirstOrDefault(b => b.Lot == lot.ToString()) is { } batch ? [Weighed(products, ledger, batch, market, on)] : products;
+        return ledger.Batches.FirstOrDefault(b => b.Lot == lot.ToString()) is { } batch
+            ? [Weighed(products, ledger, batch, market, on)]
+            : PrintedLots.Of(ledger, lot.ToString(), products);
     }
 
     /// <summary>One product as a lot was weighed, or as planned where the books do not know the lot.</summary>

@@ -1,18 +1,27 @@
 using LabelForge.Lots;
 using LabelForge.Measures;
+using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 
 /// <summary>The lot code of a day's next batch.</summary>
 public static class NextLot
 {
-    /// <summary>The first code of a day that no batch in the books has, struck ones too.</summary>
+    /// <summary>The first code of a day that no batch in the books has, struck ones too, and no label was printed with.</summary>
+    /// <param name="ledger">The books.</param>
+    /// <param name="on">The day.</param>
+    /// <param name="recipe">What the batch is of: labels printed for it that day wait for their batch, which has their lot. Null for any.</param>
     /// <exception cref="InputException">As many batches were begun that day as a code can count.</exception>
-    public static LotCode Of(Ledger ledger, DateOnly on)
+    public static LotCode Of(Ledger ledger, DateOnly on, Recipe? recipe = null)
     {
         for (var number = 1; number <= LotCode.MostBatches; number++)
-            if (ledger.AllBatches.All(b => b.Lot != new LotCode(on, number).ToString()))
-                return new LotCode(on, number);
+        {
+            var code = new LotCode(on, number);
+            if (ledger.AllBatches.Any(b => b.Lot == code.ToString()))
+                continue;
+            if (PrintedLots.Waiting(ledger, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
+                return code;
+        }
         throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on."));
     }
 }

@@ -17,7 +17,11 @@ public sealed class RecordBook
 
     private readonly BookStore _store;
 
+    private readonly string? _once;
+
     private RecordBook(BookPlace place, int patience) => (Place, _store) = (place, BookStore.Of(place, patience));
+
+    private RecordBook(RecordBook book, string once) => (Place, _store, _once) = (book.Place, book._store, once);
 
     /// <summary>Where they are kept.</summary>
     public BookPlace Place { get; }
@@ -47,6 +51,12 @@ public sealed class RecordBook
         });
     }
 
+    /// <summary>The same books for one form: what is written through them is written once for its key, however often it is sent.</summary>
+    /// <param name="key">The form's own key, not empty, at most <see cref="OnceKey.MostCharacters"/> characters.</param>
+    public RecordBook Once(string key) => key.Length is > 0 and <= OnceKey.MostCharacters
+        ? new RecordBook(this, key)
+        : throw new ArgumentOutOfRangeException(nameof(key), key.Length, "The key of a form is empty or too long.");
+
     /// <summary>Reads the books as they stand: one moment, corrections applied.</summary>
     public Ledger Read() => Guarded(() =>
     {
@@ -66,6 +76,12 @@ public sealed class RecordBook
     {
         using var context = _store.Open();
         using var moment = _store.BeginWriting(context);
+        if (_once is { } key)
+        {
+            if (context.OnceKeys.Any(k => k.Key == key))
+                throw new InputException(new Problem(null, 0, "This form is in the books already, so it was not written a second time.", "Look at what stands there. If you mean another entry like it, write it again."));
+            context.OnceKeys.Add(new OnceKey { Key = key });
+        }
         var before = Ledger.Load(context);
         var answer = write(before, context);
         context.SaveChanges();

@@ -21,6 +21,8 @@ public class RecordsContext : DbContext
 
     public DbSet<Batch> Batches => Set<Batch>();
 
+    public DbSet<Printing> Printings => Set<Printing>();
+
     public DbSet<Weighing> Weighings => Set<Weighing>();
 
     public DbSet<Deviation> Deviations => Set<Deviation>();
@@ -35,8 +37,11 @@ public class RecordsContext : DbContext
 
     public DbSet<Correction> Corrections => Set<Correction>();
 
+    /// <summary>The keys of forms that were written.</summary>
+    public DbSet<OnceKey> OnceKeys => Set<OnceKey>();
+
     /// <summary>The names of the tables.</summary>
-    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "Corrections"];
+    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "Corrections"];
 
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
@@ -50,6 +55,9 @@ public class RecordsContext : DbContext
     protected override void OnModelCreating(ModelBuilder model)
     {
         model.Entity<Batch>().HasIndex(b => b.Lot);
+        model.Entity<Printing>().HasIndex(p => p.Lot);
+        model.Entity<OnceKey>().HasKey(k => k.Key);
+        model.Entity<OnceKey>().Property(k => k.Key).HasMaxLength(OnceKey.MostCharacters);
         model.Entity<Weighing>().HasOne<Batch>().WithMany().HasForeignKey(w => w.BatchId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Weighing>().HasOne<Receipt>().WithMany().HasForeignKey(w => w.ReceiptId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Deviation>().HasOne<Batch>().WithMany().HasForeignKey(d => d.BatchId).OnDelete(DeleteBehavior.Restrict);

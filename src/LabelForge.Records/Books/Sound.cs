@@ -22,6 +22,12 @@ internal static class Sound
                 Need(Lots.LotCode.Parse(b.Lot).IsValue, $"\"{b.Lot}\" is not a lot code.", "Make one with: labelforge lot new");
                 Need(b.PiecesPlanned > 0, "A batch has at least one piece.", "Write a whole number above zero.");
                 break;
+            case Printing p:
+                Need(Lots.LotCode.Parse(p.Lot).IsValue, $"\"{p.Lot}\" is not a lot code.", "Make one with: labelforge lot new");
+                Need(p.Labels > 0, "A printing is of at least one label.", "Write a whole number above zero.");
+                Text(p.Recipe, "recipe");
+                Text(p.Product, "product");
+                break;
             case Weighing w:
                 Need(w.Grams is > 0 and <= Largest, "Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
                 break;

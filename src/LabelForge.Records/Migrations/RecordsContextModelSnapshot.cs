@@ -243,6 +243,58 @@ namespace LabelForge.Records.Migrations
                     b.ToTable("Disposals");
                 });
 
+            modelBuilder.Entity("LabelForge.Records.Books.OnceKey", b =>
+                {
+                    b.Property<string>("Key")
+                        .HasMaxLength(64)
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Key");
+
+                    b.ToTable("OnceKeys");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.Printing", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Labels")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Lot")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Product")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Recipe")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Variant")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Lot");
+
+                    b.ToTable("Printings");
+                });
+
             modelBuilder.Entity("LabelForge.Records.Books.Receipt", b =>
                 {
                     b.Property<int>("Id")

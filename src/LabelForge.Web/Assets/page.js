@@ -10,6 +10,9 @@
       if (!lost.open) lost.showModal();
     } else if (state === "hide") {
       lost.close();
+      // Whether the last press arrived is not known: it may be pressed again, and the books know its key.
+      sent = new WeakMap();
+      for (const holder of document.querySelectorAll("[data-once]")) busy(holder, false);
     } else if (state === "failed") {
       lost.dataset.state = "gone";
     } else if (state === "rejected") {
@@ -32,6 +35,27 @@
     const button = which && document.querySelector(`[data-step="${which}"]:not([disabled])`);
     if (button) { event.preventDefault(); button.click(); }
   });
+  // What writes into the books is sent once for its key, however often it is pressed. A new key says that the answer is there.
+  let sent = new WeakMap();
+  const busy = (holder, is) => {
+    for (const button of holder.matches("form") ? holder.querySelectorAll("button[type=submit]") : [holder]) {
+      if (is) button.setAttribute("aria-busy", "true"); else button.removeAttribute("aria-busy");
+    }
+  };
+  const once = (event) => {
+    const holder = event.target instanceof Element ? event.target.closest(event.type === "submit" ? "form[data-once]" : "button[data-once]") : null;
+    if (!holder) return;
+    if (sent.get(holder) === holder.dataset.once) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      return;
+    }
+    sent.set(holder, holder.dataset.once);
+    busy(holder, true);
+  };
+  window.addEventListener("submit", once, true);
+  window.addEventListener("click", once, true);
+  new MutationObserver((changes) => { for (const c of changes) busy(c.target, false); }).observe(document, { subtree: true, attributes: true, attributeFilter: ["data-once"] });
   // The arrows choose a position on the sheet; they do not scroll the page then.
   document.addEventListener("keydown", (event) => {
     if (event.target instanceof SVGElement && event.target.matches("[role=radio]") && /^(Arrow|Home$|End$)/.test(event.key)) event.preventDefault();

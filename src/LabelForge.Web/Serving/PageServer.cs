@@ -99,6 +99,7 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<Choices>();
         builder.Services.AddSingleton<Books>();
         builder.Services.AddSingleton<Kept>();
+        builder.Services.AddSingleton<FormKeys>();
         builder.Services.AddSingleton<LabelViews>();
         var app = builder.Build();
         app.UseMiddleware<PageHeaders>();

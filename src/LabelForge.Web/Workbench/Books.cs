@@ -34,6 +34,9 @@ public sealed class Books : IDisposable
         }
     }
 
+    /// <summary>What was written last and can be undone by one button; null where nothing can.</summary>
+    public Booking? Last { get; private set; }
+
     /// <summary>Told when the books changed, on any thread.</summary>
     public event Action? Changed;
 
@@ -69,6 +72,35 @@ public sealed class Books : IDisposable
         finally
         {
             Forget();
+        }
+    }
+
+    /// <summary>Remembers what was just written, so that it can be undone for a minute.</summary>
+    public void Remember(string list, IReadOnlyList<int> entries, string what)
+    {
+        Last = new Booking(list, entries, what, DateTime.UtcNow);
+        _ = Task.Delay(Booking.Lasts).ContinueWith(_ => Changed?.Invoke(), TaskScheduler.Default);
+    }
+
+    /// <summary>Strikes what was written last.</summary>
+    /// <returns>What it was; null where it is too late, or it was undone already.</returns>
+    /// <exception cref="InputException">Something was written since that hangs on it.</exception>
+    public async Task<string?> UndoAsync(DateOnly on, string by)
+    {
+        Booking? last;
+        lock (_gate)
+            (last, Last) = (Last, null);
+        if (last is not { CanBeUndone: true })
+            return null;
+        try
+        {
+            await WriteAsync(book => last.Entries.Reverse().Select(e => Correcting.Of(book, last.List, e, new Dictionary<string, string>(), "Undone at once", on, by)).ToArray());
+            return last.What;
+        }
+        catch (InputException)
+        {
+            Last = last;
+            throw;
         }
     }
 

@@ -6,12 +6,15 @@ namespace LabelForge.Web.Workbench;
 public sealed record Choice(string? Market = null, string? Design = null, string? Stock = null, string? Printer = null);
 
 /// <summary>What was chosen for each recipe's labels, kept beside the drafts, so that a reload does not forget it.</summary>
-public sealed class Choices(Desk desk)
+public sealed class Choices(Desk desk) : IDisposable
 {
     private readonly KeptFile<Choice> _kept = new(desk, "choices.json");
 
     /// <summary>The choice for a recipe.</summary>
     public Choice Of(string recipe) => _kept.TryGet(recipe, out var choice) && choice is not null ? choice : new Choice();
+
+    /// <inheritdoc/>
+    public void Dispose() => _kept.Dispose();
 
     /// <summary>Keeps a choice.</summary>
     public void Keep(string recipe, Choice choice) => _kept.Keep(recipe, choice);

@@ -25,5 +25,5 @@ public sealed class Kept(Desk desk) : IDisposable
     public void Keep<T>(string page, T typed) where T : class, new() => _kept.Keep(page, JsonSerializer.SerializeToElement(typed));
 
     /// <inheritdoc/>
-    public void Dispose() => _kept.Save();
+    public void Dispose() => _kept.Dispose();
 }

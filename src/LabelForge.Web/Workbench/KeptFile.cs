@@ -6,13 +6,14 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>What a page keeps by name in one file beside the drafts. A file that cannot be read counts as empty, one that cannot be written is tried again with the next change.</summary>
-internal sealed class KeptFile<T>
+internal sealed class KeptFile<T> : IDisposable
 {
     private readonly ConcurrentDictionary<string, T> _of;
     private readonly Desk _desk;
     private readonly string _name;
     private readonly string _path;
     private readonly Debounce _save;
+    private volatile bool _over;
 
     /// <summary>The file of a workshop.</summary>
     public KeptFile(Desk desk, string name)
@@ -30,7 +31,8 @@ internal sealed class KeptFile<T>
     public void Keep(string name, T kept)
     {
         _of[name] = kept;
-        _save.Start();
+        if (!_over)
+            _save.Start();
     }
 
     /// <summary>Writes it now.</summary>
@@ -49,6 +51,13 @@ internal sealed class KeptFile<T>
             // What is on the labels does not hang on it, and what is on the page stays there; but a reload would lose it.
             _desk.TellNotSaved($".drafts/{_name}", e.Message);
         }
+    }
+
+    /// <summary>Writes what waits to be written; nothing is written afterwards.</summary>
+    public void Dispose()
+    {
+        _over = true;
+        _save.NowAsync().GetAwaiter().GetResult();
     }
 
     private static ConcurrentDictionary<string, T> Read(string path)

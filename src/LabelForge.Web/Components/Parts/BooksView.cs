@@ -11,6 +11,8 @@ namespace LabelForge.Web.Components.Parts;
 /// <summary>A page on the books, drawn anew when they or the workshop's files change; what is typed on it is kept.</summary>
 public abstract class BooksView : ComponentBase, IDisposable
 {
+    private bool _writing;
+
     /// <summary>The desk.</summary>
     [Inject]
     public required Desk Desk { get; init; }
@@ -26,6 +28,10 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>What was typed.</summary>
     [Inject]
     public required Kept Kept { get; init; }
+
+    /// <summary>The keys of forms.</summary>
+    [Inject]
+    public required FormKeys Keys { get; init; }
 
     /// <summary>Documents for the page.</summary>
     [Inject]
@@ -55,6 +61,39 @@ public abstract class BooksView : ComponentBase, IDisposable
 
     /// <summary>A day as it is written everywhere.</summary>
     protected static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+
+    /// <summary>Writes a form into the books, once for its key, and tells on the page what became of it.</summary>
+    /// <param name="form">The form's name; its key is renewed, whatever becomes of it.</param>
+    /// <param name="act">Reads the form, writes it through the writer that it is given, and says what was done.</param>
+    /// <returns>Whether it was done.</returns>
+    protected async Task<bool> Write(string form, Func<FormWriter, Task<string>> act)
+    {
+        // The script stops a second press; this stops one that came by any other way.
+        if (_writing)
+            return false;
+        _writing = true;
+        try
+        {
+            var writer = new FormWriter(Books, Keys.Of(form));
+            return await Try(async () =>
+            {
+                var said = await act(writer);
+                if (writer.Written is { } written)
+                    Books.Remember(written.List, written.Entries, said);
+                return said;
+            });
+        }
+        finally
+        {
+            _writing = false;
+            Keys.Renew(form);
+        }
+    }
+
+    /// <summary>Strikes what was written last.</summary>
+    protected Task Undo() => Try(async () => await Books.UndoAsync(Options.Today(), By) is { } what
+        ? $"Undone, and struck in the books: {what}"
+        : "It is too late to undo this here: correct it under The books.");
 
     /// <summary>Does something, and tells on the page what became of it.</summary>
     /// <returns>Whether it was done.</returns>

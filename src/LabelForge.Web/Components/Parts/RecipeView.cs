@@ -1,5 +1,7 @@
 using LabelForge.Lots;
 using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Serving;
@@ -27,6 +29,10 @@ public abstract class RecipeView : EditorView
     [Inject]
     public required Choices Choices { get; init; }
 
+    /// <summary>The books.</summary>
+    [Inject]
+    public required Books Books { get; init; }
+
     /// <summary>How the page is served, and on what day.</summary>
     [Inject]
     public required ServeOptions Options { get; init; }
@@ -53,14 +59,17 @@ public abstract class RecipeView : EditorView
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Order => RecipeKeys;
 
-    /// <summary>The lot that a batch begun today would have.</summary>
-    protected LotCode NextFree => _next ??= RecordBook.Exists(Desk.Folder) ? NextLot.Of(RecordBook.Open(Desk.Folder).Read(), Options.Today()) : new LotCode(Options.Today(), 1);
+    /// <summary>The variant that is shown; null for a recipe without any.</summary>
+    protected virtual string? Variant => null;
+
+    /// <summary>The lot that a batch of this product begun today would have.</summary>
+    protected LotCode NextFree => _next ??= Books.Read().Ledger is { } ledger ? NextLot.Of(ledger, Options.Today(), AsWritten()) : new LotCode(Options.Today(), 1);
 
     /// <summary>The lot that the label is shown with, and whether a batch of it may have been begun. Until one is chosen, the next free one: a label has a lot.</summary>
     protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);
 
     /// <summary>How the label is wanted now.</summary>
-    protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
+    protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
         ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "variants", "period after opening", "best before", "origin", "notes"];
@@ -81,6 +90,23 @@ public abstract class RecipeView : EditorView
         Choice = choice;
         Choices.Keep(Id, choice);
         Remake();
+    }
+
+    /// <summary>The lot of the next batch is asked for anew: another variant is shown, or the books changed.</summary>
+    protected void ForgetNextFree() => _next = null;
+
+    /// <summary>The recipe of the shown product as its file has it; null where it cannot be read.</summary>
+    protected Recipe? AsWritten()
+    {
+        try
+        {
+            var recipe = File is { Problem: null } file ? RecipeFile.Read(Id, YamlFile.ReadText(file.Text, Shown)) : null;
+            return recipe is { Variants.IsEmpty: false } && Variant is { } variant ? recipe.Variant(variant) : recipe;
+        }
+        catch (InputException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Makes the label anew.</summary>

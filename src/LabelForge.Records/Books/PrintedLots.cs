@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>Labels are often printed before their batch is begun. Once they are, their lot is that product's, and no other's.</summary>
+public static class PrintedLots
+{
+    /// <summary>Writes down labels printed with a lot.</summary>
+    /// <param name="book">The books.</param>
+    /// <param name="printings">What was printed; all of it stands, or nothing.</param>
+    /// <exception cref="InputException">The lot is another product's, by its batch or by labels printed before.</exception>
+    public static IReadOnlyList<Printing> Print(RecordBook book, IReadOnlyList<Printing> printings) => book.Write((_, context) =>
+    {
+        context.Printings.AddRange(printings);
+        return printings;
+    });
+
+    /// <summary>What labels of a product were printed with a lot that no batch has.</summary>
+    public static Printing? Waiting(Ledger ledger, string lot) =>
+        ledger.Batches.Any(b => b.Lot == lot) ? null : ledger.Printings.FirstOrDefault(p => p.Lot == lot);
+
+    /// <summary>Of several products that one that labels were printed for with a lot; all where none were.</summary>
+    /// <exception cref="InputException">They were printed for none of these.</exception>
+    public static ImmutableArray<Product> Of(Ledger ledger, string lot, ImmutableArray<Product> products)
+    {
+        if (ledger.Printings.FirstOrDefault(p => p.Lot == lot) is not { } printed)
+            return products;
+        ImmutableArray<Product> same = [.. products.Where(p => IsSame(printed, p.Recipe))];
+        return same.IsEmpty ? throw Refuse(printed, products[0].Recipe.Name) : same;
+    }
+
+    /// <summary>Whether labels were printed for a recipe as it stands, or for the variant that it is.</summary>
+    public static bool IsSame(Printing printed, Recipe recipe) => IsSame(printed, recipe.Id, recipe.VariantName);
+
+    // Where a recipe got variants after it was printed, or lost them, its lot stays its own.
+    internal static bool IsSame(Printing printed, string recipe, string? variant) =>
+        printed.Recipe == recipe && (printed.Variant is null || variant is null || string.Equals(printed.Variant, variant, StringComparison.OrdinalIgnoreCase));
+
+    internal static InputException Refuse(Printing printed, string other) => new(new Problem(null, 0,
+        FormattableString.Invariant($"Labels of {printed.Product} were printed with the lot {printed.Lot} on {printed.On:yyyy-MM-dd}, so it cannot be {other}."),
+        $"Give this one a lot of its own. If those labels were thrown away: labelforge correct printing {printed.Id} --reason ..."));
+}

@@ -1,0 +1,42 @@
+namespace LabelForge.Cli.Tests;
+
+/// <summary>Sheets made by the command bind their lot to their product, where the workshop keeps books.</summary>
+public sealed class PrintedLotCommandTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
+
+    public PrintedLotCommandTests()
+    {
+        CommandRun.Of("init", _folder);
+        var bar = Path.Combine(_folder, "recipes", "first-bar.yaml");
+        File.WriteAllText(Path.Combine(_folder, "recipes", "second-bar.yaml"), File.ReadAllText(bar).Replace("name: First Bar", "name: Second Bar", StringComparison.Ordinal));
+    }
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    private CommandRun Sheet(string recipe) =>
+        CommandRun.Of("sheet", recipe, "--workshop", _folder, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--count", "2", "--on", "2026-11-25", "--out", Path.Combine(_folder, $"{recipe}.pdf"));
+
+    [Fact]
+    public void Another_product_does_not_get_the_lot_afterwards()
+    {
+        Assert.Equal(0, CommandRun.Of("receive", "clear-base", "5 lb", "--price", "31.50", "--workshop", _folder, "--on", "2026-11-25").ExitCode);
+        Assert.Equal(0, Sheet("first-bar").ExitCode);
+        Assert.Contains("first-bar", CommandRun.Of("books", "printing", "--workshop", _folder).Output, StringComparison.Ordinal);
+        var refused = Sheet("second-bar");
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Contains("were printed with the lot 26R25-01E", refused.Messages, StringComparison.Ordinal);
+        Assert.False(File.Exists(Path.Combine(_folder, "second-bar.pdf")));
+        Assert.Equal(2, CommandRun.Of("batch", "start", "second-bar", "--workshop", _folder, "--lot", "26R25-01E", "--on", "2026-11-25").ExitCode);
+        // Its own batch takes the lot that waits for it, without being told.
+        Assert.Contains("26R25-01E", CommandRun.Of("batch", "start", "first-bar", "--workshop", _folder, "--on", "2026-11-25").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_workshop_without_books_gets_none_by_printing()
+    {
+        Assert.Equal(0, Sheet("first-bar").ExitCode);
+        Assert.Equal(0, Sheet("second-bar").ExitCode);
+        Assert.False(File.Exists(Path.Combine(_folder, "records.db")));
+    }
+}

@@ -1,0 +1,73 @@
+using LabelForge.Lots;
+using LabelForge.Records.Books;
+using Microsoft.Playwright;
+
+namespace LabelForge.Web.Tests.Browsing;
+
+/// <summary>The lot on the labels is the lot of what is in the pot.</summary>
+public sealed class LotPrintingTests(Chromium chromium)
+{
+    private static readonly DateOnly Today = new(2026, 11, 25);
+
+    [Fact]
+    public async Task Labels_printed_before_any_batch_keep_their_lot_for_their_product()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        var first = new LotCode(Today, 1).ToString();
+        await window.GoAsync("/print/harbour-wall-bar");
+        await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(first);
+        await Make(page);
+        await window.GoAsync("/print/tideline-bar");
+        var second = new LotCode(Today, 2).ToString();
+        await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(second);
+        await page.FillAsync("#lot", first);
+        await Assertions.Expect(page.Locator(".field:has(#lot) .wrong")).ToContainTextAsync("were printed with lot");
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Make the sheets" })).ToBeDisabledAsync();
+        await page.FillAsync("#lot", second);
+        await Make(page);
+        // The batch of the first gets the lot that its labels have.
+        await window.GoAsync("/batches");
+        await page.Locator("#recipe").SelectOptionAsync("harbour-wall-bar");
+        await page.Locator("button[type=submit].chief").ClickAsync();
+        await page.WaitForURLAsync("**/batches/*");
+        var ledger = RecordBook.Open(window.Folder).Read();
+        Assert.Equal(first, ledger.Batches.Single(b => b.Recipe == "harbour-wall-bar").Lot);
+        Assert.Equal(["harbour-wall-bar", "tideline-bar"], ledger.Printings.Select(p => p.Recipe));
+    }
+
+    [Fact]
+    public async Task The_lot_goes_with_the_link_of_its_batch()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        FilledBooks.Fill(window.Folder);
+        var page = window.Page;
+        var workshop = LabelForge.Recipes.Workshop.Open(window.Folder);
+        var later = new LotCode(Today, 3).ToString();
+        Bench.Start(RecordBook.Open(window.Folder), FrozenRecipe.Of(workshop, LabelForge.Recipes.BatchFormula.Of(workshop, workshop.Recipe("bramble-bar")), "us", null), later, Today, "test");
+        await window.GoAsync($"/batches/{FilledBooks.Lot}");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Print its labels" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(FilledBooks.Lot);
+        await page.FillAsync("#lot", FilledBooks.OpenLot);
+        await Assertions.Expect(page.Locator(".field:has(#lot) .wrong")).ToContainTextAsync("in the books");
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Make the sheets" })).ToBeDisabledAsync();
+    }
+
+    [Fact]
+    public async Task Labels_that_were_not_printed_after_all_set_the_lot_free()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        await window.GoAsync("/print/harbour-wall-bar");
+        await Make(window.Page);
+        await window.Page.ClickAsync("#undo-printing");
+        await Window.UntilAsync(() => RecordBook.Open(window.Folder).Read().Printings.Count == 0, "the printing is struck");
+    }
+
+    private static async Task Make(IPage page)
+    {
+        var opened = page.Context.WaitForPageAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Make the sheets" }).ClickAsync();
+        await (await opened).CloseAsync();
+        await Assertions.Expect(page.GetByText("from now on, in the books")).ToBeVisibleAsync();
+    }
+}
