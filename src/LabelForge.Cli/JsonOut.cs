@@ -55,6 +55,7 @@ internal static class JsonOut
             percent = new { low = Round(i.Low), high = Round(i.High) },
             estimate = Round(i.Estimate),
             part = PartName(i.Part),
+            placed = i.Placed.ToString().ToLowerInvariant(),
             active = i.IsActive,
             allergen = i.IsAllergen,
             itself = i.Besides is null || i.IsAllergen ? null : new { low = Round(i.Itself.Low), high = Round(i.Itself.High) },
@@ -63,7 +64,7 @@ internal static class JsonOut
         absent = declaration.Composition?.Proof.Absent.Select(a => new { name = a.Name, why = a.IsLost ? "lost" : "none" }),
         mayContain = declaration.MayContain,
         proved = declaration.IsProved,
-        unproven = declaration.Unsettled.Select(u => new { first = u.First, second = u.Second, ask = u.Ask }),
+        unproven = declaration.Unsettled.Select(u => new { first = u.First, second = u.Second, rests = u.Rests.ToString().ToLowerInvariant(), ask = u.Ask }),
         findings = declaration.Findings.Select(Of),
         variants = assortment?.Variants.Select(v => new { name = v.Variant.Name, item = v.Variant.Item, declaration = Of(v.Declaration) }),
         common = assortment is null ? null : new

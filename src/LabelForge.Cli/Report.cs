@@ -1,6 +1,7 @@
 using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Declarations;
+using LabelForge.Composition;
 using LabelForge.Recipes;
 
 namespace LabelForge.Cli;
@@ -8,6 +9,9 @@ namespace LabelForge.Cli;
 /// <summary>Answers as a person reads them.</summary>
 internal static class Report
 {
+    // More open pairs than these say less than the questions that settle them; --explain shows each.
+    private const int PairsShown = 5;
+
     /// <summary>Says which of several products comes next; nothing where there is one alone.</summary>
     public static void Heading(IReadOnlyList<Product> products, int at)
     {
@@ -20,15 +24,33 @@ internal static class Report
         Console.WriteLine(declaration.Statement);
         Console.WriteLine();
         foreach (var i in declaration.Ingredients)
-            Console.WriteLine($"  {Percent(i.Low),9} to {Percent(i.High),9} %  {i.Name}{(i.Part == Composition.Part.Main ? "" : $"  ({i.Part.ToString().ToLowerInvariant()})")}");
+            Console.WriteLine($"  {Percent(i.Low),9} to {Percent(i.High),9} %  {i.Name}{Marks(i)}");
         Console.WriteLine();
         Console.WriteLine(declaration.IsProved
             ? "The whole order is proved from what the suppliers say."
-            : $"Not settled by what the suppliers say ({declaration.Unsettled.Length} pairs); these stand by the best estimate:");
-        foreach (var pair in declaration.Unsettled)
-            Console.WriteLine($"  {pair.First} before {pair.Second}. {pair.Ask}");
+            : Open(declaration));
+        foreach (var pair in declaration.Unsettled.Take(PairsShown))
+            Console.WriteLine($"  {pair.First} before {pair.Second} ({(pair.Rests == Placed.Usual ? "usual levels" : "a guess")}). {pair.Ask}");
+        if (declaration.Unsettled.Length > PairsShown)
+            Console.WriteLine($"  and {declaration.Unsettled.Length - PairsShown} more; --explain shows each, and the levels with their sources.");
         foreach (var finding in declaration.Findings)
             Write(finding);
+    }
+
+    private static string Open(Declaration declaration)
+    {
+        var usual = declaration.Unsettled.Count(u => u.Rests == Placed.Usual);
+        return $"Not settled by what the suppliers say ({declaration.Unsettled.Length} pairs); these stand by the best estimate, {usual} of them on published usual levels, {declaration.Unsettled.Length - usual} on a guess:";
+    }
+
+    private static string Marks(DeclaredIngredient ingredient)
+    {
+        string[] marks = [.. new[]
+        {
+            ingredient.Part == Part.Main ? "" : ingredient.Part.ToString().ToLowerInvariant(),
+            ingredient.Placed == Placed.Proved ? "" : ingredient.Placed == Placed.Usual ? "placed by usual levels" : "placed by a guess",
+        }.Where(m => m.Length > 0)];
+        return marks.Length == 0 ? "" : $"  ({string.Join(", ", marks)})";
     }
 
     public static void Write(CommonLabel common)

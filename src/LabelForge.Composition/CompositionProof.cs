@@ -72,7 +72,11 @@ public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, 
 public sealed record AbsentIngredient(string Name, bool IsLost);
 
 /// <summary>Two ingredients, in the order they stand in, whose order the data does not settle.</summary>
-public sealed record UnprovenPair(string First, string Second, Ask Ask);
+public sealed record UnprovenPair(string First, string Second, Ask Ask)
+{
+    /// <summary>On what their order rests: <see cref="Placed.Usual"/> or <see cref="Placed.Guess"/>.</summary>
+    public Placed Rests { get; init; } = Placed.Guess;
+}
 
 /// <summary>The order of a product's ingredients, and what of it is proved.</summary>
 public sealed class CompositionProof
@@ -94,6 +98,13 @@ public sealed class CompositionProof
     /// <summary>Whether every pair stands in an order that is right for every composition the data allows.</summary>
     public bool IsProved => Unproven.IsEmpty;
 
+    /// <summary>What was proved about; null where nothing further is to be asked of it.</summary>
+    internal ProductModel? Model { get; init; }
+
+    /// <summary>On what an ingredient's place rests, by its name: on its weakest pair.</summary>
+    public Placed PlacedOf(string name) =>
+        Unproven.Where(u => u.First == name || u.Second == name).Select(u => u.Rests).DefaultIfEmpty(Placed.Proved).Max();
+
     /// <summary>The same proof where some pairs are certain, as they stand, for a reason beyond the lists, and the rest have other questions.</summary>
     public CompositionProof Knowing(Func<UnprovenPair, bool> isCertain, Func<UnprovenPair, Ask> ask)
     {
@@ -101,7 +112,7 @@ public sealed class CompositionProof
         var safe = (bool[,])_safe.Clone();
         foreach (var pair in Unproven.Where(isCertain))
             safe[place[pair.First], place[pair.Second]] = true;
-        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]) { Absent = Absent };
+        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]) { Absent = Absent, Model = Model };
     }
 
     /// <summary>

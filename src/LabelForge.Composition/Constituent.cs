@@ -13,4 +13,7 @@ public sealed record Constituent(string Name, ShareRange Share, bool IsColourant
 {
     /// <summary>The substance that the line means, which stands in a list once; the name itself where no other is set.</summary>
     public string Substance { get; init; } = Name;
+
+    /// <summary>How much of it is usual; null where nothing is known, and the middle of what is possible serves.</summary>
+    public UsualShare? Usual { get; init; }
 }

@@ -17,6 +17,9 @@ public sealed record IngredientSource(
 {
     /// <summary>The substances of the list that go by the ingredient's name, in its order; one in most lists.</summary>
     public required ImmutableArray<string> Substances { get; init; }
+
+    /// <summary>How much of it is usual there; null where nothing is known, or where several substances go by its name.</summary>
+    public UsualShare? Usual { get; init; }
 }
 
 /// <summary>
@@ -56,6 +59,7 @@ public sealed record IngredientAccount(string Ingredient, bool IsColour, Immutab
             places.Length == 1 ? list[places[0]].Share : ShareRange.Unknown, material.Part.Listed, places[0] + 1, list.Length)
         {
             Substances = [.. places.Select(p => list[p].Substance)],
+            Usual = places.Length == 1 ? list[places[0]].Usual : null,
         };
     }
 }

@@ -6,13 +6,19 @@ namespace LabelForge.Composition;
 public sealed class MaterialModel
 {
     private readonly List<Polytope> _pieces;
+    private readonly Lazy<decimal[]> _composition;
+    private readonly Lazy<decimal[]> _estimate;
 
     /// <summary>Reads a supplier's list.</summary>
     /// <exception cref="Measures.InputException">No composition meets the list.</exception>
     public MaterialModel(MaterialPart part)
+        : this(part, [.. PiecesOf(part).Where(p => !p.IsEmpty)])
     {
-        Part = part;
-        _pieces = [.. Pieces(part).Where(p => !p.IsEmpty)];
+    }
+
+    private MaterialModel(MaterialPart part, List<Polytope> pieces)
+    {
+        (Part, _pieces) = (part, pieces);
         if (_pieces.Count == 0)
             throw Contradiction.In(part);
         var names = part.Constituents.Select((c, at) => (c.Name, at)).GroupBy(c => c.Name, StringComparer.Ordinal).ToArray();
@@ -20,8 +26,15 @@ public sealed class MaterialModel
         Groups = [.. names.Select(g => g.Select(c => c.at).ToArray())];
         Low = [.. Groups.Select(g => _pieces.Min(p => p.Least(g)))];
         High = [.. Groups.Select(g => _pieces.Max(p => p.Greatest(g)))];
-        var estimate = Middle(part.Constituents.Length);
-        Estimate = [.. Groups.Select(g => g.Sum(c => estimate[c]))];
+        _composition = new Lazy<decimal[]>(() => MaterialEstimate.Of(part, _pieces));
+        _estimate = new Lazy<decimal[]>(() => [.. Groups.Select(g => g.Sum(c => Composition[c]))]);
+    }
+
+    /// <summary>Reads a list that may turn out to allow nothing: then null.</summary>
+    internal static MaterialModel? TryRead(MaterialPart part)
+    {
+        List<Polytope> pieces = [.. PiecesOf(part).Where(p => !p.IsEmpty)];
+        return pieces.Count == 0 ? null : new MaterialModel(part, pieces);
     }
 
     /// <summary>The list read.</summary>
@@ -40,7 +53,13 @@ public sealed class MaterialModel
     public decimal[] High { get; }
 
     /// <summary>The best estimate of each name's share; within its bounds, summing to 1.</summary>
-    public decimal[] Estimate { get; }
+    public decimal[] Estimate => _estimate.Value;
+
+    /// <summary>The best estimate of each line of the list, by its place; summing to 1.</summary>
+    internal decimal[] Composition => _composition.Value;
+
+    /// <summary>The sets whose union the list allows; none is empty.</summary>
+    internal IReadOnlyList<Polytope> Pieces => _pieces;
 
     /// <summary>
     /// For each wanted pair (i, j) of names, the compositions that do most to put j over i, as how far j's share exceeds i's
@@ -83,17 +102,7 @@ public sealed class MaterialModel
         }
     }
 
-    // On the straight line from all the least shares to all the greatest, the point that sums to 1.
-    private decimal[] Middle(int count)
-    {
-        decimal[] low = [.. Enumerable.Range(0, count).Select(c => _pieces.Min(p => p.Least(c)))];
-        decimal[] high = [.. Enumerable.Range(0, count).Select(c => _pieces.Max(p => p.Greatest(c)))];
-        var spread = high.Sum() - low.Sum();
-        var along = spread == 0 ? 0 : (1 - low.Sum()) / spread;
-        return [.. low.Zip(high, (from, to) => from + along * (to - from))];
-    }
-
-    private static IEnumerable<Polytope> Pieces(MaterialPart part)
+    private static IEnumerable<Polytope> PiecesOf(MaterialPart part)
     {
         var list = part.Constituents;
         decimal[] least = [.. list.Select(c => c.Share.Low.Fraction)];

@@ -45,6 +45,15 @@ internal sealed class Polytope
     /// <summary>Whether no composition is in the set.</summary>
     public bool IsEmpty { get; }
 
+    /// <summary>The least list: bounds that fall along the chain.</summary>
+    public IReadOnlyList<decimal> LeastShares => _least;
+
+    /// <summary>The greatest list: bounds that fall along the chain.</summary>
+    public IReadOnlyList<decimal> GreatestShares => _greatest;
+
+    /// <summary>The constituents whose shares descend, in that order.</summary>
+    public IReadOnlyList<int> Chain => _chain;
+
     /// <summary>The greatest share that constituent <paramref name="j"/> can have.</summary>
     public decimal Greatest(int j)
     {

@@ -60,6 +60,12 @@ internal sealed class ProductModel
     /// <summary>Estimated share of the finished product.</summary>
     public decimal Estimate(ProductIngredient of) => Finished(of, s => Materials[s.Material].Estimate[s.Constituent], b => (b.Low + b.High) / 2);
 
+    /// <summary>Whether its estimate rests on published figures wherever the lists leave its share open.</summary>
+    public bool IsUsual(ProductIngredient of) => of.Besides.IsEmpty && of.Sources.All(s =>
+        Materials[s.Material] is var material
+        && (material.Low[s.Constituent] == material.High[s.Constituent]
+            || material.Groups[s.Constituent].All(c => material.Part.Constituents[c].Usual is { IsPublished: true })));
+
     private decimal Finished(ProductIngredient of, Func<Source, decimal> share, Func<NamedBesides, decimal> besides) =>
         Math.Clamp((Math.Max(0, Charged(of, share) - of.Lost) + of.Besides.Sum(b => b.ShareOfProduct * besides(b))) / Left, 0, 1);
 

@@ -45,12 +45,16 @@ public static class Prover
                 if (a < b && !inOrder[a, b])
                 {
                     var (first, second) = (ingredients[label[a]], ingredients[label[b]]);
-                    unproven.Add(new UnprovenPair(first.Name, second.Name, Question.About(product, first, second)));
+                    unproven.Add(new UnprovenPair(first.Name, second.Name, Question.About(product, first, second))
+                    {
+                        Rests = product.IsUsual(first) && product.IsUsual(second) ? Placed.Usual : Placed.Guess,
+                    });
                 }
             }
         }
         return new CompositionProof([.. label.Select(i => shares[i])], inOrder, unproven.ToImmutable())
         {
+            Model = product,
             Absent = [.. product.Ingredients.Except(ingredients).Select(i => new AbsentIngredient(i.Name, i.Lost > 0))],
         };
     }

@@ -9,6 +9,13 @@ if (args is ["soak", .. var minutes])
     return 0;
 }
 
+// Levels are learned from formulas, and how good the estimate is stands where the order is explained.
+if (args is ["estimate"])
+{
+    EstimatePart.Learn();
+    return 0;
+}
+
 // Each part measures one thing and writes its own section of docs/performance.md; growth draws docs/growth too.
 (string Name, Func<string> Measure)[] parts =
 [

@@ -24,7 +24,6 @@ public static class FrenchWords
     private static Dictionary<string, Regex> Load()
     {
         const string name = "markets/Words/french.yaml";
-        using var reader = LawData.Open(name);
-        return YamlRecord.List(name, reader).ToDictionary(r => r.Text("id", "identity"), r => PhrasePattern.Any(r.Texts("words", "[savon]")));
+        return YamlRecord.Shipped(name).ToDictionary(r => r.Text("id", "identity"), r => PhrasePattern.Any(r.Texts("words", "[savon]")));
     }
 }

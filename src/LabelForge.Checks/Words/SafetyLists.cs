@@ -45,7 +45,6 @@ public static class SafetyLists
     private static IReadOnlyList<YamlRecord> Records(string list)
     {
         var name = $"markets/{list}.yaml";
-        using var reader = LawData.Open(name);
-        return YamlRecord.List(name, reader);
+        return YamlRecord.Shipped(name);
     }
 }

@@ -99,7 +99,6 @@ public static class WordLists
     private static IReadOnlyList<YamlRecord> Records(string list)
     {
         var name = $"markets/Words/{list}.yaml";
-        using var reader = LawData.Open(name);
-        return YamlRecord.List(name, reader);
+        return YamlRecord.Shipped(name);
     }
 }

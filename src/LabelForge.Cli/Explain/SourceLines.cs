@@ -20,6 +20,11 @@ internal static class SourceLines
                 yield return line;
             foreach (var line in account.Sources.Select(Line).Concat(account.Besides.Select(Besides)).SelectMany(l => Page.Wrap(l, width, 5, 7)))
                 yield return line;
+            if (e.Proof.PlacedOf(i.Name) != Placed.Proved)
+            {
+                foreach (var line in account.Sources.Where(s => s.Low < s.High && s.Usual is not null).SelectMany(s => Page.Wrap(Usual(s), width, 5, 7)))
+                    yield return line;
+            }
             if (account.Left != 1)
             {
                 foreach (var line in Page.Wrap($"less {Page.Percent(account.Lost * 100)} % that left the batch, over the {Page.Percent(account.Left * 100)} % that is left of it", width, 5, 7))
@@ -54,6 +59,11 @@ internal static class SourceLines
             : $"{said}, place {s.Place} of {s.Length}{Order(s.Listed)}";
         return $"{s.Material}: {Page.Percent(s.ShareOfBatch * 100)} % of the batch x {Page.Percents(s.Low * 100, s.High * 100)} of it = {Page.Percents(low, high)}  ({place})";
     }
+
+    // A figure by which only the estimate goes; nothing is proved by it.
+    private static string Usual(IngredientSource s) => s.Usual is { IsPublished: true } usual
+        ? $"estimated by usual levels: {Page.Percent((decimal)usual.Fraction * 100)} % of {s.Material}. Published: {string.Join("; ", usual.Sources)}"
+        : $"a guess, since no level of it is published here: by its like and its place in the list about {Page.Percent((decimal)s.Usual!.Fraction * 100)} % of {s.Material}";
 
     private static string Order(ListedOrder listed) => listed switch
     {

@@ -57,6 +57,8 @@ internal static class DeclareVerb
         }
         if (assortment is not null && !explain)
             Report.Write(assortment.Common);
+        if (!explain && declarations.Any(d => !d.IsProved) && SupplierQuestions.For(products) is { Letters.IsEmpty: false } questions)
+            AskReport.Write(questions);
         if (products.Any(p => LyeCautions.Apply(p.Workshop, p.Batch)))
             SoapReport.WriteCautions();
     }

@@ -9,10 +9,13 @@ namespace LabelForge.Declarations;
 /// <param name="Name">The name that stands on the label.</param>
 /// <param name="Low">The least it can be of the finished product, mass percent.</param>
 /// <param name="High">The most it can be of the finished product, mass percent.</param>
-/// <param name="Estimate">The best estimate, mass percent: the middle of what the data allows.</param>
+/// <param name="Estimate">The best estimate, mass percent: of all that the data allow, what is nearest to usual.</param>
 /// <param name="Part">Its part of the declaration.</param>
 public sealed record DeclaredIngredient(string Name, decimal Low, decimal High, decimal Estimate, Part Part)
 {
+    /// <summary>On what its place rests.</summary>
+    public Placed Placed { get; init; }
+
     /// <summary>Whether it is an active drug ingredient, declared apart and first (21 CFR 701.3(d)).</summary>
     public bool IsActive { get; init; }
 
@@ -30,7 +33,11 @@ public sealed record DeclaredIngredient(string Name, decimal Low, decimal High, 
 public sealed record PercentRange(decimal Low, decimal High);
 
 /// <summary>Two ingredients whose order the data does not settle, as they stand on the label, and what would settle it.</summary>
-public sealed record UnsettledPair(string First, string Second, string Ask);
+public sealed record UnsettledPair(string First, string Second, string Ask)
+{
+    /// <summary>On what their order rests: published usual levels, or a guess.</summary>
+    public Placed Rests { get; init; } = Placed.Guess;
+}
 
 /// <summary>A market's ingredient declaration of a finished product.</summary>
 /// <param name="Market">The market.</param>

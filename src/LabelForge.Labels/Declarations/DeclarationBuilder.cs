@@ -36,13 +36,13 @@ public static class DeclarationBuilder
         var names = new LabelNames(market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
         var composition = BatchComposition.Of(workshop, batch, dictionary, names.Of, named);
 
-        var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name])).ToList();
+        var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name]) with { Placed = composition.Proof.PlacedOf(i.Name) }).ToList();
         if (rules.FigureIfAny("ingredients.active-first") is not null)
             ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, composition.KeysPresent).Select(names.Of)]);
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
         var unsettled = composition.Proof.Unproven
             .Where(u => !actives.Contains(u.First) && !actives.Contains(u.Second))
-            .Select(u => new UnsettledPair(u.First, u.Second, u.Ask.Sentence))
+            .Select(u => new UnsettledPair(u.First, u.Second, u.Ask.Sentence) { Rests = u.Rests })
             .ToImmutableArray();
         var heading = rules.Figure("ingredients.heading").Word;
         return new Declaration(

@@ -64,10 +64,9 @@ public static partial class IdentityReader
     private static ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)> Load()
     {
         const string name = "markets/Words/identities.yaml";
-        using var reader = LawData.Open(name);
         return
         [
-            .. from record in YamlRecord.List(name, reader)
+            .. from record in YamlRecord.Shipped(name)
                let kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!
                from phrase in record.Texts("words", "[soap, bar soap]")
                orderby phrase.Length descending

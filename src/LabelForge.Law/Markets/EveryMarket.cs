@@ -9,10 +9,10 @@ public static class EveryMarket
     private static readonly MarketFolder Folder = MarketFolder.Shipped("every");
 
     private static readonly Lazy<ImmutableDictionary<string, Rule>> LazyRules = new(() =>
-        Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Name, f.Text)).ToImmutableDictionary(r => r.Id));
+        Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root)).ToImmutableDictionary(r => r.Id));
 
     private static readonly Lazy<LawBook> LazyFigures = new(() =>
-        LawBook.Of(Folder.Read("figures").SelectMany(f => LawFile.Read(f.Name, new StringReader(f.Text), Folder.Id))));
+        LawBook.Of(Folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), Folder.Id))));
 
     /// <summary>The rules, by id.</summary>
     public static ImmutableDictionary<string, Rule> Rules => LazyRules.Value;

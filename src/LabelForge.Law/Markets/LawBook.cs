@@ -28,7 +28,7 @@ public sealed class LawBook
     /// <param name="file">Its name, for messages.</param>
     /// <param name="text">Its text.</param>
     /// <exception cref="InputException">A citation or a date is missing, two versions overlap, or the file is malformed.</exception>
-    public static LawBook Read(string file, string text) => Of(LawFile.Read(file, new StringReader(text), ""));
+    public static LawBook Read(string file, string text) => Of(LawFile.Read(YamlRecord.List(file, new StringReader(text)), ""));
 
     /// <summary>A book of these provisions.</summary>
     /// <exception cref="InputException">Two versions of one overlap.</exception>

@@ -1,4 +1,5 @@
 using System.Reflection;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;
 
@@ -7,10 +8,10 @@ public static class LawData
 {
     private static readonly Assembly Holder = typeof(LawData).Assembly;
 
-    /// <summary>Opens one file for reading.</summary>
+    /// <summary>What a file says.</summary>
     /// <param name="name">Its path under <c>Markets</c>, as <c>markets/Words/french.yaml</c>.</param>
-    /// <exception cref="ArgumentException">There is no such file: a fault of the program.</exception>
-    public static StreamReader Open(string name) => new(Holder.GetManifestResourceStream(name) ?? throw new ArgumentException($"No file {name} is carried here.", nameof(name)));
+    /// <exception cref="InvalidOperationException">There is no such file: a fault of the program.</exception>
+    public static Node Tree(string name) => CompiledData.ReadTree(Holder, name);
 
     /// <summary>The files whose path begins so, in order.</summary>
     public static IEnumerable<string> Names(string beginning) =>

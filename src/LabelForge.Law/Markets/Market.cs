@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;
 
@@ -22,8 +23,8 @@ public sealed class Market
         this.folder = folder;
         Ways = MarketWays.Read(folder);
         Basis = Ways.RulesFrom is { } basis ? find(basis) : null;
-        figures = new(() => LawBook.Of(folder.Read("figures").SelectMany(f => LawFile.Read(f.Name, new StringReader(f.Text), folder.Id))));
-        own = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Name, f.Text)).ToImmutableDictionary(r => r.Id));
+        figures = new(() => LawBook.Of(folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), folder.Id))));
+        own = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root)).ToImmutableDictionary(r => r.Id));
         rules = new(Together);
     }
 
@@ -59,7 +60,7 @@ public sealed class Market
     public RulesOf On(DateOnly day) => days.GetOrAdd(day, d => new RulesOf(this, d));
 
     /// <summary>The files of the folder whose names begin so, such as <c>warnings</c>; where it has none, those of its basis.</summary>
-    internal IEnumerable<(string Name, string Text)> Files(string kind) =>
+    internal IEnumerable<(string Name, Node Root)> Files(string kind) =>
         folder.Read(kind).ToArray() is { Length: > 0 } here ? here : Basis?.Files(kind) ?? [];
 
     internal Rule? RuleOf(string id) => rules.Value.GetValueOrDefault(id);

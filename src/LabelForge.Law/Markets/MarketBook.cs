@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
-using System.Reflection;
-using LabelForge.Recipes.Files;
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;
 
@@ -39,8 +38,6 @@ public sealed class MarketBook
 
     private static MarketBook LoadShipped()
     {
-        const string name = "markets/markets.yaml";
-        using var reader = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(name)!);
-        return new([.. YamlFile.ReadText(reader.ReadToEnd(), name).Texts("markets").Select(t => t.Text)]);
+        return new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)]);
     }
 }

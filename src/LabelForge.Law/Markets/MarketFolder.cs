@@ -1,15 +1,16 @@
 using System.Collections.Immutable;
 using System.Reflection;
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;
 
 /// <summary>The files of a market: those embedded in the program, or those of a folder on disk.</summary>
 public sealed class MarketFolder
 {
-    private readonly Func<string, TextReader> open;
+    private readonly Func<string, Node> open;
 
-    private MarketFolder(string id, ImmutableArray<string> files, Func<string, TextReader> open) => (Id, Files, this.open) = (id, files, open);
+    private MarketFolder(string id, ImmutableArray<string> files, Func<string, Node> open) => (Id, Files, this.open) = (id, files, open);
 
     /// <summary>The folder's name, which is the market's id.</summary>
     public string Id { get; }
@@ -24,7 +25,7 @@ public sealed class MarketFolder
         var assembly = Assembly.GetExecutingAssembly();
         return new(id,
             [.. assembly.GetManifestResourceNames().Where(n => n.StartsWith(prefix, StringComparison.Ordinal)).Select(n => n[prefix.Length..]).Order(StringComparer.Ordinal)],
-            file => new StreamReader(assembly.GetManifestResourceStream(prefix + file)!));
+            file => CompiledData.ReadTree(assembly, prefix + file));
     }
 
     /// <summary>A folder on disk; its name is the market's id.</summary>
@@ -35,14 +36,10 @@ public sealed class MarketFolder
             throw new InputException(new Problem(path, 0, "There is no such folder.", "Give the folder in which the market's market.yaml stands."));
         return new(Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path))),
             [.. Directory.EnumerateFiles(path, "*.yaml").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)],
-            file => new StreamReader(Path.Combine(path, file)));
+            file => YamlFile.Root(File.ReadAllText(Path.Combine(path, file)), Path.Combine(path, file)));
     }
 
     /// <summary>The files whose names begin so: <c>rules</c> for rules.yaml and rules-label.yaml. A name stands for a file as messages show it.</summary>
-    internal IEnumerable<(string Name, string Text)> Read(string kind) =>
-        Files.Where(f => f.StartsWith(kind, StringComparison.Ordinal) && f.EndsWith(".yaml", StringComparison.Ordinal)).Select(f =>
-        {
-            using var reader = open(f);
-            return ($"{Id}/{f}", reader.ReadToEnd());
-        });
+    internal IEnumerable<(string Name, Node Root)> Read(string kind) =>
+        Files.Where(f => f.StartsWith(kind, StringComparison.Ordinal) && f.EndsWith(".yaml", StringComparison.Ordinal)).Select(f => ($"{Id}/{f}", open(f)));
 }

@@ -76,10 +76,10 @@ public sealed record MarketWays
     /// <exception cref="InputException">There is none, or something in it is wrong.</exception>
     internal static MarketWays Read(MarketFolder folder)
     {
-        var (name, text) = folder.Read("market.yaml").FirstOrDefault();
+        var (name, root) = folder.Read("market.yaml").FirstOrDefault();
         if (name is null)
             throw new InputException(new Problem(folder.Id, 0, "There is no market.yaml.", "Write one; DEVELOPERS.md says what stands in it."));
-        var file = YamlFile.ReadText(text, name).OnlyKeys("A market", "name", "territory", "languages", "each language", "rules from", "without", "cited",
+        var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "languages", "each language", "rules from", "without", "cited",
             "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "small package by",
             "substances", "weighing", "paper");
         return new MarketWays

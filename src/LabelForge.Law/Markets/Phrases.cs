@@ -21,8 +21,7 @@ public static class Phrases
     private static ImmutableDictionary<string, ImmutableDictionary<string, string>> Load()
     {
         const string file = "markets/Phrases/standard.yaml";
-        using var reader = LawData.Open(file);
-        return YamlRecord.List(file, reader).ToImmutableDictionary(
+        return YamlRecord.Shipped(file).ToImmutableDictionary(
             r => r.Text("id", "a name, such as external-only"),
             r =>
             {

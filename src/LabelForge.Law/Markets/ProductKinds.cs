@@ -26,8 +26,13 @@ public sealed class ProductKinds
     /// <exception cref="InputException">A key is missing or unknown, or an id is given twice.</exception>
     public static ProductKinds Read(string file, string text)
     {
+        return Read(YamlRecord.List(file, new StringReader(text)));
+    }
+
+    private static ProductKinds Read(IEnumerable<YamlRecord> records)
+    {
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        return new(YamlRecord.List(file, new StringReader(text)).Select(r => Kind(r, seen)));
+        return new(records.Select(r => Kind(r, seen)));
     }
 
     private static ProductKind Kind(YamlRecord record, HashSet<string> seen)
@@ -65,8 +70,6 @@ public sealed class ProductKinds
 
     private static ProductKinds LoadShipped()
     {
-        const string name = "markets/products.yaml";
-        using var reader = LawData.Open(name);
-        return Read(name, reader.ReadToEnd());
+        return Read(YamlRecord.Shipped("markets/products.yaml"));
     }
 }

@@ -11,7 +11,14 @@ public sealed class YamlRecord(MapNode node)
     public int Line => node.Line;
 
     /// <summary>Reads a file that is a list of mappings.</summary>
-    public static IReadOnlyList<YamlRecord> List(string file, TextReader text) => YamlFile.Root(text.ReadToEnd(), file) is ListNode list
+    public static IReadOnlyList<YamlRecord> List(string file, TextReader text) => List(file, YamlFile.Root(text.ReadToEnd(), file));
+
+    /// <summary>The entries of a file that ships and is a list of mappings.</summary>
+    /// <param name="name">Its path, as <c>markets/Words/french.yaml</c>.</param>
+    public static IReadOnlyList<YamlRecord> Shipped(string name) => List(name, LawData.Tree(name));
+
+    /// <summary>The entries of a file that is a list of mappings.</summary>
+    public static IReadOnlyList<YamlRecord> List(string file, Node root) => root is ListNode list
         ? Records(list)
         : throw Refuse(file, 1, "The file is not one list of entries.", "Start each entry with \"- id: ...\".");
 

@@ -9,13 +9,11 @@ namespace LabelForge.Checks;
 public static class RuleFile
 {
     /// <summary>The rules of a file.</summary>
-    /// <param name="name">The file's name, for messages.</param>
-    /// <param name="text">Its text.</param>
+    /// <param name="root">What the file says.</param>
     /// <exception cref="InputException">A rule is not whole.</exception>
-    public static IEnumerable<Rule> Read(string name, string text) => ReadRules(YamlFile.ReadText(text, name));
-
-    private static IEnumerable<Rule> ReadRules(MapNode file)
+    public static IEnumerable<Rule> Read(Node root)
     {
+        var file = root as MapNode ?? throw root.Refuse($"The file is {root.Kind}.", "Write the market and its rules.");
         file.OnlyKeys("A rule file", "market", "rules");
         return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("This is not a rule.", "Write its keys and values.")));
     }

@@ -44,7 +44,7 @@ public sealed record DesignStyle
     /// <summary>A style that ships with the tool.</summary>
     /// <exception cref="InputException">There is none of that id.</exception>
     public static DesignStyle Load(string id) => Known.Contains(id)
-        ? Read(YamlFile.ReadText(Templates.Text($"styles/{id}.yaml"), $"styles/{id}.yaml"), id)
+        ? Read(Templates.Tree($"styles/{id}.yaml"), id)
         : throw Templates.Unknown("style", id, Known);
 
     private static DesignStyle Read(MapNode map, string id)

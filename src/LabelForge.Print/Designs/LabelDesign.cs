@@ -154,5 +154,5 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     public static LabelDesign LoadFile(string path, string shownAs, Package? package = null, string? look = null) =>
         DesignFile.Read(YamlFile.Read(path, shownAs), DesignLook.Of(look ?? Path.GetFileNameWithoutExtension(path)), package);
 
-    internal static MapNode Shipped(string id) => YamlFile.ReadText(Templates.Text($"designs/{id}.yaml"), $"designs/{id}.yaml");
+    internal static MapNode Shipped(string id) => Templates.Tree($"designs/{id}.yaml");
 }

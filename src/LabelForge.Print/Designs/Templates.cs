@@ -1,4 +1,5 @@
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Designs;
 
@@ -24,6 +25,9 @@ public static class Templates
         using var reader = new StreamReader(new MemoryStream(Bytes(path)));
         return reader.ReadToEnd();
     }
+
+    /// <summary>What a YAML file says.</summary>
+    public static MapNode Tree(string path) => (MapNode)CompiledData.ReadTree(typeof(Templates).Assembly, "compiled/" + path);
 
     /// <summary>The ids of the YAML files in a folder, in order.</summary>
     public static IReadOnlyList<string> Ids(string folder) =>

@@ -10,7 +10,7 @@ namespace LabelForge.Print.Designs;
 public sealed record UsualDesign(string Design, string Stock, ImmutableDictionary<string, string> With)
 {
     private static readonly Lazy<ImmutableDictionary<string, UsualDesign>> Loaded = new(() =>
-        YamlFile.ReadText(Templates.Text("usual.yaml"), "usual.yaml").Entries.ToImmutableDictionary(e => e.Key, e => Read((MapNode)e.Value)));
+        Templates.Tree("usual.yaml").Entries.ToImmutableDictionary(e => e.Key, e => Read((MapNode)e.Value)));
 
     /// <summary>The usual design of a product kind.</summary>
     /// <param name="kind">The kind's id.</param>

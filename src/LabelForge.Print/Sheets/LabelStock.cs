@@ -108,7 +108,7 @@ public sealed record LabelStock
     /// <summary>Stock that ships with the tool.</summary>
     /// <exception cref="InputException">There is none of that id.</exception>
     public static LabelStock Load(string id) => Known.Contains(id)
-        ? StockFile.ReadText(Templates.Text($"stock/{id}.yaml"), $"stock/{id}.yaml", id)
+        ? StockFile.Read(Templates.Tree($"stock/{id}.yaml"), id)
         : throw Templates.Unknown("label stock", id, Known);
 
     /// <summary>Stock from a file of the maker's own.</summary>

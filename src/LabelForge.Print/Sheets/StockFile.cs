@@ -12,11 +12,10 @@ internal static class StockFile
 
     public static LabelStock ReadFile(string path, string shownAs) => Read(YamlFile.Read(path, shownAs), Path.GetFileNameWithoutExtension(path));
 
-    public static LabelStock ReadText(string text, string shownAs, string id) => Read(YamlFile.ReadText(text, shownAs), id);
-
     private static readonly string[] Common = ["name", "basis", "source", "kind", "width", "height", "corner", "shape"];
 
-    private static LabelStock Read(MapNode map, string id) => Choice(map, "kind", "sheet", "sheet", "roll") == "roll" ? ReadRoll(map, id) : ReadSheet(map, id);
+    /// <summary>A stock from what its file says.</summary>
+    public static LabelStock Read(MapNode map, string id) => Choice(map, "kind", "sheet", "sheet", "roll") == "roll" ? ReadRoll(map, id) : ReadSheet(map, id);
 
     // A roll's page is one label, so that only the label's own size counts; the printer finds the gap.
     private static LabelStock ReadRoll(MapNode map, string id)

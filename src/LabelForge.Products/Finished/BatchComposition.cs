@@ -35,7 +35,7 @@ public sealed record BatchComposition(
         var formula = FlatFormula.Of(workshop, batch);
         var soap = batch.Recipe.DeclareAs == DeclareAs.Formed ? SoapPartOfBatch.Of(workshop, batch) : null;
         var rest = soap is null ? formula : [.. formula.Where(f => !SoapCharge.TakesPart(f.Material))];
-        ImmutableArray<MaterialPart> others = [.. ProductParts.Of(rest, names.Identity).Select(names.Printed)];
+        ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), batch.Recipe.Product).Select(names.Printed)];
         ImmutableArray<MaterialPart> parts = soap is null ? others : [names.Printed(soap.Part(names.Identity)), .. others];
         ImmutableArray<Adjustment> losses = [.. batch.Losses.Select(l => new Adjustment(
             names.Of(l.Ingredient), l.Mass.Grams / batch.Total.Grams, batch.Recipe.File, l.Line))];

@@ -22,12 +22,11 @@ public sealed class ColourAdditives
     /// <summary>Every colour additive, in the order of the table.</summary>
     public ImmutableArray<ColourAdditive> All { get; }
 
-    /// <summary>Reads the table; the reader is closed.</summary>
+    /// <summary>Reads the table.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name stands twice.</exception>
-    public static ColourAdditives Read((string File, TextReader Text) table)
+    public static ColourAdditives Read(DataTable table)
     {
-        using var text = table.Text;
-        var rows = DataTable.Read(table.File, text, Heading).Select(r => (Additive: Of(r), Row: r)).ToArray();
+        var rows = table.Rows(Heading).Select(r => (Additive: Of(r), Row: r)).ToArray();
         var additives = new ColourAdditives([.. rows.Select(r => r.Additive)]);
         foreach (var (additive, row) in rows)
         {

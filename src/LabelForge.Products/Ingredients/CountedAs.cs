@@ -22,12 +22,11 @@ public static class CountedAs
             ? 1
             : Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var share) ? share : null;
 
-    /// <summary>Reads the table; the reader is closed.</summary>
+    /// <summary>Reads the table.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    public static FrozenDictionary<(string Ingredient, string As), decimal> Read((string File, TextReader Text) table)
+    public static FrozenDictionary<(string Ingredient, string As), decimal> Read(DataTable table)
     {
-        using var text = table.Text;
-        return DataTable.Read(table.File, text, Heading)
+        return table.Rows(Heading)
             .ToArray()
             .ToFrozenDictionary(r => (NameText.Plain(r.Needed("ingredient")), NameText.Plain(r.Needed("as"))), Figure);
     }

@@ -22,14 +22,13 @@ public sealed class FragranceAllergens
     /// <summary>Every entry, in the order of Annex III.</summary>
     public ImmutableArray<FragranceAllergen> All { get; }
 
-    /// <summary>Reads the table; the reader is closed.</summary>
+    /// <summary>Reads the table.</summary>
     /// <param name="table">The table.</param>
     /// <param name="dictionary">The dictionary whose everyday names count as names of the entries.</param>
     /// <exception cref="InputException">A row cannot be used, or a name counts towards two entries.</exception>
-    public static FragranceAllergens Read((string File, TextReader Text) table, IngredientDictionary dictionary)
+    public static FragranceAllergens Read(DataTable table, IngredientDictionary dictionary)
     {
-        using var text = table.Text;
-        var rows = DataTable.Read(table.File, text, Heading).Select(r => (Allergen: Of(r), Row: r)).ToArray();
+        var rows = table.Rows(Heading).Select(r => (Allergen: Of(r), Row: r)).ToArray();
         var allergens = new FragranceAllergens([.. rows.Select(r => r.Allergen)], dictionary);
         foreach (var (allergen, row) in rows)
         {

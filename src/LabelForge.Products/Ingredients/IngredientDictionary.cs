@@ -22,16 +22,13 @@ public sealed class IngredientDictionary
     /// <summary>Every ingredient, by file and row.</summary>
     public ImmutableArray<Ingredient> Entries { get; }
 
-    /// <summary>Reads a dictionary from its files; the readers are closed.</summary>
+    /// <summary>Reads a dictionary from its files.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>
-    public static IngredientDictionary Read(IEnumerable<(string File, TextReader Text)> files)
+    public static IngredientDictionary Read(IEnumerable<DataTable> files)
     {
         var rows = new List<(Ingredient Ingredient, DataRow Row)>();
-        foreach (var (file, text) in files)
-        {
-            using (text)
-                rows.AddRange(IngredientFile.Read(file, text));
-        }
+        foreach (var table in files)
+            rows.AddRange(IngredientFile.Read(table));
         var dictionary = new IngredientDictionary([.. rows.Select(r => r.Ingredient)]);
         foreach (var (ingredient, row) in rows)
             dictionary.Add(ingredient, row);

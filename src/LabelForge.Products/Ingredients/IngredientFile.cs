@@ -11,8 +11,8 @@ internal static class IngredientFile
 
     /// <summary>The ingredients of a file.</summary>
     /// <exception cref="InputException">A row cannot be used; the message names file, line and the row's text.</exception>
-    public static IEnumerable<(Ingredient Ingredient, DataRow Row)> Read(string file, TextReader text) =>
-        DataTable.Read(file, text, Heading).Select(row => (Of(row), row));
+    public static IEnumerable<(Ingredient Ingredient, DataRow Row)> Read(DataTable table) =>
+        table.Rows(Heading).Select(row => (Of(row), row));
 
     private static Ingredient Of(DataRow row)
     {

@@ -32,13 +32,12 @@ public sealed class SubstanceTable
     /// <param name="entry">The dictionary's entry, or null.</param>
     public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? name)];
 
-    /// <summary>Reads a table; the reader is closed.</summary>
+    /// <summary>Reads a table.</summary>
     /// <exception cref="InputException">A row cannot be used: a name that means nothing, an unknown word, a share that is none.</exception>
-    public static SubstanceTable Read((string File, TextReader Text) table, IngredientDictionary dictionary)
+    public static SubstanceTable Read(DataTable table, IngredientDictionary dictionary)
     {
-        using var text = table.Text;
         var keys = dictionary.Entries.Select(e => e.Key).ToHashSet(StringComparer.Ordinal);
-        return new SubstanceTable([.. DataTable.Read(table.File, text, Heading).Select(row => Of(row, keys, dictionary))]);
+        return new SubstanceTable([.. table.Rows(Heading).Select(row => Of(row, keys, dictionary))]);
     }
 
     private static SubstanceRule Of(DataRow row, HashSet<string> keys, IngredientDictionary dictionary)

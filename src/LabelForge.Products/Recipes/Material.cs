@@ -102,6 +102,9 @@ public sealed record Material
     /// <summary>A lye's share of alkali, from its certificate; null where not written.</summary>
     public Share? Purity { get; init; }
 
+    /// <summary>Who sells it, where written.</summary>
+    public string? Supplier { get; init; }
+
     /// <summary>The supplier's lot in use, where written.</summary>
     public string? Lot { get; init; }
 }

@@ -52,6 +52,7 @@ public static class MaterialFile
             SoapName = file.OptionalText("soap name")?.Text,
             Purity = SoapText.ReadPurity(file.OptionalText("purity"), kind),
             Lot = file.OptionalText("lot")?.Text,
+            Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
         };
     }
 

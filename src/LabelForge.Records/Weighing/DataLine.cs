@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using System.Reflection;
-using LabelForge.Records.Spreadsheets;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Records.Weighing;
 
@@ -22,9 +22,7 @@ internal sealed record DataLine(IReadOnlyList<string> Heading, IReadOnlyList<str
 
     public static IReadOnlyList<DataLine> Shipped(string file) => Loaded.GetOrAdd(file, name =>
     {
-        using var reader = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream($"weighing/{name}")
-            ?? throw new InvalidOperationException($"No table {name}."));
-        var rows = TextTable.Read(reader.ReadToEnd(), name);
-        return [.. rows.Skip(1).Select(r => r.Cells.Count == rows[0].Cells.Count ? new DataLine(rows[0].Cells, r.Cells) : throw new InvalidOperationException($"{name}, line {r.Line}: the cells do not match the heading."))];
+        var rows = CompiledData.ReadTable(Assembly.GetExecutingAssembly(), $"weighing/{name}").Where(r => !r.Cells[0].StartsWith('#')).ToArray();
+        return [.. rows.Skip(1).Select(r => r.Cells.Length == rows[0].Cells.Length ? new DataLine(rows[0].Cells, r.Cells) : throw new InvalidOperationException($"{name}, line {r.Line}: the cells do not match the heading."))];
     });
 }

@@ -77,7 +77,7 @@ public class ColourAdditiveTests
     public void A_word_that_is_neither_yes_nor_no_is_refused()
     {
         const string Table = "name,other,ci,citation,batch,eye,lips,external,limit,source\nMica,,77019,21 CFR 73.2496,exempt,perhaps,yes,yes,,test\n";
-        var refusal = Assert.Throws<InputException>(() => ColourAdditives.Read(("bench.csv", new StringReader(Table))));
+        var refusal = Assert.Throws<InputException>(() => ColourAdditives.Read(DataTable.Of("bench.csv", Table)));
         Assert.Contains("perhaps", refusal.Message, StringComparison.Ordinal);
     }
 }

@@ -25,8 +25,7 @@ public partial class CountedAsTests
     [Fact]
     public void Every_share_follows_from_the_formulas_beside_it()
     {
-        using var stream = typeof(CountedAs).Assembly.GetManifestResourceStream("ingredients/tables/counted-as.csv")!;
-        using var reader = CsvReader.Create(new StreamReader(stream), new CsvReaderOptions { Separator = ',', HasHeader = true });
+        using var reader = CsvReader.Create(new StreamReader(Path.Combine(Repository.Folder, "ingredients", "tables", "counted-as.csv")), new CsvReaderOptions { Separator = ',', HasHeader = true });
         var rows = 0;
         while (reader.Read())
         {

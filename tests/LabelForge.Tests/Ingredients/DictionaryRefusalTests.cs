@@ -43,5 +43,5 @@ public class DictionaryRefusalTests
         Assert.Equal("CI 77491", dictionary.Find("CI 77491")!.Eu);
     }
 
-    private static IngredientDictionary Read(string text) => IngredientDictionary.Read([("bench.csv", new StringReader(text))]);
+    private static IngredientDictionary Read(string text) => IngredientDictionary.Read([DataTable.Of("bench.csv", text)]);
 }

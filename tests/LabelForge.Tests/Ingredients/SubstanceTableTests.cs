@@ -123,7 +123,7 @@ public partial class SubstanceTableTests
     public void A_row_that_cannot_be_used_is_refused_with_its_line(string row, string says)
     {
         const string Heading = "list,ref,substance,ingredients,names,cas,rule,groups,max,as,counted,words,from,instrument,export\n";
-        var refused = Assert.Throws<InputException>(() => SubstanceTable.Read(("bench.csv", new StringReader(Heading + row + "\n")), IngredientDictionary.Shipped));
+        var refused = Assert.Throws<InputException>(() => SubstanceTable.Read(DataTable.Of("bench.csv", Heading + row + "\n"), IngredientDictionary.Shipped));
         Assert.Contains(says, refused.Message, StringComparison.Ordinal);
         Assert.Equal(2, refused.Problem.Line);
     }

@@ -1,0 +1,50 @@
+using System.Globalization;
+using LabelForge.Declarations;
+
+namespace LabelForge.Cli;
+
+/// <summary>Messages to suppliers, for a person and as data.</summary>
+internal static class AskReport
+{
+    public static void Write(SupplierQuestions questions)
+    {
+        Console.WriteLine($"\nThe answers to what follows would settle about {Count(questions.Settled)} of {questions.Open} open pairs.");
+        foreach (var letter in questions.Letters)
+        {
+            Console.WriteLine($"\nTo: {letter.Addressed} (settles about {Count(letter.Settles)})\nSubject: {letter.Subject}\n");
+            foreach (var line in letter.Text.Split('\n'))
+                Console.WriteLine($"    {line}");
+            Console.WriteLine("\n  Where the answers go:");
+            foreach (var (question, at) in letter.Questions.Select((q, at) => (q, at)))
+                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {at + 1}. {question.Answer}"));
+        }
+    }
+
+    public static object Data(SupplierQuestions questions) => new
+    {
+        open = questions.Open,
+        settles = Math.Round(questions.Settled, 2),
+        messages = questions.Letters.Select(l => new
+        {
+            to = l.To,
+            addressed = l.Addressed,
+            subject = l.Subject,
+            text = l.Text,
+            mailto = l.Mailto,
+            settles = Math.Round(l.Settles, 2),
+            questions = l.Questions.Select(q => new
+            {
+                material = q.Material.Name,
+                constituent = q.Constituent,
+                overPercent = q.Over?.AtLeast * 100,
+                asked = q.Asked,
+                settles = Math.Round(q.Settles, 2),
+                file = q.Material.File,
+                line = q.Line,
+                answer = q.Answer,
+            }),
+        }),
+    };
+
+    private static string Count(double pairs) => Math.Round(pairs).ToString("0", CultureInfo.InvariantCulture);
+}

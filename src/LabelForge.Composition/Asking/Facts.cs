@@ -1,0 +1,104 @@
+using System.Collections.Immutable;
+
+namespace LabelForge.Composition.Asking;
+
+/// <summary>Finds the fewest facts that settle most of what is open, over all products that use a material.</summary>
+/// <remarks>
+/// One fact after the other: the one that settles most open pairs, averaged over some compositions that the lists allow (the
+/// estimate, and others by hit and run from it), given the answers that those compositions would have given before. An answer
+/// about a material counts in every product that holds it.
+/// </remarks>
+public static class Facts
+{
+    /// <summary>More questions than this no supplier is asked at once.</summary>
+    public const int MostForOneSupplier = 3;
+
+    private const int Worlds = 5;
+    private const int StepsForEach = 40;
+    private const int MostShares = 8;
+    private const int MostLines = 5;
+    private const double WorthAsking = 0.5;
+    private const int Seed = 17;
+
+    /// <summary>The facts to ask for; empty where nothing is open.</summary>
+    /// <param name="proofs">The products, as they were proved.</param>
+    /// <param name="supplierOf">Who can be asked about a material of this name, null where nobody can; each material for itself, if null.</param>
+    public static AskedFacts Best(IReadOnlyList<CompositionProof> proofs, Func<string, string?>? supplierOf = null)
+    {
+        supplierOf ??= material => material;
+        CompositionProof[] open = [.. proofs.Where(p => p is { IsProved: false, Model: not null })];
+        var pairs = open.Sum(p => p.Unproven.Length);
+        if (pairs == 0)
+            return new AskedFacts([], 0, 0);
+        World[] worlds = [.. Enumerable.Range(0, Worlds).Select(w => new World(open, w, new Random(Seed + w), StepsForEach))];
+        var candidates = Candidates(open).Where(c => supplierOf(c.Material) is not null).ToList();
+        var facts = ImmutableArray.CreateBuilder<SupplierFact>();
+        while (candidates.Count > 0)
+        {
+            var best = candidates.Select(c => (Fact: c, Settles: worlds.Average(w => w.CountSettledBy(c)))).MaxBy(c => c.Settles);
+            if (best.Settles < WorthAsking)
+                break;
+            facts.Add(new SupplierFact(best.Fact.Material, best.Fact.Constituent, best.Fact.Line, best.Settles, [.. worlds[0].SettledBy(best.Fact)]));
+            foreach (var world in worlds)
+                world.Take(best.Fact);
+            candidates.Remove(best.Fact);
+            var supplier = supplierOf(best.Fact.Material);
+            if (facts.Count(f => supplierOf(f.Material) == supplier) == MostForOneSupplier)
+                candidates.RemoveAll(c => supplierOf(c.Material) == supplier);
+        }
+        return new AskedFacts(facts.ToImmutable(), pairs, facts.Sum(f => f.Settles));
+    }
+
+    // The shares that most open pairs turn on; and lines: the one-percent line, and where what is weighed exactly stands in a list.
+    private static List<Candidate> Candidates(CompositionProof[] open)
+    {
+        var asked = open
+            .SelectMany(p => p.Unproven.SelectMany(u => Sources(p.Model!, u)))
+            .GroupBy(c => c)
+            .Select(g => (Fact: g.Key, Count: g.Count()))
+            .OrderByDescending(g => g.Count).ThenBy(g => g.Fact.Material, StringComparer.Ordinal).ThenBy(g => g.Fact.Constituent, StringComparer.Ordinal).ThenBy(g => g.Fact.Line?.AtMost)
+            .Select(g => g.Fact)
+            .ToArray();
+        return [.. asked.GroupBy(c => (c.Material, IsLine: c.Line is not null)).SelectMany(g => g.Take(g.Key.IsLine ? MostLines : MostShares))];
+    }
+
+    private static IEnumerable<Candidate> Sources(ProductModel product, UnprovenPair pair)
+    {
+        var (first, second) = (product.Ingredients.First(i => i.Name == pair.First), product.Ingredients.First(i => i.Name == pair.Second));
+        foreach (var (ingredient, other) in new[] { (first, second), (second, first) })
+        {
+            foreach (var source in ingredient.Sources)
+            {
+                var material = product.Materials[source.Material];
+                if (material.Low[source.Constituent] == material.High[source.Constituent])
+                    continue;
+                yield return new Candidate(material.Part.Material, ingredient.Name, null);
+                yield return new Candidate(material.Part.Material, null, new ShareLine(CompositionLimits.OnePercent, CompositionLimits.OnePercent));
+                if (ingredient.Sources.Length == 1 && LineAgainst(product, material, ingredient, other) is { } line)
+                    yield return new Candidate(material.Part.Material, null, line);
+            }
+        }
+    }
+
+    // The share of the material at which the ingredient weighs as much as another whose weight is known, in four figures that count.
+    private static ShareLine? LineAgainst(ProductModel product, MaterialModel material, ProductIngredient ingredient, ProductIngredient other)
+    {
+        var (low, high) = (-other.Lost, -other.Lost);
+        foreach (var source in other.Sources)
+        {
+            var from = product.Materials[source.Material];
+            low += from.Part.ShareOfProduct * from.Low[source.Constituent];
+            high += from.Part.ShareOfProduct * from.High[source.Constituent];
+        }
+        if (low != high || !other.Besides.IsEmpty || !ingredient.Besides.IsEmpty)
+            return null;
+        var at = (low + ingredient.Lost) / material.Part.ShareOfProduct;
+        if (at is <= 0 or >= 1)
+            return null;
+        var step = 0.0001m;
+        while (at / step < 1000 && step > 1e-10m)
+            step /= 10;
+        var down = Math.Floor(at / step) * step;
+        return new ShareLine(down, down == at ? at : down + step);
+    }
+}

@@ -1,0 +1,74 @@
+namespace LabelForge.Composition.Asking;
+
+/// <summary>A question that could be put: the share of a constituent, or who is over a line.</summary>
+internal sealed record Candidate(string Material, string? Constituent, ShareLine? Line);
+
+/// <summary>One composition of every material that the lists allow, and the products made of them with what has been answered.</summary>
+internal sealed class World
+{
+    private readonly AskedProduct[] _products;
+    private readonly Dictionary<string, double[]> _truth = new(StringComparer.Ordinal);
+
+    /// <summary>Draws the compositions: the estimate in the first world, else some way from it.</summary>
+    public World(CompositionProof[] proofs, int number, Random random, int steps)
+    {
+        _products = [.. proofs.Select(p => new AskedProduct(p.Model!, p))];
+        foreach (var material in proofs.SelectMany(p => p.Model!.Materials).DistinctBy(m => m.Part.Material))
+            _truth.Add(material.Part.Material, Composition(material, number, random, steps));
+    }
+
+    /// <summary>How many open pairs the answer to a question settles here.</summary>
+    public int CountSettledBy(Candidate question) => Answers(question).Sum(a => a.Product.CountSettledBy(a.At, a.Answered));
+
+    /// <summary>The open pairs that the answer to a question settles here.</summary>
+    public IEnumerable<(string First, string Second)> SettledBy(Candidate question) =>
+        Answers(question).SelectMany(a => a.Product.SettledBy(a.At, a.Answered)).Distinct();
+
+    /// <summary>Takes the answer to a question in.</summary>
+    public void Take(Candidate question)
+    {
+        foreach (var (product, at, answered) in Answers(question))
+            product.Take(at, answered);
+    }
+
+    private IEnumerable<(AskedProduct Product, int At, MaterialModel Answered)> Answers(Candidate question)
+    {
+        foreach (var product in _products)
+        {
+            if (product.Find(question.Material) is not var (material, at))
+                continue;
+            var truth = _truth[question.Material];
+            var list = material.Part.Constituents;
+            // Several that print under one name are several questions; they are not asked at once.
+            var place = question.Constituent is { } name && material.Names.IndexOf(name) is >= 0 and var named && material.Groups[named] is [var only] ? only : -1;
+            // Two materials under one name with other lists: what is known of the one says nothing of the other.
+            if (truth.Length != list.Length || (question.Constituent is not null && place < 0))
+                continue;
+            if ((place >= 0 ? Answer.Share(material, place, truth[place]) : Answer.Line(material, question.Line!.Value, truth)) is { } answered)
+                yield return (product, at, answered);
+        }
+    }
+
+    private static double[] Composition(MaterialModel material, int number, Random random, int steps)
+    {
+        double[] estimate = [.. material.Composition.Select(s => (double)s)];
+        if (number == 0 || estimate.Length < 2)
+            return estimate;
+        // From the estimate inside its own set half of the time, else from the nearest of another set.
+        var sets = material.Pieces;
+        if (number % 2 == 1 && sets.FirstOrDefault(s => Holds(s, estimate)) is { } own)
+            return Walk.From(own, estimate, random, steps);
+        var other = sets[random.Next(sets.Count)];
+        return Walk.From(other, LeastEntropy.Over([other], [.. estimate.Select(e => Math.Max(e, 1e-9))]), random, steps);
+    }
+
+    private static bool Holds(Polytope set, double[] shares)
+    {
+        for (var c = 0; c < shares.Length; c++)
+        {
+            if (shares[c] < (double)set.LeastShares[c] - 1e-12 || shares[c] > (double)set.GreatestShares[c] + 1e-12)
+                return false;
+        }
+        return true;
+    }
+}

@@ -1,0 +1,101 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Composition;
+using LabelForge.Composition.Asking;
+using LabelForge.Ingredients;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Declarations;
+
+/// <summary>One question to a supplier, and where the answer goes.</summary>
+/// <param name="Material">The material it is about.</param>
+/// <param name="Constituent">The name as the supplier wrote it; null where the question is who of the list is over a line.</param>
+/// <param name="Over">The line; null where the question is a share.</param>
+/// <param name="Settles">How many open pairs the answer is expected to settle, after the questions before it.</param>
+/// <param name="Line">The line of the material's file where the answer goes.</param>
+public sealed record SupplierQuestion(Material Material, string? Constituent, ShareLine? Over, double Settles, int Line)
+{
+    /// <summary>The question itself, as it stands in the message.</summary>
+    public string Asked => Constituent is { } name ? $"{Material.Name}: how much {name} is in it? The figure, or the narrowest range that you can give."
+        : Over is { } line && line.AtMost != line.AtLeast ? $"{Material.Name}: which of its ingredients are at {Percent(line.AtLeast)} or more, and which at {Percent(line.AtMost)} or less?"
+        : $"{Material.Name}: which of its ingredients are at {Percent(Over!.Value.AtMost)} or less?";
+
+    /// <summary>What to write where, once the answer is here.</summary>
+    public string Answer => Constituent is { } name
+        ? $"{Material.File}, line {Line}: - {name}: the figure or range, for example 5-10 %"
+        : $"{Material.File}, line {Line} and below: beside each that is at or over it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
+
+    private static string Percent(decimal fraction) => (fraction * 100).ToString("0.########", CultureInfo.InvariantCulture) + " %";
+}
+
+/// <summary>One message to a supplier.</summary>
+/// <param name="To">The supplier as the materials name it; null where they name none.</param>
+/// <param name="Questions">At most three, the most useful first.</param>
+public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion> Questions)
+{
+    /// <summary>How many open pairs the answers are expected to settle.</summary>
+    public double Settles => Questions.Sum(q => q.Settles);
+
+    /// <summary>Whom it goes to, in words.</summary>
+    public string Addressed => To ?? $"The supplier of {Questions[0].Material.Name}";
+
+    /// <summary>The subject line.</summary>
+    public string Subject => $"{(Questions.Length switch { 1 => "A question", 2 => "Two questions", _ => "Three questions" })} about {string.Join(" and ", Questions.Select(q => q.Material.Name).Distinct())}";
+
+    /// <summary>The text, ready to copy.</summary>
+    public string Text
+    {
+        get
+        {
+            var numbered = Questions.Select((q, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {q.Asked}"));
+            return $"Hello,\n\nmy labels must name every ingredient in order of weight, and your list alone does not settle it for me. Could you tell me, in percent by weight of the material as you sell it:\n\n{string.Join('\n', numbered)}\n\nThe figures are for my labels only. Thank you.";
+        }
+    }
+
+    /// <summary>A link that opens the message in a mail program; the address is for the maker to fill in.</summary>
+    public string Mailto => $"mailto:?subject={Uri.EscapeDataString(Subject)}&body={Uri.EscapeDataString(Text)}";
+}
+
+/// <summary>What to ask of which supplier: the fewest facts that settle most.</summary>
+/// <param name="Letters">One message a supplier, the most useful first.</param>
+/// <param name="Open">How many pairs are open over the products asked about.</param>
+/// <param name="Settled">How many of them all answers together are expected to settle.</param>
+public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, int Open, double Settled)
+{
+    /// <summary>Finds the questions for some products; an answer counts in every one of them that uses the material.</summary>
+    /// <exception cref="InputException">The suppliers' data contradict themselves.</exception>
+    public static SupplierQuestions For(ImmutableArray<Product> products)
+    {
+        var dictionary = IngredientDictionary.Shipped;
+        var materials = products.SelectMany(p => FlatFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
+        var named = materials.GroupBy(m => m.Name).ToDictionary(g => g.Key, g => g.First());
+        var asked = Facts.Best(
+            Product.Each(products, p => BatchComposition.Prove(p.Workshop, p.Batch, dictionary)),
+            material => named.TryGetValue(material, out var known) ? Supplier(known) : null);
+        var letters = asked.Facts
+            .Select(f => Question(named[f.Material], f, dictionary))
+            .GroupBy(q => Supplier(q.Material))
+            .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g]))
+            .OrderByDescending(l => l.Settles)
+            .ToImmutableArray();
+        return new SupplierQuestions(letters, asked.Open, letters.Sum(l => l.Settles));
+    }
+
+    /// <summary>The questions for every product of the workshop.</summary>
+    /// <exception cref="InputException">A recipe or a material cannot be read.</exception>
+    public static SupplierQuestions ForAll(Workshop workshop) => For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))]);
+
+    // Whom a material comes from; where nothing says so, the material stands for its supplier.
+    private static string Supplier(Material material) => material.Supplier ?? $"\0{material.Id}";
+
+    private static SupplierQuestion Question(Material material, SupplierFact fact, IngredientDictionary dictionary)
+    {
+        if (fact.Constituent is null)
+            return new SupplierQuestion(material, null, fact.Line, fact.Settles, material.Contains.Select(c => c.Line).DefaultIfEmpty(1).First());
+        var line = material.Contains.FirstOrDefault(c => Key(c.Name) == NanoName.Bare(fact.Constituent)) ?? material.Contains.FirstOrDefault();
+        return new SupplierQuestion(material, line?.Name ?? fact.Constituent, null, fact.Settles, line?.Line ?? 1);
+
+        string Key(string written) => dictionary.Find(NanoName.Bare(written))?.Key ?? NanoName.Bare(written);
+    }
+}
