@@ -30,11 +30,11 @@ public static class ColourCheck
         {
             var listing = ColourAdditives.Shipped.Find(entry!);
             if (listing is null)
-                yield return RuleBook.Us["colour.not-permitted"].Find(material.File, entry!.Key, Place(kind.Area), NotListed);
-            else if (!Permitted(listing, kind))
-                yield return RuleBook.Us["colour.not-permitted"].Find(material.File, entry!.Key, Place(kind.Area), listing.Citation);
-            else if (kind.Area != AreaOfUse.External && listing.Limit.Length > 0)
-                yield return RuleBook.Us["colour.condition"].Find(material.File, entry!.Key, listing.Limit, listing.Citation);
+                yield return RuleBook.Us["colour.not-permitted"].Find(material.File, entry!.Key, Where(null, kind), NotListed);
+            else if (listing.Permits(kind) != Applies.Yes)
+                yield return RuleBook.Us["colour.not-permitted"].Find(material.File, entry!.Key, Where(listing, kind), listing.Citation).By(listing.Basis);
+            else if (listing.Limit.Length > 0 && (kind.Area != AreaOfUse.External || !listing.Only.IsEmpty || listing.Most is not null))
+                yield return RuleBook.Us["colour.condition"].Find(material.File, entry!.Key, listing.Limit, listing.Citation).By(listing.Basis);
         }
         foreach (var material in materials.Where(m => m.Kind == MaterialKind.Colourant && !m.Contains.Any(c => dictionary.Find(c.Name) is { IsColourant: true })))
             yield return RuleBook.Us["colour.not-listed"].Find(material.File, material.Name, string.Join(", ", material.Contains.Select(c => c.Name)), NotListed);
@@ -42,13 +42,8 @@ public static class ColourCheck
 
     private const string NotListed = "FD&C Act section 721(a) (21 U.S.C. 379e(a)); 21 CFR parts 73, 74 and 82 do not list it";
 
-    private static bool Permitted(ColourAdditive listing, ProductKind kind) => kind.Area switch
-    {
-        AreaOfUse.Lips => listing.Lips,
-        AreaOfUse.Eye => listing.EyeArea,
-        // Some listings hold for one product only, in their own words.
-        _ => listing.External || (kind.Id.StartsWith("shampoo", StringComparison.Ordinal) && listing.Limit.Contains("shampoo", StringComparison.OrdinalIgnoreCase)),
-    };
+    private static string Where(ColourAdditive? listing, ProductKind kind) =>
+        listing is { Only.IsEmpty: false } ? $"{Place(kind.Area)}; only in {string.Join(", ", listing.Only.Select(ProductGroup.Phrase))}" : Place(kind.Area);
 
     private static string Place(AreaOfUse area) => area switch
     {

@@ -41,8 +41,8 @@ public static partial class LabelColourCheck
         }
         if (colour is null)
             yield return Rules["colour.not-permitted/unlisted"].Find(item.Name, item.Name, "Listed are among others iron oxides, mica, titanium dioxide, ultramarines (not for lips) and the certified colours.");
-        else if (kind is not null && !Permitted(colour, kind))
-            yield return Rules["colour.not-permitted/area"].Find(item.Name, colour.Name, AreaName(kind.Area), colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation);
+        else if (kind is not null && colour.Permits(kind) != Applies.Yes)
+            yield return Rules["colour.not-permitted/area"].Find(item.Name, colour.Name, AreaName(kind.Area), colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation).By(colour.Basis);
     }
 
     /// <summary>The listed colour that a name means, or null.</summary>
@@ -53,14 +53,6 @@ public static partial class LabelColourCheck
         return listed.Find(item.Name) ?? listed.Find(bare) ?? listed.Find(Lake().Replace(bare, ""))
             ?? (item.Known is { IsColourant: true } known ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null) : null);
     }
-
-    // "External" is where soap goes; a colour listed for the hair or for shampoos alone is for those only.
-    private static bool Permitted(ColourAdditive colour, ProductKind kind) => kind.Area switch
-    {
-        AreaOfUse.Lips => colour.Lips,
-        AreaOfUse.Eye => colour.EyeArea,
-        _ => colour.External || (ForHair().IsMatch(kind.Id) && ForHair().IsMatch(colour.Limit)),
-    };
 
     private static string AreaName(AreaOfUse area) => area switch
     {
@@ -80,9 +72,6 @@ public static partial class LabelColourCheck
 
     [GeneratedRegex(@"\(?\bext\.?\s*(?=d)|\b(?:F\s?)?D\s?&\s?C\b|\bNo\.?(?=\s*\d)|#", RegexOptions.IgnoreCase)]
     private static partial Regex Abbreviated();
-
-    [GeneratedRegex(@"hair|shampoo|conditioner", RegexOptions.IgnoreCase)]
-    private static partial Regex ForHair();
 
     [GeneratedRegex(@"\s*[(\[][^)\]]*[)\]]")]
     private static partial Regex Parenthesis();

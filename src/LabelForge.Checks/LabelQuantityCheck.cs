@@ -65,9 +65,9 @@ public static partial class LabelQuantityCheck
         if (Qualifier().Match(around) is { Success: true } word)
             yield return Rules["net-quantity.overstated/words"].Find(read.Written, read.Written, word.Value.ToLowerInvariant());
         if (!read.Quantities[0].IsVolume && !(read.SaysNet && read.SaysWeight))
-            yield return Rules["net-quantity.form"].Find(read.Written, read.Written, "a weight is told as net weight", "Begin it with Net Wt", "(j)");
+            yield return Rules["net-quantity.form"].Find(read.Written, read.Written, "a weight is told as net weight", "Begin it with Net Wt", "(j)(2)");
         if (read.Quantities[0].IsVolume && read.SaysWeight && !read.OuncesAreFluid)
-            yield return Rules["net-quantity.form"].Find(read.Written, read.Written, "a volume is no weight", "Leave out Wt: a volume stands by itself, or after Net or Net contents", "(b), (j)");
+            yield return Rules["net-quantity.form"].Find(read.Written, read.Written, "a volume is no weight", "Leave out Wt: a volume stands by itself, or after Net or Net contents", "(b), (j)(2)");
         if (read.Quantities.SelectMany(q => q.Measures).FirstOrDefault(m => m.System == MeasureSystem.Customary && m.Places > 2 && !IsFraction(m, facts)) is not null)
             yield return Rules["net-quantity.form"].Find(read.Written, read.Written, "a decimal fraction has more than two places", "Cut it to two places", "(d)");
     }

@@ -35,14 +35,14 @@ public static class LabelSubstanceCheck
         var colour = rule.List == "IV";
         return (rule.Verdict, covers) switch
         {
-            (SubstanceVerdict.Prohibited, Applies.Yes) => rules["substance.prohibited/label"].Find(name, name, rule.Words.Length == 0 ? "" : $" ({rule.Words})", rule.Citation),
-            (SubstanceVerdict.Prohibited, Applies.Perhaps) => rules["substance.prohibited/label-if"].Find(name, name, $"the product is one of: {groups}", rule.Citation),
-            (SubstanceVerdict.ProhibitedIf, not Applies.No) => rules["substance.prohibited/label-if"].Find(name, name, rule.Words, rule.Citation),
-            (SubstanceVerdict.Only, Applies.No) => RuleBook.Substances[colour ? "colour.not-permitted/here" : "substance.prohibited/here"].Find(name, name, kind, $"permitted only in: {groups}", rule.Citation),
-            (SubstanceVerdict.Not, Applies.Yes) => RuleBook.Substances[colour ? "colour.not-permitted/here" : "substance.prohibited/here"].Find(name, name, kind, $"not permitted in: {groups}", rule.Citation),
-            (SubstanceVerdict.Unlisted, _) => RuleBook.Substances["colour.not-permitted/unlisted"].Find(name, name, rule.Citation),
+            (SubstanceVerdict.Prohibited, Applies.Yes) => rules["substance.prohibited/label"].Find(name, name, rule.Words.Length == 0 ? "" : $" ({rule.Words})", rule.Citation).By(rule.Basis),
+            (SubstanceVerdict.Prohibited, Applies.Perhaps) => rules["substance.prohibited/label-if"].Find(name, name, $"the product is one of: {groups}", rule.Citation).By(rule.Basis),
+            (SubstanceVerdict.ProhibitedIf, not Applies.No) => rules["substance.prohibited/label-if"].Find(name, name, rule.Words, rule.Citation).By(rule.Basis),
+            (SubstanceVerdict.Only, Applies.No) => RuleBook.Substances[colour ? "colour.not-permitted/here" : "substance.prohibited/here"].Find(name, name, kind, $"permitted only in: {groups}", rule.Citation).By(rule.Basis),
+            (SubstanceVerdict.Not, Applies.Yes) => RuleBook.Substances[colour ? "colour.not-permitted/here" : "substance.prohibited/here"].Find(name, name, kind, $"not permitted in: {groups}", rule.Citation).By(rule.Basis),
+            (SubstanceVerdict.Unlisted, _) => RuleBook.Substances["colour.not-permitted/unlisted"].Find(name, name, rule.Citation).By(rule.Basis),
             (SubstanceVerdict.Warning, Applies.Yes) when !facts.Reading.Text.Text.Contains(rule.Words.TrimEnd('.'), StringComparison.OrdinalIgnoreCase) =>
-                rules["warning.missing/substance"].Find("warnings", name, rule.Words, rule.Citation),
+                rules["warning.missing/substance"].Find("warnings", name, rule.Words, rule.Citation).By(rule.Basis),
             _ => null,
         };
     }

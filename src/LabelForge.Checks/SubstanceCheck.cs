@@ -40,36 +40,36 @@ public static class SubstanceCheck
         switch (rule.Verdict)
         {
             case SubstanceVerdict.Prohibited when covers != Applies.No && sure:
-                yield return Rules["substance.prohibited"].Find(where, share.Name, from, rule.Words.Length == 0 ? "" : $" ({rule.Words})", rule.Citation);
+                yield return Rules["substance.prohibited"].Find(where, share.Name, from, rule.Words.Length == 0 ? "" : $" ({rule.Words})", rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Prohibited when covers != Applies.No:
-                yield return Rules["substance.prohibited/unproven"].Find(where, share.Name, from, rule.Citation);
+                yield return Rules["substance.prohibited/unproven"].Find(where, share.Name, from, rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.ProhibitedIf when covers != Applies.No:
-                yield return Rules["substance.prohibited/if"].Find(where, share.Name, rule.Words, from, rule.Citation);
+                yield return Rules["substance.prohibited/if"].Find(where, share.Name, rule.Words, from, rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Only when covers == Applies.No:
-                yield return Rules[Here(rule)].Find(where, share.Name, kind, Only(rule), rule.Citation);
+                yield return Rules[Here(rule)].Find(where, share.Name, kind, Only(rule), rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Only when covers == Applies.Perhaps:
-                yield return Rules[Here(rule) + "-perhaps"].Find(where, share.Name, kind, Only(rule), rule.Citation);
+                yield return Rules[Here(rule) + "-perhaps"].Find(where, share.Name, kind, Only(rule), rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Not when covers == Applies.Yes:
-                yield return Rules[Here(rule)].Find(where, share.Name, kind, Not(rule), rule.Citation);
+                yield return Rules[Here(rule)].Find(where, share.Name, kind, Not(rule), rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Not when covers == Applies.Perhaps:
-                yield return Rules[Here(rule) + "-perhaps"].Find(where, share.Name, kind, Not(rule), rule.Citation);
+                yield return Rules[Here(rule) + "-perhaps"].Find(where, share.Name, kind, Not(rule), rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Unlisted:
-                yield return Rules["colour.not-permitted/unlisted"].Find(where, share.Name, rule.Citation);
+                yield return Rules["colour.not-permitted/unlisted"].Find(where, share.Name, rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Condition when covers != Applies.No:
-                yield return Rules["substance.condition"].Find(where, share.Name, rule.Words, rule.Citation);
+                yield return Rules["substance.condition"].Find(where, share.Name, rule.Words, rule.Citation).By(rule.Basis);
                 break;
             case SubstanceVerdict.Warning when covers != Applies.No && share.HighPercent > (rule.MostPercent ?? 0) && !SaysOnLabel(facts, rule.Words):
                 yield return share.LowPercent > (rule.MostPercent ?? 0) || (rule.MostPercent is null && share.IsThere)
-                    ? Rules["warning.missing"].Find(where, share.Name, rule.Words, rule.Citation)
-                    : Rules["warning.missing"].Find(where, share.Name, rule.Words, rule.Citation) with { Severity = Severity.Should };
+                    ? Rules["warning.missing"].Find(where, share.Name, rule.Words, rule.Citation).By(rule.Basis)
+                    : Rules["warning.missing"].Find(where, share.Name, rule.Words, rule.Citation).By(rule.Basis) with { Severity = Severity.Should };
                 break;
         }
     }

@@ -45,8 +45,8 @@ internal static class SubstanceLimits
         var scope = Scope(rule);
         var from = string.Join(", ", counted.SelectMany(h => h.Share.Sources).Select(s => s.Material).Distinct());
         return low > limit && rule.Verdict == SubstanceVerdict.AtMost && counted[0].Covers == Applies.Yes
-            ? RuleBook.Substances[Id].Find(facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceCheck.Percent(limit), scope, from, rule.Citation)
-            : RuleBook.Substances[Id + "/unproven"].Find(facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceCheck.Percent(limit), scope, Ask(rule, counted, low), rule.Citation);
+            ? RuleBook.Substances[Id].Find(facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceCheck.Percent(limit), scope, from, rule.Citation).By(rule.Basis)
+            : RuleBook.Substances[Id + "/unproven"].Find(facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceCheck.Percent(limit), scope, Ask(rule, counted, low), rule.Citation).By(rule.Basis);
     }
 
     private static string Scope(SubstanceRule rule)

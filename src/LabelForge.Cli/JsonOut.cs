@@ -5,6 +5,7 @@ using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
 using LabelForge.Fragrances;
+using LabelForge.Markets;
 
 namespace LabelForge.Cli;
 
@@ -125,6 +126,7 @@ internal static class JsonOut
         fix = finding.Fix,
         source = finding.Source,
         where = finding.Where,
+        basis = BasisText.Of(finding.Basis),
     };
 
     private static decimal Round(decimal percent) => Math.Round(percent, 10, MidpointRounding.ToEven);

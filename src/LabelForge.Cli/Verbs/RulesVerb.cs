@@ -34,6 +34,8 @@ internal static class RulesVerb
         message = rule.Message,
         fix = rule.Fix,
         source = rule.Source,
+        basis = BasisText.Of(rule.Basis),
+        read = rule.Read,
         from = rule.InForceFrom.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
         @checked = rule.LastChecked.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
         products = rule.Products,

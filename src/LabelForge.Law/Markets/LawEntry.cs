@@ -11,7 +11,8 @@ namespace LabelForge.Markets;
 /// <param name="Until">The last day on which it holds; null while no end is known.</param>
 /// <param name="Published">The day on which the instrument, or this version of it, was published.</param>
 /// <param name="LastChecked">The day on which a person or program last compared this entry with its source or with memory of it.</param>
-/// <param name="FromMemory">Whether the entry was written from memory of the instrument, not with its text at hand.</param>
+/// <param name="Basis">Whether the instrument's text was read.</param>
+/// <param name="Read">The id of the text that was read (<see cref="LawTexts"/>); null where none was.</param>
 public sealed record LawEntry(
     string Id,
     string What,
@@ -21,7 +22,8 @@ public sealed record LawEntry(
     DateOnly? Until,
     DateOnly Published,
     DateOnly LastChecked,
-    bool FromMemory)
+    Basis Basis,
+    string? Read)
 {
     /// <summary>The figure that the provision fixes.</summary>
     /// <exception cref="InvalidOperationException">The provision fixes a table or a word.</exception>

@@ -12,7 +12,8 @@ internal static class LawFile
     private static LawEntry Entry(YamlRecord record, string market)
     {
         record.OnlyKeys("id", "markets", "what", "value", "word", "steps", "of", "gives", "citation",
-            "in force from", "until", "published", "checked", "from memory", "note");
+            "in force from", "until", "published", "checked", "basis", "read", "note");
+        var (basis, read) = BasisOf(record);
         var entry = new LawEntry(
             NameOf(record.Text("id", "a name, such as net-quantity.letter-height"), market),
             record.Text("what", "what it fixes, in plain words"),
@@ -22,7 +23,8 @@ internal static class LawFile
             record.Has("until") ? record.Date("until") : null,
             record.Date("published"),
             record.Date("checked"),
-            Truth(record, "from memory"));
+            basis,
+            read);
         if (entry.Until < entry.InForceFrom)
             throw record.RefuseAt("until", "it ends before it begins.", "Write the last day on which it holds.");
         return entry;
@@ -65,10 +67,16 @@ internal static class LawFile
             : throw record.RefuseAt("steps", "the table has an end.", "Write a last step without \"up to\".");
     }
 
-    private static bool Truth(YamlRecord record, string key) => record.Text(key, "true or false") switch
+    /// <summary>What a record rests on, and the text that was read.</summary>
+    /// <exception cref="InputException">It does not say, or names no text that was read.</exception>
+    internal static (Basis Basis, string? Read) BasisOf(YamlRecord record)
     {
-        "true" => true,
-        "false" => false,
-        var other => throw record.RefuseAt(key, $"\"{other}\" is neither true nor false.", "Write true or false."),
-    };
+        var parsed = BasisText.Parse(record.Text("basis", "text, secondary or memory"));
+        if (!parsed.IsValue)
+            throw record.RefuseAt("basis", parsed.Wrong, parsed.Write);
+        var read = record.Has("read") ? record.Text("read", "the id of an entry of texts.yaml") : null;
+        return LawTexts.Doubt(parsed.Value, read) is var (wrong, write)
+            ? throw record.RefuseAt(read is null ? "basis" : "read", wrong, write)
+            : (parsed.Value, read);
+    }
 }

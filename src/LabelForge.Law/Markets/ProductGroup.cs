@@ -23,7 +23,8 @@ public readonly record struct ProductGroup(string Name, bool Sure)
 {
     // Nails and oral care are in the annexes, but no kind of ours falls in them.
     private static readonly ImmutableHashSet<string> Listed =
-        ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled", "nails", "oral"];
+        ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled", "nails", "oral",
+        "aerosol", "viscous", "sun", "under-three", "professional-use", "adults-only"];
 
     private static readonly ImmutableHashSet<string> Computed = ["all", "rinse-off", "leave-on", "lips", "eye", "external"];
 
@@ -36,8 +37,8 @@ public readonly record struct ProductGroup(string Name, bool Sure)
             : Parsed<ProductGroup>.Refused($"\"{name}\" is not a group of products.", $"Write one of: {string.Join(", ", Listed.Order())}.");
     }
 
-    /// <summary>Whether the name is that of a group, or of what use and area tell (all, rinse-off, leave-on, lips, eye, external).</summary>
-    public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name);
+    /// <summary>Whether the name is that of a group, of what use and area tell (all, rinse-off, leave-on, lips, eye, external), or of a kind.</summary>
+    public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name) || ProductKinds.Shipped.Find(name).IsValue;
 
     /// <summary>Whether a kind of product falls in a group.</summary>
     /// <param name="kind">The kind.</param>
@@ -54,6 +55,11 @@ public readonly record struct ProductGroup(string Name, bool Sure)
         "lotion" => "body lotion and body cream",
         "lips" => "lip products",
         "external" => "products for the outside of the body",
+        "sun" => "products for sun protection, tanning or exposure to UV light",
+        "under-three" => "products for children under 3",
+        "professional-use" => "products for professional use",
+        "adults-only" => "products for adults only",
+        _ when ProductKinds.Shipped.Find(group) is { IsValue: true } kind => kind.Value.Name.ToLowerInvariant(),
         _ => string.Join(' ', group.Split('+').Reverse()) + " products",
     };
 
@@ -65,6 +71,7 @@ public readonly record struct ProductGroup(string Name, bool Sure)
         "lips" => When(kind.Area == AreaOfUse.Lips),
         "eye" => When(kind.Area == AreaOfUse.Eye),
         "external" => When(kind.Area == AreaOfUse.External),
+        _ when name == kind.Id => Applies.Yes,
         _ => kind.Groups.Where(g => g.Name == name).Select(g => g.Sure ? Applies.Yes : Applies.Perhaps).DefaultIfEmpty(Applies.No).Max(),
     };
 

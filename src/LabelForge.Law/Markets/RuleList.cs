@@ -17,7 +17,7 @@ public static class RuleList
     /// <param name="market">The market whose rules to write; all where null.</param>
     public static string Markdown(Market? market = null)
     {
-        var page = new StringBuilder("# Rules\n\nWritten by `labelforge rules`. must: a rule requires it. should: good practice, or a risk. note: worth knowing. An id `rule/case` is a case of a rule with words or weight of its own, reported under the rule's name. What is looked up in lists of substances and colours stands in `ingredients/tables`.\n");
+        var page = new StringBuilder("# Rules\n\nWritten by `labelforge rules`. must: a rule requires it. should: good practice, or a risk. note: worth knowing. An id `rule/case` is a case of a rule with words or weight of its own, reported under the rule's name. text: the source was read, in the copy named after it (docs/law.md). secondary: an account of it was read, or it is common practice. memory: it was written down from memory. What is looked up in lists of substances and colours stands in `ingredients/tables`.\n");
         foreach (var section in Sections(market))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n# {section.Heading}\n");
@@ -43,7 +43,7 @@ public static class RuleList
 
     private static void Append(StringBuilder page, Rule rule)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n## {rule.Id}\n\n{rule.Severity.ToString().ToLowerInvariant()}, from {rule.InForceFrom:yyyy-MM-dd}. Source: {rule.Source}. Last checked {rule.LastChecked:yyyy-MM-dd}.\n");
+        page.Append(CultureInfo.InvariantCulture, $"\n## {rule.Id}\n\n{rule.Severity.ToString().ToLowerInvariant()}, from {rule.InForceFrom:yyyy-MM-dd}. Source: {rule.Source} ({BasisText.Of(rule.Basis)}{(rule.Read is { } read ? ": " + read : "")}). Last checked {rule.LastChecked:yyyy-MM-dd}.\n");
         if (!rule.Products.IsEmpty)
             page.Append(CultureInfo.InvariantCulture, $"For: {string.Join(", ", rule.Products)}.\n");
         page.Append(CultureInfo.InvariantCulture, $"\n{rule.Message}\n\nDo: {rule.Fix}\n");

@@ -1,3 +1,5 @@
+using LabelForge.Markets;
+
 namespace LabelForge.Checks;
 
 /// <summary>How grave a finding is.</summary>
@@ -20,4 +22,9 @@ public enum Severity
 /// <param name="Fix">What to do.</param>
 /// <param name="Source">The regulation and paragraph, or the certificate or practice, behind it.</param>
 /// <param name="Where">Where it was found: a file, a panel, an element.</param>
-public sealed record Finding(string Rule, Severity Severity, string Message, string Fix, string Source, string Where);
+/// <param name="Basis">Whether the source was read: the rule's own, or that of the row of a table that it was found by.</param>
+public sealed record Finding(string Rule, Severity Severity, string Message, string Fix, string Source, string Where, Basis Basis)
+{
+    /// <summary>The same finding by a row of a table, which brings its own source.</summary>
+    public Finding By(Basis basis) => this with { Basis = basis };
+}

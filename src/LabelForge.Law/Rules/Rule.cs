@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Markets;
 
 namespace LabelForge.Checks;
 
@@ -15,11 +16,17 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>Whether it holds on a day.</summary>
     public bool HoldsOn(DateOnly day) => InForceFrom <= day && (Until is null || day <= Until);
 
+    /// <summary>Whether its source was read.</summary>
+    public Basis Basis { get; init; } = Basis.Memory;
+
+    /// <summary>The id of the text that was read (<see cref="LawTexts"/>); null where none was.</summary>
+    public string? Read { get; init; }
+
     /// <summary>The product kinds that it applies to; empty where it applies to all.</summary>
     public ImmutableArray<string> Products { get; init; } = [];
 
     /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
-    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where);
+    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where, Basis);
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
 }

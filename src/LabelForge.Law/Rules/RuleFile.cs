@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -20,8 +21,9 @@ public static class RuleFile
 
     private static Rule ReadRule(MapNode map)
     {
-        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "products");
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "basis", "read", "products");
         var severity = map.Required("severity", "must");
+        var (basis, read) = BasisOf(map);
         return new Rule(
             map.Required("id", "lot.missing").Text,
             Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave) ? grave : throw severity.Refuse($"\"{severity.Text}\" is not a severity.", "Write must, should or note."),
@@ -33,7 +35,19 @@ public static class RuleFile
         {
             Until = map.OptionalText("until") is { } until ? Date(until) : null,
             Products = [.. map.Texts("products").Select(t => t.Text)],
+            Basis = basis,
+            Read = read,
         };
+    }
+
+    private static (Basis Basis, string? Read) BasisOf(MapNode map)
+    {
+        var node = map.Required("basis", "text");
+        var basis = BasisText.Parse(node.Text);
+        if (!basis.IsValue)
+            throw node.Refuse(basis.Wrong, basis.Write);
+        var read = map.OptionalText("read")?.Text;
+        return LawTexts.Doubt(basis.Value, read) is var (wrong, write) ? throw node.Refuse(wrong, write) : (basis.Value, read);
     }
 
     private static DateOnly Date(TextNode node) => DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)

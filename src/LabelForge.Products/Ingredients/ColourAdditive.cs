@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 
 namespace LabelForge.Ingredients;
 
@@ -12,7 +13,11 @@ namespace LabelForge.Ingredients;
 /// <param name="Lips">Whether it may colour cosmetics for the lips.</param>
 /// <param name="External">Whether it may colour cosmetics applied to the rest of the body; soap and bath products among them.</param>
 /// <param name="Limit">The limit or condition in words; empty where there is none beyond good manufacturing practice.</param>
-/// <param name="Source">Where the row comes from, and whether from memory.</param>
+/// <param name="Only">Kinds of product and groups in which alone it may be; empty where the flags tell all.</param>
+/// <param name="Most">The greatest share and the products it binds; null where none is set.</param>
+/// <param name="Label">What the listing wants on a label; empty where nothing.</param>
+/// <param name="Source">Where the row comes from.</param>
+/// <param name="Basis">Whether the listing was read.</param>
 public sealed record ColourAdditive(
     string Name,
     ImmutableArray<string> OtherNames,
@@ -22,9 +27,33 @@ public sealed record ColourAdditive(
     bool EyeArea,
     bool Lips,
     bool External,
+    ImmutableArray<string> Only,
+    ColourLimit? Most,
     string Limit,
-    string Source)
+    string Label,
+    string Source,
+    Basis Basis)
 {
     /// <summary>Whether it is listed for cosmetics generally, lips included, and not only for external use.</summary>
     public bool General => Lips && External;
+
+    /// <summary>
+    /// Whether it may colour a kind of product: one of those that its listing names, or, where it names none, by the part of
+    /// the body that the product goes on.
+    /// </summary>
+    public Applies Permits(ProductKind kind)
+    {
+        var area = kind.Area switch
+        {
+            AreaOfUse.Lips => Lips,
+            AreaOfUse.Eye => EyeArea,
+            _ => External || !Only.IsEmpty,
+        };
+        return !area ? Applies.No : Only.IsEmpty ? Applies.Yes : ProductGroup.Covers(kind, Only);
+    }
 }
+
+/// <summary>The greatest share of a colour additive in some products.</summary>
+/// <param name="Percent">Mass percent of the finished product.</param>
+/// <param name="Groups">The kinds and groups of product that it binds.</param>
+public sealed record ColourLimit(decimal Percent, ImmutableArray<string> Groups);

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Markets;
 using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
@@ -7,7 +9,7 @@ namespace LabelForge.Ingredients;
 public sealed class ColourAdditives
 {
     private static readonly string[] Heading =
-        ["name", "other", "ci", "citation", "batch", "eye", "lips", "external", "limit", "source"];
+        ["name", "other", "ci", "citation", "batch", "eye", "lips", "external", "only", "max", "limits", "limit", "label", "source", "basis", "read"];
 
     private static readonly Lazy<ColourAdditives> LazyShipped = new(() =>
         Read(DataTable.Shipped("ingredients/tables/us-colour-additives").Single()));
@@ -62,8 +64,21 @@ public sealed class ColourAdditives
         Either(row, "eye", "yes", "no"),
         Either(row, "lips", "yes", "no"),
         Either(row, "external", "yes", "no"),
+        Groups(row, "only"),
+        Most(row),
         row["limit"],
-        row.Needed("source"));
+        row["label"],
+        row.Needed("source"),
+        row.Basis().Basis);
+
+    private static ColourLimit? Most(DataRow row) => row["max"].Length == 0
+        ? null
+        : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
+            ? new ColourLimit(percent, Groups(row, "limits"))
+            : throw row.Refuse($"\"{row["max"]}\" is not a percent.", "Write digits with a decimal point, above 0 up to 100.");
+
+    private static ImmutableArray<string> Groups(DataRow row, string column) =>
+        [.. row.Several(column).Select(g => ProductGroup.IsKnown(g) ? g : throw row.Refuse($"\"{g}\" is neither a kind nor a group of products.", "Write one of products.yaml."))];
 
     private static bool Either(DataRow row, string column, string positive, string negative) => row[column] switch
     {

@@ -7,7 +7,7 @@ namespace LabelForge.Ingredients;
 /// <summary>How much of a substance stands for another by which a limit counts: a salt for its acid. By mass, from molar masses.</summary>
 public static class CountedAs
 {
-    private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source"];
+    private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source", "basis", "read"];
 
     private static readonly Lazy<FrozenDictionary<(string, string), decimal>> Shipped = new(() => Read(DataTable.Shipped("ingredients/tables/counted-as.csv").Single()));
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Reflection;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -68,6 +69,15 @@ public sealed record DataRow(string File, int Line, string[] Heading, ImmutableA
     /// <summary>The column's text, which must be there.</summary>
     public string Needed(string column) =>
         this[column] is { Length: > 0 } text ? text : throw Refuse($"the column {column} is empty.", "Fill it in.");
+
+    /// <summary>What the row rests on: its columns basis and read.</summary>
+    /// <exception cref="InputException">It does not say, or names no text that was read.</exception>
+    public (Basis Basis, string? Read) Basis()
+    {
+        var basis = Value(BasisText.Parse(this["basis"]));
+        var read = this["read"] is { Length: > 0 } text ? text : null;
+        return LawTexts.Doubt(basis, read) is var (wrong, write) ? throw Refuse(wrong, write) : (basis, read);
+    }
 
     /// <summary>What a reader made of the text, or a refusal that names this row.</summary>
     public T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw Refuse(parsed.Wrong, parsed.Write);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 
 namespace LabelForge.Ingredients;
 
@@ -21,9 +22,10 @@ public enum AllergenList
 /// <param name="Cas">CAS numbers; empty where Annex III gives none.</param>
 /// <param name="List">The first list that holds it: short or extended.</param>
 /// <param name="Reference">Its reference number in Annex III.</param>
-/// <param name="Source">Where the row comes from, and whether from memory.</param>
+/// <param name="Source">Where the row comes from.</param>
+/// <param name="Basis">Whether the entry was read.</param>
 public sealed record FragranceAllergen(
-    string Name, ImmutableArray<string> Members, ImmutableArray<CasNumber> Cas, AllergenList List, string Reference, string Source)
+    string Name, ImmutableArray<string> Members, ImmutableArray<CasNumber> Cas, AllergenList List, string Reference, string Source, Basis Basis)
 {
     /// <summary>The label name and the members.</summary>
     public IEnumerable<string> Names => Members.Prepend(Name);

@@ -6,7 +6,7 @@ namespace LabelForge.Ingredients;
 /// <summary>The fragrance allergens of Annex III to Regulation (EC) No 1223/2009, found by any name that certificates give them.</summary>
 public sealed class FragranceAllergens
 {
-    private static readonly string[] Heading = ["name", "members", "cas", "list", "reference", "source"];
+    private static readonly string[] Heading = ["name", "members", "cas", "list", "reference", "source", "basis", "read"];
 
     private static readonly Lazy<FragranceAllergens> LazyShipped = new(() =>
         Read(DataTable.Shipped("ingredients/tables/eu-allergens").Single(), IngredientDictionary.Shipped));
@@ -65,5 +65,6 @@ public sealed class FragranceAllergens
             var other => throw row.Refuse($"\"{other}\" is not a list.", "Write short or extended."),
         },
         row.Needed("reference"),
-        row.Needed("source"));
+        row.Needed("source"),
+        row.Basis().Basis);
 }

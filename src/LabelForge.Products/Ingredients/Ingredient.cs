@@ -17,6 +17,7 @@ namespace LabelForge.Ingredients;
 /// <param name="Saponification">mg KOH/g; null for what is not saponified, or where no figure is held.</param>
 /// <param name="Group">The file of the dictionary it stands in, such as <c>waxes</c>.</param>
 /// <param name="Source">Where the names and numbers come from.</param>
+/// <param name="Basis">Whether its names stand in an official list that was read, numbers and saponification value aside.</param>
 public sealed record Ingredient(
     string Us,
     string Eu,
@@ -30,7 +31,8 @@ public sealed record Ingredient(
     IngredientFlags Flags,
     SaponificationValue? Saponification,
     string Group,
-    string Source)
+    string Source,
+    Basis Basis)
 {
     /// <summary>Whether it is listed as a colour additive.</summary>
     public bool IsColourant => Flags.HasFlag(IngredientFlags.Colourant);

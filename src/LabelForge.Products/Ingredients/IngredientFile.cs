@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
@@ -7,7 +8,7 @@ namespace LabelForge.Ingredients;
 internal static class IngredientFile
 {
     private static readonly string[] Heading =
-        ["us", "eu", "inci", "ca", "cas", "ec", "ci", "everyday", "roles", "flags", "koh", "source"];
+        ["us", "eu", "inci", "ca", "cas", "ec", "ci", "everyday", "roles", "flags", "koh", "source", "basis"];
 
     /// <summary>The ingredients of a file.</summary>
     /// <exception cref="InputException">A row cannot be used; the message names file, line and the row's text.</exception>
@@ -29,7 +30,8 @@ internal static class IngredientFile
             row.Several("flags").Aggregate(IngredientFlags.None, (all, f) => all | Word<IngredientFlags>(row, f)),
             row["koh"].Length == 0 ? null : row.Value(SaponificationValue.Parse(row["koh"])),
             Path.GetFileNameWithoutExtension(row.File),
-            row.Needed("source"));
+            row.Needed("source"),
+            row.Value(BasisText.Parse(row["basis"])));
         if (ingredient.Roles.IsEmpty)
             throw row.Refuse("the ingredient has no role.", "Name at least one, such as emollient.");
         if (ingredient.ColourIndex.Length > 0 && !ingredient.IsColourant)

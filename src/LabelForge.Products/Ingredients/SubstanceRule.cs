@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 
 namespace LabelForge.Ingredients;
 
@@ -52,6 +53,8 @@ public enum SubstanceVerdict
 /// <param name="From">The first day on which products must comply; null where it has long been so.</param>
 /// <param name="Instrument">The instrument that set it, as the export names it.</param>
 /// <param name="Export">The month of the official export it was taken from, or <c>from memory</c>.</param>
+/// <param name="Basis">Whether the entry was read; the weakest of what the row says.</param>
+/// <param name="Read">The id of the text that was read (<see cref="LawTexts"/>); null where none was.</param>
 public sealed record SubstanceRule(
     string List,
     string Reference,
@@ -67,7 +70,9 @@ public sealed record SubstanceRule(
     string Words,
     DateOnly? From,
     string Instrument,
-    string Export)
+    string Export,
+    Basis Basis,
+    string? Read)
 {
     /// <summary>Whether the export is older than a year before the dictionary was made (December 2025), so that changes since are not in it.</summary>
     public bool IsStale => Export.StartsWith("2024", StringComparison.Ordinal);

@@ -10,7 +10,7 @@ namespace LabelForge.Ingredients;
 public sealed class SubstanceTable
 {
     private static readonly string[] Heading =
-        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export"];
+        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export", "basis", "read"];
 
     private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
     private readonly ILookup<string, SubstanceRule> byName;
@@ -54,7 +54,7 @@ public sealed class SubstanceTable
             Together(row),
             row["words"],
             Day(row),
-            row.Needed("instrument"), row.Needed("export"));
+            row.Needed("instrument"), row.Needed("export"), row.Basis().Basis, row.Basis().Read);
         if (rule.Ingredients.IsEmpty && rule.Names.IsEmpty)
             throw row.Refuse("it touches nothing.", "Name an ingredient of the dictionary, or another name.");
         if (rule.Names.FirstOrDefault(n => dictionary.Find(n) is not null) is { } known)

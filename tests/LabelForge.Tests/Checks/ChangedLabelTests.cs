@@ -156,7 +156,7 @@ public class ChangedLabelTests
     [InlineData("Glycerin", "Beeswax", "ingredients.name-foreign", "Beeswax: a thing of the schedule")]
     [InlineData("Glycerin", "Glycrin", "ingredients.name-unknown", "\"Glycrin\" is not a name in the dictionary.")]
     [InlineData("Linalool, ", "", "allergen.undeclared", "Parfum is scent, and the list names no fragrance allergen")]
-    [InlineData("Example Works, 12 Mill Road, Exampleton, ON K1A 0A1, Canada\n", "", "business-name.missing,business-place.missing", "No whole address was found")]
+    [InlineData("Example Works, 12 Mill Road, Exampleton, ON K1A 0A1, Canada\n", "", "business-name.missing,business-place.missing", "No principal place of business was found")]
     [InlineData("12 Mill Road, Exampleton, ON K1A 0A1, Canada", "12 Mill Road, Fairport, ME 04999, USA", "importer.missing", "The address is in the USA, and no importer in Canada was found.")]
     [InlineData("12 Mill Road, Exampleton, ON K1A 0A1, Canada\nwww.example.com", "Exampleton, ON K1A 0A1, Canada", "contact.missing", "how a person can reach the maker")]
     [InlineData("Lot 26R25-01E\n", "", "lot.missing", "No lot code was found.")]

@@ -66,7 +66,7 @@ public class DictionaryInvariantTests
     public void Saponification_values_of_pure_acids_follow_from_their_molar_mass(string acid, double molarMass) =>
         Assert.Equal(56105.0 / molarMass, (double)Dictionary.Find(acid)!.Saponification!.Middle, 0.2);
 
-    // Cosmetic Regulations (Canada), s. 21.2(3) and schedule: the EU trivial name, or the English and French names. From memory.
+    // Cosmetic Regulations (Canada), C.R.C., c. 869, s. 21.2(4)(c) and schedule: the EU name, the INCI name and the French one together.
     [Fact]
     public void A_canadian_name_in_three_tongues_gives_trivial_english_and_french_names_of_one_thing()
     {
@@ -76,7 +76,7 @@ public class DictionaryInvariantTests
         {
             Assert.Equal(3, e.Canada!.Split('/').Length);
             Assert.Same(e, Dictionary.Find(e.Canada!));
-            Assert.Contains("memory", e.Source, StringComparison.Ordinal);
+            Assert.Contains("c. 869, schedule", e.Source, StringComparison.Ordinal);
         });
     }
 
@@ -84,8 +84,22 @@ public class DictionaryInvariantTests
     [InlineData("Aqua/Water/Eau")]
     [InlineData("Mel/Honey/Miel")]
     [InlineData("Cera Alba/Beeswax/Cire d'abeille")]
-    [InlineData("Ovum/Egg/Oeuf")]
+    [InlineData("Ovum/Egg/Œuf")]
     [InlineData("Adeps Suillus/Lard/Saindoux")]
     public void The_schedule_s_names_are_those_of_a_canadian_label(string name) =>
         Assert.Equal(name, Dictionary.Find(name)!.NameIn(MarketText.Parse("ca").OrRefuse()));
+
+    // The schedule itself, C.R.C., c. 869, consolidation of May 2026: a name in three tongues is a row of it, and a row of it that
+    // the dictionary knows has its name.
+    [Fact]
+    public void A_name_in_three_tongues_is_a_row_of_the_schedule_and_no_row_that_is_known_here_lacks_it()
+    {
+        var schedule = ReferenceTable.RowsOrSkip("law/ca-cosmetic-regulations-schedule.csv")
+            .Where(r => r.Length == 4 && int.TryParse(r[0], out _))
+            .Select(r => string.Join('/', r[1], r[2], r[3]).Replace('\u2019', '\''))
+            .ToArray();
+        Assert.Equal(64, schedule.Length);
+        Assert.All(Dictionary.Entries.Where(e => e.Canada?.Contains("/", StringComparison.Ordinal) == true), e => Assert.Contains(e.Canada!, schedule));
+        Assert.All(schedule, row => Assert.True(Dictionary.Find(row.Split("/")[1]) is not { } known || known.Canada == row || row is "Faex/Lactic Yeasts/Levures lactiques", row));
+    }
 }

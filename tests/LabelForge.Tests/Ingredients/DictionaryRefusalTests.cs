@@ -5,24 +5,24 @@ namespace LabelForge.Tests.Ingredients;
 
 public class DictionaryRefusalTests
 {
-    private const string Heading = "us,eu,inci,ca,cas,ec,ci,everyday,roles,flags,koh,source";
+    private const string Heading = "us,eu,inci,ca,cas,ec,ci,everyday,roles,flags,koh,source,basis";
 
     [Theory]
-    [InlineData("Water,Aqua,,,7732-18-4,,,,solvent,,,test", "check digit")]
-    [InlineData("Water,Aqua,,,,,,,wizardry,,,test", "wizardry")]
-    [InlineData("Water,Aqua,,,,,,,7,,,test", "\"7\" is not known")]
-    [InlineData("Water,Aqua,,,,,,,solvent,shiny,,test", "shiny")]
-    [InlineData("Water,Aqua,,,,,,,,,,test", "no role")]
-    [InlineData("Water,,,,,,,,solvent,,,test", "column eu is empty")]
-    [InlineData("Water,Aqua,,,,,,,solvent,,,", "column source is empty")]
-    [InlineData("Water,Aqua,,,,,,,solvent,,265-248,test", "saponification")]
-    [InlineData("Water,Aqua,,,,,77891,,solvent,,,test", "not flagged as a colourant")]
-    [InlineData("Water,Aqua,,,,,7789,,solvent,colourant,,test", "Colour Index")]
-    [InlineData("Water,Aqua,,,,,,,solvent,,test", "has 11 cells")]
-    [InlineData("Ice,Glacies,,,,,,salt,solvent,,,test", "already means")]
+    [InlineData("Water,Aqua,,,7732-18-4,,,,solvent,,,test,memory", "check digit")]
+    [InlineData("Water,Aqua,,,,,,,wizardry,,,test,memory", "wizardry")]
+    [InlineData("Water,Aqua,,,,,,,7,,,test,memory", "\"7\" is not known")]
+    [InlineData("Water,Aqua,,,,,,,solvent,shiny,,test,memory", "shiny")]
+    [InlineData("Water,Aqua,,,,,,,,,,test,memory", "no role")]
+    [InlineData("Water,,,,,,,,solvent,,,test,memory", "column eu is empty")]
+    [InlineData("Water,Aqua,,,,,,,solvent,,,,memory", "column source is empty")]
+    [InlineData("Water,Aqua,,,,,,,solvent,,265-248,test,memory", "saponification")]
+    [InlineData("Water,Aqua,,,,,77891,,solvent,,,test,memory", "not flagged as a colourant")]
+    [InlineData("Water,Aqua,,,,,7789,,solvent,colourant,,test,memory", "Colour Index")]
+    [InlineData("Water,Aqua,,,,,,,solvent,,test,memory", "has 12 cells")]
+    [InlineData("Ice,Glacies,,,,,,salt,solvent,,,test,memory", "already means")]
     public void A_bad_row_is_refused_with_its_file_line_and_text(string row, string wrong)
     {
-        var refusal = Assert.Throws<InputException>(() => Read($"{Heading}\nSalt,Sal,,,,,,,salt,,,test\n{row}\n"));
+        var refusal = Assert.Throws<InputException>(() => Read($"{Heading}\nSalt,Sal,,,,,,,salt,,,test,memory\n{row}\n"));
         Assert.Contains(wrong, refusal.Message, StringComparison.Ordinal);
         Assert.Contains(row, refusal.Message, StringComparison.Ordinal);
         Assert.Equal(("bench.csv", 3), (refusal.Problem.File, refusal.Problem.Line));
@@ -38,7 +38,7 @@ public class DictionaryRefusalTests
     [Fact]
     public void Colourants_may_share_a_label_name_and_the_first_row_answers()
     {
-        var dictionary = Read($"{Heading}\nIron Oxides,CI 77492,,,,,77492,,colourant,colourant,,test\nIron Oxides,CI 77491,,,,,77491,,colourant,colourant,,test\n");
+        var dictionary = Read($"{Heading}\nIron Oxides,CI 77492,,,,,77492,,colourant,colourant,,test,memory\nIron Oxides,CI 77491,,,,,77491,,colourant,colourant,,test,memory\n");
         Assert.Equal("CI 77492", dictionary.Find("iron oxides")!.Eu);
         Assert.Equal("CI 77491", dictionary.Find("CI 77491")!.Eu);
     }

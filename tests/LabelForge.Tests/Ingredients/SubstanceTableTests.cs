@@ -111,18 +111,18 @@ public partial class SubstanceTableTests
     }
 
     [Theory]
-    [InlineData("II,1,X,Unheard Of,,,prohibited,all,,,,,,x,2025-12", "dictionary")]
-    [InlineData("II,1,X,,Aqua,,prohibited,all,,,,,,x,2025-12", "under ingredients")]
-    [InlineData("II,1,X,,,,prohibited,all,,,,,,x,2025-12", "touches nothing")]
-    [InlineData("II,1,X,Coal Tar,,,forbidden,all,,,,,,x,2025-12", "forbidden")]
-    [InlineData("V,1,X,Coal Tar,,,at-most,all,,,,,,x,2025-12", "no share")]
-    [InlineData("V,1,X,Coal Tar,,,at-most,all,101,,,,,x,2025-12", "percent")]
-    [InlineData("V,1,X,Coal Tar,,,at-most,noses,1,,,,,x,2025-12", "noses")]
-    [InlineData("V,1,X,Coal Tar,,,condition,all,,,,,,x,2025-12", "no words")]
-    [InlineData("II,1,X,,Benzene,71-43-3,prohibited,all,,,,,,x,2025-12", "check digit")]
+    [InlineData("II,1,X,Unheard Of,,,prohibited,all,,,,,,x,2025-12,memory,", "dictionary")]
+    [InlineData("II,1,X,,Aqua,,prohibited,all,,,,,,x,2025-12,memory,", "under ingredients")]
+    [InlineData("II,1,X,,,,prohibited,all,,,,,,x,2025-12,memory,", "touches nothing")]
+    [InlineData("II,1,X,Coal Tar,,,forbidden,all,,,,,,x,2025-12,memory,", "forbidden")]
+    [InlineData("V,1,X,Coal Tar,,,at-most,all,,,,,,x,2025-12,memory,", "no share")]
+    [InlineData("V,1,X,Coal Tar,,,at-most,all,101,,,,,x,2025-12,memory,", "percent")]
+    [InlineData("V,1,X,Coal Tar,,,at-most,noses,1,,,,,x,2025-12,memory,", "noses")]
+    [InlineData("V,1,X,Coal Tar,,,condition,all,,,,,,x,2025-12,memory,", "no words")]
+    [InlineData("II,1,X,,Benzene,71-43-3,prohibited,all,,,,,,x,2025-12,memory,", "check digit")]
     public void A_row_that_cannot_be_used_is_refused_with_its_line(string row, string says)
     {
-        const string Heading = "list,ref,substance,ingredients,names,cas,rule,groups,max,as,counted,words,from,instrument,export\n";
+        const string Heading = "list,ref,substance,ingredients,names,cas,rule,groups,max,as,counted,words,from,instrument,export,basis,read\n";
         var refused = Assert.Throws<InputException>(() => SubstanceTable.Read(DataTable.Of("bench.csv", Heading + row + "\n"), IngredientDictionary.Shipped));
         Assert.Contains(says, refused.Message, StringComparison.Ordinal);
         Assert.Equal(2, refused.Problem.Line);

@@ -13,7 +13,7 @@ public class LawBookTests
           in force from: 1974-03-15
           published: 1974-03-15
           checked: 2026-11-25
-          from memory: true
+          basis: memory
         """;
 
     [Theory]
@@ -23,7 +23,7 @@ public class LawBookTests
     [InlineData("in force from")]
     [InlineData("published")]
     [InlineData("checked")]
-    [InlineData("from memory")]
+    [InlineData("basis")]
     public void An_entry_that_lacks_its_citation_or_a_date_is_not_loaded(string key)
     {
         Assert.Single(LawBook.Read("law.yaml", Whole).Entries);
@@ -38,9 +38,12 @@ public class LawBookTests
     [InlineData("1974-03-15\n  published", "15 March 1974\n  published", 5)]
     [InlineData("0.0625 in", "0.0625", 3)]
     [InlineData("0.0625 in", "a sixteenth in", 3)]
-    [InlineData("from memory: true", "from memory: perhaps", 8)]
-    [InlineData("from memory: true", "from memory: true\n  untill: 2030-01-01", 9)]
-    [InlineData("from memory: true", "from memory: true\n  until: 1970-01-01", 9)]
+    [InlineData("basis: memory", "basis: hearsay", 8)]
+    [InlineData("basis: memory", "basis: text", 8)]
+    [InlineData("basis: memory", "basis: memory\n  read: us-cfr21-701", 9)]
+    [InlineData("basis: memory", "basis: text\n  read: nobody-read-this", 9)]
+    [InlineData("basis: memory", "basis: memory\n  untill: 2030-01-01", 9)]
+    [InlineData("basis: memory", "basis: memory\n  until: 1970-01-01", 9)]
     public void A_malformed_entry_is_refused_at_its_line(string from, string to, int line)
     {
         var refused = Assert.Throws<InputException>(() => LawBook.Read("law.yaml", Whole.Replace(from, to, StringComparison.Ordinal)));
@@ -60,12 +63,19 @@ public class LawBookTests
         Assert.Throws<InputException>(() => LawBook.Read("law.yaml",
             Whole.Replace("value: 0.0625 in", $"of: sq in\n  gives: in\n  steps: [{steps}]", StringComparison.Ordinal)));
 
-    /// <summary>Regulation (EU) 2023/1545: from 31 July 2026 for new products, from 31 July 2028 for those on the market; the UK keeps the shorter list.</summary>
+    /// <summary>
+    /// Regulation (EU) 2023/1545, footnotes: the old list serves until 31 July 2026 for what is placed on the market and until
+    /// 31 July 2028 for what is made available, those days included; the UK keeps the shorter list.
+    /// </summary>
     [Theory]
-    [InlineData("eu", "allergens.list-new-products", "2026-07-30", "short")]
-    [InlineData("eu", "allergens.list-new-products", "2026-07-31", "extended")]
-    [InlineData("eu", "allergens.list-on-market", "2028-07-30", "short")]
-    [InlineData("eu", "allergens.list-on-market", "2028-07-31", "extended")]
+    [InlineData("eu", "allergens.list-new-products", "2026-07-31", "short")]
+    [InlineData("eu", "allergens.list-new-products", "2026-08-01", "extended")]
+    [InlineData("eu", "allergens.list-on-market", "2028-07-31", "short")]
+    [InlineData("eu", "allergens.list-on-market", "2028-08-01", "extended")]
+    [InlineData("ca", "allergens.list-new-products", "2026-04-11", "none")]
+    [InlineData("ca", "allergens.list-new-products", "2026-04-12", "short")]
+    [InlineData("ca", "allergens.list-new-products", "2026-07-31", "short")]
+    [InlineData("ca", "allergens.list-new-products", "2026-08-01", "extended")]
     [InlineData("uk", "allergens.list-new-products", "2026-07-31", "short")]
     public void Old_and_new_allergen_lists_answer_on_both_sides_of_their_date(string market, string id, string on, string list) =>
         Assert.Equal(list, Market.Named(market).On(DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture)).Figure(id).Word);
@@ -81,13 +91,13 @@ public class LawBookTests
     [Theory]
     [InlineData("us", "ingredients.letter-height", 1.5875)]       // 1/16 in, 21 CFR 701.3(b)
     [InlineData("us", "ingredients.letter-height-small", 0.79375)] // 1/32 in, 21 CFR 701.3(p)
-    [InlineData("us", "warnings.letter-height", 1.5875)]          // 1/16 in, 21 CFR 740.2(b)
+    [InlineData("us", "warnings.letter-height", 1.5875)]          // 1/16 in, 21 CFR 740.2(a)
     public void Letter_heights_are_read_as_lengths(string market, string id, double millimetres) =>
         Assert.Equal((decimal)millimetres, Market.Named(market).On(new DateOnly(2026, 11, 25)).Figure(id).Length.Millimetres);
 
     [Theory]
     [InlineData("us", "net-quantity.bottom-of-panel", 30, "21 CFR 701.13(f)")]
-    [InlineData("us", "net-quantity.bottom-of-panel-exempt", 5, "21 CFR 701.13(f)")]
+    [InlineData("us", "net-quantity.bottom-of-panel-exempt", 5, "21 CFR 701.13(f)(1)")]
     [InlineData("us", "net-quantity.letter-proportion", 3, "21 CFR 701.13(h)(1)")]
     [InlineData("us", "ingredients.one-percent-line", 1, "21 CFR 701.3(f)(2)")]
     [InlineData("us", "ingredients.small-package-below", 12, "21 CFR 701.3(p)")]

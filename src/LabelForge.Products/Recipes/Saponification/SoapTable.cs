@@ -37,7 +37,7 @@ public sealed record SoapEntry(string Fat, FatKind Kind, string? Sodium, string?
 /// <summary>Which soap comes of which fat: ingredients/tables/soaps-of-fats.csv.</summary>
 public static class SoapTable
 {
-    private static readonly string[] Heading = ["fat", "kind", "sodium", "potassium", "source"];
+    private static readonly string[] Heading = ["fat", "kind", "sodium", "potassium", "source", "basis", "read"];
     private static readonly Lazy<ImmutableDictionary<string, SoapEntry>> Lazy = new(Load);
 
     /// <summary>Every row.</summary>
@@ -54,6 +54,7 @@ public static class SoapTable
         {
             var entry = new SoapEntry(row.Needed("fat"), Kind(row), OrNull(row["sodium"]), OrNull(row["potassium"]));
             row.Needed("source");
+            _ = row.Basis();
             if (!table.TryAdd(entry.Fat, entry))
                 throw row.Refuse($"{entry.Fat} stands twice.", "Keep one of the two.");
         }
