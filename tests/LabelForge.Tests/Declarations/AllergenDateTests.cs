@@ -6,18 +6,18 @@ namespace LabelForge.Tests.Declarations;
 
 public class AllergenDateTests
 {
-    // EU: Regulation (EU) 2023/1545, Annex: 31 July 2026 for new products, 31 July 2028 for those on the market.
+    // EU: Regulation (EU) 2023/1545, Annex, footnotes: the old list serves until 31 July 2026 for new products, 31 July 2028 for those on the market.
     // UK: Annex III as retained; the regulation of 2023 does not bind there.
     // Canada: Cosmetic Regulations as amended by SOR/2024-63: 12 April 2026, 1 August 2026, 1 August 2028.
     [Theory]
-    [InlineData("eu", "2026-07-30", null, AllergenList.Short)]
-    [InlineData("eu", "2026-07-31", null, AllergenList.Extended)]
-    [InlineData("eu", "2026-07-31", "2026-07-30", AllergenList.Short)]
-    [InlineData("eu", "2026-07-31", "2026-07-31", AllergenList.Extended)]
+    [InlineData("eu", "2026-07-31", null, AllergenList.Short)]
+    [InlineData("eu", "2026-08-01", null, AllergenList.Extended)]
+    [InlineData("eu", "2026-08-01", "2026-07-31", AllergenList.Short)]
+    [InlineData("eu", "2026-08-01", "2026-08-01", AllergenList.Extended)]
     [InlineData("eu", "2027-03-01", "2026-08-01", AllergenList.Extended)]
-    [InlineData("eu", "2028-07-30", "2012-01-01", AllergenList.Short)]
-    [InlineData("eu", "2028-07-31", "2012-01-01", AllergenList.Extended)]
-    [InlineData("eu", "2026-07-30", "2027-01-01", AllergenList.Short)]
+    [InlineData("eu", "2028-07-31", "2012-01-01", AllergenList.Short)]
+    [InlineData("eu", "2028-08-01", "2012-01-01", AllergenList.Extended)]
+    [InlineData("eu", "2026-07-31", "2027-01-01", AllergenList.Short)]
     [InlineData("uk", "2026-07-31", null, AllergenList.Short)]
     [InlineData("uk", "2029-01-01", null, AllergenList.Short)]
     [InlineData("ca", "2026-04-11", null, AllergenList.None)]
