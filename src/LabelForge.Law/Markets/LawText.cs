@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using LabelForge.Measures;
 
 namespace LabelForge.Markets;
@@ -39,8 +38,7 @@ public static class LawTexts
 
     private static ImmutableDictionary<string, LawText> Load()
     {
-        using var reader = new StreamReader(Assembly.GetExecutingAssembly().GetManifestResourceStream(File)!);
-        return YamlRecord.List(File, reader).Select(Text).ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
+        return YamlRecord.Shipped(File).Select(Text).ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
     }
 
     private static LawText Text(YamlRecord record)

@@ -63,7 +63,7 @@ public partial class BasisTests(ITestOutputHelper output)
         while (reader.Read())
             rows.Add([.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)]);
         var column = Array.IndexOf(rows[0], "basis");
-        return column < 0 ? [] : [.. rows.Skip(1).Where(r => r.Length > column).Select(r => r[column])];
+        return column < 0 || rows.Any(r => r[column] is "read" or "derived") ? [] : [.. rows.Skip(1).Where(r => r.Length > column).Select(r => r[column])];
     }
 
     private static Dictionary<string, int> Recorded()
