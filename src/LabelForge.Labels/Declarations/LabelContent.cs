@@ -16,6 +16,18 @@ public sealed record LabelContent
     /// <summary>The statement of identity, for example <c>Glycerin bar soap</c>.</summary>
     public required string Identity { get; init; }
 
+    /// <summary>What it smells of, in a few words; null where the look has none.</summary>
+    public string? ScentLine { get; init; }
+
+    /// <summary>The maker's own words; null where the look has none.</summary>
+    public string? OwnWords { get; init; }
+
+    /// <summary>The price as the maker writes it; null where the look has none.</summary>
+    public string? Price { get; init; }
+
+    /// <summary>The address of the maker's page, for a code to scan; null where the look has none.</summary>
+    public string? Link { get; init; }
+
     /// <summary>The whole net quantity statement, for example <c>Net Wt 4 oz (113 g)</c>.</summary>
     public required string NetQuantity { get; init; }
 

@@ -27,7 +27,8 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant($"#{Red:x2}{Green:x2}{Blue:x2}");
 
-    private static double Linear(byte value)
+    /// <summary>A channel's linear value, 0 to 1 (IEC 61966-2-1).</summary>
+    internal static double Linear(byte value)
     {
         var share = value / 255.0;
         return share <= 0.04045 ? share / 12.92 : Math.Pow((share + 0.055) / 1.055, 2.4);

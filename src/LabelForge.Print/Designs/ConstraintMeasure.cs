@@ -27,7 +27,7 @@ internal static class ConstraintMeasure
         if (rules.BottomShare is { } share && (principal ?? panel.Area).SquareInches > (rules.BottomExempt?.Figure ?? 0))
             yield return new Constraint("net-quantity.bottom-of-panel", Role.NetQuantity,
                 $"The net quantity reaches up from the bottom of the panel {panel.Id}",
-                Bottom(panel) - net.Y.Millimetres, panel.Height.Millimetres * share.Figure / 100m, "mm", false, share.Citation, true,
+                Foot(layout.Design, panel) - net.Y.Millimetres, Tall(layout.Design, panel).Millimetres * share.Figure / 100m, "mm", false, share.Citation, true,
                 "In the design, give it \"place: bottom\", as the last element of its panel.");
         if (rules.ClearAboveBelow is { } clear && Nearest(layout, net, above: true) is { } above)
             yield return new Constraint("net-quantity.clear-above", Role.NetQuantity, "Clear space above the net quantity",
@@ -63,8 +63,9 @@ internal static class ConstraintMeasure
     private static IEnumerable<Constraint> Whole(LabelLayout layout, PrintRules rules)
     {
         var design = layout.Design;
-        yield return new Constraint("print.contrast", null, $"Contrast of the ink {design.Ink} on the ground {design.Ground}",
-            Math.Floor((decimal)Colour.Contrast(design.Ink, design.Ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation, true,
+        var (ink, ground) = layout.Lines.Select(l => (Ink: l.Ink ?? design.Ink, Ground: l.Ground ?? design.Ground)).Append((Ink: design.Ink, Ground: design.Ground)).MinBy(p => Colour.Contrast(p.Ink, p.Ground));
+        yield return new Constraint("print.contrast", null, $"Contrast of the ink {ink} on the ground {ground}",
+            Math.Floor((decimal)Colour.Contrast(ink, ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation, true,
             "Choose a darker ink or a lighter ground, or the other way about.");
         var edges = layout.Texts.Select(t => new[]
         {
@@ -79,6 +80,11 @@ internal static class ConstraintMeasure
         "In the design, choose the face semibold or bold.");
 
     private static decimal Bottom(DesignPanel panel) => panel.Y.Millimetres + panel.Height.Millimetres;
+
+    // An arranged front of a round label is the whole circle, not the square in it.
+    private static Length Tall(LabelDesign design, DesignPanel panel) => design.Look is not null && design.Round ? design.Height : panel.Height;
+
+    private static decimal Foot(LabelDesign design, DesignPanel panel) => design.Look is not null && design.Round ? design.Height.Millimetres : Bottom(panel);
 
     private static bool On(PlacedText t, DesignPanel panel) =>
         t.X.Millimetres >= panel.X.Millimetres && t.X.Millimetres < panel.X.Millimetres + panel.Width.Millimetres

@@ -35,6 +35,15 @@ public sealed record DesignStyle
     /// <summary>The thickness of rules.</summary>
     public required Length Rule { get; init; }
 
+    /// <summary>Whether the product's name is set in capitals on arranged fronts.</summary>
+    public bool NameCapitals { get; init; }
+
+    /// <summary>The space after each letter of the product's name, in em.</summary>
+    public double NameTracking { get; init; }
+
+    /// <summary>From line to line of the product's name, in em.</summary>
+    public double NameLeading { get; init; } = 0.96;
+
     /// <summary>Ground and ink of each tone.</summary>
     public required ImmutableDictionary<Tone, (Colour Ground, Colour Ink)> Colours { get; init; }
 
@@ -49,7 +58,7 @@ public sealed record DesignStyle
 
     private static DesignStyle Read(MapNode map, string id)
     {
-        map.OnlyKeys("A style", "name", "faces", "capitals", "tracking", "rule", "light", "dark");
+        map.OnlyKeys("A style", "name", "faces", "capitals", "tracking", "rule", "light", "dark", "name capitals", "name tracking", "name leading");
         var faces = map.OptionalMap("faces")?.OnlyKeys("A style's faces", FaceNames) ?? throw map.Refuse("A style needs faces.", "Write faces: { display: ..., regular: ... }");
         var named = faces.Entries.ToImmutableDictionary(e => e.Key, e => BundledFaces.OfFile(((TextNode)e.Value).Text));
         return new DesignStyle
@@ -59,6 +68,9 @@ public sealed record DesignStyle
             Capitals = map.Required("capitals", "true").Text == "true",
             Tracking = map.NumberOr("tracking", 0),
             Rule = map.RequiredLength("rule"),
+            NameCapitals = map.OptionalText("name capitals")?.Text == "true",
+            NameTracking = map.NumberOr("name tracking", 0),
+            NameLeading = map.NumberOr("name leading", 0.96),
             Colours = ImmutableDictionary<Tone, (Colour, Colour)>.Empty.Add(Tone.Light, Pair(map, "light")).Add(Tone.Dark, Pair(map, "dark")),
         };
     }

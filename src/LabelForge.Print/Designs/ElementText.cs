@@ -36,6 +36,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             Role.BestBefore => content.BestBefore,
             Role.Origin => content.Origin,
             Role.Count => content.CartonCount,
+            Role.ScentLine => content.ScentLine,
+            Role.Words => content.OwnWords,
+            Role.Price => content.Price,
             _ => null,
         };
         if (string.IsNullOrWhiteSpace(text))
@@ -62,7 +65,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
     {
         var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
         var items = Items(width / size);
-        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre || Element.Role == Role.Responsible);
+        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words);
         if (broken.TooWide is { } wide)
             return new SetText(this, size, [], wide.Width * size - width, wide.Text);
         var lines = broken.Lines.Select(range => LineOf([.. items.Take(range)], size)).ToImmutableArray();
@@ -83,9 +86,21 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         // A figure stays with its unit: "Net Wt 4 oz" and "(113 g)" may part, not "4" and "oz".
         if (Element.Role == Role.NetQuantity)
             return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal).Replace(") ", ")\n", StringComparison.Ordinal).Split('\n'), Element.Face, lineWidth)];
+        // A name is broken where a reader would pause: "Bramble" and "& Shea".
+        if (Element.Role is Role.Name or Role.Identity or Role.ScentLine or Role.Words)
+            return [.. Paragraph.OfPieces(SenseBreaks.Of(Text), Element.Face, lineWidth, Element.Tracking)];
+        if (Element.Role == Role.Contact)
+            return [.. Paragraph.OfPieces(Dotted(Text), Element.Face, lineWidth, Element.Tracking)];
         if (Names.IsEmpty)
             return [.. Paragraph.OfWords(Text, Element.Face, Element.Tracking)];
         return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face, lineWidth)];
+    }
+
+    // Each way to reach the business with the dot after it, which a line's end does without.
+    private static IReadOnlyList<string> Dotted(string text)
+    {
+        var ways = text.Split(" · ");
+        return [.. ways.Select((way, i) => i == ways.Length - 1 ? way : way + " ·")];
     }
 
     private static ImmutableArray<MeasuredText> LineOf(ParagraphItem[] items, double size)
@@ -96,7 +111,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             var face = items[at].Face;
             var run = items.Skip(at).TakeWhile(i => i.Face == face).ToArray();
             at += run.Length;
-            parts.Add(MeasuredText.OfWords(face, size, [.. run.Select(i => i.Text)], run[0].Tracking, at < items.Length));
+            parts.Add(MeasuredText.OfWords(face, size, [.. run.Select((item, i) => at == items.Length && i == run.Length - 1 ? item.Text.TrimEnd('·', ' ') : item.Text)], run[0].Tracking, at < items.Length));
         }
         return parts.ToImmutable();
     }

@@ -131,8 +131,17 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     /// <summary>What those designs say, so that this one need not.</summary>
     public IReadOnlySet<Role> SaidElsewhere { get; init; } = ImmutableHashSet<Role>.Empty;
 
+    /// <summary>How it looks; null for the plain, centred setting of its own elements.</summary>
+    public Looks.Look? Look { get; init; }
+
     /// <summary>Whether the ground is printed and not the paper.</summary>
-    public bool HasGround => Ground != Colour.White;
+    public bool HasGround => Ground != Colour.White && !GroundIsStock;
+
+    /// <summary>Whether the ground is the stock's own colour, which nothing prints.</summary>
+    public bool GroundIsStock { get; init; }
+
+    /// <summary>The same design with a look: its colours, and its arrangement on the fronts.</summary>
+    public LabelDesign In(Looks.Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink };
 
     /// <summary>The ids of the designs that ship with the tool.</summary>
     public static IReadOnlyList<string> Known => Templates.Ids("designs");

@@ -6,6 +6,9 @@ namespace LabelForge.Print.Designs;
 /// <summary>What few designs have a place for: further barcodes by what they say, and the maker's art by its file.</summary>
 public sealed record LabelExtras(ImmutableDictionary<Role, InkBlock> Symbols, ImmutableDictionary<string, ArtBlock> Art)
 {
+    /// <summary>The key of the look's logo among the art.</summary>
+    public const string Logo = "look/logo";
+
     /// <summary>Nothing.</summary>
     public static LabelExtras None { get; } = new(ImmutableDictionary<Role, InkBlock>.Empty, ImmutableDictionary<string, ArtBlock>.Empty);
 }

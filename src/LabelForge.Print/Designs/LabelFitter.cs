@@ -2,6 +2,7 @@ using LabelForge.Declarations;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
+using LabelForge.Print.Looks;
 
 namespace LabelForge.Print.Designs;
 
@@ -20,13 +21,58 @@ public static class LabelFitter
     public static Fit Fit(LabelDesign design, LabelContent content, InkBlock? barcode = null, LabelExtras? extras = null)
     {
         var rules = PrintRules.For(content.Market, content.On);
+        if (design.Look is not { } look)
+            return FitPanels(design, content, barcode, extras ?? LabelExtras.None, rules);
+        foreach (var tried in Simpler(look))
+        {
+            if (FitPanels(design with { Look = tried }, content, barcode, extras ?? LabelExtras.None, rules) is not Designs.Fit.Fits fits)
+                continue;
+            return tried == look ? fits : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
+        }
+        return FitPanels(design with { Look = null }, content, barcode, extras ?? LabelExtras.None, rules) switch
+        {
+            Designs.Fit.Fits plain => new Fit.Fits(plain.Layout with { LeftOut = plain.Layout.LeftOut.Add($"No arrangement has room for these words on the design {design.Id}; they are set plainly, without ornament.") }),
+            var refused => refused,
+        };
+    }
+
+    // What takes less room, in turn; the words come before the looks.
+    private static IEnumerable<Look> Simpler(Look look)
+    {
+        yield return look;
+        if (look.Frame is not null)
+            yield return look with { Frame = null };
+        foreach (var arrangement in new[] { "stack", "ranged-left" }.Where(a => a != look.Arrangement))
+            yield return look with { Frame = null, Arrangement = arrangement };
+    }
+
+    private static string Instead(Look asked, Look used) => used.Arrangement == asked.Arrangement
+        ? $"The frame {asked.Frame!.Id} leaves no room for these words, and is left out."
+        : $"The arrangement {asked.Arrangement} has no room for these words here; {used.Arrangement} is used.";
+
+    private static Fit FitPanels(LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras, PrintRules rules)
+    {
         var assembly = new LayoutAssembly(design);
         var has = design.Panels.SelectMany(p => p.Elements).Select(e => e.Role).ToHashSet();
         foreach (var (role, _) in Words(content, barcode).Where(w => !has.Contains(w.Role) && !design.SaidElsewhere.Contains(w.Role)))
             assembly.LeaveOut($"The design {design.Id} has no place for the {Roles.NameOf(role)}.");
         foreach (var panel in design.Panels)
         {
-            var items = Items(panel, design, content, barcode, extras ?? LabelExtras.None).ToList();
+            if (design.Look is { } look && FrontPanels.IsFront(panel))
+            {
+                if (FrontPanels.Arrange(design, panel, look, content, rules, extras.Art.GetValueOrDefault(LabelExtras.Logo)) is not { } front)
+                    return new Fit.DoesNotFit(panel.Id, null, default, $"The arrangement {look.Arrangement} has no room for these words.", "Choose another arrangement, or a larger label.");
+                assembly.Add(front);
+                continue;
+            }
+            var items = Items(panel, design, content, barcode, extras).ToList();
+            if (BackStrip.Try(panel, design, items, rules.ClearAbove) is { } strip)
+            {
+                assembly.Add(strip.Plate, panel);
+                assembly.Add(strip.Ornament, panel);
+                assembly.Add(panel, strip.Words);
+                continue;
+            }
             var arranger = new PanelArranger(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), rules.ClearAbove);
             var least = arranger.Arrange(items, 0);
             while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)

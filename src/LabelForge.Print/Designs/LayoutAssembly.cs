@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Print.Arrangements;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 
@@ -12,6 +13,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
     private readonly ImmutableArray<PlacedText>.Builder texts = ImmutableArray.CreateBuilder<PlacedText>();
     private readonly ImmutableArray<PlacedShape>.Builder shapes = ImmutableArray.CreateBuilder<PlacedShape>();
     private readonly ImmutableArray<PlacedImage>.Builder images = ImmutableArray.CreateBuilder<PlacedImage>();
+    private readonly ImmutableArray<PlacedDrawing>.Builder drawings = ImmutableArray.CreateBuilder<PlacedDrawing>();
     private readonly ImmutableArray<string>.Builder leftOut = ImmutableArray.CreateBuilder<string>();
 
     public void LeaveOut(string what) => leftOut.Add(what);
@@ -52,11 +54,36 @@ internal sealed class LayoutAssembly(LabelDesign design)
             };
     }
 
+    /// <summary>Takes an arranged front over.</summary>
+    public void Add(ArrangedFront front)
+    {
+        drawings.AddRange(front.Drawings);
+        bars.AddRange(front.Bars);
+        lines.AddRange(front.Texts.SelectMany(t => t.Lines));
+        texts.AddRange(front.Texts.Select(t => t.Report));
+        foreach (var (art, x, y, width) in front.Pictures)
+            AddPicture(art, x, y, width);
+    }
+
+    /// <summary>Adds a drawing; of a turned panel, turned with it.</summary>
+    public void Add(PlacedDrawing drawing, DesignPanel panel)
+    {
+        if (!panel.Turned)
+        {
+            drawings.Add(drawing);
+            return;
+        }
+        var (twiceX, twiceY) = (2 * Points.Of(panel.X) + Points.Of(panel.Width), 2 * Points.Of(panel.Y) + Points.Of(panel.Height));
+        var (left, top, width, height) = drawing.Box;
+        drawings.Add(drawing with { X = twiceX - drawing.X, Y = twiceY - drawing.Y, Turned = true, Box = (twiceX - left - width, twiceY - top - height, width, height) });
+    }
+
     public LabelLayout Finish() => new()
     {
         Design = design,
         Lines = lines.ToImmutable(),
         Bars = bars.ToImmutable(),
+        Drawings = drawings.ToImmutable(),
         Shapes = shapes.ToImmutable(),
         Images = images.ToImmutable(),
         Texts = texts.ToImmutable(),
@@ -100,12 +127,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
 
     private void AddArt(ArrangedItem at, ArtBlock art)
     {
-        var scale = at.Width / art.UnitsWide;
-        foreach (var path in art.Paths)
-            shapes.Add(new PlacedShape(path.Data, at.X, at.Top, scale, path.Ink && path.Fill is not null ? design.Ink : path.Fill,
-                path.Ink && path.Stroke is not null ? design.Ink : path.Stroke, path.StrokeWidth, false));
-        if (!art.Image.IsEmpty)
-            images.Add(new PlacedImage(art.Image, at.X, at.Top, at.Width, at.Height, false));
+        AddPicture(art, at.X, at.Top, at.Width);
         if (art.Inside is not { } inside)
             return;
         var word = MeasuredText.WithLetterHeight(at.Item.Element.Face, inside, at.Item.Element.Least);
@@ -114,6 +136,16 @@ internal sealed class LayoutAssembly(LabelDesign design)
         lines.Add(new PlacedLine(word, at.X + (at.Width - word.Width) / 2, baseline, at.Item.Element.Role));
         texts.Add(Report(at with { X = at.X + (at.Width - word.Width) / 2, Width = word.Width, Top = baseline - word.Shape.Top * word.Size, Height = (word.Shape.Top + word.Shape.Bottom) * word.Size },
             inside, word.LetterHeight, at.Item.Element.Least, $"the design {design.Id} (common practice)"));
+    }
+
+    private void AddPicture(ArtBlock art, double x, double y, double width)
+    {
+        var scale = width / art.UnitsWide;
+        foreach (var path in art.Paths)
+            shapes.Add(new PlacedShape(path.Data, x, y, scale, path.Ink && path.Fill is not null ? design.Ink : path.Fill,
+                path.Ink && path.Stroke is not null ? design.Ink : path.Stroke, path.StrokeWidth, false));
+        if (!art.Image.IsEmpty)
+            images.Add(new PlacedImage(art.Image, x, y, width, width * art.UnitsHigh / art.UnitsWide, false));
     }
 
     private static PlacedText Report(ArrangedItem at, string text, Measures.Length height, Measures.Length floor, string source) =>

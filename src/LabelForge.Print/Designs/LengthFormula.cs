@@ -15,6 +15,9 @@ internal static class LengthFormula
     public static Length Or(MapNode map, string key, Length otherwise, ImmutableDictionary<string, Length>? sides) =>
         map.OptionalText(key) is { } node ? Read(node, sides ?? NoSides) : otherwise;
 
+    /// <summary>Reads one value.</summary>
+    public static Length Of(TextNode node, ImmutableDictionary<string, Length> sides) => Read(node, sides);
+
     private static Length Read(TextNode node, ImmutableDictionary<string, Length> sides)
     {
         decimal sum = 0;

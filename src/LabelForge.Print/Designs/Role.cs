@@ -59,6 +59,18 @@ public enum Role
 
     /// <summary>The maker's own art.</summary>
     Art,
+
+    /// <summary>What it smells of, in a few words: <c>blackberry, fig leaf, shea</c>.</summary>
+    ScentLine,
+
+    /// <summary>The maker's own words.</summary>
+    Words,
+
+    /// <summary>The price.</summary>
+    Price,
+
+    /// <summary>The maker's page, as a code to scan.</summary>
+    Link,
 }
 
 /// <summary>Roles by the names that design files use.</summary>
@@ -67,7 +79,7 @@ public static class Roles
     /// <summary>The names, in the order of <see cref="Role"/>.</summary>
     public static IReadOnlyList<string> Names { get; } =
         ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot", "barcode", "rule",
-            "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art"];
+            "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art", "scent-line", "words", "price", "link"];
 
     /// <summary>A role's name in files and messages.</summary>
     public static string NameOf(Role role) => Names[(int)role];

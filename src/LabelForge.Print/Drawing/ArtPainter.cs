@@ -13,6 +13,8 @@ internal static class ArtPainter
     {
         if (label.Design.HasGround)
             PaintGround(canvas, label.Design, left, top);
+        foreach (var drawing in label.Drawings)
+            Paint(canvas, drawing, left, top);
         foreach (var image in label.Images)
             Paint(canvas, image, left, top);
         foreach (var shape in label.Shapes)
@@ -30,6 +32,38 @@ internal static class ArtPainter
             canvas.DrawRect(area, ground);
     }
 
+    private static void Paint(SKCanvas canvas, PlacedDrawing drawing, double left, double top)
+    {
+        var state = canvas.Save();
+        canvas.Translate((float)(left + drawing.X), (float)(top + drawing.Y));
+        canvas.Scale((float)(drawing.Turned ? -drawing.Scale : drawing.Scale));
+        if (drawing.Clip is { } outline)
+        {
+            using var clip = SKPath.ParseSvgPathData(outline);
+            canvas.ClipPath(clip, SKClipOperation.Intersect, antialias: true);
+        }
+        foreach (var part in drawing.Paths)
+        {
+            using var path = SKPath.ParseSvgPathData(part.Data);
+            Paint(canvas, path, part.Fill, part.Stroke, part.StrokeWidth);
+        }
+        canvas.RestoreToCount(state);
+    }
+
+    private static void Paint(SKCanvas canvas, SKPath path, Colour? fill, Colour? stroke, double strokeWidth)
+    {
+        if (fill is { } inside)
+        {
+            using var paint = new SKPaint { Color = Of(inside), IsAntialias = true };
+            canvas.DrawPath(path, paint);
+        }
+        if (stroke is { } line)
+        {
+            using var paint = new SKPaint { Color = Of(line), IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = (float)strokeWidth, StrokeJoin = SKStrokeJoin.Round, StrokeCap = SKStrokeCap.Round };
+            canvas.DrawPath(path, paint);
+        }
+    }
+
     private static void Paint(SKCanvas canvas, PlacedShape shape, double left, double top)
     {
         using var path = SKPath.ParseSvgPathData(shape.Path);
@@ -38,16 +72,7 @@ internal static class ArtPainter
         var state = canvas.Save();
         canvas.Translate((float)(left + shape.X), (float)(top + shape.Y));
         canvas.Scale((float)(shape.Turned ? -shape.Scale : shape.Scale));
-        if (shape.Fill is { } fill)
-        {
-            using var paint = new SKPaint { Color = Of(fill), IsAntialias = true };
-            canvas.DrawPath(path, paint);
-        }
-        if (shape.Stroke is { } stroke)
-        {
-            using var paint = new SKPaint { Color = Of(stroke), IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = (float)shape.StrokeWidth, StrokeJoin = SKStrokeJoin.Round, StrokeCap = SKStrokeCap.Round };
-            canvas.DrawPath(path, paint);
-        }
+        Paint(canvas, path, shape.Fill, shape.Stroke, shape.StrokeWidth);
         canvas.RestoreToCount(state);
     }
 

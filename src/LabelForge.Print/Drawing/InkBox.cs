@@ -12,7 +12,11 @@ internal readonly record struct InkBox(double Left, double Top, double Right, do
         var box = None;
         foreach (var b in label.Bars)
             box = box.With(b.X, b.Y, b.X + b.Width, b.Y + b.Height);
-        foreach (var l in label.Lines)
+        foreach (var d in label.Drawings)
+            box = box.With(d.Box.Left, d.Box.Top, d.Box.Left + d.Box.Width, d.Box.Top + d.Box.Height);
+        foreach (var l in label.Lines.Where(l => l.Upright))
+            box = box.With(l.X - l.Text.Shape.Top * l.Text.Size, l.Y - l.Text.Width, l.X + l.Text.Shape.Bottom * l.Text.Size, l.Y);
+        foreach (var l in label.Lines.Where(l => l is { Upright: false, Radius: 0 }))
             box = box.With(l.X, l.Y - l.Text.Shape.Top * l.Text.Size, l.X + l.Text.Width, l.Y + l.Text.Shape.Bottom * l.Text.Size);
         return box;
     }

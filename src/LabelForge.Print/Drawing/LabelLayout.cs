@@ -11,7 +11,39 @@ namespace LabelForge.Print.Drawing;
 /// <param name="Y">Its baseline.</param>
 /// <param name="Role">What it says; null for lines of no label.</param>
 /// <param name="Turned">Whether it runs from here to the left, upside down.</param>
-public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role? Role = null, bool Turned = false);
+public sealed record PlacedLine(MeasuredText Text, double X, double Y, Role? Role = null, bool Turned = false)
+{
+    /// <summary>Its ink; null for the label's own.</summary>
+    public Colour? Ink { get; init; }
+
+    /// <summary>What it stands on; null for the label's own ground.</summary>
+    public Colour? Ground { get; init; }
+
+    /// <summary>Whether it runs upwards, its baseline to the right of its letters' tops.</summary>
+    public bool Upright { get; init; }
+
+    /// <summary>
+    /// The radius of the circle that its baseline runs round, in points; X and Y are then the circle's middle, and the text is
+    /// centred at the top. Below zero it is centred at the bottom and reads from left to right there. 0 for a straight line.
+    /// </summary>
+    public double Radius { get; init; }
+
+    /// <summary>Where each glyph of a line on a circle stands, and by how many degrees it is turned.</summary>
+    public IEnumerable<(int Glyph, double X, double Y, double Degrees)> OnCircle()
+    {
+        var (shape, size, radius) = (Text.Shape, Text.Size, Math.Abs(Radius));
+        for (var i = 0; i < shape.Glyphs.Length; i++)
+        {
+            var (from, to) = (shape.Offsets[i] * size, (i + 1 < shape.Offsets.Length ? shape.Offsets[i + 1] : shape.Width) * size);
+            var along = ((from + to) / 2 - Text.Width / 2) / radius;
+            var (cos, sin) = (Math.Cos(along), Math.Sin(along));
+            // The middle of the glyph stands on the circle; its origin is half its width before that.
+            yield return Radius > 0
+                ? (i, X + radius * sin - (to - from) / 2 * cos, Y - radius * cos - (to - from) / 2 * sin, along * 180 / Math.PI)
+                : (i, X + radius * sin - (to - from) / 2 * cos, Y + radius * cos + (to - from) / 2 * sin, -along * 180 / Math.PI);
+        }
+    }
+}
 
 /// <summary>A rectangle, in points from the label's top left corner, down; null is the label's own ink.</summary>
 public sealed record PlacedBar(double X, double Y, double Width, double Height, Colour? Ink = null);
@@ -53,6 +85,9 @@ public sealed record LabelLayout
 
     /// <summary>Bars and rules.</summary>
     public required ImmutableArray<PlacedBar> Bars { get; init; }
+
+    /// <summary>Plates, ornaments and frames, under all else.</summary>
+    public ImmutableArray<PlacedDrawing> Drawings { get; init; } = [];
 
     /// <summary>Symbols and art of paths.</summary>
     public ImmutableArray<PlacedShape> Shapes { get; init; } = [];

@@ -18,9 +18,15 @@ internal static class LabelPainter
         }
         foreach (var line in label.Lines)
         {
+            ink.Color = ArtPainter.Of(line.Ink ?? label.Design.Ink);
+            if (line.Radius != 0)
+            {
+                PaintOnCircle(canvas, line, left, top, ink, faces);
+                continue;
+            }
             var state = canvas.Save();
-            if (line.Turned)
-                canvas.RotateDegrees(180, (float)(left + line.X), (float)(top + line.Y));
+            if (line.Turned || line.Upright)
+                canvas.RotateDegrees(line.Turned ? 180 : -90, (float)(left + line.X), (float)(top + line.Y));
             Paint(canvas, line.Text, left + line.X, top + line.Y, ink, faces);
             canvas.RestoreToCount(state);
         }
@@ -36,6 +42,22 @@ internal static class LabelPainter
         builder.AddPositionedRun(text.Shape.Glyphs.AsSpan(), font, places);
         using var blob = builder.Build();
         canvas.DrawText(blob, (float)x, (float)baseline, ink);
+    }
+
+    private static void PaintOnCircle(SKCanvas canvas, PlacedLine line, double left, double top, SKPaint ink, DrawnFaces? faces)
+    {
+        using var font = FontOf(line.Text.Face, line.Text.Size, faces);
+        foreach (var (glyph, x, y, degrees) in line.OnCircle())
+        {
+            var state = canvas.Save();
+            canvas.Translate((float)(left + x), (float)(top + y));
+            canvas.RotateDegrees((float)degrees);
+            using var builder = new SKTextBlobBuilder();
+            builder.AddPositionedRun([line.Text.Shape.Glyphs[glyph]], font, [SKPoint.Empty]);
+            using var blob = builder.Build();
+            canvas.DrawText(blob, 0, 0, ink);
+            canvas.RestoreToCount(state);
+        }
     }
 
     public static SKFont FontOf(TypeFace face, double size, DrawnFaces? faces = null) => new(faces is null ? face.Typeface : faces[face], (float)size)

@@ -23,6 +23,9 @@ public sealed record BrokenParagraph(ImmutableArray<Range> Lines, ParagraphItem?
 /// <summary>Breaks paragraphs: fewest lines first, and among those the least ragged over the whole paragraph.</summary>
 public static class Paragraph
 {
+    // Ragged lines are better than a lone word up to this share of a line, each.
+    private const double LoneWord = 0.6;
+
     /// <summary>
     /// The items of a list of names: each name with its comma is one item, so that no name is broken and no comma
     /// leaves its name. A name alone wider than a line is given as its words.
@@ -37,6 +40,10 @@ public static class Paragraph
     public static IEnumerable<ParagraphItem> OfChunks(IEnumerable<string> chunks, TypeFace face, double lineWidth) =>
         chunks.Select(chunk => new ParagraphItem(face, chunk))
             .SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, item.Tracking) : [item]);
+
+    /// <summary>Items that each stay whole, letters spaced; one alone wider than a line is given as its words.</summary>
+    public static IEnumerable<ParagraphItem> OfPieces(IEnumerable<string> pieces, TypeFace face, double lineWidth, double tracking) =>
+        pieces.Select(piece => new ParagraphItem(face, piece, tracking)).SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, tracking) : [item]);
 
     /// <summary>The items of running text: its words.</summary>
     public static IEnumerable<ParagraphItem> OfWords(string text, TypeFace face, double tracking = 0) =>
@@ -63,6 +70,9 @@ public static class Paragraph
                     break;
                 var last = end == items.Count - 1;
                 var slack = last && !balanced ? 0 : lineWidth - width;
+                // A word alone on the last line of several looks lost.
+                if (last && end == start && start > 0 && items.Count > 3)
+                    slack = Math.Max(slack, lineWidth * LoneWord);
                 var (lines, ragged) = (best[end + 1].Lines + 1, best[end + 1].Ragged + slack * slack);
                 if (lines < best[start].Lines || (lines == best[start].Lines && ragged < best[start].Ragged))
                     best[start] = (lines, ragged, end + 1);

@@ -69,7 +69,7 @@ public static class LabelFile
         svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
         var letters = new SvgLetters();
-        var lines = string.Concat(label.Lines.Select(line => letters.Line(line.Text, line.X, line.Y, line.Turned, SvgArtWriter.Fill(label.Design.Ink))));
+        var lines = string.Concat(label.Lines.Select(line => letters.Line(line, SvgArtWriter.Fill(line.Ink ?? label.Design.Ink))));
         svg.Append(letters.Outlines());
         SvgArtWriter.WriteUnder(svg, label);
         foreach (var bar in label.Bars)

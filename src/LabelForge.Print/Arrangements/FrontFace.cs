@@ -1,0 +1,35 @@
+using System.Collections.Immutable;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Looks;
+
+namespace LabelForge.Print.Arrangements;
+
+/// <summary>A front to be arranged. Lengths in points from the label's top left corner.</summary>
+/// <param name="Left">Its left edge.</param>
+/// <param name="Top">Its top edge.</param>
+/// <param name="Width">Its width.</param>
+/// <param name="Height">Its height.</param>
+/// <param name="Round">Whether it is a circle.</param>
+/// <param name="Look">How it looks.</param>
+/// <param name="Style">Its pair of types.</param>
+/// <param name="ClearHeights">Clear space above and below the net quantity, in heights of its capitals.</param>
+/// <param name="ClearBeside">Clear space at its sides, in widths of its N.</param>
+internal sealed record FrontFace(double Left, double Top, double Width, double Height, bool Round, Look Look, DesignStyle Style, double ClearHeights, double ClearBeside)
+{
+    /// <summary>Plates stand so far inside the cut: no slivers where it is cut a hair off, and the rim of paper makes it look made.</summary>
+    public static double Rim { get; } = 1.9 * 72 / 25.4;
+}
+
+/// <summary>Words at their place on a front.</summary>
+internal sealed record FrontText(ImmutableArray<PlacedLine> Lines, PlacedText Report);
+
+/// <summary>A front arranged.</summary>
+/// <param name="Texts">Its words.</param>
+/// <param name="Drawings">What stands under them, in painting order.</param>
+/// <param name="Pictures">The maker's pictures, with their boxes in points.</param>
+/// <param name="Bars">Thin lines.</param>
+/// <param name="NameToNet">How many times as high the name's letters are as the net quantity's; infinite where there is none of them.</param>
+internal sealed record ArrangedFront(
+    ImmutableArray<FrontText> Texts, ImmutableArray<PlacedDrawing> Drawings, ImmutableArray<(ArtBlock Art, double X, double Y, double Width)> Pictures,
+    ImmutableArray<PlacedBar> Bars, double NameToNet);

@@ -1,0 +1,192 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+
+namespace LabelForge.Print.Arrangements;
+
+/// <summary>One try at a front, at one step of enlargement: heights from the words, then places from the heights.</summary>
+internal sealed partial class FrontPass(FrontFace face, FrontWords words, double step, WindowLevel level, ArtBlock? picture)
+{
+    private const double RuleThickness = 0.6;
+    private const double PairGap = 9;
+
+    // Capitals have no descenders; without a little air below them what follows would stick to them.
+    private const double CapitalsFoot = 0.12;
+
+    // The identity is half as high as the name, so that it stays in a size reasonably related to it (21 CFR 701.11(c)).
+    private const decimal IdentityToName = 0.505m;
+
+    private readonly Dictionary<ArrangementBox, double> _limits = new(ReferenceEqualityComparer.Instance);
+    private readonly FrontDrawings _drawings = new(face);
+    private ImmutableArray<FrontText>.Builder _texts = ImmutableArray.CreateBuilder<FrontText>();
+    private ImmutableArray<(ArtBlock, double, double, double)>.Builder _pictures = ImmutableArray.CreateBuilder<(ArtBlock, double, double, double)>();
+    private ImmutableArray<PlacedBar>.Builder _bars = ImmutableArray.CreateBuilder<PlacedBar>();
+    private decimal _name;
+    private decimal _nameBefore;
+
+    /// <summary>Whether the words have no room.</summary>
+    public bool Failed { get; private set; }
+
+    /// <summary>Whether another pass would change nothing.</summary>
+    public bool Settled { get; private set; }
+
+    /// <summary>Whether all words stand inside their circles.</summary>
+    public bool FitsCircles { get; private set; }
+
+    /// <summary>Clears what the pass before left, but what it learned.</summary>
+    public void Begin()
+    {
+        (Failed, Settled, FitsCircles, _nameBefore) = (false, true, true, _name);
+        _texts.Clear();
+        _pictures.Clear();
+        _bars.Clear();
+        _drawings.Clear();
+    }
+
+    /// <summary>Measures and places all boxes.</summary>
+    public void Try(ArrangementBox root)
+    {
+        var frame = _drawings.FrameDepth;
+        var (x, y, width, height) = (face.Left + frame, face.Top + frame, face.Width - 2 * frame, face.Height - 2 * frame);
+        var circle = face.Round ? new Circle(x + width / 2, y + height / 2, width / 2 - (frame > 0 ? 0 : 0.8 * FrontFace.Rim)) : (Circle?)null;
+        if (Natural(root, width) > height + 0.01)
+            Failed = true;
+        if (!Failed)
+            Place(root, new Box(x, y, width, height), BoxGround.Paper, circle, null);
+        if (frame > 0)
+            _drawings.Frame();
+        Settled &= _nameBefore == _name;
+    }
+
+    /// <summary>The front as the last pass left it.</summary>
+    public ArrangedFront Result()
+    {
+        double? Height(Role role) => _texts.FirstOrDefault(t => t.Report.Role == role)?.Report is { } r ? (double)r.LetterHeight.Millimetres : null;
+        return new ArrangedFront(_texts.ToImmutable(), _drawings.All, _pictures.ToImmutable(), _bars.ToImmutable(),
+            Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity);
+    }
+
+    // The height that a box takes in a width; shares of what is left over come on top.
+    private double Natural(ArrangementBox box, double width)
+    {
+        if (box.Size is { } fixedSize && box.Kind is not BoxKind.Columns)
+            return fixedSize;
+        var inner = width - box.Padding.Left - box.Padding.Right;
+        var content = box.Kind switch
+        {
+            BoxKind.Say => box.Run == Run.Across ? SetOf(box, inner) is { } set ? MetricHeight(set) : 0 : 0,
+            BoxKind.Ornament => WindowHeight(box),
+            BoxKind.Picture => (box.Width ?? 20) * picture!.UnitsHigh / picture.UnitsWide,
+            BoxKind.Rule => RuleThickness,
+            BoxKind.Pair => PairHeight(box, inner),
+            BoxKind.Rows => RowsHeight(box.Inside, inner),
+            BoxKind.Columns => box.Inside.Zip(Widths(box, inner)).Select(p => Natural(p.First, p.Second)).DefaultIfEmpty(0).Max(),
+            _ => 0,
+        };
+        return content + box.Padding.Top + box.Padding.Bottom;
+    }
+
+    private double WindowHeight(ArrangementBox box) => face.Look.Ornament is null ? 0 : level switch
+    {
+        WindowLevel.Want => Math.Min(box.Most, Math.Max(box.Want, box.Least)),
+        WindowLevel.Least => box.Least,
+        _ => 0,
+    };
+
+    private bool IsGone(ArrangementBox box) => box.Kind == BoxKind.Ornament && (level == WindowLevel.None || face.Look.Ornament is null);
+
+    private double RowsHeight(ImmutableArray<ArrangementBox> rows, double width)
+    {
+        double sum = 0;
+        ArrangementBox? above = null;
+        foreach (var row in rows)
+        {
+            var high = Natural(row, width);
+            if (!IsGone(row))
+            {
+                sum += above is null ? 0 : Between(above, row, width);
+                above = row;
+            }
+            sum += high;
+        }
+        return sum;
+    }
+
+    // The gap that is asked for, and the clear space of the net quantity.
+    private double Between(ArrangementBox above, ArrangementBox below, double width)
+    {
+        if (below.Run != Run.Across || above.Run != Run.Across)
+            return 0;
+        return Math.Max(below.Gap, Math.Max(Clear(above, width), Clear(below, width)));
+    }
+
+    private double Clear(ArrangementBox box, double width) => box.All
+        .Where(b => b.Element?.Role == Role.NetQuantity)
+        .Select(b => SetOf(b, width) is { } set ? face.ClearHeights * set.Of.Element.Face.CapitalHeight * set.Size + 0.4 : 0).DefaultIfEmpty(0).Max();
+
+    private double PairHeight(ArrangementBox pair, double width)
+    {
+        if (pair.Inside.Length < 2)
+            return RowsHeight(pair.Inside, width);
+        return OneRow(pair, width) ? pair.Inside.Max(b => Natural(b, width)) : RowsHeight(pair.Inside, width);
+    }
+
+    private bool OneRow(ArrangementBox pair, double width)
+    {
+        var sets = pair.Inside.Select(b => SetOf(b, width)).ToList();
+        if (sets.Any(s => s is null || s.Lines.Length > 1))
+            return false;
+        var clear = pair.Inside.Zip(sets).Where(p => p.First.Element?.Role == Role.NetQuantity).Select(p => face.ClearBeside * p.Second!.Of.Element.Face.WidthOfN * p.Second.Size + 0.5).DefaultIfEmpty(0).Max();
+        return sets.Sum(s => s!.Width) + Math.Max(PairGap, clear) <= width;
+    }
+
+    private double[] Widths(ArrangementBox columns, double width)
+    {
+        var fixedOnes = columns.Inside.Where(c => !IsGone(c)).Sum(c => c.Size ?? 0) + columns.Inside.Skip(1).Sum(c => c.Gap);
+        var free = columns.Inside.Count(c => c.Size is null);
+        return [.. columns.Inside.Select(c => IsGone(c) ? 0 : c.Size ?? Math.Max(1, (width - fixedOnes) / Math.Max(1, free)))];
+    }
+
+    /// <summary>The words of a box in a width, at this step; null, and the pass failed, where they have no room.</summary>
+    private SetText? SetOf(ArrangementBox box, double width)
+    {
+        if (words.Of(box) is not { } text)
+            return null;
+        var most = words.Most(text);
+        var wanted = text.Element.Role == Role.Identity && _nameBefore > 0
+            ? Clamped(Math.Ceiling(_nameBefore * IdentityToName * 1000) / 1000, text.Floor.Millimetres, most.Millimetres)
+            : text.Element.Role == Role.Identity ? text.Floor.Millimetres : text.Floor.Millimetres + (most.Millimetres - text.Floor.Millimetres) * (decimal)step;
+        var room = Math.Min(width, _limits.GetValueOrDefault(box, double.PositiveInfinity));
+        var set = room > 1 ? words.Highest(text, Length.FromMillimetres(wanted), room) : null;
+        if (set is null)
+            Failed = true;
+        else if (text.Element.Role == Role.Name)
+            _name = set.LetterHeight.Millimetres;
+        return set;
+    }
+
+    private static decimal Clamped(decimal value, decimal least, decimal most) => Math.Max(least, Math.Min(most, value));
+
+    // Heights come from the face, not from the letters of the day, so that a name without a p or a d stands where the others stand.
+    private static double MetricHeight(SetText set) => MetricTop(set) + MetricBottom(set) + (set.Lines.Length - 1) * set.Of.Element.Leading * set.Size;
+
+    private static double MetricTop(SetText set) =>
+        (set.Of.Text.Any(char.IsLower) && set.Of.Element.Role == Role.Name ? Math.Max(set.Of.Element.Face.InkHeight('d'), set.Of.Element.Face.CapitalHeight) : set.Of.Element.Face.CapitalHeight) * set.Size;
+
+    private static double MetricBottom(SetText set) =>
+        set.Of.Text.Any(char.IsLower) ? (set.Of.Element.Face.InkHeight('p') - set.Of.Element.Face.SmallLetterHeight) * set.Size
+        : set.Of.Element.Role == Role.Name ? CapitalsFoot * set.Size : 0;
+
+    private readonly record struct Box(double X, double Y, double Width, double Height)
+    {
+        public Box Inside((double Left, double Top, double Right, double Bottom) p) => new(X + p.Left, Y + p.Top, Width - p.Left - p.Right, Height - p.Top - p.Bottom);
+    }
+
+    /// <summary>A circle that words have to stay inside of.</summary>
+    /// <param name="X">Its middle.</param>
+    /// <param name="Y">Its middle.</param>
+    /// <param name="Radius">Its radius.</param>
+    private readonly record struct Circle(double X, double Y, double Radius);
+}

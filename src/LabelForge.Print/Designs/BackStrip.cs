@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using LabelForge.Print.Arrangements;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Ornaments;
+
+namespace LabelForge.Print.Designs;
+
+/// <summary>
+/// A strip of the look's ornament at the right of a back, over the lot's barcode and as wide as it: it ties the back to the front
+/// and fills what the corner beside the barcode would leave empty. Where the words want that room, there is none.
+/// </summary>
+internal static class BackStrip
+{
+    private const double PointsPerMillimetre = 72 / 25.4;
+    private const double LeastWidth = 8.3 * PointsPerMillimetre;
+    private const double Gutter = 3 * PointsPerMillimetre;
+    private const double LeastHeight = 11 * PointsPerMillimetre;
+    private const double NarrowestText = 38 * PointsPerMillimetre;
+
+    // Words are not pressed to their least for the strip's sake.
+    private const double LeastStep = 0.3;
+
+    /// <summary>The back with its strip, or null where it has no room for one.</summary>
+    public static (Arrangement Words, PlacedDrawing Plate, PlacedDrawing Ornament)? Try(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clearHeights)
+    {
+        if (design.Look is not { Ornament: { } ornament } look || design.Round)
+            return null;
+        var padding = Points.Of(panel.Padding);
+        var (width, height) = (Points.Of(panel.Width) - 2 * padding, Points.Of(panel.Height) - 2 * padding);
+        var code = items.FirstOrDefault(i => i.Block is not null);
+        if (code is null || code.Caption is not null || items.Any(i => i.Art is not null))
+            return null;
+        var strip = Math.Max(LeastWidth, code.FixedWidth);
+        var text = width - strip - Gutter;
+        var tall = height - code.FixedHeight - Gutter / 2;
+        if (text < NarrowestText || strip > width * 0.3 || tall < LeastHeight)
+            return null;
+        var arranger = new PanelArranger(text, height, clearHeights);
+        IReadOnlyList<PanelItem> words = [.. items.Where(i => i != code)];
+        var step = Bisection.Highest(s => arranger.Arrange(words, s).Fits);
+        if (step < LeastStep || arranger.Arrange(words, step) is not { Fits: true } found)
+            return null;
+        var placed = found.Items.Append(new ArrangedItem(code, null, width - strip, strip, height - code.FixedHeight, code.FixedHeight)).ToList();
+        var (x, y) = (Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding);
+        var outline = Outlines.Rectangle(0, 0, strip / PointsPerMillimetre, tall / PointsPerMillimetre, 0.8);
+        var palette = look.Palette;
+        var drawn = ornament.Family.Draw(strip / PointsPerMillimetre, tall / PointsPerMillimetre, ornament.Seed + "/back", ornament.Density, ornament.Weight);
+        ImmutableArray<DrawnPath> paths =
+        [
+            .. drawn.Paths.Select(p => (p, Ink: p.Ink switch { OrnamentInk.First => palette.PlateFirst, OrnamentInk.Second => palette.PlateSecond, _ => palette.Plate }))
+                .Select(t => t.p.Stroke > 0 ? new DrawnPath(t.p.Data, null, t.Ink, t.p.Stroke) : new DrawnPath(t.p.Data, t.Ink, null, 0)),
+        ];
+        PlacedDrawing At(ImmutableArray<DrawnPath> what, bool ground) => new(what, outline, x, y, PointsPerMillimetre) { Box = (x, y, strip, tall), IsGround = ground };
+        return (new Arrangement(placed, 0, null, 0), At([new DrawnPath(outline, palette.Plate, null, 0)], true), At(paths, false));
+    }
+}

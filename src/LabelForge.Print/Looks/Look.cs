@@ -1,0 +1,39 @@
+using LabelForge.Measures;
+using LabelForge.Print.Arrangements;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Ornaments;
+using LabelForge.Print.Palettes;
+
+namespace LabelForge.Print.Looks;
+
+/// <summary>An ornament as a look names it.</summary>
+/// <param name="Family">The family.</param>
+/// <param name="Seed">Any text; another seed is another drawing of the family.</param>
+/// <param name="Density">From 0.4 to 2.5.</param>
+/// <param name="Weight">From 0.4 to 2.5.</param>
+public sealed record OrnamentChoice(OrnamentFamily Family, string Seed, double Density = 1, double Weight = 1);
+
+/// <summary>How a label looks apart from its words and its size, all of it settled.</summary>
+public sealed record Look
+{
+    /// <summary>Where things stand on the front.</summary>
+    public required string Arrangement { get; init; }
+
+    /// <summary>The frame; null for none.</summary>
+    public FrameFamily? Frame { get; init; }
+
+    /// <summary>The ornament; null for none.</summary>
+    public OrnamentChoice? Ornament { get; init; }
+
+    /// <summary>The colours.</summary>
+    public required Palette Palette { get; init; }
+
+    /// <summary>The pair of types, by its style's id.</summary>
+    public required string Types { get; init; }
+
+    /// <summary>
+    /// The most that letters of the front may grow to, by role: what the narrowest name of a range leaves room for, so that all the
+    /// range stands at one size. Empty where the label is fitted by itself.
+    /// </summary>
+    public System.Collections.Immutable.ImmutableDictionary<Role, Length> Most { get; init; } = System.Collections.Immutable.ImmutableDictionary<Role, Length>.Empty;
+}
