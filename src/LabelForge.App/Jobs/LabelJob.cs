@@ -7,6 +7,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Looks;
 using LabelForge.Quantities;
 using LabelForge.Recipes;
 
@@ -54,10 +55,14 @@ public sealed record LabelJob
     {
         var (workshop, recipe, batch, kind) = (product.Workshop, product.Recipe, product.Batch, product.Kind);
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on, names);
-        var drawn = new DesignShelf(workshop.Folder).Load(design ?? UsualDesign.For(kind.Id).Design, recipe.Package);
+        var asked = design ?? UsualDesign.For(kind.Id).Design;
+        var drawn = new DesignShelf(workshop.Folder).Load(asked, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
-        InkBlock? symbol = lot is { } known ? LotSymbol.For(workshop, recipe, known, new BarcodeOptions()) : null;
+        content = WorkshopRange.WithWords(content, workshop, recipe);
+        InkBlock? symbol = lot is { } known ? LotSymbol.Wished(workshop, recipe, known) : null;
+        var look = LookFor(asked, drawn, workshop, recipe, content);
+        drawn = look is null ? drawn : drawn.In(look);
         return new LabelJob
         {
             Product = product,
@@ -69,9 +74,22 @@ public sealed record LabelJob
             Companions = drawn.With.ToImmutableDictionary(id => id, id =>
             {
                 var companion = LabelDesign.Load(id, recipe.Package is { } p && LabelDesign.Load(id).Package?.Shape == p.Shape ? p : null);
+                companion = look is null ? companion : companion.In(look with { Most = ImmutableDictionary<Role, Length>.Empty });
                 return LabelFitter.Fit(companion with { SaidElsewhere = Enum.GetValues<Role>().ToImmutableHashSet() }, content, symbol);
             }),
         };
+    }
+
+    // A style or a tone named with the design asks for its plain setting; a design that names no product has nothing to arrange.
+    private static Look? LookFor(string asked, LabelDesign drawn, Workshop workshop, Recipe recipe, LabelContent content)
+    {
+        var written = DesignLook.Of(asked);
+        if (written.IsPlain || !drawn.TakesLook)
+            return null;
+        var range = WorkshopRange.Of(workshop, recipe);
+        var look = range.LookOf(recipe);
+        look = look with { Arrangement = written.Arrangement ?? look.Arrangement, Types = written.Style ?? look.Types };
+        return RangeFit.Over(drawn, look, content, range.Beside(recipe));
     }
 
     /// <summary>What the label does not carry, in sentences: elements that its design and the labels beside it have no place for, or no room.</summary>

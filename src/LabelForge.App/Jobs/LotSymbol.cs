@@ -24,6 +24,21 @@ public static class LotSymbol
         return drawn.OrRefuse(recipe.File);
     }
 
+    /// <summary>The barcode as the look wants it: none, of another kind, or the usual one; null for none.</summary>
+    /// <exception cref="InputException">The look names a kind that is not known, or the item number cannot stand under the prefix.</exception>
+    public static InkBlock? Wished(Workshop workshop, Recipe recipe, LotCode lot)
+    {
+        var code = recipe.Look.Over(workshop.Business.Look).Code;
+        return code?.Text switch
+        {
+            null or "usual" => For(workshop, recipe, lot, new BarcodeOptions()),
+            "none" => null,
+            "code128" => Barcode.Draw(BarcodeKind.Code128, lot.ToString(), new BarcodeOptions()).OrRefuse(recipe.File),
+            "qr" => Barcode.Draw(BarcodeKind.Qr, lot.ToString(), new BarcodeOptions()).OrRefuse(recipe.File),
+            var other => throw code.Refuse($"\"code: {other}\" is not a kind of barcode for lots.", "Write usual, none, code128 or qr."),
+        };
+    }
+
     /// <summary>The recipe's item number under the business's prefix; null where either is not given.</summary>
     /// <exception cref="InputException">The item number is none, or cannot stand under the prefix.</exception>
     internal static Gtin? ItemNumber(Workshop workshop, Recipe recipe)

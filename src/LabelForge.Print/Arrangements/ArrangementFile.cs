@@ -111,9 +111,10 @@ internal static class ArrangementFile
                 Role = role,
                 Align = Align.Left,
                 Face = style.Faces[map.OptionalText("face")?.Text ?? usual.Face],
-                Least = LengthFormula.Or(map, "least", Length.FromMillimetres(usual.Least), sides),
+                Least = LengthFormula.Or(map, "least", Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, 0.085m * sides["u"].Millimetres) : usual.Least), sides),
                 Most = LengthFormula.Or(map, "most", Length.FromMillimetres(usual.Most), sides),
-                Lines = (int)map.NumberOr("lines", usual.Lines),
+                // A tube is so narrow that a name of three words takes a line for each.
+                Lines = (int)map.NumberOr("lines", sides["u"].Millimetres < 26 ? usual.Lines + 1 : usual.Lines),
                 Capitals = map.OptionalText("capitals")?.Text is { } c ? c == "true" : role == Role.Business || (role == Role.Name && style.NameCapitals),
                 Tracking = map.NumberOr("tracking", role == Role.Business ? Math.Max(0.1, style.Tracking) : role == Role.Name ? style.NameTracking : 0),
                 Leading = map.NumberOr("leading", role == Role.Name ? style.NameLeading : usual.Leading),

@@ -15,6 +15,8 @@ internal sealed class FrontArranger
     /// <summary>The name is to be at least so many times as high as the net quantity, where there is room.</summary>
     public const double NameOverNet = 1.6;
 
+    private const double NameAtLeast = 1;
+
     private const int Passes = 4;
 
     private readonly FrontFace _face;
@@ -40,7 +42,9 @@ internal sealed class FrontArranger
         {
             if (arranger.At(level) is not { } found)
                 continue;
-            if (best is null || found.NameToNet > best.NameToNet + 0.02)
+            // A window that is only smaller is worth a larger name; none at all only where the name would else be less than the net quantity.
+            var wanted = level == WindowLevel.None ? NameAtLeast : NameOverNet;
+            if (best is null || (best.NameToNet < wanted && found.NameToNet > best.NameToNet + 0.02))
                 best = found;
             if (best.NameToNet >= NameOverNet)
                 break;

@@ -119,10 +119,18 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     {
         if (below.Run != Run.Across || above.Run != Run.Across)
             return 0;
-        return Math.Max(below.Gap, Math.Max(Clear(above, width), Clear(below, width)));
+        return Math.Max(below.Gap, Math.Max(Clear(above, width, atFoot: true), Clear(below, width, atFoot: false)));
     }
 
-    private double Clear(ArrangementBox box, double width) => box.All
+    // What stands at the head or the foot of a box, to which a neighbour comes near.
+    private IEnumerable<ArrangementBox> Edge(ArrangementBox box, double width, bool atFoot) => box.Kind switch
+    {
+        BoxKind.Rows when box.Inside.Length > 0 && box.Ground == BoxGround.None => Edge(atFoot ? box.Inside[^1] : box.Inside[0], width, atFoot),
+        BoxKind.Pair when box.Inside.Length == 2 && !OneRow(box, width) => Edge(atFoot ? box.Inside[^1] : box.Inside[0], width, atFoot),
+        _ => box.All,
+    };
+
+    private double Clear(ArrangementBox box, double width, bool atFoot) => Edge(box, width, atFoot)
         .Where(b => b.Element?.Role == Role.NetQuantity)
         .Select(b => SetOf(b, width) is { } set ? face.ClearHeights * set.Of.Element.Face.CapitalHeight * set.Size + 0.4 : 0).DefaultIfEmpty(0).Max();
 

@@ -28,20 +28,26 @@ internal static class BackStrip
             return null;
         var padding = Points.Of(panel.Padding);
         var (width, height) = (Points.Of(panel.Width) - 2 * padding, Points.Of(panel.Height) - 2 * padding);
-        var code = items.FirstOrDefault(i => i.Block is not null);
-        if (code is null || code.Caption is not null || items.Any(i => i.Art is not null))
+        var codes = items.Where(i => i.Block is not null).ToList();
+        if (codes.Any(c => c.Caption is not null) || items.Any(i => i.Art is not null))
             return null;
-        var strip = Math.Max(LeastWidth, code.FixedWidth);
+        var strip = codes.Select(c => c.FixedWidth).Append(LeastWidth).Max();
         var text = width - strip - Gutter;
-        var tall = height - code.FixedHeight - Gutter / 2;
+        var tall = height - codes.Sum(c => c.FixedHeight + Gutter / 2);
         if (text < NarrowestText || strip > width * 0.3 || tall < LeastHeight)
             return null;
         var arranger = new PanelArranger(text, height, clearHeights);
-        IReadOnlyList<PanelItem> words = [.. items.Where(i => i != code)];
+        IReadOnlyList<PanelItem> words = [.. items.Where(i => i.Block is null)];
         var step = Bisection.Highest(s => arranger.Arrange(words, s).Fits);
         if (step < LeastStep || arranger.Arrange(words, step) is not { Fits: true } found)
             return null;
-        var placed = found.Items.Append(new ArrangedItem(code, null, width - strip, strip, height - code.FixedHeight, code.FixedHeight)).ToList();
+        var placed = found.Items.ToList();
+        var foot = height;
+        foreach (var code in Enumerable.Reverse(codes))
+        {
+            placed.Add(new ArrangedItem(code, null, width - strip, strip, foot - code.FixedHeight, code.FixedHeight));
+            foot -= code.FixedHeight + Gutter / 2;
+        }
         var (x, y) = (Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding);
         var outline = Outlines.Rectangle(0, 0, strip / PointsPerMillimetre, tall / PointsPerMillimetre, 0.8);
         var palette = look.Palette;

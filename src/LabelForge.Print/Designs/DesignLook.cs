@@ -1,10 +1,22 @@
 using LabelForge.Measures;
+using LabelForge.Print.Arrangements;
 
 namespace LabelForge.Print.Designs;
 
-/// <summary>A design's id with the style and the tone asked for, as in <c>bar-2x4+bookish+dark</c>.</summary>
-internal sealed record DesignLook(string Design, string? Style, Tone? Tone)
+/// <summary>A design's id with what is asked for of its look, as in <c>bar-2x4+bookish+dark</c> or <c>bar-2x4+medallion+soft</c>.</summary>
+/// <param name="Design">The design's id.</param>
+/// <param name="Style">The style, or with an arrangement the pair of types.</param>
+/// <param name="Tone">Light or dark.</param>
+public sealed record DesignLook(string Design, string? Style, Tone? Tone)
 {
+    /// <summary>The arrangement asked for; null where none is.</summary>
+    public string? Arrangement { get; init; }
+
+    /// <summary>Whether the design's own plain setting is asked for: a style or a tone, and no arrangement.</summary>
+    public bool IsPlain => Arrangement is null && (Style is not null || Tone is not null);
+
+    /// <summary>Reads a design's name.</summary>
+    /// <exception cref="InputException">What follows the name is not known.</exception>
     public static DesignLook Of(string text)
     {
         var parts = text.Split('+', StringSplitOptions.TrimEntries);
@@ -15,9 +27,10 @@ internal sealed record DesignLook(string Design, string? Style, Tone? Tone)
             {
                 "light" => look with { Tone = Designs.Tone.Light },
                 "dark" => look with { Tone = Designs.Tone.Dark },
+                _ when ArrangementFile.Known.Contains(part) => look with { Arrangement = part },
                 _ when DesignStyle.Known.Contains(part) => look with { Style = part },
-                _ => throw new InputException(new Problem(null, 0, $"\"{part}\" is neither a style nor a tone.",
-                    $"Write a style ({string.Join(", ", DesignStyle.Known)}) or light or dark after the design: bar-2x4+bookish+dark.")),
+                _ => throw new InputException(new Problem(null, 0, $"\"{part}\" is neither an arrangement, a style nor a tone.",
+                    $"Write an arrangement ({string.Join(", ", ArrangementFile.Known)}), a style ({string.Join(", ", DesignStyle.Known)}) or light or dark after the design: bar-2x4+bookish+dark.")),
             };
         }
         return look;

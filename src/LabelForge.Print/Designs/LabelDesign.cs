@@ -140,6 +140,12 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     /// <summary>Whether the ground is the stock's own colour, which nothing prints.</summary>
     public bool GroundIsStock { get; init; }
 
+    /// <summary>
+    /// Whether a look does anything for it: it has a front to arrange, or goes with one. A carton's label is printed in black on a
+    /// thermal roll and takes none.
+    /// </summary>
+    public bool TakesLook => !Panels.SelectMany(p => p.Elements).Any(e => e.Role is Role.Count or Role.Art or Role.LotBarcode);
+
     /// <summary>The same design with a look: its colours, and its arrangement on the fronts.</summary>
     public LabelDesign In(Looks.Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink };
 

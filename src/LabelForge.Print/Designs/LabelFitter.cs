@@ -104,6 +104,9 @@ public static class LabelFitter
     {
         foreach (var element in panel.Elements)
         {
+            // The maker's page goes where the lot's barcode goes.
+            if (element.Role == Role.Barcode && extras.Symbols.TryGetValue(Role.Link, out var link))
+                yield return new PanelItem(element with { Role = Role.Link, Caption = false, Optional = true }, null, link);
             if (element.Role == Role.Rule)
                 yield return new PanelItem(element, null, null);
             else if (element.Role == Role.PeriodAfterOpening)

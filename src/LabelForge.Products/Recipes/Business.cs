@@ -38,6 +38,9 @@ public sealed record Business(
     /// <summary>Who answers for the product in a market where that is another, by the market's code.</summary>
     public ImmutableDictionary<string, string> Responsible { get; init; } = ImmutableDictionary<string, string>.Empty;
 
+    /// <summary>How the labels of the range are to look, as far as is written.</summary>
+    public LookWish Look { get; init; } = LookWish.None;
+
     /// <summary>How to reach the server that keeps the books, where they are not kept in the folder; null for the folder.</summary>
     public string? Records { get; init; }
 
@@ -66,7 +69,7 @@ public sealed record Business(
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file)
     {
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -83,6 +86,7 @@ public sealed record Business(
             Language = ReadLanguage(file.OptionalText("language")),
             Responsible = ReadResponsible(file),
             Records = file.OptionalText("records")?.Text,
+            Look = LookWish.Read(file),
         };
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;
 
@@ -104,6 +105,12 @@ public sealed record Material
 
     /// <summary>Who sells it, where written.</summary>
     public string? Supplier { get; init; }
+
+    /// <summary>A colourant's colour in the product, as <c>#8a5aa0</c>; null where not written.</summary>
+    public TextNode? Swatch { get; init; }
+
+    /// <summary>What a fragrance is like: citrus, flower, herb, wood, spice, sea, sweet, smoke or plain; null where not written.</summary>
+    public TextNode? Scent { get; init; }
 
     /// <summary>The supplier's lot in use, where written.</summary>
     public string? Lot { get; init; }

@@ -13,7 +13,7 @@ public static class MaterialFile
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity",
+        "saponification", "soap name", "purity", "swatch", "scent",
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -53,6 +53,8 @@ public static class MaterialFile
             Purity = SoapText.ReadPurity(file.OptionalText("purity"), kind),
             Lot = file.OptionalText("lot")?.Text,
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
+            Swatch = file.OptionalText("swatch"),
+            Scent = file.OptionalText("scent"),
         };
     }
 

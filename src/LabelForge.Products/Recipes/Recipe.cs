@@ -45,6 +45,9 @@ public sealed record Recipe
     /// <summary>What the maker says of it.</summary>
     public ImmutableArray<string> Claims { get; init; } = [];
 
+    /// <summary>How its label is to look, as far as the recipe says. Its line and its words stand among the claims too, so that they are checked.</summary>
+    public LookWish Look { get; init; } = LookWish.None;
+
     /// <summary>What goes in.</summary>
     public required ImmutableArray<MaterialUse> Materials { get; init; }
 
@@ -111,7 +114,7 @@ public sealed record Recipe
     public Recipe Variant(string name)
     {
         if (Variants.FirstOrDefault(v => v.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } variant)
-            return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Variants = [] };
+            return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Look = variant.Look.Over(Look), Claims = [.. Claims, .. variant.SaidOnFront], Variants = [] };
         throw new InputException(new Problem(File, 0, $"\"{name.Trim()}\" is not a variant of this recipe.",
             Variants.IsEmpty ? "It has none: name the recipe alone, or write variants: in it." : $"Write one of: {string.Join(", ", Variants.Select(v => v.Name))}."));
     }

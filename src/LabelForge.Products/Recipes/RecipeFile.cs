@@ -12,7 +12,7 @@ public static class RecipeFile
     private static readonly string[] Keys =
     [
         "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes", "on the market since",
-        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance",
+        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance", "look",
     ];
 
     /// <summary>The keys that a recipe's file may have.</summary>
@@ -28,6 +28,7 @@ public static class RecipeFile
         if (materials.IsEmpty)
             throw file.Refuse("The recipe has no materials.", "Write materials: and under it - { use: clear-base, amount: 900 g }");
         var net = file.OptionalText("net");
+        var look = LookWish.Read(file);
         return new Recipe
         {
             Id = id,
@@ -37,7 +38,8 @@ public static class RecipeFile
             Product = product.Text,
             ProductLine = product.Line,
             SoldAs = ReadSoldAs(file.OptionalText("sold as")),
-            Claims = [.. file.Texts("claims").Select(t => t.Text)],
+            Claims = [.. file.Texts("claims").Select(t => t.Text), .. new[] { look.Line, look.Words }.OfType<TextNode>().Select(t => t.Text)],
+            Look = look,
             Materials = materials,
             Yield = LossText.ReadYield(file),
             Losses = LossText.ReadLosses(file),

@@ -8,4 +8,11 @@ namespace LabelForge.Recipes;
 /// <param name="Item">Its item number under the business's GS1 company prefix; null where none is given.</param>
 /// <param name="OnMarketSince">The day this product came on the market; null for the recipe's day.</param>
 /// <param name="Materials">All that goes into it.</param>
-public sealed record RecipeVariant(string Name, int Line, string? Item, DateOnly? OnMarketSince, ImmutableArray<MaterialUse> Materials);
+public sealed record RecipeVariant(string Name, int Line, string? Item, DateOnly? OnMarketSince, ImmutableArray<MaterialUse> Materials)
+{
+    /// <summary>How its label is to look, as far as it differs from the recipe's.</summary>
+    public LookWish Look { get; init; } = LookWish.None;
+
+    /// <summary>What its own look says on the front.</summary>
+    public IEnumerable<string> SaidOnFront => new[] { Look.Line?.Text, Look.Words?.Text }.OfType<string>();
+}
