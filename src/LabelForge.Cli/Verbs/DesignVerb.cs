@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 
@@ -32,6 +33,7 @@ internal static class DesignVerb
             Console.WriteLine($"  {d.Id,-24}{d.Width.Millimetres,6:0.#} x {d.Height.Millimetres,-5:0.#} mm  {d.Name}{(d.With.IsEmpty ? "" : $"; goes with {string.Join(", ", d.With)}")}{(shelf.IsOwn(d.Id) ? "  (your own)" : "")}");
         }
         Console.WriteLine();
-        Console.WriteLine($"A style may follow ({string.Join(", ", DesignStyle.Known)}), and light or dark: --design bar-2x4+bookish+dark");
+        Console.WriteLine($"An arrangement may follow ({string.Join(", ", ArrangementFile.Known)}) and a pair of types: --design bar-2x4+medallion+soft");
+        Console.WriteLine($"A style alone ({string.Join(", ", DesignStyle.Known)}), light or dark, is the design's plain setting: --design bar-2x4+bookish+dark");
     }
 }

@@ -32,7 +32,7 @@ internal static class Shared
 
     public static Option<string?> Lot(bool required) => new("--lot") { Description = "The lot code (make one with: labelforge lot new)", Required = required };
 
-    public static Option<string?> Design() => new("--design") { Description = "The label design, with a style and a ground if you like: bar-2x4+bookish+dark (see: labelforge design)" };
+    public static Option<string?> Design() => new("--design") { Description = "The label design, with an arrangement and a pair of types if you like: bar-2x4+medallion+soft; or its plain setting in a style, light or dark: bar-2x4+bookish+dark (see: labelforge design)" };
 
     public static Option<string> Out(string what) => new("--out") { Description = what, Required = true };
 

@@ -24,7 +24,7 @@ internal enum FaceShape
 }
 
 /// <summary>Reads templates/arrangements: where things stand on a front, as boxes in boxes.</summary>
-internal static class ArrangementFile
+public static class ArrangementFile
 {
     /// <summary>The ids of the arrangements that ship with the tool, in the order they are shown.</summary>
     public static IReadOnlyList<string> Known { get; } = Templates.Ids("arrangements");
@@ -38,7 +38,7 @@ internal static class ArrangementFile
     ];
 
     /// <summary>Which variant a face takes.</summary>
-    public static FaceShape ShapeOf(double width, double height, bool round) =>
+    internal static FaceShape ShapeOf(double width, double height, bool round) =>
         round ? FaceShape.Round : width > 1.75 * height ? FaceShape.Wide : width < 0.78 * height ? FaceShape.Tall : FaceShape.Square;
 
     /// <summary>An arrangement's file.</summary>
@@ -52,7 +52,7 @@ internal static class ArrangementFile
     /// <param name="height">Its height in points.</param>
     /// <param name="round">Whether it is a circle.</param>
     /// <param name="style">The pair of types.</param>
-    public static ArrangementBox? For(string id, double width, double height, bool round, DesignStyle style)
+    internal static ArrangementBox? For(string id, double width, double height, bool round, DesignStyle style)
     {
         var file = File(id);
         var shape = ShapeOf(width, height, round);

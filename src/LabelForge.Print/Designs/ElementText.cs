@@ -65,7 +65,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
     {
         var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
         var items = Items(width / size);
-        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words);
+        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words, noLoneWord: Names.IsEmpty);
         if (broken.TooWide is { } wide)
             return new SetText(this, size, [], wide.Width * size - width, wide.Text);
         var lines = broken.Lines.Select(range => LineOf([.. items.Take(range)], size)).ToImmutableArray();

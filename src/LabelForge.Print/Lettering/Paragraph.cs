@@ -53,7 +53,8 @@ public static class Paragraph
     /// <param name="items">The items.</param>
     /// <param name="lineWidth">The width of a line, in em.</param>
     /// <param name="balanced">Whether the last line counts too, as for a centred heading.</param>
-    public static BrokenParagraph Break(IReadOnlyList<ParagraphItem> items, double lineWidth, bool balanced = false)
+    /// <param name="noLoneWord">Whether a word alone on the last line counts as badly as a line left mostly empty, as in running text.</param>
+    public static BrokenParagraph Break(IReadOnlyList<ParagraphItem> items, double lineWidth, bool balanced = false, bool noLoneWord = false)
     {
         if (items.FirstOrDefault(i => i.Width > lineWidth) is { } tooWide)
             return new BrokenParagraph([], tooWide);
@@ -71,7 +72,7 @@ public static class Paragraph
                 var last = end == items.Count - 1;
                 var slack = last && !balanced ? 0 : lineWidth - width;
                 // A word alone on the last line of several looks lost.
-                if (last && end == start && start > 0 && items.Count > 3)
+                if (noLoneWord && last && end == start && start > 0 && items.Count > 3)
                     slack = Math.Max(slack, lineWidth * LoneWord);
                 var (lines, ragged) = (best[end + 1].Lines + 1, best[end + 1].Ragged + slack * slack);
                 if (lines < best[start].Lines || (lines == best[start].Lines && ragged < best[start].Ragged))

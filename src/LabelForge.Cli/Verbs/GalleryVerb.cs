@@ -1,0 +1,66 @@
+using System.CommandLine;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
+using LabelForge.Print.Sheets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>gallery</c>: a product in every arrangement, or without one the whole range as it would be printed, at actual size.</summary>
+internal static class GalleryVerb
+{
+    public static Command Build()
+    {
+        var named = Shared.RecipeArgument(required: false);
+        var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(), Shared.On(), Shared.Out("The PDF to write"));
+        var verb = new Command("gallery", "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed") { named, folder, market, design, variant, on, output };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var path = r.GetValue(output)!;
+            if (!Path.GetExtension(path).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
+                throw new InputException(new Problem(path, 0, "A gallery is a PDF.", "Give the file the ending .pdf."));
+            var day = Shared.Date(r.GetValue(on));
+            var labels = r.GetValue(named) is { } recipe
+                ? OfProduct(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
+                : OfRange(Workshop.Open(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design), day);
+            var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+            ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
+            Console.WriteLine($"{path}: {labels.All.Count} labels. Under each stands what to write to have it so.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static (string Title, IReadOnlyList<ContactLabel> All) OfProduct(string named, string? folder, string? variant, string? market, string? design, DateOnly on)
+    {
+        var (workshop, recipe) = Shared.Open(named, folder, variant);
+        var all = Gallery.Of(workshop, recipe, MarketOf(workshop, market), design, new LotCode(on, 1), on);
+        return all.Length == 0
+            ? throw new InputException(new Problem(recipe.File, 0, $"No arrangement has room for the words of {recipe.Name} on this design.", "Choose a larger label with --design, or shorten the name or the identity."))
+            : ($"{recipe.Name}, in {all.Length} arrangements", [.. all.Select(g => new ContactLabel(g.Layout, $"--design {g.Design}"))]);
+    }
+
+    private static (string Title, IReadOnlyList<ContactLabel> All) OfRange(Workshop workshop, string? market, string? design, DateOnly on)
+    {
+        var all = new List<ContactLabel>();
+        foreach (var product in WorkshopRange.Of(workshop).Products)
+        {
+            if (LabelJob.Prepare(workshop, product, MarketOf(workshop, market), design, new LotCode(on, 1), on).Fit is Fit.Fits fits)
+                all.Add(new ContactLabel(fits.Layout, Said(product, fits.Layout)));
+            else
+                Console.Error.WriteLine($"Note: {product.Name} does not fit its design, and is left out.");
+        }
+        return ($"The range of {workshop.Business.Name}", all);
+    }
+
+    private static string Said(Recipe product, LabelLayout layout) => layout.Design.Look is { } look
+        ? FormattableString.Invariant($"{product.Name}: {look.Ornament?.Family.Id ?? "none"}, hue {look.Palette.Hue:0}")
+        : product.Name;
+
+    private static Market MarketOf(Workshop workshop, string? market) => Shared.Need(MarketText.Parse(market ?? workshop.Business.Market));
+}
