@@ -21,15 +21,15 @@ public sealed record GalleryLabel(string Design, string Arrangement, string For,
 public static class Gallery
 {
     /// <summary>The labels; arrangements that have no room for these words, or none for a label of this shape, are left out.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="recipe">The product.</param>
+    /// <param name="product">The product.</param>
     /// <param name="market">The market.</param>
     /// <param name="design">The design's id; null for the usual one.</param>
     /// <param name="lot">The lot to show; null for none.</param>
     /// <param name="on">The day to judge by.</param>
     /// <exception cref="InputException">Something in the workshop, or the design's id, is wrong, or the design takes no look.</exception>
-    public static ImmutableArray<GalleryLabel> Of(Workshop workshop, Recipe recipe, Market market, string? design, LotCode? lot, DateOnly on)
+    public static ImmutableArray<GalleryLabel> Of(Product product, Market market, string? design, LotCode? lot, DateOnly on)
     {
+        var (workshop, recipe) = (product.Workshop, product.Recipe);
         var id = (design ?? UsualDesign.For(ProductKindOf.Recipe(recipe).Id).Design).Split('+')[0];
         if (!new DesignShelf(workshop.Folder).Load(id, recipe.Package).TakesLook)
             throw new InputException(new Problem(null, 0, $"The design {id} is printed as it is; arrangements do nothing for it.", "Choose another design (see: labelforge design)."));
@@ -38,7 +38,7 @@ public static class Gallery
         // What fell back to another arrangement is shown under that one alone.
         GalleryLabel? One(string arrangement, string named)
         {
-            if (LabelJob.Prepare(workshop, recipe, market, named, lot, on).Fit is not Fit.Fits { Layout: var layout } || layout.Design.Look?.Arrangement != arrangement)
+            if (LabelJob.Prepare(product, market, named, lot, on).Fit is not Fit.Fits { Layout: var layout } || layout.Design.Look?.Arrangement != arrangement)
                 return null;
             var about = ArrangementFile.File(arrangement);
             return new GalleryLabel(named, about.Required("name", "Stack").Text, about.OptionalText("for")?.Text ?? "", layout);

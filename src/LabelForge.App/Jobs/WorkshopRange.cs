@@ -26,7 +26,7 @@ public sealed class WorkshopRange
         foreach (var id in workshop.RecipeIds)
         {
             if (Read(workshop, id) is { } recipe)
-                recipes.AddRange(recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name)));
+                recipes.AddRange(recipe.Variants.IsEmpty ? [recipe] : [.. recipe.Variants.Select(v => recipe.Variant(v.Name))]);
         }
         if (inHand is not null && recipes.FindIndex(r => Key(r) == Key(inHand)) is var at)
         {

@@ -26,7 +26,7 @@ internal static class GalleryVerb
                 throw new InputException(new Problem(path, 0, "A gallery is a PDF.", "Give the file the ending .pdf."));
             var day = Shared.Date(r.GetValue(on));
             var labels = r.GetValue(named) is { } recipe
-                ? OfProduct(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
+                ? OfProducts(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
                 : OfRange(Workshop.Open(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design), day);
             var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
@@ -36,13 +36,14 @@ internal static class GalleryVerb
         return verb;
     }
 
-    private static (string Title, IReadOnlyList<ContactLabel> All) OfProduct(string named, string? folder, string? variant, string? market, string? design, DateOnly on)
+    private static (string Title, IReadOnlyList<ContactLabel> All) OfProducts(string named, string? folder, string? variant, string? market, string? design, DateOnly on)
     {
-        var (workshop, recipe) = Shared.Open(named, folder, variant);
-        var all = Gallery.Of(workshop, recipe, MarketOf(workshop, market), design, new LotCode(on, 1), on);
-        return all.Length == 0
-            ? throw new InputException(new Problem(recipe.File, 0, $"No arrangement has room for the words of {recipe.Name} on this design.", "Choose a larger label with --design, or shorten the name or the identity."))
-            : ($"{recipe.Name}, in {all.Length} arrangements", [.. all.Select(g => new ContactLabel(g.Layout, $"--design {g.Design}"))]);
+        var products = Shared.Products(named, folder, variant);
+        var all = Product.Each(products, p => Gallery.Of(p, MarketOf(p.Workshop, market), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
+        var name = string.Join(", ", products.Select(p => p.Recipe.Name));
+        return all.Count == 0
+            ? throw new InputException(new Problem(products[0].Recipe.File, 0, $"No arrangement has room for the words of {name} on this design.", "Choose a larger label with --design, or shorten the name or the identity."))
+            : ($"{name}, in every arrangement", [.. all.Select(g => new ContactLabel(g.Layout, $"--design {g.Design}"))]);
     }
 
     private static (string Title, IReadOnlyList<ContactLabel> All) OfRange(Workshop workshop, string? market, string? design, DateOnly on)
@@ -50,7 +51,7 @@ internal static class GalleryVerb
         var all = new List<ContactLabel>();
         foreach (var product in WorkshopRange.Of(workshop).Products)
         {
-            if (LabelJob.Prepare(workshop, product, MarketOf(workshop, market), design, new LotCode(on, 1), on).Fit is Fit.Fits fits)
+            if (LabelJob.Prepare(Product.Planned(workshop, product), MarketOf(workshop, market), design, new LotCode(on, 1), on).Fit is Fit.Fits fits)
                 all.Add(new ContactLabel(fits.Layout, Said(product, fits.Layout)));
             else
                 Console.Error.WriteLine($"Note: {product.Name} does not fit its design, and is left out.");
