@@ -13,7 +13,7 @@ public static class AllergensUnknown
     {
         if (AllergenRule.For(market, facts.Kind, facts.On) is not { List: not AllergenList.None } rule)
             yield break;
-        foreach (var flat in FlatFormula.Of(facts.Workshop, facts.Batch).Where(f => f.Material.Kind == MaterialKind.Fragrance && f.Material.Allergens.IsEmpty && f.Share * 100 > rule.ThresholdPercent))
+        foreach (var flat in facts.Finished.Materials.Where(f => f.Material.Kind == MaterialKind.Fragrance && f.Material.Allergens.IsEmpty && f.Share.Percent > rule.ThresholdPercent))
         {
             if (flat.Material.Contains.Any(c => IngredientDictionary.Shipped.Find(c.Name) is { } entry && FragranceAllergens.Shipped.Find(entry) is { } allergen && rule.Lists(allergen)))
                 continue;

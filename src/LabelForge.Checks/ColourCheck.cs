@@ -1,3 +1,4 @@
+using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -12,15 +13,16 @@ namespace LabelForge.Checks;
 public static class ColourCheck
 {
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(RecipeFacts facts) => Find(facts.Workshop, facts.Batch, facts.Kind);
+    public static IEnumerable<Finding> Find(RecipeFacts facts) => Find(facts.Finished, facts.Kind);
 
     /// <summary>The findings on the colours of a batch.</summary>
-    public static IEnumerable<Finding> Find(Workshop workshop, BatchFormula batch, ProductKind kind)
+    public static IEnumerable<Finding> Find(FinishedProduct product, ProductKind kind)
     {
+        var batch = product.Batch;
         if (batch.Recipe.SoldAs == SoldAs.Soap)
             yield break;
         var dictionary = IngredientDictionary.Shipped;
-        var materials = FlatFormula.Of(workshop, batch).Select(f => f.Material).ToArray();
+        var materials = product.Materials.Select(f => f.Material).ToArray();
         var colours = materials
             .SelectMany(m => m.Contains.Select(c => (Material: m, Entry: dictionary.Find(c.Name))))
             .Concat(batch.Recipe.MayContain.Select(c => (Material: materials[0], Entry: dictionary.Find(c.Name))))

@@ -11,7 +11,7 @@ namespace LabelForge.Checks;
 public static class FragranceCheck
 {
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(RecipeFacts facts) => Find(FragranceLimits.Of(facts.Workshop, facts.Batch, facts.Kind), facts.Batch.Recipe);
+    public static IEnumerable<Finding> Find(RecipeFacts facts) => Find(FragranceLimits.Of(facts.Finished, facts.Kind), facts.Batch.Recipe);
 
     /// <summary>The findings on the fragrance of a recipe's batch.</summary>
     public static IEnumerable<Finding> Find(FragranceBudget budget, Recipe recipe)
@@ -22,7 +22,7 @@ public static class FragranceCheck
             if (oil.Limit is not { } limit)
                 yield return RuleBook.Us["fragrance.limit-unknown"].Find(oil.Material.File, oil.Material.Name, category, oil.Material.Id);
             else if (oil.IsOver)
-                yield return RuleBook.Us["fragrance.over-limit"].Find(recipe.File, oil.Material.Name, Percent(oil.Share), limit, category, Most(budget, oil));
+                yield return RuleBook.Us["fragrance.over-limit"].Find(recipe.File, oil.Material.Name, Percent(oil.Share.Fraction), limit, category, Most(budget, oil));
         }
         if (budget.IsOverTogether)
         {

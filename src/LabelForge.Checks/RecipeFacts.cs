@@ -16,6 +16,9 @@ public sealed record PrintedHeight(string Rule, string Element, decimal Measured
 public sealed record RecipeFacts(
     Workshop Workshop, BatchFormula Batch, ProductKind Kind, Declaration Declaration, LabelContent Content, ImmutableArray<PrintedHeight> Heights)
 {
+    /// <summary>The mass balance of the batch: what the finished product holds.</summary>
+    public FinishedProduct Finished { get; init; } = FinishedProduct.Of(Workshop, Batch);
+
     /// <summary>The day to judge by.</summary>
     public DateOnly On { get; init; } = DateOnly.FromDateTime(DateTime.Now);
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 
@@ -21,7 +22,7 @@ public static class SubstanceCheck
     /// <param name="table">The market's table.</param>
     public static IEnumerable<Finding> Find(RecipeFacts facts, SubstanceTable table)
     {
-        var shares = SubstanceShares.Of(facts);
+        var shares = facts.Finished.Substances;
         var touched = shares
             .SelectMany(s => table.Of(s.Name, s.Entry).Where(r => r.From is null || r.From <= facts.On).Select(r => new Hit(s, r, ProductGroup.Covers(facts.Kind, r.Groups))))
             .ToArray();

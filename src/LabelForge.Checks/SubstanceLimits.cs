@@ -62,9 +62,9 @@ internal static class SubstanceLimits
         var open = counted.SelectMany(h => h.Share.Sources.Where(s => !s.IsKnown).Select(s => (h.Share.Name, Source: s))).ToArray();
         if (open.Length == 0 || low > limit)
             return rule.Verdict == SubstanceVerdict.AtMostIf ? $"Settle whether {rule.Words}; if so, use less." : "Settle whether this product is one of those, and what the limit counts; if so, use less.";
-        if (open is [var only] && counted is [var hit] && hit.Share.Sources.Length == 1 && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.ShareOfProduct > 0)
+        if (open is [var only] && counted is [var hit] && hit.Share.Sources.Length == 1 && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.Share.Fraction > 0)
         {
-            var most = limit / factor / only.Source.ShareOfProduct;
+            var most = limit / factor / only.Source.Share.Fraction;
             return $"Ask the supplier of {only.Source.Material} how much {only.Name} it holds: up to {SubstanceCheck.Percent(Math.Floor(most * 1000) / 1000)} of the material keeps the limit.";
         }
         return $"Ask for figures: {string.Join("; ", open.Select(o => $"{o.Name} in {o.Source.Material}").Distinct())}.";

@@ -101,7 +101,7 @@ internal static class JsonOut
         {
             name = o.Material.Name,
             grams = Round(o.Mass.Grams),
-            percent = Round(o.Share * 100),
+            percent = Round(o.Share.Percent),
             limitPercent = o.Limit?.Percent,
             partOfLimit = o.PartOfLimit is { } part ? Round(part) : (decimal?)null,
         }),

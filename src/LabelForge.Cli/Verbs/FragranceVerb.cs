@@ -44,8 +44,9 @@ internal static class FragranceVerb
     {
         public static Scent Of(Product product, Market market, DateOnly on)
         {
-            var budget = FragranceLimits.Of(product.Workshop, product.Batch, product.Kind);
-            return new Scent(budget, AllergenSum.Of(FlatFormula.OfFinished(product.Workshop, product.Batch)),
+            var finished = FinishedProduct.Of(product);
+            var budget = FragranceLimits.Of(finished, product.Kind);
+            return new Scent(budget, finished.Allergens,
                 AllergenRule.For(market, product.Kind, on, product.Recipe.OnMarketSince), [.. FragranceCheck.Find(budget, product.Recipe).OrderBy(f => f.Severity)]);
         }
     }
@@ -63,7 +64,7 @@ internal static class FragranceVerb
         foreach (var oil in budget.Oils)
         {
             var limit = oil.Limit is { } known ? $"{(oil.IsOver ? "OVER its limit of" : "limit")} {known}" : "no limit written down";
-            Console.WriteLine($"  {Grams(oil.Mass.Grams),10} g  {Percent(oil.Share * 100),8} %  {oil.Material.Name} ({limit}{(oil.PartOfLimit is { } part ? $", {Percent(part * 100)} % of it used" : "")})");
+            Console.WriteLine($"  {Grams(oil.Mass.Grams),10} g  {Percent(oil.Share.Percent),8} %  {oil.Material.Name} ({limit}{(oil.PartOfLimit is { } part ? $", {Percent(part * 100)} % of it used" : "")})");
         }
         Console.WriteLine("\nThe most of each that this batch can take, with everything else as it is:");
         foreach (var line in budget.Lines)

@@ -26,15 +26,15 @@ public static class DeclarationBuilder
         Workshop workshop, BatchFormula batch, ProductKind kind, Market market, DateOnly on, NameStyle style = NameStyle.Market)
     {
         var dictionary = IngredientDictionary.Shipped;
-        var formula = FlatFormula.OfFinished(workshop, batch);
+        var product = FinishedProduct.Of(workshop, batch);
         var recipe = batch.Recipe;
 
         var rules = market.On(on);
         var rule = Rule(market, style, kind, on, recipe.OnMarketSince);
-        var allergens = AllergenSum.Of(formula);
+        var allergens = product.Allergens;
         var named = AllergenNaming.Named(allergens, rule);
         var names = new LabelNames(market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
-        var composition = BatchComposition.Of(workshop, batch, dictionary, names.Of, named);
+        var composition = product.Composition(dictionary, names.Of, named);
 
         var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name]) with { Placed = composition.Proof.PlacedOf(i.Name) }).ToList();
         if (rules.FigureIfAny("ingredients.active-first") is not null)

@@ -10,9 +10,9 @@ namespace LabelForge.Declarations;
 /// <param name="Material">The material.</param>
 /// <param name="Low">The least it brings, mass percent of the product.</param>
 /// <param name="High">The most it brings, mass percent of the product.</param>
-/// <param name="ShareOfProduct">The material's share of the product, a fraction.</param>
+/// <param name="Share">The material's share of the finished product.</param>
 /// <param name="IsIngredient">Whether it stands in the material's list by weight; else it is a part of what does, such as a fragrance.</param>
-public sealed record AllergenSource(string Material, decimal Low, decimal High, decimal ShareOfProduct, bool IsIngredient);
+public sealed record AllergenSource(string Material, decimal Low, decimal High, FinishedShare Share, bool IsIngredient);
 
 /// <summary>An allergen's share of the finished product, added over every material that brings it.</summary>
 /// <param name="Name">The name Annex III sets for labels, or what the certificate writes where Annex III has no such entry.</param>
@@ -24,9 +24,9 @@ public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decima
 {
     /// <summary>What of it is named besides the materials that hold it.</summary>
     /// <param name="name">Its name on the label.</param>
-    /// <param name="left">What is left of the charged batch, a fraction.</param>
-    internal IEnumerable<NamedBesides> Besides(string name, decimal left) => Sources.Where(s => !s.IsIngredient && s.ShareOfProduct > 0)
-        .Select(s => new NamedBesides(name, s.Material, s.ShareOfProduct * left, s.Low / 100 / s.ShareOfProduct, s.High / 100 / s.ShareOfProduct));
+    /// <param name="product">The product that it is in.</param>
+    internal IEnumerable<NamedBesides> Besides(string name, FinishedProduct product) => Sources.Where(s => !s.IsIngredient && s.Share.Fraction > 0)
+        .Select(s => new NamedBesides(name, s.Material, product.Charge(s.Share).Fraction, s.Low / s.Share.Percent, s.High / s.Share.Percent));
 }
 
 /// <summary>
@@ -36,20 +36,20 @@ public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decima
 public static class AllergenSum
 {
     /// <summary>The totals, greatest first.</summary>
-    /// <param name="formula">The bought materials and their shares of the finished product.</param>
-    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FlatShare> formula) =>
-        [.. formula
-            .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, Factor: f.Share, Allergen: a)))
+    /// <param name="materials">The bought materials and their shares of the finished product.</param>
+    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FinishedMaterial> materials) =>
+        [.. materials
+            .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, f.Share, Allergen: a)))
             .GroupBy(x => x.Allergen.Name, NameIdentity.Same)
             .Select(Total)
             .Where(t => t.High > 0)
             .OrderByDescending(t => t.High)
             .ThenBy(t => t.Name, StringComparer.Ordinal)];
 
-    private static AllergenTotal Total(IGrouping<string, (Material Material, decimal Factor, InOne Allergen)> same)
+    private static AllergenTotal Total(IGrouping<string, (Material Material, FinishedShare Share, InOne Allergen)> same)
     {
         var sources = same
-            .Select(x => new AllergenSource(x.Material.Name, x.Factor * x.Allergen.Low * 100, x.Factor * x.Allergen.High * 100, x.Factor, x.Allergen.IsIngredient))
+            .Select(x => new AllergenSource(x.Material.Name, x.Share.Percent * x.Allergen.Low, x.Share.Percent * x.Allergen.High, x.Share, x.Allergen.IsIngredient))
             .OrderByDescending(s => s.High)
             .ToImmutableArray();
         return new AllergenTotal(same.First().Allergen.Name, same.First().Allergen.Entry,
@@ -81,7 +81,7 @@ public static class AllergenSum
         // A fragrance oil's list names allergens beside the fragrance and not by weight: only the supplier's own figures count.
         if (ProductParts.Scent(material) is not null)
             return Listed(lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
-        var part = ProductParts.Of([new FlatShare(material, 1)], IngredientDictionary.Shipped)[0];
+        var part = ProductParts.Of([new FlatShare(material, ChargeShare.Whole)], IngredientDictionary.Shipped)[0];
         var model = new MaterialModel(part);
         return Listed(lines, true, i => model.Low[i], i => model.High[i]);
     }

@@ -19,8 +19,7 @@ public sealed record BatchComposition(
     /// is one ingredient, so its weight counts together. Soap that the recipe declares as formed stands as what came of its
     /// oils and lye, each within what their saponification values allow.
     /// </summary>
-    /// <param name="workshop">Where the materials are described.</param>
-    /// <param name="batch">What went in.</param>
+    /// <param name="product">The mass balance.</param>
     /// <param name="dictionary">The names known.</param>
     /// <param name="nameOf">The name on the label of a dictionary key; null where each key is a name of its own.</param>
     /// <param name="named">Allergens that are named besides what holds them.</param>
@@ -28,18 +27,12 @@ public sealed record BatchComposition(
     /// The suppliers' data contradict themselves, more is said to have left than there was, or soap that is to be declared as
     /// formed cannot be worked out or named.
     /// </exception>
-    public static BatchComposition Of(
-        Workshop workshop, BatchFormula batch, IngredientDictionary dictionary, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default)
+    internal static BatchComposition Of(
+        FinishedProduct product, IngredientDictionary dictionary, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default)
     {
         var names = new BatchNames(new NameIdentity(dictionary), nameOf ?? (key => key));
-        var formula = FlatFormula.Of(workshop, batch);
-        var soap = batch.Recipe.DeclareAs == DeclareAs.Formed ? SoapPartOfBatch.Of(workshop, batch) : null;
-        var rest = soap is null ? formula : [.. formula.Where(f => !SoapCharge.TakesPart(f.Material))];
-        ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), batch.Recipe.Product).Select(names.Printed)];
-        ImmutableArray<MaterialPart> parts = soap is null ? others : [names.Printed(soap.Part(names.Identity)), .. others];
-        ImmutableArray<Adjustment> losses = [.. batch.Losses.Select(l => new Adjustment(
-            names.Of(l.Ingredient), l.Mass.Grams / batch.Total.Grams, batch.Recipe.File, l.Line))];
-        ImmutableArray<NamedBesides> besides = [.. (named.IsDefault ? [] : named).SelectMany(t => t.Besides(names.Of(t), batch.Left))];
+        var (soap, others, parts, losses) = Parts(product, names);
+        ImmutableArray<NamedBesides> besides = [.. (named.IsDefault ? [] : named).SelectMany(t => t.Besides(names.Of(t), product))];
         var proof = Prover.Prove(parts, losses, besides);
         return new BatchComposition(
             soap is null ? proof : soap.Known(proof, others, names.Of),
@@ -48,8 +41,28 @@ public sealed record BatchComposition(
     }
 
     /// <summary>The same, each dictionary key a name of its own.</summary>
-    /// <exception cref="InputException">As for <see cref="Of"/>.</exception>
-    public static CompositionProof Prove(Workshop workshop, BatchFormula batch, IngredientDictionary dictionary) => Of(workshop, batch, dictionary).Proof;
+    /// <exception cref="InputException">As for <see cref="FinishedProduct.Composition"/>.</exception>
+    public static CompositionProof Prove(Workshop workshop, BatchFormula batch, IngredientDictionary dictionary) =>
+        Of(FinishedProduct.Of(workshop, batch), dictionary).Proof;
+
+    /// <summary>Where each dictionary key comes from, and its bounds; nothing is said of the order.</summary>
+    internal static ImmutableArray<IngredientAccount> AccountsByKey(FinishedProduct product, IngredientDictionary dictionary)
+    {
+        var (_, _, parts, losses) = Parts(product, new BatchNames(new NameIdentity(dictionary), key => key));
+        return IngredientAccount.Of(parts, losses);
+    }
+
+    // What was weighed in, the soap that came of oils and lye in one part where it is declared as formed; and what left.
+    private static (SoapPartOfBatch? Soap, ImmutableArray<MaterialPart> Others, ImmutableArray<MaterialPart> Parts, ImmutableArray<Adjustment> Losses) Parts(
+        FinishedProduct product, BatchNames names)
+    {
+        var recipe = product.Batch.Recipe;
+        var soap = recipe.DeclareAs == DeclareAs.Formed ? SoapPartOfBatch.Of(product) : null;
+        var rest = soap is null ? product.Charged : [.. product.Charged.Where(f => !SoapCharge.TakesPart(f.Material))];
+        ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), recipe.Product).Select(names.Printed)];
+        ImmutableArray<MaterialPart> parts = soap is null ? others : [names.Printed(soap.Part(names.Identity)), .. others];
+        return (soap, others, parts, [.. product.Lost.Select(l => new Adjustment(names.Of(l.Loss.Ingredient), l.Share.Fraction, recipe.File, l.Loss.Line))]);
+    }
 
     /// <summary>The keys of the substances that are in the product, in label order.</summary>
     public IEnumerable<string> KeysPresent => Proof.Ingredients.SelectMany(i => Keys.GetValueOrDefault(i.Name, []));

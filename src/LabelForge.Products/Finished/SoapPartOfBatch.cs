@@ -20,10 +20,10 @@ internal sealed class SoapPartOfBatch
 
     /// <summary>Works out what came of the oils and the lye.</summary>
     /// <exception cref="InputException">There are no oils or no lye, or a soap has no standard name known here.</exception>
-    public static SoapPartOfBatch Of(Workshop workshop, BatchFormula batch)
+    public static SoapPartOfBatch Of(FinishedProduct product)
     {
-        var recipe = batch.Recipe;
-        var charge = SoapCharge.In(workshop, batch) ?? throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine,
+        var recipe = product.Batch.Recipe;
+        var charge = product.Soap ?? throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine,
             "Nothing is formed in this batch: it has no lye, or no oil for it.", "Write declare as: charged, or leave the line out."));
         var made = SoapMade.Of(charge);
         if (made.FirstOrDefault(s => !s.HasStandardName) is { } unnamed)
@@ -31,7 +31,7 @@ internal sealed class SoapPartOfBatch
             throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine, $"No standard name is known here for the {unnamed.Name}.",
                 $"Write declare as: charged; or find the name and write it in {unnamed.Of!.Material.File}, for example: soap name: Sodium Olivate"));
         }
-        return new SoapPartOfBatch(made, charge.Grams, charge.Grams / batch.Total.Grams);
+        return new SoapPartOfBatch(made, charge.Grams, charge.Grams / product.Batch.Total.Grams);
     }
 
     /// <summary>What was made as one material.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
@@ -9,18 +10,17 @@ namespace LabelForge.Fragrances;
 public static class FragranceLimits
 {
     /// <summary>The fragrance of a batch.</summary>
-    /// <param name="workshop">Where the materials are described.</param>
-    /// <param name="batch">The batch.</param>
+    /// <param name="product">The mass balance.</param>
     /// <param name="kind">The product's kind.</param>
-    public static FragranceBudget Of(Workshop workshop, BatchFormula batch, ProductKind kind)
+    public static FragranceBudget Of(FinishedProduct product, ProductKind kind)
     {
-        var finished = batch.Yield;
-        var grams = Grams(workshop, batch);
+        var (workshop, batch, finished) = (product.Workshop, product.Batch, product.Mass);
+        var grams = Grams(product.Charged, batch.Total);
         var oils = grams
-            .Select(g => new FragranceOil(g.Material, Mass.FromGrams(g.Grams), g.Grams / finished.Grams, LimitOf(g.Material, kind)))
+            .Select(g => new FragranceOil(g.Material, Mass.FromGrams(g.Grams), product.Of(Mass.FromGrams(g.Grams)), LimitOf(g.Material, kind)))
             .ToImmutableArray();
         var lines = batch.Lines
-            .Select(l => (Line: l, Oils: Grams(workshop, batch with { Lines = [l], Total = l.Mass })))
+            .Select(l => (Line: l, Oils: Grams(FlatFormula.Of(workshop, l.Material), l.Mass)))
             .Where(l => l.Oils.Length > 0)
             .Select(l => Line(l.Line, l.Oils, oils, finished, kind))
             .ToImmutableArray();
@@ -33,8 +33,8 @@ public static class FragranceLimits
     /// <summary>An essential oil bought as an oil is a fragrance here once its certificate's limits are written down.</summary>
     private static bool IsFragrance(Material material) => material.Kind == MaterialKind.Fragrance || !material.Limits.IsEmpty;
 
-    private static ImmutableArray<(Material Material, decimal Grams)> Grams(Workshop workshop, BatchFormula batch) =>
-        [.. FlatFormula.Of(workshop, batch).Where(f => IsFragrance(f.Material)).Select(f => (f.Material, f.Share * batch.Total.Grams))];
+    private static ImmutableArray<(Material Material, decimal Grams)> Grams(ImmutableArray<FlatShare> bought, Mass whole) =>
+        [.. bought.Where(f => IsFragrance(f.Material)).Select(f => (f.Material, f.Share.Fraction * whole.Grams))];
 
     private static Share? LimitOf(Material material, ProductKind kind) =>
         material.Limits.FirstOrDefault(l => l.Category == kind.IfraCategory)?.Highest;

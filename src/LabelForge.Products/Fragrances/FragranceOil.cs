@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
@@ -8,15 +9,15 @@ namespace LabelForge.Fragrances;
 /// <summary>A fragrance or essential oil in a finished batch, held against its own certificate.</summary>
 /// <param name="Material">The oil as it was bought, blends opened up.</param>
 /// <param name="Mass">How much of it is in the batch.</param>
-/// <param name="Share">Its share of the finished product, a fraction.</param>
+/// <param name="Share">Its share of the finished product.</param>
 /// <param name="Limit">Its certificate's limit for the product's IFRA category; null where none is written down.</param>
-public sealed record FragranceOil(Material Material, Mass Mass, decimal Share, Share? Limit)
+public sealed record FragranceOil(Material Material, Mass Mass, FinishedShare Share, Share? Limit)
 {
     /// <summary>How much of its limit is used up: 1 is all of it; null where no limit is written down, or it is nothing at all.</summary>
-    public decimal? PartOfLimit => Limit is { Fraction: > 0 } limit ? Share / limit.Fraction : null;
+    public decimal? PartOfLimit => Limit is { Fraction: > 0 } limit ? Share.Fraction / limit.Fraction : null;
 
     /// <summary>Whether it exceeds its limit.</summary>
-    public bool IsOver => Limit is { } limit && Share > limit.Fraction;
+    public bool IsOver => Limit is { } limit && Share.Fraction > limit.Fraction;
 }
 
 /// <summary>A line of a recipe that brings fragrance: an oil, or something mixed in the shop that holds oils.</summary>

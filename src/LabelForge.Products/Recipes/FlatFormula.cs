@@ -3,8 +3,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Recipes;
 
-/// <summary>A bought material's share of the batch, materials made in the shop opened up.</summary>
-public sealed record FlatShare(Material Material, decimal Share);
+/// <summary>A bought material's share of what was weighed in, materials made in the shop opened up.</summary>
+public sealed record FlatShare(Material Material, ChargeShare Share);
 
 /// <summary>A batch as shares of bought materials only: what the shop mixed itself is opened up, level by level.</summary>
 public static class FlatFormula
@@ -13,10 +13,10 @@ public static class FlatFormula
     /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
     public static ImmutableArray<FlatShare> Of(Workshop workshop, BatchFormula batch)
     {
-        var shares = new Dictionary<string, decimal>();
+        var shares = new Dictionary<string, ChargeShare>();
         var order = new List<Material>();
         foreach (var line in batch.Lines)
-            Open(workshop, line.Material, line.Mass.Grams / batch.Total.Grams, [], shares, order);
+            Open(workshop, line.Material, new ChargeShare(line.Mass.Grams / batch.Total.Grams), [], shares, order);
         return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
     }
 
@@ -24,21 +24,13 @@ public static class FlatFormula
     /// <exception cref="InputException">It is made from itself, directly or through others.</exception>
     public static ImmutableArray<FlatShare> Of(Workshop workshop, Material material)
     {
-        var shares = new Dictionary<string, decimal>();
+        var shares = new Dictionary<string, ChargeShare>();
         var order = new List<Material>();
-        Open(workshop, material, 1, [], shares, order);
+        Open(workshop, material, ChargeShare.Whole, [], shares, order);
         return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
     }
 
-    /// <summary>
-    /// The same as shares of what is left of the batch when it is finished. Where water left it they sum to more than 1,
-    /// for every other material's share has grown by that.
-    /// </summary>
-    /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
-    public static ImmutableArray<FlatShare> OfFinished(Workshop workshop, BatchFormula batch) =>
-        [.. Of(workshop, batch).Select(f => f with { Share = f.Share / batch.Left })];
-
-    private static void Open(Workshop workshop, Material material, decimal share, ImmutableList<string> inside, Dictionary<string, decimal> shares, List<Material> order)
+    private static void Open(Workshop workshop, Material material, ChargeShare share, ImmutableList<string> inside, Dictionary<string, ChargeShare> shares, List<Material> order)
     {
         if (inside.Contains(material.Id))
         {
@@ -56,6 +48,6 @@ public static class FlatFormula
         }
         var (lines, total) = AmountResolution.Resolve(workshop, material.MadeFrom, material.File);
         foreach (var line in lines)
-            Open(workshop, line.Material, share * line.Mass.Grams / total.Grams, inside.Add(material.Id), shares, order);
+            Open(workshop, line.Material, share * (line.Mass.Grams / total.Grams), inside.Add(material.Id), shares, order);
     }
 }

@@ -38,6 +38,18 @@ internal sealed class CheckedRecipe : IDisposable
         return this;
     }
 
+    /// <summary>A material of the number, m1, or the same from another pack, n1.</summary>
+    public CheckedRecipe Material(int number, string contains, string kind, string more, bool copy = false) =>
+        File($"materials/{(copy ? 'n' : 'm')}{number}.yaml", $"name: Material m{number}\nkind: {kind}\ncontains:\n  - {contains}\n{more}");
+
+    /// <summary>So many grams of a material; nothing where there are none.</summary>
+    public CheckedRecipe Use(decimal grams, string id)
+    {
+        if (grams > 0)
+            _uses.Add($"  - {{ use: {id}, amount: {grams.ToString(System.Globalization.CultureInfo.InvariantCulture)} g }}\n");
+        return this;
+    }
+
     public CheckReport In(Market market) => RecipeCheck.Run(Facts(market));
 
     /// <summary>The findings of these rules as <c>rule severity</c>.</summary>

@@ -46,6 +46,6 @@ public class ColourCheckTests
             .Recipe(product, more, ("oil", "99 g"), ("colour", "1 g"));
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar");
-        return [.. ColourCheck.Find(workshop, BatchFormula.Of(workshop, recipe), ProductKindOf.Recipe(recipe))];
+        return [.. ColourCheck.Find(LabelForge.Declarations.FinishedProduct.Of(workshop, BatchFormula.Of(workshop, recipe)), ProductKindOf.Recipe(recipe))];
     }
 }

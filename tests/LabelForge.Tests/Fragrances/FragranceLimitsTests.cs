@@ -122,7 +122,7 @@ public class FragranceLimitsTests
     {
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar");
-        return FragranceLimits.Of(workshop, BatchFormula.Of(workshop, recipe), ProductKindOf.Recipe(recipe));
+        return FragranceLimits.Of(LabelForge.Declarations.FinishedProduct.Of(workshop, BatchFormula.Of(workshop, recipe)), ProductKindOf.Recipe(recipe));
     }
 }
 

@@ -94,7 +94,7 @@ public class RecipeReadingTests
             .Recipe("{ use: blend, amount: 100 g }", "{ use: base, amount: 100 g }");
         var workshop = Workshop.Open(bench.Path);
         var flat = FlatFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
-        Assert.Equal([("base", 0.875m), ("castor-oil", 0.125m)], flat.Select(f => (f.Material.Id, decimal.Round(f.Share, 12))));
+        Assert.Equal([("base", 0.875m), ("castor-oil", 0.125m)], flat.Select(f => (f.Material.Id, decimal.Round(f.Share.Fraction, 12))));
     }
 
     private static BatchFormula Batch(BenchFolder bench)

@@ -14,7 +14,7 @@ internal readonly record struct AlkaliPerGram(decimal Takes, decimal Gives)
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
     public static AlkaliPerGram Of(Workshop workshop, Material material)
     {
-        var charge = SoapCharge.Of(FlatFormula.Of(workshop, material).Select(f => (f.Material, f.Share)));
+        var charge = SoapCharge.Of(FlatFormula.Of(workshop, material).Select(f => (f.Material, f.Share.Fraction)));
         return new AlkaliPerGram(charge.Demand(v => v.Middle), charge.AlkaliMoles);
     }
 }

@@ -54,7 +54,7 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
         var bought = FlatFormula.Of(workshop, batch);
         if (!bought.Any(f => f.Material.Kind == MaterialKind.Lye))
             return null;
-        var charge = Of(bought.Select(f => (f.Material, f.Share * batch.Total.Grams)));
+        var charge = Of(bought.Select(f => (f.Material, f.Share.Fraction * batch.Total.Grams)));
         return charge.Fats.IsEmpty ? null : charge;
     }
 
