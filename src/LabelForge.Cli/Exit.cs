@@ -1,7 +1,16 @@
+using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Checks;
 using LabelForge.Measures;
 
 namespace LabelForge.Cli;
+
+/// <summary>Something that a rule requires is open, so that nothing was written.</summary>
+internal sealed class StoppedException(string message, IEnumerable<Finding> findings) : Exception(message)
+{
+    /// <summary>What is open.</summary>
+    public ImmutableArray<Finding> Findings { get; } = [.. findings];
+}
 
 /// <summary>Exit codes, and the one place where a wrong input becomes one clear message.</summary>
 internal static class Exit
@@ -21,6 +30,13 @@ internal static class Exit
         {
             Console.Error.WriteLine(e.Message);
             return WrongInput;
+        }
+        catch (StoppedException e)
+        {
+            Console.Error.WriteLine(e.Message);
+            foreach (var finding in e.Findings)
+                Console.Error.WriteLine($"  {finding.Rule} [{finding.Source}] {finding.Message} {finding.Fix}");
+            return FindingStands;
         }
         catch (RegexMatchTimeoutException)
         {

@@ -118,7 +118,7 @@ internal static class JsonOut
         findings = findings.Select(Of),
     };
 
-    private static object Of(Finding finding) => new
+    public static object Of(Finding finding) => new
     {
         rule = finding.Rule,
         severity = finding.Severity.ToString().ToLowerInvariant(),

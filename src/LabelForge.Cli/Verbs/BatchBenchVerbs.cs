@@ -1,4 +1,6 @@
 using System.CommandLine;
+using LabelForge.UseCases;
+using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
@@ -65,10 +67,11 @@ internal static class BatchBenchVerbs
             var line = Bench.Compare(ledger, batch).First(l => l.Line.Material == what.Id);
             var changes = Changes(workshop, ledger, batch, options.On(r));
             var expired = written.Where(w => w.ReceiptId is { } id && ledger.ReceiptOf(id).BestBefore < w.On).Select(w => ledger.Bottle(w.ReceiptId!.Value)).ToArray();
-            var flagged = line.Off || changes.Count > 0 || expired.Length > 0;
+            var broken = LotFindings.BrokenAtTheBench(workshop, ledger, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
+            var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
             if (options.Json(r))
             {
-                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes });
+                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes, findings = broken.Select(JsonOut.Of) });
                 return flagged ? Exit.FindingStands : Exit.Done;
             }
             foreach (var w in written)
@@ -79,6 +82,7 @@ internal static class BatchBenchVerbs
                 Console.WriteLine($"FLAG: {bottle} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
             foreach (var change in changes)
                 Console.WriteLine($"LABEL: {change}");
+            TellBroken(broken);
             return flagged ? Exit.FindingStands : Exit.Done;
         }));
         return verb;
@@ -102,13 +106,16 @@ internal static class BatchBenchVerbs
             var ledger = book.Read();
             var weighed = ledger.WeighedInto(ledger.BatchOf(code)).Sum(w => w.Grams);
             decimal? lost = grams is { } g ? weighed - g : null;
+            var broken = LotFindings.BrokenAtTheBench(workshop, ledger, ledger.BatchOf(code), Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
             if (options.Json(r))
-                JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost });
+                JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost, findings = broken.Select(JsonOut.Of) });
             else
                 Console.WriteLine(FormattableString.Invariant($"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? FormattableString.Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
             if (lost < 0)
                 Console.Error.WriteLine("More came out than went in: check the scale, the count and the weighings.");
-            return lost < 0 ? Exit.FindingStands : Exit.Done;
+            if (!options.Json(r))
+                TellBroken(broken);
+            return lost < 0 || broken.Length > 0 ? Exit.FindingStands : Exit.Done;
         }));
         return verb;
     }
@@ -161,6 +168,15 @@ internal static class BatchBenchVerbs
     internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on) => RecordBook.Exists(job.Workshop.Folder)
         ? ProposedLots.For(RecordBook.Open(job.Workshop.Folder).Read(), job.Batch, on)
         : null;
+
+    private static void TellBroken(IEnumerable<Finding> broken)
+    {
+        foreach (var finding in broken)
+        {
+            Console.WriteLine("MUST, by what was weighed:");
+            Report.Write(finding);
+        }
+    }
 
     internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch" };
 

@@ -25,6 +25,8 @@ internal static class LabelVerb
             if (r.GetValue(proof) && ending != ".pdf")
                 throw new InputException(new Problem(null, 0, "A proof is a PDF.", "Give the file the ending .pdf."));
             var (jobs, lot, on) = inputs.Prepare(r);
+            if (!r.GetValue(proof))
+                inputs.StopWhereBroken(r, jobs);
             var labels = jobs.Select(j => j.Fit.OrRefuse()).ToArray();
             if (r.GetValue(proof))
                 ProofSheet.WritePdf(path, labels, jobs[0].Content.Market, on, PrintInputs.Info(jobs, lot, on));

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using LabelForge.UseCases;
 using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Markets;
@@ -22,12 +23,23 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     private readonly Option<string?> _on = Shared.On();
     private readonly Option<string?> _variant = Shared.Variant();
     private readonly Option<string> _names = Shared.Names();
+    private readonly Option<string[]> _despite = new("--despite") { Description = "Print a weighed lot although this rule is broken; once for each rule" };
 
     public void AddTo(Command verb)
     {
         verb.Arguments.Add(_recipe);
-        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant, _names })
+        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant, _names, _despite })
             verb.Options.Add(option);
+    }
+
+    /// <summary>Stops where a lot, by what was weighed into it, breaks a rule that the call does not name.</summary>
+    /// <exception cref="StoppedException">A rule is broken.</exception>
+    public void StopWhereBroken(ParseResult r, IEnumerable<LabelJob> jobs)
+    {
+        var allowed = r.GetValue(_despite) ?? [];
+        var open = jobs.SelectMany(LotFindings.BeforePrinting).Where(f => !allowed.Contains(f.Rule)).ToArray();
+        if (open.Length > 0)
+            throw new StoppedException($"Nothing was printed: by what was weighed, {(open.Length == 1 ? "a rule is" : $"{open.Length} rules are")} broken. Mend it, or print all the same with {string.Join(' ', open.Select(f => $"--despite {f.Rule}").Distinct())}", open);
     }
 
     /// <summary>Goes from the recipe to the laid-out label of each of its products.</summary>

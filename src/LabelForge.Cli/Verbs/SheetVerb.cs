@@ -38,6 +38,7 @@ internal static class SheetVerb
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
             throw new InputException(new Problem(null, 0, "Serial numbers say how many labels there are, of one recipe.", "Leave out --count and --fill."));
         var made = items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count)) : []).ToList();
+        Inputs.StopWhereBroken(r, made.Select(m => m.Made.Job));
         var folder = made[0].Made.Job.Workshop.Folder;
         var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
         var partUsed = r.GetValue(Remember) ? PartUsedSheets.Of(folder) : null;

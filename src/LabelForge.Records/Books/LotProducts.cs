@@ -34,11 +34,30 @@ public static class LotProducts
     /// <exception cref="InputException">The batch is of another product.</exception>
     public static Product Weighed(ImmutableArray<Product> products, Ledger ledger, Batch batch, Market market, DateOnly on)
     {
-        var variant = FrozenRecipe.FromJson(batch.Frozen).Variant;
-        var named = products.FirstOrDefault(p => string.Equals(p.Recipe.VariantName, variant, StringComparison.OrdinalIgnoreCase))
-            // Begun while the recipe had no variants: the lot is the recipe as it stands.
-            ?? (products.Length > 1 && variant is null ? Product.Planned(products[0].Workshop, products[0].Workshop.Recipe(batch.Recipe)) : products[0]);
+        var named = Named(products, batch);
         var label = WeighedLabel.Of(named.Workshop, named.Recipe, ledger, batch, market, on);
         return Product.AsWeighed(new WeighedLot(batch.Lot, [.. label.Changes]), label.Workshop, label.Formula);
+    }
+
+    /// <summary>The product of a batch at the bench: of each material what was weighed, or as much as planned where less was weighed so far.</summary>
+    public static Product SoFar(ImmutableArray<Product> products, Ledger ledger, Batch batch) => Of(products, ledger, batch, l => Math.Max(l.Weighed, l.Line.Grams));
+
+    /// <summary>The product of a batch as it was begun: by what was planned then.</summary>
+    public static Product Begun(ImmutableArray<Product> products, Ledger ledger, Batch batch) => Of(products, ledger, batch, l => l.Line.Grams);
+
+    private static Product Of(ImmutableArray<Product> products, Ledger ledger, Batch batch, Func<(FrozenLine Line, decimal Weighed, bool Off), decimal> grams)
+    {
+        var product = Named(products, batch);
+        var stood = FrozenRecipe.FromJson(batch.Frozen).AsItStood(product.Workshop);
+        var formula = BatchSize.Of(stood, product.Recipe, Bench.Compare(ledger, batch).Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned);
+        return Product.AsWeighed(new WeighedLot(batch.Lot, []), stood, formula);
+    }
+
+    private static Product Named(ImmutableArray<Product> products, Batch batch)
+    {
+        var variant = FrozenRecipe.FromJson(batch.Frozen).Variant;
+        return products.FirstOrDefault(p => string.Equals(p.Recipe.VariantName, variant, StringComparison.OrdinalIgnoreCase))
+            // Begun while the recipe had no variants: the lot is the recipe as it stands.
+            ?? (products.Length > 1 && variant is null ? Product.Planned(products[0].Workshop, products[0].Workshop.Recipe(batch.Recipe)) : products[0]);
     }
 }

@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Jobs;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.UseCases;
+
+/// <summary>What the rules say of a lot by what was weighed into it: at the bench, when it is closed, and before its labels are printed.</summary>
+public static class LotFindings
+{
+    /// <summary>What is wrong with a lot by what was weighed so far and would not be by its plan: an overdose breaks the limits that it would break in a recipe.</summary>
+    /// <param name="workshop">The workshop as it stands today.</param>
+    /// <param name="ledger">The books.</param>
+    /// <param name="batch">The batch; while it is open, what is still to be weighed counts as planned.</param>
+    /// <param name="market">The market to judge by.</param>
+    /// <param name="on">The day to judge by.</param>
+    /// <returns>Findings of severity must; none where the product cannot be judged, which the label's changes say.</returns>
+    public static ImmutableArray<Finding> BrokenAtTheBench(Workshop workshop, Ledger ledger, Batch batch, Market market, DateOnly on)
+    {
+        try
+        {
+            var products = workshop.ProductsOf(batch.Recipe);
+            var weighed = ledger.ClosingOf(batch) is null
+                ? LotProducts.SoFar(products, ledger, batch)
+                : LotProducts.Weighed(products, ledger, batch, market, on);
+            var planned = Musts(LotProducts.Begun(products, ledger, batch), batch, market, on);
+            return [.. Musts(weighed, batch, market, on).Where(f => !planned.Any(p => p.Rule == f.Rule && p.Source == f.Source && p.Where == f.Where))];
+        }
+        catch (InputException)
+        {
+            return [];
+        }
+    }
+
+    /// <summary>What stops the labels of a weighed lot: each open <c>must</c> of what would be printed; none for a product as planned.</summary>
+    /// <param name="job">The label.</param>
+    /// <exception cref="InputException">The product cannot be judged.</exception>
+    public static ImmutableArray<Finding> BeforePrinting(LabelJob job) =>
+        job.Product.Weighed is null ? [] : [.. RecipeCheck.Run(job.Facts).Findings.Where(f => f.Severity == Severity.Must)];
+
+    private static ImmutableArray<Finding> Musts(Product product, Batch batch, Market market, DateOnly on) =>
+        [.. RecipeCheck.Run(LabelJob.Prepare(product, market, null, LotCode.Parse(batch.Lot).OrRefuse(), on).Facts).Findings.Where(f => f.Severity == Severity.Must)];
+}
