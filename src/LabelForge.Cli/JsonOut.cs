@@ -48,7 +48,7 @@ internal static class JsonOut
 
     public static object Of(Declaration declaration, Assortment? assortment = null) => new
     {
-        market = declaration.Market,
+        market = MarketText.Of(declaration.Market),
         statement = declaration.Statement,
         ingredients = declaration.Ingredients.Select(i => new
         {

@@ -37,7 +37,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     public void StopWhereBroken(ParseResult r, IEnumerable<LabelJob> jobs)
     {
         var allowed = r.GetValue(_despite) ?? [];
-        var open = jobs.SelectMany(LotFindings.BeforePrinting).Where(f => !allowed.Contains(f.Rule)).ToArray();
+        var open = jobs.SelectMany(j => LotFindings.BeforePrinting(j)).Where(f => !allowed.Contains(f.Rule)).ToArray();
         if (open.Length > 0)
             throw new StoppedException($"Nothing was printed: by what was weighed, {(open.Length == 1 ? "a rule is" : $"{open.Length} rules are")} broken. Mend it, or print all the same with {string.Join(' ', open.Select(f => $"--despite {f.Rule}").Distinct())}", open);
     }
