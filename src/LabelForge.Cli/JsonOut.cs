@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json.Serialization;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
@@ -17,6 +18,7 @@ internal static class JsonOut
         WriteIndented = true,
         PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        Converters = { new MarketId() },
     };
 
     public static void Write(object value) => Console.Out.WriteLine(JsonSerializer.Serialize(value, Options));
@@ -132,4 +134,13 @@ internal static class JsonOut
     private static decimal Round(decimal percent) => Math.Round(percent, 10, MidpointRounding.ToEven);
 
     private static string PartName(Part part) => part.ToString().ToLowerInvariant();
+
+    // A market stands in answers by its id; what its folder holds is nobody's answer.
+    private sealed class MarketId : JsonConverter<Market>
+    {
+        public override Market Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
+            throw new NotSupportedException("Answers are only written.");
+
+        public override void Write(Utf8JsonWriter writer, Market value, JsonSerializerOptions options) => writer.WriteStringValue(value.Id);
+    }
 }
