@@ -1,5 +1,7 @@
+using System.CommandLine;
 using LabelForge.Cli;
 
+Messages.CannotFail();
 // Figures and messages are written the same way on every machine, whatever its language.
 Console.OutputEncoding = System.Text.Encoding.UTF8;
 // No text that anyone hands in may hold a pattern up for long.
@@ -13,4 +15,5 @@ if (parsed.Errors.Count > 0)
     Console.Error.WriteLine($"{wrong} See: {(asked == root ? "labelforge" : $"labelforge {asked.Name}")} --help");
     return Exit.WrongInput;
 }
-return parsed.Invoke();
+// What help writes fails as an answer does: a reader that went away, a disk that is full.
+return Exit.Run(() => parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false }));

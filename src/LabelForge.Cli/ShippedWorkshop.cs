@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Print.Output;
 
 namespace LabelForge.Cli;
@@ -12,10 +13,13 @@ internal static class ShippedWorkshop
     public const string Starter = "starter/";
 
     /// <summary>Writes a shipped workshop's files into a folder and returns their names.</summary>
-    public static IReadOnlyList<string> Write(string which, string folder)
+    /// <exception cref="InputException">A file of one of the names is there and says something else: it may be somebody's work. Nothing is written then.</exception>
+    public static IReadOnlyList<string> Write(string which, string folder, bool force = false)
     {
         var assembly = typeof(ShippedWorkshop).Assembly;
         var names = assembly.GetManifestResourceNames().Where(n => n.StartsWith(which, StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToArray();
+        if (!force && names.Select(n => (Name: n, Path: Path.Combine(folder, Inside(which, n)))).FirstOrDefault(f => File.Exists(f.Path) && !Same(f.Path, f.Name)) is { Path: { } other })
+            throw new InputException(new Problem(other, 0, "This file is there already, and what it says would be lost.", "Name another folder, or write over it with --force."));
         foreach (var name in names)
         {
             var path = Path.Combine(folder, Inside(which, name));
@@ -27,6 +31,13 @@ internal static class ShippedWorkshop
             });
         }
         return [.. names.Select(n => Inside(which, n))];
+    }
+
+    // Line ends aside, which version control may change.
+    private static bool Same(string path, string name)
+    {
+        using var shipped = new StreamReader(typeof(ShippedWorkshop).Assembly.GetManifestResourceStream(name)!);
+        return File.ReadAllText(path).ReplaceLineEndings() == shipped.ReadToEnd().ReplaceLineEndings();
     }
 
     private static string Inside(string which, string name) => name[which.Length..].Replace('\\', '/');

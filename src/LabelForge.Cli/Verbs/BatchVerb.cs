@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Files;
 using LabelForge.Print.Bench;
 using LabelForge.Print.Jobs;
 
@@ -10,16 +11,18 @@ internal static class BatchVerb
     public static Command Build()
     {
         var inputs = new PrintInputs();
-        var output = Shared.Out("The PDF to write");
+        var output = new OutputOption("The PDF to write", FileKind.Pdf);
         var verb = new Command("batch", "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot; and the batch's record in the books")
         {
-            output, BatchBenchVerbs.Start(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(), BatchBenchVerbs.Show(),
+            BatchBenchVerbs.Start(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(), BatchBenchVerbs.Show(),
         };
+        output.AddTo(verb);
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
+            var path = output.Path(r);
             var (jobs, lot, on) = inputs.Prepare(r);
-            BatchSheetWriter.WritePdf(r.GetValue(output)!, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)))], PrintInputs.Info(jobs, lot, on));
+            BatchSheetWriter.WritePdf(path, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)))], PrintInputs.Info(jobs, lot, on));
             return Exit.Done;
         }));
         return verb;

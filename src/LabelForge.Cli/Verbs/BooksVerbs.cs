@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Files;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
@@ -46,18 +47,20 @@ internal static class BooksVerbs
     public static Command Books()
     {
         var list = new Argument<string>("LIST") { Description = string.Join(", ", [.. BookLists.All, BookLists.Correction]) + "; or all" };
-        var output = new Option<string?>("--out") { Description = "The CSV to write (default: the screen); for all, a folder" };
+        var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, output });
+        var verb = options.AddTo(new Command("books", "A list of the books as CSV, struck entries marked") { list });
+        output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             var name = r.GetValue(list)!;
             if (name == "all")
-                return All(BookOptions.Book(options.Workshop(r)).Read(), r.GetValue(output));
+                return All(BookOptions.Book(options.Workshop(r)).Read(), output.Written(r), output.Force(r));
             if (name != BookLists.Correction && !BookLists.All.Contains(name))
                 throw new InputException(new Problem(null, 0, $"\"{name}\" is not a list in the books.", $"Write one of: {string.Join(", ", [.. BookLists.All, BookLists.Correction])}."));
+            var path = output.PathOrNone(r);
             var ledger = BookOptions.Book(options.Workshop(r)).Read();
-            if (r.GetValue(output) is { } path)
+            if (path is not null)
                 Save(path, ledger, name);
             else
                 Console.Out.Write(Csv(ledger, name));
@@ -84,13 +87,16 @@ internal static class BooksVerbs
         return verb;
     }
 
-    private static int All(Ledger ledger, string? folder)
+    private static int All(Ledger ledger, string? folder, bool force)
     {
         if (folder is null)
             throw new InputException(new Problem(null, 0, "All lists together need a folder.", "Write --out FOLDER."));
+        var files = ((string[])[.. BookLists.All, BookLists.Correction]).Select(list => (List: list, Path: Path.Combine(folder, $"{list}.csv"))).ToList();
+        foreach (var (_, path) in files)
+            OutputPath.RefuseUnlessFree(path, [FileKind.Csv], force);
         Directory.CreateDirectory(folder);
-        foreach (var list in (string[])[.. BookLists.All, BookLists.Correction])
-            Save(Path.Combine(folder, $"{list}.csv"), ledger, list);
+        foreach (var (list, path) in files)
+            Save(path, ledger, list);
         Console.WriteLine($"{folder}: {BookLists.All.Count + 1} lists.");
         return Exit.Done;
     }

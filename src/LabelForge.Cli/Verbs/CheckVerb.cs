@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
+using LabelForge.Files;
 using LabelForge.Ingredients;
 using LabelForge.Lots;
 using LabelForge.Markets;
@@ -28,21 +29,23 @@ internal static class CheckVerb
         var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)" };
         var soldAs = new Option<string?>("--sold-as") { Description = "soap or cosmetic (default: judged from the words)" };
         soldAs.AcceptOnlyFromAmong("soap", "cosmetic");
-        var output = new Option<string?>("--report") { Description = "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf" };
+        var output = OutputOption.Named("--report", "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf", FileKind.Html, FileKind.Pdf);
         var format = Shared.Format();
         var on = Shared.On();
         var variant = Shared.Variant();
         var verb = new Command("check", "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
         {
-            file, workshop, market, design, lot, product, panel, soldAs, output, format, on, variant,
+            file, workshop, market, design, lot, product, panel, soldAs, format, on, variant,
         };
+        output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
+            var path = output.PathOrNone(r);
             var date = Shared.Date(r.GetValue(on));
             var json = r.GetValue(format) == "json";
             if (!LabelInput.IsLabel(r.GetValue(file)!))
-                return OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, r.GetValue(output), json);
-            var report = Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, r.GetValue(output));
+                return OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
+            var report = Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, path);
             if (json)
                 JsonOut.Write(JsonOut.Of(report));
             else

@@ -10,10 +10,11 @@ internal static class CopyVerbs
     {
         var file = new Argument<string>("FILE") { Description = "The copy to write, best on another disk" };
         var workshop = Shared.Workshop();
-        var verb = new Command("backup", "A checked copy of the books, made while they are in use") { file, workshop };
+        var force = new Option<bool>("--force") { Description = "Write over a file that is no copy of books" };
+        var verb = new Command("backup", "A checked copy of the books, made while they are in use") { file, workshop, force };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var entries = BookCopy.Backup(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
+            var entries = BookCopy.Backup(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!, r.GetValue(force));
             Console.WriteLine($"{r.GetValue(file)}: {entries} entries, read back and found whole. Copy the YAML files too: the books hold only what was made and sold.");
             return Exit.Done;
         }));

@@ -17,15 +17,16 @@ internal static class DemoVerb
     {
         var output = new Option<string>("--out") { Description = "The folder to write to", DefaultValueFactory = _ => "demo-out" };
         var on = Shared.On();
-        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet") { output, on };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)))));
+        var force = new Option<bool>("--force") { Description = "Write over what was changed in the example since" };
+        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet") { output, on, force };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force))));
         return verb;
     }
 
-    private static int Run(string folder, DateOnly on)
+    private static int Run(string folder, DateOnly on, bool force)
     {
         var shop = Path.Combine(folder, "workshop");
-        ShippedWorkshop.Write(ShippedWorkshop.Example, shop);
+        ShippedWorkshop.Write(ShippedWorkshop.Example, shop, force);
         var workshop = Workshop.Open(shop);
         var mustStands = false;
         var batch = 0;

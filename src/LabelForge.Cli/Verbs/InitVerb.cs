@@ -9,16 +9,17 @@ internal static class InitVerb
     public static Command Build()
     {
         var folder = new Argument<string>("FOLDER") { Description = "The folder to make the workshop in", DefaultValueFactory = _ => "." };
-        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes") { folder };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(folder)!)));
+        var force = new Option<bool>("--force") { Description = "Write over files of the same names" };
+        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes") { folder, force };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(folder)!, r.GetValue(force))));
         return verb;
     }
 
-    private static int Run(string folder)
+    private static int Run(string folder, bool force)
     {
         if (File.Exists(Path.Combine(folder, "workshop.yaml")))
             throw new InputException(new Problem(Path.Combine(folder, "workshop.yaml"), 0, "A workshop is here already.", "Name another folder: labelforge init FOLDER"));
-        foreach (var file in ShippedWorkshop.Write(ShippedWorkshop.Starter, folder))
+        foreach (var file in ShippedWorkshop.Write(ShippedWorkshop.Starter, folder, force))
             Console.WriteLine($"  {file}");
         Console.WriteLine($"""
 

@@ -11,14 +11,15 @@ internal static class LabelVerb
     public static Command Build()
     {
         var inputs = new PrintInputs();
-        var output = Shared.Out("The file to write: .pdf, .svg or .png");
+        var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn);
         var dots = new Option<int?>("--dpi") { Description = "Dots to the inch of a PNG, from 72 to 2400 (default: 300)" };
         var proof = new Option<bool>("--proof") { Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare" };
-        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each") { output, dots, proof };
+        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each") { dots, proof };
+        output.AddTo(verb);
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
-            var path = r.GetValue(output)!;
+            var path = output.Path(r);
             var ending = Path.GetExtension(path).ToLowerInvariant();
             if (r.GetValue(dots) is not null && ending != ".png")
                 throw new InputException(new Problem(null, 0, $"A {ending} file has no dots; it is sharp at any size.", "Leave out --dpi, or write a .png."));

@@ -22,16 +22,18 @@ internal static class LotBarcodeVerb
         var link = new Option<string?>("--link") { Description = "qr: your own web address, https://id.example.com" };
         var dpi = new Option<int>("--dpi") { Description = "Your printer's dots to the inch: 300 or 600", DefaultValueFactory = _ => 300 };
         dpi.AcceptOnlyFromAmong("300", "600");
-        var output = Shared.Out("The file to write: .pdf, .svg or .png");
-        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text") { code, kind, gtin, made, useBy, link, dpi, output };
+        var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn);
+        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text") { code, kind, gtin, made, useBy, link, dpi };
+        output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
+            var path = output.Path(r);
             var lot = Shared.Need(LotCode.Parse(r.GetValue(code)!));
             var wanted = new Wanted(lot, r.GetValue(kind)!, r.GetValue(gtin), Day(r.GetValue(made)), Day(r.GetValue(useBy)), r.GetValue(link));
             var (block, text) = Draw(wanted, new BarcodeOptions { Dpi = r.GetValue(dpi) });
             // The lot's own day stands for the time, so that the same call gives the same bytes.
             var info = new DocumentInfo($"{wanted.Kind} of lot {lot}", new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
-            BarcodeFile.Write(r.GetValue(output)!, block, text, r.GetValue(dpi), info);
+            BarcodeFile.Write(path, block, text, r.GetValue(dpi), info);
             return Exit.Done;
         }));
         return verb;

@@ -34,8 +34,6 @@ internal static class Shared
 
     public static Option<string?> Design() => new("--design") { Description = "The label design, with an arrangement and a pair of types if you like: bar-2x4+medallion+soft; or its plain setting in a style, light or dark: bar-2x4+bookish+dark (see: labelforge design)" };
 
-    public static Option<string> Out(string what) => new("--out") { Description = what, Required = true };
-
     public static Option<string> Names() => new("--names")
     {
         Description = "market: as the market names them; dual: for one label sold in us, eu, uk and ca",

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
@@ -20,11 +21,12 @@ internal static class SheetVerb
     private static readonly Option<string?> Serial = new("--serial") { Description = "Number the labels, each with its own barcode: 1..500" };
     private static readonly Option<bool> Remember = new("--remember") { Description = "Start where the last print on this stock ended, and remember where this one ends" };
     private static readonly Option<bool> Marks = new("--cut-marks") { Description = "Draw marks to cut by, for plain paper" };
-    private static readonly Option<string> Output = Shared.Out("The PDF to write");
+    private static readonly OutputOption Output = new("The PDF to write", FileKind.Pdf);
 
     public static Command Build()
     {
-        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { Stock, Count, First, Fill, Serial, Remember, Marks, Output };
+        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { Stock, Count, First, Fill, Serial, Remember, Marks };
+        Output.AddTo(verb);
         Inputs.AddTo(verb);
         PrinterOptions.AddTo(verb);
         verb.SetAction(r => Exit.Run(() => Run(r)));
@@ -33,6 +35,7 @@ internal static class SheetVerb
 
     private static int Run(ParseResult r)
     {
+        var path = Output.Path(r);
         var items = Items(r);
         var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
@@ -55,7 +58,6 @@ internal static class SheetVerb
             Correction = printer.Correction,
             CutMarks = r.GetValue(Marks),
         };
-        var path = r.GetValue(Output)!;
         var (info, progress) = (Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
         if (serials is null)
             SheetWriter.WritePdf(path, order, info, progress);

@@ -13,15 +13,16 @@ internal static class StockVerb
         var format = Shared.Format();
         var workshop = Shared.Workshop();
         var show = new Option<string?>("--show") { Description = "Tell of one stock; with --out, draw it at actual size" };
-        var output = new Option<string?>("--out") { Description = "The drawing to write: .pdf, .svg or .png" };
-        var verb = new Command("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock") { show, output, workshop, format };
+        var output = OutputOption.Optional("The drawing to write: .pdf, .svg or .png", OutputOption.Drawn);
+        var verb = new Command("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock") { show, workshop, format };
+        output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             var shelf = StockShelf.Of(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             var json = r.GetValue(format) == "json";
             if (r.GetValue(show) is { } id)
-                Show(shelf, id, r.GetValue(output), json);
-            else if (r.GetValue(output) is not null)
+                Show(shelf, id, output.PathOrNone(r), json);
+            else if (output.Written(r) is not null)
                 throw new InputException(new Problem(null, 0, "One stock is drawn at a time.", "Name it with --show ID."));
             else if (json)
                 JsonOut.Write(shelf.All.Select(Told));

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Text;
+using LabelForge.Files;
 using LabelForge.Measures;
 using LabelForge.Print.Bench;
 using LabelForge.Print.Output;
@@ -14,14 +15,16 @@ internal static class TraceVerb
     public static Command Build()
     {
         var from = new Argument<string>("FROM") { Description = "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer" };
-        var output = new Option<string?>("--out") { Description = "A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)" };
+        var output = OutputOption.Optional("A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)", FileKind.Csv, FileKind.Svg, FileKind.Pdf);
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("trace", "From a material lot to batches to people, and back") { from, output });
+        var verb = options.AddTo(new Command("trace", "From a material lot to batches to people, and back") { from });
+        output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
+            var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
             var trace = Trace.Of(BookOptions.Book(workshop).Read(), r.GetValue(from)!);
-            if (r.GetValue(output) is { } path)
+            if (path is not null)
                 Save(path, trace, workshop, options.On(r));
             if (options.Json(r))
                 Json(trace);

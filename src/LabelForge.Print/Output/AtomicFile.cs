@@ -23,7 +23,11 @@ public static class AtomicFile
         try
         {
             using (var stream = new FileStream(beside, FileMode.CreateNew, FileAccess.Write, FileShare.Delete))
+            {
                 write(stream);
+                // On the disk before it takes the name: a power cut leaves the older file or the new one, never an empty one.
+                stream.Flush(flushToDisk: true);
+            }
             unfinished.Finish(() => File.Move(beside, full, overwrite: true));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -1,3 +1,4 @@
+using LabelForge.Files;
 using LabelForge.Measures;
 using Microsoft.Data.Sqlite;
 
@@ -8,18 +9,20 @@ namespace LabelForge.Records.Books;
 public static class BookCopy
 {
     /// <summary>Copies the books into a file.</summary>
+    /// <param name="workshopFolder">The workshop whose books they are.</param>
+    /// <param name="target">The file to write; an older copy there is written over.</param>
+    /// <param name="force">Write over a file that is no copy of books; never over a workshop's own.</param>
     /// <returns>How many entries the copy holds.</returns>
     /// <exception cref="InputException">The copy cannot be written, or does not pass its check.</exception>
-    public static long Backup(string workshopFolder, string target)
+    public static long Backup(string workshopFolder, string target, bool force = false)
     {
         if (!RecordBook.Exists(workshopFolder))
             throw new InputException(new Problem(null, 0, $"There are no books in {workshopFolder}.", "Name the workshop's folder with --workshop."));
+        OutputPath.RefuseUnlessFree(target, [FileKind.Books], force);
         var book = RecordBook.Open(workshopFolder);
         var full = Path.GetFullPath(target);
         if (book.Place.File is not { } file)
             return Whole(full, part => { Fill(RecordBook.Open(BookPlace.InFile(part)), book.Read()); Settle(part); return 0; });
-        if (string.Equals(full, Path.GetFullPath(file), StringComparison.Ordinal))
-            throw new InputException(new Problem(target, 0, "The copy would be the books themselves.", "Name another file, best on another disk."));
         return Whole(full, part => book.WithFile(source =>
         {
             using var copy = Open(part, SqliteOpenMode.ReadWriteCreate);
