@@ -92,9 +92,68 @@ public sealed class PdfLabelReadingTests
         var packed = Zeros(400);
         for (var i = 1; i < layers; i++)
             packed = Packed(packed);
-        var before = GC.GetTotalAllocatedBytes();
-        Refused([.. "%PDF-1.4\n1 0 obj\n<< /Type /Catalog /Pages 2 0 R >>\nendobj\n2 0 obj\n<< /Type /Pages /Kids [3 0 R] /Count 1 >>\nendobj\n3 0 obj\n<< /Type /Page /Parent 2 0 R /MediaBox [0 0 200 200] /Contents 4 0 R >>\nendobj\n4 0 obj\n<< /Filter /FlateDecode >>\nstream\n"u8, .. packed, .. "\nendstream\nendobj\ntrailer << /Root 1 0 R >>\n%%EOF"u8]);
-        Assert.True(GC.GetTotalAllocatedBytes() - before < 50_000_000, "A bomb must not be unpacked into memory.");
+        RefusedBomb(packed, layers == 1 ? "/FlateDecode" : "[/FlateDecode /FlateDecode]", "");
+    }
+
+    [Fact]
+    public void A_bomb_behind_five_thousand_times_the_word_stream_is_refused() =>
+        RefusedBomb(Zeros(400), "/FlateDecode", string.Concat(Enumerable.Repeat("% stream\n", 5_001)));
+
+    // 0x58 tells of a smaller window (RFC 1950, 2.2); what is packed unpacks all the same.
+    [Theory]
+    [InlineData(0x58)]
+    [InlineData(0x00)]
+    public void A_bomb_with_another_header_is_refused(byte first)
+    {
+        var packed = Zeros(400);
+        packed[0] = first;
+        RefusedBomb(packed, "/FlateDecode", "");
+    }
+
+    [Theory]
+    [InlineData("/Fl")]
+    [InlineData("[/ASCIIHexDecode /FlateDecode]")]
+    public void A_bomb_under_another_name_or_inside_another_packing_is_refused(string filter) =>
+        RefusedBomb(filter == "/Fl" ? Zeros(400) : Encoding.ASCII.GetBytes(Convert.ToHexString(Zeros(400)) + ">"), filter, "");
+
+    // LZW: one byte, then ever longer codes, each the one before and its first byte (ISO 32000-1, 7.4.4.2).
+    [Fact]
+    public void A_bomb_packed_by_LZW_is_refused()
+    {
+        var codes = new List<(int Code, int Bits)>();
+        for (var again = 0; again < 12; again++)
+        {
+            codes.Add((256, again == 0 ? 9 : 12));
+            codes.Add((0, 9));
+            for (var code = 258; code < 4094; code++)
+                codes.Add((code, (code + 1) switch { >= 2048 => 12, >= 1024 => 11, >= 512 => 10, _ => 9 }));
+        }
+        RefusedBomb(Bits(codes), "/LZWDecode", "");
+    }
+
+    private static byte[] Bits(IEnumerable<(int Code, int Bits)> codes)
+    {
+        var bits = string.Concat(codes.Select(c => Convert.ToString(c.Code, 2).PadLeft(c.Bits, '0')));
+        bits = bits.PadRight((bits.Length + 7) / 8 * 8, '0');
+        return [.. Enumerable.Range(0, bits.Length / 8).Select(i => Convert.ToByte(bits.Substring(i * 8, 8), 2))];
+    }
+
+    private static void RefusedBomb(byte[] packed, string filter, string before)
+    {
+        var allocated = GC.GetTotalAllocatedBytes();
+        var pdf = new List<byte>(Encoding.ASCII.GetBytes("%PDF-1.4\n" + before));
+        var places = new List<int>();
+        foreach (var part in (byte[][])["<< /Type /Catalog /Pages 2 0 R >>"u8.ToArray(), "<< /Type /Pages /Kids [3 0 R] /Count 1 >>"u8.ToArray(),
+            "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 200 200] /Contents 4 0 R >>"u8.ToArray(),
+            [.. Encoding.ASCII.GetBytes($"<< /Length {packed.Length} /Filter {filter} >>\nstream\n"), .. packed, .. "\nendstream"u8]])
+        {
+            places.Add(pdf.Count);
+            pdf.AddRange([.. Encoding.ASCII.GetBytes($"{places.Count} 0 obj\n"), .. part, .. "\nendobj\n"u8]);
+        }
+        pdf.AddRange(Encoding.ASCII.GetBytes($"xref\n0 5\n0000000000 65535 f \n{string.Concat(places.Select(p => $"{p:0000000000} 00000 n \n"))}trailer\n<< /Size 5 /Root 1 0 R >>\nstartxref\n{pdf.Count}\n%%EOF\n"));
+        var refused = Assert.Throws<InputException>(() => PdfLabelReader.Read([.. pdf], "label.pdf"));
+        Assert.Contains("unpacks to more", refused.Message);
+        Assert.True(GC.GetTotalAllocatedBytes() - allocated < 50_000_000, "A bomb must not be unpacked into memory.");
     }
 
     private static byte[] Zeros(int megabytes)

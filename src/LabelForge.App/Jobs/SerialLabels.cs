@@ -29,6 +29,7 @@ public sealed class SerialLabels
     private readonly LabelLayout _layout;
     private readonly ImmutableArray<PlacedLine> _ownLines;
     private readonly int _symbolAt;
+    private readonly bool _turned;
 
     private SerialLabels(LabelJob job, LotCode lot, SerialNumbers numbers)
     {
@@ -37,7 +38,7 @@ public sealed class SerialLabels
         _standIn = new string(widest, numbers.Digits);
         _standInSymbol = Symbol(_standIn);
         _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _standInSymbol).OrRefuse();
-        _symbolAt = SymbolAt(_layout, _standInSymbol);
+        (_symbolAt, _turned) = SymbolAt(_layout, _standInSymbol, turned: false) is var upright and >= 0 ? (upright, false) : (SymbolAt(_layout, _standInSymbol, turned: true), true);
         _ownLines = [.. _layout.Lines.Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal) || (_symbolAt >= 0 && l.Text.Text == _standInSymbol.Caption))];
         if (_symbolAt < 0 && _ownLines.IsEmpty)
             throw new InputException(new Problem(null, 0, $"The design {_layout.Design.Id} shows neither the lot nor its barcode, so that a serial number has no place on it.", "Choose a design that shows the lot."));
@@ -90,25 +91,32 @@ public sealed class SerialLabels
         if (symbol.Width != _standInSymbol.Width || symbol.Height != _standInSymbol.Height)
             throw new InvalidOperationException("Serial numbers of one length make barcodes of different sizes.");
         var first = _layout.Bars[_symbolAt];
-        var (x, y) = (first.X - Points.OfMillimetres(_standInSymbol.Bars[0].XMm), first.Y - Points.OfMillimetres(_standInSymbol.Bars[0].YMm));
-        return [.. symbol.Bars.Select(b => new PlacedBar(x + Of(b.XMm), y + Of(b.YMm), Of(b.WidthMm), Of(b.HeightMm)))];
+        var (dx, dy) = Shift(first, _standInSymbol.Bars[0], _turned);
+        return _turned
+            ? [.. symbol.Bars.Select(b => new PlacedBar(dx - Of(b.XMm) - Of(b.WidthMm), dy - Of(b.YMm) - Of(b.HeightMm), Of(b.WidthMm), Of(b.HeightMm)))]
+            : [.. symbol.Bars.Select(b => new PlacedBar(dx + Of(b.XMm), dy + Of(b.YMm), Of(b.WidthMm), Of(b.HeightMm)))];
 
         // Floating point from here on, as in all drawing: the exact way takes longer than the barcode itself.
         static double Of(decimal millimetres) => (double)millimetres * (72 / 25.4);
     }
 
-    // The bars of a symbol stand one after the other in a layout, all moved by the same way.
-    private static int SymbolAt(LabelLayout layout, InkBlock symbol)
+    // The bars of a symbol stand one after the other in a layout, all moved by the same way; on a panel that is folded over an
+    // edge they are turned upside down first.
+    private static int SymbolAt(LabelLayout layout, InkBlock symbol, bool turned)
     {
         for (var at = 0; at + symbol.Bars.Length <= layout.Bars.Length; at++)
         {
-            var (dx, dy) = (layout.Bars[at].X - Points.OfMillimetres(symbol.Bars[0].XMm), layout.Bars[at].Y - Points.OfMillimetres(symbol.Bars[0].YMm));
-            if (symbol.Bars.Select((b, i) => (Bar: b, Placed: layout.Bars[at + i])).All(p => Near(p.Placed.X, dx + Points.OfMillimetres(p.Bar.XMm))
-                && Near(p.Placed.Y, dy + Points.OfMillimetres(p.Bar.YMm)) && Near(p.Placed.Width, Points.OfMillimetres(p.Bar.WidthMm))))
+            var (dx, dy) = Shift(layout.Bars[at], symbol.Bars[0], turned);
+            if (symbol.Bars.Select((b, i) => (Bar: b, Placed: layout.Bars[at + i])).All(p => Near(p.Placed.Width, Points.OfMillimetres(p.Bar.WidthMm))
+                && Shift(p.Placed, p.Bar, turned) is var moved && Near(moved.X, dx) && Near(moved.Y, dy)))
                 return at;
         }
         return -1;
     }
+
+    private static (double X, double Y) Shift(PlacedBar placed, InkRectangle bar, bool turned) => turned
+        ? (placed.X + placed.Width + Points.OfMillimetres(bar.XMm), placed.Y + placed.Height + Points.OfMillimetres(bar.YMm))
+        : (placed.X - Points.OfMillimetres(bar.XMm), placed.Y - Points.OfMillimetres(bar.YMm));
 
     private static bool Near(double a, double b) => Math.Abs(a - b) < 0.001;
 }

@@ -20,7 +20,7 @@ internal static class BatchBenchVerbs
         var lot = Shared.Lot(required: false);
         var variant = Shared.Variant();
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen") { recipe, pieces, mass, moulds, lot, variant });
+        var verb = options.AddAskingTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen") { recipe, pieces, mass, moulds, lot, variant });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -32,7 +32,9 @@ internal static class BatchBenchVerbs
                 : r.GetValue(mass) is { } text ? BatchSize.ToMass(workshop, read, MassOf(text))
                 : r.GetValue(moulds) is { } filled ? BatchSize.ToMoulds(workshop, read, filled)
                 : BatchSize.ToPieces(workshop, read, read.Pieces);
-            var (book, on) = (BookOptions.Book(workshop), options.On(r));
+            var on = options.On(r);
+            options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
+            var book = BookOptions.Book(workshop);
             var ledger = book.Read();
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on, read).ToString();
             var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
@@ -53,7 +55,7 @@ internal static class BatchBenchVerbs
         var amount = new Argument<string>("AMOUNT") { Description = "What the scale showed: \"452.3 g\"" };
         var from = new Option<string?>("--from") { Description = "The material lot, for example M3 (default: first expired, first out)" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("weigh", "Records an amount weighed into a batch, and says what it changes") { lot, material, amount, from });
+        var verb = options.AddAskingTo(new Command("weigh", "Records an amount weighed into a batch, and says what it changes") { lot, material, amount, from });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -61,7 +63,9 @@ internal static class BatchBenchVerbs
             var what = workshop.Material(r.GetValue(material)!, "the call", 0);
             var grams = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!));
             var code = BookOptions.Lot(r.GetValue(lot)!);
-            var written = Bench.Weigh(book, code, what.Id, grams, r.GetValue(from) is { } m ? BookOptions.MaterialLot(m) : null, options.On(r), options.By(r), options.Note(r));
+            var bottle = r.GetValue(from) is { } m ? BookOptions.MaterialLot(m) : (int?)null;
+            options.Ask(r, Slips.OfWeighing(book.Read(), code, what.Id, grams, bottle, options.On(r), BookOptions.Today));
+            var written = Bench.Weigh(book, code, what.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
             var ledger = book.Read();
             var batch = ledger.BatchOf(code);
             var line = Bench.Compare(ledger, batch).First(l => l.Line.Material == what.Id);
@@ -78,8 +82,8 @@ internal static class BatchBenchVerbs
                 Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {ledger.Bottle(id)}" : "")} into lot {code}"));
             if (line.Off)
                 Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Bench.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
-            foreach (var bottle in expired)
-                Console.WriteLine($"FLAG: {bottle} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
+            foreach (var past in expired)
+                Console.WriteLine($"FLAG: {past} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
             foreach (var change in changes)
                 Console.WriteLine($"LABEL: {change}");
             TellBroken(broken);
@@ -95,13 +99,14 @@ internal static class BatchBenchVerbs
         var rejected = new Option<int>("--rejected") { Description = "Of these, not to be sold" };
         var yield = new Option<string?>("--yield") { Description = "What all pieces weigh together" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("close", "Finishes a batch: what came out, and what was lost") { lot, made, rejected, yield });
+        var verb = options.AddAskingTo(new Command("close", "Finishes a batch: what came out, and what was lost") { lot, made, rejected, yield });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
             var code = BookOptions.Lot(r.GetValue(lot)!);
             decimal? grams = r.GetValue(yield) is { } y ? MassOf(y).Grams : null;
+            options.Ask(r, Slips.OfClosing(book.Read(), code, r.GetValue(made), options.On(r), BookOptions.Today));
             var closing = Bench.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
             var ledger = book.Read();
             var weighed = ledger.WeighedInto(ledger.BatchOf(code)).Sum(w => w.Grams);

@@ -14,6 +14,7 @@ internal sealed class BookOptions
     private readonly Option<string?> _by = new("--by") { Description = "Who did it (default: the user of this machine)" };
     private readonly Option<string?> _note = new("--note") { Description = "A note, or where a paper or photo lies" };
     private readonly Option<string> _format = Shared.Format();
+    private readonly Option<bool> _sure = new("--sure") { Description = "What looks like a slip is meant so" };
 
     public Command AddTo(Command verb)
     {
@@ -22,7 +23,33 @@ internal sealed class BookOptions
         return verb;
     }
 
-    public Workshop Workshop(ParseResult r) => Recipes.Workshop.Open(r.GetValue(_workshop) ?? Directory.GetCurrentDirectory());
+    /// <summary>Adds the options of a verb that asks where an entry looks like a slip.</summary>
+    public Command AddAskingTo(Command verb)
+    {
+        verb.Options.Add(_sure);
+        return AddTo(verb);
+    }
+
+    /// <summary>Asks what looks like a slip, before anything is written: of the person at the screen, else by a refusal that says how to answer.</summary>
+    /// <exception cref="InputException">It is not meant so, or nobody is there to say.</exception>
+    public void Ask(ParseResult r, IReadOnlyList<string> questions)
+    {
+        if (questions.Count == 0 || r.GetValue(_sure))
+            return;
+        if (!Console.IsInputRedirected && !Console.IsErrorRedirected)
+        {
+            Console.Error.Write($"{string.Join(' ', questions)} Write it so? (y/N) ");
+            if (Console.ReadLine()?.Trim() is "y" or "Y" or "yes")
+                return;
+            throw new InputException(new Problem(null, 0, "Nothing was written.", "Write it again with the right figure."));
+        }
+        throw new InputException(new Problem(null, 0, string.Join(' ', questions), "Nothing was written. If it is meant so, add --sure."));
+    }
+
+    /// <summary>The day it is written down.</summary>
+    public static DateOnly Today => Shared.Date(null);
+
+    public Workshop Workshop(ParseResult r) => Shared.OpenFolder(r.GetValue(_workshop) ?? Directory.GetCurrentDirectory());
 
     public DateOnly On(ParseResult r) => Shared.Date(r.GetValue(_on));
 

@@ -35,15 +35,28 @@ internal static class CopyVerbs
         return verb;
     }
 
+    public static Command AgreeServer()
+    {
+        var workshop = Shared.Workshop();
+        var verb = new Command("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books") { workshop };
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            Console.WriteLine($"Agreed: the books may be kept in {KnownServers.Agree(r.GetValue(workshop) ?? Directory.GetCurrentDirectory())}.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
     public static Command ReceiveList()
     {
         var file = new Argument<string>("CSV") { Description = "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("receive-list", "Writes a CSV of materials that came in into the books, one line after the other") { file });
+        var verb = options.AddAskingTo(new Command("receive-list", "Writes a CSV of materials that came in into the books, one line after the other") { file });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var list = ReceiptList.ReadFile(r.GetValue(file)!, workshop, options.On(r), options.By(r));
+            options.Ask(r, [.. list.SelectMany(receipt => Slips.OfReceipt(receipt, workshop.Material(receipt.Material, "the list", 0), BookOptions.Today))]);
             var book = BookOptions.Book(workshop);
             foreach (var receipt in list)
             {

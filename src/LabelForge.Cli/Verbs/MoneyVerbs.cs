@@ -57,11 +57,14 @@ internal static class MoneyVerbs
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
             var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
             var problem = BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), ledger, cents, most, options.On(r));
+            // Before any reckoning: a material that nobody sells makes the dearest plan no cheaper.
+            if (problem.NotToBeHad.Count > 0)
+                throw new InputException(new Problem(null, 0, $"There is not enough of {Listed(problem.NotToBeHad)} in stock, and no pack to buy.", $"Write packs in {Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])}: packs: [ {{ size: 5 lb, price: 31.50 }} ]"));
             var plan = BuySolver.Solve(problem);
             if (plan is null)
             {
                 var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
-                throw new InputException(new Problem(null, 0, "These pieces cannot be made so.", without is null ? NotToBeHad(problem) : FormattableString.Invariant($"The cheapest packs cost {without.Cents / 100m:0.00}: raise the budget, or want fewer.")));
+                throw new InputException(new Problem(null, 0, "These pieces cannot be made so.", without is null ? "So many packs are more than any shop sells: want fewer." : FormattableString.Invariant($"The cheapest packs cost {without.Cents / 100m:0.00}: raise the budget, or want fewer.")));
             }
             Tell(plan, workshop, options.Json(r));
             return Exit.Done;
@@ -69,11 +72,7 @@ internal static class MoneyVerbs
         return verb;
     }
 
-    private static string NotToBeHad(Records.Money.BuyProblem problem)
-    {
-        var none = problem.NotToBeHad;
-        return none.Count == 0 ? "So many packs are more than any shop sells: want fewer." : $"Not enough in stock and no pack to buy: {string.Join(", ", none)}. Write packs: in their files, as packs: [ {{ size: 5 lb, price: 31.50 }} ]";
-    }
+    private static string Listed(IReadOnlyList<string> names) => names is [_, _, ..] ? $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}" : string.Join(", ", names);
 
     private static void Tell(BuyPlan plan, Workshop workshop, bool json)
     {

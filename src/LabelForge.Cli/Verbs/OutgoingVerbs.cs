@@ -16,13 +16,14 @@ internal static class OutgoingVerbs
         var paid = new Option<string?>("--paid") { Description = "What was paid for all of them" };
         var gift = new Option<bool>("--gift") { Description = "They were given away" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("sell", "Writes pieces sold or given into the books") { lot, pieces, to, paid, gift });
+        var verb = options.AddAskingTo(new Command("sell", "Writes pieces sold or given into the books") { lot, pieces, to, paid, gift });
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(gift) == (r.GetValue(paid) is not null))
                 throw new InputException(new Problem(null, 0, "Was it sold or given?", "Write --paid with what was paid for all of them, or --gift."));
             var book = BookOptions.Book(options.Workshop(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
+            options.Ask(r, Slips.OfPiecesOut(book.Read(), code, options.On(r), BookOptions.Today));
             var sale = Shop.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!, r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
             var ledger = book.Read();
             var left = ledger.PiecesLeft(ledger.BatchOf(code));

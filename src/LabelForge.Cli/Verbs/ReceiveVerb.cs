@@ -16,12 +16,12 @@ internal static class ReceiveVerb
         var best = new Option<string?>("--best-before") { Description = "YYYY-MM-DD" };
         var certificate = new Option<string?>("--certificate") { Description = "Where its certificate lies" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("receive", "Writes a material that came in into the books") { material, amount, price, supplier, lot, best, certificate });
+        var verb = options.AddAskingTo(new Command("receive", "Writes a material that came in into the books") { material, amount, price, supplier, lot, best, certificate });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var what = workshop.Material(r.GetValue(material)!, "the call", 0);
-            var receipt = Shop.Receive(BookOptions.Book(workshop), new Receipt
+            var written = new Receipt
             {
                 On = options.On(r),
                 By = options.By(r),
@@ -33,7 +33,9 @@ internal static class ReceiveVerb
                 SupplierLot = r.GetValue(lot),
                 BestBefore = r.GetValue(best) is { } day ? Shared.Date(day) : null,
                 Certificate = r.GetValue(certificate),
-            });
+            };
+            options.Ask(r, Slips.OfReceipt(written, what, BookOptions.Today));
+            var receipt = Shop.Receive(BookOptions.Book(workshop), written);
             if (options.Json(r))
                 JsonOut.Write(new { materialLot = $"M{receipt.Id}", material = receipt.Material, amount = receipt.Amount, price = receipt.Price });
             else

@@ -9,6 +9,6 @@ internal static class RecordVerbs
     [
         WeighVerb.Build(), DryVerb.Build(), ReceiveVerb.Build(), OutgoingVerbs.Sell(), OutgoingVerbs.Complaint(), OutgoingVerbs.Dispose(),
         OutgoingVerbs.Correct(), BooksVerbs.StockInHand(), BooksVerbs.Books(), TraceVerb.Build(), MoneyVerbs.Cost(), MoneyVerbs.Buy(),
-        CopyVerbs.ReceiveList(), BooksVerbs.Import(), CopyVerbs.Backup(), CopyVerbs.Restore(),
+        CopyVerbs.ReceiveList(), BooksVerbs.Import(), CopyVerbs.Backup(), CopyVerbs.Restore(), CopyVerbs.AgreeServer(),
     ];
 }

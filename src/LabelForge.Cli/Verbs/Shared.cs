@@ -52,13 +52,22 @@ internal static class Shared
     /// <param name="variant">The variant, where the call names it apart.</param>
     public static ImmutableArray<Product> Products(string named, string? folder, string? variant = null)
     {
-        var workshop = Recipes.Workshop.Open(folder ?? (ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory()));
+        var workshop = OpenFolder(folder ?? (ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory()));
         return workshop.ProductsOf(variant is null ? named : $"{named}/{variant.Trim()}");
     }
 
     /// <summary>The products with the day they came on the market that the command gives, where it gives one.</summary>
     public static ImmutableArray<Product> OnMarket(ImmutableArray<Product> products, string? since) =>
         since is null ? products : [.. products.Select(p => Product.Planned(p.Workshop, p.Recipe with { OnMarketSince = Date(since) }))];
+
+    /// <summary>Opens a workshop. Where files of materials cannot be read, that is said; what needs none of them goes on.</summary>
+    public static Workshop OpenFolder(string folder)
+    {
+        var workshop = Recipes.Workshop.Open(folder);
+        foreach (var problem in workshop.Unreadable.Values)
+            Console.Error.WriteLine($"Left out, as it cannot be read: {problem}");
+        return workshop;
+    }
 
     /// <summary>The date to judge by.</summary>
     public static DateOnly Date(string? written)

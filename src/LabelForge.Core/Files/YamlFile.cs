@@ -6,7 +6,9 @@ namespace LabelForge.Recipes.Files;
 /// <summary>Reads a workshop file into nodes that know their lines.</summary>
 public static class YamlFile
 {
-    private const long LargestFile = 1_000_000;
+    /// <summary>The largest file that is read, in bytes: for every reader of YAML, the page's own too.</summary>
+    public const long LargestFile = 1_000_000;
+
     private const string HowToWrite = "Check the indentation and put text that holds \": \" or \"#\" in quotation marks.";
 
     /// <summary>Reads a file.</summary>
@@ -17,15 +19,22 @@ public static class YamlFile
     {
         try
         {
-            if (new FileInfo(path).Length > LargestFile)
-                throw new InputException(new Problem(shownAs, 0, "The file is larger than a megabyte.", "A workshop file is a page of text; split or shorten it."));
-            return ReadText(File.ReadAllText(path), shownAs);
+            return ReadText(TextOf(path, shownAs), shownAs);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             throw new InputException(new Problem(shownAs, 0, "The file cannot be read.", $"Check that it is there and that you may open it ({e.Message})"));
         }
     }
+
+    /// <summary>A file's text as it stands.</summary>
+    /// <exception cref="InputException">It is larger than any file of a workshop.</exception>
+    public static string TextOf(string path, string shownAs) => new FileInfo(path).Length > LargestFile
+        ? throw TooLarge(shownAs)
+        : File.ReadAllText(path);
+
+    internal static InputException TooLarge(string shownAs) =>
+        new(new Problem(shownAs, 0, "The file is larger than a megabyte.", "A workshop file is a page of text; split or shorten it."));
 
     /// <summary>Reads a file's text.</summary>
     public static MapNode ReadText(string text, string shownAs) =>

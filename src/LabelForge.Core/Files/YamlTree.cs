@@ -32,6 +32,8 @@ internal sealed class YamlTree
     /// <exception cref="YamlException">The scanner cannot tell its characters apart.</exception>
     public static Node Read(string text, string file)
     {
+        if (text.Length > YamlFile.LargestFile)
+            throw YamlFile.TooLarge(file);
         var tree = new YamlTree(text, file);
         tree.Next<StreamStart>();
         var began = false;

@@ -9,8 +9,10 @@ internal static class GuardedPdf
     /// <summary>The largest file that is taken.</summary>
     public const long MostBytes = 20_000_000;
 
-    // A page of Letter in colour at 600 dots to the inch takes 100 MB.
-    private const long MostUnpackedBytes = 200_000_000;
+    // Drawing and fonts alone are unpacked, no pictures. A face with all of Chinese takes 20 MB; of a drawing, each byte
+    // becomes some thirty in memory.
+    private const long MostOfOneStream = 24_000_000;
+    private const long MostUnpackedBytes = 64_000_000;
     private const int StackBytes = 64 * 1024 * 1024;
 
     // A busy machine takes long over a sound file too; bombs are told by their size before.
@@ -27,8 +29,7 @@ internal static class GuardedPdf
     {
         if (!HasHeader(pdf))
             throw Refused(where, "This is not a PDF.", $"Export the {what} as PDF, or give its words as .txt.");
-        if (UnpackedSize.Exceeds(pdf, MostUnpackedBytes))
-            throw Refused(where, $"This PDF unpacks to more than any {what} holds.", $"Export the {what} anew, by itself, or give its words as .txt.");
+        var budget = new UnpackBudget(MostOfOneStream, MostUnpackedBytes);
         T? answer = default;
         Exception? failed = null;
         // A hostile file may nest deeply or never end: it gets a stack and a time of its own.
@@ -36,7 +37,7 @@ internal static class GuardedPdf
         {
             try
             {
-                using var document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true });
+                using var document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true, FilterProvider = BoundedFilters.Of(budget) });
                 if (document.NumberOfPages > mostPages)
                     throw Refused(where, $"This PDF has {document.NumberOfPages} pages; a {what} has {mostPages} at most.", $"Give the {what} alone.");
                 answer = read(document);
@@ -48,7 +49,13 @@ internal static class GuardedPdf
         }, StackBytes)
         { IsBackground = true };
         reader.Start();
-        if (!reader.Join(Limit))
+        var ended = reader.Join(Limit);
+        // A reader that is still at work is not waited for, and ends at the next thing that it would unpack.
+        budget.Stop();
+        // A lenient reader goes on without what it was not given, and would answer with a part of the words.
+        if (budget.IsExceeded)
+            throw Refused(where, $"This PDF unpacks to more than any {what} holds.", $"Export the {what} anew, by itself, or give its words as .txt.");
+        if (!ended)
             throw Refused(where, "This PDF cannot be read in reasonable time.", $"Export the {what} anew, by itself, with its text as text.");
         return failed switch
         {

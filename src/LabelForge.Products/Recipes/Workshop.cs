@@ -7,11 +7,12 @@ namespace LabelForge.Recipes;
 /// <summary>A maker's folder: the business, what is bought, what is made. Reading it changes nothing.</summary>
 public sealed class Workshop
 {
-    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials)
+    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials, ImmutableSortedDictionary<string, Problem> unreadable)
     {
         Folder = folder;
         Business = business;
         Materials = materials;
+        Unreadable = unreadable;
     }
 
     /// <summary>The folder.</summary>
@@ -20,14 +21,17 @@ public sealed class Workshop
     /// <summary>The business.</summary>
     public Business Business { get; }
 
-    /// <summary>The materials by id.</summary>
+    /// <summary>The materials by id, as far as their files can be read.</summary>
     public ImmutableDictionary<string, Material> Materials { get; }
+
+    /// <summary>The materials whose files cannot be read, and why. What does not use them goes on; what does is refused with this.</summary>
+    public ImmutableSortedDictionary<string, Problem> Unreadable { get; }
 
     /// <summary>The ids of the recipes there are, in order.</summary>
     public ImmutableArray<string> RecipeIds => IdsIn("recipes");
 
-    /// <summary>Reads workshop.yaml and every material.</summary>
-    /// <exception cref="InputException">Something is missing or wrong.</exception>
+    /// <summary>Reads workshop.yaml and every material; a material's file that cannot be read is put down in <see cref="Unreadable"/>.</summary>
+    /// <exception cref="InputException">workshop.yaml is missing or wrong.</exception>
     public static Workshop Open(string folder)
     {
         var file = Path.Combine(folder, "workshop.yaml");
@@ -36,13 +40,23 @@ public sealed class Workshop
                 "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER"));
         var business = Business.Read(YamlFile.Read(file, "workshop.yaml"));
         var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
+        var unreadable = ImmutableSortedDictionary.CreateBuilder<string, Problem>(StringComparer.Ordinal);
         foreach (var id in FilesIn(folder, "materials"))
-            materials.Add(id, MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml")));
-        return new Workshop(folder, business, materials.ToImmutable());
+        {
+            try
+            {
+                materials.Add(id, MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml")));
+            }
+            catch (InputException e)
+            {
+                unreadable.Add(id, e.Problem);
+            }
+        }
+        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable());
     }
 
     /// <summary>The same workshop with other files for some materials, as they stood on another day.</summary>
-    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))));
+    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable);
 
     /// <summary>Reads a recipe, by id or by the path of its file.</summary>
     /// <exception cref="InputException">There is no such recipe, or something in it is wrong.</exception>
@@ -67,6 +81,8 @@ public sealed class Workshop
     {
         if (Materials.TryGetValue(id, out var material))
             return material;
+        if (Unreadable.TryGetValue(id, out var broken))
+            throw new InputException(broken);
         var nearest = Spelling.Nearest(id, Materials.Keys);
         throw new InputException(new Problem(file, line, $"There is no material \"{id}\".",
             nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml."));

@@ -42,6 +42,7 @@ public static class BookCopy
             throw new InputException(new Problem(source, 0, "There is no such file.", "Name a copy made by labelforge backup."));
         Check(source);
         var place = BookPlace.Of(workshopFolder);
+        KnownServers.RefuseUnknown(place);
         if (place.File is not { } target)
             return (Fill(RecordBook.Open(place), RecordBook.Open(BookPlace.InFile(source)).Read()), null);
         var fresh = target + ".restoring";

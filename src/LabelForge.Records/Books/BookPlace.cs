@@ -25,6 +25,13 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
     /// <summary>A file.</summary>
     public static BookPlace InFile(string path) => new(path, path, null);
 
+    /// <summary>Whether it is a server on another machine: everything that is written and the maker's credentials go there.</summary>
+    public bool IsElsewhere => Server is not null && new NpgsqlConnectionStringBuilder(Server).Host!.Split(',').Any(h => !IsHere(h));
+
+    private static bool IsHere(string host) =>
+        host.StartsWith('/') || host.Split(':')[0] is "localhost" || (System.Net.IPAddress.TryParse(host, out var address) && System.Net.IPAddress.IsLoopback(address))
+        || (System.Net.IPAddress.TryParse(host.Split(':')[0], out var first) && System.Net.IPAddress.IsLoopback(first));
+
     /// <summary>A server, by its connection string.</summary>
     /// <exception cref="InputException">It is none.</exception>
     public static BookPlace OnServer(string connection, int line = 0)
@@ -34,6 +41,9 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
             var read = new NpgsqlConnectionStringBuilder(connection);
             if (string.IsNullOrWhiteSpace(read.Host) || string.IsNullOrWhiteSpace(read.Database))
                 throw new InputException(new Problem("workshop.yaml", line, "\"records\" does not say which server and database keep the books.", "Write " + Example));
+            if (!string.IsNullOrEmpty(read.Password))
+                throw new InputException(new Problem("workshop.yaml", line, "\"records\" holds a password, which everyone reads who gets the file or a copy of it.",
+                    "Take it out, and keep it in .pgpass of your home folder or in the file that PGPASSFILE or PGSERVICEFILE names. Where the file went to others, change the password."));
             read.ApplicationName = "labelforge";
             // Errors may name the values that they are about only here, where the books belong to the one who reads them.
             read.IncludeErrorDetail = false;

@@ -6,7 +6,9 @@ namespace LabelForge.Records.Books;
 /// <summary>Reads lists back that <c>labelforge books</c> wrote, or that a maker typed in their columns.</summary>
 /// <remarks>
 /// A row with a number is that very entry: where the books have it, it must say the same; where they have not, it is added
-/// under its number. A row without a number is a new entry. All files are one moment: all of it stands, or nothing.
+/// under its number. A row without a number is a new entry, unless the books hold one already that says all of the same:
+/// a list read twice adds nothing the second time, and one that says a thing twice adds it twice. All files are one moment:
+/// all of it stands, or nothing.
 /// </remarks>
 public static class ListImport
 {
@@ -44,6 +46,7 @@ public static class ListImport
             // What others hang on comes first.
             foreach (var (list, rows) in lists.OrderBy(l => Array.FindIndex(Shapes, s => s.List == l.List)))
             {
+                var told = All(before, list).ToList();
                 foreach (var row in rows)
                 {
                     var entry = Entry(list, row, ledger, on, by);
@@ -52,6 +55,13 @@ public static class ListImport
                         if (!SaysTheSame(had, entry))
                             throw row.Refuse($"The books have another {list} {entry.Id}.", $"Take the number out if this is a new entry; if the books are wrong: labelforge correct {list} {entry.Id} --set ... --reason ...");
                         known++;
+                        told.Remove(had);
+                        continue;
+                    }
+                    if (entry.Id == 0 && told.FirstOrDefault(t => SaysTheSame(t, entry, NotTold(row))) is { } same)
+                    {
+                        known++;
+                        told.Remove(same);
                         continue;
                     }
                     Checked(entry, row);
@@ -100,15 +110,20 @@ public static class ListImport
     }
 
     // A list keeps no spaces around a text and no carriage returns in it.
-    private static bool SaysTheSame(BookEntry one, BookEntry other) => one.GetType().GetProperties().All(p => (p.GetValue(one), p.GetValue(other)) switch
+    private static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) => one.GetType() == other.GetType() && one.GetType().GetProperties().Where(p => !besides.Contains(p.Name)).All(p => (p.GetValue(one), p.GetValue(other)) switch
     {
         (string a, string b) => a.Trim().ReplaceLineEndings("\n") == b.Trim().ReplaceLineEndings("\n"),
         (string a, null) => a.Trim().Length == 0,
         var (a, b) => Equals(a, b),
     });
 
-    private static BookEntry? Had(Ledger ledger, string list, int id) =>
-        (list == BookLists.Correction ? ledger.Corrections : Correcting.All(ledger, list)).FirstOrDefault(e => e.Id == id);
+    // A row without a day or a person gets those of the day it is read, which say nothing about whether it was read before.
+    private static string[] NotTold(ListRow row) =>
+        [nameof(BookEntry.Id), .. row.Text("on") is null ? [nameof(BookEntry.On)] : (string[])[], .. row.Text("by") is null ? [nameof(BookEntry.By)] : (string[])[]];
+
+    private static IEnumerable<BookEntry> All(Ledger ledger, string list) => list == BookLists.Correction ? ledger.Corrections : Correcting.All(ledger, list);
+
+    private static BookEntry? Had(Ledger ledger, string list, int id) => All(ledger, list).FirstOrDefault(e => e.Id == id);
 
     private static void Checked(BookEntry entry, ListRow row)
     {

@@ -34,7 +34,12 @@ public sealed class RecordBook
 
     /// <summary>Opens a workshop's books; makes them where there are none, and brings an older version's up to date.</summary>
     /// <exception cref="InputException">They are damaged, from a newer version, or cannot be reached or written.</exception>
-    public static RecordBook Open(string workshopFolder) => Open(BookPlace.Of(workshopFolder));
+    public static RecordBook Open(string workshopFolder)
+    {
+        var place = BookPlace.Of(workshopFolder);
+        KnownServers.RefuseUnknown(place);
+        return Open(place);
+    }
 
     /// <summary>Opens the books of a place.</summary>
     /// <param name="place">The place.</param>

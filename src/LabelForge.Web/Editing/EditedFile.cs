@@ -1,6 +1,7 @@
 using System.Text;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Editing;
 
@@ -33,7 +34,7 @@ public sealed class EditedFile
         (_path, _draft, _judge, _saved, _trouble) = (path, draft, judge, saved, trouble);
         _save = new Debounce(pause, Save);
         _again = new Debounce(UntilTriedAgain, Save);
-        OnDisk = File.Exists(path) ? File.ReadAllText(path) : "";
+        OnDisk = File.Exists(path) ? YamlFile.TextOf(path, Path.GetFileName(path)) : "";
         Text = File.Exists(draft) ? File.ReadAllText(draft) : OnDisk;
         Problem = judge(Text);
         if (Problem is null && Text != OnDisk)

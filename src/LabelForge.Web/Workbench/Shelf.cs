@@ -33,7 +33,9 @@ public sealed class Shelf
         (Workshop?, Problem?) fresh;
         try
         {
-            fresh = (Workshop.Open(_desk.Folder), null);
+            // The page stands on the whole workshop: one file that cannot be read is named at its head, with the way to it.
+            var opened = Workshop.Open(_desk.Folder);
+            fresh = opened.Unreadable.IsEmpty ? (opened, null) : (null, opened.Unreadable.Values.First());
         }
         catch (InputException e)
         {

@@ -25,6 +25,21 @@ public sealed class YamlEditTests
     private static readonly string[] Order = ["name", "identity", "product", "claims", "materials", "superfat", "pieces", "net", "directions"];
 
     [Theory]
+    [InlineData("[", 60_000)]
+    [InlineData("[", 8_000)]
+    [InlineData("[", 25)]
+    [InlineData("{ a: ", 8_000)]
+    [InlineData("- ", 8_000)]
+    [InlineData("? ", 8_000)]
+    [InlineData("a: 1\n", 300_000)]
+    public void A_text_deeper_or_larger_than_any_file_of_a_workshop_is_read_as_none_and_the_program_lives(string piece, int times)
+    {
+        var text = "name: Fen Meadow\nmaterials: " + string.Concat(Enumerable.Repeat(piece, times));
+        Assert.Null(YamlEdit.Get(text, "name"));
+        Assert.Empty(YamlEdit.Keys(text));
+    }
+
+    [Theory]
     [InlineData("name", "Mill Race", "name: Fen Meadow     # after", "name: Mill Race     # after")]
     [InlineData("net", "4 oz", "net: \"113 g\"", "net: 4 oz")]
     [InlineData("net", "1: 2 # 3", "net: \"113 g\"", "net: \"1: 2 # 3\"")]
