@@ -2,6 +2,7 @@ using System.Globalization;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 
@@ -31,6 +32,13 @@ internal static class RecipeBasics
     {
         if (facts.Content.Lot is null)
             yield return rules["lot.missing"].Find("label");
+    }
+
+    /// <summary>Whether it is known what package the label is for.</summary>
+    public static IEnumerable<Finding> Package(RecipeFacts facts)
+    {
+        if (!facts.IsPackageKnown)
+            yield return EveryMarket.Rules["package.missing"].Find(facts.Batch.Recipe.File, UsualPackage.For(facts.Kind));
     }
 
     /// <summary>Letters that would be drawn lower than they must be.</summary>

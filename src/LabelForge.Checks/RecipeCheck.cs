@@ -15,7 +15,7 @@ public static class RecipeCheck
             var m when m == RuleBook.MarketCa => CaRecipeCheck.Find(facts),
             _ => EuRecipeCheck.Find(facts, market),
         };
-        return new CheckReport(MarketText.Of(market), [.. findings.OrderBy(f => f.Severity)], Found(facts));
+        return new CheckReport(MarketText.Of(market), [.. findings.Concat(RecipeBasics.Package(facts)).OrderBy(f => f.Severity)], Found(facts));
     }
 
     /// <summary>What would stand on the label.</summary>

@@ -21,6 +21,9 @@ public sealed record RecipeFacts(
 
     /// <summary>The day to judge by.</summary>
     public DateOnly On { get; init; } = DateOnly.FromDateTime(DateTime.Now);
+
+    /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
+    public bool IsPackageKnown { get; init; } = true;
 }
 
 /// <summary>What would stand on the label, as the check's report shows it.</summary>

@@ -43,6 +43,9 @@ public sealed record LabelJob
     /// <summary>The labels that go on the same package, by their designs.</summary>
     public required ImmutableDictionary<string, Fit> Companions { get; init; }
 
+    /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
+    public required bool IsPackageKnown { get; init; }
+
     /// <summary>Goes the whole way for a product.</summary>
     /// <param name="product">The product.</param>
     /// <param name="market">The market.</param>
@@ -70,6 +73,7 @@ public sealed record LabelJob
             Declaration = declaration,
             Content = content,
             On = on,
+            IsPackageKnown = (recipe.Package ?? drawn.Package) is not null,
             Fit = Alternatives.Name(LabelFitter.Fit(drawn, content, symbol, ExtrasOf.Design(drawn, workshop, batch, lot)), drawn, recipe, content, symbol),
             Companions = drawn.With.ToImmutableDictionary(id => id, id =>
             {
@@ -96,7 +100,7 @@ public sealed record LabelJob
     public ImmutableArray<string> LeftOut => Fit is Fit.Fits fits ? fits.Layout.LeftOut : [];
 
     /// <summary>What a check of this label reads.</summary>
-    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On };
+    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On, IsPackageKnown = IsPackageKnown };
 
     private ImmutableArray<PrintedHeight> Heights => Fit is Fit.Fits fits
         ? [.. fits.Layout.Texts

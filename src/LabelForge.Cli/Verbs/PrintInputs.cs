@@ -61,6 +61,8 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var jobs = Product.Each(LotBinding.Bind(products, lot, market, on), p => LabelJob.Prepare(p, market, r.GetValue(_design), lot, on, names));
         foreach (var missing in jobs.SelectMany(j => j.LeftOut.Select(m => jobs.Length > 1 ? $"{j.Product.Name}: {m}" : m)))
             Console.Error.WriteLine($"Note: {missing}");
+        foreach (var job in jobs.Where(j => !j.IsPackageKnown).DistinctBy(j => j.Product.Recipe.File))
+            Console.Error.WriteLine($"Note: {job.Product.Recipe.File} does not say what its package is, so the label's front was taken for the whole front; a larger one may want larger letters. Measure it and write: package: {UsualPackage.For(job.Kind)}");
         return (jobs, lot, on);
     }
 

@@ -21,7 +21,12 @@ public sealed class RecordBook
 
     private RecordBook(BookPlace place, int patience) => (Place, _store) = (place, BookStore.Of(place, patience));
 
-    private RecordBook(RecordBook book, string once) => (Place, _store, _once) = (book.Place, book._store, once);
+    private RecordBook(RecordBook book, string once) => (Place, _store, IsReadOnly, _once) = (book.Place, book._store, book.IsReadOnly, once);
+
+    private RecordBook(BookPlace place, BookStore copy) => (Place, _store, IsReadOnly) = (place, copy, true);
+
+    /// <summary>Whether the books lie where they may only be read.</summary>
+    public bool IsReadOnly { get; }
 
     /// <summary>Where they are kept.</summary>
     public BookPlace Place { get; }
@@ -49,10 +54,14 @@ public sealed class RecordBook
         var book = new RecordBook(place, patience);
         return book.Guarded(() =>
         {
-            using var context = book._store.Open();
-            book._store.Ready(context);
-            book._store.BringUpToDate(context, book.Path);
-            return book;
+            try
+            {
+                return book.Made();
+            }
+            catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN && place.File is { } file && File.Exists(file))
+            {
+                return new RecordBook(place, BookStore.Of(BookPlace.InFile(Copied(file, e)), patience)).Made();
+            }
         });
     }
 
@@ -61,6 +70,27 @@ public sealed class RecordBook
     public RecordBook Once(string key) => key.Length is > 0 and <= OnceKey.MostCharacters
         ? new RecordBook(this, key)
         : throw new ArgumentOutOfRangeException(nameof(key), key.Length, "The key of a form is empty or too long.");
+
+    // Ready for use; a new or an older version's file is brought up to date.
+    private RecordBook Made()
+    {
+        using var context = _store.Open();
+        _store.Ready(context);
+        _store.BringUpToDate(context, Path);
+        return this;
+    }
+
+    private static string Copied(string file, SqliteException why)
+    {
+        try
+        {
+            return ReadOnlyCopy.Of(file);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw why;
+        }
+    }
 
     /// <summary>Reads the books as they stand: one moment, corrections applied.</summary>
     public Ledger Read() => Guarded(() =>
@@ -79,6 +109,8 @@ public sealed class RecordBook
 
     private T Write<T>(Func<Ledger, RecordsContext, T> write, bool numbersGiven) => Guarded(() =>
     {
+        if (IsReadOnly)
+            throw new SqliteException("read-only", SQLitePCL.raw.SQLITE_READONLY);
         using var context = _store.Open();
         using var moment = _store.BeginWriting(context);
         if (_once is { } key)

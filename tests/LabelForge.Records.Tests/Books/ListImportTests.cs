@@ -28,6 +28,20 @@ public class ListImportTests : IDisposable
         Assert.Equal(5, ledger.PiecesLeft(ledger.BatchOf("26R02-01X")));
     }
 
+    // No numbers in it, so that nothing but what it says tells the second reading from the first.
+    [Fact]
+    public void A_list_read_twice_adds_nothing_and_a_line_that_stands_twice_in_it_is_two_entries()
+    {
+        const string Day = "lot,pieces,to,paid\n26R02-01X,1,Fairport market,7\n26R02-01X,1,Fairport market,7\n26R02-01X,2,Ann,14\n";
+        Assert.Equal((3, 0), Read(Day));
+        Assert.Equal((0, 3), Read(Day));
+        // On another day, by another person: a line that names neither is still the same line.
+        _shop.Write("in.csv", Day);
+        Assert.Equal((0, 3), ListImport.ReadFiles(_shop.Book, [Path.Combine(_shop.Folder, "in.csv")], TestShop.Day.AddDays(3), "B"));
+        Assert.Equal((1, 3), Read(Day + "26R02-01X,1,Fairport market,7\n"));
+        Assert.Equal(4, _shop.Book.Read().Sales.Count);
+    }
+
     [Theory]
     [InlineData("lot,pieces,to,paid\n26R02-01X,1,Ann,7\n26R02-01X,x,Ann,7\n", "in.csv, line 3: \"x\" is not a whole number")]
     [InlineData("lot,pieces,to,paid\n26R02-01X,1,Ann,7\n26R02-01X,0,Ann,7\n", "in.csv, line 3: A sale is of one piece or more")]

@@ -75,6 +75,42 @@ public class SafetyTests
     }
 
     [Fact]
+    public void Books_that_may_only_be_read_are_read_log_and_all_and_not_written_to()
+    {
+        if (Environment.UserName == "root")
+            InstalledProgram.OrSkip("setpriv");
+        using var shop = new TestShop();
+        shop.Receive("base", 1000, 9);
+        Process.Start("chmod", ["-R", "a-w", shop.Folder]).WaitForExit();
+        try
+        {
+            var (listed, rows) = AsReader(shop, "books", "receipt");
+            Assert.Equal(0, listed);
+            Assert.Contains("base", rows);
+            Assert.Equal(0, AsReader(shop, "stock-in-hand").Code);
+            var (written, says) = AsReader(shop, "receive", "base", "1 kg", "--price", "1");
+            Assert.Equal(2, written);
+            Assert.Contains("read-only", says);
+        }
+        finally
+        {
+            Process.Start("chmod", ["-R", "u+w", shop.Folder]).WaitForExit();
+        }
+        Assert.Single(shop.Book.Read().Receipts);
+    }
+
+    // Root may write anywhere, unless it lays its rights down.
+    private static (int Code, string Says) AsReader(TestShop shop, params string[] words)
+    {
+        string[] call = [.. Environment.UserName == "root" ? ["setpriv", "--bounding-set", "-all", "--inh-caps", "-all"] : Array.Empty<string>(), "dotnet", $"{AppContext.BaseDirectory}LabelForge.Cli.dll", .. words, "--workshop", shop.Folder];
+        using var process = Process.Start(new ProcessStartInfo(call[0], call[1..]) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+        var errors = process.StandardError.ReadToEndAsync();
+        var says = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return (process.ExitCode, says + errors.GetAwaiter().GetResult());
+    }
+
+    [Fact]
     public void A_folder_that_may_only_be_read_is_told()
     {
         if (Environment.UserName == "root")
