@@ -21,7 +21,7 @@ public sealed class FoldedSerialTests : IDisposable
         var lot = LotCode.Parse("26R25-01E").Value;
         var recipe = _example.Opened.Recipe("bath-salt");
         var product = Product.AllOf(_example.Opened, recipe)[0];
-        var job = LabelJob.Prepare(product, RuleBook.MarketUs, design, lot, on);
+        var job = LabelJob.Prepare(product, MarketText.Parse("us").Value!, design, lot, on);
         var labels = SerialLabels.Prepare(job, lot, SerialNumbers.Parse("1..3").Value!);
         var (first, second) = (labels.Part(0), labels.Part(1));
         Assert.NotEmpty(first.Bars);

@@ -32,7 +32,7 @@ public sealed class SlipQuestionTests : IDisposable
     {
         var file = Path.Combine(_example.Opened.Folder, "materials", "castor-oil.yaml");
         File.WriteAllLines(file, File.ReadAllLines(file).Where(l => !l.StartsWith("packs:", StringComparison.Ordinal)));
-        var refused = Run("buy", "harbour-wall-bar:8");
+        var refused = Run("buy", "hayloft-bar:8");
         Assert.Equal(2, refused.ExitCode);
         Assert.Contains("castor-oil", refused.Messages);
         Assert.Contains("materials/castor-oil.yaml", refused.Messages);
