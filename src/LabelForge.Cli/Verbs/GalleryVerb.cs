@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
@@ -17,13 +18,12 @@ internal static class GalleryVerb
     public static Command Build()
     {
         var named = Shared.RecipeArgument(required: false);
-        var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(), Shared.On(), Shared.Out("The PDF to write"));
-        var verb = new Command("gallery", "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed") { named, folder, market, design, variant, on, output };
+        var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(), Shared.On(), new OutputOption("The PDF to write", FileKind.Pdf));
+        var verb = new Command("gallery", "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed") { named, folder, market, design, variant, on };
+        output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
-            var path = r.GetValue(output)!;
-            if (!Path.GetExtension(path).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
-                throw new InputException(new Problem(path, 0, "A gallery is a PDF.", "Give the file the ending .pdf."));
+            var path = output.Path(r);
             var day = Shared.Date(r.GetValue(on));
             var labels = r.GetValue(named) is { } recipe
                 ? OfProducts(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
