@@ -36,7 +36,7 @@ public static partial class EuRecipeCheck
             .Select(f => In(market, f));
 
     /// <summary>A finding by the EU's text as it is told for a market.</summary>
-    internal static Finding In(Market market, Finding finding) => market == RuleBook.MarketUk
+    internal static Finding In(Market market, Finding finding) => market == RuleBook.MarketUk && !finding.Source.Contains("as retained", StringComparison.Ordinal)
         ? finding with { Source = finding.Source.Replace(Regulation, $"{Regulation} as retained in the UK (judged by the EU text; differences not checked)", StringComparison.Ordinal) }
         : finding;
 

@@ -36,7 +36,7 @@ internal static class SubstanceLimits
     private static Finding? Over(SubstanceRule rule, Hit[] counted, RecipeFacts facts)
     {
         var limit = rule.MostPercent!.Value;
-        var low = counted.Sum(h => h.Share.LowPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 0));
+        var low = counted.Sum(h => h.Share.LowPercent * CountedAs.Least(h.Share.Name, rule.CountedAs));
         var high = counted.Sum(h => h.Share.HighPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 1));
         if (high <= limit)
             return null;

@@ -75,7 +75,7 @@ public sealed class Market
         return all.SetItems(own.Value);
     }
 
-    private Rule TakenOver(Rule rule) => Ways.Cited is { } cited ? rule with { Source = rule.Source.Replace(cited, Ways.CitedAs, StringComparison.Ordinal) } : rule;
+    private Rule TakenOver(Rule rule) => Ways.Cited is { } cited && !rule.Source.Contains("as retained", StringComparison.Ordinal) ? rule with { Source = rule.Source.Replace(cited, Ways.CitedAs, StringComparison.Ordinal) } : rule;
 }
 
 /// <summary>Markets as a person writes them: <c>us</c>, <c>eu</c>.</summary>

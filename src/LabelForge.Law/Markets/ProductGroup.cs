@@ -24,9 +24,9 @@ public readonly record struct ProductGroup(string Name, bool Sure)
     // Nails and oral care are in the annexes, but no kind of ours falls in them.
     private static readonly ImmutableHashSet<string> Listed =
         ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled", "nails", "oral",
-        "aerosol", "viscous", "sun", "under-three", "professional-use", "adults-only"];
+        "aerosol", "viscous", "perfume", "hydroalcoholic", "sun", "under-three", "professional-use", "adults-only"];
 
-    private static readonly ImmutableHashSet<string> Computed = ["all", "rinse-off", "leave-on", "lips", "eye", "external"];
+    private static readonly ImmutableHashSet<string> Computed = ["all", "rinse-off", "leave-on", "lips", "eye", "external", "makeup"];
 
     /// <summary>Reads <c>hair</c>, or <c>hair?</c> where it depends on the product.</summary>
     public static Parsed<ProductGroup> Parse(string written)
@@ -55,6 +55,8 @@ public readonly record struct ProductGroup(string Name, bool Sure)
         "lotion" => "body lotion and body cream",
         "lips" => "lip products",
         "external" => "products for the outside of the body",
+        "makeup" => "make-up",
+        "perfume" => "fragrance products",
         "sun" => "products for sun protection, tanning or exposure to UV light",
         "under-three" => "products for children under 3",
         "professional-use" => "products for professional use",
@@ -71,6 +73,7 @@ public readonly record struct ProductGroup(string Name, bool Sure)
         "lips" => When(kind.Area == AreaOfUse.Lips),
         "eye" => When(kind.Area == AreaOfUse.Eye),
         "external" => When(kind.Area == AreaOfUse.External),
+        "makeup" => When(kind.IsMakeup),
         _ when name == kind.Id => Applies.Yes,
         _ => kind.Groups.Where(g => g.Name == name).Select(g => g.Sure ? Applies.Yes : Applies.Perhaps).DefaultIfEmpty(Applies.No).Max(),
     };

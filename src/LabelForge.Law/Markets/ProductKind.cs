@@ -12,7 +12,7 @@ public enum ProductUse
     LeaveOn,
 }
 
-/// <summary>Where a product is used, as the US rules on colour additives divide the body (21 CFR 70.3(s) to (v)).</summary>
+/// <summary>Where a product is used, as the US rules on colour additives divide the body (21 CFR 70.3(s) and (v)).</summary>
 public enum AreaOfUse
 {
     /// <summary>Outside parts of the body only.</summary>

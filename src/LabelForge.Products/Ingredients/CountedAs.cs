@@ -7,9 +7,9 @@ namespace LabelForge.Ingredients;
 /// <summary>How much of a substance stands for another by which a limit counts: a salt for its acid. By mass, from molar masses.</summary>
 public static class CountedAs
 {
-    private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source", "basis", "read"];
+    private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source", "basis", "read", "bound"];
 
-    private static readonly Lazy<FrozenDictionary<(string, string), decimal>> Shipped = new(() => Read(DataTable.Shipped("ingredients/tables/counted-as.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<(string, string), (decimal Share, bool IsBound)>> Shipped = new(() => Read(DataTable.Shipped("ingredients/tables/counted-as.csv").Single()));
 
     /// <summary>
     /// Grams of the one in a gram of the other; 1 where they are the same. Null where no figure is held: the salt then
@@ -20,16 +20,29 @@ public static class CountedAs
     public static decimal? Share(string ingredient, string? counted) =>
         counted is null || string.Equals(ingredient, counted, StringComparison.OrdinalIgnoreCase)
             ? 1
-            : Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var share) ? share : null;
+            : Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) ? row.Share : null;
+
+    /// <summary>The share that is surely there: as <see cref="Share"/>, but 0 where no figure is held or the figure is an upper bound, as for clays.</summary>
+    public static decimal Least(string ingredient, string? counted) =>
+        counted is not null && Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) && row.IsBound
+            ? 0
+            : Share(ingredient, counted) ?? 0;
 
     /// <summary>Reads the table.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    public static FrozenDictionary<(string Ingredient, string As), decimal> Read(DataTable table)
+    public static FrozenDictionary<(string Ingredient, string As), (decimal Share, bool IsBound)> Read(DataTable table)
     {
         return table.Rows(Heading)
             .ToArray()
-            .ToFrozenDictionary(r => (NameText.Plain(r.Needed("ingredient")), NameText.Plain(r.Needed("as"))), Figure);
+            .ToFrozenDictionary(r => (NameText.Plain(r.Needed("ingredient")), NameText.Plain(r.Needed("as"))), r => (Figure(r), Bound(r)));
     }
+
+    private static bool Bound(DataRow row) => row["bound"] switch
+    {
+        "upper" => true,
+        "" => false,
+        var other => throw row.Refuse($"\"{other}\" is not known.", "Write upper where the share is an upper bound, else nothing."),
+    };
 
     private static decimal Figure(DataRow row) =>
         decimal.TryParse(row["share"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share) && share is > 0 and < 1

@@ -55,6 +55,7 @@ public enum SubstanceVerdict
 /// <param name="Export">The month of the official export it was taken from, or <c>from memory</c>.</param>
 /// <param name="Basis">Whether the entry was read; the weakest of what the row says.</param>
 /// <param name="Read">The id of the text that was read (<see cref="LawTexts"/>); null where none was.</param>
+/// <param name="Markets">The ids of the markets in which the row holds; empty where in each that uses the table.</param>
 public sealed record SubstanceRule(
     string List,
     string Reference,
@@ -72,7 +73,8 @@ public sealed record SubstanceRule(
     string Instrument,
     string Export,
     Basis Basis,
-    string? Read)
+    string? Read,
+    ImmutableArray<string> Markets)
 {
     /// <summary>Whether the export is older than a year before the dictionary was made (December 2025), so that changes since are not in it.</summary>
     public bool IsStale => Export.StartsWith("2024", StringComparison.Ordinal);
@@ -81,6 +83,7 @@ public sealed record SubstanceRule(
     public string Citation => List switch
     {
         "US" => $"{Reference} ({Export})",
+        _ when Markets.Contains("uk") => $"{Instrument}, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} as it applies in Great Britain",
         "REACH" => $"Regulation (EC) No 1907/2006, Annex XVII, {Reference}, {Instrument} ({Export})",
         _ => $"Regulation (EC) No 1223/2009, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} ({Copy})",
     };

@@ -10,9 +10,10 @@ namespace LabelForge.Ingredients;
 public sealed class SubstanceTable
 {
     private static readonly string[] Heading =
-        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export", "basis", "read"];
+        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export", "basis", "read", "markets"];
 
     private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, SubstanceTable> Parts = new(StringComparer.Ordinal);
     private readonly ILookup<string, SubstanceRule> byName;
 
     private SubstanceTable(ImmutableArray<SubstanceRule> all)
@@ -24,8 +25,12 @@ public sealed class SubstanceTable
     /// <summary>Every row, in the order of the table.</summary>
     public ImmutableArray<SubstanceRule> All { get; }
 
-    /// <summary>The table that a market names; null where none is held for it.</summary>
-    public static SubstanceTable? For(Market market) => market.Ways.Substances is { } name ? Tables.GetOrAdd(name, Ship) : null;
+    /// <summary>The rows that hold in a market of the table that it names; null where none is held for it.</summary>
+    public static SubstanceTable? For(Market market) => market.Ways.Substances is { } name
+        ? Parts.GetOrAdd(market.Id, id => Tables.GetOrAdd(name, Ship).In(id))
+        : null;
+
+    private SubstanceTable In(string market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market))]);
 
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>
@@ -54,7 +59,7 @@ public sealed class SubstanceTable
             Together(row),
             row["words"],
             Day(row),
-            row.Needed("instrument"), row.Needed("export"), row.Basis().Basis, row.Basis().Read);
+            row.Needed("instrument"), row.Needed("export"), row.Basis().Basis, row.Basis().Read, [.. row.Several("markets")]);
         if (rule.Ingredients.IsEmpty && rule.Names.IsEmpty)
             throw row.Refuse("it touches nothing.", "Name an ingredient of the dictionary, or another name.");
         if (rule.Names.FirstOrDefault(n => dictionary.Find(n) is not null) is { } known)

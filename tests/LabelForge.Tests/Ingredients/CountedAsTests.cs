@@ -16,10 +16,13 @@ public partial class CountedAsTests
         ["N"] = 14.007m,
         ["O"] = 15.999m,
         ["Na"] = 22.990m,
+        ["Al"] = 26.982m,
+        ["Si"] = 28.085m,
         ["P"] = 30.974m,
         ["S"] = 32.06m,
         ["Cl"] = 35.45m,
         ["K"] = 39.098m,
+        ["Ca"] = 40.078m,
     };
 
     [Fact]
