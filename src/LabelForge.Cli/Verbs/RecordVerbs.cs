@@ -7,7 +7,7 @@ internal static class RecordVerbs
 {
     public static IEnumerable<Command> All() =>
     [
-        WeighVerb.Build(), DryVerb.Build(), ReceiveVerb.Build(), OutgoingVerbs.Sell(), OutgoingVerbs.Complaint(), OutgoingVerbs.Dispose(),
+        TodayVerb.Build(), WeighVerb.Build(), DryVerb.Build(), ReceiveVerb.Build(), OutgoingVerbs.Sell(), OutgoingVerbs.Complaint(), OutgoingVerbs.Dispose(),
         OutgoingVerbs.Correct(), BooksVerbs.StockInHand(), BooksVerbs.Books(), TraceVerb.Build(), MoneyVerbs.Cost(), MoneyVerbs.Buy(),
         CopyVerbs.ReceiveList(), BooksVerbs.Import(), CopyVerbs.Backup(), CopyVerbs.Restore(), CopyVerbs.AgreeServer(),
     ];

@@ -101,6 +101,7 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<Kept>();
         builder.Services.AddSingleton<FormKeys>();
         builder.Services.AddSingleton<LabelViews>();
+        builder.Services.AddSingleton<Thumbs>();
         var app = builder.Build();
         app.UseMiddleware<PageHeaders>();
         app.UseMiddleware<RequestGuard>();
@@ -108,6 +109,7 @@ public sealed class PageServer : IAsyncDisposable
         app.UseAntiforgery();
         Assets.Map(app);
         Papers.Map(app);
+        Thumbs.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -23,8 +23,8 @@ public sealed class PictureTests(Chromium chromium)
         {
             await window.GoAsync(route);
             await window.SettleAsync();
-            // Reading type is the system's own, which is another on each machine; and so is the folder.
-            await window.Page.AddStyleTagAsync(new() { Content = "body, input, select, textarea { font-family: Jost !important; } .as-text textarea, code, pre { font-family: Jost !important; } .rooms, .two .watch > :first-child { position: static !important; }" });
+            // The type of files as text is the system's own, which is another on each machine; and so is the folder.
+            await window.Page.AddStyleTagAsync(new() { Content = ".as-text textarea, code, pre { font-family: 'Barlow Condensed' !important; } .rooms, .two .watch > :first-child { position: static !important; }" });
             await window.Page.EvaluateAsync("async () => { for (const e of document.querySelectorAll('code.path')) e.textContent = 'my-workshop'; await document.fonts.ready; }");
             var height = await window.Page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
             await window.Page.SetViewportSizeAsync(width, Math.Min(height, Tallest));

@@ -31,7 +31,7 @@ public sealed class WholeJobTests(Chromium chromium)
         await Heading(page, "Plain glycerin base");
 
         await Press(page, "a[href='/recipes']");
-        await Heading(page, "Recipes");
+        await Heading(page, "Products");
         await Press(page, "a[href='/recipes/new']");
         await Heading(page, "Write a recipe");
         await Type(page, "#name", "River Stone");

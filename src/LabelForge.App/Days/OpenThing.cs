@@ -1,0 +1,52 @@
+namespace LabelForge.Days;
+
+/// <summary>What kind of thing is open.</summary>
+public enum OpenKind
+{
+    /// <summary>Pieces wait for their labels.</summary>
+    Labels,
+
+    /// <summary>A batch is at the bench.</summary>
+    Batch,
+
+    /// <summary>Someone complained, and days run.</summary>
+    Complaint,
+
+    /// <summary>A material is past its date, or nears it.</summary>
+    Date,
+
+    /// <summary>A material will not do for the next batch.</summary>
+    Stock,
+}
+
+/// <summary>One thing that is open, the most urgent of its kind first.</summary>
+/// <param name="Kind">What kind of thing.</param>
+/// <param name="Title">What it is, in a few words.</param>
+/// <param name="Detail">What is known about it, in a sentence or two.</param>
+public sealed record OpenThing(OpenKind Kind, string Title, string Detail)
+{
+    /// <summary>The lot that it is about; null where it is about none.</summary>
+    public string? Lot { get; init; }
+
+    /// <summary>The product that it is about, as it is named where a recipe is asked for; null where it is about none.</summary>
+    public string? Product { get; init; }
+
+    /// <summary>The material's id; null where it is about none.</summary>
+    public string? Material { get; init; }
+
+    /// <summary>The number on the bottle; null where it is about none.</summary>
+    public string? Bottle { get; init; }
+
+    /// <summary>How many: labels that wait, pieces planned; null where nothing is counted.</summary>
+    public int? Count { get; init; }
+
+    /// <summary>The day by which something is to be done; null where none is set.</summary>
+    public DateOnly? By { get; init; }
+}
+
+/// <summary>A product on the shelf.</summary>
+/// <param name="Product">As it is named where a recipe is asked for.</param>
+/// <param name="Name">Its name on the label.</param>
+/// <param name="Left">Pieces of it in the house, over all lots.</param>
+/// <param name="WithoutLabels">Of these, or of what is at the bench, how many wait for their labels.</param>
+public sealed record ShelfProduct(string Product, string Name, int Left, int WithoutLabels);

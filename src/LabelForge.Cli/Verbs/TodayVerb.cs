@@ -1,0 +1,41 @@
+using System.CommandLine;
+using LabelForge.Days;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>today</c>: what is open.</summary>
+internal static class TodayVerb
+{
+    public static Command Build()
+    {
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("today", "What is open: labels to print, batches to close, dates that near, complaints, materials that run low"));
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var today = OpenToday.Of(workshop, RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null, options.On(r));
+            if (options.Json(r))
+            {
+                JsonOut.Write(new
+                {
+                    on = today.On,
+                    open = today.Open.Select(o => new { kind = o.Kind.ToString().ToLowerInvariant(), title = o.Title, detail = o.Detail, lot = o.Lot, product = o.Product, material = o.Material, bottle = o.Bottle, count = o.Count, by = o.By }),
+                    shelf = today.Shelf.Select(p => new { product = p.Product, name = p.Name, left = p.Left, withoutLabels = p.WithoutLabels }),
+                });
+                return Exit.Done;
+            }
+            foreach (var open in today.Open)
+            {
+                Console.WriteLine(open.Title);
+                Console.WriteLine($"  {open.Detail}");
+            }
+            if (today.Open.IsEmpty)
+                Console.WriteLine("Nothing is open.");
+            if (!today.Shelf.IsEmpty)
+                Console.WriteLine($"On the shelf: {string.Join(", ", today.Shelf.Select(p => $"{p.Left} {p.Name}"))}.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+}

@@ -1,0 +1,132 @@
+using System.Collections.Concurrent;
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.RegularExpressions;
+using LabelForge.Measures;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
+using LabelForge.Web.Editing;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>The front of each product's label, small, for lists: drawn once for the files as they stand, away from the thread that draws pages.</summary>
+public sealed partial class Thumbs
+{
+    private readonly ConcurrentDictionary<string, Thumb> _of = [];
+    private readonly ConcurrentDictionary<string, byte[]> _svg = [];
+    private readonly SemaphoreSlim _one = new(1);
+    private readonly Desk _desk;
+    private readonly Shelf _shelf;
+    private readonly LabelViews _views;
+    private readonly Choices _choices;
+    private int _version;
+
+    /// <summary>Thumbs of the workshop on the desk.</summary>
+    public Thumbs(Desk desk, Shelf shelf, LabelViews views, Choices choices)
+    {
+        (_desk, _shelf, _views, _choices) = (desk, shelf, views, choices);
+        desk.Changed += () => Interlocked.Increment(ref _version);
+    }
+
+    /// <summary>Told when one was drawn, on any thread.</summary>
+    public event Action? Drawn;
+
+    /// <summary>A front.</summary>
+    /// <param name="Address">Where it is served; null where the label cannot be drawn.</param>
+    /// <param name="Wide">How wide it is in proportion.</param>
+    /// <param name="High">How high.</param>
+    public sealed record Picture(string? Address, decimal Wide, decimal High);
+
+    private sealed record Thumb(int Version, Picture? Picture);
+
+    /// <summary>The picture of a product's front; null until it is drawn. An older one is shown while a newer is made.</summary>
+    /// <param name="product">The product, as <see cref="ProductChoices"/> names it.</param>
+    public Picture? Of(string product)
+    {
+        var version = Volatile.Read(ref _version);
+        var known = _of.GetValueOrDefault(product);
+        if (known?.Version != version)
+        {
+            // Claimed, so that it is drawn once; a second page waits for the same.
+            _of[product] = new Thumb(version, known?.Picture);
+            _ = Task.Run(() => Make(product, version));
+        }
+        return known?.Picture;
+    }
+
+    internal static void Map(IEndpointRouteBuilder app) => app.MapGet("/thumbs/{key}.svg", (HttpContext context, string key) =>
+    {
+        if (!context.RequestServices.GetRequiredService<Thumbs>()._svg.TryGetValue(key, out var svg))
+            return Results.NotFound();
+        // The address is made of what is in it: it never changes.
+        context.Response.Headers.CacheControl = "private, max-age=86400, immutable";
+        return Results.Bytes(svg, "image/svg+xml");
+    });
+
+    private async Task Make(string product, int version)
+    {
+        await _one.WaitAsync();
+        try
+        {
+            var picture = Draw(product);
+            if (_of.TryGetValue(product, out var now) && now.Version == version)
+                _of[product] = new Thumb(version, picture);
+        }
+        finally
+        {
+            _one.Release();
+        }
+        Drawn?.Invoke();
+    }
+
+    private Picture Draw(string product)
+    {
+        var at = product.IndexOf('/');
+        var (id, variant) = at < 0 ? (product, null) : (product[..at], product[(at + 1)..]);
+        try
+        {
+            if (_shelf.Read().Workshop is not { } workshop || _desk.Open(Desk.Recipes, id) is not { Problem: null } file)
+                return new Picture(null, 1, 1);
+            var job = _views.Prepare(workshop, id, file.Text, new LabelWish(Design: _choices.Of(id).Design, Variant: variant), out _);
+            return job.Fit is Fit.Fits fits ? Front(fits.Layout) : new Picture(null, 1, 1);
+        }
+        catch (InputException)
+        {
+            // What is wrong is told where it is edited.
+            return new Picture(null, 1, 1);
+        }
+    }
+
+    private Picture Front(LabelLayout layout)
+    {
+        using var stream = new MemoryStream();
+        LabelFile.WriteSvg(stream, layout, layout.Design.Id);
+        var text = Encoding.UTF8.GetString(stream.ToArray());
+        var (wide, high) = (layout.Design.Width.Millimetres, layout.Design.Height.Millimetres);
+        if (layout.Design.Panels.FirstOrDefault(p => p.Principal) is { } front && !layout.Design.Round)
+        {
+            // The same drawing, seen through a window on its front.
+            (wide, high) = (front.Width.Millimetres, front.Height.Millimetres);
+            text = Head().Replace(text, string.Create(CultureInfo.InvariantCulture,
+                $"width=\"{wide:0.###}mm\" height=\"{high:0.###}mm\" viewBox=\"{Points(front.X)} {Points(front.Y)} {Points(front.Width)} {Points(front.Height)}\""), 1);
+        }
+        var bytes = Encoding.UTF8.GetBytes(text);
+        var key = Convert.ToHexStringLower(SHA256.HashData(bytes))[..32];
+        if (_svg.Count > 300)
+            _svg.Clear();
+        _svg[key] = bytes;
+        return new Picture($"/thumbs/{key}.svg", wide, high);
+    }
+
+    private static string Points(Length length) => (length.Inches * 72).ToString("0.###", CultureInfo.InvariantCulture);
+
+    [GeneratedRegex("width=\"[0-9.]+mm\" height=\"[0-9.]+mm\" viewBox=\"[^\"]*\"")]
+    private static partial Regex Head();
+}

@@ -1,0 +1,115 @@
+using LabelForge.Days;
+using LabelForge.Lots;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Tests.Days;
+
+/// <summary>What is open on a day, in the order of what to do first.</summary>
+public sealed class OpenTodayTests : IDisposable
+{
+    private static readonly DateOnly Today = new(2026, 11, 25);
+    private static readonly string Lot = new LotCode(Today, 1).ToString();
+
+    private readonly ExampleWorkshop _example = new();
+    private readonly RecordBook _book;
+
+    public OpenTodayTests() => _book = RecordBook.Open(_example.Opened.Folder);
+
+    public void Dispose() => _example.Dispose();
+
+    private OpenToday Open(DateOnly? on = null) => OpenToday.Of(_example.Opened, _book.Read(), on ?? Today);
+
+    private void Receive(string material, decimal grams, DateOnly? best = null) =>
+        Shop.Receive(_book, new Receipt { On = Today.AddDays(-30), By = "A", Material = material, Amount = grams, Price = 9, BestBefore = best });
+
+    private BatchFormula Begin(string recipe = "bramble-bar", int day = 0)
+    {
+        var batch = _example.Batch(recipe);
+        Bench.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), new LotCode(Today.AddDays(day), 1).ToString(), Today.AddDays(day), "A");
+        return batch;
+    }
+
+    private void Finish(BatchFormula batch, int made, int rejected = 0)
+    {
+        foreach (var line in batch.Lines)
+            Bench.Weigh(_book, Lot, line.Material.Id, line.Mass.Grams, null, Today, "A");
+        Bench.Close(_book, Lot, made, rejected, null, Today, "A");
+    }
+
+    [Fact]
+    public void A_workshop_without_books_has_nothing_open() => Assert.Empty(OpenToday.Of(_example.Opened, null, Today).Open);
+
+    [Fact]
+    public void A_batch_waits_for_its_labels_and_for_its_end_until_both_are_there()
+    {
+        var batch = Begin();
+        Assert.Equal([OpenKind.Labels, OpenKind.Batch], Open().Open.Select(o => o.Kind));
+        Assert.Equal(batch.Recipe.Pieces, Open().Open[0].Count);
+        Finish(batch, 6, 1);
+        var open = Assert.Single(Open().Open);
+        Assert.Equal((OpenKind.Labels, 5), (open.Kind, open.Count));
+        PrintedLots.Print(_book, [new Printing { On = Today, By = "A", Lot = Lot, Recipe = "bramble-bar", Product = "Bramble", Labels = 3 }]);
+        Assert.Equal(2, Assert.Single(Open().Open).Count);
+        PrintedLots.Print(_book, [new Printing { On = Today, By = "A", Lot = Lot, Recipe = "bramble-bar", Product = "Bramble", Labels = 2 }]);
+        Assert.Empty(Open().Open);
+        Assert.Equal((5, 0), (Open().Shelf[0].Left, Open().Shelf[0].WithoutLabels));
+    }
+
+    [Fact]
+    public void Lots_of_before_labels_were_written_down_are_not_asked_about_for_ever()
+    {
+        Finish(Begin(), 6);
+        Assert.Single(Open(Today.AddDays(14)).Open);
+        Assert.Empty(Open(Today.AddDays(15)).Open);
+    }
+
+    [Theory]
+    [InlineData(31, 0)]
+    [InlineData(30, 1)]
+    [InlineData(0, 1)]
+    [InlineData(-5, 1)]
+    public void A_date_is_told_from_thirty_days_before(int days, int told)
+    {
+        Receive("castor-oil", 10_000, Today.AddDays(days));
+        var open = Open().Open;
+        Assert.Equal(told, open.Count(o => o.Kind == OpenKind.Date));
+        Assert.Equal(told == 1 && days < 0, open.Any(o => o.Title.Contains("past its date", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_material_that_will_not_do_for_the_next_batch_runs_low()
+    {
+        Receive("castor-oil", 1);
+        var low = Assert.Single(Open().Open);
+        Assert.Equal((OpenKind.Stock, "castor-oil"), (low.Kind, low.Material));
+        Receive("castor-oil", 10_000);
+        Assert.Empty(Open().Open);
+    }
+
+    // FD&C Act, section 605(a): fifteen business days; 2026-11-26 is Thanksgiving, a federal holiday.
+    [Fact]
+    public void A_serious_complaint_stands_first_with_its_day()
+    {
+        Begin();
+        Shop.Complain(_book, Lot, "A. Reader", "It stung", serious: false, smallBusiness: true, Today, "A");
+        Shop.Complain(_book, Lot, "B. Reader", "Hospital", serious: true, smallBusiness: true, Today, "A");
+        var open = Open().Open;
+        Assert.Equal([OpenKind.Complaint, OpenKind.Labels, OpenKind.Batch, OpenKind.Complaint], open.Select(o => o.Kind));
+        Assert.Equal(Shop.LastDayToReport(Today), open[0].By);
+        Assert.Contains("serious", open[0].Title, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_command_says_the_same_as_text_and_as_data()
+    {
+        Begin();
+        var folder = _example.Opened.Folder;
+        var text = CommandRun.Of("today", "--workshop", folder, "--on", "2026-11-25");
+        Assert.Equal((0, ""), (text.ExitCode, text.Messages));
+        Assert.StartsWith(Open().Open[0].Title, text.Output, StringComparison.Ordinal);
+        using var data = System.Text.Json.JsonDocument.Parse(CommandRun.Of("today", "--workshop", folder, "--on", "2026-11-25", "--format", "json").Output);
+        Assert.Equal(["labels", "batch"], data.RootElement.GetProperty("open").EnumerateArray().Select(o => o.GetProperty("kind").GetString()));
+        Assert.Equal(Lot, data.RootElement.GetProperty("open")[0].GetProperty("lot").GetString());
+    }
+}

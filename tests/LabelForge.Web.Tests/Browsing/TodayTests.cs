@@ -1,0 +1,53 @@
+using Microsoft.Playwright;
+
+namespace LabelForge.Web.Tests.Browsing;
+
+/// <summary>The first screen says what to do now, and each product whether it can be printed.</summary>
+public sealed class TodayTests(Chromium chromium)
+{
+    [Fact]
+    public async Task What_waits_for_labels_stands_first_and_leads_to_its_own_lot_and_number()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        FilledBooks.Fill(window.Folder);
+        var page = window.Page;
+        await window.GoAsync("/");
+        await Assertions.Expect(page.Locator("h1")).ToHaveTextAsync("Wednesday 25 November");
+        await Assertions.Expect(page.Locator("#first")).ToContainTextAsync("wait for their labels");
+        await Assertions.Expect(page.Locator(".open li").First).ToContainTextAsync("Report a serious complaint by");
+        await Assertions.Expect(page.Locator(".fronts .thumb img").First).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "Print 6 labels of Hayloft" }).ClickAsync();
+        await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(FilledBooks.OpenLot);
+        await Assertions.Expect(page.Locator("#count")).ToHaveValueAsync("6");
+    }
+
+    [Fact]
+    public async Task Without_books_it_says_what_comes_next()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        await window.GoAsync("/");
+        await Assertions.Expect(window.Page.Locator("#first")).ToHaveTextAsync("Ready to pour");
+        await Assertions.Expect(window.Page.Locator(".shelf .thumb img").First).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_product_says_whether_it_can_be_printed_and_has_the_message_that_makes_it_better()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        await window.Context.GrantPermissionsAsync(["clipboard-read", "clipboard-write"]);
+        var page = window.Page;
+        await window.GoAsync("/recipes/tideline-bar");
+        var line = page.Locator("#can-print");
+        await Assertions.Expect(line).ToContainTextAsync("You can print. Better: ask Quarrelsome Heron Supply");
+        await page.Locator(".messages summary").ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Copy the message" }).First.ClickAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Copied" })).ToBeVisibleAsync();
+        Assert.Contains("in percent by weight", await page.EvaluateAsync<string>("() => navigator.clipboard.readText()"), StringComparison.Ordinal);
+        await page.FillAsync("#net", "9 oz");
+        await Assertions.Expect(line).ToContainTextAsync("Not yet: a rule requires");
+        await page.FillAsync("#net", "4 oz");
+        await Assertions.Expect(line).ToContainTextAsync("You can print.");
+        await page.FillAsync("#amount-0", "½");
+        await Assertions.Expect(line).ToHaveTextAsync("Not yet: something cannot be used.");
+    }
+}
