@@ -22,7 +22,7 @@ internal static class MaterialReport
             Console.WriteLine($"  {written.Position,2}. {Short(written.Text).PadRight(width)}  {share,-12} {Taken(match)}");
         }
         foreach (var left in list.LeftOut)
-            Console.WriteLine($"\n  Left out, as it is no name: {left}");
+            Console.WriteLine($"\n  Kept as a comment, as it is no name: {left}");
         Console.WriteLine();
     }
 
@@ -62,6 +62,8 @@ internal static class MaterialReport
             remarks = remarks.Prepend("organic");
         if (match.Kind == MatchKind.Everyday)
             remarks = remarks.Prepend("everyday name");
+        if (match.Kind == MatchKind.Other)
+            remarks = remarks.Prepend("another name for it");
         var taken = match.Found?.Key ?? (match.Nearest.IsEmpty
             ? "?? not known; nothing is spelt like it"
             : $"?? not known; nearest: {string.Join("; ", match.Nearest.Select(n => n.Key))}");

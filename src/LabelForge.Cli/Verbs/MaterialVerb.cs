@@ -4,6 +4,7 @@ using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
+using LabelForge.Print.Reading;
 using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
@@ -16,6 +17,8 @@ internal static class MaterialVerb
         var name = new Argument<string>("NAME") { Description = "What you call the material: \"Clear shea base\"" };
         var declaration = new Option<string?>("--declaration") { Description = "The supplier's list of ingredients, copied as it stands (default: read from standard input)" };
         var csv = new Option<string?>("--csv") { Description = "A table with the columns name and share, in place of a text" };
+        var paper = new Option<string?>("--paper") { Description = "The supplier's paper as a file, text or PDF, in place of a text" };
+        var sheet = new Option<string?>("--sheet") { Description = "The safety data sheet, text or PDF: its section 3 is held against the list, and its figures are taken with it" };
         var kind = new Option<string>("--kind") { Description = "What it is bought as", DefaultValueFactory = _ => "base" };
         kind.AcceptOnlyFromAmong("base", "oil", "fragrance", "colourant", "additive", "lye", "water");
         var listed = new Option<string>("--listed") { Description = "How far the supplier's order can be trusted: strict, label or none", DefaultValueFactory = _ => "label" };
@@ -25,14 +28,19 @@ internal static class MaterialVerb
         var dry = new Option<bool>("--dry-run") { Description = "Show what was read, and write nothing" };
         var workshop = Shared.Workshop();
         var format = Shared.Format();
-        var verb = new Command("material", "Reads a supplier's list of ingredients and writes the material's file") { name, declaration, csv, kind, listed, id, replace, dry, workshop, format };
+        var verb = new Command("material", "Reads a supplier's list of ingredients and writes the material's file") { name, declaration, csv, paper, sheet, kind, listed, id, replace, dry, workshop, format };
         verb.SetAction(r => Exit.Run(() =>
         {
             var matcher = new NameMatcher(IngredientDictionary.Shipped);
-            var list = List(r.GetValue(declaration), r.GetValue(csv), matcher);
+            var list = List(r.GetValue(declaration) ?? (r.GetValue(paper) is { } file ? Text(file) : null), r.GetValue(csv), matcher);
+            var (matches, told) = r.GetValue(sheet) is { } data
+                ? PaperMerge.Of(matcher.Match(list), matcher.Match(SafetySheet.Read(Text(data), matcher.Knows)))
+                : (matcher.Match(list), []);
+            list = list with { LeftOut = [.. list.LeftOut, .. told] };
             var draft = new MaterialDraft(
                 MaterialDraft.IdOf(r.GetValue(id) ?? r.GetValue(name)!), r.GetValue(name)!,
-                Enum.Parse<MaterialKind>(r.GetValue(kind)!, ignoreCase: true), Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matcher.Match(list));
+                Enum.Parse<MaterialKind>(r.GetValue(kind)!, ignoreCase: true), Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
+            { Said = list.LeftOut };
             var path = r.GetValue(dry) ? null : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
             var yaml = draft.ToYaml();
             if (r.GetValue(format) == "json")
@@ -57,8 +65,16 @@ internal static class MaterialVerb
         if (csv is not null)
             return CsvDeclaration.Read(csv, File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(new Problem(csv, 0, "There is no such file.", "Name a table with the columns name and share.")), matcher.Knows);
         if (declaration is null && !Console.IsInputRedirected)
-            throw new InputException(new Problem(null, 0, "There is no list to read.", "Give it with --declaration \"Glycerin, Water (Aqua), ...\", with --csv FILE, or on standard input."));
+            throw new InputException(new Problem(null, 0, "There is no list to read.", "Give it with --declaration \"Glycerin, Water (Aqua), ...\", with --csv FILE, with --paper FILE, or on standard input."));
         return SuppliedText.Read(declaration ?? Console.In.ReadToEnd(), matcher.Knows);
+    }
+
+    private static string Text(string file)
+    {
+        if (!File.Exists(file))
+            throw new InputException(new Problem(file, 0, "There is no such file.", "Name the paper: text, or a PDF whose text is text."));
+        var bytes = File.ReadAllBytes(file);
+        return bytes.AsSpan().StartsWith("%PDF"u8) ? PdfRows.Read(bytes, file) : System.Text.Encoding.UTF8.GetString(bytes);
     }
 
     private static string Free(string folder, string id, bool replace)

@@ -18,6 +18,9 @@ namespace LabelForge.Recipes;
 /// <param name="Matches">The names of the paper, matched.</param>
 public sealed partial record MaterialDraft(string Id, string Name, MaterialKind Kind, ListedOrder Listed, ImmutableArray<NameMatch> Matches)
 {
+    /// <summary>What else the paper says, to be kept as comments: nothing of it is dropped.</summary>
+    public ImmutableArray<string> Said { get; init; } = [];
+
     /// <summary>An id made of a name: small letters, digits and hyphens.</summary>
     /// <exception cref="InputException">Nothing of the name is left, or what is left names a device.</exception>
     public static string IdOf(string name)
@@ -44,9 +47,32 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             foreach (var match in may)
                 Append(text, match, "  # ");
         }
+        AppendAllergens(text);
+        if (!Said.IsEmpty)
+        {
+            text.Append("# The paper says besides:\n");
+            foreach (var said in Said)
+                text.Append(CultureInfo.InvariantCulture, $"#   {Comment(said)}\n");
+        }
         // What is written must be readable, whatever the supplier wrote.
         MaterialFile.Read(Id, YamlFile.ReadText(text.ToString(), $"materials/{Id}.yaml"));
         return text.ToString();
+    }
+
+    // Allergens in a fragrance's brackets are its allergens; how much of each is in it the brackets do not say.
+    private void AppendAllergens(StringBuilder text)
+    {
+        var scent = Matches.FirstOrDefault(m => !m.Written.MayContain && m.Found?.Us is "Fragrance" or "Flavor");
+        var inside = scent?.Written.Text.IndexOfAny(['(', '[']) ?? -1;
+        if (inside < 0)
+            return;
+        string[] allergens = [.. scent!.Written.Text[(inside + 1)..].Split([',', ';', ')', ']'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Select(FragranceAllergens.Shipped.Find).OfType<FragranceAllergen>().Select(a => a.Name).Distinct(StringComparer.Ordinal)];
+        if (allergens.Length == 0)
+            return;
+        text.Append("# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");
+        foreach (var allergen in allergens)
+            text.Append(CultureInfo.InvariantCulture, $"  {Scalar(allergen)}: <= {Percent(scent.Written.Share.High)} %\n");
     }
 
     private void RefuseRepeats()

@@ -78,7 +78,24 @@ public static class MaterialFile
         var twice = read.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
             throw new InputException(new Problem(file.File, twice.Last().Line, $"\"{twice.Key}\" stands twice in the declaration.", "Name each constituent once."));
+        RefuseTooMuch(file.File, read);
         return read;
+    }
+
+    // Told here, where the line is known, and before anything is made of it.
+    private static void RefuseTooMuch(string file, ImmutableArray<DeclaredConstituent> read)
+    {
+        var sum = 0m;
+        foreach (var constituent in read)
+        {
+            sum += constituent.Share.Low.Percent;
+            if (sum > 100)
+            {
+                throw new InputException(new Problem(file, constituent.Line,
+                    $"Up to \"{constituent.Name}\" the figures come to at least {sum.ToString("0.####", CultureInfo.InvariantCulture)} %, more than the whole.",
+                    "Look for a slip in copying; lower a figure, or write ranges."));
+            }
+        }
     }
 
     private static DeclaredConstituent ReadConstituent(Node node) => node switch

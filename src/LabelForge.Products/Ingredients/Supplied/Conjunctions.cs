@@ -25,6 +25,9 @@ internal static partial class Conjunctions
         return parts.Length > 1 && parts.All(known) ? parts : [text];
     }
 
+    /// <summary>Whether the sign of a blend stands in it.</summary>
+    public static bool IsBlend(string piece) => BlendSign().IsMatch(piece);
+
     // Iron Oxides (CI 77491, CI 77492, CI 77499): a common name over several numbers, each a colourant of its own.
     private static string[]? Colours(string text, Func<string, bool> known)
     {

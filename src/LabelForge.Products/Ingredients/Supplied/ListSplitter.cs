@@ -135,5 +135,19 @@ internal sealed class ListSplitter(Func<string, bool> knows)
     private bool IsWithCommas(string piece) =>
         piece.Length < SuppliedText.MostCharactersOfAName && NamePiece.Of(piece, knows).Name is var name && name.Contains(',') && knows(name);
 
-    private IEnumerable<string> Words(string piece) => Conjunctions.Split(piece, Known);
+    private IEnumerable<string> Words(string piece)
+    {
+        string[] words = [.. Conjunctions.Split(piece, Known)];
+        return words.Length > 1 && Conjunctions.IsBlend(piece) ? OneShare(words) : words;
+    }
+
+    // Glyceryl Stearate (and) PEG-100 Stearate 5 %: the figure is of the blend, so each holds at most so much.
+    private string[] OneShare(string[] words)
+    {
+        var last = NamePiece.Of(words[^1], knows);
+        if (last.Share == Measures.ShareRange.Unknown || words[..^1].Any(w => NamePiece.Of(w, knows).Share != Measures.ShareRange.Unknown))
+            return words;
+        var most = last.Share.High.Percent.ToString("0.########", System.Globalization.CultureInfo.InvariantCulture);
+        return [.. words[..^1].Append(last.Name).Select(w => $"{w.Trim()} (together at most {most} percent) <= {most} %")];
+    }
 }

@@ -12,6 +12,12 @@ public enum MatchKind
     /// <summary>By what people call it: castor oil, vitamin E.</summary>
     Everyday,
 
+    /// <summary>By what no label carries: another language, an E number, a formula, an abbreviation, a colour's name in another spelling.</summary>
+    Other,
+
+    /// <summary>As a scanner's slip: letters of like shape for one another, and one ingredient alone can have been meant. To be held against the paper.</summary>
+    Misread,
+
     /// <summary>Not at all: for the maker to settle.</summary>
     Unknown,
 }
@@ -39,6 +45,8 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     private readonly Lazy<(Ingredient Entry, string Spaced)[]> _whole = new(() =>
         [.. dictionary.Entries.SelectMany(e => e.Names.Select(NameText.Plain).Where(n => n.Length >= ShortestHeld).Select(n => (e, $" {n} ")))]);
 
+    private readonly OtherNames _others = new(dictionary);
+
     private readonly ConcurrentDictionary<string, Ingredient?> _seen = new(StringComparer.Ordinal);
 
     /// <summary>Whether the text is the name of one ingredient as it stands.</summary>
@@ -56,7 +64,9 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     private NameMatch Match(SuppliedName written)
     {
         if (Find(written.Text) is { } found)
-            return new NameMatch(written, IsEveryday(written.Text, found) ? MatchKind.Everyday : MatchKind.Exact, found, []);
+            return new NameMatch(written, dictionary.Find(written.Text) is null ? MatchKind.Other : IsEveryday(written.Text, found) ? MatchKind.Everyday : MatchKind.Exact, found, []);
+        if (_others.Misread(written.Text) is { } misread && (written.Cas is not { } number || misread.Cas.IsEmpty || misread.Cas.Contains(number)))
+            return new NameMatch(written with { Remarks = written.Remarks.Add("read as a scanner's slip: hold it against the paper") }, MatchKind.Misread, misread, []);
         var near = written.Text.Length > LongestToCompare ? [] : dictionary.Suggest(written.Text, MostOffered).Concat(Holding(written.Text));
         var byNumber = dictionary.Entries.Where(e => written.Cas is { } cas && e.Cas.Contains(cas));
         return new NameMatch(written, MatchKind.Unknown, null, [.. byNumber.Concat(near).DistinctBy(i => i.Key).Take(MostOffered)]);
@@ -65,6 +75,8 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     private Ingredient? Unambiguous(string name)
     {
         var found = dictionary.Find(name);
+        if (found is null && name.IndexOfAny([',', ';']) < 0)
+            return _others.Find(name);
         var plain = NameText.Plain(name);
         return found is null || IsWritten(found, plain) || (InsideAgrees(found, plain) && OutsideAgrees(found, plain)) ? found : null;
     }

@@ -15,16 +15,28 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
         var text = Spaces().Replace(PaperText.Whole(piece.Replace('\n', ' '), knows), " ").Trim();
         var signs = Signs_().Matches(text).Select(m => m.Value.Trim()).ToImmutableArray();
         text = Signs_().Replace(text, " ").Trim();
-        CasNumber? cas = null;
-        if (CasText().Match(text) is { Success: true } number && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
+        text = Scanned().Replace(text, m => m.Value.Any(char.IsAsciiDigit) ? m.Value.Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1') : m.Value);
+        var asides = Asides.Of(text);
+        text = Spaces().Replace(asides.Name, " ").Trim();
+        var cas = asides.Cas;
+        if (cas is null && CasText().Match(text) is { Success: true } number && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
         {
             cas = read;
             text = (text[..number.Index] + " " + text[(number.Index + number.Length)..]).Trim();
         }
+        remarks.AddRange(asides.Notes);
         var (rest, share, remark) = ShareWords.Take(text);
+        if (share == ShareRange.Unknown && asides.Share is { } bare)
+            share = Asides.Range(bare);
         if (remark is not null)
             remarks.Add(remark);
         rest = Tidy(Spaces().Replace(rest, " "));
+        // What it is for may stand between the name and its share.
+        if (Asides.Of(rest) is { Notes.Length: > 0 } again)
+        {
+            remarks.AddRange(again.Notes);
+            rest = Tidy(Spaces().Replace(again.Name, " "));
+        }
         var plain = Tidy(OrganicWord().Replace(rest, " "));
         return plain.Length > 0 && plain != rest
             ? new NamePiece(plain, share, signs, true, cas, remarks.ToImmutable())
@@ -32,6 +44,10 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
     }
 
     private static string Tidy(string text) => FullStop().Replace(text.Trim(' ', ',', ';', ':', PaperText.Parting, PaperText.NoteWas), "").Trim();
+
+    // Letters among the figures before a percent sign are a scanner's.
+    [GeneratedRegex(@"(?<=[\s(<>=\[-]|^)[\dOolI]{1,3}(?:[.,][\dOolI]{1,3})?(?=\s*(?:%|-\s*[\dOolI]{1,3}(?:[.,][\dOolI]+)?\s*%))")]
+    private static partial Regex Scanned();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -27,7 +27,7 @@ internal static partial class ShareWords
     private static ShareRange Range(Match match)
     {
         var (first, second) = (Figure(match, "low"), Figure(match, "high"));
-        var sign = Sign(match.Groups["sign"].Value);
+        var sign = match.Value.Contains("or less", StringComparison.OrdinalIgnoreCase) ? "<=" : Sign(match.Groups["sign"].Value);
         var text = second is null ? $"{sign} {first} %" : $"{first}-{second} %";
         var isRange = second is not null;
         if (isRange && sign == "<=")
@@ -43,7 +43,7 @@ internal static partial class ShareWords
 
     private static string Sign(string written) => written.ToLowerInvariant().TrimEnd('.') switch
     {
-        "" => "",
+        "" or "between" or "from" => "",
         "<" or "<=" or "max" or "maximum" or "up to" or "less than" or "at most" or "below" or "under" => "<=",
         _ => ">=",
     };
@@ -52,7 +52,7 @@ internal static partial class ShareWords
         (piece[..match.Index].TrimEnd() + " " + piece[(match.Index + match.Length)..].TrimStart()).Trim().TrimEnd(':', '=', '-', '.', '(', '\t', ' ').TrimStart(':', '=', '-', ')', ' ');
 
     private const string Figures =
-        @"(?<about>~|ca?\.|circa|approx(?:\.|imately)?|about)?\s*(?<sign><=?|>=?|max(?:imum|\.)?|min(?:imum|\.)?|up to|less than|more than|at most|at least|below|under|above|over)?\s*(?<low>\d{1,9}(?:[.,]\d{1,9})?)\s*%?\s*(?:(?:-|to)\s*(?:<=?\s*)?(?<high>\d{1,9}(?:[.,]\d{1,9})?)\s*)?%(?:\s*\(?(?:w/w|m/m|by weight|by mass|wt)\)?)?";
+        @"(?<about>~|ca?\.|circa|approx(?:\.|imately)?|about)?\s*(?<sign><=?|>=?|max(?:imum|\.)?|min(?:imum|\.)?|between|from|up to|less than|more than|at most|at least|below|under|above|over)?\s*(?<low>\d{1,9}(?:[.,]\d{1,9})?)\s*%?\s*(?:(?:-|to|and)\s*(?:<=?\s*)?(?<high>\d{1,9}(?:[.,]\d{1,9})?)\s*)?(?:(?:wt\.?|mass|weight|w/w|m/m)[\s-]?)?(?:%|per\s?cent\b|pct\b)(?:\s*\(?(?:w/w|m/m|by weight|by mass|wt|or less)\)?)?";
 
     // A figure that another word follows belongs to the name: "Sorbitol 70% solution".
     [GeneratedRegex(@"(?:(?<=[\s:=.)-])|^)[\[(]?\s*" + Figures + @"\s*[\])]?\s*[.]?\s*$", RegexOptions.IgnoreCase)]
@@ -61,6 +61,6 @@ internal static partial class ShareWords
     [GeneratedRegex(@"^\s*(?:[\[(]\s*" + Figures + @"\s*[\])]|" + Figures + @")(?=\s+(?!solution\b|active\b|aq\b)\S)", RegexOptions.IgnoreCase)]
     private static partial Regex AtStart();
 
-    [GeneratedRegex(@"[\[(]?\s*\b(?:q\.?\s?s\.?|quantum satis|balance|remainder|to 100\s*%|ad 100\s*%|traces?)(?:\s*(?:to|ad)\s*100\s*%?)?\s*[\])]?\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[\[(]?\s*\b(?:q\.?\s?s\.?|quantum satis|q\.?\s?s\.?\s?p\.?|c\.?\s?s\.?\s?p\.?|balance|remainder|rest|to 100\s*%?|ad 100\s*%?|traces?)(?:\s*(?:to|ad)\s*100\s*%?)?\s*[\])]?\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Balance();
 }

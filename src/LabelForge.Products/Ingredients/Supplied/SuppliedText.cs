@@ -28,14 +28,16 @@ public static class SuppliedText
         var leftOut = parts.LeftOut.ToBuilder();
         leftOut.AddRange(notes.Notes.Where(n => n.Meaning.Length > 0).Select(n => $"{n.Sign} {n.Meaning}"));
         var splitter = new ListSplitter(knows);
-        var (list, after) = splitter.Split(parts.List);
-        var (may, afterMay) = splitter.Split(parts.MayContain);
-        leftOut.AddRange(after.AddRange(afterMay));
         var names = ImmutableArray.CreateBuilder<SuppliedName>();
-        foreach (var (piece, mayContain) in list.Select(p => (p, false)).Concat(may.Select(p => (p, true))))
+        foreach (var (segment, bound, mayContain) in GroupBound.Parts(parts.List).Select(p => (p.Text, p.Bound, false)).Append((parts.MayContain, null, true)))
         {
-            if (NameOf(piece, names.Count + 1, mayContain, notes, knows) is { } name)
-                names.Add(name);
+            var (list, after) = splitter.Split(segment);
+            leftOut.AddRange(after);
+            foreach (var piece in list)
+            {
+                if (NameOf(piece, names.Count + 1, mayContain, notes, knows) is { } name)
+                    names.Add(bound is { } most && name.Share == ShareRange.Unknown ? name with { Share = most } : name);
+            }
         }
         return names.Count > 0
             ? new SuppliedList(names.ToImmutable(), leftOut.ToImmutable())
