@@ -1,0 +1,58 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Measures;
+
+namespace LabelForge.Ingredients;
+
+/// <summary>A published density, for a maker to take or leave: nothing is reckoned with it until it stands in the material's file.</summary>
+/// <param name="GramsPerMillilitre">The figure to propose.</param>
+/// <param name="Least">The least that was read.</param>
+/// <param name="Most">The most that was read.</param>
+/// <param name="As">How it lay: <c>spooned</c>, <c>liquid</c>, or <c>bulk</c> as in a bin, which is heavier than on a spoon.</param>
+/// <param name="Source">Where it was read.</param>
+public sealed record PublishedDensity(decimal GramsPerMillilitre, decimal Least, decimal Most, string As, string Source)
+{
+    /// <summary>The proposal in words.</summary>
+    public string Sentence => string.Create(CultureInfo.InvariantCulture,
+        $"published: {GramsPerMillilitre:0.###} g/mL {(As == "liquid" ? "as a liquid" : As == "bulk" ? "in bulk, heavier than on a spoon" : "as spooned")} ({Source})");
+}
+
+/// <summary>Densities of powders as spooned and of liquids, by ingredient.</summary>
+public static class Densities
+{
+    private static readonly string[] Heading = ["ingredient", "as", "density", "least", "most", "basis", "source"];
+
+    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<PublishedDensity>>> Shipped = new(() => Read(DataTable.Shipped("ingredients/tables/densities.csv").Single()));
+
+    /// <summary>The published densities of an ingredient, as spooned first; empty where none is held, as for mica and clay.</summary>
+    /// <param name="name">Any name the dictionary knows it by.</param>
+    public static ImmutableArray<PublishedDensity> Of(string name) =>
+        IngredientDictionary.Shipped.Find(name) is { } known && Shipped.Value.TryGetValue(known.Us, out var found) ? found : [];
+
+    /// <summary>What to write where a volume has no density: the published figure for the one thing that a material is, else how to measure it.</summary>
+    /// <param name="file">The material's file.</param>
+    /// <param name="contains">The names of its list.</param>
+    public static string Advice(string file, IReadOnlyList<string> contains)
+    {
+        const string Measured = "weigh a level teaspoon of it and divide the grams by 4.93";
+        return contains is [var only] && Of(only) is [var published, ..]
+            ? string.Create(CultureInfo.InvariantCulture, $"Weigh it and write grams, or add its density to {file}: density: {published.GramsPerMillilitre:0.###} g/mL ({published.Sentence}; or {Measured}).")
+            : $"Weigh it and write grams; or {Measured}, and add the result to {file}: density: ... g/mL";
+    }
+
+    private static FrozenDictionary<string, ImmutableArray<PublishedDensity>> Read((string File, TextReader Text) table)
+    {
+        using var text = table.Text;
+        return DataTable.Read(table.File, text, Heading).ToArray()
+            .GroupBy(r => r.Needed("ingredient"), StringComparer.Ordinal)
+            .ToFrozenDictionary(g => g.Key, g => g
+                .Select(r => new PublishedDensity(Figure(r, "density"), Figure(r, "least"), Figure(r, "most"), r.Needed("as"), r.Needed("source")))
+                .OrderBy(d => d.As switch { "spooned" => 0, "liquid" => 1, _ => 2 }).ToImmutableArray());
+    }
+
+    private static decimal Figure(DataRow row, string column) =>
+        decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is > 0 and < 25
+            ? figure
+            : throw row.Refuse($"\"{row[column]}\" is no density.", "Write grams to the millilitre.");
+}
