@@ -30,7 +30,7 @@ public sealed class CheckFindingTests : IDisposable
     [InlineData("recipes/first-bar.yaml", "1.5 % of batch", "4.5 % of batch", "lot.missing should", 0)]
     [InlineData("workshop.yaml", "  city: Exampleton\n", "", "business-place.missing must", 1)]
     [InlineData("materials/orchard-fragrance.yaml", "category 9", "category 4", "fragrance.limit-unknown should", 0)]
-    [InlineData("materials/clear-base.yaml", "- Sodium Laurate", "- Sodium Laurrate", "ingredients.name-unknown should", 0)]
+    [InlineData("materials/clear-base.yaml", "- Sodium Laurate", "- Sodium Laurrate", "ingredients.name-unknown must", 1)]
     public void One_thing_wrong_is_found(string file, string text, string instead, string finding, int exitCode)
     {
         Change(file, text, instead);

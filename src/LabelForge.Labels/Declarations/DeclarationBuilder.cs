@@ -52,10 +52,11 @@ public static class DeclarationBuilder
             unsettled,
             [
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
-                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, market)),
+                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, formula, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule, ordered),
                 .. SoapCheck.Find(workshop, batch),
+                .. ScaleCheck.Find(workshop, batch, kind, composition.Proof),
             ])
         {
             Composition = composition,
@@ -81,5 +82,10 @@ public static class DeclarationBuilder
         };
     }
 
-    private static Finding NameUnknown(string name, Market market) => RuleBook.Declaration["ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
+    // A name nobody has settled stops the label; one that the maker has settled is told.
+    private static Finding NameUnknown(string name, ImmutableArray<FlatShare> formula, Market market)
+    {
+        var own = formula.Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
+        return RuleBook.Declaration[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
+    }
 }

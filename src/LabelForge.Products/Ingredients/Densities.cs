@@ -41,10 +41,9 @@ public static class Densities
             : $"Weigh it and write grams; or {Measured}, and add the result to {file}: density: ... g/mL";
     }
 
-    private static FrozenDictionary<string, ImmutableArray<PublishedDensity>> Read((string File, TextReader Text) table)
+    private static FrozenDictionary<string, ImmutableArray<PublishedDensity>> Read(DataTable table)
     {
-        using var text = table.Text;
-        return DataTable.Read(table.File, text, Heading).ToArray()
+        return table.Rows(Heading).ToArray()
             .GroupBy(r => r.Needed("ingredient"), StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g
                 .Select(r => new PublishedDensity(Figure(r, "density"), Figure(r, "least"), Figure(r, "most"), r.Needed("as"), r.Needed("source")))

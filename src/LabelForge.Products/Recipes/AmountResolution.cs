@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Ingredients;
 using LabelForge.Measures;
 using LabelForge.Recipes.Saponification;
 
@@ -99,7 +100,7 @@ internal sealed class AmountResolution
             return material.GramsPerMillilitre is { } density
                 ? (amount.AsVolume(material.DropsPerMillilitre).Millilitres * density, 0)
                 : throw Refuse(use.Line, $"\"{use.Material}\" is measured by volume, but nothing says how heavy it is.",
-                    $"Weigh it and write grams, or add its density to materials/{use.Material}.yaml: density: 0.95 g/mL");
+                    Densities.Advice($"materials/{use.Material}.yaml", [.. material.Contains.Select(c => c.Name)]));
         }
         var share = amount.Figure / 100;
         if (amount.Of == Batch)

@@ -44,6 +44,9 @@ public sealed record Business(
     /// <summary>How to reach the server that keeps the books, where they are not kept in the folder; null for the folder.</summary>
     public string? Records { get; init; }
 
+    /// <summary>What the marks of the workshop's scale are apart; null where nothing says.</summary>
+    public Mass? Scale { get; init; }
+
     /// <summary>The responsible person's name and address in a market (Regulation (EC) No 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
     public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
 
@@ -69,7 +72,7 @@ public sealed record Business(
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file)
     {
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -87,7 +90,18 @@ public sealed record Business(
             Responsible = ReadResponsible(file),
             Records = file.OptionalText("records")?.Text,
             Look = LookWish.Read(file),
+            Scale = ReadScale(file.OptionalText("scale")),
         };
+    }
+
+    private static Mass? ReadScale(TextNode? node)
+    {
+        if (node is null)
+            return null;
+        var amount = Amount.Parse(node.Text);
+        return amount.IsValue && amount.Value.IsMass && amount.Value.AsMass() is { Grams: > 0 and <= 1000 } step
+            ? step
+            : throw node.Refuse($"\"{node.Text}\" is not what a scale's marks are apart.", "Write the least that its display moves by: 1 g, 0.1 g or 0.1 oz.");
     }
 
     private static string ReadLanguage(TextNode? node) => node is null ? "en"

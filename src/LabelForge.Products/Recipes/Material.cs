@@ -103,6 +103,9 @@ public sealed record Material
     /// <summary>A lye's share of alkali, from its certificate; null where not written.</summary>
     public Share? Purity { get; init; }
 
+    /// <summary>Names of its list that the dictionary does not know and the maker has settled as right as they stand.</summary>
+    public ImmutableArray<string> OwnNames { get; init; } = [];
+
     /// <summary>Who sells it, where written.</summary>
     public string? Supplier { get; init; }
 

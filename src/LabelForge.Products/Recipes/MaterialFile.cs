@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Composition;
+using LabelForge.Ingredients;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 using LabelForge.Recipes.Saponification;
@@ -13,7 +14,7 @@ public static class MaterialFile
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "scent",
+        "saponification", "soap name", "purity", "swatch", "scent", "own names",
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -52,6 +53,7 @@ public static class MaterialFile
             SoapName = file.OptionalText("soap name")?.Text,
             Purity = SoapText.ReadPurity(file.OptionalText("purity"), kind),
             Lot = file.OptionalText("lot")?.Text,
+            OwnNames = ReadOwnNames(file, contains),
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
             Swatch = file.OptionalText("swatch"),
             Scent = file.OptionalText("scent"),
@@ -104,6 +106,14 @@ public static class MaterialFile
         MapNode { Entries: [{ Value: TextNode share } only] } => new DeclaredConstituent(only.Key, Read(share, ShareText.Parse), only.Line),
         _ => throw node.Refuse("This is not a constituent.", "Write a name, or a name and its share: Sodium Stearate: 10-30 %"),
     };
+
+    private static ImmutableArray<string> ReadOwnNames(MapNode file, ImmutableArray<DeclaredConstituent> contains) => [.. file.Items("own names").Select(node =>
+    {
+        var text = node as TextNode ?? throw node.Refuse("A name of your own is a name.", "Write, for example: own names: [Example Ferment Filtrate]");
+        return contains.Any(c => NameIdentity.Same.Equals(c.Name, text.Text))
+            ? text.Text
+            : throw text.Refuse($"\"{text.Text}\" does not stand under contains.", "Write a name as it stands there, or leave it out.");
+    })];
 
     private static decimal? ReadDensity(TextNode? node)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabelForge.Ingredients;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 
@@ -30,6 +31,6 @@ public static class MaterialAmount
             return Parsed<decimal>.Refused($"\"{text}\" is a share, not an amount.", "Write what came in: 5 lb, 16 fl oz, 250 g");
         return material.GramsPerMillilitre is { } density
             ? Parsed<decimal>.Of(Math.Round(parsed.Value.AsVolume(material.DropsPerMillilitre).Millilitres * density, 6))
-            : Parsed<decimal>.Refused($"\"{text}\" is a volume, and nothing says how heavy {material.Name} is.", $"Write its mass, or add its density to {material.File}: density: 0.95 g/mL");
+            : Parsed<decimal>.Refused($"\"{text}\" is a volume, and nothing says how heavy {material.Name} is.", Densities.Advice(material.File, [.. material.Contains.Select(c => c.Name)]));
     }
 }

@@ -154,6 +154,18 @@ public class MarketDeclarationTests
     }
 
     [Fact]
+    public void An_unknown_name_is_a_must_until_the_maker_settles_it_as_a_name_of_their_own()
+    {
+        using var left = new MakerBench().Material("oil", "oil", "Elixir of Nothing").Recipe("soap-bar", "", ("oil", "97 g"));
+        using var settled = new MakerBench().Material("oil", "oil", "Elixir of Nothing", "own names: [elixir of nothing]\n").Recipe("soap-bar", "", ("oil", "97 g"));
+
+        Assert.Equal(LabelForge.Checks.Severity.Must, Assert.Single(left.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
+        Assert.Equal(LabelForge.Checks.Severity.Note, Assert.Single(settled.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
+        using var other = new MakerBench().Material("oil", "oil", "Castor Oil", "own names: [Elixir of Nothing]\n").Recipe("soap-bar", "", ("oil", "97 g"));
+        Assert.Throws<LabelForge.Measures.InputException>(() => other.Workshop);
+    }
+
+    [Fact]
     public void Two_names_of_one_ingredient_in_one_list_are_refused_at_the_second()
     {
         using var bench = new MakerBench()

@@ -96,10 +96,9 @@ public sealed partial class OtherNames
         return shape.Replace("rn", "m").Replace("vv", "w").Replace("ci", "d").ToString();
     }
 
-    private static FrozenDictionary<string, string> Read((string File, TextReader Text) table)
+    private static FrozenDictionary<string, string> Read(DataTable table)
     {
-        using var text = table.Text;
-        return DataTable.Read(table.File, text, Heading).ToArray()
+        return table.Rows(Heading).ToArray()
             .DistinctBy(r => Folded(r.Needed("name")))
             .ToFrozenDictionary(r => Folded(r.Needed("name")), r => r.Needed("source").Length > 0 ? r.Needed("ingredient") : "");
     }
