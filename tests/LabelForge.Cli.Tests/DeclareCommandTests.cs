@@ -38,6 +38,43 @@ public sealed class DeclareCommandTests : IDisposable
         Assert.True(json.RootElement.GetProperty("allergens")[0].GetProperty("named").GetBoolean());
     }
 
+    [Fact]
+    public void Of_each_ingredient_it_is_said_on_what_its_place_rests()
+    {
+        var run = CommandRun.Of("declare", "bramble-bar", "--workshop", _folder, "--on", "2026-11-25", "--format", "json");
+        using var json = JsonDocument.Parse(run.Output);
+        var ingredients = json.RootElement.GetProperty("ingredients").EnumerateArray().ToDictionary(i => i.GetProperty("name").GetString()!, i => i);
+        Assert.Equal("proved", ingredients["Glycerin"].GetProperty("placed").GetString());
+        Assert.Equal("usual", ingredients["Ricinus Communis (Castor) Seed Oil"].GetProperty("placed").GetString());
+        Assert.All(ingredients.Values, i => Assert.InRange(i.GetProperty("estimate").GetDecimal(), i.GetProperty("percent").GetProperty("low").GetDecimal(), i.GetProperty("percent").GetProperty("high").GetDecimal()));
+        Assert.All(json.RootElement.GetProperty("unproven").EnumerateArray(), u => Assert.Contains(u.GetProperty("rests").GetString(), new[] { "usual", "guess" }));
+        var explained = CommandRun.Of("declare", "bramble-bar", "--workshop", _folder, "--explain").Output;
+        Assert.Contains("estimated by usual levels", explained, StringComparison.Ordinal);
+        Assert.Contains("US patent 5529714", explained, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_supplier_gets_one_message_with_at_most_three_questions_and_the_place_of_each_answer()
+    {
+        var run = CommandRun.Of("ask", "--workshop", _folder, "--format", "json");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        using var json = JsonDocument.Parse(run.Output);
+        var open = json.RootElement.GetProperty("open").GetInt32();
+        Assert.True(open > 0);
+        Assert.InRange(json.RootElement.GetProperty("settles").GetDouble(), 0.7 * open, open);
+        Assert.All(json.RootElement.GetProperty("messages").EnumerateArray(), m =>
+        {
+            Assert.InRange(m.GetProperty("questions").GetArrayLength(), 1, 3);
+            Assert.StartsWith("mailto:?subject=", m.GetProperty("mailto").GetString(), StringComparison.Ordinal);
+            Assert.All(m.GetProperty("questions").EnumerateArray(), q =>
+            {
+                Assert.Contains(q.GetProperty("asked").GetString()!, m.GetProperty("text").GetString(), StringComparison.Ordinal);
+                Assert.True(File.ReadAllLines(Path.Combine(_folder, q.GetProperty("file").GetString()!)).Length >= q.GetProperty("line").GetInt32());
+            });
+        });
+        Assert.Contains("Where the answers go:", CommandRun.Of("declare", "bramble-bar", "--workshop", _folder).Output, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("declare", "bath-salt", "--variant", "Rose Soak")]
     [InlineData("declare", "bath-salt", "--market", "fr")]

@@ -23,6 +23,20 @@ public sealed class MaterialVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_wrapper_and_a_safety_data_sheet_become_one_material()
+    {
+        var (paper, sheet) = (Path.Combine(_folder, "wrapper.txt"), Path.Combine(_folder, "sheet.txt"));
+        File.WriteAllText(paper, "New base\nIngredients: Water, Glycerin, Sodium Stearate, Sodium Laureth Sulfate. Contains less than 1% of: Sodium Chloride, Tetrasodium EDTA.");
+        File.WriteAllText(sheet, "SECTION 3: Composition/information on ingredients\nSodium laureth sulfate 9004-82-4 5 - 10 % Eye Irrit. 2, H319\nPhenoxyethanol 122-99-6 < 1 %\nSECTION 4: First aid measures\n");
+        var run = CommandRun.Of("material", "New base", "--workshop", _folder, "--paper", paper, "--sheet", sheet);
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        var yaml = File.ReadAllText(Path.Combine(_folder, "materials", "new-base.yaml"));
+        Assert.Contains("- Sodium Laureth Sulfate: 5-10 %", yaml, StringComparison.Ordinal);
+        Assert.Contains("- Sodium Chloride: <= 1 %", yaml, StringComparison.Ordinal);
+        Assert.Contains("#   The safety data sheet names Phenoxyethanol", yaml, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_material_that_is_there_is_not_written_over()
     {
         var file = Path.Combine(_folder, "materials", "clear-base.yaml");

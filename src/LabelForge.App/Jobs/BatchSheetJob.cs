@@ -29,11 +29,20 @@ public static class BatchSheetJob
             Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
             LotCode = lot.ToString(),
             LotBarcode = Barcode.Draw(BarcodeKind.Code128, lot.ToString()).OrRefuse(),
-            Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, l.Mass, Under(l.Written.IsMass ? null : AsWritten(l.Written), takeFrom?.Invoke(l.Material.Id))))],
+            Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, OnScale(job.Workshop, job.Batch, l), Under(l.Written.IsMass ? null : AsWritten(l.Written), takeFrom?.Invoke(l.Material.Id))))],
             PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
             Cautions = BenchCautions.Of(job.Workshop, job.Batch),
-            Notes = Notes(job.Workshop, job.Batch),
+            Notes = [.. Notes(job.Workshop, job.Batch), .. TooFine(job.Workshop, job.Batch)],
         };
+
+    // The nearest mark of the workshop's scale; what it cannot weigh stays as it is, with a note of how to get it in.
+    private static Mass OnScale(Workshop workshop, BatchFormula batch, BatchLine line) =>
+        workshop.Business.Scale is { } step && ScaleReading.Of(batch, step)[batch.Lines.IndexOf(line)] is var reading && reading.IsWeighable(ScaleReading.ToleranceOf(batch)) ? reading.Shown : line.Mass;
+
+    private static IEnumerable<string> TooFine(Workshop workshop, BatchFormula batch) => workshop.Business.Scale is { } step
+        ? ScaleReading.Of(batch, step).Where(r => !r.IsWeighable(ScaleReading.ToleranceOf(batch)))
+            .Select(r => $"{BenchMass.Grams(r.Line.Mass)} g of {r.Line.Material.Name} is finer than the scale: {r.WayRound(batch, ScaleReading.ToleranceOf(batch))}")
+        : [];
 
     private static string? Under(string? written, string? lots) => lots is null ? written : written is null ? $"take {lots}" : $"{written}; take {lots}";
 

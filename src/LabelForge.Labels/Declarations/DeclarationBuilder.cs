@@ -52,11 +52,11 @@ public static class DeclarationBuilder
             unsettled,
             [
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
-                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, formula, market)),
+                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, product, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule, ordered),
                 .. SoapCheck.Find(workshop, batch),
-                .. ScaleCheck.Find(workshop, batch, kind, composition.Proof),
+                .. ScaleCheck.Find(product, kind, composition.Proof),
             ])
         {
             Composition = composition,
@@ -83,9 +83,9 @@ public static class DeclarationBuilder
     }
 
     // A name nobody has settled stops the label; one that the maker has settled is told.
-    private static Finding NameUnknown(string name, ImmutableArray<FlatShare> formula, Market market)
+    private static Finding NameUnknown(string name, FinishedProduct product, Market market)
     {
-        var own = formula.Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
+        var own = product.Materials.Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
         return RuleBook.Declaration[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
     }
 }

@@ -23,6 +23,9 @@ public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal
     /// <summary>Whether the scale can weigh it to within a tolerance, a fraction of it.</summary>
     public bool IsWeighable(decimal tolerance) => AsMuchAs <= tolerance;
 
+    /// <summary>How far a batch's weighed amounts may be off, a fraction of each.</summary>
+    public static decimal ToleranceOf(BatchFormula batch) => batch.Recipe.Tolerance ?? UsualTolerance;
+
     /// <summary>Reads the lines of a batch on a scale.</summary>
     /// <param name="batch">The batch.</param>
     /// <param name="step">What the scale's marks are apart; above 0.</param>

@@ -37,5 +37,19 @@ public sealed class FormulaTests
         Assert.True(usual.Tau > middle.Tau, $"{usual.Tau} against {middle.Tau}");
     }
 
+    [Fact]
+    public void The_published_figures_are_those_of_this_estimate()
+    {
+        var page = Repository.Page("order.md");
+        var table = EstimateMeasure.Table();
+        if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
+        {
+            var (from, to) = (page.IndexOf("<!-- begin estimate -->\n", StringComparison.Ordinal) + 24, page.IndexOf("<!-- end estimate -->", StringComparison.Ordinal));
+            File.WriteAllText(Path.Combine(Repository.Folder, "docs", "order.md"), page[..from] + table + page[to..]);
+            return;
+        }
+        Assert.Contains(table, page, StringComparison.Ordinal);
+    }
+
     private static string Table(string name) => File.ReadAllText(Path.Combine(Repository.Folder, "ingredients", "tables", name + ".csv")).ReplaceLineEndings("\n");
 }
