@@ -20,7 +20,7 @@ public sealed record RecipeFacts(
     public FinishedProduct Finished { get; init; } = FinishedProduct.Of(Workshop, Batch);
 
     /// <summary>The day to judge by.</summary>
-    public DateOnly On { get; init; } = DateOnly.FromDateTime(DateTime.Now);
+    public required DateOnly On { get; init; }
 
     /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
     public bool IsPackageKnown { get; init; } = true;

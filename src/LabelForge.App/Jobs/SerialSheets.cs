@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;

@@ -35,16 +35,22 @@ public readonly record struct Mass : IComparable<Mass>
     /// <summary>A mass from avoirdupois pounds.</summary>
     public static Mass FromPounds(decimal pounds) => FromGrams(pounds * GramsPerPound);
 
+    /// <summary>The two together.</summary>
     public static Mass operator +(Mass a, Mass b) => new(a.Grams + b.Grams);
 
+    /// <summary>So many times as much.</summary>
     public static Mass operator *(Mass a, decimal factor) => FromGrams(a.Grams * factor);
 
+    /// <summary>Whether the first is less.</summary>
     public static bool operator <(Mass a, Mass b) => a.Grams < b.Grams;
 
+    /// <summary>Whether the first is more.</summary>
     public static bool operator >(Mass a, Mass b) => a.Grams > b.Grams;
 
+    /// <summary>Whether the first is no more.</summary>
     public static bool operator <=(Mass a, Mass b) => a.Grams <= b.Grams;
 
+    /// <summary>Whether the first is no less.</summary>
     public static bool operator >=(Mass a, Mass b) => a.Grams >= b.Grams;
 
     /// <inheritdoc/>

@@ -9,9 +9,13 @@ public sealed class RuleBook
 
     private RuleBook(IEnumerable<Rule> rules) => _rules = rules.ToDictionary(r => r.Id);
 
+    /// <summary>The market of the United States.</summary>
     public static Market MarketUs { get; } = MarketText.Parse("us").OrRefuse();
+    /// <summary>The market of the European Union.</summary>
     public static Market MarketEu { get; } = MarketText.Parse("eu").OrRefuse();
+    /// <summary>The market of the United Kingdom.</summary>
     public static Market MarketUk { get; } = MarketText.Parse("uk").OrRefuse();
+    /// <summary>The market of Canada.</summary>
     public static Market MarketCa { get; } = MarketText.Parse("ca").OrRefuse();
 
     /// <summary>The rules of the United States.</summary>

@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;

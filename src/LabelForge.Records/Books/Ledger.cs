@@ -40,24 +40,34 @@ public sealed class Ledger
         Disposals = Standing(BookLists.Disposal, AllDisposals);
     }
 
+    /// <summary>Every entry of corrections, struck and replaced ones too.</summary>
     public IReadOnlyList<Correction> Corrections { get; }
 
+    /// <summary>Every entry of what came in, struck and replaced ones too.</summary>
     public IReadOnlyList<Receipt> AllReceipts { get; }
 
+    /// <summary>Every entry of batches, struck and replaced ones too.</summary>
     public IReadOnlyList<Batch> AllBatches { get; }
 
+    /// <summary>Every entry of printings of labels, struck and replaced ones too.</summary>
     public IReadOnlyList<Printing> AllPrintings { get; }
 
+    /// <summary>Every entry of weighings, struck and replaced ones too.</summary>
     public IReadOnlyList<Weighing> AllWeighings { get; }
 
+    /// <summary>Every entry of deviations, struck and replaced ones too.</summary>
     public IReadOnlyList<Deviation> AllDeviations { get; }
 
+    /// <summary>Every entry of closings of batches, struck and replaced ones too.</summary>
     public IReadOnlyList<Closing> AllClosings { get; }
 
+    /// <summary>Every entry of sales, struck and replaced ones too.</summary>
     public IReadOnlyList<Sale> AllSales { get; }
 
+    /// <summary>Every entry of complaints, struck and replaced ones too.</summary>
     public IReadOnlyList<Complaint> AllComplaints { get; }
 
+    /// <summary>Every entry of disposals, struck and replaced ones too.</summary>
     public IReadOnlyList<Disposal> AllDisposals { get; }
 
     /// <summary>The receipts that stand.</summary>

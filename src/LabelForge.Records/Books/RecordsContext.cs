@@ -17,24 +17,34 @@ public class RecordsContext : DbContext
     {
     }
 
+    /// <summary>The list of what came in.</summary>
     public DbSet<Receipt> Receipts => Set<Receipt>();
 
+    /// <summary>The list of batches.</summary>
     public DbSet<Batch> Batches => Set<Batch>();
 
+    /// <summary>The list of printings of labels.</summary>
     public DbSet<Printing> Printings => Set<Printing>();
 
+    /// <summary>The list of weighings.</summary>
     public DbSet<Weighing> Weighings => Set<Weighing>();
 
+    /// <summary>The list of deviations.</summary>
     public DbSet<Deviation> Deviations => Set<Deviation>();
 
+    /// <summary>The list of closings of batches.</summary>
     public DbSet<Closing> Closings => Set<Closing>();
 
+    /// <summary>The list of sales.</summary>
     public DbSet<Sale> Sales => Set<Sale>();
 
+    /// <summary>The list of complaints.</summary>
     public DbSet<Complaint> Complaints => Set<Complaint>();
 
+    /// <summary>The list of disposals.</summary>
     public DbSet<Disposal> Disposals => Set<Disposal>();
 
+    /// <summary>The list of corrections.</summary>
     public DbSet<Correction> Corrections => Set<Correction>();
 
     /// <summary>The keys of forms that were written.</summary>

@@ -12,6 +12,12 @@ namespace LabelForge.Web.Workbench;
 /// <param name="HeightMm">How high.</param>
 public sealed record LabelPicture(string Address, string Design, decimal WidthMm, decimal HeightMm);
 
+/// <summary>Another product of the same recipe, and what the checks found on it.</summary>
+/// <param name="Name">The variant's name.</param>
+/// <param name="Findings">What was found, in the declaration and by the checks; empty where it cannot be judged.</param>
+/// <param name="Problem">Why it cannot be judged; null where it was.</param>
+public sealed record OtherProduct(string Name, ImmutableArray<Finding> Findings, Problem? Problem);
+
 /// <summary>What a recipe comes to as its text stands: all that the page shows of it.</summary>
 public sealed record LabelView
 {
@@ -23,6 +29,9 @@ public sealed record LabelView
 
     /// <summary>What the checks found; null where no rules are held for the market.</summary>
     public CheckReport? Report { get; init; }
+
+    /// <summary>What the checks found on the recipe's other products, where no one product is wanted.</summary>
+    public ImmutableArray<OtherProduct> Others { get; init; } = [];
 
     /// <summary>Why there is no label, or no check.</summary>
     public Problem? Problem { get; init; }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
@@ -31,7 +32,7 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
             stop.ThrowIfCancellationRequested();
             var view = new LabelView { Job = job, Pictures = [.. Fits(job).Select(Draw)], LotChanges = [.. changes] };
             stop.ThrowIfCancellationRequested();
-            return Checked(view, job);
+            return Checked(view, job) with { Others = wish.Variant is null ? Others(workshop, id, text, wish, stop) : [] };
         }
         catch (InputException e)
         {
@@ -54,6 +55,26 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
             product = LotProducts.Of(product, lot, market, options.Today());
         changes = product.Weighed?.Changes ?? [];
         return LabelJob.Prepare(product, market, wish.Design, wish.Lot, options.Today());
+    }
+
+    // A recipe stands for all its products: what is wrong with the last alone is found too.
+    private ImmutableArray<OtherProduct> Others(Workshop workshop, string id, string text, LabelWish wish, CancellationToken stop)
+    {
+        var others = ImmutableArray.CreateBuilder<OtherProduct>();
+        foreach (var variant in RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml")).Variants.Skip(1))
+        {
+            stop.ThrowIfCancellationRequested();
+            try
+            {
+                var job = Prepare(workshop, id, text, wish with { Variant = variant.Name }, out _);
+                others.Add(new OtherProduct(variant.Name, [.. RecipeCheck.Run(job.Facts).Findings.Concat(job.Declaration.Findings).Distinct()], null));
+            }
+            catch (InputException e)
+            {
+                others.Add(new OtherProduct(variant.Name, [], e.Problem));
+            }
+        }
+        return others.ToImmutable();
     }
 
     private static IEnumerable<LabelLayout> Fits(LabelJob job) =>

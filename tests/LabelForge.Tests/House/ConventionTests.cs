@@ -1,0 +1,62 @@
+using System.Reflection;
+using System.Text.RegularExpressions;
+using LabelForge.Checks;
+using LabelForge.Composition;
+using LabelForge.Declarations;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Tests.House;
+
+/// <summary>What holds all over the house, whoever writes in it.</summary>
+public partial class ConventionTests
+{
+    private static readonly Assembly[] Domain =
+        [typeof(Mass).Assembly, typeof(CompositionProof).Assembly, typeof(Market).Assembly, typeof(Recipe).Assembly, typeof(Declaration).Assembly, typeof(RecipeCheck).Assembly];
+
+    [Fact]
+    public void Public_types_of_the_domain_are_immutable() => Assert.Empty(
+        from type in Domain.SelectMany(a => a.GetExportedTypes())
+        from property in type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+        where property.SetMethod is { IsPublic: true } set && !set.ReturnParameter.GetRequiredCustomModifiers().Contains(typeof(System.Runtime.CompilerServices.IsExternalInit))
+        select $"{type.FullName}.{property.Name}");
+
+    [Fact]
+    public void Public_fields_of_the_domain_never_change() => Assert.Empty(
+        from type in Domain.SelectMany(a => a.GetExportedTypes())
+        from field in type.GetFields(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+        where !field.IsInitOnly && !field.IsLiteral
+        select $"{type.FullName}.{field.Name}");
+
+    // The day to judge by is handed in. A clock is read where a person's call comes in, and where a page counts seconds.
+    [Fact]
+    public void No_layer_below_the_command_and_the_page_reads_a_clock() => Assert.Empty(
+        Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App").Where(f => Clock().IsMatch(f.Text)).Select(f => f.Name));
+
+    [Fact]
+    public void The_command_reads_the_clock_in_one_place() =>
+        Assert.Equal(["Shared.cs"], Sources("Cli").Where(f => Clock().IsMatch(f.Text)).Select(f => f.Name));
+
+    // Both are made from a batch by the mass balance alone.
+    [Fact]
+    public void No_share_of_the_finished_product_is_made_but_by_the_mass_balance() =>
+        Assert.Empty(typeof(FinishedShare).GetConstructors(BindingFlags.Public | BindingFlags.Instance).Where(c => c.GetParameters().Length > 0));
+
+    [Fact]
+    public void A_file_of_code_stays_short()
+    {
+        var tooLong = Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli")
+            .Where(f => f.Text.Count(c => c == '\n') > 300 && !f.Name.Contains("Snapshot", StringComparison.Ordinal) && !f.Name.EndsWith(".Designer.cs", StringComparison.Ordinal));
+        Assert.Empty(tooLong.Select(f => f.Name));
+    }
+
+    private static IEnumerable<(string Name, string Text)> Sources(params string[] layers) => layers
+        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), "*.cs", SearchOption.AllDirectories))
+        .Where(f => !Path.GetRelativePath(Repository.Folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Migrations"))
+        .Order(StringComparer.Ordinal)
+        .Select(f => (Path.GetFileName(f), File.ReadAllText(f)));
+
+    [GeneratedRegex(@"\bDateTime\.(Now|UtcNow|Today)\b|\bDateTimeOffset\.(Now|UtcNow)\b|\bTimeProvider\.System\b")]
+    private static partial Regex Clock();
+}
