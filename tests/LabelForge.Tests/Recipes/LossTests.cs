@@ -134,7 +134,7 @@ public class LossTests
     {
         var workshop = Workshop.Open(bench.Path);
         var batch = BatchFormula.Of(workshop, workshop.Recipe("bar"));
-        return FragranceCheck.Find(new RecipeFacts(workshop, batch, Kind(batch), null!, null!, []));
+        return FragranceCheck.Find(new RecipeFacts(workshop, batch, Kind(batch), null!, null!, []) { On = new DateOnly(2026, 11, 25) });
     }
 
     private static ProductKind Kind(BatchFormula batch) => ProductKindOf.Recipe(batch.Recipe);

@@ -1,0 +1,44 @@
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Tests.House;
+
+/// <summary>DEVELOPERS.md is true to the tree.</summary>
+public partial class MapTests
+{
+    private static readonly string Page = File.ReadAllText(Path.Combine(Repository.Folder, "DEVELOPERS.md"));
+
+    [Fact]
+    public void Every_room_is_on_the_map()
+    {
+        var src = Path.Combine(Repository.Folder, "src");
+        var rooms = Directory.EnumerateFiles(src, "*", SearchOption.AllDirectories)
+            .Where(f => f.EndsWith(".cs", StringComparison.Ordinal) || f.EndsWith(".razor", StringComparison.Ordinal))
+            .Select(f => Path.GetRelativePath(src, Path.GetDirectoryName(f)!).Replace('\\', '/').Replace("LabelForge.", "", StringComparison.Ordinal))
+            .Where(r => r.Contains('/', StringComparison.Ordinal) && !r.Split('/').Any(p => p is "obj" or "bin"))
+            .Distinct().Order(StringComparer.Ordinal).ToArray();
+        Assert.NotEmpty(rooms);
+        Assert.DoesNotContain(rooms, r => !Page.Contains($"`{r}`", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_path_on_the_page_is_there()
+    {
+        var paths = PathInCode().Matches(Page).Select(m => m.Groups["path"].Value.TrimEnd('/')).Where(p => !p.Contains('<', StringComparison.Ordinal)).Distinct().ToArray();
+        Assert.True(paths.Length > 20);
+        Assert.DoesNotContain(paths, p => !Path.Exists(Path.Combine(Repository.Folder, p)));
+    }
+
+    [Theory]
+    [InlineData("src/LabelForge.Law/Markets/us/warnings.yaml", "foaming-bath")]
+    [InlineData("src/LabelForge.Law/Markets/us/figures.yaml", "ingredients.one-percent-line")]
+    [InlineData("templates/stock/us-letter-10-2x4in.yaml", "width")]
+    [InlineData("src/LabelForge.Law/Markets/markets.yaml", "us")]
+    public void A_walk_ends_where_the_page_says(string file, string holds)
+    {
+        Assert.Contains($"`{file}`", Page, StringComparison.Ordinal);
+        Assert.Contains(holds, File.ReadAllText(Path.Combine(Repository.Folder, file)), StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex(@"`(?<path>(?:src|tests|templates|ingredients|docs|build)/[^`\s]*)`")]
+    private static partial Regex PathInCode();
+}
