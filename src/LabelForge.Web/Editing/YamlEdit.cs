@@ -14,8 +14,10 @@ public readonly record struct Step
     /// <summary>The place.</summary>
     public int Index { get; }
 
+    /// <summary>A key.</summary>
     public static implicit operator Step(string key) => new(key, -1);
 
+    /// <summary>A place in a list, from 0.</summary>
     public static implicit operator Step(int index) => new(null, index);
 }
 
