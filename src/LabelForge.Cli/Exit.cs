@@ -48,5 +48,13 @@ internal static class Exit
             Console.Error.WriteLine($"{e.Message} Choose a folder that you may write to, and close the file if a program has it open.");
             return WrongInput;
         }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            // Nobody at a bench is helped by the places in a program where it went wrong; whoever mends it asks for them.
+            Console.Error.WriteLine(Environment.GetEnvironmentVariable("LABELFORGE_TRACE") is null
+                ? $"This is a fault of labelforge itself, not of your files ({e.GetType().Name}: {e.Message}) Nothing more was done. With LABELFORGE_TRACE=1 it says where."
+                : e.ToString());
+            return WrongInput;
+        }
     }
 }

@@ -16,16 +16,32 @@ internal static class Contradiction
         if (least > 1)
         {
             Constituent[] known = [.. list.Where(c => c.Share.Low.Fraction > 0)];
-            return Of($"{part.Material}: {Names(known)} {Come(known.Length)} to at least {Percent(least)}, more than the whole.", "Lower the figures until they can sum to 100 %, or write ranges.");
+            return Of($"{part.Material}: {Names(known)} {Come(known.Length)} to at least {Percent(least)}, more than the whole.", Rounded(known, least) ?? "Lower the figures until they can sum to 100 %, or write ranges.");
         }
         if (greatest < 1)
-            return Of($"{part.Material}: {Names(list)} {Come(list.Length)} to at most {Percent(greatest)}, less than the whole.", "Raise the figures, write ranges, or add what is missing.");
+            return Of($"{part.Material}: {Names(list)} {Come(list.Length)} to at most {Percent(greatest)}, less than the whole.", Rounded(list, greatest) ?? "Raise the figures, write ranges, or add what is missing.");
         return Clash(part) is { } clash
             ? Of($"{part.Material}: {clash.First.Substance} ({clash.First.Share}) is listed before {clash.Second.Substance} ({clash.Second.Share}), which is more.",
                 "Correct a figure or the order, or write listed: none where the order means nothing.")
             : Of($"{part.Material}: in the order listed, the figures of {Names(list.Where(c => c.Share != ShareRange.Unknown))} leave no way to sum to 100 %.",
                 "Correct a figure or the order, or write listed: none where the order means nothing.");
     }
+
+    // Figures rounded by the supplier each miss by up to half of their last place; together they may miss the whole by no more.
+    private static string? Rounded(IReadOnlyList<Constituent> list, decimal sum)
+    {
+        var half = 0m;
+        foreach (var figure in list.Where(c => c.Share.Low == c.Share.High && c.Share.High.Fraction > 0).Select(c => c.Share.High.Percent / 1.0000000000000000000000000000m))
+            half += 0.5m / (decimal)Math.Pow(10, figure.Scale);
+        var (miss, first) = (Math.Abs(1 - sum) * 100, list.FirstOrDefault(c => c.Share.Low == c.Share.High && c.Share.High.Fraction > 0));
+        if (first is null || miss > half)
+            return null;
+        var percent = first.Share.High.Percent / 1.0000000000000000000000000000m;
+        var step = 0.5m / (decimal)Math.Pow(10, percent.Scale);
+        return $"They miss 100 % by {Percent(miss / 100)}, as figures do that the supplier rounded. Write each as what it was rounded from, for example {first.Substance}: {Figure(percent - step)}-{Figure(percent + step)} %.";
+    }
+
+    private static string Figure(decimal percent) => Math.Clamp(percent, 0, 100).ToString("0.########", CultureInfo.InvariantCulture);
 
     private static (Constituent First, Constituent Second)? Clash(MaterialPart part)
     {

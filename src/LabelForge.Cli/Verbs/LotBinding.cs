@@ -15,7 +15,7 @@ internal static class LotBinding
     {
         var bound = LotProducts.Of(products, lot, market, on);
         foreach (var change in bound.SelectMany(p => p.Weighed?.Changes ?? []))
-            Console.Error.WriteLine($"Lot {lot}, by what was really weighed: {change} This is printed by what was weighed.");
+            Console.Error.WriteLine($"Lot {lot}, by what was really weighed: {change} This goes by what was weighed.");
         return bound;
     }
 }

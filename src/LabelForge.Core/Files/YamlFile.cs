@@ -1,10 +1,11 @@
+using System.Text.RegularExpressions;
 using LabelForge.Measures;
 using YamlDotNet.Core;
 
 namespace LabelForge.Recipes.Files;
 
 /// <summary>Reads a workshop file into nodes that know their lines.</summary>
-public static class YamlFile
+public static partial class YamlFile
 {
     /// <summary>The largest file that is read, in bytes: for every reader of YAML, the page's own too.</summary>
     public const long LargestFile = 1_000_000;
@@ -48,6 +49,14 @@ public static class YamlFile
         {
             return YamlTree.Read(text, shownAs);
         }
+        catch (YamlException) when (GreaterSign().Match(text) is { Success: true } share)
+        {
+            // To YAML a value that begins with > is the head of a longer text.
+            var line = text.AsSpan(0, share.Index).Count('\n') + 1;
+            var (sign, rest) = (share.Groups["sign"].Value, share.Groups["rest"].Value.Trim());
+            throw new InputException(new Problem(shownAs, line, $"A value cannot begin with {sign} unless it stands in quotation marks.",
+                $"Write {(sign == ">" ? "more than" : "at least")} {rest}, or \"{sign} {rest}\"."));
+        }
         catch (YamlException e)
         {
             throw new InputException(new Problem(shownAs, (int)e.Start.Line, $"This is not readable as YAML: {e.Message.TrimEnd('.')}.", HowToWrite));
@@ -58,4 +67,7 @@ public static class YamlFile
             throw new InputException(new Problem(shownAs, 0, "This is not readable as YAML.", HowToWrite));
         }
     }
+
+    [GeneratedRegex(@"(?<=:[ \t]+)(?<sign>>=?)[ \t]*(?<rest>\d[^\r\n,}\]#]*)")]
+    private static partial Regex GreaterSign();
 }

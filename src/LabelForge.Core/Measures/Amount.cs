@@ -172,6 +172,14 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
         _ => throw new InvalidOperationException($"{Unit} does not measure volume."),
     };
 
+    /// <summary>As a recipe writes it: <c>450 g</c>, <c>3 % of batch</c>.</summary>
+    public override string ToString() => Unit switch
+    {
+        AmountUnit.BySuperfat => BySuperfatText,
+        AmountUnit.PercentOf => string.Create(CultureInfo.InvariantCulture, $"{Figure:0.######} % of {Of}"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"{Figure:0.######} {Units.First(u => u.Value == Unit).Key}"),
+    };
+
     private static decimal? ReadFigure(string text)
     {
         var parts = text.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);

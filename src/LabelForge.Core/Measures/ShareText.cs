@@ -3,10 +3,10 @@ using System.Text.RegularExpressions;
 
 namespace LabelForge.Measures;
 
-/// <summary>Reads a supplier's figure for a share: <c>5 %</c>, <c>10-30 %</c>, <c>&lt;= 1 %</c>, <c>&gt;= 2 %</c>.</summary>
+/// <summary>Reads a supplier's figure for a share: <c>5 %</c>, <c>10-30 %</c>, <c>&lt;= 1 %</c>, <c>at least 2 %</c> or <c>&gt;= 2 %</c>.</summary>
 public static partial class ShareText
 {
-    private const string Examples = "Write 5 %, 10-30 %, <= 1 % or >= 2 %.";
+    private const string Examples = "Write 5 %, 10-30 %, at most 1 % or at least 2 %.";
 
     /// <summary>Reads a share or a range of shares.</summary>
     public static Parsed<ShareRange> Parse(string text)
@@ -16,7 +16,7 @@ public static partial class ShareText
             return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is not a share.", Examples);
         var low = Number(match.Groups["low"].Value);
         var high = match.Groups["high"].Success ? Number(match.Groups["high"].Value) : low;
-        var sign = match.Groups["sign"].Value;
+        var sign = match.Groups["sign"].Value.ToLowerInvariant();
         if (low is null or > 100 || high is null or > 100)
             return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is more than the whole.", "A share runs from 0 % to 100 %.");
         if (sign.Length > 0 && match.Groups["high"].Success)
@@ -25,8 +25,8 @@ public static partial class ShareText
             return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" runs from high to low.", $"Write {high}-{low} %.");
         var (from, to) = sign switch
         {
-            "<" or "<=" or "≤" => (0m, low.Value),
-            ">" or ">=" or "≥" => (low.Value, 100m),
+            "<" or "<=" or "≤" or "at most" or "up to" or "less than" => (0m, low.Value),
+            ">" or ">=" or "≥" or "at least" or "more than" => (low.Value, 100m),
             _ => (low.Value, high.Value),
         };
         return Parsed<ShareRange>.Of(new ShareRange(Share.FromPercent(from), Share.FromPercent(to)));
@@ -35,6 +35,6 @@ public static partial class ShareText
     private static decimal? Number(string text) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
 
-    [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥)?\s*(?<low>\d*\.?\d+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>\d*\.?\d+)\s*)?%$")]
+    [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥|at most|up to|less than|at least|more than)?\s*(?<low>\d*\.?\d+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>\d*\.?\d+)\s*)?%$", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 }

@@ -60,7 +60,7 @@ internal sealed class SoapPartOfBatch
 
         decimal? Left(string name) =>
             _made.Where(s => nameOf(s.Name) == name).ToArray() is { Length: > 0 } all
-            && all.All(s => s is { Part: SoapPart.Unreacted, Of.Soap.Kind: not FatKind.Acid })
+            && all.All(s => s is { Part: SoapPart.Unreacted, Of.Soap.IsAcid: false })
             && !others.Any(r => r.Constituents.Any(c => c.Name == name))
                 ? all.Sum(s => s.Of!.Grams)
                 : null;

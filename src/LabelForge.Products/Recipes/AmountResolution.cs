@@ -28,7 +28,7 @@ internal sealed class AmountResolution
         (_workshop, _uses, _file, _superfat) = (workshop, uses, file, superfat);
         var twice = uses.GroupBy(u => u.Material).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw Refuse(twice.Last().Line, $"\"{twice.Key}\" is used twice.", "Write one line with the whole amount.");
+            throw Refuse(twice.Last().Line, $"\"{twice.Key}\" is used twice: {string.Join(" and ", twice.Select(u => u.Amount))}.", "Write one line with the whole amount.");
         _materials = uses.ToDictionary(u => u.Material, u => workshop.Material(u.Material, file, u.Line));
         foreach (var use in uses.Where(u => _materials[u.Material].Kind == MaterialKind.Packaging))
             throw Refuse(use.Line, $"\"{use.Material}\" is packaging, which is not part of what is inside.", "Leave it out of the materials that are mixed.");
@@ -120,7 +120,7 @@ internal sealed class AmountResolution
         var (grams, ofBatch) = Sum(_uses.Where(u => u != use && _known.ContainsKey(u.Material)).Select(u =>
         {
             var balance = Balance(u);
-            var moles = balance.Takes * (1 - superfat.Share.Fraction) - balance.Gives;
+            var moles = balance.Takes * (1 - superfat.Share.Fraction) + balance.TakesFirst - balance.Gives;
             return (_known[u.Material].Grams * moles, _known[u.Material].OfBatch * moles);
         }));
         return grams > 0 || ofBatch > 0

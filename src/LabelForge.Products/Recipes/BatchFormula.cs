@@ -27,8 +27,8 @@ public sealed record BatchFormula(Recipe Recipe, ImmutableArray<BatchLine> Lines
     /// <summary>What is left, as a fraction of what was weighed in; above 0 and not above 1.</summary>
     public decimal Left => Yield.Grams / Total.Grams;
 
-    /// <summary>What one piece weighs if what is left of the batch is shared out evenly.</summary>
-    public Mass PerPiece => Mass.FromGrams(Yield.Grams / Recipe.Pieces);
+    /// <summary>What one piece weighs if what came out of the batch, or else what is left of it, is shared out evenly.</summary>
+    public Mass PerPiece => Mass.FromGrams((Recipe.CameOut ?? Yield).Grams / Recipe.Pieces);
 
     /// <summary>Weighs out a recipe.</summary>
     /// <remarks>

@@ -76,15 +76,13 @@ public sealed record Business(
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
-        if (prefix is not null && (prefix.Text.Length is < 6 or > 11 || !prefix.Text.All(char.IsAsciiDigit)))
-            throw prefix.Refuse($"\"{prefix.Text}\" is not a GS1 company prefix.", "Write its 6 to 11 digits in quotation marks, as GS1 gave it.");
         return new Business(
             file.Required("business", "Your trading name").Text,
             ReadRole(file.OptionalText("role")),
             new Place(place?.OptionalText("street")?.Text, place?.OptionalText("city")?.Text, place?.OptionalText("region")?.Text,
                 place?.OptionalText("postcode")?.Text, place?.OptionalText("country")?.Text),
             contact?.OptionalText("phone")?.Text, contact?.OptionalText("web")?.Text, contact?.OptionalText("email")?.Text,
-            ReadMarket(file.OptionalText("market")), prefix?.Text, file.OptionalText("currency")?.Text ?? "USD")
+            ReadMarket(file.OptionalText("market")), prefix is null ? null : CompanyPrefix.Read(prefix), file.OptionalText("currency")?.Text ?? "USD")
         {
             Language = ReadLanguage(file.OptionalText("language")),
             Responsible = ReadResponsible(file),

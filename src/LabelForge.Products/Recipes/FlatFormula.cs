@@ -13,41 +13,55 @@ public static class FlatFormula
     /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
     public static ImmutableArray<FlatShare> Of(Workshop workshop, BatchFormula batch)
     {
-        var shares = new Dictionary<string, ChargeShare>();
-        var order = new List<Material>();
-        foreach (var line in batch.Lines)
-            Open(workshop, line.Material, new ChargeShare(line.Mass.Grams / batch.Total.Grams), [], shares, order);
-        return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
+        return Sum(batch.Lines.Select(l => (l.Material, l.Mass.Grams / batch.Total.Grams)), new Opening(workshop));
     }
 
     /// <summary>Opens up one material: shares of it, which sum to 1.</summary>
     /// <exception cref="InputException">It is made from itself, directly or through others.</exception>
     public static ImmutableArray<FlatShare> Of(Workshop workshop, Material material)
     {
-        var shares = new Dictionary<string, ChargeShare>();
+        return new Opening(workshop).Of(material, []);
+    }
+
+    private static ImmutableArray<FlatShare> Sum(IEnumerable<(Material Material, decimal Share)> lines, Opening opening, ImmutableList<string>? inside = null)
+    {
+        var shares = new Dictionary<string, ChargeShare>(StringComparer.Ordinal);
         var order = new List<Material>();
-        Open(workshop, material, ChargeShare.Whole, [], shares, order);
+        foreach (var (material, share) in lines)
+        {
+            foreach (var part in opening.Of(material, inside ?? []))
+            {
+                if (shares.TryAdd(part.Material.Id, part.Share * share))
+                    order.Add(part.Material);
+                else
+                    shares[part.Material.Id] += part.Share * share;
+            }
+        }
         return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
     }
 
-    private static void Open(Workshop workshop, Material material, ChargeShare share, ImmutableList<string> inside, Dictionary<string, ChargeShare> shares, List<Material> order)
+    // What each material comes to, opened once however many others use it.
+    private sealed class Opening(Workshop workshop)
     {
-        if (inside.Contains(material.Id))
+        private readonly Dictionary<string, ImmutableArray<FlatShare>> _opened = new(StringComparer.Ordinal);
+
+        public ImmutableArray<FlatShare> Of(Material material, ImmutableList<string> inside)
         {
-            throw new InputException(new Problem(material.File, material.MadeFrom[0].Line,
-                $"\"{material.Id}\" is made from itself: {string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))}.",
-                "Take it out of one of these lists."));
+            if (_opened.TryGetValue(material.Id, out var known))
+                return known;
+            if (inside.Contains(material.Id))
+            {
+                throw new InputException(new Problem(material.File, material.MadeFrom[0].Line,
+                    $"\"{material.Id}\" is made from itself: {string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))}.",
+                    "Take it out of one of these lists."));
+            }
+            return _opened[material.Id] = material.MadeFrom.IsEmpty ? [new FlatShare(material, ChargeShare.Whole)] : Made(material, inside.Add(material.Id));
         }
-        if (material.MadeFrom.IsEmpty)
+
+        private ImmutableArray<FlatShare> Made(Material material, ImmutableList<string> inside)
         {
-            if (!shares.TryAdd(material.Id, share))
-                shares[material.Id] += share;
-            else
-                order.Add(material);
-            return;
+            var (lines, total) = AmountResolution.Resolve(workshop, material.MadeFrom, material.File);
+            return Sum(lines.Select(l => (l.Material, l.Mass.Grams / total.Grams)), this, inside);
         }
-        var (lines, total) = AmountResolution.Resolve(workshop, material.MadeFrom, material.File);
-        foreach (var line in lines)
-            Open(workshop, line.Material, share * (line.Mass.Grams / total.Grams), inside.Add(material.Id), shares, order);
     }
 }

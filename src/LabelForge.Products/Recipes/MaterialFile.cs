@@ -79,7 +79,7 @@ public static class MaterialFile
         var read = items.Select(ReadConstituent).ToImmutableArray();
         var twice = read.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw new InputException(new Problem(file.File, twice.Last().Line, $"\"{twice.Key}\" stands twice in the declaration.", "Name each constituent once."));
+            throw new InputException(new Problem(file.File, twice.Last().Line, $"\"{twice.Key}\" stands twice in the declaration{Figures(twice)}.", "Name each constituent once."));
         RefuseTooMuch(file.File, read);
         return read;
     }
@@ -99,6 +99,9 @@ public static class MaterialFile
             }
         }
     }
+
+    private static string Figures(IEnumerable<DeclaredConstituent> same) =>
+        same.All(c => c.Share == ShareRange.Unknown) ? "" : $": {string.Join(" and ", same.Select(c => c.Share == ShareRange.Unknown ? "no figure" : c.Share.ToString()))}";
 
     private static DeclaredConstituent ReadConstituent(Node node) => node switch
     {

@@ -57,6 +57,9 @@ public sealed record Recipe
     /// <summary>What left the batch while it was made, as the recipe says; none where it was weighed by its yield.</summary>
     public ImmutableArray<WrittenLoss> Losses { get; init; } = [];
 
+    /// <summary>What all pieces of one lot weigh together, as its books say; null where none do. It sets what a piece can hold.</summary>
+    public Mass? CameOut { get; init; }
+
     /// <summary>Soap made from oils: the superfat aimed at; null where the recipe names none.</summary>
     public WrittenSuperfat? Superfat { get; init; }
 

@@ -36,11 +36,36 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
         var closing = ledger.ClosingOf(batch);
         var pieces = closing is { Made: > 0 } ? closing.Made : batch.PiecesPlanned;
         var plan = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Line.Grams)), batch.PiecesPlanned);
-        var real = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)), pieces);
+        var weighedIn = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)), pieces);
+        var real = closing?.YieldGrams is { } grams ? CameOut(stood, weighedIn, Mass.FromGrams(grams)) : weighedIn;
         var planned = DeclarationBuilder.Build(stood, plan, kind, market, on);
         var weighed = DeclarationBuilder.Build(stood, real, kind, market, on);
         return new WeighedLabel(stood, real, weighed, planned,
-            [.. Differences(planned, weighed), .. Since(workshop, recipe, planned, kind, market, on), .. Net(recipe, real, closing)]);
+            [.. Differences(planned, weighed), .. Since(workshop, recipe, planned, kind, market, on), .. Net(recipe, real, closing), .. NotSaid(recipe, real)]);
+    }
+
+    // Where the recipe says that something leaves the batch, the scale says how much left this one. Where it does not, the
+    // rest stayed in the pot, which changes the pieces' weight and not what they are made of.
+    private static BatchFormula CameOut(Workshop workshop, BatchFormula weighedIn, Mass cameOut)
+    {
+        var recipe = weighedIn.Recipe with { CameOut = cameOut };
+        var gone = weighedIn.Total.Grams - cameOut.Grams;
+        if (gone <= 0)
+            return BatchFormula.Of(workshop, recipe with { Yield = null, Losses = [] });
+        if (recipe.Yield is { } yield)
+            recipe = recipe with { Yield = yield with { Mass = cameOut } };
+        else if (weighedIn.Losses.Sum(l => l.Mass.Grams) is > 0 and var planned)
+            recipe = recipe with { Losses = [.. weighedIn.Losses.Select(l => new WrittenLoss(new Amount(l.Mass.Grams / planned * gone, AmountUnit.Gram, null), l.Ingredient, l.Line))] };
+        return BatchFormula.Of(workshop, recipe);
+    }
+
+    private static IEnumerable<string> NotSaid(Recipe recipe, BatchFormula real)
+    {
+        if (recipe.Yield is null && recipe.Losses.IsEmpty && recipe.Net is null && real.Recipe.CameOut is { } cameOut && cameOut < real.Total)
+        {
+            yield return FormattableString.Invariant(
+                $"{real.Total.Grams - cameOut.Grams:0.#} g less came out than was weighed in, and the recipe does not say what left: it is taken to have stayed in the pot. Where it was water, write loss: or yield: in the recipe.");
+        }
     }
 
     private static List<string> Differences(Declaration planned, Declaration weighed)

@@ -22,12 +22,12 @@ public static class BuyList
             throw new InputException(new Problem(null, 0, $"{twice.Key} is named twice.", "Name each product once, with all its pieces."));
         var products = wanted.Select(w =>
         {
-            var takes = w.Product.Batch.Lines.GroupBy(l => l.Material.Id).ToDictionary(l => l.Key, l => l.Sum(x => x.Mass.Grams) / w.Product.Recipe.Pieces);
+            var takes = w.Product.Batch.Lines.GroupBy(l => l.Material.Id).ToDictionary(l => l.Key, l => l.Sum(x => x.Mass.Grams));
             foreach (var (id, count) in costs.Packaging)
-                takes[id] = takes.GetValueOrDefault(id) + count;
-            return new BuyProduct(w.Product.Name, takes, w.Pieces);
+                takes[id] = takes.GetValueOrDefault(id) + count * w.Product.Recipe.Pieces;
+            return new BuyProduct(w.Product.Name, takes, w.Product.Recipe.Pieces, w.Pieces);
         }).ToArray();
-        var ids = products.SelectMany(p => p.PerPiece.Keys).Distinct().Order(StringComparer.Ordinal);
+        var ids = products.SelectMany(p => p.PerBatch.Keys).Distinct().Order(StringComparer.Ordinal);
         return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), ledger, on))], products, budgetCents, most);
     }
 

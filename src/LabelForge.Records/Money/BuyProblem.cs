@@ -9,8 +9,16 @@ public sealed record BuyPack(string Size, decimal Amount, long Cents);
 /// <summary>A material: what is there, and in what packs more can be had.</summary>
 public sealed record BuyMaterial(string Id, decimal Stock, IReadOnlyList<BuyPack> Packs);
 
-/// <summary>A product: what one piece takes of each material, and how many are wanted at least.</summary>
-public sealed record BuyProduct(string Id, IReadOnlyDictionary<string, decimal> PerPiece, int Least);
+/// <summary>A product: what so many pieces of it take of each material, and how many are wanted at least.</summary>
+/// <param name="Id">The recipe.</param>
+/// <param name="PerBatch">Grams or pieces of each material that a batch takes.</param>
+/// <param name="Pieces">How many pieces a batch makes, above 0.</param>
+/// <param name="Least">How many are wanted at least.</param>
+public sealed record BuyProduct(string Id, IReadOnlyDictionary<string, decimal> PerBatch, int Pieces, int Least)
+{
+    /// <summary>What so many pieces take of a material, divided last of all so that a whole batch takes what it takes.</summary>
+    public decimal Takes(string material, long pieces) => pieces * PerBatch.GetValueOrDefault(material) / Pieces;
+}
 
 /// <summary>What to buy: the cheapest packs for the wanted pieces, or the most pieces that a budget makes.</summary>
 /// <param name="Materials">The materials.</param>
@@ -21,7 +29,7 @@ public sealed record BuyProblem(IReadOnlyList<BuyMaterial> Materials, IReadOnlyL
 {
     /// <summary>The materials of which there is not enough and no pack to buy more: while there are any, nothing can be reckoned.</summary>
     public IReadOnlyList<string> NotToBeHad =>
-        [.. Materials.Where(m => m.Packs.Count == 0 && m.Stock < Products.Sum(p => Math.Max(1, p.Least) * p.PerPiece.GetValueOrDefault(m.Id))).Select(m => m.Id)];
+        [.. Materials.Where(m => m.Packs.Count == 0 && m.Stock < Products.Sum(p => p.Takes(m.Id, Math.Max(1, p.Least)))).Select(m => m.Id)];
 }
 
 /// <summary>The answer.</summary>

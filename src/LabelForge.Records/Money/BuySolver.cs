@@ -5,8 +5,6 @@ namespace LabelForge.Records.Money;
 /// <summary>Solves what to buy as an integer program (CP-SAT).</summary>
 public static class BuySolver
 {
-    // A tenth of a milligram: finer than any scale here, and small enough that sums stay far inside 64 bits.
-    private const decimal UnitsPerGram = 10_000m;
     private const long MostPieces = 100_000;
     private const long MostPacks = 10_000;
 
@@ -17,22 +15,35 @@ public static class BuySolver
     {
         if (problem is { Most: true, BudgetCents: null })
             throw new ArgumentException("The most pieces need a budget.", nameof(problem));
-        var first = Run(problem, seconds, null);
+        var scales = problem.Materials.ToDictionary(m => m.Id, m => BuyScale.Of(problem, m));
+        var first = Run(problem, seconds, null, scales, needsUp: true);
         // Among the plans that make the most pieces, the cheapest.
-        return first is not null && problem.Most ? Run(problem, seconds, first.Pieces.Values.Sum()) is { } second ? second with { Optimal = first.Optimal && second.Optimal } : first : first;
+        var plan = first is not null && problem.Most
+            ? Run(problem, seconds, first.Pieces.Values.Sum(), scales, needsUp: true) is { } second ? second with { Optimal = first.Optimal && second.Optimal } : first
+            : first;
+        return plan is { Optimal: true } && scales.Values.Any(s => !s.IsExact) ? plan with { Optimal = IsBestOf(problem, plan, seconds, scales) } : plan;
     }
 
-    private static BuyPlan? Run(BuyProblem problem, double seconds, long? piecesWanted)
+    // Where a need has no end of decimals it was rounded up. The plan is the best only if it still is with the needs rounded down.
+    private static bool IsBestOf(BuyProblem problem, BuyPlan plan, double seconds, Dictionary<string, BuyScale> scales)
+    {
+        var made = plan.Pieces.Values.Sum();
+        if (problem.Most && !(Run(problem, seconds, null, scales, needsUp: false) is { Optimal: true } most && most.Pieces.Values.Sum() <= made))
+            return false;
+        return Run(problem, seconds, problem.Most ? made : null, scales, needsUp: false) is { Optimal: true } cheapest && cheapest.Cents >= plan.Cents;
+    }
+
+    private static BuyPlan? Run(BuyProblem problem, double seconds, long? piecesWanted, Dictionary<string, BuyScale> scales, bool needsUp)
     {
         var model = new CpModel();
         var pieces = problem.Products.Select(p => model.NewIntVar(p.Least, problem.Most ? MostPieces : p.Least, p.Id)).ToArray();
         var packs = problem.Materials.SelectMany(m => m.Packs.Select(p => (Material: m, Pack: p, Count: model.NewIntVar(0, Bound(problem, p), $"{m.Id} {p.Size}")))).ToArray();
         foreach (var material in problem.Materials)
         {
-            // Needs are rounded up and packs down, so that the plan never falls short by a rounding.
-            var has = packs.Where(p => p.Material == material).Select(p => p.Count * Down(p.Pack.Amount)).ToList();
-            var takes = problem.Products.Select((p, i) => pieces[i] * Up(p.PerPiece.GetValueOrDefault(material.Id)));
-            model.Add(LinearExpr.Sum(takes) <= LinearExpr.Sum(has) + Down(material.Stock));
+            var scale = scales[material.Id];
+            var has = packs.Where(p => p.Material == material).Select(p => p.Count * scale.Whole(p.Pack.Amount, 1, up: !needsUp)).ToList();
+            var takes = problem.Products.Select((p, i) => pieces[i] * scale.Whole(p.PerBatch.GetValueOrDefault(material.Id), p.Pieces, up: needsUp));
+            model.Add(LinearExpr.Sum(takes) <= LinearExpr.Sum(has) + scale.Whole(material.Stock, 1, up: !needsUp));
         }
         var cost = LinearExpr.Sum(packs.Select(p => p.Count * p.Pack.Cents));
         if (problem.BudgetCents is { } budget)
@@ -52,13 +63,9 @@ public static class BuySolver
         var made = problem.Products.Select((p, i) => (p.Id, Count: solver.Value(pieces[i]))).ToDictionary(p => p.Id, p => p.Count);
         var bought = packs.Select(p => (p.Material.Id, p.Pack, Count: solver.Value(p.Count))).Where(p => p.Count > 0).ToArray();
         return new BuyPlan(bought, made, bought.Sum(b => b.Count * b.Pack.Cents),
-            problem.Materials.ToDictionary(m => m.Id, m => m.Stock + bought.Where(b => b.Id == m.Id).Sum(b => b.Count * b.Pack.Amount) - problem.Products.Sum(p => made[p.Id] * p.PerPiece.GetValueOrDefault(m.Id))),
+            problem.Materials.ToDictionary(m => m.Id, m => m.Stock + bought.Where(b => b.Id == m.Id).Sum(b => b.Count * b.Pack.Amount) - problem.Products.Sum(p => p.Takes(m.Id, made[p.Id]))),
             status == CpSolverStatus.Optimal);
     }
 
     private static long Bound(BuyProblem problem, BuyPack pack) => problem.BudgetCents is { } budget && pack.Cents > 0 ? Math.Min(MostPacks, budget / pack.Cents) : MostPacks;
-
-    private static long Up(decimal grams) => (long)Math.Ceiling(grams * UnitsPerGram);
-
-    private static long Down(decimal grams) => (long)Math.Floor(grams * UnitsPerGram);
 }

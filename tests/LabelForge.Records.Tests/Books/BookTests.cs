@@ -1,5 +1,6 @@
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Spreadsheets;
 using Microsoft.EntityFrameworkCore;
@@ -295,6 +296,41 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Weigh("26R02-01X", 900, 27, 18);
         Bench.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
         Assert.Contains("112 g on average, less than the 113 g", Assert.Single(Label("26R02-01X").Changes));
+    }
+
+    // Without a net quantity of its own a piece declares what came out, shared out: 896 g over 8 pieces.
+    [Fact]
+    public void What_came_out_of_a_lot_sets_what_its_pieces_declare()
+    {
+        var recipe = Path.Combine(_shop.Folder, "recipes/bar.yaml");
+        File.WriteAllLines(recipe, File.ReadAllLines(recipe).Where(l => !l.StartsWith("net:", StringComparison.Ordinal)));
+        _shop.Stock();
+        _shop.Start("26R02-01X");
+        _shop.Weigh("26R02-01X", 900, 27, 18);
+        Assert.Equal(945m / 8, Label("26R02-01X").Formula.PerPiece.Grams);
+        Bench.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
+        var label = Label("26R02-01X");
+        Assert.Equal(112m, label.Formula.PerPiece.Grams);
+        // What stayed in the pot is of the same stuff, and what is printed is bound to the recipe that carries it.
+        Assert.Equal(945m, label.Formula.Yield.Grams);
+        Assert.Equal(112m, BatchFormula.Of(label.Workshop, label.Formula.Recipe).PerPiece.Grams);
+        Assert.Contains(label.Changes, c => c.StartsWith("49 g less came out", StringComparison.Ordinal));
+    }
+
+    // Where the recipe says that water leaves, the scale says how much of it left this lot.
+    [Theory]
+    [InlineData("yield: 905 g")]
+    [InlineData("loss: 40 g water")]
+    public void What_came_out_of_a_lot_says_how_much_left_it(string key)
+    {
+        File.AppendAllText(Path.Combine(_shop.Folder, "recipes/bar.yaml"), key + "\n");
+        _shop.Stock();
+        _shop.Start("26R02-01X");
+        _shop.Weigh("26R02-01X", 900, 27, 18);
+        Bench.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
+        var formula = Label("26R02-01X").Formula;
+        Assert.Equal((896m, 112m), (formula.Yield.Grams, formula.PerPiece.Grams));
+        Assert.Equal(49m, formula.Losses.Sum(l => l.Mass.Grams), 12);
     }
 
     [Fact]

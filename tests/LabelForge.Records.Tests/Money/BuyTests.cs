@@ -47,6 +47,34 @@ public class BuyTests
         Assert.True(plan.Optimal);
     }
 
+    // Six pieces of a pound take a pound, though a sixth of it has no end of decimals: one pack, and none left.
+    [Theory]
+    [InlineData(6, 6, 1)]
+    [InlineData(6, 12, 2)]
+    [InlineData(7, 7, 1)]
+    [InlineData(6, 7, 2)]
+    [InlineData(3, 9, 3)]
+    public void A_whole_batch_takes_whole_packs_and_no_more(int perBatch, int wanted, long packs)
+    {
+        var pound = 453.59237m;
+        var plan = BuySolver.Solve(new BuyProblem(
+            [new BuyMaterial("base", 0, [new BuyPack("1 lb", pound, 900)])],
+            [new BuyProduct("bar", new Dictionary<string, decimal> { ["base"] = pound }, perBatch, wanted)], null, false))!;
+        Assert.Equal((packs, true), (plan.Packs.Single().Count, plan.Optimal));
+        Assert.InRange(plan.Left["base"], 0, pound);
+    }
+
+    // An amount that is itself a third of something: what was rounded is never called the best unless it is.
+    [Fact]
+    public void A_plan_with_rounded_needs_is_called_the_best_only_where_it_is()
+    {
+        BuyPlan Of(decimal pack) => BuySolver.Solve(new BuyProblem(
+            [new BuyMaterial("base", 0, [new BuyPack("a third", pack, 900)])],
+            [new BuyProduct("bar", new Dictionary<string, decimal> { ["base"] = 1000m / 3 }, 1, 3)], null, false))!;
+        Assert.Equal((4, true), (Of(299m).Packs.Single().Count, Of(299m).Optimal));
+        Assert.Equal((4, false), (Of(1000m / 3 - 1e-20m).Packs.Single().Count, Of(1000m / 3 - 1e-20m).Optimal));
+    }
+
     [Fact]
     public void A_budget_too_small_gives_no_plan()
     {
@@ -60,7 +88,7 @@ public class BuyTests
     {
         var materials = Enumerable.Range(0, 2).Select(m => new BuyMaterial($"m{m}", random.Next(0, 30),
             [.. Enumerable.Range(0, 2).Select(p => new BuyPack($"p{p}", random.Next(10, 80), random.Next(100, 600)))])).ToArray();
-        var products = Enumerable.Range(0, 2).Select(p => new BuyProduct($"r{p}", materials.ToDictionary(m => m.Id, _ => random.Next(1, 120) / 10m), most ? 0 : random.Next(1, 8))).ToArray();
+        var products = Enumerable.Range(0, 2).Select(p => new BuyProduct($"r{p}", materials.ToDictionary(m => m.Id, _ => random.Next(1, 1200) / 10m), random.Next(1, 13), most ? 0 : random.Next(1, 8))).ToArray();
         return new BuyProblem(materials, products, budget, most);
     }
 
@@ -76,7 +104,7 @@ public class BuyTests
             {
                 var cents = 0L;
                 foreach (var m in problem.Materials)
-                    cents += Cheapest(m, x * a.PerPiece[m.Id] + y * b.PerPiece[m.Id] - m.Stock);
+                    cents += Cheapest(m, a.PerBatch[m.Id] * b.Pieces * x + b.PerBatch[m.Id] * a.Pieces * y - m.Stock * a.Pieces * b.Pieces, a.Pieces * b.Pieces);
                 if (problem.BudgetCents is { } budget && cents > budget)
                     break;
                 any = true;
@@ -89,12 +117,13 @@ public class BuyTests
         return best;
     }
 
-    private static long Cheapest(BuyMaterial material, decimal short_)
+    // What is short, so many times over, since a share of a batch may have no end of decimals.
+    private static long Cheapest(BuyMaterial material, decimal short_, int over)
     {
         if (short_ <= 0)
             return 0;
         var (p, q) = (material.Packs[0], material.Packs[1]);
-        return Enumerable.Range(0, (int)Math.Ceiling(short_ / p.Amount) + 1)
-            .Min(n => n * p.Cents + (long)Math.Ceiling(Math.Max(0, short_ - n * p.Amount) / q.Amount) * q.Cents);
+        return Enumerable.Range(0, (int)Math.Ceiling(short_ / (p.Amount * over)) + 1)
+            .Min(n => n * p.Cents + (long)Math.Ceiling(Math.Max(0, short_ - n * p.Amount * over) / (q.Amount * over)) * q.Cents);
     }
 }

@@ -15,6 +15,21 @@ internal static class RandomProducts
         return [.. weights.Select((w, m) => Material($"Material {m}", w / weights.Sum(), random, Math.Min(pool, random.Next(1, most + 1)), pool))];
     }
 
+    /// <summary>The same where several substances go by one name: of two materials, or of one list.</summary>
+    public static MaterialPart[] OfSameNames(Random random) => [.. Of(random).Select(p => p with
+    {
+        Constituents = [.. p.Constituents.Select(c => c with { Name = c.Substance switch { "I1" or "I2" or "I3" => "A", "I4" or "I6" => "B", "I9" or "I11" => "Colour", var own => own } })],
+    })];
+
+    /// <summary>Parts of a material that are named besides it: of an ingredient that is there, or of none.</summary>
+    public static NamedBesides[] Besides(Random random, MaterialPart[] parts) => [.. Enumerable.Range(0, random.Next(0, 4)).Select(n =>
+    {
+        var of = parts[random.Next(parts.Length)];
+        var low = random.Next(0, 300);
+        var all = parts.SelectMany(p => p.Constituents).Where(c => !c.IsColourant).Select(c => c.Name).ToArray();
+        return new NamedBesides(all.Length == 0 || random.Next(2) == 0 ? $"Part {n % 2}" : all[random.Next(all.Length)], of.Material, of.ShareOfProduct, low / 1000m, (low + random.Next(0, 200)) / 1000m);
+    })];
+
     private static MaterialPart Material(string name, decimal share, Random random, int count, int pool)
     {
         var listed = (ListedOrder)random.Next(3);

@@ -14,10 +14,10 @@ internal sealed class SolverOracle : IDisposable
     private readonly IReadOnlyList<MaterialPart> _parts;
     private readonly List<Program> _programs = [];
 
-    public SolverOracle(IReadOnlyList<MaterialPart> parts, string? lost = null, double share = 0)
+    public SolverOracle(IReadOnlyList<MaterialPart> parts, string? lost = null, double share = 0, IReadOnlyList<NamedBesides>? besides = null)
     {
         _parts = parts;
-        Names = [.. parts.SelectMany(p => p.Constituents).Select(c => c.Name).Distinct()];
+        Names = [.. parts.SelectMany(p => p.Constituents).Select(c => c.Name).Concat((besides ?? []).Select(b => b.Name)).Distinct()];
         IEnumerable<int[]> combinations = [[]];
         foreach (var part in parts)
         {
@@ -28,7 +28,7 @@ internal sealed class SolverOracle : IDisposable
         }
         foreach (var lines in combinations)
         {
-            var program = new Program(parts, lines, Names, lost, share * 100);
+            var program = new Program(parts, lines, Names, lost, share * 100, besides);
             if (program.IsPossible())
                 _programs.Add(program);
             else
@@ -55,7 +55,7 @@ internal sealed class SolverOracle : IDisposable
 
     private static bool IsPossible(MaterialPart part, int line)
     {
-        using var program = new Program([part with { ShareOfProduct = 1 }], [line], [.. part.Constituents.Select(c => c.Name)]);
+        using var program = new Program([part with { ShareOfProduct = 1 }], [line], [.. part.Constituents.Select(c => c.Name).Distinct()]);
         return program.IsPossible();
     }
 
@@ -69,7 +69,7 @@ internal sealed class SolverOracle : IDisposable
         private readonly Constraint _over;
         private readonly Constraint _overOnePercent;
 
-        public Program(IReadOnlyList<MaterialPart> parts, int[] lines, string[] names, string? lost = null, double loss = 0)
+        public Program(IReadOnlyList<MaterialPart> parts, int[] lines, string[] names, string? lost = null, double loss = 0, IReadOnlyList<NamedBesides>? besides = null)
         {
             (_lost, _loss) = (lost, loss);
             _terms = names.ToDictionary(n => n, _ => new List<(Variable, double)>());
@@ -78,12 +78,16 @@ internal sealed class SolverOracle : IDisposable
             _overOnePercent = _solver.MakeConstraint(double.NegativeInfinity, double.PositiveInfinity);
             for (var m = 0; m < parts.Count; m++)
                 Add(parts[m], lines[m]);
-            if (lost is null)
-                return;
-            // No more can have left than was there.
-            var enough = _solver.MakeConstraint(loss, double.PositiveInfinity);
-            foreach (var (share, part) in _terms[lost])
-                enough.SetCoefficient(share, part);
+            if (lost is not null)
+            {
+                // No more can have left than was there.
+                var enough = _solver.MakeConstraint(loss, double.PositiveInfinity);
+                foreach (var (share, part) in _terms[lost])
+                    enough.SetCoefficient(share, part);
+            }
+            // Parts named besides what holds them are in nobody's sum.
+            foreach (var part in besides ?? [])
+                _terms[part.Name].Add((_solver.MakeNumVar((double)part.Low * 100, (double)part.High * 100, ""), (double)part.ShareOfProduct));
         }
 
         public bool IsPossible()

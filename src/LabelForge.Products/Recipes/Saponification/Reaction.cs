@@ -3,21 +3,26 @@ namespace LabelForge.Recipes.Saponification;
 /// <summary>How far fats react with the alkali there is, with each fat's saponification value at one place of its range.</summary>
 internal sealed class Reaction
 {
+    // Who has the alkali first: plain acids are far stronger than fatty acids, and these than any ester.
+    private static readonly FatKind[][] Turns = [[FatKind.PlainAcid], [FatKind.Acid], [FatKind.Triglyceride, FatKind.Wax]];
+
     private readonly Func<Fat, decimal> _value;
-    private readonly decimal _acidPart;
-    private readonly decimal _fatPart;
+    private readonly Dictionary<FatKind, decimal> _part = [];
+    private readonly Dictionary<FatKind, decimal> _found = [];
 
     /// <summary>Lets acids have the alkali first, then shares what is left over the oils and waxes alike.</summary>
     public Reaction(SoapCharge charge, Func<Fat, decimal> value)
     {
         _value = value;
-        var acids = charge.Fats.Where(IsAcid).Sum(Demand);
-        var fats = charge.Fats.Where(f => !IsAcid(f)).Sum(Demand);
-        var alkali = charge.AlkaliMoles;
-        _acidPart = Part(alkali, acids);
-        var left = Math.Max(0, alkali - acids);
-        _fatPart = Part(left, fats);
-        Spare = Math.Max(0, left - fats);
+        var left = charge.AlkaliMoles;
+        foreach (var turn in Turns)
+        {
+            var demand = charge.Fats.Where(f => turn.Contains(f.Soap.Kind)).Sum(Demand);
+            foreach (var kind in turn)
+                (_part[kind], _found[kind]) = (demand == 0 ? 0 : Math.Min(1, left / demand), left);
+            left = Math.Max(0, left - demand);
+        }
+        Spare = left;
         Glycerin = charge.Fats.Where(f => f.Soap.Kind == FatKind.Triglyceride).Sum(Moles) * MolarMass.Glycerin / 3;
     }
 
@@ -28,26 +33,16 @@ internal sealed class Reaction
     public decimal Glycerin { get; }
 
     /// <summary>What part of a fat reacts, from 0 to 1.</summary>
-    public decimal Part(Fat fat) => IsAcid(fat) ? _acidPart : _fatPart;
+    public decimal Part(Fat fat) => _part[fat.Soap.Kind];
 
     /// <summary>Moles of alkali that a fat takes up.</summary>
     public decimal Moles(Fat fat) => Part(fat) * Demand(fat);
 
-    private static decimal Part(decimal alkali, decimal demand) => demand == 0 ? 0 : Math.Min(1, alkali / demand);
+    /// <summary>Moles of alkali that those before its kind left.</summary>
+    public decimal Found(Fat fat) => _found[fat.Soap.Kind];
 
-    private static bool IsAcid(Fat fat) => fat.Soap.Kind == FatKind.Acid;
+    /// <summary>Whether two fats have their turn at the alkali together.</summary>
+    public static bool AreOfOneTurn(Fat one, Fat other) => Turns.Any(t => t.Contains(one.Soap.Kind) && t.Contains(other.Soap.Kind));
 
     private decimal Demand(Fat fat) => fat.Moles(_value(fat));
-}
-
-/// <summary>Between what a fat takes up at the least and at the most, moles, whatever values within their ranges the fats have.</summary>
-internal readonly record struct AlkaliRange(decimal Low, decimal High)
-{
-    /// <summary>
-    /// The range. A fat takes least where its own value is least and the others' most, for they draw alkali away from it,
-    /// the acids before the rest; and the other way round.
-    /// </summary>
-    public static AlkaliRange Of(SoapCharge charge, Fat fat) => new(
-        new Reaction(charge, f => ReferenceEquals(f, fat) ? f.Value.Low : f.Value.High).Moles(fat),
-        new Reaction(charge, f => ReferenceEquals(f, fat) ? f.Value.High : f.Value.Low).Moles(fat));
 }

@@ -47,6 +47,9 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
     /// <summary>Moles of alkali that the fats take up at the least, the middle or the most of their values.</summary>
     public decimal Demand(Func<SaponificationValue, decimal> at) => Fats.Sum(f => f.Moles(at(f.Value)));
 
+    /// <summary>Moles of alkali that acids which are no fats take up; no superfat is counted on it.</summary>
+    public decimal PlainAcidDemand(Func<SaponificationValue, decimal> at) => Fats.Where(f => f.Soap.Kind == FatKind.PlainAcid).Sum(f => f.Moles(at(f.Value)));
+
     /// <summary>Reads the oils and the lye of a batch, what the shop mixed itself opened up; null where no soap is made in it.</summary>
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
     public static SoapCharge? In(Workshop workshop, BatchFormula batch)
@@ -55,7 +58,7 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
         if (!bought.Any(f => f.Material.Kind == MaterialKind.Lye))
             return null;
         var charge = Of(bought.Select(f => (f.Material, f.Share.Fraction * batch.Total.Grams)));
-        return charge.Fats.IsEmpty ? null : charge;
+        return charge.Fats.All(f => f.Soap.Kind == FatKind.PlainAcid) ? null : charge;
     }
 
     /// <summary>Reads so many grams of bought materials.</summary>

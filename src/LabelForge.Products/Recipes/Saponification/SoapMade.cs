@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Ingredients;
 
 namespace LabelForge.Recipes.Saponification;
 
@@ -42,17 +43,18 @@ public sealed record SoapSubstance(string Name, SoapPart Part, Fat? Of, decimal 
 /// <para>
 /// An oil counts as pure triglyceride: three moles of alkali give three of soap and one of glycerin, and no water. The
 /// little free acid of an edible oil (Codex CXS 210 allows an acid value of 0.6 mg KOH/g refined, 4.0 virgin) would give
-/// as little water in place of glycerin. Free fatty acids go first and completely: one mole of alkali, one of soap, one of
-/// water. Waxes give soap and fatty alcohols, which stay together under the soap's name, and no glycerin.
+/// as little water in place of glycerin. Acids go first and completely, plain ones (citric, lactic, acetic) before fatty ones:
+/// one mole of alkali, one of soap or salt (by equivalents), one of water. Waxes give soap and fatty alcohols, which stay together under the soap's name, and no glycerin.
 /// </para>
 /// <para>
 /// What finds no alkali is shared over the oils and waxes in proportion to their mass: each is saponified to the same part.
 /// In truth a little of it is half-split fat. Where there are two alkalis, each oil takes of both as there are moles.
 /// </para>
 /// <para>
-/// The part that reacts is min(1, alkali / demand), so a fat's alkali rises with its own value and falls with the others',
-/// and the bounds below follow from the ends of the ranges. They hold for every value in between; they may be wider than the
-/// very least and most, since the two terms of a soap's mass are bounded apart.
+/// The part that reacts is min(1, alkali / demand), so it falls with every value. What a fat gives rises with its own value
+/// until the alkali is used up and from there runs one way, and falls with the others': so the least and the most lie at the
+/// ends of the ranges, or where the alkali is just used up. The bounds below are therefore the very least and most of each
+/// substance. Of several at once they say less: where one is at its most another may not be.
 /// </para>
 /// </remarks>
 public static class SoapMade
@@ -73,11 +75,7 @@ public static class SoapMade
         foreach (var fat in charge.Fats)
             Add(fat.Name, SoapPart.Unreacted, fat.Grams * (1 - least.Part(fat)), fat.Grams * (1 - middle.Part(fat)), fat.Grams * (1 - most.Part(fat)), fat);
         var rest = charge.Lyes.Sum(l => l.Rest);
-        var acids = charge.Fats.Where(f => f.Soap.Kind == FatKind.Acid).ToArray();
-        Add("Water", SoapPart.Water,
-            rest + acids.Sum(f => AlkaliRange.Of(charge, f).Low) * MolarMass.Water,
-            rest + acids.Sum(middle.Moles) * MolarMass.Water,
-            rest + acids.Sum(f => AlkaliRange.Of(charge, f).High) * MolarMass.Water);
+        Add("Water", SoapPart.Water, rest + WaterOfAcids(v => v.Low), rest + WaterOfAcids(v => v.Middle), rest + WaterOfAcids(v => v.High));
         foreach (var group in charge.Lyes.Where(l => l.Moles > 0).GroupBy(l => l.Alkali))
         {
             var part = group.Sum(l => l.Moles) / charge.AlkaliMoles * group.Key.MolarMass;
@@ -89,38 +87,48 @@ public static class SoapMade
 
         void Add(string name, SoapPart part, decimal low, decimal grams, decimal high, Fat? of = null)
         {
+            // Where nothing is loose the three are one figure, divided in three ways.
             if (high > Nothing)
-                all.Add(new SoapSubstance(name, part, of, low, grams, high));
+                all.Add(new SoapSubstance(name, part, of, Math.Min(low, grams), grams, Math.Max(high, grams)));
         }
 
-        // With nothing but triglycerides the glycerin is a third of the alkali used, whichever oil used it.
-        decimal GlycerinLow() => Third(charge.Fats.All(IsOil)
-            ? Math.Min(charge.AlkaliMoles, charge.Demand(v => v.Low))
-            : charge.Fats.Where(IsOil).Sum(f => AlkaliRange.Of(charge, f).Low));
+        // The acids have what alkali they need, as far as it goes, and give a mole of water for each.
+        decimal WaterOfAcids(Func<SaponificationValue, decimal> at) =>
+            Math.Min(charge.AlkaliMoles, charge.Fats.Where(f => f.Soap.IsAcid).Sum(f => f.Moles(at(f.Value)))) * MolarMass.Water;
 
-        decimal GlycerinHigh() => Third(Math.Min(charge.AlkaliMoles, charge.Fats.All(IsOil)
-            ? charge.Demand(v => v.High)
-            : charge.Fats.Where(IsOil).Sum(f => AlkaliRange.Of(charge, f).High)));
+        // Least where the oils take up least of what acids and waxes leave them, and these leave least.
+        decimal GlycerinLow() => new Reaction(charge, f => IsOil(f) ? f.Value.Low : f.Value.High).Glycerin;
+
+        decimal GlycerinHigh() => new Reaction(charge, f => IsOil(f) ? f.Value.High : f.Value.Low).Glycerin;
     }
 
     private static IEnumerable<SoapSubstance> Soaps(SoapCharge charge, Fat fat)
     {
-        var (least, middle, most) = (new Reaction(charge, f => f.Value.Low), new Reaction(charge, f => f.Value.Middle), new Reaction(charge, f => f.Value.High));
-        var alkali = AlkaliRange.Of(charge, fat);
         foreach (var group in charge.Lyes.GroupBy(l => l.Alkali))
         {
             var part = charge.AlkaliMoles == 0 ? 0 : group.Sum(l => l.Moles) / charge.AlkaliMoles;
+            if (part <= 0)
+                continue;
             var gain = group.Key.MolarMass - Leaves(fat.Soap.Kind);
             var name = fat.Soap.With(group.Key);
-            if (part > 0)
+            var most = new Reaction(charge, f => f.Value.Low);
+            // The value at which the alkali that the others leave at the least is just used up.
+            var others = charge.Fats.Where(f => !ReferenceEquals(f, fat) && Reaction.AreOfOneTurn(f, fat)).Sum(f => f.Moles(f.Value.Low));
+            var usedUp = fat.Grams == 0 ? 0 : (most.Found(fat) - others) / fat.Moles(1);
+            decimal[] ends = [fat.Value.Low, fat.Value.High];
+            var middle = part * Grams(fat.Value.Middle, f => f.Value.Middle);
+            yield return new SoapSubstance(name ?? $"{group.Key.Name.Split(' ')[0]} soap of {fat.Name}", SoapPart.Soap, fat,
+                Math.Min(middle, part * ends.Min(v => Grams(v, f => f.Value.High))),
+                middle,
+                Math.Max(middle, part * ends.Append(Math.Clamp(usedUp, fat.Value.Low, fat.Value.High)).Max(v => Grams(v, f => f.Value.Low))))
             {
-                yield return new SoapSubstance(name ?? $"{group.Key.Name.Split(' ')[0]} soap of {fat.Name}", SoapPart.Soap, fat,
-                    part * (fat.Grams * most.Part(fat) + alkali.Low * gain),
-                    part * (fat.Grams * middle.Part(fat) + middle.Moles(fat) * gain),
-                    part * (fat.Grams * least.Part(fat) + alkali.High * gain))
-                {
-                    HasStandardName = name is not null,
-                };
+                HasStandardName = name is not null,
+            };
+
+            decimal Grams(decimal own, Func<Fat, decimal> value)
+            {
+                var reaction = new Reaction(charge, f => ReferenceEquals(f, fat) ? own : value(f));
+                return fat.Grams * reaction.Part(fat) + reaction.Moles(fat) * gain;
             }
         }
     }
@@ -129,11 +137,9 @@ public static class SoapMade
     private static decimal Leaves(FatKind kind) => kind switch
     {
         FatKind.Triglyceride => MolarMass.Glycerin / 3,
-        FatKind.Acid => MolarMass.Water,
+        FatKind.Acid or FatKind.PlainAcid => MolarMass.Water,
         _ => 0,
     };
-
-    private static decimal Third(decimal moles) => moles * MolarMass.Glycerin / 3;
 
     private static bool IsOil(Fat fat) => fat.Soap.Kind == FatKind.Triglyceride;
 }

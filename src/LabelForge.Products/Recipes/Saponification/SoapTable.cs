@@ -13,6 +13,9 @@ public enum FatKind
     /// <summary>A free fatty acid: alkali gives soap and water, at once and completely.</summary>
     Acid,
 
+    /// <summary>An acid that is no fat, such as citric or lactic acid: alkali gives its salt and water, before any fat finds alkali.</summary>
+    PlainAcid,
+
     /// <summary>A wax: alkali gives soap and fatty alcohols that stay in the bar, and no glycerin.</summary>
     Wax,
 
@@ -27,6 +30,9 @@ public enum FatKind
 /// <param name="Potassium">The name of its soap with potassium; null where no standard name is known here.</param>
 public sealed record SoapEntry(string Fat, FatKind Kind, string? Sodium, string? Potassium)
 {
+    /// <summary>Whether alkali turns it into a salt and water, with nothing else left.</summary>
+    public bool IsAcid => Kind is FatKind.Acid or FatKind.PlainAcid;
+
     /// <summary>The name of its soap with this alkali, or null.</summary>
     public string? With(Alkali alkali) => alkali == Alkali.Sodium ? Sodium : Potassium;
 
@@ -67,8 +73,9 @@ public static class SoapTable
     {
         "triglyceride" => FatKind.Triglyceride,
         "acid" => FatKind.Acid,
+        "plain acid" => FatKind.PlainAcid,
         "wax" => FatKind.Wax,
         "inert" => FatKind.Inert,
-        var other => throw row.Refuse($"\"{other}\" is not a kind of fat.", "Write triglyceride, acid, wax or inert."),
+        var other => throw row.Refuse($"\"{other}\" is not a kind of fat.", "Write triglyceride, acid, plain acid, wax or inert."),
     };
 }
