@@ -16,11 +16,11 @@ public sealed class DemoLabelTests : IDisposable
         InstalledProgram.OrSkip("pdftoppm", "dmtxread");
         Assert.Equal(0, CommandRun.Of("demo", "--out", folder, "--on", "2026-11-25").ExitCode);
         var recipes = Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")).Select(f => Path.GetFileNameWithoutExtension(f)!).ToList();
-        Assert.Equal(7, recipes.Count);
+        Assert.Equal(8, recipes.Count);
         var read = recipes.Select(recipe => Decode(Path.Combine(folder, recipe, "label.pdf"))).ToList();
         // ~ is FNC1; 01 and fourteen digits the item's number under the example's prefix, 10 the lot.
         Assert.All(read, r => Assert.Matches("^~01095214070000[0-9]{2}1026R25-[0-9A-Z]{3}$", r));
-        Assert.Equal(7, read.Distinct().Count());
+        Assert.Equal(8, read.Distinct().Count());
     }
 
     /// <summary>The labels drawn here, read back from their PDFs as any stranger's label is: what was printed is read, and no rule is broken.</summary>

@@ -2,6 +2,7 @@ using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Markets;
+using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
@@ -30,6 +31,7 @@ internal static class DemoVerb
         var workshop = Workshop.Open(shop);
         var mustStands = false;
         var batch = 0;
+        var range = new List<ContactLabel>();
         // A recipe's first product lies in the recipe's own folder, the others in folders by their names in it.
         var products = workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id).Select((p, i) => (Product: p, Folder: i == 0 ? id : Path.Combine(id, p.Recipe.Name.ToLowerInvariant().Replace(' ', '-')), IsFurther: i > 0)));
         foreach (var (product, inside, _) in products.OrderBy(p => p.IsFurther))
@@ -44,8 +46,11 @@ internal static class DemoVerb
             foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
                 Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
             WriteFiles(Path.Combine(folder, inside), job, lot, on);
+            range.Add(new ContactLabel(job.Fit.OrRefuse(), GalleryVerb.Said(product.Recipe, job.Fit.OrRefuse())));
         }
-        Console.WriteLine($"\nWritten to {folder}: for each product its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
+        ContactSheet.WritePdf(Path.Combine(folder, "range.pdf"), $"The range of {workshop.Business.Name}", range, Length.FromInches(8.5m), Length.FromInches(11m),
+            new DocumentInfo("The range", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        Console.WriteLine($"\nWritten to {folder}: range.pdf shows all labels side by side; for each product its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
         Console.WriteLine("Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
         return mustStands ? Exit.FindingStands : Exit.Done;
     }

@@ -59,7 +59,7 @@ internal static class GalleryVerb
         return ($"The range of {workshop.Business.Name}", all);
     }
 
-    private static string Said(Recipe product, LabelLayout layout) => layout.Design.Look is { } look
+    internal static string Said(Recipe product, LabelLayout layout) => layout.Design.Look is { } look
         ? FormattableString.Invariant($"{product.Name}: {look.Ornament?.Family.Id ?? "none"}, hue {look.Palette.Hue:0}")
         : product.Name;
 

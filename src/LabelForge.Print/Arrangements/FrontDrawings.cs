@@ -15,8 +15,8 @@ internal sealed class FrontDrawings(FrontFace face)
 
     private readonly ImmutableArray<Func<PlacedDrawing>>.Builder _all = ImmutableArray.CreateBuilder<Func<PlacedDrawing>>();
 
-    /// <summary>The drawings in painting order. They are drawn when they are asked for, so that trying sizes costs no drawing.</summary>
-    public ImmutableArray<PlacedDrawing> All => [.. _all.Select(d => d())];
+    /// <summary>What draws them, in painting order.</summary>
+    public ImmutableArray<Func<PlacedDrawing>> All => _all.ToImmutable();
 
     /// <summary>How much of each side the frame takes, in points.</summary>
     public double FrameDepth => face.Look.Frame is { } frame ? FrontFace.Rim * 0.75 + (frame.Depth + 0.5) * PointsPerMillimetre - (face.Round ? 0 : FrontFace.Rim * 0.6) : 0;

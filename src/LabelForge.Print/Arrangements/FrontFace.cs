@@ -26,10 +26,14 @@ internal sealed record FrontText(ImmutableArray<PlacedLine> Lines, PlacedText Re
 
 /// <summary>A front arranged.</summary>
 /// <param name="Texts">Its words.</param>
-/// <param name="Drawings">What stands under them, in painting order.</param>
+/// <param name="Drawn">Draws what stands under them, in painting order; sizes are tried without drawing.</param>
 /// <param name="Pictures">The maker's pictures, with their boxes in points.</param>
 /// <param name="Bars">Thin lines.</param>
 /// <param name="NameToNet">How many times as high the name's letters are as the net quantity's; infinite where there is none of them.</param>
 internal sealed record ArrangedFront(
-    ImmutableArray<FrontText> Texts, ImmutableArray<PlacedDrawing> Drawings, ImmutableArray<(ArtBlock Art, double X, double Y, double Width)> Pictures,
-    ImmutableArray<PlacedBar> Bars, double NameToNet);
+    ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<(ArtBlock Art, double X, double Y, double Width)> Pictures,
+    ImmutableArray<PlacedBar> Bars, double NameToNet)
+{
+    /// <summary>What stands under the words.</summary>
+    public IEnumerable<PlacedDrawing> Drawings => Drawn.Select(d => d());
+}

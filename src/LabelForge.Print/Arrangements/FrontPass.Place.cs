@@ -10,6 +10,9 @@ internal sealed partial class FrontPass
     // Words on a circle take at most so much of it, in radians.
     private const double LongestArc = 2.5;
 
+    // On a plate a window stands close below, which a longer arc would come down to.
+    private const double LongestArcOverWindow = 1.3;
+
     // Words keep so far inside a circle.
     private const double CircleMargin = 3.4;
 
@@ -251,7 +254,7 @@ internal sealed partial class FrontPass
         var one = text with { Element = text.Element with { Lines = 1 } };
         var top = one.Element.Face.SizeFor(one.Text, words.Most(text)) * one.Element.Face.CapitalHeight;
         var radius = round.Radius - 4.6 - top;
-        if (radius < 10 || words.Highest(one, words.Most(text), radius * LongestArc) is not { } set)
+        if (radius < 10 || words.Highest(one, words.Most(text), radius * (ground == BoxGround.Plate ? LongestArcOverWindow : LongestArc)) is not { } set)
         {
             Failed = true;
             return;

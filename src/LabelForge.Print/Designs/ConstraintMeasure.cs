@@ -54,7 +54,7 @@ internal static class ConstraintMeasure
         var panel = layout.Design.Panels.First(p => p.Elements.Any(e => e.Role == Role.Identity));
         if (rules.IdentityShare is { } share)
             yield return new Constraint("identity.share-of-largest", Role.Identity, "Letters of the identity beside the largest on its panel",
-                Math.Round(100m * identity.LetterHeight.Millimetres / layout.Texts.Where(t => On(t, panel)).Max(t => t.LetterHeight.Millimetres), 1),
+                Math.Round(100m * identity.LetterHeight.Millimetres / layout.Texts.Where(t => (layout.Design.Look is not null && layout.Design.Round) || On(t, panel)).Max(t => t.LetterHeight.Millimetres), 1),
                 share.Figure, "%", true, share.Citation, false, "In the design, raise its least height or lower the name's most.");
         if (rules.IdentityWeight is { } weight)
             yield return Weight("identity.weight", Role.Identity, layout.Lines.Where(l => l.Role == Role.Identity), weight);

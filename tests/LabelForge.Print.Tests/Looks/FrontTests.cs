@@ -1,0 +1,163 @@
+using System.Collections.Immutable;
+using LabelForge.Declarations;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Arrangements;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Looks;
+using LabelForge.Print.Ornaments;
+using LabelForge.Print.Palettes;
+using LabelForge.Quantities;
+
+namespace LabelForge.Print.Tests.Looks;
+
+/// <summary>Beauty never costs the law: every arrangement, frame, ornament and shape, with long words and short, in four markets.</summary>
+public class FrontTests
+{
+    // 0.5 mm.
+    private const double ClearOfOrnament = 0.5 * 72 / 25.4;
+
+    private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "jar-side-2x8", "bottle-front-2x2.625", "hang-tag-fold", "bag-seal-fold", "lip-tube-wrap", "tin-lid-2in", "bar-band", "jar-lid-2.5in"];
+
+    private static readonly string[] Types = ["bookish", "round", "capitals", "soft", "stylish", "deco", "brush"];
+
+    private static readonly Role[] Required = [Role.Identity, Role.NetQuantity, Role.Ingredients, Role.Warnings, Role.Responsible];
+
+    public static TheoryData<string, string> ArrangementsAndShapes => [.. ArrangementFile.Known.SelectMany(a => Shapes.Select(s => (a, s)))];
+
+    public static TheoryData<string> Arrangements => [.. ArrangementFile.Known];
+
+    /// <summary>Each market, with the shortest words, usual ones and the longest, without a frame and with each in turn; ornament and types change from one to the next.</summary>
+    [Theory, MemberData(nameof(ArrangementsAndShapes))]
+    public void Every_front_keeps_the_rules_it_is_measured_against(string arrangement, string shape)
+    {
+        var turn = 0;
+        var arranged = 0;
+        foreach (var market in Market.All)
+        {
+            foreach (var content in new[] { Short(market), Usual(market), Long(market) })
+            {
+                foreach (var frame in new[] { null, FrameFamily.All[turn / 2 % FrameFamily.All.Length] })
+                {
+                    var family = OrnamentFamily.All[turn * 7 % OrnamentFamily.All.Length];
+                    var look = Of(arrangement, Types[turn++ % Types.Length], family, frame, turn * 37 % 360);
+                    if (LabelFitter.Fit(LabelDesign.Load(shape).In(look), content, Samples.Block()) is not Fit.Fits { Layout: var layout })
+                        continue;
+                    arranged += layout.Design.Look?.Arrangement == arrangement ? 1 : 0;
+                    Lawful(layout, $"{arrangement}, {shape}, {market}, {content.ProductName}, {frame?.Id ?? "no frame"}, {family.Id}");
+                }
+            }
+        }
+        // An arrangement that fits nothing proves nothing; ranged left has no round form, and a lid bears fewer words.
+        Assert.True(arranged > 0 || ArrangementFile.For(arrangement, 144, 144, true, DesignStyle.Load("plain")) is null || shape == "lip-tube-wrap" || shape == "bag-seal-fold", $"{arrangement} never fits {shape}.");
+    }
+
+    [Theory, MemberData(nameof(Arrangements))]
+    public void Every_ornament_goes_with_every_arrangement(string arrangement)
+    {
+        foreach (var family in OrnamentFamily.All)
+        {
+            foreach (var shape in new[] { "bar-front-2x2", "front-round-2in" })
+            {
+                if (LabelFitter.Fit(LabelDesign.Load(shape).In(Of(arrangement, "bookish", family, null, 210)), Usual(Market.Us), null) is Fit.Fits { Layout: var layout })
+                    Lawful(layout, $"{arrangement}, {shape}, {family.Id}");
+            }
+        }
+    }
+
+    [Theory, MemberData(nameof(Arrangements))]
+    public void A_usual_product_gets_the_arrangement_that_was_asked_for(string arrangement)
+    {
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-front-2x2").In(Of(arrangement, "bookish", OrnamentFamily.All[0], null, 350)), Usual(Market.Us), null).OrRefuse();
+        Assert.Equal(arrangement, layout.Design.Look?.Arrangement);
+        Assert.NotEmpty(layout.Drawings);
+        var (name, net) = (layout.Texts.Single(t => t.Role == Role.Name), layout.Texts.Single(t => t.Role == Role.NetQuantity));
+        Assert.True(name.LetterHeight.Millimetres >= 1.55m * net.LetterHeight.Millimetres, $"{name.LetterHeight} over {net.LetterHeight}");
+        Assert.True(net.LetterHeight.Millimetres <= 1.05m * net.RequiredFloor.Millimetres, "The net quantity is at its least or little more.");
+    }
+
+    [Theory, MemberData(nameof(Arrangements))]
+    public void A_range_stands_at_one_size(string arrangement)
+    {
+        var design = LabelDesign.Load("bar-front-2x2");
+        RangeWords[] range = [new("Hayloft", "Bar soap", null), new("Bramble & Shea", "Shea bar soap", null), new("Peach Morning", "Bar soap", null)];
+        var heights = range.Select(words =>
+        {
+            var content = Usual(Market.Us) with { ProductName = words.Name, Identity = words.Identity };
+            var look = RangeFit.Over(design, Of(arrangement, "bookish", OrnamentFamily.All[5], null, 20), content, range);
+            return LabelFitter.Fit(design.In(look), content, null).OrRefuse().Texts.Single(t => t.Role == Role.Name).LetterHeight.Millimetres;
+        }).ToList();
+        Assert.True(heights.Max() - heights.Min() < 0.02m, string.Join(", ", heights));
+    }
+
+    [Fact]
+    public void An_empty_slot_leaves_no_hole()
+    {
+        var design = LabelDesign.Load("bar-front-2x2").In(Of("split", "round", OrnamentFamily.All[0], null, 20));
+        var content = Usual(Market.Us);
+        var without = LabelFitter.Fit(design, content, null).OrRefuse();
+        var with = LabelFitter.Fit(design, content with { ScentLine = "sea lavender, lime", Price = "$8" }, null).OrRefuse();
+        Assert.Contains(with.Texts, t => t is { Role: Role.ScentLine, Text: "sea lavender, lime" });
+        Assert.Contains(with.Texts, t => t.Role == Role.Price);
+        Assert.Equal(with.Texts.Length - 2, without.Texts.Length);
+    }
+
+    [Theory]
+    [InlineData("Bramble & Shea", "Bramble|& Shea")]
+    [InlineData("Salt and Sea Lavender", "Salt|and Sea|Lavender")]
+    [InlineData("Fleur de Sel", "Fleur|de Sel")]
+    [InlineData("Hayloft", "Hayloft")]
+    public void Names_are_broken_where_a_reader_pauses(string name, string pieces) => Assert.Equal(pieces.Split('|'), SenseBreaks.Of(name));
+
+    [Fact]
+    public void No_dot_dangles_at_the_end_of_a_line()
+    {
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"), Usual(Market.Us) with { Contact = "555-0127 · a-rather-long-name-for-a-page.example · post@a-rather-long-name.example" }, null).OrRefuse();
+        var contact = layout.Lines.Where(l => l.Role == Role.Contact).ToList();
+        Assert.True(contact.Count > 1);
+        Assert.All(contact, l => Assert.False(l.Text.Text.TrimEnd().EndsWith('·'), l.Text.Text));
+    }
+
+    private static void Lawful(LabelLayout layout, string what)
+    {
+        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, $"{what}: {c.Sentence}"));
+        foreach (var line in layout.Lines)
+        {
+            var contrast = Colour.Contrast(line.Ink ?? layout.Design.Ink, line.Ground ?? layout.Design.Ground);
+            Assert.True(contrast >= (line.Role is { } role && Required.Contains(role) ? Palette.RequiredContrast : Palette.DisplayContrast), $"{what}: {line.Text.Text} at {contrast:0.00} to 1");
+        }
+        foreach (var text in layout.Texts)
+        {
+            Assert.True(text.LetterHeight.Millimetres >= text.RequiredFloor.Millimetres - 0.0002m, $"{what}: {text.Text}");
+            Assert.True(OrnamentClearance.Keeps(layout, text, Required.Contains(text.Role) ? ClearOfOrnament : 0.2), $"{what}: {text.Text} stands too near to an ornament");
+            Assert.True(text.X.Millimetres >= 0 && text.X.Millimetres + text.Width.Millimetres <= layout.Design.Width.Millimetres + 0.01m
+                && text.Y.Millimetres + text.Height.Millimetres <= layout.Design.Height.Millimetres + 0.01m, $"{what}: {text.Text} leaves the label");
+        }
+    }
+
+    internal static Look Of(string arrangement, string types, OrnamentFamily family, FrameFamily? frame, double hue) => new()
+    {
+        Arrangement = arrangement, Types = types, Frame = frame, Ornament = new OrnamentChoice(family, "seed"), Palette = Palette.Of(hue),
+    };
+
+    internal static LabelContent Usual(Market market) => Samples.Bar with
+    {
+        BusinessName = "Thistlepond Bench", ProductName = "Bramble & Shea", NetQuantity = NetOf(market), Market = market, Identity = market == Market.Ca ? "Bar soap / Pain de savon" : "Glycerin bar soap",
+        Warnings = ["For external use only. Keep out of eyes."], Floors = FloorsOf(market), PrincipalPanel = Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)),
+    };
+
+    private static LabelContent Short(Market market) => Usual(market) with { BusinessName = "Elm", ProductName = "Io", Identity = "Soap", Ingredients = ["Glycerin"], Warnings = [], Directions = null };
+
+    private static LabelContent Long(Market market) => Usual(market) with
+    {
+        BusinessName = "The Lower Wendle Soap and Body Company", ProductName = "Elderflower, Salt & Wild Honey Morning", Identity = "Olive, coconut and shea bar soap with oats",
+        Ingredients = [.. Samples.Bar.Ingredients.Concat(Samples.Bar.Ingredients).Take(30)],
+        Warnings = ["For external use only. Keep out of eyes; rinse well if soap gets in them.", "Pour usage externe seulement. Éviter le contact avec les yeux; bien rincer.", "Cesser l'emploi si la peau s'irrite."],
+    };
+
+    private static string NetOf(Market market) => market == Market.Us ? "Net Wt 4 oz (113 g)" : "113 g";
+
+    private static LetterFloors FloorsOf(Market market) => LetterFloors.For(market, NetAmount.Parse("113 g").Value!, Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)), null, new DateOnly(2026, 11, 25));
+}
