@@ -73,7 +73,8 @@ internal sealed class FrontDrawings(FrontFace face)
         var (width, height) = (face.Width - 2 * rim, face.Height - 2 * rim);
         _all.Add(() => new PlacedDrawing(
             Coloured(frame.Draw(width / PointsPerMillimetre, height / PointsPerMillimetre, face.Round, face.Look.Ornament?.Seed ?? "", 1), BoxGround.Paper), null,
-            face.Left + rim, face.Top + rim, PointsPerMillimetre) { Box = (face.Left + rim, face.Top + rim, width, height) });
+            face.Left + rim, face.Top + rim, PointsPerMillimetre)
+        { Box = (face.Left + rim, face.Top + rim, width, height) });
     }
 
     private void Ornament(ArrangementBox box, double x, double y, double width, double height, BoxGround ground)

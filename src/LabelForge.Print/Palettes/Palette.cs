@@ -90,7 +90,14 @@ public sealed record Palette
     /// <summary>The palette as a laser printer of one toner prints it, hue taken away and lightness kept.</summary>
     public Palette InGrey() => this with
     {
-        Tint = Grey(Tint), Ink = Grey(Ink), Deep = Grey(Deep), Accent = Grey(Accent), Plate = Grey(Plate), OnPlate = Grey(OnPlate), PlateFirst = Grey(PlateFirst), PlateSecond = Grey(PlateSecond),
+        Tint = Grey(Tint),
+        Ink = Grey(Ink),
+        Deep = Grey(Deep),
+        Accent = Grey(Accent),
+        Plate = Grey(Plate),
+        OnPlate = Grey(OnPlate),
+        PlateFirst = Grey(PlateFirst),
+        PlateSecond = Grey(PlateSecond),
     };
 
     /// <summary>The grey of the same relative luminance.</summary>

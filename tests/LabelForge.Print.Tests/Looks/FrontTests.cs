@@ -139,20 +139,32 @@ public class FrontTests
 
     internal static Look Of(string arrangement, string types, OrnamentFamily family, FrameFamily? frame, double hue) => new()
     {
-        Arrangement = arrangement, Types = types, Frame = frame, Ornament = new OrnamentChoice(family, "seed"), Palette = Palette.Of(hue),
+        Arrangement = arrangement,
+        Types = types,
+        Frame = frame,
+        Ornament = new OrnamentChoice(family, "seed"),
+        Palette = Palette.Of(hue),
     };
 
     internal static LabelContent Usual(Market market) => Samples.Bar with
     {
-        BusinessName = "Thistlepond Bench", ProductName = "Bramble & Shea", NetQuantity = NetOf(market), Market = market, Identity = market == Market.Ca ? "Bar soap / Pain de savon" : "Glycerin bar soap",
-        Warnings = ["For external use only. Keep out of eyes."], Floors = FloorsOf(market), PrincipalPanel = Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)),
+        BusinessName = "Thistlepond Bench",
+        ProductName = "Bramble & Shea",
+        NetQuantity = NetOf(market),
+        Market = market,
+        Identity = market == Market.Ca ? "Bar soap / Pain de savon" : "Glycerin bar soap",
+        Warnings = ["For external use only. Keep out of eyes."],
+        Floors = FloorsOf(market),
+        PrincipalPanel = Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)),
     };
 
     private static LabelContent Short(Market market) => Usual(market) with { BusinessName = "Elm", ProductName = "Io", Identity = "Soap", Ingredients = ["Glycerin"], Warnings = [], Directions = null };
 
     private static LabelContent Long(Market market) => Usual(market) with
     {
-        BusinessName = "The Lower Wendle Soap and Body Company", ProductName = "Elderflower, Salt & Wild Honey Morning", Identity = "Olive, coconut and shea bar soap with oats",
+        BusinessName = "The Lower Wendle Soap and Body Company",
+        ProductName = "Elderflower, Salt & Wild Honey Morning",
+        Identity = "Olive, coconut and shea bar soap with oats",
         Ingredients = [.. Samples.Bar.Ingredients.Concat(Samples.Bar.Ingredients).Take(30)],
         Warnings = ["For external use only. Keep out of eyes; rinse well if soap gets in them.", "Pour usage externe seulement. Éviter le contact avec les yeux; bien rincer.", "Cesser l'emploi si la peau s'irrite."],
     };
