@@ -10,7 +10,7 @@ public static partial class FindingPlaces
     private const int MostPlaces = 40;
 
     /// <summary>The places; empty for what is missing, or stands outside the label.</summary>
-    public static ImmutableArray<TextSpan> Of(Finding finding, LabelReading reading)
+    public static ImmutableArray<TextSpan> Of(Finding finding, LabelStatement reading)
     {
         if (finding.Rule.EndsWith(".missing", StringComparison.Ordinal) && finding.Where == reading.Text.Where)
             return [];
@@ -28,7 +28,7 @@ public static partial class FindingPlaces
     }
 
     // A name of the list is looked for in the list alone.
-    private static ImmutableArray<TextSpan> Ingredient(Finding finding, LabelReading reading)
+    private static ImmutableArray<TextSpan> Ingredient(Finding finding, LabelStatement reading)
     {
         if (reading.Ingredients is not { } list)
             return [];
@@ -41,7 +41,7 @@ public static partial class FindingPlaces
         return told.IsEmpty ? [list.Span] : told;
     }
 
-    private static ImmutableArray<TextSpan> Occurrences(LabelReading reading, string words)
+    private static ImmutableArray<TextSpan> Occurrences(LabelStatement reading, string words)
     {
         var parts = words.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length is 0 or > 30)

@@ -1,39 +1,61 @@
 using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
+using LabelForge.Checks.Subjects;
 using LabelForge.Markets;
 using LabelForge.Measures;
 
 namespace LabelForge.Checks;
 
-/// <summary>Checks a label made elsewhere against the rules of a market.</summary>
+/// <summary>Checks a label against the rules of a market: one's own as it is laid out, or somebody's as it was read.</summary>
 public static class LabelCheck
 {
-    /// <summary>Checks a label; findings stand in order of gravity.</summary>
+    private static readonly Action<CheckCase>[] Subjects =
+    [
+        IdentityChecks.Check, NetQuantityChecks.Check, LetterHeightChecks.Check, IngredientChecks.Check, OrderChecks.Check, AllergenChecks.Check,
+        ColourChecks.Check, SubstanceChecks.Check, PreservationChecks.Check, BusinessChecks.Check, DurabilityChecks.Check, LotChecks.Check,
+        WarningChecks.Check, ClaimChecks.Check, OutsideChecks.Check,
+    ];
+
+    /// <summary>Checks a label that was read; findings stand in order of gravity.</summary>
     /// <exception cref="InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
-    public static CheckReport Run(LabelFacts facts, Market market)
+    public static CheckReport Run(LabelFacts facts, Market market) => Run(new CheckCase(facts.Reading, market.On(facts.On))
+    {
+        Kind = facts.Kind,
+        SoldAs = facts.SoldAs,
+        MeantAs = facts.MeantAs,
+        Panel = facts.Panel,
+        PanelGiven = facts.PanelGiven,
+    });
+
+    /// <summary>Runs every subject on a case.</summary>
+    /// <exception cref="InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
+    public static CheckReport Run(CheckCase label)
     {
         try
         {
-            var findings = market switch
-            {
-                var m when m == RuleBook.MarketUs => UsLabelCheck.Find(facts),
-                var m when m == RuleBook.MarketCa => CaLabelCheck.Find(facts),
-                _ => EuLabelCheck.Find(facts, market),
-            };
-            return new CheckReport(MarketText.Of(market), [.. findings.OrderBy(f => f.Severity)], Found(facts.Reading, market));
+            foreach (var subject in Subjects)
+                subject(label);
+            return new CheckReport(label.Market.Id, [.. label.Found], Shown(label));
         }
         catch (RegexMatchTimeoutException)
         {
-            throw new InputException(new Problem(facts.Where, 0, "This text takes too long to read; a label's does not.", "Give the words of one label, front and back."));
+            throw new InputException(new Problem(label.Where, 0, "This text takes too long to read; a label's does not.", "Give the words of one label, front and back."));
         }
     }
 
-    /// <summary>What was read, as the report shows it.</summary>
-    public static LabelFound Found(LabelReading reading, Market market)
+    // What stands on the label, as the report shows it.
+    private static LabelFound Shown(CheckCase label)
     {
-        var address = market == RuleBook.MarketUs || reading.Addresses.IsEmpty ? null : string.Join("; ", reading.Addresses.Select(a => a.Line));
-        var name = market == RuleBook.MarketUs ? null : reading.Addresses.Select(a => a.Name).FirstOrDefault(n => n is not null);
-        return new(reading.Identity?.Written, reading.NetQuantity?.Written, [.. reading.Names.Select(n => n.Name)],
-            name ?? reading.Business.Name, address ?? reading.Business.Place, reading.Contact.Line, reading.Lot?.Code);
+        var says = label.Label;
+        if (label.Product is { } product)
+        {
+            var business = product.Workshop.Business;
+            return new(product.Content.Identity, product.Content.NetQuantity, product.Content.Ingredients, business.NameLine, business.Place.Line, business.ContactLine, product.Content.Lot);
+        }
+        var american = label.Market.Ways.AddressForm == BusinessChecks.American;
+        var address = american || says.Addresses.IsEmpty ? null : string.Join("; ", says.Addresses.Select(a => a.Line));
+        var name = american ? null : says.Addresses.Select(a => a.Name).FirstOrDefault(n => n is not null);
+        return new(says.Identity?.Written, says.NetQuantity?.Written, [.. says.Names.Select(n => n.Name)],
+            name ?? says.Business.Name, address ?? says.Business.Place, says.Contact.Line, says.Lot?.Code);
     }
 }

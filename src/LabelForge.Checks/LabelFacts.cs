@@ -14,7 +14,7 @@ namespace LabelForge.Checks;
 /// <param name="Panel">The principal display panel: as given, or the page of a drawing of one label.</param>
 /// <param name="PanelGiven">Whether the maker gave it.</param>
 /// <param name="On">The date to judge by.</param>
-public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven, DateOnly On)
+public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven, DateOnly On)
 {
     /// <summary>Where findings about the whole label point.</summary>
     public string Where => Reading.Text.Where;
@@ -26,7 +26,7 @@ public sealed record LabelFacts(LabelReading Reading, ProductKind? Kind, SoldAs?
     public IReadOnlyList<(string Name, Ingredient? Known)> Names => [.. Reading.Names.Select(n => (n.Name, n.Known))];
 
     /// <summary>Whether a label may be that of a soap that needs no ingredient list (21 CFR 701.20): a soap by its kind, without one.</summary>
-    internal static bool MayBeExempt(LabelReading reading, ProductKind? kind) =>
+    internal static bool MayBeExempt(LabelStatement reading, ProductKind? kind) =>
         kind is not null && ProductGroup.Covers(kind, ["soap"]) == Applies.Yes && reading.Ingredients is null;
 
     /// <summary>Whether the cosmetic rules apply for certain.</summary>

@@ -15,7 +15,7 @@ public static class LabelJudgement
     /// <param name="soldAs">How it is sold as given, or null.</param>
     /// <param name="panel">The principal display panel as given, or null.</param>
     /// <param name="on">The date to judge by.</param>
-    public static LabelFacts Of(LabelReading reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on)
+    public static LabelFacts Of(LabelStatement reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on)
     {
         var known = kind ?? reading.Identity?.Kind;
         var page = reading.Text.Page is { } size ? Panel.Rectangle(size.Width, size.Height) : null;
@@ -24,7 +24,7 @@ public static class LabelJudgement
 
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),
     // unless its own words promise more than to clean.
-    private static SoldAs? Judged(LabelReading reading, ProductKind? kind) =>
+    private static SoldAs? Judged(LabelStatement reading, ProductKind? kind) =>
         LabelFacts.MayBeExempt(reading, kind) && !WordCheck.Claims(reading.Rest, Makes.Cosmetic) && !WordCheck.Claims(reading.Rest, Makes.Drug)
             ? null
             : SoldAs.Cosmetic;

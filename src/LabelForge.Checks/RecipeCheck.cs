@@ -1,4 +1,4 @@
-using LabelForge.Markets;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks;
 
@@ -8,21 +8,19 @@ public static class RecipeCheck
     /// <summary>Checks a recipe's label; findings stand in order of gravity.</summary>
     public static CheckReport Run(RecipeFacts facts)
     {
-        var market = facts.Declaration.Market;
-        var findings = market switch
+        var recipe = facts.Batch.Recipe;
+        var label = new CheckCase(
+            LabelStatement.Printed(facts.Content, facts.Declaration, recipe, facts.Kind, facts.Workshop.Business, facts.Printed),
+            facts.Declaration.Market.On(facts.On))
         {
-            var m when m == RuleBook.MarketUs => UsRecipeCheck.Find(facts),
-            var m when m == RuleBook.MarketCa => CaRecipeCheck.Find(facts),
-            _ => EuRecipeCheck.Find(facts, market),
+            Product = facts,
+            Kind = facts.Kind,
+            SoldAs = recipe.SoldAs,
+            MeantAs = recipe.SoldAs,
+            Panel = facts.Content.PrincipalPanel,
+            PanelGiven = true,
         };
-        return new CheckReport(MarketText.Of(market), [.. findings.Concat(RecipeBasics.Package(facts)).OrderBy(f => f.Severity)], Found(facts));
-    }
-
-    /// <summary>What would stand on the label.</summary>
-    private static LabelFound Found(RecipeFacts facts)
-    {
-        var business = facts.Workshop.Business;
-        return new LabelFound(facts.Content.Identity, facts.Content.NetQuantity, facts.Content.Ingredients,
-            business.NameLine, business.Place.Line, business.ContactLine, facts.Content.Lot);
+        label.Take(FragranceCheck.Find(facts));
+        return LabelCheck.Run(label);
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -24,6 +25,9 @@ public sealed record RecipeFacts(
 
     /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
     public bool IsPackageKnown { get; init; } = true;
+
+    /// <summary>The parts that the label and those beside it print; null where it is not laid out, so that all are taken as printed.</summary>
+    public ImmutableHashSet<LabelPart>? Printed { get; init; }
 }
 
 /// <summary>What would stand on the label, as the check's report shows it.</summary>

@@ -1,4 +1,5 @@
 using System.Text;
+using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
@@ -46,7 +47,7 @@ public sealed class PdfLabelReadingTests
     [InlineData("10x12in", true)]
     public void Letters_below_the_least_height_for_the_panel_are_found(string panel, bool found)
     {
-        var report = UsLabelCheck.Run(LabelJudgement.Of(Read(Samples.Bar), null, null, Quantities.Panel.Parse(panel).Value, On));
+        var report = LabelCheck.Run(LabelJudgement.Of(Read(Samples.Bar), null, null, Quantities.Panel.Parse(panel).Value, On), Market.Us);
         Assert.Equal(found, report.Findings.Any(f => f.Rule == "net-quantity.type-too-small"));
     }
 
@@ -190,7 +191,7 @@ public sealed class PdfLabelReadingTests
         }
     }
 
-    private static LabelReading Read(LabelContent content) => LabelReading.Of(PdfLabelReader.Read(Pdf(content), "label.pdf"), IngredientDictionary.Shipped);
+    private static LabelStatement Read(LabelContent content) => LabelStatement.Read(PdfLabelReader.Read(Pdf(content), "label.pdf"), IngredientDictionary.Shipped);
 
     private static Drawing.LabelLayout Layout(LabelContent content) => LabelFitter.Fit(LabelDesign.Load("bar-2x4"), content, Samples.Block()).OrRefuse();
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Checks;
+using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Markets;
@@ -100,7 +101,30 @@ public sealed record LabelJob
     public ImmutableArray<string> LeftOut => Fit is Fit.Fits fits ? fits.Layout.LeftOut : [];
 
     /// <summary>What a check of this label reads.</summary>
-    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On, IsPackageKnown = IsPackageKnown };
+    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On, Printed = Printed, IsPackageKnown = IsPackageKnown };
+
+    // What stands on the label or on one beside it. Where it does not fit, nothing is known of what would be printed.
+    private ImmutableHashSet<LabelPart>? Printed => Fit is Fit.Fits
+        ? [.. Companions.Values.Append(Fit).OfType<Fit.Fits>().SelectMany(f => f.Layout.Said).Select(PartOf).OfType<LabelPart>()]
+        : null;
+
+    private static LabelPart? PartOf(Role role) => role switch
+    {
+        Role.Name => LabelPart.Name,
+        Role.Identity => LabelPart.Identity,
+        Role.NetQuantity => LabelPart.NetQuantity,
+        Role.Ingredients => LabelPart.Ingredients,
+        Role.Directions => LabelPart.Directions,
+        Role.Warnings => LabelPart.Warnings,
+        Role.Responsible => LabelPart.Responsible,
+        Role.Contact => LabelPart.Contact,
+        // The lot stands under its barcode too.
+        Role.Lot or Role.Barcode => LabelPart.Lot,
+        Role.PeriodAfterOpening => LabelPart.PeriodAfterOpening,
+        Role.BestBefore => LabelPart.BestBefore,
+        Role.Origin => LabelPart.Origin,
+        _ => null,
+    };
 
     private ImmutableArray<PrintedHeight> Heights => Fit is Fit.Fits fits
         ? [.. fits.Layout.Texts

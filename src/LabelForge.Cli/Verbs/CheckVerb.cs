@@ -86,7 +86,7 @@ internal static class CheckVerb
         var kind = product is null ? null : Shared.Need(ProductKinds.Shipped.Find(product));
         var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
         SoldAs? sold = soldAs is null ? null : soldAs == "soap" ? SoldAs.Soap : SoldAs.Cosmetic;
-        var reading = LabelReading.Of(LabelInput.Read(file), IngredientDictionary.Shipped);
+        var reading = LabelStatement.Read(LabelInput.Read(file), IngredientDictionary.Shipped);
         var report = LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, shown, on), at);
         if (output is not null)
             WriteReport(output, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], on);

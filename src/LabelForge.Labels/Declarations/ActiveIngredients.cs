@@ -51,12 +51,12 @@ internal static class ActiveIngredients
             yield break;
         if (rules.FigureIfAny("ingredients.active-first") is null)
         {
-            yield return RuleBook.Declaration["active.other-market"].Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), rules.Market.Id);
+            yield return EveryMarket.Rules["active.other-market"].Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), rules.Market.Id);
             yield break;
         }
-        yield return RuleBook.Declaration["active.drug-facts"].Find(recipe.File);
+        yield return EveryMarket.Rules["active.drug-facts"].Find(recipe.File);
         foreach (var active in ordered.Where(o => o.IsActive && o.Low != o.High))
-            yield return RuleBook.Declaration["active.strength-unknown"].Find(recipe.File, active.Name);
+            yield return EveryMarket.Rules["active.strength-unknown"].Find(recipe.File, active.Name);
     }
 
     private static string Strength(DeclaredIngredient active) => active.Low == active.High

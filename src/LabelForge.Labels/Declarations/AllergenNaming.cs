@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Ingredients;
 
@@ -22,16 +23,16 @@ internal static class AllergenNaming
         foreach (var total in named)
         {
             var certain = total.Low > rule.ThresholdPercent;
-            yield return RuleBook.Declaration[certain ? "allergen.named" : "allergen.named-for-its-bound"].Find(
+            yield return EveryMarket.Rules[certain ? "allergen.named" : "allergen.named-for-its-bound"].Find(
                 "ingredients", total.Name, Percent(total.High), Percent(rule.ThresholdPercent), Sources(total), rule.Source);
         }
         foreach (var both in ordered.Where(o => o.Besides is not null && !o.IsAllergen))
         {
-            yield return RuleBook.Declaration["allergen.counted-together"].Find(
+            yield return EveryMarket.Rules["allergen.counted-together"].Find(
                 "ingredients", both.Name, Range(both.Itself), Range(both.Besides!), Range(new PercentRange(both.Low, both.High)));
         }
         foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.ThresholdPercent && IngredientDictionary.Shipped.Find(t.Name) is null))
-            yield return RuleBook.Declaration["allergen.name-unknown"].Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
+            yield return EveryMarket.Rules["allergen.name-unknown"].Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
     }
 
     private static string Sources(AllergenTotal total) => string.Join(", ", total.Sources.Select(s => $"{s.Material} {Range(new PercentRange(s.Low, s.High))}"));

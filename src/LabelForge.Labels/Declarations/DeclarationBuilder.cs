@@ -86,6 +86,6 @@ public static class DeclarationBuilder
     private static Finding NameUnknown(string name, FinishedProduct product, Market market)
     {
         var own = product.Materials.Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
-        return RuleBook.Declaration[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
+        return EveryMarket.Rules[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
     }
 }

@@ -16,7 +16,7 @@ internal static class ScaleCheck
         var (workshop, batch) = (product.Workshop, product.Batch);
         if (workshop.Business.Scale is not { } step)
             yield break;
-        var rules = RuleBook.Declaration;
+        var rules = EveryMarket.Rules;
         var tolerance = ScaleReading.ToleranceOf(batch);
         foreach (var reading in ScaleReading.Of(batch, step).Where(r => !r.IsWeighable(tolerance)))
         {

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using LabelForge.Checks;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
@@ -63,6 +64,13 @@ public sealed class Market
     internal IEnumerable<(string Name, Node Root)> Files(string kind) =>
         folder.Read(kind).ToArray() is { Length: > 0 } here ? here : Basis?.Files(kind) ?? [];
 
+    /// <summary>A finding's source as this market cites it.</summary>
+    public string Cite(string source) => Ways.Cited is not { } cited ? source
+        : Regex.Replace(source, Regex.Escape(cited) + "(?! as retained)", Ways.CitedAs, RegexOptions.CultureInvariant);
+
+    /// <summary>The entries of those files.</summary>
+    public IEnumerable<YamlRecord> Records(string kind) => Files(kind).SelectMany(f => YamlRecord.List(f.Name, f.Root));
+
     internal Rule? RuleOf(string id) => rules.Value.GetValueOrDefault(id);
 
     /// <inheritdoc/>
@@ -71,11 +79,9 @@ public sealed class Market
     // What a market has itself stands before what it takes over, and that before what holds everywhere.
     private ImmutableDictionary<string, Rule> Together()
     {
-        var all = EveryMarket.Rules.SetItems(Basis is null ? [] : Basis.rules.Value.Where(r => !Ways.Without.Contains(r.Key)).Select(r => new KeyValuePair<string, Rule>(r.Key, TakenOver(r.Value))));
+        var all = EveryMarket.Rules.SetItems(Basis is null ? [] : Basis.rules.Value.Where(r => !Ways.Without.Contains(r.Key)));
         return all.SetItems(own.Value);
     }
-
-    private Rule TakenOver(Rule rule) => Ways.Cited is { } cited && !rule.Source.Contains("as retained", StringComparison.Ordinal) ? rule with { Source = rule.Source.Replace(cited, Ways.CitedAs, StringComparison.Ordinal) } : rule;
 }
 
 /// <summary>Markets as a person writes them: <c>us</c>, <c>eu</c>.</summary>

@@ -60,8 +60,14 @@ public sealed record MarketWays
     /// <summary>How an address is read.</summary>
     public required string AddressForm { get; init; }
 
+    /// <summary>Whether a way to reach the business stands on the label even where a whole address does.</summary>
+    public bool ContactBesideAddress { get; init; }
+
     /// <summary>Whether a package counts as small by all of its surface for labels, and not by its largest side.</summary>
     public required bool IsSmallByWholeSurface { get; init; }
+
+    /// <summary>Whether a net quantity's height is that of its small letters, and not of its figures.</summary>
+    public bool MeasuresSmallLetters { get; init; }
 
     /// <summary>The table of prohibited and restricted substances; null where none is held.</summary>
     public string? Substances { get; init; }
@@ -80,7 +86,7 @@ public sealed record MarketWays
         if (name is null)
             throw new InputException(new Problem(folder.Id, 0, "There is no market.yaml.", "Write one; DEVELOPERS.md says what stands in it."));
         var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "languages", "each language", "rules from", "without", "cited",
-            "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "small package by",
+            "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "contact beside address", "small package by", "net quantity measured by",
             "substances", "weighing", "paper");
         return new MarketWays
         {
@@ -100,6 +106,8 @@ public sealed record MarketWays
             Address = [.. file.Texts("address").Select(t => t.Text)],
             AddressForm = file.Required("address form", "any country").Text,
             IsSmallByWholeSurface = file.Required("small package by", "panel").Text == "labelling surface",
+            ContactBesideAddress = file.OptionalText("contact beside address")?.Text == "true",
+            MeasuresSmallLetters = file.OptionalText("net quantity measured by")?.Text == "small letters",
             Substances = file.OptionalText("substances")?.Text,
             Weighing = file.OptionalMap("weighing") is { } weighing ? WeighingOf(weighing) : null,
             Paper = file.Required("paper", "a4").Text,

@@ -25,8 +25,21 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>The product kinds that it applies to; empty where it applies to all.</summary>
     public ImmutableArray<string> Products { get; init; } = [];
 
+    /// <summary>Whether it binds cosmetics alone, and no soap that is sold as soap (21 CFR 701.20).</summary>
+    public bool BindsCosmeticsOnly { get; init; }
+
+    /// <summary>What takes a product out of the rule, in words that a person must settle; empty where nothing does.</summary>
+    public ImmutableArray<string> Unless { get; init; } = [];
+
+    /// <summary>Whether it binds a product. One of a kind that is not known may be any.</summary>
+    /// <param name="kind">The kind's id, or null.</param>
+    /// <param name="isSoap">Whether it is sold as soap.</param>
+    public bool Binds(string? kind, bool isSoap) => (Products.IsEmpty || kind is null || Products.Contains(kind)) && !(BindsCosmeticsOnly && isSoap);
+
     /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
-    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments), Fill(Source, arguments), where, Basis);
+    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments) + Exemptions, Fill(Source, arguments), where, Basis);
+
+    private string Exemptions => Unless.IsEmpty ? "" : $" Not needed if {string.Join(", or if ", Unless)}: is that so?";
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
 }

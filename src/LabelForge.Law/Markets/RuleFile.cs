@@ -21,7 +21,7 @@ public static class RuleFile
 
     private static Rule ReadRule(MapNode map)
     {
-        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "basis", "read", "products");
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "basis", "read", "products", "sold as", "unless");
         var severity = map.Required("severity", "must");
         var (basis, read) = BasisOf(map);
         return new Rule(
@@ -35,6 +35,8 @@ public static class RuleFile
         {
             Until = map.OptionalText("until") is { } until ? Date(until) : null,
             Products = [.. map.Texts("products").Select(t => t.Text)],
+            BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold && (sold.Text == "cosmetic" ? true : throw sold.Refuse($"\"{sold.Text}\" is not how a rule's products are sold.", "Write cosmetic, or leave it out.")),
+            Unless = [.. map.Texts("unless").Select(t => t.Text)],
             Basis = basis,
             Read = read,
         };

@@ -24,10 +24,4 @@ public sealed class RulesOf(Market market, DateOnly day)
 
     /// <summary>The rule of an id; null where the market has none, or none in force on that day.</summary>
     public Rule? Rule(string id) => Market.RuleOf(id) is { } rule && rule.HoldsOn(Day) ? rule : null;
-
-    /// <summary>A finding by a rule, or nothing where the market has no such rule in force on that day.</summary>
-    /// <param name="id">The rule's id.</param>
-    /// <param name="where">Where it was found.</param>
-    /// <param name="arguments">What fills the places of its sentences.</param>
-    public IEnumerable<Finding> Find(string id, string where, params object[] arguments) => Rule(id) is { } rule ? [rule.Find(where, arguments)] : [];
 }

@@ -9,6 +9,7 @@ namespace LabelForge.Print.Designs;
 internal sealed class LayoutAssembly(LabelDesign design)
 {
     private readonly ImmutableArray<PlacedLine>.Builder lines = ImmutableArray.CreateBuilder<PlacedLine>();
+    private readonly HashSet<Role> said = [];
     private readonly ImmutableArray<PlacedBar>.Builder bars = ImmutableArray.CreateBuilder<PlacedBar>();
     private readonly ImmutableArray<PlacedText>.Builder texts = ImmutableArray.CreateBuilder<PlacedText>();
     private readonly ImmutableArray<PlacedShape>.Builder shapes = ImmutableArray.CreateBuilder<PlacedShape>();
@@ -25,6 +26,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         foreach (var arranged in arrangement.Items)
         {
             var at = arranged with { X = arranged.X + left, Top = arranged.Top + top };
+            said.Add(at.Item.Element.Role);
             if (at.Set is { } set)
                 AddText(at, set);
             else if (at.Item.Art is { } art)
@@ -88,6 +90,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         Images = images.ToImmutable(),
         Texts = texts.ToImmutable(),
         LeftOut = leftOut.ToImmutable(),
+        Said = [.. said],
     };
 
     private void AddText(ArrangedItem at, SetText set)

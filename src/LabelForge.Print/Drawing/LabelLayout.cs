@@ -101,6 +101,9 @@ public sealed record LabelLayout
     /// <summary>The rules that the layout was measured against, with what it measures and the margin to spare.</summary>
     public ImmutableArray<Constraint> Constraints { get; init; } = [];
 
+    /// <summary>The roles of the elements that stand on it.</summary>
+    public ImmutableHashSet<Role> Said { get; init; } = [];
+
     /// <summary>What the content or the caller gave and the label does not show, in plain words.</summary>
     public required ImmutableArray<string> LeftOut { get; init; }
 }

@@ -74,7 +74,7 @@ public static class FindingsHtml
     }
 
     // Marks that overlap run together; each run tells the numbers of its findings.
-    private static string Marked(LabelReading reading, CheckReport report)
+    private static string Marked(LabelStatement reading, CheckReport report)
     {
         var text = reading.Text.Text;
         var numbers = new SortedSet<int>?[text.Length];

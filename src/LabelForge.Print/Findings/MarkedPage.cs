@@ -25,4 +25,4 @@ public sealed record MarkedPage(double Width, double Height, Drawing.LabelLayout
 /// <param name="Report">The check's answer.</param>
 /// <param name="Pages">The label's pictures; empty where there is none.</param>
 /// <param name="Reading">What was read, where the label came as text; null else.</param>
-public sealed record JudgedLabel(string Title, CheckReport Report, ImmutableArray<MarkedPage> Pages, LabelReading? Reading);
+public sealed record JudgedLabel(string Title, CheckReport Report, ImmutableArray<MarkedPage> Pages, LabelStatement? Reading);

@@ -19,7 +19,7 @@ public static class MarkedPages
     }
 
     /// <summary>A label drawn elsewhere: its words where they stand; empty for a label that came as text.</summary>
-    public static ImmutableArray<MarkedPage> Of(LabelReading reading, CheckReport report)
+    public static ImmutableArray<MarkedPage> Of(LabelStatement reading, CheckReport report)
     {
         var text = reading.Text;
         var places = report.Findings.SelectMany((f, i) => FindingPlaces.Of(f, reading).Select(s => (Finding: f, Number: i + 1, Span: s))).ToArray();

@@ -17,7 +17,7 @@ internal static class LabelTarget
         try
         {
             var text = LabelText.Of(Encoding.UTF8.GetString(input), "label.txt");
-            var read = LabelReading.Of(text, IngredientDictionary.Shipped);
+            var read = LabelStatement.Read(text, IngredientDictionary.Shipped);
             Holds(read.NetQuantities.All(q => Inside(q.Span, text)), "a net quantity stands in the text");
             Holds(read.Ingredients is null || Inside(read.Ingredients.Span, text), "the ingredients stand in the text");
             Holds(read.Lot is null || Inside(read.Lot.Span, text), "the lot stands in the text");

@@ -69,7 +69,7 @@ public sealed class DrawnElsewhereTests(ITestOutputHelper output)
                 .Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(": ", 2)).ToDictionary(l => l[0], l => l[1]);
             var text = PdfLabelReader.Read(System.IO.File.ReadAllBytes(pdf), Path.GetFileName(pdf));
             SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
-            var facts = LabelJudgement.Of(LabelReading.Of(text, IngredientDictionary.Shipped), null, soldAs, null, On);
+            var facts = LabelJudgement.Of(LabelStatement.Read(text, IngredientDictionary.Shipped), null, soldAs, null, On);
             return new(Path.GetFileName(pdf), name[1], head["seeded"] == "none" ? new HashSet<string>() : head["seeded"].Split(", ").ToHashSet(), text,
                 LabelCheck.Run(facts, MarketText.Parse(head.GetValueOrDefault("market", "us")).OrRefuse()).Findings);
         }

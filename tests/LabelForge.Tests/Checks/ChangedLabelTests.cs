@@ -191,5 +191,5 @@ public class ChangedLabelTests
     }
 
     private static Finding[] Check(Market market, string label, SoldAs? soldAs) =>
-        [.. LabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelText.Of(label, "label.txt"), IngredientDictionary.Shipped), null, soldAs, null, new(2026, 11, 25)), market).Findings];
+        [.. LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(label, "label.txt"), IngredientDictionary.Shipped), null, soldAs, null, new(2026, 11, 25)), market).Findings];
 }

@@ -1,3 +1,6 @@
+using LabelForge.Quantities;
+using LabelForge.Declarations;
+using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Recipes;
 using LabelForge.Tests.Declarations;
@@ -46,6 +49,9 @@ public class ColourCheckTests
             .Recipe(product, more, ("oil", "99 g"), ("colour", "1 g"));
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar");
-        return [.. ColourCheck.Find(LabelForge.Declarations.FinishedProduct.Of(workshop, BatchFormula.Of(workshop, recipe)), ProductKindOf.Recipe(recipe))];
+        var (batch, kind, on) = (BatchFormula.Of(workshop, recipe), ProductKindOf.Recipe(recipe), new DateOnly(2026, 11, 25));
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, Market.Us, on);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, Panel.Parse("2x4in").Value!, null, on);
+        return [.. RecipeCheck.Run(new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on }).Findings.Where(f => f.Rule.StartsWith("colour.", StringComparison.Ordinal))];
     }
 }

@@ -16,7 +16,7 @@ public sealed class FindingPlacesTests
     [InlineData("ingredients.colour-name", "CI 77891")]
     public void A_finding_points_at_its_words(string rule, string words)
     {
-        var reading = LabelReading.Of(LabelText.Of(Label, "label.txt"), IngredientDictionary.Shipped);
+        var reading = LabelStatement.Read(LabelText.Of(Label, "label.txt"), IngredientDictionary.Shipped);
         var finding = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 25)), Market.Us).Findings.First(f => f.Rule == rule);
         Assert.Equal([words], FindingPlaces.Of(finding, reading).Select(s => Label.Substring(s.Start, s.Length)));
     }
@@ -24,7 +24,7 @@ public sealed class FindingPlacesTests
     [Fact]
     public void What_is_missing_stands_nowhere()
     {
-        var reading = LabelReading.Of(LabelText.Of(Label.Replace("Lot 12\n", ""), "label.txt"), IngredientDictionary.Shipped);
+        var reading = LabelStatement.Read(LabelText.Of(Label.Replace("Lot 12\n", ""), "label.txt"), IngredientDictionary.Shipped);
         var finding = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 25)), Market.Us).Findings.Single(f => f.Rule == "lot.missing");
         Assert.Empty(FindingPlaces.Of(finding, reading));
     }

@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
@@ -44,7 +45,7 @@ public sealed class HostileTextTests
     {
         try
         {
-            Assert.NotNull(UsLabelCheck.Run(LabelJudgement.Of(LabelReading.Of(LabelText.Of(text, "x"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25))));
+            Assert.NotNull(LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "x"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25)), Market.Us));
         }
         catch (InputException refused)
         {

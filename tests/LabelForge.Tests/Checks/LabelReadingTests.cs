@@ -7,7 +7,7 @@ namespace LabelForge.Tests.Checks;
 /// <summary>What is read off a label before anything is judged. All labels are invented.</summary>
 public sealed class LabelReadingTests
 {
-    private static LabelReading Read(string text) => LabelReading.Of(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
+    private static LabelStatement Read(string text) => LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
 
     [Theory]
     [InlineData("Ingredients: Water, Glycerin, Fragrance.", "Water|Glycerin|Fragrance")]

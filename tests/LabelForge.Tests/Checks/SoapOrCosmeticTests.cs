@@ -1,3 +1,4 @@
+using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
@@ -20,8 +21,8 @@ public sealed class SoapOrCosmeticTests
     [InlineData(Promising, SoldAs.Cosmetic, "ingredients.missing must")]
     public void A_soap_that_promises_more_than_to_clean_needs_its_ingredients(string text, SoldAs? soldAs, string expected)
     {
-        var facts = LabelJudgement.Of(LabelReading.Of(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, soldAs, null, new DateOnly(2026, 11, 25));
-        Assert.Equal(expected, string.Join(", ", UsLabelCheck.Find(facts)
+        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, soldAs, null, new DateOnly(2026, 11, 25));
+        Assert.Equal(expected, string.Join(", ", LabelCheck.Run(facts, Market.Us).Findings
             .Where(f => f.Rule is "ingredients.missing" or "claim.makes-soap-a-cosmetic").Select(f => $"{f.Rule} {f.Severity.ToString().ToLowerInvariant()}").Order()));
     }
 
@@ -29,7 +30,7 @@ public sealed class SoapOrCosmeticTests
     public void Other_ingredients_is_no_name_of_an_ingredient()
     {
         var text = "Face Cream\nNet Wt 4 oz (113 g)\nIngredients: Water, Glycerin, Phenoxyethanol, and other ingredients\nExample Co, 5 Mill Rd, Fairport, ME 00000 555-0100\nLot 26R25-01E";
-        var facts = LabelJudgement.Of(LabelReading.Of(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25));
-        Assert.Contains("trade secret", Assert.Single(UsLabelCheck.Find(facts), f => f.Rule == "ingredients.name-unknown").Message);
+        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25));
+        Assert.Contains("trade secret", Assert.Single(LabelCheck.Run(facts, Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Message);
     }
 }

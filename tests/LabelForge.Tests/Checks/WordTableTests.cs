@@ -63,5 +63,5 @@ public sealed class WordTableTests
         Assert.InRange(Innocent.Length, Drugs.Length - 5, Drugs.Length + 5);
     }
 
-    private static string[] Rules(string text) => [.. WordCheck.Find(text, [], SoldAs.Cosmetic, "x", MarketBook.Shipped.Usual).Select(f => f.Rule)];
+    private static string[] Rules(string text) => [.. ClaimFindings.Of(text, [], SoldAs.Cosmetic, Market.Us).Select(f => f.Rule)];
 }

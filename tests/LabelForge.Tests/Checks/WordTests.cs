@@ -9,7 +9,7 @@ namespace LabelForge.Tests.Checks;
 public sealed class WordTests
 {
     private static string[] Rules(string text, string ingredients = "", SoldAs? soldAs = SoldAs.Cosmetic) =>
-        [.. WordCheck.Find(text, [.. ingredients.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(n => (n, IngredientDictionary.Shipped.Find(n)))], soldAs, "x", MarketBook.Shipped.Usual).Select(f => f.Rule)];
+        [.. ClaimFindings.Of(text, [.. ingredients.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(n => (n, IngredientDictionary.Shipped.Find(n)))], soldAs, Market.Us).Select(f => f.Rule)];
 
     [Theory]
     [InlineData("Treats eczema")]

@@ -82,7 +82,7 @@ public sealed class HostileFileTests
     [InlineData("Bar soap. Net Wt \u0663/\u0664 oz")]
     [InlineData("Bar soap. Net Wt \u0661\u0661\u0663 g")]
     public void Figures_of_another_script_are_borne_with_on_a_label(string text) =>
-        Assert.Empty(LabelForge.Checks.Reading.LabelReading.Of(LabelForge.Checks.Reading.LabelText.Of(text, "label.txt"), LabelForge.Ingredients.IngredientDictionary.Shipped).NetQuantities);
+        Assert.Empty(LabelForge.Checks.Reading.LabelStatement.Read(LabelForge.Checks.Reading.LabelText.Of(text, "label.txt"), LabelForge.Ingredients.IngredientDictionary.Shipped).NetQuantities);
 
     private static string Refused(string text) => Assert.Throws<InputException>(() => YamlFile.ReadText(text, "recipes/bar.yaml")).Message;
 }

@@ -33,9 +33,9 @@ public partial class BasisTests(ITestOutputHelper output)
     [Fact]
     public void A_finding_rests_on_what_its_rule_rests_on_or_on_the_row_it_was_found_by()
     {
-        Assert.Equal(Basis.Text, RuleBook.Us["ingredients.missing"].Find("label").Basis);
-        Assert.Equal(Basis.Memory, RuleBook.Us["lot.missing"].Find("label").Basis);
-        Assert.Equal(Basis.Secondary, RuleBook.Us["ingredients.missing"].Find("label").By(Basis.Secondary).Basis);
+        Assert.Equal(Basis.Text, Market.Us.On(new DateOnly(2026, 11, 25)).Rule("ingredients.missing")!.Find("label").Basis);
+        Assert.Equal(Basis.Memory, Market.Us.On(new DateOnly(2026, 11, 25)).Rule("lot.missing")!.Find("label").Basis);
+        Assert.Equal(Basis.Secondary, Market.Us.On(new DateOnly(2026, 11, 25)).Rule("ingredients.missing")!.Find("label").By(Basis.Secondary).Basis);
     }
 
     private static IEnumerable<(string File, Dictionary<Basis, int> Count)> Counted()

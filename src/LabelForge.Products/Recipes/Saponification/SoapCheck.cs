@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
@@ -27,11 +28,11 @@ public static class SoapCheck
         }
         var superfat = Superfat.Of(charge);
         if (Spare(charge) > Nothing)
-            yield return RuleBook.Soap["lye.excess"].Find(recipe.File, Excess(charge, superfat), WhatToDo(charge, superfat));
+            yield return EveryMarket.Rules["lye.excess"].Find(recipe.File, Excess(charge, superfat), WhatToDo(charge, superfat));
         if (recipe.Superfat is { } written && Math.Abs(superfat.Middle - written.Share.Fraction) > SuperfatStep)
-            yield return RuleBook.Soap["lye.superfat-differs"].Find(recipe.File, written.Share, Percent(superfat.Middle));
+            yield return EveryMarket.Rules["lye.superfat-differs"].Find(recipe.File, written.Share, Percent(superfat.Middle));
         foreach (var lye in charge.Lyes.Where(l => !l.IsPurityKnown))
-            yield return RuleBook.Soap["lye.purity-unknown"].Find(recipe.File, lye.Material.Name, lye.Material.File);
+            yield return EveryMarket.Rules["lye.purity-unknown"].Find(recipe.File, lye.Material.Name, lye.Material.File);
     }
 
     // Judged by the low end of every oil's range: the least alkali that the oils may take up.

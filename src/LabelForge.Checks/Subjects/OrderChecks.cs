@@ -2,47 +2,44 @@ using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Recipes;
 
-namespace LabelForge.Checks;
+namespace LabelForge.Checks.Subjects;
 
-/// <summary>Checks the order of an ingredient list as far as the names tell: what can only be a trace does not stand first.</summary>
+/// <summary>
+/// The order of the ingredients: by what is proved of the composition where it is known, else as far as the names tell. What
+/// can only be a trace does not stand first.
+/// </summary>
 /// <remarks>Ingredients go by descending predominance; colour additives, and what is 1 percent or less, may follow in any order (21 CFR 701.3(a), (f)).</remarks>
-public static class LabelOrderCheck
+internal static class OrderChecks
 {
     private const int FewestForAlphabet = 6;
 
     // One may be there in traces itself; of two or more at least one is not.
     private const int EnoughBulk = 2;
 
-    /// <summary>The findings; at most one.</summary>
-    /// <param name="facts">The label's facts.</param>
-    /// <param name="book">The market's rules; those of the United States where null.</param>
-    public static IEnumerable<Finding> Find(LabelFacts facts, RuleBook? book = null)
+    public static void Check(CheckCase label)
     {
-        var rules = book ?? RuleBook.Us;
-        var items = facts.Reading.Names.Where(i => !i.MayContain).ToArray();
-        if (items.Length < 2)
-            yield break;
+        if (label.Product is { } product)
+        {
+            foreach (var pair in product.Declaration.Unsettled)
+                label.Tell("ingredients.order", "ingredients", pair.First, pair.Second, pair.Ask);
+            return;
+        }
+        var items = label.Label.Names.Where(i => !i.MayContain).ToArray();
         // A perfume is mostly scent (IFRA category 4 is fragrance products), and a true soap needs no list (21 CFR 701.20).
-        if (facts.Kind?.IfraCategory == "4" || facts.SoldAs == SoldAs.Soap)
-            yield break;
+        if (items.Length < 2 || label.Kind?.IfraCategory == "4" || label.SoldAs == SoldAs.Soap)
+            return;
         if (Trace(items[0]) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
-        {
-            yield return rules["ingredients.order/first"].Find("ingredients", items[0].Name, bulk.Name, what);
-        }
+            label.Tell("ingredients.order/first", "ingredients", items[0].Name, bulk.Name, what);
         else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
-        {
-            yield return rules["ingredients.order/early"].Find("ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
-        }
+            label.Tell("ingredients.order/early", "ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
         else if (items.Length >= FewestForAlphabet && items.Zip(items.Skip(1)).All(p => string.Compare(p.First.Name, p.Second.Name, StringComparison.OrdinalIgnoreCase) < 0))
-        {
-            yield return rules["ingredients.order/alphabet"].Find("ingredients");
-        }
+            label.Tell("ingredients.order/alphabet", "ingredients");
     }
 
-    // What is there in traces: a certified dye, a preservative, a chelator, a scent, a vitamin against rancidity.
+    // What is there in traces: a certified dye, a preservative, a chelator, a scent.
     private static string? Trace(IngredientRead item)
     {
-        if (LabelColourCheck.ColourOf(item) is { Certified: true })
+        if (ColourChecks.ColourOf(item) is { Certified: true })
             return "a certified colour";
         return item.Known is not { Roles: [var main, ..] } ? null : main switch
         {

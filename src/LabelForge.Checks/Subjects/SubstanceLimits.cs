@@ -1,15 +1,13 @@
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 
-namespace LabelForge.Checks;
+namespace LabelForge.Checks.Subjects;
 
 /// <summary>Checks shares against limits, salts counted as their acids, and entries that limit several substances together.</summary>
 internal static class SubstanceLimits
 {
-    private const string Id = "substance.over-limit";
-
-    /// <summary>The findings on the rows that set a limit.</summary>
-    public static IEnumerable<Finding> Find(IReadOnlyCollection<Hit> hits, RecipeFacts facts)
+    /// <summary>Judges the rows that set a limit.</summary>
+    public static void Check(IReadOnlyCollection<Hit> hits, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
     {
         var binding = Binding(hits, SubstanceVerdict.AtMost).ToArray();
         var otherwise = Binding(hits, SubstanceVerdict.AtMostIf).Where(i => binding.All(b => b.Share.Name != i.Share.Name));
@@ -17,8 +15,7 @@ internal static class SubstanceLimits
         {
             foreach (var counted in row.Key.Together ? [row.ToArray()] : row.Select(h => new[] { h }))
             {
-                if (Over(row.Key, counted, facts) is { } finding)
-                    yield return finding;
+                Over(row.Key, counted, label, facts, told);
             }
         }
     }
@@ -33,20 +30,24 @@ internal static class SubstanceLimits
             return g.Take(sure + 1);
         });
 
-    private static Finding? Over(SubstanceRule rule, Hit[] counted, RecipeFacts facts)
+    private static void Over(SubstanceRule rule, Hit[] counted, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
     {
         var limit = rule.MostPercent!.Value;
         var low = counted.Sum(h => h.Share.LowPercent * CountedAs.Least(h.Share.Name, rule.CountedAs));
         var high = counted.Sum(h => h.Share.HighPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 1));
         if (high <= limit)
-            return null;
+            return;
         var names = string.Join(" and ", counted.Select(h => h.Share.Name).Distinct());
         var countedAs = rule.CountedAs is { } substance && !counted.All(h => string.Equals(h.Share.Name, substance, StringComparison.OrdinalIgnoreCase)) ? $", counted as {substance}" : "";
         var scope = Scope(rule);
         var from = string.Join(", ", counted.SelectMany(h => h.Share.Sources).Select(s => s.Material).Distinct());
-        return low > limit && rule.Verdict == SubstanceVerdict.AtMost && counted[0].Covers == Applies.Yes
-            ? RuleBook.Substances[Id].Find(facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceCheck.Percent(limit), scope, from, rule.Citation).By(rule.Basis)
-            : RuleBook.Substances[Id + "/unproven"].Find(facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceCheck.Percent(limit), scope, Ask(rule, counted, low), rule.Citation).By(rule.Basis);
+        var certain = low > limit && rule.Verdict == SubstanceVerdict.AtMost && counted[0].Covers == Applies.Yes;
+        if (!told.Add(($"limit {names} {certain}", rule.Citation + limit)))
+            return;
+        if (certain)
+            label.TellBy(rule.Basis, "substance.over-limit", facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceChecks.Percent(limit), scope, from, rule.Citation);
+        else
+            label.TellBy(rule.Basis, "substance.over-limit/unproven", facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceChecks.Percent(limit), scope, Ask(rule, counted, low), rule.Citation);
     }
 
     private static string Scope(SubstanceRule rule)
@@ -65,11 +66,11 @@ internal static class SubstanceLimits
         if (open is [var only] && counted is [var hit] && hit.Share.Sources.Length == 1 && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.Share.Fraction > 0)
         {
             var most = limit / factor / only.Source.Share.Fraction;
-            return $"Ask the supplier of {only.Source.Material} how much {only.Name} it holds: up to {SubstanceCheck.Percent(Math.Floor(most * 1000) / 1000)} of the material keeps the limit.";
+            return $"Ask the supplier of {only.Source.Material} how much {only.Name} it holds: up to {SubstanceChecks.Percent(Math.Floor(most * 1000) / 1000)} of the material keeps the limit.";
         }
         return $"Ask for figures: {string.Join("; ", open.Select(o => $"{o.Name} in {o.Source.Material}").Distinct())}.";
     }
 
     // Four decimals say enough, and are not rounded across the limit: a low bound downwards would hide nothing either.
-    private static string Shown(decimal percent) => SubstanceCheck.Percent(Math.Round(percent, percent < 0.01m ? 6 : 4));
+    private static string Shown(decimal percent) => SubstanceChecks.Percent(Math.Round(percent, percent < 0.01m ? 6 : 4));
 }

@@ -1,7 +1,7 @@
 using LabelForge.Ingredients;
 using LabelForge.Recipes;
 
-namespace LabelForge.Checks;
+namespace LabelForge.Checks.Subjects;
 
 /// <summary>
 /// Whether a product that holds water says how it is kept from spoiling. No market's law asks for a preservative; it asks for a
@@ -11,22 +11,23 @@ namespace LabelForge.Checks;
 /// A bar of soap keeps by its alkalinity and by how little free water it has (ISO 29621:2017, microbiologically low-risk
 /// products, from memory), so it is left out.
 /// </remarks>
-public static class PreservationCheck
+internal static class PreservationChecks
 {
     // Below this a product is not "with water": traces come with many materials. Common practice.
     private const decimal LeastPercent = 1;
 
-    /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(RecipeFacts facts)
+    public static void Check(CheckCase label)
     {
+        if (label.Product is not { } facts)
+            return;
         var isSoapBar = facts.Kind.IsSolid && facts.Kind.Groups.Any(g => g is { Name: "soap", Sure: true });
         var known = facts.Declaration.Ingredients.Select(i => (Declared: i, Entry: IngredientDictionary.Shipped.Find(i.Name))).ToArray();
         var water = known.Where(k => IsWatery(k.Entry)).Sum(k => k.Declared.High);
         if (isSoapBar || water < LeastPercent || facts.Batch.Recipe.SoldAs == SoldAs.Soap)
-            yield break;
+            return;
         if (!known.Any(k => k.Entry?.Roles.Contains(IngredientRole.Preservative) == true))
-            yield return RuleBook.Substances["preservative.missing"].Find(facts.Batch.Recipe.File, SubstanceCheck.Percent(Math.Round(Math.Min(100, water), 1)));
-        yield return RuleBook.Substances["preservation.not-measured"].Find(facts.Batch.Recipe.File);
+            label.Tell("preservative.missing", facts.Batch.Recipe.File, SubstanceChecks.Percent(Math.Round(Math.Min(100, water), 1)));
+        label.Tell("preservation.not-measured", facts.Batch.Recipe.File);
     }
 
     // Water itself, and what is nearly all water: flower waters, juices and milks.

@@ -1,11 +1,17 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Declarations;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 
-/// <summary>What was read on a label, before anything is judged.</summary>
-/// <param name="Text">The label's words.</param>
+/// <summary>
+/// What a label says, each part with where it stands and how it is drawn, before anything is judged: as it would be printed
+/// (<see cref="Printed"/>), or as it was read on somebody's label (<see cref="Read"/>).
+/// </summary>
+/// <param name="Text">The label's words, with the heights of their letters where they are known.</param>
 /// <param name="Identity">What it says the product is.</param>
 /// <param name="NetQuantities">Its net quantity statements, the likeliest first.</param>
 /// <param name="Ingredients">Its ingredient list.</param>
@@ -14,7 +20,7 @@ namespace LabelForge.Checks.Reading;
 /// <param name="Lot">Its lot code.</param>
 /// <param name="Origin">The country that "Made in" names, or null.</param>
 /// <param name="Rest">The text with ingredients, quantity, address, contacts and lot blanked: the words that may claim something.</param>
-public sealed partial record LabelReading(
+public sealed partial record LabelStatement(
     LabelText Text, IdentityRead? Identity, ImmutableArray<NetQuantityRead> NetQuantities, IngredientListRead? Ingredients, BusinessRead Business,
     ContactRead Contact, LotRead? Lot, string? Origin, string Rest)
 {
@@ -27,8 +33,30 @@ public sealed partial record LabelReading(
     /// <summary>The names of the ingredient list; empty where there is none.</summary>
     public ImmutableArray<IngredientRead> Names => Ingredients?.Items ?? [];
 
+    /// <summary>The workshop's own business and its place, where the label is its own; null where the label was read.</summary>
+    public Business? Own { get; init; }
+
+    /// <summary>Whether the sign of the open jar is drawn; null where words do not tell.</summary>
+    public bool? DrawsOpenJar { get; init; }
+
+    /// <summary>Whether the label draws a date of minimum durability.</summary>
+    public bool DrawsBestBefore { get; init; }
+
+    /// <summary>The words that warn and direct; of a label that was read all its words, since they may stand anywhere.</summary>
+    public string Cautions { get; init; } = Text.Text;
+
+    /// <summary>What a label of a workshop's own says, as it is laid out.</summary>
+    /// <param name="content">What it is to say.</param>
+    /// <param name="declaration">Its ingredients.</param>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="kind">The product's kind.</param>
+    /// <param name="business">The business.</param>
+    /// <param name="printed">The parts that are printed; null where it is not laid out.</param>
+    public static LabelStatement Printed(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Business business, ImmutableHashSet<LabelPart>? printed) =>
+        PrintedLabel.Of(content, declaration, recipe, kind, business, printed);
+
     /// <summary>Reads a label.</summary>
-    public static LabelReading Of(LabelText text, IngredientDictionary dictionary)
+    public static LabelStatement Read(LabelText text, IngredientDictionary dictionary)
     {
         var ingredients = IngredientListReader.Read(text.Text, dictionary);
         var taken = new List<TextSpan>();

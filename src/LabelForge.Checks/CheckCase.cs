@@ -1,0 +1,91 @@
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks;
+
+/// <summary>
+/// What the checks look at: what a label says, what the product is made of where that is known, and the rules of the market
+/// and the day; and what they have found. A check says that a rule applies and fills in its sentences. Whether the rule binds
+/// here, today and for this kind of product is the rule's own data.
+/// </summary>
+public sealed class CheckCase
+{
+    private readonly List<Finding> found = [];
+
+    /// <summary>A label to be checked.</summary>
+    /// <param name="label">What it says.</param>
+    /// <param name="rules">The rules of the market and the day.</param>
+    public CheckCase(LabelStatement label, RulesOf rules) => (Label, Rules) = (label, rules);
+
+    /// <summary>What the label says.</summary>
+    public LabelStatement Label { get; }
+
+    /// <summary>The rules and figures in force.</summary>
+    public RulesOf Rules { get; }
+
+    /// <summary>The market.</summary>
+    public Market Market => Rules.Market;
+
+    /// <summary>What the product is made of, where the label is that of a recipe; else names must do.</summary>
+    public RecipeFacts? Product { get; init; }
+
+    /// <summary>The kind of product: as given, or as the label's identity says; null where neither tells.</summary>
+    public ProductKind? Kind { get; init; }
+
+    /// <summary>How it is sold; null where a soap's label leaves it open.</summary>
+    public SoldAs? SoldAs { get; init; }
+
+    /// <summary>How it is sold where words are judged: an unlisted soap may have been meant for soap alone.</summary>
+    public SoldAs? MeantAs { get; init; }
+
+    /// <summary>The principal display panel, where it is known.</summary>
+    public Panel? Panel { get; init; }
+
+    /// <summary>Whether a person gave it.</summary>
+    public bool PanelGiven { get; init; }
+
+    /// <summary>Where findings about the whole label point.</summary>
+    public string Where => Label.Text.Where;
+
+    /// <summary>Where findings about the business point.</summary>
+    public string BusinessWhere => Label.Own is null ? Where : "workshop.yaml";
+
+    /// <summary>The ingredients named, each with what the dictionary knows it as.</summary>
+    public IReadOnlyList<(string Name, Ingredient? Known)> Names => [.. Label.Names.Select(n => (n.Name, n.Known))];
+
+    /// <summary>What was found, the gravest first.</summary>
+    public IEnumerable<Finding> Found => found.Select(f => f with { Source = Market.Cite(f.Source) }).OrderBy(f => f.Severity);
+
+    /// <summary>Says that a rule applies. Where the market has no such rule in force, or it does not bind this product, nothing is found.</summary>
+    /// <param name="rule">
+    /// The rule's id. Of a label that was read, a case <c>/label</c> of the rule goes first: the same rule in words, or of a
+    /// weight, for labels made elsewhere.
+    /// </param>
+    /// <param name="where">Where it was found.</param>
+    /// <param name="arguments">What fills the places of its sentences.</param>
+    /// <returns>Whether it was told.</returns>
+    public bool Tell(string rule, string where, params object[] arguments)
+    {
+        if (Binding(rule) is not { } binding)
+            return false;
+        found.Add(binding.Find(where, arguments));
+        return true;
+    }
+
+    /// <summary>The same by a row of a table, which brings its own source.</summary>
+    public void TellBy(Basis basis, string rule, string where, params object[] arguments)
+    {
+        if (Binding(rule) is { } binding)
+            found.Add(binding.Find(where, arguments).By(basis));
+    }
+
+    /// <summary>Takes over what was found elsewhere, as in making the declaration.</summary>
+    public void Take(IEnumerable<Finding> findings) => found.AddRange(findings);
+
+    /// <summary>The rule as it binds this product here and today; null where it does not.</summary>
+    public Rule? Binding(string id) =>
+        ((Label.Own is null ? Rules.Rule(id + "/label") : null) ?? Rules.Rule(id)) is { } rule && rule.Binds(Kind?.Id, SoldAs == Recipes.SoldAs.Soap) ? rule : null;
+}

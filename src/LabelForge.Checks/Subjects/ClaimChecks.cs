@@ -1,0 +1,43 @@
+using LabelForge.Checks.Words;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks.Subjects;
+
+/// <summary>What the label's words claim and deny.</summary>
+internal static class ClaimChecks
+{
+    public static void Check(CheckCase label)
+    {
+        var where = label.Label.Own is null ? "words" : label.Where;
+        foreach (var claim in WordLists.Claims.Where(c => c.HoldsIn(label.Market)))
+        {
+            var hits = WordCheck.Hits(label.Label.Rest, claim).DistinctBy(h => h.ToLowerInvariant()).ToArray();
+            if (hits.Length > 0 && Rule(claim.Makes, label.MeantAs) is { } rule)
+                label.Tell(rule, where, string.Join("\", \"", hits), claim.Says, claim.Instead);
+        }
+        foreach (var denial in WordLists.Denials)
+            Denied(label, denial, where);
+    }
+
+    private static string? Rule(Makes makes, SoldAs? meantAs) => (makes, meantAs) switch
+    {
+        (Makes.Drug, _) => "claim.drug",
+        (Makes.Cosmetic, SoldAs.Soap) => "claim.makes-soap-a-cosmetic",
+        (Makes.Cosmetic, null) => "claim.makes-soap-a-cosmetic/unsaid",
+        (Makes.Proof, _) => "claim.needs-proof",
+        (Makes.Unfair, _) => "claim.unfair",
+        _ => null,
+    };
+
+    private static void Denied(CheckCase label, DenialWords denial, string where)
+    {
+        if (WordCheck.Denial(label.Label.Rest, denial) is not { } words)
+            return;
+        var against = label.Names.Where(n => denial.IsContradictedBy(n.Name, n.Known)).Select(n => n.Name).ToArray();
+        var doubtful = label.Names.Where(n => denial.IsDoubtfulWith(n.Name, n.Known)).Select(n => n.Name).ToArray();
+        if (against.Length > 0)
+            label.Tell("claim.contradicted", where, words, string.Join(", ", against), denial.Instead.Length > 0 ? denial.Instead : "or keep it out of the product");
+        else if (doubtful.Length > 0)
+            label.Tell("claim.doubtful", where, words, string.Join(", ", doubtful));
+    }
+}

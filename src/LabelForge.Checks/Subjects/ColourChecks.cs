@@ -1,0 +1,119 @@
+using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
+using LabelForge.Declarations;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks.Subjects;
+
+/// <summary>
+/// Colours where they are listed one by one: by their listed names, and listed for where the product goes; what is not listed
+/// may not be used at all (21 U.S.C. 379e; 21 CFR parts 73, 74 and 82). The rules say whether that binds here.
+/// </summary>
+internal static partial class ColourChecks
+{
+    private const string NotListed = "FD&C Act section 721(a) (21 U.S.C. 379e(a)); 21 CFR parts 73, 74 and 82 do not list it";
+
+    public static void Check(CheckCase label)
+    {
+        if (label.Product is { } product)
+        {
+            OfComposition(label, product.Finished, product.Kind);
+            return;
+        }
+        foreach (var item in label.Label.Names)
+            Named(label, item);
+    }
+
+    private static void OfComposition(CheckCase label, FinishedProduct product, ProductKind kind)
+    {
+        var dictionary = IngredientDictionary.Shipped;
+        var materials = product.Materials.Select(f => f.Material).ToArray();
+        var colours = materials
+            .SelectMany(m => m.Contains.Select(c => (Material: m, Entry: dictionary.Find(c.Name))))
+            .Concat(product.Batch.Recipe.MayContain.Select(c => (Material: materials[0], Entry: dictionary.Find(c.Name))))
+            .Where(c => c.Entry is { IsColourant: true })
+            .DistinctBy(c => c.Entry!.Key);
+        foreach (var (material, entry) in colours)
+        {
+            var listing = ColourAdditives.Shipped.Find(entry!);
+            if (listing is null)
+                label.Tell("colour.not-permitted", material.File, entry!.Key, Where(null, kind), NotListed);
+            else if (listing.Permits(kind) != Applies.Yes)
+                label.TellBy(listing.Basis, "colour.not-permitted", material.File, entry!.Key, Where(listing, kind), listing.Citation);
+            else if (listing.Limit.Length > 0 && (kind.Area != AreaOfUse.External || !listing.Only.IsEmpty || listing.Most is not null))
+                label.TellBy(listing.Basis, "colour.condition", material.File, entry!.Key, listing.Limit, listing.Citation);
+        }
+        foreach (var material in materials.Where(m => m.Kind == MaterialKind.Colourant && !m.Contains.Any(c => dictionary.Find(c.Name) is { IsColourant: true })))
+            label.Tell("colour.not-listed", material.File, material.Name, string.Join(", ", material.Contains.Select(c => c.Name)), NotListed);
+    }
+
+    private static void Named(CheckCase label, IngredientRead item)
+    {
+        if (Vague().IsMatch(item.Name))
+        {
+            label.Tell("ingredients.colour-name/vague", item.Name, item.Name, "Name each colour additive as it is listed, for example Red 40, Iron Oxides or Mica.");
+            return;
+        }
+        var colour = ColourOf(item);
+        if (colour is null && item.Known?.IsColourant != true)
+        {
+            // A number that nothing here knows is no name either way.
+            if (NumberAlone().IsMatch(item.Name))
+                label.Tell("ingredients.colour-name/number", item.Name, item.Name, "No colour additive listed in the United States is known here by this number: ask its maker for the listed name, or use another.");
+            return;
+        }
+        if (NumberAlone().IsMatch(item.Name))
+        {
+            label.Tell("ingredients.colour-name/number", item.Name, item.Name, colour is null
+                ? "The United States list no colour additive of this number: use another, and name it as listed."
+                : $"Write {colour.Name}; the number may follow it: {colour.Name} ({item.Name.ToUpperInvariant()})");
+        }
+        else if (Odd().Match(item.Name) is { Success: true } && colour is not null)
+        {
+            label.Tell("ingredients.colour-name/form", item.Name, item.Name, colour.Name);
+        }
+        if (colour is null)
+            label.Tell("colour.not-permitted/not-listed", item.Name, item.Name, "Listed are among others iron oxides, mica, titanium dioxide, ultramarines (not for lips) and the certified colours.");
+        else if (label.Kind is { } kind && colour.Permits(kind) != Applies.Yes)
+            label.TellBy(colour.Basis, "colour.not-permitted/area", item.Name, colour.Name, Place(kind.Area), colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation);
+    }
+
+    /// <summary>The listed colour that a name means, or null.</summary>
+    public static ColourAdditive? ColourOf(IngredientRead item)
+    {
+        var bare = Abbreviated().Replace(Parenthesis().Replace(item.Name, ""), "").Trim();
+        var listed = ColourAdditives.Shipped;
+        return listed.Find(item.Name) ?? listed.Find(bare) ?? listed.Find(Lake().Replace(bare, ""))
+            ?? (item.Known is { IsColourant: true } known ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null) : null);
+    }
+
+    private static string Where(ColourAdditive? listing, ProductKind kind) =>
+        listing is { Only.IsEmpty: false } ? $"{Place(kind.Area)}; only in {string.Join(", ", listing.Only.Select(ProductGroup.Phrase))}" : Place(kind.Area);
+
+    private static string Place(AreaOfUse area) => area switch
+    {
+        AreaOfUse.Lips => "on the lips",
+        AreaOfUse.Eye => "in the area of the eye",
+        _ => "on the outside of the body",
+    };
+
+    [GeneratedRegex(@"^(?:\W*)(?:(?:natural|artificial|cosmetic|soap|food|mineral|mica|skin[- ]safe|vegan|synthetic|added|approved|fda[- ]approved)\s+)*(?:colou?rs?|colou?rants?|colou?rings?|dyes?|pigments?|colou?r added|food colou?ring|fd\s?&\s?c(?: colou?rs?| dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?)(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Vague();
+
+    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?\d{5}(?::\d)?\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex NumberAlone();
+
+    [GeneratedRegex(@"#|\bdye\b|\bcolou?r\b|\bE\d{3}\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Odd();
+
+    [GeneratedRegex(@"\(?\bext\.?\s*(?=d)|\b(?:F\s?)?D\s?&\s?C\b|\bNo\.?(?=\s*\d)|#", RegexOptions.IgnoreCase)]
+    private static partial Regex Abbreviated();
+
+    [GeneratedRegex(@"\s*[(\[][^)\]]*[)\]]")]
+    private static partial Regex Parenthesis();
+
+    [GeneratedRegex(@"\s+(?:aluminum\s+|calcium\s+|barium\s+)?lake$", RegexOptions.IgnoreCase)]
+    private static partial Regex Lake();
+}

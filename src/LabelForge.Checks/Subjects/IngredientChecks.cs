@@ -1,0 +1,94 @@
+using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Checks.Subjects;
+
+/// <summary>Whether an ingredient list is there, under its heading, and by the names that the market wants.</summary>
+internal static partial class IngredientChecks
+{
+    // Where so many names are unknown, the list was misread or is none.
+    private const int MostUnknown = 30;
+
+    public static void Check(CheckCase label)
+    {
+        if (label.Product is { } product)
+            label.Take(product.Declaration.Findings);
+        if (label.Label.Ingredients is not { Items.IsEmpty: false } list)
+        {
+            // A soap that may be exempt is asked; one that is sold as soap need not list.
+            if (label.SoldAs is null && label.Binding("ingredients.missing/soap-unsaid") is not null)
+                label.Tell("ingredients.missing/soap-unsaid", label.Where);
+            else
+                label.Tell("ingredients.missing", label.Where);
+            return;
+        }
+        if (label.Label.Own is not null)
+            return;
+        if (list.Heading is null || (label.Rules.FigureIfAny("ingredients.heading") is { } word && IsSet(word) && !list.Heading.Contains("ingr", StringComparison.OrdinalIgnoreCase)))
+            label.Tell("ingredients.heading", "ingredients");
+        foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
+            Unknown(label, item);
+        Foreign(label, list);
+        if (label.SoldAs == SoldAs.Soap && list.Items.Where(i => Synthetic().IsMatch(i.Name)).Select(i => i.Name).ToArray() is { Length: > 0 } found)
+            label.Tell("claim.soap-with-detergent", "ingredients", string.Join(", ", found));
+    }
+
+    // Where only custom asks for a heading, any will do.
+    private static bool IsSet(LawEntry heading) => !heading.Citation.Contains("common practice", StringComparison.OrdinalIgnoreCase);
+
+    private static bool IsUnknown(IngredientRead item, CheckCase label)
+    {
+        // Where colours are listed one by one, they are judged apart.
+        var apart = label.Rules.Rule("ingredients.colour-name/vague") is not null && (ColourChecks.ColourOf(item) is not null || ColourWord().IsMatch(item.Name));
+        return (item.Known is null || (Saponified().IsMatch(item.Name) && label.Rules.Rule("ingredients.name-everyday") is not null)) && !apart;
+    }
+
+    private static void Unknown(CheckCase label, IngredientRead item)
+    {
+        if (OtherIngredients().IsMatch(item.Name) && label.Tell("ingredients.name-unknown/other-ingredients", item.Name, item.Name))
+            return;
+        var saponified = Saponified().IsMatch(item.Name);
+        var near = saponified ? [] : IngredientDictionary.Shipped.Suggest(item.Name, 1);
+        label.Tell("ingredients.name-unknown/label", item.Name, item.Name, saponified
+            ? "Name each oil and the alkali, or the soap that they make: Sodium Olivate, Sodium Cocoate."
+            : near.IsEmpty ? "Check its spelling, or ask the supplier for the INCI name." : $"Perhaps {near[0].NameIn(label.Market)} is meant. If not, ask the supplier for the INCI name.");
+    }
+
+    // Names that are known and are not those that a label of this market carries.
+    private static void Foreign(CheckCase label, IngredientListRead list)
+    {
+        var naming = IngredientNaming.Of(label.Market);
+        foreach (var scent in list.Items.Where(i => naming.NamesScent && i.Known is { Us: "Fragrance" } && !Holds(i.Name, "parfum") && !Holds(i.Name, "aroma")))
+            label.Tell("ingredients.name-foreign/parfum", scent.Name, scent.Name);
+        foreach (var colour in list.Items.Where(i => naming.NumbersColours && i.Known is { IsColourant: true, ColourIndex.Length: > 0 } known && !Holds(i.Name, "ci ") && !Holds(i.Name, "ci7") && !known.ColourIndex.Any(c => Holds(i.Name, Digits(c)))))
+        {
+            var certified = ColourAdditives.Shipped.Find(colour.Known!) is { Certified: true };
+            label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name, string.Join(" or ", colour.Known!.ColourIndex));
+        }
+        var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known)).ToArray();
+        if (foreign.Length > 0)
+            label.Tell("ingredients.name-foreign", "ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => naming.NameOf(i.Known!)).Distinct()));
+        var everyday = list.Items.Where(i => i.Known is { IsColourant: false } known && !Saponified().IsMatch(i.Name) && naming.IsEveryday(i.Name, i.IsKitchenName, known)).ToArray();
+        if (everyday.Length > 0)
+            label.Tell("ingredients.name-everyday", "ingredients", string.Join(", ", everyday.Select(i => i.Name)), string.Join(", ", everyday.Select(i => naming.NameOf(i.Known!)).Distinct()));
+    }
+
+    private static string Digits(ColourIndexNumber number) => string.Concat(number.ToString().Where(char.IsDigit));
+
+    private static bool Holds(string name, string part) => name.Contains(part, StringComparison.OrdinalIgnoreCase);
+
+    [GeneratedRegex(@"^(?:and\s+)?other\s+ingredients?$", RegexOptions.IgnoreCase)]
+    private static partial Regex OtherIngredients();
+
+    [GeneratedRegex(@"\bsaponified\b|\bsoap base\b|\boils of\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Saponified();
+
+    [GeneratedRegex(@"\b(?:colou?r(?:ant|ing)?s?|dyes?|pigments?|f?d\s?&\s?c)\b|\bc\.?i\.?\s?\d{5}", RegexOptions.IgnoreCase)]
+    private static partial Regex ColourWord();
+
+    [GeneratedRegex(@"laureth sulfate|lauryl sulfate|coco[- ]sulfate|isethionate|sulfosuccinate|olefin sulfonate|betaine|glucoside|taurate|sulfoacetate", RegexOptions.IgnoreCase)]
+    private static partial Regex Synthetic();
+}

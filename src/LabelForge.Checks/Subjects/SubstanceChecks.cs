@@ -1,0 +1,153 @@
+using LabelForge.Declarations;
+using System.Globalization;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+
+namespace LabelForge.Checks.Subjects;
+
+/// <summary>
+/// Substances against the market's lists: prohibited, over the limit, not in this kind of product, colours not permitted,
+/// warnings that go with a substance. Of a composition by shares, of a label by names.
+/// </summary>
+/// <remarks>
+/// A finding is a must only where it holds whatever the suppliers' missing figures are and however the product is used;
+/// else it is a should that says which figure would settle it. A share that no figure bounds is not called too high.
+/// </remarks>
+internal static class SubstanceChecks
+{
+    public static void Check(CheckCase label)
+    {
+        if (SubstanceTable.For(label.Market) is not { } table)
+            return;
+        if (label.Product is { } product)
+            OfComposition(label, product, table);
+        else if (label.Binding("substance.conditions") is not null)
+            Named(label, table);
+    }
+
+    private static void OfComposition(CheckCase label, RecipeFacts facts, SubstanceTable table)
+    {
+        var touched = facts.Finished.Substances
+            .SelectMany(s => table.Of(s.Name, s.Entry).Where(r => r.From is null || r.From <= label.Rules.Day).Select(r => new Hit(s, r, ProductGroup.Covers(facts.Kind, r.Groups))))
+            .ToArray();
+        var told = new HashSet<(string, string)>();
+        foreach (var hit in touched)
+            One(hit, label, facts, told);
+        SubstanceLimits.Check(touched, label, facts, told);
+    }
+
+    private static void One(Hit hit, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
+    {
+        var (share, rule, covers) = hit;
+        var from = share.From;
+        var kind = facts.Kind.Name.ToLowerInvariant();
+        var sure = covers == Applies.Yes && share.IsThere;
+        void Tell(string id, params object[] arguments)
+        {
+            if (told.Add((id + string.Join('|', arguments), rule.Citation)))
+                label.TellBy(rule.Basis, id, facts.Batch.Recipe.File, arguments);
+        }
+        switch (rule.Verdict)
+        {
+            case SubstanceVerdict.Prohibited when covers != Applies.No && sure:
+                Tell("substance.prohibited", share.Name, from, rule.Words.Length == 0 ? "" : $" ({rule.Words})", rule.Citation);
+                break;
+            case SubstanceVerdict.Prohibited when covers != Applies.No:
+                Tell("substance.prohibited/unproven", share.Name, from, rule.Citation);
+                break;
+            case SubstanceVerdict.ProhibitedIf when covers != Applies.No:
+                Tell("substance.prohibited/if", share.Name, rule.Words, from, rule.Citation);
+                break;
+            case SubstanceVerdict.Only when covers == Applies.No:
+                Tell(Here(rule), share.Name, kind, Only(rule), rule.Citation);
+                break;
+            case SubstanceVerdict.Only when covers == Applies.Perhaps:
+                Tell(HerePerhaps(rule), share.Name, kind, Only(rule), rule.Citation);
+                break;
+            case SubstanceVerdict.Not when covers == Applies.Yes:
+                Tell(Here(rule), share.Name, kind, Not(rule), rule.Citation);
+                break;
+            case SubstanceVerdict.Not when covers == Applies.Perhaps:
+                Tell(HerePerhaps(rule), share.Name, kind, Not(rule), rule.Citation);
+                break;
+            case SubstanceVerdict.Unlisted:
+                Tell("colour.not-permitted/unlisted", share.Name, rule.Citation);
+                break;
+            case SubstanceVerdict.Condition when covers != Applies.No:
+                Tell("substance.condition", share.Name, rule.Words, rule.Citation);
+                break;
+            case SubstanceVerdict.Warning when covers != Applies.No && share.HighPercent > (rule.MostPercent ?? 0) && !Says(label, rule.Words):
+                var certain = share.LowPercent > (rule.MostPercent ?? 0) || (rule.MostPercent is null && share.IsThere);
+                Tell(certain ? "warning.missing" : "warning.missing/perhaps", share.Name, rule.Words, rule.Citation);
+                break;
+        }
+    }
+
+    private static void Named(CheckCase label, SubstanceTable table)
+    {
+        var conditions = new List<string>();
+        foreach (var item in label.Label.Names)
+        {
+            foreach (var rule in table.Of(item.Name, item.Known).Where(r => r.From is null || r.From <= label.Rules.Day))
+            {
+                var covers = label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups) : rule.Groups.Contains("all") ? Applies.Yes : Applies.Perhaps;
+                if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition && covers != Applies.No)
+                    conditions.Add(item.Name);
+                else
+                    OneNamed(label, item.Name, rule, covers);
+            }
+        }
+        if (conditions.Count > 0)
+            label.Tell("substance.conditions", "ingredients", string.Join(", ", conditions.Distinct()));
+    }
+
+    private static void OneNamed(CheckCase label, string name, SubstanceRule rule, Applies covers)
+    {
+        var kind = label.Kind?.Name.ToLowerInvariant() ?? "product";
+        void Tell(string id, params object[] arguments) => label.TellBy(rule.Basis, id, id.StartsWith("warning", StringComparison.Ordinal) ? "warnings" : name, arguments);
+        switch (rule.Verdict, covers)
+        {
+            case (SubstanceVerdict.Prohibited, Applies.Yes):
+                Tell("substance.prohibited/label", name, rule.Words.Length == 0 ? "" : $" ({rule.Words})", rule.Citation);
+                break;
+            case (SubstanceVerdict.Prohibited, Applies.Perhaps):
+                Tell("substance.prohibited/label-if", name, $"the product is one of: {Groups(rule)}{Words(rule)}", rule.Citation);
+                break;
+            case (SubstanceVerdict.ProhibitedIf, not Applies.No):
+                Tell("substance.prohibited/label-if", name, rule.Words, rule.Citation);
+                break;
+            case (SubstanceVerdict.Only, Applies.No):
+                Tell(Here(rule), name, kind, Only(rule), rule.Citation);
+                break;
+            case (SubstanceVerdict.Not, Applies.Yes):
+                Tell(Here(rule), name, kind, Not(rule), rule.Citation);
+                break;
+            case (SubstanceVerdict.Unlisted, _):
+                Tell("colour.not-permitted/unlisted", name, rule.Citation);
+                break;
+            case (SubstanceVerdict.Warning, Applies.Yes) when !Says(label, rule.Words):
+                Tell("warning.missing/substance", name, rule.Words, rule.Citation);
+                break;
+        }
+    }
+
+    /// <summary>A share in percent, for a sentence.</summary>
+    internal static string Percent(decimal percent) => percent.ToString("0.######", CultureInfo.InvariantCulture) + " %";
+
+    private static bool Says(CheckCase label, string words) => label.Label.Cautions.Contains(words.TrimEnd('.'), StringComparison.OrdinalIgnoreCase);
+
+    private static string Here(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here" : "substance.prohibited/here";
+
+    private static string HerePerhaps(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here-perhaps" : "substance.prohibited/here-perhaps";
+
+    private static string Only(SubstanceRule rule) => $"permitted only in: {Groups(rule)}{Words(rule)}";
+
+    private static string Not(SubstanceRule rule) => $"not permitted in: {Groups(rule)}{Words(rule)}";
+
+    private static string Groups(SubstanceRule rule) => string.Join(", ", rule.Groups.Select(ProductGroup.Phrase));
+
+    private static string Words(SubstanceRule rule) => rule.Words.Length == 0 ? "" : $" ({rule.Words})";
+}
+
+/// <summary>A substance of the product, a row of the table that touches it, and whether the row speaks of this kind of product.</summary>
+internal sealed record Hit(SubstanceShare Share, SubstanceRule Rule, Applies Covers);

@@ -1,0 +1,48 @@
+using System.Text.RegularExpressions;
+using LabelForge.Checks.Words;
+using LabelForge.Ingredients;
+
+namespace LabelForge.Checks.Subjects;
+
+/// <summary>Warnings that a product's kind or ingredients call for, the languages they stand in, and substances named that may not be used at all.</summary>
+internal static partial class WarningChecks
+{
+    public static void Check(CheckCase label)
+    {
+        var text = label.Label.Own is null ? label.Label.Text.Text : label.Label.Rest;
+        foreach (var warning in SafetyLists.WarningsOf(label.Market))
+        {
+            if (label.Binding(warning.Rule) is not { } rule)
+                continue;
+            var shown = warning.Ingredients is null ? null : label.Names.FirstOrDefault(n => Fits(warning.Ingredients, n)).Name;
+            if (shown is null && !(label.Kind is { } kind && rule.Products.Contains(kind.Id)) && warning.Words?.IsMatch(text) != true)
+                continue;
+            var missing = warning.Parts.Where(p => !p.Words.IsMatch(text)).Select(p => p.Says).ToArray();
+            if (missing.Length > 0)
+                label.Tell(warning.Rule, "warnings", warning.SaysIngredient ? shown! : string.Join("; ", missing));
+        }
+        if (NotDetermined().IsMatch(text))
+            label.Tell("safety.not-determined", "warnings");
+        if (label.Label.Own is null && ProfessionalUse().IsMatch(text))
+            label.Tell("professional.ingredients", label.Where);
+        var cautions = label.Label.Own is null ? text : label.Label.Cautions;
+        if (label.Market.Ways.EachLanguage && FrenchWords.EnglishWarningAlone(cautions) is { } warned)
+            label.Tell("warning.one-language", "warnings", warned.Trim(' ', ':'));
+        // A composition is held against the tables of substances instead, which know how much of each there is.
+        if (label.Product is not null)
+            return;
+        foreach (var name in label.Names)
+        {
+            foreach (var prohibited in SafetyLists.ProhibitedIn(label.Market).Where(p => Fits(p.Names, name)))
+                label.Tell("substance.prohibited/named", name.Name, name.Name, prohibited.Says, prohibited.Source);
+        }
+    }
+
+    private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) => pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
+
+    [GeneratedRegex(@"safety\s+of\s+this\s+product\s+has\s+not\s+been\s+determined", RegexOptions.IgnoreCase)]
+    private static partial Regex NotDetermined();
+
+    [GeneratedRegex(@"\bfor\s+professional\s+(?:salon\s+)?use\b|\bprofessional\s+use\s+only\b|\blicensed\s+professionals?\b", RegexOptions.IgnoreCase)]
+    private static partial Regex ProfessionalUse();
+}
