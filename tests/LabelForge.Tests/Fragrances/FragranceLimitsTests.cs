@@ -62,8 +62,9 @@ public class FragranceLimitsTests
     [Fact]
     public void A_blend_whose_shares_do_not_come_to_the_whole_is_refused_at_its_line()
     {
-        using var bench = Bench().Write("materials/blend.yaml", "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 50 % of blend }\n  - { use: moss, amount: 40 % of blend }\n");
-        var problem = Assert.Throws<InputException>(() => bench.Workshop).Problem;
+        using var bench = Bench().Write("materials/blend.yaml", "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 50 % of blend }\n  - { use: moss, amount: 40 % of blend }\n")
+            .Recipe("soap-bar", "", ("plain", "970 g"), ("blend", "30 g"));
+        var problem = Assert.Throws<InputException>(() => Budget(bench)).Problem;
         Assert.Equal(("materials/blend.yaml", 4), (problem.File, problem.Line));
         Assert.Contains("90 %", problem.Wrong, StringComparison.Ordinal);
     }

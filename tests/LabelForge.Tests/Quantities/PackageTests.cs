@@ -39,7 +39,7 @@ public class PackageTests
         Assert.Equal((decimal)ingredients, floors.Ingredients.Height.Inches);
         Assert.Equal("21 CFR 701.13(i)", floors.NetQuantity.Source);
         Assert.StartsWith("21 CFR 701.3(", floors.Ingredients.Source);
-        Assert.Equal("21 CFR 740.2(b)", floors.Warnings.Source);
+        Assert.Equal("21 CFR 740.2(a)", floors.Warnings.Source);
     }
 
     [Fact]
