@@ -84,7 +84,7 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
 
     /// <summary>The text of a key that must be there.</summary>
     public TextNode Required(string key, string example) =>
-        OptionalText(key) ?? throw Refuse($"\"{key}\" is missing.", $"Write, for example: {key}: {example}");
+        OptionalText(key) ?? throw new InputException(Refuse($"\"{key}\" is missing.", $"Write, for example: {key}: {example}").Problem with { Key = key });
 
     /// <summary>The text of a key, or null where it is not there or empty.</summary>
     public TextNode? OptionalText(string key) => this[key] switch

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace LabelForge.Measures;
 
 /// <summary>Something wrong in what was given: where, what, and what to write instead.</summary>
@@ -9,6 +11,18 @@ public sealed record Problem(string? File, int Line, string Wrong, string Write)
 {
     /// <summary>The letter that cannot be printed, where that is what is wrong: it may stand in any text; else null.</summary>
     public string? Letter { get; init; }
+
+    /// <summary>
+    /// What kind of problem it is, where the advice is another at another door: <see cref="Write"/> is in the command's words,
+    /// and the page has its own by this. Null where the words serve everywhere.
+    /// </summary>
+    public string? Code { get; init; }
+
+    /// <summary>What fills the places {0}, {1}, ... of the words that go by <see cref="Code"/>.</summary>
+    public ImmutableArray<string> Arguments { get; init; } = [];
+
+    /// <summary>The key of the file that the problem is about, where it is missing and so has no line; else null.</summary>
+    public string? Key { get; init; }
 
     /// <inheritdoc/>
     public override string ToString() => (File, Line) switch

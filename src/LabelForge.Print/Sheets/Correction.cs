@@ -29,11 +29,11 @@ public readonly record struct Correction(decimal NudgeXMm, decimal NudgeYMm, dec
 
     /// <summary>Reads a nudge: <c>0.5,-0.3</c>, in millimetres to the right and down.</summary>
     public static Parsed<(decimal X, decimal Y)> ParseNudge(string text) => Parse(text, MostNudgeMm, "millimetres",
-        "Write how far to move the print to the right and down, in millimetres: --nudge 0.5,-0.3");
+        "Write how far to move the print to the right and down, in millimetres: 0.5,-0.3");
 
     /// <summary>Reads a stretch: <c>0.4,-0.2</c>, in percent wider and higher.</summary>
     public static Parsed<(decimal X, decimal Y)> ParseStretch(string text) => Parse(text, MostStretchPercent, "percent",
-        "Write by how much to make the print wider and higher, in percent: --stretch 0.4,-0.2 (0,0 leaves it)");
+        "Write by how much to make the print wider and higher, in percent: 0.4,-0.2 (0,0 leaves it)");
 
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant(

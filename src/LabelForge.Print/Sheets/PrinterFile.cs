@@ -27,7 +27,7 @@ public static class PrinterFile
             return found;
         var known = Known(workshopFolder);
         throw new InputException(new Problem(null, 0, $"No printer \"{id}\" is remembered in this workshop.",
-            (known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}.") + $" Remember it with: labelforge calibrate --printer {id} --nudge 0,0"));
+            (known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}.") + $" Remember it with: labelforge calibrate --printer {id} --nudge 0,0") { Code = "printer.unknown" });
     }
 
     /// <summary>The ids of the printers remembered.</summary>
@@ -81,5 +81,5 @@ public static class PrinterFile
     private static string PathOf(string workshopFolder, string id) =>
         id.Length is > 0 and <= 60 && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
             ? Path.Combine(workshopFolder, Room, id + ".yaml")
-            : throw new InputException(new Problem(null, 0, $"\"{id}\" cannot name a printer.", "Use letters, digits and hyphens: --printer kitchen"));
+            : throw new InputException(new Problem(null, 0, $"\"{id}\" cannot name a printer.", "Use letters, digits and hyphens: --printer kitchen") { Code = "printer.unnameable" });
 }

@@ -75,6 +75,9 @@ public sealed class Workshop
         return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));
     }
 
+    /// <summary>The code of the problem that a material is not there: it is about what a line uses, and not how much.</summary>
+    public const string MaterialUnknown = "material.unknown";
+
     /// <summary>The material of an id, as used on a line of a file.</summary>
     /// <exception cref="InputException">There is no such material.</exception>
     public Material Material(string id, string file, int line)
@@ -85,7 +88,7 @@ public sealed class Workshop
             throw new InputException(broken);
         var nearest = Spelling.Nearest(id, Materials.Keys);
         throw new InputException(new Problem(file, line, $"There is no material \"{id}\".",
-            nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml."));
+            nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml.") { Code = MaterialUnknown });
     }
 
     /// <summary>The folder of the workshop that a recipe's file lies in.</summary>

@@ -26,13 +26,13 @@ public static class Balance
         foreach (var receipt in ledger.Receipts)
         {
             if (left[receipt.Id] is < 0 and var lacks)
-                throw Refuse($"{ledger.Bottle(receipt.Id)} ({receipt.Material}) would have {-lacks:0.###} less than nothing.", $"Take it from another lot, or, if more came in than is written: labelforge correct receipt {receipt.Id} --set amount=... --reason ...");
+                throw Refuse($"{ledger.Bottle(receipt.Id)} ({receipt.Material}) would have {-lacks:0.###} less than nothing.", $"Take it from another lot, or, if more came in than is written: labelforge correct receipt {receipt.Id} --set amount=... --reason ...", code: "stock.negative");
         }
         var receipts = ledger.Receipts.ToDictionary(r => r.Id);
         foreach (var weighing in ledger.Weighings.Where(w => w.ReceiptId is not null && ledger.BatchNow(w.BatchId) is not null))
         {
             if (ledger.Current(BookLists.Receipt, weighing.ReceiptId!.Value) is not { } now)
-                throw Refuse($"Weighing {weighing.Id} took from {ledger.Bottle(weighing.ReceiptId.Value)}, which would be struck.", "Correct the weighing first, or put another receipt in its place with --set.");
+                throw Refuse($"Weighing {weighing.Id} took from {ledger.Bottle(weighing.ReceiptId.Value)}, which would be struck.", "Correct the weighing first, or put another receipt in its place with --set.", code: "receipt.in-use");
             if (receipts[now].Material != weighing.Material)
                 throw Refuse($"Weighing {weighing.Id} is of {weighing.Material}, and {ledger.Bottle(now)} holds {receipts[now].Material}.", "Name the bottle that it came from, or correct the receipt or the weighing first.");
         }
@@ -57,14 +57,14 @@ public static class Balance
     {
         var closings = ledger.ClosingsOf(batch).Count();
         if (closings > 1)
-            throw Refuse($"Lot {batch.Lot} is closed already.", "If the count was wrong: labelforge correct closing NUMBER --set made=... --reason ...");
+            throw Refuse($"Lot {batch.Lot} is closed already.", "If the count was wrong: labelforge correct closing NUMBER --set made=... --reason ...", code: "lot.closed-twice");
         if (closings == 1 && ledger.PiecesLeft(batch) is < 0 and var left)
-            throw Refuse($"Lot {batch.Lot} would have {-left} pieces less than nothing.", "Check the lot and the count: labelforge stock-in-hand");
+            throw Refuse($"Lot {batch.Lot} would have {-left} pieces less than nothing.", "Check the lot and the count: labelforge stock-in-hand", code: "lot.negative");
         if (closings == 0 && (ledger.SalesOf(batch).Any() || ledger.DisposalsOf(batch).Any()))
-            throw Refuse($"Lot {batch.Lot} is not finished, so nothing of it can leave.", $"Close it first: labelforge batch close {batch.Lot} --made N");
+            throw Refuse($"Lot {batch.Lot} is not finished, so nothing of it can leave.", $"Close it first: labelforge batch close {batch.Lot} --made N", code: "lot.not-closed");
         if (lots[batch.Lot] > 1)
             throw Refuse($"There is a batch with the lot {batch.Lot} already.", "Give this one the next number of the day.");
     }
 
-    private static InputException Refuse(FormattableString wrong, string write) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write));
+    private static InputException Refuse(FormattableString wrong, string write, string? code = null) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write) { Code = code });
 }

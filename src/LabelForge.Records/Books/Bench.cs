@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 
@@ -46,10 +47,10 @@ public static class Bench
     {
         var batch = ledger.BatchOf(lot);
         if (ledger.ClosingOf(batch) is not null)
-            throw Refuse($"Lot {lot} is closed.", "If a weighing is missing, strike the closing first: labelforge correct closing NUMBER --reason ...");
+            throw Refuse($"Lot {lot} is closed.", "If a weighing is missing, strike the closing first: labelforge correct closing NUMBER --reason ...", code: "lot.closed");
         var planned = FrozenRecipe.FromJson(batch.Frozen).Lines;
         if (planned.All(l => l.Material != material))
-            throw Refuse($"The recipe of lot {lot} has no \"{material}\".", $"It has {string.Join(", ", planned.Select(l => l.Material))}. What went in otherwise is a deviation: labelforge batch note {lot} \"...\"");
+            throw Refuse($"The recipe of lot {lot} has no \"{material}\".", $"It has {string.Join(", ", planned.Select(l => l.Material))}. What went in otherwise is a deviation: labelforge batch note {lot} \"...\"", code: "material.not-in-lot", arguments: [string.Join(", ", planned.Select(l => l.Material))]);
         if (grams <= 0)
             throw Refuse("Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
         var taken = Taken(ledger, material, grams, receiptId, on)
@@ -64,13 +65,13 @@ public static class Bench
     {
         var batch = ledger.BatchOf(lot);
         if (yieldGrams is <= 0)
-            throw Refuse("A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.");
+            throw Refuse("A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.", code: "closing.no-yield");
         if (made < 0 || rejected < 0 || rejected > made)
-            throw Refuse($"{rejected} of {made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.");
+            throw Refuse($"{rejected} of {made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.", code: "closing.rejected-more");
         var weighed = ledger.WeighedInto(batch).Select(w => w.Material).ToHashSet();
         var missing = FrozenRecipe.FromJson(batch.Frozen).Lines.Where(l => !weighed.Contains(l.Material)).Select(l => l.Material).ToArray();
         if (missing.Length > 0)
-            throw Refuse($"Nothing is written for {string.Join(", ", missing)}.", $"Write what was weighed: labelforge batch weigh {lot} {missing[0]} \"... g\"");
+            throw Refuse($"Nothing is written for {string.Join(", ", missing)}.", $"Write what was weighed: labelforge batch weigh {lot} {missing[0]} \"... g\"", code: "lot.not-weighed");
         var closing = new Closing { On = on, By = by, BatchId = batch.Id, Made = made, Rejected = rejected, YieldGrams = yieldGrams, Note = note };
         context.Closings.Add(closing);
         return closing;
@@ -109,10 +110,10 @@ public static class Bench
         var proposal = Propose(ledger, [(material, grams)], on)[0];
         return proposal.Missing == 0
             ? proposal.Take.Select(t => ((Receipt?)t.From, t.Grams))
-            : throw Refuse($"The stock of {material} is {proposal.Missing:0.###} g short of {grams:0.###} g.", "Write what came in (labelforge receive), or name the lot with --from M3 if it is one past its date.");
+            : throw Refuse($"The stock of {material} is {proposal.Missing:0.###} g short of {grams:0.###} g.", "Write what came in (labelforge receive), or name the lot with --from M3 if it is one past its date.", code: "stock.short");
     }
 
-    private static InputException Refuse(FormattableString wrong, string write) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write));
+    private static InputException Refuse(FormattableString wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => Refuse(FormattableString.Invariant(wrong), write, code, arguments);
 
-    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+    private static InputException Refuse(string wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => new(new Problem(null, 0, wrong, write) { Code = code, Arguments = arguments ?? [] });
 }

@@ -15,7 +15,7 @@ internal static class BookTrouble
         SqliteException file => OfFile(file, shown),
         PostgresException server => OfServer(server, shown),
         _ => new Problem(shown, 0, $"The server that keeps the books does not answer ({e.InnerException?.Message ?? e.Message}).",
-            "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST"),
+            "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST") { Code = "server.silent" },
     });
 
     // Result codes of SQLite: sqlite.org/rescode.html.
@@ -24,7 +24,7 @@ internal static class BookTrouble
         5 or 6 => new Problem(path, 0, "Another program is writing to the books and does not finish.", "Close it and do this again; nothing was written."),
         8 or 14 => new Problem(path, 0, "The books cannot be written: the file or its folder is read-only, or not there.", "Choose a workshop folder that you may write to, or change its permissions; nothing was written."),
         10 => new Problem(path, 0, $"The disk did not take or give the data ({e.Message}).", "Check the disk and the room on it, then do this again; what was acknowledged before stands."),
-        11 or 26 => new Problem(path, 0, "The books are damaged and cannot be read.", "Keep the file as it is, and put the last backup in its place: labelforge restore BACKUP"),
+        11 or 26 => new Problem(path, 0, "The books are damaged and cannot be read.", "Keep the file as it is, and put the last backup in its place: labelforge restore BACKUP") { Code = "books.damaged" },
         13 => new Problem(path, 0, "The disk is full.", "Make room, then do this again; nothing was written, and what was acknowledged before stands."),
         _ => new Problem(path, 0, $"The books refused this: {e.Message}", Nothing),
     };

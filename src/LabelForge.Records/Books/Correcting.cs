@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
@@ -22,7 +23,7 @@ public static class Correcting
     public static Correction Of(RecordBook book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by)
     {
         if (string.IsNullOrWhiteSpace(reason))
-            throw Refuse("A correction needs a reason.", "Write --reason \"...\"");
+            throw Refuse("A correction needs a reason.", "Write --reason \"...\"", code: "correction.no-reason");
         return book.Write((ledger, context) =>
         {
             var entry = Find(ledger, list, id);
@@ -92,7 +93,7 @@ public static class Correcting
             return ledger.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
         return text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             ? ledger.ReceiptOf(number).Id
-            : throw Refuse($"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3");
+            : throw Refuse($"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3", code: "material-lot.unreadable");
     }
 
     private static JsonNode? Value(PropertyInfo field, string name, string text)
@@ -115,7 +116,7 @@ public static class Correcting
 
     private static string Words(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
 
-    private static InputException Refuse(FormattableString wrong, string write) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write));
+    private static InputException Refuse(FormattableString wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => Refuse(FormattableString.Invariant(wrong), write, code, arguments);
 
-    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+    private static InputException Refuse(string wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => new(new Problem(null, 0, wrong, write) { Code = code, Arguments = arguments ?? [] });
 }

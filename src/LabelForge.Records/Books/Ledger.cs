@@ -143,13 +143,13 @@ public sealed class Ledger
     /// <summary>The receipt that stands for a bottle's number.</summary>
     /// <exception cref="InputException">There is none, or it was struck for good.</exception>
     public Receipt ReceiptOf(int number) => Receipts.FirstOrDefault(r => r.Id == Current(BookLists.Receipt, number))
-        ?? throw new InputException(new Problem(null, 0, FormattableString.Invariant($"There is no M{number}{(StruckBy(BookLists.Receipt, number) is { } c ? $" any more: {c.Reason}" : "")}."), "See the lots in the house: labelforge stock-in-hand"));
+        ?? throw new InputException(new Problem(null, 0, FormattableString.Invariant($"There is no M{number}{(StruckBy(BookLists.Receipt, number) is { } c ? $" any more: {c.Reason}" : "")}."), "See the lots in the house: labelforge stock-in-hand") { Code = "material-lot.unknown" });
 
     /// <summary>The batch of a lot code.</summary>
     /// <exception cref="InputException">No batch has that lot.</exception>
     public Batch BatchOf(string lot) => Batches.FirstOrDefault(b => b.Lot == lot)
         ?? throw new InputException(new Problem(null, 0, $"No batch has the lot {lot}.",
-            AllBatches.Count == 0 ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", Batches.TakeLast(5).Select(b => b.Lot))}."));
+            AllBatches.Count == 0 ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", Batches.TakeLast(5).Select(b => b.Lot))}.") { Code = AllBatches.Count == 0 ? "batches.none" : null });
 
     /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>
     public int? BatchNow(int? batchId) => batchId is { } id ? Current(BookLists.Batch, id) : null;

@@ -53,7 +53,7 @@ public static class ListImport
                     if (entry.Id != 0 && Had(ledger, list, entry.Id) is { } had)
                     {
                         if (!SaysTheSame(had, entry))
-                            throw row.Refuse($"The books have another {list} {entry.Id}.", $"Take the number out if this is a new entry; if the books are wrong: labelforge correct {list} {entry.Id} --set ... --reason ...");
+                            throw row.Refuse($"The books have another {list} {entry.Id}.", "Take the number out if this is a new entry; if the books are wrong, correct that entry in them first.");
                         known++;
                         told.Remove(had);
                         continue;
@@ -83,7 +83,7 @@ public static class ListImport
         var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains) && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
         return shape.List is { } list
             ? (list, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])
-            : throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is that of no list in the books.", $"Write these columns, and any that labelforge books writes: {string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))}"));
+            : throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is that of no list in the books.", $"Write these columns, and any others that the books write in theirs: {string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))}"));
     }
 
     private static BookEntry Entry(string list, ListRow row, Ledger ledger, DateOnly usualDay, string usualBy)

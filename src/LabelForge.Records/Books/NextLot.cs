@@ -22,6 +22,6 @@ public static class NextLot
             if (PrintedLots.Waiting(ledger, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
                 return code;
         }
-        throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on."));
+        throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on.") { Code = "lots.day-full" });
     }
 }

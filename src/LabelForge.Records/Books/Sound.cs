@@ -15,15 +15,15 @@ internal static class Sound
         switch (entry)
         {
             case Receipt r:
-                Need(r.Amount is > 0 and <= Largest && r.Price is >= 0 and <= Largest, "An amount is above nothing, and a price not below.", "Write what came in and what all of it cost: labelforge receive castor-oil \"16 fl oz\" --price 9.50");
+                Need(r.Amount is > 0 and <= Largest && r.Price is >= 0 and <= Largest, "An amount is above nothing, and a price not below.", "Write what came in and what all of it cost: labelforge receive castor-oil \"16 fl oz\" --price 9.50", code: "receipt.nothing");
                 Cents(r.Price);
                 break;
             case Batch b:
-                Need(Lots.LotCode.Parse(b.Lot).IsValue, $"\"{b.Lot}\" is not a lot code.", "Make one with: labelforge lot new");
+                Need(Lots.LotCode.Parse(b.Lot).IsValue, $"\"{b.Lot}\" is not a lot code.", "Make one with: labelforge lot new", code: "lot.not-a-code");
                 Need(b.PiecesPlanned > 0, "A batch has at least one piece.", "Write a whole number above zero.");
                 break;
             case Printing p:
-                Need(Lots.LotCode.Parse(p.Lot).IsValue, $"\"{p.Lot}\" is not a lot code.", "Make one with: labelforge lot new");
+                Need(Lots.LotCode.Parse(p.Lot).IsValue, $"\"{p.Lot}\" is not a lot code.", "Make one with: labelforge lot new", code: "lot.not-a-code");
                 Need(p.Labels > 0, "A printing is of at least one label.", "Write a whole number above zero.");
                 Text(p.Recipe, "recipe");
                 Text(p.Product, "product");
@@ -32,11 +32,11 @@ internal static class Sound
                 Need(w.Grams is > 0 and <= Largest, "Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
                 break;
             case Closing c:
-                Need(c.Made >= 0 && c.Rejected >= 0 && c.Rejected <= c.Made, $"{c.Rejected} of {c.Made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.");
-                Need(c.YieldGrams is null or > 0, "A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.");
+                Need(c.Made >= 0 && c.Rejected >= 0 && c.Rejected <= c.Made, $"{c.Rejected} of {c.Made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.", code: "closing.rejected-more");
+                Need(c.YieldGrams is null or > 0, "A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.", code: "closing.no-yield");
                 break;
             case Sale s:
-                Need(s.Pieces > 0 && s.Paid is >= 0 and <= Largest, "A sale is of one piece or more, for nothing or more.", "Write how many, and what was paid for all of them: --paid 12.00");
+                Need(s.Pieces > 0 && s.Paid is >= 0 and <= Largest, "A sale is of one piece or more, for nothing or more.", "Write how many, and what was paid for all of them: --paid 12.00", code: "sale.nothing");
                 Text(s.To, "to");
                 Cents(s.Paid);
                 break;
@@ -66,9 +66,9 @@ internal static class Sound
 
     private static void Text(string? text, string field) => Need(text is not null && text.Trim().Length is > 0 and <= LongestText, $"\"{field}\" is empty or too long.", $"Write {field} in a few words.");
 
-    private static void Need(bool holds, string wrong, string write)
+    private static void Need(bool holds, string wrong, string write, string? code = null)
     {
         if (!holds)
-            throw new InputException(new Problem(null, 0, wrong, write));
+            throw new InputException(new Problem(null, 0, wrong, write) { Code = code });
     }
 }

@@ -24,12 +24,12 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         if (recipe.Id != batch.Recipe)
-            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} ({batch.Recipe}) in the books, not {recipe.Id}.", $"Print it with: {batch.Recipe} --lot {batch.Lot}, or give the lot of this recipe."));
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} ({batch.Recipe}) in the books, not {recipe.Id}.", $"Print it with: {batch.Recipe} --lot {batch.Lot}, or give the lot of this recipe.") { Code = "lot.of-another" });
         if (frozen.Variant is { } variant && !recipe.Variants.IsEmpty)
             recipe = recipe.Variant(variant);
         // A new name for the same product is no mistake; the name of another variant is.
         if (recipe.Name != batch.Product && (frozen.Variant is not null || frozen.HasVariant(recipe.Name)))
-            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {(frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)} --lot {batch.Lot}"));
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {(frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)} --lot {batch.Lot}") { Code = "lot.of-another" });
         var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);
         var lines = Bench.Compare(ledger, batch);

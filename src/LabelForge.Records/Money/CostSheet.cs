@@ -35,7 +35,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
     public static CostSheet Of(Workshop workshop, Batch batch, CostsFile costs, Ledger ledger)
     {
         if (ledger.ClosingOf(batch) is not { } closing || closing.Made == closing.Rejected)
-            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} has no pieces to bear its cost.", $"Close it first: labelforge batch close {batch.Lot} --made N"));
+            throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} has no pieces to bear its cost.", $"Close it first: labelforge batch close {batch.Lot} --made N") { Code = "lot.not-closed" });
         var receipts = ledger.Receipts.ToDictionary(r => r.Id);
         var used = ledger.WeighedInto(batch).GroupBy(w => (w.Material, Kept: w.ReceiptId is not null)).Select(g =>
         {
@@ -61,7 +61,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
         var kept = 1 - Costs.FeeShare - margin;
         return kept > 0
             ? Math.Ceiling((Piece + Costs.FeeEach) / kept * 100m) / 100m
-            : throw new InputException(new Problem(null, 0, "Fees and margin together take the whole price.", "Write a smaller margin: --margin \"40 %\""));
+            : throw new InputException(new Problem(null, 0, "Fees and margin together take the whole price.", "Write a smaller margin: --margin \"40 %\"") { Code = "margin.too-large" });
     }
 
     /// <summary>How many pieces of a batch must be sold at a price to pay for work and overhead; null where no number does.</summary>

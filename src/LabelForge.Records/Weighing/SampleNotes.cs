@@ -14,7 +14,7 @@ public static class SampleNotes
         if (lotSize is { } lot && SamplePlan.For(test.Market, lot) is var plan && plan.Sample > sample.Count)
             notes.Add($"An inspection of a lot of {lot} weighs {plan.Sample} ({plan.Source}); {sample.Count} say less.");
         if (lotSize is null && sample.Count < SamplePlan.For(test.Market, 250).Sample)
-            notes.Add($"An inspection of a lot of 250 weighs {SamplePlan.For(test.Market, 250).Sample}. Say how many the lot has with --lot-size.");
+            notes.Add($"An inspection of a lot of 250 weighs {SamplePlan.For(test.Market, 250).Sample}. Say how many the lot has.");
         if (test.PassesByChance)
             notes.Add("The average is below what is declared and passes only because a sample gets the benefit of the doubt. Another sample may fail: fill more, or declare less.");
         if (!test.FarShort.IsEmpty)

@@ -30,7 +30,7 @@ public static partial class WeighingList
         RefuseCommaPairs(rows, file);
         var columns = Columns.Of(rows[0], file);
         if (tare is not null && columns.Tare is not null)
-            throw new InputException(new Problem(file, rows[0].Line, "The list has a column of tares, and a tare was given besides.", "Leave --tare out, or take the column away."));
+            throw new InputException(new Problem(file, rows[0].Line, "The list has a column of tares, and a tare was given besides.", "Leave the tare out that was given, or take the column away."));
         var pieces = ImmutableArray.CreateBuilder<WeighedPiece>();
         foreach (var row in columns.IsHeading ? rows.Skip(1) : rows)
         {

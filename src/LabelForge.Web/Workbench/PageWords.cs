@@ -1,41 +1,57 @@
+using System.Collections.Frozen;
+using System.Globalization;
 using LabelForge.Measures;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>Advice that names a command, in the words of the page where the same is done.</summary>
+/// <summary>The page's own words for what to do, where the command's name a command: by the problem's code.</summary>
 internal static class PageWords
 {
-    private static readonly (string Command, string Page)[] Known =
-    [
-        ("Say how many the lot has with --lot-size.", "Write above how many the lot has."),
-        ("Write --lot-size with the number of pieces the whole lot has.", "Write how many pieces the whole lot has."),
-        ("Leave --tare out, or take the column away.", "Leave the empty package’s weight out, or take the column away."),
-        (" (labelforge dry)", " (see: Drying)"),
-        ("See the lots in the house: labelforge stock-in-hand", "See what is in the house."),
-        ("Check the lot and the count: labelforge stock-in-hand", "Check the lot and the count under In the house."),
-        ("or what came in: labelforge receive", "or what came in, under Stock and lots."),
-        ("Begin one with: labelforge batch start RECIPE", "Begin a batch first."),
-        ("Write a smaller margin: --margin \"40 %\"", "Write a smaller margin: 40 %"),
-        (": --paid 12.00", ": 12.00"),
-        (": --pieces 18", ": 18"),
-        ("labelforge receive castor-oil \"16 fl oz\" --price 9.50", "16 fl oz, 9.50"),
-        ("Put the last backup in its place: labelforge restore BACKUP", "Put the last backup in its place."),
-        (" --market ", " "),
-    ];
+    private const string InTheBooks = "Correct the entry under The books.";
 
-    /// <summary>The sentence in the page's words.</summary>
-    public static string Of(string sentence)
+    // {0}, {1}, ... are the problem's arguments.
+    private static readonly FrozenDictionary<string, string> Advice = new Dictionary<string, string>
     {
-        foreach (var (command, page) in Known)
-            sentence = sentence.Replace(command, page, StringComparison.Ordinal);
-        // Every correction is made in one place.
-        var at = sentence.IndexOf("labelforge correct", StringComparison.Ordinal);
-        if (at >= 0)
-            sentence = sentence[..at] + "correct the entry under The books.";
-        at = sentence.IndexOf("labelforge batch close", StringComparison.Ordinal);
-        return at >= 0 ? sentence[..at] + "on the batch bench." : sentence;
-    }
+        ["batch.no-pieces"] = "Write another mass: 2 kg",
+        ["batches.none"] = "Begin a batch first.",
+        ["books.damaged"] = "Keep the file as it is, and put the last backup in its place.",
+        ["closing.no-yield"] = "Weigh all pieces together and write it, or leave it out.",
+        ["closing.rejected-more"] = "Write all pieces that came out, and how many of them are not sold.",
+        ["correction.no-reason"] = "Write why.",
+        ["lot.closed"] = "If a weighing is missing, strike the closing first, under The books.",
+        ["lot.closed-twice"] = "If the count was wrong, correct the closing under The books.",
+        ["lot.negative"] = "Check the lot and the count under In the house.",
+        ["lot.not-a-code"] = "Take the one that the page proposes.",
+        ["lot.not-closed"] = "Finish it first, on the batch bench.",
+        ["lot.not-weighed"] = "Write what was weighed, on the batch bench.",
+        ["lot.of-another"] = "Choose the product that the lot is of, or the lot of this product.",
+        ["lot.printed-for-another"] = "Give this one a lot of its own. If those labels were thrown away, strike their printing under The books.",
+        ["lots.day-full"] = "Begin it on another day.",
+        ["margin.too-large"] = "Write a smaller margin: 40 %",
+        ["market.not-weighed"] = "Choose one of these markets: {0}.",
+        ["material-lot.unknown"] = "See what is in the house.",
+        ["material-lot.unreadable"] = "Write M and its number, as it stands under In the house: M3",
+        ["material.not-in-lot"] = "It has {0}. What went in otherwise is a deviation: note it on the batch bench.",
+        ["moulds.unreadable"] = "Write how many cavities and what each holds: 6 x 113 g, 12 x 3 oz",
+        ["pieces.not-a-number"] = "Write a whole number above zero: 18",
+        ["price.unknown"] = "Write packs and prices at the material, or what came in, under Stock and lots.",
+        ["printer.unknown"] = "Calibrate it below, or choose another.",
+        ["printer.unnameable"] = "Use letters, digits and hyphens: kitchen",
+        ["receipt.in-use"] = InTheBooks,
+        ["receipt.nothing"] = "Write what came in and what all of it cost: 16 fl oz, 9.50",
+        ["sale.nothing"] = "Write how many, and what was paid for all of them: 12.00",
+        ["server.silent"] = "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look under The books whether the last entry stands before you write it again.",
+        ["server.unknown"] = "If it is yours, or of someone you work with, agree to it once at the command line. If the workshop came from a stranger, do not: take the line records: out.",
+        ["stock.negative"] = "Take it from another lot, or, if more came in than is written, correct that entry under The books.",
+        ["stock.short"] = "Write what came in, under Stock and lots, or choose the lot if it is one past its date.",
+        ["stock.unknown"] = "Choose one of the list, or add your own under stock/ in the workshop’s folder.",
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>The codes that the page has words for.</summary>
+    internal static IEnumerable<string> Codes => Advice.Keys;
 
     /// <summary>The problem in the page's words.</summary>
-    public static Problem Of(Problem problem) => problem with { Wrong = Of(problem.Wrong), Write = Of(problem.Write) };
+    public static Problem Of(Problem problem) => problem.Code is { } code && Advice.TryGetValue(code, out var words)
+        ? problem with { Write = string.Format(CultureInfo.InvariantCulture, words, [.. problem.Arguments]) }
+        : problem;
 }

@@ -58,9 +58,7 @@ public abstract class EditorView : FileView
         // A letter that cannot be printed has no line: it is looked for where it was typed. Labels may set it in capitals.
         if (trouble.Letter is { } letter)
             return Get(path).Contains(letter, StringComparison.OrdinalIgnoreCase) ? $"{trouble.Wrong} {trouble.Write}" : null;
-        var here = trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line && !IsMissing(trouble);
-        return here || (path is [{ Key: { } key }] && trouble.Wrong == $"\"{key}\" is missing.") ? $"{trouble.Wrong} {trouble.Write}" : null;
+        var here = trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line && trouble.Key is null;
+        return here || (path is [{ Key: { } key }] && trouble.Key == key) ? $"{trouble.Wrong} {trouble.Write}" : null;
     }
-
-    private static bool IsMissing(Problem trouble) => trouble.Wrong.EndsWith(" is missing.", StringComparison.Ordinal);
 }
