@@ -63,6 +63,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         bars.AddRange(front.Bars);
         lines.AddRange(front.Texts.SelectMany(t => t.Lines));
         texts.AddRange(front.Texts.Select(t => t.Report));
+        said.UnionWith(front.Texts.Select(t => t.Report.Role));
         foreach (var (art, x, y, width) in front.Pictures)
             AddPicture(art, x, y, width);
     }
