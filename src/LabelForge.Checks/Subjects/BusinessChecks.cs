@@ -29,6 +29,8 @@ internal static partial class BusinessChecks
         // An address that the layout leaves out is missing whole.
         if (label.Label.Business.Name is null)
             label.Tell("business-place.missing", label.BusinessWhere, "on this label all of it is");
+        else if (missing is ["street"] && MayBeListed(label))
+            label.Tell("business-place.missing/street-soap", label.BusinessWhere);
         else if (missing.Length > 0)
             label.Tell("business-place.missing", label.BusinessWhere, string.Join(", ", missing) + (missing.Length == 1 ? " is" : " are"));
         if (!label.Label.Contact.Any && (missing.Length > 0 || label.Label.Business.Name is null || label.Market.Ways.ContactBesideAddress))
@@ -73,11 +75,15 @@ internal static partial class BusinessChecks
         }
         else if (business.Street is null)
         {
-            label.Tell("business-place.missing/street", business.Place ?? label.Where);
+            label.Tell(MayBeListed(label) ? "business-place.missing/street-soap" : "business-place.missing/street", business.Place ?? label.Where);
         }
         if (!label.Label.Contact.Any && !business.HasMailAddress && label.SoldAs == SoldAs.Cosmetic)
             label.Tell("contact.missing", label.Where);
     }
+
+    // Soap sold as soap may leave the street to a directory, a database or a web site (16 CFR 500.5(c)).
+    private static bool MayBeListed(CheckCase label) =>
+        label.SoldAs == SoldAs.Soap && label.Label.Contact.Any && label.Binding("business-place.missing/street-soap") is not null;
 
     private static void AnyCountry(CheckCase label)
     {

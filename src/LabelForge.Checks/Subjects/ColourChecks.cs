@@ -20,11 +20,49 @@ internal static partial class ColourChecks
         if (label.Product is { } product)
         {
             OfComposition(label, product.Finished, product.Kind);
+            Limits(label, product.Finished, product.Kind);
+            LabelWords(label, label.Label.Cautions, product.Finished.Substances.Select(s => s.Entry).OfType<Ingredient>().Where(e => e.IsColourant).Select(ColourAdditives.Shipped.Find));
             return;
         }
         foreach (var item in label.Label.Names)
             Named(label, item);
+        LabelWords(label, label.Label.Text.Text, label.Label.Names.Select(ColourOf));
     }
+
+    // Words that a listing wants on the label, where it lets the colour into this product.
+    private static void LabelWords(CheckCase label, string text, IEnumerable<ColourAdditive?> colours)
+    {
+        foreach (var listing in colours.OfType<ColourAdditive>().Distinct().Where(l => l.Label.Length > 0 && label.Kind is { } kind && l.Permits(kind) == Applies.Yes))
+        {
+            var missing = listing.Label.Split(". ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+                .Select(s => s.TrimEnd('.')).Where(s => !text.Contains(s, StringComparison.OrdinalIgnoreCase)).ToArray();
+            // Henna's section speaks of the label of henna itself (21 CFR 73.2190(d)).
+            if (missing.Length > 0)
+                label.TellBy(listing.Basis, listing.Citation == "21 CFR 73.2190" ? "warning.missing/colour-itself" : "warning.missing/colour", "warnings", listing.Name, string.Join(". ", missing) + ".", listing.Citation);
+        }
+    }
+
+    // Shares that a listing sets, as 3 percent of Red 33 on the lips.
+    private static void Limits(CheckCase label, FinishedProduct product, ProductKind kind)
+    {
+        if (label.Binding("colour.not-permitted") is null)
+            return;
+        foreach (var share in product.Substances.Where(s => s.Entry is { IsColourant: true }))
+        {
+            if (ColourAdditives.Shipped.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.HighPercent <= most.Percent)
+                continue;
+            var (low, high, limit) = (SubstanceChecks.Percent(Math.Round(share.LowPercent, 4)), SubstanceChecks.Percent(Math.Round(share.HighPercent, 4)), SubstanceChecks.Percent(most.Percent));
+            if (share.LowPercent > most.Percent)
+                label.TellBy(listing.Basis, "substance.over-limit", label.Where, share.Name, low, "", limit, "", share.From, listing.Citation);
+            else
+                label.TellBy(listing.Basis, "substance.over-limit/unproven", label.Where, share.Name, high, "", limit, "", $"Ask for the figure of {share.Name} in {share.From}.", listing.Citation);
+        }
+    }
+
+    // The name in full where the listing forms it so: FD&C Blue No. 1-Aluminum Lake (21 CFR 82.51(b)).
+    private static string FullName(ColourAdditive colour) => IsLake(colour) && colour.OtherNames.Length > 1 ? colour.OtherNames[1] : colour.Name;
+
+    private static bool IsLake(ColourAdditive colour) => colour.Name.EndsWith(" Lake", StringComparison.Ordinal);
 
     private static void OfComposition(CheckCase label, FinishedProduct product, ProductKind kind)
     {
@@ -72,7 +110,11 @@ internal static partial class ColourChecks
         }
         else if (Odd().Match(item.Name) is { Success: true } && colour is not null)
         {
-            label.Tell("ingredients.colour-name/form", item.Name, item.Name, colour.Name);
+            label.Tell("ingredients.colour-name/form", item.Name, item.Name, FullName(colour));
+        }
+        else if (colour is not null && IsLake(colour) && !Radical().IsMatch(item.Name))
+        {
+            label.Tell("colour.lake-name", item.Name, item.Name, FullName(colour));
         }
         if (colour is null)
             label.Tell("colour.not-permitted/not-listed", item.Name, item.Name, "Listed are among others iron oxides, mica, titanium dioxide, ultramarines (not for lips) and the certified colours.");
@@ -110,6 +152,9 @@ internal static partial class ColourChecks
 
     [GeneratedRegex(@"\(?\bext\.?\s*(?=d)|\b(?:F\s?)?D\s?&\s?C\b|\bNo\.?(?=\s*\d)|#", RegexOptions.IgnoreCase)]
     private static partial Regex Abbreviated();
+
+    [GeneratedRegex(@"\b(?:aluminum|aluminium|calcium|barium|sodium|potassium|strontium|zirconium)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Radical();
 
     [GeneratedRegex(@"\s*[(\[][^)\]]*[)\]]")]
     private static partial Regex Parenthesis();

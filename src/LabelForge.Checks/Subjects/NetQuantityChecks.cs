@@ -43,6 +43,9 @@ internal static partial class NetQuantityChecks
             Compare(read, both ? read.Quantities.Where(q => q.System == MeasureSystem.Customary).DefaultIfEmpty(customary) : [customary], metric, label);
         if (read.OuncesAreFluid)
             label.Tell("net-quantity.unit", read.Written, read.Written, Whole(metric, label));
+        // Viscous products go by volume in Canada (C.R.C., c. 417, s. 21); where no rule says so they go by weight.
+        if (label.Kind is { } viscous && !metric.IsVolume && ProductGroup.Covers(viscous, ["viscous"]) == Applies.Yes)
+            label.Tell("net-quantity.unit/viscous", read.Written, read.Written, "a weight", viscous.Name.ToLowerInvariant(), "volume");
         if (label.Kind is { QuantityBy: QuantityBy.Mass, IsSolid: true } kind && metric.IsVolume)
         {
             label.Tell("net-quantity.unit/kind", read.Written, read.Written, "a volume", kind.Name.ToLowerInvariant(), "weight",
@@ -76,9 +79,10 @@ internal static partial class NetQuantityChecks
             label.Tell("net-quantity.form", read.Written, read.Written, "a weight is told as net weight", "Begin it with Net Wt", "(j)(2)");
         if (read.Quantities[0].IsVolume && read.SaysWeight && !read.OuncesAreFluid)
             label.Tell("net-quantity.form", read.Written, read.Written, "a volume is no weight", "Leave out Wt: a volume stands by itself, or after Net or Net contents", "(b), (j)(2)");
-        var most = label.Rules.FigureIfAny("net-quantity.decimals")?.Figure;
+        var soap = label.SoldAs == Recipes.SoldAs.Soap;
+        var most = label.Rules.FigureIfAny(soap ? "net-quantity.decimals-soap" : "net-quantity.decimals")?.Figure;
         if (read.Quantities.SelectMany(q => q.Measures).Any(m => m.System == MeasureSystem.Customary && m.Places > most && !IsFraction(m, read)))
-            label.Tell("net-quantity.form", read.Written, read.Written, "a decimal fraction has more than two places", "Cut it to two places", "(d)");
+            label.Tell(soap ? "net-quantity.form/soap" : "net-quantity.form", read.Written, read.Written, $"a decimal fraction has more than {most:0} places", $"Cut it to {most:0} places", "(d)");
     }
 
     private static bool IsFraction(ReadMeasure measure, NetQuantityRead read) => read.Written.Contains('/') && measure.Places == 2;

@@ -15,9 +15,12 @@ internal static partial class WarningChecks
             if (label.Binding(warning.Rule) is not { } rule)
                 continue;
             var shown = warning.Ingredients is null ? null : label.Names.FirstOrDefault(n => Fits(warning.Ingredients, n)).Name;
-            if (shown is null && !(label.Kind is { } kind && rule.Products.Contains(kind.Id)) && warning.Words?.IsMatch(text) != true)
+            var called = shown is not null || warning.Words?.IsMatch(text) == true
+                || (label.Kind is { } kind && (rule.Products.Contains(kind.Id) || warning.Kinds.Contains(kind.Id)
+                    || (warning.WithKinds.Contains(kind.Id) && label.Names.Any(n => Fits(warning.WithIngredients!, n)))));
+            if (!called || warning.Unless?.IsMatch(text) == true)
                 continue;
-            var missing = warning.Parts.Where(p => !p.Words.IsMatch(text)).Select(p => p.Says).ToArray();
+            var missing = warning.Parts.Where(p => IsWanted(p, text, label.Names) && !p.Words.IsMatch(text)).Select(p => p.Says).ToArray();
             if (missing.Length > 0)
                 label.Tell(warning.Rule, "warnings", warning.SaysIngredient ? shown! : string.Join("; ", missing));
         }
@@ -37,6 +40,9 @@ internal static partial class WarningChecks
                 label.Tell("substance.prohibited/named", name.Name, name.Name, prohibited.Says, prohibited.Source);
         }
     }
+
+    private static bool IsWanted(WarningPart part, string text, IReadOnlyList<(string Name, Ingredient? Known)> names) =>
+        part.Unless?.IsMatch(text) != true && (part.OnlyWith is null || names.Count == 0 || names.Any(n => Fits(part.OnlyWith, n)));
 
     private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) => pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
 

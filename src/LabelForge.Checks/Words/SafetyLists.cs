@@ -5,8 +5,12 @@ using LabelForge.Markets;
 
 namespace LabelForge.Checks.Words;
 
-/// <summary>One part of a warning: what it says, and the words of which one must stand on the label.</summary>
-public sealed record WarningPart(string Says, Regex Words);
+/// <summary>One part of a warning.</summary>
+/// <param name="Says">What it says.</param>
+/// <param name="Words">The words of which one must stand on the label.</param>
+/// <param name="Unless">Words of the label that free it of this part; null where none do.</param>
+/// <param name="OnlyWith">Ingredients of which one must be there for this part to be wanted; null where it is wanted always.</param>
+public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith);
 
 /// <summary>A warning that some products must carry. The kinds that need it are those of its rule.</summary>
 /// <param name="Rule">The rule by which it is told, such as <c>warning.missing/aerosol</c>.</param>
@@ -14,7 +18,20 @@ public sealed record WarningPart(string Says, Regex Words);
 /// <param name="Ingredients">Ingredients that show that it is needed; null where none do.</param>
 /// <param name="SaysIngredient">Whether the finding names the ingredient that calls for it, and not the parts that are missing.</param>
 /// <param name="Parts">Its parts.</param>
-public sealed record RequiredWarning(string Rule, Regex? Words, Regex? Ingredients, bool SaysIngredient, ImmutableArray<WarningPart> Parts);
+public sealed record RequiredWarning(string Rule, Regex? Words, Regex? Ingredients, bool SaysIngredient, ImmutableArray<WarningPart> Parts)
+{
+    /// <summary>Kinds that need it, beside the products of its rule.</summary>
+    public ImmutableArray<string> Kinds { get; init; } = [];
+
+    /// <summary>Kinds that need it where an ingredient of <see cref="WithIngredients"/> is in the product.</summary>
+    public ImmutableArray<string> WithKinds { get; init; } = [];
+
+    /// <summary>The ingredients that call for it in those kinds; null where there are none.</summary>
+    public Regex? WithIngredients { get; init; }
+
+    /// <summary>Words of the label that free the product of it; null where none do.</summary>
+    public Regex? Unless { get; init; }
+}
 
 /// <summary>A substance that may not be used.</summary>
 public sealed record ProhibitedSubstance(Regex Names, string Says, string Source);
@@ -34,12 +51,23 @@ public static class SafetyLists
 
     private static RequiredWarning Warning(YamlRecord record)
     {
-        record.OnlyKeys("id", "words", "ingredients", "says ingredient", "parts");
+        record.OnlyKeys("id", "kinds", "words", "ingredients", "says ingredient", "with", "unless", "parts");
+        var with = record.Has("with") ? record.Record("with", "{ kinds: [bath-bomb], ingredients: [...] }") : null;
         return new(
             "warning.missing/" + record.Text("id", "a name"),
             record.Has("words") ? PhrasePattern.Any(record.Texts("words", "[aerosol]")) : null,
             record.Has("ingredients") ? PhrasePattern.Whole(record.Texts("ingredients", "[butane]")) : null,
             record.Has("says ingredient"),
-            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]"))))]);
+            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")), Any(p, "unless"), Whole(p, "only with")))])
+        {
+            Kinds = record.Has("kinds") ? [.. record.Texts("kinds", "[foaming-bath]")] : [],
+            WithKinds = with is null ? [] : [.. with.Texts("kinds", "[bath-bomb]")],
+            WithIngredients = with is null ? null : Whole(with, "ingredients"),
+            Unless = Any(record, "unless"),
+        };
     }
+
+    private static Regex? Any(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Any(record.Texts(key, "[foam]")) : null;
+
+    private static Regex? Whole(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Whole(record.Texts(key, "[propane]")) : null;
 }

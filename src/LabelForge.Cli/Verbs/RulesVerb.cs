@@ -12,11 +12,14 @@ internal static class RulesVerb
     {
         var market = Shared.Market();
         var format = Shared.Format();
-        var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates") { market, format };
+        var law = new Option<bool>("--law") { Description = "Writes by market what is judged, from which text of which day, and what is not judged" };
+        var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates") { market, format, law };
         verb.SetAction(r => Exit.Run(() =>
         {
             var only = r.GetValue(market) is { } named ? Shared.Need(MarketText.Parse(named)) : null;
-            if (r.GetValue(format) == "json")
+            if (r.GetValue(law))
+                Console.Write(LawPage.Markdown());
+            else if (r.GetValue(format) == "json")
                 JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => Of(rule, s.Markets))));
             else
                 Console.Write(RuleList.Markdown(only));

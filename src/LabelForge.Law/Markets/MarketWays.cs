@@ -10,7 +10,8 @@ namespace LabelForge.Markets;
 /// <param name="Samples">The table of how many are weighed.</param>
 /// <param name="By">Where it is written.</param>
 /// <param name="Note">What else to tell, or null.</param>
-public sealed record WeighingWay(string Test, string Shortfalls, string Samples, string By, string? Note);
+/// <param name="MayBeFarShort">How many packages of a sample may be short by more than twice what is allowed.</param>
+public sealed record WeighingWay(string Test, string Shortfalls, string Samples, string By, string? Note, int MayBeFarShort = 0);
 
 /// <summary>How a market names, counts and shows things, from its market.yaml. A way that is new is a small class that the file names.</summary>
 public sealed record MarketWays
@@ -116,8 +117,9 @@ public sealed record MarketWays
 
     private static WeighingWay WeighingOf(MapNode map)
     {
-        map.OnlyKeys("A way of weighing", "test", "shortfalls", "samples", "by", "note");
+        map.OnlyKeys("A way of weighing", "test", "shortfalls", "samples", "far short", "by", "note");
         return new(map.Required("test", "directive").Text, map.Required("shortfalls", "a table").Text, map.Required("samples", "a table").Text,
-            map.Required("by", "Directive 76/211/EEC").Text, map.OptionalText("note")?.Text);
+            map.Required("by", "Directive 76/211/EEC").Text, map.OptionalText("note")?.Text,
+            map.OptionalText("far short") is { } far ? int.Parse(far.Text, System.Globalization.CultureInfo.InvariantCulture) : 0);
     }
 }

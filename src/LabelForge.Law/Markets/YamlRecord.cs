@@ -63,6 +63,10 @@ public sealed class YamlRecord(MapNode node)
         throw Refuse(LineOf(key), $"{Name}\"{key}\" is missing or not a list.", $"Write {key}: {write}");
     }
 
+    /// <summary>A mapping that must be given.</summary>
+    public YamlRecord Record(string key, string write) =>
+        Find(key) is MapNode map ? new YamlRecord(map) : throw Refuse(LineOf(key), $"{Name}\"{key}\" is missing or not made of keys and values.", $"Write {key}: {write}");
+
     /// <summary>A list of mappings that must be given.</summary>
     public IReadOnlyList<YamlRecord> Records(string key, string write) =>
         Find(key) is ListNode { Items.Length: > 0 } list

@@ -30,7 +30,7 @@ public sealed record AllowedShortfall(decimal Grams, string Source, string Known
         var allowed = row["percent"].Length > 0 ? declared.Grams * Figure(row["percent"]) / 100m
             : pounds ? Figure(row["lb"]) * Mass.GramsPerPound
             : Figure(row["g"]);
-        if (rows[0]["up to lb"].Length == 0 && row["percent"].Length > 0)
+        if (row["rounded"] == "up" && row["percent"].Length > 0)
             allowed = RoundedUp(allowed, declared.Grams);
         return new AllowedShortfall(allowed, row["source"], row["known"]);
     }

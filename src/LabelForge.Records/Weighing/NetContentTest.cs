@@ -6,7 +6,7 @@ using LabelForge.Quantities;
 namespace LabelForge.Records.Weighing;
 
 /// <summary>Whether weighed pieces meet a declared net mass, by a market's own inspection test.</summary>
-/// <param name="Market">us, eu or uk.</param>
+/// <param name="Market">The market.</param>
 /// <param name="Declared">The declared mass.</param>
 /// <param name="Sample">The pieces.</param>
 /// <param name="Allowed">How far one piece may fall short.</param>
@@ -23,13 +23,19 @@ public sealed record NetContentTest(
     public bool AveragePasses => Sample.Mean >= AverageLimit;
 
     /// <summary>Whether few enough pieces are short, and none far short.</summary>
-    public bool IndividualPasses => Short.Length <= MayBeShort && FarShort.IsEmpty;
+    public bool IndividualPasses => Short.Length <= MayBeShort && FarShort.Length <= MayBeFarShort;
+
+    /// <summary>How many may be short by more than twice what is allowed: none in the Union and Great Britain, one in Canada (C.R.C., c. 417, s. 39(4)(c)).</summary>
+    public int MayBeFarShort { get; init; }
+
+    /// <summary>A second sample that decides, where the first alone does not: more are short than may be, fewer than refuse the lot; null where none does.</summary>
+    public SamplePlan? SecondSample { get; init; }
 
     /// <summary>Whether the average passes only because a sample is given the benefit of the doubt.</summary>
     public bool PassesByChance => AveragePasses && Sample.Mean < Declared.Metric;
 
     /// <summary>Tests a sample.</summary>
-    /// <param name="market">us (NIST Handbook 133, Category A), eu or uk (Directive 76/211/EEC).</param>
+    /// <param name="market">us (NIST Handbook 133, Category A), eu (Directive 76/211/EEC), uk (SI 2006/659) or ca (C.R.C., c. 417).</param>
     /// <param name="declared">The declared net quantity, a mass.</param>
     /// <param name="sample">The weighed pieces.</param>
     /// <param name="lotSize">How many pieces the lot has; null where it is not said: then the sample is judged as it is.</param>
@@ -48,13 +54,21 @@ public sealed record NetContentTest(
         var chance = sample.Sd is not { } sd || whole ? 0m : SampleFactor.Of(sample.Count, us ? SampleFactor.Us : SampleFactor.Eu) * sd;
         // One package alone has no average: Handbook 133 applies the variation allowed to it.
         var limit = us && sample.Count == 1 ? mass.Grams - allowed.Grams : mass.Grams - chance;
-        var mayBeShort = lotSize is { } lot && SamplePlan.For(market, lot) is var plan && plan.Sample <= sample.Count
-            ? plan.MayBeShort
+        var planned = lotSize is { } lot ? SamplePlan.For(market, lot) : null;
+        var both = planned is { Then: > 0 } && sample.Count >= planned.Sample + planned.Then;
+        var mayBeShort = planned is not null && planned.Sample <= sample.Count
+            ? both ? planned.MayBeShortOfBoth : planned.MayBeShort
             : SamplePlan.MayBeShortOf(market, sample.Count);
+        var tooShort = ShortBy(sample, mass.Grams - allowed.Grams);
         return new NetContentTest(market, declared, sample, allowed, limit, mayBeShort,
-            ShortBy(sample, mass.Grams - allowed.Grams),
+            tooShort,
             us ? [] : ShortBy(sample, mass.Grams - 2 * allowed.Grams),
-            way.By);
+            way.By)
+        {
+            MayBeFarShort = way.MayBeFarShort,
+            SecondSample = planned is { Then: > 0 } && !both && sample.Count >= planned.Sample
+                && tooShort.Length > planned.MayBeShort && tooShort.Length <= planned.MayBeShortOfBoth ? planned : null,
+        };
     }
 
     // The way of NIST Handbook 133: no package may be far short by a rule of its own, and one alone has no average.

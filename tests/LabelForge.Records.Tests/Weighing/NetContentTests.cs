@@ -74,12 +74,54 @@ public class NetContentTests
     [InlineData("eu", 50, 50, 1)]
     [InlineData("eu", 100, 30, 1)]
     [InlineData("eu", 501, 50, 2)]
-    [InlineData("uk", 3201, 80, 3)]
+    // SI 2006/659, Schedule 2, 3.3 and 3.6: a single plan, and 5 percent of a lot under 100.
+    [InlineData("uk", 80, 80, 4)]
+    [InlineData("uk", 400, 50, 3)]
+    [InlineData("uk", 501, 80, 5)]
+    [InlineData("uk", 3201, 125, 7)]
+    // C.R.C., c. 417, s. 39: a quarter of the lot, at least 10; as many short as the sample's size allows.
+    [InlineData("ca", 8, 8, 0)]
+    [InlineData("ca", 20, 10, 1)]
+    [InlineData("ca", 100, 25, 2)]
+    [InlineData("ca", 400, 32, 2)]
+    [InlineData("ca", 5000, 64, 4)]
     public void Sampling_plans(string market, int lot, int sample, int mayBeShort)
     {
         var plan = SamplePlan.For(Market.Named(market), lot);
         Assert.Equal((sample, mayBeShort), (plan.Sample, plan.MayBeShort));
     }
+
+    // The kitchen table's case: 80 bars of 113 g, all weighed, four of them short by more than the 5.1 g that one may be.
+    [Fact]
+    public void Four_short_bars_of_eighty_pass_in_great_britain_and_five_do_not()
+    {
+        Assert.True(NetContentTest.Of(Market.Uk, Declared("113 g"), Of([.. Enumerable.Repeat(115m, 76), .. Enumerable.Repeat(107m, 4)]), 80).IndividualPasses);
+        Assert.False(NetContentTest.Of(Market.Uk, Declared("113 g"), Of([.. Enumerable.Repeat(115m, 75), .. Enumerable.Repeat(107m, 5)]), 80).IndividualPasses);
+    }
+
+    // Directive 76/211/EEC, Annex II, 2.2.1: between the two numbers of a double plan a second sample decides.
+    [Theory]
+    [InlineData(30, 1, true, false)]
+    [InlineData(30, 2, false, true)]
+    [InlineData(30, 5, false, false)]
+    [InlineData(60, 4, true, false)]
+    [InlineData(60, 5, false, false)]
+    public void Under_a_double_plan_a_second_sample_decides_between_the_numbers(int weighed, int tooShort, bool passes, bool second)
+    {
+        var test = NetContentTest.Of(Market.Eu, Declared("113 g"), Of([.. Enumerable.Repeat(115m, weighed - tooShort), .. Enumerable.Repeat(107m, tooShort)]), 400);
+        Assert.Equal((passes, second), (test.IndividualPasses, test.SecondSample is not null));
+    }
+
+    // C.R.C., c. 417, s. 39(4)(c): a lot fails where two or more are short by more than twice the tolerance.
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(2, false)]
+    public void In_canada_one_package_may_be_far_short(int far, bool passes) =>
+        Assert.Equal(passes, NetContentTest.Of(Market.Named("ca"), Declared("113 g"), Of([.. Enumerable.Repeat(116m, 32 - far), .. Enumerable.Repeat(100m, far)]), 400).IndividualPasses);
+
+    [Fact]
+    public void Packages_that_are_opened_have_a_plan_of_their_own() =>
+        Assert.Equal((20, 1), SamplePlan.Destructive(Market.Eu, 100) is { } plan ? (plan.Sample, plan.MayBeShort) : default);
 
     [Fact]
     public void Twelve_even_bars_above_what_is_declared_pass_and_support_no_more_than_their_average()

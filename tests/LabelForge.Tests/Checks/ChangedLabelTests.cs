@@ -65,6 +65,7 @@ public class ChangedLabelTests
     [InlineData("Titanium Dioxide", "Colorant", "ingredients.colour-name", "\"Colorant\" is not the name of a colour additive.")]
     [InlineData("Titanium Dioxide", "CI 77891", "ingredients.colour-name", "\"CI 77891\" is not the name of a colour additive.")]
     [InlineData("Titanium Dioxide", "CI 10006", "ingredients.colour-name", "\"CI 10006\" is not the name of a colour additive.")]   // a number of no colour listed there
+    [InlineData("Titanium Dioxide", "Blue 1 Lake", "colour.lake-name", "without its radical")]
     [InlineData("Bar soap\nNet Wt 4 oz (113 g)\nIngredients: Sodium Palmate, Water, Glycerin, Sodium Chloride, Fragrance,", "Lip balm\nNet Wt 0.15 oz (4.2 g)\nIngredients: Beeswax, Ultramarines,", "colour.not-permitted", "Ultramarines may not be used on the lips (externally applied cosmetics only).")]
     [InlineData("Sodium Palmate, Water", "Red 40, Water", "ingredients.order", "Red 40 stands first, before Water; as a certified colour it cannot be the most there is.")]
     [InlineData("Sodium Palmate, Water, Glycerin", "Sodium Palmate, Disodium EDTA, Water, Glycerin", "ingredients.order", "Disodium EDTA stands before Water; as a chelator")]
@@ -90,7 +91,7 @@ public class ChangedLabelTests
     [InlineData("Fairport, ME 04999", "Exampleton, Canada\nMade in Canada")]
     [InlineData("Titanium Dioxide", "Titanium Dioxide (CI 77891)")]
     [InlineData("Titanium Dioxide", "Red 40")]
-    [InlineData("Titanium Dioxide", "Blue 1 Lake")]
+    [InlineData("Titanium Dioxide", "FD&C Blue No. 1-Aluminum Lake")]
     [InlineData("Sodium Palmate, Water, Glycerin, Sodium Chloride, Fragrance, Titanium Dioxide", "Mica, Sodium Chloride, Sodium Palmate, Talc, Water")]   // five may stand so by chance
     [InlineData("Glycerin, Sodium Chloride, Fragrance", "Fragrance, Sodium Chloride, Glycerin")]                                                          // one bulk ingredient after it may be a trace
     [InlineData("Bar soap\nNet Wt 4 oz (113 g)\nIngredients: Sodium Palmate, Water, Glycerin, Sodium Chloride, Fragrance, Titanium Dioxide", "Eye shadow\nNet Wt 0.15 oz (4.2 g)\nIngredients: Talc, Mica, Red 40")]
