@@ -71,10 +71,10 @@ public sealed class MaterialModel
     /// more than j itself rises. So for every weight between the two counts nothing beats (q - p, q). Where several
     /// constituents go by one of the names that need not be so, and the whole line between the two counts is taken.
     /// </remarks>
-    internal Front[,] Fronts(bool[] wanted)
+    internal ParetoFront[,] Fronts(bool[] wanted)
     {
         var count = Names.Length;
-        var fronts = new Front[count, count];
+        var fronts = new ParetoFront[count, count];
         for (var j = 0; j < count; j++)
         {
             if (!wanted[j])
@@ -93,7 +93,7 @@ public sealed class MaterialModel
             {
                 if (i == j || !wanted[i])
                     continue;
-                var front = fronts[i, j] ??= new Front();
+                var front = fronts[i, j] ??= new ParetoFront();
                 if (least is not null && Groups[i] is [var other])
                     front.Add((q - least(other)) * Part.ShareOfProduct, q * Part.ShareOfProduct);
                 else

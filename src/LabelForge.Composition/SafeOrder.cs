@@ -8,7 +8,7 @@ internal sealed class SafeOrder
 {
     private readonly ProductModel _product;
     private readonly bool[] _main;
-    private readonly Front[][,] _fronts;
+    private readonly ParetoFront[][,] _fronts;
 
     /// <summary>Prepares to decide.</summary>
     public SafeOrder(ProductModel product)
@@ -44,7 +44,7 @@ internal sealed class SafeOrder
         var share = -second.Lost - CompositionLimits.OnePercent * _product.Left;
         ahead -= first.Besides.Sum(b => b.ShareOfProduct * b.Low);
         var most = second.Besides.Sum(b => b.ShareOfProduct * b.High);
-        var shared = new List<Front>();
+        var shared = new List<ParetoFront>();
         foreach (var source in first.Sources)
         {
             var material = _product.Materials[source.Material];

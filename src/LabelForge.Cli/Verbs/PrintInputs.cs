@@ -52,7 +52,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
             throw new InputException(new Problem(null, 0, "No recipe is named.", "Name one: labelforge sheet RECIPE --lot LOT ..., or several: --fill bramble-bar:10,tideline-bar:20"));
         if ((ownLot ?? r.GetValue(_lot)) is not { } lotText)
             throw new InputException(new Problem(null, 0, $"There is no lot for {named}.", "Give one with --lot (make one with: labelforge lot new)."));
-        HeadStart.Begin();
+        Prewarm.Begin();
         var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));

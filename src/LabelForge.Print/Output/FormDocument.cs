@@ -54,7 +54,7 @@ internal sealed class FormDocument
         using var drawing = new MemoryStream();
         PdfFile.Write(drawing, _info, width, height, [paint, .. spelt.Select(text => (Action<SKCanvas>)(canvas => LabelPainter.Paint(canvas, text, 0, height, ink, faces)))]);
         var skia = new SkiaPdf(drawing.GetBuffer().AsMemory(0, (int)drawing.Length));
-        var moved = new Transplant(skia, _writer);
+        var moved = new PdfObjectImporter(skia, _writer);
         var pages = skia.Pages;
         var form = Form(moved, pages[0], width, height);
         return (form, spelt.Zip(pages.Skip(1)).ToDictionary(p => p.First.Face, p => new PdfFont(moved.OnlyFont(p.Second))));
@@ -104,7 +104,7 @@ internal sealed class FormDocument
         return Draw(Whole(Points.Of(width)), Whole(Points.Of(height)), faces, canvas => paint(canvas, faces), []).Form;
     }
 
-    private PlacedForm Form(Transplant moved, int page, double width, double height)
+    private PlacedForm Form(PdfObjectImporter moved, int page, double width, double height)
     {
         var entries = string.Create(CultureInfo.InvariantCulture,
             $"/Type/XObject/Subtype/Form/BBox[0 0 {width:0.####} {height:0.####}]/Filter/FlateDecode/Resources{System.Text.Encoding.Latin1.GetString(moved.Resources(page))}");

@@ -13,7 +13,7 @@ namespace LabelForge.Declarations;
 /// <remarks>Two batches that end as the same product answer alike, whatever left them and however their materials were mixed.</remarks>
 public sealed class FinishedProduct
 {
-    private readonly Lazy<ImmutableArray<FlatShare>> _charged;
+    private readonly Lazy<ImmutableArray<ExplodedShare>> _charged;
     private readonly Lazy<ImmutableArray<FinishedMaterial>> _materials;
     private readonly Lazy<ImmutableArray<AllergenTotal>> _allergens;
     private readonly Lazy<ImmutableArray<SubstanceShare>> _substances;
@@ -22,7 +22,7 @@ public sealed class FinishedProduct
     private FinishedProduct(Workshop workshop, BatchFormula batch)
     {
         (Workshop, Batch) = (workshop, batch);
-        _charged = new(() => FlatFormula.Of(workshop, batch));
+        _charged = new(() => ExplodedFormula.Of(workshop, batch));
         _materials = new(() => [.. Charged.Select(c => new FinishedMaterial(c.Material, Of(c.Share)))]);
         _allergens = new(() => AllergenSum.Of(Materials));
         _substances = new(() => SubstanceShares.Of(this));
@@ -40,7 +40,7 @@ public sealed class FinishedProduct
 
     /// <summary>The bought materials as shares of what was weighed in; blends made in the shop are opened up.</summary>
     /// <exception cref="InputException">A material is made from itself.</exception>
-    public ImmutableArray<FlatShare> Charged => _charged.Value;
+    public ImmutableArray<ExplodedShare> Charged => _charged.Value;
 
     /// <summary>The same as shares of the finished product. Where something left they come to more than 1 together.</summary>
     /// <exception cref="InputException">A material is made from itself.</exception>

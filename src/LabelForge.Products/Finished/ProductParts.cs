@@ -17,11 +17,11 @@ public static class ProductParts
 
     /// <summary>The materials with their constituents under one name each.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
-    public static ImmutableArray<MaterialPart> Of(ImmutableArray<FlatShare> formula, IngredientDictionary dictionary) => Of(formula, new NameIdentity(dictionary));
+    public static ImmutableArray<MaterialPart> Of(ImmutableArray<ExplodedShare> formula, IngredientDictionary dictionary) => Of(formula, new NameIdentity(dictionary));
 
     /// <summary>The same with names that other parts of the batch have too.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
-    public static ImmutableArray<MaterialPart> Of(ImmutableArray<FlatShare> formula, NameIdentity identity) =>
+    public static ImmutableArray<MaterialPart> Of(ImmutableArray<ExplodedShare> formula, NameIdentity identity) =>
         [.. formula.Select(f => new MaterialPart(f.Material.Name, f.Share.Fraction, f.Material.Listed, Constituents(f.Material, identity)))];
 
     /// <summary>What a fragrance oil is called as one ingredient, where its list names it so: what carries it is part of it then. Null for anything else.</summary>

@@ -68,7 +68,7 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
     public static SupplierQuestions For(ImmutableArray<Product> products)
     {
         var dictionary = IngredientDictionary.Shipped;
-        var materials = products.SelectMany(p => FlatFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
+        var materials = products.SelectMany(p => ExplodedFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
         var named = materials.GroupBy(m => m.Name).ToDictionary(g => g.Key, g => g.First());
         var asked = Facts.Best(
             Product.Each(products, p => BatchComposition.Prove(p.Workshop, p.Batch, dictionary)),

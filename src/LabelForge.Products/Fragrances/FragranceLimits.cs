@@ -20,7 +20,7 @@ public static class FragranceLimits
             .Select(g => new FragranceOil(g.Material, Mass.FromGrams(g.Grams), product.Of(Mass.FromGrams(g.Grams)), LimitOf(g.Material, kind)))
             .ToImmutableArray();
         var lines = batch.Lines
-            .Select(l => (Line: l, Oils: Grams(FlatFormula.Of(workshop, l.Material), l.Mass)))
+            .Select(l => (Line: l, Oils: Grams(ExplodedFormula.Of(workshop, l.Material), l.Mass)))
             .Where(l => l.Oils.Length > 0)
             .Select(l => Line(l.Line, l.Oils, oils, finished, kind))
             .ToImmutableArray();
@@ -33,7 +33,7 @@ public static class FragranceLimits
     /// <summary>An essential oil bought as an oil is a fragrance here once its certificate's limits are written down.</summary>
     private static bool IsFragrance(Material material) => material.Kind == MaterialKind.Fragrance || !material.Limits.IsEmpty;
 
-    private static ImmutableArray<(Material Material, decimal Grams)> Grams(ImmutableArray<FlatShare> bought, Mass whole) =>
+    private static ImmutableArray<(Material Material, decimal Grams)> Grams(ImmutableArray<ExplodedShare> bought, Mass whole) =>
         [.. bought.Where(f => IsFragrance(f.Material)).Select(f => (f.Material, f.Share.Fraction * whole.Grams))];
 
     private static Share? LimitOf(Material material, ProductKind kind) =>

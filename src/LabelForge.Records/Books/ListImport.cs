@@ -129,7 +129,7 @@ public static class ListImport
     {
         try
         {
-            Sound.Check(entry);
+            EntryValidation.Check(entry);
         }
         catch (InputException e)
         {

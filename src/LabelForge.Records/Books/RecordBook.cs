@@ -125,7 +125,7 @@ public sealed class RecordBook
         if (numbersGiven)
             _store.NumbersWereGiven(context);
         // The lock is held, so the books are what they were and what was added.
-        Balance.Check(before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]));
+        LedgerInvariants.Check(before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]));
         moment.Commit();
         return answer;
     });

@@ -57,7 +57,7 @@ public class RecordsContext : DbContext
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
         foreach (var entry in ChangeTracker.Entries<BookEntry>().Where(e => e.State == EntityState.Added))
-            Sound.Check(entry.Entity);
+            EntryValidation.Check(entry.Entity);
         return base.SaveChanges(acceptAllChangesOnSuccess);
     }
 

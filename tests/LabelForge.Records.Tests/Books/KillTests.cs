@@ -62,7 +62,7 @@ public sealed class KillTests : IDisposable
             before = kept;
         }
         var ledger = RecordBook.Open(_shop.Folder).Read();
-        Balance.Check(ledger);
+        LedgerInvariants.Check(ledger);
         // Two bottles of 100.25 g are taken in for every 150 g weighed; a weighing cut in half would show here.
         Assert.All(ledger.Weighings.GroupBy(w => w.BatchId), g => Assert.Equal(0, g.Sum(w => w.Grams) % 150m));
         Assert.Equal(ledger.Receipts.Count * 100.25m, ledger.Receipts.Sum(ledger.Left) + ledger.Weighings.Sum(w => w.Grams));

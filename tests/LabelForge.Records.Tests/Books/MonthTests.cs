@@ -89,7 +89,7 @@ public class MonthTests
         Assert.Equal(spent, ledger.Receipts.Sum(r => r.Price));
         Assert.InRange(ledger.Sales.Count, 270, 300);
         Assert.NotEmpty(ledger.Corrections);
-        Balance.Check(ledger);
+        LedgerInvariants.Check(ledger);
 
         // Every cent paid for materials is in a batch or still on the shelf.
         var inBatches = ledger.Batches.Sum(b => CostSheet.Of(shop.Workshop, b, CostsFile.None, ledger).Batch);

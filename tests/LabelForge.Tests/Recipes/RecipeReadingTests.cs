@@ -93,7 +93,7 @@ public class RecipeReadingTests
             .Write("materials/blend.yaml", "name: Blend\nkind: base\nmade from:\n  - { use: base, amount: 3 oz }\n  - { use: castor-oil, amount: 1 oz }\n")
             .Recipe("{ use: blend, amount: 100 g }", "{ use: base, amount: 100 g }");
         var workshop = Workshop.Open(bench.Path);
-        var flat = FlatFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
+        var flat = ExplodedFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
         Assert.Equal([("base", 0.875m), ("castor-oil", 0.125m)], flat.Select(f => (f.Material.Id, decimal.Round(f.Share.Fraction, 12))));
     }
 
@@ -106,6 +106,6 @@ public class RecipeReadingTests
     private static Problem Refused(BenchFolder bench) => Assert.Throws<InputException>(() =>
     {
         var workshop = Workshop.Open(bench.Path);
-        FlatFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
+        ExplodedFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
     }).Problem;
 }

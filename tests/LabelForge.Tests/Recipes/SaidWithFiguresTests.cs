@@ -61,7 +61,7 @@ public class SaidWithFiguresTests
         }
         bench.Recipe("soap-bar", "", ("m40", "50 g"), ("n40", "50 g"));
         var workshop = bench.Workshop;
-        var flat = FlatFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
+        var flat = ExplodedFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));
         Assert.Equal(2, flat.Length);
         Assert.Equal(1m, flat.Sum(f => f.Share.Fraction), 20);
         // The shares settle where as much goes from one to the other as comes back: 3 to 4.

@@ -15,5 +15,5 @@ public static class LyeCautions
     ];
 
     /// <summary>Whether a batch uses lye, by itself or in something that the shop mixed.</summary>
-    public static bool Apply(Workshop workshop, BatchFormula batch) => FlatFormula.Of(workshop, batch).Any(f => f.Material.Kind == MaterialKind.Lye);
+    public static bool Apply(Workshop workshop, BatchFormula batch) => ExplodedFormula.Of(workshop, batch).Any(f => f.Material.Kind == MaterialKind.Lye);
 }

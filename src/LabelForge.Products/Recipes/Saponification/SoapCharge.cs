@@ -54,7 +54,7 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
     public static SoapCharge? In(Workshop workshop, BatchFormula batch)
     {
-        var bought = FlatFormula.Of(workshop, batch);
+        var bought = ExplodedFormula.Of(workshop, batch);
         if (!bought.Any(f => f.Material.Kind == MaterialKind.Lye))
             return null;
         var charge = Of(bought.Select(f => (f.Material, f.Share.Fraction * batch.Total.Grams)));

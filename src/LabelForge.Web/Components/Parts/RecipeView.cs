@@ -15,7 +15,7 @@ public abstract class RecipeView : EditorView
 {
     private LotCode? _next;
     private LabelView _view = LabelView.None;
-    private Latest<(string Text, LabelWish Wish), LabelView>? _latest;
+    private LatestOnlyWorker<(string Text, LabelWish Wish), LabelView>? _latest;
 
     /// <summary>Makes views of labels.</summary>
     [Inject]

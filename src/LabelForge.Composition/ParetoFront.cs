@@ -4,7 +4,7 @@ namespace LabelForge.Composition;
 /// What can be reached of two figures at once, each the larger the better: single pairs, and lines between pairs, of which
 /// every point can be reached.
 /// </summary>
-internal sealed class Front
+internal sealed class ParetoFront
 {
     /// <summary>More points than this are merged into fewer, better than any of theirs: still an upper bound, so never a wrong "safe".</summary>
     private const int MostPoints = 2048;
@@ -45,7 +45,7 @@ internal sealed class Front
     }
 
     /// <summary>All sums of a pair from each.</summary>
-    public Front Plus(Front other)
+    public ParetoFront Plus(ParetoFront other)
     {
         var sums = new List<(decimal Ahead, decimal Share)>(_points.Count * other._points.Count);
         foreach (var a in _points)
@@ -54,7 +54,7 @@ internal sealed class Front
                 sums.Add((a.Ahead + b.Ahead, a.Share + b.Share));
         }
         sums.Sort((a, b) => b.Ahead != a.Ahead ? b.Ahead.CompareTo(a.Ahead) : b.Share.CompareTo(a.Share));
-        var front = new Front();
+        var front = new ParetoFront();
         foreach (var sum in sums)
         {
             if (front._points.Count == 0 || sum.Share > front._points[^1].Share)
@@ -112,10 +112,10 @@ internal sealed class Front
     private static bool IsFlatter((decimal Ahead, decimal Share) one, (decimal Ahead, decimal Share) other) =>
         -one.Ahead * other.Share <= -other.Ahead * one.Share;
 
-    private Front Coarser()
+    private ParetoFront Coarser()
     {
         // Sorted by falling first figure and rising second: the corner over a run is its first "ahead" and last "share".
-        var front = new Front();
+        var front = new ParetoFront();
         var run = (_points.Count + MostPoints / 8 - 1) / (MostPoints / 8);
         foreach (var chunk in _points.Chunk(run))
             front._points.Add((chunk[0].Ahead, chunk[^1].Share));

@@ -4,7 +4,7 @@ namespace LabelForge.Web.Workbench;
 /// <param name="work">The work.</param>
 /// <param name="ready">Told the answer, on any thread.</param>
 /// <param name="failed">Told of trouble that nobody foresaw.</param>
-public sealed class Latest<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed) : IDisposable
+public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed) : IDisposable
 {
     private readonly Lock _gate = new();
     private CancellationTokenSource? _under;

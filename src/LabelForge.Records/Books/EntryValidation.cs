@@ -3,7 +3,7 @@ using LabelForge.Measures;
 namespace LabelForge.Records.Books;
 
 /// <summary>What must hold of an entry by itself, however it came into the books: by a verb, a correction or a list.</summary>
-internal static class Sound
+internal static class EntryValidation
 {
     private const int LongestText = 100_000;
     private const decimal Largest = 1_000_000_000m;

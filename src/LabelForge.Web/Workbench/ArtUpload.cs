@@ -9,7 +9,7 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Puts a maker's picture on a design: the picture beside the workshop's own designs, and a design of the maker's own that shows it.</summary>
-internal static class OwnArt
+internal static class ArtUpload
 {
     /// <summary>The largest picture that is taken.</summary>
     public const long MostBytes = 5_000_000;

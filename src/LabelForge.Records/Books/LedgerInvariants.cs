@@ -3,7 +3,7 @@ using LabelForge.Measures;
 namespace LabelForge.Records.Books;
 
 /// <summary>What must hold of the books after every entry: nothing leaves that did not come in, and nothing hangs on a struck entry.</summary>
-public static class Balance
+public static class LedgerInvariants
 {
     /// <summary>Checks the books.</summary>
     /// <exception cref="InputException">They would not balance.</exception>

@@ -6,7 +6,7 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>What a page keeps by name in one file beside the drafts. A file that cannot be read counts as empty, one that cannot be written is tried again with the next change.</summary>
-internal sealed class KeptFile<T> : IDisposable
+internal sealed class PageStateFile<T> : IDisposable
 {
     private readonly ConcurrentDictionary<string, T> _of;
     private readonly Desk _desk;
@@ -16,7 +16,7 @@ internal sealed class KeptFile<T> : IDisposable
     private volatile bool _over;
 
     /// <summary>The file of a workshop.</summary>
-    public KeptFile(Desk desk, string name)
+    public PageStateFile(Desk desk, string name)
     {
         (_desk, _name) = (desk, name);
         _path = Path.Combine(desk.Folder, ".drafts", name);

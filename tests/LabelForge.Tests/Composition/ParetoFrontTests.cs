@@ -4,7 +4,7 @@ using LabelForge.Composition;
 namespace LabelForge.Tests.Composition;
 
 /// <summary>Pairs of figures of which none is worse than another in both.</summary>
-public class FrontTests
+public class ParetoFrontTests
 {
     private static readonly Gen<(int Ahead, int Share)> AnyPoint = Gen.Select(Gen.Int[-20, 20], Gen.Int[-20, 20]);
 
@@ -44,9 +44,9 @@ public class FrontTests
         }
     }
 
-    private static Front Of(IEnumerable<(int Ahead, int Share)> points)
+    private static ParetoFront Of(IEnumerable<(int Ahead, int Share)> points)
     {
-        var front = new Front();
+        var front = new ParetoFront();
         foreach (var (ahead, share) in points)
             front.Add(ahead, share);
         return front;

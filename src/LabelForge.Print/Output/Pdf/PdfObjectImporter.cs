@@ -3,7 +3,7 @@ using System.Buffers.Text;
 namespace LabelForge.Print.Output.Pdf;
 
 /// <summary>Takes the drawings of a Skia document over into another: fonts, pictures and states under new numbers, each once.</summary>
-internal sealed class Transplant(SkiaPdf from, PdfWriter into)
+internal sealed class PdfObjectImporter(SkiaPdf from, PdfWriter into)
 {
     private readonly Dictionary<int, int> _numbers = [];
 

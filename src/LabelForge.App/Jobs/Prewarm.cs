@@ -8,7 +8,7 @@ namespace LabelForge.Print.Jobs;
 /// Begins what every label needs and no workshop changes, beside the reading of the workshop: the dictionary, the tables,
 /// the law, the type. Each is made once, whoever asks first; where one cannot be, whoever needs it is told.
 /// </summary>
-public static class HeadStart
+public static class Prewarm
 {
     private static readonly Action[] Needed =
     [

@@ -4,26 +4,26 @@ using LabelForge.Measures;
 namespace LabelForge.Recipes;
 
 /// <summary>A bought material's share of what was weighed in, materials made in the shop opened up.</summary>
-public sealed record FlatShare(Material Material, ChargeShare Share);
+public sealed record ExplodedShare(Material Material, ChargeShare Share);
 
-/// <summary>A batch as shares of bought materials only: what the shop mixed itself is opened up, level by level.</summary>
-public static class FlatFormula
+/// <summary>The exploded formula of a batch: shares of bought materials only, what the shop mixed itself opened up level by level.</summary>
+public static class ExplodedFormula
 {
     /// <summary>Opens up a batch; the shares are of all that was weighed in, and sum to 1.</summary>
     /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
-    public static ImmutableArray<FlatShare> Of(Workshop workshop, BatchFormula batch)
+    public static ImmutableArray<ExplodedShare> Of(Workshop workshop, BatchFormula batch)
     {
         return Sum(batch.Lines.Select(l => (l.Material, l.Mass.Grams / batch.Total.Grams)), new Opening(workshop));
     }
 
     /// <summary>Opens up one material: shares of it, which sum to 1.</summary>
     /// <exception cref="InputException">It is made from itself, directly or through others.</exception>
-    public static ImmutableArray<FlatShare> Of(Workshop workshop, Material material)
+    public static ImmutableArray<ExplodedShare> Of(Workshop workshop, Material material)
     {
         return new Opening(workshop).Of(material, []);
     }
 
-    private static ImmutableArray<FlatShare> Sum(IEnumerable<(Material Material, decimal Share)> lines, Opening opening, ImmutableList<string>? inside = null)
+    private static ImmutableArray<ExplodedShare> Sum(IEnumerable<(Material Material, decimal Share)> lines, Opening opening, ImmutableList<string>? inside = null)
     {
         var shares = new Dictionary<string, ChargeShare>(StringComparer.Ordinal);
         var order = new List<Material>();
@@ -37,15 +37,15 @@ public static class FlatFormula
                     shares[part.Material.Id] += part.Share * share;
             }
         }
-        return [.. order.Select(m => new FlatShare(m, shares[m.Id]))];
+        return [.. order.Select(m => new ExplodedShare(m, shares[m.Id]))];
     }
 
     // What each material comes to, opened once however many others use it.
     private sealed class Opening(Workshop workshop)
     {
-        private readonly Dictionary<string, ImmutableArray<FlatShare>> _opened = new(StringComparer.Ordinal);
+        private readonly Dictionary<string, ImmutableArray<ExplodedShare>> _opened = new(StringComparer.Ordinal);
 
-        public ImmutableArray<FlatShare> Of(Material material, ImmutableList<string> inside)
+        public ImmutableArray<ExplodedShare> Of(Material material, ImmutableList<string> inside)
         {
             if (_opened.TryGetValue(material.Id, out var known))
                 return known;
@@ -55,10 +55,10 @@ public static class FlatFormula
                     $"\"{material.Id}\" is made from itself: {string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))}.",
                     "Take it out of one of these lists."));
             }
-            return _opened[material.Id] = material.MadeFrom.IsEmpty ? [new FlatShare(material, ChargeShare.Whole)] : Made(material, inside.Add(material.Id));
+            return _opened[material.Id] = material.MadeFrom.IsEmpty ? [new ExplodedShare(material, ChargeShare.Whole)] : Made(material, inside.Add(material.Id));
         }
 
-        private ImmutableArray<FlatShare> Made(Material material, ImmutableList<string> inside)
+        private ImmutableArray<ExplodedShare> Made(Material material, ImmutableList<string> inside)
         {
             var (lines, total) = AmountResolution.Resolve(workshop, material.MadeFrom, material.File);
             return Sum(lines.Select(l => (l.Material, l.Mass.Grams / total.Grams)), this, inside);
