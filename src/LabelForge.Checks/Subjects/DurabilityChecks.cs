@@ -25,7 +25,7 @@ internal static partial class DurabilityChecks
         ? !product.Content.Warnings.IsEmpty
         : Precaution().IsMatch(label.Label.Rest);
 
-    [GeneratedRegex(@"\bbest\s+(?:used\s+)?(?:before|by)\b|\buse\s+by\b|\bexp(?:iry|ires|iration|\.)?\s*(?:date|end)?\s*[:.]?\s*(?:\d|see|voir)|\bBB[ED]?\b|à utiliser de préférence avant|mindestens haltbar bis|da usare preferibilmente|úsese preferentemente|ten minste houdbaar", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bbest\s+(?:used\s+)?(?:before|by)\b|\buse\s+by\b|\bexp(?:iry|ires|iration|\.)?\s*(?:date|end)?\s*[:.]?\s*(?:\d|see|voir)|\bBB[ED]?\b|à utiliser de préférence avant|mindestens haltbar bis|da usare preferibilmente|úsese preferentemente|ten\s?minste houdbaar|à consommer de préférence|mind\. haltbar|\bMHD\b|usare preferibilmente|consumir preferentemente|utilizar preferentemente|utilizar de preferência|najlepiej zużyć|należy zużyć|termin ważności|bäst före|bedst før|mindst holdbar|parasta ennen|parim enne|nejlépe spotřebovat|spotřebujte nejlépe|minimální trvanlivost|najlepšie (?:spotrebovať|použiť)|minőségét megőrzi|a se (?:utiliza|folosi),? de preferință|najbolje upotrijebiti|najbolje uporabiti|uporabno najmanj|ieteicams|geriaus(?:ias|ia) iki|tinkam\w+ iki|най-добър до|годен до|ανάλωση κατά προτίμηση", RegexOptions.IgnoreCase)]
     private static partial Regex BestBefore();
 
     [GeneratedRegex(@"(?<![\w.])\d{1,2}\s?M(?![\w])|\bPAO\s*:?\s*\d{1,2}(?:\s*months?)?|\b(?:use|used) within \d{1,2} months(?: of opening)?", RegexOptions.None)]

@@ -54,6 +54,9 @@ internal static class LetterHeightChecks
             || (label.Rules.FigureIfAny("ingredients.letter-height") ?? label.Rules.FigureIfAny("print.letter-height"))?.Length is not { } least)
             return;
         var small = (label.Rules.FigureIfAny("ingredients.letter-height-small") ?? label.Rules.FigureIfAny("print.letter-height-small"))?.Length ?? least;
+        // The lesser height is for a very small panel alone; one that was given and is larger has no claim to it.
+        if (label.PanelGiven && label.Panel is { } panel && label.Rules.FigureIfAny("print.small-package-up-to")?.Figure < panel.Area.SquareCentimetres)
+            small = least;
         if (IsBelow(height, small))
             label.Tell("ingredients.type-too-small", "ingredients", Millimetres(height), Millimetres(small), Millimetres(least));
         else if (IsBelow(height, least))

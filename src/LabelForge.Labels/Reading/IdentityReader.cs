@@ -63,10 +63,9 @@ public static partial class IdentityReader
 
     private static ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)> Load()
     {
-        const string name = "markets/Words/identities.yaml";
         return
         [
-            .. from record in YamlRecord.Shipped(name)
+            .. from record in new[] { "identities", "identities-languages" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml"))
                let kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!
                from phrase in record.Texts("words", "[soap, bar soap]")
                orderby phrase.Length descending

@@ -24,7 +24,7 @@ public static partial class LotReader
         return null;
     }
 
-    [GeneratedRegex(@"(?<![\p{L}])(?:lot|batch|l\s?/\s?n|b\s?/\s?n)\s*(?:no\b\.?|nr\b\.?|number\b|code\b|id\b|#|nº)?\s*[:#.]?\s*(?<code>[A-Z0-9][A-Z0-9./_-]{0,24})", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\p{L}])(?:lotto|lote|lot|batchnummer|batch|chargen?|ch\.?[\s-]?b\.?|losnummer|los(?=\s*(?:nr|[:#.]))|partij|partia|parti|erä|šarže|šarža|serija|tétel(?:szám)?|gyártási\s+szám|партида|παρτίδα|l\s?/\s?n|b\s?/\s?n)\s*(?:no\b\.?|nr\b\.?|[-\s]?nr\b\.?|numero\b|número\b|numéro\b|n[°º]|č\.|number\b|code\b|id\b|#|nº)?\s*[:#.]?\s*(?<code>[A-Z0-9][A-Z0-9./_-]{0,24})", RegexOptions.IgnoreCase)]
     private static partial Regex Named();
 
     [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?)(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
