@@ -3,8 +3,16 @@ using LabelForge.Records.Books;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Writes one form into the books, once for its key, and remembers what was written so that it can be undone.</summary>
-public sealed class FormWriter(Books books, string key)
+public sealed class FormWriter(Books books, string key, bool isSure = false)
 {
+    /// <summary>Asks before it writes, unless it was answered already.</summary>
+    /// <param name="questions">What looks like a slip.</param>
+    public void Ask(System.Collections.Immutable.ImmutableArray<string> questions)
+    {
+        if (!isSure && !questions.IsEmpty)
+            throw new SlipAskedException(questions);
+    }
+
     /// <summary>What was written; null where nothing can be undone.</summary>
     public (string List, IReadOnlyList<int> Entries)? Written { get; private set; }
 

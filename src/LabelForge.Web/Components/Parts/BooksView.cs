@@ -12,6 +12,7 @@ namespace LabelForge.Web.Components.Parts;
 public abstract class BooksView : ComponentBase, IDisposable
 {
     private bool _writing;
+    private string? _sureOf;
 
     /// <summary>The desk.</summary>
     [Inject]
@@ -65,8 +66,9 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>Writes a form into the books, once for its key, and tells on the page what became of it.</summary>
     /// <param name="form">The form's name; its key is renewed, whatever becomes of it.</param>
     /// <param name="act">Reads the form, writes it through the writer that it is given, and says what was done.</param>
+    /// <param name="again">Writes it once more after a slip was asked about, with what follows; null where nothing follows.</param>
     /// <returns>Whether it was done.</returns>
-    protected async Task<bool> Write(string form, Func<FormWriter, Task<string>> act)
+    protected async Task<bool> Write(string form, Func<FormWriter, Task<string>> act, Func<Task>? again = null)
     {
         // The script stops a second press; this stops one that came by any other way.
         if (_writing)
@@ -74,7 +76,8 @@ public abstract class BooksView : ComponentBase, IDisposable
         _writing = true;
         try
         {
-            var writer = new FormWriter(Books, Keys.Of(form));
+            var writer = new FormWriter(Books, Keys.Of(form), _sureOf == form);
+            (Slip, _sureOf) = (null, null);
             return await Try(async () =>
             {
                 var said = await act(writer);
@@ -83,12 +86,27 @@ public abstract class BooksView : ComponentBase, IDisposable
                 return said;
             });
         }
+        catch (SlipAskedException slip)
+        {
+            Slip = new SlipQuestion(form, slip.Questions, async () =>
+            {
+                _sureOf = form;
+                await (again?.Invoke() ?? Write(form, act));
+            });
+            return false;
+        }
         finally
         {
             _writing = false;
             Keys.Renew(form);
         }
     }
+
+    /// <summary>What looks like a slip and was not written; null where nothing is asked.</summary>
+    protected SlipQuestion? Slip { get; private set; }
+
+    /// <summary>It will be typed again; nothing was written.</summary>
+    protected void TypeAgain() => Slip = null;
 
     /// <summary>Strikes what was written last.</summary>
     protected Task Undo() => Try(async () => await Books.UndoAsync(Options.Today(), By) is { } what
