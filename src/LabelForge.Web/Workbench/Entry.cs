@@ -10,6 +10,9 @@ internal static class Entry
     public static string Needed(string text, string what, string write) =>
         text.Trim() is { Length: > 0 } typed ? typed : throw Refuse($"{what} is missing.", write);
 
+    /// <summary>An amount as people write it, in the words that the books read.</summary>
+    public static string Amount(string text, string what, string write) => Loose.Amount(Needed(text, what, write));
+
     /// <summary>A text, or nothing.</summary>
     public static string? Optional(string text) => text.Trim() is { Length: > 0 } typed ? typed : null;
 
@@ -19,7 +22,7 @@ internal static class Entry
 
     /// <summary>A whole number above zero.</summary>
     public static int Count(string text, string what) =>
-        int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0
+        int.TryParse(Loose.Count(text.Trim()).Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0
             ? count
             : throw Refuse(text.Trim().Length == 0 ? $"{what} is missing." : $"\"{text.Trim()}\" is not a number to count with.", "Write a whole number above zero: 12");
 
@@ -34,7 +37,7 @@ internal static class Entry
 
     /// <summary>A mass in any unit of mass.</summary>
     public static Mass Mass(string text, string write) =>
-        Amount.Parse(text).OrRefuse() is { IsMass: true } amount ? amount.AsMass() : throw Refuse($"\"{text.Trim()}\" is not a mass.", write);
+        Measures.Amount.Parse(Loose.Amount(text)).OrRefuse() is { IsMass: true } amount ? amount.AsMass() : throw Refuse($"\"{text.Trim()}\" is not a mass.", write);
 
     /// <summary>The value, or the refusal as an error.</summary>
     public static T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw Refuse(parsed.Wrong, parsed.Write);

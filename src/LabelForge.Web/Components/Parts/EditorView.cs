@@ -26,6 +26,28 @@ public abstract class EditorView : FileView
         Edit(text => YamlEdit.Set(text, path, value, Order), string.Join('/', path.Select(s => s.Key ?? $"{s.Index}")));
     }
 
+    // What is being typed in another way than the file has it; the file's own way is shown once the field is left.
+    private (string Path, string Typed)? _loose;
+
+    /// <summary>What a field shows that is read loosely: what is typed there, else the file's value.</summary>
+    protected string Typed(params Step[] path) => _loose is { } loose && loose.Path == Name(path) ? loose.Typed : Get(path);
+
+    /// <summary>How what is typed was understood, where the file has it in other words.</summary>
+    protected string? Understood(params Step[] path) => _loose is { } loose && loose.Path == Name(path) ? $"Understood: {Get(path)}" : null;
+
+    /// <summary>Writes a value as it is typed, in the file's own way.</summary>
+    protected void SetLoosely(string typed, Func<string, string> read, params Step[] path)
+    {
+        var strict = read(typed);
+        _loose = strict == typed ? null : (Name(path), typed);
+        Set(strict, path);
+    }
+
+    /// <summary>The field was left: it shows the file's own way from now on.</summary>
+    protected void LeaveLoosely() => _loose = null;
+
+    private static string Name(Step[] path) => string.Join('/', path.Select(s => s.Key ?? $"{s.Index}"));
+
     /// <summary>On leaving a field that was emptied, its key goes too.</summary>
     protected void Leave(string value, params Step[] path)
     {
