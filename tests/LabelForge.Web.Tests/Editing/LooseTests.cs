@@ -23,7 +23,14 @@ public sealed class LooseTests
     [InlineData("16 fl. oz.", "16 fl oz")]
     [InlineData("1,5% of batch", "1.5 % of batch")]
     [InlineData("450 grams", "450 g")]
-    public void An_amount_is_understood(string typed, string understood) => Assert.Equal(understood, Loose.Amount(typed));
+    public void An_amount_is_understood(string typed, string understood) =>
+        Assert.Equal(LabelForge.Measures.Amount.Parse(understood).Value, LabelForge.Measures.Amount.Parse(Loose.Amount(typed)).Value);
+
+    [Theory]
+    [InlineData("900 g")]
+    [InlineData("3/4 tsp")]
+    [InlineData("450 grams")]
+    public void What_is_read_strictly_already_stays_to_the_letter(string typed) => Assert.Equal(typed, Loose.Amount(typed));
 
     [Theory]
     [InlineData("1,000 g")]
