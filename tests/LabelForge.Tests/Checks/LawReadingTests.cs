@@ -82,6 +82,13 @@ public sealed class LawReadingTests
         Assert.Contains("volume", findings.Single(f => f.Rule == "net-quantity.unit").Message, StringComparison.Ordinal);
     }
 
+    // C.R.C., c. 869, s. 22(a): in both languages.
+    [Theory]
+    [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows.", true)]
+    [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows. Effectuer une épreuve préliminaire. Ne pas teindre les sourcils ni les cils.", false)]
+    public void In_canada_a_hair_dye_has_set_words_in_both_languages(string words, bool asked) =>
+        Assert.Equal(asked, Of("ca", "hair-dye", $"Hair dye / Teinture capillaire\n60 mL\nIngredients/Ingrédients: Aqua.\n{words}\n", null).Any(f => f.Rule == "warning.missing"));
+
     // Regulation (EU) 2026/78: from 1 May 2026.
     [Theory]
     [InlineData("eu", "2026-04-30", false)]
