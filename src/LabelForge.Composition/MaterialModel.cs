@@ -30,13 +30,6 @@ public sealed class MaterialModel
         _estimate = new Lazy<decimal[]>(() => [.. Groups.Select(g => g.Sum(c => Composition[c]))]);
     }
 
-    /// <summary>Reads a list that may turn out to allow nothing: then null.</summary>
-    internal static MaterialModel? TryRead(MaterialPart part)
-    {
-        List<Polytope> pieces = [.. PiecesOf(part).Where(p => !p.IsEmpty)];
-        return pieces.Count == 0 ? null : new MaterialModel(part, pieces);
-    }
-
     /// <summary>The list read.</summary>
     public MaterialPart Part { get; }
 

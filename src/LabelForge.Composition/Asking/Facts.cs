@@ -33,20 +33,33 @@ public static class Facts
         World[] worlds = [.. Enumerable.Range(0, Worlds).Select(w => new World(open, w, new Random(Seed + w), StepsForEach))];
         var candidates = Candidates(open).Where(c => supplierOf(c.Material) is not null).ToList();
         var facts = ImmutableArray.CreateBuilder<SupplierFact>();
-        while (candidates.Count > 0)
+        // What a question settled at the last count is near enough what it settles now to say which to count anew: only those
+        // about the material of the last answer can have gained.
+        var counted = candidates.ToDictionary(c => c, c => (Settles: Count(c), Round: 0));
+        for (var round = 0; counted.Count > 0; round++)
         {
-            var best = candidates.Select(c => (Fact: c, Settles: worlds.Average(w => w.CountSettledBy(c)))).MaxBy(c => c.Settles);
-            if (best.Settles < WorthAsking)
+            var best = counted.MaxBy(c => c.Value.Settles);
+            while (best.Value.Round < round)
+            {
+                counted[best.Key] = (Count(best.Key), round);
+                best = counted.MaxBy(c => c.Value.Settles);
+            }
+            if (best.Value.Settles < WorthAsking)
                 break;
-            facts.Add(new SupplierFact(best.Fact.Material, best.Fact.Constituent, best.Fact.Line, best.Settles, [.. worlds[0].SettledBy(best.Fact)]));
+            var fact = best.Key;
+            facts.Add(new SupplierFact(fact.Material, fact.Constituent, fact.Line, best.Value.Settles, [.. worlds[0].SettledBy(fact)]));
             foreach (var world in worlds)
-                world.Take(best.Fact);
-            candidates.Remove(best.Fact);
-            var supplier = supplierOf(best.Fact.Material);
-            if (facts.Count(f => supplierOf(f.Material) == supplier) == MostForOneSupplier)
-                candidates.RemoveAll(c => supplierOf(c.Material) == supplier);
+                world.Take(fact);
+            var supplier = supplierOf(fact.Material);
+            var full = facts.Count(f => supplierOf(f.Material) == supplier) == MostForOneSupplier;
+            foreach (var gone in counted.Keys.Where(c => c == fact || (full && supplierOf(c.Material) == supplier)).ToArray())
+                counted.Remove(gone);
+            foreach (var like in counted.Keys.Where(c => c.Material == fact.Material).ToArray())
+                counted[like] = (Count(like), round + 1);
         }
         return new AskedFacts(facts.ToImmutable(), pairs, facts.Sum(f => f.Settles));
+
+        double Count(Candidate question) => worlds.Average(w => w.CountSettledBy(question));
     }
 
     // The shares that most open pairs turn on; and lines: the one-percent line, and where what is weighed exactly stands in a list.

@@ -31,22 +31,27 @@ internal sealed class World
             product.Take(at, answered);
     }
 
-    private IEnumerable<(AskedProduct Product, int At, MaterialModel Answered)> Answers(Candidate question)
+    private IEnumerable<(AskedProduct Product, int At, QuickList Answered)> Answers(Candidate question)
     {
         foreach (var product in _products)
         {
-            if (product.Find(question.Material) is not var (material, at))
-                continue;
-            var truth = _truth[question.Material];
-            var list = material.Part.Constituents;
-            // Several that print under one name are several questions; they are not asked at once.
-            var place = question.Constituent is { } name && material.Names.IndexOf(name) is >= 0 and var named && material.Groups[named] is [var only] ? only : -1;
-            // Two materials under one name with other lists: what is known of the one says nothing of the other.
-            if (truth.Length != list.Length || (question.Constituent is not null && place < 0))
-                continue;
-            if ((place >= 0 ? Answer.Share(material, place, truth[place]) : Answer.Line(material, question.Line!.Value, truth)) is { } answered)
+            var at = product.Find(question.Material);
+            if (at >= 0 && Answer(product.Material(at), product.List(at), question) is { } answered)
                 yield return (product, at, answered);
         }
+    }
+
+    private QuickList? Answer(MaterialModel material, QuickList known, Candidate question)
+    {
+        var truth = _truth[question.Material];
+        // Two materials under one name with other lists: what is known of the one says nothing of the other.
+        if (truth.Length != material.Part.Constituents.Length)
+            return null;
+        if (question.Line is { } line)
+            return known.WithLine(line, truth);
+        // Several that print under one name are several questions; they are not asked at once.
+        var named = material.Names.IndexOf(question.Constituent!);
+        return named >= 0 && material.Groups[named] is [var only] ? known.WithShare(only, truth[only]) : null;
     }
 
     private static double[] Composition(MaterialModel material, int number, Random random, int steps)
