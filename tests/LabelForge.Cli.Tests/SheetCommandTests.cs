@@ -63,7 +63,7 @@ public sealed class SheetCommandTests : IDisposable
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "There are no such signals on Windows.");
         var output = Path.Combine(_folder, "long.pdf");
-        File.WriteAllText(output, "older");
+        File.WriteAllText(output, "%PDF-1.7 older");
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "sheet", _bar, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--serial", "1..90000", "--out", output])
         {
             RedirectStandardError = true,
@@ -82,7 +82,7 @@ public sealed class SheetCommandTests : IDisposable
         Assert.True(process.WaitForExit(60_000));
         Assert.NotEqual(0, process.ExitCode);
         Assert.Empty(Directory.GetFiles(_folder, ".long.pdf.*"));
-        Assert.Equal("older", File.ReadAllText(output));
+        Assert.Equal("%PDF-1.7 older", File.ReadAllText(output));
     }
 
     [Fact]
