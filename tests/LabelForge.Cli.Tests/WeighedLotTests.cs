@@ -35,7 +35,7 @@ public sealed class WeighedLotTests : IDisposable
     public void An_overdose_breaks_its_limit_from_the_bench_to_the_printer()
     {
         Run("batch", "weigh", Lot, "base", "980 g");
-        var weighed = Run("batch", "weigh", Lot, "scent", "60 g");
+        var weighed = Run("batch", "weigh", Lot, "scent", "60 g", "--sure");
         Assert.Equal(1, weighed.ExitCode);
         Assert.Contains("fragrance.over-limit", weighed.Output, StringComparison.Ordinal);
 
