@@ -12,6 +12,11 @@ internal static partial class IngredientChecks
     // Where so many names are unknown, the list was misread or is none.
     private const int MostUnknown = 30;
 
+    // How far after the list names are looked for, and how many are no chance.
+    private const int MostAfter = 500;
+    private const int FewestAfter = 2;
+    private static readonly string[] Separators = [",", ";", "•", "·", "|", "/", "+", "\n", " - ", " – ", " — ", ". "];
+
     public static void Check(CheckCase label)
     {
         if (label.Product is { } product)
@@ -32,6 +37,7 @@ internal static partial class IngredientChecks
         foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
             Unknown(label, item);
         Foreign(label, list);
+        GoesOn(label, list);
         if (label.SoldAs == SoldAs.Soap && list.Items.Where(i => Synthetic().IsMatch(i.Name)).Select(i => i.Name).ToArray() is { Length: > 0 } found)
             label.Tell("claim.soap-with-detergent", "ingredients", string.Join(", ", found));
     }
@@ -75,6 +81,21 @@ internal static partial class IngredientChecks
         if (everyday.Length > 0)
             label.Tell("ingredients.name-everyday", "ingredients", string.Join(", ", everyday.Select(i => i.Name)), string.Join(", ", everyday.Select(i => naming.NameOf(i.Known!)).Distinct()));
     }
+
+    // Names that stand just after the list belong to it: what was not read was not judged, and that is said.
+    private static void GoesOn(CheckCase label, IngredientListRead list)
+    {
+        var text = label.Label.Text.Text;
+        var after = text[list.Span.End..Math.Min(text.Length, list.Span.End + MostAfter)];
+        var read = list.Items.Select(i => i.Known?.Key).ToHashSet();
+        var names = after.Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Where(p => IsFormalName(p, read)).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
+        if (names.Length >= FewestAfter)
+            label.Tell("ingredients.list-goes-on", "ingredients", list.Items[^1].Name, string.Join(", ", names));
+    }
+
+    // Shea butter and honey stand in any praise; names of the nomenclature do not.
+    private static bool IsFormalName(string name, HashSet<string?> read) =>
+        IngredientDictionary.Shipped.Find(name) is { } known && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, name, StringComparison.OrdinalIgnoreCase));
 
     private static string Digits(ColourIndexNumber number) => string.Concat(number.ToString().Where(char.IsDigit));
 
