@@ -13,7 +13,15 @@ public static partial class Loose
 {
     private static readonly Dictionary<string, string> Fractions = new()
     {
-        ["½"] = "1/2", ["¼"] = "1/4", ["¾"] = "3/4", ["⅓"] = "1/3", ["⅔"] = "2/3", ["⅛"] = "1/8", ["⅜"] = "3/8", ["⅝"] = "5/8", ["⅞"] = "7/8",
+        ["½"] = "1/2",
+        ["¼"] = "1/4",
+        ["¾"] = "3/4",
+        ["⅓"] = "1/3",
+        ["⅔"] = "2/3",
+        ["⅛"] = "1/8",
+        ["⅜"] = "3/8",
+        ["⅝"] = "5/8",
+        ["⅞"] = "7/8",
     };
 
     private static readonly (string Written, string Unit)[] Units =
