@@ -46,7 +46,8 @@ public class SaidWithFiguresTests
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar");
         var problem = Assert.Throws<InputException>(() => Assortment.Of(workshop, recipe, ProductKindOf.Recipe(recipe), Market.Us, new DateOnly(2026, 11, 25))).Problem;
-        Assert.StartsWith("Odd: bad:", problem.Wrong, StringComparison.Ordinal);
+        Assert.StartsWith("Odd: ", problem.Wrong, StringComparison.Ordinal);
+        Assert.Equal("materials/bad.yaml", problem.File);
     }
 
     [Fact]
