@@ -36,11 +36,11 @@ public static class LotFindings
         }
     }
 
-    /// <summary>What stops the labels of a weighed lot: each open <c>must</c> of what would be printed; none for a product as planned.</summary>
+    /// <summary>What stops labels from being printed: each open <c>must</c> of what was laid out.</summary>
     /// <param name="job">The label.</param>
     /// <exception cref="InputException">The product cannot be judged.</exception>
     public static ImmutableArray<Finding> BeforePrinting(LabelJob job) =>
-        job.Product.Weighed is null ? [] : [.. RecipeCheck.Run(job.Facts).Findings.Where(f => f.Severity == Severity.Must)];
+        [.. RecipeCheck.Run(job.Facts).Findings.Where(f => f.Severity == Severity.Must)];
 
     private static ImmutableArray<Finding> Musts(Product product, Batch batch, Market market, DateOnly on) =>
         [.. RecipeCheck.Run(LabelJob.Prepare(product, market, null, LotCode.Parse(batch.Lot).OrRefuse(), on).Facts).Findings.Where(f => f.Severity == Severity.Must)];

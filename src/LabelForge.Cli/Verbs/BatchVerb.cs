@@ -22,6 +22,7 @@ internal static class BatchVerb
         {
             var path = output.Path(r);
             var (jobs, lot, on) = inputs.Prepare(r);
+            inputs.StopWhereBroken(r, jobs);
             BatchSheetWriter.WritePdf(path, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)))], PrintInputs.Info(jobs, lot, on));
             return Exit.Done;
         }));

@@ -20,7 +20,8 @@ internal static class CheckVerb
 {
     public static Command Build()
     {
-        var file = new Argument<string>("FILE") { Description = "A recipe (file or id), or a label made elsewhere: .txt, .md or .pdf, or - for standard input" };
+        var file = new Argument<string?>("FILE") { Description = "A recipe (file or id), a label made elsewhere (.txt, .md, .pdf, or - for standard input), or a folder of labels", Arity = ArgumentArity.ZeroOrOne };
+        var all = new Option<bool>("--all") { Description = "Every product of the workshop, market by market (--market us,eu or all)" };
         var workshop = Shared.Workshop();
         var market = Shared.Market();
         var design = Shared.Design();
@@ -35,7 +36,7 @@ internal static class CheckVerb
         var variant = Shared.Variant();
         var verb = new Command("check", "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
         {
-            file, workshop, market, design, lot, product, panel, soldAs, format, on, variant,
+            file, all, workshop, market, design, lot, product, panel, soldAs, format, on, variant,
         };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
@@ -43,6 +44,12 @@ internal static class CheckVerb
             var path = output.PathOrNone(r);
             var date = Shared.Date(r.GetValue(on));
             var json = r.GetValue(format) == "json";
+            if (r.GetValue(all))
+                return CheckAllVerb.OfWorkshop(r.GetValue(workshop) ?? r.GetValue(file) ?? Directory.GetCurrentDirectory(), r.GetValue(market), date, json);
+            if (r.GetValue(file) is not { } named)
+                throw new InputException(new Problem(null, 0, "Nothing is named.", "Name a recipe, a label (.pdf, .txt) or a folder of labels; or --all for every product of the workshop."));
+            if (Directory.Exists(named) && !File.Exists(Path.Combine(named, "workshop.yaml")))
+                return CheckAllVerb.OfFolder(named, Shared.MarketOf(r.GetValue(market)), date, json);
             if (!LabelInput.IsLabel(r.GetValue(file)!))
                 return OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
             var report = Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, path);

@@ -23,7 +23,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     private readonly Option<string?> _on = Shared.On();
     private readonly Option<string?> _variant = Shared.Variant();
     private readonly Option<string> _names = Shared.Names();
-    private readonly Option<string[]> _despite = new("--despite") { Description = "Print a weighed lot although this rule is broken; once for each rule" };
+    private readonly Option<string[]> _despite = new("--despite") { Description = "Print although this rule is broken, as the findings name it; once for each rule" };
 
     public void AddTo(Command verb)
     {
@@ -32,14 +32,14 @@ internal sealed class PrintInputs(bool severalRecipes = false)
             verb.Options.Add(option);
     }
 
-    /// <summary>Stops where a lot, by what was weighed into it, breaks a rule that the call does not name.</summary>
+    /// <summary>Stops where what was laid out breaks a rule that the call does not name.</summary>
     /// <exception cref="StoppedException">A rule is broken.</exception>
     public void StopWhereBroken(ParseResult r, IEnumerable<LabelJob> jobs)
     {
         var allowed = r.GetValue(_despite) ?? [];
         var open = jobs.SelectMany(j => LotFindings.BeforePrinting(j)).Where(f => !allowed.Contains(f.Rule)).ToArray();
         if (open.Length > 0)
-            throw new StoppedException($"Nothing was printed: by what was weighed, {(open.Length == 1 ? "a rule is" : $"{open.Length} rules are")} broken. Mend it, or print all the same with {string.Join(' ', open.Select(f => $"--despite {f.Rule}").Distinct())}", open);
+            throw new StoppedException($"Nothing was printed: {(open.Length == 1 ? "a rule is" : $"{open.Length} rules are")} broken{(jobs.Any(j => j.Product.Weighed is not null) ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', open.Select(f => $"--despite {f.Rule}").Distinct())}", open);
     }
 
     /// <summary>Goes from the recipe to the laid-out label of each of its products.</summary>

@@ -1,0 +1,93 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.UseCases;
+using Spectre.Console;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>check --all</c>, every product of a workshop, and <c>check FOLDER</c>, every label in a folder: one table, and each broken rule below it.</summary>
+internal static class CheckAllVerb
+{
+    /// <summary>Judges a workshop.</summary>
+    /// <param name="folder">The workshop's folder.</param>
+    /// <param name="markets">The markets, parted by commas; <c>all</c> for every one known; null for the workshop's own.</param>
+    /// <param name="on">The day to judge by.</param>
+    /// <param name="json">Whether JSON is wanted.</param>
+    public static int OfWorkshop(string folder, string? markets, DateOnly on, bool json)
+    {
+        var workshop = Shared.OpenFolder(folder);
+        if (workshop.RecipeIds.IsEmpty)
+            throw new InputException(new Problem(folder, 0, "There are no recipes here.", "Name the workshop's folder with --workshop, or write a recipe first."));
+        return Write(WorkshopJudgement.Of(workshop, MarketsOf(markets ?? workshop.Business.Market), on), json);
+    }
+
+    /// <summary>Judges the labels of a folder: PDF and text, in the order of their names.</summary>
+    public static int OfFolder(string folder, Market market, DateOnly on, bool json)
+    {
+        var files = Directory.EnumerateFiles(folder).Where(LabelInput.IsLabel).Order(StringComparer.Ordinal).ToArray();
+        if (files.Length == 0)
+            throw new InputException(new Problem(folder, 0, "There is no label in this folder.", "Put labels there as .pdf or .txt, or name a recipe."));
+        return Write([.. files.Select(f => OfLabel(f, market, on))], json);
+    }
+
+    private static JudgedProduct OfLabel(string file, Market market, DateOnly on)
+    {
+        try
+        {
+            var reading = LabelStatement.Read(LabelInput.Read(file), IngredientDictionary.Shipped);
+            return new(Path.GetFileName(file), market, LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, on), market), null);
+        }
+        catch (InputException e)
+        {
+            return new(Path.GetFileName(file), market, null, e.Problem);
+        }
+    }
+
+    private static ImmutableArray<Market> MarketsOf(string named) => named == "all"
+        ? [.. MarketBook.Shipped.Ids.Select(id => Shared.Need(MarketText.Parse(id)))]
+        : [.. named.Split(',').Select(id => Shared.Need(MarketText.Parse(id))).Distinct()];
+
+    private static int Write(ImmutableArray<JudgedProduct> judged, bool json)
+    {
+        if (json)
+            Json(judged);
+        else
+            Text(judged);
+        return judged.Any(j => j.Problem is not null) ? Exit.WrongInput : judged.Any(j => j.Report!.HasMust) ? Exit.FindingStands : Exit.Done;
+    }
+
+    private static void Json(ImmutableArray<JudgedProduct> judged)
+    {
+        foreach (var bad in judged.Where(j => j.Problem is not null))
+            Console.Error.WriteLine($"{bad.Product}: {bad.Problem}");
+        if (judged.Where(j => j.Report is not null).Select(j => (j.Product, JsonOut.Of(j.Report!))).ToArray() is { Length: > 0 } answers)
+            JsonOut.Write(answers);
+    }
+
+    private static void Text(ImmutableArray<JudgedProduct> judged)
+    {
+        var table = new Table().Border(TableBorder.Simple).AddColumns("product", "market", "must", "should", "note");
+        foreach (var of in judged)
+        {
+            table.AddRow(of.Problem is null
+                ? [Markup.Escape(of.Product), of.Market.Id, Figure(of, Severity.Must), Figure(of, Severity.Should), Figure(of, Severity.Note)]
+                : [Markup.Escape(of.Product), of.Market.Id, "not judged", "", ""]);
+        }
+        AnsiConsole.Write(table);
+        foreach (var of in judged)
+        {
+            if (of.Problem is { } problem)
+                Console.WriteLine($"{of.Product}: {problem}");
+            foreach (var must in of.Report?.Findings.Where(f => f.Severity == Severity.Must) ?? [])
+                Console.WriteLine($"MUST {of.Product} ({of.Market.Id}) {must.Rule}: {must.Message}\n     {must.Fix} [{must.Source}]");
+        }
+        Console.WriteLine($"{judged.Select(j => j.Product).Distinct().Count()} looked at, {judged.Count(j => j.Report?.HasMust == true)} with something that a rule requires, {judged.Count(j => j.Problem is not null)} not judged. "
+            + "Checked against the rules named by labelforge rules; labelforge check NAME shows each in full.");
+    }
+
+    private static string Figure(JudgedProduct of, Severity severity) => of.Count(severity) is var count && count == 0 ? "-" : count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

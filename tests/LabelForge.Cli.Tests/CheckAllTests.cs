@@ -1,0 +1,83 @@
+using System.Text.Json;
+
+namespace LabelForge.Cli.Tests;
+
+public sealed class CheckAllTests : IDisposable
+{
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
+
+    public CheckAllTests() => Assert.Equal(0, CommandRun.Of("init", _folder).ExitCode);
+
+    private string Recipe => Path.Combine(_folder, "recipes", "first-bar.yaml");
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    [Fact]
+    public void A_workshop_is_judged_product_by_product_and_market_by_market()
+    {
+        var run = CommandRun.Of("check", "--all", "--workshop", _folder, "--market", "us,ca", "--format", "json");
+        using var json = JsonDocument.Parse(run.Output);
+        Assert.Equal([("first-bar", "us"), ("first-bar", "ca")],
+            json.RootElement.GetProperty("products").EnumerateArray().Select(p => (p.GetProperty("name").GetString(), p.GetProperty("market").GetString())));
+        var table = CommandRun.Of("check", "--all", "--workshop", _folder, "--market", "us,ca").Output;
+        Assert.Contains("first-bar", table, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Its_exit_code_is_the_worst_of_its_products()
+    {
+        Assert.Equal(0, CommandRun.Of("check", "--all", "--workshop", _folder).ExitCode);
+        File.Copy(Recipe, Path.Combine(_folder, "recipes", "other-bar.yaml"));
+        File.WriteAllText(Recipe, File.ReadAllText(Recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        var run = CommandRun.Of("check", "--all", "--workshop", _folder);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("MUST first-bar (us) identity.missing", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_recipe_that_cannot_be_read_is_said_and_stops_no_other()
+    {
+        File.WriteAllText(Path.Combine(_folder, "recipes", "broken.yaml"), "name: [");
+        var run = CommandRun.Of("check", "--all", "--workshop", _folder);
+        Assert.Equal(2, run.ExitCode);
+        Assert.Contains("not judged", run.Output, StringComparison.Ordinal);
+        Assert.Contains("first-bar", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_folder_of_labels_is_judged_label_by_label()
+    {
+        var labels = Directory.CreateDirectory(Path.Combine(_folder, "old")).FullName;
+        Assert.Equal(0, CommandRun.Of("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", Path.Combine(labels, "a.pdf")).ExitCode);
+        File.WriteAllText(Path.Combine(labels, "b.txt"), "Harbour soap\nHeals eczema\n");
+        var run = CommandRun.Of("check", labels);
+        Assert.Equal(1, run.ExitCode);
+        Assert.Contains("a.pdf", run.Output, StringComparison.Ordinal);
+        Assert.Contains("MUST b.txt (us) claim.drug", run.Output, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("label")]
+    [InlineData("sheet")]
+    [InlineData("batch")]
+    public void What_breaks_a_rule_is_not_printed_unless_the_rule_is_named(string verb)
+    {
+        File.WriteAllText(Recipe, File.ReadAllText(Recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        var file = Path.Combine(_folder, "out.pdf");
+        string[] call = [verb, "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", file, .. verb == "sheet" ? new[] { "--stock", "us-letter-10-2x4in" } : []];
+        var stopped = CommandRun.Of(call);
+        Assert.Equal((1, ""), (stopped.ExitCode, stopped.Output));
+        Assert.Contains("identity.missing", stopped.Messages, StringComparison.Ordinal);
+        Assert.False(File.Exists(file));
+        Assert.Equal(1, CommandRun.Of([.. call, "--despite", "net-quantity.missing"]).ExitCode);
+        Assert.Equal(0, CommandRun.Of([.. call, "--despite", "identity.missing"]).ExitCode);
+        Assert.True(File.Exists(file));
+    }
+
+    [Fact]
+    public void A_proof_is_always_printed()
+    {
+        File.WriteAllText(Recipe, File.ReadAllText(Recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        Assert.Equal(0, CommandRun.Of("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--proof", "--out", Path.Combine(_folder, "proof.pdf")).ExitCode);
+    }
+}
