@@ -3,6 +3,7 @@ using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -40,7 +41,11 @@ public static class LotFindings
     /// <param name="job">The label.</param>
     /// <exception cref="InputException">The product cannot be judged.</exception>
     public static ImmutableArray<Finding> BeforePrinting(LabelJob job) =>
-        [.. RecipeCheck.Run(job.Facts).Findings.Where(f => f.Severity == Severity.Must)];
+        IsForACarton(job) ? [] : [.. RecipeCheck.Run(job.Facts).Findings.Where(f => f.Severity == Severity.Must)];
+
+    // A carton in the stock room holds packages that carry their own labels; nobody buys by it.
+    private static bool IsForACarton(LabelJob job) =>
+        job.Fit is Fit.Fits fits && fits.Layout.Design.Panels.SelectMany(p => p.Elements).Any(e => e.Role == Role.LotBarcode);
 
     private static ImmutableArray<Finding> Musts(Product product, Batch batch, Market market, DateOnly on) =>
         [.. RecipeCheck.Run(LabelJob.Prepare(product, market, null, LotCode.Parse(batch.Lot).OrRefuse(), on).Facts).Findings.Where(f => f.Severity == Severity.Must)];
