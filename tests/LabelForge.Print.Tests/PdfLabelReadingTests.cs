@@ -11,7 +11,12 @@ using LabelForge.Print.Reading;
 
 namespace LabelForge.Print.Tests;
 
+/// <summary>What a test allocates can only be counted while no other runs.</summary>
+[CollectionDefinition(nameof(Alone), DisableParallelization = true)]
+public sealed class Alone;
+
 /// <summary>Labels read back out of PDF files, sound ones and hostile ones.</summary>
+[Collection(nameof(Alone))]
 public sealed class PdfLabelReadingTests
 {
     private static readonly DateOnly On = new(2026, 11, 25);

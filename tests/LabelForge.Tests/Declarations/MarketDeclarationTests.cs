@@ -162,7 +162,7 @@ public class MarketDeclarationTests
         Assert.Equal(LabelForge.Checks.Severity.Must, Assert.Single(left.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
         Assert.Equal(LabelForge.Checks.Severity.Note, Assert.Single(settled.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
         using var other = new MakerBench().Material("oil", "oil", "Castor Oil", "own names: [Elixir of Nothing]\n").Recipe("soap-bar", "", ("oil", "97 g"));
-        Assert.Throws<LabelForge.Measures.InputException>(() => other.Workshop);
+        Assert.Throws<InputException>(() => other.Declare(Market.Us));
     }
 
     [Fact]
