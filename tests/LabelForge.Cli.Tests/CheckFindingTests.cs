@@ -55,16 +55,17 @@ public sealed class CheckFindingTests : IDisposable
     }
 
     // Regulation (EC) No 1223/2009, Annex II, 1721; Articles 4 and 19(1)(a): the starter workshop is in the United States.
+    // The entry came with (EU) 2023/1490, which Great Britain has not taken over.
     [Theory]
-    [InlineData("eu")]
-    [InlineData("uk")]
-    public void A_chelator_prohibited_in_the_union_is_found_in_a_base_that_may_be_sold_at_home(string market)
+    [InlineData("eu", true)]
+    [InlineData("uk", false)]
+    public void A_chelator_prohibited_in_the_union_is_found_in_a_base_that_may_be_sold_at_home(string market, bool prohibited)
     {
         Change("materials/clear-base.yaml", "- Sodium Laurate", "- Pentasodium Pentetate");
         Assert.DoesNotContain("substance.prohibited must", Check().Rules);
         var (exit, rules) = Check("--market", market, "--lot", Lot);
         Assert.Equal(1, exit);
-        Assert.Contains("substance.prohibited must", rules);
+        Assert.Equal(prohibited, rules.Contains("substance.prohibited must"));
         Assert.Contains("responsible-person.missing must", rules);
     }
 

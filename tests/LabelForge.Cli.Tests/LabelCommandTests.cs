@@ -16,9 +16,9 @@ public sealed class LabelCommandTests : IDisposable
     [Fact]
     public void What_a_design_has_no_place_for_is_told_and_the_label_is_still_drawn()
     {
-        var run = Label("--design", "front-round-2in");
+        var run = Label("--design", "carton-4x6");
         Assert.Equal(0, run.ExitCode);
-        Assert.Contains("Note: The design front-round-2in has no place for the ingredients.", run.Messages);
+        Assert.Contains("Note: The design carton-4x6 has no place for the ingredients.", run.Messages);
         Assert.True(File.Exists(Drawn));
     }
 
@@ -38,6 +38,7 @@ public sealed class LabelCommandTests : IDisposable
             name: Mine
             width: 4 in
             height: 2 in
+            with: [bar-2x4]
             panels:
               front:
                 width: 4 in
@@ -51,7 +52,7 @@ public sealed class LabelCommandTests : IDisposable
         File.WriteAllText(own, File.ReadAllText(own).Replace("role: name", "role: nme"));
         var wrong = Label("--design", "mine");
         Assert.Equal(2, wrong.ExitCode);
-        Assert.StartsWith("designs/mine.yaml, line 10:", wrong.Messages);
+        Assert.StartsWith("designs/mine.yaml, line 11:", wrong.Messages);
     }
 
     private string Drawn => Path.Combine(_folder, "label.pdf");
