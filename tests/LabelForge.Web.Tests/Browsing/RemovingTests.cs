@@ -37,7 +37,7 @@ public sealed class RemovingTests(Chromium chromium)
         await page.ClickAsync("#remove");
         await Assertions.Expect(page.GetByText("was removed.")).ToBeVisibleAsync();
         await window.GoAsync("/recipes");
-        await page.GetByRole(AriaRole.Link, new() { Name = "What was removed" }).ClickAsync();
+        await page.GetByRole(AriaRole.Link, new() { Name = "What was removed" }).First.ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Bring back Harbour Wall" }).ClickAsync();
         await Assertions.Expect(page.GetByText("is back.")).ToBeVisibleAsync();
         Assert.Equal(before, window.File("recipes/harbour-wall-bar.yaml"));
