@@ -1,6 +1,6 @@
 using System.Globalization;
-using LabelForge.Markets;
 using LabelForge.Fragrances;
+using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Checks;

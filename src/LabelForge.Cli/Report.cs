@@ -1,7 +1,7 @@
 using System.Globalization;
 using LabelForge.Checks;
-using LabelForge.Declarations;
 using LabelForge.Composition;
+using LabelForge.Declarations;
 using LabelForge.Recipes;
 
 namespace LabelForge.Cli;

@@ -1,9 +1,9 @@
 using System.Text;
-using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Output;

@@ -24,16 +24,16 @@ public static class BatchSheetJob
 
     /// <summary>What stands on the batch sheet.</summary>
     public static BatchSheetContent Content(LabelJob job, LotCode lot, Func<string, string?>? takeFrom = null) => new()
-        {
-            Title = job.Content.ProductName,
-            Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
-            LotCode = lot.ToString(),
-            LotBarcode = Barcode.Draw(BarcodeKind.Code128, lot.ToString()).OrRefuse(),
-            Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, OnScale(job.Workshop, job.Batch, l), Under(l.Written.IsMass ? null : AsWritten(l.Written), takeFrom?.Invoke(l.Material.Id))))],
-            PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
-            Cautions = BenchCautions.Of(job.Workshop, job.Batch),
-            Notes = [.. Notes(job.Workshop, job.Batch), .. TooFine(job.Workshop, job.Batch)],
-        };
+    {
+        Title = job.Content.ProductName,
+        Subtitle = $"{job.Content.BusinessName} · {job.Content.Identity} · made {lot.Made:yyyy-MM-dd}",
+        LotCode = lot.ToString(),
+        LotBarcode = Barcode.Draw(BarcodeKind.Code128, lot.ToString()).OrRefuse(),
+        Materials = [.. job.Batch.Lines.Select(l => new BatchSheetMaterial(l.Material.Name, OnScale(job.Workshop, job.Batch, l), Under(l.Written.IsMass ? null : AsWritten(l.Written), takeFrom?.Invoke(l.Material.Id))))],
+        PiecesExpected = $"{job.Batch.Recipe.Pieces} pieces, {job.Content.NetQuantity} each; the batch weighs {Weighs(job.Batch)}",
+        Cautions = BenchCautions.Of(job.Workshop, job.Batch),
+        Notes = [.. Notes(job.Workshop, job.Batch), .. TooFine(job.Workshop, job.Batch)],
+    };
 
     // The nearest mark of the workshop's scale; what it cannot weigh stays as it is, with a note of how to get it in.
     private static Mass OnScale(Workshop workshop, BatchFormula batch, BatchLine line) =>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using LabelForge.Markets;
 using LabelForge.Lots;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;

@@ -1,5 +1,5 @@
-using LabelForge.Declarations;
 using System.Globalization;
+using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 

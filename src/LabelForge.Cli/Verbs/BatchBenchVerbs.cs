@@ -1,10 +1,10 @@
 using System.CommandLine;
-using LabelForge.UseCases;
 using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 

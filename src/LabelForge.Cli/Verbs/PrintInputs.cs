@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using LabelForge.UseCases;
 using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Markets;
@@ -8,6 +7,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 

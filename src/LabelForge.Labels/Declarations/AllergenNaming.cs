@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using LabelForge.Recipes.Files;
 using LabelForge.Measures;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;
 

@@ -27,7 +27,8 @@ public static class PrinterFile
             return found;
         var known = Known(workshopFolder);
         throw new InputException(new Problem(null, 0, $"No printer \"{id}\" is remembered in this workshop.",
-            (known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}.") + $" Remember it with: labelforge calibrate --printer {id} --nudge 0,0") { Code = "printer.unknown" });
+            (known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}.") + $" Remember it with: labelforge calibrate --printer {id} --nudge 0,0")
+        { Code = "printer.unknown" });
     }
 
     /// <summary>The ids of the printers remembered.</summary>

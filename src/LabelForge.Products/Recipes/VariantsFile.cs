@@ -34,7 +34,8 @@ internal static class VariantsFile
         if (uses.Count == 0)
             throw map.Refuse($"The variant \"{name.Text}\" leaves nothing in.", "Leave out less, or add what goes in instead.");
         return new RecipeVariant(name.Text, map.Line, map.OptionalText("item")?.Text,
-            map.OptionalText("on the market since") is { } since ? RecipeFile.ReadDate(since) : null, [.. uses]) { Look = LookWish.Read(map) };
+            map.OptionalText("on the market since") is { } since ? RecipeFile.ReadDate(since) : null, [.. uses])
+        { Look = LookWish.Read(map) };
     }
 
     // The new material takes the old one's amount, unless it brings its own; what was a share of the old is a share of the new.

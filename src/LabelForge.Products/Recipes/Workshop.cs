@@ -88,7 +88,8 @@ public sealed class Workshop
             throw new InputException(broken);
         var nearest = Spelling.Nearest(id, Materials.Keys);
         throw new InputException(new Problem(file, line, $"There is no material \"{id}\".",
-            nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml.") { Code = MaterialUnknown });
+            nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml.")
+        { Code = MaterialUnknown });
     }
 
     /// <summary>The folder of the workshop that a recipe's file lies in.</summary>

@@ -15,7 +15,8 @@ internal static class BookTrouble
         SqliteException file => OfFile(file, shown),
         PostgresException server => OfServer(server, shown),
         _ => new Problem(shown, 0, $"The server that keeps the books does not answer ({e.InnerException?.Message ?? e.Message}).",
-            "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST") { Code = "server.silent" },
+            "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST")
+        { Code = "server.silent" },
     });
 
     // Result codes of SQLite: sqlite.org/rescode.html.

@@ -38,7 +38,8 @@ public static class KnownServers
     {
         if (place is { IsElsewhere: true, Server: { } server } && !Listed().Contains(server, StringComparer.Ordinal))
             throw new InputException(new Problem("workshop.yaml", 0, $"This workshop keeps its books in {place.Shown}, a server that you have not agreed to from here.",
-                "If it is yours, or of someone you work with, write once: labelforge agree-server. If the workshop came from a stranger, do not: take the line records: out.") { Code = "server.unknown" });
+                "If it is yours, or of someone you work with, write once: labelforge agree-server. If the workshop came from a stranger, do not: take the line records: out.")
+            { Code = "server.unknown" });
     }
 
     private static string ListPath => Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "labelforge", "servers");

@@ -149,7 +149,8 @@ public sealed class Ledger
     /// <exception cref="InputException">No batch has that lot.</exception>
     public Batch BatchOf(string lot) => Batches.FirstOrDefault(b => b.Lot == lot)
         ?? throw new InputException(new Problem(null, 0, $"No batch has the lot {lot}.",
-            AllBatches.Count == 0 ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", Batches.TakeLast(5).Select(b => b.Lot))}.") { Code = AllBatches.Count == 0 ? "batches.none" : null });
+            AllBatches.Count == 0 ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", Batches.TakeLast(5).Select(b => b.Lot))}.")
+        { Code = AllBatches.Count == 0 ? "batches.none" : null });
 
     /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>
     public int? BatchNow(int? batchId) => batchId is { } id ? Current(BookLists.Batch, id) : null;

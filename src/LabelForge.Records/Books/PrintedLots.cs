@@ -40,5 +40,6 @@ public static class PrintedLots
 
     internal static InputException Refuse(Printing printed, string other) => new(new Problem(null, 0,
         FormattableString.Invariant($"Labels of {printed.Product} were printed with the lot {printed.Lot} on {printed.On:yyyy-MM-dd}, so it cannot be {other}."),
-        $"Give this one a lot of its own. If those labels were thrown away: labelforge correct printing {printed.Id} --reason ...") { Code = "lot.printed-for-another" });
+        $"Give this one a lot of its own. If those labels were thrown away: labelforge correct printing {printed.Id} --reason ...")
+    { Code = "lot.printed-for-another" });
 }

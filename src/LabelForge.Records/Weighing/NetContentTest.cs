@@ -79,7 +79,8 @@ public sealed record NetContentTest(
     internal static WeighingWay WayOf(Market market) => market.Ways.Weighing
         ?? throw new InputException(new Problem(null, 0,
             $"How net contents are tested in {market.Name} is not known here.",
-            $"Write --market {string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))}.") { Code = "market.not-weighed", Arguments = [string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))] });
+            $"Write --market {string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))}.")
+        { Code = "market.not-weighed", Arguments = [string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))] });
 
     private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) => [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
 }

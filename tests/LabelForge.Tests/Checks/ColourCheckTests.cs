@@ -1,7 +1,7 @@
-using LabelForge.Quantities;
+using LabelForge.Checks;
 using LabelForge.Declarations;
 using LabelForge.Markets;
-using LabelForge.Checks;
+using LabelForge.Quantities;
 using LabelForge.Recipes;
 using LabelForge.Tests.Declarations;
 

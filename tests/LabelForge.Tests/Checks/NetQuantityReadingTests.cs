@@ -1,6 +1,6 @@
-using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
+using LabelForge.Markets;
 using LabelForge.Quantities;
 
 namespace LabelForge.Tests.Checks;

@@ -1,7 +1,7 @@
-using LabelForge.Markets;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Checks;

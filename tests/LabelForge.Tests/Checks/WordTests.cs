@@ -1,6 +1,6 @@
-using LabelForge.Markets;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Checks;

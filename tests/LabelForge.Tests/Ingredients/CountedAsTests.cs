@@ -1,8 +1,8 @@
-using LabelForge.Markets;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using CsvHelper;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 
 namespace LabelForge.Tests.Ingredients;
 

@@ -1,5 +1,5 @@
-using LabelForge.Markets;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 
 namespace LabelForge.Tests.Ingredients;
 

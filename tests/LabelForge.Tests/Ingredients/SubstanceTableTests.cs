@@ -1,6 +1,6 @@
-using LabelForge.Markets;
 using System.Text.RegularExpressions;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 
 namespace LabelForge.Tests.Ingredients;
