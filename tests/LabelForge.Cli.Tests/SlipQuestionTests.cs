@@ -51,6 +51,18 @@ public sealed class SlipQuestionTests : IDisposable
         Assert.Contains("materials/castor-oil.yaml", refused.Messages);
     }
 
+    [Fact]
+    public void A_recipe_that_cannot_be_read_is_named_where_the_day_and_the_range_leave_it_out()
+    {
+        File.WriteAllText(Path.Combine(_example.Opened.Folder, "recipes", "old-notes.yaml"), "name: [");
+        var today = Run("today");
+        Assert.Equal(0, today.ExitCode);
+        Assert.Contains("recipes/old-notes.yaml", today.Messages);
+        var range = Run("gallery", "--out", Path.Combine(_example.Opened.Folder, "range.pdf"));
+        Assert.Equal(0, range.ExitCode);
+        Assert.Contains("recipes/old-notes.yaml", range.Messages);
+    }
+
     public void Dispose() => _example.Dispose();
 
     private CommandRun Run(params string[] words) => CommandRun.Of([.. words, "--workshop", _example.Opened.Folder]);

@@ -27,7 +27,7 @@ internal static class GalleryVerb
             var day = Shared.Date(r.GetValue(on));
             var labels = r.GetValue(named) is { } recipe
                 ? OfProducts(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
-                : OfRange(Workshop.Open(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design), day);
+                : OfRange(Shared.OpenFolder(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design), day);
             var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
             Console.WriteLine($"{path}: {labels.All.Count} labels. Under each stands what to write to have it so.");
@@ -48,6 +48,7 @@ internal static class GalleryVerb
 
     private static (string Title, IReadOnlyList<ContactLabel> All) OfRange(Workshop workshop, string? market, string? design, DateOnly on)
     {
+        Shared.SayRecipesLeftOut(workshop);
         var all = new List<ContactLabel>();
         foreach (var product in WorkshopRange.Of(workshop).Products)
         {

@@ -69,6 +69,22 @@ internal static class Shared
         return workshop;
     }
 
+    /// <summary>Says which recipes cannot be read, for a verb that goes through all of them and leaves those out.</summary>
+    public static void SayRecipesLeftOut(Workshop workshop)
+    {
+        foreach (var id in workshop.RecipeIds)
+        {
+            try
+            {
+                workshop.Recipe(id);
+            }
+            catch (InputException e)
+            {
+                Console.Error.WriteLine($"Left out, as it cannot be read: {e.Message}");
+            }
+        }
+    }
+
     /// <summary>The date to judge by.</summary>
     public static DateOnly Date(string? written)
     {

@@ -14,6 +14,7 @@ internal static class TodayVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
+            Shared.SayRecipesLeftOut(workshop);
             var today = OpenToday.Of(workshop, RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null, options.On(r));
             if (options.Json(r))
             {

@@ -1,4 +1,6 @@
+using System.Text;
 using System.Text.RegularExpressions;
+using System.Text.Unicode;
 using LabelForge.Measures;
 using YamlDotNet.Core;
 
@@ -29,17 +31,50 @@ public static partial class YamlFile
     }
 
     /// <summary>A file's text as it stands.</summary>
-    /// <exception cref="InputException">It is larger than any file of a workshop.</exception>
-    public static string TextOf(string path, string shownAs) => new FileInfo(path).Length > LargestFile
-        ? throw TooLarge(shownAs)
-        : File.ReadAllText(path);
+    /// <exception cref="InputException">It is larger than any file of a workshop, or holds letters that are not UTF-8.</exception>
+    public static string TextOf(string path, string shownAs)
+    {
+        if (new FileInfo(path).Length > LargestFile)
+            throw TooLarge(shownAs);
+        var bytes = File.ReadAllBytes(path);
+        // A mark of UTF-16 or UTF-32 at the start says how to read it; without one, a letter that is not UTF-8 would be lost unseen.
+        if (bytes is not ([0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] or [0, 0, 0xFE, 0xFF, ..]) && !Utf8.IsValid(bytes))
+            throw new InputException(new Problem(shownAs, FirstLineNotUtf8(bytes), "A letter here is not written as UTF-8.",
+                "Save the file as UTF-8: in your editor under \"Save as\" or \"Encoding\". Then look whether each accented letter is still right."));
+        using var reader = new StreamReader(new MemoryStream(bytes), Encoding.UTF8, detectEncodingFromByteOrderMarks: true);
+        return reader.ReadToEnd();
+    }
+
+    private static int FirstLineNotUtf8(ReadOnlySpan<byte> bytes)
+    {
+        var line = 1;
+        foreach (var part in bytes.Split((byte)'\n'))
+        {
+            if (!Utf8.IsValid(bytes[part]))
+                return line;
+            line++;
+        }
+        return 0;
+    }
 
     internal static InputException TooLarge(string shownAs) =>
         new(new Problem(shownAs, 0, "The file is larger than a megabyte.", "A workshop file is a page of text; split or shorten it."));
 
     /// <summary>Reads a file's text.</summary>
-    public static MapNode ReadText(string text, string shownAs) =>
-        Root(text, shownAs) is var node && node is MapNode map ? map : throw node.Refuse($"The file is {node.Kind}.", "Write keys and values, for example: name: ...");
+    /// <exception cref="InputException">It is not readable, is no set of keys and values, or a name in it would lose its number.</exception>
+    public static MapNode ReadText(string text, string shownAs)
+    {
+        var node = Root(text, shownAs);
+        if (node is not MapNode map)
+            throw node.Refuse($"The file is {node.Kind}.", "Write keys and values, for example: name: ...");
+        if (CutName().Match(text) is { Success: true } cut)
+        {
+            var (name, number) = (cut.Groups["name"].Value, cut.Groups["number"].Value.TrimEnd());
+            throw new InputException(new Problem(shownAs, text.AsSpan(0, cut.Index).Count('\n') + 1, $"Of this name \"{name}\" alone would be read: {number} begins a remark.",
+                $"Put it in quotation marks: \"{name} {number}\"; or write a space behind the # where a remark is meant."));
+        }
+        return map;
+    }
 
     /// <summary>What a text is: keys and values, a list, or one value.</summary>
     /// <exception cref="InputException">It is not readable.</exception>
@@ -67,6 +102,10 @@ public static partial class YamlFile
             throw new InputException(new Problem(shownAs, 0, "This is not readable as YAML.", HowToWrite));
         }
     }
+
+    // A number behind a # in what will be printed as a name, outside quotation marks: to YAML the rest of the line is a remark.
+    [GeneratedRegex(@"^[ \t]*(?:-[ \t]+)?(?:name|identity|business):[ \t]+(?<name>[^""'\s#|>][^""'\r\n]*?)[ \t]+(?<number>#\d[^\r\n]*)", RegexOptions.Multiline)]
+    private static partial Regex CutName();
 
     [GeneratedRegex(@"(?<=:[ \t]+)(?<sign>>=?)[ \t]*(?<rest>\d[^\r\n,}\]#]*)")]
     private static partial Regex GreaterSign();

@@ -13,6 +13,10 @@ internal static class VariantsFile
     /// <exception cref="InputException">Something in one is wrong.</exception>
     public static ImmutableArray<RecipeVariant> Read(MapNode recipe, ImmutableArray<MaterialUse> materials)
     {
+        // Keyed by their names, as one may well write them, the first name would be told to be no key of a variant.
+        if (recipe["variants"] is MapNode { Entries: [var first, ..] } byName && byName.Entries.All(e => e.Value is MapNode))
+            throw byName.Refuse($"Variants are a list, each with its name; \"{first.Key}\" stands here as a key.",
+                $"Write - name: {first.Key} and what belongs to it below that line, without the colon behind the name.");
         var variants = recipe.Items("variants")
             .Select(n => ReadOne(n as MapNode ?? throw n.Refuse($"This is {n.Kind}, not a variant.", $"Write {Example}"), materials))
             .ToImmutableArray();

@@ -32,6 +32,57 @@ public sealed class HostileFileTests
     }
 
     [Fact]
+    public void A_letter_that_is_not_UTF_8_is_refused_with_its_line_and_not_lost()
+    {
+        using var bench = new BenchFolder();
+        bench.Write("recipes/bar.yaml", "");
+        var file = Path.Combine(bench.Path, "recipes", "bar.yaml");
+        File.WriteAllBytes(file, System.Text.Encoding.Latin1.GetBytes("product: soap-bar\nname: Café bar\n"));
+        var refused = Assert.Throws<InputException>(() => Workshop.Open(bench.Path).Recipe("bar")).Message;
+        Assert.StartsWith("recipes/bar.yaml, line 2:", refused);
+        Assert.Contains("UTF-8", refused);
+        File.WriteAllText(file, "product: soap-bar\nname: Café bar\n", System.Text.Encoding.Unicode);
+        Assert.EndsWith("name: Café bar\n", YamlFile.TextOf(file, "bar.yaml"));
+    }
+
+    [Theory]
+    [InlineData("name: Bar #4", "\"Bar #4\"", 1)]
+    [InlineData("variants:\n  - name: Moss Wall #12\n    item: \"2\"", "\"Moss Wall #12\"", 2)]
+    public void A_name_is_not_cut_at_its_number(string text, string write, int line)
+    {
+        var refused = Refused(text + "\n");
+        Assert.StartsWith($"recipes/bar.yaml, line {line}:", refused);
+        Assert.Contains(write, refused);
+    }
+
+    [Fact]
+    public void Variants_keyed_by_their_names_are_told_to_be_a_list()
+    {
+        using var bench = new BenchFolder();
+        bench.Write("recipes/bar.yaml", """
+            name: Bar
+            product: soap-bar
+            materials: [ { use: clear-base, amount: 900 g } ]
+            pieces: 8
+            net: 4 oz
+            variants:
+              Orchard:
+                add: [ { use: castor-oil, amount: 10 g } ]
+            """);
+        var refused = Assert.Throws<InputException>(() => Workshop.Open(bench.Path).Recipe("bar")).Message;
+        Assert.StartsWith("recipes/bar.yaml, line 7:", refused);
+        Assert.Contains("- name: Orchard", refused);
+    }
+
+    [Theory]
+    [InlineData("name: \"Bar #4\"", "Bar #4")]
+    [InlineData("name: Bar # the 4th", "Bar")]
+    [InlineData("name: \"Bar\" #4", "Bar")]
+    [InlineData("name: Bar#4", "Bar#4")]
+    public void A_quoted_name_keeps_its_number_and_a_remark_stays_one(string text, string name) =>
+        Assert.Equal(name, Assert.IsType<TextNode>(YamlFile.ReadText(text + "\n", "recipes/bar.yaml").Entries[0].Value).Text);
+
+    [Fact]
     public void A_file_of_a_hundred_thousand_keys_is_refused_as_what_it_is() =>
         Assert.Contains("stands twice", Refused(string.Concat(Enumerable.Range(0, 100_000).Select(i => $"k{i}: 1\n")) + "k7: 2\n"));
 
