@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LabelForge.Cli;
+using LabelForge.Cli.Help;
 
 Messages.CannotFail();
 // Figures and messages are written the same way on every machine, whatever its language.
@@ -12,7 +13,7 @@ if (parsed.Errors.Count > 0)
 {
     var asked = parsed.CommandResult.Command;
     var wrong = parsed.UnmatchedTokens is [var word, ..] && asked == root ? $"\"{word}\" is not something labelforge does." : parsed.Errors[0].Message;
-    Console.Error.WriteLine($"{wrong} See: {(asked == root ? "labelforge" : $"labelforge {asked.Name}")} --help");
+    Console.Error.WriteLine($"{wrong} See: {(asked == root ? "labelforge" : $"labelforge {VerbExamples.PathOf(asked)}")} --help");
     return Exit.WrongInput;
 }
 // What help writes fails as an answer does: a reader that went away, a disk that is full.

@@ -63,6 +63,17 @@ public sealed class SlipQuestionTests : IDisposable
         Assert.Contains("recipes/old-notes.yaml", range.Messages);
     }
 
+    [Theory]
+    [InlineData("labelforge batch close --help", "batch", "close", "26R25-01E", "--piece", "8")]
+    [InlineData("labelforge sell --help", "sell", "26R25-01E", "2", "--price", "6")]
+    public void A_wrong_word_is_answered_with_a_call_that_shows_the_right_ones(string see, params string[] words)
+    {
+        var refused = Run(words);
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Contains(see, refused.Messages);
+        Assert.Equal(0, CommandRun.Of(see.Split(' ')[1..]).ExitCode);
+    }
+
     public void Dispose() => _example.Dispose();
 
     private CommandRun Run(params string[] words) => CommandRun.Of([.. words, "--workshop", _example.Opened.Folder]);

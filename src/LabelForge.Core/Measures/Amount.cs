@@ -121,7 +121,8 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
     {
         var match = Shape().Match(text.Trim());
         if (!match.Success)
-            return Parsed<Amount>.Refused($"\"{text.Trim()}\" is not an amount.", Examples);
+            return Parsed<Amount>.Refused($"\"{text.Trim()}\" is not an amount.",
+                FigureWithComma().IsMatch(text) ? $"A figure is written with a point, 3.5, and without commas. {Examples}" : Examples);
         if (ReadFigure(match.Groups["figure"].Value) is not { } figure)
             return Parsed<Amount>.Refused($"\"{match.Groups["figure"].Value}\" is not a figure that can be read.", Examples);
         if (match.Groups["sign"].Success || figure == 0)
@@ -201,6 +202,9 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
 
     [GeneratedRegex(@"^(?<sign>-)?\s*(?<figure>\d+\s+\d+/\d+|\d+/\d+|\d*\.?\d+|\d+\.)\s*(?<unit>[%A-Za-z][\w\s.\-%]*)?$")]
     private static partial Regex Shape();
+
+    [GeneratedRegex(@"\d,\d")]
+    private static partial Regex FigureWithComma();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -6,6 +6,12 @@ public class AmountTests
 {
     // Exact factors: NIST Handbook 44, Appendix C, General Tables of Units of Measurement.
     [Theory]
+    [InlineData("3,5 oz")]
+    [InlineData("1,000 g")]
+    public void A_comma_in_a_figure_is_refused_with_how_it_is_written(string text) =>
+        Assert.Contains("with a point", Assert.Throws<InputException>(() => Amount.Parse(text).OrRefuse()).Message);
+
+    [Theory]
     [InlineData("900 g", "900")]
     [InlineData("1.2 kg", "1200")]
     [InlineData("250 mg", "0.25")]
