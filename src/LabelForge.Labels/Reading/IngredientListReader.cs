@@ -49,8 +49,16 @@ public static partial class IngredientListReader
         return null;
     }
 
-    private static bool IsBroken(string tail, string after, IngredientDictionary dictionary) =>
-        dictionary.Find($"{Split(tail).Select(Bare).LastOrDefault()} {Split(after).Select(Bare).FirstOrDefault()}") is not null;
+    // A name that two lines make together. One that is whole already may be known with other words after it too: the two must differ,
+    // and a pair parted by a stroke, as CI 77491/CI 77492, is whole where it is known.
+    private static bool IsBroken(string tail, string after, IngredientDictionary dictionary)
+    {
+        var last = (Split(tail).Select(Bare).LastOrDefault() ?? "").Replace('\n', ' ');
+        var alone = dictionary.Find(last);
+        if (alone is not null && last.Contains('/'))
+            return false;
+        return dictionary.Find($"{last} {Split(after).Select(Bare).FirstOrDefault()}") is { } whole && whole.Key != alone?.Key;
+    }
 
     private static int Rank(Match heading) => heading.Groups["word"].Value.ToLowerInvariant() switch
     {
@@ -133,9 +141,11 @@ public static partial class IngredientListReader
         if (goesOn)
             return false;
         var first = Split(line).Select(Bare).FirstOrDefault() ?? "";
-        var last = Split(tail).Select(Bare).LastOrDefault() ?? "";
         // A small letter goes on from the line before; without a heading only where names that are known follow.
-        if ((char.IsLower(line.TrimStart()[0]) && (isHeaded || Split(line).Any(n => Known(Bare(n), dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or '•' || dictionary.Find($"{last} {first}") is not null)
+        if ((char.IsLower(line.TrimStart()[0]) && (isHeaded || Split(line).Any(n => Known(Bare(n), dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or '•' || IsBroken(tail, line, dictionary))
+            return false;
+        // On a narrow label a long name takes three lines.
+        if (IsBroken(tail, $"{line} {LineAt(text, NextLine(text, next))}", dictionary))
             return false;
         // Names on lines of their own.
         if (dictionary.Find(first) is not null && !body.Contains(','))

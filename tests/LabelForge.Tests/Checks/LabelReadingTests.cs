@@ -65,6 +65,19 @@ public sealed class LabelReadingTests
     [InlineData("Fen Meadow\nMarsh Lane Soap Company\nFairport, ME 00000")]
     public void A_fancy_name_or_a_business_is_no_statement_of_identity(string text) => Assert.Null(Read(text).Identity);
 
+    // On a narrow label a name takes three lines; and a list without a full stop ends where the directions begin.
+    [Theory]
+    [InlineData("Ingredients: Water,\nGlycerin, Ricinus\nCommunis (Castor) Seed\nOil, Sodium Benzoate\n\nLot 1",
+        "Water|Glycerin|Ricinus Communis (Castor) Seed Oil|Sodium Benzoate")]
+    [InlineData("Ingredients: Aqua, CI 77491/CI 77492/CI 77499\n\nWork up a lather, then rinse.", "Aqua|CI 77491/CI 77492/CI 77499")]
+    [InlineData("Ingredients: Aqua, CI 77491/CI 77492/CI 77499\nWork up a lather, then rinse.", "Aqua|CI 77491/CI 77492/CI 77499")]
+    public void A_list_is_read_to_its_end_and_no_further(string text, string names) =>
+        Assert.Equal(names.Split('|'), Read(text).Names.Select(n => n.Name));
+
+    [Fact]
+    public void Made_in_a_country_is_not_the_country_of_the_address_above_it() =>
+        Assert.Equal("CA", Read("Rooksedge Bodycare, 1 Example Lane, Fairport, ON K0K 0K0\nMade in United States").Addresses.Single().Country);
+
     [Fact]
     public void Bytes_that_are_no_text_are_refused() => Assert.Throws<InputException>(() => LabelText.Of("a\0b\u0001", "x"));
 }
