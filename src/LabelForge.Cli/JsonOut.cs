@@ -56,6 +56,7 @@ internal static class JsonOut
         {
             name = i.Name,
             percent = new { low = Round(i.Low), high = Round(i.High) },
+            tight = declaration.Composition?.Proof.Ingredients.FirstOrDefault(p => p.Name == i.Name)?.IsTight ?? true,
             estimate = Round(i.Estimate),
             part = PartName(i.Part),
             placed = i.Placed.ToString().ToLowerInvariant(),

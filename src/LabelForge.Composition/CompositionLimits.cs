@@ -15,7 +15,4 @@ public static class CompositionLimits
     /// about 1e-28, and no balance tells a billionth of a milligram in a kilogram, so it covers rounding and nothing else.
     /// </summary>
     public const decimal Tolerance = 1e-15m;
-
-    /// <summary>Whether a share of the product is more than <see cref="OnePercent"/>, rounding aside.</summary>
-    public static bool ExceedsOnePercent(decimal share) => share > OnePercent + Tolerance;
 }

@@ -40,7 +40,14 @@ public enum PairOrder
 /// material's list allows to all the greatest, the point that sums to 100 %.
 /// </param>
 /// <param name="Part">Where in the declaration it belongs.</param>
-public sealed record IngredientShare(string Name, decimal Low, decimal High, decimal Estimate, Part Part);
+public sealed record IngredientShare(string Name, decimal Low, decimal High, decimal Estimate, Part Part)
+{
+    /// <summary>
+    /// Whether both bounds are reached by some composition. After a loss of what several materials hold they may not be: the
+    /// share is never outside them, and may be held closer than they say.
+    /// </summary>
+    public bool IsTight { get; init; } = true;
+}
 
 /// <summary>The one figure to ask for.</summary>
 /// <param name="Material">The material whose supplier to ask.</param>

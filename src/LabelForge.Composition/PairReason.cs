@@ -26,7 +26,7 @@ public static class PairReasons
     /// <param name="secondFrom">Where the second comes from.</param>
     public static PairReason Of(IngredientShare first, IngredientShare second, IngredientAccount firstFrom, IngredientAccount secondFrom)
     {
-        if (!CompositionLimits.ExceedsOnePercent(second.High))
+        if (second.Part == Part.Minor)
             return PairReason.OnePercent;
         if (first.Low >= second.High)
             return PairReason.Bounds;

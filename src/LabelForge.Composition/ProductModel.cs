@@ -21,6 +21,9 @@ internal sealed record ProductIngredient(string Name, bool IsColour, ImmutableAr
 /// </remarks>
 internal sealed class ProductModel
 {
+    // What some compositions hold too little of for its loss, and where how much there is of it is open.
+    private readonly ImmutableArray<Opened> _opened;
+
     /// <summary>Reads a product.</summary>
     /// <exception cref="InputException">The data contradicts itself.</exception>
     public ProductModel(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment> losses, IReadOnlyList<NamedBesides> besides)
@@ -30,6 +33,7 @@ internal sealed class ProductModel
         foreach (var part in parts)
             Refuse(part);
         Materials = [.. parts.Where(p => p.ShareOfProduct > 0).Select(p => new MaterialModel(p))];
+        Losses = [.. losses];
         Left = 1 - losses.Sum(l => l.ShareRemoved);
         var sources = Materials
             .SelectMany((material, m) => material.Names.Select((name, n) => (name, source: new Source(m, n))))
@@ -39,6 +43,8 @@ internal sealed class ProductModel
             losses.Where(l => l.Ingredient == name).Sum(l => l.ShareRemoved)))];
         foreach (var loss in losses)
             Refuse(loss);
+        _opened = [.. Ingredients.Where(i => i.Lost > 0 && Charged(i, s => Materials[s.Material].Low[s.Constituent]) < i.Lost).Select(i => new Opened(i,
+            [.. i.Sources.Where(s => Materials[s.Material].Low[s.Constituent] < Materials[s.Material].High[s.Constituent])]))];
         Materials = [.. Materials.Select((material, at) => HoldingWhatWasLost(material, at))];
     }
 
@@ -47,6 +53,9 @@ internal sealed class ProductModel
 
     /// <summary>The ingredients, in order of first mention.</summary>
     public ImmutableArray<ProductIngredient> Ingredients { get; }
+
+    /// <summary>What left the batch.</summary>
+    public ImmutableArray<Adjustment> Losses { get; }
 
     /// <summary>What is left of the charged batch, a fraction above 0 up to 1.</summary>
     public decimal Left { get; }
@@ -59,6 +68,19 @@ internal sealed class ProductModel
 
     /// <summary>Estimated share of the finished product.</summary>
     public decimal Estimate(ProductIngredient of) => Finished(of, s => Materials[s.Material].Estimate[s.Constituent], b => (b.Low + b.High) / 2);
+
+    /// <summary>Whether both bounds are reached by some composition; if not, the truth is known to lie within them and may lie in less.</summary>
+    /// <remarks>
+    /// A loss binds the materials that hold what was lost to each other. Each alone is read exactly, the others holding the most
+    /// they can; so only what comes from several of them at once, or what a list holds under several lines, is left too wide.
+    /// </remarks>
+    public bool IsTight(ProductIngredient of) => _opened switch
+    {
+        [] => true,
+        [var one] when one.From.All(s => Materials[s.Material].Groups[s.Constituent].Length == 1) =>
+            of.Name == one.Lost.Name || of.Sources.Count(s => one.From.Any(f => f.Material == s.Material)) < 2,
+        _ => !of.Sources.Any(s => _opened.Any(o => o.From.Any(f => f.Material == s.Material))),
+    };
 
     /// <summary>Whether its estimate rests on published figures wherever the lists leave its share open.</summary>
     public bool IsUsual(ProductIngredient of) => of.Besides.IsEmpty && of.Sources.All(s =>
@@ -95,8 +117,10 @@ internal sealed class ProductModel
             if (least > old.Share.Low.Fraction)
                 constituents[place] = old with { Share = new ShareRange(Share.FromFraction(least), old.Share.High) };
         }
-        return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable() });
+        return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable(), ExactShare = null });
     }
+
+    private sealed record Opened(ProductIngredient Lost, ImmutableArray<Source> From);
 
     private static void Refuse(MaterialPart part)
     {

@@ -62,8 +62,8 @@ public static class Prover
     private static IngredientShare Share(ProductModel product, ProductIngredient ingredient)
     {
         var high = product.High(ingredient);
-        var part = ingredient.IsColour ? Part.Colour : CompositionLimits.ExceedsOnePercent(high) ? Part.Main : Part.Minor;
-        return new IngredientShare(ingredient.Name, product.Low(ingredient), high, product.Estimate(ingredient), part);
+        var part = ingredient.IsColour ? Part.Colour : OnePercentLine.IsExceeded(product, ingredient) ? Part.Main : Part.Minor;
+        return new IngredientShare(ingredient.Name, product.Low(ingredient), high, product.Estimate(ingredient), part) { IsTight = product.IsTight(ingredient) };
     }
 
     private static IEnumerable<int> Rest(IngredientShare[] shares, Part part) =>

@@ -14,7 +14,7 @@ internal sealed class SafeOrder
     public SafeOrder(ProductModel product)
     {
         _product = product;
-        _main = [.. product.Ingredients.Select(i => !i.IsColour && CompositionLimits.ExceedsOnePercent(product.High(i)))];
+        _main = [.. product.Ingredients.Select(i => !i.IsColour && OnePercentLine.IsExceeded(product, i))];
         var wanted = product.Materials.Select(m => new bool[m.Names.Length]).ToArray();
         for (var i = 0; i < _main.Length; i++)
         {
@@ -64,8 +64,9 @@ internal sealed class SafeOrder
         ahead += most;
         share += most;
         var (needAhead, needShare) = (CompositionLimits.Tolerance - ahead, CompositionLimits.Tolerance - share);
+        // Nothing binds the two: the second at its most is over 1 %, as the line was drawn before, with the first at its least.
         if (shared.Count == 0)
-            return needAhead >= 0 || needShare >= 0;
+            return needAhead >= 0;
         if (shared.Sum(f => f.MostAhead) <= needAhead || shared.Sum(f => f.MostShare) <= needShare)
             return true;
         return !shared.Aggregate((all, next) => all.Plus(next)).AnyAbove(needAhead, needShare);

@@ -28,6 +28,26 @@ public sealed class DeclareCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_range_that_a_loss_leaves_wider_than_it_need_be_is_called_not_tight()
+    {
+        foreach (var milk in new[] { "milk-one", "milk-two" })
+        {
+            File.WriteAllText(Path.Combine(_folder, "materials", milk + ".yaml"),
+                $"name: {milk}\nkind: base\ncontains: [ Glycerin: 20-60 %, Water: 10-60 %, Castor Oil: 10-60 % ]\n");
+        }
+        File.WriteAllText(Path.Combine(_folder, "recipes", "boiled.yaml"),
+            "name: Boiled\nidentity: Butter\nproduct: body-butter\npieces: 1\nloss: 38 g water\nmaterials:\n"
+            + "  - { use: milk-one, amount: 50 g }\n  - { use: milk-two, amount: 50 g }\n");
+        using var json = JsonDocument.Parse(CommandRun.Of("declare", "boiled", "--workshop", _folder, "--format", "json").Output);
+        var tight = json.RootElement.GetProperty("ingredients").EnumerateArray()
+            .ToDictionary(i => i.GetProperty("name").GetString()!, i => i.GetProperty("tight").GetBoolean());
+        Assert.Equal((false, true), (tight["Glycerin"], tight["Water"]));
+        var explained = CommandRun.Of("declare", "boiled", "--workshop", _folder, "--explain").Output;
+        Assert.Contains(", not tight", explained, StringComparison.Ordinal);
+        Assert.Contains("Not tight: what was lost came from several materials", explained, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_scents_of_a_recipe_are_told_with_the_most_that_the_batch_can_take()
     {
         var run = CommandRun.Of("fragrance", "bramble-bar", "--workshop", _folder, "--market", "eu", "--format", "json");

@@ -7,6 +7,9 @@ namespace LabelForge.Cli.Explain;
 /// <summary>Where each ingredient's range comes from: material by material, to be followed with a pocket calculator.</summary>
 internal static class SourceLines
 {
+    private const string NotTight = "Not tight: what was lost came from several materials, and each is read as if the others had given all they could. "
+        + "The truth is inside this range and may be held to less of it.";
+
     public static IEnumerable<string> Of(Explanation e, int width)
     {
         yield return "WHERE EACH RANGE COMES FROM";
@@ -16,13 +19,18 @@ internal static class SourceLines
         {
             var i = e.Proof.Ingredients[at];
             var account = e.Accounts[i.Name];
-            foreach (var line in Page.Wrap($"{at + 1}. {i.Name}{Else(account)}: {Page.Percents(i.Low * 100, i.High * 100)}", width, 2, 5))
+            foreach (var line in Page.Wrap($"{at + 1}. {i.Name}{Else(account)}: {Page.Percents(i.Low * 100, i.High * 100)}{(i.IsTight ? "" : ", not tight")}", width, 2, 5))
                 yield return line;
             foreach (var line in account.Sources.Select(Line).Concat(account.Besides.Select(Besides)).SelectMany(l => Page.Wrap(l, width, 5, 7)))
                 yield return line;
             if (e.Proof.PlacedOf(i.Name) != Placed.Proved)
             {
                 foreach (var line in account.Sources.Where(s => s.Low < s.High && s.Usual is not null).SelectMany(s => Page.Wrap(Usual(s), width, 5, 7)))
+                    yield return line;
+            }
+            if (!i.IsTight)
+            {
+                foreach (var line in Page.Wrap(NotTight, width, 5, 7))
                     yield return line;
             }
             if (account.Left != 1)

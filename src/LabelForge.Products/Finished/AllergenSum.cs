@@ -81,7 +81,7 @@ public static class AllergenSum
         // A fragrance oil's list names allergens beside the fragrance and not by weight: only the supplier's own figures count.
         if (ProductParts.Scent(material) is not null)
             return Listed(lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
-        var part = ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole)], IngredientDictionary.Shipped)[0];
+        var part = ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], IngredientDictionary.Shipped)[0];
         var model = new MaterialModel(part);
         return Listed(lines, true, i => model.Low[i], i => model.High[i]);
     }

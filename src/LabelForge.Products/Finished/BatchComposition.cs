@@ -61,7 +61,12 @@ public sealed record BatchComposition(
         var rest = soap is null ? product.Charged : [.. product.Charged.Where(f => !SoapCharge.TakesPart(f.Material))];
         ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), recipe.Product).Select(names.Printed)];
         ImmutableArray<MaterialPart> parts = soap is null ? others : [names.Printed(soap.Part(names.Identity)), .. others];
-        return (soap, others, parts, [.. product.Lost.Select(l => new Adjustment(names.Of(l.Loss.Ingredient), l.Share.Fraction, recipe.File, l.Loss.Line))]);
+        return (soap, others, parts, [
+            .. product.Lost.Select(l => new Adjustment(names.Of(l.Loss.Ingredient), l.Share.Fraction, recipe.File, l.Loss.Line)
+            {
+                ExactShare = Fraction.Of(l.Loss.Mass.Grams, product.Batch.Total.Grams),
+            }),
+        ]);
     }
 
     /// <summary>The keys of the substances that are in the product, in label order.</summary>

@@ -22,7 +22,7 @@ public static class ProductParts
     /// <summary>The same with names that other parts of the batch have too.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
     public static ImmutableArray<MaterialPart> Of(ImmutableArray<ExplodedShare> formula, NameIdentity identity) =>
-        [.. formula.Select(f => new MaterialPart(f.Material.Name, f.Share.Fraction, f.Material.Listed, Constituents(f.Material, identity)))];
+        [.. formula.Select(f => new MaterialPart(f.Material.Name, f.Share.Fraction, f.Material.Listed, Constituents(f.Material, identity)) { ExactShare = f.Exact })];
 
     /// <summary>What a fragrance oil is called as one ingredient, where its list names it so: what carries it is part of it then. Null for anything else.</summary>
     public static string? Scent(Material material) => material.Kind == MaterialKind.Fragrance

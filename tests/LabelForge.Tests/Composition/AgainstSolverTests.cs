@@ -69,7 +69,7 @@ public class AgainstSolverTests
     public void Water_boiled_off_never_proves_more_than_a_linear_solver_and_as_much_where_one_material_alone_leaves_its_water_open()
     {
         var random = new Random(6);
-        var (exact, widened, cut) = (0, 0, 0);
+        var (exact, widened, cut, loose) = (0, 0, 0, 0);
         for (var product = 0; product < Products; product++)
         {
             var parts = RandomProducts.Of(random);
@@ -90,7 +90,9 @@ public class AgainstSolverTests
                 var first = proof.Ingredients[i];
                 var (low, high) = (oracle.Low(first.Name), oracle.High(first.Name));
                 Assert.True((double)first.Low * 100 <= low + Percent && (double)first.High * 100 >= high - Percent);
-                if (isExact)
+                Assert.True(first.IsTight || !isExact, $"product {product}: {first.Name}");
+                loose += first.IsTight ? 0 : 1;
+                if (first.IsTight)
                 {
                     Assert.Equal(low, (double)first.Low * 100, Percent);
                     Assert.Equal(high, (double)first.High * 100, Percent);
@@ -104,7 +106,7 @@ public class AgainstSolverTests
                 }
             }
         }
-        Assert.True(exact > Products / 10 && widened > Products / 25 && cut > Products / 25, $"{exact} exact, of them {cut} cut down; {widened} widened");
+        Assert.True(exact > Products / 10 && widened > Products / 25 && cut > Products / 25 && loose > Products / 50, $"{exact} exact, of them {cut} cut down; {widened} widened, {loose} bounds not tight");
     }
 
     [Fact]

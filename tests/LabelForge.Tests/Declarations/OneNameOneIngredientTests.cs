@@ -144,6 +144,29 @@ public class OneNameOneIngredientTests
             declaration.Composition!.Proof.Absent.Select(a => (a.Name, a.IsLost)).OrderBy(a => a.Name));
     }
 
+    [Theory]
+    [InlineData("1.5 %", Part.Minor)]
+    [InlineData("1.500000000000001 %", Part.Main)]
+    public void One_percent_in_thirds_of_a_batch_is_one_percent_and_the_least_more_is_more(string castor, Part expected)
+    {
+        using var bench = new MakerBench()
+            .Material("base", "base", $"[ Glycerin: 98-99 %, Castor Oil: {castor} ]").Material("water", "water", "Water")
+            .Recipe("body-butter", "", ("base", "2 g"), ("water", "1 g"));
+        Assert.Equal(expected, bench.Declare(Market.Us).Ingredients.Single(i => i.Name.StartsWith("Ricinus", StringComparison.Ordinal)).Part);
+    }
+
+    [Fact]
+    public void After_a_loss_of_two_waters_what_both_hold_is_said_to_be_bounded_not_tightly()
+    {
+        const string Milk = "[ Glycerin: 20-60 %, Water: 10-60 %, Castor Oil: 10-60 % ]";
+        using var bench = new MakerBench()
+            .Material("one", "base", Milk).Material("other", "base", Milk).Material("salt", "additive", "Sodium Chloride")
+            .Recipe("body-butter", "loss: 38 g water\n", ("one", "50 g"), ("other", "50 g"), ("salt", "10 g"));
+        var proof = bench.Declare(Market.Us).Composition!.Proof;
+        Assert.Equal([("Glycerin", false), ("Ricinus Communis (Castor) Seed Oil", false), ("Sodium Chloride", true), ("Water", true)],
+            proof.Ingredients.Select(i => (i.Name, i.IsTight)).OrderBy(i => i.Name, StringComparer.Ordinal));
+    }
+
     private static MakerBench Lavender(string one, string other, params (string, string)[] more) => new MakerBench()
         .Material("water", "water", "Water").Material("glycerin", "additive", "Glycerin")
         .Material("one", "oil", "Lavandula Angustifolia Oil").Material("other", "oil", "Lavandula Hybrida Oil")
