@@ -23,11 +23,14 @@ public sealed class PictureTests(Chromium chromium)
         {
             await window.GoAsync(route);
             await window.SettleAsync();
+            // Small pictures of labels are drawn beside the page, and loaded when they come into view.
+            await window.Page.WaitForFunctionAsync("() => !document.querySelector('.no-thumb')");
             // The type of files as text is the system's own, which is another on each machine; and so is the folder.
             await window.Page.AddStyleTagAsync(new() { Content = ".as-text textarea, code, pre { font-family: 'Barlow Condensed' !important; } .rooms, .two .watch > :first-child { position: static !important; }" });
             await window.Page.EvaluateAsync("async () => { for (const e of document.querySelectorAll('code.path')) e.textContent = 'my-workshop'; await document.fonts.ready; }");
             var height = await window.Page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
             await window.Page.SetViewportSizeAsync(width, Math.Min(height, Tallest));
+            await window.Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
             var picture = await window.Page.ScreenshotAsync(new() { Animations = ScreenshotAnimations.Disabled });
             await window.Page.SetViewportSizeAsync(width, 800);
             if (Approved.Differs($"{Name(route)}-{way}", picture) is { } wrong)
