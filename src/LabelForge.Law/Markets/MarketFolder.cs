@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Reflection;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -22,10 +21,9 @@ public sealed class MarketFolder
     public static MarketFolder Shipped(string id)
     {
         var prefix = $"markets/{id}/";
-        var assembly = Assembly.GetExecutingAssembly();
         return new(id,
-            [.. assembly.GetManifestResourceNames().Where(n => n.StartsWith(prefix, StringComparison.Ordinal)).Select(n => n[prefix.Length..]).Order(StringComparer.Ordinal)],
-            file => CompiledData.ReadTree(assembly, prefix + file));
+            [.. LawData.Names(prefix).Select(n => n[prefix.Length..])],
+            file => LawData.Tree(prefix + file));
     }
 
     /// <summary>A folder on disk; its name is the market's id.</summary>
