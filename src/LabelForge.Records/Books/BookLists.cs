@@ -21,9 +21,17 @@ public static class BookLists
     public const string Complaint = "complaint";
     /// <summary>The list of what was disposed of.</summary>
     public const string Disposal = "disposal";
+    /// <summary>The list of packaging and label sheets used up.</summary>
+    public const string Packing = "packing";
+    /// <summary>The list of counts that differed from the books.</summary>
+    public const string Count = "count";
+    /// <summary>The list of what was brought back.</summary>
+    public const string Return = "return";
+    /// <summary>The list of what a day's table took.</summary>
+    public const string Takings = "takings";
     /// <summary>The list of corrections.</summary>
     public const string Correction = "correction";
 
     /// <summary>All that can be corrected.</summary>
-    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal];
+    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal, Packing, Count, Return, Takings];
 }

@@ -10,7 +10,7 @@ namespace LabelForge.Records.Books;
 /// <summary>Strikes an entry with a reason, and where something is set, adds the entry that stands instead.</summary>
 public static class Correcting
 {
-    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen"];
+    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen", "Counted", "Difference", "Drawing"];
 
     // What an entry hangs on is named as people name it.
     private static readonly (string Field, string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
@@ -60,6 +60,10 @@ public static class Correcting
         BookLists.Sale => ledger.AllSales,
         BookLists.Complaint => ledger.AllComplaints,
         BookLists.Disposal => ledger.AllDisposals,
+        BookLists.Packing => ledger.AllPackingUses,
+        BookLists.Count => ledger.AllCounts,
+        BookLists.Return => ledger.AllReturns,
+        BookLists.Takings => ledger.AllTakings,
         _ => throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."),
     };
 

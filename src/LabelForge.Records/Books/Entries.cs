@@ -58,6 +58,9 @@ public sealed class Batch : BookEntry
 
     /// <summary>The pieces planned.</summary>
     public required int PiecesPlanned { get; init; }
+
+    /// <summary>The number of the pot that its base was melted in together with that of other batches; null where it had its own.</summary>
+    public string? Pot { get; init; }
 }
 
 /// <summary>Labels printed with a lot: from then on the lot is that product's, whether its batch was begun or not.</summary>
@@ -77,6 +80,21 @@ public sealed class Printing : BookEntry
 
     /// <summary>How many labels.</summary>
     public required int Labels { get; init; }
+
+    /// <summary>The print run that they came out of, from 1; null where it was not kept.</summary>
+    public int? Run { get; init; }
+
+    /// <summary>The label stock; null where it was not kept.</summary>
+    public string? Stock { get; init; }
+
+    /// <summary>Where on the sheets they stand, as <c>A:5-10 B:1-2</c>; null where it was not kept.</summary>
+    public string? Places { get; init; }
+
+    /// <summary>What the label looked like, as the SHA-256 of its drawing; null where it was not kept.</summary>
+    public string? Drawing { get; init; }
+
+    /// <summary>Of these, how many came out badly and were thrown away.</summary>
+    public int Spoiled { get; init; }
 }
 
 /// <summary>An amount weighed into a batch, and out of which material lot.</summary>
@@ -133,8 +151,17 @@ public sealed class Sale : BookEntry
     /// <summary>To whom, or which market day.</summary>
     public required string To { get; init; }
 
-    /// <summary>What was paid for all of them; 0 for a gift.</summary>
+    /// <summary>What was paid for all of them, sales tax included; 0 for a gift.</summary>
     public required decimal Paid { get; init; }
+
+    /// <summary>Of what was paid, the sales tax; null where the maker set no rate.</summary>
+    public decimal? Tax { get; init; }
+
+    /// <summary>How it was paid, as <c>cash</c> or <c>card</c>; null where nobody said.</summary>
+    public string? Payment { get; init; }
+
+    /// <summary>What tells that several products went to one buyer in one go; null where one went by itself.</summary>
+    public string? Ticket { get; init; }
 }
 
 /// <summary>A complaint or an adverse event.</summary>

@@ -25,6 +25,7 @@ internal static class EntryValidation
             case Printing p:
                 Need(Lots.LotCode.Parse(p.Lot).IsValue, $"\"{p.Lot}\" is not a lot code.", "Make one with: labelforge lot new", code: "lot.not-a-code");
                 Need(p.Labels > 0, "A printing is of at least one label.", "Write a whole number above zero.");
+                Need(p.Spoiled >= 0 && p.Spoiled <= p.Labels, $"{p.Spoiled} of {p.Labels} labels cannot have come out badly.", "Write how many of those printed were thrown away.", code: "printing.spoiled-more");
                 Text(p.Recipe, "recipe");
                 Text(p.Product, "product");
                 break;
@@ -39,6 +40,8 @@ internal static class EntryValidation
                 Need(s.Pieces > 0 && s.Paid is >= 0 and <= Largest, "A sale is of one piece or more, for nothing or more.", "Write how many, and what was paid for all of them: --paid 12.00", code: "sale.nothing");
                 Text(s.To, "to");
                 Cents(s.Paid);
+                Tax(s.Tax, s.Paid);
+                Named(s.Payment, "payment");
                 break;
             case Complaint c:
                 Text(c.From, "from");
@@ -53,6 +56,31 @@ internal static class EntryValidation
                 Need(d.BatchId is null || d.Amount == Math.Floor(d.Amount), "Pieces are counted in whole numbers.", "Write a whole number.");
                 Text(d.Reason, "reason");
                 break;
+            case PackingUse u:
+                Need(u.Used is > 0 and <= Largest, "Nothing was used.", "Write how many pieces, above zero.");
+                break;
+            case StockCount c:
+                Need((c.BatchId is null) != (c.ReceiptId is null), "A count is of a lot or of a material.", "Write the lot, or the material lot (M3).");
+                Need(c.Counted is >= 0 and <= Largest && c.Difference != 0, "A count that agrees with the books needs no entry.", "Write what is there, where it differs from the books.");
+                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)), "Pieces are counted in whole numbers.", "Write a whole number.");
+                break;
+            case PiecesReturned r:
+                Need(r.Returned > 0 && r.BackOnShelf >= 0 && r.BackOnShelf <= r.Returned, $"Of {r.Returned} pieces, {r.BackOnShelf} cannot be back on the shelf.", "Write how many came back, and how many of these can be sold again.", code: "return.more-back");
+                Need(r.PaidBack is >= 0 and <= Largest, "What was paid back is nothing or more.", "Write a sum with at most two decimals: 9.50");
+                Cents(r.PaidBack);
+                Tax(r.Tax, r.PaidBack);
+                Text(r.From, "from");
+                Text(r.Reason, "reason");
+                Named(r.Payment, "payment");
+                break;
+            case Takings t:
+                Text(t.Place, "place");
+                foreach (var sum in (decimal[])[t.Float, t.Cash, t.Card])
+                {
+                    Need(sum is >= 0 and <= Largest, "A sum of money is nothing or more.", "Write a sum with at most two decimals: 40.00");
+                    Cents(sum);
+                }
+                break;
             case Correction c:
                 Text(c.Reason, "reason");
                 break;
@@ -63,6 +91,20 @@ internal static class EntryValidation
 
     /// <summary>Refuses a sum of money finer than hundredths.</summary>
     private static void Cents(decimal money) => Need(money == Math.Round(money, 2), FormattableString.Invariant($"{money} is finer than a cent."), "Write a sum with at most two decimals: 9.50");
+
+    private static void Tax(decimal? tax, decimal paid)
+    {
+        if (tax is not { } sum)
+            return;
+        Need(sum >= 0 && sum <= paid, FormattableString.Invariant($"The sales tax in {paid} cannot be {sum}."), "Write the part of what was paid that is sales tax.");
+        Cents(sum);
+    }
+
+    private static void Named(string? text, string field)
+    {
+        if (text is not null)
+            Text(text, field);
+    }
 
     private static void Text(string? text, string field) => Need(text is not null && text.Trim().Length is > 0 and <= LongestText, $"\"{field}\" is empty or too long.", $"Write {field} in a few words.");
 

@@ -13,6 +13,9 @@ public sealed class Ledger
     private ILookup<int, Closing>? _closings;
     private ILookup<int, Sale>? _sales;
     private ILookup<int, Disposal>? _disposals;
+    private ILookup<int, PackingUse>? _packing;
+    private ILookup<int, StockCount>? _counts;
+    private ILookup<int, PiecesReturned>? _returns;
 
     private Ledger(Func<Type, IEnumerable<BookEntry>> entries)
     {
@@ -29,6 +32,10 @@ public sealed class Ledger
         AllSales = All<Sale>();
         AllComplaints = All<Complaint>();
         AllDisposals = All<Disposal>();
+        AllPackingUses = All<PackingUse>();
+        AllCounts = All<StockCount>();
+        AllReturns = All<PiecesReturned>();
+        AllTakings = All<Takings>();
         Receipts = Standing(BookLists.Receipt, AllReceipts);
         Batches = Standing(BookLists.Batch, AllBatches);
         Printings = Standing(BookLists.Printing, AllPrintings);
@@ -38,6 +45,10 @@ public sealed class Ledger
         Sales = Standing(BookLists.Sale, AllSales);
         Complaints = Standing(BookLists.Complaint, AllComplaints);
         Disposals = Standing(BookLists.Disposal, AllDisposals);
+        PackingUses = Standing(BookLists.Packing, AllPackingUses);
+        Counts = Standing(BookLists.Count, AllCounts);
+        Returns = Standing(BookLists.Return, AllReturns);
+        Takings = Standing(BookLists.Takings, AllTakings);
     }
 
     /// <summary>Every entry of corrections, struck and replaced ones too.</summary>
@@ -70,6 +81,18 @@ public sealed class Ledger
     /// <summary>Every entry of disposals, struck and replaced ones too.</summary>
     public IReadOnlyList<Disposal> AllDisposals { get; }
 
+    /// <summary>Every entry of packaging used up, struck and replaced ones too.</summary>
+    public IReadOnlyList<PackingUse> AllPackingUses { get; }
+
+    /// <summary>Every entry of counts, struck and replaced ones too.</summary>
+    public IReadOnlyList<StockCount> AllCounts { get; }
+
+    /// <summary>Every entry of what was brought back, struck and replaced ones too.</summary>
+    public IReadOnlyList<PiecesReturned> AllReturns { get; }
+
+    /// <summary>Every entry of takings, struck and replaced ones too.</summary>
+    public IReadOnlyList<Takings> AllTakings { get; }
+
     /// <summary>The receipts that stand.</summary>
     public IReadOnlyList<Receipt> Receipts { get; }
 
@@ -97,6 +120,18 @@ public sealed class Ledger
     /// <summary>The disposals that stand.</summary>
     public IReadOnlyList<Disposal> Disposals { get; }
 
+    /// <summary>The packaging used up, as it stands.</summary>
+    public IReadOnlyList<PackingUse> PackingUses { get; }
+
+    /// <summary>The counts that stand.</summary>
+    public IReadOnlyList<StockCount> Counts { get; }
+
+    /// <summary>What was brought back, as it stands.</summary>
+    public IReadOnlyList<PiecesReturned> Returns { get; }
+
+    /// <summary>The takings that stand.</summary>
+    public IReadOnlyList<Takings> Takings { get; }
+
     internal static Ledger Load(RecordsContext context)
     {
         var tables = new Dictionary<Type, IEnumerable<BookEntry>>();
@@ -110,6 +145,10 @@ public sealed class Ledger
         Table<Sale>();
         Table<Complaint>();
         Table<Disposal>();
+        Table<PackingUse>();
+        Table<StockCount>();
+        Table<PiecesReturned>();
+        Table<Takings>();
         Table<Correction>();
         return new Ledger(type => tables[type]);
     }
@@ -173,6 +212,10 @@ public sealed class Ledger
             Take(weighing.ReceiptId, weighing.Grams);
         foreach (var disposal in Disposals)
             Take(disposal.ReceiptId, disposal.Amount);
+        foreach (var packing in PackingUses.Where(u => BatchNow(u.BatchId) is not null))
+            Take(packing.ReceiptId, packing.Used);
+        foreach (var count in Counts)
+            Take(count.ReceiptId, -count.Difference);
         return _left = left;
     }
 
@@ -188,7 +231,8 @@ public sealed class Ledger
 
     /// <summary>Good pieces of a batch still in the house.</summary>
     public int PiecesLeft(Batch batch) => ClosingOf(batch) is not { } closing ? 0
-        : closing.Made - closing.Rejected - SalesOf(batch).Sum(s => s.Pieces) - (int)DisposalsOf(batch).Sum(d => d.Amount);
+        : closing.Made - closing.Rejected - SalesOf(batch).Sum(s => s.Pieces) - (int)DisposalsOf(batch).Sum(d => d.Amount)
+            + ReturnsOf(batch).Sum(r => r.BackOnShelf) + (int)CountsOf(batch).Sum(c => c.Difference);
 
     /// <summary>What was weighed into a batch.</summary>
     public IEnumerable<Weighing> WeighedInto(Batch batch) => (_weighings ??= ByBatch(Weighings, w => w.BatchId))[batch.Id];
@@ -199,6 +243,18 @@ public sealed class Ledger
     /// <summary>What of a batch was thrown away or taken back.</summary>
     public IEnumerable<Disposal> DisposalsOf(Batch batch) => (_disposals ??= ByBatch(Disposals, d => d.BatchId))[batch.Id];
 
+    /// <summary>What packaging a batch used up.</summary>
+    public IEnumerable<PackingUse> PackedInto(Batch batch) => (_packing ??= ByBatch(PackingUses, u => u.BatchId))[batch.Id];
+
+    /// <summary>The counts of a batch's pieces.</summary>
+    public IEnumerable<StockCount> CountsOf(Batch batch) => (_counts ??= ByBatch(Counts, c => c.BatchId))[batch.Id];
+
+    /// <summary>What of a batch was brought back.</summary>
+    public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) => (_returns ??= ByBatch(Returns, r => r.BatchId))[batch.Id];
+
+    /// <summary>The batches whose base was melted in one pot, in the order they were begun.</summary>
+    public IEnumerable<Batch> BatchesOfPot(string pot) => Batches.Where(b => b.Pot == pot);
+
     /// <summary>The closings of a batch: one, where the books balance.</summary>
     public IEnumerable<Closing> ClosingsOf(Batch batch) => (_closings ??= ByBatch(Closings, c => c.BatchId))[batch.Id];
 
@@ -208,7 +264,7 @@ public sealed class Ledger
 
     private IEnumerable<BookEntry> Of(Type type) => new IEnumerable<BookEntry>[]
     {
-        AllReceipts, AllBatches, AllPrintings, AllWeighings, AllDeviations, AllClosings, AllSales, AllComplaints, AllDisposals, Corrections,
+        AllReceipts, AllBatches, AllPrintings, AllWeighings, AllDeviations, AllClosings, AllSales, AllComplaints, AllDisposals, AllPackingUses, AllCounts, AllReturns, AllTakings, Corrections,
     }.SelectMany(list => list).Where(e => e.GetType() == type);
 
     private T[] Standing<T>(string list, IReadOnlyList<T> all) where T : BookEntry => [.. all.Where(e => !_struck.ContainsKey((list, e.Id)))];

@@ -18,6 +18,12 @@ public static class LedgerInvariants
             throw Refuse($"Sale {sale.Id} is of a batch that would be struck.", "Correct the sale first.");
         if (ledger.Disposals.FirstOrDefault(d => d.BatchId is not null && ledger.BatchNow(d.BatchId) is null) is { } thrown)
             throw Refuse($"Disposal {thrown.Id} is of a batch that would be struck.", "Correct the disposal first.");
+        if (ledger.Returns.FirstOrDefault(r => ledger.BatchNow(r.BatchId) is null) is { } returned)
+            throw Refuse($"Return {returned.Id} is of a batch that would be struck.", "Correct the return first.");
+        if (ledger.Counts.FirstOrDefault(c => c.BatchId is not null && ledger.BatchNow(c.BatchId) is null) is { } counted)
+            throw Refuse($"Count {counted.Id} is of a batch that would be struck.", "Correct the count first.");
+        if (ledger.PackingUses.FirstOrDefault(u => ledger.BatchNow(u.BatchId) is null) is { } packed)
+            throw Refuse($"Packing {packed.Id} is of a batch that would be struck.", "Correct the packing first.");
     }
 
     private static void Materials(Ledger ledger)
@@ -36,6 +42,10 @@ public static class LedgerInvariants
             if (receipts[now].Material != weighing.Material)
                 throw Refuse($"Weighing {weighing.Id} is of {weighing.Material}, and {ledger.Bottle(now)} holds {receipts[now].Material}.", "Name the bottle that it came from, or correct the receipt or the weighing first.");
         }
+        if (ledger.PackingUses.FirstOrDefault(u => ledger.Current(BookLists.Receipt, u.ReceiptId) is null) is { } used)
+            throw Refuse($"Packing {used.Id} took from {ledger.Bottle(used.ReceiptId)}, which would be struck.", "Correct the packing first.", code: "receipt.in-use");
+        if (ledger.Counts.FirstOrDefault(c => c.ReceiptId is { } r && ledger.Current(BookLists.Receipt, r) is null) is { } counted)
+            throw Refuse($"Count {counted.Id} is of {ledger.Bottle(counted.ReceiptId!.Value)}, which would be struck.", "Correct the count first.", code: "receipt.in-use");
         if (ledger.Disposals.FirstOrDefault(d => d.ReceiptId is { } r && ledger.Current(BookLists.Receipt, r) is null) is { } thrown)
             throw Refuse($"Disposal {thrown.Id} is of {ledger.Bottle(thrown.ReceiptId!.Value)}, which would be struck.", "Correct the disposal first.");
     }
@@ -60,8 +70,10 @@ public static class LedgerInvariants
             throw Refuse($"Lot {batch.Lot} is closed already.", "If the count was wrong: labelforge correct closing NUMBER --set made=... --reason ...", code: "lot.closed-twice");
         if (closings == 1 && ledger.PiecesLeft(batch) is < 0 and var left)
             throw Refuse($"Lot {batch.Lot} would have {-left} pieces less than nothing.", "Check the lot and the count: labelforge stock-in-hand", code: "lot.negative");
-        if (closings == 0 && (ledger.SalesOf(batch).Any() || ledger.DisposalsOf(batch).Any()))
+        if (closings == 0 && (ledger.SalesOf(batch).Any() || ledger.DisposalsOf(batch).Any() || ledger.ReturnsOf(batch).Any() || ledger.CountsOf(batch).Any()))
             throw Refuse($"Lot {batch.Lot} is not finished, so nothing of it can leave.", $"Close it first: labelforge batch close {batch.Lot} --made N", code: "lot.not-closed");
+        if (ledger.ReturnsOf(batch).Sum(r => r.Returned) - ledger.SalesOf(batch).Sum(s => s.Pieces) is > 0 and var over)
+            throw Refuse($"{over} more of lot {batch.Lot} would be brought back than left the house.", "Check the lot and the count: labelforge trace " + batch.Lot, code: "return.more-than-sold");
         if (lots[batch.Lot] > 1)
             throw Refuse($"There is a batch with the lot {batch.Lot} already.", "Give this one the next number of the day.");
     }

@@ -18,14 +18,18 @@ public static class ListImport
     private static readonly (string List, string[] Needed, string[] Other)[] Shapes =
     [
         (BookLists.Receipt, ["material", "amount", "price"], ["supplier", "supplier lot", "best before", "certificate", "left"]),
-        (BookLists.Batch, ["lot", "recipe", "product", "pieces planned", "frozen"], ["pieces left"]),
-        (BookLists.Printing, ["lot", "recipe", "product", "labels"], ["variant"]),
+        (BookLists.Batch, ["lot", "recipe", "product", "pieces planned", "frozen"], ["pieces left", "pot"]),
+        (BookLists.Printing, ["lot", "recipe", "product", "labels"], ["variant", "spoiled", "run", "stock", "places", "drawing"]),
         (BookLists.Weighing, ["material", "grams"], []),
         (BookLists.Deviation, ["what"], []),
         (BookLists.Closing, ["made"], ["rejected", "yield g"]),
-        (BookLists.Sale, ["pieces", "to", "paid"], []),
+        (BookLists.Sale, ["pieces", "to", "paid"], ["tax", "payment", "ticket"]),
         (BookLists.Complaint, ["from", "what", "keep until"], ["serious", "report by"]),
         (BookLists.Disposal, ["amount", "reason"], []),
+        (BookLists.Packing, ["used"], []),
+        (BookLists.Count, ["counted", "difference"], []),
+        (BookLists.Return, ["returned", "from", "paid back", "reason"], ["back on shelf", "tax", "payment"]),
+        (BookLists.Takings, ["place", "float", "cash", "card"], []),
         (BookLists.Correction, ["list", "entry", "reason"], ["instead"]),
     ];
 
@@ -97,14 +101,18 @@ public static class ListImport
         return list switch
         {
             BookLists.Receipt => new Receipt { Id = id, On = on, By = by, Note = note, Material = row.Needed("material"), Supplier = row.Text("supplier"), SupplierLot = row.Text("supplier lot"), Amount = row.Need(row.Figure("amount"), "amount"), Price = row.Need(row.Figure("price"), "price"), BestBefore = row.Day("best before"), Certificate = row.Text("certificate") },
-            BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = FrozenRecipe.FromJson(row.Needed("frozen")) is not null ? row.Needed("frozen") : "" },
-            BookLists.Printing => new Printing { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Variant = row.Text("variant"), Product = row.Needed("product"), Labels = row.Need(row.Whole("labels"), "labels") },
+            BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = FrozenRecipe.FromJson(row.Needed("frozen")) is not null ? row.Needed("frozen") : "", Pot = row.Text("pot") },
+            BookLists.Printing => new Printing { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Variant = row.Text("variant"), Product = row.Needed("product"), Labels = row.Need(row.Whole("labels"), "labels"), Spoiled = row.Whole("spoiled") ?? 0, Run = row.Whole("run"), Stock = row.Text("stock"), Places = row.Text("places"), Drawing = row.Text("drawing") },
             BookLists.Weighing => new Weighing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Material = row.Needed("material"), ReceiptId = Receipt(), Grams = row.Need(row.Figure("grams"), "grams") },
             BookLists.Deviation => new Deviation { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), What = row.Needed("what") },
             BookLists.Closing => new Closing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Made = row.Need(row.Whole("made"), "made"), Rejected = row.Whole("rejected") ?? 0, YieldGrams = row.Figure("yield g") },
-            BookLists.Sale => new Sale { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Pieces = row.Need(row.Whole("pieces"), "pieces"), To = row.Needed("to"), Paid = row.Need(row.Figure("paid"), "paid") },
+            BookLists.Sale => new Sale { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Pieces = row.Need(row.Whole("pieces"), "pieces"), To = row.Needed("to"), Paid = row.Need(row.Figure("paid"), "paid"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Ticket = row.Text("ticket") },
             BookLists.Complaint => new Complaint { Id = id, On = on, By = by, Note = note, BatchId = Batch(), From = row.Needed("from"), What = row.Needed("what"), Serious = row.Text("serious") is "yes", ReportBy = row.Day("report by"), KeepUntil = row.Need(row.Day("keep until"), "keep until") },
             BookLists.Disposal => new Disposal { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Amount = row.Need(row.Figure("amount"), "amount"), Reason = row.Needed("reason") },
+            BookLists.Packing => new PackingUse { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), ReceiptId = Receipt() ?? throw row.Refuse("\"material lot\" is empty.", "Write M and its number: M3"), Used = row.Need(row.Figure("used"), "used") },
+            BookLists.Count => new StockCount { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Counted = row.Need(row.Figure("counted"), "counted"), Difference = row.Need(row.Signed("difference"), "difference") },
+            BookLists.Return => new PiecesReturned { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Returned = row.Need(row.Whole("returned"), "returned"), BackOnShelf = row.Whole("back on shelf") ?? 0, From = row.Needed("from"), PaidBack = row.Need(row.Figure("paid back"), "paid back"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Reason = row.Needed("reason") },
+            BookLists.Takings => new Takings { Id = id, On = on, By = by, Note = note, Place = row.Needed("place"), Float = row.Need(row.Figure("float"), "float"), Cash = row.Need(row.Figure("cash"), "cash"), Card = row.Need(row.Figure("card"), "card") },
             _ => new Correction { Id = id, On = on, By = by, Note = note, List = BookLists.All.Contains(row.Needed("list")) ? row.Needed("list") : throw row.Refuse($"\"{row.Needed("list")}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."), EntryId = row.Need(row.Whole("entry"), "entry"), InsteadId = row.Whole("instead"), Reason = row.Needed("reason") },
         };
     }

@@ -31,6 +31,10 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
         : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
         : throw Refuse($"\"{text}\" is not a figure.", $"Write figures with a decimal point in \"{column}\", without unit: 9.50");
 
+    public decimal? Signed(string column) => Text(column) is not { } text ? null
+        : decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure) ? figure
+        : throw Refuse($"\"{text}\" is not a figure.", $"Write figures with a decimal point in \"{column}\", with a minus where it is below nothing: -2");
+
     public DateOnly? Day(string column) => Text(column) is not { } text ? null
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
         : throw Refuse($"\"{text}\" is not a date.", Date);

@@ -7,7 +7,7 @@ namespace LabelForge.Records.Books;
 /// <summary>The lot code of a day's next batch.</summary>
 public static class NextLot
 {
-    /// <summary>The first code of a day that no batch in the books has, struck ones too, and no label was printed with.</summary>
+    /// <summary>The first code of a day that no batch and no pot in the books has, struck ones too, and no label was printed with.</summary>
     /// <param name="ledger">The books.</param>
     /// <param name="on">The day.</param>
     /// <param name="recipe">What the batch is of: labels printed for it that day wait for their batch, which has their lot. Null for any.</param>
@@ -17,7 +17,7 @@ public static class NextLot
         for (var number = 1; number <= LotCode.MostBatches; number++)
         {
             var code = new LotCode(on, number);
-            if (ledger.AllBatches.Any(b => b.Lot == code.ToString()))
+            if (ledger.AllBatches.Any(b => b.Lot == code.ToString() || b.Pot == code.ToString()))
                 continue;
             if (PrintedLots.Waiting(ledger, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
                 return code;

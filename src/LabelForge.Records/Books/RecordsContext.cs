@@ -44,6 +44,18 @@ public class RecordsContext : DbContext
     /// <summary>The list of disposals.</summary>
     public DbSet<Disposal> Disposals => Set<Disposal>();
 
+    /// <summary>The list of packaging used up.</summary>
+    public DbSet<PackingUse> PackingUses => Set<PackingUse>();
+
+    /// <summary>The list of counts.</summary>
+    public DbSet<StockCount> StockCounts => Set<StockCount>();
+
+    /// <summary>The list of what was brought back.</summary>
+    public DbSet<PiecesReturned> Returns => Set<PiecesReturned>();
+
+    /// <summary>The list of takings.</summary>
+    public DbSet<Takings> Takings => Set<Takings>();
+
     /// <summary>The list of corrections.</summary>
     public DbSet<Correction> Corrections => Set<Correction>();
 
@@ -51,7 +63,7 @@ public class RecordsContext : DbContext
     public DbSet<OnceKey> OnceKeys => Set<OnceKey>();
 
     /// <summary>The names of the tables.</summary>
-    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "Corrections"];
+    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Corrections"];
 
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
@@ -76,6 +88,12 @@ public class RecordsContext : DbContext
         model.Entity<Complaint>().HasOne<Batch>().WithMany().HasForeignKey(c => c.BatchId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Disposal>().HasOne<Batch>().WithMany().HasForeignKey(d => d.BatchId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<Disposal>().HasOne<Receipt>().WithMany().HasForeignKey(d => d.ReceiptId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<Printing>().Property(p => p.Spoiled).HasDefaultValue(0);
+        model.Entity<PackingUse>().HasOne<Batch>().WithMany().HasForeignKey(u => u.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<PackingUse>().HasOne<Receipt>().WithMany().HasForeignKey(u => u.ReceiptId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<StockCount>().HasOne<Batch>().WithMany().HasForeignKey(c => c.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<StockCount>().HasOne<Receipt>().WithMany().HasForeignKey(c => c.ReceiptId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<PiecesReturned>().HasOne<Batch>().WithMany().HasForeignKey(r => r.BatchId).OnDelete(DeleteBehavior.Restrict);
         // An entry is struck once; what stands instead can be struck in its turn.
         model.Entity<Correction>().HasIndex(c => new { c.List, c.EntryId }).IsUnique();
     }

@@ -44,6 +44,9 @@ namespace LabelForge.Records.Migrations
                     b.Property<int>("PiecesPlanned")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("Pot")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Product")
                         .IsRequired()
                         .HasColumnType("TEXT");
@@ -254,6 +257,89 @@ namespace LabelForge.Records.Migrations
                     b.ToTable("OnceKeys");
                 });
 
+            modelBuilder.Entity("LabelForge.Records.Books.PackingUse", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ReceiptId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<decimal>("Used")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("ReceiptId");
+
+                    b.ToTable("PackingUses");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.PiecesReturned", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BackOnShelf")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("PaidBack")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Payment")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Returned")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<decimal?>("Tax")
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.ToTable("Returns");
+                });
+
             modelBuilder.Entity("LabelForge.Records.Books.Printing", b =>
                 {
                     b.Property<int>("Id")
@@ -262,6 +348,9 @@ namespace LabelForge.Records.Migrations
 
                     b.Property<string>("By")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Drawing")
                         .HasColumnType("TEXT");
 
                     b.Property<int>("Labels")
@@ -277,12 +366,26 @@ namespace LabelForge.Records.Migrations
                     b.Property<DateOnly>("On")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Places")
+                        .HasColumnType("TEXT");
+
                     b.Property<string>("Product")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Recipe")
                         .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("Run")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Spoiled")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER")
+                        .HasDefaultValue(0);
+
+                    b.Property<string>("Stock")
                         .HasColumnType("TEXT");
 
                     b.Property<string>("Variant")
@@ -360,8 +463,17 @@ namespace LabelForge.Records.Migrations
                     b.Property<decimal>("Paid")
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Payment")
+                        .HasColumnType("TEXT");
+
                     b.Property<int>("Pieces")
                         .HasColumnType("INTEGER");
+
+                    b.Property<decimal?>("Tax")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Ticket")
+                        .HasColumnType("TEXT");
 
                     b.Property<string>("To")
                         .IsRequired()
@@ -372,6 +484,77 @@ namespace LabelForge.Records.Migrations
                     b.HasIndex("BatchId");
 
                     b.ToTable("Sales");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.StockCount", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int?>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Counted")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Difference")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<int?>("ReceiptId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("ReceiptId");
+
+                    b.ToTable("StockCounts");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.Takings", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Card")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Cash")
+                        .HasColumnType("TEXT");
+
+                    b.Property<decimal>("Float")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("TEXT");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Takings");
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Weighing", b =>
@@ -451,6 +634,30 @@ namespace LabelForge.Records.Migrations
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("LabelForge.Records.Books.PackingUse", b =>
+                {
+                    b.HasOne("LabelForge.Records.Books.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabelForge.Records.Books.Receipt", null)
+                        .WithMany()
+                        .HasForeignKey("ReceiptId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.PiecesReturned", b =>
+                {
+                    b.HasOne("LabelForge.Records.Books.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabelForge.Records.Books.Sale", b =>
                 {
                     b.HasOne("LabelForge.Records.Books.Batch", null)
@@ -458,6 +665,19 @@ namespace LabelForge.Records.Migrations
                         .HasForeignKey("BatchId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.StockCount", b =>
+                {
+                    b.HasOne("LabelForge.Records.Books.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("LabelForge.Records.Books.Receipt", null)
+                        .WithMany()
+                        .HasForeignKey("ReceiptId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Weighing", b =>

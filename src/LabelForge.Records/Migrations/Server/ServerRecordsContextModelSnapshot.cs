@@ -51,6 +51,9 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int>("PiecesPlanned")
                         .HasColumnType("integer");
 
+                    b.Property<string>("Pot")
+                        .HasColumnType("text");
+
                     b.Property<string>("Product")
                         .IsRequired()
                         .HasColumnType("text");
@@ -271,6 +274,93 @@ namespace LabelForge.Records.Migrations.Server
                     b.ToTable("OnceKeys");
                 });
 
+            modelBuilder.Entity("LabelForge.Records.Books.PackingUse", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<int>("ReceiptId")
+                        .HasColumnType("integer");
+
+                    b.Property<decimal>("Used")
+                        .HasColumnType("numeric");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("ReceiptId");
+
+                    b.ToTable("PackingUses");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.PiecesReturned", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int>("BackOnShelf")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("From")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<decimal>("PaidBack")
+                        .HasColumnType("numeric");
+
+                    b.Property<string>("Payment")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Reason")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Returned")
+                        .HasColumnType("integer");
+
+                    b.Property<decimal?>("Tax")
+                        .HasColumnType("numeric");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.ToTable("Returns");
+                });
+
             modelBuilder.Entity("LabelForge.Records.Books.Printing", b =>
                 {
                     b.Property<int>("Id")
@@ -281,6 +371,9 @@ namespace LabelForge.Records.Migrations.Server
 
                     b.Property<string>("By")
                         .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<string>("Drawing")
                         .HasColumnType("text");
 
                     b.Property<int>("Labels")
@@ -296,12 +389,26 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<DateOnly>("On")
                         .HasColumnType("date");
 
+                    b.Property<string>("Places")
+                        .HasColumnType("text");
+
                     b.Property<string>("Product")
                         .IsRequired()
                         .HasColumnType("text");
 
                     b.Property<string>("Recipe")
                         .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int?>("Run")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Spoiled")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer")
+                        .HasDefaultValue(0);
+
+                    b.Property<string>("Stock")
                         .HasColumnType("text");
 
                     b.Property<string>("Variant")
@@ -383,8 +490,17 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<decimal>("Paid")
                         .HasColumnType("numeric");
 
+                    b.Property<string>("Payment")
+                        .HasColumnType("text");
+
                     b.Property<int>("Pieces")
                         .HasColumnType("integer");
+
+                    b.Property<decimal?>("Tax")
+                        .HasColumnType("numeric");
+
+                    b.Property<string>("Ticket")
+                        .HasColumnType("text");
 
                     b.Property<string>("To")
                         .IsRequired()
@@ -395,6 +511,81 @@ namespace LabelForge.Records.Migrations.Server
                     b.HasIndex("BatchId");
 
                     b.ToTable("Sales");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.StockCount", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<int?>("BatchId")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<decimal>("Counted")
+                        .HasColumnType("numeric");
+
+                    b.Property<decimal>("Difference")
+                        .HasColumnType("numeric");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<int?>("ReceiptId")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("BatchId");
+
+                    b.HasIndex("ReceiptId");
+
+                    b.ToTable("StockCounts");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.Takings", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("integer");
+
+                    NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
+
+                    b.Property<string>("By")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<decimal>("Card")
+                        .HasColumnType("numeric");
+
+                    b.Property<decimal>("Cash")
+                        .HasColumnType("numeric");
+
+                    b.Property<decimal>("Float")
+                        .HasColumnType("numeric");
+
+                    b.Property<string>("Note")
+                        .HasColumnType("text");
+
+                    b.Property<DateOnly>("On")
+                        .HasColumnType("date");
+
+                    b.Property<string>("Place")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Id");
+
+                    b.ToTable("Takings");
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Weighing", b =>
@@ -476,6 +667,30 @@ namespace LabelForge.Records.Migrations.Server
                         .OnDelete(DeleteBehavior.Restrict);
                 });
 
+            modelBuilder.Entity("LabelForge.Records.Books.PackingUse", b =>
+                {
+                    b.HasOne("LabelForge.Records.Books.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+
+                    b.HasOne("LabelForge.Records.Books.Receipt", null)
+                        .WithMany()
+                        .HasForeignKey("ReceiptId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.PiecesReturned", b =>
+                {
+                    b.HasOne("LabelForge.Records.Books.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict)
+                        .IsRequired();
+                });
+
             modelBuilder.Entity("LabelForge.Records.Books.Sale", b =>
                 {
                     b.HasOne("LabelForge.Records.Books.Batch", null)
@@ -483,6 +698,19 @@ namespace LabelForge.Records.Migrations.Server
                         .HasForeignKey("BatchId")
                         .OnDelete(DeleteBehavior.Restrict)
                         .IsRequired();
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.StockCount", b =>
+                {
+                    b.HasOne("LabelForge.Records.Books.Batch", null)
+                        .WithMany()
+                        .HasForeignKey("BatchId")
+                        .OnDelete(DeleteBehavior.Restrict);
+
+                    b.HasOne("LabelForge.Records.Books.Receipt", null)
+                        .WithMany()
+                        .HasForeignKey("ReceiptId")
+                        .OnDelete(DeleteBehavior.Restrict);
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Weighing", b =>

@@ -1,0 +1,111 @@
+using LabelForge.Measures;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>Pieces of one product that a buyer takes, and what for.</summary>
+/// <param name="Recipe">The recipe's id.</param>
+/// <param name="Variant">The variant's name; null for a recipe without variants.</param>
+/// <param name="Pieces">How many.</param>
+/// <param name="Paid">What was paid for all of them, sales tax included; 0 for a gift.</param>
+/// <param name="Tax">Of what was paid, the sales tax; null where no rate is set.</param>
+public sealed record SoldItem(string Recipe, string? Variant, int Pieces, decimal Paid, decimal? Tax);
+
+/// <summary>Sales over the table: by product, several in one go, out of the oldest lot first.</summary>
+public static class TableSales
+{
+    /// <summary>Writes down what one buyer took, all of it or nothing.</summary>
+    /// <param name="book">The books.</param>
+    /// <param name="items">What was taken.</param>
+    /// <param name="to">To whom, or which market day.</param>
+    /// <param name="payment">How it was paid; null where nobody said.</param>
+    /// <param name="on">The day.</param>
+    /// <param name="by">Who sold it.</param>
+    /// <param name="note">A note, or null.</param>
+    /// <returns>The entries: one for each lot that pieces came from.</returns>
+    /// <exception cref="InputException">There are not so many pieces of a product in the house.</exception>
+    public static IReadOnlyList<Sale> Sell(RecordBook book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    {
+        var ticket = NextTicket(ledger, on);
+        var taken = new Dictionary<int, int>();
+        var sales = items.SelectMany(item => Split(ledger, item, taken)).Select(part => new Sale
+        {
+            On = on,
+            By = by,
+            BatchId = part.Batch.Id,
+            Pieces = part.Pieces,
+            To = to,
+            Paid = part.Paid,
+            Tax = part.Tax,
+            Payment = payment,
+            Ticket = ticket,
+            Note = note,
+        }).ToArray();
+        context.Sales.AddRange(sales);
+        return (IReadOnlyList<Sale>)sales;
+    });
+
+    /// <summary>Takes back what was written down as one go.</summary>
+    /// <param name="book">The books.</param>
+    /// <param name="ticket">The ticket that its entries bear.</param>
+    /// <param name="reason">Why.</param>
+    /// <param name="on">The day.</param>
+    /// <param name="by">Who takes it back.</param>
+    /// <returns>The entries that were struck.</returns>
+    /// <exception cref="InputException">No sale bears that ticket.</exception>
+    public static IReadOnlyList<Sale> Undo(RecordBook book, string ticket, string reason, DateOnly on, string by) => book.Write((ledger, context) =>
+    {
+        var sales = ledger.Sales.Where(s => s.Ticket == ticket).ToArray();
+        if (sales.Length == 0)
+            throw new InputException(new Problem(null, 0, $"No sale has the ticket {ticket}.", "See the last ones: labelforge books sale") { Code = "ticket.unknown" });
+        context.Corrections.AddRange(sales.Select(s => new Correction { On = on, By = by, List = BookLists.Sale, EntryId = s.Id, Reason = reason }));
+        return (IReadOnlyList<Sale>)sales;
+    });
+
+    /// <summary>Pieces of a product in the house, over all its lots.</summary>
+    public static int Left(Ledger ledger, string recipe, string? variant) => Lots(ledger, recipe, variant).Sum(ledger.PiecesLeft);
+
+    /// <summary>Writes down pieces that were brought back.</summary>
+    /// <exception cref="InputException">More would come back than left the house.</exception>
+    public static PiecesReturned TakeBack(RecordBook book, string lot, Func<Batch, PiecesReturned> returned) => book.Write((ledger, context) =>
+    {
+        var entry = returned(ledger.BatchOf(lot));
+        context.Returns.Add(entry);
+        return entry;
+    });
+
+    /// <summary>The lots of a product that can be sold from, the oldest first.</summary>
+    public static IEnumerable<Batch> Lots(Ledger ledger, string recipe, string? variant) => ledger.Batches
+        .Where(b => b.Recipe == recipe && string.Equals(FrozenRecipe.FromJson(b.Frozen).Variant, variant, StringComparison.OrdinalIgnoreCase) && ledger.PiecesLeft(b) > 0)
+        .OrderBy(b => b.On).ThenBy(b => b.Id);
+
+    // A sum over several lots is shared out by pieces, to the cent, so that the parts are the whole again.
+    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(Ledger ledger, SoldItem item, Dictionary<int, int> taken)
+    {
+        var (open, paid, tax) = (item.Pieces, item.Paid, item.Tax);
+        foreach (var batch in Lots(ledger, item.Recipe, item.Variant))
+        {
+            var now = Math.Min(open, ledger.PiecesLeft(batch) - taken.GetValueOrDefault(batch.Id));
+            if (now <= 0)
+                continue;
+            taken[batch.Id] = taken.GetValueOrDefault(batch.Id) + now;
+            var part = now == open ? paid : Math.Round(paid * now / open, 2);
+            var partTax = now == open ? tax : tax is { } t ? Math.Min(part, Math.Round(t * now / open, 2)) : null;
+            yield return (batch, now, part, partTax);
+            (open, paid, tax) = (open - now, paid - part, tax - partTax);
+            if (open == 0)
+                yield break;
+        }
+        var name = item.Variant is { } v ? $"{item.Recipe}/{v}" : item.Recipe;
+        throw new InputException(new Problem(null, 0,
+            FormattableString.Invariant($"Only {item.Pieces - open} of {name} are in the house, not {item.Pieces}."),
+            "Look whether a batch is still to be closed (labelforge today), or count the shelf: labelforge count") { Code = "pieces.short" });
+    }
+
+    private static string NextTicket(Ledger ledger, DateOnly on)
+    {
+        var day = FormattableString.Invariant($"{on:yyyyMMdd}-");
+        var last = ledger.AllSales.Where(s => s.Ticket?.StartsWith(day, StringComparison.Ordinal) == true)
+            .Select(s => int.TryParse(s.Ticket!.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0).DefaultIfEmpty().Max();
+        return FormattableString.Invariant($"{day}{last + 1:000}");
+    }
+}
