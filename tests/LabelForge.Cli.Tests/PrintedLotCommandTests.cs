@@ -1,3 +1,5 @@
+using LabelForge.Records.Books;
+
 namespace LabelForge.Cli.Tests;
 
 /// <summary>Sheets made by the command bind their lot to their product, where the workshop keeps books.</summary>
@@ -14,8 +16,8 @@ public sealed class PrintedLotCommandTests : IDisposable
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
-    private CommandRun Sheet(string recipe) =>
-        CommandRun.Of("sheet", recipe, "--workshop", _folder, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--count", "2", "--on", "2026-11-25", "--out", Path.Combine(_folder, $"{recipe}.pdf"));
+    private CommandRun Sheet(string recipe, params string[] more) =>
+        CommandRun.Of(["sheet", recipe, "--workshop", _folder, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--count", "2", "--on", "2026-11-25", "--out", Path.Combine(_folder, $"{recipe}.pdf"), .. more]);
 
     [Fact]
     public void Another_product_does_not_get_the_lot_afterwards()
@@ -30,6 +32,19 @@ public sealed class PrintedLotCommandTests : IDisposable
         Assert.Equal(2, CommandRun.Of("batch", "start", "second-bar", "--workshop", _folder, "--lot", "26R25-01E", "--on", "2026-11-25").ExitCode);
         // Its own batch takes the lot that waits for it, without being told.
         Assert.Contains("26R25-01E", CommandRun.Of("batch", "start", "first-bar", "--workshop", _folder, "--on", "2026-11-25").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_books_say_which_broken_rule_was_printed_over()
+    {
+        var bar = Path.Combine(_folder, "recipes", "first-bar.yaml");
+        File.WriteAllText(bar, File.ReadAllText(bar).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        Assert.Equal(0, CommandRun.Of("receive", "clear-base", "5 lb", "--price", "31.50", "--workshop", _folder, "--on", "2026-11-25").ExitCode);
+        Assert.Equal(1, Sheet("first-bar", "--despite", "lot.missing").ExitCode);
+        Assert.Empty(RecordBook.Open(_folder).Read().Printings);
+        // A rule that is named and not broken is not said to be.
+        Assert.Equal(0, Sheet("first-bar", "--despite", "identity.missing", "--despite", "lot.missing").ExitCode);
+        Assert.Equal("Printed despite identity.missing.", Assert.Single(RecordBook.Open(_folder).Read().Printings).Note);
     }
 
     [Fact]

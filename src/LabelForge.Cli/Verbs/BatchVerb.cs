@@ -2,6 +2,7 @@ using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Print.Bench;
 using LabelForge.Print.Jobs;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -22,8 +23,8 @@ internal static class BatchVerb
         {
             var path = output.Path(r);
             var (jobs, lot, on) = inputs.Prepare(r);
-            inputs.StopWhereBroken(r, jobs);
-            BatchSheetWriter.WritePdf(path, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)))], PrintInputs.Info(jobs, lot, on));
+            inputs.Print(r, [.. jobs.Select(j => new LabelsToPrint(j, lot, 0))], on, () =>
+                BatchSheetWriter.WritePdf(path, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)))], PrintInputs.Info(jobs, lot, on)));
             return Exit.Done;
         }));
         return verb;

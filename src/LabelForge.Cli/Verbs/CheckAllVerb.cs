@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.UseCases;
@@ -26,20 +24,20 @@ internal static class CheckAllVerb
     }
 
     /// <summary>Judges the labels of a folder: PDF and text, in the order of their names.</summary>
-    public static int OfFolder(string folder, Market market, DateOnly on, bool json)
+    public static int OfFolder(string folder, string? market, DateOnly on, bool json)
     {
         var files = Directory.EnumerateFiles(folder).Where(LabelInput.IsLabel).Order(StringComparer.Ordinal).ToArray();
         if (files.Length == 0)
             throw new InputException(new Problem(folder, 0, "There is no label in this folder.", "Put labels there as .pdf or .txt, or name a recipe."));
-        return Write([.. files.Select(f => OfLabel(f, market, on))], json);
+        var at = Shared.MarketOf(market);
+        return Write([.. files.Select(f => OfLabel(f, at, on))], json);
     }
 
     private static JudgedProduct OfLabel(string file, Market market, DateOnly on)
     {
         try
         {
-            var reading = LabelStatement.Read(LabelInput.Read(file), IngredientDictionary.Shipped);
-            return new(Path.GetFileName(file), market, LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, on), market), null);
+            return new(Path.GetFileName(file), market, CheckLabel.Run(LabelInput.Read(file), new LabelQuestion(on, market.Id)).Report, null);
         }
         catch (InputException e)
         {

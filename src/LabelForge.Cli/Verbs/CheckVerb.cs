@@ -1,17 +1,15 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Files;
-using LabelForge.Ingredients;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Findings;
 using LabelForge.Print.Jobs;
-using LabelForge.Quantities;
 using LabelForge.Recipes;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -49,10 +47,12 @@ internal static class CheckVerb
             if (r.GetValue(file) is not { } named)
                 throw new InputException(new Problem(null, 0, "Nothing is named.", "Name a recipe, a label (.pdf, .txt) or a folder of labels; or --all for every product of the workshop."));
             if (Directory.Exists(named) && !File.Exists(Path.Combine(named, "workshop.yaml")))
-                return CheckAllVerb.OfFolder(named, Shared.MarketOf(r.GetValue(market)), date, json);
-            if (!LabelInput.IsLabel(r.GetValue(file)!))
-                return OfRecipe(r.GetValue(file)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
-            var report = Elsewhere(r.GetValue(file)!, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), date, path);
+                return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
+            if (!LabelInput.IsLabel(named))
+                return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
+            var (reading, report) = CheckLabel.Run(LabelInput.Read(named), new LabelQuestion(date, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs)));
+            if (path is not null)
+                WriteReport(path, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], date);
             if (json)
                 JsonOut.Write(JsonOut.Of(report));
             else
@@ -86,19 +86,6 @@ internal static class CheckVerb
     private static void WriteReport(string path, ImmutableArray<(LabelJob Job, CheckReport Report)> judged, DateOnly on) =>
         WriteReport(path, [.. judged.Select(j => new JudgedLabel(
             $"{j.Job.Product.Recipe.Name}, {j.Job.Product.Recipe.Identity}", j.Report, j.Job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, j.Report) : [], null))], on);
-
-    private static CheckReport Elsewhere(string file, string? market, string? product, string? panel, string? soldAs, DateOnly on, string? output)
-    {
-        var at = Shared.MarketOf(market);
-        var kind = product is null ? null : Shared.Need(ProductKinds.Shipped.Find(product));
-        var shown = panel is null ? null : Shared.Need(Panel.Parse(panel));
-        SoldAs? sold = soldAs is null ? null : soldAs == "soap" ? SoldAs.Soap : SoldAs.Cosmetic;
-        var reading = LabelStatement.Read(LabelInput.Read(file), IngredientDictionary.Shipped);
-        var report = LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, shown, on), at);
-        if (output is not null)
-            WriteReport(output, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], on);
-        return report;
-    }
 
     private static void WriteReport(string path, ImmutableArray<JudgedLabel> labels, DateOnly on)
     {

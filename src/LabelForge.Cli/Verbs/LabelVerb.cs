@@ -2,6 +2,7 @@ using System.CommandLine;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Proofs;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -26,13 +27,12 @@ internal static class LabelVerb
             if (r.GetValue(proof) && ending != ".pdf")
                 throw new InputException(new Problem(null, 0, "A proof is a PDF.", "Give the file the ending .pdf."));
             var (jobs, lot, on) = inputs.Prepare(r);
-            if (!r.GetValue(proof))
-                inputs.StopWhereBroken(r, jobs);
-            var labels = jobs.Select(j => j.Fit.OrRefuse()).ToArray();
+            var (labels, info) = (jobs.Select(j => j.Fit).ToArray(), PrintInputs.Info(jobs, lot, on));
             if (r.GetValue(proof))
-                ProofSheet.WritePdf(path, labels, jobs[0].Content.Market, on, PrintInputs.Info(jobs, lot, on));
+                ProofSheet.WritePdf(path, [.. labels.Select(f => f.OrRefuse())], jobs[0].Content.Market, on, info);
             else
-                LabelFile.Write(path, labels, PrintInputs.Info(jobs, lot, on), r.GetValue(dots) ?? LabelFile.UsualDotsPerInch);
+                inputs.Print(r, [.. jobs.Select(j => new LabelsToPrint(j, lot, 0))], on, () =>
+                    LabelFile.Write(path, [.. labels.Select(f => f.OrRefuse())], info, r.GetValue(dots) ?? LabelFile.UsualDotsPerInch));
             return Exit.Done;
         }));
         return verb;

@@ -7,6 +7,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
+using LabelForge.Records.Books;
 using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
@@ -32,14 +33,26 @@ internal sealed class PrintInputs(bool severalRecipes = false)
             verb.Options.Add(option);
     }
 
-    /// <summary>Stops where what was laid out breaks a rule that the call does not name.</summary>
-    /// <exception cref="StoppedException">A rule is broken.</exception>
-    public void StopWhereBroken(ParseResult r, IEnumerable<LabelJob> jobs)
+    /// <summary>Prints, and says what has to be known about the books.</summary>
+    /// <param name="r">The words of the command.</param>
+    /// <param name="labels">What is printed.</param>
+    /// <param name="on">The day.</param>
+    /// <param name="write">Writes the paper.</param>
+    /// <param name="binds">Whether the paper binds its lots to their products, so that it is written down in the books.</param>
+    /// <exception cref="StoppedException">What was laid out breaks a rule that the call does not name.</exception>
+    public void Print(ParseResult r, ImmutableArray<LabelsToPrint> labels, DateOnly on, Action write, bool binds = false)
     {
-        var allowed = r.GetValue(_despite) ?? [];
-        var open = jobs.SelectMany(j => LotFindings.BeforePrinting(j)).Where(f => !allowed.Contains(f.Rule)).ToArray();
-        if (open.Length > 0)
-            throw new StoppedException($"Nothing was printed: {(open.Length == 1 ? "a rule is" : $"{open.Length} rules are")} broken{(jobs.Any(j => j.Product.Weighed is not null) ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', open.Select(f => $"--despite {f.Rule}").Distinct())}", open);
+        var folder = labels[0].Job.Workshop.Folder;
+        var book = binds && RecordBook.Exists(folder) ? RecordBook.Open(folder) : null;
+        var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName), book, write);
+        if (outcome.IsStopped)
+            throw new StoppedException($"Nothing was printed: {(outcome.Open.Length == 1 ? "a rule is" : $"{outcome.Open.Length} rules are")} broken{(labels.Any(l => l.Job.Product.Weighed is not null) ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', outcome.Open.Select(f => $"--despite {f.Rule}").Distinct())}", outcome.Open);
+        if (book is null)
+            return;
+        foreach (var (lot, products) in outcome.Shared)
+            Console.Error.WriteLine($"Note: the lot {lot} stands on labels of {string.Join(", ", products)}. A lot is one product's: give each its own.");
+        if (outcome.NotRecorded is { } problem)
+            Console.Error.WriteLine($"Note: that these labels were made is not in the books. {problem}");
     }
 
     /// <summary>Goes from the recipe to the laid-out label of each of its products.</summary>

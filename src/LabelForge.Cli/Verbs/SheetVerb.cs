@@ -6,6 +6,7 @@ using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -41,7 +42,6 @@ internal static class SheetVerb
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
             throw new InputException(new Problem(null, 0, "Serial numbers say how many labels there are, of one recipe.", "Leave out --count and --fill."));
         var made = items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count)) : []).ToList();
-        Inputs.StopWhereBroken(r, made.Select(m => m.Made.Job));
         var folder = made[0].Made.Job.Workshop.Folder;
         var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
         var partUsed = r.GetValue(Remember) ? PartUsedSheets.Of(folder) : null;
@@ -59,14 +59,16 @@ internal static class SheetVerb
             CutMarks = r.GetValue(Marks),
         };
         var (info, progress) = (Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
-        if (serials is null)
-            SheetWriter.WritePdf(path, order, info, progress);
-        else
-            SerialSheets.WritePdf(path, serials, order, info, progress);
+        Inputs.Print(r, [.. made.Select(m => new LabelsToPrint(m.Made.Job, m.Made.Lot, serials?.Count ?? order.Runs.Where(run => m.Made.Job.Fit is Fit.Fits fits && run.Label == fits.Layout).Sum(run => run.Count)))], made[0].Made.On, () =>
+        {
+            if (serials is null)
+                SheetWriter.WritePdf(path, order, info, progress);
+            else
+                SerialSheets.WritePdf(path, serials, order, info, progress);
+        }, binds: true);
         foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)))
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
-        PrintedLabels.WriteDown([.. made.Select(m => (m.Made.Job, m.Made.Lot, serials?.Count ?? order.Runs.Where(run => m.Made.Job.Fit is Fit.Fits fits && run.Label == fits.Layout).Sum(run => run.Count)))], made[0].Made.On);
         Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
         if (partUsed?.Remember(stock, first, order.Count) is { } next)
             Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");

@@ -63,6 +63,21 @@ public sealed class LotPrintingTests(Chromium chromium)
         await Window.UntilAsync(() => RecordBook.Open(window.Folder).Read().Printings.Count == 0, "the printing is struck");
     }
 
+    [Fact]
+    public async Task A_broken_rule_stops_the_print_until_it_is_printed_over_and_the_books_say_so()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var recipe = Path.Combine(window.Folder, "recipes", "harbour-wall-bar.yaml");
+        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        await window.GoAsync("/print/harbour-wall-bar");
+        var make = window.Page.GetByRole(AriaRole.Button, new() { Name = "Make the sheets" });
+        await Assertions.Expect(window.Page.Locator("#anyway")).ToBeVisibleAsync();
+        await Assertions.Expect(make).ToBeDisabledAsync();
+        await window.Page.Locator("#anyway").CheckAsync();
+        await Make(window.Page);
+        Assert.Equal("Printed despite identity.missing.", Assert.Single(RecordBook.Open(window.Folder).Read().Printings).Note);
+    }
+
     private static async Task Make(IPage page)
     {
         var opened = page.Context.WaitForPageAsync();

@@ -1,0 +1,38 @@
+using LabelForge.Checks;
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
+
+namespace LabelForge.UseCases;
+
+/// <summary>How somebody else's label is to be judged, in the words of the person who asks.</summary>
+/// <param name="On">The day to judge by.</param>
+/// <param name="Market">The market's id; empty or null for the usual one.</param>
+/// <param name="Product">The kind of product, as <c>soap-bar</c>; empty or null where the label itself is to say.</param>
+/// <param name="Panel">The principal display panel, as <c>2.5x3.5in</c>; empty or null where the label itself is to say.</param>
+/// <param name="SoldAs"><c>soap</c> or <c>cosmetic</c>; empty or null where the words are to say.</param>
+public sealed record LabelQuestion(DateOnly On, string? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null);
+
+/// <summary>Judges a label that was made elsewhere, by its words.</summary>
+public static class CheckLabel
+{
+    /// <summary>Reads a label and holds it against the rules.</summary>
+    /// <param name="text">The label's words, of a text or a PDF.</param>
+    /// <param name="question">How it is to be judged.</param>
+    /// <returns>What was read, with where it stands, and what was found.</returns>
+    /// <exception cref="InputException">The question names what is not known.</exception>
+    public static (LabelStatement Reading, CheckReport Report) Run(LabelText text, LabelQuestion question)
+    {
+        var market = Given(question.Market) is { } id ? MarketText.Parse(id).OrRefuse() : MarketBook.Shipped.Usual;
+        var kind = Given(question.Product) is { } product ? ProductKinds.Shipped.Find(product).OrRefuse() : null;
+        var panel = Given(question.Panel) is { } shown ? Quantities.Panel.Parse(shown).OrRefuse() : null;
+        SoldAs? sold = question.SoldAs switch { "soap" => Recipes.SoldAs.Soap, "cosmetic" => Recipes.SoldAs.Cosmetic, _ => null };
+        var reading = LabelStatement.Read(text, IngredientDictionary.Shipped);
+        return (reading, LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On), market));
+    }
+
+    private static string? Given(string? words) => string.IsNullOrWhiteSpace(words) ? null : words;
+}
