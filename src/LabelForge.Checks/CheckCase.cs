@@ -35,6 +35,9 @@ public sealed class CheckCase
     /// <summary>The kind of product: as given, or as the label's identity says; null where neither tells.</summary>
     public ProductKind? Kind { get; init; }
 
+    /// <summary>What the maker has settled of it.</summary>
+    public ProductFacts Facts { get; init; } = ProductFacts.None;
+
     /// <summary>How it is sold; null where a soap's label leaves it open.</summary>
     public SoldAs? SoldAs { get; init; }
 
@@ -71,7 +74,7 @@ public sealed class CheckCase
     {
         if (Binding(rule) is not { } binding)
             return false;
-        found.Add(binding.Find(where, arguments));
+        found.Add(Find(binding, where, arguments));
         return true;
     }
 
@@ -79,13 +82,24 @@ public sealed class CheckCase
     public void TellBy(Basis basis, string rule, string where, params object[] arguments)
     {
         if (Binding(rule) is { } binding)
-            found.Add(binding.Find(where, arguments).By(basis));
+            found.Add(Find(binding, where, arguments).By(basis));
     }
 
     /// <summary>Takes over what was found elsewhere, as in making the declaration.</summary>
     public void Take(IEnumerable<Finding> findings) => found.AddRange(findings);
 
-    /// <summary>The rule as it binds this product here and today; null where it does not.</summary>
+    /// <summary>The rule as it binds this product here and today; null where it does not, or where a fact takes the product out of it.</summary>
     public Rule? Binding(string id) =>
-        ((Label.Own is null ? Rules.Rule(id + "/label") : null) ?? Rules.Rule(id)) is { } rule && rule.Binds(Kind?.Id, SoldAs == Recipes.SoldAs.Soap) ? rule : null;
+        ((Label.Own is null ? Rules.Rule(id + "/label") : null) ?? Rules.Rule(id)) is { } rule
+        && rule.Binds(Kind?.Id, SoldAs == Recipes.SoldAs.Soap) && !rule.Unless.Any(e => e.Frees(IsSo(e.Fact)) == true) ? rule : null;
+
+    /// <summary>Whether a fact is so: as the maker says, as the kind tells, or as the label's words show; null where none does.</summary>
+    public bool? IsSo(ProductFact fact) =>
+        Facts.State(fact.Id) ?? Known(fact.Id) ?? (Kind?.Groups.Contains(new(fact.Id, true)) == true || fact.Says?.IsMatch(Label.Text.Text) == true ? true : null);
+
+    // A recipe says by its active ingredients whether it is a drug as well.
+    private bool? Known(string fact) => fact == "drug-too" && Product is { } product ? !product.Batch.Recipe.Actives.IsEmpty : null;
+
+    private Finding Find(Rule rule, string where, object[] arguments) =>
+        rule.Find(where, [.. rule.Unless.Where(e => e.Frees(IsSo(e.Fact)) is null)], arguments);
 }

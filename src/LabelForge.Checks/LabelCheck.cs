@@ -21,6 +21,7 @@ public static class LabelCheck
     public static CheckReport Run(LabelFacts facts, Market market) => Run(new CheckCase(facts.Reading, market.On(facts.On))
     {
         Kind = facts.Kind,
+        Facts = facts.Facts,
         SoldAs = facts.SoldAs,
         MeantAs = facts.MeantAs,
         Panel = facts.Panel,

@@ -16,6 +16,9 @@ namespace LabelForge.Checks;
 /// <param name="On">The date to judge by.</param>
 public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven, DateOnly On)
 {
+    /// <summary>What the maker has settled of the product.</summary>
+    public ProductFacts Facts { get; init; } = ProductFacts.None;
+
     /// <summary>Where findings about the whole label point.</summary>
     public string Where => Reading.Text.Where;
 

@@ -15,11 +15,13 @@ public static class LabelJudgement
     /// <param name="soldAs">How it is sold as given, or null.</param>
     /// <param name="panel">The principal display panel as given, or null.</param>
     /// <param name="on">The date to judge by.</param>
-    public static LabelFacts Of(LabelStatement reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on)
+    /// <param name="facts">What the maker has settled of the product.</param>
+    public static LabelFacts Of(LabelStatement reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on, ProductFacts? facts = null)
     {
-        var known = kind ?? reading.Identity?.Kind;
+        var settled = facts ?? ProductFacts.None;
+        var known = (kind ?? reading.Identity?.Kind) is { } any ? settled.Of(any, reading.Text.Text) : null;
         var page = reading.Text.Page is { } size ? Panel.Rectangle(size.Width, size.Height) : null;
-        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on);
+        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on) { Facts = settled };
     }
 
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),

@@ -15,6 +15,7 @@ public static class RecipeCheck
         {
             Product = facts,
             Kind = facts.Kind,
+            Facts = recipe.Facts,
             SoldAs = recipe.SoldAs,
             MeantAs = recipe.SoldAs,
             Panel = facts.Content.PrincipalPanel,

@@ -130,6 +130,7 @@ internal static class JsonOut
         source = finding.Source,
         where = finding.Where,
         basis = BasisText.Of(finding.Basis),
+        unless = finding.Unless.IsEmpty ? null : finding.Unless.ToArray(),
     };
 
     private static decimal Round(decimal percent) => Math.Round(percent, 10, MidpointRounding.ToEven);

@@ -14,7 +14,8 @@ namespace LabelForge.UseCases;
 /// <param name="Product">The kind of product, as <c>soap-bar</c>; empty or null where the label itself is to say.</param>
 /// <param name="Panel">The principal display panel, as <c>2.5x3.5in</c>; empty or null where the label itself is to say.</param>
 /// <param name="SoldAs"><c>soap</c> or <c>cosmetic</c>; empty or null where the words are to say.</param>
-public sealed record LabelQuestion(DateOnly On, string? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null);
+/// <param name="Facts">What the maker has settled of the product, as <c>adults-only spray=no</c>; empty or null where nothing is.</param>
+public sealed record LabelQuestion(DateOnly On, string? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null, string? Facts = null);
 
 /// <summary>Judges a label that was made elsewhere, by its words.</summary>
 public static class CheckLabel
@@ -31,8 +32,11 @@ public static class CheckLabel
         var panel = Given(question.Panel) is { } shown ? Quantities.Panel.Parse(shown).OrRefuse() : null;
         SoldAs? sold = question.SoldAs switch { "soap" => Recipes.SoldAs.Soap, "cosmetic" => Recipes.SoldAs.Cosmetic, _ => null };
         var reading = LabelStatement.Read(text, IngredientDictionary.Shipped);
-        return (reading, LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On), market));
+        return (reading, LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)), market));
     }
+
+    private static ProductFacts Settled(string? facts) => (Given(facts) ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
+        .Select(f => ProductFacts.Parse(f).OrRefuse()).Aggregate(ProductFacts.None, (all, one) => all.With(one.Fact, one.So));
 
     private static string? Given(string? words) => string.IsNullOrWhiteSpace(words) ? null : words;
 }

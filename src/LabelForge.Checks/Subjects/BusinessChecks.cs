@@ -31,6 +31,8 @@ internal static partial class BusinessChecks
             label.Tell("business-place.missing", label.BusinessWhere, "on this label all of it is");
         else if (missing is ["street"] && MayBeListed(label))
             label.Tell("business-place.missing/street-soap", label.BusinessWhere);
+        else if (missing is ["street"] && label.Rules.Rule("business-place.missing/no-street") is not null)
+            label.Tell("business-place.missing/no-street", label.BusinessWhere);
         else if (missing.Length > 0)
             label.Tell("business-place.missing", label.BusinessWhere, string.Join(", ", missing) + (missing.Length == 1 ? " is" : " are"));
         if (!label.Label.Contact.Any && (missing.Length > 0 || label.Label.Business.Name is null || label.Market.Ways.ContactBesideAddress))

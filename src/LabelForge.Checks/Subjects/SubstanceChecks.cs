@@ -62,13 +62,13 @@ internal static class SubstanceChecks
                 Tell(Here(rule), share.Name, kind, Only(rule), rule.Citation);
                 break;
             case SubstanceVerdict.Only when covers == Applies.Perhaps:
-                Tell(HerePerhaps(rule), share.Name, kind, Only(rule), rule.Citation);
+                Tell(HerePerhaps(rule), share.Name, kind, Only(rule), rule.Citation, Settles(facts.Kind, rule));
                 break;
             case SubstanceVerdict.Not when covers == Applies.Yes:
                 Tell(Here(rule), share.Name, kind, Not(rule), rule.Citation);
                 break;
             case SubstanceVerdict.Not when covers == Applies.Perhaps:
-                Tell(HerePerhaps(rule), share.Name, kind, Not(rule), rule.Citation);
+                Tell(HerePerhaps(rule), share.Name, kind, Not(rule), rule.Citation, Settles(facts.Kind, rule));
                 break;
             case SubstanceVerdict.Unlisted:
                 Tell("colour.not-permitted/unlisted", share.Name, rule.Citation);
@@ -139,6 +139,10 @@ internal static class SubstanceChecks
     private static string Here(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here" : "substance.prohibited/here";
 
     private static string HerePerhaps(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here-perhaps" : "substance.prohibited/here-perhaps";
+
+    /// <summary>The facts that settle whether a product is one of a row's, as a fix names them; empty where none does.</summary>
+    internal static string Settles(ProductKind kind, SubstanceRule rule) =>
+        ProductGroup.Open(kind, rule.Groups).ToArray() is { Length: > 0 } open ? $" by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open)} (yes or no)" : "";
 
     private static string Only(SubstanceRule rule) => $"permitted only in: {Groups(rule)}{Words(rule)}";
 

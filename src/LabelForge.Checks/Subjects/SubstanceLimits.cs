@@ -47,7 +47,7 @@ internal static class SubstanceLimits
         if (certain)
             label.TellBy(rule.Basis, "substance.over-limit", facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceChecks.Percent(limit), scope, from, rule.Citation);
         else
-            label.TellBy(rule.Basis, "substance.over-limit/unproven", facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceChecks.Percent(limit), scope, Ask(rule, counted, low), rule.Citation);
+            label.TellBy(rule.Basis, "substance.over-limit/unproven", facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceChecks.Percent(limit), scope, Ask(rule, counted, low, facts.Kind), rule.Citation);
     }
 
     private static string Scope(SubstanceRule rule)
@@ -57,12 +57,12 @@ internal static class SubstanceLimits
         return where + when;
     }
 
-    private static string Ask(SubstanceRule rule, Hit[] counted, decimal low)
+    private static string Ask(SubstanceRule rule, Hit[] counted, decimal low, ProductKind kind)
     {
         var limit = rule.MostPercent!.Value;
         var open = counted.SelectMany(h => h.Share.Sources.Where(s => !s.IsKnown).Select(s => (h.Share.Name, Source: s))).ToArray();
         if (open.Length == 0 || low > limit)
-            return rule.Verdict == SubstanceVerdict.AtMostIf ? $"Settle whether {rule.Words}; if so, use less." : "Settle whether this product is one of those, and what the limit counts; if so, use less.";
+            return rule.Verdict == SubstanceVerdict.AtMostIf ? $"Settle whether {rule.Words}; if so, use less." : $"Settle whether this product is one of those{SubstanceChecks.Settles(kind, rule)}, and what the limit counts; if so, use less.";
         if (open is [var only] && counted is [var hit] && hit.Share.Sources.Length == 1 && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.Share.Fraction > 0)
         {
             var most = limit / factor / only.Source.Share.Fraction;

@@ -18,9 +18,9 @@ internal static partial class WarningChecks
             var called = shown is not null || warning.Words?.IsMatch(text) == true
                 || (label.Kind is { } kind && (rule.Products.Contains(kind.Id) || warning.Kinds.Contains(kind.Id)
                     || (warning.WithKinds.Contains(kind.Id) && label.Names.Any(n => Fits(warning.WithIngredients!, n)))));
-            if (!called || warning.Unless?.IsMatch(text) == true)
+            if (!called)
                 continue;
-            var missing = warning.Parts.Where(p => IsWanted(p, text, label.Names) && !p.Words.IsMatch(text)).Select(p => p.Says).ToArray();
+            var missing = warning.Parts.Where(p => IsWanted(p, text, label) && !p.Words.IsMatch(text)).Select(p => p.Says).ToArray();
             if (missing.Length > 0)
                 label.Tell(warning.Rule, "warnings", warning.SaysIngredient ? shown! : string.Join("; ", missing));
         }
@@ -41,8 +41,9 @@ internal static partial class WarningChecks
         }
     }
 
-    private static bool IsWanted(WarningPart part, string text, IReadOnlyList<(string Name, Ingredient? Known)> names) =>
-        part.Unless?.IsMatch(text) != true && (part.OnlyWith is null || names.Count == 0 || names.Any(n => Fits(part.OnlyWith, n)));
+    private static bool IsWanted(WarningPart part, string text, CheckCase label) =>
+        part.Unless?.IsMatch(text) != true && !part.Facts.Any(f => f.Frees(label.IsSo(f.Fact)) == true)
+        && (part.OnlyWith is null || label.Names.Count == 0 || label.Names.Any(n => Fits(part.OnlyWith, n)));
 
     private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) => pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
 

@@ -10,7 +10,8 @@ namespace LabelForge.Checks.Words;
 /// <param name="Words">The words of which one must stand on the label.</param>
 /// <param name="Unless">Words of the label that free it of this part; null where none do.</param>
 /// <param name="OnlyWith">Ingredients of which one must be there for this part to be wanted; null where it is wanted always.</param>
-public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith);
+/// <param name="Facts">Facts of the product that free it of this part.</param>
+public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith, ImmutableArray<Exemption> Facts);
 
 /// <summary>A warning that some products must carry. The kinds that need it are those of its rule.</summary>
 /// <param name="Rule">The rule by which it is told, such as <c>warning.missing/aerosol</c>.</param>
@@ -28,9 +29,6 @@ public sealed record RequiredWarning(string Rule, Regex? Words, Regex? Ingredien
 
     /// <summary>The ingredients that call for it in those kinds; null where there are none.</summary>
     public Regex? WithIngredients { get; init; }
-
-    /// <summary>Words of the label that free the product of it; null where none do.</summary>
-    public Regex? Unless { get; init; }
 }
 
 /// <summary>A substance that may not be used.</summary>
@@ -51,21 +49,23 @@ public static class SafetyLists
 
     private static RequiredWarning Warning(YamlRecord record)
     {
-        record.OnlyKeys("id", "kinds", "words", "ingredients", "says ingredient", "with", "unless", "parts");
+        record.OnlyKeys("id", "kinds", "words", "ingredients", "says ingredient", "with", "parts");
         var with = record.Has("with") ? record.Record("with", "{ kinds: [bath-bomb], ingredients: [...] }") : null;
         return new(
             "warning.missing/" + record.Text("id", "a name"),
             record.Has("words") ? PhrasePattern.Any(record.Texts("words", "[aerosol]")) : null,
             record.Has("ingredients") ? PhrasePattern.Whole(record.Texts("ingredients", "[butane]")) : null,
             record.Has("says ingredient"),
-            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")), Any(p, "unless"), Whole(p, "only with")))])
+            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")), Any(p, "unless"), Whole(p, "only with"), Facts(p)))])
         {
             Kinds = record.Has("kinds") ? [.. record.Texts("kinds", "[foaming-bath]")] : [],
             WithKinds = with is null ? [] : [.. with.Texts("kinds", "[bath-bomb]")],
             WithIngredients = with is null ? null : Whole(with, "ingredients"),
-            Unless = Any(record, "unless"),
         };
     }
+
+    private static ImmutableArray<Exemption> Facts(YamlRecord record) => !record.Has("facts") ? []
+        : [.. record.Texts("facts", "[not spray]").Select(t => Exemption.Parse(t) is var e && e.IsValue ? e.Value : throw record.RefuseAt("facts", e.Wrong, e.Write))];
 
     private static Regex? Any(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Any(record.Texts(key, "[foam]")) : null;
 

@@ -28,13 +28,14 @@ internal static class CheckVerb
         var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)" };
         var soldAs = new Option<string?>("--sold-as") { Description = "soap or cosmetic (default: judged from the words)" };
         soldAs.AcceptOnlyFromAmong("soap", "cosmetic");
+        var facts = new Option<string[]>("--fact") { Description = "What a rule asks of a product on a label made elsewhere: adults-only, or spray=no (a recipe says it under facts:)", AllowMultipleArgumentsPerToken = true };
         var output = OutputOption.Named("--report", "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf", FileKind.Html, FileKind.Pdf);
         var format = Shared.Format();
         var on = Shared.On();
         var variant = Shared.Variant();
         var verb = new Command("check", "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
         {
-            file, all, workshop, market, design, lot, product, panel, soldAs, format, on, variant,
+            file, all, workshop, market, design, lot, product, panel, soldAs, facts, format, on, variant,
         };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
@@ -50,7 +51,7 @@ internal static class CheckVerb
                 return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
             if (!LabelInput.IsLabel(named))
                 return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
-            var (reading, report) = CheckLabel.Run(LabelInput.Read(named), new LabelQuestion(date, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs)));
+            var (reading, report) = CheckLabel.Run(LabelInput.Read(named), new LabelQuestion(date, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? [])));
             if (path is not null)
                 WriteReport(path, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], date);
             if (json)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LabelForge.Markets;
 
 namespace LabelForge.Checks;
@@ -25,6 +26,9 @@ public enum Severity
 /// <param name="Basis">Whether the source was read: the rule's own, or that of the row of a table that it was found by.</param>
 public sealed record Finding(string Rule, Severity Severity, string Message, string Fix, string Source, string Where, Basis Basis)
 {
+    /// <summary>What would take the product out of the rule and is not settled, in words; empty where nothing would.</summary>
+    public ImmutableArray<string> Unless { get; init; } = [];
+
     /// <summary>The same finding by a row of a table, which brings its own source.</summary>
     public Finding By(Basis basis) => this with { Basis = basis };
 }

@@ -24,7 +24,7 @@ public readonly record struct ProductGroup(string Name, bool Sure)
     // Nails and oral care are in the annexes, but no kind of ours falls in them.
     private static readonly ImmutableHashSet<string> Listed =
         ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled", "nails", "oral",
-        "aerosol", "viscous", "perfume", "hydroalcoholic", "sun", "under-three", "professional-use", "adults-only"];
+        "aerosol", "viscous", "perfume", "hydroalcoholic", "sun", "under-three", "professional-use", "adults-only", "roll-on"];
 
     private static readonly ImmutableHashSet<string> Computed = ["all", "rinse-off", "leave-on", "lips", "eye", "external", "makeup"];
 
@@ -45,6 +45,15 @@ public readonly record struct ProductGroup(string Name, bool Sure)
     /// <param name="groups">One or more groups, any of which will do; <c>hair+rinse-off</c> wants both.</param>
     public static Applies Covers(ProductKind kind, IEnumerable<string> groups) =>
         groups.Select(g => g.Split('+').Min(n => One(kind, n))).DefaultIfEmpty(Applies.No).Max();
+
+    /// <summary>The facts that would settle whether a kind falls in a group; empty where it is settled, or where no fact tells.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="groups">As for <see cref="Covers"/>.</param>
+    public static IEnumerable<string> Open(ProductKind kind, IEnumerable<string> groups) => groups
+        .Where(g => Covers(kind, [g]) == Applies.Perhaps)
+        .SelectMany(g => g.Split('+'))
+        .Where(n => One(kind, n) == Applies.Perhaps && ProductFact.All.ContainsKey(n))
+        .Distinct();
 
     /// <summary>A group as a sentence names it: <c>hair+rinse-off</c> to <c>rinse-off hair products</c>.</summary>
     public static string Phrase(string group) => group switch

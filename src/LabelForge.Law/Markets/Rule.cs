@@ -28,8 +28,8 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>Whether it binds cosmetics alone, and no soap that is sold as soap (21 CFR 701.20).</summary>
     public bool BindsCosmeticsOnly { get; init; }
 
-    /// <summary>What takes a product out of the rule, in words that a person must settle; empty where nothing does.</summary>
-    public ImmutableArray<string> Unless { get; init; } = [];
+    /// <summary>What takes a product out of the rule; any one of them does. Empty where nothing does.</summary>
+    public ImmutableArray<Exemption> Unless { get; init; } = [];
 
     /// <summary>Whether it binds a product. One of a kind that is not known may be any.</summary>
     /// <param name="kind">The kind's id, or null.</param>
@@ -37,9 +37,17 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     public bool Binds(string? kind, bool isSoap) => (Products.IsEmpty || kind is null || Products.Contains(kind)) && !(BindsCosmeticsOnly && isSoap);
 
     /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
-    public Finding Find(string where, params object[] arguments) => new(Name, Severity, Fill(Message, arguments), Fill(Fix, arguments) + Exemptions, Fill(Source, arguments), where, Basis);
+    public Finding Find(string where, params object[] arguments) => Find(where, Unless, arguments);
 
-    private string Exemptions => Unless.IsEmpty ? "" : $" Not needed if {string.Join(", or if ", Unless)}: is that so?";
+    /// <summary>The same where some of its exemptions are still open: the finding names them and asks.</summary>
+    /// <param name="where">Where it was found.</param>
+    /// <param name="open">The exemptions that nobody has ruled out.</param>
+    /// <param name="arguments">What fills the places of its sentences.</param>
+    public Finding Find(string where, ImmutableArray<Exemption> open, object[] arguments) =>
+        new(Name, Severity, Fill(Message, arguments) + Exemption.Sentence(open), Fill(Fix, arguments) + Exemption.Question(open), Fill(Source, arguments), where, Basis)
+        {
+            Unless = [.. open.Select(e => e.Words)],
+        };
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
 }

@@ -36,7 +36,7 @@ public static class RuleFile
             Until = map.OptionalText("until") is { } until ? Date(until) : null,
             Products = [.. map.Texts("products").Select(t => t.Text)],
             BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold && (sold.Text == "cosmetic" ? true : throw sold.Refuse($"\"{sold.Text}\" is not how a rule's products are sold.", "Write cosmetic, or leave it out.")),
-            Unless = [.. map.Texts("unless").Select(t => t.Text)],
+            Unless = [.. map.Texts("unless").Select(t => Exemption.Parse(t.Text) is var e && e.IsValue ? e.Value : throw t.Refuse(e.Wrong, e.Write))],
             Basis = basis,
             Read = read,
         };

@@ -46,6 +46,8 @@ public static class RuleList
         page.Append(CultureInfo.InvariantCulture, $"\n## {rule.Id}\n\n{rule.Severity.ToString().ToLowerInvariant()}, from {rule.InForceFrom:yyyy-MM-dd}. Source: {rule.Source} ({BasisText.Of(rule.Basis)}{(rule.Read is { } read ? ": " + read : "")}). Last checked {rule.LastChecked:yyyy-MM-dd}.\n");
         if (!rule.Products.IsEmpty)
             page.Append(CultureInfo.InvariantCulture, $"For: {string.Join(", ", rule.Products)}.\n");
+        if (!rule.Unless.IsEmpty)
+            page.Append(CultureInfo.InvariantCulture, $"Unless {string.Join(", or ", rule.Unless.Select(e => e.Words))} (facts: {string.Join(", ", rule.Unless.Select(e => e.Fact.Id))}).\n");
         page.Append(CultureInfo.InvariantCulture, $"\n{rule.Message}\n\nDo: {rule.Fix}\n");
     }
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Recipes.Saponification;
@@ -41,6 +42,9 @@ public sealed record Recipe
 
     /// <summary>How it is sold.</summary>
     public SoldAs SoldAs { get; init; } = SoldAs.Cosmetic;
+
+    /// <summary>What its maker has settled that its kind does not tell: whether it is sprayed, is for adults only.</summary>
+    public ProductFacts Facts { get; init; } = ProductFacts.None;
 
     /// <summary>What the maker says of it.</summary>
     public ImmutableArray<string> Claims { get; init; } = [];

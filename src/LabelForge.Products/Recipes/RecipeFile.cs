@@ -12,7 +12,7 @@ public static class RecipeFile
     private static readonly string[] Keys =
     [
         "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes", "on the market since",
-        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance", "look",
+        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance", "look", "facts",
     ];
 
     /// <summary>The keys that a recipe's file may have.</summary>
@@ -38,6 +38,7 @@ public static class RecipeFile
             Product = product.Text,
             ProductLine = product.Line,
             SoldAs = ReadSoldAs(file.OptionalText("sold as")),
+            Facts = FactsFile.Read(file),
             Claims = [.. file.Texts("claims").Select(t => t.Text), .. new[] { look.Line, look.Words }.OfType<TextNode>().Select(t => t.Text)],
             Look = look,
             Materials = materials,

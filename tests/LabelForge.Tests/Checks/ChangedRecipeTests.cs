@@ -29,7 +29,7 @@ public class ChangedRecipeTests
     [InlineData("identity: Bar soap", "identity: \" \"", "identity.missing", "")]
     [InlineData("net: 100 g", "net: 121 g", "net-quantity.overstated", "121 g")]   // 240 g by two are 120 g
     [InlineData("net: 100 g", "net: 120 g", "", "")]
-    [InlineData("street: 1 Example Lane, ", "", "business-place.missing", "street is")]
+    [InlineData("street: 1 Example Lane, ", "", "business-place.missing", "no street")]
     [InlineData("street: 1 Example Lane, city: Fairport, ", "", "business-place.missing", "street, city are")]
     [InlineData("region: ME, ", "", "business-place.missing", "region is")]
     [InlineData("region: ME, postcode: \"00000\", ", "", "business-place.missing", "region, postcode are")]

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using LabelForge.Markets;
+using LabelForge.Measures;
+
+namespace LabelForge.Checks;
+
+/// <summary>What takes a product out of a rule: a fact of the product that is so, or one that is not.</summary>
+/// <param name="Fact">The fact.</param>
+/// <param name="IfNot">Whether the rule falls where it is not so; else where it is.</param>
+public sealed record Exemption(ProductFact Fact, bool IfNot)
+{
+    /// <summary>How a sentence says it.</summary>
+    public string Words => IfNot ? Fact.IsNot : Fact.Is;
+
+    /// <summary>Reads <c>adults-only</c>, or <c>not metal-container</c>.</summary>
+    public static Parsed<Exemption> Parse(string written)
+    {
+        var not = written.StartsWith("not ", StringComparison.Ordinal);
+        var fact = ProductFact.Find(not ? written[4..] : written);
+        return fact.IsValue ? Parsed<Exemption>.Of(new(fact.Value, not)) : Parsed<Exemption>.Refused(fact.Wrong, fact.Write);
+    }
+
+    /// <summary>Whether it takes a product out; null while nobody has said.</summary>
+    /// <param name="so">Whether the fact is so, as far as it is known.</param>
+    public bool? Frees(bool? so) => so is { } known ? known != IfNot : null;
+
+    /// <summary>What is added to a finding's message while exemptions are open.</summary>
+    public static string Sentence(ImmutableArray<Exemption> open) => open.IsEmpty ? "" : $" It must, unless {string.Join(", or ", open.Select(e => e.Words))}.";
+
+    /// <summary>What is asked of the maker then.</summary>
+    public static string Question(ImmutableArray<Exemption> open) => open.IsEmpty ? ""
+        : $" {string.Join(" ", open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open.Select(e => e.Fact.Id))} (yes or no), and it is not asked again.";
+}

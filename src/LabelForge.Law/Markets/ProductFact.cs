@@ -1,0 +1,38 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using LabelForge.Measures;
+
+namespace LabelForge.Markets;
+
+/// <summary>Something that rules ask of a product and that its kind does not tell: whether it is sprayed, is for adults only.</summary>
+/// <param name="Id">Its name in files.</param>
+/// <param name="Asks">The question to the maker.</param>
+/// <param name="Is">How a sentence says that it is so.</param>
+/// <param name="IsNot">How a sentence says that it is not.</param>
+/// <param name="Says">Words of a label that show that it is so; null where none do.</param>
+/// <param name="Hints">Words of a label or a recipe that show that it may be so; null where none do.</param>
+public sealed record ProductFact(string Id, string Asks, string Is, string IsNot, Regex? Says, Regex? Hints)
+{
+    private static readonly Lazy<ImmutableDictionary<string, ProductFact>> Loaded = new(() =>
+        YamlRecord.Shipped("markets/facts.yaml").Select(Of).ToImmutableDictionary(f => f.Id));
+
+    /// <summary>Every fact, by name.</summary>
+    public static IReadOnlyDictionary<string, ProductFact> All => Loaded.Value;
+
+    /// <summary>Finds a fact; a refusal lists them.</summary>
+    public static Parsed<ProductFact> Find(string id) => Loaded.Value.TryGetValue(id.Trim(), out var fact)
+        ? Parsed<ProductFact>.Of(fact)
+        : Parsed<ProductFact>.Refused($"\"{id.Trim()}\" is not a fact that a rule asks for.", $"Write one of: {string.Join(", ", Loaded.Value.Keys.Order(StringComparer.Ordinal))}.");
+
+    private static ProductFact Of(YamlRecord record)
+    {
+        record.OnlyKeys("id", "asks", "is", "not", "says", "hints");
+        return new(record.Text("id", "a name, such as spray"), record.Text("asks", "the question"), record.Text("is", "how a sentence says it"),
+            record.Text("not", "how a sentence denies it"), Words(record, "says"), Words(record, "hints"));
+    }
+
+    // Whole words, with any space between them.
+    private static Regex? Words(YamlRecord record, string key) => !record.Has(key) ? null : new Regex(
+        @"(?<![\p{L}\p{N}])(?:" + string.Join('|', record.Texts(key, "[roll-on]").Select(w => Regex.Escape(w).Replace(@"\ ", @"\s+", StringComparison.Ordinal))) + @")(?![\p{L}\p{N}])",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2));
+}
