@@ -20,7 +20,11 @@ internal static partial class IngredientChecks
     public static void Check(CheckCase label)
     {
         if (label.Product is { } product)
+        {
             label.Take(product.Declaration.Findings);
+            foreach (var open in Unconfirmed(product))
+                label.Tell("ingredients.unconfirmed", open.File, open.Name, open.ToConfirm!, open.File);
+        }
         if (label.Label.Ingredients is not { Items.IsEmpty: false } list)
         {
             // A soap that may be exempt is asked; one that is sold as soap need not list.
@@ -40,6 +44,21 @@ internal static partial class IngredientChecks
         GoesOn(label, list);
         if (label.SoldAs == SoldAs.Soap && list.Items.Where(i => Synthetic().IsMatch(i.Name)).Select(i => i.Name).ToArray() is { Length: > 0 } found)
             label.Tell("claim.soap-with-detergent", "ingredients", string.Join(", ", found));
+    }
+
+    // What the shop made itself is asked for what it was made from.
+    private static IEnumerable<Material> Unconfirmed(RecipeFacts product)
+    {
+        var (seen, waiting) = (new HashSet<string>(StringComparer.Ordinal), new Queue<Material>(product.Batch.Lines.Select(l => l.Material)));
+        while (waiting.TryDequeue(out var material))
+        {
+            if (!seen.Add(material.Id))
+                continue;
+            if (material.ToConfirm is not null)
+                yield return material;
+            foreach (var part in material.MadeFrom.Select(m => product.Workshop.Materials.GetValueOrDefault(m.Material)).OfType<Material>())
+                waiting.Enqueue(part);
+        }
     }
 
     // Where only custom asks for a heading, any will do.

@@ -106,6 +106,9 @@ public sealed record Material
     /// <summary>Names of its list that the dictionary does not know and the maker has settled as right as they stand.</summary>
     public ImmutableArray<string> OwnNames { get; init; } = [];
 
+    /// <summary>Where its list is from as long as nobody has held it against the wrapper: the usual list of such goods, for instance; null where it is the supplier's own.</summary>
+    public string? ToConfirm { get; init; }
+
     /// <summary>Who sells it, where written.</summary>
     public string? Supplier { get; init; }
 

@@ -11,10 +11,13 @@ namespace LabelForge.Recipes;
 /// <summary>Reads materials/ID.yaml.</summary>
 public static class MaterialFile
 {
+    /// <summary>The key of a list that nobody has held against the wrapper yet.</summary>
+    public const string ConfirmKey = "to confirm";
+
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "scent", "own names",
+        "saponification", "soap name", "purity", "swatch", "scent", "own names", ConfirmKey,
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -55,6 +58,7 @@ public static class MaterialFile
             Lot = file.OptionalText("lot")?.Text,
             OwnNames = ReadOwnNames(file, contains),
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
+            ToConfirm = file.OptionalText(ConfirmKey)?.Text is { Length: > 0 } from ? from : null,
             Swatch = file.OptionalText("swatch"),
             Scent = file.OptionalText("scent"),
         };

@@ -66,6 +66,7 @@
   window.labelforge = {
     open: (address) => { window.open(address, "_blank"); },
     save: (address, name) => { const a = document.createElement("a"); a.href = address; a.download = name; a.click(); },
+    scheme: (scheme) => { document.documentElement.dataset.scheme = scheme; },
     copy: (text) => navigator.clipboard.writeText(text),
     focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },
   };

@@ -1,6 +1,7 @@
 using System.Net;
 using LabelForge.Web.Components;
 using LabelForge.Web.Editing;
+using LabelForge.Web.Wording;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.DataProtection;
@@ -102,6 +103,10 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<FormKeys>();
         builder.Services.AddSingleton<LabelViews>();
         builder.Services.AddSingleton<Thumbs>();
+        builder.Services.AddSingleton<Preferences>();
+        builder.Services.AddSingleton<Say>();
+        builder.Services.AddSingleton<StartPictures>();
+        builder.Services.AddSingleton<SampleWorkshop>();
         var app = builder.Build();
         app.UseMiddleware<PageHeaders>();
         app.UseMiddleware<RequestGuard>();

@@ -7,4 +7,10 @@ public sealed record ServeOptions(string Folder, int Port)
 {
     /// <summary>The day to judge by; today's unless a test fixes it.</summary>
     public Func<DateOnly> Today { get; init; } = () => DateOnly.FromDateTime(DateTime.Now);
+
+    /// <summary>Writes a made-up workshop into an empty folder; null where none comes with the program.</summary>
+    public Action<string>? WriteSample { get; init; }
+
+    /// <summary>Whether this is the made-up workshop itself, which every page says.</summary>
+    public bool IsSample { get; init; }
 }

@@ -13,14 +13,11 @@ public sealed class WholeJobTests(Chromium chromium)
         await using var window = await Window.OpenAsync(chromium, example: false);
         var page = window.Page;
         await window.GoAsync("/");
-        await Type(page, "#business", "Otterbank Soaps");
-        await Type(page, "#street", "3 Sample Row");
-        await Type(page, "#city", "Exampleton");
-        await Type(page, "#region", "ME");
-        await Type(page, "#postcode", "00000");
-        await Type(page, "#phone", "555-0171");
-        await Press(page, "button.chief");
-        await Heading(page, "Workshop");
+        await Type(page, "#shop", "Otterbank Soaps");
+        await Type(page, "#address", "3 Sample Row, Exampleton, ME 00000");
+        await Type(page, "#contact", "555-0171");
+        await Press(page, "#shop-only");
+        await Heading(page, "November");
 
         await Press(page, "a[href='/materials/new']");
         await Heading(page, "Add a material");

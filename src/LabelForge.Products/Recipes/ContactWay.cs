@@ -1,0 +1,62 @@
+using System.Net.Mail;
+using System.Text.RegularExpressions;
+using LabelForge.Measures;
+
+namespace LabelForge.Recipes;
+
+/// <summary>What a way to reach a business is.</summary>
+public enum ContactKind
+{
+    /// <summary>A telephone number.</summary>
+    Phone,
+
+    /// <summary>A web address.</summary>
+    Web,
+
+    /// <summary>An e-mail address.</summary>
+    Email,
+}
+
+/// <summary>A way to reach a business, told by how it is written.</summary>
+/// <param name="Kind">What it is.</param>
+/// <param name="Text">As it will stand on labels.</param>
+public sealed partial record ContactWay(ContactKind Kind, string Text)
+{
+    /// <summary>Reads a telephone number, a web address or an e-mail address.</summary>
+    public static Parsed<ContactWay> Parse(string typed)
+    {
+        var text = typed.Trim();
+        if (text.Contains('@', StringComparison.Ordinal))
+            return Email(text) is { } wrong ? Parsed<ContactWay>.Refused(wrong.Wrong, wrong.Write) : Parsed<ContactWay>.Of(new(ContactKind.Email, text));
+        if (PhoneShape().IsMatch(text) && text.Count(char.IsAsciiDigit) is >= 5 and <= 15)
+            return Parsed<ContactWay>.Of(new(ContactKind.Phone, text));
+        var web = Scheme().Replace(text, "").TrimEnd('/');
+        return WebShape().IsMatch(web)
+            ? Parsed<ContactWay>.Of(new(ContactKind.Web, web))
+            : Parsed<ContactWay>.Refused($"\"{text}\" is no telephone number, web address or e-mail address.", "Write, for example, 555-0127, thistle.example or bench@thistle.example");
+    }
+
+    /// <summary>What is wrong with an e-mail address; null where nothing is.</summary>
+    public static (string Wrong, string Write)? Email(string typed)
+    {
+        var text = typed.Trim();
+        var at = text.LastIndexOf('@');
+        if (at <= 0)
+            return ($"\"{text}\" is no e-mail address: it needs a name and an @.", "Write, for example, bench@thistle.example");
+        var host = text[(at + 1)..];
+        if (!host.Contains('.', StringComparison.Ordinal) || host.EndsWith('.'))
+            return ("This e-mail ends too soon: after the @ it needs a dot and an ending.", $"Write, for example, {text[..at]}@{(host.Trim('.') is { Length: > 0 } some ? some : "thistle")}.example");
+        return MailAddress.TryCreate(text, out var read) && read.Address == text && WebShape().IsMatch(host)
+            ? null
+            : ($"\"{text}\" is no e-mail address.", "Write it without spaces and without a name in front: bench@thistle.example");
+    }
+
+    [GeneratedRegex(@"^\+?[0-9(][0-9 ()./-]*[0-9]\z")]
+    private static partial Regex PhoneShape();
+
+    [GeneratedRegex(@"^https?://", RegexOptions.IgnoreCase)]
+    private static partial Regex Scheme();
+
+    [GeneratedRegex(@"^[\p{L}\p{N}](?:[\p{L}\p{N}-]*[\p{L}\p{N}])?(?:\.[\p{L}\p{N}](?:[\p{L}\p{N}-]*[\p{L}\p{N}])?)*\.[\p{L}]{2,24}(?:/[^\s]*)?\z")]
+    private static partial Regex WebShape();
+}

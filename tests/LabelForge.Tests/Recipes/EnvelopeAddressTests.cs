@@ -1,0 +1,80 @@
+using LabelForge.Recipes;
+
+namespace LabelForge.Tests.Recipes;
+
+/// <summary>An address is read as it stands on an envelope. All places are invented.</summary>
+public class EnvelopeAddressTests
+{
+    [Theory]
+    [InlineData("14 Sample Mill Road\nLower Wendle ME 00000", "14 Sample Mill Road", "Lower Wendle", "ME", "00000", "US")]
+    [InlineData("14 Sample Mill Road\nLower Wendle, ME 00000-1234", "14 Sample Mill Road", "Lower Wendle", "ME", "00000-1234", "US")]
+    [InlineData("14 Sample Mill Road, Lower Wendle, ME 00000", "14 Sample Mill Road", "Lower Wendle", "ME", "00000", "US")]
+    [InlineData("14 Sample Mill Road, Lower Wendle, ME 00000, USA", "14 Sample Mill Road", "Lower Wendle", "ME", "00000", "US")]
+    [InlineData("Unit 3\n14 Sample Mill Road\nLower Wendle, New Hampshire 00000\nUnited States", "Unit 3, 14 Sample Mill Road", "Lower Wendle", "NH", "00000", "US")]
+    [InlineData("3 Sample Row\nExampleton NS B0X 0X0", "3 Sample Row", "Exampleton", "NS", "B0X 0X0", "CA")]
+    [InlineData("3, rue de l’Exemple\nVille-Exemple QC H0H 0H0\nCanada", "3, rue de l’Exemple", "Ville-Exemple", "QC", "H0H 0H0", "CA")]
+    [InlineData("2 Sample Lane\nExampleford\nZZ1 1ZZ", "2 Sample Lane", "Exampleford", null, "ZZ1 1ZZ", "GB")]
+    [InlineData("2 Sample Lane, Exampleford ZZ1 1ZZ, England", "2 Sample Lane", "Exampleford", null, "ZZ1 1ZZ", "GB")]
+    [InlineData("Musterweg 4\n00000 Musterstadt\nDeutschland", "Musterweg 4", "Musterstadt", null, "00000", "DE")]
+    [InlineData("Voorbeeldstraat 5\n0000 AA Voorbeeld\nNetherlands", "Voorbeeldstraat 5", "Voorbeeld", null, "0000 AA", "NL")]
+    public void An_address_is_read_into_its_parts(string envelope, string street, string town, string? region, string postcode, string country)
+    {
+        var place = EnvelopeAddress.Read(envelope)!;
+        Assert.Equal((street, town, region, postcode, country), (place.Street, place.City, place.Region, place.Postcode, place.Country));
+    }
+
+    [Fact]
+    public void What_was_understood_is_said_in_full() =>
+        Assert.Equal("14 Sample Mill Road · Lower Wendle · Maine · 00000 · United States", EnvelopeAddress.Understood(EnvelopeAddress.Read("14 Sample Mill Road\nLower Wendle ME 00000")!));
+
+    [Theory]
+    [InlineData("")]
+    [InlineData("  \n ")]
+    public void Nothing_written_is_no_address(string text) => Assert.Null(EnvelopeAddress.Read(text));
+
+    [Fact]
+    public void Half_an_address_is_taken_as_far_as_it_goes()
+    {
+        Assert.Equal("14 Sample Mill Road", EnvelopeAddress.Read("14 Sample Mill Road")!.Street);
+        Assert.Null(EnvelopeAddress.Read("14 Sample Mill Road")!.City);
+        Assert.Equal("Lower Wendle", EnvelopeAddress.Read("14 Sample Mill Road\nLower Wendle")!.City);
+    }
+
+    [Theory]
+    [InlineData("555-0127", ContactKind.Phone, "555-0127")]
+    [InlineData("+1 (207) 555-0127", ContactKind.Phone, "+1 (207) 555-0127")]
+    [InlineData("https://thistlepond.example/", ContactKind.Web, "thistlepond.example")]
+    [InlineData("thistlepond.example/shop", ContactKind.Web, "thistlepond.example/shop")]
+    [InlineData("bench@thistlepond.example", ContactKind.Email, "bench@thistlepond.example")]
+    public void A_way_to_reach_a_business_is_told_by_how_it_is_written(string typed, ContactKind kind, string text)
+    {
+        var read = ContactWay.Parse(typed);
+        Assert.Equal((kind, text), (read.Value!.Kind, read.Value.Text));
+    }
+
+    [Theory]
+    [InlineData("bench@thistlepond", "ends too soon")]
+    [InlineData("bench@", "ends too soon")]
+    [InlineData("@thistlepond.example", "no e-mail address")]
+    [InlineData("be nch@thistlepond.example", "no e-mail address")]
+    [InlineData("Bench <bench@thistlepond.example>", "no e-mail address")]
+    [InlineData("ask anyone", "no telephone number")]
+    [InlineData("12", "no telephone number")]
+    public void What_reaches_nobody_is_refused_with_what_to_write(string typed, string wrong)
+    {
+        var read = ContactWay.Parse(typed);
+        Assert.False(read.IsValue);
+        Assert.Contains(wrong, read.Wrong, StringComparison.Ordinal);
+        Assert.Contains(".example", read.Write, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Countries_have_one_code_one_name_and_a_currency_each()
+    {
+        Assert.Equal(Country.All.Length, Country.All.Select(c => c.Code).Distinct().Count());
+        Assert.Equal(Country.All.Length, Country.All.Select(c => c.Name).Distinct().Count());
+        Assert.All(Country.All, c => Assert.Matches("^[A-Z]{2}\\|[A-Z]{3}$", $"{c.Code}|{c.Currency}"));
+        Assert.Equal(("CA", "CAD"), (Country.Find("canada")!.Code, Country.Find("ca")!.Currency));
+        Assert.Null(Country.Find("Atlantis"));
+    }
+}

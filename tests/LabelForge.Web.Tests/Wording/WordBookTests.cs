@@ -1,0 +1,56 @@
+using System.Text.RegularExpressions;
+using LabelForge.Web.Wording;
+
+namespace LabelForge.Web.Tests.Wording;
+
+/// <summary>Every word of the page that is in its file is there in every language, with the same places to fill; and each is used.</summary>
+public partial class WordBookTests
+{
+    private static readonly WordBook English = WordBook.Of("en");
+
+    public static TheoryData<string> Others => [.. WordBook.Languages.Skip(1).Select(l => l.Id)];
+
+    [Theory]
+    [MemberData(nameof(Others))]
+    public void Every_language_has_the_same_words(string language) => Assert.Equal(English.Keys, WordBook.Of(language).Keys);
+
+    [Theory]
+    [MemberData(nameof(Others))]
+    public void A_sentence_has_the_same_places_to_fill_in_every_language(string language)
+    {
+        var other = WordBook.Of(language);
+        Assert.All(English.Keys, k => Assert.Equal(Places(English.Of(k)), Places(other.Of(k))));
+    }
+
+    [Fact]
+    public void What_a_page_asks_for_is_there_and_what_is_there_is_asked_for()
+    {
+        var sources = Directory.EnumerateFiles(Path.Combine(Repository(), "src", "LabelForge.Web"), "*.*", SearchOption.AllDirectories)
+            .Where(f => (f.EndsWith(".razor", StringComparison.Ordinal) || f.EndsWith(".cs", StringComparison.Ordinal)) && !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Select(File.ReadAllText).ToArray();
+        var asked = sources.SelectMany(s => Asked().Matches(s)).Select(m => m.Groups["key"].Value).Distinct().ToArray();
+        var begun = sources.SelectMany(s => Begun().Matches(s)).Select(m => m.Groups["key"].Value).Distinct().ToArray();
+        Assert.NotEmpty(asked);
+        Assert.DoesNotContain(asked, k => !English.Has(k) && !English.Has(k + ".one"));
+        Assert.DoesNotContain(English.Keys, k => !asked.Contains(k) && !asked.Contains(k.Replace(".one", "", StringComparison.Ordinal).Replace(".many", "", StringComparison.Ordinal)) && !begun.Any(b => k.StartsWith(b, StringComparison.Ordinal)));
+    }
+
+    private static string[] Places(string text) => [.. Filled().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];
+
+    private static string Repository()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder!.FullName, "LabelForge.sln")))
+            folder = folder.Parent;
+        return folder.FullName;
+    }
+
+    [GeneratedRegex("""(?:Say\[|Counted\()"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
+    private static partial Regex Asked();
+
+    [GeneratedRegex("""Say\[\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]+)(?:" \+|\{)""")]
+    private static partial Regex Begun();
+
+    [GeneratedRegex(@"\{[0-9]\}")]
+    private static partial Regex Filled();
+}
