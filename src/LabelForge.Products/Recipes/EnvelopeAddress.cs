@@ -100,12 +100,12 @@ public static partial class EnvelopeAddress
     [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z ]{5,25}),? +(?<code>[A-Za-z][0-9][A-Za-z] ?[0-9][A-Za-z][0-9])\z")]
     private static partial Regex Canadian();
 
-    [GeneratedRegex(@"^(?:[A-Z]{1,2}-)?(?<code>[0-9]{4,5}|[0-9]{4} ?[A-Z]{2}|[0-9]{2}-[0-9]{3}|[0-9]{3} [0-9]{2}) +(?<town>\D.*)\z")]
+    [GeneratedRegex(@"^(?:[A-Z]{1,2}-)?(?<code>[0-9]{4} ?[A-Z]{2}(?= )|[0-9]{4,5}|[0-9]{2}-[0-9]{3}|[0-9]{3} [0-9]{2}) +(?<town>\D.*)\z")]
     private static partial Regex Continental();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z]{4,13}(?: [A-Za-z]{4,10})?),?(?: +(?<code>[0-9]{5}(?:-[0-9]{4})?))?\z")]
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?),?(?: +(?<code>[0-9]{5}(?:-[0-9]{4})?))?\z")]
     private static partial Regex American();
 
-    [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{4,13}(?: [A-Za-z]{4,10})?)(?: +[0-9]{5}(?:-[0-9]{4})?| +[A-Za-z][0-9][A-Za-z] ?[0-9][A-Za-z][0-9])?\z")]
+    [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?)(?: +[0-9]{5}(?:-[0-9]{4})?| +[A-Za-z][0-9][A-Za-z] ?[0-9][A-Za-z][0-9])?\z")]
     private static partial Regex StateAndCode();
 }

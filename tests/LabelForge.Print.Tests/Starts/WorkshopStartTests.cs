@@ -123,7 +123,7 @@ public class WorkshopStartTests
             Assert.NotNull(good.Material.ToConfirm);
             Assert.Empty(good.Material.Packs);
             Assert.All(good.Material.Contains, c => Assert.NotNull(IngredientDictionary.Shipped.Find(c.Name)));
-            Assert.All(good.Material.Contains, c => Assert.Equal(Composition.ShareRange.Unknown, c.Share));
+            Assert.All(good.Material.Contains, c => Assert.Equal(ShareRange.Unknown, c.Share));
             Assert.True(good.Material.Contains.Length == 1 || good.Material.Listed == Composition.ListedOrder.None, good.Id);
         });
     }
