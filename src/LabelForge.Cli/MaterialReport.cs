@@ -9,10 +9,12 @@ internal static class MaterialReport
 {
     private const int WidestName = 44;
 
-    public static void Table(MaterialDraft draft, SuppliedList list)
+    public static void Table(MaterialDraft draft, SuppliedList list, bool kindProposed)
     {
         var width = Math.Clamp(draft.Matches.Max(m => m.Written.Text.Length), 12, WidestName);
         Console.WriteLine($"{draft.Name}: {draft.Kind.ToString().ToLowerInvariant()}, listed {draft.Listed.ToString().ToLowerInvariant()}. Read from the paper:");
+        if (kindProposed)
+            Console.WriteLine("That it is bought so is told from its names; --kind says otherwise.");
         Console.WriteLine();
         Console.WriteLine($"      {"written".PadRight(width)}  {"share",-12} taken as");
         foreach (var match in draft.Matches)
@@ -38,6 +40,7 @@ internal static class MaterialReport
     {
         id = draft.Id,
         file = path,
+        kind = draft.Kind.ToString().ToLowerInvariant(),
         names = draft.Matches.Select(m => new
         {
             position = m.Written.Position,

@@ -29,6 +29,21 @@ public sealed class HelpTests
         Assert.Equal(CommandRun.Of("sheet", "--help").Output, CommandRun.Of("help", "sheet").Output);
     }
 
+    [Theory]
+    [InlineData("today")]
+    [InlineData("trace", "M1")]
+    [InlineData("cost", "hayloft-bar")]
+    [InlineData("buy", "hayloft-bar:6")]
+    [InlineData("stock-in-hand")]
+    [InlineData("books", "sales")]
+    public void A_verb_that_only_reads_takes_no_word_for_who_did_it_and_no_note(params string[] call)
+    {
+        var help = CommandRun.Of("help", call[0]).Output;
+        Assert.DoesNotContain("--by", help, StringComparison.Ordinal);
+        Assert.DoesNotContain("--note", help, StringComparison.Ordinal);
+        Assert.Equal(2, CommandRun.Of([.. call, "--by", "Ada"]).ExitCode);
+    }
+
     [Fact]
     public void Help_for_what_is_no_verb_says_so()
     {

@@ -37,6 +37,15 @@ public sealed class MaterialVerbTests : IDisposable
     }
 
     [Fact]
+    public void A_lone_mica_is_written_as_a_colourant_and_the_paper_says_on_what_that_rests()
+    {
+        var run = CommandRun.Of("material", "Moss mica", "--workshop", _folder, "--declaration", "Mica, CI 77288, CI 77891");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        Assert.Contains("told from its names; --kind says otherwise", run.Output, StringComparison.Ordinal);
+        Assert.Contains("kind: colourant", File.ReadAllText(Path.Combine(_folder, "materials", "moss-mica.yaml")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_material_that_is_there_is_not_written_over()
     {
         var file = Path.Combine(_folder, "materials", "clear-base.yaml");

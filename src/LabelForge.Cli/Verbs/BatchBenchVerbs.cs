@@ -144,7 +144,7 @@ internal static class BatchBenchVerbs
     {
         var lot = LotArgument();
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("show", "The record of a batch: planned, weighed, lots, deviations, what came out") { lot });
+        var verb = options.AddReadingTo(new Command("show", "The record of a batch: planned, weighed, lots, deviations, what came out") { lot }, dated: false);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);

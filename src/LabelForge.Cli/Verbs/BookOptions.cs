@@ -23,6 +23,19 @@ internal sealed class BookOptions
         return verb;
     }
 
+    /// <summary>Adds what a verb takes that only reads: where, and as what; and the day to reckon from where it reckons from one.</summary>
+    public Command AddReadingTo(Command verb, bool dated)
+    {
+        verb.Options.Add(_workshop);
+        if (dated)
+        {
+            _on.Description = "The day to reckon from, YYYY-MM-DD (default: today)";
+            verb.Options.Add(_on);
+        }
+        verb.Options.Add(_format);
+        return verb;
+    }
+
     /// <summary>Adds the options of a verb that asks where an entry looks like a slip.</summary>
     public Command AddAskingTo(Command verb)
     {

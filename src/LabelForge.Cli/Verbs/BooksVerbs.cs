@@ -14,7 +14,7 @@ internal static class BooksVerbs
     public static Command StockInHand()
     {
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("stock-in-hand", "Materials and pieces in the house, first to expire first"));
+        var verb = options.AddReadingTo(new Command("stock-in-hand", "Materials and pieces in the house, first to expire first"), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -49,7 +49,7 @@ internal static class BooksVerbs
         var list = new Argument<string>("LIST") { Description = string.Join(", ", [.. BookLists.All, BookLists.Correction]) + "; or all" };
         var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("books", "A list of the books as CSV, struck entries marked") { list });
+        var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list }, dated: false);
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {

@@ -19,7 +19,7 @@ internal static class MaterialVerb
         var csv = new Option<string?>("--csv") { Description = "A table with the columns name and share, in place of a text" };
         var paper = new Option<string?>("--paper") { Description = "The supplier's paper as a file, text or PDF, in place of a text" };
         var sheet = new Option<string?>("--sheet") { Description = "The safety data sheet, text or PDF: its section 3 is held against the list, and its figures are taken with it" };
-        var kind = new Option<string>("--kind") { Description = "What it is bought as", DefaultValueFactory = _ => "base" };
+        var kind = new Option<string?>("--kind") { Description = "What it is bought as (default: what the names on the paper tell)" };
         kind.AcceptOnlyFromAmong("base", "oil", "fragrance", "colourant", "additive", "lye", "water");
         var listed = new Option<string>("--listed") { Description = "How far the supplier's order can be trusted: strict, label or none", DefaultValueFactory = _ => "label" };
         listed.AcceptOnlyFromAmong("strict", "label", "none");
@@ -33,20 +33,21 @@ internal static class MaterialVerb
         {
             var matcher = new NameMatcher(IngredientDictionary.Shipped);
             var list = List(r.GetValue(declaration) ?? (r.GetValue(paper) is { } file ? Text(file) : null), r.GetValue(csv), matcher);
-            var (matches, told) = r.GetValue(sheet) is { } data
+            var (matches, apart) = r.GetValue(sheet) is { } data
                 ? PaperMerge.Of(matcher.Match(list), matcher.Match(SafetySheet.Read(Text(data), matcher.Knows)))
                 : (matcher.Match(list), []);
-            list = list with { LeftOut = [.. list.LeftOut, .. told] };
+            list = list with { LeftOut = [.. list.LeftOut, .. apart] };
+            var told = r.GetValue(kind) is { } said ? Enum.Parse<MaterialKind>(said, ignoreCase: true) : (MaterialKind?)null;
             var draft = new MaterialDraft(
                 MaterialDraft.IdOf(r.GetValue(id) ?? r.GetValue(name)!), r.GetValue(name)!,
-                Enum.Parse<MaterialKind>(r.GetValue(kind)!, ignoreCase: true), Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
+                told ?? LikelyKind.Of(matches) ?? MaterialKind.Base, Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
             { Said = list.LeftOut };
             var path = r.GetValue(dry) ? null : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
             var yaml = draft.ToYaml();
             if (r.GetValue(format) == "json")
                 MaterialReport.Json(draft, list, path);
             else
-                MaterialReport.Table(draft, list);
+                MaterialReport.Table(draft, list, told is null);
             if (path is null)
                 return Exit.Done;
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

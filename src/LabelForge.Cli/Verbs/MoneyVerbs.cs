@@ -18,7 +18,7 @@ internal static class MoneyVerbs
         var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
         var swing = new Option<decimal>("--swing") { Description = "By how many percent each input is moved", DefaultValueFactory = _ => 10 };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most") { what, margin, price, pieces, swing });
+        var verb = options.AddReadingTo(new Command("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most") { what, margin, price, pieces, swing }, dated: false);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -47,7 +47,7 @@ internal static class MoneyVerbs
         var recipes = new Argument<string[]>("RECIPE[:PIECES]") { Description = "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, as many as the budget makes", Arity = ArgumentArity.OneOrMore };
         var budget = new Option<string?>("--budget") { Description = "The most to spend" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget });
+        var verb = options.AddReadingTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget }, dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -101,6 +101,9 @@ internal static class MoneyVerbs
         var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
         if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
             return [(what, CostSheet.Of(workshop, (ledger ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, ledger))];
+        // A lot with a slip in it is no recipe's name: what is said is about the lot.
+        if (char.IsAsciiDigit(what[0]) && !workshop.RecipeIds.Contains(what) && !what.Contains('/', StringComparison.Ordinal) && ledger is not null)
+            BookOptions.Lot(what);
         var products = workshop.ProductsOf(what);
         return [.. products.Zip(Product.Each(products, p => CostSheet.Of(workshop, BatchSize.ToPieces(workshop, p.Recipe, pieces ?? p.Recipe.Pieces), costs, ledger)), (p, s) => (p.Name, s))];
     }

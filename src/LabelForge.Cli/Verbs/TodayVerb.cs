@@ -10,7 +10,7 @@ internal static class TodayVerb
     public static Command Build()
     {
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("today", "What is open: labels to print, batches to close, dates that near, complaints, materials that run low"));
+        var verb = options.AddReadingTo(new Command("today", "What is open: labels to print, batches to close, dates that near, complaints, materials that run low"), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);

@@ -17,7 +17,7 @@ internal static class TraceVerb
         var from = new Argument<string>("FROM") { Description = "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer" };
         var output = OutputOption.Optional("A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)", FileKind.Csv, FileKind.Svg, FileKind.Pdf);
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("trace", "From a material lot to batches to people, and back") { from });
+        var verb = options.AddReadingTo(new Command("trace", "From a material lot to batches to people, and back") { from }, dated: true);
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {

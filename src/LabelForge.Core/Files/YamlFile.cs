@@ -92,6 +92,11 @@ public static partial class YamlFile
             throw new InputException(new Problem(shownAs, line, $"A value cannot begin with {sign} unless it stands in quotation marks.",
                 $"Write {(sign == ">" ? "more than" : "at least")} {rest}, or \"{sign} {rest}\"."));
         }
+        catch (YamlException) when (Tabbed().Match(text) is { Success: true } tab)
+        {
+            throw new InputException(new Problem(shownAs, text.AsSpan(0, tab.Index).Count('\n') + 1, "The line is set in by a tab.",
+                "Set it in by spaces, two for each step: to YAML a tab has no width."));
+        }
         catch (YamlException e)
         {
             throw new InputException(new Problem(shownAs, (int)e.Start.Line, $"This is not readable as YAML: {e.Message.TrimEnd('.')}.", HowToWrite));
@@ -106,6 +111,9 @@ public static partial class YamlFile
     // A number behind a # in what will be printed as a name, outside quotation marks: to YAML the rest of the line is a remark.
     [GeneratedRegex(@"^[ \t]*(?:-[ \t]+)?(?:name|identity|business):[ \t]+(?<name>[^""'\s#|>][^""'\r\n]*?)[ \t]+(?<number>#\d[^\r\n]*)", RegexOptions.Multiline)]
     private static partial Regex CutName();
+
+    [GeneratedRegex(@"^ *(?:- +)?\t+(?=[^\s#])", RegexOptions.Multiline)]
+    private static partial Regex Tabbed();
 
     [GeneratedRegex(@"(?<=:[ \t]+)(?<sign>>=?)[ \t]*(?<rest>\d[^\r\n,}\]#]*)")]
     private static partial Regex GreaterSign();

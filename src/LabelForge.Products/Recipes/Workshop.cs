@@ -70,7 +70,7 @@ public sealed class Workshop
         {
             var nearest = Spelling.Nearest(id, RecipeIds);
             throw new InputException(new Problem(null, 0, $"There is no recipe \"{id}\" in {Path.Combine(Folder, "recipes")}.",
-                nearest is null ? $"There are: {string.Join(", ", RecipeIds)}." : $"Did you mean \"{nearest}\"?"));
+                nearest is null ? $"There are: {Known(RecipeIds)}." : $"Did you mean \"{nearest}\"?"));
         }
         return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));
     }
@@ -88,8 +88,15 @@ public sealed class Workshop
             throw new InputException(broken);
         var nearest = Spelling.Nearest(id, Materials.Keys);
         throw new InputException(new Problem(file, line, $"There is no material \"{id}\".",
-            nearest is null ? $"Describe it in materials/{id}.yaml." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml.")
+            nearest is null ? $"Describe it in materials/{id}.yaml, or use one that is there: {Known(Materials.Keys)}." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml.")
         { Code = MaterialUnknown });
+    }
+
+    // A dozen fit one message; the folder holds the rest.
+    private static string Known(IEnumerable<string> ids)
+    {
+        var all = ids.Order(StringComparer.Ordinal).ToArray();
+        return all.Length == 0 ? "none yet" : string.Join(", ", all.Take(12)) + (all.Length > 12 ? $" and {all.Length - 12} more" : "");
     }
 
     /// <summary>The folder of the workshop that a recipe's file lies in.</summary>

@@ -23,6 +23,16 @@ public sealed class HostileFileTests
     public void Lists_inside_lists_without_end_are_refused(string opening) =>
         Assert.Contains("too deeply", Refused("name: x\ncontains:\n  " + string.Concat(Enumerable.Repeat(opening, 20_000))));
 
+    [Theory]
+    [InlineData("name: x\ncontains:\n\t- Water\n", 3)]
+    [InlineData("materials:\n  - use: a\n  \tamount: 3 g\n", 3)]
+    [InlineData("business:\n\tname: x\n", 2)]
+    public void A_line_set_in_by_a_tab_is_named_with_what_to_write(string text, int line)
+    {
+        var refused = Assert.Throws<InputException>(() => YamlFile.ReadText(text, "recipes/bar.yaml")).Problem;
+        Assert.Equal((line, "The line is set in by a tab."), (refused.Line, refused.Wrong));
+    }
+
     [Fact]
     public void A_file_larger_than_a_megabyte_is_refused_unread()
     {
