@@ -38,4 +38,28 @@ public sealed class BookPlaceTests
         Assert.Contains("books on 192.0.2.7:5432", says);
         Assert.Contains("agree-server", says);
     }
+
+    [Fact]
+    public void A_server_elsewhere_is_connected_to_once_its_user_agreed_and_not_when_it_is_reached_another_way()
+    {
+        // Of two hosts the first that answers is used: the second makes it a server elsewhere, the first is the one of the tests.
+        var elsewhere = TestServer.NewDatabase().Replace("Host=127.0.0.1", "Host=127.0.0.1,books.example.invalid", StringComparison.Ordinal);
+        using var shop = new TestShop();
+        var before = Environment.GetEnvironmentVariable("XDG_CONFIG_HOME");
+        Environment.SetEnvironmentVariable("XDG_CONFIG_HOME", Path.Combine(shop.Folder, "settings"));
+        try
+        {
+            void Name(string server) => shop.Write("workshop.yaml", $"business: Rooksedge Bodycare\nmarket: us\nrecords: \"{server}\"\n");
+            Name(elsewhere);
+            Assert.Contains("agree-server", TestShop.Refusal(() => RecordBook.Open(shop.Folder)));
+            KnownServers.Agree(shop.Folder);
+            Assert.Empty(RecordBook.Open(shop.Folder).Read().Receipts);
+            Name(elsewhere + ";SSL Mode=Disable");
+            Assert.Contains("agree-server", TestShop.Refusal(() => RecordBook.Open(shop.Folder)));
+        }
+        finally
+        {
+            Environment.SetEnvironmentVariable("XDG_CONFIG_HOME", before);
+        }
+    }
 }
