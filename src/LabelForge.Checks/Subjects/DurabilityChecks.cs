@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Subjects;
 
@@ -13,24 +14,38 @@ internal static partial class DurabilityChecks
         if (statement.DrawsBestBefore || statement.DrawsOpenJar == true)
             return;
         var text = statement.Own is null ? statement.Text.Text : statement.Cautions;
-        if (BestBefore().IsMatch(text))
+        if (SaysBestBefore(text))
             return;
-        if (Months().Match(text) is { Success: true } months)
-            label.Tell("durability.sign", months.Value.Trim(), months.Value.Trim());
+        if (MonthsOpen(text) is { } months)
+            label.Tell("durability.sign", months, months);
         else
             label.Tell(label.Kind?.IsSolid == true ? "durability.missing/solid" : "durability.missing", label.Where);
     }
 
     private static bool HasPrecautions(CheckCase label) => label.Product is { } product
         ? !product.Content.Warnings.IsEmpty
-        : Precaution().IsMatch(label.Label.Rest);
+        : Cautions(label.Label.Rest);
 
-    [GeneratedRegex(@"\bbest\s+(?:used\s+)?(?:before|by)\b|\buse\s+by\b|\bexp(?:iry|ires|iration|\.)?\s*(?:date|end)?\s*[:.]?\s*(?:\d|see|voir)|\bBB[ED]?\b|à utiliser de préférence avant|mindestens haltbar bis|da usare preferibilmente|úsese preferentemente|ten\s?minste houdbaar|à consommer de préférence|mind\. haltbar|\bMHD\b|usare preferibilmente|consumir preferentemente|utilizar preferentemente|utilizar de preferência|najlepiej zużyć|należy zużyć|termin ważności|bäst före|bedst før|mindst holdbar|parasta ennen|parim enne|nejlépe spotřebovat|spotřebujte nejlépe|minimální trvanlivost|najlepšie (?:spotrebovať|použiť)|minőségét megőrzi|a se (?:utiliza|folosi),? de preferință|najbolje upotrijebiti|najbolje uporabiti|uporabno najmanj|ieteicams|geriaus(?:ias|ia) iki|tinkam\w+ iki|най-добър до|годен до|ανάλωση κατά προτίμηση", RegexOptions.IgnoreCase)]
-    private static partial Regex BestBefore();
+    // Months beside a word for opening, in whichever order a language puts them; or the letters of the sign.
+    private static string? MonthsOpen(string text)
+    {
+        if (Months().Match(text) is { Success: true } sign)
+            return sign.Value.Trim();
+        var folded = FoldedText.Of(text);
+        return OpenFor.Value.Match(folded) is { Success: true } words ? text.Substring(words.Index, words.Length).Replace('\n', ' ').Trim() : null;
+    }
 
-    [GeneratedRegex(@"(?<![\w.])\d{1,2}\s?M(?![\w])|\bPAO\s*:?\s*\d{1,2}(?:\s*months?)?|\b(?:use|used) within \d{1,2} months(?: of opening)?", RegexOptions.None)]
+    private static readonly Lazy<Regex> OpenFor = new(() =>
+    {
+        var opening = LabelWords.Alternatives(LabelWord.Opening);
+        var months = $@"\d{{1,2}}\s?(?:{LabelWords.Alternatives(LabelWord.Months)})(?![\p{{L}}])";
+        return new Regex($@"(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])[^\d.]{{0,40}}{months}|{months}[^\d.]{{0,40}}(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
+    });
+
+    private static bool SaysBestBefore(string text) => LabelWords.Pattern(LabelWord.BestBefore).IsMatch(FoldedText.Of(text));
+
+    [GeneratedRegex(@"(?<![\w.])\d{1,2}\s?M(?![\w])|\bPAO\s*:?\s*\d{1,2}(?:\s*(?:months?|mois|M))?|\b(?:use|used) within \d{1,2} months(?: of opening)?", RegexOptions.None)]
     private static partial Regex Months();
 
-    [GeneratedRegex(@"\b(?:avoid|warning|caution|keep|external use|do not|if irritation|stop us|discontinue|patch test|éviter|garder|nicht|vermeiden)\b", RegexOptions.IgnoreCase)]
-    private static partial Regex Precaution();
+    private static bool Cautions(string text) => LabelWords.Pattern(LabelWord.Warnings).IsMatch(FoldedText.Of(text));
 }

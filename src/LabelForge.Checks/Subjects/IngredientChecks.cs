@@ -36,8 +36,10 @@ internal static partial class IngredientChecks
         }
         if (label.Label.Own is not null)
             return;
-        if (list.Heading is null || (label.Rules.FigureIfAny("ingredients.heading") is { } word && IsSet(word) && !list.Heading.Contains("ingr", StringComparison.OrdinalIgnoreCase)))
+        if (list.Heading is null)
             label.Tell("ingredients.heading", "ingredients");
+        else if (label.Rules.FigureIfAny("ingredients.heading") is { } word && IsSet(word) && !FoldedText.Of(list.Heading).Contains("ingr", StringComparison.Ordinal))
+            label.Tell(IngredientListReader.SaysIngredients(list.Heading) ? "ingredients.heading/translated" : "ingredients.heading", "ingredients", list.Heading);
         foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
             Unknown(label, item);
         Foreign(label, list);

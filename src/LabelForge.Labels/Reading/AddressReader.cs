@@ -18,76 +18,123 @@ public static partial class AddressReader
 {
     private const int MostAddresses = 8;
     private const int LongestBefore = 160;
+    private const int LongestAfter = 96;
+
+    // City, street and district may stand between a postal code and the country.
+    private const int MostWordsToCountry = 10;
+
+    private static readonly Lazy<Regex> LeadIn = new(() => new Regex(
+        $@"^.*?(?<![\p{{L}}])(?<lead>(?:{LabelWords.Alternatives(LabelWord.Responsible)})(?:\s*\((?:eu|uk|ue|rp)\))?(?:\s*/\s*(?:{LabelWords.Alternatives(LabelWord.Responsible)}))?|(?:hand\s?)?made\s+(?:[\p{{L}} ]{{0,24}}\s)?(?:by|for))(?![\p{{L}}])\s*[:\-–]?\s*",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
+    // What begins after an address on its line or the next: another part of the label.
+    private static readonly Lazy<Regex> Ends = new(() => new Regex(
+        $@"\n\s*\n|(?<![\p{{L}}])(?:{string.Join('|', new[] { LabelWord.MadeIn, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.Ingredients }.Select(LabelWords.Alternatives))})(?![\p{{L}}])",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The addresses in order.</summary>
     /// <param name="text">The label's text, the ingredient list and the net quantity blanked.</param>
-    public static ImmutableArray<AddressRead> Read(string text) =>
-        [.. Code().Matches(text).Take(MostAddresses).Select(m => Of(text, m)).OfType<AddressRead>().DistinctBy(a => a.Line)];
+    public static ImmutableArray<AddressRead> Read(string text)
+    {
+        var coded = Code().Matches(text).Take(MostAddresses).Select(m => Of(text, m)).OfType<AddressRead>().DistinctBy(a => a.Line).ToImmutableArray();
+        return coded.IsEmpty ? WithoutCode(text) : coded;
+    }
 
     private static AddressRead? Of(string text, Match code)
     {
-        var after = Country().Match(text[(code.Index + code.Length)..Math.Min(text.Length, code.Index + code.Length + 48)]);
-        var country = after.Success ? Countries.Code(after.Groups["country"].Value) : null;
+        var afterAt = code.Index + code.Length;
+        var after = After(text, afterAt);
+        var found = Countries.FirstIn(after, MostWordsToCountry);
         var shape = code.Groups.Values.Skip(1).First(g => g.Success).Name;
-        country ??= shape is "digits" or "us" ? null : shape.ToUpperInvariant();
+        var country = found?.Code ?? (shape is "digits" or "us" ? null : shape.ToUpperInvariant());
         // Five figures in a row are an address only with a place after them, or a country.
-        if (shape == "digits" && !after.Success && !CityFollows().IsMatch(text[(code.Index + code.Length)..]))
+        var city = CityFollows().Match(after);
+        if ((shape == "digits" && found is null && !city.Success) || (shape == "mt" && found?.Code != "MT"))
             return null;
         country ??= shape == "us" ? "US" : null;
-        var before = text[Math.Max(0, code.Index - LongestBefore)..code.Index];
-        if (before.LastIndexOf("\n\n", StringComparison.Ordinal) is > 0 and var gap)
-            before = before[(gap + 2)..];
-        var parts = Break().Split(before).Select(p => p.Trim()).Where(p => p.Length > 0).ToArray();
+        var from = Math.Max(0, code.Index - LongestBefore);
+        var before = text[from..code.Index];
+        if (before.LastIndexOf("\n\n", StringComparison.Ordinal) is >= 0 and var gap)
+            (before, from) = (before[(gap + 2)..], from + gap + 2);
+        var parts = Break().Split(before).Select(p => p.Trim()).Where(p => p.Any(char.IsLetterOrDigit)).ToArray();
         // The last part may be the city; the street is the nearest part with a number or a box.
         var street = Array.FindLastIndex(parts, p => Street().IsMatch(p));
         street = street >= 0 && parts.Length - street <= 4 ? street : -1;
         // "2 Example Quay, Dublin 2" and "8, rue Exemple": the street begins a part earlier.
         while (street > 0 && BeginsStreet().IsMatch(parts[street - 1]))
             street--;
-        var nameAt = street > 0 ? street - 1 : street < 0 ? parts.Length - 2 : -1;
+        // Where the city comes after its code, what stands before it is the street or the name.
+        var nameAt = street > 0 ? street - 1 : street < 0 ? parts.Length - (city.Success ? 1 : 2) : -1;
         var (name, lead) = street == 0 ? NameInside(parts[0]) : NameOf(nameAt >= 0 ? parts[nameAt] : null);
-        var from = street >= 0 ? street : Math.Max(0, parts.Length - 1);
-        var tail = code.Value.Trim() + (after.Success ? text.Substring(code.Index + code.Length, after.Length) : CityFollows().Match(text[(code.Index + code.Length)..]).Value);
-        var line = Spaces().Replace(string.Join(", ", parts[from..].Append(tail.Trim(' ', ',', '.', '\n').Replace("\n", ", "))), " ");
-        return new(new TextSpan(code.Index, code.Length), name, line, country, street >= 0, lead);
+        var tail = code.Value.Trim() + (found is { } f ? after[..(f.Start + f.Length)] : city.Value);
+        var first = street >= 0 ? street : nameAt >= 0 && city.Success ? parts.Length : Math.Max(0, parts.Length - 1);
+        var line = Spaces().Replace(string.Join(", ", parts[first..].Append(tail.Trim(' ', ',', '.', '\n').Replace("\n", ", "))), " ");
+        var begins = parts.Length == 0 ? code.Index : from + Math.Max(0, before.LastIndexOf(parts[Math.Max(0, Math.Min(nameAt >= 0 ? nameAt : first, parts.Length - 1))], StringComparison.Ordinal));
+        var hasStreet = street >= 0 || (found is { } c && Street().IsMatch(after[..c.Start]));
+        return new(new TextSpan(begins, code.Index - begins + tail.Length), name, line, country, hasStreet, lead);
+    }
+
+    private static string After(string text, int at)
+    {
+        var after = text[at..Math.Min(text.Length, at + LongestAfter)];
+        var folded = FoldedText.Of(after);
+        var end = Ends.Value.Match(folded) is { Success: true } part ? part.Index : after.Length;
+        return after[..(Code().Match(after) is { Success: true } next && next.Index < end ? next.Index : end)];
+    }
+
+    // No code, but a street and at the end of its lines a country: "15 Example Quay, Valletta, Malta".
+    private static ImmutableArray<AddressRead> WithoutCode(string text)
+    {
+        var found = ImmutableArray.CreateBuilder<AddressRead>();
+        var at = 0;
+        foreach (var line in text.Split('\n'))
+        {
+            var start = at;
+            at += line.Length + 1;
+            var last = Break().Split(line).LastOrDefault(p => p.Any(char.IsLetter))?.Trim(' ', '.') ?? "";
+            if (found.Count >= MostAddresses || Countries.Code(last) is not { } country || (Ends.Value.Match(FoldedText.Of(line)) is { Success: true } other && !LeadIn.Value.IsMatch(FoldedText.Of(line)) && other.Index < line.LastIndexOf(last, StringComparison.Ordinal)))
+                continue;
+            var blockAt = Math.Max(text.LastIndexOf("\n\n", Math.Max(0, start - 1), StringComparison.Ordinal) + 2, Math.Max(0, start - LongestBefore));
+            blockAt = Math.Min(start, blockAt < 2 ? 0 : blockAt);
+            var parts = Break().Split(text[blockAt..(start + line.Length)]).Select(p => p.Trim()).Where(p => p.Any(char.IsLetterOrDigit)).ToArray();
+            var street = Array.FindLastIndex(parts, p => Street().IsMatch(p));
+            if (street < 0 || parts.Length - street > 4)
+                continue;
+            var (name, lead) = street == 0 ? NameInside(parts[0]) : NameOf(parts[street - 1]);
+            found.Add(new(new TextSpan(blockAt, start + line.Length - blockAt), name, string.Join(", ", parts[street..]), country, true, lead));
+        }
+        return found.ToImmutable();
     }
 
     private static (string? Name, string? Lead) NameOf(string? part)
     {
         if (part is null)
             return (null, null);
-        var lead = LeadIn().Match(part);
+        var lead = LeadIn.Value.Match(FoldedText.Of(part));
         var name = part[(lead.Success ? lead.Index + lead.Length : 0)..].Trim(' ', ':', '.', '-', '–', '©');
-        return (name.Length is > 1 and <= 60 && name.Any(char.IsLetter) ? name : null, lead.Success ? lead.Groups["lead"].Value : null);
+        return (name.Length is > 1 and <= 60 && name.Any(char.IsLetter) ? name : null, lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
     }
 
     // "Responsible person: Example Ltd 2 Example Quay": nothing parts the name from the street.
     private static (string? Name, string? Lead) NameInside(string part) => NameOf(StreetNumber().Match(part) is { Success: true, Index: > 2 } at ? part[..at.Index] : null);
 
-    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>[A-Z]{1,2}\d[A-Z\d]?\s?\d[A-Z]{2})|(?<ca>[A-Z]\d[A-Z][ -]?\d[A-Z]\d)|(?<ie>(?:[AC-FHKNPRTV-Y]\d{2}|D6W)\s?[0-9AC-FHKNPRTV-Y]{4})|(?<nl>[1-9]\d{3}\s?[A-Z]{2}(?=\s+\p{Lu}\p{Ll}))|(?<pl>\d{2}-\d{3}(?=\s+\p{Lu}))|(?<us>(?:A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY])[ ,]{1,2}\d{5}(?:-\d{4})?)|(?<digits>(?:[A-Z]{1,2}-)?\d{4,5}|\d{3}\s\d{2}|\d{4}-\d{3}))(?![\w-])")]
+    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>[A-Z]{1,2}\d[A-Z\d]?\s?\d[A-Z]{2})|(?<ca>[A-Z]\d[A-Z][ -]?\d[A-Z]\d)|(?<ie>(?:[AC-FHKNPRTV-Y]\d{2}|D6W)\s?[0-9AC-FHKNPRTV-Y]{4})|(?<nl>[1-9]\d{3}\s?[A-Z]{2}(?=\s+\p{Lu}\p{Ll}))|(?<pl>\d{2}-\d{3}(?=\s+\p{Lu}))|(?<us>(?:A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY])[ ,]{1,2}\d{5}(?:-\d{4})?)|(?<mt>[A-Z]{3}\s?\d{4}(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|\d{3}\s\d{2}|\d{4}-\d{3}))(?![\w-])")]
     private static partial Regex Code();
 
-    // "Made in Canada" under an address is the product's country, not the address's.
-    [GeneratedRegex(@"^[\s,]*(?!(?:made|manufactured|produced|product)\s+(?:in|of)\b)(?:\p{Lu}[\p{L}.'’-]+(?:[ -]\p{Lu}?[\p{L}.'’-]+){0,3}(?:[ ]\(\p{Lu}{2}\))?[\s,.–-]*)?\b(?<country>Vereinigtes\sKönigreich|Česká\srepublika|Magyarország|Niederlande|Royaume-Uni|Frankreich|Frankrijk|Allemagne|Duitsland|Slovensko|Slovenija|Irlandia|Alemania|Germania|Autriche|Pays-Bas|Danemark|Dänemark|Schweden|Hrvatska|България|Svizzera|Irlande|Irlanda|Ierland|Francia|Francja|Belgien|Espagne|Spanien|Italien|Pologne|Polonia|România|Latvija|Lietuva|Schweiz|Irland|Niemcy|België|Belgia|Spagna|Spanje|Italie|Italië|Włochy|Ελλάδα|Suisse|Polen|Suède|Česko|Eesti|Austria|Österreich|Belgium|Belgique|Bulgaria|Croatia|Cyprus|Czechia|Czech Republic|Denmark|Danmark|Estonia|Finland|Suomi|France|Germany|Deutschland|Greece|Hungary|Ireland|Éire|Italy|Italia|Latvia|Lithuania|Luxembourg|Malta|Netherlands|The Netherlands|Nederland|Poland|Polska|Portugal|Romania|Slovakia|Slovenia|Spain|España|Sweden|Sverige|Iceland|Norway|Norge|Liechtenstein|Switzerland|United Kingdom|Great Britain|England|Scotland|Wales|Northern Ireland|UK|U\.K\.|GB|Canada|USA|U\.S\.A\.|United States|China|India|Japan|Australia|New Zealand|Korea|Turkey|Mexico)\b", RegexOptions.IgnoreCase)]
-    private static partial Regex Country();
-
-    [GeneratedRegex(@"^[ ]+\p{Lu}\p{L}{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?=\s*(?:[\n,.(]|$))")]
+    [GeneratedRegex(@"^[ ]+\p{Lu}[\p{L}’'.]{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?:[ ](?:\d{1,2}|\p{Lu}))?(?=\s*(?:[\n,.(·|•–-]|$))")]
     private static partial Regex CityFollows();
 
     [GeneratedRegex(@"[,\n|•·]+")]
     private static partial Regex Break();
 
-    [GeneratedRegex(@"\b\d{1,5}[A-Z]?\b|\b(?:p\.?\s?o\.?\s?box|unit|suite|c\.?p\.?)\s*\d+|(?:straße|strasse|str\.|rue|via|calle|street|road|lane|quay|avenue)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?!\d{1,2}\s?M\b)\d{1,5}[A-Z]?\b|\b(?:p\.?\s?o\.?\s?box|unit|suite|c\.?p\.?)\s*\d+|(?:straße|strasse|str\.|rue|via|calle|street|road|lane|quay|avenue|row|wynd|park|ul\.|ул\.|οδος|οδός|utca|tänav|gatan|gade|vej|iela|gatve|ulica|straat|laan|weg|platz|gasse)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Street();
 
-    [GeneratedRegex(@"^\d{1,5}[A-Z]?(?:\s+\p{L}.*)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?!\d{1,2}\s?M\b)\d{1,5}[A-Z]?(?:\s+\p{L}.*)?$", RegexOptions.IgnoreCase)]
     private static partial Regex BeginsStreet();
 
     [GeneratedRegex(@"\b\d{1,5}[A-Z]?\s+\p{L}", RegexOptions.IgnoreCase)]
     private static partial Regex StreetNumber();
-
-    [GeneratedRegex(@"^.*?(?<lead>(?:EU|UK|EC)?\s*responsible\s+person(?:\s*\((?:EU|UK|RP)\))?|(?:EU|UK)\s+RP|RP|personne\s+responsable|verantwortliche\s+person|persona\s+responsabile|persona\s+responsable|verantwoordelijke\s+persoon|osoba\s+odpowiedzialna|pessoa\s+responsável|ansvarig\s+person|ansvarlig\s+person|vastuuhenkilö|odpovědná\s+osoba|zodpovedná\s+osoba|hergestellt\s+(?:von|für)|prodotto\s+da|fabricado\s+por|gemaakt\s+door|wyprodukowano\s+przez|imported\s+by(?:\s*/\s*importé\s+par)?|importé\s+par|imported\s+for|importer|importateur|distributed\s+by|manufactured\s+(?:by|for)|made\s+(?:[\p{L} ]{0,24}\s)?(?:by|for)|produced\s+(?:by|for)|fabriqué\s+(?:par|pour))\s*[:\-–]?\s*", RegexOptions.IgnoreCase)]
-    private static partial Regex LeadIn();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

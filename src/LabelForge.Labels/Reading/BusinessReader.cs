@@ -49,6 +49,26 @@ public static partial class BusinessReader
             city, place.Groups["state"].Value, place.Groups["zip"].Success ? place.Groups["zip"].Value : null, foreign);
     }
 
+    /// <summary>The name of a business that stands by itself near the end of a label, below the list: few words, each with a capital; null where nothing is one.</summary>
+    /// <param name="text">The label's text, all that was read blanked.</param>
+    /// <param name="after">Where the list ends.</param>
+    /// <param name="not">The statement of identity.</param>
+    public static string? NameAfter(string text, int after, TextSpan? not)
+    {
+        var at = after;
+        string? found = null;
+        foreach (var line in text[Math.Min(after, text.Length)..].Split('\n'))
+        {
+            var start = at;
+            at += line.Length + 1;
+            var name = Tidy(line);
+            if (name.Split(' ').Length is > 1 and < 6 && name.All(c => char.IsLetter(c) || c is ' ' or '&' or '\'' or '’' or '.' or '-') && name.Split(' ').All(w => w.Length < 4 || char.IsUpper(w[0]))
+                && IsName(name) && not?.Overlaps(new TextSpan(start, line.Length)) != true && !LabelWords.BeginsPart(name))
+                found = name;
+        }
+        return found;
+    }
+
     /// <summary>Whether a name says by its words that it is a business's.</summary>
     public static bool IsCorporate(string name) => CorporateName().IsMatch(name);
 

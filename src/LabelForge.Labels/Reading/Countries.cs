@@ -1,129 +1,15 @@
+using System.Text.RegularExpressions;
+using LabelForge.Markets;
+
 namespace LabelForge.Checks.Reading;
 
-/// <summary>Countries as labels name them, to two letters (ISO 3166-1 alpha-2; from memory).</summary>
-public static class Countries
+/// <summary>Countries as labels name them, in every official language of the European Union, to two letters (ISO 3166-1 alpha-2).</summary>
+public static partial class Countries
 {
-    private static readonly Dictionary<string, string> Codes = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["Austria"] = "AT",
-        ["Österreich"] = "AT",
-        ["Belgium"] = "BE",
-        ["Belgique"] = "BE",
-        ["Bulgaria"] = "BG",
-        ["Croatia"] = "HR",
-        ["Cyprus"] = "CY",
-        ["Czechia"] = "CZ",
-        ["Czech Republic"] = "CZ",
-        ["Denmark"] = "DK",
-        ["Danmark"] = "DK",
-        ["Estonia"] = "EE",
-        ["Finland"] = "FI",
-        ["Suomi"] = "FI",
-        ["France"] = "FR",
-        ["Germany"] = "DE",
-        ["Deutschland"] = "DE",
-        ["Greece"] = "GR",
-        ["Hungary"] = "HU",
-        ["Ireland"] = "IE",
-        ["Éire"] = "IE",
-        ["Italy"] = "IT",
-        ["Italia"] = "IT",
-        ["Latvia"] = "LV",
-        ["Lithuania"] = "LT",
-        ["Luxembourg"] = "LU",
-        ["Malta"] = "MT",
-        ["Netherlands"] = "NL",
-        ["The Netherlands"] = "NL",
-        ["Nederland"] = "NL",
-        ["Poland"] = "PL",
-        ["Polska"] = "PL",
-        ["Portugal"] = "PT",
-        ["Romania"] = "RO",
-        ["Slovakia"] = "SK",
-        ["Slovenia"] = "SI",
-        ["Spain"] = "ES",
-        ["España"] = "ES",
-        ["Sweden"] = "SE",
-        ["Sverige"] = "SE",
-        ["Iceland"] = "IS",
-        ["Norway"] = "NO",
-        ["Norge"] = "NO",
-        ["Liechtenstein"] = "LI",
-        ["Switzerland"] = "CH",
-        ["United Kingdom"] = "GB",
-        ["Great Britain"] = "GB",
-        ["England"] = "GB",
-        ["Scotland"] = "GB",
-        ["Wales"] = "GB",
-        ["Northern Ireland"] = "GB",
-        ["UK"] = "GB",
-        ["U.K."] = "GB",
-        ["GB"] = "GB",
-        ["Canada"] = "CA",
-        ["USA"] = "US",
-        ["U.S.A."] = "US",
-        ["United States"] = "US",
-        ["China"] = "CN",
-        ["India"] = "IN",
-        ["Japan"] = "JP",
-        ["Australia"] = "AU",
-        ["New Zealand"] = "NZ",
-        ["Korea"] = "KR",
-        ["Turkey"] = "TR",
-        ["Irland"] = "IE",
-        ["Irlande"] = "IE",
-        ["Irlanda"] = "IE",
-        ["Ierland"] = "IE",
-        ["Irlandia"] = "IE",
-        ["Frankreich"] = "FR",
-        ["Francia"] = "FR",
-        ["Frankrijk"] = "FR",
-        ["Francja"] = "FR",
-        ["Allemagne"] = "DE",
-        ["Alemania"] = "DE",
-        ["Germania"] = "DE",
-        ["Duitsland"] = "DE",
-        ["Niemcy"] = "DE",
-        ["Autriche"] = "AT",
-        ["Belgien"] = "BE",
-        ["België"] = "BE",
-        ["Belgia"] = "BE",
-        ["Espagne"] = "ES",
-        ["Spanien"] = "ES",
-        ["Spagna"] = "ES",
-        ["Spanje"] = "ES",
-        ["Italie"] = "IT",
-        ["Italien"] = "IT",
-        ["Italië"] = "IT",
-        ["Włochy"] = "IT",
-        ["Pays-Bas"] = "NL",
-        ["Niederlande"] = "NL",
-        ["Pologne"] = "PL",
-        ["Polen"] = "PL",
-        ["Polonia"] = "PL",
-        ["Danemark"] = "DK",
-        ["Dänemark"] = "DK",
-        ["Suède"] = "SE",
-        ["Schweden"] = "SE",
-        ["Česko"] = "CZ",
-        ["Česká republika"] = "CZ",
-        ["Slovensko"] = "SK",
-        ["Slovenija"] = "SI",
-        ["Hrvatska"] = "HR",
-        ["Magyarország"] = "HU",
-        ["România"] = "RO",
-        ["Eesti"] = "EE",
-        ["Latvija"] = "LV",
-        ["Lietuva"] = "LT",
-        ["Ελλάδα"] = "GR",
-        ["България"] = "BG",
-        ["Royaume-Uni"] = "GB",
-        ["Vereinigtes Königreich"] = "GB",
-        ["Suisse"] = "CH",
-        ["Schweiz"] = "CH",
-        ["Svizzera"] = "CH",
-        ["Mexico"] = "MX",
-    };
+    // "United States of America" has four words, "l-Istati Uniti" fewer.
+    private const int MostWords = 5;
+
+    private static readonly Lazy<(Dictionary<string, string> Codes, Dictionary<string, string> English)> Shipped = new(Load);
 
     /// <summary>A country's English name for a sentence; the letters where it is not known.</summary>
     public static string Name(string code) => code switch
@@ -131,9 +17,52 @@ public static class Countries
         "US" => "the USA",
         "GB" => "the United Kingdom",
         "NL" => "the Netherlands",
-        _ => Codes.FirstOrDefault(c => c.Value == code).Key ?? code,
+        _ => Shipped.Value.English.GetValueOrDefault(code) ?? code,
     };
 
     /// <summary>The two letters of a country, or null.</summary>
-    public static string? Code(string name) => Codes.GetValueOrDefault(name.Trim());
+    public static string? Code(string name) => Shipped.Value.Codes.GetValueOrDefault(Key(name));
+
+    /// <summary>The first country named in a text that begins within so many words; null where none is.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="within">How many words from its start are tried as the first of the name.</param>
+    public static (string Code, int Start, int Length)? FirstIn(string text, int within)
+    {
+        var words = Word().Matches(text);
+        for (var i = 0; i < Math.Min(words.Count, within); i++)
+        {
+            for (var last = Math.Min(words.Count - 1, i + MostWords - 1); last >= i; last--)
+            {
+                var start = words[i].Index;
+                var length = words[last].Index + words[last].Length - start;
+                // Names are written with capitals: "in den Niederlanden" is, "malta" is no country.
+                if (char.IsUpper(text[start]) && !text.AsSpan(start, length).ContainsAny('\n', ',') && Code(text.Substring(start, length)) is { } code)
+                    return (code, start, length);
+            }
+        }
+        return null;
+    }
+
+    private static (Dictionary<string, string> Codes, Dictionary<string, string> English) Load()
+    {
+        var codes = new Dictionary<string, string>(StringComparer.Ordinal);
+        var english = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var record in YamlRecord.Shipped("markets/Words/countries.yaml"))
+        {
+            var names = record.Texts("names", "[Austria, Österreich]");
+            var code = record.Text("id", "AT");
+            english[code] = names[0];
+            foreach (var name in names)
+                codes.TryAdd(Key(name), code);
+        }
+        return (codes, english);
+    }
+
+    private static string Key(string name) => Between().Replace(FoldedText.Of(name.Trim()).Replace(".", ""), " ");
+
+    [GeneratedRegex(@"[\p{L}][\p{L}.'’]*")]
+    private static partial Regex Word();
+
+    [GeneratedRegex(@"[\s'-]+")]
+    private static partial Regex Between();
 }

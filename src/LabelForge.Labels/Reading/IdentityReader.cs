@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 using LabelForge.Markets;
 
@@ -12,7 +11,13 @@ public sealed record IdentityRead(TextSpan Span, string Written, ProductKind Kin
 /// <summary>Finds the words that say what a product is.</summary>
 public static partial class IdentityReader
 {
-    private static readonly Lazy<ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)>> Phrases = new(Load);
+    private static readonly Lazy<IdentityWords> Shipped = new(IdentityWords.Load);
+
+    // What begins with the words of another part says no more than that. English ones are told by the sentence they make:
+    // "Massage oil" and "Spray deodorant" are what a product is.
+    private static readonly Lazy<Regex> IsOther = new(() => new Regex(
+        $@"^\W*(?:{LabelWords.Alternatives(LabelWords.Languages.Where(l => l != "en").SelectMany(l => new[] { LabelWord.Directions, LabelWord.Warnings, LabelWord.Responsible, LabelWord.MadeIn, LabelWord.BestBefore }.SelectMany(w => LabelWords.Of(w, l))))})(?![\p{{L}}])",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The statement, the most telling of those found; null where nothing says what the product is.</summary>
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
@@ -23,14 +28,14 @@ public static partial class IdentityReader
         var bestLength = 0;
         foreach (var (start, part) in Parts(business is { Length: > 2 } ? Blank(text, business) : text))
         {
-            if (!IsShort(part))
+            if (!IsShort(part) || IsOther.Value.IsMatch(FoldedText.Of(part)))
                 continue;
-            foreach (var (words, phrase, kind) in Phrases.Value)
+            foreach (var (span, length, kind) in Shipped.Value.In(part))
             {
-                if (phrase.Length > bestLength && words.Match(part) is { Success: true } match && IsHead(part[(match.Index + match.Length)..]))
+                if (length > bestLength && IsHead(part[span.End..]))
                 {
-                    best = new(new TextSpan(start, part.Length), Spaces().Replace(part, " ").Trim(' ', '*', '#', '"', '.', ',', '-', '_', '·', '•'), kind);
-                    bestLength = phrase.Length;
+                    best = new(new TextSpan(start, part.Length), Spaces().Replace(part, " ").Trim(' ', '*', '#', '"', '.', ',', '-', '_', '·', '•', '~'), kind);
+                    bestLength = length;
                 }
             }
         }
@@ -60,18 +65,6 @@ public static partial class IdentityReader
 
     // In "lavender soap with oats" soap is what it is; in "soap dish", "soap free" and "Soap Company" it is not.
     private static bool IsHead(string after) => Follows().IsMatch(after);
-
-    private static ImmutableArray<(Regex Words, string Phrase, ProductKind Kind)> Load()
-    {
-        return
-        [
-            .. from record in new[] { "identities", "identities-languages" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml"))
-               let kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!
-               from phrase in record.Texts("words", "[soap, bar soap]")
-               orderby phrase.Length descending
-               select (new Regex($@"(?<![\p{{L}}]){Regex.Escape(phrase).Replace(@"\ ", @"[\s-]+")}(?:e?s)?(?![\p{{L}}])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant), phrase, kind),
-        ];
-    }
 
     [GeneratedRegex(@"\n|\.\s|[|•·;]|\s[–—-]\s|,\s|(?<=!)\s|\.$")]
     private static partial Regex Stop();

@@ -79,8 +79,25 @@ public sealed partial record LabelStatement(
             (identity, business) = (IdentityReader.Read(text.Without(taken.Except(business.Spans)), null), business with { Name = null });
         if (business.Name is null && contact.NameIn(text.Text, identity?.Span) is { } own)
             business = business with { Name = own };
-        var origin = MadeIn().Match(text.Text) is { Success: true } made ? made.Groups["country"].Value : null;
+        if (business.Name is null && addresses.All(a => a.Name is null) && ingredients is not null && BusinessReader.NameAfter(text.Without(taken), ingredients.Span.End, identity?.Span) is { } last)
+            business = business with { Name = last };
+        var origin = OriginOf(text.Text);
         return new(text, identity, quantities, ingredients, business, contact, lot, origin, business.Name is { Length: > 2 } name ? Blank(rest, name) : rest) { Addresses = addresses };
+    }
+
+    // "Made in Canada", "Fabricat în Regatul Unit": words for it with a country after them, or in English any place.
+    private static string? OriginOf(string text)
+    {
+        if (MadeIn().Match(text) is { Success: true } made)
+            return made.Groups["country"].Value;
+        foreach (Match words in LabelWords.Pattern(LabelWord.MadeIn).Matches(FoldedText.Of(text)))
+        {
+            var at = words.Index + words.Length;
+            var after = text[at..Math.Min(text.Length, at + 48)].TrimStart(' ', ':', '.', '\n');
+            if (Countries.FirstIn(after, 3) is { } country)
+                return after.Substring(country.Start, country.Length);
+        }
+        return null;
     }
 
     private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);

@@ -69,6 +69,7 @@ public sealed record LabelText
         var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
             .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "").Replace("\u00AD", "").Replace("\u200B", "");
         alike = Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters));
+        alike = TextColumns.Unfold(alike);
         return alike.Any(char.IsLetterOrDigit)
             ? new LabelText(alike, where)
             : throw new InputException(new Problem(where, 0, "There are no words in it.", "Give the words of the label. A PDF whose words are drawn as pictures or outlines cannot be read: export it with text."));

@@ -5,27 +5,30 @@ namespace LabelForge.Checks.Reading;
 /// <summary>A lot code as it stands on a label.</summary>
 public sealed record LotRead(TextSpan Span, string Code);
 
-/// <summary>Finds a lot or batch code: <c>Lot 26R25-01E</c>, <c>Batch no. 12</c>, <c>L:0426</c>, <c>#1204</c>.</summary>
+/// <summary>Finds a lot or batch code: <c>Lot 26R25-01E</c>, <c>Nr partii: 26/117</c>, <c>Партида № 12</c>, <c>L:0426</c>, <c>#1204</c>.</summary>
 public static partial class LotReader
 {
+    private static readonly Lazy<Regex> Named = new(() => new Regex(
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z0-9][a-z0-9./_-]{{0,24}})",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
     /// <summary>The code, or null.</summary>
     public static LotRead? Read(string text)
     {
-        foreach (var pattern in new[] { Named(), Short() })
+        var folded = FoldedText.Of(text);
+        foreach (var matches in new[] { Named.Value.Matches(folded), Short().Matches(text) })
         {
             // A code has a digit; "lot of love" and "small batch" have none.
-            foreach (Match match in pattern.Matches(text))
+            foreach (Match match in matches)
             {
-                var code = match.Groups["code"].Value.TrimEnd('.', ',', ';');
+                var at = match.Groups["code"];
+                var code = text.Substring(at.Index, at.Length).TrimEnd('.', ',', ';');
                 if (code.Any(char.IsAsciiDigit))
                     return new(new TextSpan(match.Index, match.Length), code);
             }
         }
         return null;
     }
-
-    [GeneratedRegex(@"(?<![\p{L}])(?:lotto|lote|lot|batchnummer|batch|chargen?|ch\.?[\s-]?b\.?|losnummer|los(?=\s*(?:nr|[:#.]))|partij|partia|parti|erä|šarže|šarža|serija|tétel(?:szám)?|gyártási\s+szám|партида|παρτίδα|l\s?/\s?n|b\s?/\s?n)\s*(?:no\b\.?|nr\b\.?|[-\s]?nr\b\.?|numero\b|número\b|numéro\b|n[°º]|č\.|number\b|code\b|id\b|#|nº)?\s*[:#.]?\s*(?<code>[A-Z0-9][A-Z0-9./_-]{0,24})", RegexOptions.IgnoreCase)]
-    private static partial Regex Named();
 
     [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?)(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
     private static partial Regex Short();

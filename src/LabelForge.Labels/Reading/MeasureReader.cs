@@ -57,6 +57,10 @@ public static partial class MeasureReader
         var unit = Spaces().Replace(written.ToLowerInvariant().Replace(".", ""), "");
         return unit switch
         {
+            "мл" or "милилитър" or "милилитра" or "милилитри" => "mL",
+            "кг" or "χλγ" => "kg",
+            "л" => "L",
+            _ when unit.StartsWith('г') || unit.StartsWith('γ') => "g",
             _ when unit.StartsWith("fl", StringComparison.Ordinal) => "fl oz",
             _ when unit.StartsWith('o') => "oz",
             _ when unit.StartsWith("lb", StringComparison.Ordinal) || unit.StartsWith("po", StringComparison.Ordinal) => "lb",
@@ -93,7 +97,7 @@ public static partial class MeasureReader
         return (figure, point < 0 ? 0 : plain.Length - point - 1, plain.Replace(".", "").TrimStart('0').Length);
     }
 
-    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?<unit>fl(?:uid)?\.?\s*o(?:z|unces?)|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gram(?:me)?s?|gms?|grs?|g|milligrams?|mgs?|millilit(?:er|re)s?|mls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?<unit>милилит(?:ър|ра|ри)|грама?|кг|мл|гр|г|л|γραμμάρια|γρ|χλγ|fl(?:uid)?\.?\s*o(?:z|unces?)|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gram(?:me)?s?|gms?|grs?|g|milligrams?|mgs?|mililitr\p{L}{0,3}|millilit(?:er|re)s?|mls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
     private static partial Regex Measure();
 
     [GeneratedRegex(@"^(?:(?<whole>[0-9]+)\s+)?(?<above>[0-9]+)/(?<below>[0-9]+)$")]

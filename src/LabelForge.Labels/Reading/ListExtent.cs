@@ -1,0 +1,158 @@
+using System.Text.RegularExpressions;
+using LabelForge.Ingredients;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>How far an ingredient list reaches: it is told by what follows, name by name and line by line.</summary>
+/// <param name="text">The label's text.</param>
+/// <param name="folded">The same, folded.</param>
+/// <param name="dictionary">The names that are known.</param>
+internal sealed partial class ListExtent(string text, string folded, IngredientDictionary dictionary)
+{
+    private const int LongestList = 8000;
+
+    // A name that nobody knows is no longer than this where the list is seen to go on after it.
+    private const int MostWords = 6;
+
+    private static readonly Lazy<Regex> BeginsOther = new(() => new Regex(
+        $@"\G[ *#_""“(]*(?!no\.)(?:{string.Join('|', new[] { LabelWord.Ingredients, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn, LabelWord.Directions, LabelWord.Warnings, LabelWord.Net, LabelWord.Other }.Select(LabelWords.Alternatives))})(?![\p{{L}}]|-\p{{L}}|\.?\s?\d+,)",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
+    // What may follow a list on its line.
+    private static readonly Lazy<Regex> Inline = new(() => new Regex(
+        $@"\G(?:(?:{LabelWords.Alternatives(LabelWord.BestBefore)})(?![\p{{L}}])\s*[:.]?\s*(?=\d|see|voir)|(?:{LabelWords.Alternatives(LabelWord.Lot)})(?:\s*(?:no\.?|nr\.?|n°|#|code))?\s*[:#]|(?:{string.Join('|', new[] { LabelWord.Directions, LabelWord.Warnings, LabelWord.Responsible, LabelWord.Ingredients }.Select(LabelWords.Alternatives))})\s*:|net\s*(?:wt|weight|contents)\b|(?:distributed by|manufactured (?:by|for)|made (?:by|in|for))\b)",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
+    // "Lip balm: Ingredients: ..." begins the list of another product.
+    private static readonly Lazy<Regex> HeadsAnother = new(() => new Regex($@"(?<![\p{{L}}])(?:ingredients|inci|{LabelWords.Alternatives(LabelWords.Of(LabelWord.Ingredients).Where(w => w.Length > 7 && !w.StartsWith("made", StringComparison.Ordinal) && w != "contains"))})\s*:", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
+    /// <summary>Where the list that begins at a place ends: the first character after it.</summary>
+    public int End(int start, bool isHeaded)
+    {
+        var end = start;
+        var open = 0;
+        var any = false;
+        for (; end < text.Length && end - start < LongestList; end++)
+        {
+            var c = text[end];
+            open = c switch { '(' or '[' => open + 1, ')' or ']' => Math.Max(0, open - 1), _ => open };
+            if (c == '\n' && any)
+            {
+                if (Lines.At(text, end + 1).Trim().Length == 0)
+                    open = 0;
+                if (open == 0 && Stops(text[start..end], end + 1, isHeaded))
+                    return end;
+            }
+            else if (c == '.' && any && EndsSentence(start, end))
+            {
+                return end + 1;
+            }
+            else if (open == 0 && any && end > start && !char.IsLetterOrDigit(text[end - 1]) && Inline.Value.IsMatch(folded, end))
+            {
+                return end;
+            }
+            any |= char.IsLetterOrDigit(c);
+        }
+        return end;
+    }
+
+    // A full stop ends the list where a new sentence or a new line follows; "No. 40" and "C.I. 77491" go on, and so does a
+    // list whose names are parted by full stops.
+    private bool EndsSentence(int start, int dot)
+    {
+        var before = text[Math.Max(0, dot - 3)..dot];
+        if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase) || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase) || before.EndsWith(".I", StringComparison.Ordinal)
+            || before is [.., ' ' or ',', 'C' or 'c'] || before.EndsWith("Ext", StringComparison.OrdinalIgnoreCase))
+            return false;
+        var rest = text[(dot + 1)..Math.Min(text.Length, dot + 160)];
+        if (rest.Length == 0 || rest[0] is not (' ' or '\n'))
+            return rest.Trim().Length == 0;
+        return !MayContain().IsMatch(FoldedText.Of(rest)) && !PartsByDots(start, dot, rest);
+    }
+
+    // "Tocopherol. Parfum. Limonene.": the name before is one by itself, and so is the next, or the one after it.
+    private bool PartsByDots(int start, int dot, string rest)
+    {
+        var body = text[start..dot];
+        if (body.Contains(',') || body.Contains(';') || rest.StartsWith("\n\n", StringComparison.Ordinal))
+            return false;
+        var next = DotOrEnd().Split(rest.Trim()).Select(n => n.Replace('\n', ' ').Trim()).Where(n => n.Length > 0).Take(2).ToArray();
+        return next.Length > 0 && (IsKnown(next[0]) || (next.Length > 1 && body.Contains(". ", StringComparison.Ordinal) && IsShort(next[0]) && IsKnown(next[1])));
+    }
+
+    private bool Stops(string body, int next, bool isHeaded)
+    {
+        var tail = body.TrimEnd();
+        var goesOn = tail[^1] is ',' or ';' or '/' or '-' or '–' or '—' or '+' or '&' or '•' or '·' or '|' or ':' || EndsWithAnd().IsMatch(tail);
+        var line = Lines.At(text, next);
+        if (line.Trim().Length == 0)
+        {
+            // Over one empty line, as between columns, a list goes on only from a comma, within a name or with more names.
+            var at = Lines.Next(text, next);
+            var after = Lines.At(text, at);
+            return after.Trim().Length == 0 || tail[^1] is ':' || BeginsOtherPart(at) || !(goesOn || IsBroken(tail, after) || IsListOfNames(after));
+        }
+        if (BeginsOtherPart(next) || HeadsAnother.Value.IsMatch(folded[next..Math.Min(folded.Length, next + line.Length)]))
+            return true;
+        if (goesOn)
+            return false;
+        var first = ListNames.Split(line).FirstOrDefault() ?? "";
+        // A small letter goes on from the line before; without a heading only where names that are known follow.
+        if ((char.IsLower(line.TrimStart()[0]) && (isHeaded || ListNames.Split(line).Any(n => ListNames.Known(n, dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or ';' or '/' or '+' or '•' or '·' || IsBroken(tail, line))
+            return false;
+        // On a narrow label a long name takes three lines.
+        var after2 = Lines.At(text, Lines.Next(text, next));
+        if (IsBroken(tail, $"{line} {after2}"))
+            return false;
+        // Names on lines of their own, and one among them that nobody knows.
+        if (IsFormal(first) || (IsKnown(first) && !body.Contains(',')))
+            return false;
+        if (ListNames.Split(line).Skip(1).Any(IsKnown))
+            return false;
+        return !(IsShort(line) && !body.Contains(',') && body.Trim().Contains('\n') && IsFormal(ListNames.Split(after2).FirstOrDefault() ?? "") && !BeginsOtherPart(Lines.Next(text, next)));
+    }
+
+    private bool BeginsOtherPart(int at) =>
+        EnglishTerminator().IsMatch(Lines.At(text, at).TrimStart()) || (BeginsOther.Value.Match(folded, at) is { Success: true } begins && !IsName(at, begins));
+
+    // "Parfum" and "Sal" begin no other part: the whole of what stands before the next separator is a known name.
+    private bool IsName(int at, Match begins) => ListNames.Split(Lines.At(text, at)).FirstOrDefault() is { } first && first.Trim().Length > begins.Value.Trim().Length && IsFormal(first);
+
+    // A name that two lines make together. One that is whole already may be known with other words after it too: the two must
+    // differ, and a pair parted by a stroke, as CI 77491/CI 77492, is whole where it is known.
+    private bool IsBroken(string tail, string after)
+    {
+        var last = (ListNames.Split(tail).LastOrDefault() ?? "").Replace('\n', ' ');
+        var alone = dictionary.Find(ListNames.Bare(last));
+        if (alone is not null && last.Contains('/'))
+            return false;
+        var next = ListNames.Split(after).FirstOrDefault() ?? "";
+        return ListNames.Ways(last.TrimEnd(), next.TrimStart()).Select(w => dictionary.Find(ListNames.Bare(w))).FirstOrDefault(w => w is not null) is { } whole && whole.Key != alone?.Key;
+    }
+
+    private bool IsListOfNames(string line)
+    {
+        var names = ListNames.Split(line).Where(n => n.Any(char.IsLetter)).ToArray();
+        return names.Length > 1 && names.Count(IsFormal) is > 1 and var formal && formal * 2 >= names.Length;
+    }
+
+    private bool IsKnown(string name) => ListNames.Known(name, dictionary) is not null;
+
+    // Shea butter and honey stand in any praise; names of the nomenclature do not.
+    private bool IsFormal(string name) =>
+        ListNames.Bare(name) is var bare && dictionary.Find(bare) is { } known && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
+
+    private static bool IsShort(string name) => name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= MostWords && name.Any(char.IsLetter);
+
+    [GeneratedRegex(@"^[*#_ ]*(?:net\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|\d{1,5} \p{Lu}|p\.?\s?o\.? box\b|\*+\s*(?:certified|organic)|no\b(?!\.)|mind\.|nettof|[\w.+-]+@|[\w-]+\.(?:com|net|org|example|ca|uk|eu|shop)\b|\+?\d[\d ().-]{7,}$)", RegexOptions.IgnoreCase)]
+    private static partial Regex EnglishTerminator();
+
+    [GeneratedRegex(@"^[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)|peut\s+contenir|kann\s+enthalten|\+/-|±)", RegexOptions.IgnoreCase)]
+    private static partial Regex MayContain();
+
+    [GeneratedRegex(@"(?:[.,;]\s|[.,;]$|\n)")]
+    private static partial Regex DotOrEnd();
+
+    [GeneratedRegex(@"\s(?:and|et|und|y|e|en|och|og|i|a|ja|és|si|in|ir|un|και|и)$", RegexOptions.IgnoreCase)]
+    private static partial Regex EndsWithAnd();
+}
