@@ -64,6 +64,8 @@ internal static class BatchBenchVerbs
             var grams = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!));
             var code = BookOptions.Lot(r.GetValue(lot)!);
             var bottle = r.GetValue(from) is { } m ? BookOptions.MaterialLot(m) : (int?)null;
+            if (PotVerbs.IsPot(book, code))
+                return PotVerbs.Weigh(r, options, book, code, what, grams, bottle);
             options.Ask(r, Slips.OfWeighing(book.Read(), code, what.Id, grams, bottle, options.On(r), BookOptions.Today));
             var written = Bench.Weigh(book, code, what.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
             var ledger = book.Read();
@@ -95,7 +97,7 @@ internal static class BatchBenchVerbs
     public static Command Close()
     {
         var lot = LotArgument();
-        var made = new Option<int>("--made") { Description = "Pieces that came out, rejected ones too", Required = true };
+        var made = new Option<int>("--made") { Description = "Pieces that came out, rejected ones too; of a pot: of each of its batches that is still open", Required = true };
         var rejected = new Option<int>("--rejected") { Description = "Of these, not to be sold" };
         var yield = new Option<string?>("--yield") { Description = "What all pieces weigh together" };
         var options = new BookOptions();
@@ -106,6 +108,8 @@ internal static class BatchBenchVerbs
             var book = BookOptions.Book(workshop);
             var code = BookOptions.Lot(r.GetValue(lot)!);
             decimal? grams = r.GetValue(yield) is { } y ? MassOf(y).Grams : null;
+            if (PotVerbs.IsPot(book, code))
+                return PotVerbs.Close(r, options, book, code, r.GetValue(made), r.GetValue(rejected), grams);
             options.Ask(r, Slips.OfClosing(book.Read(), code, r.GetValue(made), options.On(r), BookOptions.Today));
             var closing = Bench.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
             var ledger = book.Read();
@@ -149,8 +153,14 @@ internal static class BatchBenchVerbs
         {
             var workshop = options.Workshop(r);
             var ledger = BookOptions.Book(workshop).Read();
-            var batch = ledger.BatchOf(BookOptions.Lot(r.GetValue(lot)!));
-            BatchRecordText.Write(ledger, batch, options.Json(r));
+            var code = BookOptions.Lot(r.GetValue(lot)!);
+            Batch[] batches = ledger.BatchesOfPot(code).ToArray() is { Length: > 0 } poured ? poured : [ledger.BatchOf(code)];
+            if (batches.Length > 1 && !options.Json(r))
+                Console.WriteLine($"Pot {code}: {batches.Length} batches");
+            if (options.Json(r))
+                JsonOut.Write(batches.Length == 1 ? BatchRecordText.Json(ledger, batches[0]) : new { pot = code, batches = batches.Select(b => BatchRecordText.Json(ledger, b)) });
+            else
+                Array.ForEach(batches, b => BatchRecordText.Write(ledger, b));
             return Exit.Done;
         }));
         return verb;
@@ -183,7 +193,7 @@ internal static class BatchBenchVerbs
         }
     }
 
-    internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch" };
+    internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch; at the bench also the number of a pot" };
 
     private static Mass MassOf(string text)
     {

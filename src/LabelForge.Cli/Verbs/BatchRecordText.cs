@@ -5,31 +5,35 @@ namespace LabelForge.Cli.Verbs;
 /// <summary>The record of a batch on the screen. ISO 22716:2007, 7.2.5 and 17 name what such a record holds (from memory).</summary>
 internal static class BatchRecordText
 {
-    public static void Write(Ledger ledger, Batch batch, bool json)
+    public static object Json(Ledger ledger, Batch batch)
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         var lines = Bench.Compare(ledger, batch);
         var closing = ledger.ClosingOf(batch);
         var deviations = ledger.Deviations.Where(d => ledger.BatchNow(d.BatchId) == batch.Id).ToArray();
-        if (json)
+        return new
         {
-            JsonOut.Write(new
-            {
-                lot = batch.Lot,
-                recipe = batch.Recipe,
-                product = batch.Product,
-                started = batch.On,
-                by = batch.By,
-                piecesPlanned = batch.PiecesPlanned,
-                statement = frozen.Statement,
-                materials = lines.Select(l => new { material = l.Line.Material, planned = l.Line.Grams, weighed = l.Weighed, outOfTolerance = l.Off, from = ledger.WeighedInto(batch).Where(w => w.Material == l.Line.Material).Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null) }),
-                deviations = deviations.Select(d => new { on = d.On, by = d.By, what = d.What }),
-                closed = closing is null ? null : new { on = closing.On, by = closing.By, made = closing.Made, rejected = closing.Rejected, yieldGrams = closing.YieldGrams },
-                piecesLeft = ledger.PiecesLeft(batch),
-            });
-            return;
-        }
-        Console.WriteLine(FormattableString.Invariant($"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned"));
+            lot = batch.Lot,
+            pot = batch.Pot,
+            recipe = batch.Recipe,
+            product = batch.Product,
+            started = batch.On,
+            by = batch.By,
+            piecesPlanned = batch.PiecesPlanned,
+            statement = frozen.Statement,
+            materials = lines.Select(l => new { material = l.Line.Material, planned = l.Line.Grams, weighed = l.Weighed, outOfTolerance = l.Off, from = ledger.WeighedInto(batch).Where(w => w.Material == l.Line.Material).Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null) }),
+            deviations = deviations.Select(d => new { on = d.On, by = d.By, what = d.What }),
+            closed = closing is null ? null : new { on = closing.On, by = closing.By, made = closing.Made, rejected = closing.Rejected, yieldGrams = closing.YieldGrams },
+            piecesLeft = ledger.PiecesLeft(batch),
+        };
+    }
+
+    public static void Write(Ledger ledger, Batch batch)
+    {
+        var lines = Bench.Compare(ledger, batch);
+        var closing = ledger.ClosingOf(batch);
+        var deviations = ledger.Deviations.Where(d => ledger.BatchNow(d.BatchId) == batch.Id).ToArray();
+        Console.WriteLine(FormattableString.Invariant($"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));
         foreach (var (line, weighed, off) in lines)
         {
             var from = string.Join(", ", ledger.WeighedInto(batch).Where(w => w.Material == line.Material && w.ReceiptId is not null).Select(w => FormattableString.Invariant($"{ledger.Bottle(w.ReceiptId!.Value)} {w.Grams:0.###} g")));

@@ -15,7 +15,7 @@ internal static class BatchVerb
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
         var verb = new Command("batch", "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot; and the batch's record in the books")
         {
-            BatchBenchVerbs.Start(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(), BatchBenchVerbs.Show(),
+            BatchBenchVerbs.Start(), PotVerbs.Begin(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(), BatchBenchVerbs.Show(), PotVerbs.Sheet(),
         };
         output.AddTo(verb);
         inputs.AddTo(verb);

@@ -47,6 +47,15 @@ public sealed record Business(
     /// <summary>What the marks of the workshop's scale are apart; null where nothing says.</summary>
     public Mass? Scale { get; init; }
 
+    /// <summary>The moulds in the workshop; empty where nothing says.</summary>
+    public ImmutableArray<MouldSet> Moulds { get; init; } = [];
+
+    /// <summary>The ids of the label stock that lies in the workshop, what is used up first in front; empty where nothing says.</summary>
+    public ImmutableArray<string> LabelStock { get; init; } = [];
+
+    /// <summary>The sales tax that the maker reckons with; null where none is written.</summary>
+    public SalesTax? SalesTax { get; init; }
+
     /// <summary>The responsible person's name and address in a market (Regulation (EC) No 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
     public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
 
@@ -72,7 +81,7 @@ public sealed record Business(
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file)
     {
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -88,6 +97,9 @@ public sealed record Business(
             Responsible = ReadResponsible(file),
             Records = file.OptionalText("records")?.Text,
             Look = LookWish.Read(file),
+            Moulds = MouldSet.ReadAll(file),
+            LabelStock = [.. file.Texts("label stock").Select(t => t.Text)],
+            SalesTax = SalesTax.Read(file),
             Scale = ReadScale(file.OptionalText("scale")),
         };
     }

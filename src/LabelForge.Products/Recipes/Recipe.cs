@@ -85,6 +85,12 @@ public sealed record Recipe
     /// <summary>The line of the net quantity, or 0.</summary>
     public int NetLine { get; init; }
 
+    /// <summary>What a piece is sold for, in the workshop's currency; null where the maker has set no price.</summary>
+    public decimal? Price { get; init; }
+
+    /// <summary>What to do at the bench, in order; empty where nothing says.</summary>
+    public ImmutableArray<RecipeStep> Steps { get; init; } = [];
+
     /// <summary>Directions for use.</summary>
     public string? Directions { get; init; }
 
@@ -121,7 +127,7 @@ public sealed record Recipe
     public Recipe Variant(string name)
     {
         if (Variants.FirstOrDefault(v => v.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } variant)
-            return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Look = variant.Look.Over(Look), Claims = [.. Claims, .. variant.SaidOnFront], Variants = [] };
+            return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Price = variant.Price ?? Price, Look = variant.Look.Over(Look), Claims = [.. Claims, .. variant.SaidOnFront], Variants = [] };
         throw new InputException(new Problem(File, 0, $"\"{name.Trim()}\" is not a variant of this recipe.",
             Variants.IsEmpty ? "It has none: name the recipe alone, or write variants: in it." : $"Write one of: {string.Join(", ", Variants.Select(v => v.Name))}."));
     }

@@ -12,7 +12,7 @@ public static class RecipeFile
     private static readonly string[] Keys =
     [
         "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes", "on the market since",
-        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance", "look", "facts",
+        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance", "look", "facts", "price", "steps",
     ];
 
     /// <summary>The keys that a recipe's file may have.</summary>
@@ -51,6 +51,8 @@ public static class RecipeFile
             Pieces = ReadPieces(file.Required("pieces", "8")),
             Net = net is null ? null : ReadNet(net),
             NetLine = net?.Line ?? 0,
+            Price = ReadPrice(file),
+            Steps = RecipeStep.ReadAll(file),
             Directions = file.OptionalText("directions")?.Text,
             Warnings = [.. file.Texts("warnings").Select(t => t.Text)],
             Package = file.OptionalMap("package") is { } package ? PackageFile.Read(package) : null,
@@ -62,6 +64,12 @@ public static class RecipeFile
             MayContain = [.. file.Texts("may contain").Select(t => new NamedIngredient(t.Text, t.Line))],
         };
     }
+
+    /// <summary>Reads what a piece is sold for.</summary>
+    internal static decimal? ReadPrice(MapNode file) => file.OptionalText("price") is not { } node ? null
+        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price) && price is > 0 and <= 1_000_000 && price == Math.Round(price, 2)
+        ? price
+        : throw node.Refuse($"\"{node.Text}\" is not a price.", "Write a plain figure with at most two decimals, in the workshop's currency: price: 7.00");
 
     /// <summary>Reads a day.</summary>
     internal static DateOnly ReadDate(TextNode node) =>

@@ -13,6 +13,9 @@ public sealed record RecipeVariant(string Name, int Line, string? Item, DateOnly
     /// <summary>How its label is to look, as far as it differs from the recipe's.</summary>
     public LookWish Look { get; init; } = LookWish.None;
 
+    /// <summary>What a piece is sold for; null for the recipe's price.</summary>
+    public decimal? Price { get; init; }
+
     /// <summary>What its own look says on the front.</summary>
     public IEnumerable<string> SaidOnFront => new[] { Look.Line?.Text, Look.Words?.Text }.OfType<string>();
 }

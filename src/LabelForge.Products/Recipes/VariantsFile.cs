@@ -27,7 +27,7 @@ internal static class VariantsFile
 
     private static RecipeVariant ReadOne(MapNode map, ImmutableArray<MaterialUse> materials)
     {
-        map.OnlyKeys("A variant", "name", "item", "replace", "add", "leave out", "on the market since", "look");
+        map.OnlyKeys("A variant", "name", "item", "replace", "add", "leave out", "on the market since", "look", "price");
         var name = map.Required("name", "Rose");
         var uses = materials.ToList();
         foreach (var entry in map.OptionalMap("replace")?.Entries ?? [])
@@ -39,7 +39,7 @@ internal static class VariantsFile
             throw map.Refuse($"The variant \"{name.Text}\" leaves nothing in.", "Leave out less, or add what goes in instead.");
         return new RecipeVariant(name.Text, map.Line, map.OptionalText("item")?.Text,
             map.OptionalText("on the market since") is { } since ? RecipeFile.ReadDate(since) : null, [.. uses])
-        { Look = LookWish.Read(map) };
+        { Look = LookWish.Read(map), Price = RecipeFile.ReadPrice(map) };
     }
 
     // The new material takes the old one's amount, unless it brings its own; what was a share of the old is a share of the new.

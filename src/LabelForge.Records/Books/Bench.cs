@@ -61,7 +61,14 @@ public static class Bench
 
     /// <summary>Finishes a batch: what came out.</summary>
     /// <exception cref="InputException">A material of the recipe has not been weighed, or more was rejected than made.</exception>
-    public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((ledger, context) => Closed(ledger, context, lot, made, rejected, yieldGrams, on, by, note));
+
+    /// <summary>Finishes several batches with the same count, all or none.</summary>
+    /// <exception cref="InputException">As for one.</exception>
+    public static IReadOnlyList<Closing> CloseAll(RecordBook book, IReadOnlyList<string> lots, int made, int rejected, DateOnly on, string by, string? note = null) =>
+        book.Write((ledger, context) => (IReadOnlyList<Closing>)[.. lots.Select(lot => Closed(ledger, context, lot, made, rejected, null, on, by, note))]);
+
+    private static Closing Closed(Ledger ledger, RecordsContext context, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note)
     {
         var batch = ledger.BatchOf(lot);
         if (yieldGrams is <= 0)
@@ -75,7 +82,7 @@ public static class Bench
         var closing = new Closing { On = on, By = by, BatchId = batch.Id, Made = made, Rejected = rejected, YieldGrams = yieldGrams, Note = note };
         context.Closings.Add(closing);
         return closing;
-    });
+    }
 
     /// <summary>Records a deviation.</summary>
     public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by) => book.Write((ledger, context) =>
@@ -96,6 +103,10 @@ public static class Bench
             return (line, weighed, weighed > 0 && Math.Abs(weighed - line.Grams) > line.Grams * tolerance);
         })];
     }
+
+    /// <summary>From which receipts an amount is taken: that of the bottle named, else first expired, first out; null where the material is not kept in stock.</summary>
+    internal static IEnumerable<(int? Receipt, decimal Grams)> TakenFrom(Ledger ledger, string material, decimal grams, int? receiptId, DateOnly on) =>
+        Taken(ledger, material, grams, receiptId, on).Select(t => (t.From?.Id, t.Grams));
 
     private static IEnumerable<(Receipt? From, decimal Grams)> Taken(Ledger ledger, string material, decimal grams, int? receiptId, DateOnly on)
     {

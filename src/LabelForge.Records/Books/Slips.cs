@@ -67,15 +67,30 @@ public static class Slips
             asked.Add(Text($"Weighed on {on:yyyy-MM-dd}, before the batch began on {batch.On:yyyy-MM-dd}?"));
         if (FrozenRecipe.FromJson(batch.Frozen).Lines.FirstOrDefault(l => l.Material == material) is { } line && line.Grams > 0)
         {
-            var before = ledger.WeighedInto(batch).Where(w => w.Material == material).Sum(w => w.Grams);
-            if (before + grams >= line.Grams * TimesThePlan)
-                asked.Add(Text($"{grams:0.###} g where {line.Grams:0.###} g was planned{(before > 0 ? Text($" and {before:0.###} g is in already") : "")}?"));
-            else if (before == 0 && Math.Abs(grams * 10 - line.Grams) <= line.Grams * NearATenth)
-                asked.Add(Text($"{grams:0.###} g where {line.Grams:0.###} g was planned: a tenth?"));
+            Unlike(asked, grams, line.Grams, ledger.WeighedInto(batch).Where(w => w.Material == material).Sum(w => w.Grams));
         }
         if (receiptId is { } id && ledger.Receipts.Any(r => r.Id == id) && ledger.InStock(material).FirstOrDefault(s => s.Receipt.Id == id).Left is var left && grams > left)
             asked.Add(Text($"{grams:0.###} g out of {ledger.Bottle(id)}, which holds {left:0.###} g?"));
         return asked.ToImmutable();
+    }
+
+    /// <summary>What to ask of an amount weighed into a pot, for all its batches that are still open.</summary>
+    public static ImmutableArray<string> OfPotWeighing(Ledger ledger, string pot, string material, decimal grams, DateOnly on, DateOnly today)
+    {
+        var asked = ImmutableArray.CreateBuilder<string>();
+        Future(asked, on, today, "was weighed");
+        var lines = ledger.BatchesOfPot(pot).Where(b => ledger.ClosingOf(b) is null).SelectMany(b => Bench.Compare(ledger, b)).Where(l => l.Line.Material == material).ToArray();
+        if (lines.Sum(l => l.Line.Grams) is > 0 and var planned)
+            Unlike(asked, grams, planned, lines.Sum(l => l.Weighed));
+        return asked.ToImmutable();
+    }
+
+    private static void Unlike(ImmutableArray<string>.Builder asked, decimal grams, decimal planned, decimal before)
+    {
+        if (before + grams >= planned * TimesThePlan)
+            asked.Add(Text($"{grams:0.###} g where {planned:0.###} g was planned{(before > 0 ? Text($" and {before:0.###} g is in already") : "")}?"));
+        else if (before == 0 && Math.Abs(grams * 10 - planned) <= planned * NearATenth)
+            asked.Add(Text($"{grams:0.###} g where {planned:0.###} g was planned: a tenth?"));
     }
 
     /// <summary>What to ask of a batch that is to be closed.</summary>

@@ -30,7 +30,7 @@ public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IRe
     /// <summary>Whether the way was followed forward from material lots, and not back from pieces.</summary>
     public bool Forward { get; init; }
 
-    /// <summary>Traces from a material lot (M3), a supplier's lot, a finished lot, a material's id, or a person.</summary>
+    /// <summary>Traces from a material lot (M3), a supplier's lot, a finished lot, a pot, a material's id, or a person.</summary>
     /// <remarks>From a material only its own uses are followed; from a finished lot or a person, everything that went in.</remarks>
     /// <exception cref="InputException">The books know nothing of that name.</exception>
     public static Trace Of(Ledger ledger, string from)
@@ -49,6 +49,8 @@ public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IRe
         var lots = ledger.AllBatches.Where(b => Same(b.Lot, code)).Select(b => ledger.BatchNow(b.Id)).Distinct().SelectMany(id => ledger.Batches.Where(b => b.Id == id)).ToArray();
         if (lots.Length > 0)
             return Back(ledger, $"lot {lots[0].Lot}", lots);
+        if (ledger.BatchesOfPot(code).ToArray() is { Length: > 0 } poured)
+            return Back(ledger, $"pot {code}", poured);
         var buyer = Buyer(ledger, from);
         var batches = ledger.Batches.ToDictionary(b => b.Id);
         return Back(ledger, $"what went to {buyer}", [.. ledger.Sales.Where(s => Same(s.To, buyer)).Select(s => ledger.BatchNow(s.BatchId)).OfType<int>().Distinct().Select(id => batches[id])]);

@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+
+namespace LabelForge.Print.Bench;
+
+/// <summary>What stands on the sheet for a pot whose base is poured into several products: cautions, the pot, then a block for each product.</summary>
+public sealed record PotSheetContent
+{
+    /// <summary>The pot's number.</summary>
+    public required string Pot { get; init; }
+
+    /// <summary>A line under the title: business, day, pieces in all.</summary>
+    public required string Subtitle { get; init; }
+
+    /// <summary>Cautions, one each; they stand first.</summary>
+    public required ImmutableArray<string> Cautions { get; init; }
+
+    /// <summary>What is weighed into the pot, for all products together.</summary>
+    public required ImmutableArray<BatchSheetMaterial> Shared { get; init; }
+
+    /// <summary>The products, in the order of work.</summary>
+    public required ImmutableArray<PotSheetBlock> Blocks { get; init; }
+
+    /// <summary>The page's width; US Letter by default.</summary>
+    public Length PageWidth { get; init; } = Length.FromInches(8.5m);
+
+    /// <summary>The page's height; US Letter by default.</summary>
+    public Length PageHeight { get; init; } = Length.FromInches(11m);
+}
+
+/// <summary>One product of a pot.</summary>
+/// <param name="Title">Its name.</param>
+/// <param name="LotCode">Its lot.</param>
+/// <param name="Expected">How many pieces are expected, in words.</param>
+/// <param name="Rows">What to do, in order.</param>
+/// <param name="Notes">What else to know, one each.</param>
+public sealed record PotSheetBlock(string Title, string LotCode, string Expected, ImmutableArray<PotSheetRow> Rows, ImmutableArray<string> Notes);
+
+/// <summary>One thing to do for a product: weigh something, or a step without a weight.</summary>
+/// <param name="Text">What.</param>
+/// <param name="Mass">How much; null for a step without a weight.</param>
+/// <param name="Under">A line below it in small letters; or null.</param>
+/// <param name="IsWritten">Whether what was weighed is to be written down beside it.</param>
+public sealed record PotSheetRow(string Text, Mass? Mass, string? Under, bool IsWritten);

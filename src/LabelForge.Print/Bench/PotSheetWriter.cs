@@ -1,0 +1,108 @@
+using LabelForge.Measures;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
+
+namespace LabelForge.Print.Bench;
+
+/// <summary>Writes the bench sheet of a pot: cautions first, the shared base once, then a block for each product.</summary>
+public static class PotSheetWriter
+{
+    private const double Body = 11;
+    private const double Small = 8.5;
+    private const double Padding = 7;
+
+    /// <summary>Writes the sheet as a PDF, whole or not at all.</summary>
+    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
+    public static void WritePdf(string path, PotSheetContent content, DocumentInfo info) => AtomicFile.Write(path, stream => WritePdf(stream, content, info));
+
+    /// <summary>Writes the sheet to a stream.</summary>
+    public static void WritePdf(Stream stream, PotSheetContent content, DocumentInfo info) =>
+        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), PagesOf(content).Pages);
+
+    private static BenchPages PagesOf(PotSheetContent content)
+    {
+        var pages = new BenchPages(content.PageWidth, content.PageHeight);
+        pages.Down(pages.Write($"Pot {content.Pot}", BundledFaces.SemiBold, 26, 0, pages.Y, pages.Width));
+        pages.Down(pages.Write(content.Subtitle, BundledFaces.Regular, Body, 0, pages.Y, pages.Width) + 8);
+        foreach (var caution in content.Cautions)
+        {
+            pages.NewPageUnless(30);
+            pages.Write("•", BundledFaces.SemiBold, Body, 0, pages.Y, 12);
+            pages.Down(pages.Write(caution, BundledFaces.SemiBold, Body, 12, pages.Y, pages.Width - 12) + 3);
+        }
+        pages.Down(10);
+        Heading(pages, "Into the pot, for all", null);
+        foreach (var material in content.Shared)
+            Row(pages, new PotSheetRow(material.Name, material.Mass, material.AsWritten, true));
+        foreach (var block in content.Blocks)
+        {
+            // A block is not torn from its first rows.
+            pages.NewPageUnless(Math.Min(60 + block.Rows.Length * 28, 300));
+            pages.Down(14);
+            Heading(pages, block.Title, $"Lot {block.LotCode}");
+            pages.Down(pages.Write(block.Expected, BundledFaces.Regular, Small, 0, pages.Y, pages.Width) + 2);
+            foreach (var row in block.Rows)
+                Row(pages, row);
+            foreach (var note in block.Notes)
+                pages.Down(pages.Write(note, BundledFaces.Regular, Small, 18, pages.Y + 3, pages.Width - 18) + 3);
+            Blanks(pages);
+        }
+        return pages;
+    }
+
+    private static void Heading(BenchPages pages, string text, string? right)
+    {
+        pages.NewPageUnless(60);
+        var high = pages.Write(text, BundledFaces.SemiBold, 15, 0, pages.Y, pages.Width * 0.68);
+        if (right is not null)
+        {
+            var lot = new MeasuredText(BundledFaces.SemiBold, 13, BundledFaces.SemiBold.Shape(right));
+            pages.Draw(lot, pages.Width - lot.Width, pages.Y + 13 * BundledFaces.SemiBold.CapitalHeight);
+        }
+        pages.Down(high);
+        pages.Rule(0, pages.Y, pages.Width, 0.9);
+        pages.Down(2);
+    }
+
+    private static void Row(BenchPages pages, PotSheetRow row)
+    {
+        pages.NewPageUnless(36);
+        var top = pages.Y + Padding;
+        pages.Box(0, top - 1, 9.5);
+        var right = pages.Width * 0.62;
+        var width = row.Mass is null ? pages.Width - 18 : right - 76;
+        var high = pages.Write(row.Text, BundledFaces.Regular, Body, 18, top, width);
+        if (row.Under is { Length: > 0 } under)
+            high += pages.Write(under, BundledFaces.Regular, Small, 18, top + high, width);
+        if (row.Mass is { } mass)
+        {
+            Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(mass) + " g", right, top);
+            Figure(pages, BundledFaces.Regular, BenchMass.Ounces(mass) + " oz", pages.Width * 0.74, top);
+            if (row.IsWritten)
+            {
+                pages.Write("g", BundledFaces.Regular, Small, pages.Width - 8, top + 2, 10);
+                pages.Rule(pages.Width * 0.78, top + Body + 1, pages.Width * 0.22 - 12, 0.4);
+            }
+        }
+        pages.Down(high + 2 * Padding - 4);
+        pages.Rule(0, pages.Y, pages.Width, 0.25);
+    }
+
+    private static void Figure(BenchPages pages, TypeFace face, string text, double right, double top)
+    {
+        var measured = new MeasuredText(face, Body, face.Shape(text));
+        pages.Draw(measured, right - measured.Width, top + Body * face.CapitalHeight);
+    }
+
+    private static void Blanks(BenchPages pages)
+    {
+        pages.NewPageUnless(34);
+        foreach (var (text, at) in new[] { "Pieces made", "of these not to be sold", "All together weigh" }.Select((t, i) => (t, i)))
+        {
+            var x = at * pages.Width / 3;
+            pages.Rule(x, pages.Y + 22, pages.Width / 3 - 14, 0.4);
+            pages.Write(text, BundledFaces.Regular, Small, x, pages.Y + 24, pages.Width / 3 - 14);
+        }
+        pages.Down(38);
+    }
+}
