@@ -8,7 +8,9 @@ namespace LabelForge.Composition;
 internal static class Contradiction
 {
     /// <summary>The error for a list that no composition meets, naming the constituents that clash.</summary>
-    public static InputException In(MaterialPart part)
+    /// <param name="part">The list.</param>
+    /// <param name="line">The share at or under which a label order is free.</param>
+    public static InputException In(MaterialPart part, decimal line)
     {
         var list = part.Constituents;
         var least = list.Sum(c => c.Share.Low.Fraction);
@@ -20,7 +22,7 @@ internal static class Contradiction
         }
         if (greatest < 1)
             return Of($"{part.Material}: {Names(list)} {Come(list.Length)} to at most {Percent(greatest)}, less than the whole.", Rounded(list, greatest) ?? "Raise the figures, write ranges, or add what is missing.");
-        return Clash(part) is { } clash
+        return Clash(part, line) is { } clash
             ? Of($"{part.Material}: {clash.First.Substance} ({clash.First.Share}) is listed before {clash.Second.Substance} ({clash.Second.Share}), which is more.",
                 "Correct a figure or the order, or write listed: none where the order means nothing.")
             : Of($"{part.Material}: in the order listed, the figures of {Names(list.Where(c => c.Share != ShareRange.Unknown))} leave no way to sum to 100 %.",
@@ -43,12 +45,12 @@ internal static class Contradiction
 
     private static string Figure(decimal percent) => Math.Clamp(percent, 0, 100).ToString("0.########", CultureInfo.InvariantCulture);
 
-    private static (Constituent First, Constituent Second)? Clash(MaterialPart part)
+    private static (Constituent First, Constituent Second)? Clash(MaterialPart part, decimal line)
     {
         if (part.Listed == ListedOrder.None)
             return null;
-        // In a label order two constituents may change places as long as the later one is at most 1 %.
-        var free = part.Listed == ListedOrder.Label ? CompositionLimits.OnePercent : 0;
+        // In a label order two constituents may change places as long as the later one is at most that line.
+        var free = part.Listed == ListedOrder.Label ? line : 0;
         ImmutableArray<Constituent> ordered = part.Listed == ListedOrder.Label ? [.. part.Constituents.Where(c => !c.IsColourant)] : part.Constituents;
         for (var later = 1; later < ordered.Length; later++)
         {

@@ -38,13 +38,14 @@ public sealed record IngredientAccount(string Ingredient, bool IsColour, Immutab
 
     /// <summary>The account of every ingredient of a product.</summary>
     /// <param name="parts">The materials; their shares of the charged batch sum to 1.</param>
+    /// <param name="lines">Where the order by weight ends.</param>
     /// <param name="losses">What left the batch; none if null.</param>
     /// <param name="besides">What is named besides the material that holds it; none if null.</param>
     /// <exception cref="InputException">No composition meets the data.</exception>
     public static ImmutableArray<IngredientAccount> Of(
-        IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
+        IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
     {
-        var product = new ProductModel(parts, losses ?? [], besides ?? []);
+        var product = new ProductModel(parts, lines, losses ?? [], besides ?? []);
         return [.. product.Ingredients.Select(i =>
             new IngredientAccount(i.Name, i.IsColour, [.. i.Sources.Select(s => Of(product, s))], i.Lost, product.Left) { Besides = i.Besides })];
     }

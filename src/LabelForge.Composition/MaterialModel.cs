@@ -11,16 +11,18 @@ public sealed class MaterialModel
 
     /// <summary>Reads a supplier's list.</summary>
     /// <exception cref="Measures.InputException">No composition meets the list.</exception>
-    public MaterialModel(MaterialPart part)
-        : this(part, [.. PiecesOf(part).Where(p => !p.IsEmpty)])
+    /// <param name="part">The list.</param>
+    /// <param name="line">The share at or under which the order of a label list is free.</param>
+    public MaterialModel(MaterialPart part, decimal line)
+        : this(part, line, [.. PiecesOf(part, line).Where(p => !p.IsEmpty)])
     {
     }
 
-    private MaterialModel(MaterialPart part, List<Polytope> pieces)
+    private MaterialModel(MaterialPart part, decimal line, List<Polytope> pieces)
     {
-        (Part, _pieces) = (part, pieces);
+        (Part, Line, _pieces) = (part, line, pieces);
         if (_pieces.Count == 0)
-            throw Contradiction.In(part);
+            throw Contradiction.In(part, line);
         var names = part.Constituents.Select((c, at) => (c.Name, at)).GroupBy(c => c.Name, StringComparer.Ordinal).ToArray();
         Names = [.. names.Select(g => g.Key)];
         Groups = [.. names.Select(g => g.Select(c => c.at).ToArray())];
@@ -32,6 +34,9 @@ public sealed class MaterialModel
 
     /// <summary>The list read.</summary>
     public MaterialPart Part { get; }
+
+    /// <summary>The share at or under which the order of a label list is free.</summary>
+    public decimal Line { get; }
 
     /// <summary>The names in the list, each once, in order of first mention.</summary>
     public ImmutableArray<string> Names { get; }
@@ -95,7 +100,7 @@ public sealed class MaterialModel
         }
     }
 
-    private static IEnumerable<Polytope> PiecesOf(MaterialPart part)
+    private static IEnumerable<Polytope> PiecesOf(MaterialPart part, decimal line)
     {
         var list = part.Constituents;
         decimal[] least = [.. list.Select(c => c.Share.Low.Fraction)];
@@ -116,9 +121,9 @@ public sealed class MaterialModel
             decimal[] from = [.. least];
             decimal[] to = [.. greatest];
             foreach (var c in ordered[..k])
-                from[c] = Math.Max(from[c], CompositionLimits.OnePercent);
+                from[c] = Math.Max(from[c], line);
             foreach (var c in ordered[k..])
-                to[c] = Math.Min(to[c], CompositionLimits.OnePercent);
+                to[c] = Math.Min(to[c], line);
             yield return new Polytope(from, to, ordered[..k]);
         }
     }

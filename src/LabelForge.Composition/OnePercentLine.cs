@@ -2,7 +2,7 @@ using LabelForge.Measures;
 
 namespace LabelForge.Composition;
 
-/// <summary>Which side of 1 % the greatest share of an ingredient is on, without rounding where the figures are known without.</summary>
+/// <summary>Which side of the label's one-percent line the greatest share of an ingredient is on, without rounding where the figures are known without.</summary>
 /// <remarks>
 /// Decimals decide wherever the share is farther from the line than <see cref="CompositionLimits.Tolerance"/>. Within it the
 /// share is worked out again in fractions from what was weighed; where a figure is itself a rounded quotient, as those of
@@ -10,15 +10,15 @@ namespace LabelForge.Composition;
 /// </remarks>
 internal static class OnePercentLine
 {
-    /// <summary>Whether there can be more than 1 % of it in the finished product.</summary>
+    /// <summary>Whether there can be more of it than the line in the finished product.</summary>
     public static bool IsExceeded(ProductModel product, ProductIngredient by)
     {
-        var high = product.High(by);
-        if (Math.Abs(high - CompositionLimits.OnePercent) > CompositionLimits.Tolerance)
-            return high > CompositionLimits.OnePercent;
+        var (high, line) = (product.High(by), product.Lines.Label);
+        if (Math.Abs(high - line) > CompositionLimits.Tolerance)
+            return high > line;
         var isExact = by.Besides.IsEmpty && product.Losses.All(l => l.ExactShare is not null)
             && by.Sources.All(s => product.Materials[s.Material].Part.ExactShare is not null);
-        return isExact && Most(product, by) > Fraction.Of(CompositionLimits.OnePercent) * Left(product);
+        return isExact && Most(product, by) > Fraction.Of(line) * Left(product);
     }
 
     private static Fraction Left(ProductModel product) =>

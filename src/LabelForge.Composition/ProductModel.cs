@@ -26,14 +26,14 @@ internal sealed class ProductModel
 
     /// <summary>Reads a product.</summary>
     /// <exception cref="InputException">The data contradicts itself.</exception>
-    public ProductModel(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment> losses, IReadOnlyList<NamedBesides> besides)
+    public ProductModel(IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment> losses, IReadOnlyList<NamedBesides> besides)
     {
         if (parts.Any(p => p.ShareOfProduct < 0) || Math.Abs(parts.Sum(p => p.ShareOfProduct) - 1) > 1e-9m)
             throw new ArgumentException("The materials' shares of a product are not negative and sum to 1.", nameof(parts));
         foreach (var part in parts)
             Refuse(part);
-        Materials = [.. parts.Where(p => p.ShareOfProduct > 0).Select(p => new MaterialModel(p))];
-        Losses = [.. losses];
+        Materials = [.. parts.Where(p => p.ShareOfProduct > 0).Select(p => new MaterialModel(p, lines.Lists))];
+        (Lines, Losses) = (lines, [.. losses]);
         Left = 1 - losses.Sum(l => l.ShareRemoved);
         var sources = Materials
             .SelectMany((material, m) => material.Names.Select((name, n) => (name, source: new Source(m, n))))
@@ -53,6 +53,9 @@ internal sealed class ProductModel
 
     /// <summary>The ingredients, in order of first mention.</summary>
     public ImmutableArray<ProductIngredient> Ingredients { get; }
+
+    /// <summary>Where the order by weight ends.</summary>
+    public OnePercentLines Lines { get; }
 
     /// <summary>What left the batch.</summary>
     public ImmutableArray<Adjustment> Losses { get; }
@@ -117,7 +120,7 @@ internal sealed class ProductModel
             if (least > old.Share.Low.Fraction)
                 constituents[place] = old with { Share = new ShareRange(Share.FromFraction(least), old.Share.High) };
         }
-        return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable(), ExactShare = null });
+        return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable(), ExactShare = null }, material.Line);
     }
 
     private sealed record Opened(ProductIngredient Lost, ImmutableArray<Source> From);

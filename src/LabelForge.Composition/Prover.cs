@@ -8,14 +8,15 @@ public static class Prover
 {
     /// <summary>Merges the materials' lists in descending order of weight and says what of that order is proved.</summary>
     /// <param name="parts">The materials; their shares of the charged batch sum to 1.</param>
+    /// <param name="lines">Where the order by weight ends.</param>
     /// <param name="losses">What left the batch, such as water boiled off; none if null.</param>
     /// <param name="besides">What is named besides the material that holds it; none if null.</param>
     /// <exception cref="InputException">No composition meets the data; the message names the material and the constituents.</exception>
     /// <exception cref="ArgumentException">The shares of the materials do not sum to 1.</exception>
     public static CompositionProof Prove(
-        IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
+        IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
     {
-        var product = new ProductModel(parts, losses ?? [], besides ?? []);
+        var product = new ProductModel(parts, lines, losses ?? [], besides ?? []);
         var order = new SafeOrder(product);
         int[] present = [.. Enumerable.Range(0, product.Ingredients.Length).Where(i => product.High(product.Ingredients[i]) > CompositionLimits.Tolerance)];
         var ingredients = present.Select(i => product.Ingredients[i]).ToArray();

@@ -2,7 +2,7 @@ namespace LabelForge.Composition;
 
 /// <summary>
 /// Decides which ingredient may stand before which whatever the true composition: i before j, unless in some composition j
-/// exceeds both i and 1 % (21 CFR 701.3(f); Regulation (EC) No 1223/2009 Art. 19(1)(g)).
+/// exceeds both i and the one-percent line (21 CFR 701.3(f); Regulation (EC) No 1223/2009 Art. 19(1)(g)).
 /// </summary>
 internal sealed class SafeOrder
 {
@@ -41,7 +41,7 @@ internal sealed class SafeOrder
     private bool NeverOvertakes(ProductIngredient first, ProductIngredient second)
     {
         var ahead = first.Lost - second.Lost;
-        var share = -second.Lost - CompositionLimits.OnePercent * _product.Left;
+        var share = -second.Lost - _product.Lines.Label * _product.Left;
         ahead -= first.Besides.Sum(b => b.ShareOfProduct * b.Low);
         var most = second.Besides.Sum(b => b.ShareOfProduct * b.High);
         var shared = new List<ParetoFront>();

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LabelForge.Declarations;
+using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
@@ -16,9 +17,10 @@ internal static class AskVerb
         var verb = new Command("ask", "One message a supplier: the fewest facts that settle most of the order of ingredients") { recipe, workshop, format };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var questions = r.GetValue(recipe) is { } named
-                ? SupplierQuestions.For(Shared.Products(named, r.GetValue(workshop)))
-                : SupplierQuestions.ForAll(Workshop.Open(r.GetValue(workshop) ?? Directory.GetCurrentDirectory()));
+            var (products, today) = (r.GetValue(recipe) is { } named ? Shared.Products(named, r.GetValue(workshop)) : [], Shared.Date(null));
+            var questions = products is [var first, ..]
+                ? SupplierQuestions.For(products, Shared.Need(MarketText.Parse(first.Workshop.Business.Market)).On(today))
+                : SupplierQuestions.ForAll(Workshop.Open(r.GetValue(workshop) ?? Directory.GetCurrentDirectory()), today);
             if (r.GetValue(format) == "json")
                 JsonOut.Write(AskReport.Data(questions));
             else if (questions.Open == 0)

@@ -41,11 +41,11 @@ internal static class DeclareVerb
         if (format == "json")
             JsonOut.Write([.. products.Select((p, i) => (p.Name, JsonOut.Of(declarations[i], i == 0 ? assortment : null)))]);
         else
-            Write(products, declarations, assortment, explain);
+            Write(products, declarations, assortment, where.On(day), explain);
         return declarations.Any(d => d.Findings.Any(f => f.Severity == Severity.Must)) ? Exit.FindingStands : Exit.Done;
     }
 
-    private static void Write(ImmutableArray<Product> products, ImmutableArray<Declaration> declarations, Assortment? assortment, bool explain)
+    private static void Write(ImmutableArray<Product> products, ImmutableArray<Declaration> declarations, Assortment? assortment, RulesOf rules, bool explain)
     {
         for (var i = 0; i < products.Length; i++)
         {
@@ -57,7 +57,7 @@ internal static class DeclareVerb
         }
         if (assortment is not null && !explain)
             Report.Write(assortment.Common);
-        if (!explain && declarations.Any(d => !d.IsProved) && SupplierQuestions.For(products) is { Letters.IsEmpty: false } questions)
+        if (!explain && declarations.Any(d => !d.IsProved) && SupplierQuestions.For(products, rules) is { Letters.IsEmpty: false } questions)
             AskReport.Write(questions);
         if (products.Any(p => LyeCautions.Apply(p.Workshop, p.Batch)))
             SoapReport.WriteCautions();

@@ -76,7 +76,7 @@ internal sealed class AskedProduct
     {
         const double Equal = 1e-8;
         var ((firstLow, firstHigh), (secondLow, secondHigh)) = (Bounds(first), Bounds(second));
-        var line = (double)(CompositionLimits.OnePercent * _product.Left) + Equal;
+        var line = (double)(_product.Lines.Label * _product.Left) + Equal;
         return firstHigh <= line || secondHigh <= line || firstLow + Equal >= secondHigh || secondLow + Equal >= firstHigh;
     }
 

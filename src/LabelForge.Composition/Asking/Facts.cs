@@ -86,7 +86,7 @@ public static class Facts
                 if (material.Low[source.Constituent] == material.High[source.Constituent])
                     continue;
                 yield return new Candidate(material.Part.Material, ingredient.Name, null);
-                yield return new Candidate(material.Part.Material, null, new ShareLine(CompositionLimits.OnePercent, CompositionLimits.OnePercent));
+                yield return new Candidate(material.Part.Material, null, new ShareLine(material.Line, material.Line));
                 if (ingredient.Sources.Length == 1 && LineAgainst(product, material, ingredient, other) is { } line)
                     yield return new Candidate(material.Part.Material, null, line);
             }

@@ -7,9 +7,9 @@ namespace LabelForge.Composition.Asking;
 internal sealed class QuickList
 {
     private const double Slack = 1e-9;
-    private const double OnePercent = (double)CompositionLimits.OnePercent;
 
     private readonly ListedOrder _listed;
+    private readonly double _line;
     private readonly int[] _ordered;
     private readonly int[][] _groups;
     private readonly double[] _least;
@@ -17,14 +17,14 @@ internal sealed class QuickList
 
     /// <summary>Reads a material's list as it stands.</summary>
     public QuickList(MaterialModel material)
-        : this(material.Part.Listed, Ordered(material.Part), [.. material.Groups],
+        : this(material.Part.Listed, (double)material.Line, Ordered(material.Part), [.. material.Groups],
             [.. material.Part.Constituents.Select(c => (double)c.Share.Low.Fraction)], [.. material.Part.Constituents.Select(c => (double)c.Share.High.Fraction)])
     {
     }
 
-    private QuickList(ListedOrder listed, int[] ordered, int[][] groups, double[] least, double[] greatest)
+    private QuickList(ListedOrder listed, double line, int[] ordered, int[][] groups, double[] least, double[] greatest)
     {
-        (_listed, _ordered, _groups, _least, _greatest) = (listed, ordered, groups, least, greatest);
+        (_listed, _line, _ordered, _groups, _least, _greatest) = (listed, line, ordered, groups, least, greatest);
         var low = new double[least.Length];
         var high = new double[least.Length];
         Array.Fill(low, double.PositiveInfinity);
@@ -68,7 +68,7 @@ internal sealed class QuickList
     }
 
     private QuickList? Possible(double[] least, double[] greatest) =>
-        new QuickList(_listed, _ordered, _groups, least, greatest) is { IsPossible: true } list ? list : null;
+        new QuickList(_listed, _line, _ordered, _groups, least, greatest) is { IsPossible: true } list ? list : null;
 
     private static int[] Ordered(MaterialPart part) => part.Listed switch
     {
@@ -86,9 +86,9 @@ internal sealed class QuickList
             for (var at = 0; at < _ordered.Length; at++)
             {
                 if (at < k)
-                    least[_ordered[at]] = Math.Max(least[_ordered[at]], OnePercent);
+                    least[_ordered[at]] = Math.Max(least[_ordered[at]], _line);
                 else
-                    greatest[_ordered[at]] = Math.Min(greatest[_ordered[at]], OnePercent);
+                    greatest[_ordered[at]] = Math.Min(greatest[_ordered[at]], _line);
             }
         }
         for (var at = k - 2; at >= 0; at--)

@@ -34,7 +34,7 @@ public static class DeclarationBuilder
         var allergens = product.Allergens;
         var named = AllergenNaming.Named(allergens, rule);
         var names = new LabelNames(market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
-        var composition = product.Composition(dictionary, names.Of, named);
+        var composition = product.Composition(dictionary, rules, names.Of, named);
 
         var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name]) with { Placed = composition.Proof.PlacedOf(i.Name) }).ToList();
         if (rules.FigureIfAny("ingredients.active-first") is not null)

@@ -82,7 +82,7 @@ public static class AllergenSum
         if (ProductParts.Scent(material) is not null)
             return Listed(lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
         var part = ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], IngredientDictionary.Shipped)[0];
-        var model = new MaterialModel(part);
+        var model = new MaterialModel(part, FreeOrder.OfLists);
         return Listed(lines, true, i => model.Low[i], i => model.High[i]);
     }
 

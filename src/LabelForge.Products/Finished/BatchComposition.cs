@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
@@ -21,6 +22,7 @@ public sealed record BatchComposition(
     /// </summary>
     /// <param name="product">The mass balance.</param>
     /// <param name="dictionary">The names known.</param>
+    /// <param name="rules">The law of the label, which says where the order by weight ends.</param>
     /// <param name="nameOf">The name on the label of a dictionary key; null where each key is a name of its own.</param>
     /// <param name="named">Allergens that are named besides what holds them.</param>
     /// <exception cref="InputException">
@@ -28,28 +30,29 @@ public sealed record BatchComposition(
     /// formed cannot be worked out or named.
     /// </exception>
     internal static BatchComposition Of(
-        FinishedProduct product, IngredientDictionary dictionary, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default)
+        FinishedProduct product, IngredientDictionary dictionary, RulesOf rules, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default)
     {
         var names = new BatchNames(new NameIdentity(dictionary), nameOf ?? (key => key));
         var (soap, others, parts, losses) = Parts(product, names);
         ImmutableArray<NamedBesides> besides = [.. (named.IsDefault ? [] : named).SelectMany(t => t.Besides(names.Of(t), product))];
-        var proof = Prover.Prove(parts, losses, besides);
+        var lines = FreeOrder.Of(rules);
+        var proof = Prover.Prove(parts, lines, losses, besides);
         return new BatchComposition(
             soap is null ? proof : soap.Known(proof, others, names.Of),
-            IngredientAccount.Of(parts, losses, besides).ToImmutableDictionary(a => a.Ingredient),
+            IngredientAccount.Of(parts, lines, losses, besides).ToImmutableDictionary(a => a.Ingredient),
             names.Keys);
     }
 
     /// <summary>The same, each dictionary key a name of its own.</summary>
     /// <exception cref="InputException">As for <see cref="FinishedProduct.Composition"/>.</exception>
-    public static CompositionProof Prove(Workshop workshop, BatchFormula batch, IngredientDictionary dictionary) =>
-        Of(FinishedProduct.Of(workshop, batch), dictionary).Proof;
+    public static CompositionProof Prove(Workshop workshop, BatchFormula batch, IngredientDictionary dictionary, RulesOf rules) =>
+        Of(FinishedProduct.Of(workshop, batch), dictionary, rules).Proof;
 
     /// <summary>Where each dictionary key comes from, and its bounds; nothing is said of the order.</summary>
     internal static ImmutableArray<IngredientAccount> AccountsByKey(FinishedProduct product, IngredientDictionary dictionary)
     {
         var (_, _, parts, losses) = Parts(product, new BatchNames(new NameIdentity(dictionary), key => key));
-        return IngredientAccount.Of(parts, losses);
+        return IngredientAccount.Of(parts, FreeOrder.OfListsAlone, losses);
     }
 
     // What was weighed in, the soap that came of oils and lye in one part where it is declared as formed; and what left.

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
@@ -78,9 +79,10 @@ public sealed class FinishedProduct
 
     /// <summary>What it is made of and what of its order is proved, under the names of a label.</summary>
     /// <param name="dictionary">The names known.</param>
+    /// <param name="rules">The law of the label, which says where the order by weight ends.</param>
     /// <param name="nameOf">The name on the label of a dictionary key; null where each key is a name of its own.</param>
     /// <param name="named">Allergens that are named besides what holds them.</param>
     /// <exception cref="InputException">The suppliers' data contradict themselves, or soap that is to be declared as formed cannot be worked out or named.</exception>
-    public BatchComposition Composition(IngredientDictionary dictionary, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default) =>
-        BatchComposition.Of(this, dictionary, nameOf, named);
+    public BatchComposition Composition(IngredientDictionary dictionary, RulesOf rules, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default) =>
+        BatchComposition.Of(this, dictionary, rules, nameOf, named);
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using LabelForge.Composition;
 using LabelForge.Composition.Asking;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 
@@ -64,14 +65,16 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
 public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, int Open, double Settled)
 {
     /// <summary>Finds the questions for some products; an answer counts in every one of them that uses the material.</summary>
+    /// <param name="products">The products.</param>
+    /// <param name="rules">The law of their labels, which says where the order by weight ends.</param>
     /// <exception cref="InputException">The suppliers' data contradict themselves.</exception>
-    public static SupplierQuestions For(ImmutableArray<Product> products)
+    public static SupplierQuestions For(ImmutableArray<Product> products, RulesOf rules)
     {
         var dictionary = IngredientDictionary.Shipped;
         var materials = products.SelectMany(p => ExplodedFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
         var named = materials.GroupBy(m => m.Name).ToDictionary(g => g.Key, g => g.First());
         var asked = Facts.Best(
-            Product.Each(products, p => BatchComposition.Prove(p.Workshop, p.Batch, dictionary)),
+            Product.Each(products, p => BatchComposition.Prove(p.Workshop, p.Batch, dictionary, rules)),
             material => named.TryGetValue(material, out var known) ? Supplier(known) : null);
         var letters = asked.Facts
             .Select(f => Question(named[f.Material], f, dictionary))
@@ -82,9 +85,10 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
         return new SupplierQuestions(letters, asked.Open, letters.Sum(l => l.Settles));
     }
 
-    /// <summary>The questions for every product of the workshop.</summary>
+    /// <summary>The questions for every product of the workshop, by the law of its market on a day.</summary>
     /// <exception cref="InputException">A recipe or a material cannot be read.</exception>
-    public static SupplierQuestions ForAll(Workshop workshop) => For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))]);
+    public static SupplierQuestions ForAll(Workshop workshop, DateOnly on) =>
+        For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], MarketText.Parse(workshop.Business.Market).OrRefuse().On(on));
 
     // Whom a material comes from; where nothing says so, the material stands for its supplier.
     private static string Supplier(Material material) => material.Supplier ?? $"\0{material.Id}";

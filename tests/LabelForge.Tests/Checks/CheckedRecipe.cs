@@ -61,7 +61,7 @@ internal sealed class CheckedRecipe : IDisposable
 
     private string Net => ProductKinds.Shipped.Find(Kind).Value!.QuantityBy == QuantityBy.Volume ? "200 mL" : "200 g";
 
-    private RecipeFacts Facts(Market market)
+    public RecipeFacts Facts(Market market)
     {
         _folder.Write("recipes/thing.yaml", $"name: Thing\nidentity: Thing for the body\nproduct: {Kind}\npieces: 1\nnet: {Net}\n{More}materials:\n{string.Concat(_uses)}");
         var workshop = Workshop.Open(_folder.Path);

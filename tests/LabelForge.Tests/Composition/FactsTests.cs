@@ -65,7 +65,7 @@ public class FactsTests
         var random = new Random(3);
         foreach (var part in Enumerable.Range(0, 60).SelectMany(_ => RandomProducts.Of(random)))
         {
-            foreach (var set in new MaterialModel(part).Pieces)
+            foreach (var set in new MaterialModel(part, 0.01m).Pieces)
             {
                 var start = LeastEntropy.Over([set], [.. part.Constituents.Select(_ => random.NextDouble() + 1e-6)]);
                 var at = Walk.From(set, start, random, 200);

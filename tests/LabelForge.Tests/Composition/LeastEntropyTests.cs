@@ -23,7 +23,7 @@ public class LeastEntropyTests
             foreach (var part in RandomProducts.Of(random))
             {
                 var usual = part.Constituents.Select(_ => Math.Pow(10, random.NextDouble() * 4 - 4)).ToArray();
-                var model = new MaterialModel(Usual(part, usual));
+                var model = new MaterialModel(Usual(part, usual), 0.01m);
                 var pieces = model.Pieces
                     .Select(p => ConvexOracle.Least(usual, [.. p.LeastShares.Select(s => (double)s)], [.. p.GreatestShares.Select(s => (double)s)], [.. p.Chain]))
                     .Where(p => p is not null).Select(p => p!.Value).ToArray();
@@ -47,7 +47,7 @@ public class LeastEntropyTests
     {
         var part = Usual(Part("Base", 1, ListedOrder.Label, "Water", "Glycerin", "Sorbitol", "Tetrasodium EDTA"), [0.6, 0.3, 0.099, 0.001]);
 
-        Assert.All(new MaterialModel(part).Estimate.Zip([0.6m, 0.3m, 0.099m, 0.001m]), p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
+        Assert.All(new MaterialModel(part, 0.01m).Estimate.Zip([0.6m, 0.3m, 0.099m, 0.001m]), p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
     }
 
     [Fact]
@@ -56,14 +56,14 @@ public class LeastEntropyTests
         // 0.1 and 0.4 against the order: 0.2 each; 0.6 is left for the first.
         var part = Usual(Part("Base", 1, ListedOrder.Strict, "A", "B", "C"), [0.6, 0.1, 0.4]);
 
-        Assert.All(new MaterialModel(part).Estimate.Zip([0.6m, 0.2m, 0.2m]), p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
+        Assert.All(new MaterialModel(part, 0.01m).Estimate.Zip([0.6m, 0.2m, 0.2m]), p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
     }
 
     [Fact]
     public void A_figure_of_the_supplier_goes_before_any_usual_level()
     {
         var part = Usual(Part("Base", 1, ListedOrder.Label, "A", "B: 10-12 %", "C: 3 %"), [0.5, 0.4, 0.1]);
-        var estimate = new MaterialModel(part).Estimate;
+        var estimate = new MaterialModel(part, 0.01m).Estimate;
 
         Assert.InRange(estimate[1], 0.10m, 0.12m);
         Assert.Equal(0.03m, estimate[2]);

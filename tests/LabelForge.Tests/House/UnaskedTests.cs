@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using LabelForge.Composition;
 using LabelForge.Markets;
 
 namespace LabelForge.Tests.House;
@@ -10,23 +9,16 @@ public sealed partial class UnaskedTests
     private static readonly Lazy<HashSet<string>> Asked = new(() =>
         [.. Sources().SelectMany(f => Literal().Matches(File.ReadAllText(f)).Select(m => m.Groups[1].Value))]);
 
-    // The proof of order has the line as its own constant; the test below holds every market's figure to it.
-    private static readonly HashSet<string> HeldElsewhere = ["ingredients.one-percent-line"];
-
     [Fact]
     public void Every_figure_of_every_market_is_asked_for() =>
         Assert.Empty(MarketBook.Shipped.All.SelectMany(m => m.Figures.Entries.Select(e => e.Id).Distinct()
-            .Where(id => !Asked.Value.Contains(id) && !HeldElsewhere.Contains(id)).Select(id => $"{m.Id}: {id}")));
+            .Where(id => !Asked.Value.Contains(id)).Select(id => $"{m.Id}: {id}")));
 
     [Fact]
     public void Every_rule_of_every_market_is_asked_for() =>
         Assert.Empty(MarketBook.Shipped.All.SelectMany(m => m.Rules.Select(r => r.Id)
             .Where(id => !Asked.Value.Contains(id) && !Asked.Value.Contains(WithoutLabel(id)) && !m.Records("warnings").Any(w => "warning.missing/" + w.Text("id", "a name") == id))
             .Select(id => $"{m.Id}: {id}")).Distinct());
-
-    [Fact]
-    public void The_line_below_which_order_is_free_is_the_one_that_the_proof_uses() =>
-        Assert.All(MarketBook.Shipped.All, m => Assert.Equal(CompositionLimits.OnePercent * 100, m.On(new(2026, 11, 26)).Figure("ingredients.one-percent-line").Figure));
 
     [Fact]
     public void No_code_names_a_market()

@@ -1,5 +1,7 @@
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
+using LabelForge.Composition;
+using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Measures;
@@ -31,6 +33,21 @@ public sealed class FifthMarketTests
         Assert.Equal("lot.missing", Assert.Single(report.Findings, f => f.Severity == Severity.Must).Rule);
         Assert.Equal(["Aqua", "Glycerin"], report.Found.Ingredients);
     }
+
+    [Fact]
+    public void Its_order_is_free_below_its_own_line_of_the_day()
+    {
+        Part Of(DateOnly day)
+        {
+            using var recipe = new CheckedRecipe { On = day }.Add(900, "Aqua").Add(60, "Sorbitol").Add(40, "Glycerin");
+            return recipe.Facts(Testovia).Declaration.Composition!.Proof.Ingredients.Single(i => i.Name == "Glycerin").Part;
+        }
+        Assert.Equal((Part.Minor, Part.Main), (Of(new(2026, 12, 31)), Of(new(2027, 1, 1))));
+    }
+
+    [Fact]
+    public void The_line_of_suppliers_lists_is_no_narrower_than_any_market_s() =>
+        Assert.All(MarketBook.Shipped.All, m => Assert.InRange(FreeOrder.OfLists, m.On(Day).Figure("ingredients.one-percent-line").Figure / 100, 1));
 
     [Fact]
     public void It_judges_a_label_made_elsewhere_and_a_rule_of_2030_does_not_bind_before()

@@ -146,5 +146,5 @@ public class LossTests
     }
 
     private static CompositionProof Proof(BenchFolder bench) =>
-        BatchComposition.Prove(Workshop.Open(bench.Path), Batch(bench), IngredientDictionary.Shipped);
+        BatchComposition.Prove(Workshop.Open(bench.Path), Batch(bench), IngredientDictionary.Shipped, Market.Us.On(new(2026, 11, 26)));
 }

@@ -2,6 +2,7 @@ using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
@@ -251,7 +252,7 @@ public class SoapRecipeTests
     private static CompositionProof Proof(BenchFolder bench)
     {
         var (workshop, batch) = bench.Open();
-        return BatchComposition.Prove(workshop, batch, IngredientDictionary.Shipped);
+        return BatchComposition.Prove(workshop, batch, IngredientDictionary.Shipped, Market.Us.On(new(2026, 11, 26)));
     }
 
     private static Finding[] Findings(BenchFolder bench)
