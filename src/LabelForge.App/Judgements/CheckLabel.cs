@@ -10,12 +10,12 @@ namespace LabelForge.UseCases;
 
 /// <summary>How somebody else's label is to be judged, in the words of the person who asks.</summary>
 /// <param name="On">The day to judge by.</param>
-/// <param name="Market">The market's id; empty or null for the usual one.</param>
+/// <param name="Market">The market; null for the usual one.</param>
 /// <param name="Product">The kind of product, as <c>soap-bar</c>; empty or null where the label itself is to say.</param>
 /// <param name="Panel">The principal display panel, as <c>2.5x3.5in</c>; empty or null where the label itself is to say.</param>
 /// <param name="SoldAs"><c>soap</c> or <c>cosmetic</c>; empty or null where the words are to say.</param>
 /// <param name="Facts">What the maker has settled of the product, as <c>adults-only spray=no</c>; empty or null where nothing is.</param>
-public sealed record LabelQuestion(DateOnly On, string? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null, string? Facts = null);
+public sealed record LabelQuestion(DateOnly On, Market? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null, string? Facts = null);
 
 /// <summary>Judges a label that was made elsewhere, by its words.</summary>
 public static class CheckLabel
@@ -27,12 +27,11 @@ public static class CheckLabel
     /// <exception cref="InputException">The question names what is not known.</exception>
     public static (LabelStatement Reading, CheckReport Report) Run(LabelText text, LabelQuestion question)
     {
-        var market = Given(question.Market) is { } id ? MarketText.Parse(id).OrRefuse() : MarketBook.Shipped.Usual;
         var kind = Given(question.Product) is { } product ? ProductKinds.Shipped.Find(product).OrRefuse() : null;
         var panel = Given(question.Panel) is { } shown ? Quantities.Panel.Parse(shown).OrRefuse() : null;
         SoldAs? sold = question.SoldAs switch { "soap" => Recipes.SoldAs.Soap, "cosmetic" => Recipes.SoldAs.Cosmetic, _ => null };
         var reading = LabelStatement.Read(text, IngredientDictionary.Shipped);
-        return (reading, LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)), market));
+        return (reading, LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)), question.Market ?? MarketBook.Shipped.Usual));
     }
 
     private static ProductFacts Settled(string? facts) => (Given(facts) ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using LabelForge.Declarations;
-using LabelForge.Markets;
 using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
@@ -19,7 +18,7 @@ internal static class AskVerb
         {
             var (products, today) = (r.GetValue(recipe) is { } named ? Shared.Products(named, r.GetValue(workshop)) : [], Shared.Date(null));
             var questions = products is [var first, ..]
-                ? SupplierQuestions.For(products, Shared.Need(MarketText.Parse(first.Workshop.Business.Market)).On(today))
+                ? SupplierQuestions.For(products, Shared.MarketOf(null, first.Workshop.Business.Market).On(today))
                 : SupplierQuestions.ForAll(Workshop.Open(r.GetValue(workshop) ?? Directory.GetCurrentDirectory()), today);
             if (r.GetValue(format) == "json")
                 JsonOut.Write(AskReport.Data(questions));

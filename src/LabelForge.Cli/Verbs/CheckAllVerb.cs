@@ -37,7 +37,7 @@ internal static class CheckAllVerb
     {
         try
         {
-            return new(Path.GetFileName(file), market, CheckLabel.Run(LabelInput.Read(file), new LabelQuestion(on, market.Id)).Report, null);
+            return new(Path.GetFileName(file), market, CheckLabel.Run(LabelInput.Read(file), new LabelQuestion(on, market)).Report, null);
         }
         catch (InputException e)
         {
@@ -46,8 +46,8 @@ internal static class CheckAllVerb
     }
 
     private static ImmutableArray<Market> MarketsOf(string named) => named == "all"
-        ? [.. MarketBook.Shipped.Ids.Select(id => Shared.Need(MarketText.Parse(id)))]
-        : [.. named.Split(',').Select(id => Shared.Need(MarketText.Parse(id))).Distinct()];
+        ? [.. MarketBook.Shipped.Ids.Select(id => Shared.MarketOf(id))]
+        : [.. named.Split(',').Select(id => Shared.MarketOf(id)).Distinct()];
 
     private static int Write(ImmutableArray<JudgedProduct> judged, bool json)
     {

@@ -51,7 +51,7 @@ internal static class CheckVerb
                 return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
             if (!LabelInput.IsLabel(named))
                 return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
-            var (reading, report) = CheckLabel.Run(LabelInput.Read(named), new LabelQuestion(date, r.GetValue(market), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? [])));
+            var (reading, report) = CheckLabel.Run(LabelInput.Read(named), new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? [])));
             if (path is not null)
                 WriteReport(path, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], date);
             if (json)
@@ -66,7 +66,7 @@ internal static class CheckVerb
     private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output, bool json)
     {
         var products = Shared.Products(file, workshop, variant);
-        var where = Shared.Need(MarketText.Parse(market ?? products[0].Workshop.Business.Market));
+        var where = Shared.MarketOf(market, products[0].Workshop.Business.Market);
         var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
         if (code is { } known)
             products = LotBinding.Bind(products, known, where, on);

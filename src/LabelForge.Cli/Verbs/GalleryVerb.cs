@@ -39,7 +39,7 @@ internal static class GalleryVerb
     private static (string Title, IReadOnlyList<ContactLabel> All) OfProducts(string named, string? folder, string? variant, string? market, string? design, DateOnly on)
     {
         var products = Shared.Products(named, folder, variant);
-        var all = Product.Each(products, p => Gallery.Of(p, MarketOf(p.Workshop, market), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
+        var all = Product.Each(products, p => Gallery.Of(p, Shared.MarketOf(market, p.Workshop.Business.Market), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
         var name = string.Join(", ", products.Select(p => p.Recipe.Name));
         return all.Count == 0
             ? throw new InputException(new Problem(products[0].Recipe.File, 0, $"No arrangement has room for the words of {name} on this design.", "Choose a larger label with --design, or shorten the name or the identity."))
@@ -49,10 +49,10 @@ internal static class GalleryVerb
     private static (string Title, IReadOnlyList<ContactLabel> All) OfRange(Workshop workshop, string? market, string? design, DateOnly on)
     {
         Shared.SayRecipesLeftOut(workshop);
-        var all = new List<ContactLabel>();
+        var (all, where) = (new List<ContactLabel>(), Shared.MarketOf(market, workshop.Business.Market));
         foreach (var product in WorkshopRange.Of(workshop).Products)
         {
-            if (LabelJob.Prepare(Product.Planned(workshop, product), MarketOf(workshop, market), design, new LotCode(on, 1), on).Fit is Fit.Fits fits)
+            if (LabelJob.Prepare(Product.Planned(workshop, product), where, design, new LotCode(on, 1), on).Fit is Fit.Fits fits)
                 all.Add(new ContactLabel(fits.Layout, Said(product, fits.Layout)));
             else
                 Console.Error.WriteLine($"Note: {product.Name} does not fit its design, and is left out.");
@@ -63,6 +63,4 @@ internal static class GalleryVerb
     internal static string Said(Recipe product, LabelLayout layout) => layout.Design.Look is { } look
         ? FormattableString.Invariant($"{product.Name}: {look.Ornament?.Family.Id ?? "none"}, hue {look.Palette.Hue:0}")
         : product.Name;
-
-    private static Market MarketOf(Workshop workshop, string? market) => Shared.Need(MarketText.Parse(market ?? workshop.Business.Market));
 }

@@ -69,7 +69,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));
-        var market = Shared.Need(MarketText.Parse(r.GetValue(_market) ?? products[0].Workshop.Business.Market));
+        var market = Shared.MarketOf(r.GetValue(_market), products[0].Workshop.Business.Market);
         var names = Shared.Need(NameStyleText.Parse(r.GetValue(_names)!));
         var jobs = Product.Each(LotBinding.Bind(products, lot, market, on), p => LabelJob.Prepare(p, market, r.GetValue(_design), lot, on, names));
         foreach (var missing in jobs.SelectMany(j => j.LeftOut.Select(m => jobs.Length > 1 ? $"{j.Product.Name}: {m}" : m)))

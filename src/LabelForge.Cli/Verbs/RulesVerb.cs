@@ -16,7 +16,7 @@ internal static class RulesVerb
         var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates") { market, format, law };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var only = r.GetValue(market) is { } named ? Shared.Need(MarketText.Parse(named)) : null;
+            var only = r.GetValue(market) is { } named ? Shared.MarketOf(named) : null;
             if (r.GetValue(law))
                 Console.Write(LawPage.Markdown());
             else if (r.GetValue(format) == "json")

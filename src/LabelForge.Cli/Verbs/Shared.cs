@@ -18,10 +18,15 @@ internal static class Shared
 
     public static Option<string?> Workshop() => new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
 
-    public static Option<string?> Market() => new("--market") { Description = $"{MarketBook.Shipped.Listed} (default: the workshop's)" };
+    public static Option<string?> Market() => new("--market") { Description = $"{MarketBook.Shipped.Listed}, or the folder of another (default: the workshop's)" };
 
-    /// <summary>The market named, or the usual one.</summary>
-    public static Market MarketOf(string? named) => named is null ? MarketBook.Shipped.Usual : Need(MarketText.Parse(named));
+    /// <summary>The market that the call names, by its id or by a folder that holds a market's files; else the one that the workshop names, else the usual one.</summary>
+    public static Market MarketOf(string? named, string? workshops = null) => (named, workshops) switch
+    {
+        ({ } folder, _) when File.Exists(Path.Combine(folder, "market.yaml")) => Markets.Market.At(folder),
+        (null, null) => MarketBook.Shipped.Usual,
+        _ => Need(MarketText.Parse((named ?? workshops)!)),
+    };
 
     public static Option<string> Format()
     {
