@@ -9,14 +9,20 @@ internal static class ClaimChecks
     public static void Check(CheckCase label)
     {
         var where = label.Label.Own is null ? "words" : label.Where;
+        var text = new ClaimText(label.Label.Rest);
         foreach (var claim in WordLists.Claims.Where(c => c.HoldsIn(label.Market)))
         {
-            var hits = WordCheck.Hits(label.Label.Rest, claim).DistinctBy(h => h.ToLowerInvariant()).ToArray();
+            var hits = WordCheck.Hits(text, claim).DistinctBy(h => h.ToLowerInvariant()).ToArray();
             if (hits.Length > 0 && Rule(claim.Makes, label.MeantAs) is { } rule)
                 label.Tell(rule, where, string.Join("\", \"", hits), claim.Says, claim.Instead);
         }
         foreach (var denial in WordLists.Denials)
-            Denied(label, denial, where);
+            Denied(label, text, denial, where);
+        foreach (var denied in DictionaryDenials.Of(text).DistinctBy(d => d.Denied))
+        {
+            if (label.Names.Where(n => denied.IsIn(n.Name, n.Known)).Select(n => n.Name).ToArray() is { Length: > 0 } against)
+                label.Tell("claim.contradicted", where, denied.Written, string.Join(", ", against), "or keep it out of the product");
+        }
     }
 
     private static string? Rule(Makes makes, SoldAs? meantAs) => (makes, meantAs) switch
@@ -29,9 +35,9 @@ internal static class ClaimChecks
         _ => null,
     };
 
-    private static void Denied(CheckCase label, DenialWords denial, string where)
+    private static void Denied(CheckCase label, ClaimText text, DenialWords denial, string where)
     {
-        if (WordCheck.Denial(label.Label.Rest, denial) is not { } words)
+        if (WordCheck.Denial(text, denial) is not { } words)
             return;
         var against = label.Names.Where(n => denial.IsContradictedBy(n.Name, n.Known)).Select(n => n.Name).ToArray();
         var doubtful = label.Names.Where(n => denial.IsDoubtfulWith(n.Name, n.Known)).Select(n => n.Name).ToArray();

@@ -2,23 +2,44 @@ using System.Text.RegularExpressions;
 
 namespace LabelForge.Checks.Words;
 
-/// <summary>Finds that a label denies something: "no parabens", "paraben free", "free of parabens, dyes and sulfates".</summary>
+/// <summary>
+/// Finds that a label denies an ingredient: "no parabens", "paraben free", "free of parabens, dyes and sulfates", "sans
+/// parfum ni colorant", "parabenfrei". How a language denies and joins stands in its grammar.
+/// </summary>
 internal static class DenialPattern
 {
-    // A list's other members stand between: "no parabens, sulfates or added dyes".
-    private const string Before = @"(?:no|without(?:\s+any)?|zero|0\s?%|never\s+any|(?:is\s+)?free\s+(?:of|from)(?:\s+all)?|contains?\s+no|made\s+without|(?:does\s+not|doesn['’]t)\s+contain(?:\s+any)?)\s+(?:(?:added|harsh|harmful|nasty|any)\s+)?"
-        + @"(?:[\p{L}-]+(?:\s[\p{L}-]+)?(?:\s*,\s*(?:or|and|no)?\s*|\s+(?:or|and|&)\s+)){0,6}?(?:(?:added|harsh|any|no)\s+)?";
+    // A list's other members stand between: "no parabens, sulfates or added dyes"; each a word or two.
+    private static readonly string Leads = string.Join('|', SentenceGrammar.All.Select(g =>
+    {
+        var (lacks, added, and) = (Any(g.Lacks), Any(g.Added), Any(g.And));
+        var gap = $@"(?:[\s-]+|(?<='))(?:{added}(?:[\s-]+|(?<='))){{0,2}}";
+        return $@"{lacks}{gap}(?:[\p{{L}}'-]+(?:\s[\p{{L}}'-]+)?(?:\s*,\s*(?:{and}{gap})?|\s+{and}{gap})){{0,6}}?(?:{added}(?:[\s-]+|(?<='))){{0,2}}";
+    }));
 
-    /// <summary>The pattern for these nouns and phrases.</summary>
+    private static readonly string After = Any([.. SentenceGrammar.All.SelectMany(g => g.Lacking)]);
+
+    /// <summary>What parts the members of a list.</summary>
+    public static Regex Joins { get; } = new($@"\s*,\s*(?:{Any([.. SentenceGrammar.All.SelectMany(g => g.And)])}\s+)?|\s+{Any([.. SentenceGrammar.All.SelectMany(g => g.And)])}\s+",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
+
+    /// <summary>The words that deny what comes after them, up to it.</summary>
+    public static string Lead => $"(?:{Leads})";
+
+    /// <summary>The words that deny what stands before them: "-free".</summary>
+    public static string Tail => $@"[\s-]*(?<=[\s-]|(?=frei)){After}";
+
+    /// <summary>The pattern for these nouns and phrases, in a text without accents.</summary>
     public static Regex For(IReadOnlyList<string> nouns, IReadOnlyList<string> phrases)
     {
-        var parts = phrases.Select(PhrasePattern.Body).ToList();
+        var parts = phrases.Select(p => PhrasePattern.Body(FoldedText.Of(p))).ToList();
         if (nouns.Count > 0)
         {
-            var any = $"(?:{string.Join('|', nouns.OrderByDescending(n => n.Length).Select(PhrasePattern.Body))})";
-            parts.Add(Before + any);
-            parts.Add(any + @"[\s-]+free");
+            var any = Any(nouns);
+            parts.Add(Lead + any);
+            parts.Add(any + Tail);
         }
         return new($@"(?<![\p{{L}}\d])(?:{string.Join('|', parts)})(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     }
+
+    private static string Any(IEnumerable<string> words) => $"(?:{string.Join('|', words.OrderByDescending(n => n.Length).Select(w => PhrasePattern.Body(FoldedText.Of(w))))})";
 }

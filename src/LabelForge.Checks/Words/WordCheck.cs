@@ -6,29 +6,40 @@ namespace LabelForge.Checks.Words;
 public static partial class WordCheck
 {
     /// <summary>Whether the words claim anything of this weight.</summary>
-    public static bool Claims(string text, Makes makes) => WordLists.Claims.Where(c => c.Makes == makes).Any(c => Hits(text, c).Any());
+    public static bool Claims(string text, Makes makes)
+    {
+        var words = new ClaimText(text);
+        return WordLists.Claims.Where(c => c.Makes == makes).Any(c => Hits(words, c).Any());
+    }
 
     /// <summary>The words of a text that make a claim, where they claim it and do not deny it or warn.</summary>
-    public static IEnumerable<string> Hits(string text, ClaimWords claim)
+    internal static IEnumerable<string> Hits(ClaimText text, ClaimWords claim)
     {
-        foreach (Match match in claim.Words.Matches(text))
+        foreach (var words in claim.Words)
         {
-            var sentence = WordContext.SentenceAt(text, match.Index, match.Length, out var offset);
-            if (claim.Unless?.IsMatch(sentence) != true && !WordContext.ClaimsNothing(sentence, offset, match.Length))
-                yield return Plain(match.Value);
+            foreach (Match match in words.Finds.Matches(text.Folded))
+            {
+                var place = text.At(match.Index, match.Length);
+                if ((words.Language == "en" || place.Grammars.Any(g => g.Language == words.Language))
+                    && !claim.Unless.Any(u => u.IsMatch(place.Sentence))
+                    && !(claim.Figures && WordContext.IsFigure(place))
+                    && !WordContext.ClaimsNothing(place))
+                    yield return Plain(text.Written.Substring(match.Index, match.Length));
+            }
         }
     }
 
     /// <summary>The words of a text by which it denies something; null where it does not.</summary>
-    public static string? Denial(string text, DenialWords denial) =>
-        denial.Words.Matches(text).FirstOrDefault(m => !IsNot(text, m.Index)) is { } match ? Plain(match.Value) : null;
+    internal static string? Denial(ClaimText text, DenialWords denial) =>
+        denial.Words.Matches(text.Folded).FirstOrDefault(m => !IsNot(text.Folded, m.Index)) is { } match ? Plain(text.Written.Substring(match.Index, match.Length)) : null;
 
-    // "Not vegan" denies nothing.
-    private static bool IsNot(string text, int at) => NotBefore().IsMatch(text[Math.Max(0, at - 12)..at]);
+    /// <summary>Spaces as one.</summary>
+    internal static string Plain(string words) => Spaces().Replace(words, " ").Trim();
 
-    private static string Plain(string words) => Spaces().Replace(words, " ").Trim();
+    /// <summary>Whether what begins here is itself denied: "Not vegan" denies nothing.</summary>
+    internal static bool IsNot(string text, int at) => NotBefore().IsMatch(text[Math.Max(0, at - 12)..at]);
 
-    [GeneratedRegex(@"\b(?:not|isn['’]t|non)[\s-]+(?:a\s+)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:not|isn['’]t|nicht|pas|non|no es)[\s-]+(?:a\s+)?$", RegexOptions.IgnoreCase)]
     private static partial Regex NotBefore();
 
     [GeneratedRegex(@"\s+")]

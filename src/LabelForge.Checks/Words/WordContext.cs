@@ -2,60 +2,61 @@ using System.Text.RegularExpressions;
 
 namespace LabelForge.Checks.Words;
 
-/// <summary>Judges words by their sentence: denied ("does not treat"), or part of a warning ("if a rash occurs").</summary>
-public static partial class WordContext
+/// <summary>
+/// What a sentence makes of a word that would claim something. It claims nothing where
+/// <list type="bullet">
+/// <item>the sentence warns or directs: "if a rash occurs", "do not use on wounds";</item>
+/// <item>a denial before it reaches it: up to a "but", a colon or dash, or a comma with no "or" after it ("does not treat
+/// acne, eczema or psoriasis"; "not tested on animals, treats acne" claims); "not only" denies nothing; or a denial stands
+/// right behind it: "heilt keine Krankheiten";</item>
+/// <item>it is asked, and the answer denies it: "Does it cure eczema? No.";</item>
+/// <item>it is part of a place's or a business's name: "Acne Street";</item>
+/// <item>the words beside it tell of research or charity: "a share goes to eczema research".</item>
+/// </list>
+/// </summary>
+internal static partial class WordContext
 {
-    /// <summary>The sentence around a place in the text. A line that starts anew with a capital ends one too.</summary>
-    public static string SentenceAt(string text, int start, int length, out int offset)
-    {
-        var from = start;
-        while (from > 0 && !Ends(text, from - 1))
-            from--;
-        var to = start + length;
-        while (to < text.Length && !Ends(text, to))
-            to++;
-        offset = start - from;
-        return text[from..to];
-    }
+    /// <summary>Whether the words claim nothing where they stand.</summary>
+    public static bool ClaimsNothing(ClaimPlace place) => place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g));
 
-    /// <summary>Whether a claim is denied, or stands in a warning and so claims nothing.</summary>
-    public static bool ClaimsNothing(string sentence, int offset, int length)
+    /// <summary>Whether what the words act on makes them a figure of speech: "heals the soul".</summary>
+    public static bool IsFigure(ClaimPlace place) => place.Grammars.Any(g => g.Figure.IsMatch(place.After));
+
+    private static bool Warns(ClaimPlace place, SentenceGrammar grammar) =>
+        (grammar.WarnsFirst.IsMatch(place.Sentence) || grammar.Warns.IsMatch(place.Sentence)) && !grammar.WarnsNot.IsMatch(place.Sentence);
+
+    private static bool Denies(ClaimPlace place, SentenceGrammar grammar)
     {
-        if (Warning().IsMatch(sentence))
+        var (before, after) = (place.Before, place.After);
+        if (grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before))
             return true;
-        var before = sentence[..offset];
-        if (Negation().Matches(before).LastOrDefault() is not { } not)
+        return grammar.Not.Matches(before).LastOrDefault() is { } not && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar);
+    }
+
+    private static bool Reaches(string between, string words, string after, SentenceGrammar grammar)
+    {
+        if (grammar.But.IsMatch(between) || Turn().IsMatch(between))
             return false;
-        var between = before[(not.Index + not.Length)..];
-        // "Not tested on animals, treats acne": after a comma a verb in -s starts anew; "diagnose, treat, or cure" does not.
-        var word = sentence.Substring(offset, length);
-        return !Turn().IsMatch(between) && !(between.Contains(',') && (StartsAnew().IsMatch(word) || StartsAnew().IsMatch(between[(between.LastIndexOf(',') + 1)..].Trim())));
+        var comma = between.LastIndexOf(',');
+        return comma < 0 || (grammar.Or.IsMatch(between[(comma + 1)..] + words + after) && !StartsAnew(between[(comma + 1)..], words, grammar));
     }
 
-    private static bool Ends(string text, int at) => text[at] switch
-    {
-        '!' or '?' or '•' or '|' or ';' or '·' => true,
-        '.' => at + 1 >= text.Length || char.IsWhiteSpace(text[at + 1]),
-        '\n' => NextIsCapital(text, at + 1),
-        _ => false,
-    };
+    // "Not tested on animals, treats acne or eczema": in English a verb in -s after the comma starts anew.
+    private static bool StartsAnew(string between, string words, SentenceGrammar grammar) =>
+        grammar.Language == English && (Anew().IsMatch(words) || Anew().IsMatch(between.Trim()));
 
-    private static bool NextIsCapital(string text, int at)
-    {
-        while (at < text.Length && text[at] == ' ')
-            at++;
-        return at >= text.Length || !char.IsLower(text[at]);
-    }
+    private const string English = "en";
 
-    [GeneratedRegex(@"^\W*(?:if|do not|don['’]t|avoid|discontinue|stop using|stop use|consult|see a doctor|warnings?|cautions?|not recommended|not suitable|keep out|for external use|seek)\b|\b(?:consult (?:a|your|with)|ask (?:a|your) (?:doctor|physician)|discontinue (?:use|immediately)|stop use|may cause|may irritate|if (?:you have|rash|irritation|redness|itching|a rash)|on broken|broken or irritated|may increase|sunburn alert|before use if|allergic reactions?|is not intended|are not intended|not been evaluated)\b", RegexOptions.IgnoreCase)]
-    private static partial Regex Warning();
+    private static bool AnsweredNo(ClaimPlace place, SentenceGrammar grammar) => place.IsAsked && grammar.Answers.IsMatch(place.Next);
 
-    [GeneratedRegex(@"\b(?:not(?!\s+(?:only|just|merely))|never|cannot|nor|neither|makes? no claims?)\b|n['’]t\b", RegexOptions.IgnoreCase)]
-    private static partial Regex Negation();
+    private static bool IsName(ClaimPlace place, SentenceGrammar grammar) => char.IsUpper(place.Words[0])
+        && (grammar.PlaceAfter.IsMatch(place.After) || grammar.PlaceBefore.IsMatch(place.Before) || grammar.HouseAfter.IsMatch(place.After) || grammar.HouseBefore.IsMatch(place.Before));
 
-    [GeneratedRegex(@"\b(?:but|however|yet|instead)\b|\s[–—-]\s", RegexOptions.IgnoreCase)]
+    private static bool Gives(ClaimPlace place, SentenceGrammar grammar) => grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After);
+
+    [GeneratedRegex(@":|\s[–—-]\s")]
     private static partial Regex Turn();
 
     [GeneratedRegex(@"^(?:[\p{L}]+(?:s|ing)\b|great|good|perfect|ideal|for\b|it\b)", RegexOptions.IgnoreCase)]
-    private static partial Regex StartsAnew();
+    private static partial Regex Anew();
 }

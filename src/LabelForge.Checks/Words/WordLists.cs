@@ -21,17 +21,25 @@ public enum Makes
     Unfair,
 }
 
+/// <summary>Words of one language.</summary>
+/// <param name="Language">Its code, such as <c>en</c>.</param>
+/// <param name="Finds">Finds them in a text without accents.</param>
+public sealed record LanguageWords(string Language, Regex Finds);
+
 /// <summary>Words that claim something.</summary>
 /// <param name="Id">The entry's name.</param>
 /// <param name="Makes">What they make of the product.</param>
-/// <param name="Words">Finds them.</param>
-/// <param name="Unless">Words beside them that change their sense; null where there are none.</param>
+/// <param name="Words">The words, by language.</param>
+/// <param name="Unless">Words in the same sentence that change their sense.</param>
 /// <param name="Says">What they say, as a sentence's end.</param>
 /// <param name="Instead">A wording on the right side.</param>
-public sealed record ClaimWords(string Id, Makes Makes, Regex Words, Regex? Unless, string Says, string Instead)
+public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageWords> Words, ImmutableArray<Regex> Unless, string Says, string Instead)
 {
     /// <summary>The markets in which they do so, as <c>us</c>; empty for all.</summary>
     public ImmutableArray<string> Markets { get; init; } = [];
+
+    /// <summary>Whether they may be a figure of speech: "heals the soul".</summary>
+    public bool Figures { get; init; }
 
     /// <summary>Whether they do so in a market.</summary>
     public bool HoldsIn(Market market) => Markets.IsEmpty || Markets.Contains(MarketText.Of(market));
@@ -58,7 +66,7 @@ public sealed record DenialWords(
 /// <summary>The word lists that ship with the program.</summary>
 public static class WordLists
 {
-    private static readonly Lazy<ImmutableArray<ClaimWords>> LazyClaims = new(() => [.. Records("claims").Select(Claim)]);
+    private static readonly Lazy<ImmutableArray<ClaimWords>> LazyClaims = new(LoadClaims);
     private static readonly Lazy<ImmutableArray<DenialWords>> LazyDenials = new(() => [.. Records("denials").Select(Denial)]);
 
     /// <summary>Words that claim.</summary>
@@ -67,19 +75,46 @@ public static class WordLists
     /// <summary>Words that deny.</summary>
     public static ImmutableArray<DenialWords> Denials => LazyDenials.Value;
 
+    // The English list says what an entry is; the other languages add words to it by its id.
+    private static ImmutableArray<ClaimWords> LoadClaims()
+    {
+        var all = Records("claims").Select(Claim).ToArray();
+        foreach (var language in SentenceGrammar.All.Select(g => g.Language).Where(l => l != English))
+        {
+            foreach (var record in Records($"claims-{language}"))
+            {
+                record.OnlyKeys("id", "words", "unless");
+                var id = record.Text("id", "the id of an entry of claims.yaml");
+                var at = Array.FindIndex(all, c => c.Id == id);
+                if (at < 0)
+                    throw record.RefuseAt("id", $"\"{id}\" is not in claims.yaml.", "Write the id of an entry there.");
+                all[at] = all[at] with
+                {
+                    Words = all[at].Words.Add(new(language, PhrasePattern.AnyFolded(record.Texts("words", "[...]")))),
+                    Unless = [.. all[at].Unless, .. Unless(record)],
+                };
+            }
+        }
+        return [.. all];
+    }
+
+    private const string English = "en";
+
     private static ClaimWords Claim(YamlRecord record)
     {
-        record.OnlyKeys("id", "makes", "words", "unless", "says", "instead", "markets");
+        record.OnlyKeys("id", "makes", "words", "unless", "says", "instead", "markets", "figures");
         var makes = record.Text("makes", "drug, cosmetic, proof or unfair");
         return new(
             record.Text("id", "a name"),
             Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", $"\"{makes}\" is not known.", "Write drug, cosmetic, proof or unfair."),
-            PhrasePattern.Any(record.Texts("words", "[heals, healing]")),
-            record.Has("unless") ? PhrasePattern.Any(record.Texts("unless", "[appearance of]")) : null,
+            [new(English, PhrasePattern.AnyFolded(record.Texts("words", "[heals, healing]")))],
+            [.. Unless(record)],
             record.Text("says", "what they say"),
             record.Text("instead", "a wording"))
-        { Markets = [.. Texts(record, "markets")] };
+        { Markets = [.. Texts(record, "markets")], Figures = record.Has("figures") };
     }
+
+    private static IEnumerable<Regex> Unless(YamlRecord record) => record.Has("unless") ? [PhrasePattern.AnyFolded(record.Texts("unless", "[appearance of]"))] : [];
 
     private static DenialWords Denial(YamlRecord record)
     {

@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+
+namespace LabelForge.Checks.Words;
+
+/// <summary>A label's words as they are looked through for claims: without accents, sentence by sentence, each in the language that it seems to be in.</summary>
+internal sealed class ClaimText
+{
+    private readonly Lazy<ImmutableArray<int>> ofAll;
+    private readonly Dictionary<int, ImmutableArray<SentenceGrammar>> grammars = [];
+
+    /// <summary>A text.</summary>
+    public ClaimText(string text)
+    {
+        Written = text;
+        Folded = FoldedText.Of(text);
+        ofAll = new(() => Scores(Folded));
+    }
+
+    /// <summary>As it was written.</summary>
+    public string Written { get; }
+
+    /// <summary>Without accents, letter for letter.</summary>
+    public string Folded { get; }
+
+    /// <summary>The sentence around a place.</summary>
+    public ClaimPlace At(int start, int length)
+    {
+        var from = start;
+        while (from > 0 && !Ends(from - 1))
+            from--;
+        var to = start + length;
+        while (to < Folded.Length && !Ends(to))
+            to++;
+        return new(this, from, to, start, start + length);
+    }
+
+    /// <summary>The grammars of the languages that a sentence may be in: those whose small words it has most of; where it has none, those of the whole text.</summary>
+    public ImmutableArray<SentenceGrammar> GrammarsOf(int from, int to)
+    {
+        if (grammars.TryGetValue(from, out var known))
+            return known;
+        var best = Best(SentenceGrammar.All, Scores(Folded[from..to]));
+        return grammars[from] = best.Length == 1 ? best : Best(best, [.. best.Select(g => ofAll.Value[SentenceGrammar.All.IndexOf(g)])]);
+    }
+
+    private static ImmutableArray<SentenceGrammar> Best(ImmutableArray<SentenceGrammar> all, ImmutableArray<int> scores) =>
+        [.. all.Where((_, i) => scores[i] == scores.Max())];
+
+    private static ImmutableArray<int> Scores(string text) => [.. SentenceGrammar.All.Select(g => g.Small.Count(text))];
+
+    private bool Ends(int at) => Folded[at] switch
+    {
+        '!' or '?' or '•' or '|' or ';' or '·' => true,
+        '.' => at + 1 >= Folded.Length || char.IsWhiteSpace(Folded[at + 1]),
+        '\n' => NextIsCapital(at + 1),
+        _ => false,
+    };
+
+    // A line that starts anew with a capital ends a sentence too.
+    private bool NextIsCapital(int at)
+    {
+        while (at < Folded.Length && Folded[at] == ' ')
+            at++;
+        return at >= Folded.Length || !char.IsLower(Folded[at]);
+    }
+}
+
+/// <summary>Words of a text, in their sentence.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="From">Where the sentence begins.</param>
+/// <param name="To">Where it ends.</param>
+/// <param name="Start">Where the words begin.</param>
+/// <param name="End">Where they end.</param>
+internal readonly record struct ClaimPlace(ClaimText Text, int From, int To, int Start, int End)
+{
+    /// <summary>The sentence, without accents.</summary>
+    public string Sentence => Text.Folded[From..To];
+
+    /// <summary>What stands before the words in it.</summary>
+    public string Before => Text.Folded[From..Start];
+
+    /// <summary>The words.</summary>
+    public string Words => Text.Folded[Start..End];
+
+    /// <summary>What stands after the words in it.</summary>
+    public string After => Text.Folded[End..To];
+
+    /// <summary>Whether it is asked.</summary>
+    public bool IsAsked => To < Text.Folded.Length && Text.Folded[To] == '?';
+
+    /// <summary>What follows the sentence.</summary>
+    public string Next => To + 1 < Text.Folded.Length ? Text.Folded[(To + 1)..Math.Min(Text.Folded.Length, To + 60)] : "";
+
+    /// <summary>The grammars of its language.</summary>
+    public ImmutableArray<SentenceGrammar> Grammars => Text.GrammarsOf(From, To);
+}

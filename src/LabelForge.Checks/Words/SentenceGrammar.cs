@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using LabelForge.Markets;
+
+namespace LabelForge.Checks.Words;
+
+/// <summary>
+/// How a language turns the words of a sentence: what denies and how far, what warns, what is a figure of speech, what is a
+/// name. The words stand in <c>Markets/Words/grammar.yaml</c>, which says what each list is for.
+/// </summary>
+internal sealed class SentenceGrammar
+{
+    private static readonly Lazy<ImmutableArray<SentenceGrammar>> Lazy = new(() => [.. YamlRecord.Shipped("markets/Words/grammar.yaml").Select(r => new SentenceGrammar(r))]);
+
+    private SentenceGrammar(YamlRecord record)
+    {
+        record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures", "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and");
+        Language = record.Text("id", "en");
+        string List(string key) => $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.Of(w))))})";
+        var only = $@"(?![\s-]+{List("only")}(?!\p{{L}}))";
+        Small = Words(List("small"));
+        Not = Words(List("not") + @"(?![\p{L}\d])" + only);
+        NotNear = At($@"(?<![\p{{L}}\d]){List("not near")}(?:[\s-]+[\p{{L}}'%\d]+){{0,2}}[\s-]+(?:\p{{L}}')?$");
+        NotAfter = At($@"^[\s-]+(?:\p{{L}}+\s+)?{List("not after")}(?!\p{{L}}){only}");
+        But = Words(List("but"));
+        Or = Words(List("or"));
+        WarnsFirst = At($@"^\W*{List("warns first")}(?!\p{{L}})");
+        Warns = Words(List("warns"));
+        WarnsNot = Words(List("warns not"));
+        Figure = At($@"^(?:\W+\p{{L}}+){{0,2}}?\W+{List("figures")}(?!\p{{L}})");
+        PlaceAfter = At($@"^[\s-]+(?=\p{{Lu}}){List("places")}(?!\p{{L}})");
+        PlaceBefore = At($@"(?<!\p{{L}}){List("places")}\s+(?:\p{{Ll}}+['\s]\s*){{0,2}}$");
+        HouseAfter = At($@"^(?:\s+\p{{Lu}}[\p{{L}}']*){{0,2}}\s+(?=\p{{Lu}}){List("houses")}(?!\p{{L}})");
+        HouseBefore = At($@"(?<!\p{{L}})(?=\p{{Lu}}){List("houses")}(?:\s+[\p{{L}}']+){{0,3}}?\s+$");
+        Answers = At($@"^\W*{List("answers")}(?!\p{{L}})");
+        GivesBefore = At($@"(?<!\p{{L}}){List("gives")}(?:[\s-]+[\p{{L}}']+){{0,3}}?(?:[\s-]+|')$");
+        GivesAfter = At($@"^(?:[\s-]+[\p{{L}}']+){{0,3}}?[\s-]+{List("gives")}(?!\p{{L}})");
+        Lacks = [.. record.Texts("lacks", "[without]").Select(FoldedText.Of)];
+        Lacking = record.Has("lacking") ? [.. record.Texts("lacking", "[free]").Select(FoldedText.Of)] : [];
+        Added = [.. record.Texts("added", "[any]").Select(FoldedText.Of)];
+        And = [.. record.Texts("and", "[and]").Select(FoldedText.Of)];
+    }
+
+    /// <summary>The grammars that ship.</summary>
+    public static ImmutableArray<SentenceGrammar> All => Lazy.Value;
+
+    /// <summary>The language's code, such as <c>en</c>.</summary>
+    public string Language { get; }
+
+    /// <summary>Words by which the language is known.</summary>
+    public Regex Small { get; }
+
+    /// <summary>What denies the words after it.</summary>
+    public Regex Not { get; }
+
+    /// <summary>What denies the next words; held against the text before a word.</summary>
+    public Regex NotNear { get; }
+
+    /// <summary>What denies the word before it; held against the text after that.</summary>
+    public Regex NotAfter { get; }
+
+    /// <summary>What ends a denial's reach.</summary>
+    public Regex But { get; }
+
+    /// <summary>What keeps it up over commas.</summary>
+    public Regex Or { get; }
+
+    /// <summary>What begins a warning.</summary>
+    public Regex WarnsFirst { get; }
+
+    /// <summary>What stands in warnings.</summary>
+    public Regex Warns { get; }
+
+    /// <summary>What stands in no warning.</summary>
+    public Regex WarnsNot { get; }
+
+    /// <summary>What no product heals; held against the text after a word.</summary>
+    public Regex Figure { get; }
+
+    /// <summary>What makes the capitalised word before it a place's name.</summary>
+    public Regex PlaceAfter { get; }
+
+    /// <summary>What makes the capitalised word after it a place's name.</summary>
+    public Regex PlaceBefore { get; }
+
+    /// <summary>What makes the capitalised words before it a business's name.</summary>
+    public Regex HouseAfter { get; }
+
+    /// <summary>What makes the capitalised words after it a business's name.</summary>
+    public Regex HouseBefore { get; }
+
+    /// <summary>What begins an answer that denies.</summary>
+    public Regex Answers { get; }
+
+    /// <summary>Research or charity, named before a word.</summary>
+    public Regex GivesBefore { get; }
+
+    /// <summary>Research or charity, named after a word.</summary>
+    public Regex GivesAfter { get; }
+
+    /// <summary>What denies an ingredient named after it.</summary>
+    public IReadOnlyList<string> Lacks { get; }
+
+    /// <summary>What denies an ingredient named before it.</summary>
+    public IReadOnlyList<string> Lacking { get; }
+
+    /// <summary>Words of no weight between the two.</summary>
+    public IReadOnlyList<string> Added { get; }
+
+    /// <summary>What joins the ingredients denied.</summary>
+    public IReadOnlyList<string> And { get; }
+
+    private static Regex Words(string list) => At($@"(?<![\p{{L}}\d]){list}(?![\p{{L}}\d])");
+
+    // The letters that show a name by their capital are told apart, all others are not.
+    private static Regex At(string pattern) => new(
+        pattern.Contains(@"\p{Lu}", StringComparison.Ordinal) || pattern.Contains(@"\p{Ll}", StringComparison.Ordinal) ? Cased(pattern) : "(?i:" + pattern + ")",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
+
+    private static string Cased(string pattern) => Regex.Replace(pattern, @"\\p\{L[ul]\}", m => $"(?-i:{m.Value})").Insert(0, "(?i:") + ")";
+}

@@ -1,0 +1,37 @@
+namespace LabelForge.Tests.Checks.Claims;
+
+/// <summary>The corpus of sentences; its scores stand in docs/checks.md.</summary>
+public sealed class ClaimCorpusTests(ITestOutputHelper output)
+{
+    [Fact]
+    public void The_corpus_holds_at_least_six_hundred_sentences_nearly_half_of_them_innocent()
+    {
+        var all = ClaimSentence.Languages.SelectMany(l => ClaimSentence.Read(l)).ToArray();
+        Assert.True(all.Length >= 600);
+        Assert.InRange((double)all.Count(s => s.IsInnocent) / all.Length, 0.4, 0.6);
+        Assert.InRange((double)all.Count(s => s.HeldOut) / all.Length, 0.28, 0.38);
+        Assert.Equal(all.Length, all.DistinctBy(s => (s.Language, s.Text, string.Join(';', s.Ingredients))).Count());
+    }
+
+    // The misses of the held-out third are counted, never shown.
+    [Theory]
+    [InlineData("en")]
+    [InlineData("fr")]
+    [InlineData("de")]
+    [InlineData("es")]
+    [InlineData("it")]
+    public void Sentences_are_judged_by_what_they_mean(string language)
+    {
+        var outcomes = ClaimSentence.Read(language).SelectMany(ClaimOutcome.Of).ToArray();
+        foreach (var wrong in outcomes.Where(o => !o.Sentence.HeldOut && (o.Score.False > 0 || o.Score.Told < o.Score.Wanted)).GroupBy(o => (o.Sentence.Text, o.Rule, o.Score.False)))
+            output.WriteLine($"{(wrong.Key.False > 0 ? "false" : "MISSED")} {wrong.Key.Rule[6..]} {string.Join(',', wrong.Select(o => o.Market))}: {wrong.Key.Text} [{string.Join("; ", wrong.First().Sentence.Ingredients)}]");
+        foreach (var held in new[] { false, true })
+        {
+            var part = outcomes.Where(o => o.Sentence.HeldOut == held).ToArray();
+            var score = part.Aggregate(default(ClaimScore), (s, o) => s + o.Score);
+            output.WriteLine($"{language} {(held ? "held out" : "open")}: {score}");
+            foreach (var rule in part.GroupBy(o => o.Rule))
+                output.WriteLine($"   {rule.Key}: {rule.Aggregate(default(ClaimScore), (s, o) => s + o.Score)}");
+        }
+    }
+}
