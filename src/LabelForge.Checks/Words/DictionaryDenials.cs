@@ -42,7 +42,7 @@ internal static partial class DictionaryDenials
             var item = match.Groups["x"];
             if (item.Index == match.Index)
             {
-                if (Name(Words(item.Value), fromEnd: true) is { } before && !HasFamily(match.Value))
+                if (!WordCheck.IsNot(item.Value + " ", item.Value.IndexOf(' ', StringComparison.Ordinal) + 1) && Name(Words(item.Value), fromEnd: true) is { } before && !HasFamily(match.Value))
                     yield return new(WordCheck.Plain(text.Written.Substring(match.Index, match.Length)), before);
                 continue;
             }

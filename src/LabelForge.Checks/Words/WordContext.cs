@@ -38,12 +38,12 @@ internal static partial class WordContext
         if (grammar.But.IsMatch(between) || Turn().IsMatch(between))
             return false;
         var comma = between.LastIndexOf(',');
-        return comma < 0 || (grammar.Or.IsMatch(between[(comma + 1)..] + words + after) && !StartsAnew(between[(comma + 1)..], words, grammar));
+        return comma < 0 || (grammar.Or.IsMatch(between[(comma + 1)..] + words + after) && !StartsAnew(between[(comma + 1)..], words, after, grammar));
     }
 
-    // "Not tested on animals, treats acne or eczema": in English a verb in -s after the comma starts anew.
-    private static bool StartsAnew(string between, string words, SentenceGrammar grammar) =>
-        grammar.Language == English && (Anew().IsMatch(words) || Anew().IsMatch(between.Trim()));
+    // "Not tested on animals, treats acne or eczema": in English a verb in -s after the comma starts anew; "acne, hives or burns" goes on.
+    private static bool StartsAnew(string between, string words, string after, SentenceGrammar grammar) =>
+        grammar.Language == English && Anew().IsMatch((between + words + after).TrimStart());
 
     private const string English = "en";
 
@@ -57,6 +57,6 @@ internal static partial class WordContext
     [GeneratedRegex(@":|\s[–—-]\s")]
     private static partial Regex Turn();
 
-    [GeneratedRegex(@"^(?:[\p{L}]+(?:s|ing)\b|great|good|perfect|ideal|for\b|it\b)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:[\p{L}]+(?:[^siu\W]s|ing)\b(?!\s+n?or\b|\s*,)|great|good|perfect|ideal|for\b|it\b)", RegexOptions.IgnoreCase)]
     private static partial Regex Anew();
 }

@@ -13,25 +13,34 @@ public sealed class ClaimCorpusTests(ITestOutputHelper output)
         Assert.Equal(all.Length, all.DistinctBy(s => (s.Language, s.Text, string.Join(';', s.Ingredients))).Count());
     }
 
+    public static TheoryData<string, string> Corpora =>
+        [.. from corpus in new[] { "sentences", "later" } from language in ClaimSentence.Languages select (corpus, language)];
+
     // The misses of the held-out third are counted, never shown.
     [Theory]
-    [InlineData("en")]
-    [InlineData("fr")]
-    [InlineData("de")]
-    [InlineData("es")]
-    [InlineData("it")]
-    public void Sentences_are_judged_by_what_they_mean(string language)
+    [MemberData(nameof(Corpora))]
+    public void Sentences_are_judged_by_what_they_mean(string corpus, string language)
     {
-        var outcomes = ClaimSentence.Read(language).SelectMany(ClaimOutcome.Of).ToArray();
+        var outcomes = ClaimSentence.Read(language, corpus).SelectMany(ClaimOutcome.Of).ToArray();
         foreach (var wrong in outcomes.Where(o => !o.Sentence.HeldOut && (o.Score.False > 0 || o.Score.Told < o.Score.Wanted)).GroupBy(o => (o.Sentence.Text, o.Rule, o.Score.False)))
             output.WriteLine($"{(wrong.Key.False > 0 ? "false" : "MISSED")} {wrong.Key.Rule[6..]} {string.Join(',', wrong.Select(o => o.Market))}: {wrong.Key.Text} [{string.Join("; ", wrong.First().Sentence.Ingredients)}]");
         foreach (var held in new[] { false, true })
         {
-            var part = outcomes.Where(o => o.Sentence.HeldOut == held).ToArray();
-            var score = part.Aggregate(default(ClaimScore), (s, o) => s + o.Score);
-            output.WriteLine($"{language} {(held ? "held out" : "open")}: {score}");
-            foreach (var rule in part.GroupBy(o => o.Rule))
-                output.WriteLine($"   {rule.Key}: {rule.Aggregate(default(ClaimScore), (s, o) => s + o.Score)}");
+            var score = outcomes.Where(o => o.Sentence.HeldOut == held).Aggregate(default(ClaimScore), (s, o) => s + o.Score);
+            output.WriteLine($"{corpus} {language} {(held ? "held out" : "open")}: {score}");
         }
+    }
+
+    [Fact]
+    public void Of_a_hundred_findings_held_out_ninety_seven_are_told_and_ninety_seven_of_those_told_are_right()
+    {
+        var held = from corpus in new[] { "sentences", "later" }
+                   from language in ClaimSentence.Languages
+                   from sentence in ClaimSentence.Read(language, corpus)
+                   where sentence.HeldOut
+                   from outcome in ClaimOutcome.Of(sentence)
+                   select outcome.Score;
+        var score = held.Aggregate(default(ClaimScore), (s, o) => s + o);
+        Assert.True(score is { Recall: >= 0.97, Precision: >= 0.97 }, $"{score}");
     }
 }

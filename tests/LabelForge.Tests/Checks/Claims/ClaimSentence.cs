@@ -23,9 +23,11 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     /// <summary>Whether nothing is to be found.</summary>
     public bool IsInnocent => Wanted.All(w => w.Optional);
 
-    /// <summary>All sentences of a language.</summary>
-    public static ImmutableArray<ClaimSentence> Read(string language) =>
-        [.. File.ReadLines(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Claims", $"sentences-{language}.txt"))
+    /// <summary>The sentences of a language: those that the grammar was made with, and those written when it stood.</summary>
+    /// <param name="language">The language.</param>
+    /// <param name="corpus"><c>sentences</c> or <c>later</c>.</param>
+    public static ImmutableArray<ClaimSentence> Read(string language, string corpus = "sentences") =>
+        [.. File.ReadLines(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Claims", $"{corpus}-{language}.txt"))
             .Where(l => l.Length > 0 && l[0] != '#').Select(l => One(language, l))];
 
     /// <summary>The ingredients as the checks take them.</summary>

@@ -1,9 +1,5 @@
-using System.Runtime.CompilerServices;
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Checks.Corpus;
 
@@ -13,9 +9,7 @@ namespace LabelForge.Tests.Checks.Corpus;
 /// </summary>
 public sealed class CorpusTests(ITestOutputHelper output)
 {
-    private static readonly DateOnly On = new(2026, 11, 25);
-
-    private static IReadOnlyList<SeededLabel> Labels { get; } = Read();
+    private static IReadOnlyList<SeededLabel> Labels => SeededLabel.All;
 
     [Fact]
     public void The_corpus_holds_eighty_labels_of_which_twenty_are_lawful()
@@ -57,23 +51,6 @@ public sealed class CorpusTests(ITestOutputHelper output)
             var seeded = Labels.Count(l => l.Seeded.Contains(rule));
             output.WriteLine(FormattableString.Invariant($"{rule,-36} seeded {seeded,3}  precision {(found == 0 ? 0 : (double)hits / found):0.00}  recall {(double)hits / seeded:0.00}"));
             Assert.Equal(seeded, hits);
-        }
-    }
-
-    private static IReadOnlyList<SeededLabel> Read([CallerFilePath] string here = "") =>
-        [.. Directory.GetFiles(Path.GetDirectoryName(here)!, "*.txt").Order(StringComparer.Ordinal).Select(SeededLabel.Read)];
-
-    private sealed record SeededLabel(string File, IReadOnlySet<string> Seeded, LabelStatement Reading, IReadOnlyList<Finding> Found)
-    {
-        public static SeededLabel Read(string path)
-        {
-            var parts = System.IO.File.ReadAllText(path).Split("---\n", 2);
-            var head = parts[0].Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(": ", 2)).ToDictionary(l => l[0], l => l[1]);
-            var seeded = head["seeded"] == "none" ? [] : head["seeded"].Split(", ").ToHashSet();
-            SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
-            var reading = LabelStatement.Read(LabelText.Of(parts[1], Path.GetFileName(path)), IngredientDictionary.Shipped);
-            var market = MarketText.Parse(head.GetValueOrDefault("market", "us")).OrRefuse();
-            return new(Path.GetFileName(path), seeded, reading, LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market).Findings);
         }
     }
 }

@@ -1,0 +1,89 @@
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Tests.Checks.Claims;
+
+/// <summary>What a sentence makes of its words: the grammar of claims, case by case.</summary>
+public sealed class ClaimGrammarTests
+{
+    [Theory]
+    [InlineData("Does not treat acne, eczema or psoriasis", false)]
+    [InlineData("Not tested on animals, treats acne or eczema", true)]
+    [InlineData("Not only cleans but cures athlete's foot", true)]
+    [InlineData("Is no cure for eczema", false)]
+    [InlineData("Not a perfume: treats acne", true)]
+    [InlineData("Heilt keine Ekzeme", false)]
+    [InlineData("Heilt nicht nur Ekzeme", true)]
+    [InlineData("Wir sagen nicht, dass sie Ekzeme heilt", false)]
+    [InlineData("Ne soigne pas l'eczéma", false)]
+    [InlineData("Sans parfum, soigne l'eczéma", true)]
+    [InlineData("NE SOIGNE PAS L'ECZEMA", false)]
+    [InlineData("No cura el eccema", false)]
+    [InlineData("Non cura l'eczema", false)]
+    [InlineData("Sapone senza profumo che cura l'eczema", true)]
+    public void A_denial_reaches_as_far_as_its_sentence_lets_it(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
+
+    [Theory]
+    [InlineData("Will it cure my eczema? No. It is soap.", false)]
+    [InlineData("Eczema? No more!", false)]
+    [InlineData("Eczema? Reach for this bar.", true)]
+    [InlineData("Heilt sie Ekzeme? Nein, sie wäscht.", false)]
+    public void A_question_claims_by_its_answer(string words, bool claims) => Assert.Equal(claims, IsDrug(words));
+
+    [Theory]
+    [InlineData("Heals the soul", false)]
+    [InlineData("Heals the skin", true)]
+    [InlineData("A remedy for grey afternoons", false)]
+    [InlineData("Cures acne in the morning", true)]
+    [InlineData("Heilt den Montagskummer", false)]
+    [InlineData("Cura l'anima", false)]
+    [InlineData("Sana el alma y el eccema", true)]
+    public void What_no_soap_could_heal_is_a_figure_of_speech(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
+
+    [Theory]
+    [InlineData("Acne Street Soapworks", false)]
+    [InlineData("Acne Soap", true)]
+    [InlineData("Psoriasis Bar", true)]
+    [InlineData("The Healing Well Soapworks", false)]
+    [InlineData("Savonnerie de la rue de l'Acné", false)]
+    [InlineData("acne street style", true)]
+    public void A_place_or_a_house_may_be_called_what_it_likes_and_a_product_may_not(string name, bool claims) => Assert.Equal(claims, IsDrug(name));
+
+    [Theory]
+    [InlineData("Stop using it if a rash appears", false)]
+    [InlineData("En cas d'irritation, consultez un médecin", false)]
+    [InlineData("If you suffer from eczema, this bar will help", true)]
+    [InlineData("A share of the price goes to eczema research", false)]
+    public void A_warning_or_a_gift_claims_nothing(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
+
+    // A name that holds another is not that other: cocoa is no coconut, sulfoacetate no sulfate, lemongrass no lemon.
+    [Theory]
+    [InlineData("Neem-free", "Azadirachta Indica (Neem) Seed Oil", true)]
+    [InlineData("No almond, neem or aloe", "Aloe Barbadensis Leaf Juice", true)]
+    [InlineData("Free of lemon", "Cymbopogon Schoenanthus (Lemongrass) Oil", false)]
+    [InlineData("Coconut-free", "Theobroma Cacao (Cocoa) Seed Butter", false)]
+    [InlineData("Cocoa-free", "Sodium Cocoate", false)]
+    [InlineData("Cocoa-free", "Sodium Cocoa Butterate", true)]
+    [InlineData("Sulfate-free", "Sodium Lauryl Sulfoacetate", false)]
+    [InlineData("SLS-free", "Sodium Laureth Sulfate", false)]
+    [InlineData("Contains no clay", "Kaolin", true)]
+    [InlineData("No fuss, just kaolin", "Kaolin", false)]
+    [InlineData("Free shipping on kaolin", "Kaolin", false)]
+    [InlineData("Not kaolin-free", "Kaolin", false)]
+    [InlineData("Polysorbate free", "Polysorbate 20", true)]
+    [InlineData("Palmölfrei", "Sodium Palmate", true)]
+    [InlineData("Sans parfum ni colorant", "CI 77491", true)]
+    [InlineData("Senza profumo né coloranti", "CI 77491", true)]
+    public void X_free_is_held_against_the_list_for_any_X(string words, string ingredient, bool contradicted) =>
+        Assert.Equal(contradicted, Found(words, ingredient, Market.Us).Contains("claim.contradicted"));
+
+    [Fact]
+    public void The_words_found_are_quoted_as_the_label_writes_them() =>
+        Assert.Contains("Soigne", ClaimFindings.Of("Soigne l'ECZÉMA", [], SoldAs.Cosmetic, Market.Eu).Single(f => f.Rule == "claim.drug" && f.Message.Contains("treats", StringComparison.Ordinal)).Message, StringComparison.Ordinal);
+
+    private static bool IsDrug(string words) => Found(words, null, Market.Us).Contains("claim.drug");
+
+    private static string[] Found(string words, string? ingredient, Market market) =>
+        [.. ClaimFindings.Of(words, ingredient is null ? [] : [(ingredient, IngredientDictionary.Shipped.Find(ingredient))], SoldAs.Cosmetic, market).Select(f => f.Rule)];
+}
