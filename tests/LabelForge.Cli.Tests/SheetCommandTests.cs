@@ -64,7 +64,8 @@ public sealed class SheetCommandTests : IDisposable
         Assert.SkipWhen(OperatingSystem.IsWindows(), "There are no such signals on Windows.");
         var output = Path.Combine(_folder, "long.pdf");
         File.WriteAllText(output, "%PDF-1.7 older");
-        var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "sheet", _bar, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--serial", "1..90000", "--out", output])
+        // Where the tests run in the background of a script, an interrupt is ignored by all that they start, unless it is set back.
+        var start = new ProcessStartInfo(OperatingSystem.IsLinux() ? "env" : "dotnet", [.. OperatingSystem.IsLinux() ? new[] { "--default-signal", "dotnet" } : [], Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "sheet", _bar, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--serial", "1..90000", "--out", output])
         {
             RedirectStandardError = true,
             RedirectStandardOutput = true,
