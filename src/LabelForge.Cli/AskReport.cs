@@ -8,10 +8,11 @@ internal static class AskReport
 {
     public static void Write(SupplierQuestions questions)
     {
-        Console.WriteLine($"\nThe answers to what follows would settle about {Count(questions.Settled)} of {questions.Open} open pairs.");
+        if (questions.Open > 0)
+            Console.WriteLine($"\nThe answers to what follows would settle about {Count(questions.Settled)} of {questions.Open} open pairs.");
         foreach (var letter in questions.Letters)
         {
-            Console.WriteLine($"\nTo: {letter.Addressed} (settles about {Count(letter.Settles)})\nSubject: {letter.Subject}\n");
+            Console.WriteLine($"\nTo: {letter.Addressed}{(letter.Questions.Any(q => q.Allergens is null) ? $" (settles about {Count(letter.Settles)})" : "")}\nSubject: {letter.Subject}\n");
             foreach (var line in letter.Text.Split('\n'))
                 Console.WriteLine($"    {line}");
             Console.WriteLine("\n  Where the answers go:");
@@ -36,6 +37,7 @@ internal static class AskReport
             {
                 material = q.Material.Name,
                 constituent = q.Constituent,
+                allergens = q.Allergens is { } asked ? asked.ToArray() : null,
                 overPercent = q.Over?.AtLeast * 100,
                 asked = q.Asked,
                 settles = Math.Round(q.Settles, 2),

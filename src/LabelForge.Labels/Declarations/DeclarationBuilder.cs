@@ -55,6 +55,7 @@ public static class DeclarationBuilder
                 .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, product, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule, ordered),
+                .. OilFindings.Find(product, rule),
                 .. SoapCheck.Find(workshop, batch),
                 .. ScaleCheck.Find(product, kind, composition.Proof),
             ])

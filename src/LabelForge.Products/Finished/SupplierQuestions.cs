@@ -17,22 +17,30 @@ namespace LabelForge.Declarations;
 /// <param name="Line">The line of the material's file where the answer goes.</param>
 public sealed record SupplierQuestion(Material Material, string? Constituent, ShareLine? Over, double Settles, int Line)
 {
+    /// <summary>The fragrance allergens that are asked about, as far as such a material is known to hold them; null where the question is another.</summary>
+    public ImmutableArray<string>? Allergens { get; init; }
+
     /// <summary>The question itself, as it stands in the message.</summary>
-    public string Asked => Constituent is { } name ? $"{Material.Name}: how much {name} is in it? The figure, or the narrowest range that you can give."
+    public string Asked => Allergens is { } known ? AllergensAsked(known) : Constituent is { } name ? $"{Material.Name}: how much {name} is in it? The figure, or the narrowest range that you can give."
         : Over is { } line && line.AtMost != line.AtLeast ? $"{Material.Name}: which of its ingredients are at {Percent(line.AtLeast)} or more, and which at {Percent(line.AtMost)} or less?"
         : $"{Material.Name}: which of its ingredients are at {Percent(Over!.Value.AtMost)} or less?";
 
     /// <summary>What to write where, once the answer is here.</summary>
-    public string Answer => Constituent is { } name
+    public string Answer => Allergens is not null
+        ? $"{Material.File}: under allergens: each with its figure or range, for example {{ Linalool: 20-45 % }}"
+        : Constituent is { } name
         ? $"{Material.File}, line {Line}: - {name}: the figure or range, for example 5-10 %"
         : $"{Material.File}, line {Line} and below: beside each that is at or over it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
+
+    private string AllergensAsked(ImmutableArray<string> known) =>
+        $"{Material.Name}: which fragrance allergens of Annex III to Regulation (EC) No 1223/2009 does it hold, and how much of each?{(known.IsEmpty ? "" : $" Such oils are known to hold {string.Join(", ", known)}.")} The allergen certificate answers it.";
 
     private static string Percent(decimal fraction) => (fraction * 100).ToString("0.########", CultureInfo.InvariantCulture) + " %";
 }
 
 /// <summary>One message to a supplier.</summary>
 /// <param name="To">The supplier as the materials name it; null where they name none.</param>
-/// <param name="Questions">At most three, the most useful first.</param>
+/// <param name="Questions">At most three about the order of ingredients, the most useful first; then those about allergens.</param>
 public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion> Questions)
 {
     /// <summary>How many open pairs the answers are expected to settle.</summary>
@@ -42,7 +50,7 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
     public string Addressed => To ?? $"The supplier of {Questions[0].Material.Name}";
 
     /// <summary>The subject line.</summary>
-    public string Subject => $"{(Questions.Length switch { 1 => "A question", 2 => "Two questions", _ => "Three questions" })} about {string.Join(" and ", Questions.Select(q => q.Material.Name).Distinct())}";
+    public string Subject => $"{(Questions.Length switch { 1 => "A question", 2 => "Two questions", 3 => "Three questions", _ => "Questions" })} about {string.Join(" and ", Questions.Select(q => q.Material.Name).Distinct())}";
 
     /// <summary>The text, ready to copy.</summary>
     public string Text
@@ -50,7 +58,13 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
         get
         {
             var numbered = Questions.Select((q, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {q.Asked}"));
-            return $"Hello,\n\nmy labels must name every ingredient in order of weight, and your list alone does not settle it for me. Could you tell me, in percent by weight of the material as you sell it:\n\n{string.Join('\n', numbered)}\n\nThe figures are for my labels only. Thank you.";
+            var why = (Questions.Any(q => q.Allergens is null), Questions.Any(q => q.Allergens is not null)) switch
+            {
+                (true, false) => "my labels must name every ingredient in order of weight, and your list alone does not settle it for me",
+                (false, true) => "my labels must name fragrance allergens above a small share of the product, and I have no certificate for it",
+                _ => "my labels must name every ingredient in order of weight, and fragrance allergens above a small share; what I have does not settle it",
+            };
+            return $"Hello,\n\n{why}. Could you tell me, in percent by weight of the material as you sell it:\n\n{string.Join('\n', numbered)}\n\nThe figures are for my labels only. Thank you.";
         }
     }
 
@@ -78,6 +92,7 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
             material => named.TryGetValue(material, out var known) ? Supplier(known) : null);
         var letters = asked.Facts
             .Select(f => Question(named[f.Material], f, dictionary))
+            .Concat(rules.FigureIfAny("allergens.list-new-products") is { Word: not "none" } ? materials.Select(AllergensOf).OfType<SupplierQuestion>() : [])
             .GroupBy(q => Supplier(q.Material))
             .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g]))
             .OrderByDescending(l => l.Settles)
@@ -85,10 +100,23 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
         return new SupplierQuestions(letters, asked.Open, letters.Sum(l => l.Settles));
     }
 
-    /// <summary>The questions for every product of the workshop, by the law of its market on a day.</summary>
+    /// <summary>The questions for every product of the workshop, by the law of a market on a day.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="on">The day.</param>
+    /// <param name="market">The market; null for the workshop's own.</param>
     /// <exception cref="InputException">A recipe or a material cannot be read.</exception>
-    public static SupplierQuestions ForAll(Workshop workshop, DateOnly on) =>
-        For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], MarketText.Parse(workshop.Business.Market).OrRefuse().On(on));
+    public static SupplierQuestions ForAll(Workshop workshop, DateOnly on, Market? market = null) =>
+        For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], (market ?? MarketText.Parse(workshop.Business.Market).OrRefuse()).On(on));
+
+    // A scent without a certificate, or what holds an essential oil without one.
+    private static SupplierQuestion? AllergensOf(Material material)
+    {
+        if (!material.Allergens.IsEmpty)
+            return null;
+        var oils = PossibleAllergens.In(material).ToArray();
+        return oils.Length == 0 && material.Kind != MaterialKind.Fragrance ? null
+            : new SupplierQuestion(material, null, null, 0, 1) { Allergens = [.. oils.SelectMany(o => o.Holds).Select(h => h.Allergen.Name).Distinct()] };
+    }
 
     // Whom a material comes from; where nothing says so, the material stands for its supplier.
     private static string Supplier(Material material) => material.Supplier ?? $"\0{material.Id}";

@@ -1,0 +1,53 @@
+using System.Collections.Immutable;
+using LabelForge.Composition;
+using LabelForge.Ingredients;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Declarations;
+
+/// <summary>An essential oil in a product, of a material whose papers say nothing of fragrance allergens.</summary>
+/// <param name="Material">The material that holds it.</param>
+/// <param name="Oil">The oil.</param>
+/// <param name="LowPercent">The least it makes up of the product, mass percent.</param>
+/// <param name="HighPercent">The most it makes up of the product.</param>
+/// <param name="Holds">What oils of the kind are known to hold; empty where nothing is known of them.</param>
+public sealed record UnanalysedOil(Material Material, Ingredient Oil, decimal LowPercent, decimal HighPercent, ImmutableArray<OilAllergen> Holds)
+{
+    /// <summary>The most of an allergen that it may bring, mass percent of the product.</summary>
+    public decimal Most(OilAllergen allergen) => HighPercent * allergen.Most;
+}
+
+/// <summary>
+/// What essential oils without an analysis may bring, whatever kind of material they are bought as. A certificate settles
+/// what its material holds; a list that names an allergen itself is counted by <see cref="AllergenSum"/>.
+/// </summary>
+public static class PossibleAllergens
+{
+    /// <summary>The oils whose allergens nobody has told, those that make up most first.</summary>
+    /// <param name="materials">The bought materials and their shares of the finished product.</param>
+    public static ImmutableArray<UnanalysedOil> Of(ImmutableArray<FinishedMaterial> materials) =>
+        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(InMaterial).OrderByDescending(o => o.HighPercent)];
+
+    /// <summary>The oils of one material whose allergens nobody has told, as fractions of it.</summary>
+    public static IEnumerable<(Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)> In(Material material)
+    {
+        var lines = material.Contains;
+        var dictionary = IngredientDictionary.Shipped;
+        if (!material.Allergens.IsEmpty || ProductParts.Scent(material) is not null || !lines.Any(l => IsOil(dictionary.Find(l.Name))))
+            yield break;
+        var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0]);
+        // What the list names besides the oil is told, and so is what it then leaves out of it.
+        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => FragranceAllergens.Shipped.Find(l.Name)).OfType<FragranceAllergen>().ToHashSet();
+        for (var i = 0; i < lines.Length; i++)
+        {
+            if (dictionary.Find(lines[i].Name) is { } oil && IsOil(oil))
+                yield return (oil, model.Low[i], model.High[i], [.. OilAllergens.Shipped.Of(oil).Where(a => !told.Contains(a.Allergen))]);
+        }
+    }
+
+    private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished) => In(finished.Material)
+        .Select(o => new UnanalysedOil(finished.Material, o.Oil, finished.Share.Percent * o.Low, finished.Share.Percent * o.High, o.Holds));
+
+    private static bool IsOil(Ingredient? ingredient) => ingredient is not null && OilAllergens.Shipped.IsScentOil(ingredient);
+}
