@@ -36,12 +36,12 @@ public static class PossibleAllergens
         var dictionary = IngredientDictionary.Shipped;
         if (!material.Allergens.IsEmpty || ProductParts.Scent(material) is not null || !lines.Any(l => IsOil(dictionary.Find(l.Name))))
             yield break;
-        var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0]);
+        var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0], FreeOrder.OfLists);
         // What the list names besides the oil is told, and so is what it then leaves out of it.
         var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => FragranceAllergens.Shipped.Find(l.Name)).OfType<FragranceAllergen>().ToHashSet();
-        for (var i = 0; i < lines.Length; i++)
+        for (var i = 0; i < model.Names.Length; i++)
         {
-            if (dictionary.Find(lines[i].Name) is { } oil && IsOil(oil))
+            if (dictionary.Find(model.Names[i]) is { } oil && IsOil(oil))
                 yield return (oil, model.Low[i], model.High[i], [.. OilAllergens.Shipped.Of(oil).Where(a => !told.Contains(a.Allergen))]);
         }
     }
