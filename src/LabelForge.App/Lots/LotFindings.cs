@@ -15,20 +15,20 @@ public static class LotFindings
 {
     /// <summary>What is wrong with a lot by what was weighed so far and would not be by its plan: an overdose breaks the limits that it would break in a recipe.</summary>
     /// <param name="workshop">The workshop as it stands today.</param>
-    /// <param name="ledger">The books.</param>
+    /// <param name="books">The books.</param>
     /// <param name="batch">The batch; while it is open, what is still to be weighed counts as planned.</param>
     /// <param name="market">The market to judge by.</param>
     /// <param name="on">The day to judge by.</param>
     /// <returns>Findings of severity must; none where the product cannot be judged, which the label's changes say.</returns>
-    public static ImmutableArray<Finding> BrokenAtTheBench(Workshop workshop, Ledger ledger, Batch batch, Market market, DateOnly on)
+    public static ImmutableArray<Finding> BrokenAtTheBench(Workshop workshop, IBooks books, Batch batch, Market market, DateOnly on)
     {
         try
         {
             var products = workshop.ProductsOf(batch.Recipe);
-            var weighed = ledger.ClosingOf(batch) is null
-                ? LotProducts.SoFar(products, ledger, batch)
-                : LotProducts.Weighed(products, ledger, batch, market, on);
-            var planned = Musts(LotProducts.Begun(products, ledger, batch), batch, market, on);
+            var weighed = books.ClosingOf(batch) is null
+                ? LotProducts.SoFar(products, books, batch)
+                : LotProducts.Weighed(products, books, batch, market, on);
+            var planned = Musts(LotProducts.Begun(products, books, batch), batch, market, on);
             return [.. Musts(weighed, batch, market, on).Where(f => !planned.Any(p => p.Rule == f.Rule && p.Source == f.Source && p.Where == f.Where))];
         }
         catch (InputException)

@@ -24,20 +24,20 @@ public static class Pour
 {
     /// <summary>What the batches together take of each material, and whether the stock has it.</summary>
     /// <param name="wishes">What is to be poured.</param>
-    /// <param name="ledger">The books as they stand.</param>
+    /// <param name="books">The books as they stand.</param>
     /// <param name="on">The day: what is past its date is not proposed.</param>
-    public static ImmutableArray<PotNeed> Needs(IReadOnlyList<PourWish> wishes, Ledger ledger, DateOnly on)
+    public static ImmutableArray<PotNeed> Needs(IReadOnlyList<PourWish> wishes, IBooks books, DateOnly on)
     {
         var shared = wishes.Count > 1 ? SharedBase.Of([.. wishes.Select(w => w.Formula)]) : [];
-        var reserved = Reserved.Of(ledger);
+        var reserved = Reserved.Of(books);
         var lines = wishes.SelectMany(w => w.Formula.Lines).GroupBy(l => l.Material.Id).ToArray();
         return [.. lines.OrderBy(g => shared.Contains(g.Key) ? shared.IndexOf(g.Key) : shared.Length).Select(g =>
         {
             var grams = g.Sum(l => l.Mass.Grams);
-            var kept = ledger.Receipts.Any(r => r.Material == g.Key);
-            var proposal = Bench.Propose(ledger, [(g.Key, grams)], on)[0];
-            var free = ledger.InStock(g.Key).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) - reserved.GetValueOrDefault(g.Key);
-            return new PotNeed(g.First().Material, grams, shared.Contains(g.Key), kept ? [.. proposal.Take.Select(t => (ledger.Bottle(t.From.Id), t.Grams))] : [], kept ? Math.Max(0, grams - free) : 0);
+            var kept = books.IsKept(g.Key);
+            var proposal = Bench.Propose(books, [(g.Key, grams)], on)[0];
+            var free = books.InStock(g.Key).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) - reserved.GetValueOrDefault(g.Key);
+            return new PotNeed(g.First().Material, grams, shared.Contains(g.Key), kept ? [.. proposal.Take.Select(t => (books.Bottle(t.From.Id), t.Grams))] : [], kept ? Math.Max(0, grams - free) : 0);
         })];
     }
 
@@ -51,13 +51,13 @@ public static class Pour
     /// <exception cref="InputException">Several products have no base in common.</exception>
     public static Poured Begin(RecordBook book, Workshop workshop, ImmutableArray<PourWish> wishes, DateOnly on, string by, string? note = null)
     {
-        var needs = Needs(wishes, book.Read(), on);
+        var needs = book.Ask(books => Needs(wishes, books, on));
         if (wishes.Length > 1 && !needs.Any(n => n.InPot))
             throw new InputException(new Problem(null, 0, "These products have no base in common, so they are not poured out of one pot.", "Begin each by itself: labelforge batch start RECIPE") { Code = "pour.nothing-shared" });
         FrozenRecipe Freeze(PourWish wish) => FrozenRecipe.Of(workshop, wish.Formula, workshop.Business.Market, BatchStatement.Of(workshop, wish.Formula, on));
         if (wishes is [var only])
         {
-            var lot = NextLot.Of(book.Read(), on, only.Product.Recipe).ToString();
+            var lot = book.Ask(books => NextLot.Of(books, on, only.Product.Recipe).ToString());
             return new Poured(null, [(Bench.Start(book, Freeze(only), lot, on, by, note), only)], needs);
         }
         var (pot, batches) = Pots.Begin(book, [.. wishes.Select(w => (w.Product.Recipe, Freeze(w)))], on, by, note);
@@ -66,16 +66,16 @@ public static class Pour
 
     /// <summary>The batches of a pot as they were begun, with what each was planned from.</summary>
     /// <exception cref="InputException">There is no such pot, or its recipe is gone.</exception>
-    public static Poured Of(Workshop workshop, Ledger ledger, string pot, DateOnly on)
+    public static Poured Of(Workshop workshop, IBooks books, string pot, DateOnly on)
     {
-        var batches = ledger.BatchesOfPot(pot).ToArray();
+        var batches = books.BatchesOfPot(pot).ToArray();
         if (batches.Length == 0)
             throw new InputException(new Problem(null, 0, $"No batch was poured from a pot {pot}.", "Name the pot by its number, as labelforge batch begin tells it.") { Code = "pot.unknown" });
         ImmutableArray<(Batch Batch, PourWish Wish)> poured = [.. batches.Select(b =>
         {
-            var product = LotProducts.Begun(workshop.ProductsOf(b.Recipe), ledger, b);
+            var product = LotProducts.Begun(workshop.ProductsOf(b.Recipe), books, b);
             return (b, new PourWish(product, product.Batch, null));
         })];
-        return new Poured(pot, poured, Needs([.. poured.Select(p => p.Wish)], ledger, on));
+        return new Poured(pot, poured, Needs([.. poured.Select(p => p.Wish)], books, on));
     }
 }

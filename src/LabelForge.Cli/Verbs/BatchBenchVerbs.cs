@@ -35,15 +35,17 @@ internal static class BatchBenchVerbs
             var on = options.On(r);
             options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
             var book = BookOptions.Book(workshop);
-            var ledger = book.Read();
-            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : NextLot.Of(ledger, on, read).ToString();
+            var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : book.Ask(books => NextLot.Of(books, on, read).ToString());
             var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
-            var proposals = Bench.Propose(ledger, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
+            return book.Ask(books =>
+            {
+            var proposals = Bench.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
             if (options.Json(r))
-                JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = ledger.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
+                JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
             else
-                Tell(code, started, batch, proposals, ledger);
+                Tell(code, started, batch, proposals, books);
             return Exit.Done;
+            });
         }));
         return verb;
     }
@@ -66,22 +68,23 @@ internal static class BatchBenchVerbs
             var bottle = r.GetValue(from) is { } m ? BookOptions.MaterialLot(m) : (int?)null;
             if (PotVerbs.IsPot(book, code))
                 return PotVerbs.Weigh(r, options, book, code, what, grams, bottle);
-            options.Ask(r, Slips.OfWeighing(book.Read(), code, what.Id, grams, bottle, options.On(r), BookOptions.Today));
+            options.Ask(r, book.Ask(books => Slips.OfWeighing(books, code, what.Id, grams, bottle, options.On(r), BookOptions.Today)));
             var written = Bench.Weigh(book, code, what.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
-            var ledger = book.Read();
-            var batch = ledger.BatchOf(code);
-            var line = Bench.Compare(ledger, batch).First(l => l.Line.Material == what.Id);
-            var changes = Changes(workshop, ledger, batch, options.On(r));
-            var expired = written.Where(w => w.ReceiptId is { } id && ledger.ReceiptOf(id).BestBefore < w.On).Select(w => ledger.Bottle(w.ReceiptId!.Value)).ToArray();
-            var broken = LotFindings.BrokenAtTheBench(workshop, ledger, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
+            return book.Ask(books =>
+            {
+            var batch = books.BatchOf(code);
+            var line = Bench.Compare(books, batch).First(l => l.Line.Material == what.Id);
+            var changes = Changes(workshop, books, batch, options.On(r));
+            var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On).Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
+            var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
             var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
             if (options.Json(r))
             {
-                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes, findings = broken.Select(JsonOut.Of) });
+                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes, findings = broken.Select(JsonOut.Of) });
                 return flagged ? Exit.FindingStands : Exit.Done;
             }
             foreach (var w in written)
-                Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {ledger.Bottle(id)}" : "")} into lot {code}"));
+                Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
             if (line.Off)
                 Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Bench.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
             foreach (var past in expired)
@@ -90,6 +93,7 @@ internal static class BatchBenchVerbs
                 Console.WriteLine($"LABEL: {change}");
             TellBroken(broken);
             return flagged ? Exit.FindingStands : Exit.Done;
+            });
         }));
         return verb;
     }
@@ -110,12 +114,11 @@ internal static class BatchBenchVerbs
             decimal? grams = r.GetValue(yield) is { } y ? MassOf(y).Grams : null;
             if (PotVerbs.IsPot(book, code))
                 return PotVerbs.Close(r, options, book, code, r.GetValue(made), r.GetValue(rejected), grams);
-            options.Ask(r, Slips.OfClosing(book.Read(), code, r.GetValue(made), options.On(r), BookOptions.Today));
+            options.Ask(r, book.Ask(books => Slips.OfClosing(books, code, r.GetValue(made), options.On(r), BookOptions.Today)));
             var closing = Bench.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
-            var ledger = book.Read();
-            var weighed = ledger.WeighedInto(ledger.BatchOf(code)).Sum(w => w.Grams);
+            var (weighed, broken) = book.Ask(books => (books.WeighedInto(books.BatchOf(code)).Sum(w => w.Grams),
+                LotFindings.BrokenAtTheBench(workshop, books, books.BatchOf(code), Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r))));
             decimal? lost = grams is { } g ? weighed - g : null;
-            var broken = LotFindings.BrokenAtTheBench(workshop, ledger, ledger.BatchOf(code), Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
             if (options.Json(r))
                 JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost, findings = broken.Select(JsonOut.Of) });
             else
@@ -152,26 +155,28 @@ internal static class BatchBenchVerbs
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
-            var ledger = BookOptions.Book(workshop).Read();
-            var code = BookOptions.Lot(r.GetValue(lot)!);
-            Batch[] batches = ledger.BatchesOfPot(code).ToArray() is { Length: > 0 } poured ? poured : [ledger.BatchOf(code)];
-            if (batches.Length > 1 && !options.Json(r))
-                Console.WriteLine($"Pot {code}: {batches.Length} batches");
-            if (options.Json(r))
-                JsonOut.Write(batches.Length == 1 ? BatchRecordText.Json(ledger, batches[0]) : new { pot = code, batches = batches.Select(b => BatchRecordText.Json(ledger, b)) });
-            else
-                Array.ForEach(batches, b => BatchRecordText.Write(ledger, b));
-            return Exit.Done;
+            return BookOptions.Book(workshop).Ask(books =>
+            {
+                var code = BookOptions.Lot(r.GetValue(lot)!);
+                Batch[] batches = books.BatchesOfPot(code).ToArray() is { Length: > 0 } poured ? poured : [books.BatchOf(code)];
+                if (batches.Length > 1 && !options.Json(r))
+                    Console.WriteLine($"Pot {code}: {batches.Length} batches");
+                if (options.Json(r))
+                    JsonOut.Write(batches.Length == 1 ? BatchRecordText.Json(books, batches[0]) : new { pot = code, batches = batches.Select(b => BatchRecordText.Json(books, b)).ToArray() });
+                else
+                    Array.ForEach(batches, b => BatchRecordText.Write(books, b));
+                return Exit.Done;
+            });
         }));
         return verb;
     }
 
     // The weighing stands in the books by now: what keeps the label from being settled must not look as if nothing was written.
-    private static IReadOnlyList<string> Changes(Workshop workshop, Ledger ledger, Batch batch, DateOnly on)
+    private static IReadOnlyList<string> Changes(Workshop workshop, IBooks books, Batch batch, DateOnly on)
     {
         try
         {
-            return LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), ledger, batch, MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Weighed!.Changes;
+            return LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), books, batch, MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Weighed!.Changes;
         }
         catch (InputException e)
         {
@@ -181,7 +186,7 @@ internal static class BatchBenchVerbs
 
     /// <summary>For the batch sheet: which lots to take a material from, first to expire first; nothing where there are no books.</summary>
     internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on) => RecordBook.Exists(job.Workshop.Folder)
-        ? ProposedLots.For(RecordBook.Open(job.Workshop.Folder).Read(), job.Batch, on)
+        ? RecordBook.Open(job.Workshop.Folder).Ask(books => ProposedLots.For(books, job.Batch, on))
         : null;
 
     private static void TellBroken(IEnumerable<Finding> broken)
@@ -201,20 +206,20 @@ internal static class BatchBenchVerbs
         return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write g, kg, oz or lb: \"2 kg\""));
     }
 
-    private static string Expired(Ledger ledger, string material, DateOnly on)
+    private static string Expired(IBooks books, string material, DateOnly on)
     {
-        var past = ledger.InStock(material).Where(s => s.Receipt.BestBefore < on).Select(s => ledger.Bottle(s.Receipt.Id)).ToArray();
+        var past = books.InStock(material).Where(s => s.Receipt.BestBefore < on).Select(s => books.Bottle(s.Receipt.Id)).ToArray();
         return past.Length == 0 ? "" : $" (past their date: {string.Join(", ", past)})";
     }
 
-    private static void Tell(string code, Batch started, BatchFormula batch, IReadOnlyList<Proposal> proposals, Ledger ledger)
+    private static void Tell(string code, Batch started, BatchFormula batch, IReadOnlyList<Proposal> proposals, IBooks books)
     {
         Console.WriteLine(FormattableString.Invariant($"Lot {code}: {started.Product}, {started.PiecesPlanned} pieces, {batch.Total.Grams:0.#} g"));
         foreach (var p in proposals)
         {
-            var kept = ledger.Receipts.Any(x => x.Material == p.Material);
-            var take = string.Join(", ", p.Take.Select(t => FormattableString.Invariant($"{ledger.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
-            Console.WriteLine(FormattableString.Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g{Expired(ledger, p.Material, started.On)}") : "")}"));
+            var kept = books.IsKept(p.Material);
+            var take = string.Join(", ", p.Take.Select(t => FormattableString.Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
+            Console.WriteLine(FormattableString.Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g{Expired(books, p.Material, started.On)}") : "")}"));
         }
         Console.WriteLine($"Print the sheet: labelforge batch {started.Recipe} --lot {code} --out batch.pdf");
     }

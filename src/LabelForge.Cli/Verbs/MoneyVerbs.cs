@@ -55,8 +55,7 @@ internal static class MoneyVerbs
             if (most && r.GetValue(budget) is null)
                 throw new InputException(new Problem(null, 0, "How many?", "Write pieces after each recipe (hayloft-bar:18), or what may be spent: --budget 100"));
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
-            var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
-            var problem = BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), ledger, cents, most, options.On(r));
+            var problem = BookOptions.AskIfAny(workshop, books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), books, cents, most, options.On(r)));
             // Before any reckoning: a material that nobody sells makes the dearest plan no cheaper.
             if (problem.NotToBeHad.Count > 0)
                 throw new InputException(new Problem(null, 0, $"There is not enough of {Listed(problem.NotToBeHad)} in stock, and no pack to buy.", $"Write packs in {Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])}: packs: [ {{ size: 5 lb, price: 31.50 }} ]"));
@@ -96,17 +95,16 @@ internal static class MoneyVerbs
         Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }
 
-    private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs)
+    private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs) => BookOptions.AskIfAny<(string Name, CostSheet Sheet)[]>(workshop, books =>
     {
-        var ledger = RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null;
         if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
-            return [(what, CostSheet.Of(workshop, (ledger ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, ledger))];
+            return [(what, CostSheet.Of(workshop, (books ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, books))];
         // A lot with a slip in it is no recipe's name: what is said is about the lot.
-        if (char.IsAsciiDigit(what[0]) && !workshop.RecipeIds.Contains(what) && !what.Contains('/', StringComparison.Ordinal) && ledger is not null)
+        if (char.IsAsciiDigit(what[0]) && !workshop.RecipeIds.Contains(what) && !what.Contains('/', StringComparison.Ordinal) && books is not null)
             BookOptions.Lot(what);
         var products = workshop.ProductsOf(what);
-        return [.. products.Zip(Product.Each(products, p => CostSheet.Of(workshop, BatchSize.ToPieces(workshop, p.Recipe, pieces ?? p.Recipe.Pieces), costs, ledger)), (p, s) => (p.Name, s))];
-    }
+        return [.. products.Zip(Product.Each(products, p => CostSheet.Of(workshop, BatchSize.ToPieces(workshop, p.Recipe, pieces ?? p.Recipe.Pieces), costs, books)), (p, s) => (p.Name, s))];
+    });
 
     // So many of each product that the name stands for.
     private static IEnumerable<(Product Product, int Pieces)> Wanted(string text, Workshop workshop)

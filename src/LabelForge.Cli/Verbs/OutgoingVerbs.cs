@@ -23,10 +23,9 @@ internal static class OutgoingVerbs
                 throw new InputException(new Problem(null, 0, "Was it sold or given?", "Write --paid with what was paid for all of them, or --gift."));
             var book = BookOptions.Book(options.Workshop(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
-            options.Ask(r, Slips.OfPiecesOut(book.Read(), code, options.On(r), BookOptions.Today));
+            options.Ask(r, book.Ask(books => Slips.OfPiecesOut(books, code, options.On(r), BookOptions.Today)));
             var sale = Shop.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!, r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
-            var ledger = book.Read();
-            var left = ledger.PiecesLeft(ledger.BatchOf(code));
+            var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
                 JsonOut.Write(new { sale = sale.Id, lot = code, pieces = sale.Pieces, paid = sale.Paid, left });
             else
@@ -79,7 +78,7 @@ internal static class OutgoingVerbs
             if (text.StartsWith("M", StringComparison.OrdinalIgnoreCase))
             {
                 var id = BookOptions.MaterialLot(text);
-                var receipt = book.Read().ReceiptOf(id);
+                var receipt = book.Ask(books => books.ReceiptOf(id));
                 Shop.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r));
             }
             else

@@ -47,19 +47,19 @@ internal static class PotVerbs
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
-            Write(path, workshop, Pour.Of(workshop, BookOptions.Book(workshop).Read(), BookOptions.Lot(r.GetValue(pot)!), options.On(r)));
+            Write(path, workshop, BookOptions.Book(workshop).Ask(books => Pour.Of(workshop, books, BookOptions.Lot(r.GetValue(pot)!), options.On(r))));
             return Exit.Done;
         }));
         return verb;
     }
 
     /// <summary>Whether a code is a pot's number.</summary>
-    public static bool IsPot(RecordBook book, string code) => book.Read().BatchesOfPot(code).Any();
+    public static bool IsPot(RecordBook book, string code) => book.Ask(books => books.BatchesOfPot(code).Any());
 
     /// <summary>Weighs something into a pot, for all its batches at once.</summary>
     public static int Weigh(ParseResult r, BookOptions options, RecordBook book, string pot, Material material, decimal grams, int? bottle)
     {
-        options.Ask(r, Slips.OfPotWeighing(book.Read(), pot, material.Id, grams, options.On(r), BookOptions.Today));
+        options.Ask(r, book.Ask(books => Slips.OfPotWeighing(books, pot, material.Id, grams, options.On(r), BookOptions.Today)));
         var written = Pots.Weigh(book, pot, material.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
         var ledger = book.Read();
         var lines = ledger.BatchesOfPot(pot).Select(b => (Batch: b, Line: Bench.Compare(ledger, b).FirstOrDefault(l => l.Line.Material == material.Id))).Where(l => l.Line.Line is not null).ToArray();

@@ -18,11 +18,11 @@ public static class Bench
     public const decimal UsualTolerance = 0.02m;
 
     /// <summary>Proposes lots for a batch: first expired, first out; expired ones never.</summary>
-    public static IReadOnlyList<Proposal> Propose(Ledger ledger, IEnumerable<(string Material, decimal Grams)> needs, DateOnly on) => [.. needs.Select(need =>
+    public static IReadOnlyList<Proposal> Propose(IBooks books, IEnumerable<(string Material, decimal Grams)> needs, DateOnly on) => [.. needs.Select(need =>
     {
         var open = need.Grams;
         var take = new List<(Receipt, decimal)>();
-        foreach (var (receipt, left) in ledger.InStock(need.Material).Where(r => r.Receipt.BestBefore is not { } best || best >= on))
+        foreach (var (receipt, left) in books.InStock(need.Material).Where(r => r.Receipt.BestBefore is not { } best || best >= on))
         {
             if (open <= 0)
                 break;
@@ -43,17 +43,17 @@ public static class Bench
     /// <summary>Records an amount weighed into a batch.</summary>
     /// <param name="receiptId">The number on the material's bottle; null takes the lots that are proposed, and several where one does not suffice.</param>
     /// <exception cref="InputException">The batch is closed, the recipe does not have the material, or the lot is of another material or has too little left.</exception>
-    public static IReadOnlyList<Weighing> Weigh(RecordBook book, string lot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    public static IReadOnlyList<Weighing> Weigh(RecordBook book, string lot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
-        var batch = ledger.BatchOf(lot);
-        if (ledger.ClosingOf(batch) is not null)
+        var batch = books.BatchOf(lot);
+        if (books.ClosingOf(batch) is not null)
             throw Refuse($"Lot {lot} is closed.", "If a weighing is missing, strike the closing first: labelforge correct closing NUMBER --reason ...", code: "lot.closed");
         var planned = FrozenRecipe.FromJson(batch.Frozen).Lines;
         if (planned.All(l => l.Material != material))
             throw Refuse($"The recipe of lot {lot} has no \"{material}\".", $"It has {string.Join(", ", planned.Select(l => l.Material))}. What went in otherwise is a deviation: labelforge batch note {lot} \"...\"", code: "material.not-in-lot", arguments: [string.Join(", ", planned.Select(l => l.Material))]);
         if (grams <= 0)
             throw Refuse("Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
-        var taken = Taken(ledger, material, grams, receiptId, on)
+        var taken = Taken(books, material, grams, receiptId, on)
             .Select(t => new Weighing { On = on, By = by, BatchId = batch.Id, Material = material, ReceiptId = t.From?.Id, Grams = t.Grams, Note = note }).ToArray();
         context.Weighings.AddRange(taken);
         return (IReadOnlyList<Weighing>)taken;
@@ -61,21 +61,21 @@ public static class Bench
 
     /// <summary>Finishes a batch: what came out.</summary>
     /// <exception cref="InputException">A material of the recipe has not been weighed, or more was rejected than made.</exception>
-    public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((ledger, context) => Closed(ledger, context, lot, made, rejected, yieldGrams, on, by, note));
+    public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((books, context) => Closed(books, context, lot, made, rejected, yieldGrams, on, by, note));
 
     /// <summary>Finishes several batches with the same count, all or none.</summary>
     /// <exception cref="InputException">As for one.</exception>
     public static IReadOnlyList<Closing> CloseAll(RecordBook book, IReadOnlyList<string> lots, int made, int rejected, DateOnly on, string by, string? note = null) =>
-        book.Write((ledger, context) => (IReadOnlyList<Closing>)[.. lots.Select(lot => Closed(ledger, context, lot, made, rejected, null, on, by, note))]);
+        book.Write((books, context) => (IReadOnlyList<Closing>)[.. lots.Select(lot => Closed(books, context, lot, made, rejected, null, on, by, note))]);
 
-    private static Closing Closed(Ledger ledger, RecordsContext context, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note)
+    private static Closing Closed(IBooks books, RecordsContext context, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note)
     {
-        var batch = ledger.BatchOf(lot);
+        var batch = books.BatchOf(lot);
         if (yieldGrams is <= 0)
             throw Refuse("A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.", code: "closing.no-yield");
         if (made < 0 || rejected < 0 || rejected > made)
             throw Refuse($"{rejected} of {made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.", code: "closing.rejected-more");
-        var weighed = ledger.WeighedInto(batch).Select(w => w.Material).ToHashSet();
+        var weighed = books.WeighedInto(batch).Select(w => w.Material).ToHashSet();
         var missing = FrozenRecipe.FromJson(batch.Frozen).Lines.Where(l => !weighed.Contains(l.Material)).Select(l => l.Material).ToArray();
         if (missing.Length > 0)
             throw Refuse($"Nothing is written for {string.Join(", ", missing)}.", $"Write what was weighed: labelforge batch weigh {lot} {missing[0]} \"... g\"", code: "lot.not-weighed");
@@ -85,40 +85,41 @@ public static class Bench
     }
 
     /// <summary>Records a deviation.</summary>
-    public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by) => book.Write((ledger, context) =>
+    public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by) => book.Write((books, context) =>
     {
-        var deviation = new Deviation { On = on, By = by, BatchId = ledger.BatchOf(lot).Id, What = what };
+        var deviation = new Deviation { On = on, By = by, BatchId = books.BatchOf(lot).Id, What = what };
         context.Deviations.Add(deviation);
         return deviation;
     });
 
     /// <summary>The planned amounts beside the weighed ones, in grams; weighed is 0 where nothing is written.</summary>
-    public static IReadOnlyList<(FrozenLine Line, decimal Weighed, bool Off)> Compare(Ledger ledger, Batch batch)
+    public static IReadOnlyList<(FrozenLine Line, decimal Weighed, bool Off)> Compare(IBooks books, Batch batch)
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         var tolerance = frozen.Tolerance ?? UsualTolerance;
+        var into = books.WeighedInto(batch).ToLookup(w => w.Material, w => w.Grams);
         return [.. frozen.Lines.Select(line =>
         {
-            var weighed = ledger.WeighedInto(batch).Where(w => w.Material == line.Material).Sum(w => w.Grams);
+            var weighed = into[line.Material].Sum();
             return (line, weighed, weighed > 0 && Math.Abs(weighed - line.Grams) > line.Grams * tolerance);
         })];
     }
 
     /// <summary>From which receipts an amount is taken: that of the bottle named, else first expired, first out; null where the material is not kept in stock.</summary>
-    internal static IEnumerable<(int? Receipt, decimal Grams)> TakenFrom(Ledger ledger, string material, decimal grams, int? receiptId, DateOnly on) =>
-        Taken(ledger, material, grams, receiptId, on).Select(t => (t.From?.Id, t.Grams));
+    internal static IEnumerable<(int? Receipt, decimal Grams)> TakenFrom(IBooks books, string material, decimal grams, int? receiptId, DateOnly on) =>
+        Taken(books, material, grams, receiptId, on).Select(t => (t.From?.Id, t.Grams));
 
-    private static IEnumerable<(Receipt? From, decimal Grams)> Taken(Ledger ledger, string material, decimal grams, int? receiptId, DateOnly on)
+    private static IEnumerable<(Receipt? From, decimal Grams)> Taken(IBooks books, string material, decimal grams, int? receiptId, DateOnly on)
     {
         if (receiptId is { } id)
         {
-            var receipt = ledger.ReceiptOf(id);
+            var receipt = books.ReceiptOf(id);
             return receipt.Material == material ? [(receipt, grams)] : throw Refuse($"M{id} is {receipt.Material}, not {material}.", "Check the number on the bottle.");
         }
         // What was never received, as tap water, is not kept in stock and has no lot.
-        if (ledger.Receipts.All(r => r.Material != material))
+        if (!books.IsKept(material))
             return [(null, grams)];
-        var proposal = Propose(ledger, [(material, grams)], on)[0];
+        var proposal = Propose(books, [(material, grams)], on)[0];
         return proposal.Missing == 0
             ? proposal.Take.Select(t => ((Receipt?)t.From, t.Grams))
             : throw Refuse($"The stock of {material} is {proposal.Missing:0.###} g short of {grams:0.###} g.", "Write what came in (labelforge receive), or name the lot with --from M3 if it is one past its date.", code: "stock.short");

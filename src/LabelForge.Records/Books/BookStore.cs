@@ -1,6 +1,7 @@
 using System.Data;
 using System.Globalization;
 using LabelForge.Measures;
+using LabelForge.Records.Migrations;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;
@@ -15,6 +16,9 @@ internal abstract class BookStore
     /// <summary>How long a writer waits for another, in seconds.</summary>
     public const int Patience = 20;
 
+    // How the migrations end, of each store, that brought the tables of what is left.
+    private const string FirstBalances = "Balances";
+
     /// <summary>The store of a place.</summary>
     public static BookStore Of(BookPlace place, int patience = Patience) =>
         place.Server is { } server ? new ServerStore(server, patience) : new FileStore(place.File!, patience);
@@ -22,11 +26,25 @@ internal abstract class BookStore
     /// <summary>A context on the store.</summary>
     public abstract RecordsContext Open();
 
-    /// <summary>Looks whether the store can be read at all, and makes it ready for its first use.</summary>
+    /// <summary>Makes the store ready for its first use.</summary>
     public abstract void Ready(RecordsContext context);
 
-    /// <summary>Begins a moment in which nobody else writes.</summary>
-    public abstract IDbContextTransaction BeginWriting(RecordsContext context);
+    /// <summary>Begins a transaction in which nobody else writes.</summary>
+    public IDbContextTransaction BeginWriting(RecordsContext context)
+    {
+        var transaction = Lock(context);
+        using var command = context.Database.GetDbConnection().CreateCommand();
+        command.Transaction = transaction.GetDbTransaction();
+        command.CommandText = Clock;
+        context.Moment = DateTime.UnixEpoch.AddSeconds(Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture));
+        return transaction;
+    }
+
+    /// <summary>Begins a transaction, and waits until nobody else writes.</summary>
+    protected abstract IDbContextTransaction Lock(RecordsContext context);
+
+    /// <summary>A query for the store's own clock: whole seconds since the beginning of 1970, UTC.</summary>
+    protected abstract string Clock { get; }
 
     /// <summary>Begins a moment in which the books stand still for the reader.</summary>
     public abstract IDbContextTransaction BeginReading(RecordsContext context);
@@ -46,14 +64,29 @@ internal abstract class BookStore
         var applied = Applied(context);
         if (applied.Length < known.Length)
         {
+            PrepareToMigrate(context);
             var script = context.GetService<IMigrator>().GenerateScript(applied.LastOrDefault() ?? "0", known[^1], MigrationsSqlGenerationOptions.NoTransactions);
             Run(context, script);
+            // What is left is reckoned from the entries by the same rules that books verify goes by.
+            if (applied.Length > 0 && !applied.Any(m => m.EndsWith(FirstBalances, StringComparison.Ordinal)))
+                Rebuild.Stock(context);
         }
         moment.Commit();
     }
 
+    /// <summary>Reads the whole store and looks whether it is sound.</summary>
+    /// <exception cref="System.Data.Common.DbException">It is not.</exception>
+    public virtual void CheckPages(RecordsContext context)
+    {
+    }
+
     /// <summary>Tells the store that entries were added under numbers of their own.</summary>
     public virtual void NumbersWereGiven(RecordsContext context)
+    {
+    }
+
+    /// <summary>Makes known what the migrations' statements call.</summary>
+    protected virtual void PrepareToMigrate(RecordsContext context)
     {
     }
 
@@ -98,6 +131,8 @@ internal sealed class FileStore : BookStore
         _options = new DbContextOptionsBuilder<RecordsContext>().UseSqlite(connection.ToString()).Options;
     }
 
+    protected override string Clock => "SELECT CAST(strftime('%s', 'now') AS INTEGER)";
+
     protected override string HasHistory => "SELECT COUNT(*) FROM sqlite_master WHERE name = '__EFMigrationsHistory'";
 
     public override RecordsContext Open()
@@ -108,19 +143,28 @@ internal sealed class FileStore : BookStore
         return context;
     }
 
-    public override void Ready(RecordsContext context)
+    public override void Ready(RecordsContext context) => Run(context, "PRAGMA journal_mode=WAL;");
+
+    protected override void PrepareToMigrate(RecordsContext context)
     {
-        using (var command = context.Database.GetDbConnection().CreateCommand())
-        {
-            command.CommandText = "PRAGMA quick_check(1)";
-            if (!Equals(command.ExecuteScalar(), "ok"))
-                throw new SqliteException("quick_check", SQLitePCL.raw.SQLITE_CORRUPT);
-        }
-        Run(context, "PRAGMA journal_mode=WAL;");
+        var connection = (SqliteConnection)context.Database.GetDbConnection();
+        connection.CreateFunction<string?, long, string, long?>(WholeAmounts.Whole, static (written, factor, way) => written is null ? null
+            : decimal.Parse(written, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture) * factor is var amount
+                ? (long)(way switch { "ceil" => Math.Ceiling(amount), "floor" => Math.Floor(amount), _ => Math.Round(amount, MidpointRounding.AwayFromZero) }) : null, isDeterministic: true);
+        connection.CreateFunction<string, string>(WholeAmounts.Digest, FrozenText.DigestOf, isDeterministic: true);
+    }
+
+    public override void CheckPages(RecordsContext context)
+    {
+        using var command = context.Database.GetDbConnection().CreateCommand();
+        command.Transaction = context.Database.CurrentTransaction?.GetDbTransaction();
+        command.CommandText = "PRAGMA quick_check(1)";
+        if (!Equals(command.ExecuteScalar(), "ok"))
+            throw new SqliteException("quick_check", SQLitePCL.raw.SQLITE_CORRUPT);
     }
 
     // Takes the write lock at once, so that two programs cannot both sell the last bar.
-    public override IDbContextTransaction BeginWriting(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.Serializable);
+    protected override IDbContextTransaction Lock(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.Serializable);
 
     public override IDbContextTransaction BeginReading(RecordsContext context)
     {
@@ -134,7 +178,7 @@ internal sealed class FileStore : BookStore
 internal sealed class ServerStore : BookStore
 {
     // Any number will do that no other program on the database uses: the letters L F B K.
-    private const int Lock = 0x4C46424B;
+    private const int LockNumber = 0x4C46424B;
 
     private readonly DbContextOptions<ServerRecordsContext> _options;
     private readonly int _patience;
@@ -144,6 +188,8 @@ internal sealed class ServerStore : BookStore
         _patience = patience;
         _options = new DbContextOptionsBuilder<ServerRecordsContext>().UseNpgsql(connection).Options;
     }
+
+    protected override string Clock => "SELECT CAST(extract(epoch FROM now()) AS bigint)";
 
     protected override string HasHistory => "SELECT CASE WHEN to_regclass('\"__EFMigrationsHistory\"') IS NULL THEN 0 ELSE 1 END";
 
@@ -158,11 +204,11 @@ internal sealed class ServerStore : BookStore
     {
     }
 
-    public override IDbContextTransaction BeginWriting(RecordsContext context)
+    protected override IDbContextTransaction Lock(RecordsContext context)
     {
         // Each statement after the lock sees all that others committed before it.
         var moment = context.Database.BeginTransaction(IsolationLevel.ReadCommitted);
-        Run(context, FormattableString.Invariant($"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({Lock});"));
+        Run(context, FormattableString.Invariant($"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({LockNumber});"));
         return moment;
     }
 

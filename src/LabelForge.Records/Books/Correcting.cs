@@ -10,7 +10,7 @@ namespace LabelForge.Records.Books;
 /// <summary>Strikes an entry with a reason, and where something is set, adds the entry that stands instead.</summary>
 public static class Correcting
 {
-    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen", "Counted", "Difference", "Drawing"];
+    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen", "FrozenDigest", "WrittenAt", "Counted", "Difference", "Drawing"];
 
     // What an entry hangs on is named as people name it.
     private static readonly (string Field, string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
@@ -24,12 +24,12 @@ public static class Correcting
     {
         if (string.IsNullOrWhiteSpace(reason))
             throw Refuse("A correction needs a reason.", "Write --reason \"...\"", code: "correction.no-reason");
-        return book.Write((ledger, context) =>
+        return book.Write((books, context) =>
         {
-            var entry = Find(ledger, list, id);
-            if (ledger.StruckBy(list, id) is { } earlier)
+            var entry = Find(books, list, id);
+            if (books.StruckBy(list, id) is { } earlier)
                 throw Refuse($"{list} {id} was struck on {earlier.On:yyyy-MM-dd}: {earlier.Reason}.", earlier.InsteadId is { } now ? $"Correct the entry that stands instead: {list} {now}." : "Write a new entry.");
-            BookEntry? instead = set.Count == 0 ? null : Changed(ledger, entry, list, set);
+            BookEntry? instead = set.Count == 0 ? null : Changed(books, entry, list, set);
             if (instead is not null)
             {
                 context.Add((object)instead);
@@ -42,43 +42,31 @@ public static class Correcting
     }
 
     /// <summary>The entry of a list and number, struck or not.</summary>
-    public static BookEntry Find(Ledger ledger, string list, int id)
+    /// <exception cref="InputException">There is no such list, or no such entry in it.</exception>
+    public static BookEntry Find(IBooks books, string list, int id)
     {
-        var all = All(ledger, list);
-        return all.FirstOrDefault(e => e.Id == id) ?? throw Refuse($"There is no {list} {id}.", all.Count == 0 ? "The list is empty." : $"The last is {all[^1].Id}.");
+        if (!BookLists.All.Contains(list))
+            throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}.");
+        return books.Find(list, id) ?? throw Refuse($"There is no {list} {id}.", books.Last(list) is { } last ? $"The last is {last}." : "The list is empty.");
     }
 
     /// <summary>All entries of a list, struck or not.</summary>
-    public static IReadOnlyList<BookEntry> All(Ledger ledger, string list) => list switch
-    {
-        BookLists.Receipt => ledger.AllReceipts,
-        BookLists.Batch => ledger.AllBatches,
-        BookLists.Printing => ledger.AllPrintings,
-        BookLists.Weighing => ledger.AllWeighings,
-        BookLists.Deviation => ledger.AllDeviations,
-        BookLists.Closing => ledger.AllClosings,
-        BookLists.Sale => ledger.AllSales,
-        BookLists.Complaint => ledger.AllComplaints,
-        BookLists.Disposal => ledger.AllDisposals,
-        BookLists.Packing => ledger.AllPackingUses,
-        BookLists.Count => ledger.AllCounts,
-        BookLists.Return => ledger.AllReturns,
-        BookLists.Takings => ledger.AllTakings,
-        _ => throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."),
-    };
+    public static IReadOnlyList<BookEntry> All(Ledger ledger, string list) => EntryKind.Of(list) is { } kind ? ledger.AllOf(kind)
+        : throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}.");
 
-    private static BookEntry Changed(Ledger ledger, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
+    private static BookEntry Changed(IBooks books, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
     {
         var type = entry.GetType();
         var json = JsonSerializer.SerializeToNode(entry, type)!.AsObject();
         json["Id"] = 0;
-        var fields = type.GetProperties().Where(p => !Fixed.Contains(p.Name)).ToDictionary(p => p.Name, StringComparer.OrdinalIgnoreCase);
+        json.Remove("WrittenAt");
+        var fields = type.GetProperties().Where(p => !Fixed.Contains(p.Name) && p.SetMethod is { IsPublic: true }).ToDictionary(p => p.Name, StringComparer.OrdinalIgnoreCase);
         foreach (var (name, text) in set)
         {
             if (fields.TryGetValue(name.Replace(" ", "").Replace("-", ""), out var field))
                 json[field.Name] = Value(field, name, text);
             else if (Hangs.FirstOrDefault(h => h.Name == name.ToLowerInvariant().Replace('-', ' ')) is { Field: { } hangs } && type.GetProperty(hangs) is { } on)
-                json[hangs] = HangsOn(ledger, on, text);
+                json[hangs] = HangsOn(books, on, text);
             else
                 throw Refuse($"A {list} has no \"{name}\" to change.", $"Write one of: {string.Join(", ", fields.Keys.Select(Words).Concat(Hangs.Where(h => type.GetProperty(h.Field) is not null).Select(h => h.Name)))}.");
         }
@@ -89,14 +77,14 @@ public static class Correcting
             : changed;
     }
 
-    private static JsonNode? HangsOn(Ledger ledger, PropertyInfo field, string text)
+    private static JsonNode? HangsOn(IBooks books, PropertyInfo field, string text)
     {
         if (text.Length == 0 && Nullable.GetUnderlyingType(field.PropertyType) is not null)
             return null;
         if (field.Name == "BatchId")
-            return ledger.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
+            return books.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
         return text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            ? ledger.ReceiptOf(number).Id
+            ? books.ReceiptOf(number).Id
             : throw Refuse($"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3", code: "material-lot.unreadable");
     }
 

@@ -1,7 +1,7 @@
 namespace LabelForge.Records.Books;
 
 /// <summary>Packaging or label sheets that a batch used up.</summary>
-public sealed class PackingUse : BookEntry
+public sealed class PackingUse : BookEntry, IStockMove
 {
     /// <summary>The batch's number.</summary>
     public required int BatchId { get; init; }
@@ -10,11 +10,17 @@ public sealed class PackingUse : BookEntry
     public required int ReceiptId { get; init; }
 
     /// <summary>How many pieces; of label sheets, how many labels.</summary>
-    public required decimal Used { get; init; }
+    public required decimal Used { get; init => field = Millionths.Down(value); }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    int? IStockMove.MovesFrom => ReceiptId;
+
+    decimal IStockMove.Amount => -Used;
 }
 
 /// <summary>What was counted or weighed on the shelf, where it differs from the books: from then on the count holds.</summary>
-public sealed class StockCount : BookEntry
+public sealed class StockCount : BookEntry, IStockMove
 {
     /// <summary>The batch's number, for pieces.</summary>
     public int? BatchId { get; init; }
@@ -23,14 +29,24 @@ public sealed class StockCount : BookEntry
     public int? ReceiptId { get; init; }
 
     /// <summary>What is there: pieces, or grams of material.</summary>
-    public required decimal Counted { get; init; }
+    public required decimal Counted { get; init => field = Millionths.Down(value); }
 
     /// <summary>By how much that is more than the books had; less where it is below zero.</summary>
-    public required decimal Difference { get; init; }
+    public required decimal Difference { get; init => field = Millionths.Down(value); }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    int? IStockMove.MovesFrom => ReceiptId;
+
+    decimal IStockMove.Amount => Difference;
+
+    bool IStockMove.OnlyTakes => false;
+
+    void IStockMove.Move(BatchStock lot, int sign) => lot.Counted += sign * (int)Difference;
 }
 
 /// <summary>Pieces that somebody brought back.</summary>
-public sealed class PiecesReturned : BookEntry
+public sealed class PiecesReturned : BookEntry, IStockMove
 {
     /// <summary>The batch's number.</summary>
     public required int BatchId { get; init; }
@@ -55,6 +71,16 @@ public sealed class PiecesReturned : BookEntry
 
     /// <summary>Why they came back.</summary>
     public required string Reason { get; init; }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    bool IStockMove.OnlyTakes => false;
+
+    void IStockMove.Move(BatchStock lot, int sign)
+    {
+        lot.Returned += sign * Returned;
+        lot.BackOnShelf += sign * BackOnShelf;
+    }
 }
 
 /// <summary>What a day's table took: the box at its start and at its end, and what went past it.</summary>

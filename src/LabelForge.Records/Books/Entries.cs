@@ -14,6 +14,9 @@ public abstract class BookEntry
 
     /// <summary>A note, or where a paper or picture lies.</summary>
     public string? Note { get; init; }
+
+    /// <summary>When it was written into the books, in UTC to the second, by the clock of the file's machine or of the server; null where an older version wrote it.</summary>
+    public DateTime? WrittenAt { get; internal set; }
 }
 
 /// <summary>A material that came in: one supplier's lot. On the bench it is called M and its number.</summary>
@@ -28,8 +31,8 @@ public sealed class Receipt : BookEntry
     /// <summary>The supplier's own lot, as on the bottle.</summary>
     public string? SupplierLot { get; init; }
 
-    /// <summary>How much: grams, or pieces of packaging.</summary>
-    public required decimal Amount { get; init; }
+    /// <summary>How much: grams, or pieces of packaging; up to the next millionth.</summary>
+    public required decimal Amount { get; init => field = Millionths.Up(value); }
 
     /// <summary>What was paid for all of it, in the workshop's currency.</summary>
     public required decimal Price { get; init; }
@@ -44,6 +47,8 @@ public sealed class Receipt : BookEntry
 /// <summary>A batch begun: the recipe as it stood then, frozen.</summary>
 public sealed class Batch : BookEntry
 {
+    private string? _frozen;
+
     /// <summary>The lot code on the labels.</summary>
     public required string Lot { get; init; }
 
@@ -54,13 +59,32 @@ public sealed class Batch : BookEntry
     public required string Product { get; init; }
 
     /// <summary>The recipe and materials as JSON, as they stood; see <see cref="FrozenRecipe"/>.</summary>
-    public required string Frozen { get; init; }
+    /// <remarks>Kept once for all batches that froze the same; a list of batches is read without it.</remarks>
+    /// <exception cref="InvalidOperationException">It was not read with the batch.</exception>
+    public required string Frozen
+    {
+        get => _frozen ?? throw new InvalidOperationException($"What batch {Id} froze was not read with it.");
+        init => (_frozen, FrozenDigest, Variant) = (value, FrozenText.DigestOf(value), FrozenRecipe.FromJson(value).Variant);
+    }
+
+    /// <summary>The SHA-256 of what was frozen, in small hexadecimal figures.</summary>
+    public string FrozenDigest { get; private init; } = "";
+
+    /// <summary>The recipe's variant; null where it has none.</summary>
+    public string? Variant { get; private init; }
 
     /// <summary>The pieces planned.</summary>
     public required int PiecesPlanned { get; init; }
 
     /// <summary>The number of the pot that its base was melted in together with that of other batches; null where it had its own.</summary>
     public string? Pot { get; init; }
+
+    /// <summary>The batch with what it froze, read for it.</summary>
+    internal Batch With(string frozen)
+    {
+        _frozen = frozen;
+        return this;
+    }
 }
 
 /// <summary>Labels printed with a lot: from then on the lot is that product's, whether its batch was begun or not.</summary>
@@ -98,7 +122,7 @@ public sealed class Printing : BookEntry
 }
 
 /// <summary>An amount weighed into a batch, and out of which material lot.</summary>
-public sealed class Weighing : BookEntry
+public sealed class Weighing : BookEntry, IStockMove
 {
     /// <summary>The batch's number.</summary>
     public required int BatchId { get; init; }
@@ -109,8 +133,14 @@ public sealed class Weighing : BookEntry
     /// <summary>The receipt it came from; null where the material is not kept in stock (tap water).</summary>
     public int? ReceiptId { get; init; }
 
-    /// <summary>The mass in grams.</summary>
-    public required decimal Grams { get; init; }
+    /// <summary>The mass in grams, down to the last whole microgram.</summary>
+    public required decimal Grams { get; init => field = Millionths.Down(value); }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    int? IStockMove.MovesFrom => ReceiptId;
+
+    decimal IStockMove.Amount => -Grams;
 }
 
 /// <summary>What happened otherwise than planned.</summary>
@@ -124,7 +154,7 @@ public sealed class Deviation : BookEntry
 }
 
 /// <summary>A batch finished: the lot that can be sold.</summary>
-public sealed class Closing : BookEntry
+public sealed class Closing : BookEntry, IStockMove
 {
     /// <summary>The batch's number.</summary>
     public required int BatchId { get; init; }
@@ -135,12 +165,23 @@ public sealed class Closing : BookEntry
     /// <summary>Of these, the rejected ones.</summary>
     public required int Rejected { get; init; }
 
-    /// <summary>What all pieces weigh together in grams, where weighed: the rest was lost in the pot.</summary>
-    public decimal? YieldGrams { get; init; }
+    /// <summary>What all pieces weigh together in grams, where weighed, down to the microgram: the rest was lost in the pot.</summary>
+    public decimal? YieldGrams { get; init => field = value is { } grams ? Millionths.Down(grams) : null; }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    bool IStockMove.OnlyTakes => false;
+
+    void IStockMove.Move(BatchStock lot, int sign)
+    {
+        lot.Closings += sign;
+        lot.Made += sign * Made;
+        lot.Rejected += sign * Rejected;
+    }
 }
 
 /// <summary>Pieces that left: sold or given.</summary>
-public sealed class Sale : BookEntry
+public sealed class Sale : BookEntry, IStockMove
 {
     /// <summary>The batch's number.</summary>
     public required int BatchId { get; init; }
@@ -162,6 +203,12 @@ public sealed class Sale : BookEntry
 
     /// <summary>What tells that several products went to one buyer in one go; null where one went by itself.</summary>
     public string? Ticket { get; init; }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    bool IStockMove.OnlyTakes => false;
+
+    void IStockMove.Move(BatchStock lot, int sign) => lot.Sold += sign * Pieces;
 }
 
 /// <summary>A complaint or an adverse event.</summary>
@@ -202,7 +249,7 @@ public sealed class Complaint : BookEntry
 }
 
 /// <summary>Material or pieces thrown away or taken back.</summary>
-public sealed class Disposal : BookEntry
+public sealed class Disposal : BookEntry, IStockMove
 {
     /// <summary>The batch's number, for pieces.</summary>
     public int? BatchId { get; init; }
@@ -210,11 +257,21 @@ public sealed class Disposal : BookEntry
     /// <summary>The receipt's number, for material.</summary>
     public int? ReceiptId { get; init; }
 
-    /// <summary>Pieces, or grams of material.</summary>
-    public required decimal Amount { get; init; }
+    /// <summary>Pieces, or grams of material down to the microgram.</summary>
+    public required decimal Amount { get; init => field = Millionths.Down(value); }
 
     /// <summary>Why, and how.</summary>
     public required string Reason { get; init; }
+
+    int? IStockMove.MovesOf => BatchId;
+
+    int? IStockMove.MovesFrom => ReceiptId;
+
+    decimal IStockMove.Amount => -Amount;
+
+    bool IStockMove.OnlyTakes => false;
+
+    void IStockMove.Move(BatchStock lot, int sign) => lot.Disposed += sign * (int)Amount;
 }
 
 /// <summary>Strikes an entry, and names the one that stands instead, if any.</summary>

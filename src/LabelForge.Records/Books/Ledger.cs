@@ -1,15 +1,22 @@
-using LabelForge.Measures;
+using System.Collections.Concurrent;
 using Microsoft.EntityFrameworkCore;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>The books at one moment, as they stand after corrections: what is in stock, what went where.</summary>
-public sealed class Ledger
+/// <summary>All entries of the books at one moment, read whole, and what they come to after corrections.</summary>
+/// <remarks>
+/// Everything is reckoned anew from the entries, so that this is what balances kept in tables are held against; and what reads
+/// whole lists. One use asks <see cref="BookQueries"/> instead, since this grows with the shop.
+/// </remarks>
+public sealed class Ledger : IBooks
 {
+    private readonly Dictionary<Type, BookEntry[]> _all;
+    private readonly ConcurrentDictionary<Type, Array> _standing = [];
     private readonly Dictionary<(string List, int Id), Correction> _struck;
     private readonly Dictionary<(string List, int Id), int> _insteadOf;
     private Dictionary<int, decimal>? _left;
     private ILookup<int, Weighing>? _weighings;
+    private ILookup<int, Deviation>? _deviations;
     private ILookup<int, Closing>? _closings;
     private ILookup<int, Sale>? _sales;
     private ILookup<int, Disposal>? _disposals;
@@ -17,144 +24,113 @@ public sealed class Ledger
     private ILookup<int, StockCount>? _counts;
     private ILookup<int, PiecesReturned>? _returns;
 
-    private Ledger(Func<Type, IEnumerable<BookEntry>> entries)
+    private Ledger(Dictionary<Type, BookEntry[]> all)
     {
-        T[] All<T>() where T : BookEntry => [.. entries(typeof(T)).Cast<T>().OrderBy(e => e.Id)];
+        _all = all;
         Corrections = All<Correction>();
         _struck = Corrections.ToDictionary(c => (c.List, c.EntryId));
         _insteadOf = Corrections.Where(c => c.InsteadId is not null).ToDictionary(c => (c.List, c.InsteadId!.Value), c => c.EntryId);
-        AllReceipts = All<Receipt>();
-        AllBatches = All<Batch>();
-        AllPrintings = All<Printing>();
-        AllWeighings = All<Weighing>();
-        AllDeviations = All<Deviation>();
-        AllClosings = All<Closing>();
-        AllSales = All<Sale>();
-        AllComplaints = All<Complaint>();
-        AllDisposals = All<Disposal>();
-        AllPackingUses = All<PackingUse>();
-        AllCounts = All<StockCount>();
-        AllReturns = All<PiecesReturned>();
-        AllTakings = All<Takings>();
-        Receipts = Standing(BookLists.Receipt, AllReceipts);
-        Batches = Standing(BookLists.Batch, AllBatches);
-        Printings = Standing(BookLists.Printing, AllPrintings);
-        Weighings = Standing(BookLists.Weighing, AllWeighings);
-        Deviations = Standing(BookLists.Deviation, AllDeviations);
-        Closings = Standing(BookLists.Closing, AllClosings);
-        Sales = Standing(BookLists.Sale, AllSales);
-        Complaints = Standing(BookLists.Complaint, AllComplaints);
-        Disposals = Standing(BookLists.Disposal, AllDisposals);
-        PackingUses = Standing(BookLists.Packing, AllPackingUses);
-        Counts = Standing(BookLists.Count, AllCounts);
-        Returns = Standing(BookLists.Return, AllReturns);
-        Takings = Standing(BookLists.Takings, AllTakings);
     }
 
-    /// <summary>Every entry of corrections, struck and replaced ones too.</summary>
+    /// <summary>Every correction.</summary>
     public IReadOnlyList<Correction> Corrections { get; }
 
     /// <summary>Every entry of what came in, struck and replaced ones too.</summary>
-    public IReadOnlyList<Receipt> AllReceipts { get; }
+    public IReadOnlyList<Receipt> AllReceipts => All<Receipt>();
 
     /// <summary>Every entry of batches, struck and replaced ones too.</summary>
-    public IReadOnlyList<Batch> AllBatches { get; }
+    public IReadOnlyList<Batch> AllBatches => All<Batch>();
 
     /// <summary>Every entry of printings of labels, struck and replaced ones too.</summary>
-    public IReadOnlyList<Printing> AllPrintings { get; }
+    public IReadOnlyList<Printing> AllPrintings => All<Printing>();
 
     /// <summary>Every entry of weighings, struck and replaced ones too.</summary>
-    public IReadOnlyList<Weighing> AllWeighings { get; }
+    public IReadOnlyList<Weighing> AllWeighings => All<Weighing>();
 
     /// <summary>Every entry of deviations, struck and replaced ones too.</summary>
-    public IReadOnlyList<Deviation> AllDeviations { get; }
+    public IReadOnlyList<Deviation> AllDeviations => All<Deviation>();
 
     /// <summary>Every entry of closings of batches, struck and replaced ones too.</summary>
-    public IReadOnlyList<Closing> AllClosings { get; }
+    public IReadOnlyList<Closing> AllClosings => All<Closing>();
 
     /// <summary>Every entry of sales, struck and replaced ones too.</summary>
-    public IReadOnlyList<Sale> AllSales { get; }
+    public IReadOnlyList<Sale> AllSales => All<Sale>();
 
     /// <summary>Every entry of complaints, struck and replaced ones too.</summary>
-    public IReadOnlyList<Complaint> AllComplaints { get; }
+    public IReadOnlyList<Complaint> AllComplaints => All<Complaint>();
 
     /// <summary>Every entry of disposals, struck and replaced ones too.</summary>
-    public IReadOnlyList<Disposal> AllDisposals { get; }
+    public IReadOnlyList<Disposal> AllDisposals => All<Disposal>();
 
     /// <summary>Every entry of packaging used up, struck and replaced ones too.</summary>
-    public IReadOnlyList<PackingUse> AllPackingUses { get; }
+    public IReadOnlyList<PackingUse> AllPackingUses => All<PackingUse>();
 
     /// <summary>Every entry of counts, struck and replaced ones too.</summary>
-    public IReadOnlyList<StockCount> AllCounts { get; }
+    public IReadOnlyList<StockCount> AllCounts => All<StockCount>();
 
     /// <summary>Every entry of what was brought back, struck and replaced ones too.</summary>
-    public IReadOnlyList<PiecesReturned> AllReturns { get; }
+    public IReadOnlyList<PiecesReturned> AllReturns => All<PiecesReturned>();
 
     /// <summary>Every entry of takings, struck and replaced ones too.</summary>
-    public IReadOnlyList<Takings> AllTakings { get; }
+    public IReadOnlyList<Takings> AllTakings => All<Takings>();
 
     /// <summary>The receipts that stand.</summary>
-    public IReadOnlyList<Receipt> Receipts { get; }
+    public IReadOnlyList<Receipt> Receipts => Standing<Receipt>();
 
     /// <summary>The batches that stand.</summary>
-    public IReadOnlyList<Batch> Batches { get; }
+    public IReadOnlyList<Batch> Batches => Standing<Batch>();
 
     /// <summary>The printings of labels that stand.</summary>
-    public IReadOnlyList<Printing> Printings { get; }
+    public IReadOnlyList<Printing> Printings => Standing<Printing>();
 
     /// <summary>The weighings that stand.</summary>
-    public IReadOnlyList<Weighing> Weighings { get; }
+    public IReadOnlyList<Weighing> Weighings => Standing<Weighing>();
 
     /// <summary>The deviations that stand.</summary>
-    public IReadOnlyList<Deviation> Deviations { get; }
+    public IReadOnlyList<Deviation> Deviations => Standing<Deviation>();
 
     /// <summary>The closings that stand.</summary>
-    public IReadOnlyList<Closing> Closings { get; }
+    public IReadOnlyList<Closing> Closings => Standing<Closing>();
 
     /// <summary>The sales and gifts that stand.</summary>
-    public IReadOnlyList<Sale> Sales { get; }
+    public IReadOnlyList<Sale> Sales => Standing<Sale>();
 
     /// <summary>The complaints that stand.</summary>
-    public IReadOnlyList<Complaint> Complaints { get; }
+    public IReadOnlyList<Complaint> Complaints => Standing<Complaint>();
 
     /// <summary>The disposals that stand.</summary>
-    public IReadOnlyList<Disposal> Disposals { get; }
+    public IReadOnlyList<Disposal> Disposals => Standing<Disposal>();
 
-    /// <summary>The packaging used up, as it stands.</summary>
-    public IReadOnlyList<PackingUse> PackingUses { get; }
+    /// <summary>The uses of packaging that stand.</summary>
+    public IReadOnlyList<PackingUse> PackingUses => Standing<PackingUse>();
 
     /// <summary>The counts that stand.</summary>
-    public IReadOnlyList<StockCount> Counts { get; }
+    public IReadOnlyList<StockCount> Counts => Standing<StockCount>();
 
-    /// <summary>What was brought back, as it stands.</summary>
-    public IReadOnlyList<PiecesReturned> Returns { get; }
+    /// <summary>The returns that stand.</summary>
+    public IReadOnlyList<PiecesReturned> Returns => Standing<PiecesReturned>();
 
     /// <summary>The takings that stand.</summary>
-    public IReadOnlyList<Takings> Takings { get; }
+    public IReadOnlyList<Takings> Takings => Standing<Takings>();
 
     internal static Ledger Load(RecordsContext context)
     {
-        var tables = new Dictionary<Type, IEnumerable<BookEntry>>();
-        void Table<T>() where T : BookEntry => tables[typeof(T)] = context.Set<T>().AsNoTracking().ToArray();
-        Table<Receipt>();
-        Table<Batch>();
-        Table<Printing>();
-        Table<Weighing>();
-        Table<Deviation>();
-        Table<Closing>();
-        Table<Sale>();
-        Table<Complaint>();
-        Table<Disposal>();
-        Table<PackingUse>();
-        Table<StockCount>();
-        Table<PiecesReturned>();
-        Table<Takings>();
-        Table<Correction>();
-        return new Ledger(type => tables[type]);
+        var all = EntryKind.All.ToDictionary(k => k.Type, k => k.Load(context));
+        var frozen = context.FrozenRecipes.AsNoTracking().ToDictionary(f => f.Digest, f => f.Json);
+        foreach (var batch in all[typeof(Batch)].Cast<Batch>().Where(b => frozen.ContainsKey(b.FrozenDigest)))
+            batch.With(frozen[batch.FrozenDigest]);
+        return new Ledger(all);
     }
 
     /// <summary>The books with entries added to them.</summary>
-    internal Ledger With(IReadOnlyCollection<BookEntry> added) => new(type => Of(type).Concat(added.Where(e => e.GetType() == type)));
+    internal Ledger With(IReadOnlyCollection<BookEntry> added)
+    {
+        var more = added.ToLookup(e => e.GetType());
+        return new Ledger(EntryKind.All.ToDictionary(k => k.Type, k => more.Contains(k.Type) ? k.Typed(_all[k.Type].Concat(more[k.Type]).OrderBy(e => e.Id)) : _all[k.Type]));
+    }
+
+    /// <summary>Every entry of a kind, struck and replaced ones too, the first one first.</summary>
+    public IReadOnlyList<BookEntry> AllOf(EntryKind kind) => _all[kind.Type];
 
     /// <summary>The correction that strikes an entry, or null where it stands.</summary>
     public Correction? StruckBy(string list, int id) => _struck.GetValueOrDefault((list, id));
@@ -176,23 +152,45 @@ public sealed class Ledger
         return id;
     }
 
-    /// <summary>What stands on the bottle of a receipt: M and the number that it was first given, whatever was corrected since.</summary>
-    public string Bottle(int receiptId) => FormattableString.Invariant($"M{First(BookLists.Receipt, receiptId)}");
+    /// <inheritdoc/>
+    public BookEntry? Find(string list, int id) => EntryKind.Of(list) is { } kind ? _all[kind.Type].FirstOrDefault(e => e.Id == id) : null;
 
-    /// <summary>The receipt that stands for a bottle's number.</summary>
-    /// <exception cref="InputException">There is none, or it was struck for good.</exception>
-    public Receipt ReceiptOf(int number) => Receipts.FirstOrDefault(r => r.Id == Current(BookLists.Receipt, number))
-        ?? throw new InputException(new Problem(null, 0, FormattableString.Invariant($"There is no M{number}{(StruckBy(BookLists.Receipt, number) is { } c ? $" any more: {c.Reason}" : "")}."), "See the lots in the house: labelforge stock-in-hand") { Code = "material-lot.unknown" });
+    /// <inheritdoc/>
+    public int? Last(string list) => EntryKind.Of(list) is { } kind && _all[kind.Type] is [.., var last] ? last.Id : null;
 
-    /// <summary>The batch of a lot code.</summary>
-    /// <exception cref="InputException">No batch has that lot.</exception>
-    public Batch BatchOf(string lot) => Batches.FirstOrDefault(b => b.Lot == lot)
-        ?? throw new InputException(new Problem(null, 0, $"No batch has the lot {lot}.",
-            AllBatches.Count == 0 ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", Batches.TakeLast(5).Select(b => b.Lot))}.")
-        { Code = AllBatches.Count == 0 ? "batches.none" : null });
+    /// <inheritdoc/>
+    public Receipt? FindReceipt(int number) => Receipts.FirstOrDefault(r => r.Id == Current(BookLists.Receipt, number));
 
-    /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>
-    public int? BatchNow(int? batchId) => batchId is { } id ? Current(BookLists.Batch, id) : null;
+    /// <inheritdoc/>
+    public bool IsKept(string material) => Receipts.Any(r => r.Material == material);
+
+    /// <inheritdoc/>
+    public Batch? FindBatch(string lot) => Batches.FirstOrDefault(b => b.Lot == lot);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Batch> OpenBatches() => [.. Batches.Where(b => ClosingOf(b) is null)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> LastLots(int most) => [.. Batches.TakeLast(most).Select(b => b.Lot)];
+
+    /// <inheritdoc/>
+    public bool IsNumberTaken(string code) => AllBatches.Any(b => b.Lot == code || b.Pot == code);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Printing> PrintingsOf(string lot) => [.. Printings.Where(p => p.Lot == lot)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<(Batch Batch, int Left)> LotsInStock(string recipe, string? variant) =>
+    [
+        .. Batches.Where(b => b.Recipe == recipe && string.Equals(b.Variant, variant, StringComparison.OrdinalIgnoreCase))
+            .Select(b => (Batch: b, Left: PiecesLeft(b))).Where(b => b.Left > 0).OrderBy(b => b.Batch.On).ThenBy(b => b.Batch.Id),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Sale> SalesOfTicket(string ticket) => [.. Sales.Where(s => s.Ticket == ticket)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> TicketsOf(string beginning) => [.. AllSales.Select(s => s.Ticket).OfType<string>().Where(t => t.StartsWith(beginning, StringComparison.Ordinal)).Distinct()];
 
     /// <summary>Grams (or pieces of packaging) left of a receipt that stands.</summary>
     public decimal Left(Receipt receipt) => LeftOfAll()[receipt.Id];
@@ -205,14 +203,14 @@ public sealed class Ledger
         var left = Receipts.ToDictionary(r => r.Id, r => r.Amount);
         void Take(int? receiptId, decimal amount)
         {
-            if (receiptId is { } id && Current(BookLists.Receipt, id) is { } now)
+            if (receiptId is { } id && Current(BookLists.Receipt, id) is { } now && left.ContainsKey(now))
                 left[now] -= amount;
         }
-        foreach (var weighing in Weighings.Where(w => BatchNow(w.BatchId) is not null))
+        foreach (var weighing in Weighings.Where(w => this.BatchNow(w.BatchId) is not null))
             Take(weighing.ReceiptId, weighing.Grams);
         foreach (var disposal in Disposals)
             Take(disposal.ReceiptId, disposal.Amount);
-        foreach (var packing in PackingUses.Where(u => BatchNow(u.BatchId) is not null))
+        foreach (var packing in PackingUses.Where(u => this.BatchNow(u.BatchId) is not null))
             Take(packing.ReceiptId, packing.Used);
         foreach (var count in Counts)
             Take(count.ReceiptId, -count.Difference);
@@ -223,7 +221,7 @@ public sealed class Ledger
     public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) => Receipts
         .Where(r => r.Material == material)
         .Select(r => (Receipt: r, Left: Left(r)))
-        .Where(r => r.Left > 0)
+        .Where(r => r.Left >= Millionths.Rest)
         .OrderBy(r => r.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(r => r.Receipt.On).ThenBy(r => r.Receipt.Id);
 
     /// <summary>The closing of a batch, or null while it is open.</summary>
@@ -236,6 +234,9 @@ public sealed class Ledger
 
     /// <summary>What was weighed into a batch.</summary>
     public IEnumerable<Weighing> WeighedInto(Batch batch) => (_weighings ??= ByBatch(Weighings, w => w.BatchId))[batch.Id];
+
+    /// <inheritdoc/>
+    public IEnumerable<Deviation> DeviationsOf(Batch batch) => (_deviations ??= ByBatch(Deviations, d => d.BatchId))[batch.Id];
 
     /// <summary>What of a batch was sold and given.</summary>
     public IEnumerable<Sale> SalesOf(Batch batch) => (_sales ??= ByBatch(Sales, s => s.BatchId))[batch.Id];
@@ -260,12 +261,16 @@ public sealed class Ledger
 
     // Asked for batch after batch, so that going through the whole list each time would grow with the square of the books.
     private ILookup<int, T> ByBatch<T>(IReadOnlyList<T> all, Func<T, int?> batch) =>
-        all.Select(e => (Entry: e, Batch: BatchNow(batch(e)))).Where(e => e.Batch is not null).ToLookup(e => e.Batch!.Value, e => e.Entry);
+        all.Select(e => (Entry: e, Batch: this.BatchNow(batch(e)))).Where(e => e.Batch is not null).ToLookup(e => e.Batch!.Value, e => e.Entry);
 
-    private IEnumerable<BookEntry> Of(Type type) => new IEnumerable<BookEntry>[]
+    private T[] All<T>() where T : BookEntry => (T[])_all[typeof(T)];
+
+    private T[] Standing<T>() where T : BookEntry
     {
-        AllReceipts, AllBatches, AllPrintings, AllWeighings, AllDeviations, AllClosings, AllSales, AllComplaints, AllDisposals, AllPackingUses, AllCounts, AllReturns, AllTakings, Corrections,
-    }.SelectMany(list => list).Where(e => e.GetType() == type);
-
-    private T[] Standing<T>(string list, IReadOnlyList<T> all) where T : BookEntry => [.. all.Where(e => !_struck.ContainsKey((list, e.Id)))];
+        return (T[])_standing.GetOrAdd(typeof(T), type =>
+        {
+            var list = EntryKind.All.First(k => k.Type == type).List;
+            return All<T>().Where(e => !_struck.ContainsKey((list, e.Id))).ToArray();
+        });
+    }
 }

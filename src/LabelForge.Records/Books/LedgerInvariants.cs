@@ -58,7 +58,7 @@ public static class LedgerInvariants
             var first = printed.First();
             if (printed.FirstOrDefault(p => !PrintedLots.IsSame(first, p.Recipe, p.Variant)) is { } other)
                 throw PrintedLots.Refuse(first, other.Product);
-            if (ledger.Batches.FirstOrDefault(b => b.Lot == printed.Key) is { } batch && !PrintedLots.IsSame(first, batch.Recipe, FrozenRecipe.FromJson(batch.Frozen).Variant))
+            if (ledger.Batches.FirstOrDefault(b => b.Lot == printed.Key) is { } batch && !PrintedLots.IsSame(first, batch.Recipe, batch.Variant))
                 throw PrintedLots.Refuse(first, batch.Product);
         }
     }

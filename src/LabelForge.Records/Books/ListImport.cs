@@ -118,7 +118,7 @@ public static class ListImport
     }
 
     // A list keeps no spaces around a text and no carriage returns in it.
-    private static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) => one.GetType() == other.GetType() && one.GetType().GetProperties().Where(p => !besides.Contains(p.Name)).All(p => (p.GetValue(one), p.GetValue(other)) switch
+    private static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) => one.GetType() == other.GetType() && one.GetType().GetProperties().Where(p => p.Name != nameof(BookEntry.WrittenAt) && !besides.Contains(p.Name)).All(p => (p.GetValue(one), p.GetValue(other)) switch
     {
         (string a, string b) => a.Trim().ReplaceLineEndings("\n") == b.Trim().ReplaceLineEndings("\n"),
         (string a, null) => a.Trim().Length == 0,

@@ -20,10 +20,9 @@ public static class LotProducts
         var workshop = products[0].Workshop;
         if (!RecordBook.Exists(workshop.Folder))
             return products;
-        var ledger = RecordBook.Open(workshop.Folder).Read();
-        return ledger.Batches.FirstOrDefault(b => b.Lot == lot.ToString()) is { } batch
-            ? [Weighed(products, ledger, batch, market, on)]
-            : PrintedLots.Of(ledger, lot.ToString(), products);
+        return RecordBook.Open(workshop.Folder).Ask(books => books.FindBatch(lot.ToString()) is { } batch
+            ? [Weighed(products, books, batch, market, on)]
+            : PrintedLots.Of(books, lot.ToString(), products));
     }
 
     /// <summary>One product as a lot was weighed, or as planned where the books do not know the lot.</summary>
@@ -32,24 +31,24 @@ public static class LotProducts
 
     /// <summary>The product of a batch in the books, by what was weighed into it so far; what is not yet weighed counts as planned.</summary>
     /// <exception cref="InputException">The batch is of another product.</exception>
-    public static Product Weighed(ImmutableArray<Product> products, Ledger ledger, Batch batch, Market market, DateOnly on)
+    public static Product Weighed(ImmutableArray<Product> products, IBooks books, Batch batch, Market market, DateOnly on)
     {
         var named = Named(products, batch);
-        var label = WeighedLabel.Of(named.Workshop, named.Recipe, ledger, batch, market, on);
+        var label = WeighedLabel.Of(named.Workshop, named.Recipe, books, batch, market, on);
         return Product.AsWeighed(new WeighedLot(batch.Lot, [.. label.Changes]), label.Workshop, label.Formula);
     }
 
     /// <summary>The product of a batch at the bench: of each material what was weighed, or as much as planned where less was weighed so far.</summary>
-    public static Product SoFar(ImmutableArray<Product> products, Ledger ledger, Batch batch) => Of(products, ledger, batch, l => Math.Max(l.Weighed, l.Line.Grams));
+    public static Product SoFar(ImmutableArray<Product> products, IBooks books, Batch batch) => Of(products, books, batch, l => Math.Max(l.Weighed, l.Line.Grams));
 
     /// <summary>The product of a batch as it was begun: by what was planned then.</summary>
-    public static Product Begun(ImmutableArray<Product> products, Ledger ledger, Batch batch) => Of(products, ledger, batch, l => l.Line.Grams);
+    public static Product Begun(ImmutableArray<Product> products, IBooks books, Batch batch) => Of(products, books, batch, l => l.Line.Grams);
 
-    private static Product Of(ImmutableArray<Product> products, Ledger ledger, Batch batch, Func<(FrozenLine Line, decimal Weighed, bool Off), decimal> grams)
+    private static Product Of(ImmutableArray<Product> products, IBooks books, Batch batch, Func<(FrozenLine Line, decimal Weighed, bool Off), decimal> grams)
     {
         var product = Named(products, batch);
         var stood = FrozenRecipe.FromJson(batch.Frozen).AsItStood(product.Workshop);
-        var formula = BatchSize.Of(stood, product.Recipe, Bench.Compare(ledger, batch).Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned);
+        var formula = BatchSize.Of(stood, product.Recipe, Bench.Compare(books, batch).Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned);
         return Product.AsWeighed(new WeighedLot(batch.Lot, []), stood, formula);
     }
 

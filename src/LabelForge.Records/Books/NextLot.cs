@@ -8,19 +8,19 @@ namespace LabelForge.Records.Books;
 public static class NextLot
 {
     /// <summary>The first code of a day that no batch and no pot in the books has, struck ones too, and no label was printed with.</summary>
-    /// <param name="ledger">The books.</param>
+    /// <param name="books">The books.</param>
     /// <param name="on">The day.</param>
     /// <param name="recipe">What the batch is of: labels printed for it that day wait for their batch, which has their lot. Null for any.</param>
     /// <param name="given">Codes that others got in the same moment; null for none.</param>
     /// <exception cref="InputException">As many batches were begun that day as a code can count.</exception>
-    public static LotCode Of(Ledger ledger, DateOnly on, Recipe? recipe = null, IReadOnlySet<string>? given = null)
+    public static LotCode Of(IBooks books, DateOnly on, Recipe? recipe = null, IReadOnlySet<string>? given = null)
     {
         for (var number = 1; number <= LotCode.MostBatches; number++)
         {
             var code = new LotCode(on, number);
-            if (given?.Contains(code.ToString()) == true || ledger.AllBatches.Any(b => b.Lot == code.ToString() || b.Pot == code.ToString()))
+            if (given?.Contains(code.ToString()) == true || books.IsNumberTaken(code.ToString()))
                 continue;
-            if (PrintedLots.Waiting(ledger, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
+            if (PrintedLots.Waiting(books, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
                 return code;
         }
         throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on.") { Code = "lots.day-full" });

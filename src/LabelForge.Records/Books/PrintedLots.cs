@@ -18,14 +18,14 @@ public static class PrintedLots
     });
 
     /// <summary>What labels of a product were printed with a lot that no batch has.</summary>
-    public static Printing? Waiting(Ledger ledger, string lot) =>
-        ledger.Batches.Any(b => b.Lot == lot) ? null : ledger.Printings.FirstOrDefault(p => p.Lot == lot);
+    public static Printing? Waiting(IBooks books, string lot) =>
+        books.FindBatch(lot) is not null ? null : books.PrintingsOf(lot).FirstOrDefault();
 
     /// <summary>Of several products that one that labels were printed for with a lot; all where none were.</summary>
     /// <exception cref="InputException">They were printed for none of these.</exception>
-    public static ImmutableArray<Product> Of(Ledger ledger, string lot, ImmutableArray<Product> products)
+    public static ImmutableArray<Product> Of(IBooks books, string lot, ImmutableArray<Product> products)
     {
-        if (ledger.Printings.FirstOrDefault(p => p.Lot == lot) is not { } printed)
+        if (books.PrintingsOf(lot) is not [var printed, ..])
             return products;
         ImmutableArray<Product> same = [.. products.Where(p => IsSame(printed, p.Recipe))];
         return same.IsEmpty ? throw Refuse(printed, products[0].Recipe.Name) : same;

@@ -92,22 +92,51 @@ public sealed class RecordBook
         }
     }
 
-    /// <summary>Reads the books as they stand: one moment, corrections applied.</summary>
-    public Ledger Read() => Guarded(() =>
+    /// <summary>Reads all entries as they stand at one moment. It grows with the shop: one use asks for what it needs, by <see cref="Ask"/>.</summary>
+    public Ledger Read() => Reading((_, context) => Ledger.Load(context));
+
+    /// <summary>Asks the books, all questions at one moment.</summary>
+    /// <param name="ask">Given the books, asks them and gives an answer that no longer needs them.</param>
+    public T Ask<T>(Func<IBooks, T> ask) => Reading((books, _) => ask(books));
+
+    /// <summary>Reads everything and holds every balance against the entries.</summary>
+    /// <exception cref="InputException">The books are damaged, or cannot be reached.</exception>
+    public BooksCheck Check() => Reading((_, context) => BooksCheck.Of(_store, context));
+
+    /// <summary>Asks the books in the store's own words, at one moment.</summary>
+    internal T Reading<T>(Func<BookQueries, RecordsContext, T> read) => Guarded(() =>
     {
         using var context = _store.Open();
         using var moment = _store.BeginReading(context);
-        return Ledger.Load(context);
+        return read(new BookQueries(context), context);
     });
 
     /// <summary>Adds entries, all or none; the rules are checked against the books as they stand at that moment.</summary>
     /// <param name="write">Given the books and the tables, adds entries and gives an answer.</param>
-    public T Write<T>(Func<Ledger, RecordsContext, T> write) => Write(write, numbersGiven: false);
+    public T Write<T>(Func<IBooks, RecordsContext, T> write) => Writing(context =>
+    {
+        var books = new BookQueries(context);
+        var answer = write(books, context);
+        context.SaveChanges();
+        // The lock is held, so the books are what they were and what was added.
+        new Posting(context, books).Post([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
+        return answer;
+    });
 
-    /// <summary>Adds entries of other books, under the numbers that they had.</summary>
-    internal T Take<T>(Func<Ledger, RecordsContext, T> write) => Write(write, numbersGiven: true);
+    /// <summary>Adds entries of other books, under the numbers that they had; everything is read, checked and reckoned anew.</summary>
+    internal T Take<T>(Func<Ledger, RecordsContext, T> write) => Writing(context =>
+    {
+        var before = Ledger.Load(context);
+        var answer = write(before, context);
+        context.SaveChanges();
+        _store.NumbersWereGiven(context);
+        var after = before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
+        LedgerInvariants.Check(after);
+        Rebuild.Stock(context, after);
+        return answer;
+    });
 
-    private T Write<T>(Func<Ledger, RecordsContext, T> write, bool numbersGiven) => Guarded(() =>
+    private T Writing<T>(Func<RecordsContext, T> write) => Guarded(() =>
     {
         if (IsReadOnly)
             throw new SqliteException("read-only", SQLitePCL.raw.SQLITE_READONLY);
@@ -119,13 +148,7 @@ public sealed class RecordBook
                 throw new InputException(new Problem(null, 0, "This form is in the books already, so it was not written a second time.", "Look at what stands there. If you mean another entry like it, write it again."));
             context.OnceKeys.Add(new OnceKey { Key = key });
         }
-        var before = Ledger.Load(context);
-        var answer = write(before, context);
-        context.SaveChanges();
-        if (numbersGiven)
-            _store.NumbersWereGiven(context);
-        // The lock is held, so the books are what they were and what was added.
-        LedgerInvariants.Check(before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]));
+        var answer = write(context);
         moment.Commit();
         return answer;
     });

@@ -59,8 +59,20 @@ public class RecordsContext : DbContext
     /// <summary>The list of corrections.</summary>
     public DbSet<Correction> Corrections => Set<Correction>();
 
+    /// <summary>The recipes that batches froze, each once.</summary>
+    public DbSet<FrozenText> FrozenRecipes => Set<FrozenText>();
+
+    /// <summary>What is left of bottles.</summary>
+    public DbSet<ReceiptStock> ReceiptStock => Set<ReceiptStock>();
+
+    /// <summary>What is left of batches.</summary>
+    public DbSet<BatchStock> BatchStock => Set<BatchStock>();
+
     /// <summary>The keys of forms that were written.</summary>
     public DbSet<OnceKey> OnceKeys => Set<OnceKey>();
+
+    /// <summary>When what is added was written: by the store's own clock, which all who write into it share. Null where nothing is written.</summary>
+    internal DateTime? Moment { get; set; }
 
     /// <summary>The names of the tables.</summary>
     public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Corrections"];
@@ -68,8 +80,13 @@ public class RecordsContext : DbContext
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
     {
-        foreach (var entry in ChangeTracker.Entries<BookEntry>().Where(e => e.State == EntityState.Added))
-            EntryValidation.Check(entry.Entity);
+        foreach (var entry in ChangeTracker.Entries<BookEntry>().Where(e => e.State == EntityState.Added).Select(e => e.Entity).ToArray())
+        {
+            EntryValidation.Check(entry);
+            entry.WrittenAt ??= Moment;
+            if (entry is Batch batch && FrozenRecipes.Local.FindEntry(batch.FrozenDigest) is null && !FrozenRecipes.Any(f => f.Digest == batch.FrozenDigest))
+                FrozenRecipes.Add(new FrozenText { Digest = batch.FrozenDigest, Json = batch.Frozen });
+        }
         return base.SaveChanges(acceptAllChangesOnSuccess);
     }
 
@@ -94,8 +111,20 @@ public class RecordsContext : DbContext
         model.Entity<StockCount>().HasOne<Batch>().WithMany().HasForeignKey(c => c.BatchId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<StockCount>().HasOne<Receipt>().WithMany().HasForeignKey(c => c.ReceiptId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<PiecesReturned>().HasOne<Batch>().WithMany().HasForeignKey(r => r.BatchId).OnDelete(DeleteBehavior.Restrict);
+        model.Entity<FrozenText>().HasKey(f => f.Digest);
+        model.Entity<Batch>().Ignore(b => b.Frozen);
+        model.Entity<Batch>().HasIndex(b => new { b.Recipe, b.Variant });
+        model.Entity<Sale>().HasIndex(s => s.Ticket);
+        StockTables.Map(model);
+        AmountColumns.Map(model);
+        foreach (var entry in model.Model.GetEntityTypes().Where(t => typeof(BookEntry).IsAssignableFrom(t.ClrType)))
+        {
+            model.Entity(entry.ClrType).Property<DateTime?>(nameof(BookEntry.WrittenAt)).HasColumnName("WrittenAtSeconds")
+                .HasConversion(at => (long)(at!.Value - DateTime.UnixEpoch).TotalSeconds, seconds => DateTime.UnixEpoch.AddSeconds(seconds));
+        }
         // An entry is struck once; what stands instead can be struck in its turn.
         model.Entity<Correction>().HasIndex(c => new { c.List, c.EntryId }).IsUnique();
+        model.Entity<Correction>().HasIndex(c => new { c.List, c.InsteadId });
     }
 }
 

@@ -13,24 +13,24 @@ public static class ShelfCount
     /// <param name="note">Why it differs, where it is known; or null.</param>
     /// <returns>The entries: one for each difference.</returns>
     /// <exception cref="InputException">A lot or a bottle is not in the books, or a lot is still at the bench.</exception>
-    public static IReadOnlyList<StockCount> Take(RecordBook book, IReadOnlyList<(string LotOrBottle, decimal There)> counted, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    public static IReadOnlyList<StockCount> Take(RecordBook book, IReadOnlyList<(string LotOrBottle, decimal There)> counted, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
-        var counts = counted.Select(c => Of(ledger, c.LotOrBottle, c.There, on, by, note)).Where(c => c.Difference != 0).ToArray();
+        var counts = counted.Select(c => Of(books, c.LotOrBottle, c.There, on, by, note)).Where(c => c.Difference != 0).ToArray();
         context.StockCounts.AddRange(counts);
         return (IReadOnlyList<StockCount>)counts;
     });
 
-    private static StockCount Of(Ledger ledger, string what, decimal there, DateOnly on, string by, string? note)
+    private static StockCount Of(IBooks books, string what, decimal there, DateOnly on, string by, string? note)
     {
         if (what.Length > 1 && what[0] is 'M' or 'm' && int.TryParse(what.AsSpan(1), System.Globalization.CultureInfo.InvariantCulture, out var bottle))
         {
-            var receipt = ledger.ReceiptOf(bottle);
-            return new StockCount { On = on, By = by, Note = note, ReceiptId = receipt.Id, Counted = there, Difference = there - ledger.Left(receipt) };
+            var receipt = books.ReceiptOf(bottle);
+            return new StockCount { On = on, By = by, Note = note, ReceiptId = receipt.Id, Counted = there, Difference = there - books.Left(receipt) };
         }
         var code = Lots.LotCode.Parse(what) is { IsValue: true } read ? read.Value.ToString() : what;
-        var batch = ledger.BatchOf(code);
-        return ledger.ClosingOf(batch) is null
+        var batch = books.BatchOf(code);
+        return books.ClosingOf(batch) is null
             ? throw new InputException(new Problem(null, 0, $"Lot {code} is not finished, so there are no pieces to count.", $"Close it first: labelforge batch close {code} --made N") { Code = "lot.not-closed" })
-            : new StockCount { On = on, By = by, Note = note, BatchId = batch.Id, Counted = there, Difference = there - ledger.PiecesLeft(batch) };
+            : new StockCount { On = on, By = by, Note = note, BatchId = batch.Id, Counted = there, Difference = there - books.PiecesLeft(batch) };
     }
 }

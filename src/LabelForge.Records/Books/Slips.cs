@@ -51,35 +51,35 @@ public static class Slips
     }
 
     /// <summary>What to ask of an amount weighed into a batch.</summary>
-    /// <param name="ledger">The books.</param>
+    /// <param name="books">The books.</param>
     /// <param name="lot">The batch's lot.</param>
     /// <param name="material">The material's id.</param>
     /// <param name="grams">What the scale showed.</param>
     /// <param name="receiptId">The number on the bottle, where it is known.</param>
     /// <param name="on">The day it was weighed.</param>
     /// <param name="today">The day it is written.</param>
-    public static ImmutableArray<string> OfWeighing(Ledger ledger, string lot, string material, decimal grams, int? receiptId, DateOnly on, DateOnly today)
+    public static ImmutableArray<string> OfWeighing(IBooks books, string lot, string material, decimal grams, int? receiptId, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
-        var batch = ledger.BatchOf(lot);
+        var batch = books.BatchOf(lot);
         Future(asked, on, today, "was weighed");
         if (on < batch.On)
             asked.Add(Text($"Weighed on {on:yyyy-MM-dd}, before the batch began on {batch.On:yyyy-MM-dd}?"));
         if (FrozenRecipe.FromJson(batch.Frozen).Lines.FirstOrDefault(l => l.Material == material) is { } line && line.Grams > 0)
         {
-            Unlike(asked, grams, line.Grams, ledger.WeighedInto(batch).Where(w => w.Material == material).Sum(w => w.Grams));
+            Unlike(asked, grams, line.Grams, books.WeighedInto(batch).Where(w => w.Material == material).Sum(w => w.Grams));
         }
-        if (receiptId is { } id && ledger.Receipts.Any(r => r.Id == id) && ledger.InStock(material).FirstOrDefault(s => s.Receipt.Id == id).Left is var left && grams > left)
-            asked.Add(Text($"{grams:0.###} g out of {ledger.Bottle(id)}, which holds {left:0.###} g?"));
+        if (receiptId is { } id && books.FindReceipt(id) is { } bottle && books.Left(bottle) is var left && grams > left)
+            asked.Add(Text($"{grams:0.###} g out of {books.Bottle(id)}, which holds {left:0.###} g?"));
         return asked.ToImmutable();
     }
 
     /// <summary>What to ask of an amount weighed into a pot, for all its batches that are still open.</summary>
-    public static ImmutableArray<string> OfPotWeighing(Ledger ledger, string pot, string material, decimal grams, DateOnly on, DateOnly today)
+    public static ImmutableArray<string> OfPotWeighing(IBooks books, string pot, string material, decimal grams, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         Future(asked, on, today, "was weighed");
-        var lines = ledger.BatchesOfPot(pot).Where(b => ledger.ClosingOf(b) is null).SelectMany(b => Bench.Compare(ledger, b)).Where(l => l.Line.Material == material).ToArray();
+        var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Bench.Compare(books, b)).Where(l => l.Line.Material == material).ToArray();
         if (lines.Sum(l => l.Line.Grams) is > 0 and var planned)
             Unlike(asked, grams, planned, lines.Sum(l => l.Weighed));
         return asked.ToImmutable();
@@ -94,10 +94,10 @@ public static class Slips
     }
 
     /// <summary>What to ask of a batch that is to be closed.</summary>
-    public static ImmutableArray<string> OfClosing(Ledger ledger, string lot, int made, DateOnly on, DateOnly today)
+    public static ImmutableArray<string> OfClosing(IBooks books, string lot, int made, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
-        var batch = ledger.BatchOf(lot);
+        var batch = books.BatchOf(lot);
         Future(asked, on, today, "was closed");
         if (on < batch.On)
             asked.Add(Text($"Closed on {on:yyyy-MM-dd}, before the batch began on {batch.On:yyyy-MM-dd}?"));
@@ -107,14 +107,14 @@ public static class Slips
     }
 
     /// <summary>What to ask of pieces that leave: sold, given, or thrown away.</summary>
-    public static ImmutableArray<string> OfPiecesOut(Ledger ledger, string lot, DateOnly on, DateOnly today)
+    public static ImmutableArray<string> OfPiecesOut(IBooks books, string lot, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
-        var batch = ledger.BatchOf(lot);
+        var batch = books.BatchOf(lot);
         Future(asked, on, today, "left");
         if (on < batch.On)
             asked.Add(Text($"Out of the house on {on:yyyy-MM-dd}, before lot {lot} was begun on {batch.On:yyyy-MM-dd}?"));
-        else if (ledger.ClosingOf(batch) is { } closing && on < closing.On)
+        else if (books.ClosingOf(batch) is { } closing && on < closing.On)
             asked.Add(Text($"Out of the house on {on:yyyy-MM-dd}, before lot {lot} was finished on {closing.On:yyyy-MM-dd}?"));
         return asked.ToImmutable();
     }

@@ -23,11 +23,11 @@ public static class TableSales
     /// <param name="note">A note, or null.</param>
     /// <returns>The entries: one for each lot that pieces came from.</returns>
     /// <exception cref="InputException">There are not so many pieces of a product in the house.</exception>
-    public static IReadOnlyList<Sale> Sell(RecordBook book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((ledger, context) =>
+    public static IReadOnlyList<Sale> Sell(RecordBook book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
-        var ticket = NextTicket(ledger, on);
+        var ticket = NextTicket(books, on);
         var taken = new Dictionary<int, int>();
-        var sales = items.SelectMany(item => Split(ledger, item, taken)).Select(part => new Sale
+        var sales = items.SelectMany(item => Split(books, item, taken)).Select(part => new Sale
         {
             On = on,
             By = by,
@@ -52,39 +52,37 @@ public static class TableSales
     /// <param name="by">Who takes it back.</param>
     /// <returns>The entries that were struck.</returns>
     /// <exception cref="InputException">No sale bears that ticket.</exception>
-    public static IReadOnlyList<Sale> Undo(RecordBook book, string ticket, string reason, DateOnly on, string by) => book.Write((ledger, context) =>
+    public static IReadOnlyList<Sale> Undo(RecordBook book, string ticket, string reason, DateOnly on, string by) => book.Write((books, context) =>
     {
-        var sales = ledger.Sales.Where(s => s.Ticket == ticket).ToArray();
-        if (sales.Length == 0)
+        var sales = books.SalesOfTicket(ticket);
+        if (sales.Count == 0)
             throw new InputException(new Problem(null, 0, $"No sale has the ticket {ticket}.", "See the last ones: labelforge books sale") { Code = "ticket.unknown" });
         context.Corrections.AddRange(sales.Select(s => new Correction { On = on, By = by, List = BookLists.Sale, EntryId = s.Id, Reason = reason }));
-        return (IReadOnlyList<Sale>)sales;
+        return sales;
     });
 
     /// <summary>Pieces of a product in the house, over all its lots.</summary>
-    public static int Left(Ledger ledger, string recipe, string? variant) => Lots(ledger, recipe, variant).Sum(ledger.PiecesLeft);
+    public static int Left(IBooks books, string recipe, string? variant) => books.LotsInStock(recipe, variant).Sum(l => l.Left);
 
     /// <summary>Writes down pieces that were brought back.</summary>
     /// <exception cref="InputException">More would come back than left the house.</exception>
-    public static PiecesReturned TakeBack(RecordBook book, string lot, Func<Batch, PiecesReturned> returned) => book.Write((ledger, context) =>
+    public static PiecesReturned TakeBack(RecordBook book, string lot, Func<Batch, PiecesReturned> returned) => book.Write((books, context) =>
     {
-        var entry = returned(ledger.BatchOf(lot));
+        var entry = returned(books.BatchOf(lot));
         context.Returns.Add(entry);
         return entry;
     });
 
     /// <summary>The lots of a product that can be sold from, the oldest first.</summary>
-    public static IEnumerable<Batch> Lots(Ledger ledger, string recipe, string? variant) => ledger.Batches
-        .Where(b => b.Recipe == recipe && string.Equals(FrozenRecipe.FromJson(b.Frozen).Variant, variant, StringComparison.OrdinalIgnoreCase) && ledger.PiecesLeft(b) > 0)
-        .OrderBy(b => b.On).ThenBy(b => b.Id);
+    public static IEnumerable<Batch> Lots(IBooks books, string recipe, string? variant) => books.LotsInStock(recipe, variant).Select(l => l.Batch);
 
     // A sum over several lots is shared out by pieces, to the cent, so that the parts are the whole again.
-    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(Ledger ledger, SoldItem item, Dictionary<int, int> taken)
+    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(IBooks books, SoldItem item, Dictionary<int, int> taken)
     {
         var (open, paid, tax) = (item.Pieces, item.Paid, item.Tax);
-        foreach (var batch in Lots(ledger, item.Recipe, item.Variant))
+        foreach (var (batch, left) in books.LotsInStock(item.Recipe, item.Variant))
         {
-            var now = Math.Min(open, ledger.PiecesLeft(batch) - taken.GetValueOrDefault(batch.Id));
+            var now = Math.Min(open, left - taken.GetValueOrDefault(batch.Id));
             if (now <= 0)
                 continue;
             taken[batch.Id] = taken.GetValueOrDefault(batch.Id) + now;
@@ -101,11 +99,11 @@ public static class TableSales
             "Look whether a batch is still to be closed (labelforge today), or count the shelf: labelforge count") { Code = "pieces.short" });
     }
 
-    private static string NextTicket(Ledger ledger, DateOnly on)
+    private static string NextTicket(IBooks books, DateOnly on)
     {
         var day = FormattableString.Invariant($"{on:yyyyMMdd}-");
-        var last = ledger.AllSales.Where(s => s.Ticket?.StartsWith(day, StringComparison.Ordinal) == true)
-            .Select(s => int.TryParse(s.Ticket!.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0).DefaultIfEmpty().Max();
+        var last = books.TicketsOf(day)
+            .Select(t => int.TryParse(t.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0).DefaultIfEmpty().Max();
         return FormattableString.Invariant($"{day}{last + 1:000}");
     }
 }

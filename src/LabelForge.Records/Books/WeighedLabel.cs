@@ -16,11 +16,11 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
     /// <summary>Binds a label to what was weighed.</summary>
     /// <param name="workshop">The workshop as it stands today.</param>
     /// <param name="recipe">The recipe as it stands today: its words stand on the label.</param>
-    /// <param name="ledger">The books.</param>
+    /// <param name="books">The books.</param>
     /// <param name="batch">The batch.</param>
     /// <param name="market">The market of the label.</param>
     /// <param name="on">The day to judge by.</param>
-    public static WeighedLabel Of(Workshop workshop, Recipe recipe, Ledger ledger, Batch batch, Market market, DateOnly on)
+    public static WeighedLabel Of(Workshop workshop, Recipe recipe, IBooks books, Batch batch, Market market, DateOnly on)
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         if (recipe.Id != batch.Recipe)
@@ -32,8 +32,8 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
             throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {(frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)} --lot {batch.Lot}") { Code = "lot.of-another" });
         var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);
-        var lines = Bench.Compare(ledger, batch);
-        var closing = ledger.ClosingOf(batch);
+        var lines = Bench.Compare(books, batch);
+        var closing = books.ClosingOf(batch);
         var pieces = closing is { Made: > 0 } ? closing.Made : batch.PiecesPlanned;
         var plan = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Line.Grams)), batch.PiecesPlanned);
         var weighedIn = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)), pieces);

@@ -27,7 +27,7 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<string>("Frozen")
+                    b.Property<string>("FrozenDigest")
                         .IsRequired()
                         .HasColumnType("TEXT");
 
@@ -55,11 +55,83 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<string>("Variant")
+                        .HasColumnType("TEXT");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("Lot");
 
+                    b.HasIndex("Recipe", "Variant");
+
                     b.ToTable("Batches");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.BatchStock", b =>
+                {
+                    b.Property<int>("Number")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BackOnShelf")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Closings")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Counted")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Disposed")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Left")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<string>("Lot")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("Made")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Rejected")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Returned")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<int>("Sold")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("BatchId")
+                        .IsUnique();
+
+                    b.HasIndex("Closings");
+
+                    b.HasIndex("Left");
+
+                    b.HasIndex("Lot")
+                        .IsUnique();
+
+                    b.ToTable("BatchStock", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_BatchStock_Balance", "\"Left\" = \"Made\" - \"Rejected\" - \"Sold\" + \"BackOnShelf\" - \"Disposed\" + \"Counted\"");
+
+                            t.HasCheckConstraint("CK_BatchStock_Closings", "\"Closings\" = 1 OR (\"Closings\" = 0 AND \"Left\" = 0 AND \"Sold\" = 0)");
+
+                            t.HasCheckConstraint("CK_BatchStock_Left", "\"Left\" >= 0");
+
+                            t.HasCheckConstraint("CK_BatchStock_Returned", "\"Returned\" <= \"Sold\"");
+                        });
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Closing", b =>
@@ -87,8 +159,13 @@ namespace LabelForge.Records.Migrations
                     b.Property<int>("Rejected")
                         .HasColumnType("INTEGER");
 
-                    b.Property<decimal?>("YieldGrams")
-                        .HasColumnType("TEXT");
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
+                    b.Property<long?>("YieldGrams")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("YieldMicrograms");
 
                     b.HasKey("Id");
 
@@ -133,6 +210,10 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
@@ -170,10 +251,16 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("List", "EntryId")
                         .IsUnique();
+
+                    b.HasIndex("List", "InsteadId");
 
                     b.ToTable("Corrections");
                 });
@@ -201,6 +288,10 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
@@ -214,8 +305,9 @@ namespace LabelForge.Records.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
-                    b.Property<decimal>("Amount")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Amount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("AmountMillionths");
 
                     b.Property<int?>("BatchId")
                         .HasColumnType("INTEGER");
@@ -237,6 +329,10 @@ namespace LabelForge.Records.Migrations
                     b.Property<int?>("ReceiptId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
@@ -244,6 +340,20 @@ namespace LabelForge.Records.Migrations
                     b.HasIndex("ReceiptId");
 
                     b.ToTable("Disposals");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.FrozenText", b =>
+                {
+                    b.Property<string>("Digest")
+                        .HasColumnType("TEXT");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.HasKey("Digest");
+
+                    b.ToTable("FrozenRecipes");
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.OnceKey", b =>
@@ -279,8 +389,13 @@ namespace LabelForge.Records.Migrations
                     b.Property<int>("ReceiptId")
                         .HasColumnType("INTEGER");
 
-                    b.Property<decimal>("Used")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Used")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("UsedMillionths");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -317,8 +432,9 @@ namespace LabelForge.Records.Migrations
                     b.Property<DateOnly>("On")
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("PaidBack")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("PaidBack")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("PaidBackCents");
 
                     b.Property<string>("Payment")
                         .HasColumnType("TEXT");
@@ -330,8 +446,13 @@ namespace LabelForge.Records.Migrations
                     b.Property<int>("Returned")
                         .HasColumnType("INTEGER");
 
-                    b.Property<decimal?>("Tax")
-                        .HasColumnType("TEXT");
+                    b.Property<long?>("Tax")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("TaxCents");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -391,6 +512,10 @@ namespace LabelForge.Records.Migrations
                     b.Property<string>("Variant")
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("Lot");
@@ -404,8 +529,9 @@ namespace LabelForge.Records.Migrations
                         .ValueGeneratedOnAdd()
                         .HasColumnType("INTEGER");
 
-                    b.Property<decimal>("Amount")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Amount")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("AmountMillionths");
 
                     b.Property<DateOnly?>("BestBefore")
                         .HasColumnType("TEXT");
@@ -427,8 +553,9 @@ namespace LabelForge.Records.Migrations
                     b.Property<DateOnly>("On")
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Price")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Price")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("PriceCents");
 
                     b.Property<string>("Supplier")
                         .HasColumnType("TEXT");
@@ -436,9 +563,42 @@ namespace LabelForge.Records.Migrations
                     b.Property<string>("SupplierLot")
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.ToTable("Receipts");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.ReceiptStock", b =>
+                {
+                    b.Property<int>("Bottle")
+                        .HasColumnType("INTEGER");
+
+                    b.Property<long>("Left")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("LeftMillionths");
+
+                    b.Property<string>("Material")
+                        .IsRequired()
+                        .HasColumnType("TEXT");
+
+                    b.Property<int>("ReceiptId")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Bottle");
+
+                    b.HasIndex("ReceiptId")
+                        .IsUnique();
+
+                    b.HasIndex("Material", "Left");
+
+                    b.ToTable("ReceiptStock", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_ReceiptStock_Left", "\"LeftMillionths\" >= 0");
+                        });
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Sale", b =>
@@ -460,8 +620,9 @@ namespace LabelForge.Records.Migrations
                     b.Property<DateOnly>("On")
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Paid")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Paid")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("PaidCents");
 
                     b.Property<string>("Payment")
                         .HasColumnType("TEXT");
@@ -469,8 +630,9 @@ namespace LabelForge.Records.Migrations
                     b.Property<int>("Pieces")
                         .HasColumnType("INTEGER");
 
-                    b.Property<decimal?>("Tax")
-                        .HasColumnType("TEXT");
+                    b.Property<long?>("Tax")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("TaxCents");
 
                     b.Property<string>("Ticket")
                         .HasColumnType("TEXT");
@@ -479,9 +641,15 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
+
+                    b.HasIndex("Ticket");
 
                     b.ToTable("Sales");
                 });
@@ -499,11 +667,13 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Counted")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Counted")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("CountedMillionths");
 
-                    b.Property<decimal>("Difference")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Difference")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("DifferenceMillionths");
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
@@ -513,6 +683,10 @@ namespace LabelForge.Records.Migrations
 
                     b.Property<int?>("ReceiptId")
                         .HasColumnType("INTEGER");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -533,14 +707,17 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Card")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Card")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("CardCents");
 
-                    b.Property<decimal>("Cash")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Cash")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("CashCents");
 
-                    b.Property<decimal>("Float")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Float")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("FloatCents");
 
                     b.Property<string>("Note")
                         .HasColumnType("TEXT");
@@ -551,6 +728,10 @@ namespace LabelForge.Records.Migrations
                     b.Property<string>("Place")
                         .IsRequired()
                         .HasColumnType("TEXT");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -570,8 +751,9 @@ namespace LabelForge.Records.Migrations
                         .IsRequired()
                         .HasColumnType("TEXT");
 
-                    b.Property<decimal>("Grams")
-                        .HasColumnType("TEXT");
+                    b.Property<long>("Grams")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("Micrograms");
 
                     b.Property<string>("Material")
                         .IsRequired()
@@ -585,6 +767,10 @@ namespace LabelForge.Records.Migrations
 
                     b.Property<int?>("ReceiptId")
                         .HasColumnType("INTEGER");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("INTEGER")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 

@@ -11,12 +11,12 @@ public static class BuyList
     /// <param name="workshop">The workshop.</param>
     /// <param name="wanted">The products, and how many pieces of each at least.</param>
     /// <param name="costs">The packaging a piece takes.</param>
-    /// <param name="ledger">The stock; null where there are no books.</param>
+    /// <param name="books">The stock; null where there are no books.</param>
     /// <param name="budgetCents">The budget; null for none.</param>
     /// <param name="most">Whether as many as possible are wanted.</param>
     /// <param name="on">The day: what is past its date does not count as stock.</param>
     /// <exception cref="InputException">A product is named twice.</exception>
-    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Product Product, int Pieces)> wanted, CostsFile costs, Ledger? ledger, long? budgetCents, bool most, DateOnly on)
+    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Product Product, int Pieces)> wanted, CostsFile costs, IBooks? books, long? budgetCents, bool most, DateOnly on)
     {
         if (wanted.GroupBy(w => w.Product.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(new Problem(null, 0, $"{twice.Key} is named twice.", "Name each product once, with all its pieces."));
@@ -28,15 +28,15 @@ public static class BuyList
             return new BuyProduct(w.Product.Name, takes, w.Product.Recipe.Pieces, w.Pieces);
         }).ToArray();
         var ids = products.SelectMany(p => p.PerBatch.Keys).Distinct().Order(StringComparer.Ordinal);
-        return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), ledger, on))], products, budgetCents, most);
+        return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, on))], products, budgetCents, most);
     }
 
-    private static BuyMaterial Material(Material material, Ledger? ledger, DateOnly on)
+    private static BuyMaterial Material(Material material, IBooks? books, DateOnly on)
     {
         // Water from the tap is taken as free and endless.
         if (material.Kind == MaterialKind.Water && material.Packs.IsEmpty)
             return new BuyMaterial(material.Id, 100_000_000m, []);
-        var stock = ledger?.InStock(material.Id).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) ?? 0;
+        var stock = books?.InStock(material.Id).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) ?? 0;
         return new BuyMaterial(material.Id, stock, [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, (long)Math.Ceiling(p.Pack.Price * 100m)))]);
     }
 }

@@ -27,31 +27,38 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
     public decimal Piece => Batch / Pieces;
 
     /// <summary>A planned batch, at what was paid for the stock or the packs' prices.</summary>
-    public static CostSheet Of(Workshop workshop, BatchFormula batch, CostsFile costs, Ledger? ledger) => new(batch.Recipe.Pieces,
-        [.. batch.Lines.Select(l => UnitPrice.Of(l.Material, ledger) is var price ? new CostLine(l.Material.Name, l.Mass.Grams * price.Each, false, price.Source) : null!), .. Besides(workshop, batch.Recipe.Pieces, costs, ledger)], costs);
+    public static CostSheet Of(Workshop workshop, BatchFormula batch, CostsFile costs, IBooks? books) => new(batch.Recipe.Pieces,
+        [.. batch.Lines.Select(l => UnitPrice.Of(l.Material, books) is var price ? new CostLine(l.Material.Name, l.Mass.Grams * price.Each, false, price.Source) : null!), .. Besides(workshop, batch.Recipe.Pieces, costs, books)], costs);
 
     /// <summary>A batch in the books, at what was paid for the very lots that were used.</summary>
     /// <exception cref="InputException">The batch is still open, or no good piece came out.</exception>
-    public static CostSheet Of(Workshop workshop, Batch batch, CostsFile costs, Ledger ledger)
+    public static CostSheet Of(Workshop workshop, Batch batch, CostsFile costs, IBooks books)
     {
-        if (ledger.ClosingOf(batch) is not { } closing || closing.Made == closing.Rejected)
+        if (books.ClosingOf(batch) is not { } closing || closing.Made == closing.Rejected)
             throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} has no pieces to bear its cost.", $"Close it first: labelforge batch close {batch.Lot} --made N") { Code = "lot.not-closed" });
-        var receipts = ledger.Receipts.ToDictionary(r => r.Id);
-        var used = ledger.WeighedInto(batch).GroupBy(w => (w.Material, Kept: w.ReceiptId is not null)).Select(g =>
+        // A batch takes few bottles, each often several times.
+        var receipts = new Dictionary<int, Receipt?>();
+        Receipt? Of(int id)
+        {
+            if (!receipts.TryGetValue(id, out var known))
+                receipts[id] = known = books.Current(BookLists.Receipt, id) is { } now ? books.FindReceipt(now) : null;
+            return known;
+        }
+        var used = books.WeighedInto(batch).GroupBy(w => (w.Material, Kept: w.ReceiptId is not null)).Select(g =>
         {
             var material = workshop.Materials.GetValueOrDefault(g.Key.Material);
             if (g.Key.Kept)
             {
                 return new CostLine(material?.Name ?? g.Key.Material,
-                    g.Sum(w => ledger.Current(BookLists.Receipt, w.ReceiptId!.Value) is { } now ? w.Grams * receipts[now].Price / receipts[now].Amount : 0),
-                    false, $"paid for {string.Join(", ", g.Select(w => ledger.Bottle(w.ReceiptId!.Value)).Distinct())}");
+                    g.Sum(w => Of(w.ReceiptId!.Value) is { } now ? w.Grams * now.Price / now.Amount : 0),
+                    false, $"paid for {string.Join(", ", g.Select(w => books.Bottle(w.ReceiptId!.Value)).Distinct())}");
             }
             // Not out of the books' stock: at the price of its pack, and said to be.
             var each = material is null ? new UnitPrice(0, "not in the books, and no longer in the workshop") : UnitPrice.Of(material, null);
             return new CostLine(material?.Name ?? g.Key.Material, g.Sum(w => w.Grams) * each.Each, false, $"not out of the stock; {each.Source}");
         });
         var pieces = closing.Made - closing.Rejected;
-        return new CostSheet(pieces, [.. used, .. Besides(workshop, pieces, costs, ledger)], costs);
+        return new CostSheet(pieces, [.. used, .. Besides(workshop, pieces, costs, books)], costs);
     }
 
     /// <summary>The price at which the wanted margin is left, rounded up to the cent.</summary>
@@ -79,12 +86,12 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
             .OrderByDescending(s => s.High - s.Low),
     ];
 
-    private static IEnumerable<CostLine> Besides(Workshop workshop, int pieces, CostsFile costs, Ledger? ledger)
+    private static IEnumerable<CostLine> Besides(Workshop workshop, int pieces, CostsFile costs, IBooks? books)
     {
         foreach (var (id, count) in costs.Packaging)
         {
             var material = workshop.Material(id, CostsFile.FileName, 0);
-            var price = UnitPrice.Of(material, ledger);
+            var price = UnitPrice.Of(material, books);
             yield return new CostLine(material.Name, count * pieces * price.Each, false, price.Source);
         }
         if (costs.Label > 0)

@@ -13,9 +13,9 @@ public sealed record UnitPrice(decimal Each, string Source)
 
     /// <summary>What was paid for the stock in the house; else the dearest pack's price, so that the figure is not too low.</summary>
     /// <exception cref="InputException">Nothing says what it costs.</exception>
-    public static UnitPrice Of(Material material, Ledger? ledger)
+    public static UnitPrice Of(Material material, IBooks? books)
     {
-        var stock = ledger?.InStock(material.Id).ToArray() ?? [];
+        var stock = books?.InStock(material.Id).ToArray() ?? [];
         if (stock.Length > 0)
             return new UnitPrice(stock.Sum(s => s.Left * s.Receipt.Price / s.Receipt.Amount) / stock.Sum(s => s.Left), "paid for the stock in the house");
         var packs = Packs(material);

@@ -182,7 +182,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
     public void The_database_itself_refuses_to_change_or_lose_an_entry()
     {
         _shop.Stock();
-        foreach (var sql in new[] { "UPDATE \"Receipts\" SET \"Price\" = 0", "DELETE FROM \"Receipts\"" })
+        foreach (var sql in new[] { "UPDATE \"Receipts\" SET \"PriceCents\" = 0", "DELETE FROM \"Receipts\"" })
             Assert.Contains("never changed", TestShop.Refusal(() => _shop.Book.Write((_, context) => context.Database.ExecuteSqlRaw(sql))));
         Assert.Equal(3, _shop.Book.Read().Receipts.Count);
     }

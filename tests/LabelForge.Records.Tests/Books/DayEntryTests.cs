@@ -107,7 +107,8 @@ public sealed class DayEntryTests : IDisposable
     public void A_pots_number_is_no_lots()
     {
         var pot = NextLot.Of(Books, TestShop.Day).ToString();
-        _shop.Book.Write((ledger, context) => context.Batches.Add(new Batch { On = TestShop.Day, By = "A", Lot = new LotCode(TestShop.Day, 4).ToString(), Pot = pot, Recipe = "bar", Product = "Bar", Frozen = ledger.Batches[0].Frozen, PiecesPlanned = 8 }));
+        var frozen = Books.Batches[0].Frozen;
+        _shop.Book.Write((_, context) => context.Batches.Add(new Batch { On = TestShop.Day, By = "A", Lot = new LotCode(TestShop.Day, 4).ToString(), Pot = pot, Recipe = "bar", Product = "Bar", Frozen = frozen, PiecesPlanned = 8 }));
         Assert.Equal(new LotCode(TestShop.Day, 5), NextLot.Of(Books, TestShop.Day));
         Assert.Single(Books.BatchesOfPot(pot));
     }

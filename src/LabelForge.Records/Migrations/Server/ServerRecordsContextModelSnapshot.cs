@@ -34,7 +34,7 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
-                    b.Property<string>("Frozen")
+                    b.Property<string>("FrozenDigest")
                         .IsRequired()
                         .HasColumnType("text");
 
@@ -62,11 +62,83 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<string>("Variant")
+                        .HasColumnType("text");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("Lot");
 
+                    b.HasIndex("Recipe", "Variant");
+
                     b.ToTable("Batches");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.BatchStock", b =>
+                {
+                    b.Property<int>("Number")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("BackOnShelf")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("BatchId")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Closings")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Counted")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Disposed")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Left")
+                        .HasColumnType("integer");
+
+                    b.Property<string>("Lot")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("Made")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Rejected")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Returned")
+                        .HasColumnType("integer");
+
+                    b.Property<int>("Sold")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Number");
+
+                    b.HasIndex("BatchId")
+                        .IsUnique();
+
+                    b.HasIndex("Closings");
+
+                    b.HasIndex("Left");
+
+                    b.HasIndex("Lot")
+                        .IsUnique();
+
+                    b.ToTable("BatchStock", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_BatchStock_Balance", "\"Left\" = \"Made\" - \"Rejected\" - \"Sold\" + \"BackOnShelf\" - \"Disposed\" + \"Counted\"");
+
+                            t.HasCheckConstraint("CK_BatchStock_Closings", "\"Closings\" = 1 OR (\"Closings\" = 0 AND \"Left\" = 0 AND \"Sold\" = 0)");
+
+                            t.HasCheckConstraint("CK_BatchStock_Left", "\"Left\" >= 0");
+
+                            t.HasCheckConstraint("CK_BatchStock_Returned", "\"Returned\" <= \"Sold\"");
+                        });
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Closing", b =>
@@ -96,8 +168,13 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int>("Rejected")
                         .HasColumnType("integer");
 
-                    b.Property<decimal?>("YieldGrams")
-                        .HasColumnType("numeric");
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
+                    b.Property<long?>("YieldGrams")
+                        .HasColumnType("bigint")
+                        .HasColumnName("YieldMicrograms");
 
                     b.HasKey("Id");
 
@@ -144,6 +221,10 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
@@ -183,10 +264,16 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("List", "EntryId")
                         .IsUnique();
+
+                    b.HasIndex("List", "InsteadId");
 
                     b.ToTable("Corrections");
                 });
@@ -216,6 +303,10 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
@@ -231,8 +322,9 @@ namespace LabelForge.Records.Migrations.Server
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<decimal>("Amount")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Amount")
+                        .HasColumnType("bigint")
+                        .HasColumnName("AmountMillionths");
 
                     b.Property<int?>("BatchId")
                         .HasColumnType("integer");
@@ -254,6 +346,10 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int?>("ReceiptId")
                         .HasColumnType("integer");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
@@ -261,6 +357,20 @@ namespace LabelForge.Records.Migrations.Server
                     b.HasIndex("ReceiptId");
 
                     b.ToTable("Disposals");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.FrozenText", b =>
+                {
+                    b.Property<string>("Digest")
+                        .HasColumnType("text");
+
+                    b.Property<string>("Json")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.HasKey("Digest");
+
+                    b.ToTable("FrozenRecipes");
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.OnceKey", b =>
@@ -298,8 +408,13 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int>("ReceiptId")
                         .HasColumnType("integer");
 
-                    b.Property<decimal>("Used")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Used")
+                        .HasColumnType("bigint")
+                        .HasColumnName("UsedMillionths");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -338,8 +453,9 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<DateOnly>("On")
                         .HasColumnType("date");
 
-                    b.Property<decimal>("PaidBack")
-                        .HasColumnType("numeric");
+                    b.Property<long>("PaidBack")
+                        .HasColumnType("bigint")
+                        .HasColumnName("PaidBackCents");
 
                     b.Property<string>("Payment")
                         .HasColumnType("text");
@@ -351,8 +467,13 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int>("Returned")
                         .HasColumnType("integer");
 
-                    b.Property<decimal?>("Tax")
-                        .HasColumnType("numeric");
+                    b.Property<long?>("Tax")
+                        .HasColumnType("bigint")
+                        .HasColumnName("TaxCents");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -414,6 +535,10 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<string>("Variant")
                         .HasColumnType("text");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("Lot");
@@ -429,8 +554,9 @@ namespace LabelForge.Records.Migrations.Server
 
                     NpgsqlPropertyBuilderExtensions.UseIdentityByDefaultColumn(b.Property<int>("Id"));
 
-                    b.Property<decimal>("Amount")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Amount")
+                        .HasColumnType("bigint")
+                        .HasColumnName("AmountMillionths");
 
                     b.Property<DateOnly?>("BestBefore")
                         .HasColumnType("date");
@@ -452,8 +578,9 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<DateOnly>("On")
                         .HasColumnType("date");
 
-                    b.Property<decimal>("Price")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Price")
+                        .HasColumnType("bigint")
+                        .HasColumnName("PriceCents");
 
                     b.Property<string>("Supplier")
                         .HasColumnType("text");
@@ -461,9 +588,42 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<string>("SupplierLot")
                         .HasColumnType("text");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.ToTable("Receipts");
+                });
+
+            modelBuilder.Entity("LabelForge.Records.Books.ReceiptStock", b =>
+                {
+                    b.Property<int>("Bottle")
+                        .HasColumnType("integer");
+
+                    b.Property<long>("Left")
+                        .HasColumnType("bigint")
+                        .HasColumnName("LeftMillionths");
+
+                    b.Property<string>("Material")
+                        .IsRequired()
+                        .HasColumnType("text");
+
+                    b.Property<int>("ReceiptId")
+                        .HasColumnType("integer");
+
+                    b.HasKey("Bottle");
+
+                    b.HasIndex("ReceiptId")
+                        .IsUnique();
+
+                    b.HasIndex("Material", "Left");
+
+                    b.ToTable("ReceiptStock", null, t =>
+                        {
+                            t.HasCheckConstraint("CK_ReceiptStock_Left", "\"LeftMillionths\" >= 0");
+                        });
                 });
 
             modelBuilder.Entity("LabelForge.Records.Books.Sale", b =>
@@ -487,8 +647,9 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<DateOnly>("On")
                         .HasColumnType("date");
 
-                    b.Property<decimal>("Paid")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Paid")
+                        .HasColumnType("bigint")
+                        .HasColumnName("PaidCents");
 
                     b.Property<string>("Payment")
                         .HasColumnType("text");
@@ -496,8 +657,9 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int>("Pieces")
                         .HasColumnType("integer");
 
-                    b.Property<decimal?>("Tax")
-                        .HasColumnType("numeric");
+                    b.Property<long?>("Tax")
+                        .HasColumnType("bigint")
+                        .HasColumnName("TaxCents");
 
                     b.Property<string>("Ticket")
                         .HasColumnType("text");
@@ -506,9 +668,15 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
+
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
+
+                    b.HasIndex("Ticket");
 
                     b.ToTable("Sales");
                 });
@@ -528,11 +696,13 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
-                    b.Property<decimal>("Counted")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Counted")
+                        .HasColumnType("bigint")
+                        .HasColumnName("CountedMillionths");
 
-                    b.Property<decimal>("Difference")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Difference")
+                        .HasColumnType("bigint")
+                        .HasColumnName("DifferenceMillionths");
 
                     b.Property<string>("Note")
                         .HasColumnType("text");
@@ -542,6 +712,10 @@ namespace LabelForge.Records.Migrations.Server
 
                     b.Property<int?>("ReceiptId")
                         .HasColumnType("integer");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -564,14 +738,17 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
-                    b.Property<decimal>("Card")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Card")
+                        .HasColumnType("bigint")
+                        .HasColumnName("CardCents");
 
-                    b.Property<decimal>("Cash")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Cash")
+                        .HasColumnType("bigint")
+                        .HasColumnName("CashCents");
 
-                    b.Property<decimal>("Float")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Float")
+                        .HasColumnType("bigint")
+                        .HasColumnName("FloatCents");
 
                     b.Property<string>("Note")
                         .HasColumnType("text");
@@ -582,6 +759,10 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<string>("Place")
                         .IsRequired()
                         .HasColumnType("text");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
@@ -603,8 +784,9 @@ namespace LabelForge.Records.Migrations.Server
                         .IsRequired()
                         .HasColumnType("text");
 
-                    b.Property<decimal>("Grams")
-                        .HasColumnType("numeric");
+                    b.Property<long>("Grams")
+                        .HasColumnType("bigint")
+                        .HasColumnName("Micrograms");
 
                     b.Property<string>("Material")
                         .IsRequired()
@@ -618,6 +800,10 @@ namespace LabelForge.Records.Migrations.Server
 
                     b.Property<int?>("ReceiptId")
                         .HasColumnType("integer");
+
+                    b.Property<long?>("WrittenAt")
+                        .HasColumnType("bigint")
+                        .HasColumnName("WrittenAtSeconds");
 
                     b.HasKey("Id");
 
