@@ -22,9 +22,9 @@ internal static class RecordsPart
         return
         [
             ("read the books", () => book.Read()),
-            ("trace a lot back to its bottles and its buyers", () => Trace.Of(ledger, middle)),
-            ("trace a bottle to the people who have what was made of it", () => Trace.Of(ledger, "M1")),
-            ("trace a material that went into every batch", () => Trace.Of(ledger, "castor-oil")),
+            ("trace a lot back to its bottles and its buyers", () => Trace.Of(book, middle)),
+            ("trace a bottle to the people who have what was made of it", () => Trace.Of(book, "M1")),
+            ("trace a material that went into every batch", () => Trace.Of(book, "castor-oil")),
             ("the stock: what is left of every bottle", () => Stock(ledger)),
             ("the cost of a finished batch, by what was paid for the bottles used", () => CostSheet.Of(workshop, ledger.BatchOf(middle), CostsFile.None, ledger)),
             ("sell a piece: read, write, balance, commit", () => Shop.Sell(book, BookFill.Lot(next++ % batches + 1), 1, "Market", 5, BenchWorkshop.Day, "A")),

@@ -23,7 +23,7 @@ internal static class TraceVerb
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
-            var trace = Trace.Of(BookOptions.Book(workshop).Read(), r.GetValue(from)!);
+            var trace = Trace.Of(BookOptions.Book(workshop), r.GetValue(from)!);
             if (path is not null)
                 Save(path, trace, workshop, options.On(r));
             if (options.Json(r))

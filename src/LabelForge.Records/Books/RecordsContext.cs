@@ -114,7 +114,9 @@ public class RecordsContext : DbContext
         model.Entity<FrozenText>().HasKey(f => f.Digest);
         model.Entity<Batch>().Ignore(b => b.Frozen);
         model.Entity<Batch>().HasIndex(b => new { b.Recipe, b.Variant });
+        model.Entity<Batch>().HasIndex(b => b.Pot);
         model.Entity<Sale>().HasIndex(s => s.Ticket);
+        model.Entity<Sale>().HasIndex(s => s.To);
         StockTables.Map(model);
         AmountColumns.Map(model);
         foreach (var entry in model.Model.GetEntityTypes().Where(t => typeof(BookEntry).IsAssignableFrom(t.ClrType)))

@@ -71,9 +71,19 @@ namespace LabelForge.Records.Migrations
                 column: "Ticket");
 
             migrationBuilder.CreateIndex(
+                name: "IX_Sales_To",
+                table: "Sales",
+                column: "To");
+
+            migrationBuilder.CreateIndex(
                 name: "IX_Corrections_List_InsteadId",
                 table: "Corrections",
                 columns: new[] { "List", "InsteadId" });
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_Pot",
+                table: "Batches",
+                column: "Pot");
 
             migrationBuilder.CreateIndex(
                 name: "IX_Batches_Recipe_Variant",

@@ -96,8 +96,8 @@ public class MonthTests
         var onTheShelf = ledger.Receipts.Sum(r => r.Price * ledger.Left(r) / r.Amount);
         Assert.Equal(spent, Math.Round(inBatches + onTheShelf, 12));
         // Each piece that left is found from the material lots, once.
-        Assert.Equal(ledger.Sales.Count, Trace.Of(ledger, "base").Deliveries.Count);
-        Assert.Equal(Trace.Of(ledger, "castor-oil").Deliveries.Sum(d => d.Pieces), ledger.Sales.Sum(s => s.Pieces));
+        Assert.Equal(ledger.Sales.Count, Trace.Of(book, "base").Deliveries.Count);
+        Assert.Equal(Trace.Of(book, "castor-oil").Deliveries.Sum(d => d.Pieces), ledger.Sales.Sum(s => s.Pieces));
 
         // All lists written, and read back into books that are new, say the same.
         using var other = server ? TestShop.OnServer() : new TestShop();

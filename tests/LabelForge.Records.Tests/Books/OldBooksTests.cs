@@ -58,7 +58,7 @@ public sealed class OldBooksTests
         var lots = then.RootElement.GetProperty("materials").EnumerateArray().Where(m => m.GetProperty("lot").GetString() != "M3").ToArray();
         Assert.Equal(5, lots.Length);
         Assert.All(lots, m => Assert.Equal(m.GetProperty("left").GetDecimal(), book.Ask(b => b.Left(b.ReceiptOf(int.Parse(m.GetProperty("lot").GetString()![1..], System.Globalization.CultureInfo.InvariantCulture))))));
-        Assert.Equal(["M1"], Trace.Of(book.Read(), "26R02-03T").Uses.Where(u => u.Material == "base").Select(u => $"M{u.MaterialLot}"));
+        Assert.Equal(["M1"], Trace.Of(book, "26R02-03T").Uses.Where(u => u.Material == "base").Select(u => $"M{u.MaterialLot}"));
     }
 
     [Theory]

@@ -94,9 +94,9 @@ public abstract class TraceTests : IDisposable
 
     [Fact]
     public void A_mock_recall_from_books_opened_anew_finds_who_has_the_lot() =>
-        Assert.Equal(Follow("M3").Deliveries.Select(d => d.ToString()), Trace.Of(RecordBook.Open(_shop.Folder).Read(), "M3").Deliveries.Select(d => d.ToString()));
+        Assert.Equal(Follow("M3").Deliveries.Select(d => d.ToString()), Trace.Of(RecordBook.Open(_shop.Folder), "M3").Deliveries.Select(d => d.ToString()));
 
-    private Trace Follow(string from) => Trace.Of(_shop.Book.Read(), from);
+    private Trace Follow(string from) => Trace.Of(_shop.Book, from);
 }
 
 /// <summary>Tracing in books in a file.</summary>

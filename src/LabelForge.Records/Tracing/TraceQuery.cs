@@ -1,0 +1,89 @@
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+using Microsoft.EntityFrameworkCore;
+
+namespace LabelForge.Records.Tracing;
+
+/// <summary>Follows the way by recursive queries: corrections are walked in the database, and only what lies on the way is read.</summary>
+internal sealed class TraceQuery(BookQueries books, RecordsContext context)
+{
+    // Names in a heading; a material may have thousands of bottles.
+    private const int MostNamed = 12;
+
+    /// <summary>Traces from what a person wrote.</summary>
+    /// <exception cref="InputException">The books know nothing of that name.</exception>
+    public Trace Of(string from)
+    {
+        var name = from.Trim();
+        if (Bottles(name) is { Length: > 0 } bottles)
+        {
+            var named = $"material lot {string.Join(", ", bottles.Take(MostNamed).Select(b => $"M{b}"))}{(bottles.Length > MostNamed ? FormattableString.Invariant($" and {bottles.Length - MostNamed} more") : "")}";
+            return Read(named, new TraceSql(TraceSql.Forward(bottles)), bottles) with { Forward = true };
+        }
+        // A lot code is found however it is typed, and one that was corrected by what stood on the labels first.
+        var code = Lots.LotCode.Parse(name) is { IsValue: true } read ? read.Value.ToString() : name;
+        if (context.Batches.Where(b => b.Lot == code).Select(b => b.Id).ToArray() is { Length: > 0 } lots && lots.Any(id => books.BatchNow(id) is not null))
+        {
+            var now = lots.Select(id => books.BatchNow(id)).OfType<int>().First();
+            return Read($"lot {context.BatchStock.Where(s => s.BatchId == now).Select(s => s.Lot).First()}", new TraceSql(TraceSql.Back("SELECT \"Id\" FROM \"Batches\" WHERE \"Lot\" = {0}"), code), null);
+        }
+        if (books.BatchesOfPot(code).Any())
+            return Read($"pot {code}", new TraceSql(TraceSql.Back("SELECT \"Id\" FROM \"Batches\" WHERE \"Pot\" = {0}"), code), null);
+        var spelt = Buyer(name);
+        return Read($"what went to {spelt[0].Trim()}", new TraceSql(TraceSql.Back(
+            $"SELECT DISTINCT s.\"BatchId\" FROM \"Sales\" s WHERE s.\"To\" IN ({string.Join(", ", spelt.Select((_, i) => $"{{{i}}}"))}) AND {TraceSql.Stands(BookLists.Sale, "s")}"), spelt), null);
+    }
+
+    // The numbers on the bottles that a name means: one bottle, or all of a supplier's lot or of a material.
+    private int[] Bottles(string name)
+    {
+        if (name.Length > 1 && name[0] is 'M' or 'm' && int.TryParse(name.AsSpan(1), System.Globalization.CultureInfo.InvariantCulture, out var number)
+            && books.First(BookLists.Receipt, number) is var first && context.ReceiptStock.Any(s => s.Bottle == first))
+        {
+            return [first];
+        }
+        var small = name.ToLowerInvariant();
+#pragma warning disable CA1304, CA1311, CA1862 // The database compares; it knows no culture.
+        return [.. context.ReceiptStock.Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { s.Bottle, r.Id, r.Material, r.SupplierLot })
+            .Where(r => r.Material.ToLower() == small || r.SupplierLot!.Trim().ToLower() == small).OrderBy(r => r.Id).Select(r => r.Bottle)];
+#pragma warning restore CA1304, CA1311, CA1862
+    }
+
+    // A buyer, in every way that the books spell them.
+    private string[] Buyer(string name)
+    {
+        var buyers = context.Sales.Select(s => s.To).Distinct().ToArray();
+        string[] Spelt(string one) => [.. buyers.Where(b => string.Equals(b.Trim(), one.Trim(), StringComparison.OrdinalIgnoreCase)).Where(Stand)];
+        if (Spelt(name) is { Length: > 0 } exact)
+            return exact;
+        var near = name.Length < 2 ? [] : buyers.Where(b => b.Contains(name, StringComparison.OrdinalIgnoreCase)).Where(Stand).DistinctBy(b => b.Trim(), StringComparer.OrdinalIgnoreCase).Take(9).ToArray();
+        return near.Length == 1 ? Spelt(near[0]) : throw new InputException(new Problem(null, 0, $"The books know nothing of \"{name}\".",
+            near.Length > 1 ? $"Which of these buyers: {string.Join("; ", near.Take(8).Select(b => b.Trim()))}?" : "Write a material lot (M3), the supplier's lot, a lot code, a material's id, or a buyer as written in the books."));
+    }
+
+    // Whether a sale to a buyer stands: one whose sales were all struck is nobody.
+    private bool Stand(string buyer) => context.Sales.Any(s => s.To == buyer && !context.Corrections.Any(c => c.List == BookLists.Sale && c.EntryId == s.Id));
+
+    private Trace Read(string from, TraceSql sql, int[]? bottles)
+    {
+        var uses = sql.Ask<UseRow>(context, TraceSql.Uses);
+        var batches = sql.Ask<LotRow>(context, TraceSql.Lots);
+        var deliveries = sql.Ask<DeliveryRow>(context, TraceSql.Deliveries);
+        var told = sql.Ask<int>(context, TraceSql.Complaints);
+        var stock = sql.Ask<BottleRow>(context, bottles is null ? TraceSql.BottlesUsed : TraceSql.BottlesNamed);
+        return new Trace(from,
+            [.. stock.Select(b => new TracedBottle(b.Bottle, b.Material, b.Supplier, b.SupplierLot, b.On, b.Amount / Millionths.InOne, b.Left / Millionths.InOne))],
+            [.. uses.Select(u => new TracedUse(u.Bottle, u.Material, u.Supplier, u.SupplierLot, u.Lot, u.Micrograms / Millionths.InOne))],
+            [.. batches.Select(b => new TracedBatch(b.Lot, b.Product, b.On, b.Made, b.Rejected, b.Left, b.Disposed, b.Closings == 0))],
+            [.. deliveries.Select(d => new TracedDelivery(d.Lot, d.On, d.Pieces, d.To, d.PaidCents == 0))],
+            told.Length == 0 ? [] : context.Complaints.AsNoTracking().Where(c => told.Contains(c.Id)).OrderBy(c => c.Id).ToArray());
+    }
+
+    private sealed record UseRow(int Bottle, long Micrograms, string Lot, string Material, string? Supplier, string? SupplierLot);
+
+    private sealed record LotRow(string Lot, string Product, DateOnly On, int Made, int Rejected, int Left, int Disposed, int Closings);
+
+    private sealed record DeliveryRow(string Lot, DateOnly On, int Pieces, string To, long PaidCents);
+
+    private sealed record BottleRow(int Bottle, string Material, string? Supplier, string? SupplierLot, DateOnly On, long Amount, long Left);
+}

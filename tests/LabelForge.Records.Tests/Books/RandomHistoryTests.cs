@@ -1,0 +1,148 @@
+using CsCheck;
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+using LabelForge.Records.Tests.Tracing;
+using Trace = LabelForge.Records.Tracing.Trace;
+
+namespace LabelForge.Records.Tests.Books;
+
+/// <summary>Histories drawn at random, with mistakes, corrections, undoing and lists read in: what is kept agrees with what is reckoned anew from all entries.</summary>
+public sealed class RandomHistoryTests
+{
+    private static readonly string[] Materials = ["base", "castor-oil", "scent"];
+
+    // What is done, and three numbers that say to what and how much.
+    private static readonly Gen<(int Act, int A, int B, int C)[]> History =
+        Gen.Select(Gen.Int[0, 15], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 1000]).Array[5, 40];
+
+    [Theory]
+    [InlineData(false, 60)]
+    [InlineData(true, 12)]
+    public void Balances_kept_are_those_reckoned_from_all_entries(bool server, int histories) => History.Sample(history =>
+    {
+        using var shop = server ? TestShop.OnServer() : new TestShop();
+        shop.Stock();
+        foreach (var (act, a, b, c) in history)
+        {
+            try
+            {
+                Do(shop, act, a, b, c);
+            }
+            catch (InputException)
+            {
+                // Refused, so nothing of it was written: the check below would tell.
+            }
+        }
+        Agree(shop);
+    }, iter: histories, threads: 1);
+
+    private static void Do(TestShop shop, int act, int a, int b, int c)
+    {
+        var (book, ledger) = (shop.Book, shop.Book.Read());
+        var lot = ledger.AllBatches.Count == 0 ? new LotCode(TestShop.Day, 1).ToString() : ledger.AllBatches[a % ledger.AllBatches.Count].Lot;
+        var bottle = 1 + b % Math.Max(1, ledger.AllReceipts.Count);
+        switch (act)
+        {
+            case 0 or 1:
+                shop.Receive(Materials[a % 3], 1 + b * 1.234567m, c / 100m, TestShop.Day.AddDays(b % 90));
+                break;
+            case 2 or 3:
+                var made = shop.Finish(NextLot.Of(ledger, TestShop.Day).ToString(), 8, a % 3);
+                Shop.Sell(book, made, 1 + b % 3, $"buyer {c % 4}", c / 100m, TestShop.Day, "A");
+                break;
+            case 4:
+                shop.Start(NextLot.Of(ledger, TestShop.Day).ToString());
+                break;
+            case 5:
+                Bench.Weigh(book, lot, Materials[b % 3], c / 7m, c % 2 == 0 ? bottle : null, TestShop.Day, "A");
+                break;
+            case 6:
+                Bench.Close(book, lot, b % 12, c % 3, null, TestShop.Day, "A");
+                break;
+            case 7 or 8:
+                Shop.Sell(book, lot, 1 + b % 6, $"buyer {c % 4}", c / 100m, TestShop.Day, "A");
+                break;
+            case 9:
+                Shop.DisposeMaterial(book, bottle, c / 13m, "spilt", TestShop.Day, "A");
+                break;
+            case 10:
+                Shop.DisposePieces(book, lot, 1 + c % 3, "broken", TestShop.Day, "A");
+                break;
+            case 11:
+                ShelfCount.Take(book, [(lot, b % 10), ($"M{bottle}", c * 1.5m)], TestShop.Day, "A");
+                break;
+            case 12:
+                TableSales.TakeBack(book, lot, of => new PiecesReturned { On = TestShop.Day, By = "A", BatchId = of.Id, Returned = 1 + b % 3, BackOnShelf = c % 2, From = "Ann", PaidBack = 5, Reason = "a dent" });
+                break;
+            case 13:
+                Strike(book, ledger, a, b);
+                break;
+            case 14:
+                Change(book, ledger, a, b, c);
+                break;
+            default:
+                shop.Write("in.csv", $"lot,pieces,to,paid\n{lot},{1 + b % 3},Fairport market,{c}\n{lot},1,Ann,7\n");
+                ListImport.ReadFiles(book, [Path.Combine(shop.Folder, "in.csv")], TestShop.Day, "B");
+                break;
+        }
+    }
+
+    private static void Strike(RecordBook book, Ledger ledger, int a, int b)
+    {
+        var list = BookLists.All[a % BookLists.All.Count];
+        if (Correcting.All(ledger, list) is { Count: > 0 } entries)
+            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened", TestShop.Day, "A");
+    }
+
+    private static void Change(RecordBook book, Ledger ledger, int a, int b, int c)
+    {
+        var (list, field, value) = (a % 8) switch
+        {
+            0 => (BookLists.Receipt, "amount", $"{c * 3 + 1}"),
+            1 => (BookLists.Receipt, "material", Materials[c % 3]),
+            2 => (BookLists.Weighing, "grams", $"{c + 1}"),
+            3 => (BookLists.Weighing, "from", $"M{1 + c % Math.Max(1, ledger.AllReceipts.Count)}"),
+            4 => (BookLists.Sale, "pieces", $"{1 + c % 9}"),
+            5 => (BookLists.Sale, "lot", ledger.AllBatches.Count == 0 ? "x" : ledger.AllBatches[c % ledger.AllBatches.Count].Lot),
+            6 => (BookLists.Closing, "made", $"{c % 12}"),
+            _ => (BookLists.Batch, "lot", new LotCode(TestShop.Day, 20 + c % 5).ToString()),
+        };
+        if (Correcting.All(ledger, list) is { Count: > 0 } entries)
+            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value }, "misread", TestShop.Day, "A");
+    }
+
+    private static void Agree(TestShop shop)
+    {
+        var (book, ledger) = (shop.Book, shop.Book.Read());
+        Assert.Empty(book.Check().Differences);
+        book.Ask(books =>
+        {
+            foreach (var batch in ledger.Batches)
+            {
+                Assert.Equal(ledger.PiecesLeft(batch), books.PiecesLeft(batch));
+                Assert.Equal(ledger.WeighedInto(batch).Select(w => w.Id), books.WeighedInto(batch).Select(w => w.Id));
+                Assert.Equal(ledger.SalesOf(batch).Select(s => s.Id), books.SalesOf(batch).Select(s => s.Id));
+                Assert.Equal(ledger.CountsOf(batch).Select(s => s.Id), books.CountsOf(batch).Select(s => s.Id));
+                Assert.Equal((batch.Id, batch.Frozen), (books.BatchOf(batch.Lot).Id, books.BatchOf(batch.Lot).Frozen));
+                Assert.Equal(ledger.ClosingOf(batch)?.Id, books.ClosingOf(batch)?.Id);
+            }
+            foreach (var material in Materials)
+                Assert.Equal(ledger.InStock(material).Select(s => (s.Receipt.Id, s.Left)), books.InStock(material).Select(s => (s.Receipt.Id, s.Left)));
+            Assert.Equal(ledger.OpenBatches().Select(b => b.Id).Order(), books.OpenBatches().Select(b => b.Id).Order());
+            return 0;
+        });
+        foreach (var from in ledger.Receipts.Take(3).Select(r => ledger.Bottle(r.Id)).Concat(Materials).Concat(ledger.Batches.Take(3).Select(b => b.Lot)).Concat(ledger.Sales.Take(2).Select(s => s.To)))
+            Assert.Equal(Said(LedgerTrace.Of(ledger, from)), Said(Trace.Of(book, from)));
+    }
+
+    // One amount is one text: 0.00 is 0.
+    private static decimal Plain(decimal amount) => amount / 1.000000000000000000000000000m;
+
+    private static string Said(Trace trace) => string.Join('\n',
+    [
+        .. trace.Bottles.Select(b => (b with { Left = Plain(b.Left) }).ToString()).Order(StringComparer.Ordinal), .. trace.Uses.Select(u => u.ToString()).Order(StringComparer.Ordinal),
+        .. trace.Batches.Select(b => b.ToString()).Order(StringComparer.Ordinal), .. trace.Deliveries.Select(d => d.ToString()).Order(StringComparer.Ordinal),
+        .. trace.Complaints.Select(c => $"{c.Id}").Order(StringComparer.Ordinal),
+    ]);
+}

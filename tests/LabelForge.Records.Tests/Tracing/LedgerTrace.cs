@@ -1,0 +1,84 @@
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+using LabelForge.Records.Tracing;
+using Trace = LabelForge.Records.Tracing.Trace;
+
+namespace LabelForge.Records.Tests.Tracing;
+
+/// <summary>The same way followed through all entries in memory: what the queries' answers are held against.</summary>
+internal static class LedgerTrace
+{
+    /// <summary>Traces from a material lot (M3), a supplier's lot, a finished lot, a pot, a material's id, or a person.</summary>
+    /// <remarks>From a material only its own uses are followed; from a finished lot or a person, everything that went in.</remarks>
+    /// <exception cref="InputException">The books know nothing of that name.</exception>
+    public static Trace Of(Ledger ledger, string from)
+    {
+        var receipts = ledger.Receipts.Where(r => Same($"M{r.Id}", from) || Same(ledger.Bottle(r.Id), from)).ToArray();
+        if (receipts.Length == 0)
+            receipts = [.. ledger.Receipts.Where(r => Same(r.SupplierLot, from) || Same(r.Material, from))];
+        if (receipts.Length > 0)
+        {
+            var ids = receipts.Select(r => ledger.First(BookLists.Receipt, r.Id)).ToHashSet();
+            var uses = AllUses(ledger).Where(u => ids.Contains(u.Use.MaterialLot)).ToArray();
+            return Of(ledger, $"material lot {string.Join(", ", ids.Select(r => $"M{r}"))}", receipts, [.. uses.Select(u => u.Use)], [.. uses.Select(u => u.Batch).Distinct()]) with { Forward = true };
+        }
+        // A lot code is found however it is typed, and one that was corrected by what stood on the labels first.
+        var code = Lots.LotCode.Parse(from) is { IsValue: true } read ? read.Value.ToString() : from;
+        var lots = ledger.AllBatches.Where(b => Same(b.Lot, code)).Select(b => ledger.BatchNow(b.Id)).Distinct().SelectMany(id => ledger.Batches.Where(b => b.Id == id)).ToArray();
+        if (lots.Length > 0)
+            return Back(ledger, $"lot {lots[0].Lot}", lots);
+        if (ledger.BatchesOfPot(code).ToArray() is { Length: > 0 } poured)
+            return Back(ledger, $"pot {code}", poured);
+        var buyer = Buyer(ledger, from);
+        var batches = ledger.Batches.ToDictionary(b => b.Id);
+        return Back(ledger, $"what went to {buyer}", [.. ledger.Sales.Where(s => Same(s.To, buyer)).Select(s => ledger.BatchNow(s.BatchId)).OfType<int>().Distinct().Select(id => batches[id])]);
+    }
+
+    private static string Buyer(Ledger ledger, string from)
+    {
+        var buyers = ledger.Sales.Select(s => s.To.Trim()).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
+        if (buyers.FirstOrDefault(b => Same(b, from)) is { } exact)
+            return exact;
+        var near = from.Trim().Length < 2 ? [] : buyers.Where(b => b.Contains(from.Trim(), StringComparison.OrdinalIgnoreCase)).ToArray();
+        return near.Length == 1 ? near[0] : throw new InputException(new Problem(null, 0, $"The books know nothing of \"{from}\".",
+            near.Length > 1 ? $"Which of these buyers: {string.Join("; ", near.Take(8))}?" : "Write a material lot (M3), the supplier's lot, a lot code, a material's id, or a buyer as written in the books."));
+    }
+
+    private static Trace Back(Ledger ledger, string from, Batch[] lots)
+    {
+        var asked = lots.ToHashSet();
+        TracedUse[] uses = [.. AllUses(ledger).Where(u => asked.Contains(u.Batch)).Select(u => u.Use)];
+        var bottles = uses.Select(u => u.MaterialLot).Distinct().Select(ledger.ReceiptOf).ToArray();
+        return Of(ledger, from, bottles, uses, lots);
+    }
+
+    private static Trace Of(Ledger ledger, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses, IReadOnlyList<Batch> batches) => new(from,
+        [.. bottles.Select(r => new TracedBottle(ledger.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On, r.Amount, ledger.Left(r)))],
+        uses,
+        [.. batches.Select(b => Traced(ledger, b))],
+        [.. batches.SelectMany(b => ledger.SalesOf(b).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
+        ComplaintsOf(ledger, [.. batches.Select(b => b.Id)]));
+
+    private static Complaint[] ComplaintsOf(Ledger ledger, HashSet<int> batches) =>
+        [.. ledger.Complaints.Where(c => ledger.BatchNow(c.BatchId) is { } batch && batches.Contains(batch))];
+
+    private static TracedBatch Traced(Ledger ledger, Batch batch)
+    {
+        var closing = ledger.ClosingOf(batch);
+        return new TracedBatch(batch.Lot, batch.Product, batch.On, closing?.Made ?? 0, closing?.Rejected ?? 0, ledger.PiecesLeft(batch),
+            (int)ledger.DisposalsOf(batch).Sum(d => d.Amount), closing is null);
+    }
+
+    private static IEnumerable<(TracedUse Use, Batch Batch)> AllUses(Ledger ledger)
+    {
+        var batches = ledger.Batches.ToDictionary(b => b.Id);
+        var receipts = ledger.Receipts.ToDictionary(r => r.Id);
+        foreach (var weighing in ledger.Weighings)
+        {
+            if (ledger.BatchNow(weighing.BatchId) is { } batch && weighing.ReceiptId is { } id && ledger.Current(BookLists.Receipt, id) is { } now)
+                yield return (new TracedUse(ledger.First(BookLists.Receipt, now), receipts[now].Material, receipts[now].Supplier, receipts[now].SupplierLot, batches[batch].Lot, weighing.Grams), batches[batch]);
+        }
+    }
+
+    private static bool Same(string? a, string b) => string.Equals(a?.Trim(), b.Trim(), StringComparison.OrdinalIgnoreCase);
+}
