@@ -91,6 +91,10 @@ internal sealed class TraceSql(string way, params string[] parameters)
         $"NOT EXISTS (SELECT 1 FROM \"Corrections\" x WHERE x.\"List\" = '{list}' AND x.\"EntryId\" = {entry}.\"Id\")";
 
     /// <summary>Asks one of the statements.</summary>
-    public T[] Ask<T>(RecordsContext context, string statement) =>
-        [.. context.Database.SqlQueryRaw<T>($"{way}\n{statement}", [.. parameters])];
+    public T[] Ask<T>(RecordsContext context, string statement)
+    {
+        // Nothing that a person wrote stands in the text: names are parameters, bottles are numbers.
+        var sql = string.Join('\n', way, statement);
+        return [.. context.Database.SqlQueryRaw<T>(sql, [.. parameters])];
+    }
 }
