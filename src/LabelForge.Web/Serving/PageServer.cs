@@ -106,6 +106,8 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<Preferences>();
         builder.Services.AddSingleton<Say>();
         builder.Services.AddSingleton<StartPictures>();
+        builder.Services.AddSingleton<LookPictures>();
+        builder.Services.AddSingleton<OrnamentTiles>();
         builder.Services.AddSingleton<SampleWorkshop>();
         var app = builder.Build();
         app.UseMiddleware<PageHeaders>();

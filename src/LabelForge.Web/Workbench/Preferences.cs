@@ -1,3 +1,4 @@
+using System.Globalization;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
@@ -7,6 +8,7 @@ public sealed class Preferences(Desk desk) : IDisposable
 {
     private const string LanguageKey = "language";
     private const string SchemeKey = "scheme";
+    private const string ScreenKey = "screen";
 
     private readonly PageStateFile<string> _kept = new(desk, "page.json");
 
@@ -19,11 +21,17 @@ public sealed class Preferences(Desk desk) : IDisposable
     /// <summary><c>light</c>, <c>dark</c>, or <c>system</c>: as the machine has it.</summary>
     public string Scheme => _kept.TryGet(SchemeKey, out var scheme) && scheme is "light" or "dark" ? scheme : "system";
 
+    /// <summary>How much larger than a page's own inch an inch of this screen is drawn, found with a card held against it; 1 where nobody has.</summary>
+    public decimal ScreenScale => _kept.TryGet(ScreenKey, out var scale) && decimal.TryParse(scale, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is >= 0.5m and <= 2 ? value : 1;
+
     /// <summary>Chooses the language.</summary>
     public void ChooseLanguage(string language) => Keep(LanguageKey, language);
 
     /// <summary>Chooses light, dark or system.</summary>
     public void ChooseScheme(string scheme) => Keep(SchemeKey, scheme);
+
+    /// <summary>Keeps what a card held against the screen showed.</summary>
+    public void ChooseScreenScale(decimal scale) => Keep(ScreenKey, scale.ToString(CultureInfo.InvariantCulture));
 
     /// <summary>What was put away for good, such as a tour; by its name.</summary>
     public bool IsAway(string what) => _kept.TryGet("away " + what, out _);

@@ -1,13 +1,9 @@
 using System.Collections.Concurrent;
-using System.Globalization;
 using System.Security.Cryptography;
-using System.Text;
-using System.Text.RegularExpressions;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Jobs;
-using LabelForge.Print.Output;
 using LabelForge.Web.Editing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -17,7 +13,7 @@ using Microsoft.Extensions.DependencyInjection;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>The front of each product's label, small, for lists: drawn once for the files as they stand, away from the thread that draws pages.</summary>
-public sealed partial class Thumbs
+public sealed class Thumbs
 {
     private readonly ConcurrentDictionary<string, Thumb> _of = [];
     private readonly ConcurrentDictionary<string, byte[]> _svg = [];
@@ -106,27 +102,12 @@ public sealed partial class Thumbs
 
     private Picture Front(LabelLayout layout)
     {
-        using var stream = new MemoryStream();
-        LabelFile.WriteSvg(stream, layout, layout.Design.Id);
-        var text = Encoding.UTF8.GetString(stream.ToArray());
-        var (wide, high) = (layout.Design.Width.Millimetres, layout.Design.Height.Millimetres);
-        if (layout.Design.Panels.FirstOrDefault(p => p.Principal) is { } front && !layout.Design.Round)
-        {
-            // The same drawing, seen through a window on its front.
-            (wide, high) = (front.Width.Millimetres, front.Height.Millimetres);
-            text = Head().Replace(text, string.Create(CultureInfo.InvariantCulture,
-                $"width=\"{wide:0.###}mm\" height=\"{high:0.###}mm\" viewBox=\"{Points(front.X)} {Points(front.Y)} {Points(front.Width)} {Points(front.Height)}\""), 1);
-        }
-        var bytes = Encoding.UTF8.GetBytes(text);
+        var front = FrontPicture.Of(layout);
+        var bytes = front.Svg;
         var key = Convert.ToHexStringLower(SHA256.HashData(bytes))[..32];
         if (_svg.Count > 300)
             _svg.Clear();
         _svg[key] = bytes;
-        return new Picture($"/thumbs/{key}.svg", wide, high);
+        return new Picture($"/thumbs/{key}.svg", front.Wide, front.High);
     }
-
-    private static string Points(Length length) => (length.Inches * 72).ToString("0.###", CultureInfo.InvariantCulture);
-
-    [GeneratedRegex("width=\"[0-9.]+mm\" height=\"[0-9.]+mm\" viewBox=\"[^\"]*\"")]
-    private static partial Regex Head();
 }

@@ -12,6 +12,7 @@ internal static partial class Routes
         ["/materials/{Id}"] = ["/materials/bramble-fragrance", "/materials/clear-glycerin-base", "/materials/sodium-hydroxide"],
         ["/recipes/{Id}"] = ["/recipes/harbour-wall-bar"],
         ["/labels/{Id}"] = ["/labels/bramble-bar"],
+        ["/looks/{Id}"] = ["/looks/meadow-bar"],
         ["/print/{Id}"] = ["/print/sugar-scrub"],
         ["/stock/books/{List}"] = ["/stock/books/sale"],
         ["/trace/{From}"] = ["/trace/M1", $"/trace/{FilledBooks.Lot}"],

@@ -45,10 +45,10 @@ public partial class WordBookTests
         return folder.FullName;
     }
 
-    [GeneratedRegex("""(?:Say\[|Counted\()"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
+    [GeneratedRegex("""(?:Say\[|Words\[|Counted\()"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
     private static partial Regex Asked();
 
-    [GeneratedRegex("""Say\[\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]+)(?:" \+|\{)""")]
+    [GeneratedRegex("""(?:Say|Words)\[\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]*)(?:" \+|\{)""")]
     private static partial Regex Begun();
 
     [GeneratedRegex(@"\{[0-9]\}")]

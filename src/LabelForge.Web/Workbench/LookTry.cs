@@ -1,0 +1,84 @@
+using System.Globalization;
+using LabelForge.Print.Looks;
+using LabelForge.Recipes;
+using LabelForge.Web.Editing;
+
+namespace LabelForge.Web.Workbench;
+
+/// <summary>A look that is being tried: how a label looks apart from its words and its size.</summary>
+/// <param name="Arrangement">Where things stand on the front.</param>
+/// <param name="Frame">The frame's id, or none.</param>
+/// <param name="Ornament">The ornament's family, or none.</param>
+/// <param name="Seed">The ornament's seed.</param>
+/// <param name="Hue">The palette's hue in degrees.</param>
+/// <param name="Strength">How colourful.</param>
+/// <param name="Types">The pair of types.</param>
+public sealed record LookTry(string Arrangement, string Frame, string Ornament, string Seed, double Hue, double Strength, string Types)
+{
+    private static readonly string[] Ranged = ["arrangement", "frame", "types"];
+
+    /// <summary>The look that a label has.</summary>
+    public static LookTry Of(Look look) => new(look.Arrangement, look.Frame?.Id ?? "none", look.Ornament?.Family.Id ?? "none", look.Ornament?.Seed ?? "",
+        Math.Round(look.Palette.Hue), look.Palette.Strength, look.Types);
+
+    /// <summary>A look by chance, which its seed gives again.</summary>
+    public static LookTry Surprise(string seed)
+    {
+        var look = SurpriseLook.Of(seed);
+        return new(look.Arrangement, look.Frame, look.Ornament, seed, look.Hue, look.Strength, look.Types);
+    }
+
+    /// <summary>A recipe's text with this look for one product. What is as it was before is not written: it stays proposed, or as the range has it.</summary>
+    /// <param name="text">The recipe's text.</param>
+    /// <param name="variant">Which of its scents, from 0; null for a recipe without any.</param>
+    /// <param name="before">The look that the product has.</param>
+    public string Into(string text, int? variant, LookTry before)
+    {
+        Step[] at = variant is { } i ? ["variants", i, "look"] : ["look"];
+        if (Arrangement != before.Arrangement)
+            text = Put(text, at, "arrangement", Arrangement);
+        if (Frame != before.Frame)
+            text = Put(text, at, "frame", Frame);
+        if (Types != before.Types)
+            text = Put(text, at, "types", Types);
+        if (Ornament != before.Ornament || Seed != before.Seed)
+            text = Ornament == "none" ? Put(text, at, "ornament", "none") : Put(text, at, "ornament", OrnamentOf(text, at));
+        if (Hue != before.Hue || Strength != before.Strength)
+            text = Put(text, at, "palette", string.Create(CultureInfo.InvariantCulture, $"{{ hue: {Hue:0.#}, strength: {Strength:0.##} }}"));
+        return text;
+    }
+
+    /// <summary>What all products of a range share, into workshop.yaml.</summary>
+    public string IntoWorkshop(string text)
+    {
+        foreach (var (key, value) in new[] { ("arrangement", Arrangement), ("frame", Frame), ("types", Types) })
+            text = Put(text, ["look"], key, value);
+        return text;
+    }
+
+    /// <summary>A recipe's text without what its products would have of their own in the place of what the range shares.</summary>
+    public static string OutOf(string recipe)
+    {
+        foreach (var key in Ranged)
+        {
+            recipe = YamlEdit.Remove(recipe, ["look", key]);
+            for (var i = 0; i < YamlEdit.Count(recipe, "variants"); i++)
+                recipe = YamlEdit.Remove(recipe, ["variants", i, "look", key]);
+        }
+        return recipe;
+    }
+
+    // How close and how heavy it was drawn stays.
+    private string OrnamentOf(string text, Step[] at)
+    {
+        var rest = string.Concat(new[] { "density", "weight" }.Select(k => (Key: k, Value: YamlEdit.Get(text, [.. at, "ornament", k]))).Where(k => k.Value is { Length: > 0 }).Select(k => $", {k.Key}: {k.Value}"));
+        return $"{{ family: {Ornament}, seed: \"{Seed.Replace("\\", "", StringComparison.Ordinal).Replace("\"", "", StringComparison.Ordinal)}\"{rest} }}";
+    }
+
+    private static string Put(string text, Step[] at, string key, string written)
+    {
+        // Only what has no value of its own is taken away whole; its comment goes with it.
+        text = YamlEdit.Remove(text, [.. at, key]);
+        return YamlEdit.InsertKey(text, [.. at, key], written, LookWish.KnownKeys);
+    }
+}

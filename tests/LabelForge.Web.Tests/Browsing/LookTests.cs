@@ -1,0 +1,88 @@
+using Microsoft.Playwright;
+
+namespace LabelForge.Web.Tests.Browsing;
+
+/// <summary>Looks are chosen from pictures of the maker's own label, and written when the maker says so.</summary>
+public sealed class LookTests(Chromium chromium)
+{
+    private const string Recipe = "recipes/meadow-bar.yaml";
+
+    [Fact]
+    public async Task A_look_is_tried_on_the_makers_own_label_and_written_into_the_scent_alone()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        var before = window.File(Recipe);
+        await window.GoAsync("/looks/meadow-bar");
+        await Assertions.Expect(page.Locator(".measured")).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("^The front of Salt Meadow"));
+        await Assertions.Expect(page.Locator("#arrangement-colour-block")).ToHaveAttributeAsync("aria-pressed", "true");
+        await Assertions.Expect(page.Locator("#use-here")).ToBeDisabledAsync();
+        // A picture of the very product in each arrangement that has room for it.
+        await Assertions.Expect(page.Locator("#arrangement-medallion img")).ToBeVisibleAsync();
+        await page.ClickAsync("#arrangement-medallion");
+        await page.ClickAsync("#ornament-tide");
+        await Assertions.Expect(page.Locator("#look-verdict")).ToHaveTextAsync("Keeps every height that was checked");
+        Assert.Equal(before, window.File(Recipe));
+        await page.ClickAsync("#use-here");
+        await Window.UntilAsync(() => window.File(Recipe).Contains("arrangement: medallion, ornament: { family: tide, seed: \"Salt Meadow\" }", StringComparison.Ordinal), "the look is in the file");
+        Assert.Single(window.File(Recipe).Split('\n'), l => l.Contains("medallion", StringComparison.Ordinal));
+        await Assertions.Expect(page.Locator("#arrangement-medallion")).ToHaveAttributeAsync("aria-pressed", "true");
+        await page.ClickAsync("#look-undo");
+        await Window.UntilAsync(() => window.File(Recipe) == before, "the file is as it was, to the letter");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_surprise_has_a_number_and_the_number_gives_the_same_look_again()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/looks/bramble-bar");
+        await page.Locator(".measured").WaitForAsync();
+        await page.ClickAsync("#surprise");
+        await Assertions.Expect(page.Locator("#seed")).Not.ToHaveValueAsync("");
+        var seed = await page.InputValueAsync("#seed");
+        var pressed = await Pressed(page);
+        await page.ClickAsync("#arrangement-stack");
+        await page.ClickAsync("#ornament-none");
+        await Assertions.Expect(page.Locator("#ornament-none")).ToHaveAttributeAsync("aria-pressed", "true");
+        await page.FillAsync("#seed", "");
+        await page.FillAsync("#seed", seed);
+        await Assertions.Expect(page.Locator("#ornament-none")).ToHaveAttributeAsync("aria-pressed", "false");
+        Assert.Equal(pressed, await Pressed(page));
+    }
+
+    [Fact]
+    public async Task What_a_range_shares_is_written_once_and_taken_back_in_one_step()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        var (recipe, workshop) = (window.File(Recipe), window.File("workshop.yaml"));
+        await window.GoAsync("/looks/meadow-bar");
+        await page.ClickAsync("#types-round");
+        await page.ClickAsync("#ornament-rain");
+        await page.ClickAsync("#use-all");
+        await Window.UntilAsync(() => window.File("workshop.yaml").Contains("types: round", StringComparison.Ordinal) && window.File(Recipe).Contains("family: rain", StringComparison.Ordinal), "the range has the letters, the scent its ornament");
+        Assert.DoesNotContain("types:", window.File(Recipe), StringComparison.Ordinal);
+        await page.ClickAsync("#look-undo");
+        await Window.UntilAsync(() => window.File(Recipe) == recipe && window.File("workshop.yaml") == workshop, "both files are as they were");
+    }
+
+    [Fact]
+    public async Task A_label_that_goes_round_is_shown_on_its_package_and_at_the_screens_own_true_size()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/labels/lip-balm");
+        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { Name = "Plain Lip Balm on its package: From the front" })).ToBeVisibleAsync();
+        var label = page.Locator(".bench img").First;
+        var wide = double.Parse((await label.GetAttributeAsync("width"))!, System.Globalization.CultureInfo.InvariantCulture);
+        await page.Locator(".ruler summary").ClickAsync();
+        await page.Locator("#screen-scale").FillAsync("1.2");
+        await Assertions.Expect(label).ToHaveAttributeAsync("width", FormattableString.Invariant($"{Math.Round(wide * 1.2, 1):0.#}"));
+        await window.GoAsync("/print/lip-balm");
+        await Assertions.Expect(page.Locator(".sheet-picture .filled image").First).ToBeVisibleAsync();
+    }
+
+    private static Task<string[]> Pressed(IPage page) => page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.look-choices button[aria-pressed=true]')].map(b => b.id)");
+}
