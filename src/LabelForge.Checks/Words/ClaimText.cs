@@ -6,6 +6,7 @@ namespace LabelForge.Checks.Words;
 internal sealed class ClaimText
 {
     private readonly Lazy<ImmutableArray<int>> ofAll;
+    private string? lower;
     private readonly Dictionary<int, ImmutableArray<SentenceGrammar>> grammars = [];
 
     /// <summary>A text.</summary>
@@ -21,6 +22,9 @@ internal sealed class ClaimText
 
     /// <summary>Without accents, letter for letter.</summary>
     public string Folded { get; }
+
+    /// <summary>Without accents, in small letters.</summary>
+    public string Lower => lower ??= Folded.ToLowerInvariant();
 
     /// <summary>The sentence around a place.</summary>
     public ClaimPlace At(int start, int length)

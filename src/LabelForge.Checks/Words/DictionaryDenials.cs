@@ -42,7 +42,7 @@ internal static partial class DictionaryDenials
             var item = match.Groups["x"];
             if (item.Index == match.Index)
             {
-                if (!WordCheck.IsNot(item.Value + " ", item.Value.IndexOf(' ', StringComparison.Ordinal) + 1) && Name(Words(item.Value), fromEnd: true) is { } before && !HasFamily(match.Value))
+                if (!HasFamily(match.Value) && !WordCheck.IsNot(item.Value, item.Value.IndexOf(' ', StringComparison.Ordinal) + 1) && Name(Words(item.Value), fromEnd: true) is { } before)
                     yield return new(WordCheck.Plain(text.Written.Substring(match.Index, match.Length)), before);
                 continue;
             }
@@ -51,7 +51,7 @@ internal static partial class DictionaryDenials
             foreach (var part in DenialPattern.Joins.Split(text.Folded[item.Index..sentence.To]))
             {
                 var family = HasFamily("no " + part);
-                if (Name(Words(part), fromEnd: false) is { } denied && !family)
+                if (!family && Name(Words(part), fromEnd: false) is { } denied)
                     yield return new(WordCheck.Plain(text.Written[match.Index..item.Index] + part), denied);
                 else if (!family)
                     break;
@@ -59,14 +59,14 @@ internal static partial class DictionaryDenials
         }
     }
 
-    private static bool HasFamily(string denial) => WordLists.Denials.Any(d => d.Words.Match(denial) is { Success: true, Index: 0 });
+    private static bool HasFamily(string denial) => WordLists.Denials.Any(d => d.Words.Begins(denial));
 
     private static string[] Words(string part) => Plain(part).Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>A name as plain words in the singular, parted by one space.</summary>
     internal static string Plain(string name) => string.Join(' ', NotLetter().Split(FoldedText.Of(name).ToLowerInvariant()).Where(w => w.Length > 0).Select(Singular));
 
-    private static string Singular(string word) => word.Length > 3 && word.EndsWith('s') && !word.EndsWith("ss", StringComparison.Ordinal) && !word.EndsWith("us", StringComparison.Ordinal) && !word.EndsWith("is", StringComparison.Ordinal) ? word[..^1] : word;
+    private static string Singular(string word) => word is [_, _, .., not ('s' or 'u' or 'i'), 's'] ? word[..^1] : word;
 
     // The longest run of words, next to the word that denies, which some ingredient's name has.
     private static string? Name(string[] words, bool fromEnd)

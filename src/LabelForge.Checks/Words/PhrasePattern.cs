@@ -15,9 +15,6 @@ internal static class PhrasePattern
         $@"(?<![\p{{L}}\d])(?:{string.Join('|', phrases.OrderByDescending(p => p.Length).Select(Body))})(?![\p{{L}}\d])",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
 
-    /// <summary>The same for a text without accents.</summary>
-    public static Regex AnyFolded(IEnumerable<string> phrases) => Any(phrases.Select(FoldedText.Of));
-
     /// <summary>A pattern that a whole name must fit.</summary>
     public static Regex Whole(IEnumerable<string> names) => new(
         $"^(?:{string.Join('|', names.Select(n => Regex.Escape(n).Replace(@"\*", ".*").Replace(@"\ ", @"[\s-]+")))})$",

@@ -12,29 +12,47 @@ internal sealed class SentenceGrammar
 {
     private static readonly Lazy<ImmutableArray<SentenceGrammar>> Lazy = new(() => [.. YamlRecord.Shipped("markets/Words/grammar.yaml").Select(r => new SentenceGrammar(r))]);
 
+    private readonly Lazy<Regex> small;
+    private readonly Lazy<Regex> not;
+    private readonly Lazy<Regex> notNear;
+    private readonly Lazy<Regex> notAfter;
+    private readonly Lazy<Regex> but;
+    private readonly Lazy<Regex> or;
+    private readonly Lazy<Regex> warnsFirst;
+    private readonly Lazy<Regex> warns;
+    private readonly Lazy<Regex> warnsNot;
+    private readonly Lazy<Regex> figure;
+    private readonly Lazy<Regex> placeAfter;
+    private readonly Lazy<Regex> placeBefore;
+    private readonly Lazy<Regex> houseAfter;
+    private readonly Lazy<Regex> houseBefore;
+    private readonly Lazy<Regex> answers;
+    private readonly Lazy<Regex> givesBefore;
+    private readonly Lazy<Regex> givesAfter;
+
     private SentenceGrammar(YamlRecord record)
     {
         record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures", "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and");
         Language = record.Text("id", "en");
         string List(string key) => $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.Of(w))))})";
         var only = $@"(?![\s-]+{List("only")}(?!\p{{L}}))";
-        Small = Words(List("small"));
-        Not = Words(List("not") + @"(?![\p{L}\d])" + only);
-        NotNear = At($@"(?<![\p{{L}}\d]){List("not near")}(?:[\s-]+[\p{{L}}'%\d]+){{0,2}}[\s-]+(?:\p{{L}}')?$");
-        NotAfter = At($@"^[\s-]+(?:\p{{L}}+\s+)?{List("not after")}(?!\p{{L}}){only}");
-        But = Words(List("but"));
-        Or = Words(List("or"));
-        WarnsFirst = At($@"^\W*{List("warns first")}(?!\p{{L}})");
-        Warns = Words(List("warns"));
-        WarnsNot = Words(List("warns not"));
-        Figure = At($@"^(?:\W+\p{{L}}+){{0,2}}?\W+{List("figures")}(?!\p{{L}})");
-        PlaceAfter = At($@"^[\s-]+(?=\p{{Lu}}){List("places")}(?!\p{{L}})");
-        PlaceBefore = At($@"(?<!\p{{L}}){List("places")}\s+(?:\p{{Ll}}+['\s]\s*){{0,2}}$");
-        HouseAfter = At($@"^(?:\s+\p{{Lu}}[\p{{L}}']*){{0,2}}\s+(?=\p{{Lu}}){List("houses")}(?!\p{{L}})");
-        HouseBefore = At($@"(?<!\p{{L}})(?=\p{{Lu}}){List("houses")}(?:\s+[\p{{L}}']+){{0,3}}?\s+$");
-        Answers = At($@"^\W*{List("answers")}(?!\p{{L}})");
-        GivesBefore = At($@"(?<!\p{{L}}){List("gives")}(?:[\s-]+[\p{{L}}']+){{0,3}}?(?:[\s-]+|')$");
-        GivesAfter = At($@"^(?:[\s-]+[\p{{L}}']+){{0,3}}?[\s-]+{List("gives")}(?!\p{{L}})");
+        small = new(() => Words(List("small")));
+        not = new(() => Words(List("not") + @"(?![\p{L}\d])" + only));
+        notNear = new(() => At($@"(?<![\p{{L}}\d]){List("not near")}(?:[\s-]+[\p{{L}}'%\d]+){{0,2}}[\s-]+(?:\p{{L}}')?$"));
+        notAfter = new(() => At($@"^[\s-]+(?:\p{{L}}+\s+)?{List("not after")}(?!\p{{L}}){only}"));
+        but = new(() => Words(List("but")));
+        or = new(() => Words(List("or")));
+        warnsFirst = new(() => At($@"^\W*{List("warns first")}(?!\p{{L}})"));
+        warns = new(() => Words(List("warns")));
+        warnsNot = new(() => Words(List("warns not")));
+        figure = new(() => At($@"^(?:\W+\p{{L}}+){{0,2}}?\W+{List("figures")}(?!\p{{L}})"));
+        placeAfter = new(() => At($@"^[\s-]+(?=\p{{Lu}}){List("places")}(?!\p{{L}})"));
+        placeBefore = new(() => At($@"(?<!\p{{L}}){List("places")}\s+(?:\p{{Ll}}+['\s]\s*){{0,2}}$"));
+        houseAfter = new(() => At($@"^(?:\s+\p{{Lu}}[\p{{L}}']*){{0,2}}\s+(?=\p{{Lu}}){List("houses")}(?!\p{{L}})"));
+        houseBefore = new(() => At($@"(?<!\p{{L}})(?=\p{{Lu}}){List("houses")}(?:\s+[\p{{L}}']+){{0,3}}?\s+$"));
+        answers = new(() => At($@"^\W*{List("answers")}(?!\p{{L}})"));
+        givesBefore = new(() => At($@"(?<!\p{{L}}){List("gives")}(?:[\s-]+[\p{{L}}']+){{0,3}}?(?:[\s-]+|')$"));
+        givesAfter = new(() => At($@"^(?:[\s-]+[\p{{L}}']+){{0,3}}?[\s-]+{List("gives")}(?!\p{{L}})"));
         Lacks = [.. record.Texts("lacks", "[without]").Select(FoldedText.Of)];
         Lacking = record.Has("lacking") ? [.. record.Texts("lacking", "[free]").Select(FoldedText.Of)] : [];
         Added = [.. record.Texts("added", "[any]").Select(FoldedText.Of)];
@@ -48,55 +66,55 @@ internal sealed class SentenceGrammar
     public string Language { get; }
 
     /// <summary>Words by which the language is known.</summary>
-    public Regex Small { get; }
+    public Regex Small => small.Value;
 
     /// <summary>What denies the words after it.</summary>
-    public Regex Not { get; }
+    public Regex Not => not.Value;
 
     /// <summary>What denies the next words; held against the text before a word.</summary>
-    public Regex NotNear { get; }
+    public Regex NotNear => notNear.Value;
 
     /// <summary>What denies the word before it; held against the text after that.</summary>
-    public Regex NotAfter { get; }
+    public Regex NotAfter => notAfter.Value;
 
     /// <summary>What ends a denial's reach.</summary>
-    public Regex But { get; }
+    public Regex But => but.Value;
 
     /// <summary>What keeps it up over commas.</summary>
-    public Regex Or { get; }
+    public Regex Or => or.Value;
 
     /// <summary>What begins a warning.</summary>
-    public Regex WarnsFirst { get; }
+    public Regex WarnsFirst => warnsFirst.Value;
 
     /// <summary>What stands in warnings.</summary>
-    public Regex Warns { get; }
+    public Regex Warns => warns.Value;
 
     /// <summary>What stands in no warning.</summary>
-    public Regex WarnsNot { get; }
+    public Regex WarnsNot => warnsNot.Value;
 
     /// <summary>What no product heals; held against the text after a word.</summary>
-    public Regex Figure { get; }
+    public Regex Figure => figure.Value;
 
     /// <summary>What makes the capitalised word before it a place's name.</summary>
-    public Regex PlaceAfter { get; }
+    public Regex PlaceAfter => placeAfter.Value;
 
     /// <summary>What makes the capitalised word after it a place's name.</summary>
-    public Regex PlaceBefore { get; }
+    public Regex PlaceBefore => placeBefore.Value;
 
     /// <summary>What makes the capitalised words before it a business's name.</summary>
-    public Regex HouseAfter { get; }
+    public Regex HouseAfter => houseAfter.Value;
 
     /// <summary>What makes the capitalised words after it a business's name.</summary>
-    public Regex HouseBefore { get; }
+    public Regex HouseBefore => houseBefore.Value;
 
     /// <summary>What begins an answer that denies.</summary>
-    public Regex Answers { get; }
+    public Regex Answers => answers.Value;
 
     /// <summary>Research or charity, named before a word.</summary>
-    public Regex GivesBefore { get; }
+    public Regex GivesBefore => givesBefore.Value;
 
     /// <summary>Research or charity, named after a word.</summary>
-    public Regex GivesAfter { get; }
+    public Regex GivesAfter => givesAfter.Value;
 
     /// <summary>What denies an ingredient named after it.</summary>
     public IReadOnlyList<string> Lacks { get; }

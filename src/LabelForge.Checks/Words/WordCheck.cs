@@ -17,11 +17,11 @@ public static partial class WordCheck
     {
         foreach (var words in claim.Words)
         {
-            foreach (Match match in words.Finds.Matches(text.Folded))
+            foreach (var match in words.Finds.In(text))
             {
                 var place = text.At(match.Index, match.Length);
                 if ((words.Language == "en" || place.Grammars.Any(g => g.Language == words.Language))
-                    && !claim.Unless.Any(u => u.IsMatch(place.Sentence))
+                    && !claim.Unless.Any(u => u.IsIn(place.Sentence))
                     && !(claim.Figures && WordContext.IsFigure(place))
                     && !WordContext.ClaimsNothing(place))
                     yield return Plain(text.Written.Substring(match.Index, match.Length));
@@ -31,7 +31,7 @@ public static partial class WordCheck
 
     /// <summary>The words of a text by which it denies something; null where it does not.</summary>
     internal static string? Denial(ClaimText text, DenialWords denial) =>
-        denial.Words.Matches(text.Folded).FirstOrDefault(m => !IsNot(text.Folded, m.Index)) is { } match ? Plain(text.Written.Substring(match.Index, match.Length)) : null;
+        denial.Words.In(text).FirstOrDefault(m => !IsNot(text.Folded, m.Index)) is { } match ? Plain(text.Written.Substring(match.Index, match.Length)) : null;
 
     /// <summary>Spaces as one.</summary>
     internal static string Plain(string words) => Spaces().Replace(words, " ").Trim();

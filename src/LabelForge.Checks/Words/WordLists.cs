@@ -24,7 +24,7 @@ public enum Makes
 /// <summary>Words of one language.</summary>
 /// <param name="Language">Its code, such as <c>en</c>.</param>
 /// <param name="Finds">Finds them in a text without accents.</param>
-public sealed record LanguageWords(string Language, Regex Finds);
+public sealed record LanguageWords(string Language, PhraseSet Finds);
 
 /// <summary>Words that claim something.</summary>
 /// <param name="Id">The entry's name.</param>
@@ -33,7 +33,7 @@ public sealed record LanguageWords(string Language, Regex Finds);
 /// <param name="Unless">Words in the same sentence that change their sense.</param>
 /// <param name="Says">What they say, as a sentence's end.</param>
 /// <param name="Instead">A wording on the right side.</param>
-public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageWords> Words, ImmutableArray<Regex> Unless, string Says, string Instead)
+public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageWords> Words, ImmutableArray<PhraseSet> Unless, string Says, string Instead)
 {
     /// <summary>The markets in which they do so, as <c>us</c>; empty for all.</summary>
     public ImmutableArray<string> Markets { get; init; } = [];
@@ -47,17 +47,17 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
 
 /// <summary>Words that deny an ingredient, and the ingredients that contradict them.</summary>
 public sealed record DenialWords(
-    string Id, Regex Words, ImmutableArray<IngredientRole> Roles, bool Animal, Regex? Names, Regex? But, Regex? Perhaps, string Instead)
+    string Id, PhraseSet Words, ImmutableArray<IngredientRole> Roles, bool Animal, Lazy<Regex>? Names, Lazy<Regex>? But, Lazy<Regex>? Perhaps, string Instead)
 {
     /// <summary>Whether an ingredient of this name contradicts the words.</summary>
     public bool IsContradictedBy(string name, Ingredient? known) =>
-        But?.IsMatch(name) != true && (But is null || known is null || !But.IsMatch(known.Us))
+        !Fits(But, name, known)
         && (Fits(Names, name, known) || (Animal && known?.Flags.HasFlag(IngredientFlags.Animal) == true) || known?.Roles.Any(r => Roles.Contains(r) && IsMainRole(r, known)) == true);
 
     /// <summary>Whether an ingredient of this name may come from what the words deny.</summary>
     public bool IsDoubtfulWith(string name, Ingredient? known) => Fits(Perhaps, name, known);
 
-    private static bool Fits(Regex? pattern, string name, Ingredient? known) => pattern is not null && (pattern.IsMatch(name) || (known is not null && pattern.IsMatch(known.Us)));
+    private static bool Fits(Lazy<Regex>? pattern, string name, Ingredient? known) => pattern?.Value is { } names && (names.IsMatch(name) || (known is not null && names.IsMatch(known.Us)));
 
     // Benzyl alcohol preserves and smells, titanium dioxide whitens and thickens: only what a thing is for first of all counts.
     private static bool IsMainRole(IngredientRole role, Ingredient known) => known.Roles[0] == role || role is IngredientRole.EssentialOil or IngredientRole.Soap;
@@ -90,7 +90,7 @@ public static class WordLists
                     throw record.RefuseAt("id", $"\"{id}\" is not in claims.yaml.", "Write the id of an entry there.");
                 all[at] = all[at] with
                 {
-                    Words = all[at].Words.Add(new(language, PhrasePattern.AnyFolded(record.Texts("words", "[...]")))),
+                    Words = all[at].Words.Add(new(language, PhraseSet.Of(record.Texts("words", "[...]")))),
                     Unless = [.. all[at].Unless, .. Unless(record)],
                 };
             }
@@ -107,27 +107,28 @@ public static class WordLists
         return new(
             record.Text("id", "a name"),
             Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", $"\"{makes}\" is not known.", "Write drug, cosmetic, proof or unfair."),
-            [new(English, PhrasePattern.AnyFolded(record.Texts("words", "[heals, healing]")))],
+            [new(English, PhraseSet.Of(record.Texts("words", "[heals, healing]")))],
             [.. Unless(record)],
             record.Text("says", "what they say"),
             record.Text("instead", "a wording"))
         { Markets = [.. Texts(record, "markets")], Figures = record.Has("figures") };
     }
 
-    private static IEnumerable<Regex> Unless(YamlRecord record) => record.Has("unless") ? [PhrasePattern.AnyFolded(record.Texts("unless", "[appearance of]"))] : [];
+    private static IEnumerable<PhraseSet> Unless(YamlRecord record) => record.Has("unless") ? [PhraseSet.Of(record.Texts("unless", "[appearance of]"))] : [];
 
     private static DenialWords Denial(YamlRecord record)
     {
         record.OnlyKeys("id", "nouns", "phrases", "roles", "flags", "names", "but", "perhaps", "instead");
+        var (nouns, phrases) = (Texts(record, "nouns"), Texts(record, "phrases"));
         return new(
             record.Text("id", "a name"),
-            DenialPattern.For(Texts(record, "nouns"), Texts(record, "phrases")),
+            new([.. nouns, .. phrases], _ => DenialPattern.For(nouns, phrases)),
             [.. Texts(record, "roles").Select(r => Enum.Parse<IngredientRole>(r.Replace("-", ""), ignoreCase: true))],
             Texts(record, "flags").Contains("animal"),
             Whole(record, "names"), Whole(record, "but"), Whole(record, "perhaps"), record.Has("instead") ? record.Text("instead", "a wording") : "");
     }
 
-    private static Regex? Whole(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Whole(record.Texts(key, "[tallow]")) : null;
+    private static Lazy<Regex>? Whole(YamlRecord record, string key) => record.Has(key) && record.Texts(key, "[tallow]") is { } names ? new(() => PhrasePattern.Whole(names)) : null;
 
     private static IReadOnlyList<string> Texts(YamlRecord record, string key) => record.Has(key) ? record.Texts(key, "[fragrance]") : [];
 
