@@ -38,6 +38,9 @@ public sealed class CheckCase
     /// <summary>What the maker has settled of it.</summary>
     public ProductFacts Facts { get; init; } = ProductFacts.None;
 
+    /// <summary>Whether a person gave the kind of a label that was read, so that its own words did not settle it.</summary>
+    public bool KindGiven { get; init; }
+
     /// <summary>How it is sold; null where a soap's label leaves it open.</summary>
     public SoldAs? SoldAs { get; init; }
 
@@ -85,8 +88,19 @@ public sealed class CheckCase
             found.Add(Find(binding, where, arguments).By(basis));
     }
 
+    /// <summary>The same label, nothing found yet, as another kind of product.</summary>
+    public CheckCase As(ProductKind kind) => new(Label, Rules) { Product = Product, Kind = kind, Facts = Facts, SoldAs = SoldAs, MeantAs = MeantAs, Panel = Panel, PanelGiven = PanelGiven };
+
     /// <summary>Takes over what was found elsewhere, as in making the declaration.</summary>
     public void Take(IEnumerable<Finding> findings) => found.AddRange(findings);
+
+    /// <summary>Takes over what was found of another case and not of this; whether there was any.</summary>
+    public bool TakeNew(CheckCase other)
+    {
+        var more = other.found.ExceptBy(found.Select(f => (f.Rule, f.Message)), f => (f.Rule, f.Message)).ToArray();
+        found.AddRange(more);
+        return more.Length > 0;
+    }
 
     /// <summary>The rule as it binds this product here and today; null where it does not, or where a fact takes the product out of it.</summary>
     public Rule? Binding(string id) =>

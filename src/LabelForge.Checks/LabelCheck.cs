@@ -13,7 +13,7 @@ public static class LabelCheck
     [
         IdentityChecks.Check, NetQuantityChecks.Check, LetterHeightChecks.Check, IngredientChecks.Check, OrderChecks.Check, AllergenChecks.Check,
         ColourChecks.Check, SubstanceChecks.Check, PreservationChecks.Check, BusinessChecks.Check, DurabilityChecks.Check, LotChecks.Check,
-        WarningChecks.Check, ClaimChecks.Check, OutsideChecks.Check,
+        WarningChecks.Check, SoapChecks.Check, ClaimChecks.Check, OutsideChecks.Check,
     ];
 
     /// <summary>Checks a label that was read; findings stand in order of gravity.</summary>
@@ -21,6 +21,7 @@ public static class LabelCheck
     public static CheckReport Run(LabelFacts facts, Market market) => Run(new CheckCase(facts.Reading, market.On(facts.On))
     {
         Kind = facts.Kind,
+        KindGiven = facts.KindGiven,
         Facts = facts.Facts,
         SoldAs = facts.SoldAs,
         MeantAs = facts.MeantAs,
@@ -34,8 +35,12 @@ public static class LabelCheck
     {
         try
         {
-            foreach (var subject in Subjects)
-                subject(label);
+            if (!ProductChecks.IsOther(label))
+            {
+                foreach (var subject in Subjects)
+                    subject(label);
+                ProductChecks.Differs(label);
+            }
             return new CheckReport(label.Market.Id, [.. label.Found], Shown(label));
         }
         catch (RegexMatchTimeoutException)

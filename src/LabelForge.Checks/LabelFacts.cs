@@ -16,6 +16,9 @@ namespace LabelForge.Checks;
 /// <param name="On">The date to judge by.</param>
 public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven, DateOnly On)
 {
+    /// <summary>Whether a person said what kind of product it is.</summary>
+    public bool KindGiven { get; init; }
+
     /// <summary>What the maker has settled of the product.</summary>
     public ProductFacts Facts { get; init; } = ProductFacts.None;
 

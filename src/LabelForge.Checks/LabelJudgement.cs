@@ -21,7 +21,7 @@ public static class LabelJudgement
         var settled = facts ?? ProductFacts.None;
         var known = (kind ?? reading.Identity?.Kind) is { } any ? settled.Of(any, reading.Text.Text) : null;
         var page = reading.Text.Page is { } size ? Panel.Rectangle(size.Width, size.Height) : null;
-        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on) { Facts = settled };
+        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on) { Facts = settled, KindGiven = kind is not null };
     }
 
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),

@@ -44,8 +44,6 @@ internal static partial class IngredientChecks
             Unknown(label, item);
         Foreign(label, list);
         GoesOn(label, list);
-        if (label.SoldAs == SoldAs.Soap && list.Items.Where(i => Synthetic().IsMatch(i.Name)).Select(i => i.Name).ToArray() is { Length: > 0 } found)
-            label.Tell("claim.soap-with-detergent", "ingredients", string.Join(", ", found));
     }
 
     // What the shop made itself is asked for what it was made from.
@@ -130,7 +128,4 @@ internal static partial class IngredientChecks
 
     [GeneratedRegex(@"\b(?:colou?r(?:ant|ing)?s?|dyes?|pigments?|f?d\s?&\s?c)\b|\bc\.?i\.?\s?\d{5}", RegexOptions.IgnoreCase)]
     private static partial Regex ColourWord();
-
-    [GeneratedRegex(@"laureth sulfate|lauryl sulfate|coco[- ]sulfate|isethionate|sulfosuccinate|olefin sulfonate|betaine|glucoside|taurate|sulfoacetate", RegexOptions.IgnoreCase)]
-    private static partial Regex Synthetic();
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Words;
 
@@ -13,7 +14,7 @@ internal sealed class ClaimText
     public ClaimText(string text)
     {
         Written = text;
-        Folded = FoldedText.Of(text);
+        Folded = FoldedText.KeepingCase(text);
         ofAll = new(() => Scores(Folded));
     }
 

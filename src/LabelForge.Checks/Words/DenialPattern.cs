@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Words;
 
@@ -31,7 +32,7 @@ internal static class DenialPattern
     /// <summary>The pattern for these nouns and phrases, in a text without accents.</summary>
     public static Regex For(IReadOnlyList<string> nouns, IReadOnlyList<string> phrases)
     {
-        var parts = phrases.Select(p => PhrasePattern.Body(FoldedText.Of(p))).ToList();
+        var parts = phrases.Select(p => PhrasePattern.Body(FoldedText.KeepingCase(p))).ToList();
         if (nouns.Count > 0)
         {
             var any = Any(nouns);
@@ -41,5 +42,5 @@ internal static class DenialPattern
         return new($@"(?<![\p{{L}}\d])(?:{string.Join('|', parts)})(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     }
 
-    private static string Any(IEnumerable<string> words) => $"(?:{string.Join('|', words.OrderByDescending(n => n.Length).Select(w => PhrasePattern.Body(FoldedText.Of(w))))})";
+    private static string Any(IEnumerable<string> words) => $"(?:{string.Join('|', words.OrderByDescending(n => n.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
 }

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 
 namespace LabelForge.Checks.Words;
@@ -64,7 +65,7 @@ internal static partial class DictionaryDenials
     private static string[] Words(string part) => Plain(part).Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>A name as plain words in the singular, parted by one space.</summary>
-    internal static string Plain(string name) => string.Join(' ', NotLetter().Split(FoldedText.Of(name).ToLowerInvariant()).Where(w => w.Length > 0).Select(Singular));
+    internal static string Plain(string name) => string.Join(' ', NotLetter().Split(FoldedText.KeepingCase(name).ToLowerInvariant()).Where(w => w.Length > 0).Select(Singular));
 
     private static string Singular(string word) => word is [_, _, .., not ('s' or 'u' or 'i'), 's'] ? word[..^1] : word;
 

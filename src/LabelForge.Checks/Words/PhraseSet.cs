@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Words;
 
@@ -15,7 +16,7 @@ public sealed class PhraseSet
     /// <summary>Phrases as the lists write them, and the pattern that finds them as whole words.</summary>
     internal PhraseSet(IEnumerable<string> phrases, Func<IReadOnlyList<string>, Regex> pattern)
     {
-        ImmutableArray<string> folded = [.. phrases.Select(FoldedText.Of)];
+        ImmutableArray<string> folded = [.. phrases.Select(FoldedText.KeepingCase)];
         probes = [.. folded.Select(Probe).Distinct()];
         this.pattern = new(() => pattern(folded));
     }

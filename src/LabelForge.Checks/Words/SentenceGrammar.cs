@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 using LabelForge.Markets;
 
 namespace LabelForge.Checks.Words;
@@ -34,7 +35,7 @@ internal sealed class SentenceGrammar
     {
         record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures", "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and");
         Language = record.Text("id", "en");
-        string List(string key) => $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.Of(w))))})";
+        string List(string key) => $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
         var only = $@"(?![\s-]+{List("only")}(?!\p{{L}}))";
         small = new(() => Words(List("small")));
         not = new(() => Words(List("not") + @"(?![\p{L}\d])" + only));
@@ -53,10 +54,10 @@ internal sealed class SentenceGrammar
         answers = new(() => At($@"^\W*{List("answers")}(?!\p{{L}})"));
         givesBefore = new(() => At($@"(?<!\p{{L}}){List("gives")}(?:[\s-]+[\p{{L}}']+){{0,3}}?(?:[\s-]+|')$"));
         givesAfter = new(() => At($@"^(?:[\s-]+[\p{{L}}']+){{0,3}}?[\s-]+{List("gives")}(?!\p{{L}})"));
-        Lacks = [.. record.Texts("lacks", "[without]").Select(FoldedText.Of)];
-        Lacking = record.Has("lacking") ? [.. record.Texts("lacking", "[free]").Select(FoldedText.Of)] : [];
-        Added = [.. record.Texts("added", "[any]").Select(FoldedText.Of)];
-        And = [.. record.Texts("and", "[and]").Select(FoldedText.Of)];
+        Lacks = [.. record.Texts("lacks", "[without]").Select(FoldedText.KeepingCase)];
+        Lacking = record.Has("lacking") ? [.. record.Texts("lacking", "[free]").Select(FoldedText.KeepingCase)] : [];
+        Added = [.. record.Texts("added", "[any]").Select(FoldedText.KeepingCase)];
+        And = [.. record.Texts("and", "[and]").Select(FoldedText.KeepingCase)];
     }
 
     /// <summary>The grammars that ship.</summary>

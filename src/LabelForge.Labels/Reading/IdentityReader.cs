@@ -11,7 +11,7 @@ public sealed record IdentityRead(TextSpan Span, string Written, ProductKind Kin
 /// <summary>Finds the words that say what a product is.</summary>
 public static partial class IdentityReader
 {
-    private static readonly Lazy<IdentityWords> Shipped = new(IdentityWords.Load);
+    private static readonly Lazy<IdentityWords<ProductKind>> Shipped = new(Load);
 
     // What begins with the words of another part says no more than that. English ones are told by the sentence they make:
     // "Massage oil" and "Spray deodorant" are what a product is.
@@ -46,6 +46,21 @@ public static partial class IdentityReader
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
     public static string? Hint(string text) => Parts(text).Select(p => p.Text)
         .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && Hinting().IsMatch(p)).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
+
+    private static IdentityWords<ProductKind> Load()
+    {
+        var words = new IdentityWords<ProductKind>();
+        foreach (var record in new[] { "identities", "identities-languages" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml")))
+        {
+            var kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!;
+            foreach (var phrase in record.Texts("words", "[soap, bar soap]"))
+                words.Add(phrase, kind);
+        }
+        return words;
+    }
+
+    /// <summary>The parts of a label that may be a name each: short, and telling nobody to do anything.</summary>
+    internal static IEnumerable<(int Start, string Text)> Names(string text) => Parts(text).Where(p => IsShort(p.Text) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
 
     private static IEnumerable<(int Start, string Text)> Parts(string text)
     {

@@ -1,31 +1,18 @@
 using System.Text.RegularExpressions;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Reading;
 
 /// <summary>The names of products in every language, found word by word, without regard to letter case and accents.</summary>
-internal sealed partial class IdentityWords
+/// <typeparam name="T">What a name names.</typeparam>
+internal sealed partial class IdentityWords<T>
 {
-    private readonly Dictionary<string, List<(string[] Words, int Length, ProductKind Kind)>> first = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<(string[] Words, int Length, T Kind)>> first = new(StringComparer.Ordinal);
 
     // Names of which the first part is open: "Lavendelseife" by "*seife".
-    private readonly List<(string End, string[] Words, int Length, ProductKind Kind)> ends = [];
-
-    /// <summary>The names that ship.</summary>
-    public static IdentityWords Load()
-    {
-        var words = new IdentityWords();
-        foreach (var record in new[] { "identities", "identities-languages" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml")))
-        {
-            var kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!;
-            foreach (var phrase in record.Texts("words", "[soap, bar soap]"))
-                words.Add(phrase, kind);
-        }
-        return words;
-    }
+    private readonly List<(string End, string[] Words, int Length, T Kind)> ends = [];
 
     /// <summary>Where names stand in a part of a label, how long each is as it stands in the data, and what it names.</summary>
-    public IEnumerable<(TextSpan Span, int Length, ProductKind Kind)> In(string part)
+    public IEnumerable<(TextSpan Span, int Length, T Kind)> In(string part)
     {
         var folded = FoldedText.Of(part);
         var words = Word().Matches(folded);
@@ -47,7 +34,8 @@ internal sealed partial class IdentityWords
         }
     }
 
-    private void Add(string phrase, ProductKind kind)
+    /// <summary>Adds a name; a <c>*</c> at its front stands for the beginning of its first word.</summary>
+    public void Add(string phrase, T kind)
     {
         var words = Word().Matches(FoldedText.Of(phrase)).Select(m => m.Value).ToArray();
         if (phrase.StartsWith('*'))

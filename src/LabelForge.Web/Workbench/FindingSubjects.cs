@@ -21,6 +21,7 @@ internal static class FindingSubjects
         ["package"] = "Package",
         ["language"] = "Languages",
         ["directions"] = "Directions",
+        ["product"] = "What it is",
     };
 
     /// <summary>The subject of a rule.</summary>

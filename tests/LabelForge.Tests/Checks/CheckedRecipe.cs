@@ -16,6 +16,8 @@ internal sealed class CheckedRecipe : IDisposable
 
     public string Kind { get; init; } = "body-lotion";
 
+    public string Identity { get; init; } = "Thing for the body";
+
     public string More { get; init; } = "";
 
     public DateOnly On { get; init; } = new(2026, 11, 25);
@@ -63,7 +65,7 @@ internal sealed class CheckedRecipe : IDisposable
 
     public RecipeFacts Facts(Market market)
     {
-        _folder.Write("recipes/thing.yaml", $"name: Thing\nidentity: Thing for the body\nproduct: {Kind}\npieces: 1\nnet: {Net}\n{More}materials:\n{string.Concat(_uses)}");
+        _folder.Write("recipes/thing.yaml", $"name: Thing\nidentity: {Identity}\nproduct: {Kind}\npieces: 1\nnet: {Net}\n{More}materials:\n{string.Concat(_uses)}");
         var workshop = Workshop.Open(_folder.Path);
         var batch = BatchFormula.Of(workshop, workshop.Recipe("thing"));
         var kind = ProductKindOf.Recipe(batch.Recipe);
