@@ -40,7 +40,7 @@ public static partial class OtherProductReader
 
     private static string Plain(string text) => string.Join(' ', NotWord().Split(FoldedText.Of(text)).Where(w => w.Length > 0));
 
-    // In "Soy candle with lavender" candle is what it is; in "Candle Lane Soap" and "laundry day" it is not. Nor in "no more bug spray".
+    // In "Soy candle with lavender" candle is what it is; in "Candle Lane Soap" and "laundry day" it is not. Nor in "no more bug spray" or "contains no sunscreen".
     private static bool IsWhole(string part, TextSpan span, OtherProduct other) =>
         (other.MayBeScent ? EndsScent() : Ends()).IsMatch(FoldedText.Of(part[span.End..])) && !Denied().IsMatch(FoldedText.Of(part[..span.Start]));
 
@@ -61,7 +61,7 @@ public static partial class OtherProductReader
     [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|in|without|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a la|au|aux|all'|alla|al|spray|stick|liquid|powder|tablet|bar)s?\b)")]
     private static partial Regex EndsScent();
 
-    [GeneratedRegex(@"(?:\bnot?|\bnever|\bwithout|\bunlike|\bpas|\bkein\w*|\bnicht|\bnon|\bsans|\bohne|\bsin|\bsenza)\s+(?:an?\s+|un[ea]?\s+|de\s+|more\s+)?$")]
+    [GeneratedRegex(@"\b(?:no|not|never|without|unlike|like|beats|contains?|warning|caution|keep|away|near|after|before|pas|sans|contient|comme|attention|apres|kein\w*|nicht|ohne|enthalt|wie|achtung|nach|non|senza|contiene|come|attenzione|dopo|sin|como|atencion|despues)\b")]
     private static partial Regex Denied();
 
     [GeneratedRegex(@"[^\p{L}\d]+")]
