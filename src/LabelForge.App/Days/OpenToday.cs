@@ -26,7 +26,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     {
         if (ledger is null)
             return new OpenToday(on, [], []);
-        var labels = ledger.Batches.Select(b => (Batch: b, Waiting: WithoutLabels(ledger, b, on))).Where(w => w.Waiting > 0).ToArray();
+        var labels = ledger.Batches.Select(b => (Batch: b, Waiting: LabelsWaiting(ledger, b, on))).Where(w => w.Waiting > 0).ToArray();
         return new OpenToday(on,
         [
             .. Complaints(ledger, on).Where(c => c.Serious).Select(c => c.Thing),
@@ -41,15 +41,22 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     /// <summary>The name of a batch's product, as it is named where a recipe is asked for.</summary>
     public static string ProductOf(Batch batch) => FrozenRecipe.FromJson(batch.Frozen).Variant is { } variant ? $"{batch.Recipe}/{variant}" : batch.Recipe;
 
-    private static int WithoutLabels(Ledger ledger, Batch batch, DateOnly on)
+    /// <summary>How many labels a batch still needs, however old it is: of an open one for what is planned, of a closed one for what is in the house.</summary>
+    public static int LabelsNeeded(Ledger ledger, Batch batch)
+    {
+        var printed = ledger.Printings.Where(p => p.Lot == batch.Lot).Sum(p => p.Labels - p.Spoiled);
+        var closing = ledger.ClosingOf(batch);
+        // What has left the house had its labels, or is past helping.
+        return closing is null ? Math.Max(0, batch.PiecesPlanned - printed) : Math.Clamp(closing.Made - closing.Rejected - printed, 0, Math.Max(0, ledger.PiecesLeft(batch)));
+    }
+
+    /// <summary>How many labels of a batch wait to be printed on a day; none of a lot from before labels were written down, but for fresh ones.</summary>
+    public static int LabelsWaiting(Ledger ledger, Batch batch, DateOnly on)
     {
         var since = ledger.AllPrintings.Count > 0 ? ledger.AllPrintings.Min(p => p.On) : DateOnly.MaxValue;
         if (batch.On < since && batch.On < on.AddDays(-DaysWithoutAPrinting))
             return 0;
-        var printed = ledger.Printings.Where(p => p.Lot == batch.Lot).Sum(p => p.Labels);
-        var closing = ledger.ClosingOf(batch);
-        // What has left the house had its labels, or is past helping.
-        return closing is null ? Math.Max(0, batch.PiecesPlanned - printed) : Math.Clamp(closing.Made - closing.Rejected - printed, 0, Math.Max(0, ledger.PiecesLeft(batch)));
+        return LabelsNeeded(ledger, batch);
     }
 
     private static OpenThing Labels(Ledger ledger, Batch batch, int waiting) => new(OpenKind.Labels,

@@ -11,14 +11,28 @@ namespace LabelForge.UseCases;
 /// <param name="Job">The label, of the product as its lot was weighed where the books know the lot.</param>
 /// <param name="Lot">The lot on it.</param>
 /// <param name="Count">How many; zero where the paper is no label and nothing of it goes into the books.</param>
-public sealed record LabelsToPrint(LabelJob Job, LotCode Lot, int Count);
+public sealed record LabelsToPrint(LabelJob Job, LotCode Lot, int Count)
+{
+    /// <summary>The label stock; null where it is not written down.</summary>
+    public string? Stock { get; init; }
+
+    /// <summary>Where on the sheets they stand; null where it is not written down.</summary>
+    public string? Places { get; init; }
+
+    /// <summary>What the label looks like, as <see cref="LabelDrawing"/> says it; null where it is not written down.</summary>
+    public string? Drawing { get; init; }
+}
 
 /// <summary>What a person asks to be printed.</summary>
 /// <param name="Labels">The labels, on one paper.</param>
 /// <param name="Despite">Ids of the rules that the person knows to be broken and prints over.</param>
 /// <param name="On">The day.</param>
 /// <param name="By">Who prints.</param>
-public sealed record PrintCall(ImmutableArray<LabelsToPrint> Labels, ImmutableArray<string> Despite, DateOnly On, string By);
+public sealed record PrintCall(ImmutableArray<LabelsToPrint> Labels, ImmutableArray<string> Despite, DateOnly On, string By)
+{
+    /// <summary>The number of the print run; null where none is counted.</summary>
+    public int? Run { get; init; }
+}
 
 /// <summary>What became of a print.</summary>
 public sealed record PrintOutcome
@@ -81,6 +95,10 @@ public static class PrintLabels
         Variant = labels[0].Job.Batch.Recipe.VariantName,
         Product = labels[0].Job.Content.ProductName,
         Labels = labels.Sum(l => l.Count),
+        Run = call.Run,
+        Stock = labels[0].Stock,
+        Places = labels[0].Places,
+        Drawing = labels[0].Drawing,
         Note = Broken(labels, call.Despite) is { Length: > 0 } broken ? $"Printed despite {string.Join(", ", broken)}." : null,
     };
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Pouring;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
@@ -113,9 +114,11 @@ internal static class BatchBenchVerbs
             var code = BookOptions.Lot(r.GetValue(lot)!);
             decimal? grams = r.GetValue(yield) is { } y ? MassOf(y).Grams : null;
             if (PotVerbs.IsPot(book, code))
-                return PotVerbs.Close(r, options, book, code, r.GetValue(made), r.GetValue(rejected), grams);
+                return PotVerbs.Close(r, options, workshop, book, code, r.GetValue(made), r.GetValue(rejected), grams);
             options.Ask(r, book.Ask(books => Slips.OfClosing(books, code, r.GetValue(made), options.On(r), BookOptions.Today)));
             var closing = Bench.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
+            foreach (var packed in ClosePacking.Use(workshop, book, [(code, closing.Made - closing.Rejected)], options.On(r), options.By(r)))
+                Console.Error.WriteLine($"Note: {packed}");
             var (weighed, broken) = book.Ask(books => (books.WeighedInto(books.BatchOf(code)).Sum(w => w.Grams),
                 LotFindings.BrokenAtTheBench(workshop, books, books.BatchOf(code), Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r))));
             decimal? lost = grams is { } g ? weighed - g : null;

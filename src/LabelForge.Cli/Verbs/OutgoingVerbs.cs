@@ -39,14 +39,14 @@ internal static class OutgoingVerbs
     {
         var from = new Option<string>("--from") { Description = "Who told of it", Required = true };
         var what = new Option<string>("--what") { Description = "What they told", Required = true };
-        var lot = new Option<string?>("--lot") { Description = "The lot, where it is known" };
+        var lot = new Option<string?>("--lot") { Description = "The lot, where it is known; or the code on the piece, as it was scanned" };
         var serious = new Option<bool>("--serious") { Description = "Death, a threat to life, hospital, lasting harm, an infection, or serious disfigurement (FD&C Act, section 604(5))" };
         var small = new Option<bool>("--small-business") { Description = "The business is small in the sense of FD&C Act, section 612" };
         var options = new BookOptions();
         var verb = options.AddTo(new Command("complaint", "Writes a complaint or a bad reaction into the books, with its dates") { from, what, lot, serious, small });
         verb.SetAction(r => Exit.Run(() =>
         {
-            var entry = Shop.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? BookOptions.Lot(l) : null,
+            var entry = Shop.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
                 r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r));
             if (options.Json(r))
             {

@@ -89,7 +89,7 @@ internal static class PotVerbs
     }
 
     /// <summary>Closes each batch of a pot that is still open, with the same count.</summary>
-    public static int Close(ParseResult r, BookOptions options, RecordBook book, string pot, int made, int rejected, decimal? yieldGrams)
+    public static int Close(ParseResult r, BookOptions options, Workshop workshop, RecordBook book, string pot, int made, int rejected, decimal? yieldGrams)
     {
         if (yieldGrams is not null)
             throw new InputException(new Problem(null, 0, "A yield is of one batch.", $"Close that batch by its own lot first: labelforge batch close LOT --made {made} --yield \"...\""));
@@ -99,6 +99,8 @@ internal static class PotVerbs
             throw new InputException(new Problem(null, 0, $"Every batch of pot {pot} is closed already.", "If a count was wrong: labelforge correct closing NUMBER --set made=... --reason ..."));
         options.Ask(r, [.. open.SelectMany(b => Slips.OfClosing(ledger, b.Lot, made, options.On(r), BookOptions.Today)).Distinct()]);
         var closed = Bench.CloseAll(book, [.. open.Select(b => b.Lot)], made, rejected, options.On(r), options.By(r), options.Note(r));
+        foreach (var packed in ClosePacking.Use(workshop, book, open.Zip(closed, (b, c) => (b.Lot, c.Made - c.Rejected)), options.On(r), options.By(r)))
+            Console.Error.WriteLine($"Note: {packed}");
         if (options.Json(r))
             JsonOut.Write(new { pot, closed = open.Zip(closed, (b, c) => new { lot = b.Lot, made = c.Made, rejected = c.Rejected, forSale = c.Made - c.Rejected }) });
         else

@@ -45,14 +45,21 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var folder = labels[0].Job.Workshop.Folder;
         var book = binds && RecordBook.Exists(folder) ? RecordBook.Open(folder) : null;
         var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName), book, write);
-        if (outcome.IsStopped)
-            throw new StoppedException($"Nothing was printed: {(outcome.Open.Length == 1 ? "a rule is" : $"{outcome.Open.Length} rules are")} broken{(labels.Any(l => l.Job.Product.Weighed is not null) ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', outcome.Open.Select(f => $"--despite {f.Rule}").Distinct())}", outcome.Open);
+        StopWhereBroken(outcome, labels.Any(l => l.Job.Product.Weighed is not null));
         if (book is null)
             return;
         foreach (var (lot, products) in outcome.Shared)
             Console.Error.WriteLine($"Note: the lot {lot} stands on labels of {string.Join(", ", products)}. A lot is one product's: give each its own.");
         if (outcome.NotRecorded is { } problem)
             Console.Error.WriteLine($"Note: that these labels were made is not in the books. {problem}");
+    }
+
+    /// <summary>Stops where what was laid out breaks a rule that the call does not name.</summary>
+    /// <exception cref="StoppedException">It does.</exception>
+    public static void StopWhereBroken(PrintOutcome outcome, bool weighed)
+    {
+        if (outcome.IsStopped)
+            throw new StoppedException($"Nothing was printed: {(outcome.Open.Length == 1 ? "a rule is" : $"{outcome.Open.Length} rules are")} broken{(weighed ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', outcome.Open.Select(f => $"--despite {f.Rule}").Distinct())}", outcome.Open);
     }
 
     /// <summary>Goes from the recipe to the laid-out label of each of its products.</summary>

@@ -7,31 +7,40 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Sheets;
 
-/// <summary>The first free position of the part-used sheet of each stock, remembered in a workshop's <c>part-used.yaml</c>.</summary>
+/// <summary>A sheet of label stock on which some places are used up.</summary>
+/// <param name="Name">The letter that the maker writes on it.</param>
+/// <param name="Used">The places that are used, from 1.</param>
+public sealed record PartUsedSheet(string Name, ImmutableSortedSet<int> Used);
+
+/// <summary>The part-used sheets of each stock, remembered in a workshop's <c>part-used.yaml</c>.</summary>
 public sealed class PartUsedSheets
 {
     private const string FileName = "part-used.yaml";
     private readonly string _path;
-    private readonly ImmutableSortedDictionary<string, int> _first;
+    private readonly ImmutableSortedDictionary<string, ImmutableArray<PartUsedSheet>> _sheets;
 
-    private PartUsedSheets(string path, ImmutableSortedDictionary<string, int> first) => (_path, _first) = (path, first);
+    private PartUsedSheets(string path, ImmutableSortedDictionary<string, ImmutableArray<PartUsedSheet>> sheets) => (_path, _sheets) = (path, sheets);
 
     /// <summary>Reads what is remembered; nothing where there is no such file.</summary>
     /// <exception cref="InputException">The file cannot be used; the message names the line.</exception>
     public static PartUsedSheets Of(string workshopFolder)
     {
         var path = Path.Combine(workshopFolder, FileName);
-        var first = ImmutableSortedDictionary.CreateBuilder<string, int>(StringComparer.Ordinal);
+        var sheets = ImmutableSortedDictionary.CreateBuilder<string, ImmutableArray<PartUsedSheet>>(StringComparer.Ordinal);
         if (File.Exists(path))
         {
             foreach (var entry in YamlFile.Read(path, FileName).Entries)
-                first.Add(entry.Key, Position(entry));
+                sheets.Add(entry.Key, entry.Value is MapNode several ? [.. several.Entries.Select(Sheet)] : First(entry));
         }
-        return new PartUsedSheets(path, first.ToImmutable());
+        return new PartUsedSheets(path, sheets.ToImmutable());
     }
 
-    /// <summary>The first free position of a stock's part-used sheet, or 1 where none is remembered.</summary>
-    public int FirstOf(LabelStock stock) => _first.TryGetValue(stock.Id, out var first) && first <= stock.PerSheet ? first : 1;
+    /// <summary>The part-used sheets of a stock that still have a free place.</summary>
+    public ImmutableArray<PartUsedSheet> SheetsOf(LabelStock stock) =>
+        [.. _sheets.GetValueOrDefault(stock.Id, []).Select(s => s with { Used = s.Used.Intersect(Enumerable.Range(1, stock.PerSheet)) }).Where(s => s.Used.Count > 0 && s.Used.Count < stock.PerSheet)];
+
+    /// <summary>The first position behind all that is used on a stock's first part-used sheet, or 1 where none is remembered.</summary>
+    public int FirstOf(LabelStock stock) => SheetsOf(stock) is [var first, ..] && first.Used.Max < stock.PerSheet ? first.Used.Max + 1 : 1;
 
     /// <summary>Remembers where the next print starts, after labels were printed from a position on.</summary>
     /// <param name="stock">The stock.</param>
@@ -42,15 +51,48 @@ public sealed class PartUsedSheets
     public int Remember(LabelStock stock, int first, int count)
     {
         var next = (first - 1 + count) % stock.PerSheet + 1;
-        var all = _first.SetItem(stock.Id, next);
-        var text = new StringBuilder("# The first free position of the part-used sheet of each stock, written by: labelforge sheet --remember\n# Correct it, or delete the line, where the sheet was thrown away.\n");
-        foreach (var (id, position) in all)
-            text.Append(CultureInfo.InvariantCulture, $"{id}: {position}\n");
-        AtomicFile.Write(_path, stream => stream.Write(Encoding.UTF8.GetBytes(text.ToString())));
+        var sheets = SheetsOf(stock);
+        // A print from the first position on took a new sheet; any other went on with the one that was begun.
+        var rest = first > 1 && !sheets.IsEmpty ? sheets.RemoveAt(0) : sheets;
+        Remember(stock, next == 1 ? rest : rest.Insert(0, new PartUsedSheet(FreeName(rest), [.. Enumerable.Range(1, next - 1)])));
         return next;
     }
 
-    private static int Position(Entry entry) => entry.Value is TextNode text && int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var position) && position >= 1
+    /// <summary>Remembers the part-used sheets of a stock; those of others stay.</summary>
+    /// <exception cref="InputException">The file cannot be written.</exception>
+    public void Remember(LabelStock stock, IEnumerable<PartUsedSheet> sheets)
+    {
+        ImmutableArray<PartUsedSheet> left = [.. sheets.Where(s => s.Used.Count > 0 && s.Used.Count < stock.PerSheet)];
+        var all = _sheets.SetItem(stock.Id, left);
+        var text = new StringBuilder("# The part-used sheets of each stock, by the letter on them, and the places that are used; a single figure is the first free place.\n# Correct it, or delete the line, where a sheet was thrown away.\n");
+        foreach (var (id, part) in all)
+        {
+            if (part.IsEmpty)
+                text.Append(CultureInfo.InvariantCulture, $"{id}: 1\n");
+            else if (part is [{ Name: "A" } only] && only.Used.Max == only.Used.Count)
+                text.Append(CultureInfo.InvariantCulture, $"{id}: {only.Used.Count + 1}\n");
+            else
+                text.Append(CultureInfo.InvariantCulture, $"{id}:\n{string.Concat(part.Select(s => $"  {s.Name}: \"{PositionRanges.Write(s.Used)}\"\n"))}");
+        }
+        AtomicFile.Write(_path, stream => stream.Write(Encoding.UTF8.GetBytes(text.ToString())));
+    }
+
+    /// <summary>The first letter that no sheet bears: A to Z, then AA and so on.</summary>
+    public static string FreeName(IEnumerable<PartUsedSheet> sheets)
+    {
+        var taken = sheets.Select(s => s.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
+        return Enumerable.Range(0, 26 * 27).Select(Letters).First(l => !taken.Contains(l));
+    }
+
+    private static string Letters(int at) => at < 26 ? $"{(char)('A' + at)}" : $"{(char)('A' + at / 26 - 1)}{(char)('A' + at % 26)}";
+
+    private static PartUsedSheet Sheet(Entry entry) => entry.Value is TextNode text && PositionRanges.Read(text.Text) is { Count: > 0 } used
+        ? new PartUsedSheet(entry.Key, used)
+        : throw entry.Value.Refuse($"The value of \"{entry.Key}\" is no list of places on a sheet.", $"Write the places that are used, or delete the line: {entry.Key}: \"1-4,7\"");
+
+    private static ImmutableArray<PartUsedSheet> First(Entry entry) => Position(entry) is > 1 and var first ? [new PartUsedSheet("A", [.. Enumerable.Range(1, first - 1)])] : [];
+
+    private static int Position(Entry entry) => entry.Value is TextNode text && int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var position) && position is >= 1 and <= 10_000
         ? position
         : throw entry.Value.Refuse($"The value of \"{entry.Key}\" is no position on a sheet.", $"Write the first free position, counted from 1, or delete the line: {entry.Key}: 1");
 }

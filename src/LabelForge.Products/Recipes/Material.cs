@@ -118,6 +118,12 @@ public sealed record Material
     /// <summary>What a fragrance is like: citrus, flower, herb, wood, spice, sea, sweet, smoke or plain; null where not written.</summary>
     public TextNode? Scent { get; init; }
 
+    /// <summary>Packaging that is label sheets: the id of their stock, so that printing uses them up label by label; null for any other.</summary>
+    public string? LabelStock { get; init; }
+
+    /// <summary>For how many months after it was first used a bottle keeps; null where not written.</summary>
+    public int? MonthsAfterOpening { get; init; }
+
     /// <summary>The supplier's lot in use, where written.</summary>
     public string? Lot { get; init; }
 }

@@ -14,10 +14,15 @@ public static class MaterialFile
     /// <summary>The key of a list that nobody has held against the wrapper yet.</summary>
     public const string ConfirmKey = "to confirm";
 
+    private static int ReadMonths(TextNode node) =>
+        node.Text.EndsWith(" months", StringComparison.Ordinal) && int.TryParse(node.Text[..^" months".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var months) && months is > 0 and <= 120
+            ? months
+            : throw node.Refuse($"\"{node.Text}\" is not how long it keeps.", "Write months after it was first opened: period after opening: 12 months");
+
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "scent", "own names", ConfirmKey,
+        "saponification", "soap name", "purity", "swatch", "scent", "own names", "label stock", "period after opening", ConfirmKey,
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -61,6 +66,8 @@ public static class MaterialFile
             ToConfirm = file.OptionalText(ConfirmKey)?.Text is { Length: > 0 } from ? from : null,
             Swatch = file.OptionalText("swatch"),
             Scent = file.OptionalText("scent"),
+            LabelStock = file.OptionalText("label stock")?.Text,
+            MonthsAfterOpening = file.OptionalText("period after opening") is { } months ? ReadMonths(months) : null,
         };
     }
 

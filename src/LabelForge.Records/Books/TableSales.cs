@@ -24,6 +24,23 @@ public static class TableSales
     /// <returns>The entries: one for each lot that pieces came from.</returns>
     /// <exception cref="InputException">There are not so many pieces of a product in the house.</exception>
     public static IReadOnlyList<Sale> Sell(RecordBook book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+        Written(books, context, items, to, payment, on, by, note));
+
+    /// <summary>Books the paper of a whole day, all of it or nothing.</summary>
+    /// <param name="book">The books.</param>
+    /// <param name="items">What was sold and given; empty where only the box is booked.</param>
+    /// <param name="place">Which market day.</param>
+    /// <param name="takings">What the box held; null where nobody counted.</param>
+    /// <param name="on">The day.</param>
+    /// <param name="by">Who books it.</param>
+    public static IReadOnlyList<Sale> BookDay(RecordBook book, IReadOnlyList<SoldItem> items, string place, Takings? takings, DateOnly on, string by) => book.Write((books, context) =>
+    {
+        if (takings is not null)
+            context.Takings.Add(takings);
+        return Written(books, context, items, place, null, on, by, null);
+    });
+
+    private static IReadOnlyList<Sale> Written(IBooks books, RecordsContext context, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note)
     {
         var ticket = NextTicket(books, on);
         var taken = new Dictionary<int, int>();
@@ -41,8 +58,8 @@ public static class TableSales
             Note = note,
         }).ToArray();
         context.Sales.AddRange(sales);
-        return (IReadOnlyList<Sale>)sales;
-    });
+        return sales;
+    }
 
     /// <summary>Takes back what was written down as one go.</summary>
     /// <param name="book">The books.</param>

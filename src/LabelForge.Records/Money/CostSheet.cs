@@ -58,7 +58,11 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
             return new CostLine(material?.Name ?? g.Key.Material, g.Sum(w => w.Grams) * each.Each, false, $"not out of the stock; {each.Source}");
         });
         var pieces = closing.Made - closing.Rejected;
-        return new CostSheet(pieces, [.. used, .. Besides(workshop, pieces, costs, books)], costs);
+        var packed = books.PackedInto(batch).Select(u => (Receipt: Of(u.ReceiptId), u.Used)).Where(u => u.Receipt is not null).GroupBy(u => u.Receipt!.Material).ToArray();
+        var packing = packed.Select(g => new CostLine(workshop.Materials.GetValueOrDefault(g.Key)?.Name ?? g.Key, g.Sum(u => u.Used * u.Receipt!.Price / u.Receipt.Amount), false, "paid for what was used up"));
+        // What the books saw used up is not reckoned a second time by the piece.
+        var besides = costs with { Packaging = [.. costs.Packaging.Where(p => packed.All(g => g.Key != p.Material))] };
+        return new CostSheet(pieces, [.. used, .. packing, .. Besides(workshop, pieces, besides, books)], costs);
     }
 
     /// <summary>The price at which the wanted margin is left, rounded up to the cent.</summary>

@@ -21,7 +21,7 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
             return Read(named, new TraceSql(TraceSql.Forward(bottles)), bottles) with { Forward = true };
         }
         // A lot code is found however it is typed, and one that was corrected by what stood on the labels first.
-        var code = Lots.LotCode.Parse(name) is { IsValue: true } read ? read.Value.ToString() : name;
+        var code = Lots.PieceCode.LotOf(name) is { IsValue: true } read ? read.Value.ToString() : name;
         if (context.Batches.Where(b => b.Lot == code).Select(b => b.Id).ToArray() is { Length: > 0 } lots && lots.Any(id => books.BatchNow(id) is not null))
         {
             var now = lots.Select(id => books.BatchNow(id)).OfType<int>().First();

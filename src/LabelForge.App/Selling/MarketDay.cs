@@ -1,0 +1,116 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Selling;
+
+/// <summary>A product on a market day.</summary>
+/// <param name="Product">As it is named where a recipe is asked for.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Sold">Pieces sold.</param>
+/// <param name="Given">Pieces given away.</param>
+/// <param name="Returned">Pieces brought back.</param>
+/// <param name="Paid">What came in for them less what was paid back, sales tax included.</param>
+/// <param name="Tax">Of this, the sales tax.</param>
+/// <param name="Left">Pieces in the house at the end.</param>
+public sealed record MarketRow(string Product, string Name, int Sold, int Given, int Returned, decimal Paid, decimal Tax, int Left);
+
+/// <summary>A day's table: what went, for what, and whether the box agrees.</summary>
+public sealed record MarketDay
+{
+    /// <summary>Which market day, as its sales name it.</summary>
+    public required string Place { get; init; }
+
+    /// <summary>The day.</summary>
+    public required DateOnly On { get; init; }
+
+    /// <summary>The products, in the order of their names.</summary>
+    public required ImmutableArray<MarketRow> Rows { get; init; }
+
+    /// <summary>What came in by each kind of payment that was told, less what was paid back so; <c>""</c> for what nobody told.</summary>
+    public required ImmutableSortedDictionary<string, decimal> ByPayment { get; init; }
+
+    /// <summary>What was counted; null where nobody has counted yet.</summary>
+    public Takings? Takings { get; init; }
+
+    /// <summary>How many buyers' goes there were, where they were told apart.</summary>
+    public int Tickets { get; init; }
+
+    /// <summary>What came in, sales tax included.</summary>
+    public decimal Paid => Rows.Sum(r => r.Paid);
+
+    /// <summary>Of this, the sales tax.</summary>
+    public decimal Tax => Rows.Sum(r => r.Tax);
+
+    /// <summary>What went past the box: what the card reader says where it was told, else what the sales say was not paid in cash.</summary>
+    public decimal NotCash => Takings?.Card ?? ByPayment.Where(p => p.Key is not ("" or "cash")).Sum(p => p.Value);
+
+    /// <summary>What the box should hold; null where nobody has told what lay in it at the start.</summary>
+    public decimal? Expected => Takings is { } t ? t.Float + Paid - NotCash : null;
+
+    /// <summary>What the box holds beyond that; below zero where it is short; null where nobody has counted.</summary>
+    public decimal? Difference => Takings?.Cash - Expected;
+
+    /// <summary>What the sales say was paid by card and the card reader does not, or the other way round; null where the sales do not all tell.</summary>
+    public decimal? CardDifference => Takings is { } t && !ByPayment.ContainsKey("") && ByPayment.ContainsKey("card") ? t.Card - ByPayment["card"] : null;
+
+    /// <summary>The products of which one piece is worth just the difference: a stroke too many, or one too few.</summary>
+    public IEnumerable<string> WorthTheDifference(IEnumerable<ProductOnTable> products) => Difference is { } d && d != 0
+        ? products.Where(p => p.Price == Math.Abs(d) && Rows.Any(r => r.Product == p.Product)).Select(p => p.Recipe.Name) : [];
+
+    /// <summary>A day's sums out of the books.</summary>
+    /// <param name="ledger">The books.</param>
+    /// <param name="place">Which market day.</param>
+    /// <param name="on">The day.</param>
+    public static MarketDay Of(Ledger ledger, string place, DateOnly on)
+    {
+        bool Here(string text, DateOnly day) => day == on && string.Equals(text.Trim(), place.Trim(), StringComparison.OrdinalIgnoreCase);
+        var batches = ledger.Batches.ToDictionary(b => b.Id);
+        Sale[] sales = [.. ledger.Sales.Where(s => Here(s.To, s.On))];
+        PiecesReturned[] returns = [.. ledger.Returns.Where(r => r.On == on && (Here(r.From, r.On) || Here(r.Note ?? "", r.On)))];
+        string Product(int batch) => ledger.BatchNow(batch) is { } now ? NameOf(batches[now]) : "";
+        string Name(string product) => ledger.Batches.Last(b => NameOf(b) == product).Product;
+        var rows = sales.Select(s => Product(s.BatchId)).Concat(returns.Select(r => Product(r.BatchId))).Distinct().Select(p => (Product: p, Sales: sales.Where(s => Product(s.BatchId) == p).ToArray(), Returns: returns.Where(r => Product(r.BatchId) == p).ToArray()));
+        return new MarketDay
+        {
+            Place = place.Trim(),
+            On = on,
+            Rows =
+            [
+                .. rows.Select(r => new MarketRow(r.Product, Name(r.Product), r.Sales.Where(s => s.Paid > 0).Sum(s => s.Pieces), r.Sales.Where(s => s.Paid == 0).Sum(s => s.Pieces),
+                    r.Returns.Sum(x => x.Returned), r.Sales.Sum(s => s.Paid) - r.Returns.Sum(x => x.PaidBack), r.Sales.Sum(s => s.Tax ?? 0) - r.Returns.Sum(x => x.Tax ?? 0),
+                    ledger.Batches.Where(b => NameOf(b) == r.Product).Sum(ledger.PiecesLeft))).OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
+            ],
+            ByPayment = sales.Where(s => s.Paid > 0).Select(s => (Payment: s.Payment ?? "", Sum: s.Paid)).Concat(returns.Where(r => r.PaidBack > 0).Select(r => (Payment: r.Payment ?? "", Sum: -r.PaidBack)))
+                .GroupBy(p => p.Payment).ToImmutableSortedDictionary(g => g.Key, g => g.Sum(p => p.Sum), StringComparer.Ordinal),
+            Takings = ledger.Takings.LastOrDefault(t => Here(t.Place, t.On)),
+            Tickets = sales.Where(s => s.Payment is not null).Select(s => s.Ticket).Distinct().Count(),
+        };
+    }
+
+    /// <summary>The day's sums as a table for a spreadsheet.</summary>
+    public (IReadOnlyList<string> Heading, IReadOnlyList<IReadOnlyList<object?>> Rows) Table() => (
+        ["on", "place", "product", "name", "sold", "given", "returned", "paid", "tax", "left"],
+        [.. Rows.Select(r => (IReadOnlyList<object?>)[On, Place, r.Product, r.Name, r.Sold, r.Given, r.Returned, r.Paid, r.Tax, r.Left])]);
+
+    /// <summary>The sums of the box in words and money, one row each.</summary>
+    public IEnumerable<(string What, decimal Sum)> Box()
+    {
+        yield return ("Sold, sales tax included", Paid);
+        if (Tax != 0)
+            yield return ("Of this, sales tax", Tax);
+        foreach (var (payment, sum) in ByPayment.Where(p => p.Key.Length > 0))
+            yield return (string.Create(CultureInfo.InvariantCulture, $"Paid by {payment}"), sum);
+        if (Takings is not { } t)
+            yield break;
+        yield return ("In the box at the start", t.Float);
+        yield return ("By card, as the reader says", t.Card);
+        yield return ("So in cash", Paid - NotCash);
+        yield return ("The box should hold", Expected!.Value);
+        yield return ("Counted", t.Cash);
+        yield return (Difference < 0 ? "Short" : "Over", Math.Abs(Difference!.Value));
+    }
+
+    private static string NameOf(Batch batch) => Days.OpenToday.ProductOf(batch);
+}

@@ -1,0 +1,61 @@
+using System.Collections.Immutable;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Selling;
+
+/// <summary>A product on the table.</summary>
+/// <param name="Product">As it is named where a recipe is asked for.</param>
+/// <param name="Recipe">The recipe, the variant's name and price in place.</param>
+/// <param name="Left">Pieces in the house, over all lots.</param>
+public sealed record ProductOnTable(string Product, Recipe Recipe, int Left)
+{
+    /// <summary>What a piece is sold for; null where the maker has set no price.</summary>
+    public decimal? Price => Recipe.Price;
+}
+
+/// <summary>What can be sold, and for what.</summary>
+public static class PriceList
+{
+    /// <summary>Every product of the workshop that can be read, in the order of recipes and variants.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="book">The books; null where there are none.</param>
+    public static ImmutableArray<ProductOnTable> Of(Workshop workshop, RecordBook? book)
+    {
+        Recipe[] recipes = [.. workshop.RecipeIds.SelectMany(id => Recipes(workshop, id))];
+        int[] left = book is null ? new int[recipes.Length] : book.Ask(books => recipes.Select(r => TableSales.Left(books, r.Id, r.VariantName)).ToArray());
+        return [.. recipes.Zip(left, (r, n) => new ProductOnTable(NameOf(r), r, n))];
+    }
+
+    /// <summary>The product that a person names: as <c>meadow-bar/Moss Lane</c>, by the scent alone, or by its name on the label.</summary>
+    /// <exception cref="InputException">Nothing, or more than one, is named so.</exception>
+    public static ProductOnTable Find(IReadOnlyList<ProductOnTable> products, string named)
+    {
+        bool Same(string? text) => string.Equals(text, named.Trim(), StringComparison.OrdinalIgnoreCase);
+        ProductOnTable[] found = [.. products.Where(p => Same(p.Product))];
+        if (found.Length == 0)
+            found = [.. products.Where(p => Same(p.Recipe.Name) || Same(p.Recipe.VariantName) || (p.Recipe.VariantName is null && Same(p.Recipe.Id)))];
+        return found is [var only] ? only : throw new InputException(new Problem(null, 0,
+            found.Length == 0 ? $"There is no product \"{named.Trim()}\"." : $"\"{named.Trim()}\" is {found.Length} products.",
+            found.Length == 0 ? $"There are: {string.Join(", ", products.Select(p => p.Product).Take(12))}." : $"Name one: {string.Join(", ", found.Select(p => $"\"{p.Product}\""))}")
+        { Code = "product.unknown" });
+    }
+
+    /// <summary>The name by which a recipe or a variant of one is asked for.</summary>
+    public static string NameOf(Recipe recipe) => recipe.VariantName is { } variant ? $"{recipe.Id}/{variant}" : recipe.Id;
+
+    // A recipe that cannot be read is told where it is opened; the others are sold all the same.
+    private static IEnumerable<Recipe> Recipes(Workshop workshop, string id)
+    {
+        try
+        {
+            var recipe = workshop.Recipe(id);
+            return recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name));
+        }
+        catch (InputException)
+        {
+            return [];
+        }
+    }
+}

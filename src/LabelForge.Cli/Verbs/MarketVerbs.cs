@@ -1,0 +1,200 @@
+using System.Collections.Immutable;
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using LabelForge.Files;
+using LabelForge.Measures;
+using LabelForge.Print.Bench;
+using LabelForge.Print.Output;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+using LabelForge.Records.Spreadsheets;
+using LabelForge.Selling;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>market</c>: a day at the table, with a computer or with paper.</summary>
+internal static class MarketVerbs
+{
+    private const string UsualPlace = "Market";
+
+    public static Command Build() => new("market", "A day at the table: the tally sheet, sales in one go, the evening's form, the sums")
+    {
+        Sheet(), Sell(), Undo(), Book(), Day(),
+    };
+
+    private static Option<string> Place() => new("--to") { Description = "Which market day: \"Fairport market\"", DefaultValueFactory = _ => UsualPlace };
+
+    private static Command Sheet()
+    {
+        var bring = new Argument<string[]>("PRODUCT=PIECES") { Description = "What is brought, in the order of the paper (default: every product in the house, all of it)", Arity = ArgumentArity.ZeroOrMore };
+        var output = new OutputOption("The PDF to write", FileKind.Pdf);
+        var (place, options) = (Place(), new BookOptions());
+        var verb = options.AddTo(output.AddTo(new Command("sheet", "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }));
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var path = output.Path(r);
+            var workshop = options.Workshop(r);
+            var products = PriceList.Of(workshop, BookOptions.Book(workshop));
+            (ProductOnTable Product, int Brought)[] rows = r.GetValue(bring) is { Length: > 0 } named
+                ? [.. named.Select(Parse).Select(t => (PriceList.Find(products, t.Product), t.Pieces))]
+                : [.. products.Where(p => p.Left > 0).Select(p => (p, p.Left))];
+            if (rows.Length == 0)
+                throw new InputException(new Problem(null, 0, "Nothing is in the house to bring.", "Close a batch first: labelforge batch close LOT --made N; or name what you bring: bramble-bar=8"));
+            foreach (var none in rows.Where(p => p.Product.Price is null))
+                Console.Error.WriteLine($"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or on the paper.");
+            TablePapers.WritePdf(path, new TallyPaper($"{r.GetValue(place)}, {Iso(options.On(r))}", workshop.Business.Name,
+                [.. rows.Select(p => new TallyPaperRow(p.Product.Recipe.Name, p.Product.Price is { } price ? Money(workshop, price) : "", p.Brought))]), Info($"Tally, {r.GetValue(place)}", options.On(r)));
+            Console.WriteLine($"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static Command Sell()
+    {
+        var items = new Argument<string[]>("PRODUCT=PIECES") { Description = "What one buyer takes: \"Moss Lane=2\" bramble-bar=1", Arity = ArgumentArity.OneOrMore };
+        var payment = new Option<string?>("--payment") { Description = "How it is paid: cash, card, or in your own words" };
+        var paid = new Option<string?>("--paid") { Description = "What was agreed on for all of it (default: the prices in the recipes); 0 for a gift" };
+        var (place, options) = (Place(), new BookOptions());
+        var verb = options.AddTo(new Command("sell", "Sells several products in one go, out of the oldest lots, at the prices in the recipes") { items, place, payment, paid });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            var bill = SellAtTable.Bill(workshop, PriceList.Of(workshop, book), [.. r.GetValue(items)!.Select(Parse)], r.GetValue(paid) is { } sum ? BookOptions.Money(sum, "--paid") : null);
+            var sales = SellAtTable.Sell(book, bill, r.GetValue(place)!, r.GetValue(payment), options.On(r), options.By(r), options.Note(r));
+            var ledger = book.Read();
+            if (options.Json(r))
+            {
+                JsonOut.Write(new { ticket = sales[0].Ticket, paid = bill.Paid, tax = bill.Tax, payment = r.GetValue(payment), sales = sales.Select(s => new { sale = s.Id, lot = ledger.Batches.First(b => b.Id == s.BatchId).Lot, pieces = s.Pieces, paid = s.Paid, tax = s.Tax }) });
+                return Exit.Done;
+            }
+            Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static Command Undo()
+    {
+        var ticket = new Argument<string?>("TICKET") { Description = "The ticket (default: the last one)", Arity = ArgumentArity.ZeroOrOne };
+        var reason = new Option<string>("--reason") { Description = "Why", DefaultValueFactory = _ => "undone at the table" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("undo", "Takes the last sale over the table back, or that of a ticket") { ticket, reason });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var book = BookOptions.Book(options.Workshop(r));
+            var which = r.GetValue(ticket) ?? book.Read().Sales.LastOrDefault(s => s.Ticket is not null)?.Ticket
+                ?? throw new InputException(new Problem(null, 0, "Nothing was sold over the table yet.", "Other sales are struck with: labelforge correct sale NUMBER --reason ..."));
+            var struck = TableSales.Undo(book, which, r.GetValue(reason)!, options.On(r), options.By(r));
+            if (options.Json(r))
+                JsonOut.Write(new { ticket = which, struck = struck.Select(s => s.Id) });
+            else
+                Console.WriteLine(FormattableString.Invariant($"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static Command Book()
+    {
+        var items = new Argument<string[]>("PRODUCT=SOLD") { Description = "The strokes on the paper, row by row: bramble-bar=6 \"Moss Lane=2\"", Arity = ArgumentArity.ZeroOrMore };
+        var tally = new Option<string?>("--tally") { Description = "The same as a CSV: product,sold, and if you like given and brought" };
+        var given = new Option<string[]>("--given") { Description = "Given away, broken or a tester: --given bramble-bar=1; once for each" };
+        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" }, new Option<string?>("--card") { Description = "What the card reader took" }, new Option<string?>("--cash") { Description = "What was counted in the box at the end" });
+        var (place, options) = (Place(), new BookOptions());
+        var verb = options.AddAskingTo(new Command("book", "Books the paper of a day in the evening, row by row, and holds the takings against it") { items, tally, given, atStart, card, cash, place });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var rows = r.GetValue(tally) is { } path ? TallyForm.ReadRows(path) : [];
+            rows = [.. rows, .. r.GetValue(items)!.Select(Parse).Select(t => new TallyRow(t.Product, t.Pieces, 0, null)), .. (r.GetValue(given) ?? []).Select(Parse).Select(t => new TallyRow(t.Product, 0, t.Pieces, null))];
+            if (rows.IsEmpty)
+                throw new InputException(new Problem(null, 0, "The tally is empty.", "Write the strokes of each row: labelforge market book bramble-bar=6 \"Moss Lane=2\""));
+            decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
+            var form = new TallyForm(r.GetValue(place)!, rows, Sum(atStart), Sum(card), r.GetValue(cash) is { } counted ? BookOptions.Money(counted, "--cash") : null);
+            options.Ask(r, [.. form.Slips()]);
+            var book = BookOptions.Book(workshop);
+            var day = form.Book(workshop, book, options.On(r), options.By(r));
+            return Told(r, options, workshop, day, PriceList.Of(workshop, book));
+        }));
+        return verb;
+    }
+
+    private static Command Day()
+    {
+        var output = OutputOption.Optional("The summary to keep: .pdf or .csv", FileKind.Pdf, FileKind.Csv);
+        var (place, options) = (Place(), new BookOptions());
+        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" }, new Option<string?>("--card") { Description = "What the card reader took" }, new Option<string?>("--cash") { Description = "What was counted in the box at the end: the box is booked" });
+        var verb = options.AddTo(output.AddTo(new Command("day", "The sums of a market day by product and payment, and the box against them") { place, atStart, card, cash }));
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var path = output.PathOrNone(r);
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
+            if (r.GetValue(cash) is { } counted)
+                TableSales.BookDay(book, [], r.GetValue(place)!, new Takings { On = options.On(r), By = options.By(r), Place = r.GetValue(place)!, Float = Sum(atStart), Card = Sum(card), Cash = BookOptions.Money(counted, "--cash") }, options.On(r), options.By(r));
+            var day = MarketDay.Of(book.Read(), r.GetValue(place)!, options.On(r));
+            if (day.Rows.IsEmpty)
+                throw new InputException(new Problem(null, 0, $"Nothing is booked for \"{day.Place}\" on {Iso(day.On)}.", $"Name the market day with --to, as its sales do: {string.Join("; ", book.Read().Sales.Select(s => s.To).Distinct().TakeLast(5))}"));
+            if (path is not null)
+                Save(path, workshop, day);
+            return Told(r, options, workshop, day, PriceList.Of(workshop, book));
+        }));
+        return verb;
+    }
+
+    private static void Save(string path, Workshop workshop, MarketDay day)
+    {
+        if (Path.GetExtension(path).Equals(".csv", StringComparison.OrdinalIgnoreCase))
+        {
+            var (heading, rows) = day.Table();
+            AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+            return;
+        }
+        TablePapers.WritePdf(path, new DayPaper($"{day.Place}, {Iso(day.On)}", workshop.Business.Name, ["Product", "sold", "given", "brought back", "money", "left"],
+            [.. day.Rows.Select(m => (ImmutableArray<string>)[m.Name, Text(m.Sold), Text(m.Given), Text(m.Returned), Money(workshop, m.Paid), Text(m.Left)]), ["In all", Text(day.Rows.Sum(m => m.Sold)), Text(day.Rows.Sum(m => m.Given)), Text(day.Rows.Sum(m => m.Returned)), Money(workshop, day.Paid), Text(day.Rows.Sum(m => m.Left))]],
+            [.. day.Box().Select(b => (b.What, Money(workshop, b.Sum)))]), Info($"{day.Place}, {Iso(day.On)}", day.On));
+    }
+
+    private static int Told(ParseResult r, BookOptions options, Workshop workshop, MarketDay day, IReadOnlyList<ProductOnTable> products)
+    {
+        if (options.Json(r))
+        {
+            JsonOut.Write(new
+            {
+                place = day.Place, on = day.On, paid = day.Paid, tax = day.Tax, tickets = day.Tickets, byPayment = day.ByPayment,
+                expected = day.Expected, counted = day.Takings?.Cash, difference = day.Difference, cardDifference = day.CardDifference,
+                products = day.Rows.Select(m => new { product = m.Product, name = m.Name, sold = m.Sold, given = m.Given, returned = m.Returned, paid = m.Paid, tax = m.Tax, left = m.Left }),
+            });
+            return Exit.Done;
+        }
+        foreach (var row in day.Rows)
+            Console.WriteLine(FormattableString.Invariant($"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
+        foreach (var (what, sum) in day.Box())
+            Console.WriteLine($"{what}: {Money(workshop, sum)}");
+        if (day.WorthTheDifference(products).ToArray() is { Length: > 0 } worth)
+            Console.WriteLine($"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
+        if (day.CardDifference is { } off && off != 0)
+            Console.WriteLine($"The card reader says {Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
+        return Exit.Done;
+    }
+
+    private static Taken Parse(string text)
+    {
+        var at = text.LastIndexOf('=');
+        return at > 0 && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is >= 0 and <= 100_000
+            ? new Taken(text[..at].Trim(), pieces)
+            : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", "Write the product and the pieces: bramble-bar=2"));
+    }
+
+    private static DocumentInfo Info(string title, DateOnly on) => new(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+
+    private static string Money(Workshop workshop, decimal sum) => string.Create(CultureInfo.InvariantCulture, $"{sum:0.00} {workshop.Business.Currency}");
+
+    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
+
+    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+}

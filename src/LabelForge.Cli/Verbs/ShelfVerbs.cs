@@ -1,0 +1,83 @@
+using System.CommandLine;
+using System.Globalization;
+using LabelForge.Lots;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>count</c> and <c>return</c>: what is really on the shelf, and what came back to it.</summary>
+internal static class ShelfVerbs
+{
+    public static Command Count()
+    {
+        var counted = new Argument<string[]>("LOT=THERE") { Description = "What is there: 26R25-01E=7, or a bottle: \"M3=412 g\", M7=60", Arity = ArgumentArity.OneOrMore };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("count", "Counts the shelf: what differs from the books is booked as a difference, and the count holds from then on") { counted });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            var before = book.Read();
+            var counts = ShelfCount.Take(book, [.. r.GetValue(counted)!.Select(t => Read(t, workshop, before))], options.On(r), options.By(r), options.Note(r));
+            var ledger = book.Read();
+            string What(StockCount c) => c.ReceiptId is { } id ? $"{ledger.Bottle(id)} {ledger.Receipts.First(x => x.Id == id).Material}" : $"lot {ledger.Batches.First(b => b.Id == c.BatchId).Lot}";
+            if (options.Json(r))
+                JsonOut.Write(new { counted = r.GetValue(counted)!.Length, differences = counts.Select(c => new { count = c.Id, what = What(c), there = c.Counted, difference = c.Difference }) });
+            else if (counts.Count == 0)
+                Console.WriteLine("The books agree: nothing to write.");
+            foreach (var count in options.Json(r) ? [] : counts)
+                Console.WriteLine(FormattableString.Invariant($"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    public static Command Return()
+    {
+        var lot = new Argument<string>("LOT") { Description = "The lot on the piece, or the code on it as it was scanned" };
+        var pieces = new Argument<int>("PIECES") { Description = "How many came back" };
+        var back = new Option<int>("--back") { Description = "Of these, how many can be sold again and are on the shelf" };
+        var from = new Option<string>("--from") { Description = "Who brought them; at a market, which market day", Required = true };
+        var paidBack = new Option<string>("--paid-back") { Description = "What was paid back for all of them", Required = true };
+        var payment = new Option<string?>("--payment") { Description = "How it was paid back: cash, card" };
+        var reason = new Option<string>("--reason") { Description = "Why they came back", Required = true };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("return", "Writes pieces that were brought back into the books, and the money that went back") { lot, pieces, back, from, paidBack, payment, reason });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var book = BookOptions.Book(workshop);
+            var sum = BookOptions.Money(r.GetValue(paidBack)!, "--paid-back");
+            var code = Shared.Need(PieceCode.LotOf(r.GetValue(lot)!)).ToString();
+            var entry = TableSales.TakeBack(book, code, batch => new PiecesReturned
+            {
+                On = options.On(r), By = options.By(r), Note = options.Note(r), BatchId = batch.Id, Returned = r.GetValue(pieces), BackOnShelf = r.GetValue(back), From = r.GetValue(from)!,
+                PaidBack = sum, Tax = workshop.Business.SalesTax is { } tax && sum > 0 ? tax.In(sum) : null, Payment = r.GetValue(payment), Reason = r.GetValue(reason)!,
+            });
+            var ledger = book.Read();
+            var left = ledger.PiecesLeft(ledger.BatchOf(code));
+            if (options.Json(r))
+                JsonOut.Write(new { @return = entry.Id, lot = code, returned = entry.Returned, backOnShelf = entry.BackOnShelf, paidBack = entry.PaidBack, left });
+            else
+                Console.WriteLine(FormattableString.Invariant($"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static (string, decimal) Read(string text, Workshop workshop, Ledger ledger)
+    {
+        var at = text.LastIndexOf('=');
+        var (what, there) = at > 0 ? (text[..at].Trim(), text[(at + 1)..].Trim()) : throw Unreadable(text);
+        if (decimal.TryParse(there, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var plain))
+            return (what, plain);
+        if (what.Length < 2 || what[0] is not ('M' or 'm'))
+            throw Unreadable(text);
+        var receipt = ledger.ReceiptOf(BookOptions.MaterialLot(what));
+        return (what, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), there)));
+    }
+
+    private static InputException Unreadable(string text) => new(new Problem(null, 0, $"\"{text}\" does not say how much is there of what.", "Write the lot and its pieces, or the bottle and its mass: 26R25-01E=7 \"M3=412 g\""));
+}

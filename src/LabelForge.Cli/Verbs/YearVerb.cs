@@ -1,0 +1,64 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Text;
+using LabelForge.Files;
+using LabelForge.Print.Output;
+using LabelForge.Records.Spreadsheets;
+using LabelForge.Years;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>year</c>: totals for taxes.</summary>
+internal static class YearVerb
+{
+    public static Command Build()
+    {
+        var year = new Argument<int?>("YEAR") { Description = "The year (default: this one)", Arity = ArgumentArity.ZeroOrOne };
+        var output = OutputOption.Optional("The table to write, a CSV", FileKind.Csv);
+        var options = new BookOptions();
+        var verb = options.AddTo(output.AddTo(new Command("year", "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }));
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var path = output.PathOrNone(r);
+            var workshop = options.Workshop(r);
+            var book = YearBook.Of(BookOptions.Book(workshop).Read(), r.GetValue(year) ?? options.On(r).Year);
+            if (path is not null)
+            {
+                var (heading, rows) = book.Table();
+                AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+            }
+            foreach (var material in book.WithoutAPrice)
+                Console.Error.WriteLine($"Note: {material} was weighed in and never received, so that its cost is in no figure here. Write what came in: labelforge receive {material}");
+            if (options.Json(r))
+                Json(book);
+            else
+                Tell(book, workshop.Business.Currency);
+            return Exit.Done;
+        }));
+        return verb;
+    }
+
+    private static void Json(YearBook book) => JsonOut.Write(new
+    {
+        year = book.Year,
+        bought = book.Bought,
+        atStart = YearBook.Cents(book.AtStart),
+        atEnd = YearBook.Cents(book.AtEnd),
+        lines = book.Lines.Select(l => new { by = l.By, name = l.Name, sold = l.Sold, given = l.Given, returned = l.Returned, paid = l.Paid, tax = l.Tax, net = l.Net, cost = YearBook.Cents(l.Cost), margin = YearBook.Cents(l.Margin) }),
+        waste = book.Waste.Select(w => new { what = w.What, on = w.On, cost = YearBook.Cents(w.Cost) }),
+        withoutAPrice = book.WithoutAPrice,
+    });
+
+    private static void Tell(YearBook book, string currency)
+    {
+        foreach (var by in book.Lines.GroupBy(l => l.By))
+        {
+            Console.WriteLine($"By {by.Key}");
+            foreach (var line in by)
+                Console.WriteLine(FormattableString.Invariant($"  {line.Name,-26} {line.Sold,5} sold {line.Given,4} given {line.Returned,3} back {line.Paid,10:0.00}  tax {line.Tax,8:0.00}  cost {line.Cost,9:0.00}  margin {line.Margin,9:0.00}"));
+        }
+        foreach (var waste in book.Waste)
+            Console.WriteLine(FormattableString.Invariant($"  lost {waste.On:yyyy-MM-dd} {waste.Cost,8:0.00}  {waste.What}"));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"In {currency}: {book.AtStart:0.00} in the house at the start, {book.Bought:0.00} bought, {book.Whole.Cost:0.00} sold and given, {book.Waste.Sum(w => w.Cost):0.00} lost, {book.AtEnd:0.00} at the end. Materials by what was paid for the very bottles; no work, no overhead."));
+    }
+}

@@ -1,0 +1,122 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Measures;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
+
+namespace LabelForge.Print.Bench;
+
+/// <summary>A product on a tally sheet.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Price">What a piece costs, in words; empty where no price is set.</param>
+/// <param name="Brought">Pieces that are brought; null for a line to write on.</param>
+public sealed record TallyPaperRow(string Name, string Price, int? Brought);
+
+/// <summary>A tally sheet for a table without a computer: boxes to tick, the float and the takings.</summary>
+/// <param name="Title">The market and its day.</param>
+/// <param name="Subtitle">A line under it.</param>
+/// <param name="Rows">The products, in the order of the form that books it.</param>
+public sealed record TallyPaper(string Title, string Subtitle, ImmutableArray<TallyPaperRow> Rows);
+
+/// <summary>The summary of a market day, to keep.</summary>
+/// <param name="Title">The market and its day.</param>
+/// <param name="Subtitle">A line under it.</param>
+/// <param name="Heading">The table's heading; the first column is words, the others are figures.</param>
+/// <param name="Rows">The table.</param>
+/// <param name="Sums">Sums below it, in words and figures.</param>
+public sealed record DayPaper(string Title, string Subtitle, ImmutableArray<string> Heading, ImmutableArray<ImmutableArray<string>> Rows, ImmutableArray<(string What, string Sum)> Sums);
+
+/// <summary>Writes the papers of a market day.</summary>
+public static class TablePapers
+{
+    private const double Body = 11;
+    private const double Small = 8.5;
+    private const int BoxesInARow = 20;
+
+    /// <summary>Writes a tally sheet as a PDF, whole or not at all.</summary>
+    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
+    public static void WritePdf(string path, TallyPaper paper, DocumentInfo info) => Write(path, info, pages =>
+    {
+        Head(pages, paper.Title, paper.Subtitle);
+        foreach (var (heading, x) in new[] { ("Product", 0.0), ("price", 132.0), ("brought", 184.0), ("sold: a stroke each", 224.0) })
+            pages.Write(heading, BundledFaces.Regular, Small, x, pages.Y, 100);
+        Right(pages, BundledFaces.Regular, Small, "in all", pages.Width, pages.Y);
+        pages.Down(14);
+        pages.Rule(0, pages.Y, pages.Width, 0.9);
+        foreach (var row in paper.Rows)
+        {
+            pages.NewPageUnless(46);
+            pages.Write(row.Name, BundledFaces.SemiBold, Body, 0, pages.Y + 4, 128);
+            pages.Write(row.Price, BundledFaces.Regular, Body, 132, pages.Y + 4, 50);
+            pages.Write(row.Brought is { } brought ? brought.ToString(CultureInfo.InvariantCulture) : "____", BundledFaces.Regular, Body, 184, pages.Y + 4, 34);
+            for (var i = 0; i < BoxesInARow; i++)
+            {
+                // A gap behind each five, so that strokes are counted at a glance.
+                var x = 224 + i * 11.6 + i / 5 * 5;
+                pages.Box(x, pages.Y + 5, 9);
+            }
+            pages.Rule(pages.Width - 26, pages.Y + 16, 26, 0.4);
+            pages.Down(22);
+            pages.Rule(0, pages.Y, pages.Width, 0.25);
+        }
+        pages.Down(18);
+        foreach (var blank in new[] { "In the box at the start", "By card", "Counted in the box at the end", "Given away, broken, testers" })
+        {
+            pages.NewPageUnless(30);
+            pages.Write(blank, BundledFaces.Regular, Body, 0, pages.Y, 220);
+            pages.Rule(220, pages.Y + Body, 110, 0.4);
+            pages.Down(26);
+        }
+    });
+
+    /// <summary>Writes the summary of a day as a PDF, whole or not at all.</summary>
+    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
+    public static void WritePdf(string path, DayPaper paper, DocumentInfo info) => Write(path, info, pages =>
+    {
+        Head(pages, paper.Title, paper.Subtitle);
+        Row(pages, paper.Heading, BundledFaces.Regular, Small);
+        pages.Rule(0, pages.Y, pages.Width, 0.9);
+        foreach (var row in paper.Rows)
+        {
+            pages.NewPageUnless(30);
+            Row(pages, row, BundledFaces.Regular, Body);
+            pages.Rule(0, pages.Y, pages.Width, 0.25);
+        }
+        pages.Down(16);
+        foreach (var (what, sum) in paper.Sums)
+        {
+            pages.NewPageUnless(24);
+            pages.Write(what, BundledFaces.Regular, Body, 0, pages.Y, 220);
+            Right(pages, BundledFaces.SemiBold, Body, sum, 320, pages.Y);
+            pages.Down(18);
+        }
+    });
+
+    private static void Write(string path, DocumentInfo info, Action<BenchPages> draw) => AtomicFile.Write(path, stream =>
+    {
+        var (width, height) = (Length.FromInches(8.5m), Length.FromInches(11m));
+        var pages = new BenchPages(width, height);
+        draw(pages);
+        PdfFile.Write(stream, info, Points.Of(width), Points.Of(height), pages.Pages);
+    });
+
+    private static void Head(BenchPages pages, string title, string subtitle)
+    {
+        pages.Down(pages.Write(title, BundledFaces.SemiBold, 24, 0, pages.Y, pages.Width));
+        pages.Down(pages.Write(subtitle, BundledFaces.Regular, Body, 0, pages.Y, pages.Width) + 12);
+    }
+
+    private static void Row(BenchPages pages, ImmutableArray<string> cells, TypeFace face, double size)
+    {
+        var high = pages.Write(cells[0], face, size, 0, pages.Y + 5, pages.Width * 0.38);
+        for (var i = 1; i < cells.Length; i++)
+            Right(pages, face, size, cells[i], pages.Width * (0.38 + 0.62 * i / (cells.Length - 1)), pages.Y + 5);
+        pages.Down(high + 8);
+    }
+
+    private static void Right(BenchPages pages, TypeFace face, double size, string text, double right, double top)
+    {
+        var measured = new MeasuredText(face, size, face.Shape(text));
+        pages.Draw(measured, right - measured.Width, top + size * face.CapitalHeight);
+    }
+}
