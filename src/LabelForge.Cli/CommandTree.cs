@@ -18,7 +18,7 @@ public static class CommandTree
         // Named by hand: the program file has another name, since the domain's own assembly has this one.
         var root = new Command("labelforge", "From a recipe to a checked, printed sheet of labels. Reports what it checked against; it does not decide what is lawful for you.")
         {
-            new HelpOption { Recursive = true, Action = new HelpWithExamples() },
+            new HelpOption { Recursive = true, Action = new ShowHelp() },
             new VersionOption(),
         };
         foreach (var verb in new Command[]

@@ -9,11 +9,11 @@ Console.OutputEncoding = System.Text.Encoding.UTF8;
 AppDomain.CurrentDomain.SetData("REGEX_DEFAULT_MATCH_TIMEOUT", TimeSpan.FromSeconds(5));
 var root = CommandTree.Root();
 var parsed = root.Parse(args, CommandTree.Reading);
+if (args.Length == 0)
+    return Exit.Run(() => root.Parse("--help", CommandTree.Reading).Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false }));
 if (parsed.Errors.Count > 0)
 {
-    var asked = parsed.CommandResult.Command;
-    var wrong = parsed.UnmatchedTokens is [var word, ..] && asked == root ? $"\"{word}\" is not something labelforge does." : parsed.Errors[0].Message;
-    Console.Error.WriteLine($"{wrong} See: {(asked == root ? "labelforge" : $"labelforge {VerbExamples.PathOf(asked)}")} --help");
+    Console.Error.WriteLine(CallMessages.Of(parsed));
     return Exit.WrongInput;
 }
 // What help writes fails as an answer does: a reader that went away, a disk that is full.

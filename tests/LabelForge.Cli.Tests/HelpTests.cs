@@ -18,7 +18,7 @@ public sealed class HelpTests
     {
         var help = CommandRun.Of("help", "lot", "barcode");
         Assert.Equal(0, help.ExitCode);
-        Assert.Contains("labelforge lot barcode <CODE>", help.Output);
+        Assert.Contains("labelforge lot barcode <code>", help.Output);
         Assert.Contains("--gtin", help.Output);
         Assert.Contains(VerbExamples.All.Single(e => e.Verb == "lot barcode").Call, help.Output);
     }
@@ -42,6 +42,48 @@ public sealed class HelpTests
         Assert.DoesNotContain("--by", help, StringComparison.Ordinal);
         Assert.DoesNotContain("--note", help, StringComparison.Ordinal);
         Assert.Equal(2, CommandRun.Of([.. call, "--by", "Ada"]).ExitCode);
+    }
+
+    [Fact]
+    public void Every_verb_stands_in_the_group_of_what_it_is_for_and_once()
+    {
+        var grouped = VerbGroups.All.SelectMany(g => g.Verbs).ToArray();
+        Assert.Equal(grouped.Distinct(), grouped);
+        Assert.Empty(CommandTree.Root().Subcommands.Where(v => !v.Hidden).Select(v => v.Name).Except(grouped));
+        Assert.DoesNotContain($"\n{VerbGroups.Rest}\n", CommandRun.Of("--help").Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Help_is_eighty_columns_wide_and_names_kinds_of_values_and_never_a_workshops_own()
+    {
+        IEnumerable<System.CommandLine.Command> Under(System.CommandLine.Command c) => [c, .. c.Subcommands.Where(v => !v.Hidden).SelectMany(Under)];
+        foreach (var verb in Under(CommandTree.Root()))
+        {
+            var lines = HelpText.Of(verb).Split('\n');
+            // An example is copied whole.
+            Assert.All(lines.Where(l => !l.StartsWith("    labelforge ", StringComparison.Ordinal)), l => Assert.InRange(l.Length, 0, HelpText.Width));
+            Assert.DoesNotContain(lines, l => l.Contains("<bramble-bar", StringComparison.Ordinal) || l.Contains("bar-2x4|", StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void The_command_alone_shows_what_it_does() => Assert.Equal((0, CommandRun.Of("--help").Output), (CommandRun.Of().ExitCode, CommandRun.Of().Output));
+
+    [Theory]
+    [InlineData("Did you mean label?", "lable", "bramble-bar")]
+    [InlineData("label takes no --desing. Did you mean --design?", "label", "bramble-bar", "--desing", "bar-2x4")]
+    [InlineData("label needs --out <file>: The file to write", "label", "bramble-bar", "--lot", "26R25-01E")]
+    [InlineData("declare needs <recipe>: The recipe's file", "declare")]
+    [InlineData("--format does not know \"xml\". Write one of: json, text.", "declare", "bramble-bar", "--format", "xml")]
+    [InlineData("\"many\" is not a number that --dpi can use.", "label", "bramble-bar", "--lot", "26R25-01E", "--out", "x.png", "--dpi", "many")]
+    [InlineData("lot does several things: lot new", "lot")]
+    [InlineData("Did you mean barcode?", "lot", "bar-code", "26R25-01E")]
+    public void A_slip_in_a_call_is_answered_with_what_was_meant(string says, params string[] call)
+    {
+        var run = CommandRun.Of(call);
+        Assert.Equal((2, ""), (run.ExitCode, run.Output));
+        Assert.Contains(says, run.Messages, StringComparison.Ordinal);
+        Assert.Contains("--help", run.Messages, StringComparison.Ordinal);
     }
 
     [Fact]

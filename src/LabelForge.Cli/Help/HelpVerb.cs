@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Cli.Help;
 
@@ -23,12 +24,14 @@ internal static class HelpVerb
             {
                 if (found.Subcommands.FirstOrDefault(v => v.Name == word) is not { } next)
                 {
-                    Console.Error.WriteLine($"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does. See: labelforge --help");
+                    var near = Spelling.NearestOfFew(word, found.Subcommands.Where(v => !v.Hidden).Select(v => v.Name));
+                    Console.Error.WriteLine($"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does.{(near is null ? "" : $" Did you mean {near}?")} See: labelforge --help");
                     return Exit.WrongInput;
                 }
                 found = next;
             }
-            return root.Parse([.. VerbExamples.PathOf(found).Split(' ', StringSplitOptions.RemoveEmptyEntries), "--help"]).Invoke();
+            Console.Write(HelpText.Of(found));
+            return Exit.Done;
         });
         return verb;
     }

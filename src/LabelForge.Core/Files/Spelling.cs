@@ -4,9 +4,13 @@ namespace LabelForge.Recipes.Files;
 public static class Spelling
 {
     /// <summary>The nearest of the known words, or null where none is near.</summary>
-    public static string? Nearest(string written, IEnumerable<string> known)
+    public static string? Nearest(string written, IEnumerable<string> known) => Nearest(written, known, Farthest(written));
+
+    /// <summary>The nearest of a few words that are known, with more letters wrong: two letters that changed places count as two.</summary>
+    public static string? NearestOfFew(string written, IEnumerable<string> known) => Nearest(written, known, written.Length < 4 ? 1 : Math.Max(2, Farthest(written)));
+
+    private static string? Nearest(string written, IEnumerable<string> known, int most)
     {
-        var most = Farthest(written);
         return known.Select(k => (Word: k, Distance: DistanceWithin(most, written, k))).Where(p => p.Distance is not null).OrderBy(p => p.Distance).FirstOrDefault().Word;
     }
 

@@ -1,0 +1,42 @@
+using System.CommandLine;
+
+namespace LabelForge.Cli.Help;
+
+/// <summary>What stands for a value in help: a word for its kind, never the values themselves, which may be many and are a workshop's own.</summary>
+internal static class ValueNames
+{
+    private static readonly Dictionary<string, string> ByOption = new(StringComparer.Ordinal)
+    {
+        ["--on"] = "date",
+        ["--since"] = "date",
+        ["--best"] = "date",
+        ["--out"] = "file",
+        ["--csv"] = "file",
+        ["--paper"] = "file",
+        ["--sheet"] = "file",
+        ["--report"] = "file",
+        ["--workshop"] = "folder",
+        ["--declaration"] = "text",
+        ["--note"] = "text",
+        ["--reason"] = "text",
+        ["--by"] = "person",
+        ["--to"] = "person",
+        ["--despite"] = "rule",
+        ["--show"] = "stock",
+    };
+
+    /// <summary>An option with the word for its value: <c>--out &lt;file&gt;</c>.</summary>
+    public static string Of(Option option) => option.ValueType == typeof(bool) ? option.Name : $"{option.Name} <{ValueOf(option)}>";
+
+    /// <summary>An argument: <c>&lt;recipe&gt;</c>.</summary>
+    public static string Of(Argument argument) => $"<{argument.Name.ToLowerInvariant()}>{(argument.Arity.MaximumNumberOfValues > 1 ? "..." : "")}";
+
+    private static string ValueOf(Option option) =>
+        option.HelpName is { } named ? named
+            : ByOption.TryGetValue(option.Name, out var kind) ? kind
+            : IsNumber(option.ValueType) ? "number"
+            : option.Name.TrimStart('-');
+
+    /// <summary>Whether a value of this type is written in figures.</summary>
+    public static bool IsNumber(Type type) => (Nullable.GetUnderlyingType(type) ?? type) is var t && (t == typeof(int) || t == typeof(decimal) || t == typeof(double) || t == typeof(long));
+}
