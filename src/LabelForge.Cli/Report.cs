@@ -12,6 +12,9 @@ internal static class Report
     // More open pairs than these say less than the questions that settle them; --explain shows each.
     private const int PairsShown = 5;
 
+    // Of findings alike so many are written out.
+    private const int AlikeShown = 2;
+
     /// <summary>Says which of several products comes next; nothing where there is one alone.</summary>
     public static void Heading(IReadOnlyList<Product> products, int at)
     {
@@ -79,8 +82,8 @@ internal static class Report
                 Severity.Should => "SHOULD: good practice, or a risk",
                 _ => "NOTE",
             });
-            foreach (var finding in group)
-                Write(finding);
+            foreach (var rule in group.GroupBy(f => (f.Rule, f.Source, f.Where)))
+                WriteAlike([.. rule]);
         }
         if (report.Findings.IsEmpty)
             Console.WriteLine("\nNothing was found wrong or missing by these checks. They are not legal advice.");
@@ -100,6 +103,19 @@ internal static class Report
         Console.WriteLine($"  {finding.Rule} [{finding.Source}] {finding.Where}");
         Console.WriteLine($"    {finding.Message}");
         Console.WriteLine($"    {finding.Fix}");
+    }
+
+    // Two dozen findings of one rule at one place hide what stands below them.
+    private static void WriteAlike(IReadOnlyList<Finding> findings)
+    {
+        Write(findings[0]);
+        foreach (var finding in findings.Skip(1).Take(AlikeShown - 1))
+        {
+            Console.WriteLine($"    {finding.Message}");
+            Console.WriteLine($"    {finding.Fix}");
+        }
+        if (findings.Count > AlikeShown)
+            Console.WriteLine($"    And {findings.Count - AlikeShown} more like {(AlikeShown == 1 ? "it" : "these")}; --format json lists each. {(findings[0].Rule == "ingredients.order" ? "labelforge ask writes the shortest message that settles most." : "")}".TrimEnd());
     }
 
     private static void Line(string what, string? text) => Console.WriteLine($"  {what + ":",-14}{(string.IsNullOrEmpty(text) ? "(none)" : text)}");

@@ -22,6 +22,19 @@ public sealed class CheckFindingTests : IDisposable
         Assert.DoesNotContain(rules, r => r.EndsWith("must", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Two_dozen_open_pairs_take_a_few_lines_and_say_what_settles_them()
+    {
+        CommandRun.Of("material", "Clear base", "--replace", "--workshop", _folder,
+            "--declaration", "Glycerin, Water, Sodium Stearate, Propylene Glycol, Sorbitol, Sodium Laurate, Sodium Laureth Sulfate, Sodium Lauryl Sulfate, Sodium Chloride, Pentasodium Pentetate, Tetrasodium Etidronate");
+        var text = CommandRun.Of("check", Recipe, "--lot", Lot).Output;
+        var (_, rules) = Check("--lot", Lot);
+        var all = rules.Count(r => r.StartsWith("ingredients.order", StringComparison.Ordinal));
+        Assert.InRange(all, 12, 60);
+        Assert.Equal(1, text.Split("ingredients.order [").Length - 1);
+        Assert.Contains($"And {all - 2} more like these; --format json lists each. labelforge ask writes", text, StringComparison.Ordinal);
+    }
+
     // Sources: 21 CFR 701.11(a) identity; 701.13(a) net quantity; 701.12(a) name and place; FD&C Act section 609(a) contact.
     [Theory]
     [InlineData("recipes/first-bar.yaml", "identity: Glycerin bar soap\n", "", "identity.missing must", 1)]
