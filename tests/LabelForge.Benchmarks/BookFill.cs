@@ -25,25 +25,33 @@ internal static class BookFill
         using var connection = new SqliteConnection($"Data Source={Path.Combine(folder, RecordBook.FileName)};Pooling=False");
         connection.Open();
         using var moment = connection.BeginTransaction();
-        var receipt = Insert(connection, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "Amount", "Price");
-        var batch = Insert(connection, "Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "Frozen", "PiecesPlanned");
-        var weighing = Insert(connection, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Grams");
+        var digest = FrozenText.DigestOf(frozen);
+        Insert(connection, "FrozenRecipes", "Digest", "Json")(digest, frozen);
+        var receipt = Insert(connection, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths", "PriceCents");
+        var batch = Insert(connection, "Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "FrozenDigest", "PiecesPlanned");
+        var weighing = Insert(connection, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
         var closing = Insert(connection, "Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
-        var sale = Insert(connection, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "Paid");
+        var sale = Insert(connection, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
+        var bottleLeft = Insert(connection, "ReceiptStock", "Bottle", "ReceiptId", "Material", "LeftMillionths");
+        var batchLeft = Insert(connection, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold", "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
         for (var i = 1; i <= batches; i++)
         {
             var on = BenchWorkshop.Day.AddDays(-3650 + i * 3650 / batches).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
             var bottle = (i - 1) / BatchesToAReceipt * 2 + 1;
             if ((i - 1) % BatchesToAReceipt == 0)
             {
-                receipt(bottle, on, "A", "white-base", "Heron", $"H{bottle}", "15000.0", "180.0");
-                receipt(bottle + 1, on, "A", "castor-oil", "Heron", $"H{bottle + 1}", "300.0", "9.0");
+                var uses = Math.Min(BatchesToAReceipt, batches - i + 1);
+                receipt(bottle, on, "A", "white-base", "Heron", $"H{bottle}", 15_000_000_000L, 18_000);
+                receipt(bottle + 1, on, "A", "castor-oil", "Heron", $"H{bottle + 1}", 300_000_000L, 900);
+                bottleLeft(bottle, bottle, "white-base", 15_000_000_000L - uses * 725_000_000L);
+                bottleLeft(bottle + 1, bottle + 1, "castor-oil", 300_000_000L - uses * 14_000_000L);
             }
-            batch(i, on, "A", Lot(i), BenchWorkshop.Recipe, "Guest bar", frozen, 24);
-            weighing(2 * i - 1, on, "A", i, "white-base", bottle, "725.0");
-            weighing(2 * i, on, "A", i, "castor-oil", bottle + 1, "14.0");
+            batch(i, on, "A", Lot(i), BenchWorkshop.Recipe, "Guest bar", digest, 24);
+            weighing(2 * i - 1, on, "A", i, "white-base", bottle, 725_000_000L);
+            weighing(2 * i, on, "A", i, "castor-oil", bottle + 1, 14_000_000L);
             closing(i, on, "A", i, 24, 1);
-            sale(i, on, "A", i, 12, $"Buyer {i % Buyers}", "60.0");
+            sale(i, on, "A", i, 12, $"Buyer {i % Buyers}", 6_000);
+            batchLeft(i, i, Lot(i), 1, 24, 1, 12, 0, 0, 0, 0, 11);
         }
         moment.Commit();
         return folder;

@@ -15,62 +15,67 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     /// <summary>How many days before its date a bottle is told of: common practice.</summary>
     public const int DaysBeforeADate = 30;
 
-    // Lots of before labels were written down had labels all the same; of these only fresh ones are asked about.
     private const int DaysWithoutAPrinting = 14;
 
     /// <summary>Looks through the books.</summary>
     /// <param name="workshop">The workshop.</param>
-    /// <param name="ledger">The books; null where there are none.</param>
+    /// <param name="books">The books; null where there are none.</param>
     /// <param name="on">The day.</param>
-    public static OpenToday Of(Workshop workshop, Ledger? ledger, DateOnly on)
+    public static OpenToday Of(Workshop workshop, IBooks? books, DateOnly on)
     {
-        if (ledger is null)
+        if (books is null)
             return new OpenToday(on, [], []);
-        var labels = ledger.Batches.Select(b => (Batch: b, Waiting: LabelsWaiting(ledger, b, on))).Where(w => w.Waiting > 0).ToArray();
+        var labels = books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Waiting: WithoutLabels(l))).Where(w => w.Waiting > 0).ToArray();
+        var complaints = Complaints(books, on).ToArray();
         return new OpenToday(on,
         [
-            .. Complaints(ledger, on).Where(c => c.Serious).Select(c => c.Thing),
-            .. labels.OrderBy(w => w.Batch.On).Select(w => Labels(ledger, w.Batch, w.Waiting)),
-            .. ledger.Batches.Where(b => ledger.ClosingOf(b) is null).OrderBy(b => b.On).Select(b => AtTheBench(ledger, b, on)),
-            .. Complaints(ledger, on).Where(c => !c.Serious).Select(c => c.Thing),
-            .. Dates(workshop, ledger, on),
-            .. Low(workshop, ledger, on),
-        ], Shelved(workshop, ledger, labels));
+            .. complaints.Where(c => c.Serious).Select(c => c.Thing),
+            .. labels.OrderBy(w => w.Lot.Batch.On).Select(w => Labels(w.Lot, w.Waiting)),
+            .. books.OpenBatches().OrderBy(b => b.On).Select(b => AtTheBench(books, b, on)),
+            .. complaints.Where(c => !c.Serious).Select(c => c.Thing),
+            .. Dates(workshop, books, on),
+            .. Low(workshop, books, on),
+        ], Shelved(workshop, books, labels));
     }
 
     /// <summary>The name of a batch's product, as it is named where a recipe is asked for.</summary>
-    public static string ProductOf(Batch batch) => FrozenRecipe.FromJson(batch.Frozen).Variant is { } variant ? $"{batch.Recipe}/{variant}" : batch.Recipe;
+    public static string ProductOf(Batch batch) => ProductOf(batch.Recipe, batch.Variant);
+
+    private static string ProductOf(string recipe, string? variant) => variant is null ? recipe : $"{recipe}/{variant}";
 
     /// <summary>How many labels a batch still needs, however old it is: of an open one for what is planned, of a closed one for what is in the house.</summary>
-    public static int LabelsNeeded(Ledger ledger, Batch batch)
+    public static int LabelsNeeded(IBooks books, Batch batch)
     {
-        var printed = ledger.Printings.Where(p => p.Lot == batch.Lot).Sum(p => p.Labels - p.Spoiled);
-        var closing = ledger.ClosingOf(batch);
-        // What has left the house had its labels, or is past helping.
-        return closing is null ? Math.Max(0, batch.PiecesPlanned - printed) : Math.Clamp(closing.Made - closing.Rejected - printed, 0, Math.Max(0, ledger.PiecesLeft(batch)));
+        var closing = books.ClosingOf(batch);
+        return WithoutLabels(new LotInHand(batch, closing is null, closing is null ? 0 : closing.Made - closing.Rejected, books.PiecesLeft(batch), books.PrintingsOf(batch.Lot).Sum(p => p.Labels - p.Spoiled)));
     }
 
     /// <summary>How many labels of a batch wait to be printed on a day; none of a lot from before labels were written down, but for fresh ones.</summary>
-    public static int LabelsWaiting(Ledger ledger, Batch batch, DateOnly on)
+    public static int LabelsWaiting(IBooks books, Batch batch, DateOnly on) => batch.On >= Since(books, on) ? LabelsNeeded(books, batch) : 0;
+
+    // Lots of before labels were written down had labels all the same; of these only fresh ones are asked about.
+    private static DateOnly Since(IBooks books, DateOnly on)
     {
-        var since = ledger.AllPrintings.Count > 0 ? ledger.AllPrintings.Min(p => p.On) : DateOnly.MaxValue;
-        if (batch.On < since && batch.On < on.AddDays(-DaysWithoutAPrinting))
-            return 0;
-        return LabelsNeeded(ledger, batch);
+        var fresh = on.AddDays(-DaysWithoutAPrinting);
+        return books.FirstPrinting() is { } first && first < fresh ? first : fresh;
     }
 
-    private static OpenThing Labels(Ledger ledger, Batch batch, int waiting) => new(OpenKind.Labels,
-        Text($"{Pieces(waiting)} of {batch.Product} {(waiting == 1 ? "waits" : "wait")} for {(waiting == 1 ? "its label" : "their labels")}"),
-        ledger.ClosingOf(batch) is null ? Text($"Lot {batch.Lot}, begun on {batch.On:yyyy-MM-dd} and still at the bench.") : Text($"Lot {batch.Lot}, begun on {batch.On:yyyy-MM-dd}."))
+    // What has left the house had its labels, or is past helping.
+    private static int WithoutLabels(LotInHand lot) =>
+        lot.Open ? Math.Max(0, lot.Batch.PiecesPlanned - lot.Printed) : Math.Clamp(lot.Good - lot.Printed, 0, lot.Left);
+
+    private static OpenThing Labels(LotInHand lot, int waiting) => new(OpenKind.Labels,
+        Text($"{Pieces(waiting)} of {lot.Batch.Product} {(waiting == 1 ? "waits" : "wait")} for {(waiting == 1 ? "its label" : "their labels")}"),
+        lot.Open ? Text($"Lot {lot.Batch.Lot}, begun on {lot.Batch.On:yyyy-MM-dd} and still at the bench.") : Text($"Lot {lot.Batch.Lot}, begun on {lot.Batch.On:yyyy-MM-dd}."))
     {
-        Lot = batch.Lot,
-        Product = ProductOf(batch),
+        Lot = lot.Batch.Lot,
+        Product = ProductOf(lot.Batch),
         Count = waiting,
     };
 
-    private static OpenThing AtTheBench(Ledger ledger, Batch batch, DateOnly on)
+    private static OpenThing AtTheBench(IBooks books, Batch batch, DateOnly on)
     {
-        var lines = Bench.Compare(ledger, batch);
+        var lines = Bench.Compare(books, batch);
         var weighed = lines.Count(l => l.Weighed > 0);
         return new OpenThing(OpenKind.Batch, Text($"{batch.Product}: {weighed} of {lines.Count} weighed"),
             weighed == lines.Count
@@ -84,35 +89,35 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     }
 
     // FD&C Act, section 605(a): the days run from the day the maker was told. What is not serious yet may turn out to be.
-    private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(Ledger ledger, DateOnly on) => ledger.Complaints
+    private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(IBooks books, DateOnly on) => books.ComplaintsSince(on.AddDays(-90))
         .Select(c => (Complaint: c, By: c.ReportBy ?? Shop.LastDayToReport(c.On)))
         .Where(c => c.By >= on || c.Complaint.Serious)
         .Where(c => c.By >= on.AddDays(-30))
         .OrderBy(c => c.By)
         .Select(c =>
         {
-            var lot = ledger.BatchNow(c.Complaint.BatchId) is { } id ? ledger.Batches.First(b => b.Id == id) : null;
+            var lot = books.BatchNow(c.Complaint.BatchId) is { } id ? books.Find(BookLists.Batch, id) as Batch : null;
             var told = Text($"\"{Short(c.Complaint.What)}\", {c.Complaint.From}{(lot is null ? "" : $", {lot.Product}, lot {lot.Lot}")}.");
             return (c.Complaint.Serious, c.Complaint.Serious
                 ? new OpenThing(OpenKind.Complaint, c.By >= on ? Text($"Report a serious complaint by {c.By:yyyy-MM-dd}") : Text($"A serious complaint was to be reported by {c.By:yyyy-MM-dd}"), told) { Lot = lot?.Lot, Product = lot is null ? null : ProductOf(lot), By = c.By }
                 : new OpenThing(OpenKind.Complaint, Text($"A complaint of {c.Complaint.On:yyyy-MM-dd}"), Text($"{told} If it turns out to be serious, it is to be reported by {c.By:yyyy-MM-dd}.")) { Lot = lot?.Lot, Product = lot is null ? null : ProductOf(lot), By = c.By });
         });
 
-    private static IEnumerable<OpenThing> Dates(Workshop workshop, Ledger ledger, DateOnly on) => ledger.Receipts
-        .Where(r => r.BestBefore is { } best && best <= on.AddDays(DaysBeforeADate))
-        .Select(r => (Receipt: r, Best: r.BestBefore!.Value, Left: ledger.Left(r))).Where(r => r.Left > 0)
+    private static IEnumerable<OpenThing> Dates(Workshop workshop, IBooks books, DateOnly on) => books.InStock()
+        .Where(s => s.Receipt.BestBefore is { } best && best <= on.AddDays(DaysBeforeADate))
+        .Select(s => (s.Receipt, Best: s.Receipt.BestBefore!.Value, s.Left))
         .OrderBy(r => r.Best)
         .Select(r => new OpenThing(OpenKind.Date,
-            r.Best < on ? Text($"{NameOf(workshop, r.Receipt.Material)} {ledger.Bottle(r.Receipt.Id)}: past its date since {r.Best:yyyy-MM-dd}") : Text($"{NameOf(workshop, r.Receipt.Material)} {ledger.Bottle(r.Receipt.Id)}: use by {r.Best:yyyy-MM-dd}"),
+            r.Best < on ? Text($"{NameOf(workshop, r.Receipt.Material)} {books.Bottle(r.Receipt.Id)}: past its date since {r.Best:yyyy-MM-dd}") : Text($"{NameOf(workshop, r.Receipt.Material)} {books.Bottle(r.Receipt.Id)}: use by {r.Best:yyyy-MM-dd}"),
             Text($"{Amount(workshop, r.Receipt.Material, r.Left)} left of {Amount(workshop, r.Receipt.Material, r.Receipt.Amount)}."))
         {
             Material = r.Receipt.Material,
-            Bottle = ledger.Bottle(r.Receipt.Id),
+            Bottle = books.Bottle(r.Receipt.Id),
             By = r.Best,
         });
 
     // A material that is kept in stock and will not do for the next batch of something, as its recipe stands.
-    private static IEnumerable<OpenThing> Low(Workshop workshop, Ledger ledger, DateOnly on)
+    private static IEnumerable<OpenThing> Low(Workshop workshop, IBooks books, DateOnly on)
     {
         var needs = new Dictionary<string, (decimal Grams, string For)>();
         foreach (var product in workshop.RecipeIds.SelectMany(id => Products(workshop, id)))
@@ -125,13 +130,14 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
                     needs[line.Key] = (grams, product.Recipe.Name);
             }
         }
-        foreach (var material in ledger.Receipts.Select(r => r.Material).Distinct().Order(StringComparer.Ordinal))
+        var stock = books.InStock().ToLookup(s => s.Receipt.Material);
+        foreach (var material in books.KeptMaterials())
         {
             if (!needs.TryGetValue(material, out var need))
                 continue;
-            var left = ledger.InStock(material).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left);
+            var left = stock[material].Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left);
             // Where all that is left is past its date, that is told of the bottle.
-            if (left == 0 && ledger.InStock(material).Any())
+            if (left == 0 && stock[material].Any())
                 continue;
             if (left < need.Grams)
                 yield return new OpenThing(OpenKind.Stock, left == 0 ? Text($"{NameOf(workshop, material)} is used up") : Text($"{NameOf(workshop, material)} runs low"),
@@ -140,10 +146,10 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         }
     }
 
-    private static ImmutableArray<ShelfProduct> Shelved(Workshop workshop, Ledger ledger, IReadOnlyList<(Batch Batch, int Waiting)> labels) =>
+    private static ImmutableArray<ShelfProduct> Shelved(Workshop workshop, IBooks books, IReadOnlyList<(LotInHand Lot, int Waiting)> labels) =>
     [
-        .. ledger.Batches.Where(b => workshop.RecipeIds.Contains(b.Recipe)).GroupBy(ProductOf)
-            .Select(g => new ShelfProduct(g.Key, g.Last().Product, g.Sum(ledger.PiecesLeft), labels.Where(l => ProductOf(l.Batch) == g.Key).Sum(l => l.Waiting)))
+        .. books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
+            .Select(p => new ShelfProduct(ProductOf(p.Recipe, p.Variant), p.Product, p.Left, labels.Where(l => l.Lot.Batch.Recipe == p.Recipe && l.Lot.Batch.Variant == p.Variant).Sum(l => l.Waiting)))
             .OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase),
     ];
 

@@ -18,55 +18,86 @@ internal static class BooksVerbs
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
-            var (ledger, on) = (BookOptions.Book(workshop).Read(), options.On(r));
-            var materials = ledger.Receipts.Select(x => x.Material).Distinct().Order(StringComparer.Ordinal).SelectMany(ledger.InStock).ToArray();
-            var pieces = ledger.Batches.Select(b => (Batch: b, Left: ledger.PiecesLeft(b))).Where(b => b.Left > 0).ToArray();
-            if (options.Json(r))
+            var on = options.On(r);
+            return BookOptions.Book(workshop).Ask(books =>
             {
-                JsonOut.Write(new
+                var (materials, pieces) = (books.InStock(), books.LotsInStock());
+                if (options.Json(r))
                 {
-                    materials = materials.Select(m => new { lot = ledger.Bottle(m.Receipt.Id), material = m.Receipt.Material, left = m.Left, supplier = m.Receipt.Supplier, supplierLot = m.Receipt.SupplierLot, bestBefore = m.Receipt.BestBefore, expired = m.Receipt.BestBefore < on }),
-                    pieces = pieces.Select(p => new { lot = p.Batch.Lot, product = p.Batch.Product, left = p.Left }),
-                });
+                    JsonOut.Write(new
+                    {
+                        materials = materials.Select(m => new { lot = books.Bottle(m.Receipt.Id), material = m.Receipt.Material, left = m.Left, unit = UnitOf(workshop, m.Receipt.Material), supplier = m.Receipt.Supplier, supplierLot = m.Receipt.SupplierLot, bestBefore = m.Receipt.BestBefore, expired = m.Receipt.BestBefore < on }).ToArray(),
+                        pieces = pieces.Select(p => new { lot = p.Batch.Lot, product = p.Batch.Product, left = p.Left }),
+                    });
+                    return Exit.Done;
+                }
+                foreach (var (receipt, left) in materials)
+                    Console.WriteLine(FormattableString.Invariant($"  {books.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {UnitOf(workshop, receipt.Material),-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
+                foreach (var (batch, left) in pieces)
+                    Console.WriteLine(FormattableString.Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
+                if (materials.Count + pieces.Count == 0)
+                    Console.WriteLine("Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
                 return Exit.Done;
-            }
-            foreach (var (receipt, left) in materials)
-            {
-                var unit = workshop.Materials.TryGetValue(receipt.Material, out var m) && m.Kind == MaterialKind.Packaging ? "pieces" : "g";
-                Console.WriteLine(FormattableString.Invariant($"  {ledger.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {unit,-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
-            }
-            foreach (var (batch, left) in pieces)
-                Console.WriteLine(FormattableString.Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
-            if (materials.Length + pieces.Length == 0)
-                Console.WriteLine("Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
+            });
+        }));
+        return verb;
+    }
+
+    private static string UnitOf(Workshop workshop, string material) => workshop.Materials.TryGetValue(material, out var m) && m.Kind == MaterialKind.Packaging ? "pieces" : "g";
+
+    public static Command Books()
+    {
+        var list = new Argument<string>("LIST") { Description = string.Join(", ", BookFolder.Lists) + "; all; or verify, which reckons every balance anew" };
+        var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
+        var last = new Option<int?>("--last") { Description = "Only so many entries, the last of the list" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last });
+        output.AddTo(verb);
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var name = r.GetValue(list)!;
+            if (r.GetValue(last) is { } && name is "all" or "verify")
+                throw new InputException(new Problem(null, 0, $"--last is of one list, not of {name}.", "Name a list, or leave --last out."));
+            if (r.GetValue(last) is <= 0)
+                throw new InputException(new Problem(null, 0, "--last is a number of entries.", "Write --last 20"));
+            if (name == "verify")
+                return Verify(BookOptions.Book(options.Workshop(r)).Check(), options.Json(r));
+            if (name == "all")
+                return All(BookOptions.Book(options.Workshop(r)).Read(), output.Written(r), output.Force(r));
+            if (!BookFolder.Lists.Contains(name))
+                throw new InputException(new Problem(null, 0, $"\"{name}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookFolder.Lists)}; all; or verify."));
+            var path = output.PathOrNone(r);
+            var book = BookOptions.Book(options.Workshop(r));
+            var (heading, rows) = r.GetValue(last) is { } most
+                ? book.Ask(books => BookTables.Of(books, name, books.Page(name, null, most)))
+                : BookTables.Of(book.Read(), name);
+            if (path is not null)
+                AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. System.Text.Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+            if (options.Json(r))
+                JsonOut.Write(new { list = name, entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "").ToDictionary(c => Key(c.First), c => c.Second)) });
+            else if (path is null)
+                Console.Out.Write(SafeCsv.Write(heading, rows));
             return Exit.Done;
         }));
         return verb;
     }
 
-    public static Command Books()
+    // supplier lot -> supplierLot, as in the other answers.
+    private static string Key(string heading) => string.Concat(heading.Split(' ').Select((w, i) => i == 0 ? w : char.ToUpperInvariant(w[0]) + w[1..]));
+
+    private static int Verify(BooksCheck check, bool json)
     {
-        var list = new Argument<string>("LIST") { Description = string.Join(", ", [.. BookLists.All, BookLists.Correction]) + "; or all" };
-        var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list }, dated: false);
-        output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        if (json)
+            JsonOut.Write(new { entries = check.Entries, bottles = check.Bottles, batches = check.Lots, differences = check.Differences });
+        foreach (var difference in json ? [] : check.Differences)
+            Console.WriteLine(difference);
+        if (!json)
         {
-            var name = r.GetValue(list)!;
-            if (name == "all")
-                return All(BookOptions.Book(options.Workshop(r)).Read(), output.Written(r), output.Force(r));
-            if (name != BookLists.Correction && !BookLists.All.Contains(name))
-                throw new InputException(new Problem(null, 0, $"\"{name}\" is not a list in the books.", $"Write one of: {string.Join(", ", [.. BookLists.All, BookLists.Correction])}."));
-            var path = output.PathOrNone(r);
-            var ledger = BookOptions.Book(options.Workshop(r)).Read();
-            if (path is not null)
-                Save(path, ledger, name);
-            else
-                Console.Out.Write(Csv(ledger, name));
-            return Exit.Done;
-        }));
-        return verb;
+            Console.WriteLine(FormattableString.Invariant($"{check.Entries} entries read; {check.Bottles} bottles and {check.Lots} batches reckoned anew: {(check.Differences.Count == 0 ? "all agrees with what is kept." : $"{check.Differences.Count} do not agree.")}"));
+            if (check.Differences.Count > 0)
+                Console.WriteLine("The entries are what counts. Keep a copy of the books as they are, and restore the last backup that verifies: labelforge restore BACKUP");
+        }
+        return check.Differences.Count == 0 ? Exit.Done : Exit.FindingStands;
     }
 
     public static Command Import()
@@ -91,23 +122,10 @@ internal static class BooksVerbs
     {
         if (folder is null)
             throw new InputException(new Problem(null, 0, "All lists together need a folder.", "Write --out FOLDER."));
-        var files = ((string[])[.. BookLists.All, BookLists.Correction]).Select(list => (List: list, Path: Path.Combine(folder, $"{list}.csv"))).ToList();
-        foreach (var (_, path) in files)
-            OutputPath.RefuseUnlessFree(path, [FileKind.Csv], force);
-        Directory.CreateDirectory(folder);
-        foreach (var (list, path) in files)
-            Save(path, ledger, list);
-        Console.WriteLine($"{folder}: {BookLists.All.Count + 1} lists.");
+        foreach (var list in BookFolder.Lists)
+            OutputPath.RefuseUnlessFree(Path.Combine(folder, $"{list}.csv"), [FileKind.Csv], force);
+        BookFolder.Write(ledger, folder);
+        Console.WriteLine($"{folder}: {BookFolder.Lists.Count} lists, and what batches froze.");
         return Exit.Done;
-    }
-
-    // The mark at the beginning tells spreadsheets that the letters are UTF-8.
-    private static void Save(string path, Ledger ledger, string list) =>
-        AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. System.Text.Encoding.UTF8.GetBytes(Csv(ledger, list))]));
-
-    private static string Csv(Ledger ledger, string list)
-    {
-        var (heading, rows) = BookTables.Of(ledger, list);
-        return SafeCsv.Write(heading, rows);
     }
 }

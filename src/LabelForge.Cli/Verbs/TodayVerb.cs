@@ -15,7 +15,7 @@ internal static class TodayVerb
         {
             var workshop = options.Workshop(r);
             Shared.SayRecipesLeftOut(workshop);
-            var today = OpenToday.Of(workshop, RecordBook.Exists(workshop.Folder) ? BookOptions.Book(workshop).Read() : null, options.On(r));
+            var today = BookOptions.AskIfAny(workshop, books => OpenToday.Of(workshop, books, options.On(r)));
             if (options.Json(r))
             {
                 JsonOut.Write(new

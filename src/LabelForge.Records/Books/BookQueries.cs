@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 namespace LabelForge.Records.Books;
 
 /// <summary>The books asked by query: each question reads what it needs, by index, however large the shop.</summary>
-internal sealed class BookQueries(RecordsContext context) : IBooks
+internal sealed partial class BookQueries(RecordsContext context) : IBooks
 {
     /// <inheritdoc/>
     public Correction? StruckBy(string list, int id) => context.Corrections.AsNoTracking().FirstOrDefault(c => c.List == list && c.EntryId == id);

@@ -1,7 +1,6 @@
 using System.Data;
 using System.Globalization;
 using LabelForge.Measures;
-using LabelForge.Records.Migrations;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;

@@ -50,6 +50,9 @@ public abstract class EntryKind
     /// <summary>One entry; null where there is none of that number.</summary>
     internal abstract BookEntry? Find(RecordsContext context, int id);
 
+    /// <summary>The last entries before a number, the first one first.</summary>
+    internal abstract IReadOnlyList<BookEntry> Page(RecordsContext context, int? before, int most);
+
     /// <summary>The number of the last entry; null where there is none.</summary>
     internal abstract int? Last(RecordsContext context);
 
@@ -65,6 +68,9 @@ internal sealed class EntryKind<T>(string list, string table) : EntryKind(list, 
     internal override BookEntry[] Typed(IEnumerable<BookEntry> entries) => entries.Cast<T>().ToArray();
 
     internal override BookEntry? Find(RecordsContext context, int id) => context.Set<T>().AsNoTracking().FirstOrDefault(e => e.Id == id);
+
+    internal override IReadOnlyList<BookEntry> Page(RecordsContext context, int? before, int most) =>
+        [.. context.Set<T>().AsNoTracking().Where(e => before == null || e.Id < before).OrderByDescending(e => e.Id).Take(most).AsEnumerable().Reverse()];
 
     internal override int? Last(RecordsContext context) => context.Set<T>().Max(e => (int?)e.Id);
 

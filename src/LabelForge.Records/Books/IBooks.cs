@@ -24,6 +24,12 @@ public interface IBooks
     /// <summary>The number of a list's last entry, struck or not; null where it is empty.</summary>
     int? Last(string list);
 
+    /// <summary>A page of a list: its last entries before a number, struck ones too, the first one first.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="before">The number that the page ends before; null for the end of the list.</param>
+    /// <param name="most">How many entries at most.</param>
+    IReadOnlyList<BookEntry> Page(string list, int? before, int most);
+
     /// <summary>The batch that stands for a lot; null where none does.</summary>
     Batch? FindBatch(string lot);
 
@@ -44,6 +50,27 @@ public interface IBooks
 
     /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
     IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material);
+
+    /// <summary>All receipts that have something left, by material, first to expire first.</summary>
+    IReadOnlyList<(Receipt Receipt, decimal Left)> InStock();
+
+    /// <summary>The ids of the materials that are kept in stock, in their order.</summary>
+    IReadOnlyList<string> KeptMaterials();
+
+    /// <summary>The batches that have pieces in the house, the first begun first; without what they froze.</summary>
+    IReadOnlyList<(Batch Batch, int Left)> LotsInStock();
+
+    /// <summary>The batches begun on a day or after it that are open or have pieces in the house; without what they froze.</summary>
+    IReadOnlyList<LotInHand> LotsInHand(DateOnly from);
+
+    /// <summary>Every product that was ever made, and the pieces of it in the house.</summary>
+    IReadOnlyList<ProductMade> ProductsMade();
+
+    /// <summary>The day of the first printing of labels, struck ones too; null where there is none.</summary>
+    DateOnly? FirstPrinting();
+
+    /// <summary>The complaints that stand of which the maker was told on a day or after it, or which are to be reported on it or after it.</summary>
+    IReadOnlyList<Complaint> ComplaintsSince(DateOnly day);
 
     /// <summary>The closing of a batch, or null while it is open.</summary>
     Closing? ClosingOf(Batch batch);
@@ -90,6 +117,21 @@ public interface IBooks
     /// <summary>The tickets that begin so, struck sales' too.</summary>
     IReadOnlyList<string> TicketsOf(string beginning);
 }
+
+/// <summary>A batch that is open or has pieces in the house.</summary>
+/// <param name="Batch">The batch; without what it froze.</param>
+/// <param name="Open">Whether it is still at the bench.</param>
+/// <param name="Good">The pieces that came out and can be sold; 0 while it is open.</param>
+/// <param name="Left">Of these, the ones in the house.</param>
+/// <param name="Printed">The labels printed with its lot, without those thrown away.</param>
+public sealed record LotInHand(Batch Batch, bool Open, int Good, int Left, int Printed);
+
+/// <summary>A product that was ever made.</summary>
+/// <param name="Recipe">The recipe's id.</param>
+/// <param name="Variant">The variant; null for none.</param>
+/// <param name="Product">What it was called the last time.</param>
+/// <param name="Left">Pieces of it in the house.</param>
+public sealed record ProductMade(string Recipe, string? Variant, string Product, int Left);
 
 /// <summary>What is asked of any books in the same words.</summary>
 public static class BookQuestions

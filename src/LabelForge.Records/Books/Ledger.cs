@@ -8,7 +8,7 @@ namespace LabelForge.Records.Books;
 /// Everything is reckoned anew from the entries, so that this is what balances kept in tables are held against; and what reads
 /// whole lists. One use asks <see cref="BookQueries"/> instead, since this grows with the shop.
 /// </remarks>
-public sealed class Ledger : IBooks
+public sealed partial class Ledger : IBooks
 {
     private readonly Dictionary<Type, BookEntry[]> _all;
     private readonly ConcurrentDictionary<Type, Array> _standing = [];
@@ -153,7 +153,21 @@ public sealed class Ledger : IBooks
     }
 
     /// <inheritdoc/>
-    public BookEntry? Find(string list, int id) => EntryKind.Of(list) is { } kind ? _all[kind.Type].FirstOrDefault(e => e.Id == id) : null;
+    public BookEntry? Find(string list, int id) => EntryKind.Of(list) is { } kind ? Numbered(_all[kind.Type], id) : null;
+
+    // In the order of their numbers, with gaps where others gave them.
+    private static BookEntry? Numbered(BookEntry[] entries, int id)
+    {
+        var (low, high) = (0, entries.Length - 1);
+        while (low <= high)
+        {
+            var middle = (low + high) / 2;
+            if (entries[middle].Id == id)
+                return entries[middle];
+            (low, high) = entries[middle].Id < id ? (middle + 1, high) : (low, middle - 1);
+        }
+        return null;
+    }
 
     /// <inheritdoc/>
     public int? Last(string list) => EntryKind.Of(list) is { } kind && _all[kind.Type] is [.., var last] ? last.Id : null;

@@ -12,7 +12,7 @@ namespace LabelForge.Records.Books;
 /// </remarks>
 public static class ListImport
 {
-    private static readonly string[] Common = ["number", "on", "by", "note", "struck by", "batch", "receipt", "lot", "material lot"];
+    private static readonly string[] Common = ["number", "on", "by", "note", "written at", "struck by", "batch", "receipt", "lot", "material lot"];
 
     // What a list must have, which tells it from the others, and what else it may have.
     private static readonly (string List, string[] Needed, string[] Other)[] Shapes =
@@ -46,6 +46,7 @@ public static class ListImport
         return book.Take((before, context) =>
         {
             var ledger = before;
+            var frozen = new FrozenFiles(paths, before);
             var (added, known) = (0, 0);
             // What others hang on comes first.
             foreach (var (list, rows) in lists.OrderBy(l => Array.FindIndex(Shapes, s => s.List == l.List)))
@@ -53,7 +54,8 @@ public static class ListImport
                 var told = All(before, list).ToList();
                 foreach (var row in rows)
                 {
-                    var entry = Entry(list, row, ledger, on, by);
+                    var entry = Entry(list, row, ledger, frozen, on, by);
+                    entry.WrittenAt = row.Moment("written at");
                     if (entry.Id != 0 && Had(ledger, list, entry.Id) is { } had)
                     {
                         if (!SaysTheSame(had, entry))
@@ -90,7 +92,7 @@ public static class ListImport
             : throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is that of no list in the books.", $"Write these columns, and any others that the books write in theirs: {string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))}"));
     }
 
-    private static BookEntry Entry(string list, ListRow row, Ledger ledger, DateOnly usualDay, string usualBy)
+    private static BookEntry Entry(string list, ListRow row, Ledger ledger, FrozenFiles frozen, DateOnly usualDay, string usualBy)
     {
         var (id, on, by, note) = (row.Whole("number") ?? 0, row.Day("on") ?? usualDay, row.Text("by") ?? usualBy, row.Text("note"));
         int? Batch() => row.Whole("batch") ?? (row.Text("lot") is { } lot ? ledger.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null);
@@ -101,7 +103,7 @@ public static class ListImport
         return list switch
         {
             BookLists.Receipt => new Receipt { Id = id, On = on, By = by, Note = note, Material = row.Needed("material"), Supplier = row.Text("supplier"), SupplierLot = row.Text("supplier lot"), Amount = row.Need(row.Figure("amount"), "amount"), Price = row.Need(row.Figure("price"), "price"), BestBefore = row.Day("best before"), Certificate = row.Text("certificate") },
-            BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = FrozenRecipe.FromJson(row.Needed("frozen")) is not null ? row.Needed("frozen") : "", Pot = row.Text("pot") },
+            BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = frozen.Of(row), Pot = row.Text("pot") },
             BookLists.Printing => new Printing { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Variant = row.Text("variant"), Product = row.Needed("product"), Labels = row.Need(row.Whole("labels"), "labels"), Spoiled = row.Whole("spoiled") ?? 0, Run = row.Whole("run"), Stock = row.Text("stock"), Places = row.Text("places"), Drawing = row.Text("drawing") },
             BookLists.Weighing => new Weighing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Material = row.Needed("material"), ReceiptId = Receipt(), Grams = row.Need(row.Figure("grams"), "grams") },
             BookLists.Deviation => new Deviation { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), What = row.Needed("what") },

@@ -96,8 +96,7 @@ public sealed class DayEntryTests : IDisposable
         using var other = new TestShop();
         string[] lists = [.. BookLists.All, BookLists.Correction];
         string Csv(Ledger of, string list) => LabelForge.Records.Spreadsheets.SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
-        foreach (var list in lists)
-            File.WriteAllText(Path.Combine(other.Folder, $"{list}.csv"), Csv(Books, list));
+        BookFolder.Write(Books, other.Folder);
         ListImport.ReadFiles(other.Book, [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))], TestShop.Day, "B");
         foreach (var list in lists)
             Assert.Equal(Csv(Books, list), Csv(other.Book.Read(), list));

@@ -103,8 +103,7 @@ public class MonthTests
         using var other = server ? TestShop.OnServer() : new TestShop();
         var lists = (string[])[.. BookLists.All, BookLists.Correction];
         string Csv(Ledger of, string list) => SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
-        foreach (var list in lists)
-            File.WriteAllText(Path.Combine(other.Folder, $"{list}.csv"), Csv(ledger, list));
+        BookFolder.Write(ledger, other.Folder);
         string[] files = [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))];
         var (added, known) = ListImport.ReadFiles(other.Book, files, TestShop.Day, "B");
         Assert.Equal((ledger.Corrections.Count + BookLists.All.Sum(l => Correcting.All(ledger, l).Count), 0), (added, known));

@@ -17,8 +17,8 @@ public sealed class RandomHistoryTests
         Gen.Select(Gen.Int[0, 15], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 1000]).Array[5, 40];
 
     [Theory]
-    [InlineData(false, 60)]
-    [InlineData(true, 12)]
+    [InlineData(false, 30)]
+    [InlineData(true, 6)]
     public void Balances_kept_are_those_reckoned_from_all_entries(bool server, int histories) => History.Sample(history =>
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
@@ -133,11 +133,24 @@ public sealed class RandomHistoryTests
             return 0;
         });
         foreach (var from in ledger.Receipts.Take(3).Select(r => ledger.Bottle(r.Id)).Concat(Materials).Concat(ledger.Batches.Take(3).Select(b => b.Lot)).Concat(ledger.Sales.Take(2).Select(s => s.To)))
-            Assert.Equal(Said(LedgerTrace.Of(ledger, from)), Said(Trace.Of(book, from)));
+            Assert.Equal(Said(() => LedgerTrace.Of(ledger, from)), Said(() => Trace.Of(book, from)));
     }
 
     // One amount is one text: 0.00 is 0.
     private static decimal Plain(decimal amount) => amount / 1.000000000000000000000000000m;
+
+    // What the one does not know the other must not know either.
+    private static string Said(Func<Trace> follow)
+    {
+        try
+        {
+            return Said(follow());
+        }
+        catch (InputException e)
+        {
+            return e.Problem.Wrong;
+        }
+    }
 
     private static string Said(Trace trace) => string.Join('\n',
     [

@@ -1,3 +1,4 @@
+using LabelForge.Records.Books;
 using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable

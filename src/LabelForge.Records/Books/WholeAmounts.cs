@@ -1,4 +1,4 @@
-namespace LabelForge.Records.Migrations;
+namespace LabelForge.Records.Books;
 
 /// <summary>Turns amounts and sums kept as decimal text or numerics into whole millionths and cents.</summary>
 /// <remarks>

@@ -1,0 +1,35 @@
+using LabelForge.Print.Output;
+using LabelForge.Records.Spreadsheets;
+
+namespace LabelForge.Records.Books;
+
+/// <summary>All lists of the books as CSV in a folder, and what batches froze beside them; read back by <see cref="ListImport"/>.</summary>
+public static class BookFolder
+{
+    // The mark at the beginning tells spreadsheets that the letters are UTF-8.
+    private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
+
+    /// <summary>The lists' names.</summary>
+    public static IReadOnlyList<string> Lists { get; } = [.. BookLists.All, BookLists.Correction];
+
+    /// <summary>Writes all lists.</summary>
+    public static void Write(Ledger ledger, string folder)
+    {
+        Directory.CreateDirectory(folder);
+        foreach (var list in Lists)
+            Write(ledger, list, Path.Combine(folder, $"{list}.csv"));
+        foreach (var frozen in ledger.AllBatches.DistinctBy(b => b.FrozenDigest))
+        {
+            var path = Path.Combine(folder, FrozenFiles.Folder, $"{frozen.FrozenDigest}.json");
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            AtomicFile.Write(path, s => s.Write(System.Text.Encoding.UTF8.GetBytes(frozen.Frozen)));
+        }
+    }
+
+    /// <summary>Writes one list.</summary>
+    public static void Write(Ledger ledger, string list, string path)
+    {
+        var (heading, rows) = BookTables.Of(ledger, list);
+        AtomicFile.Write(path, s => s.Write([.. Mark, .. System.Text.Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+    }
+}

@@ -1,0 +1,57 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace LabelForge.Records.Books;
+
+/// <content>What is in the house, over all batches and bottles.</content>
+internal sealed partial class BookQueries
+{
+    /// <inheritdoc/>
+    public IReadOnlyList<BookEntry> Page(string list, int? before, int most) => EntryKind.Of(list)?.Page(context, before, most) ?? [];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<(Receipt Receipt, decimal Left)> InStock() =>
+    [
+        .. context.ReceiptStock.Where(s => s.Left >= Millionths.Rest)
+            .Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { Receipt = r, s.Left })
+            .AsNoTracking().AsEnumerable().Select(s => (s.Receipt, s.Left))
+            .OrderBy(s => s.Receipt.Material, StringComparer.Ordinal).ThenBy(s => s.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(s => s.Receipt.On).ThenBy(s => s.Receipt.Id),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> KeptMaterials() => [.. context.ReceiptStock.Select(s => s.Material).Distinct().AsEnumerable().Order(StringComparer.Ordinal)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<(Batch Batch, int Left)> LotsInStock() =>
+    [
+        .. context.BatchStock.Where(s => s.Left > 0).Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { Batch = b, s.Left })
+            .OrderBy(s => s.Batch.Id).AsNoTracking().AsEnumerable().Select(s => (s.Batch, s.Left)),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<LotInHand> LotsInHand(DateOnly from)
+    {
+        var lots = context.BatchStock.Where(s => s.Closings == 0 || s.Left > 0)
+            .Join(context.Batches.Where(b => b.On >= from), s => s.BatchId, b => b.Id, (s, b) => new { Batch = b, Stock = s })
+            .OrderBy(s => s.Batch.Id).AsNoTracking().ToArray();
+        var printed = Standing(context.Printings, BookLists.Printing)
+            .Where(p => context.BatchStock.Any(s => s.Lot == p.Lot && (s.Closings == 0 || s.Left > 0)))
+            .GroupBy(p => p.Lot).Select(g => new { Lot = g.Key, Labels = g.Sum(p => p.Labels - p.Spoiled) }).ToDictionary(g => g.Lot, g => g.Labels);
+        return [.. lots.Select(l => new LotInHand(l.Batch, l.Stock.Closings == 0, l.Stock.Made - l.Stock.Rejected, l.Stock.Left, printed.GetValueOrDefault(l.Batch.Lot)))];
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<ProductMade> ProductsMade()
+    {
+        var made = context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { b.Recipe, b.Variant, b.Id, s.Left })
+            .GroupBy(b => new { b.Recipe, b.Variant }).Select(g => new { g.Key.Recipe, g.Key.Variant, Last = g.Max(b => b.Id), Left = g.Sum(b => b.Left) }).ToArray();
+        int[] last = [.. made.Select(m => m.Last)];
+        var names = context.Batches.Where(b => last.Contains(b.Id)).Select(b => new { b.Id, b.Product }).ToDictionary(b => b.Id, b => b.Product);
+        return [.. made.OrderBy(m => m.Last).Select(m => new ProductMade(m.Recipe, m.Variant, names[m.Last], m.Left))];
+    }
+
+    /// <inheritdoc/>
+    public DateOnly? FirstPrinting() => context.Printings.Min(p => (DateOnly?)p.On);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Complaint> ComplaintsSince(DateOnly day) => [.. Standing(context.Complaints, BookLists.Complaint).Where(c => c.On >= day || c.ReportBy >= day).OrderBy(c => c.Id)];
+}
