@@ -56,6 +56,57 @@
   window.addEventListener("submit", once, true);
   window.addEventListener("click", once, true);
   new MutationObserver((changes) => { for (const c of changes) busy(c.target, false); }).observe(document, { subtree: true, attributes: true, attributeFilter: ["data-once"] });
+  // The key / looks for anything, from every page; what is typed stays typed.
+  document.addEventListener("keydown", (event) => {
+    const typing = event.target instanceof HTMLElement && (event.target.matches("input, textarea, select") || event.target.isContentEditable);
+    if (event.key === "/" && !typing && !event.ctrlKey && !event.metaKey && !event.altKey) {
+      const find = document.querySelector("[data-find]");
+      if (find) { event.preventDefault(); find.click(); }
+    }
+    // What a word means is put away with Escape.
+    if (event.key === "Escape" && event.target instanceof HTMLElement && event.target.matches(".term-word")) event.target.blur();
+    // Arrows walk from a field through the links below it.
+    const walk = event.target instanceof HTMLElement && /^Arrow(Up|Down)$/.test(event.key) && event.target.closest("[data-arrows]");
+    if (walk) {
+      const stops = [...walk.querySelectorAll("input, ul a")];
+      const next = stops[stops.indexOf(event.target) + (event.key === "ArrowDown" ? 1 : -1)];
+      if (next) { event.preventDefault(); next.focus(); }
+    }
+    // Alt with an arrow moves the row that the cursor is in, and the cursor with it.
+    const row = event.altKey && event.target instanceof HTMLElement && /^Arrow(Up|Down)$/.test(event.key) && event.target.closest("[data-row]");
+    if (row) {
+      const by = event.key === "ArrowDown" ? 1 : -1;
+      const button = row.querySelector(by > 0 ? "[data-move=down]" : "[data-move=up]");
+      event.preventDefault();
+      if (button && !button.disabled) {
+        const there = event.target.id.replace(/[0-9]+$/, (n) => String(Number(n) + by));
+        button.click();
+        document.getElementById(there)?.focus();
+      }
+    }
+  });
+  // On a narrow page a table's row is a card: each cell says what its column is called, and is a cell to a screen reader still.
+  const cards = () => {
+    for (const table of document.querySelectorAll("main table")) {
+      const heads = [...table.querySelectorAll("thead th")].map((h) => h.textContent.trim());
+      if (heads.length < 3) continue;
+      table.classList.add("cards");
+      const role = (e, r) => { if (e.getAttribute("role") !== r) e.setAttribute("role", r); };
+      role(table, "table");
+      for (const part of table.querySelectorAll("thead, tbody, tfoot")) role(part, "rowgroup");
+      for (const row of table.querySelectorAll("tr")) {
+        role(row, "row");
+        let at = 0;
+        for (const cell of row.children) {
+          role(cell, cell.tagName === "TD" ? "cell" : cell.closest("thead") ? "columnheader" : "rowheader");
+          if (!cell.closest("thead") && cell.dataset.label !== heads[at]) cell.dataset.label = heads[at] ?? "";
+          at += cell.colSpan;
+        }
+      }
+    }
+  };
+  let carding = 0;
+  new MutationObserver(() => { if (!carding) carding = requestAnimationFrame(() => { carding = 0; cards(); }); }).observe(document.body, { subtree: true, childList: true });
   // The arrows choose a position on the sheet; they do not scroll the page then.
   document.addEventListener("keydown", (event) => {
     if (event.target instanceof SVGElement && event.target.matches("[role=radio]") && /^(Arrow|Home$|End$)/.test(event.key)) event.preventDefault();
@@ -67,6 +118,7 @@
     open: (address) => { window.open(address, "_blank"); },
     save: (address, name) => { const a = document.createElement("a"); a.href = address; a.download = name; a.click(); },
     scheme: (scheme) => { document.documentElement.dataset.scheme = scheme; },
+    focusSoon: (id) => { setTimeout(() => window.labelforge.focus(id), 60); },
     copy: (text) => navigator.clipboard.writeText(text),
     focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },
   };

@@ -137,7 +137,7 @@ public sealed class Window : IAsyncDisposable
     }
 
     // The invented example that the command ships.
-    private static void WriteExample(string folder)
+    internal static void WriteExample(string folder)
     {
         var command = Assembly.Load("LabelForge.Cli");
         const string root = "example/";

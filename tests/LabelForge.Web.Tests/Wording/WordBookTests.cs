@@ -35,6 +35,22 @@ public partial class WordBookTests
         Assert.DoesNotContain(English.Keys, k => !asked.Contains(k) && !asked.Contains(k.Replace(".one", "", StringComparison.Ordinal).Replace(".many", "", StringComparison.Ordinal)) && !begun.Any(b => k.StartsWith(b, StringComparison.Ordinal)));
     }
 
+    [Theory]
+    [InlineData("en")]
+    [InlineData("fr")]
+    public void Every_page_says_in_two_sentences_what_it_is_for(string language)
+    {
+        var book = WordBook.Of(language);
+        var pages = Browsing.Routes.All.Where(r => r != "/not-found").ToArray();
+        Assert.True(pages.Length > 20);
+        Assert.All(pages, r =>
+        {
+            var key = $"help.{LabelForge.Web.Components.Parts.PageHelp.KeyOf(r)}";
+            Assert.True(book.Has(key), $"{r} has no words under {key}");
+            Assert.Equal(2, Sentence().Count(book.Of(key)));
+        });
+    }
+
     private static string[] Places(string text) => [.. Filled().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];
 
     private static string Repository()
@@ -48,8 +64,11 @@ public partial class WordBookTests
     [GeneratedRegex("""(?:Say\[|Words\[|Counted\()"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
     private static partial Regex Asked();
 
-    [GeneratedRegex("""(?:Say|Words)\[\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]*)(?:" \+|\{)""")]
+    [GeneratedRegex("""(?i:say|words)\[\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]*)(?:" \+|\{)""")]
     private static partial Regex Begun();
+
+    [GeneratedRegex(@"[.!?](?=\s|\z)")]
+    private static partial Regex Sentence();
 
     [GeneratedRegex(@"\{[0-9]\}")]
     private static partial Regex Filled();
