@@ -36,7 +36,7 @@ internal static class LetterHeightChecks
         var height = label.Market.Ways.MeasuresSmallLetters ? Height(label.Label.Text, read.Span) : Capitals(label.Label.Text, read.Span);
         if (height is null || (byPanel && label.Panel is null))
         {
-            var why = height is null ? "the label came as text, or its letters have no outlines" : "the size of the panel is not known; give it with --panel";
+            var why = height is null ? "the label came as text, or its letters have no outlines" : "the size of the panel is not known; give its width and height";
             label.Tell("net-quantity.type-not-measured", read.Written, why, byPanel && label.Panel is null ? $"{Millimetres(steps.LengthAt(0m))}, and more on a larger panel" : Millimetres(least));
         }
         if (height is not { } measured || !IsBelow(measured, least))

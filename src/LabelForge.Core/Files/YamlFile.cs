@@ -67,13 +67,24 @@ public static partial class YamlFile
         var node = Root(text, shownAs);
         if (node is not MapNode map)
             throw node.Refuse($"The file is {node.Kind}.", "Write keys and values, for example: name: ...");
-        if (CutName().Match(text) is { Success: true } cut)
+        if (HasNumberSign(text) && CutName().Match(text) is { Success: true } cut)
         {
             var (name, number) = (cut.Groups["name"].Value, cut.Groups["number"].Value.TrimEnd());
             throw new InputException(new Problem(shownAs, text.AsSpan(0, cut.Index).Count('\n') + 1, $"Of this name \"{name}\" alone would be read: {number} begins a remark.",
                 $"Put it in quotation marks: \"{name} {number}\"; or write a space behind the # where a remark is meant."));
         }
         return map;
+    }
+
+    // Asked of every file before the pattern, whose first use takes as long as reading thirty files.
+    private static bool HasNumberSign(string text)
+    {
+        for (var at = text.IndexOf('#', StringComparison.Ordinal); at >= 0; at = text.IndexOf('#', at + 1))
+        {
+            if (at + 1 < text.Length && char.IsDigit(text[at + 1]))
+                return true;
+        }
+        return false;
     }
 
     /// <summary>What a text is: keys and values, a list, or one value.</summary>

@@ -37,7 +37,8 @@ public sealed class TypeFace
     private TypeFace(string name, byte[] file)
     {
         Name = name;
-        Typeface = SKTypeface.FromStream(new MemoryStream(file)) ?? throw new InvalidDataException($"{name} is not a font.");
+        using var data = SKData.CreateCopy(file);
+        Typeface = SKTypeface.FromData(data) ?? throw new InvalidDataException($"{name} is not a font.");
         unitsPerEm = Typeface.UnitsPerEm;
         letters = Held(file);
         face = new Face(letters, 0);

@@ -63,8 +63,9 @@ public sealed record DataRow(string File, int Line, string[] Heading, ImmutableA
     public string this[string column] => Cells[Array.IndexOf(Heading, column)];
 
     /// <summary>The parts of the column's text between semicolons.</summary>
-    public string[] Several(string column) =>
-        this[column].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+    public string[] Several(string column) => this[column] is { Length: > 0 } text
+        ? text.Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+        : [];
 
     /// <summary>The column's text, which must be there.</summary>
     public string Needed(string column) =>

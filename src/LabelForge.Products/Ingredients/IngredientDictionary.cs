@@ -10,30 +10,46 @@ namespace LabelForge.Ingredients;
 /// </summary>
 public sealed class IngredientDictionary
 {
-    private static readonly Lazy<IngredientDictionary> LazyShipped = new(() => Read(DataTable.Shipped("ingredients/dictionary/")));
-    private readonly Dictionary<string, Ingredient> byName = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, Ingredient> byBareName = new(StringComparer.Ordinal);
+    private static readonly Lazy<IngredientDictionary> LazyShipped = new(() => Names(DataTable.Shipped("ingredients/dictionary/")));
+    private readonly Dictionary<string, IngredientRow> byName = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, IngredientRow> byBareName = new(StringComparer.Ordinal);
+    private readonly Lazy<ImmutableArray<Ingredient>> entries;
+    private readonly Lazy<HashSet<string>> keys;
 
-    private IngredientDictionary(ImmutableArray<Ingredient> all) => Entries = all;
+    private IngredientDictionary(List<IngredientRow> rows)
+    {
+        entries = new(() => [.. rows.Select(r => r.Ingredient)]);
+        keys = new(() => rows.Select(r => r.Key).ToHashSet(StringComparer.Ordinal));
+        foreach (var row in rows)
+            Add(row);
+    }
 
-    /// <summary>The dictionary that ships with LabelForge; read when first asked for.</summary>
+    /// <summary>The dictionary that ships with LabelForge; its names are read when first asked for, each row when it is found.</summary>
     public static IngredientDictionary Shipped => LazyShipped.Value;
 
     /// <summary>Every ingredient, by file and row.</summary>
-    public ImmutableArray<Ingredient> Entries { get; }
+    /// <exception cref="InputException">A row cannot be used.</exception>
+    public ImmutableArray<Ingredient> Entries => entries.Value;
 
     /// <summary>Reads a dictionary from its files.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>
     public static IngredientDictionary Read(IEnumerable<DataTable> files)
     {
-        var rows = new List<(Ingredient Ingredient, DataRow Row)>();
-        foreach (var table in files)
-            rows.AddRange(IngredientFile.Read(table));
-        var dictionary = new IngredientDictionary([.. rows.Select(r => r.Ingredient)]);
-        foreach (var (ingredient, row) in rows)
-            dictionary.Add(ingredient, row);
+        var dictionary = Names(files);
+        _ = dictionary.Entries;
         return dictionary;
     }
+
+    private static IngredientDictionary Names(IEnumerable<DataTable> files)
+    {
+        var rows = new List<IngredientRow>();
+        foreach (var table in files)
+            IngredientFile.Read(table, rows);
+        return new IngredientDictionary(rows);
+    }
+
+    /// <summary>Whether this is the key of an ingredient, in these very letters.</summary>
+    internal bool HasKey(string key) => keys.Value.Contains(key);
 
     /// <summary>
     /// The ingredient of this name, or null. Letter case aside it may be any of its names, the Latin name with or without
@@ -43,15 +59,15 @@ public sealed class IngredientDictionary
     public Ingredient? Find(string name)
     {
         if (byName.TryGetValue(NameText.Plain(name), out var exact))
-            return exact;
+            return exact.Ingredient;
         var parts = NameText.Parts(name).ToArray();
         // In a pair parted by a stroke each side is a whole name: Citrus Tangerina Peel Oil / Citrus Reticulata (Tangerine) Peel Oil.
         var pair = name.Contains('/', StringComparison.Ordinal);
-        var known = parts.Select(p => byName.GetValueOrDefault(p) ?? (pair ? byBareName.GetValueOrDefault(p) : null)).OfType<Ingredient>().ToArray();
+        var known = parts.Select(p => byName.GetValueOrDefault(p) ?? (pair ? byBareName.GetValueOrDefault(p) : null)).OfType<IngredientRow>().Select(r => r.Ingredient).ToArray();
         if (known.Length > 1)
             return Agreed(known, parts);
         // Of one known part the others must be a common name inside a botanical one, not a second substance beside it.
-        return name.AsSpan().IndexOfAny('(', '[') > 0 ? BareOrNull(name) : byBareName.GetValueOrDefault(NameText.Plain(name));
+        return name.AsSpan().IndexOfAny('(', '[') > 0 ? BareOrNull(name) : byBareName.GetValueOrDefault(NameText.Plain(name))?.Ingredient;
     }
 
     /// <summary>The ingredients whose names are nearest in spelling, nearest first; empty where none is near.</summary>
@@ -65,7 +81,7 @@ public sealed class IngredientDictionary
         return
         [
             .. byName.Concat(byBareName)
-                .Select(n => (n.Value, Distance: Spelling.DistanceWithin(farthest, plain, n.Key)))
+                .Select(n => (Value: n.Value.Ingredient, Distance: Spelling.DistanceWithin(farthest, plain, n.Key)))
                 .Where(n => n.Distance is not null)
                 .OrderBy(n => n.Distance).ThenBy(n => n.Value.Us, StringComparer.Ordinal)
                 .Select(n => n.Value)
@@ -77,7 +93,7 @@ public sealed class IngredientDictionary
     private Ingredient? BareOrNull(string name)
     {
         var bare = NameText.WithoutParentheses(name);
-        return byName.GetValueOrDefault(bare) ?? byBareName.GetValueOrDefault(bare);
+        return (byName.GetValueOrDefault(bare) ?? byBareName.GetValueOrDefault(bare))?.Ingredient;
     }
 
     /// <summary>
@@ -96,22 +112,22 @@ public sealed class IngredientDictionary
             : known.LastOrDefault(k => parts.Contains(NameText.Plain(k.Us)));
     }
 
-    private void Add(Ingredient ingredient, DataRow row)
+    private void Add(IngredientRow row)
     {
-        foreach (var name in ingredient.Names)
-            Enter(byName, NameText.Plain(name), ingredient, row);
-        var bare = NameText.WithoutParentheses(ingredient.Us);
+        foreach (var name in row.Names)
+            Enter(byName, NameText.Plain(name), row);
+        var bare = NameText.WithoutParentheses(row.Us);
         if (!byName.ContainsKey(bare))
-            Enter(byBareName, bare, ingredient, row);
+            Enter(byBareName, bare, row);
     }
 
-    private static void Enter(Dictionary<string, Ingredient> index, string name, Ingredient ingredient, DataRow row)
+    private static void Enter(Dictionary<string, IngredientRow> index, string name, IngredientRow row)
     {
-        if (index.TryAdd(name, ingredient))
+        if (index.TryAdd(name, row))
             return;
         var other = index[name];
-        if (ReferenceEquals(other, ingredient) || (other.IsColourant && ingredient.IsColourant))
+        if (ReferenceEquals(other, row) || (other.IsColourant && row.IsColourant))
             return;
-        throw row.Refuse($"the name \"{name}\" already means {other.Us} in {other.Group}.", "Give it to one of the two.");
+        throw row.Row.Refuse($"the name \"{name}\" already means {other.Us} in {Path.GetFileNameWithoutExtension(other.Row.File)}.", "Give it to one of the two.");
     }
 }

@@ -10,12 +10,17 @@ internal static class IngredientFile
     private static readonly string[] Heading =
         ["us", "eu", "inci", "ca", "cas", "ec", "ci", "everyday", "roles", "flags", "koh", "source", "basis"];
 
-    /// <summary>The ingredients of a file.</summary>
-    /// <exception cref="InputException">A row cannot be used; the message names file, line and the row's text.</exception>
-    public static IEnumerable<(Ingredient Ingredient, DataRow Row)> Read(DataTable table) =>
-        table.Rows(Heading).Select(row => (Of(row), row));
+    /// <summary>Adds the rows of a file.</summary>
+    /// <exception cref="InputException">The heading is not the one wanted, or a row has no name; the message names file, line and the row's text.</exception>
+    public static void Read(DataTable table, List<IngredientRow> to)
+    {
+        foreach (var row in table.Rows(Heading))
+            to.Add(new IngredientRow(row));
+    }
 
-    private static Ingredient Of(DataRow row)
+    /// <summary>The ingredient of a row.</summary>
+    /// <exception cref="InputException">The row cannot be used; the message names file, line and the row's text.</exception>
+    public static Ingredient Of(DataRow row)
     {
         var ingredient = new Ingredient(
             row.Needed("us"),

@@ -45,7 +45,7 @@ public static partial class NameText
     }
 
     /// <summary>The name without what stands in parentheses or brackets: <c>Cocos Nucifera (Coconut) Oil</c> to <c>Cocos Nucifera Oil</c>.</summary>
-    public static string WithoutParentheses(string name) => Plain(Parentheses().Replace(name, " "));
+    public static string WithoutParentheses(string name) => Plain(name.AsSpan().IndexOfAny('(', '[') < 0 ? name : Parentheses().Replace(name, " "));
 
     /// <summary>The parts of a name given twice: <c>Aqua (Water)</c>, <c>Aqua/Water/Eau</c>, <c>Titanium Dioxide [CI 77891]</c>.</summary>
     public static IEnumerable<string> Parts(string name)

@@ -39,17 +39,14 @@ public sealed class SubstanceTable
 
     /// <summary>Reads a table.</summary>
     /// <exception cref="InputException">A row cannot be used: a name that means nothing, an unknown word, a share that is none.</exception>
-    public static SubstanceTable Read(DataTable table, IngredientDictionary dictionary)
-    {
-        var keys = dictionary.Entries.Select(e => e.Key).ToHashSet(StringComparer.Ordinal);
-        return new SubstanceTable([.. table.Rows(Heading).Select(row => Of(row, keys, dictionary))]);
-    }
+    public static SubstanceTable Read(DataTable table, IngredientDictionary dictionary) =>
+        new([.. table.Rows(Heading).Select(row => Of(row, dictionary))]);
 
-    private static SubstanceRule Of(DataRow row, HashSet<string> keys, IngredientDictionary dictionary)
+    private static SubstanceRule Of(DataRow row, IngredientDictionary dictionary)
     {
         var rule = new SubstanceRule(
             row.Needed("list"), row.Needed("ref"), row.Needed("substance"),
-            [.. row.Several("ingredients").Select(i => keys.Contains(i) ? i : dictionary.Find(i)?.Key ?? throw row.Refuse($"\"{i}\" is not in the dictionary.", "Write the key of an entry, or put it under names."))],
+            [.. row.Several("ingredients").Select(i => dictionary.HasKey(i) ? i : dictionary.Find(i)?.Key ?? throw row.Refuse($"\"{i}\" is not in the dictionary.", "Write the key of an entry, or put it under names."))],
             [.. row.Several("names")],
             [.. row.Several("cas").Select(c => row.Value(CasNumber.Parse(c)))],
             Verdict(row),

@@ -28,7 +28,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         var id = NoLetters().Replace(name.ToLowerInvariant(), "-").Trim('-');
         return id.Length is > 0 and <= 80 && !DeviceNames.Holds(id)
             ? id
-            : throw new InputException(new Problem(null, 0, $"\"{name}\" cannot be made into a file's name.", "Give one with --id, for example: --id clear-shea-base"));
+            : throw new InputException(new Problem(null, 0, $"\"{name}\" cannot be made into a file's name.", "Give one with --id, for example: --id clear-shea-base") { Code = "material.unnameable" });
     }
 
     /// <summary>The file's text. It can be read back at once; what is unknown is marked for the maker to settle.</summary>

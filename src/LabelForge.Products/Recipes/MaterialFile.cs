@@ -71,10 +71,18 @@ public static class MaterialFile
         };
     }
 
-    private static MaterialKind ReadKind(TextNode node) =>
-        Enum.TryParse<MaterialKind>(node.Text, ignoreCase: true, out var kind) && Enum.IsDefined(kind) && !char.IsDigit(node.Text[0])
-            ? kind
-            : throw node.Refuse($"\"{node.Text}\" is not a kind of material.", "Write base, oil, fragrance, colourant, additive, lye, water or packaging.");
+    private static MaterialKind ReadKind(TextNode node) => node.Text.ToLowerInvariant() switch
+    {
+        "base" => MaterialKind.Base,
+        "oil" => MaterialKind.Oil,
+        "fragrance" => MaterialKind.Fragrance,
+        "colourant" => MaterialKind.Colourant,
+        "additive" => MaterialKind.Additive,
+        "lye" => MaterialKind.Lye,
+        "water" => MaterialKind.Water,
+        "packaging" => MaterialKind.Packaging,
+        _ => throw node.Refuse($"\"{node.Text}\" is not a kind of material.", "Write base, oil, fragrance, colourant, additive, lye, water or packaging."),
+    };
 
     private static ListedOrder ReadListed(TextNode? node) => node?.Text switch
     {

@@ -18,6 +18,7 @@ internal static class PageWords
         ["closing.no-yield"] = "Weigh all pieces together and write it, or leave it out.",
         ["closing.rejected-more"] = "Write all pieces that came out, and how many of them are not sold.",
         ["correction.no-reason"] = "Write why.",
+        ["design.takes-no-look"] = "Choose another design under Labels.",
         ["lot.closed"] = "If a weighing is missing, strike the closing first, under The books.",
         ["lot.closed-twice"] = "If the count was wrong, correct the closing under The books.",
         ["lot.negative"] = "Check the lot and the count under In the house.",
@@ -29,6 +30,7 @@ internal static class PageWords
         ["lots.day-full"] = "Begin it on another day.",
         ["margin.too-large"] = "Write a smaller margin: 40 %",
         ["market.not-weighed"] = "Choose one of these markets: {0}.",
+        ["material.unnameable"] = "Write its name with letters or figures: Clear shea base",
         ["material-lot.unknown"] = "See what is in the house.",
         ["material-lot.unreadable"] = "Write M and its number, as it stands under In the house: M3",
         ["material.not-in-lot"] = "It has {0}. What went in otherwise is a deviation: note it on the batch bench.",
@@ -45,6 +47,7 @@ internal static class PageWords
         ["stock.negative"] = "Take it from another lot, or, if more came in than is written, correct that entry under The books.",
         ["stock.short"] = "Write what came in, under Stock and lots, or choose the lot if it is one past its date.",
         ["stock.unknown"] = "Choose one of the list, or add your own under stock/ in the workshop’s folder.",
+        ["workshop.none"] = "Start the page in the workshop’s folder.",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The codes that the page has words for.</summary>

@@ -15,6 +15,13 @@ public partial class ConventionTests
     private static readonly Assembly[] Domain =
         [typeof(Mass).Assembly, typeof(CompositionProof).Assembly, typeof(Market).Assembly, typeof(Recipe).Assembly, typeof(Declaration).Assembly, typeof(RecipeCheck).Assembly];
 
+    // The share types themselves, what the law's own tables write in percent of the finished product, and a rate that is of money.
+    private static readonly string[] Stated =
+    [
+        "Share.Fraction", "Share.Percent", "ChargeShare.Fraction", "ChargeShare.Percent", "FinishedShare.Fraction", "FinishedShare.Percent",
+        "AllergenRule.ThresholdPercent", "ColourLimit.Percent", "SubstanceRule.MostPercent", "SubstanceShare.HighPercent", "SubstanceShare.LowPercent", "SalesTax.Percent",
+    ];
+
     [Fact]
     public void Public_types_of_the_domain_are_immutable() => Assert.Empty(
         from type in Domain.SelectMany(a => a.GetExportedTypes())
@@ -44,6 +51,17 @@ public partial class ConventionTests
         Assert.DoesNotContain(typeof(FinishedShare).GetConstructors(BindingFlags.Public | BindingFlags.Instance), c => c.GetParameters().Length > 0);
 
     [Fact]
+    public void No_bare_decimal_is_called_a_share_or_a_percentage()
+    {
+        // In the room of bounds every number is a fraction, of a material or of the charge, as its documentation says.
+        var all = Domain.Except([typeof(CompositionProof).Assembly]).SelectMany(a => a.GetExportedTypes())
+            .SelectMany(t => t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.Static | BindingFlags.DeclaredOnly)
+                .Where(p => (Nullable.GetUnderlyingType(p.PropertyType) ?? p.PropertyType) == typeof(decimal) && ShareOrPercent().IsMatch(p.Name))
+                .Select(p => $"{t.Name}.{p.Name}"));
+        Assert.Equal("", string.Join(", ", all.Except(Stated).Order(StringComparer.Ordinal)));
+    }
+
+    [Fact]
     public void A_file_of_code_stays_short()
     {
         var tooLong = Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli")
@@ -56,6 +74,9 @@ public partial class ConventionTests
         .Where(f => !Path.GetRelativePath(Repository.Folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Migrations"))
         .Order(StringComparer.Ordinal)
         .Select(f => (Path.GetFileName(f), File.ReadAllText(f)));
+
+    [GeneratedRegex("Share|Percent|Fraction")]
+    private static partial Regex ShareOrPercent();
 
     [GeneratedRegex(@"\bDateTime\.(Now|UtcNow|Today)\b|\bDateTimeOffset\.(Now|UtcNow)\b|\bTimeProvider\.System\b")]
     private static partial Regex Clock();

@@ -30,7 +30,10 @@ public partial class LayerTests
     [InlineData("Law")]
     [InlineData("Products")]
     [InlineData("Labels")]
+    [InlineData("Checks")]
     [InlineData("Records")]
+    [InlineData("App")]
+    [InlineData("Cli")]
     public void No_two_folders_of_an_assembly_use_one_another(string layer)
     {
         var files = Sources(layer);
