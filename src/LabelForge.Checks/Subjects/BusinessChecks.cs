@@ -112,6 +112,8 @@ internal static partial class BusinessChecks
         var says = label.Label.Origin is not null || OriginWords().IsMatch(label.Label.Text.Text);
         if (outside.Length > 0 && !says)
             label.Tell("origin.missing", outside[0].Line, Countries.Name(outside[0].Country!));
+        if (outside.Length > 0 && within.Length > 0 && !says && !Imported().IsMatch(label.Label.Text.Text))
+            label.Tell("importer.missing/words", within[0].Line, Countries.Name(outside[0].Country!));
         if (outside.Length > 0 && outside.Length == addresses.Length && !says && !Imported().IsMatch(label.Label.Text.Text))
             label.Tell("importer.missing", outside[0].Line, Countries.Name(outside[0].Country!));
     }

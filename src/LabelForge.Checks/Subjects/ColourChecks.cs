@@ -17,6 +17,7 @@ internal static partial class ColourChecks
 
     public static void Check(CheckCase label)
     {
+        CoalTar(label);
         if (label.Product is { } product)
         {
             OfComposition(label, product.Finished, product.Kind);
@@ -27,6 +28,16 @@ internal static partial class ColourChecks
         foreach (var item in label.Label.Names)
             Named(label, item);
         LabelWords(label, label.Label.Text.Text, label.Label.Names.Select(ColourOf));
+    }
+
+    // Colours that the United States certify batch by batch are the synthetic organic ones, once made of coal tar (21 CFR part 74).
+    private static void CoalTar(CheckCase label)
+    {
+        if (label.Kind is not { Area: AreaOfUse.Eye } || label.Binding("colour.not-permitted/coal-tar") is null)
+            return;
+        var names = label.Product is { } product ? product.Finished.Substances.Select(s => (s.Name, Known: s.Entry)) : label.Names;
+        foreach (var (name, known) in names.Where(n => n.Known is { IsColourant: true } && ColourAdditives.Shipped.Find(n.Known) is { Certified: true }))
+            label.Tell("colour.not-permitted/coal-tar", name, known!.NameIn(label.Market));
     }
 
     // Words that a listing wants on the label, where it lets the colour into this product.

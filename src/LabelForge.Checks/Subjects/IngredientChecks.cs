@@ -94,12 +94,20 @@ internal static partial class IngredientChecks
             label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name, string.Join(" or ", colour.Known!.ColourIndex));
         }
         var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known)).ToArray();
+        foreach (var plant in foreign.Where(i => IsBotanicalWithoutSpecies(i, naming) && label.Binding("ingredients.name-botanical") is not null))
+            label.Tell("ingredients.name-botanical", plant.Name, plant.Name, naming.NameOf(plant.Known!));
+        foreign = [.. foreign.Where(i => !IsBotanicalWithoutSpecies(i, naming) || label.Binding("ingredients.name-botanical") is null)];
         if (foreign.Length > 0)
             label.Tell("ingredients.name-foreign", "ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => naming.NameOf(i.Known!)).Distinct()));
         var everyday = list.Items.Where(i => i.Known is { IsColourant: false } known && !Saponified().IsMatch(i.Name) && naming.IsEveryday(i.Name, i.IsKitchenName, known)).ToArray();
         if (everyday.Length > 0)
             label.Tell("ingredients.name-everyday", "ingredients", string.Join(", ", everyday.Select(i => i.Name)), string.Join(", ", everyday.Select(i => naming.NameOf(i.Known!)).Distinct()));
     }
+
+    // Genus and species are the first two words of a plant's INCI name.
+    private static bool IsBotanicalWithoutSpecies(IngredientRead item, IngredientNaming naming) =>
+        item.Known!.Flags.HasFlag(IngredientFlags.Botanical) && naming.NameOf(item.Known).Split(' ') is [var genus, var species, _, ..]
+        && !(Holds(item.Name, genus) && Holds(item.Name, species));
 
     // Names that stand just after the list belong to it: what was not read was not judged, and that is said.
     private static void GoesOn(CheckCase label, IngredientListRead list)

@@ -37,7 +37,7 @@ public static class LabelContentBuilder
             CartonCount = recipe.Pieces == 1 ? "1 piece" : $"{recipe.Pieces} pieces",
             BestBefore = words.BestBefore,
             Origin = words.Origin,
-            Responsible = business.ResponsibleIn(market) ?? string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),
+            Responsible = Importer(business, market) ?? string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),
             Contact = business.ContactLine,
             Lot = lot?.ToString(),
             LotElementString = lot?.ToString(),
@@ -46,5 +46,14 @@ public static class LabelContentBuilder
             PrincipalPanel = panel,
             Floors = LetterFloors.For(market, amount, panel, recipe.Package, on),
         };
+    }
+
+    // Where the market sets words for who answers for what was made elsewhere, they stand before the name, once.
+    private static string? Importer(Business business, Market market)
+    {
+        if (business.ResponsibleIn(market) is not { } responsible || market.Ways.ImportedBy is not { } words)
+            return business.ResponsibleIn(market);
+        // "Imported for" is as good as "Imported by": the first word of each language tells.
+        return words.Split('/', StringSplitOptions.TrimEntries).Any(w => responsible.Contains(w.Split(' ')[0] + " ", StringComparison.OrdinalIgnoreCase)) ? responsible : $"{words} {responsible}";
     }
 }

@@ -73,6 +73,9 @@ public sealed record MarketWays
     /// <summary>The table of prohibited and restricted substances; null where none is held.</summary>
     public string? Substances { get; init; }
 
+    /// <summary>The words before who answers there for a product made elsewhere; null where none are set.</summary>
+    public string? ImportedBy { get; init; }
+
     /// <summary>How net contents are tested; null where that is not known here.</summary>
     public WeighingWay? Weighing { get; init; }
 
@@ -88,7 +91,7 @@ public sealed record MarketWays
             throw new InputException(new Problem(folder.Id, 0, "There is no market.yaml.", "Write one; DEVELOPERS.md says what stands in it."));
         var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "languages", "each language", "rules from", "without", "cited",
             "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "contact beside address", "small package by", "net quantity measured by",
-            "substances", "weighing", "paper");
+            "substances", "weighing", "paper", "imported by");
         return new MarketWays
         {
             Name = file.Required("name", "the United States").Text,
@@ -110,6 +113,7 @@ public sealed record MarketWays
             ContactBesideAddress = file.OptionalText("contact beside address")?.Text == "true",
             MeasuresSmallLetters = file.OptionalText("net quantity measured by")?.Text == "small letters",
             Substances = file.OptionalText("substances")?.Text,
+            ImportedBy = file.OptionalText("imported by")?.Text,
             Weighing = file.OptionalMap("weighing") is { } weighing ? WeighingOf(weighing) : null,
             Paper = file.Required("paper", "a4").Text,
         };

@@ -38,7 +38,7 @@ public enum SubstanceVerdict
 }
 
 /// <summary>One row of a list of prohibited, restricted or permitted substances.</summary>
-/// <param name="List">The annex of Regulation (EC) No 1223/2009, such as <c>III</c>; or the market, <c>US</c>.</param>
+/// <param name="List">The annex of Regulation (EC) No 1223/2009, such as <c>III</c>; or the market, <c>US</c> or <c>CA</c>.</param>
 /// <param name="Reference">The entry's number in it, or the paragraph; <c>-</c> where it is no numbered entry.</param>
 /// <param name="Substance">What the entry is about, in short.</param>
 /// <param name="Ingredients">Keys of ingredients of the dictionary that it touches; may be empty.</param>
@@ -82,7 +82,7 @@ public sealed record SubstanceRule(
     /// <summary>Where it is written, and how far the copy here can be trusted.</summary>
     public string Citation => List switch
     {
-        "US" => $"{Reference} ({Export})",
+        "US" or "CA" => $"{Reference} ({Export})",
         _ when Markets.Contains("uk") => $"{Instrument}, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} as it applies in Great Britain",
         "REACH" => $"Regulation (EC) No 1907/2006, Annex XVII, {Reference}, {Instrument} ({Export})",
         _ => $"Regulation (EC) No 1223/2009, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} ({Copy})",
