@@ -21,7 +21,7 @@ internal static class Alternatives
         return found.Count == 0 ? fit : not with { Write = $"{not.Write} It would fit: {string.Join(", ", found)}." };
     }
 
-    // A design counts where it says all that this one was to say, alone.
+    // A design counts where it says all that this one was to say, alone. The barcode is optional: the lot stands in letters.
     private static LabelDesign? Holds(string id, Recipe recipe, LabelContent content, InkBlock? symbol)
     {
         var design = LabelDesign.Load(id);
@@ -31,7 +31,8 @@ internal static class Alternatives
                 return null;
             design = LabelDesign.Load(id, package);
         }
-        return design.With.IsEmpty && LabelFitter.Fit(design, content, symbol) is Fit.Fits { Layout.LeftOut.IsEmpty: true } ? design : null;
+        return design.With.IsEmpty && (LabelFitter.Fit(design, content, symbol) is Fit.Fits { Layout.LeftOut.IsEmpty: true }
+            || LabelFitter.Fit(design, content) is Fit.Fits { Layout.LeftOut.IsEmpty: true }) ? design : null;
     }
 
     private static string? StockFor(LabelDesign design) => LabelStock.All

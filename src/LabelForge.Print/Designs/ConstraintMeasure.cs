@@ -67,6 +67,8 @@ internal static class ConstraintMeasure
         yield return new Constraint("print.contrast", null, $"Contrast of the ink {ink} on the ground {ground}",
             Math.Floor((decimal)Colour.Contrast(ink, ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation, true,
             "Choose a darker ink or a lighter ground, or the other way about.");
+        if (rules.WarningsWeight is { } weight && layout.Lines.Where(l => l.Role == Role.Warnings).ToArray() is { Length: > 0 } warnings)
+            yield return Weight("warnings.weight", Role.Warnings, warnings, weight);
         var edges = layout.Texts.Select(t => new[]
         {
             t.X.Millimetres, t.Y.Millimetres, design.Width.Millimetres - t.X.Millimetres - t.Width.Millimetres, design.Height.Millimetres - t.Y.Millimetres - t.Height.Millimetres,

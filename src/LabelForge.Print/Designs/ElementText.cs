@@ -65,14 +65,46 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
     {
         var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
         var items = Items(width / size);
-        var broken = Paragraph.Break(items, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words, noLoneWord: Names.IsEmpty);
-        if (broken.TooWide is { } wide)
+        // What it is in two languages begins each on a line of its own where there are lines enough for that.
+        var lines = ByLanguage(items) is { Length: > 1 } parts && Lines(parts, size, width) is { TooWide: null } apart && (Element.Lines == 0 || apart.Lines.Length <= Element.Lines)
+            ? apart
+            : Lines([items], size, width);
+        if (lines.TooWide is { } wide)
             return new SetText(this, size, [], wide.Width * size - width, wide.Text);
-        var lines = broken.Lines.Select(range => LineOf([.. items.Take(range)], size)).ToImmutableArray();
         // One line that must not break is too wide by what it lacks, not by a line.
-        if (Element.Lines > 0 && lines.Length > Element.Lines)
-            return new SetText(this, size, lines, TooWideBy(items, size, width), Text);
-        return new SetText(this, size, lines, 0, null);
+        if (Element.Lines > 0 && lines.Lines.Length > Element.Lines)
+            return new SetText(this, size, lines.Lines, TooWideBy(items, size, width), Text);
+        return new SetText(this, size, lines.Lines, 0, null);
+    }
+
+    private (ImmutableArray<ImmutableArray<MeasuredText>> Lines, ParagraphItem? TooWide) Lines(IEnumerable<ParagraphItem[]> parts, double size, double width)
+    {
+        var lines = ImmutableArray.CreateBuilder<ImmutableArray<MeasuredText>>();
+        foreach (var part in parts)
+        {
+            var broken = Paragraph.Break(part, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words, noLoneWord: Names.IsEmpty);
+            if (broken.TooWide is { } wide)
+                return ([], wide);
+            lines.AddRange(broken.Lines.Select(range => LineOf([.. part.Take(range)], size)));
+        }
+        return (lines.ToImmutable(), null);
+    }
+
+    // The words of an identity up to each stroke that parts two languages.
+    private ParagraphItem[][] ByLanguage(ParagraphItem[] items)
+    {
+        if (Element.Role != Role.Identity)
+            return [items];
+        var parts = new List<ParagraphItem[]>();
+        var from = 0;
+        for (var at = 0; at < items.Length - 1; at++)
+        {
+            if (!items[at].Text.EndsWith(" /", StringComparison.Ordinal))
+                continue;
+            parts.Add(items[from..(at + 1)]);
+            from = at + 1;
+        }
+        return [.. parts, items[from..]];
     }
 
     private double TooWideBy(IReadOnlyList<ParagraphItem> items, double size, double width) =>

@@ -1,4 +1,5 @@
 using LabelForge.Declarations;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
@@ -82,7 +83,7 @@ public static class LabelFitter
                 least = arranger.Arrange(items, 0);
             }
             if (!least.Fits)
-                return Refusal(panel, least);
+                return Refusal(panel, least, content.Market.On(content.On));
             var step = Bisection.Highest(s => arranger.Arrange(items, s).Fits);
             assembly.Add(panel, arranger.Arrange(items, step));
         }
@@ -131,21 +132,21 @@ public static class LabelFitter
     private static string PanelOf(LabelDesign design, Role? role) =>
         (design.Panels.FirstOrDefault(p => p.Elements.Any(e => e.Role == role)) ?? design.Panels[0]).Id;
 
-    private static Fit.DoesNotFit Refusal(DesignPanel panel, Arrangement least)
+    private static Fit.DoesNotFit Refusal(DesignPanel panel, Arrangement least, RulesOf law)
     {
         if (least.TooWide is { } wide)
         {
             var lacks = Points.ToLength(least.TooWideBy + 0.03);
             return new Fit.DoesNotFit(panel.Id, wide.Element.Role, lacks,
                 $"The {wide.RoleName} is {Shown(lacks)} too wide for the panel {panel.Id} with its letters as low as they may be ({Shown(wide.Text?.Floor ?? default)}).",
-                $"{WaysOut.Of(panel)} Or shorten it.");
+                $"{WaysOut.Of(panel, law)} Or shorten it.");
         }
         var missing = Points.ToLength(least.TooHigh + 0.03);
         var tallest = least.Items.Where(i => i.Set is not null).OrderByDescending(i => i.Height).Take(3)
             .Select(i => $"{i.Item.RoleName} {Shown(Points.ToLength(i.Height))}");
         return new Fit.DoesNotFit(panel.Id, null, missing,
             $"The text is {Shown(missing)} too high for the panel {panel.Id} with every letter as low as it may be (most room: {string.Join(", ", tallest)}).",
-            $"{WaysOut.Of(panel)} Or shorten the longest of these.");
+            $"{WaysOut.Of(panel, law)} Or shorten the longest of these.");
     }
 
     private static string Shown(Length length) => FormattableString.Invariant($"{length.Millimetres:0.0#} mm");

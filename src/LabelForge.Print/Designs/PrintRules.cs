@@ -21,6 +21,8 @@ internal sealed record PrintRules
 
     public LawEntry? NetQuantityWeight { get; private init; }
 
+    public LawEntry? WarningsWeight { get; private init; }
+
     public required LawEntry Contrast { get; init; }
 
     public required LawEntry SafeMargin { get; init; }
@@ -41,6 +43,7 @@ internal sealed record PrintRules
             IdentityShare = rules.FigureIfAny("identity.share-of-largest"),
             IdentityWeight = rules.FigureIfAny("identity.weight"),
             NetQuantityWeight = rules.FigureIfAny("net-quantity.weight"),
+            WarningsWeight = rules.FigureIfAny("warnings.weight"),
             Contrast = rules.Figure("print.contrast"),
             SafeMargin = rules.Figure("print.safe-margin"),
         };

@@ -18,6 +18,13 @@ internal static class SenseBreaks
         foreach (var word in text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries))
         {
             held = held.Length == 0 ? word : $"{held} {word}";
+            // The stroke between two languages ends what stands before it.
+            if (word == "/" && pieces.Count > 0)
+            {
+                pieces[^1] += " /";
+                held = "";
+                continue;
+            }
             if (Leading.Contains(word))
                 continue;
             pieces.Add(held);

@@ -45,9 +45,13 @@ public static class Paragraph
     public static IEnumerable<ParagraphItem> OfPieces(IEnumerable<string> pieces, TypeFace face, double lineWidth, double tracking) =>
         pieces.Select(piece => new ParagraphItem(face, piece, tracking)).SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, tracking) : [item]);
 
-    /// <summary>The items of running text: its words.</summary>
-    public static IEnumerable<ParagraphItem> OfWords(string text, TypeFace face, double tracking = 0) =>
-        text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries).Select(word => new ParagraphItem(face, word, tracking));
+    /// <summary>The items of running text: its words; a stroke between two languages stays with what stands before it.</summary>
+    public static IEnumerable<ParagraphItem> OfWords(string text, TypeFace face, double tracking = 0)
+    {
+        var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
+        for (var at = 0; at < words.Length; at++)
+            yield return new ParagraphItem(face, at + 1 < words.Length && words[at + 1] == "/" ? $"{words[at++]} /" : words[at], tracking);
+    }
 
     /// <summary>Breaks items into lines.</summary>
     /// <param name="items">The items.</param>
