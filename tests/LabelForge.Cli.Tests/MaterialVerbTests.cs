@@ -22,6 +22,20 @@ public sealed class MaterialVerbTests : IDisposable
         Assert.Contains("Tetrasodium EDTA", declared.Output, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Glycerin >= 20 %", "Glycerin: at least 20 %")]
+    [InlineData("Glycerin at least 20 %", "Glycerin: at least 20 %")]
+    [InlineData("Glycerin > 20 %", "Glycerin: at least 20 %")]
+    [InlineData("Glycerin max. 20 %", "Glycerin: <= 20 %")]
+    [InlineData("Glycerin 10-20 %", "Glycerin: 10-20 %")]
+    public void A_bound_is_written_as_the_reader_takes_it_back(string paper, string line)
+    {
+        var run = CommandRun.Of("material", "Bound base", "--workshop", _folder, "--declaration", $"Water, {paper}, Sodium Stearate");
+        Assert.Equal((0, ""), (run.ExitCode, run.Messages));
+        Assert.Contains(line, File.ReadAllText(Path.Combine(_folder, "materials", "bound-base.yaml")), StringComparison.Ordinal);
+        Assert.Equal(0, CommandRun.Of("declare", Path.Combine(_folder, "recipes", "first-bar.yaml")).ExitCode);
+    }
+
     [Fact]
     public void A_wrapper_and_a_safety_data_sheet_become_one_material()
     {

@@ -1,3 +1,5 @@
+using System.Globalization;
+using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 
@@ -36,7 +38,10 @@ internal static class SubstanceLimits
         var low = counted.Sum(h => h.Share.LowPercent * CountedAs.Least(h.Share.Name, rule.CountedAs));
         var high = counted.Sum(h => h.Share.HighPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 1));
         if (high <= limit)
+        {
+            Weighed(rule, counted, high, label, facts, told);
             return;
+        }
         var names = string.Join(" and ", counted.Select(h => h.Share.Name).Distinct());
         var countedAs = rule.CountedAs is { } substance && !counted.All(h => string.Equals(h.Share.Name, substance, StringComparison.OrdinalIgnoreCase)) ? $", counted as {substance}" : "";
         var scope = Scope(rule);
@@ -48,6 +53,21 @@ internal static class SubstanceLimits
             label.TellBy(rule.Basis, "substance.over-limit", facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceChecks.Percent(limit), scope, from, rule.Citation);
         else
             label.TellBy(rule.Basis, "substance.over-limit/unproven", facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceChecks.Percent(limit), scope, Ask(rule, counted, low, facts.Kind), rule.Citation);
+    }
+
+    // Below the limit by the recipe, and not as far as the workshop's scale can tell.
+    private static void Weighed(SubstanceRule rule, Hit[] counted, decimal high, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
+    {
+        if (rule.Verdict != SubstanceVerdict.AtMost || high == 0 || ScaleError.Of(facts.Finished) is not { } error)
+            return;
+        var limit = rule.MostPercent!.Value;
+        var most = high * (1 + error.OfItself(counted.SelectMany(h => h.Share.Sources).Select(s => s.Material)));
+        var names = string.Join(" and ", counted.Select(h => h.Share.Name).Distinct());
+        if (most > limit && told.Add(($"scale {names}", rule.Citation + limit)))
+        {
+            label.TellBy(rule.Basis, "scale.limit-open/substance", facts.Batch.Recipe.File,
+                names, Shown(high), Shown(most), SubstanceChecks.Percent(limit) + Scope(rule), $"{error.Step.Grams.ToString("0.####", CultureInfo.InvariantCulture)} g", rule.Citation);
+        }
     }
 
     private static string Scope(SubstanceRule rule)

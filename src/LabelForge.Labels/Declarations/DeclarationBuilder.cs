@@ -57,7 +57,8 @@ public static class DeclarationBuilder
                 .. AllergenNaming.Findings(allergens, named, rule, ordered),
                 .. OilFindings.Find(product, rule),
                 .. SoapCheck.Find(workshop, batch),
-                .. ScaleCheck.Find(product, kind, composition.Proof),
+                .. ScaleCheck.Find(product, kind, composition, named, rule),
+                .. GuessCheck.Find(ordered),
             ])
         {
             Composition = composition,

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Composition;
@@ -7,44 +8,56 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 
-/// <summary>What the workshop's scale leaves open: amounts that it cannot weigh, and orders and limits that turn within its error.</summary>
+/// <summary>What the workshop's scale leaves open: amounts that it cannot weigh, and orders, limits and thresholds that turn within its error.</summary>
 internal static class ScaleCheck
 {
     /// <summary>Nothing where the workshop does not say what its scale shows.</summary>
-    public static IEnumerable<Finding> Find(FinishedProduct product, ProductKind kind, CompositionProof proof)
+    public static IEnumerable<Finding> Find(
+        FinishedProduct product, ProductKind kind, BatchComposition composition, ImmutableArray<AllergenTotal> named, AllergenRule? rule)
     {
-        var (workshop, batch) = (product.Workshop, product.Batch);
-        if (workshop.Business.Scale is not { } step)
+        if (ScaleError.Of(product) is not { } error)
             yield break;
         var rules = EveryMarket.Rules;
-        var tolerance = ScaleReading.ToleranceOf(batch);
-        foreach (var reading in ScaleReading.Of(batch, step).Where(r => !r.IsWeighable(tolerance)))
+        var step = Grams(error.Step.Grams);
+        var tolerance = ScaleReading.ToleranceOf(product.Batch);
+        foreach (var reading in ScaleReading.Of(product.Batch, error.Step).Where(r => !r.IsWeighable(tolerance)))
         {
             yield return rules["scale.too-coarse"].Find("materials",
-                Grams(reading.Line.Mass.Grams), reading.Line.Material.Name, Grams(step.Grams), Percent(Math.Min(9.99m, reading.AsMuchAs)), Percent(tolerance), reading.WayRound(batch, tolerance));
+                Grams(reading.Line.Mass.Grams), reading.Line.Material.Name, step, Percent(Math.Min(9.99m, reading.AsMuchAs)), Percent(tolerance), reading.WayRound(product.Batch, tolerance));
         }
-        foreach (var (first, second) in Turning(step.Grams / 2 / batch.Yield.Grams, proof))
-            yield return rules["scale.order-open"].Find("ingredients", first, second, Grams(step.Grams));
+        foreach (var (first, second) in Turning(error, composition))
+            yield return rules["scale.order-open"].Find("ingredients", first, second, step);
         foreach (var oil in FragranceLimits.Of(product, kind).Oils.Where(o => o.Limit is { } limit && o.Share.Fraction <= limit.Fraction))
         {
-            var most = oil.Share.Fraction + step.Grams / 2 / batch.Yield.Grams;
+            var most = oil.Share.Fraction + error.OfProduct(oil.Material.Name);
             if (most > oil.Limit!.Value.Fraction)
-                yield return rules["scale.limit-open"].Find("materials", oil.Material.Name, Percent(oil.Share.Fraction), Percent(most), Percent(oil.Limit.Value.Fraction), Grams(step.Grams));
+                yield return rules["scale.limit-open"].Find("materials", oil.Material.Name, Percent(oil.Share.Fraction), Percent(most), Percent(oil.Limit.Value.Fraction), step);
+        }
+        if (rule is null)
+            yield break;
+        foreach (var total in product.Allergens.Where(a => a.Entry is { } entry && rule.Lists(entry) && named.All(n => n.Name != a.Name)))
+        {
+            var most = total.High * (1 + error.OfItself(total.Sources.Select(s => s.Material)));
+            if (most > rule.ThresholdPercent)
+                yield return rules["scale.allergen-open"].Find("ingredients", total.Name, Percent(total.High / 100), Percent(most / 100), Percent(rule.ThresholdPercent / 100), step);
         }
     }
 
-    // Two that come each from one material alone, whose weighed amounts overlap by the scale's error.
-    private static IEnumerable<(string First, string Second)> Turning(decimal half, CompositionProof proof)
+    // Neighbours whose order their figures alone prove: by less than the weighings may be off.
+    private static IEnumerable<(string First, string Second)> Turning(ScaleError error, BatchComposition composition)
     {
-        var exact = proof.Ingredients.Where(i => i.Part == Part.Main && i.Low == i.High).ToArray();
-        for (var i = 0; i + 1 < exact.Length; i++)
+        var main = composition.Proof.Ingredients.Where(i => i.Part == Part.Main).ToArray();
+        for (var i = 0; i + 1 < main.Length; i++)
         {
-            if (exact[i].Low - exact[i + 1].Low < 2 * half && exact[i].Low != exact[i + 1].Low)
-                yield return (exact[i].Name, exact[i + 1].Name);
+            var (first, second) = (main[i], main[i + 1]);
+            // What weighs exactly the same may stand either way.
+            var slack = first.Low - second.High;
+            if (slack >= 0 && first.High > second.Low && error.Turns(slack, composition.Accounts[first.Name], composition.Accounts[second.Name]))
+                yield return (first.Name, second.Name);
         }
     }
 
     private static string Grams(decimal grams) => grams.ToString("0.####", CultureInfo.InvariantCulture) + " g";
 
-    private static string Percent(decimal fraction) => (fraction * 100).ToString("0.##", CultureInfo.InvariantCulture) + " %";
+    private static string Percent(decimal fraction) => (fraction * 100).ToString(fraction < 0.0001m ? "0.######" : "0.###", CultureInfo.InvariantCulture) + " %";
 }

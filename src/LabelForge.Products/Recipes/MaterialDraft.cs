@@ -107,7 +107,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             remarks.Insert(0, "organic, says the supplier");
         if (match.Found is not null && !string.Equals(Key(match), match.Written.Text, StringComparison.OrdinalIgnoreCase))
             remarks.Insert(0, $"written: {match.Written.Text}");
-        var share = match.Written.Share == ShareRange.Unknown ? "" : ": " + Share(match.Written.Share);
+        var share = match.Written.Share == ShareRange.Unknown ? "" : ": " + InFile(match.Written.Share);
         var comment = remarks.Count == 0 ? "" : "   # " + Comment(string.Join("; ", remarks));
         text.Append(CultureInfo.InvariantCulture, $"{indent}- {Scalar(Key(match))}{share}{comment}\n");
     }
@@ -120,6 +120,9 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         (_, _, 1) => $">= {Percent(share.Low)} %",
         _ => $"{Percent(share.Low)}-{Percent(share.High)} %",
     };
+
+    // YAML takes a > at the front for something else.
+    private static string InFile(ShareRange share) => Share(share) is ['>', '=', ..] written ? $"at least{written[2..]}" : Share(share);
 
     private static string Percent(Share share) => share.Percent.ToString("0.############################", CultureInfo.InvariantCulture);
 

@@ -2,6 +2,7 @@ using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes;
+using LabelForge.Tests.Checks;
 using LabelForge.Tests.Declarations;
 
 namespace LabelForge.Tests.Recipes;
@@ -66,6 +67,66 @@ public sealed class ScaleTests
 
         var finding = Assert.Single(bench.Declare(Market.Us).Findings, f => f.Rule == "scale.order-open");
         Assert.StartsWith("Ricinus Communis (Castor) Seed Oil and Butyrospermum Parkii (Shea) Butter", finding.Message, StringComparison.Ordinal);
+    }
+
+    // Glycerin is 300 to 400 g of the base, the oil 299 g: by figures alone 1 g apart, and each weighing is 2.5 g off.
+    [Theory]
+    [InlineData("scale: 5 g\n", "299 g", true)]
+    [InlineData("scale: 0.1 g\n", "299 g", false)]
+    [InlineData("scale: 5 g\n", "280 g", false)]
+    public void An_order_that_ranges_prove_is_open_where_the_weighings_may_turn_it(string scale, string oil, bool open)
+    {
+        using var bench = new MakerBench().Write("workshop.yaml", Workshop(scale))
+            .Material("base", "base", "\n  - Water: 60-70 %\n  - Glycerin: 30-40 %").Material("oil", "oil", "Castor Oil")
+            .Recipe("soap-bar", "", ("base", "1000 g"), ("oil", oil));
+
+        Assert.Equal(open, bench.Declare(Market.Us).Findings.Any(f => f.Rule == "scale.order-open" && f.Message.Contains("Castor", StringComparison.Ordinal)));
+    }
+
+    // 0.0099 g of linalool in 100.2 g is below 0.01 % of a rinse-off product; a scale of 1 g may give up to half a gram more of the scent.
+    [Theory]
+    [InlineData("scale: 1 g\n", true)]
+    [InlineData("scale: 0.001 g\n", false)]
+    public void An_allergen_below_its_threshold_is_open_where_the_weighing_may_bring_it_over(string scale, bool open)
+    {
+        using var bench = new MakerBench().Write("workshop.yaml", Workshop(scale))
+            .Material("base", "base", "Glycerin").Material("scent", "fragrance", "Fragrance", "allergens: { Linalool: 0.99 % }\n")
+            .Recipe("soap-bar", "", ("base", "99 g"), ("scent", "1 g"));
+        Assert.Equal(open, bench.Declare(Market.Eu).Findings.Any(f => f.Rule == "scale.allergen-open"));
+    }
+
+    [Theory]
+    [InlineData("scale: 1 g\n", true)]
+    [InlineData("scale: 0.001 g\n", false)]
+    public void A_preservative_below_its_limit_is_open_where_the_weighing_may_bring_it_over(string scale, bool open)
+    {
+        using var recipe = new CheckedRecipe { Kind = "body-lotion" };
+        recipe.File("workshop.yaml", Workshop(scale)).Add(99.1m, "Water").Add(0.9m, "Phenoxyethanol");
+        Assert.Equal(open, recipe.In(Market.Eu).Findings.Any(f => f.Rule == "scale.limit-open" && f.Message.Contains("Phenoxyethanol", StringComparison.Ordinal)));
+    }
+
+    // A list that stands on guesses says so as a whole, once.
+    [Fact]
+    public void A_list_that_rests_on_guesses_says_so_once()
+    {
+        using var bench = new MakerBench().Write("workshop.yaml", Workshop(""))
+            .Material("base", "base", "\n  - Water\n  - Example Ferment Filtrate\n  - Sodium Stearate\n  - Sorbitol").Material("oil", "oil", "Castor Oil")
+            .Recipe("soap-bar", "", ("base", "900 g"), ("oil", "100 g"));
+        var declaration = bench.Declare(Market.Us);
+        var guesses = declaration.Ingredients.Count(i => i.Placed == LabelForge.Composition.Placed.Guess);
+        Assert.True(guesses > 0);
+        Assert.StartsWith($"{guesses} of the 5 places", Assert.Single(declaration.Findings, f => f.Rule == "ingredients.guessed").Message, StringComparison.Ordinal);
+        using var known = new MakerBench().Write("workshop.yaml", Workshop("")).Material("base", "base", "Glycerin").Material("oil", "oil", "Castor Oil")
+            .Recipe("soap-bar", "", ("base", "900 g"), ("oil", "100 g"));
+        Assert.DoesNotContain(known.Declare(Market.Us).Findings, f => f.Rule == "ingredients.guessed");
+    }
+
+    [Fact]
+    public void Two_of_one_material_never_turn_with_its_weight()
+    {
+        using var bench = new MakerBench().Write("workshop.yaml", Workshop("scale: 5 g\n"))
+            .Material("base", "base", "\n  - Water: 50.1 %\n  - Glycerin: 49.9 %").Recipe("soap-bar", "", ("base", "100 g"));
+        Assert.DoesNotContain(bench.Declare(Market.Us).Findings, f => f.Rule == "scale.order-open");
     }
 
     [Theory]

@@ -1,0 +1,23 @@
+using LabelForge.Checks;
+using LabelForge.Composition;
+using LabelForge.Markets;
+
+namespace LabelForge.Declarations;
+
+/// <summary>Says of a list as a whole that places in it rest on guesses, so that nobody prints it taking it for proved.</summary>
+internal static class GuessCheck
+{
+    private const int MostNamed = 6;
+
+    /// <summary>Nothing where every place is proved or rests on published levels.</summary>
+    public static IEnumerable<Finding> Find(IReadOnlyList<DeclaredIngredient> ordered)
+    {
+        var guessed = ordered.Where(o => o.Placed == Placed.Guess).Select(o => o.Name).ToArray();
+        if (guessed.Length == 0)
+            yield break;
+        var usual = ordered.Count(o => o.Placed == Placed.Usual);
+        yield return EveryMarket.Rules["ingredients.guessed"].Find("ingredients",
+            guessed.Length, ordered.Count, string.Join(", ", guessed.Take(MostNamed)) + (guessed.Length > MostNamed ? $" and {guessed.Length - MostNamed} more" : ""),
+            usual == 0 ? "" : $" {usual} more rest{(usual == 1 ? "s" : "")} on published usual levels.");
+    }
+}
