@@ -59,6 +59,7 @@ public static class DeclarationBuilder
                 .. SoapCheck.Find(workshop, batch),
                 .. ScaleCheck.Find(product, kind, composition, named, rule),
                 .. GuessCheck.Find(ordered),
+                .. GuessCheck.Trusted(product),
             ])
         {
             Composition = composition,

@@ -1,3 +1,4 @@
+using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Markets;
@@ -8,6 +9,15 @@ namespace LabelForge.Declarations;
 internal static class GuessCheck
 {
     private const int MostNamed = 6;
+
+    /// <summary>Names each material whose shares the law's limits bound, with these.</summary>
+    public static IEnumerable<Finding> Trusted(FinishedProduct product) =>
+        from used in product.Materials
+        where !used.Material.LegalBounds.IsEmpty
+        let bounds = used.Material.LegalBounds
+        select EveryMarket.Rules["ingredients.legal-limits"].Find("ingredients", used.Material.Name,
+            string.Join("; ", bounds.Select(b => string.Create(CultureInfo.InvariantCulture, $"{b.Constituent} at most {b.MostPercent:0.####} %"))),
+            string.Join("; ", bounds.Select(b => b.Source).Distinct()));
 
     /// <summary>Nothing where every place is proved or rests on published levels.</summary>
     public static IEnumerable<Finding> Find(IReadOnlyList<DeclaredIngredient> ordered)

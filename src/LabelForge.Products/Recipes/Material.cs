@@ -40,6 +40,10 @@ public enum MaterialKind
 /// <param name="Line">The line it stands on.</param>
 public sealed record DeclaredConstituent(string Name, ShareRange Share, int Line);
 
+/// <summary>That a material keeps the legal limits of the market it was sold in.</summary>
+/// <param name="Market">The market; null for that of the workshop.</param>
+public sealed record TrustedLimits(Markets.Market? Market);
+
 /// <summary>One use of a material: its id and how much of it.</summary>
 public sealed record MaterialUse(string Material, Amount Amount, int Line);
 
@@ -105,6 +109,12 @@ public sealed record Material
 
     /// <summary>Names of its list that the dictionary does not know and the maker has settled as right as they stand.</summary>
     public ImmutableArray<string> OwnNames { get; init; } = [];
+
+    /// <summary>Whether the law's limits bound what it holds, and the market they are of; null where they are not trusted.</summary>
+    public TrustedLimits? Trusted { get; init; }
+
+    /// <summary>The bounds that were taken from the law.</summary>
+    public ImmutableArray<LegalBound> LegalBounds { get; init; } = [];
 
     /// <summary>Where its list is from as long as nobody has held it against the wrapper: the usual list of such goods, for instance; null where it is the supplier's own.</summary>
     public string? ToConfirm { get; init; }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 using LabelForge.Recipes.Saponification;
@@ -22,7 +23,7 @@ public static class MaterialFile
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "scent", "own names", "label stock", "period after opening", ConfirmKey,
+        "saponification", "soap name", "purity", "swatch", "scent", "own names", "trust", "label stock", "period after opening", ConfirmKey,
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -62,6 +63,7 @@ public static class MaterialFile
             Purity = SoapText.ReadPurity(file.OptionalText("purity"), kind),
             Lot = file.OptionalText("lot")?.Text,
             OwnNames = ReadOwnNames(file, contains),
+            Trusted = ReadTrust(file.OptionalText("trust")),
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
             ToConfirm = file.OptionalText(ConfirmKey)?.Text is { Length: > 0 } from ? from : null,
             Swatch = file.OptionalText("swatch"),
@@ -128,6 +130,18 @@ public static class MaterialFile
         MapNode { Entries: [{ Value: TextNode share } only] } => new DeclaredConstituent(only.Key, Read(share, ShareText.Parse), only.Line),
         _ => throw node.Refuse("This is not a constituent.", "Write a name, or a name and its share: Sodium Stearate: 10-30 %"),
     };
+
+    private static TrustedLimits? ReadTrust(TextNode? node)
+    {
+        const string limits = "legal limits";
+        if (node is null)
+            return null;
+        if (node.Text == limits)
+            return new(null);
+        if (node.Text.StartsWith(limits + " of ", StringComparison.Ordinal) && MarketText.Parse(node.Text[(limits.Length + 4)..]) is { IsValue: true } market)
+            return new(market.OrRefuse());
+        throw node.Refuse($"\"{node.Text}\" is nothing to trust.", "Write trust: legal limits, or trust: legal limits of eu where it was sold in another market than yours.");
+    }
 
     private static ImmutableArray<string> ReadOwnNames(MapNode file, ImmutableArray<DeclaredConstituent> contains) => [.. file.Items("own names").Select(node =>
     {

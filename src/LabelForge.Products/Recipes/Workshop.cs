@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -11,9 +12,15 @@ public sealed class Workshop
     {
         Folder = folder;
         Business = business;
-        Materials = materials;
+        Materials = Bound(materials, business);
         Unreadable = unreadable;
     }
+
+    // Few trust the law's limits; of the others nothing is made anew.
+    private static ImmutableDictionary<string, Material> Bound(ImmutableDictionary<string, Material> materials, Business business) =>
+        materials.Values.Where(m => m.Trusted is not null).ToArray() is { Length: > 0 } trusting
+            ? materials.SetItems(trusting.Select(m => KeyValuePair.Create(m.Id, LegalLimits.Bound(m, MarketText.Parse(business.Market).OrRefuse()))))
+            : materials;
 
     /// <summary>The folder.</summary>
     public string Folder { get; }
