@@ -21,12 +21,12 @@ public static class PriceList
     /// <summary>Every product of the workshop that can be read, in the order of recipes and variants.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="book">The books; null where there are none.</param>
-    public static ImmutableArray<ProductOnTable> Of(Workshop workshop, RecordBook? book)
-    {
-        Recipe[] recipes = [.. workshop.RecipeIds.SelectMany(id => Recipes(workshop, id))];
-        int[] left = book is null ? new int[recipes.Length] : book.Ask(books => recipes.Select(r => TableSales.Left(books, r.Id, r.VariantName)).ToArray());
-        return [.. recipes.Zip(left, (r, n) => new ProductOnTable(NameOf(r), r, n))];
-    }
+    public static ImmutableArray<ProductOnTable> Of(Workshop workshop, RecordBook? book) =>
+        book is null ? In(workshop, null) : book.Ask(books => In(workshop, books));
+
+    /// <summary>The same out of books that are open already; null where there are none.</summary>
+    public static ImmutableArray<ProductOnTable> In(Workshop workshop, IBooks? books) =>
+        [.. workshop.RecipeIds.SelectMany(id => Recipes(workshop, id)).Select(r => new ProductOnTable(NameOf(r), r, books is null ? 0 : TableSales.Left(books, r.Id, r.VariantName)))];
 
     /// <summary>The product that a person names: as <c>meadow-bar/Moss Lane</c>, by the scent alone, or by its name on the label.</summary>
     /// <exception cref="InputException">Nothing, or more than one, is named so.</exception>

@@ -4,7 +4,6 @@ using System.Globalization;
 using System.Text;
 using LabelForge.Files;
 using LabelForge.Measures;
-using LabelForge.Print.Bench;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -43,8 +42,7 @@ internal static class MarketVerbs
                 throw new InputException(new Problem(null, 0, "Nothing is in the house to bring.", "Close a batch first: labelforge batch close LOT --made N; or name what you bring: bramble-bar=8"));
             foreach (var none in rows.Where(p => p.Product.Price is null))
                 Console.Error.WriteLine($"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or on the paper.");
-            TablePapers.WritePdf(path, new TallyPaper($"{r.GetValue(place)}, {Iso(options.On(r))}", workshop.Business.Name,
-                [.. rows.Select(p => new TallyPaperRow(p.Product.Recipe.Name, p.Product.Price is { } price ? Money(workshop, price) : "", p.Brought))]), Info($"Tally, {r.GetValue(place)}", options.On(r)));
+            AtomicFile.Write(path, stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows));
             Console.WriteLine($"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
             return Exit.Done;
         }));
@@ -70,7 +68,7 @@ internal static class MarketVerbs
                 JsonOut.Write(new { ticket = sales[0].Ticket, paid = bill.Paid, tax = bill.Tax, payment = r.GetValue(payment), sales = sales.Select(s => new { sale = s.Id, lot = ledger.Batches.First(b => b.Id == s.BatchId).Lot, pieces = s.Pieces, paid = s.Paid, tax = s.Tax }) });
                 return Exit.Done;
             }
-            Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
+            Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
             return Exit.Done;
         }));
         return verb;
@@ -154,9 +152,7 @@ internal static class MarketVerbs
             AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
             return;
         }
-        TablePapers.WritePdf(path, new DayPaper($"{day.Place}, {Iso(day.On)}", workshop.Business.Name, ["Product", "sold", "given", "brought back", "money", "left"],
-            [.. day.Rows.Select(m => (ImmutableArray<string>)[m.Name, Text(m.Sold), Text(m.Given), Text(m.Returned), Money(workshop, m.Paid), Text(m.Left)]), ["In all", Text(day.Rows.Sum(m => m.Sold)), Text(day.Rows.Sum(m => m.Given)), Text(day.Rows.Sum(m => m.Returned)), Money(workshop, day.Paid), Text(day.Rows.Sum(m => m.Left))]],
-            [.. day.Box().Select(b => (b.What, Money(workshop, b.Sum)))]), Info($"{day.Place}, {Iso(day.On)}", day.On));
+        AtomicFile.Write(path, stream => MarketPapers.WriteSummary(stream, workshop, day));
     }
 
     private static int Told(ParseResult r, BookOptions options, Workshop workshop, MarketDay day, IReadOnlyList<ProductOnTable> products)
@@ -174,11 +170,11 @@ internal static class MarketVerbs
         foreach (var row in day.Rows)
             Console.WriteLine(FormattableString.Invariant($"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
         foreach (var (what, sum) in day.Box())
-            Console.WriteLine($"{what}: {Money(workshop, sum)}");
+            Console.WriteLine($"{what}: {MarketPapers.Money(workshop, sum)}");
         if (day.WorthTheDifference(products).ToArray() is { Length: > 0 } worth)
             Console.WriteLine($"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
         if (day.CardDifference is { } off && off != 0)
-            Console.WriteLine($"The card reader says {Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
+            Console.WriteLine($"The card reader says {MarketPapers.Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
         return Exit.Done;
     }
 
@@ -189,12 +185,6 @@ internal static class MarketVerbs
             ? new Taken(text[..at].Trim(), pieces)
             : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", "Write the product and the pieces: bramble-bar=2"));
     }
-
-    private static DocumentInfo Info(string title, DateOnly on) => new(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
-
-    private static string Money(Workshop workshop, decimal sum) => string.Create(CultureInfo.InvariantCulture, $"{sum:0.00} {workshop.Business.Currency}");
-
-    private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -33,9 +33,9 @@ public static class TablePapers
     private const double Small = 8.5;
     private const int BoxesInARow = 20;
 
-    /// <summary>Writes a tally sheet as a PDF, whole or not at all.</summary>
-    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
-    public static void WritePdf(string path, TallyPaper paper, DocumentInfo info) => Write(path, info, pages =>
+    /// <summary>Writes a tally sheet as a PDF.</summary>
+    /// <exception cref="InputException">The type has no letter for a character.</exception>
+    public static void WritePdf(Stream stream, TallyPaper paper, DocumentInfo info) => Write(stream, info, pages =>
     {
         Head(pages, paper.Title, paper.Subtitle);
         foreach (var (heading, x) in new[] { ("Product", 0.0), ("price", 132.0), ("brought", 184.0), ("sold: a stroke each", 224.0) })
@@ -69,9 +69,9 @@ public static class TablePapers
         }
     });
 
-    /// <summary>Writes the summary of a day as a PDF, whole or not at all.</summary>
-    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
-    public static void WritePdf(string path, DayPaper paper, DocumentInfo info) => Write(path, info, pages =>
+    /// <summary>Writes the summary of a day as a PDF.</summary>
+    /// <exception cref="InputException">The type has no letter for a character.</exception>
+    public static void WritePdf(Stream stream, DayPaper paper, DocumentInfo info) => Write(stream, info, pages =>
     {
         Head(pages, paper.Title, paper.Subtitle);
         Row(pages, paper.Heading, BundledFaces.Regular, Small);
@@ -92,13 +92,13 @@ public static class TablePapers
         }
     });
 
-    private static void Write(string path, DocumentInfo info, Action<BenchPages> draw) => AtomicFile.Write(path, stream =>
+    private static void Write(Stream stream, DocumentInfo info, Action<BenchPages> draw)
     {
         var (width, height) = (Length.FromInches(8.5m), Length.FromInches(11m));
         var pages = new BenchPages(width, height);
         draw(pages);
         PdfFile.Write(stream, info, Points.Of(width), Points.Of(height), pages.Pages);
-    });
+    }
 
     private static void Head(BenchPages pages, string title, string subtitle)
     {

@@ -28,13 +28,14 @@ public static class Paragraph
 
     /// <summary>
     /// The items of a list of names: each name with its comma is one item, so that no name is broken and no comma
-    /// leaves its name. A name alone wider than a line is given as its words.
+    /// leaves its name; one that ends with a semicolon, as the last of one list among several, has none. A name alone wider
+    /// than a line is given as its words.
     /// </summary>
     /// <param name="names">The names in order.</param>
     /// <param name="face">The face.</param>
     /// <param name="lineWidth">The width of a line in em.</param>
     public static IEnumerable<ParagraphItem> OfNames(IReadOnlyList<string> names, TypeFace face, double lineWidth) =>
-        OfChunks(names.Select((name, i) => i == names.Count - 1 ? name : name + ","), face, lineWidth);
+        OfChunks(names.Select((name, i) => i == names.Count - 1 || name.EndsWith(';') ? name : name + ","), face, lineWidth);
 
     /// <summary>Items that each stay whole, save that one alone wider than a line is given as its words.</summary>
     public static IEnumerable<ParagraphItem> OfChunks(IEnumerable<string> chunks, TypeFace face, double lineWidth) =>

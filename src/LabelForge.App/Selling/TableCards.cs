@@ -1,0 +1,144 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Declarations;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Jobs;
+using LabelForge.Print.Sheets;
+using LabelForge.Recipes;
+
+namespace LabelForge.Selling;
+
+/// <summary>A card of a product, or of a set of products, laid out.</summary>
+/// <param name="Product">What it is of.</param>
+/// <param name="Layout">The card.</param>
+public sealed record TableCard(string Product, LabelLayout Layout)
+{
+    /// <summary>What had a place on the card and no room, in sentences. A card says less than a label, and that is no lack.</summary>
+    public IEnumerable<string> LeftOut => Layout.LeftOut.Where(l => Layout.Design.Panels.SelectMany(p => p.Elements).Any(e => l.Contains($"The {Roles.NameOf(e.Role)} has no room", StringComparison.Ordinal)));
+}
+
+/// <summary>What stands on the table beside the products, fitted as labels are.</summary>
+public sealed class TableCards
+{
+    /// <summary>The words of a sign for a tester.</summary>
+    public const string TesterWords = "Tester: please try, not for sale";
+
+    private readonly Workshop _workshop;
+    private readonly Market _market;
+    private readonly DateOnly _on;
+
+    /// <summary>Cards of a workshop.</summary>
+    public TableCards(Workshop workshop, Market market, DateOnly on) => (_workshop, _market, _on) = (workshop, market, on);
+
+    /// <summary>The card of one product.</summary>
+    /// <param name="card">The card's id, as in <see cref="CardDesign.Known"/>; a gift set is of several products.</param>
+    /// <param name="product">The product.</param>
+    /// <param name="words">The maker's own words, where the card has a place for them; null for the usual.</param>
+    /// <exception cref="InputException">There is no such card, it does not fit, or it needs a price and there is none.</exception>
+    public TableCard Of(string card, Product product, string? words = null)
+    {
+        var design = CardDesign.Load(card);
+        var job = LabelJob.Prepare(product, _market, null, null, _on);
+        var content = job.Content with { Price = PriceOf(product.Recipe), Lot = null, OwnWords = words };
+        content = card switch
+        {
+            "price-tag" or "shelf-sign" when content.Price is null => throw SellAtTable.NoPrice(new ProductOnTable(product.Name, product.Recipe, 0)),
+            "ingredient-card" => content with { Ingredients = [.. content.Ingredients.Select(WithEveryday)], OwnWords = words ?? Allergens([product]) },
+            "tester-sign" => content with { OwnWords = words ?? TesterWords },
+            _ => content,
+        };
+        return new TableCard(product.Name, Fitted(design, content, product.Recipe));
+    }
+
+    /// <summary>The label of a gift set: its own net contents, and the ingredients product by product.</summary>
+    /// <param name="name">The set's name.</param>
+    /// <param name="products">What is in it, a product as often as it is in it.</param>
+    /// <param name="words">What it is, in plain words; null for a set of so many pieces.</param>
+    /// <exception cref="InputException">It is of fewer than two pieces, or it does not fit.</exception>
+    public TableCard GiftSet(string name, IReadOnlyList<Product> products, string? words = null)
+    {
+        if (products.Count < 2)
+            throw new InputException(new Problem(null, 0, "A set holds at least two pieces.", "Name each product as often as it is in the set.") { Code = "set.too-small" });
+        var design = CardDesign.Load("gift-set");
+        (Product Product, int Pieces, LabelJob Job)[] each = [.. products.GroupBy(p => p.Name).Select(g => (g.First(), g.Count(), LabelJob.Prepare(g.First(), _market, null, null, _on)))];
+        var first = each[0].Job.Content;
+        var content = first with
+        {
+            ProductName = name,
+            Identity = words ?? $"Set of {products.Count}: {string.Join(", ", each.Select(e => e.Job.Content.Identity).Distinct(StringComparer.OrdinalIgnoreCase))}",
+            ScentLine = null,
+            Price = null,
+            Lot = null,
+            NetQuantity = NetOf(each),
+            // Each product's list stands behind its name: the order of weight holds within a product and not across them.
+            Ingredients = [.. each.SelectMany((e, at) => e.Job.Content.Ingredients.Select((n, i) =>
+                $"{(i == 0 && each.Length > 1 ? $"{e.Job.Content.ProductName}: " : "")}{n}{(i == e.Job.Content.Ingredients.Length - 1 && at < each.Length - 1 ? ";" : "")}"))],
+            Directions = Joined(each.Select(e => e.Job.Content.Directions).OfType<string>()),
+            Warnings = [.. each.SelectMany(e => e.Job.Content.Warnings).Distinct()],
+        };
+        var set = new TableCard(name, Fitted(design, content, products[0].Recipe));
+        return set.LeftOut.Any() ? throw new InputException(new Problem(null, 0, $"The label of {name} has no room for all it must say: {string.Join(' ', set.LeftOut)}", "Put fewer products into the set, or give each its own label in the box.") { Code = "set.no-room" }) : set;
+    }
+
+    /// <summary>The stock for a card: what the workshop has at hand and it fits, else what is nearest to its size.</summary>
+    public LabelStock StockFor(LabelDesign design, string? asked)
+    {
+        var shelf = StockShelf.Of(_workshop.Folder);
+        if (asked is not null)
+            return shelf.Load(asked);
+        LabelStock[] atHand = [.. _workshop.Business.LabelStock.Select(shelf.Load).Where(s => StockFit.Fits(design, s))];
+        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet)).MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
+    }
+
+    /// <summary>What a supplier's allergen sheet names, product by product; what has no sheet is said to have none.</summary>
+    public static string Allergens(IEnumerable<Product> products)
+    {
+        var scents = products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).Where(m => m.Kind == MaterialKind.Fragrance).DistinctBy(m => m.Id).ToArray();
+        var named = scents.SelectMany(s => s.Allergens.Select(a => a.Name)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase).ToArray();
+        var unknown = scents.Where(s => s.Allergens.IsEmpty).Select(s => s.Name).ToArray();
+        return string.Join(' ', new[]
+        {
+            scents.Length == 0 ? "No fragrance was added." : named.Length > 0 ? $"Allergens in the fragrance, by its supplier: {string.Join(", ", named)}." : null,
+            unknown.Length > 0 ? $"No allergen sheet is at hand for {string.Join(", ", unknown)}: ask." : null,
+        }.OfType<string>());
+    }
+
+    private static string WithEveryday(string name)
+    {
+        var known = IngredientDictionary.Shipped.Find(name);
+        // A name that everyday names hold already is plain enough: glycerin, water, fragrance.
+        return known?.Everyday is [var everyday, ..] && !known.Everyday.Any(e => e.Contains(name, StringComparison.OrdinalIgnoreCase) || name.Contains(e, StringComparison.OrdinalIgnoreCase))
+            ? $"{name} ({everyday})" : name;
+    }
+
+    private string? PriceOf(Recipe recipe) => recipe.Price is { } price ? Money(price) : null;
+
+    private string Money(decimal price) => _workshop.Business.Currency switch
+    {
+        "USD" or "CAD" => string.Create(CultureInfo.InvariantCulture, $"${price:0.00}"),
+        "EUR" => string.Create(CultureInfo.InvariantCulture, $"€{price:0.00}"),
+        "GBP" => string.Create(CultureInfo.InvariantCulture, $"£{price:0.00}"),
+        var currency => string.Create(CultureInfo.InvariantCulture, $"{price:0.00} {currency}"),
+    };
+
+    // The whole package first where all pieces are one product: their number, what each holds. Else each product by its name.
+    private static string NetOf((Product Product, int Pieces, LabelJob Job)[] each) => each.Length == 1 || each.Select(e => e.Job.Content.NetQuantity).Distinct().Count() == 1
+        ? $"{each.Sum(e => e.Pieces)} pieces, each {each[0].Job.Content.NetQuantity}"
+        : string.Join("; ", each.Select(e => $"{e.Job.Content.ProductName}: {(e.Pieces > 1 ? $"{e.Pieces} x " : "")}{e.Job.Content.NetQuantity}"));
+
+    private static string? Joined(IEnumerable<string> texts) => texts.Distinct().ToArray() is { Length: > 0 } all ? string.Join(' ', all) : null;
+
+    private LabelLayout Fitted(LabelDesign design, LabelContent content, Recipe recipe)
+    {
+        var wish = recipe.Look.Over(_workshop.Business.Look);
+        var link = wish.Link?.Text ?? (_workshop.Business.Web is { Length: > 0 } web ? web.Contains("://", StringComparison.Ordinal) ? web : $"https://{web}" : null);
+        var extras = link is null ? LabelExtras.None
+            : LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse()) };
+        return LabelFitter.Fit(design, content with { Link = link }, null, extras).OrRefuse();
+    }
+}
