@@ -34,6 +34,7 @@ public static class StartPreview
     /// <exception cref="InputException">An answer cannot be used; the message says what to write.</exception>
     public static ImmutableArray<PreviewLabel> Of(StartAnswers answers, Waiting waiting, DateOnly on, CancellationToken stop = default)
     {
+        answers = Readable(answers);
         var missing = WorkshopStart.Asked(answers).Where(a => string.IsNullOrWhiteSpace(answers.Amounts.GetValueOrDefault(a.Key))).ToArray();
         // Only to have a batch at all: nothing that follows from these figures is shown.
         var filled = answers with { Amounts = answers.Amounts.SetItems(missing.Select((m, i) => KeyValuePair.Create(m.Key, i == 0 ? "500 g" : "5 g"))) };
@@ -58,6 +59,20 @@ public static class StartPreview
         {
             Directory.Delete(folder, recursive: true);
         }
+    }
+
+    // What cannot be read yet is told at its field, and waits as what is not there.
+    private static StartAnswers Readable(StartAnswers answers)
+    {
+        var scents = ScentLine.Read(answers.Scents);
+        return answers with
+        {
+            Contact = answers.Contact.Trim().Length > 0 && ContactWay.Parse(answers.Contact).IsValue ? answers.Contact : "",
+            Amounts = answers.Amounts.Where(a => Amount.Parse(a.Value).IsValue).ToImmutableDictionary(),
+            Pieces = int.TryParse(answers.Pieces.Trim(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var pieces) && pieces > 0 ? answers.Pieces : "",
+            Net = Amount.Parse(answers.Net).IsValue ? answers.Net : "",
+            Scents = ScentLine.Wrong(scents) is null ? answers.Scents : string.Join('\n', scents.DistinctBy(s => s.Name, StringComparer.OrdinalIgnoreCase).Select(s => string.Join(", ", new[] { s.Name, s.Fragrance, s.ColourGood?.Material.Name }.OfType<string>()))),
+        };
     }
 
     private static LabelLayout? One(Product product, string? order, string? weight, DateOnly on)

@@ -85,7 +85,8 @@ public sealed class PageServer : IAsyncDisposable
         });
         // The keys live as long as the page is served; none is written to the disk.
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
-        builder.Services.AddAntiforgery();
+        // Cookies know no ports: the made-up workshop has its own beside the one that is worked in.
+        builder.Services.AddAntiforgery(o => o.Cookie.Name = options.IsSample ? "labelforge-forms-made-up" : "labelforge-forms");
         builder.Services.AddRazorComponents().AddInteractiveServerComponents(o =>
         {
             // A closed lid finds its page again for a while. One person has a few windows; more would only hold memory.

@@ -82,6 +82,15 @@ public class WorkshopStartTests
     }
 
     [Fact]
+    public void What_cannot_be_read_yet_waits_as_if_it_were_not_there()
+    {
+        var wrong = Three with { Contact = "bench@thistlepond", Scents = "Moss, oak, green\nMoss, sea, glowing\nSea, salt, glowing", Pieces = "six", Net = "4", Amounts = Three.Amounts.SetItem("castor-oil", "1.5") };
+        var labels = StartPreview.Of(wrong, new("their order follows", "weight: later"), On);
+        Assert.Equal(["Moss", "Sea"], labels.Select(l => l.Name));
+        Assert.Contains("their order follows", Words(labels[0].Layout), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_wrappers_words_make_the_base_with_their_order()
     {
         using var made = new Made(Three with { Goods = [], Wrapper = "Glycerin 40%, Water (Aqua), Sodium Stearate 15%", Scents = "", Amounts = Three.Amounts.Add(WorkshopStart.OwnBase, "900 g") });

@@ -76,7 +76,7 @@ public sealed class Window : IAsyncDisposable
         var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
         if (example)
             WriteExample(folder);
-        var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) });
+        var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25), WriteSample = WriteExample });
         var context = await browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, BypassCSP = bypassPolicy });
         // Long, and for every page of the window: all test programs share two cores, and what is waited for comes or does not.
         context.SetDefaultTimeout(180_000);
@@ -104,7 +104,12 @@ public sealed class Window : IAsyncDisposable
     {
         if (Page.Url.Contains("/labels/", StringComparison.Ordinal) || Page.Url.Contains("/print/", StringComparison.Ordinal) || System.Text.RegularExpressions.Regex.IsMatch(Page.Url, "/recipes/(?!new)."))
             await Page.Locator(".pictures img").First.WaitForAsync();
-        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
+        if (Page.Url.Contains("/looks/", StringComparison.Ordinal))
+        {
+            await Page.Locator(".measured").WaitForAsync();
+            await Page.WaitForFunctionAsync("() => document.querySelectorAll('.tiles .no-thumb').length <= 2 && document.querySelector('.range-strip')");
+        }
+        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete || i.loading === 'lazy')");
         await Page.EvaluateAsync("""
             () => new Promise(done => {
               let timer = setTimeout(stop, 400);
