@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
@@ -20,18 +21,31 @@ public sealed record LabelQuestion(DateOnly On, Market? Market = null, string? P
 /// <summary>Judges a label that was made elsewhere, by its words.</summary>
 public static class CheckLabel
 {
-    /// <summary>Reads a label and holds it against the rules.</summary>
+    /// <summary>Reads a label and holds it against the rules; where there are several in one file, what is found on each stands together.</summary>
     /// <param name="text">The label's words, of a text or a PDF.</param>
     /// <param name="question">How it is to be judged.</param>
-    /// <returns>What was read, with where it stands, and what was found.</returns>
+    /// <returns>What was read on the first, with where it stands, and what was found.</returns>
     /// <exception cref="InputException">The question names what is not known.</exception>
     public static (LabelStatement Reading, CheckReport Report) Run(LabelText text, LabelQuestion question)
+    {
+        var each = Each(text, question);
+        return each.Length == 1 ? (each[0].Reading, each[0].Report)
+            : (each[0].Reading, each[0].Report with { Findings = [.. each.SelectMany(e => e.Report.Findings.Select(f => f with { Where = $"{e.Name}: {f.Where}" })).OrderBy(f => f.Severity)] });
+    }
+
+    /// <summary>Reads every label of a file, each product's by itself, and holds each against the rules.</summary>
+    /// <param name="text">The words, of a text or a PDF.</param>
+    /// <param name="question">How each is to be judged.</param>
+    /// <returns>The labels in order, each with what its product is called.</returns>
+    /// <exception cref="InputException">The question names what is not known.</exception>
+    public static ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> Each(LabelText text, LabelQuestion question)
     {
         var kind = Given(question.Product) is { } product ? ProductKinds.Shipped.Find(product).OrRefuse() : null;
         var panel = Given(question.Panel) is { } shown ? Quantities.Panel.Parse(shown).OrRefuse() : null;
         SoldAs? sold = question.SoldAs switch { "soap" => Recipes.SoldAs.Soap, "cosmetic" => Recipes.SoldAs.Cosmetic, _ => null };
-        var reading = LabelStatement.Read(text, IngredientDictionary.Shipped);
-        return (reading, LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)), question.Market ?? MarketBook.Shipped.Usual));
+        var first = LabelStatement.Read(text, IngredientDictionary.Shipped);
+        return [.. first.Others.Prepend(first).Select((reading, i) => ($"label {i + 1}{(reading.Identity is { } identity ? $", {identity.Written}" : "")}", reading,
+            LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)), question.Market ?? MarketBook.Shipped.Usual)))];
     }
 
     private static ProductFacts Settled(string? facts) => (Given(facts) ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)

@@ -116,7 +116,7 @@ internal static partial class IngredientChecks
         var after = text[list.Span.End..Math.Min(text.Length, list.Span.End + MostAfter)];
         var read = list.Items.Select(i => i.Known?.Key).ToHashSet();
         var names = after.Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Where(p => IsFormalName(p, read)).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
-        if (names.Length >= FewestAfter)
+        if (names.Length >= FewestAfter && label.Label.OtherLists.IsEmpty)
             label.Tell("ingredients.list-goes-on", "ingredients", list.Items[^1].Name, string.Join(", ", names));
     }
 

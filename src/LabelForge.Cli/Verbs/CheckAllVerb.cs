@@ -30,18 +30,19 @@ internal static class CheckAllVerb
         if (files.Length == 0)
             throw new InputException(new Problem(folder, 0, "There is no label in this folder.", "Put labels there as .pdf or .txt, or name a recipe."));
         var at = Shared.MarketOf(market);
-        return Write([.. files.Select(f => OfLabel(f, at, on))], json);
+        return Write([.. files.SelectMany(f => OfLabel(f, at, on))], json);
     }
 
-    private static JudgedProduct OfLabel(string file, Market market, DateOnly on)
+    private static ImmutableArray<JudgedProduct> OfLabel(string file, Market market, DateOnly on)
     {
         try
         {
-            return new(Path.GetFileName(file), market, CheckLabel.Run(LabelInput.Read(file), new LabelQuestion(on, market)).Report, null);
+            var each = CheckLabel.Each(LabelInput.Read(file), new LabelQuestion(on, market));
+            return [.. each.Select(l => new JudgedProduct(Path.GetFileName(file) + (each.Length > 1 ? $", {l.Name}" : ""), market, l.Report, null))];
         }
         catch (InputException e)
         {
-            return new(Path.GetFileName(file), market, null, e.Problem);
+            return [new(Path.GetFileName(file), market, null, e.Problem)];
         }
     }
 

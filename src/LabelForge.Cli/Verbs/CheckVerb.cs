@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
+using LabelForge.Checks.Reading;
 using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Markets;
@@ -51,16 +52,26 @@ internal static class CheckVerb
                 return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
             if (!LabelInput.IsLabel(named))
                 return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
-            var (reading, report) = CheckLabel.Run(LabelInput.Read(named), new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? [])));
-            if (path is not null)
-                WriteReport(path, [new JudgedLabel(reading.Text.Where, report, MarkedPages.Of(reading, report), reading)], date);
-            if (json)
-                JsonOut.Write(JsonOut.Of(report));
-            else
-                Report.Write(report);
-            return report.HasMust ? Exit.FindingStands : Exit.Done;
+            return OfLabels(CheckLabel.Each(LabelInput.Read(named), new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? []))), path, date, json);
         }));
         return verb;
+    }
+
+    private static int OfLabels(ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> labels, string? output, DateOnly on, bool json)
+    {
+        if (output is not null)
+            WriteReport(output, [.. labels.Select(l => new JudgedLabel(labels.Length == 1 ? l.Reading.Text.Where : l.Name, l.Report, MarkedPages.Of(l.Reading, l.Report), l.Reading))], on);
+        if (json && labels.Length == 1)
+            JsonOut.Write(JsonOut.Of(labels[0].Report));
+        else if (json)
+            JsonOut.Write([.. labels.Select(l => (l.Name, JsonOut.Of(l.Report)))]);
+        foreach (var label in json ? [] : labels)
+        {
+            if (labels.Length > 1)
+                Console.WriteLine($"== {label.Name}");
+            Report.Write(label.Report);
+        }
+        return labels.Any(l => l.Report.HasMust) ? Exit.FindingStands : Exit.Done;
     }
 
     private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output, bool json)

@@ -55,13 +55,34 @@ public sealed partial record LabelStatement(
     public static LabelStatement Printed(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Business business, ImmutableHashSet<LabelPart>? printed) =>
         PrintedLabel.Of(content, declaration, recipe, kind, business, printed);
 
-    /// <summary>Reads a label.</summary>
+    /// <summary>The labels of other products that the same text holds, each read by itself.</summary>
+    public ImmutableArray<LabelStatement> Others { get; init; } = [];
+
+    /// <summary>Ingredient lists of other products on this label, which could not be parted from it: they were read by nothing.</summary>
+    public ImmutableArray<IngredientListRead> OtherLists { get; init; } = [];
+
+    /// <summary>Words that belong to no part.</summary>
+    public ImmutableArray<StrayWords> Strays { get; init; } = [];
+
+    /// <summary>Reads a label. Where the text holds the labels of several products, the first, and the others in <see cref="Others"/>.</summary>
     public static LabelStatement Read(LabelText text, IngredientDictionary dictionary)
     {
-        var ingredients = IngredientListReader.Read(text.Text, dictionary);
-        var taken = new List<TextSpan>();
-        if (ingredients is not null)
-            taken.Add(ingredients.Span);
+        var lists = IngredientListReader.ReadAll(text.Text, dictionary);
+        var several = SeveralLabels.Others(lists);
+        if (several.IsEmpty)
+            return ReadOne(text, lists, dictionary);
+        var parts = SeveralLabels.Parts(text.Text, lists, several).Select(p => text.Only(p)).Select(t => ReadOne(t, IngredientListReader.ReadAll(t.Text, dictionary), dictionary)).ToImmutableArray();
+        // Each with a quantity of its own is a label of its own; else it is one label of several things.
+        return parts.All(p => p.NetQuantity is not null)
+            ? parts[0] with { Text = parts[0].Text with { Unseen = text.Unseen }, Others = parts[1..] }
+            : ReadOne(text, lists, dictionary) with { OtherLists = [.. several.Skip(1)] };
+    }
+
+    private static LabelStatement ReadOne(LabelText text, ImmutableArray<IngredientListRead> lists, IngredientDictionary dictionary)
+    {
+        var ingredients = lists.FirstOrDefault();
+        // The same list again, in another language or on another label, is read once.
+        var taken = lists.Where(l => l == ingredients || (l.Heading is { } h && IngredientListReader.SaysIngredients(h))).Select(l => l.Span).ToList();
         var lot = LotReader.Read(text.Without(taken));
         if (lot is not null)
             taken.Add(lot.Span);
@@ -81,8 +102,12 @@ public sealed partial record LabelStatement(
             business = business with { Name = own };
         if (business.Name is null && addresses.All(a => a.Name is null) && ingredients is not null && BusinessReader.NameAfter(text.Without(taken), ingredients.Span.End, identity?.Span) is { } last)
             business = business with { Name = last };
-        var origin = OriginOf(text.Text);
-        return new(text, identity, quantities, ingredients, business, contact, lot, origin, business.Name is { Length: > 2 } name ? Blank(rest, name) : rest) { Addresses = addresses };
+        var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>();
+        return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text), business.Name is { Length: > 2 } name ? Blank(rest, name) : rest)
+        {
+            Addresses = addresses,
+            Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span, names, dictionary, ingredients?.Items ?? []),
+        };
     }
 
     // "Made in Canada", "Fabricat în Regatul Unit": words for it with a country after them, or in English any place.

@@ -25,6 +25,12 @@ public sealed record WordHeight(TextSpan Span, int Page, Length? Lower, Length? 
 /// <summary>Where a word stands on a page, in points of 1/72 in from the page's top left corner, down.</summary>
 public sealed record WordPlace(TextSpan Span, int Page, double X, double Y, double Width, double Height);
 
+/// <summary>Words that are in the file and that nobody sees on the label.</summary>
+/// <param name="Words">The words.</param>
+/// <param name="Why">Why, to follow "they are": <c>drawn over</c>.</param>
+/// <param name="Page">The page they stand on, counted from 1.</param>
+public sealed record UnseenWords(string Words, string Why, int Page);
+
 /// <summary>A label's words in reading order; heights and sizes too where it came from a drawing.</summary>
 public sealed record LabelText
 {
@@ -55,6 +61,9 @@ public sealed record LabelText
     /// <summary>The sizes of the pages, in points; empty where the label came as plain text.</summary>
     public ImmutableArray<(double Width, double Height)> Pages { get; init; } = [];
 
+    /// <summary>What is in the file and cannot be seen: it is not on the label, and not in the text.</summary>
+    public ImmutableArray<UnseenWords> Unseen { get; init; } = [];
+
     /// <summary>Whether letter heights are known.</summary>
     public bool IsMeasured => !Heights.IsEmpty;
 
@@ -74,6 +83,15 @@ public sealed record LabelText
             ? new LabelText(alike, where)
             : throw new InputException(new Problem(where, 0, "There are no words in it.", "Give the words of the label. A PDF whose words are drawn as pictures or outlines cannot be read: export it with text."));
     }
+
+    /// <summary>The label that stands in a part of the text: all else is blanked, so that every place keeps its index.</summary>
+    public LabelText Only(TextSpan part) => new(Without([new(0, part.Start), new(part.End, Text.Length - part.End)]), Where)
+    {
+        Heights = [.. Heights.Where(h => h.Span.Overlaps(part))],
+        Places = [.. Places.Where(p => p.Span.Overlaps(part))],
+        Pages = Pages,
+        Page = Page,
+    };
 
     /// <summary>The text with these places blanked, so that nothing read twice is misread; every other place keeps its index.</summary>
     public string Without(IEnumerable<TextSpan> spans)

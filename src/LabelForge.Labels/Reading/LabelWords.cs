@@ -69,8 +69,11 @@ public static class LabelWords
     /// <summary>Whether words begin a part of a label in any language, as directions, warnings or a date do.</summary>
     public static bool BeginsPart(string words) => Begins.Value.IsMatch(FoldedText.Of(words));
 
+    /// <summary>Whether words begin one of these parts in any language.</summary>
+    public static bool BeginsAny(string words, IEnumerable<LabelWord> parts) => parts.Any(p => Pattern(p).Match(FoldedText.Of(words)) is { Success: true } at && !FoldedText.Of(words)[..at.Index].Any(char.IsLetterOrDigit));
+
     private static readonly Lazy<Regex> Begins = new(() => new Regex(
-        $@"^\W*(?:{string.Join('|', Enum.GetValues<LabelWord>().Where(w => w is not (LabelWord.Opening or LabelWord.Months)).Select(Alternatives))})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
+        $@"^\W*(?:(?:{string.Join('|', Records.Value.Select(r => r.Text("language", "en")))}|gb|uk|dk|cz|gr|se|si|ee|at|be|ie)[\s:/)-]+)*(?:{string.Join('|', Enum.GetValues<LabelWord>().Where(w => w is not (LabelWord.Opening or LabelWord.Months)).Select(Alternatives))})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
 
     /// <summary>The words of a kind as the alternatives of a pattern over folded text, the longest first.</summary>
     public static string Alternatives(LabelWord word) => Alternatives(Of(word));

@@ -1,5 +1,6 @@
 using LabelForge.Measures;
 using UglyToad.PdfPig;
+using UglyToad.PdfPig.Exceptions;
 
 namespace LabelForge.Print.Reading;
 
@@ -61,6 +62,7 @@ internal static class GuardedPdf
         {
             null => answer!,
             InputException refused => throw refused,
+            PdfDocumentEncryptedException => throw Refused(where, "This PDF is locked with a password.", $"Open it with the password and save it without one, or give the {what}'s words as .txt."),
             _ => throw Refused(where, "This PDF is broken or uses something that cannot be read here.", $"Open it in a viewer and export it anew as PDF with its text as text, or give the {what}'s words as .txt."),
         };
     }

@@ -13,11 +13,11 @@ internal static class LetterHeights
     private const string Upper = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789";
 
     /// <summary>The median height of each sort in the word; null where the word has none, or the font gives no outlines.</summary>
-    public static (Length? Lower, Length? Upper) Of(Word word) => (Median(word, Round) ?? Median(word, Flat), Median(word, Upper));
+    public static (Length? Lower, Length? Upper) Of(IReadOnlyList<Letter> word) => (Median(word, Round) ?? Median(word, Flat), Median(word, Upper));
 
-    private static Length? Median(Word word, string sort)
+    private static Length? Median(IReadOnlyList<Letter> word, string sort)
     {
-        var heights = word.Letters.Where(l => l.Value.Length == 1 && sort.Contains(l.Value[0])).Select(Height).Where(h => h > 0.1).Order().ToArray();
+        var heights = word.Where(l => l.Value.Length == 1 && sort.Contains(l.Value[0])).Select(Height).Where(h => h > 0.1).Order().ToArray();
         return heights.Length == 0 ? null : Length.FromInches((decimal)heights[heights.Length / 2] / 72m);
     }
 

@@ -4,10 +4,6 @@ using LabelForge.Checks.Reading;
 using LabelForge.Measures;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
-using UglyToad.PdfPig.DocumentLayoutAnalysis;
-using UglyToad.PdfPig.DocumentLayoutAnalysis.PageSegmenter;
-using UglyToad.PdfPig.DocumentLayoutAnalysis.ReadingOrderDetector;
-using UglyToad.PdfPig.DocumentLayoutAnalysis.WordExtractor;
 
 namespace LabelForge.Print.Reading;
 
@@ -44,6 +40,8 @@ public static class PdfLabelReader
         var places = ImmutableArray.CreateBuilder<WordPlace>();
         var pages = ImmutableArray.CreateBuilder<(double, double)>();
         (double Width, double Height)? size = null;
+        var unseen = ImmutableArray.CreateBuilder<UnseenWords>();
+        document.AddPageFactory<SeenLetters, SeenLettersFactory>();
         for (var number = 1; number <= document.NumberOfPages; number++)
         {
             var page = document.GetPage(number);
@@ -51,9 +49,16 @@ public static class PdfLabelReader
                 throw GuardedPdf.Refused(where, $"Page {number} holds {page.Letters.Count:N0} letters, more than any label.", "Give the label alone.");
             size = number == 1 ? (page.Width, page.Height) : size;
             pages.Add((Math.Clamp(page.Width, 1, 14_400), Math.Clamp(page.Height, 1, 14_400)));
-            foreach (var block in Blocks(page))
-                Append(block, page, text, heights, places);
+            var seen = document.GetPage<SeenLetters>(number);
+            foreach (var words in PdfWords.Of(page.Letters.Where(l => seen.Of(l) == Unseen.No)))
+            {
+                foreach (var block in ReadingOrder.Blocks(words))
+                    Append(block, page, text, heights, places);
+            }
+            unseen.AddRange(Hidden(page, seen));
         }
+        if (text.Length == 0 && unseen.Count > 0)
+            throw GuardedPdf.Refused(where, $"No word in this file can be seen: {unseen[0].Why}.", "A scan with its words hidden behind it is a picture: export the label with text that prints, or give its words as .txt.");
         var read = LabelText.Of(text.ToString(), where);
         var isLabel = size is { } s && Math.Max(s.Width, s.Height) <= LongestLabelPoints;
         return read with
@@ -62,27 +67,40 @@ public static class PdfLabelReader
             Places = places.ToImmutable(),
             Pages = pages.ToImmutable(),
             Page = isLabel ? (Points(size!.Value.Width), Points(size!.Value.Height)) : null,
+            Unseen = unseen.ToImmutable(),
         };
     }
 
-    private static IEnumerable<TextBlock> Blocks(Page page)
+    private static IEnumerable<UnseenWords> Hidden(Page page, SeenLetters seen)
     {
-        var words = NearestNeighbourWordExtractor.Instance.GetWords(page.Letters).Where(w => !string.IsNullOrWhiteSpace(w.Text)).ToArray();
-        return words.Length == 0 ? [] : UnsupervisedReadingOrderDetector.Instance.Get(DocstrumBoundingBoxes.Instance.GetBlocks(words)).OrderBy(b => b.ReadingOrder);
+        foreach (var why in page.Letters.GroupBy(seen.Of).Where(g => g.Key != Unseen.No))
+        {
+            var words = PdfWords.Of(why).SelectMany(ReadingOrder.Blocks).SelectMany(b => b.SelectMany(l => l)).Select(w => Clean(w.Text)).Where(w => w.Any(char.IsLetterOrDigit)).ToArray();
+            if (words.Length > 0)
+                yield return new(string.Join(' ', words), Sentence(why.Key), page.Number);
+        }
     }
 
-    private static void Append(TextBlock block, Page page, StringBuilder text, ImmutableArray<WordHeight>.Builder heights, ImmutableArray<WordPlace>.Builder places)
+    private static string Sentence(Unseen why) => why switch
     {
-        foreach (var line in block.TextLines)
+        Unseen.NotDrawn => "in the file without being drawn",
+        Unseen.NoContrast => "in the colour of what is under them, or nearly so",
+        Unseen.Covered => "under something that is drawn over them",
+        _ => "outside the page, or outside what their drawing is cut to",
+    };
+
+    private static void Append(IReadOnlyList<ImmutableArray<PdfWord>> block, Page page, StringBuilder text, ImmutableArray<WordHeight>.Builder heights, ImmutableArray<WordPlace>.Builder places)
+    {
+        foreach (var line in block)
         {
-            foreach (var word in line.Words)
+            foreach (var word in line)
             {
                 var clean = Clean(word.Text);
                 if (clean.Length == 0)
                     continue;
                 if (text.Length > 0 && text[^1] != '\n')
                     text.Append(' ');
-                if (LetterHeights.Of(word) is var (lower, upper) && (lower ?? upper) is not null)
+                if (LetterHeights.Of(word.Letters) is var (lower, upper) && (lower ?? upper) is not null)
                     heights.Add(new WordHeight(new TextSpan(text.Length, clean.Length), page.Number, lower, upper));
                 places.Add(Place(word, new TextSpan(text.Length, clean.Length), page));
                 text.Append(clean);
@@ -93,14 +111,20 @@ public static class PdfLabelReader
     }
 
     // A level word is placed by its baseline and size, so that "see" and "Tall" stand alike; a turned one by its box.
-    private static WordPlace Place(Word word, TextSpan span, Page page)
+    private static WordPlace Place(PdfWord word, TextSpan span, Page page)
     {
-        var box = word.BoundingBox;
-        var (left, top, width, height) = (Math.Min(box.Left, box.Right), page.Height - Math.Max(box.Top, box.Bottom), Math.Abs(box.Width), Math.Abs(box.Height));
-        var size = word.Letters.Count > 0 && word.TextOrientation == TextOrientation.Horizontal ? word.Letters.Max(l => l.PointSize) : 0;
-        if (size > height * 0.5 && size < height * 4)
-            (top, height) = (page.Height - word.Letters[0].StartBaseLine.Y - (size * Ascent), size);
-        return new WordPlace(span, page.Number, left, top, width, height);
+        var (left, right) = (word.Letters.Min(l => Edge(l, true, true)), word.Letters.Max(l => Edge(l, true, false)));
+        var (low, high) = (word.Letters.Min(l => Edge(l, false, true)), word.Letters.Max(l => Edge(l, false, false)));
+        return word.Turn == 0
+            ? new WordPlace(span, page.Number, word.From, page.Height - word.Letters[0].StartBaseLine.Y - (word.Size * Ascent), word.To - word.From, word.Size)
+            : new WordPlace(span, page.Number, left, page.Height - high, right - left, high - low);
+    }
+
+    private static double Edge(Letter letter, bool across, bool least)
+    {
+        var box = letter.BoundingBox;
+        var corners = new[] { box.TopLeft, box.TopRight, box.BottomLeft, box.BottomRight }.Select(c => across ? c.X : c.Y);
+        return least ? corners.Min() : corners.Max();
     }
 
     // What does not print is left out.

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using LabelForge.Markets;
+
+namespace LabelForge.Checks.Reading;
+
+/// <summary>In which language words are, by the words that stand in any text of it and by the words of labels.</summary>
+public static class LanguageOf
+{
+    private static readonly Lazy<ImmutableArray<(string Language, HashSet<string> Words)>> Shipped = new(Load);
+
+    private const int FewWords = 5;
+
+    // What everyday words of the trade are known by: the names of products, and what claims are made of.
+    private static readonly Lazy<HashSet<string>> Trade = new(() =>
+        [.. new[] { "identities", "identities-languages", "claims", "claims-de", "claims-es", "claims-fr", "claims-it", "denials" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml"))
+            .SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]"))).SelectMany(Words)]);
+
+    /// <summary>The words of a text, folded: letters alone, two and more.</summary>
+    public static IEnumerable<string> Words(string text)
+    {
+        var folded = FoldedText.Of(text);
+        for (var i = 0; i < folded.Length;)
+        {
+            var start = i;
+            while (i < folded.Length && char.IsLetter(folded[i]))
+                i++;
+            if (i - start > 1)
+                yield return folded[start..i];
+            i = Math.Max(i, start + 1);
+        }
+    }
+
+    /// <summary>The language of most of the words, by ISO 639-1, and the share of words that are known in it, 0 to 1.</summary>
+    /// <param name="text">The words.</param>
+    /// <returns>Null where no word is known in any.</returns>
+    public static (string Language, double Share)? Find(string text)
+    {
+        var words = Words(text).ToArray();
+        var best = Shipped.Value.Select(l => (l.Language, Count: words.Count(w => l.Words.Contains(w)))).OrderByDescending(l => l.Count).FirstOrDefault();
+        // One word of five may be anything.
+        return words.Length == 0 || best.Count < (words.Length < FewWords ? 1 : 2) ? null : (best.Language, (double)best.Count / words.Length);
+    }
+
+    /// <summary>Whether a folded word names a product in any language.</summary>
+    public static bool IsOfTrade(string word) => Trade.Value.Contains(word);
+
+    private static ImmutableArray<(string Language, HashSet<string> Words)> Load()
+    {
+        var parts = LabelWords.Languages.ToDictionary(l => l, l => Enum.GetValues<LabelWord>().SelectMany(w => LabelWords.Of(w, l)).SelectMany(Words).ToHashSet());
+        return
+        [
+            .. YamlRecord.Shipped("markets/Words/common-words.yaml").Select(r => (Language: r.Text("language", "en"), Words: r.Texts("words", "[the, and]").SelectMany(Words).ToHashSet()))
+                .Select(l => (l.Language, (HashSet<string>)[.. l.Words, .. parts.GetValueOrDefault(l.Language) ?? []])),
+        ];
+    }
+}

@@ -1,0 +1,258 @@
+using UglyToad.PdfPig;
+using UglyToad.PdfPig.Content;
+using UglyToad.PdfPig.Core;
+using UglyToad.PdfPig.Filters;
+using UglyToad.PdfPig.Geometry;
+using UglyToad.PdfPig.Graphics;
+using UglyToad.PdfPig.Graphics.Colors;
+using UglyToad.PdfPig.Graphics.Core;
+using UglyToad.PdfPig.Graphics.Operations;
+using UglyToad.PdfPig.Parser;
+using UglyToad.PdfPig.PdfFonts;
+using UglyToad.PdfPig.Tokenization.Scanner;
+using UglyToad.PdfPig.Tokens;
+
+namespace LabelForge.Print.Reading;
+
+/// <summary>Walks through what paints a page, in its order: letters, areas, pictures, and what they are cut to.</summary>
+/// <remarks>
+/// ISO 32000-1: 8.5.3 painting of paths, 8.5.4 clipping, 9.3.6 text rendering modes, 11.3.7 constant alpha. A shading or a
+/// pattern has no one colour: what lies on it is taken as seen.
+/// </remarks>
+internal sealed class PaintedPage(int number, IResourceStore resources, IPdfTokenScanner scanner, IPageContentParser content, ILookupFilterProvider filters, CropBox crop,
+    UserSpaceUnit unit, PageRotationDegrees rotation, in TransformationMatrix initial, ParsingOptions options)
+    : BaseStreamProcessor<SeenLetters>(number, resources, scanner, content, filters, crop, unit, rotation, initial, options)
+{
+    // Below these letters are not seen, and above this an area hides what is under it. Common practice.
+    private const double LeastAlpha = 0.15;
+    private const double Opaque = 0.9;
+
+    // More than a label has; beyond them no area is kept, and so nothing is called hidden that may be seen.
+    private const int MostAreas = 20_000;
+
+    private readonly PdfRectangle page = crop.GetVisibleBounds(rotation);
+    private readonly List<(PaintedArea Area, Shade? Shade)> areas = [];
+    private readonly List<(PdfPoint Start, PdfPoint Middle, int Areas, Shade? Shade, Unseen Why)> glyphs = [];
+    private readonly Stack<List<PaintedArea>> clips = new([[]]);
+    private PaintedArea path = new();
+
+    /// <inheritdoc/>
+    public override SeenLetters Process(int pageNumberCurrent, IReadOnlyList<IGraphicsStateOperation> operations)
+    {
+        CloneAllStates();
+        ProcessOperations(operations);
+        var hidden = new Dictionary<(double, double), Unseen>();
+        var seen = new HashSet<(double, double)>();
+        foreach (var glyph in glyphs)
+        {
+            var key = SeenLetters.Key(glyph.Start);
+            if (glyph.Why == Unseen.No && Why(glyph.Middle, glyph.Areas, glyph.Shade) is var why && why == Unseen.No)
+                seen.Add(key);
+            else
+                hidden.TryAdd(key, glyph.Why == Unseen.No ? Why(glyph.Middle, glyph.Areas, glyph.Shade) : glyph.Why);
+        }
+        // A letter drawn twice, as for a shadow, is seen where one of the two is.
+        foreach (var key in seen)
+            hidden.Remove(key);
+        return new SeenLetters(hidden);
+    }
+
+    private Unseen Why(PdfPoint at, int before, Shade? shade)
+    {
+        for (var i = areas.Count - 1; i >= before; i--)
+        {
+            if (areas[i].Area.Holds(at))
+                return Unseen.Covered;
+        }
+        if (shade is not { } ink)
+            return Unseen.No;
+        for (var i = before - 1; i >= 0; i--)
+        {
+            if (areas[i].Area.Holds(at))
+                return areas[i].Shade is { } ground && ink.Contrast(ground) < Shade.LeastContrast ? Unseen.NoContrast : Unseen.No;
+        }
+        return ink.Contrast(Shade.Paper) < Shade.LeastContrast ? Unseen.NoContrast : Unseen.No;
+    }
+
+    /// <inheritdoc/>
+    public override void RenderGlyph(IFont font, CurrentGraphicsState currentState, double fontSize, double pointSize, int code, string unicode, long currentOffset,
+        in TransformationMatrix renderingMatrix, in TransformationMatrix textMatrix, in TransformationMatrix transformationMatrix, CharacterBoundingBox characterBoundingBox)
+    {
+        var start = transformationMatrix.Transform(textMatrix.Transform(renderingMatrix.Transform(new PdfPoint(0, 0))));
+        var box = characterBoundingBox.GlyphBounds;
+        var (x, y) = box.Width > 0 && box.Height > 0 ? ((box.Left + box.Right) / 2, (box.Bottom + box.Top) / 2) : (characterBoundingBox.Width / 2, 0.25);
+        var middle = transformationMatrix.Transform(textMatrix.Transform(renderingMatrix.Transform(new PdfPoint(x, y))));
+        var mode = currentState.FontState.TextRenderingMode;
+        var stroked = mode is TextRenderingMode.Stroke or TextRenderingMode.StrokeClip;
+        var alpha = stroked ? currentState.AlphaConstantStroking : currentState.AlphaConstantNonStroking;
+        var why = mode == TextRenderingMode.Neither || alpha < LeastAlpha ? Unseen.NotDrawn
+            : !Holds(page, middle) || clips.Peek().Any(c => !c.Lets(middle)) ? Unseen.Outside
+            : Unseen.No;
+        // What is filled and stroked is seen by either.
+        var shade = mode is TextRenderingMode.FillThenStroke or TextRenderingMode.FillThenStrokeClip or TextRenderingMode.NeitherClip ? null
+            : Shade.Of(stroked ? currentState.CurrentStrokingColor : currentState.CurrentNonStrokingColor, alpha);
+        glyphs.Add((start, middle, areas.Count, shade, why));
+    }
+
+    private static bool Holds(PdfRectangle box, PdfPoint at) => at.X >= box.Left && at.X <= box.Right && at.Y >= box.Bottom && at.Y <= box.Top;
+
+    /// <inheritdoc/>
+    public override void PushState()
+    {
+        base.PushState();
+        clips.Push([.. clips.Peek()]);
+    }
+
+    /// <inheritdoc/>
+    public override void PopState()
+    {
+        base.PopState();
+        if (clips.Count > 1)
+            clips.Pop();
+    }
+
+    private void Paint(PaintedArea area, Shade? shade, double alpha)
+    {
+        var mode = GetCurrentState().BlendMode;
+        if (alpha < Opaque || mode != BlendMode.Normal || GetCurrentState().SoftMask is not null || areas.Count >= MostAreas)
+            return;
+        area.CutTo(clips.Peek());
+        areas.Add((area, shade));
+    }
+
+    /// <inheritdoc/>
+    protected override void RenderXObjectImage(XObjectContentRecord xObjectContentRecord)
+    {
+        // A picture with a mask lets through what is under it.
+        var about = xObjectContentRecord.Stream.StreamDictionary;
+        if (about.ContainsKey(NameToken.Smask) || about.ContainsKey(NameToken.Mask) || (about.TryGet(NameToken.ImageMask, out BooleanToken mask) && mask.Data))
+            return;
+        Picture(xObjectContentRecord.AppliedTransformation);
+    }
+
+    /// <inheritdoc/>
+    protected override void RenderInlineImage(InlineImage inlineImage)
+    {
+        if (!inlineImage.IsImageMask)
+            Picture(CurrentTransformationMatrix);
+    }
+
+    // A picture fills the unit square (ISO 32000-1, 8.9.5.1).
+    private void Picture(TransformationMatrix to)
+    {
+        var square = new PaintedArea();
+        square.Move(to.Transform(new PdfPoint(0, 0)));
+        foreach (var (x, y) in new[] { (1, 0), (1, 1), (0, 1) })
+            square.Line(to.Transform(new PdfPoint(x, y)));
+        Paint(square, null, GetCurrentState().AlphaConstantNonStroking);
+    }
+
+    /// <inheritdoc/>
+    public override void BeginSubpath()
+    {
+    }
+
+    /// <inheritdoc/>
+    public override PdfPoint? CloseSubpath() => path.Start;
+
+    /// <inheritdoc/>
+    public override void StrokePath(bool close) => path = new();
+
+    /// <inheritdoc/>
+    public override void FillPath(FillingRule fillingRule, bool close)
+    {
+        path.EvenOdd = fillingRule == FillingRule.EvenOdd;
+        var state = GetCurrentState();
+        Paint(path, Shade.Of(state.CurrentNonStrokingColor, 1), state.AlphaConstantNonStroking);
+        path = new();
+    }
+
+    /// <inheritdoc/>
+    public override void FillStrokePath(FillingRule fillingRule, bool close) => FillPath(fillingRule, close);
+
+    /// <inheritdoc/>
+    public override void MoveTo(double x, double y)
+    {
+        CurrentPosition = CurrentTransformationMatrix.Transform(new PdfPoint(x, y));
+        path.Move(CurrentPosition);
+    }
+
+    /// <inheritdoc/>
+    public override void LineTo(double x, double y)
+    {
+        CurrentPosition = CurrentTransformationMatrix.Transform(new PdfPoint(x, y));
+        path.Line(CurrentPosition);
+    }
+
+    /// <inheritdoc/>
+    public override void BezierCurveTo(double x2, double y2, double x3, double y3)
+    {
+        var (control, end) = (CurrentTransformationMatrix.Transform(new PdfPoint(x2, y2)), CurrentTransformationMatrix.Transform(new PdfPoint(x3, y3)));
+        path.Curve(CurrentPosition, CurrentPosition, control, end);
+        CurrentPosition = end;
+    }
+
+    /// <inheritdoc/>
+    public override void BezierCurveTo(double x1, double y1, double x2, double y2, double x3, double y3)
+    {
+        var matrix = CurrentTransformationMatrix;
+        var end = matrix.Transform(new PdfPoint(x3, y3));
+        path.Curve(CurrentPosition, matrix.Transform(new PdfPoint(x1, y1)), matrix.Transform(new PdfPoint(x2, y2)), end);
+        CurrentPosition = end;
+    }
+
+    /// <inheritdoc/>
+    public override void Rectangle(double x, double y, double width, double height)
+    {
+        var matrix = CurrentTransformationMatrix;
+        path.Move(matrix.Transform(new PdfPoint(x, y)));
+        path.Line(matrix.Transform(new PdfPoint(x + width, y)));
+        path.Line(matrix.Transform(new PdfPoint(x + width, y + height)));
+        path.Line(matrix.Transform(new PdfPoint(x, y + height)));
+    }
+
+    /// <inheritdoc/>
+    public override void EndPath() => path = new();
+
+    /// <inheritdoc/>
+    public override void ClosePath()
+    {
+    }
+
+    /// <inheritdoc/>
+    public override void ModifyClippingIntersect(FillingRule clippingRule)
+    {
+        // The same path may be painted after it has become a clip.
+        path.EvenOdd = clippingRule == FillingRule.EvenOdd;
+        clips.Peek().Add(path.Copy());
+    }
+
+    /// <inheritdoc/>
+    protected override void ClipToRectangle(PdfRectangle rectangle, FillingRule clippingRule)
+    {
+        var box = new PaintedArea();
+        box.Move(rectangle.BottomLeft);
+        box.Line(rectangle.BottomRight);
+        box.Line(rectangle.TopRight);
+        box.Line(rectangle.TopLeft);
+        clips.Peek().Add(box);
+    }
+
+    /// <inheritdoc/>
+    public override void PaintShading(NameToken shadingName)
+    {
+        // A shading fills what everything is cut to.
+        if (clips.Peek() is [.., var last])
+            Paint(last.Copy(), null, GetCurrentState().AlphaConstantNonStroking);
+    }
+
+    /// <inheritdoc/>
+    public override void BeginMarkedContent(NameToken name, NameToken? propertyDictionaryName, DictionaryToken? properties)
+    {
+    }
+
+    /// <inheritdoc/>
+    public override void EndMarkedContent()
+    {
+    }
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+
+namespace LabelForge.Print.Reading;
+
+/// <summary>
+/// The order in which words are read, from where they stand. A gutter is a strip free of words with lines on both its sides:
+/// what is above it is read first, then what is left of it, what is right of it, and what is below. Where there is none, lines
+/// are read from top to bottom.
+/// </summary>
+internal static class ReadingOrder
+{
+    // Of the type's size. Two columns may stand 0.15 in apart, which is 1.35 of 8 point type; the spaces of a justified line
+    // reach 1, but not in the same place on three lines.
+    private const double NarrowGutter = 0.8;
+    private const double WideGutter = 1.3;
+    private const int RowsBesideNarrow = 3;
+    private const int RowsBesideWide = 2;
+    private const double SameRow = 0.35;
+    private const double WiderThanSpaces = 1.35;
+
+    // More words than a label has are read row by row, and deeper than this no label is divided.
+    private const int MostWords = 3000;
+    private const int Deepest = 24;
+
+    // An empty line stands where the baselines are so much farther apart than they are elsewhere in the block.
+    private const double BlockGap = 1.45;
+    private const double LeastBlockGap = 1.6;
+
+    /// <summary>The blocks of text in the order of reading; each is lines of words, and a block may hold empty lines.</summary>
+    public static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Blocks(ImmutableArray<PdfWord> words) => Divide(words, words.Length > MostWords ? Deepest : 0);
+
+    private static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Divide(ImmutableArray<PdfWord> words, int depth)
+    {
+        if (words.IsEmpty)
+            return [];
+        if (depth >= Deepest || Gutter(words) is not { } gutter)
+            return [Lines(words)];
+        var middle = (gutter.Left + gutter.Right) / 2;
+        var beside = words.Where(w => Middle(w) > gutter.Top && Middle(w) < gutter.Bottom).ToArray();
+        ImmutableArray<PdfWord>[] parts =
+        [
+            [.. words.Where(w => Middle(w) <= gutter.Top)], [.. beside.Where(w => w.From < middle)], [.. beside.Where(w => w.From >= middle)], [.. words.Where(w => Middle(w) >= gutter.Bottom)],
+        ];
+        return parts.SelectMany(p => Divide(p, depth + 1));
+    }
+
+    private static double Middle(PdfWord word) => (word.Top + word.Bottom) / 2;
+
+    // Of all free strips to the right of a word, the one with the most lines on both sides.
+    private static (double Left, double Right, double Top, double Bottom)? Gutter(ImmutableArray<PdfWord> words)
+    {
+        (double Left, double Right, double Top, double Bottom)? best = null;
+        var bestScore = 0.0;
+        foreach (var word in words)
+        {
+            var left = word.To;
+            var right = left + (NarrowGutter * word.Size);
+            var (top, bottom) = (double.NegativeInfinity, double.PositiveInfinity);
+            foreach (var other in words)
+            {
+                if (other.From >= right || other.To <= left + 0.01)
+                    continue;
+                if (Middle(other) < Middle(word))
+                    top = Math.Max(top, other.Bottom);
+                else if (Middle(other) > Middle(word))
+                    bottom = Math.Min(bottom, other.Top);
+                else
+                    (top, bottom) = (1, 0);
+            }
+            if (top >= bottom)
+                continue;
+            var within = words.Where(w => Middle(w) > top && Middle(w) < bottom).ToArray();
+            var before = within.Where(w => w.To <= left + 0.01).ToArray();
+            var after = within.Where(w => w.From >= right).ToArray();
+            if (before.Length == 0 || after.Length == 0)
+                continue;
+            var width = after.Min(w => w.From) - before.Max(w => w.To);
+            // Only lines that stand beside one another make columns.
+            var (from, to) = (Math.Max(before.Min(w => w.Top), after.Min(w => w.Top)), Math.Min(before.Max(w => w.Bottom), after.Max(w => w.Bottom)));
+            var rows = Math.Min(Rows(before.Where(w => w.Bottom > from && w.Top < to)), Rows(after.Where(w => w.Bottom > from && w.Top < to)));
+            if (rows < (width >= WideGutter * word.Size ? RowsBesideWide : RowsBesideNarrow))
+                continue;
+            if (IsStretched([.. before.Where(w => w.Bottom > from && w.Top < to)], [.. after.Where(w => w.Bottom > from && w.Top < to)]))
+                continue;
+            // Of strips beside as many lines the one that leaves no line of a column outside.
+            var score = (rows * 100_000) + ((Rows(before) + Rows(after)) * 1000) + Math.Min(width, 900);
+            if (score > bestScore)
+                (best, bestScore) = ((before.Max(w => w.To), after.Min(w => w.From), Math.Max(top, Math.Min(before.Min(w => w.Top), after.Min(w => w.Top)) - 1), Math.Min(bottom, Math.Max(before.Max(w => w.Bottom), after.Max(w => w.Bottom)) + 1)), score);
+        }
+        return best;
+    }
+
+    // In a line that is stretched to the edge, or whose letters are set apart, all spaces are wide; a gutter is wider than the
+    // spaces of the lines beside it.
+    private static bool IsStretched(PdfWord[] before, PdfWord[] after)
+    {
+        var (lines, stretched) = (0, 0);
+        foreach (var row in before.GroupBy(w => Math.Round(w.Down)))
+        {
+            var all = row.Concat(after.Where(w => Math.Abs(w.Down - row.First().Down) < SameRow * w.Size)).OrderBy(w => w.From).ToArray();
+            var gaps = all.Zip(all.Skip(1), (a, b) => (Gap: b.From - a.To, Across: row.Contains(a) && !row.Contains(b))).ToArray();
+            var others = gaps.Where(g => !g.Across).Select(g => g.Gap).ToArray();
+            if (others.Length == 0 || !gaps.Any(g => g.Across))
+                continue;
+            lines++;
+            stretched += gaps.First(g => g.Across).Gap < WiderThanSpaces * others.Max() ? 1 : 0;
+        }
+        return lines > 0 && stretched * 2 >= lines;
+    }
+
+    private static int Rows(IEnumerable<PdfWord> words)
+    {
+        var count = 0;
+        var last = double.NegativeInfinity;
+        foreach (var word in words.OrderBy(w => w.Down))
+        {
+            if (word.Down - last > SameRow * word.Size)
+                count++;
+            last = word.Down;
+        }
+        return count;
+    }
+
+    private static List<ImmutableArray<PdfWord>> Lines(ImmutableArray<PdfWord> words)
+    {
+        var rows = new List<List<PdfWord>>();
+        foreach (var word in words.OrderBy(w => w.Down))
+        {
+            if (rows.Count > 0 && word.Down - rows[^1][^1].Down <= SameRow * Math.Min(word.Size, rows[^1][^1].Size))
+                rows[^1].Add(word);
+            else
+                rows.Add([word]);
+        }
+        var steps = rows.Zip(rows.Skip(1), (a, b) => b[0].Down - a[0].Down).Order().ToArray();
+        var usual = steps.Length == 0 ? 0 : steps[steps.Length / 2];
+        var lines = new List<ImmutableArray<PdfWord>>();
+        for (var i = 0; i < rows.Count; i++)
+        {
+            var step = i == 0 ? 0 : rows[i][0].Down - rows[i - 1][0].Down;
+            if (i > 0 && step > LeastBlockGap * Math.Min(rows[i].Max(w => w.Size), rows[i - 1].Max(w => w.Size)) && (step > BlockGap * usual || step > 2.2 * rows[i].Max(w => w.Size)))
+                lines.Add([]);
+            lines.Add([.. rows[i].OrderBy(w => w.From)]);
+        }
+        return lines;
+    }
+}
