@@ -33,7 +33,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             .. labels.OrderBy(w => w.Lot.Batch.On).Select(w => Labels(w.Lot, w.Waiting)),
             .. books.OpenBatches().OrderBy(b => b.On).Select(b => AtTheBench(books, b, on)),
             .. complaints.Where(c => !c.Serious).Select(c => c.Thing),
-            .. Dates(workshop, books, on),
+            .. Dates(workshop, books, on).Concat(Opened(workshop, books, on)).OrderBy(d => d.By),
             .. Low(workshop, books, on),
         ], Shelved(workshop, books, labels));
     }
@@ -116,6 +116,23 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             By = r.Best,
         });
 
+    // A bottle keeps for so long once it was opened, whatever its date says.
+    private static IEnumerable<OpenThing> Opened(Workshop workshop, IBooks books, DateOnly on)
+    {
+        foreach (var (receipt, left) in books.InStock())
+        {
+            if (workshop.Materials.GetValueOrDefault(receipt.Material)?.MonthsAfterOpening is not { } months || books.OpenedOn(receipt) is not { } opened)
+                continue;
+            var until = opened.AddMonths(months);
+            if (until > on.AddDays(DaysBeforeADate) || receipt.BestBefore <= until)
+                continue;
+            yield return new OpenThing(OpenKind.Date,
+                until < on ? Text($"{NameOf(workshop, receipt.Material)} {books.Bottle(receipt.Id)}: open for longer than it keeps") : Text($"{NameOf(workshop, receipt.Material)} {books.Bottle(receipt.Id)}: opened, use by {until:yyyy-MM-dd}"),
+                Text($"Opened on {opened:yyyy-MM-dd}, and it keeps {months} months from then. {Amount(workshop, receipt.Material, left)} left."))
+            { Material = receipt.Material, Bottle = books.Bottle(receipt.Id), By = until };
+        }
+    }
+
     // A material that is kept in stock and will not do for the next batch of something, as its recipe stands.
     private static IEnumerable<OpenThing> Low(Workshop workshop, IBooks books, DateOnly on)
     {
@@ -131,6 +148,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             }
         }
         var stock = books.InStock().ToLookup(s => s.Receipt.Material);
+        var reserved = Reserved.Of(books);
         foreach (var material in books.KeptMaterials())
         {
             if (!needs.TryGetValue(material, out var need))
@@ -139,9 +157,10 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             // Where all that is left is past its date, that is told of the bottle.
             if (left == 0 && stock[material].Any())
                 continue;
-            if (left < need.Grams)
+            var promised = Math.Min(left, reserved.GetValueOrDefault(material));
+            if (left - promised < need.Grams)
                 yield return new OpenThing(OpenKind.Stock, left == 0 ? Text($"{NameOf(workshop, material)} is used up") : Text($"{NameOf(workshop, material)} runs low"),
-                    Text($"{Amount(workshop, material, left)} left; the next batch of {need.For} takes {Amount(workshop, material, need.Grams)}."))
+                    Text($"{Amount(workshop, material, left)} left{(promised > 0 ? Text($", {Amount(workshop, material, promised)} of it for what is at the bench") : "")}; the next batch of {need.For} takes {Amount(workshop, material, need.Grams)}."))
                 { Material = material };
         }
     }

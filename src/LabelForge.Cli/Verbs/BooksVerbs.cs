@@ -27,6 +27,7 @@ internal static class BooksVerbs
                     JsonOut.Write(new
                     {
                         materials = materials.Select(m => new { lot = books.Bottle(m.Receipt.Id), material = m.Receipt.Material, left = m.Left, unit = UnitOf(workshop, m.Receipt.Material), supplier = m.Receipt.Supplier, supplierLot = m.Receipt.SupplierLot, bestBefore = m.Receipt.BestBefore, expired = m.Receipt.BestBefore < on }).ToArray(),
+                        reserved = Reserved.Of(books).Select(m => new { material = m.Key, amount = Math.Round(m.Value, 3) }).ToArray(),
                         pieces = pieces.Select(p => new { lot = p.Batch.Lot, product = p.Batch.Product, left = p.Left }),
                     });
                     return Exit.Done;
@@ -35,6 +36,8 @@ internal static class BooksVerbs
                     Console.WriteLine(FormattableString.Invariant($"  {books.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {UnitOf(workshop, receipt.Material),-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
                 foreach (var (batch, left) in pieces)
                     Console.WriteLine(FormattableString.Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
+                foreach (var (material, grams) in Reserved.Of(books).OrderBy(m => m.Key, StringComparer.Ordinal))
+                    Console.WriteLine(FormattableString.Invariant($"  for what is at the bench: {material,-24} {grams,10:0.##} {UnitOf(workshop, material)}"));
                 if (materials.Count + pieces.Count == 0)
                     Console.WriteLine("Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
                 return Exit.Done;

@@ -18,6 +18,16 @@ internal sealed partial class BookQueries
     ];
 
     /// <inheritdoc/>
+    public DateOnly? OpenedOn(Receipt receipt)
+    {
+        // A weighing names the bottle as the books stood then.
+        var ids = new List<int> { First(BookLists.Receipt, receipt.Id) };
+        while (StruckBy(BookLists.Receipt, ids[^1])?.InsteadId is { } next)
+            ids.Add(next);
+        return Standing(context.Weighings, BookLists.Weighing).Where(w => w.ReceiptId != null && ids.Contains(w.ReceiptId.Value)).Min(w => (DateOnly?)w.On);
+    }
+
+    /// <inheritdoc/>
     public IReadOnlyList<string> KeptMaterials() => [.. context.ReceiptStock.Select(s => s.Material).Distinct().AsEnumerable().Order(StringComparer.Ordinal)];
 
     /// <inheritdoc/>

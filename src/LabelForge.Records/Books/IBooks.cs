@@ -48,6 +48,9 @@ public interface IBooks
     /// <summary>Grams (or pieces of packaging) left of a receipt that stands.</summary>
     decimal Left(Receipt receipt);
 
+    /// <summary>The day a bottle was opened: that of the first weighing out of it that stands; null where nothing was taken.</summary>
+    DateOnly? OpenedOn(Receipt receipt);
+
     /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
     IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material);
 

@@ -231,6 +231,9 @@ public sealed partial class Ledger : IBooks
         return _left = left;
     }
 
+    /// <inheritdoc/>
+    public DateOnly? OpenedOn(Receipt receipt) => Weighings.Where(w => w.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id).Select(w => (DateOnly?)w.On).Min();
+
     /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
     public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) => Receipts
         .Where(r => r.Material == material)

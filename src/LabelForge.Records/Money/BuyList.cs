@@ -28,15 +28,17 @@ public static class BuyList
             return new BuyProduct(w.Product.Name, takes, w.Product.Recipe.Pieces, w.Pieces);
         }).ToArray();
         var ids = products.SelectMany(p => p.PerBatch.Keys).Distinct().Order(StringComparer.Ordinal);
-        return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, on))], products, budgetCents, most);
+        // What a batch at the bench still needs is not there for another.
+        var reserved = books is null ? null : Reserved.Of(books);
+        return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, reserved?.GetValueOrDefault(id) ?? 0, on))], products, budgetCents, most);
     }
 
-    private static BuyMaterial Material(Material material, IBooks? books, DateOnly on)
+    private static BuyMaterial Material(Material material, IBooks? books, decimal reserved, DateOnly on)
     {
         // Water from the tap is taken as free and endless.
         if (material.Kind == MaterialKind.Water && material.Packs.IsEmpty)
             return new BuyMaterial(material.Id, 100_000_000m, []);
         var stock = books?.InStock(material.Id).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) ?? 0;
-        return new BuyMaterial(material.Id, stock, [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, (long)Math.Ceiling(p.Pack.Price * 100m)))]);
+        return new BuyMaterial(material.Id, Math.Max(0, stock - reserved), [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, (long)Math.Ceiling(p.Pack.Price * 100m)))]);
     }
 }

@@ -112,4 +112,29 @@ public sealed class OpenTodayTests : IDisposable
         Assert.Equal(["labels", "batch"], data.RootElement.GetProperty("open").EnumerateArray().Select(o => o.GetProperty("kind").GetString()));
         Assert.Equal(Lot, data.RootElement.GetProperty("open")[0].GetProperty("lot").GetString());
     }
+
+    [Fact]
+    public void An_opened_bottle_is_told_of_before_it_has_kept_too_long()
+    {
+        File.AppendAllText(Path.Combine(_example.Opened.Folder, "materials/castor-oil.yaml"), "period after opening: 6 months\n");
+        Receive("castor-oil", 1000);
+        var workshop = Workshop.Open(_example.Opened.Folder);
+        IEnumerable<OpenThing> Dates(DateOnly on) => OpenToday.Of(workshop, _book.Read(), on).Open.Where(o => o.Kind == OpenKind.Date);
+        Assert.Empty(Dates(Today.AddMonths(12)));
+        Begin();
+        Bench.Weigh(_book, Lot, "castor-oil", 14, null, Today, "A");
+        Assert.Empty(Dates(Today.AddMonths(4)));
+        Assert.Equal(Today.AddMonths(6), Assert.Single(Dates(Today.AddMonths(6).AddDays(-20))).By);
+        Assert.Contains("longer than it keeps", Assert.Single(Dates(Today.AddMonths(7))).Title, StringComparison.Ordinal);
+        Assert.Equal(Today, _book.Ask(b => b.OpenedOn(b.ReceiptOf(1))));
+    }
+
+    [Fact]
+    public void What_is_at_the_bench_is_not_promised_twice()
+    {
+        Receive("castor-oil", 25);
+        Assert.DoesNotContain(Open().Open, o => o.Kind == OpenKind.Stock && o.Material == "castor-oil" && o.Detail.Contains("at the bench", StringComparison.Ordinal));
+        Begin();
+        Assert.Contains("14 g of it for what is at the bench", Assert.Single(Open().Open, o => o.Kind == OpenKind.Stock && o.Material == "castor-oil").Detail, StringComparison.Ordinal);
+    }
 }
