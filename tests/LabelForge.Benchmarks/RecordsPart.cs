@@ -17,17 +17,22 @@ internal static class RecordsPart
     {
         var workshop = Workshop.Open(folder);
         var book = RecordBook.Open(folder);
-        var ledger = book.Read();
-        var (middle, next) = (BookFill.Lot(batches / 2 + 1), 0);
+        var (middle, next, open) = (BookFill.Lot(batches / 2 + 1), 0, new Lots.LotCode(BenchWorkshop.Day, 1).ToString());
+        Bench.Start(book, FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe(BenchWorkshop.Recipe)), "us", null), open, BenchWorkshop.Day, "A");
         return
         [
-            ("read the books", () => book.Read()),
+            ("sell a piece: the lot found, written, balanced, committed", () => Shop.Sell(book, BookFill.Lot(next++ % batches + 1), 1, "Market", 5, BenchWorkshop.Day, "A")),
+            ("receive a bottle", () => Shop.Receive(book, new Receipt { On = BenchWorkshop.Day, By = "A", Material = "lye", Amount = 500, Price = 9 })),
+            ("weigh into an open batch, out of a bottle named", () => Bench.Weigh(book, open, "white-base", 0.01m, 1 + next++ % (batches / 20) * 2, BenchWorkshop.Day, "A")),
+            ("what is left of a lot", () => book.Ask(b => b.PiecesLeft(b.BatchOf(middle)))),
+            ("the bottles of one material with something left, first to expire first", () => book.Ask(b => b.InStock("castor-oil").Count())),
+            ("a page of a hundred sales", () => book.Ask(b => b.Page(BookLists.Sale, null, 100))),
+            ("the record of a batch: what was weighed in, sold, closed", () => book.Ask(b => b.BatchOf(middle) is var batch ? (b.WeighedInto(batch).Count(), b.SalesOf(batch).Count(), b.ClosingOf(batch)) : default)),
             ("trace a lot back to its bottles and its buyers", () => Trace.Of(book, middle)),
             ("trace a bottle to the people who have what was made of it", () => Trace.Of(book, "M1")),
             ("trace a material that went into every batch", () => Trace.Of(book, "castor-oil")),
-            ("the stock: what is left of every bottle", () => Stock(ledger)),
-            ("the cost of a finished batch, by what was paid for the bottles used", () => CostSheet.Of(workshop, ledger.BatchOf(middle), CostsFile.None, ledger)),
-            ("sell a piece: read, write, balance, commit", () => Shop.Sell(book, BookFill.Lot(next++ % batches + 1), 1, "Market", 5, BenchWorkshop.Day, "A")),
+            ("the cost of a finished batch, by what was paid for the bottles used", () => book.Ask(b => CostSheet.Of(workshop, b.BatchOf(middle), CostsFile.None, b))),
+            ("verify: every entry read, every balance reckoned anew", () => book.Check()),
         ];
     }
 
@@ -43,12 +48,5 @@ internal static class RecordsPart
         var trace = ChildRun.Of(command, "trace", "M1", "--workshop", folder);
         text.Append(CultureInfo.InvariantCulture, $"\n`labelforge trace M1` as a process of its own: {Figures.Time(trace.Wall)}, {Figures.Bytes(trace.PeakBytes)} at most.\n");
         return text.ToString();
-    }
-
-    // Asked anew, as after every write: the books keep what they have worked out.
-    private static void Stock(Ledger ledger)
-    {
-        foreach (var material in new[] { "white-base", "castor-oil" })
-            _ = ledger.InStock(material).Sum(r => r.Left);
     }
 }

@@ -14,9 +14,7 @@ internal static class BookTrouble
     {
         SqliteException file => OfFile(file, shown),
         PostgresException server => OfServer(server, shown),
-        _ => new Problem(shown, 0, $"The server that keeps the books does not answer ({e.InnerException?.Message ?? e.Message}).",
-            "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST")
-        { Code = "server.silent" },
+        _ => Silent(e.InnerException?.Message ?? e.Message, shown),
     });
 
     // Result codes of SQLite: sqlite.org/rescode.html.
@@ -30,10 +28,15 @@ internal static class BookTrouble
         _ => new Problem(path, 0, $"The books refused this: {e.Message}", Nothing),
     };
 
+    private static Problem Silent(string why, string shown) => new(shown, 0, $"The server that keeps the books does not answer ({why}).",
+        "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST")
+    { Code = "server.silent" };
+
     // Error codes of PostgreSQL: its manual, appendix A.
     private static Problem OfServer(PostgresException e, string shown) => e.SqlState switch
     {
         PostgresErrorCodes.LockNotAvailable or PostgresErrorCodes.DeadlockDetected => new Problem(shown, 0, "Another program is writing to the books and does not finish.", "Close it and do this again; nothing was written."),
+        PostgresErrorCodes.AdminShutdown or PostgresErrorCodes.CrashShutdown or PostgresErrorCodes.CannotConnectNow => Silent(e.MessageText, shown),
         PostgresErrorCodes.TooManyConnections => new Problem(shown, 0, "The server has no room for another connection.", "Wait a moment and do this again, or raise max_connections on it; nothing was written."),
         PostgresErrorCodes.DiskFull => new Problem(shown, 0, "The server's disk is full.", "Make room on it, then do this again; nothing was written, and what was acknowledged before stands."),
         PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification => new Problem(shown, 0, "The server does not let this user in.", "Check Username in records: of workshop.yaml, and the password in PGPASSWORD or .pgpass."),
