@@ -8,15 +8,22 @@ internal static class CopyVerbs
 {
     public static Command Backup()
     {
-        var file = new Argument<string>("FILE") { Description = "The copy to write, best on another disk" };
+        var file = new Argument<string>("FILE") { Description = "The copy to write, best on another disk: .zip for the whole workshop, .db for the books alone" };
         var workshop = Shared.Workshop();
-        var force = new Option<bool>("--force") { Description = "Write over a file that is no copy of books" };
-        var verb = new Command("backup", "A checked copy of the books, made while they are in use") { file, workshop, force };
+        var force = new Option<bool>("--force") { Description = "Write over a file that is no such copy" };
+        var verb = new Command("backup", "A checked copy of the whole workshop or of its books, made while they are in use") { file, workshop, force };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var entries = BookCopy.Backup(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!, r.GetValue(force));
-            Console.WriteLine($"{r.GetValue(file)}: {entries} entries, read back and found whole. Copy the YAML files too: the books hold only what was made and sold.");
-            return Exit.Done;
+            var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
+            if (!WorkshopCopy.IsNamed(path))
+            {
+                var entries = BookCopy.Backup(folder, path, r.GetValue(force));
+                Console.WriteLine($"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip copies them too.");
+                return Exit.Done;
+            }
+            var report = WorkshopCopy.Backup(folder, path, r.GetValue(force));
+            Console.WriteLine($"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
+            return Agrees(report);
         }));
         return verb;
     }
@@ -25,14 +32,28 @@ internal static class CopyVerbs
     {
         var file = new Argument<string>("FILE") { Description = "A copy made by backup" };
         var workshop = Shared.Workshop();
-        var verb = new Command("restore", "Puts a copy in the place of the books; the old ones are kept beside it") { file, workshop };
+        var verb = new Command("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it") { file, workshop };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var (entries, kept) = BookCopy.Restore(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
-            Console.WriteLine($"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
-            return Exit.Done;
+            var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
+            if (!WorkshopCopy.IsNamed(path))
+            {
+                var (entries, kept) = BookCopy.Restore(folder, path);
+                Console.WriteLine($"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
+                return Exit.Done;
+            }
+            var report = WorkshopCopy.Restore(folder, path);
+            Console.WriteLine($"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
+            return Agrees(report);
         }));
         return verb;
+    }
+
+    private static int Agrees(WorkshopCopyReport report)
+    {
+        foreach (var difference in report.Differences)
+            Console.Error.WriteLine($"The books do not agree with themselves: {difference}");
+        return report.Differences.Count == 0 ? Exit.Done : Exit.FindingStands;
     }
 
     public static Command AgreeServer()

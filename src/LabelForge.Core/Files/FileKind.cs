@@ -31,6 +31,9 @@ public sealed record FileKind(string Name, ImmutableArray<string> Endings, Func<
     /// <summary>A copy of the books: an SQLite file, under any name that is not another kind's (SQLite file format, 1.3.1).</summary>
     public static FileKind Books { get; } = new("a copy of books", [], head => head.AsSpan().StartsWith("SQLite format 3\0"u8));
 
+    /// <summary>A copy of a whole workshop: a ZIP (APPNOTE 6.3, 4.3.7: the signature of a file's header).</summary>
+    public static FileKind WorkshopCopy { get; } = new("a copy of a workshop", [".zip"], head => head.AsSpan().StartsWith("PK\x03\x04"u8));
+
     // Text has no zero bytes; what is cut off in the middle of a letter is text still.
     private static string? Text(byte[] head) => head.AsSpan().Contains((byte)0) ? null : Encoding.UTF8.GetString(head);
 }

@@ -25,13 +25,13 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
         if (context.Batches.Where(b => b.Lot == code).Select(b => b.Id).ToArray() is { Length: > 0 } lots && lots.Any(id => books.BatchNow(id) is not null))
         {
             var now = lots.Select(id => books.BatchNow(id)).OfType<int>().First();
-            return Read($"lot {context.BatchStock.Where(s => s.BatchId == now).Select(s => s.Lot).First()}", new TraceSql(TraceSql.Back("SELECT \"Id\" FROM \"Batches\" WHERE \"Lot\" = {0}"), code), null);
+            return Read($"lot {context.BatchStock.Where(s => s.BatchId == now).Select(s => s.Lot).First()}", new TraceSql(TraceSql.Back("SELECT \"Id\" FROM \"Batches\" WHERE \"Lot\" = @p0"), code), null);
         }
         if (books.BatchesOfPot(code).Any())
-            return Read($"pot {code}", new TraceSql(TraceSql.Back("SELECT \"Id\" FROM \"Batches\" WHERE \"Pot\" = {0}"), code), null);
+            return Read($"pot {code}", new TraceSql(TraceSql.Back("SELECT \"Id\" FROM \"Batches\" WHERE \"Pot\" = @p0"), code), null);
         var spelt = Buyer(name);
         return Read($"what went to {spelt[0].Trim()}", new TraceSql(TraceSql.Back(
-            $"SELECT DISTINCT s.\"BatchId\" FROM \"Sales\" s WHERE s.\"To\" IN ({string.Join(", ", spelt.Select((_, i) => $"{{{i}}}"))}) AND {TraceSql.Stands(BookLists.Sale, "s")}"), spelt), null);
+            $"SELECT DISTINCT s.\"BatchId\" FROM \"Sales\" s WHERE s.\"To\" IN ({string.Join(", ", spelt.Select((_, i) => TraceSql.Name(i)))}) AND {TraceSql.Stands(BookLists.Sale, "s")}"), spelt), null);
     }
 
     // The numbers on the bottles that a name means: one bottle, or all of a supplier's lot or of a material.
@@ -66,24 +66,14 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
 
     private Trace Read(string from, TraceSql sql, int[]? bottles)
     {
-        var uses = sql.Ask<UseRow>(context, TraceSql.Uses);
-        var batches = sql.Ask<LotRow>(context, TraceSql.Lots);
-        var deliveries = sql.Ask<DeliveryRow>(context, TraceSql.Deliveries);
-        var told = sql.Ask<int>(context, TraceSql.Complaints);
-        var stock = sql.Ask<BottleRow>(context, bottles is null ? TraceSql.BottlesUsed : TraceSql.BottlesNamed);
-        return new Trace(from,
-            [.. stock.Select(b => new TracedBottle(b.Bottle, b.Material, b.Supplier, b.SupplierLot, b.On, b.Amount / Millionths.InOne, b.Left / Millionths.InOne))],
-            [.. uses.Select(u => new TracedUse(u.Bottle, u.Material, u.Supplier, u.SupplierLot, u.Lot, u.Micrograms / Millionths.InOne))],
-            [.. batches.Select(b => new TracedBatch(b.Lot, b.Product, b.On, b.Made, b.Rejected, b.Left, b.Disposed, b.Closings == 0))],
-            [.. deliveries.Select(d => new TracedDelivery(d.Lot, d.On, d.Pieces, d.To, d.PaidCents == 0))],
+        static string? Text(System.Data.Common.DbDataReader row, int column) => row.IsDBNull(column) ? null : row.GetString(column);
+        var uses = sql.Ask(context, TraceSql.Uses, r => new TracedUse(r.GetInt32(0), r.GetString(3), Text(r, 4), Text(r, 5), r.GetString(2), r.GetInt64(1) / Millionths.InOne));
+        var batches = sql.Ask(context, TraceSql.Lots, r => new TracedBatch(r.GetString(0), r.GetString(1), r.GetFieldValue<DateOnly>(2), r.GetInt32(3), r.GetInt32(4), r.GetInt32(5), r.GetInt32(6), r.GetInt32(7) == 0));
+        var deliveries = sql.Ask(context, TraceSql.Deliveries, r => new TracedDelivery(r.GetString(0), r.GetFieldValue<DateOnly>(1), r.GetInt32(2), r.GetString(3), r.GetInt64(4) == 0));
+        int[] told = [.. sql.Ask(context, TraceSql.Complaints, r => r.GetInt32(0))];
+        var stock = sql.Ask(context, bottles is null ? TraceSql.BottlesUsed : TraceSql.BottlesNamed,
+            r => new TracedBottle(r.GetInt32(0), r.GetString(1), Text(r, 2), Text(r, 3), r.GetFieldValue<DateOnly>(4), r.GetInt64(5) / Millionths.InOne, r.GetInt64(6) / Millionths.InOne));
+        return new Trace(from, stock, uses, batches, deliveries,
             told.Length == 0 ? [] : context.Complaints.AsNoTracking().Where(c => told.Contains(c.Id)).OrderBy(c => c.Id).ToArray());
     }
-
-    private sealed record UseRow(int Bottle, long Micrograms, string Lot, string Material, string? Supplier, string? SupplierLot);
-
-    private sealed record LotRow(string Lot, string Product, DateOnly On, int Made, int Rejected, int Left, int Disposed, int Closings);
-
-    private sealed record DeliveryRow(string Lot, DateOnly On, int Pieces, string To, long PaidCents);
-
-    private sealed record BottleRow(int Bottle, string Material, string? Supplier, string? SupplierLot, DateOnly On, long Amount, long Left);
 }
