@@ -47,6 +47,29 @@ public sealed class ExampleCallTests
         }
     }
 
+    [Fact]
+    public void Every_task_of_the_cookbook_is_done_by_its_calls()
+    {
+        var lines = File.ReadAllLines(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "docs", "cookbook.md"));
+        Assert.Equal(20, lines.Count(l => l.StartsWith("## ", StringComparison.Ordinal)));
+        var folder = Directory.CreateTempSubdirectory("labelforge-tasks-").FullName;
+        try
+        {
+            Assert.Equal(0, Run(folder, "labelforge demo").Code);
+            foreach (var call in lines.Where(l => l.StartsWith("    labelforge ", StringComparison.Ordinal)).Select(l => l.Trim()))
+            {
+                var (code, said) = Run(Path.Combine(folder, "demo-out", "workshop"), call);
+                Assert.True(code == 0, $"{call}\nended with {code}:\n{said}");
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;
+
     private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) => root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));
 
     // Typed into a shell, quotes and all, as a maker types it.
