@@ -1,3 +1,4 @@
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 using UglyToad.PdfPig;
 
@@ -45,7 +46,7 @@ public sealed class CalibrationTests : IDisposable
     public void A_second_measure_adds_to_the_stretch_in_use()
     {
         // Printed half a percent wider and still half a percent short: 1.005 / 0.995 = 1.01005.
-        var used = new Correction(0, 0, 0.5m, 0);
+        var used = new Registration(0, 0, 0.5m, 0);
         Assert.Equal(1.01m, CalibrationPage.StretchFor(LabelStock.Load("us-letter-10-2x4in"), used, 170m * 0.995m, 220m).Value.X);
     }
 

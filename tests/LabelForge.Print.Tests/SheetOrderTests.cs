@@ -3,6 +3,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 using LabelForge.Print.Tests.Barcodes;
 using SkiaSharp;
@@ -45,10 +46,10 @@ public sealed class SheetOrderTests : IDisposable
     [InlineData("-1.25,2", "-0.8,1.1")]
     public void A_print_is_stretched_from_the_top_left_corner_and_then_moved(string nudge, string stretch)
     {
-        var (n, s) = (Correction.ParseNudge(nudge).Value, Correction.ParseStretch(stretch).Value);
-        var correction = new Correction(n.X, n.Y, s.X, s.Y);
-        using var pdf = Written(new SheetOrder { Stock = Ten, Runs = [new LabelRun(Frame(Ten), 10)], Correction = correction });
-        AssertFrames(pdf.GetPage(1), Ten, correction, Enumerable.Range(1, 10));
+        var (n, s) = (Registration.ParseNudge(nudge).Value, Registration.ParseStretch(stretch).Value);
+        var registration = new Registration(n.X, n.Y, s.X, s.Y);
+        using var pdf = Written(new SheetOrder { Stock = Ten, Runs = [new LabelRun(Frame(Ten), 10)], Registration = registration });
+        AssertFrames(pdf.GetPage(1), Ten, registration, Enumerable.Range(1, 10));
     }
 
     [Theory]
@@ -58,21 +59,21 @@ public sealed class SheetOrderTests : IDisposable
     {
         const int dpi = 1200;
         var stock = LabelStock.Load(id);
-        var (n, s) = (Correction.ParseNudge(nudge).Value, Correction.ParseStretch(stretch).Value);
-        var correction = new Correction(n.X, n.Y, s.X, s.Y);
-        Written(new SheetOrder { Stock = stock, Runs = [new LabelRun(Frame(stock), stock.PerSheet)], Correction = correction }).Dispose();
+        var (n, s) = (Registration.ParseNudge(nudge).Value, Registration.ParseStretch(stretch).Value);
+        var registration = new Registration(n.X, n.Y, s.X, s.Y);
+        Written(new SheetOrder { Stock = stock, Runs = [new LabelRun(Frame(stock), stock.PerSheet)], Registration = registration }).Dispose();
         using var raster = Poppler.Raster(Path.Combine(_folder, "sheet.pdf"), dpi);
         foreach (var position in new[] { 1, stock.Columns, stock.PerSheet })
         {
             var corner = stock.CornerOf(position);
-            var (x, y) = correction.Apply((double)corner.X.Points, (double)corner.Y.Points);
-            var (right, bottom) = correction.Apply((double)(corner.X.Points + stock.LabelWidth.Points), (double)(corner.Y.Points + stock.LabelHeight.Points));
+            var (x, y) = registration.Apply((double)corner.X.Points, (double)corner.Y.Points);
+            var (right, bottom) = registration.Apply((double)(corner.X.Points + stock.LabelWidth.Points), (double)(corner.Y.Points + stock.LabelHeight.Points));
             var (middleX, middleY) = ((x + right) / 2, (y + bottom) / 2);
             // From the middle of the label outward, the first ink is the inner edge of its frame.
-            Assert.Equal((x + FrameThickness * correction.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, -1, 0, dpi), 0.05 / 25.4 * dpi);
-            Assert.Equal((y + FrameThickness * correction.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, -1, dpi), 0.05 / 25.4 * dpi);
-            Assert.Equal((right - FrameThickness * correction.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, 1, 0, dpi), 0.05 / 25.4 * dpi);
-            Assert.Equal((bottom - FrameThickness * correction.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, 1, dpi), 0.05 / 25.4 * dpi);
+            Assert.Equal((x + FrameThickness * registration.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, -1, 0, dpi), 0.05 / 25.4 * dpi);
+            Assert.Equal((y + FrameThickness * registration.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, -1, dpi), 0.05 / 25.4 * dpi);
+            Assert.Equal((right - FrameThickness * registration.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, 1, 0, dpi), 0.05 / 25.4 * dpi);
+            Assert.Equal((bottom - FrameThickness * registration.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, 1, dpi), 0.05 / 25.4 * dpi);
         }
     }
 
@@ -156,7 +157,7 @@ public sealed class SheetOrderTests : IDisposable
     [Fact]
     public void A_print_moved_off_the_sheet_is_warned_about()
     {
-        var order = new SheetOrder { Stock = Ten, Runs = [new LabelRun(Frame(Ten), 10)], Correction = new Correction(-6m, 0m, 0m, 0m) };
+        var order = new SheetOrder { Stock = Ten, Runs = [new LabelRun(Frame(Ten), 10)], Registration = new Registration(-6m, 0m, 0m, 0m) };
         Assert.Contains("runs 2.0 mm over the left edge", Assert.Single(EdgeWarnings.Of(order, Printer.Unknown with { Blank = BlankEdges.None })));
     }
 
@@ -165,16 +166,16 @@ public sealed class SheetOrderTests : IDisposable
     [InlineData("a,b", "two figures")]
     [InlineData("0.5,0.5,0.5", "two figures")]
     [InlineData("30,0", "more than 20 millimetres")]
-    public void A_nudge_that_cannot_be_is_refused(string text, string told) => Assert.Contains(told, Correction.ParseNudge(text).Wrong);
+    public void A_nudge_that_cannot_be_is_refused(string text, string told) => Assert.Contains(told, Registration.ParseNudge(text).Wrong);
 
     [Fact]
     public void A_stretch_of_a_hundred_is_refused_since_percent_are_added() =>
-        Assert.Contains("more than 5 percent", Correction.ParseStretch("100,100").Wrong);
+        Assert.Contains("more than 5 percent", Registration.ParseStretch("100,100").Wrong);
 
     [Fact]
     public void What_a_printer_needs_is_remembered_in_the_workshop()
     {
-        var kitchen = new Printer("kitchen", new Correction(0.5m, -0.3m, 0.4m, -0.25m), BlankEdges.Usual with { Bottom = Length.FromMillimetres(12.7m) });
+        var kitchen = new Printer("kitchen", new Registration(0.5m, -0.3m, 0.4m, -0.25m), BlankEdges.Usual with { Bottom = Length.FromMillimetres(12.7m) });
         PrinterFile.Save(_folder, kitchen);
         Assert.Equal(kitchen, PrinterFile.Load(_folder, "kitchen"));
         Assert.Contains("There are: kitchen", Assert.Throws<InputException>(() => PrinterFile.Load(_folder, "office")).Message);
@@ -229,7 +230,7 @@ public sealed class SheetOrderTests : IDisposable
         };
     }
 
-    private static void AssertFrames(Page page, LabelStock stock, Correction correction, IEnumerable<int> positions)
+    private static void AssertFrames(Page page, LabelStock stock, Registration registration, IEnumerable<int> positions)
     {
         var bars = page.Paths.Select(p => p.GetBoundingRectangle()!.Value).Chunk(4).ToList();
         var all = positions.ToList();
@@ -237,8 +238,8 @@ public sealed class SheetOrderTests : IDisposable
         foreach (var (frame, position) in bars.Zip(all))
         {
             var corner = stock.CornerOf(position);
-            var (left, top) = correction.Apply((double)corner.X.Points, (double)corner.Y.Points);
-            var (right, bottom) = correction.Apply((double)(corner.X.Points + stock.LabelWidth.Points), (double)(corner.Y.Points + stock.LabelHeight.Points));
+            var (left, top) = registration.Apply((double)corner.X.Points, (double)corner.Y.Points);
+            var (right, bottom) = registration.Apply((double)(corner.X.Points + stock.LabelWidth.Points), (double)(corner.Y.Points + stock.LabelHeight.Points));
             Assert.Equal(left, frame.Min(b => b.Left), TwentiethOfAMillimetre);
             Assert.Equal(right, frame.Max(b => b.Right), TwentiethOfAMillimetre);
             Assert.Equal(top, page.Height - frame.Max(b => b.Top), TwentiethOfAMillimetre);

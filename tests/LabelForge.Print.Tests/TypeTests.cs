@@ -66,7 +66,7 @@ public class TypeTests
     [Fact] // A font read from memory that may move lost its letters at random.
     public void A_face_keeps_its_letters_while_memory_is_tidied()
     {
-        var face = TypeFace.FromFile("test", Print.Designs.Templates.Bytes("fonts/BarlowCondensed-Regular.ttf"));
+        var face = TypeFace.FromFile("test", Print.Templates.Bytes("fonts/BarlowCondensed-Regular.ttf"));
         var others = new List<byte[]>();
         for (var round = 0; round < 20; round++)
         {

@@ -32,7 +32,7 @@ public static class SerialSheets
             for (var sheet = 0; sheet < plan.Sheets; sheet++)
             {
                 using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
-                page.Correct(order.Correction);
+                page.Register(order.Registration);
                 foreach (var mark in marks)
                     page.Draw(mark);
                 foreach (var (index, position) in plan.OnSheet(sheet))

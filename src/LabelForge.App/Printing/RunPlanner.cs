@@ -81,7 +81,7 @@ public sealed class RunPlanner
     // A lot's labels are one label: where it would come out otherwise than those on the shelf, that is told.
     private string? Changed(Batch batch, LabelJob job) => job.Fit is Fit.Fits fits
         && _ledger.Printings.LastOrDefault(p => p.Lot == batch.Lot && p.Drawing is not null) is { } before && before.Drawing != LabelDrawing.Of(fits.Layout)
-            ? FormattableString.Invariant($"The label of lot {batch.Lot} ({batch.Product}) has changed since it was printed on {before.On:yyyy-MM-dd}; labelforge print --again {before.Run} prints it as it was.")
+            ? FormattableString.Invariant($"The label of lot {batch.Lot} ({batch.Product}) has changed since it was printed on {before.On:yyyy-MM-dd}; run {before.Run} printed again gives it as it was.")
             : null;
 
     private static IEnumerable<RunSheet> Sheets(ImmutableArray<RunLabels> labels, PartUsedSheets shelf)

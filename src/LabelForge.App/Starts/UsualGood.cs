@@ -1,3 +1,4 @@
+using LabelForge.Print;
 using System.Collections.Immutable;
 using LabelForge.Print.Designs;
 using LabelForge.Recipes;

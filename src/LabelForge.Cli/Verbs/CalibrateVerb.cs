@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using LabelForge.Files;
 using LabelForge.Measures;
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 
 namespace LabelForge.Cli.Verbs;
@@ -38,7 +39,7 @@ internal static class CalibrateVerb
         return verb;
     }
 
-    private static (decimal X, decimal Y) Stretch(LabelStock stock, Correction used, string measured)
+    private static (decimal X, decimal Y) Stretch(LabelStock stock, Registration used, string measured)
     {
         var parts = measured.Split(',').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : 0m).ToArray();
         return parts is [> 0m, > 0m]

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LabelForge.Measures;
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 
 namespace LabelForge.Cli.Verbs;
@@ -18,8 +19,8 @@ internal sealed class PrinterInputs
     }
 
     /// <summary>How prints for the printer named are moved and stretched as remembered; not at all where it is new.</summary>
-    public Correction Remembered(ParseResult r, string workshopFolder) => r.GetValue(_printer) is { } id
-        ? (PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown).Correction
+    public Registration Remembered(ParseResult r, string workshopFolder) => r.GetValue(_printer) is { } id
+        ? (PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown).Registration
         : throw new InputException(new Problem(null, 0, "No printer is named.", "Name it with --printer, so that its stretch can be remembered."));
 
     /// <summary>The printer as remembered and as changed now.</summary>
@@ -29,8 +30,8 @@ internal sealed class PrinterInputs
     /// <returns>The printer, and whether it differs from what is remembered.</returns>
     public (Printer Printer, bool Changed) Resolve(ParseResult r, string workshopFolder, (decimal X, decimal Y)? stretchMeasured = null)
     {
-        var nudge = r.GetValue(_nudge) is { } n ? Shared.Need(Correction.ParseNudge(n)) : ((decimal X, decimal Y)?)null;
-        var stretch = r.GetValue(_stretch) is { } s ? Shared.Need(Correction.ParseStretch(s)) : stretchMeasured;
+        var nudge = r.GetValue(_nudge) is { } n ? Shared.Need(Registration.ParseNudge(n)) : ((decimal X, decimal Y)?)null;
+        var stretch = r.GetValue(_stretch) is { } s ? Shared.Need(Registration.ParseStretch(s)) : stretchMeasured;
         var changed = nudge is not null || stretch is not null;
         var id = r.GetValue(_printer);
         var known = (id, changed) switch
@@ -50,6 +51,6 @@ internal sealed class PrinterInputs
         if (!File.Exists(Path.Combine(workshopFolder, "workshop.yaml")))
             throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {workshopFolder}, so the printer is not remembered.", "Name the workshop's folder with --workshop."));
         PrinterFile.Save(workshopFolder, printer);
-        Console.Error.WriteLine($"Remembered in printers/{printer.Id}.yaml: {printer.Correction}.");
+        Console.Error.WriteLine($"Remembered in printers/{printer.Id}.yaml: {printer.Registration}.");
     }
 }

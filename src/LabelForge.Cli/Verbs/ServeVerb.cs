@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LabelForge.Measures;
+using LabelForge.Web;
 using LabelForge.Web.Serving;
 
 namespace LabelForge.Cli.Verbs;

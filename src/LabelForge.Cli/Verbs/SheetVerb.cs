@@ -55,7 +55,7 @@ internal static class SheetVerb
             Stock = stock,
             Runs = serials is not null ? [new LabelRun(serials.Sample, serials.Count)] : [.. made.Select((m, at) => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? r.GetValue(Count) ?? Part(SheetWriter.Plan(stock, first, null).Count, made.Count, at))).Where(run => run.Count > 0)],
             First = first,
-            Correction = printer.Correction,
+            Registration = printer.Registration,
             CutMarks = r.GetValue(Marks),
         };
         var (info, progress) = (Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using LabelForge.Print.Designs;
 
 namespace LabelForge.Print.Lettering;
 

@@ -17,7 +17,7 @@ internal static class LookText
         : throw node.Refuse($"\"{what}: {node.Text}\" is no number from {Written(least)} to {Written(most)}.", $"Write, for example, {what}: {Written(Math.Min(most, Math.Max(least, 1)))}");
 
     public static Colour? Colour(TextNode? node) => node is null ? null
-        : Designs.Colour.Parse(node.Text) ?? throw node.Refuse($"\"{node.Text}\" is not a colour.", "Write # and six hexadecimal digits in quotation marks: \"#c9a77c\".");
+        : Print.Colour.Parse(node.Text) ?? throw node.Refuse($"\"{node.Text}\" is not a colour.", "Write # and six hexadecimal digits in quotation marks: \"#c9a77c\".");
 
     private static string Written(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -3,7 +3,6 @@ using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output.Pdf;
-using LabelForge.Print.Sheets;
 
 namespace LabelForge.Print.Output;
 
@@ -15,12 +14,12 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
     private Colour? _ink;
 
     /// <summary>Moves and stretches all that follows. Before anything is placed.</summary>
-    public void Correct(Correction correction)
+    public void Register(Registration registration)
     {
-        if (correction == default)
+        if (registration == default)
             return;
-        var (left, top) = correction.Apply(0, 0);
-        var (x, y) = (correction.FactorX, correction.FactorY);
+        var (left, top) = registration.Apply(0, 0);
+        var (x, y) = (registration.FactorX, registration.FactorY);
         // PDF counts upward: stretching from the top left corner moves the bottom left one.
         _operators.AddFactor(x).Add("0 0 "u8).AddFactor(y).Add(left).Add(height - y * height - top).Add("cm\n"u8);
     }

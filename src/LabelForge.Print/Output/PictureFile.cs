@@ -4,7 +4,6 @@ using System.Text;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
-using LabelForge.Print.Sheets;
 using SkiaSharp;
 
 namespace LabelForge.Print.Output;
@@ -25,12 +24,12 @@ public static class PictureFile
     }
 
     /// <summary>Writes a page of the picture's own size.</summary>
-    internal static void WritePdf(Stream stream, Picture picture, DocumentInfo info, Correction correction)
+    internal static void WritePdf(Stream stream, Picture picture, DocumentInfo info, Registration registration)
     {
         var document = new FormDocument(stream, info);
         using (var page = document.AddPage(picture.Width, picture.Height))
         {
-            page.Correct(correction);
+            page.Register(registration);
             page.Place(picture, 0, 0);
         }
         document.Finish();

@@ -1,4 +1,3 @@
-using LabelForge.Print.Designs;
 
 namespace LabelForge.Print.Palettes;
 

@@ -28,11 +28,11 @@ public static class CalibrationPage
     /// <param name="acrossMm">How long the ruler across measures, in millimetres.</param>
     /// <param name="downMm">How long the ruler down measures.</param>
     /// <returns>Percent, rounded to a hundredth, or why the measures cannot be.</returns>
-    public static Parsed<(decimal X, decimal Y)> StretchFor(LabelStock stock, Correction used, decimal acrossMm, decimal downMm)
+    public static Parsed<(decimal X, decimal Y)> StretchFor(LabelStock stock, Registration used, decimal acrossMm, decimal downMm)
     {
         var (across, down) = Rulers(stock);
         if (Away(acrossMm, across) || Away(downMm, down))
-            return Parsed<(decimal, decimal)>.Refused(FormattableString.Invariant($"The rulers of {stock.Id} are {across} across and {down} down; {acrossMm} and {downMm} are more than {Correction.MostStretchPercent} % away."),
+            return Parsed<(decimal, decimal)>.Refused(FormattableString.Invariant($"The rulers of {stock.Id} are {across} across and {down} down; {acrossMm} and {downMm} are more than {Registration.MostStretchPercent} % away."),
                 "Measure from the first tick to the last, in millimetres; and print at actual size, not \"fit to page\".");
         return Parsed<(decimal, decimal)>.Of((Needed(used.StretchXPercent, across, acrossMm), Needed(used.StretchYPercent, down, downMm)));
     }
@@ -42,7 +42,7 @@ public static class CalibrationPage
     public static void WritePdf(string path, LabelStock stock, Printer printer)
     {
         var info = new DocumentInfo($"Test page for {stock.Id}", DateTimeOffset.UnixEpoch);
-        AtomicFile.Write(path, stream => PictureFile.WritePdf(stream, Of(stock, printer), info, printer.Correction));
+        AtomicFile.Write(path, stream => PictureFile.WritePdf(stream, Of(stock, printer), info, printer.Registration));
     }
 
     /// <summary>The page as a picture, before it is moved and stretched.</summary>
@@ -65,7 +65,7 @@ public static class CalibrationPage
         return new Picture(stock.PageWidth, stock.PageHeight) { Outlines = [.. StockDrawing.Outlines(stock, Thin, Tint.Grey)], Strokes = strokes.ToImmutable(), Lines = lines.ToImmutable() };
     }
 
-    private static bool Away(decimal measured, Length ruler) => Math.Abs(measured / ruler.Millimetres - 1m) > Correction.MostStretchPercent / 100m;
+    private static bool Away(decimal measured, Length ruler) => Math.Abs(measured / ruler.Millimetres - 1m) > Registration.MostStretchPercent / 100m;
 
     private static decimal Needed(decimal usedPercent, Length ruler, decimal measured) =>
         Math.Round(((1m + usedPercent / 100m) * ruler.Millimetres / measured - 1m) * 100m, 2);
@@ -116,7 +116,7 @@ public static class CalibrationPage
 
     private static IEnumerable<string> Words(LabelStock stock, Printer printer, Length across, Length down) =>
     [
-        $"Test page for {stock.Id}. {(printer.Id.Length == 0 ? "Printed as it is." : $"For {printer.Id}: {printer.Correction}.")}",
+        $"Test page for {stock.Id}. {(printer.Id.Length == 0 ? "Printed as it is." : $"For {printer.Id}: {printer.Registration}.")}",
         "1. Print on plain paper at actual size, never \"fit to page\".",
         $"2. Measure the rulers: {across.Millimetres:0} mm across and {down.Millimetres:0} mm down. Where they differ, tell",
         "    labelforge calibrate --stock ... --printer ... --ruler ACROSS,DOWN",

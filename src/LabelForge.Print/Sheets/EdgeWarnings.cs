@@ -46,8 +46,8 @@ public static class EdgeWarnings
             {
                 var position = (order.First - 1 + index + i) % plan.PerSheet + 1;
                 var (x, y) = SheetWriter.LabelCorner(order.Stock, position, run.Label.Design);
-                var (left, top) = order.Correction.Apply(x + own.Left, y + own.Top);
-                var (right, bottom) = order.Correction.Apply(x + own.Right, y + own.Bottom);
+                var (left, top) = order.Registration.Apply(x + own.Left, y + own.Top);
+                var (right, bottom) = order.Registration.Apply(x + own.Right, y + own.Bottom);
                 box = box.With(left, top, right, bottom);
             }
             index += run.Count;

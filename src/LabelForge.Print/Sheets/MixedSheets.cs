@@ -15,7 +15,7 @@ public static class MixedSheets
 {
     /// <summary>Writes them as one PDF, whole or not at all; pages may differ in size.</summary>
     /// <exception cref="InputException">A label does not fit its stock, or the file cannot be written.</exception>
-    public static void WritePdf(string path, IReadOnlyList<MixedSheet> sheets, Correction correction, DocumentInfo info)
+    public static void WritePdf(string path, IReadOnlyList<MixedSheet> sheets, Registration registration, DocumentInfo info)
     {
         foreach (var (stock, label) in sheets.SelectMany(s => s.Labels.Select(l => (s.Stock, l.Label))).Distinct())
             StockFit.RefuseWrongSize(label, stock);
@@ -25,7 +25,7 @@ public static class MixedSheets
             foreach (var sheet in sheets)
             {
                 using var page = document.AddPage(sheet.Stock.PageWidth, sheet.Stock.PageHeight);
-                page.Correct(correction);
+                page.Register(registration);
                 foreach (var (place, label) in sheet.Labels)
                 {
                     var (x, y) = SheetWriter.LabelCorner(sheet.Stock, place, label.Design);

@@ -1,4 +1,5 @@
 using LabelForge.Measures;
+using LabelForge.Print.Output;
 
 namespace LabelForge.Print.Sheets;
 
@@ -16,9 +17,9 @@ public sealed record BlankEdges(Length Left, Length Top, Length Right, Length Bo
 
 /// <summary>A printer as calibrated: how its print is moved and stretched, and what it cannot reach.</summary>
 /// <param name="Id">The file's name without its ending.</param>
-/// <param name="Correction">How prints for it are moved and stretched.</param>
+/// <param name="Registration">How prints for it are moved and stretched.</param>
 /// <param name="Blank">What it cannot reach.</param>
-public sealed record Printer(string Id, Correction Correction, BlankEdges Blank)
+public sealed record Printer(string Id, Registration Registration, BlankEdges Blank)
 {
     /// <summary>A printer nothing is known of.</summary>
     public static Printer Unknown { get; } = new("", default, BlankEdges.Usual);
@@ -26,7 +27,7 @@ public sealed record Printer(string Id, Correction Correction, BlankEdges Blank)
     /// <summary>The printer with another nudge or stretch; null leaves what it has.</summary>
     public Printer With((decimal X, decimal Y)? nudge, (decimal X, decimal Y)? stretch) => this with
     {
-        Correction = new Correction(nudge?.X ?? Correction.NudgeXMm, nudge?.Y ?? Correction.NudgeYMm,
-            stretch?.X ?? Correction.StretchXPercent, stretch?.Y ?? Correction.StretchYPercent),
+        Registration = new Registration(nudge?.X ?? Registration.NudgeXMm, nudge?.Y ?? Registration.NudgeYMm,
+            stretch?.X ?? Registration.StretchXPercent, stretch?.Y ?? Registration.StretchYPercent),
     };
 }

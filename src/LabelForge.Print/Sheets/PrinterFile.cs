@@ -44,7 +44,7 @@ public static class PrinterFile
     {
         var path = PathOf(workshopFolder, printer.Id);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        var (c, b) = (printer.Correction, printer.Blank);
+        var (c, b) = (printer.Registration, printer.Blank);
         var text = FormattableString.Invariant($"""
             # How prints on this printer are moved (millimetres to the right and down) and stretched (percent wider and higher).
             nudge: {c.NudgeXMm:0.###},{c.NudgeYMm:0.###}
@@ -63,12 +63,12 @@ public static class PrinterFile
     private static Printer Read(MapNode map, string id)
     {
         map.OnlyKeys("A printer", "nudge", "stretch", "margins");
-        var (nudge, stretch) = (Pair(map, "nudge", Correction.ParseNudge), Pair(map, "stretch", Correction.ParseStretch));
+        var (nudge, stretch) = (Pair(map, "nudge", Registration.ParseNudge), Pair(map, "stretch", Registration.ParseStretch));
         var margins = map.OptionalMap("margins")?.OnlyKeys("Margins", "left", "top", "right", "bottom");
         var usual = BlankEdges.Usual;
         var blank = margins is null ? usual : new BlankEdges(
             margins.LengthOr("left", usual.Left), margins.LengthOr("top", usual.Top), margins.LengthOr("right", usual.Right), margins.LengthOr("bottom", usual.Bottom));
-        return new Printer(id, new Correction(nudge.X, nudge.Y, stretch.X, stretch.Y), blank);
+        return new Printer(id, new Registration(nudge.X, nudge.Y, stretch.X, stretch.Y), blank);
     }
 
     private static (decimal X, decimal Y) Pair(MapNode map, string key, Func<string, Parsed<(decimal X, decimal Y)>> parse)

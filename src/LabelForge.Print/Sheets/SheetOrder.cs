@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Output;
 
 namespace LabelForge.Print.Sheets;
 
@@ -22,7 +23,7 @@ public sealed record SheetOrder
     public int First { get; init; } = 1;
 
     /// <summary>How the print is moved and stretched.</summary>
-    public Correction Correction { get; init; }
+    public Registration Registration { get; init; }
 
     /// <summary>Whether marks to cut by are drawn, for plain paper.</summary>
     public bool CutMarks { get; init; }

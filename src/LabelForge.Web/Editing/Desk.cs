@@ -5,7 +5,6 @@ using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
-using LabelForge.Web.Serving;
 
 namespace LabelForge.Web.Editing;
 

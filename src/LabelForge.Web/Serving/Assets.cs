@@ -1,3 +1,4 @@
+using LabelForge.Print;
 using System.Collections.Frozen;
 using System.Security.Cryptography;
 using LabelForge.Print.Designs;

@@ -1,5 +1,6 @@
 using System.Text;
 using LabelForge.Measures;
+using LabelForge.Print;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;

@@ -9,7 +9,6 @@ using LabelForge.Print.Output;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
-using LabelForge.Web.Serving;
 
 namespace LabelForge.Web.Workbench;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Starts;
-using LabelForge.Web.Serving;
 
 namespace LabelForge.Web.Workbench;
 

@@ -1,4 +1,5 @@
 using System.Reflection;
+using LabelForge.Web;
 using LabelForge.Web.Serving;
 using Microsoft.Playwright;
 

@@ -19,7 +19,7 @@ public partial class ConventionTests
     private static readonly string[] Stated =
     [
         "Share.Fraction", "Share.Percent", "ChargeShare.Fraction", "ChargeShare.Percent", "FinishedShare.Fraction", "FinishedShare.Percent",
-        "AllergenRule.ThresholdPercent", "ColourLimit.Percent", "SubstanceRule.MostPercent", "SubstanceShare.HighPercent", "SubstanceShare.LowPercent", "SalesTax.Percent",
+        "AllergenRule.ThresholdPercent", "ColourLimit.Percent", "LegalBound.MostPercent", "SubstanceRule.MostPercent", "SubstanceShare.HighPercent", "SubstanceShare.LowPercent", "SalesTax.Percent", "UnanalysedOil.HighPercent", "UnanalysedOil.LowPercent",
     ];
 
     [Fact]

@@ -9,8 +9,9 @@ public partial class WordsAtEachDoorTests
     // What only the command reaches, or what is printed on paper for it.
     private static readonly string[] OnlyAtTheCommand = ["OutputPath.cs", "RuleList.cs", "LawPage.cs", "CalibrationPage.cs", "PartUsedSheets.cs", "SerialNumbers.cs", "FillItem.cs", "RecallLetters.cs", "BookCopy.cs", "WorkshopCopy.cs"];
 
-    // About what a line uses: the page tells it at that field, in the same words.
-    private static readonly string[] TheSameAtBoth = ["material.unknown"];
+    // Told at the field that it is about, or about the thing alone: the same words serve at both doors.
+    private static readonly string[] TheSameAtBoth =
+        ["material.unknown", "product.unknown", "copy.refused", "pour.unreadable", "printing.spoiled-more", "return.more-back"];
 
     private static readonly string Page = File.ReadAllText(Path.Combine(Repository.Folder, "src", "LabelForge.Web", "Workbench", "PageWords.cs"));
 

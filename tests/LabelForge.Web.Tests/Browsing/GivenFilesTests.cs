@@ -1,3 +1,4 @@
+using LabelForge.Print;
 using System.Text;
 using Microsoft.Playwright;
 using SkiaSharp;
@@ -89,7 +90,7 @@ public sealed class GivenFilesTests(Chromium chromium)
         using (var document = SKDocument.CreatePdf(stream))
         {
             var canvas = document.BeginPage(595, 842);
-            using var face = SKTypeface.FromStream(new MemoryStream(LabelForge.Print.Designs.Templates.Bytes("fonts/BarlowCondensed-Regular.ttf")));
+            using var face = SKTypeface.FromStream(new MemoryStream(LabelForge.Print.Templates.Bytes("fonts/BarlowCondensed-Regular.ttf")));
             using var font = new SKFont(face, 12);
             using var paint = new SKPaint { Color = SKColors.Black };
             for (var i = 0; i < rows.Length; i++)

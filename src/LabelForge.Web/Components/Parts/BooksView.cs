@@ -2,7 +2,6 @@ using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Web.Editing;
-using LabelForge.Web.Serving;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
 

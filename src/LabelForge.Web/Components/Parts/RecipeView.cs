@@ -4,7 +4,6 @@ using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
 using LabelForge.Web.Editing;
-using LabelForge.Web.Serving;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
 

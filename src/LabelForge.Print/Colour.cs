@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print;
 
 /// <summary>A colour of ink or ground, as sRGB.</summary>
 public readonly record struct Colour(byte Red, byte Green, byte Blue)

@@ -1,7 +1,7 @@
 using System.Globalization;
 using LabelForge.Measures;
 
-namespace LabelForge.Print.Sheets;
+namespace LabelForge.Print.Output;
 
 /// <summary>How a print is moved and stretched so that it lands where the labels are. The default value changes nothing.</summary>
 /// <remarks>Stretched from the sheet's top left corner first, then moved: right and down are more than zero.</remarks>
@@ -9,7 +9,7 @@ namespace LabelForge.Print.Sheets;
 /// <param name="NudgeYMm">Down, in millimetres; less than zero up.</param>
 /// <param name="StretchXPercent">Wider by so many percent; less than zero narrower.</param>
 /// <param name="StretchYPercent">Higher by so many percent; less than zero lower.</param>
-public readonly record struct Correction(decimal NudgeXMm, decimal NudgeYMm, decimal StretchXPercent, decimal StretchYPercent)
+public readonly record struct Registration(decimal NudgeXMm, decimal NudgeYMm, decimal StretchXPercent, decimal StretchYPercent)
 {
     /// <summary>The farthest a print is moved, in millimetres; more is a wrong stock or a wrong unit.</summary>
     public const decimal MostNudgeMm = 20m;

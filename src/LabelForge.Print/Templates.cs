@@ -1,7 +1,7 @@
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print;
 
 /// <summary>The files under templates/ that ship inside the program.</summary>
 public static class Templates

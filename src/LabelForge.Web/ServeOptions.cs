@@ -1,4 +1,4 @@
-namespace LabelForge.Web.Serving;
+namespace LabelForge.Web;
 
 /// <summary>How the page is served.</summary>
 /// <param name="Folder">The workshop's folder; it may be empty still.</param>

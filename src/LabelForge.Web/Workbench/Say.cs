@@ -1,6 +1,6 @@
-using LabelForge.Web.Workbench;
+using LabelForge.Web.Wording;
 
-namespace LabelForge.Web.Wording;
+namespace LabelForge.Web.Workbench;
 
 /// <summary>What pages say: the words of the language that was chosen.</summary>
 public sealed class Say
