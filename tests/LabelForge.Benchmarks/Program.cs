@@ -24,6 +24,7 @@ if (args is ["estimate"])
     ("cold", ColdPart.Measure),
     ("keystroke", () => $"{Machine.Line()}\n\n{KeystrokeMeasure.Table().GetAwaiter().GetResult()}"),
     ("check", CheckPart.Measure),
+    ("ask", AskPart.Measure),
     ("records", RecordsPart.Measure),
     ("growth", GrowthPart.Measure),
 ];
