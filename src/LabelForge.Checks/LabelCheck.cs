@@ -13,7 +13,7 @@ public static class LabelCheck
     [
         IdentityChecks.Check, NetQuantityChecks.Check, LetterHeightChecks.Check, IngredientChecks.Check, OrderChecks.Check, AllergenChecks.Check,
         ColourChecks.Check, SubstanceChecks.Check, PreservationChecks.Check, BusinessChecks.Check, DurabilityChecks.Check, LotChecks.Check,
-        WarningChecks.Check, SoapChecks.Check, ClaimChecks.Check, ReadingChecks.Check, OutsideChecks.Check,
+        WarningChecks.Check, LanguageChecks.Check, TotalChecks.Check, SoapChecks.Check, ClaimChecks.Check, ReadingChecks.Check, OutsideChecks.Check,
     ];
 
     /// <summary>Checks a label that was read; findings stand in order of gravity.</summary>

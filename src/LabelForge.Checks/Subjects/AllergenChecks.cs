@@ -25,13 +25,15 @@ internal static class AllergenChecks
     // What oils of a kind are known to hold is told with the declaration; here what nothing is known of.
     private static void Unpapered(CheckCase label, RecipeFacts product, AllergenRule rule, string threshold)
     {
-        foreach (var flat in product.Finished.Materials.Where(f => f.Material.Allergens.IsEmpty && f.Share.Percent > rule.ThresholdPercent))
+        // The same material may lie in two pots: what counts is how much of it there is in the product.
+        foreach (var same in product.Finished.Materials.Where(f => f.Material.Allergens.IsEmpty).GroupBy(f => f.Material.Name))
         {
-            var oils = PossibleAllergens.In(flat.Material).ToArray();
-            var isScent = oils.Any(o => o.Holds.IsEmpty && o.High * flat.Share.Percent > rule.ThresholdPercent && !NamesAllergens(flat.Material, rule, o.Oil))
-                || (flat.Material.Kind == MaterialKind.Fragrance && oils.Length == 0 && !NamesAllergens(flat.Material, rule, null));
-            if (isScent)
-                label.Tell("allergen.undeclared/no-papers", flat.Material.File, flat.Material.Name, threshold, flat.Material.Id, rule.Source);
+            var (material, percent) = (same.First().Material, same.Sum(f => f.Share.Percent));
+            var oils = PossibleAllergens.In(material).ToArray();
+            var isScent = oils.Any(o => o.Holds.IsEmpty && o.High * percent > rule.ThresholdPercent && !NamesAllergens(material, rule, o.Oil))
+                || (material.Kind == MaterialKind.Fragrance && oils.Length == 0 && !NamesAllergens(material, rule, null));
+            if (isScent && percent > rule.ThresholdPercent)
+                label.Tell("allergen.undeclared/no-papers", material.File, material.Name, threshold, material.Id, rule.Source);
         }
     }
 

@@ -94,9 +94,9 @@ internal static partial class IngredientChecks
             label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name, string.Join(" or ", colour.Known!.ColourIndex));
         }
         var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known)).ToArray();
-        foreach (var plant in foreign.Where(i => IsBotanicalWithoutSpecies(i, naming) && label.Binding("ingredients.name-botanical") is not null))
-            label.Tell("ingredients.name-botanical", plant.Name, plant.Name, naming.NameOf(plant.Known!));
-        foreign = [.. foreign.Where(i => !IsBotanicalWithoutSpecies(i, naming) || label.Binding("ingredients.name-botanical") is null)];
+        foreach (var plant in foreign.Where(i => IsBotanicalWithoutSpecies(i, naming) && label.Binding("ingredients.name-foreign/botanical") is not null))
+            label.Tell("ingredients.name-foreign/botanical", plant.Name, plant.Name, naming.NameOf(plant.Known!));
+        foreign = [.. foreign.Where(i => !IsBotanicalWithoutSpecies(i, naming) || label.Binding("ingredients.name-foreign/botanical") is null)];
         if (foreign.Length > 0)
             label.Tell("ingredients.name-foreign", "ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => naming.NameOf(i.Known!)).Distinct()));
         var everyday = list.Items.Where(i => i.Known is { IsColourant: false } known && !Saponified().IsMatch(i.Name) && naming.IsEveryday(i.Name, i.IsKitchenName, known)).ToArray();

@@ -29,14 +29,16 @@ internal static class OilFindings
         var may = oils.SelectMany(o => o.Holds.Select(h => (h.Allergen, Most: o.Most(h)))).GroupBy(h => h.Allergen)
             .Where(g => rule.Lists(g.Key) && told.GetValueOrDefault(g.Key) is var known && known <= rule.ThresholdPercent && known + g.Sum(h => h.Most) > rule.ThresholdPercent)
             .ToDictionary(g => g.Key, g => Math.Min(100, told.GetValueOrDefault(g.Key) + g.Sum(h => h.Most)));
-        foreach (var material in oils.GroupBy(o => o.Material))
+        // The same material may lie in two pots: it is asked about once, with all that there is of it.
+        foreach (var material in oils.GroupBy(o => o.Material.Name).Select(g => g.ToArray()))
         {
-            var open = material.SelectMany(o => o.Holds.Where(h => may.ContainsKey(h.Allergen)).Select(h => (Oil: o, Holds: h))).DistinctBy(o => o.Holds.Allergen).ToArray();
+            var open = material.SelectMany(o => o.Holds.Where(h => may.ContainsKey(h.Allergen)).Select(h => (Holds: h, Most: o.Most(h))))
+                .GroupBy(o => o.Holds.Allergen).Select(g => (g.First().Holds, Most: g.Sum(o => o.Most))).ToArray();
             if (open.Length == 0)
                 continue;
-            var names = string.Join(", ", open.Select(o => $"{o.Holds.Allergen.Name} ({o.Holds.Amount}; here up to {Percent(o.Oil.Most(o.Holds))}{Together(may[o.Holds.Allergen], o.Oil.Most(o.Holds))})"));
+            var names = string.Join(", ", open.Select(o => $"{o.Holds.Allergen.Name} ({o.Holds.Amount}; here up to {Percent(o.Most)}{Together(may[o.Holds.Allergen], o.Most)})"));
             yield return EveryMarket.Rules["allergen.undeclared/possible"].Find(
-                material.Key.File, material.Key.Name, names, Percent(rule.ThresholdPercent), material.Key.Id, rule.Source).By(open.Max(o => o.Holds.Basis));
+                material[0].Material.File, material[0].Material.Name, names, Percent(rule.ThresholdPercent), material[0].Material.Id, rule.Source).By(open.Max(o => o.Holds.Basis));
         }
     }
 

@@ -11,7 +11,14 @@ namespace LabelForge.Markets;
 /// <param name="By">Where it is written.</param>
 /// <param name="Note">What else to tell, or null.</param>
 /// <param name="MayBeFarShort">How many packages of a sample may be short by more than twice what is allowed.</param>
-public sealed record WeighingWay(string Test, string Shortfalls, string Samples, string By, string? Note, int MayBeFarShort = 0);
+public sealed record WeighingWay(string Test, string Shortfalls, string Samples, string By, string? Note, int MayBeFarShort = 0)
+{
+    /// <summary>The least declared mass, in grams, that the test is made for; null where none is set.</summary>
+    public decimal? LeastGrams { get; init; }
+
+    /// <summary>The largest lot that is tested as one; null where none is set.</summary>
+    public int? LargestLot { get; init; }
+}
 
 /// <summary>How a market names, counts and shows things, from its market.yaml. A way that is new is a small class that the file names.</summary>
 public sealed record MarketWays
@@ -121,9 +128,13 @@ public sealed record MarketWays
 
     private static WeighingWay WeighingOf(MapNode map)
     {
-        map.OnlyKeys("A way of weighing", "test", "shortfalls", "samples", "far short", "by", "note");
+        map.OnlyKeys("A way of weighing", "test", "shortfalls", "samples", "far short", "by", "note", "least grams", "largest lot");
         return new(map.Required("test", "directive").Text, map.Required("shortfalls", "a table").Text, map.Required("samples", "a table").Text,
             map.Required("by", "Directive 76/211/EEC").Text, map.OptionalText("note")?.Text,
-            map.OptionalText("far short") is { } far ? int.Parse(far.Text, System.Globalization.CultureInfo.InvariantCulture) : 0);
+            map.OptionalText("far short") is { } far ? int.Parse(far.Text, System.Globalization.CultureInfo.InvariantCulture) : 0)
+        {
+            LeastGrams = map.OptionalText("least grams") is { } least ? decimal.Parse(least.Text, System.Globalization.CultureInfo.InvariantCulture) : null,
+            LargestLot = map.OptionalText("largest lot") is { } lot ? int.Parse(lot.Text, System.Globalization.CultureInfo.InvariantCulture) : null,
+        };
     }
 }

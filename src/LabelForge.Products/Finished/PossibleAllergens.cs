@@ -9,13 +9,13 @@ namespace LabelForge.Declarations;
 /// <summary>An essential oil in a product, of a material whose papers say nothing of fragrance allergens.</summary>
 /// <param name="Material">The material that holds it.</param>
 /// <param name="Oil">The oil.</param>
-/// <param name="LowPercent">The least it makes up of the product, mass percent.</param>
-/// <param name="HighPercent">The most it makes up of the product.</param>
+/// <param name="Low">The least it makes up of the product, mass percent.</param>
+/// <param name="High">The most it makes up of the product.</param>
 /// <param name="Holds">What oils of the kind are known to hold; empty where nothing is known of them.</param>
-public sealed record UnanalysedOil(Material Material, Ingredient Oil, decimal LowPercent, decimal HighPercent, ImmutableArray<OilAllergen> Holds)
+public sealed record UnanalysedOil(Material Material, Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)
 {
     /// <summary>The most of an allergen that it may bring, mass percent of the product.</summary>
-    public decimal Most(OilAllergen allergen) => HighPercent * allergen.Most;
+    public decimal Most(OilAllergen allergen) => High * allergen.Most;
 }
 
 /// <summary>
@@ -27,7 +27,7 @@ public static class PossibleAllergens
     /// <summary>The oils whose allergens nobody has told, those that make up most first.</summary>
     /// <param name="materials">The bought materials and their shares of the finished product.</param>
     public static ImmutableArray<UnanalysedOil> Of(ImmutableArray<FinishedMaterial> materials) =>
-        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(InMaterial).OrderByDescending(o => o.HighPercent)];
+        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(InMaterial).OrderByDescending(o => o.High)];
 
     /// <summary>The oils of one material whose allergens nobody has told, as fractions of it.</summary>
     public static IEnumerable<(Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)> In(Material material)

@@ -23,6 +23,10 @@ public static class SampleNotes
             notes.Add($"Where a package is opened to be weighed, {destructive.Sample} are tested, and {destructive.MayBeShort} may be short ({destructive.Source}).");
         if (test.Allowed.Grams < 5 * 0.5m && test.Market.Ways.Weighing?.Test == "directive")
             notes.Add($"A scale that reads whole grams errs by up to 0.5 g; the error of weighing should be at most a fifth of the allowed shortfall of {test.Allowed.Grams:0.##} g: use a finer one.");
+        if (test.Market.Ways.Weighing?.LeastGrams is { } least && test.Declared.Metric < least)
+            notes.Add($"The test is made for packages of {least:0.##} g and more; below that the first row of its table is taken all the same ({test.Source}).");
+        if (test.Market.Ways.Weighing?.LargestLot is { } largest && lotSize > largest)
+            notes.Add($"A batch that is tested as one has at most {largest} pieces: part the lot of {lotSize} ({test.Source}).");
         if (test.FarShort.Length > test.MayBeFarShort)
             notes.Add($"Short by more than twice what is allowed, which {(test.MayBeFarShort == 0 ? "none" : $"only {test.MayBeFarShort}")} may be: {string.Join(", ", test.FarShort.Select(p => p.Name))}.");
         var middle = sample.Pieces.Select(p => p.Net.Grams).Order().ElementAt(sample.Count / 2);

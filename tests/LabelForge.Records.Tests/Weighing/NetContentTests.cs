@@ -200,4 +200,19 @@ public class NetContentTests
 
     private static WeighedSample Of(params decimal[] grams) =>
         new([.. grams.Select((g, i) => new WeighedPiece($"piece {i + 1}", Mass.FromGrams(g), i + 1))]);
+
+    // Directive 76/211/EEC: packages of 5 g and more; Annex II: batches of at most 10 000.
+    [Theory]
+    [InlineData("eu", "4 g", 100, "5 g and more")]
+    [InlineData("eu", "5 g", 100, null)]
+    [InlineData("eu", "100 g", 10_000, null)]
+    [InlineData("uk", "100 g", 10_001, "at most 10000")]
+    [InlineData("ca", "4 g", 10_001, null)]
+    public void What_the_test_is_not_made_for_is_told(string market, string declared, int lot, string? note)
+    {
+        var amount = NetAmount.Parse(declared).Value!;
+        var sample = new WeighedSample([.. Enumerable.Range(1, 100).Select(i => new WeighedPiece(i.ToString(System.Globalization.CultureInfo.InvariantCulture), Mass.FromGrams(amount.Metric + 1), i))]);
+        var notes = SampleNotes.Of(NetContentTest.Of(MarketText.Parse(market).OrRefuse(), amount, sample, lot), lot).Where(n => n.Contains("5 g and more", StringComparison.Ordinal) || n.Contains("at most 10000", StringComparison.Ordinal));
+        Assert.Equal(note is null ? 0 : 1, notes.Count(n => note is null || n.Contains(note, StringComparison.Ordinal)));
+    }
 }

@@ -65,7 +65,7 @@ public sealed class CanadianLawTests
     [InlineData("Lavandula Angustifolia Oil", false)]
     [InlineData("Lavandula Angustifolia (Lavender) Oil", false)]
     public void A_plant_is_named_by_genus_and_species(string name, bool found) =>
-        Assert.Equal(found, Of("body-lotion", $"Body lotion / Lotion pour le corps\n200 mL\nIngredients/Ingrédients: Aqua, Glycerin, {name}.\n").Any(f => f.Rule == "ingredients.name-botanical"));
+        Assert.Equal(found, Of("body-lotion", $"Body lotion / Lotion pour le corps\n200 mL\nIngredients/Ingrédients: Aqua, Glycerin, {name}.\n").Any(f => f.Rule == "ingredients.name-foreign" && f.Message.Contains("genus", StringComparison.Ordinal)));
 
     // C.R.C., c. 417, s. 31(2) to (4).
     [Theory]

@@ -1,0 +1,48 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Checks.Subjects;
+
+/// <summary>
+/// Several pieces in one package: the number, what each holds, and the total (16 CFR 500.27). What each holds is looked for
+/// with the word each, in grams or millilitres; the total with the word total.
+/// </summary>
+internal static partial class TotalChecks
+{
+    // A total is a sum of rounded figures: half of the last figure of each piece, and half of its own.
+    private const decimal Rounding = 0.5m;
+
+    public static void Check(CheckCase label)
+    {
+        var text = label.Label.Text.Text;
+        if (Each().Match(text) is not { Success: true } each || Count().Match(text) is not { Success: true } count || int.Parse(count.Groups["n"].Value, CultureInfo.InvariantCulture) is not (> 1 and var pieces))
+            return;
+        var one = Figure(each);
+        if (Total().Match(text) is not { Success: true } total)
+        {
+            label.Tell(label.SoldAs == Recipes.SoldAs.Soap ? "net-quantity.missing/total" : "net-quantity.missing/total-cosmetic", each.Value.Trim(), pieces, each.Value.Trim());
+            return;
+        }
+        var (sum, most) = (pieces * one, pieces * Step(each) * Rounding + Step(total) * Rounding);
+        if (Math.Abs(Figure(total) - sum) > most)
+            label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), pieces, Shown(one, each), Shown(sum, each), Shown(Figure(total), total));
+    }
+
+    private static decimal Figure(Match match) =>
+        decimal.Parse(match.Groups["figure"].Value.Replace(',', '.'), CultureInfo.InvariantCulture) * (match.Groups["unit"].Value.ToUpperInvariant() is "KG" or "L" ? 1000m : 1m);
+
+    private static decimal Step(Match match) =>
+        (match.Groups["figure"].Value.IndexOfAny(['.', ',']) is >= 0 and var point ? (decimal)Math.Pow(10, point + 1 - match.Groups["figure"].Value.Length) : 1m) * (match.Groups["unit"].Value.ToUpperInvariant() is "KG" or "L" ? 1000m : 1m);
+
+    private static string Shown(decimal figure, Match match) =>
+        figure.ToString("0.###", CultureInfo.InvariantCulture) + (match.Groups["unit"].Value.EndsWith("g", StringComparison.OrdinalIgnoreCase) ? " g" : " mL");
+
+    [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\s*\)?\s*each\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Each();
+
+    [GeneratedRegex(@"\btotal\b[^\n]{0,60}?(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Total();
+
+    [GeneratedRegex(@"(?<![\d.,/])(?<n>\d{1,3})\s*(?:x\s*)?(?:[\p{L}-]+\s+){0,3}(?:bars?|soaps?|pieces?|tins?|tubes?|jars?|bottles?|balms?|bombs?|count)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Count();
+}
