@@ -3,6 +3,7 @@ using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Records.Weighing;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -26,14 +27,12 @@ internal static class WeighVerb
             var where = Shared.MarketOf(r.GetValue(market));
             var amount = Shared.Need(NetAmount.Parse(r.GetValue(declared)!));
             var sample = WeighingList.ReadFile(r.GetValue(list)!, Tare(r.GetValue(tare)));
-            var test = NetContentTest.Of(where, amount, sample, r.GetValue(lotSize));
-            var largest = LargestDeclaration.Of(where, sample, Shared.Date(r.GetValue(on)), amount.System, r.GetValue(lotSize));
-            var notes = SampleNotes.Of(test, r.GetValue(lotSize));
+            var judged = WeighPieces.Judge(where, amount, sample, r.GetValue(lotSize), Shared.Date(r.GetValue(on)));
             if (r.GetValue(format) == "json")
-                WriteJson(test, largest, notes);
+                WriteJson(judged.Test, judged.Largest, judged.Notes);
             else
-                WriteText(test, largest, notes);
-            return test.AveragePasses && test.IndividualPasses ? Exit.Done : Exit.FindingStands;
+                WriteText(judged.Test, judged.Largest, judged.Notes);
+            return judged.Passes ? Exit.Done : Exit.FindingStands;
         }));
         return verb;
     }
