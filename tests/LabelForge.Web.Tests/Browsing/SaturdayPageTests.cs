@@ -28,6 +28,39 @@ public sealed class SaturdayPageTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
+    [Fact]
+    public async Task A_new_scent_is_one_form_and_the_evenings_paper_is_another()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/copy");
+        await page.Locator("#from").SelectOptionAsync("bramble-bar");
+        await page.FillAsync("#name", "Quince Row");
+        await page.Locator("#scent").SelectOptionAsync("peach-fragrance");
+        await page.FillAsync("#price", "7.50");
+        await page.ClickAsync("#hue-60");
+        await page.ClickAsync("#copy");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Open it" }).WaitForAsync();
+        var copy = Workshop.Open(window.Folder).ProductOf("quince-row").Recipe;
+        Assert.Equal(("60", 7.50m, "peach-fragrance"), (copy.Look.Hue?.Text, copy.Price, copy.Materials[2].Material));
+
+        FilledBooks.Fill(window.Folder);
+        File.AppendAllText(Path.Combine(window.Folder, "recipes", "bramble-bar.yaml"), "price: 7.00\n");
+        await window.GoAsync("/tally");
+        await page.FillAsync("#place", "Fairport market");
+        await page.Locator("[id='sold-bramble-bar']").FillAsync("1");
+        await page.FillAsync("#float", "40");
+        await page.FillAsync("#card", "0");
+        await page.FillAsync("#cash", "40");
+        await Assertions.Expect(page.Locator("form .notice.should")).ToContainTextAsync("7.00 USD short: just one piece");
+        await page.ClickAsync("#book-day");
+        await Assertions.Expect(page.Locator("#sold-in-all")).ToHaveTextAsync("1");
+        var takings = Assert.Single(RecordBook.Open(window.Folder).Read().Takings);
+        Assert.Equal((40m, 40m), (takings.Float, takings.Cash));
+        Assert.Equal([7m], RecordBook.Open(window.Folder).Read().Sales.Where(s => s.To == "Fairport market" && s.Ticket is not null).Select(s => s.Paid));
+        Assert.Empty(window.Complaints);
+    }
+
     private static void Prepare(string folder)
     {
         File.AppendAllText(Path.Combine(folder, "workshop.yaml"), "label stock: [ us-letter-10-2x4in ]\nsales tax: { rate: 5.5 %, prices: with tax }\n");
