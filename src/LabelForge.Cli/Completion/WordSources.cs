@@ -78,9 +78,12 @@ internal static class WordSources
 
     private static IEnumerable<string> Stock(ParseResult r) => StockShelf.Of(Folder(r)).Ids;
 
-    private static IEnumerable<string> Lots(ParseResult r) => Book(r) is { } book ? book.Read().Batches.Select(b => b.Lot).Distinct().Order(StringComparer.Ordinal) : [];
+    // More than these nobody looks through.
+    private const int MostProposed = 500;
 
-    private static IEnumerable<string> MaterialLots(ParseResult r) => Book(r)?.Read() is { } ledger ? ledger.Receipts.Select(x => ledger.Bottle(x.Id)) : [];
+    private static IEnumerable<string> Lots(ParseResult r) => Book(r)?.Ask(books => books.LastLots(MostProposed)).Order(StringComparer.Ordinal) ?? Enumerable.Empty<string>();
+
+    private static IEnumerable<string> MaterialLots(ParseResult r) => Book(r)?.Ask(books => books.InStock().Take(MostProposed).Select(s => books.Bottle(s.Receipt.Id)).ToArray()) ?? [];
 
     // Only books that are there: a press of a key makes no file.
     private static RecordBook? Book(ParseResult r) => RecordBook.Exists(Folder(r)) ? RecordBook.Open(Folder(r)) : null;

@@ -143,8 +143,11 @@ internal static class BatchBenchVerbs
         var verb = options.AddTo(new Command("note", "Records a deviation") { lot, what });
         verb.SetAction(r => Exit.Run(() =>
         {
-            Bench.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!, options.On(r), options.By(r));
-            Console.WriteLine("Noted.");
+            var deviation = Bench.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!, options.On(r), options.By(r), options.Note(r));
+            if (options.Json(r))
+                JsonOut.Write(new { deviation = deviation.Id, lot = BookOptions.Lot(r.GetValue(lot)!), what = deviation.What });
+            else
+                Console.WriteLine("Noted.");
             return Exit.Done;
         }));
         return verb;

@@ -23,6 +23,14 @@ internal sealed class BookOptions
         return verb;
     }
 
+    /// <summary>Adds what a verb takes that reads a file into the books: each line has a note of its own, or none.</summary>
+    public Command AddFileTo(Command verb)
+    {
+        foreach (var option in new Option[] { _workshop, _on, _by, _format })
+            verb.Options.Add(option);
+        return verb;
+    }
+
     /// <summary>Adds what a verb takes that only reads: where, and as what; and the day to reckon from where it reckons from one.</summary>
     public Command AddReadingTo(Command verb, bool dated)
     {
@@ -37,10 +45,13 @@ internal sealed class BookOptions
     }
 
     /// <summary>Adds the options of a verb that asks where an entry looks like a slip.</summary>
-    public Command AddAskingTo(Command verb)
+    public Command AddAskingTo(Command verb) => AddTo(AddSureTo(verb));
+
+    /// <summary>Adds the option that answers such questions.</summary>
+    public Command AddSureTo(Command verb)
     {
         verb.Options.Add(_sure);
-        return AddTo(verb);
+        return verb;
     }
 
     /// <summary>Asks what looks like a slip, before anything is written: of the person at the screen, else by a refusal that says how to answer.</summary>

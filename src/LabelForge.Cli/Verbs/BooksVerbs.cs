@@ -54,7 +54,7 @@ internal static class BooksVerbs
         var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
         var last = new Option<int?>("--last") { Description = "Only so many entries, the last of the list" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last });
+        var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last }, dated: false);
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -107,7 +107,7 @@ internal static class BooksVerbs
     {
         var files = new Argument<string[]>("CSV") { Description = "Lists as labelforge books writes them, or typed in their columns; or the folder of all", Arity = ArgumentArity.OneOrMore };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("import", "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
+        var verb = options.AddFileTo(new Command("import", "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
         verb.SetAction(r => Exit.Run(() =>
         {
             var paths = r.GetValue(files)!.SelectMany(f => Directory.Exists(f) ? Directory.EnumerateFiles(f, "*.csv").Order(StringComparer.Ordinal) : (IEnumerable<string>)[f]).ToArray();

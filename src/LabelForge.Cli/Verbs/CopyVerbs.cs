@@ -72,19 +72,26 @@ internal static class CopyVerbs
     {
         var file = new Argument<string>("CSV") { Description = "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note" };
         var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("receive-list", "Writes a CSV of materials that came in into the books, one line after the other") { file });
+        var verb = options.AddFileTo(options.AddSureTo(new Command("receive-list", "Writes a CSV of materials that came in into the books, one line after the other") { file }));
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var list = ReceiptList.ReadFile(r.GetValue(file)!, workshop, options.On(r), options.By(r));
             options.Ask(r, [.. list.SelectMany(receipt => Slips.OfReceipt(receipt, workshop.Material(receipt.Material, "the list", 0), BookOptions.Today))]);
             var book = BookOptions.Book(workshop);
+            var received = new List<object>();
             foreach (var receipt in list)
             {
+                var id = Shop.Receive(book, receipt).Id;
+                received.Add(new { materialLot = $"M{id}", material = receipt.Material, amount = receipt.Amount, price = receipt.Price });
+                if (options.Json(r))
+                    continue;
                 // A line on the screen means that the entry is on the disk.
-                Console.Out.WriteLine($"M{Shop.Receive(book, receipt).Id} {receipt.Material}");
+                Console.Out.WriteLine($"M{id} {receipt.Material}");
                 Console.Out.Flush();
             }
+            if (options.Json(r))
+                JsonOut.Write(new { received });
             return Exit.Done;
         }));
         return verb;

@@ -47,7 +47,7 @@ internal static class OutgoingVerbs
         verb.SetAction(r => Exit.Run(() =>
         {
             var entry = Shop.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
-                r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r));
+                r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
             {
                 JsonOut.Write(new { complaint = entry.Id, serious = entry.Serious, reportBy = entry.ReportBy, keepUntil = entry.KeepUntil });
@@ -75,19 +75,23 @@ internal static class OutgoingVerbs
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
             var (text, why) = (r.GetValue(what)!, r.GetValue(reason)!);
+            Disposal disposal;
             if (text.StartsWith("M", StringComparison.OrdinalIgnoreCase))
             {
                 var id = BookOptions.MaterialLot(text);
                 var receipt = book.Ask(books => books.ReceiptOf(id));
-                Shop.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r));
+                disposal = Shop.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r), options.Note(r));
             }
             else
             {
                 if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
                     throw new InputException(new Problem(null, 0, $"\"{r.GetValue(amount)}\" is not a number of pieces.", "Write a whole number: labelforge dispose LOT 3 --reason ..."));
-                Shop.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r));
+                disposal = Shop.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r), options.Note(r));
             }
-            Console.WriteLine("Written down.");
+            if (options.Json(r))
+                JsonOut.Write(new { disposal = disposal.Id, of = text, amount = disposal.Amount, reason = disposal.Reason });
+            else
+                Console.WriteLine("Written down.");
             return Exit.Done;
         }));
         return verb;
@@ -110,7 +114,7 @@ internal static class OutgoingVerbs
                 if (at < 1 || !changes.TryAdd(pair[..at].Trim(), pair[(at + 1)..].Trim()))
                     throw new InputException(new Problem(null, 0, $"\"{pair}\" does not say what becomes of one field.", "Write each field once: --set pieces=3"));
             }
-            var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes, r.GetValue(reason)!, options.On(r), options.By(r));
+            var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes, r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
                 JsonOut.Write(new { correction = correction.Id, list = correction.List, struck = correction.EntryId, instead = correction.InsteadId });
             else

@@ -19,10 +19,10 @@ internal static class ShelfVerbs
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
-            var before = book.Read();
-            var counts = ShelfCount.Take(book, [.. r.GetValue(counted)!.Select(t => Read(t, workshop, before))], options.On(r), options.By(r), options.Note(r));
-            var ledger = book.Read();
-            string What(StockCount c) => c.ReceiptId is { } id ? $"{ledger.Bottle(id)} {ledger.Receipts.First(x => x.Id == id).Material}" : $"lot {ledger.Batches.First(b => b.Id == c.BatchId).Lot}";
+            var there = book.Ask(books => r.GetValue(counted)!.Select(t => Read(t, workshop, books)).ToArray());
+            var counts = ShelfCount.Take(book, there, options.On(r), options.By(r), options.Note(r));
+            var names = book.Ask(books => counts.ToDictionary(c => c.Id, c => c.ReceiptId is { } id ? $"{books.Bottle(id)} {books.FindReceipt(id)?.Material}" : $"lot {(books.Find(BookLists.Batch, c.BatchId!.Value) as Batch)?.Lot}"));
+            string What(StockCount c) => names[c.Id];
             if (options.Json(r))
                 JsonOut.Write(new { counted = r.GetValue(counted)!.Length, differences = counts.Select(c => new { count = c.Id, what = What(c), there = c.Counted, difference = c.Difference }) });
             else if (counts.Count == 0)
@@ -56,8 +56,7 @@ internal static class ShelfVerbs
                 On = options.On(r), By = options.By(r), Note = options.Note(r), BatchId = batch.Id, Returned = r.GetValue(pieces), BackOnShelf = r.GetValue(back), From = r.GetValue(from)!,
                 PaidBack = sum, Tax = workshop.Business.SalesTax is { } tax && sum > 0 ? tax.In(sum) : null, Payment = r.GetValue(payment), Reason = r.GetValue(reason)!,
             });
-            var ledger = book.Read();
-            var left = ledger.PiecesLeft(ledger.BatchOf(code));
+            var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
                 JsonOut.Write(new { @return = entry.Id, lot = code, returned = entry.Returned, backOnShelf = entry.BackOnShelf, paidBack = entry.PaidBack, left });
             else
@@ -67,7 +66,7 @@ internal static class ShelfVerbs
         return verb;
     }
 
-    private static (string, decimal) Read(string text, Workshop workshop, Ledger ledger)
+    private static (string, decimal) Read(string text, Workshop workshop, IBooks books)
     {
         var at = text.LastIndexOf('=');
         var (what, there) = at > 0 ? (text[..at].Trim(), text[(at + 1)..].Trim()) : throw Unreadable(text);
@@ -75,7 +74,7 @@ internal static class ShelfVerbs
             return (what, plain);
         if (what.Length < 2 || what[0] is not ('M' or 'm'))
             throw Unreadable(text);
-        var receipt = ledger.ReceiptOf(BookOptions.MaterialLot(what));
+        var receipt = books.ReceiptOf(BookOptions.MaterialLot(what));
         return (what, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), there)));
     }
 

@@ -85,9 +85,9 @@ public static class Bench
     }
 
     /// <summary>Records a deviation.</summary>
-    public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by) => book.Write((books, context) =>
+    public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
-        var deviation = new Deviation { On = on, By = by, BatchId = books.BatchOf(lot).Id, What = what };
+        var deviation = new Deviation { On = on, By = by, BatchId = books.BatchOf(lot).Id, What = what, Note = note };
         context.Deviations.Add(deviation);
         return deviation;
     });

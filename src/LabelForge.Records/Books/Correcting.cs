@@ -20,7 +20,7 @@ public static class Correcting
     /// <param name="id">The entry's number.</param>
     /// <param name="set">What becomes of which field, as text: <c>pieces</c> to <c>3</c>; empty strikes the entry for good.</param>
     /// <exception cref="InputException">There is no such entry, it is struck already, or the books would not balance.</exception>
-    public static Correction Of(RecordBook book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by)
+    public static Correction Of(RecordBook book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by, string? note = null)
     {
         if (string.IsNullOrWhiteSpace(reason))
             throw Refuse("A correction needs a reason.", "Write --reason \"...\"", code: "correction.no-reason");
@@ -35,7 +35,7 @@ public static class Correcting
                 context.Add((object)instead);
                 context.SaveChanges();
             }
-            var correction = new Correction { On = on, By = by, List = list, EntryId = id, InsteadId = instead?.Id, Reason = reason };
+            var correction = new Correction { On = on, By = by, List = list, EntryId = id, InsteadId = instead?.Id, Reason = reason, Note = note };
             context.Corrections.Add(correction);
             return correction;
         });

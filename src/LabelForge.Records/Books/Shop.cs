@@ -21,13 +21,14 @@ public static class Shop
     });
 
     /// <summary>Writes down a complaint; a serious one gets its last day of reporting (FD&amp;C Act, section 605(a)).</summary>
-    public static Complaint Complain(RecordBook book, string? lot, string from, string what, bool serious, bool smallBusiness, DateOnly on, string by) => book.Write((books, context) =>
+    public static Complaint Complain(RecordBook book, string? lot, string from, string what, bool serious, bool smallBusiness, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var keep = (int)InAnyMarket(smallBusiness ? "complaint.keep-small" : "complaint.keep", on).Max();
         var complaint = new Complaint
         {
             On = on,
             By = by,
+            Note = note,
             BatchId = lot is null ? null : books.BatchOf(lot).Id,
             From = from,
             What = what,
@@ -48,12 +49,12 @@ public static class Shop
         MarketBook.Shipped.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
 
     /// <summary>Writes down pieces of a lot thrown away or taken back.</summary>
-    public static Disposal DisposePieces(RecordBook book, string lot, int pieces, string reason, DateOnly on, string by) => book.Write((books, context) =>
-        Add(context, new Disposal { On = on, By = by, BatchId = books.BatchOf(lot).Id, Amount = pieces, Reason = reason }));
+    public static Disposal DisposePieces(RecordBook book, string lot, int pieces, string reason, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+        Add(context, new Disposal { On = on, By = by, Note = note, BatchId = books.BatchOf(lot).Id, Amount = pieces, Reason = reason }));
 
     /// <summary>Writes down material thrown away.</summary>
-    public static Disposal DisposeMaterial(RecordBook book, int receiptId, decimal amount, string reason, DateOnly on, string by) => book.Write((books, context) =>
-        Add(context, new Disposal { On = on, By = by, ReceiptId = books.ReceiptOf(receiptId).Id, Amount = amount, Reason = reason }));
+    public static Disposal DisposeMaterial(RecordBook book, int receiptId, decimal amount, string reason, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+        Add(context, new Disposal { On = on, By = by, Note = note, ReceiptId = books.ReceiptOf(receiptId).Id, Amount = amount, Reason = reason }));
 
     private static Disposal Add(RecordsContext context, Disposal disposal)
     {
