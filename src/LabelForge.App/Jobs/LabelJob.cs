@@ -65,8 +65,11 @@ public sealed record LabelJob
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
         content = WorkshopRange.WithWords(content, workshop, recipe);
         InkBlock? symbol = lot is { } known ? LotSymbol.Wished(workshop, recipe, known) : null;
-        var look = LookFor(asked, drawn, workshop, recipe, content);
-        drawn = look is null ? drawn : drawn.In(look);
+        var extras = ExtrasOf.Design(drawn, workshop, batch, lot);
+        var wanted = LookFor(asked, drawn, workshop, recipe);
+        var range = wanted is { Range: var beside } ? RangeWords.Of(beside, workshop, recipe, content, names) : [];
+        var look = wanted?.Look;
+        drawn = look is null ? drawn : drawn.In(RangeFit.Over(drawn, look, range, symbol, extras));
         return new LabelJob
         {
             Product = product,
@@ -75,26 +78,25 @@ public sealed record LabelJob
             Content = content,
             On = on,
             IsPackageKnown = (recipe.Package ?? drawn.Package) is not null,
-            Fit = Alternatives.Name(LabelFitter.Fit(drawn, content, symbol, ExtrasOf.Design(drawn, workshop, batch, lot)), drawn, recipe, content, symbol),
+            Fit = Alternatives.Name(LabelFitter.Fit(drawn, content, symbol, extras), drawn, recipe, content, symbol),
             Companions = drawn.With.ToImmutableDictionary(id => id, id =>
             {
                 var companion = LabelDesign.Load(id, recipe.Package is { } p && LabelDesign.Load(id).Package?.Shape == p.Shape ? p : null);
-                companion = look is null ? companion : companion.In(look with { Most = ImmutableDictionary<Role, Length>.Empty });
+                companion = look is null ? companion : companion.In(RangeFit.Over(companion, look, range, symbol));
                 return LabelFitter.Fit(companion with { SaidElsewhere = Enum.GetValues<Role>().ToImmutableHashSet() }, content, symbol);
             }),
         };
     }
 
     // A style or a tone named with the design asks for its plain setting; a design that names no product has nothing to arrange.
-    private static Look? LookFor(string asked, LabelDesign drawn, Workshop workshop, Recipe recipe, LabelContent content)
+    private static (Look Look, WorkshopRange Range)? LookFor(string asked, LabelDesign drawn, Workshop workshop, Recipe recipe)
     {
         var written = DesignLook.Of(asked);
         if (written.IsPlain || !drawn.TakesLook)
             return null;
         var range = WorkshopRange.Of(workshop, recipe);
         var look = range.LookOf(recipe);
-        look = look with { Arrangement = written.Arrangement ?? look.Arrangement, Types = written.Style ?? look.Types };
-        return RangeFit.Over(drawn, look, content, range.Beside(recipe));
+        return (look with { Arrangement = written.Arrangement ?? look.Arrangement, Types = written.Style ?? look.Types }, range);
     }
 
     /// <summary>What the label does not carry, in sentences: elements that its design and the labels beside it have no place for, or no room.</summary>

@@ -38,10 +38,8 @@ public sealed class WorkshopRange
     /// <summary>A product's look, its letters not yet fitted to the range.</summary>
     public Look LookOf(Recipe recipe) => _looks[_recipes.ToList().FindIndex(r => Key(r) == Key(recipe))];
 
-    /// <summary>The words of those that stand beside a product on a table: of its kind, in its package.</summary>
-    public IEnumerable<RangeWords> Beside(Recipe recipe) => _recipes
-        .Where(r => Key(r) != Key(recipe) && r.Product == recipe.Product && Size(r) == Size(recipe))
-        .Select(r => new RangeWords(r.Name, r.Identity ?? recipe.Identity ?? "", r.Look.Line?.Text));
+    /// <summary>Those that stand beside a product on a table: of its kind, in its package.</summary>
+    public IEnumerable<Recipe> Beside(Recipe recipe) => _recipes.Where(r => Key(r) != Key(recipe) && r.Product == recipe.Product && Size(r) == Size(recipe));
 
     /// <summary>What the look of a product adds to the words of its label.</summary>
     public static LabelContent WithWords(LabelContent content, Workshop workshop, Recipe recipe)

@@ -19,28 +19,20 @@ internal static class BackStrip
     private const double NarrowestText = 38 * PointsPerMillimetre;
 
     // Words are not pressed to their least for the strip's sake.
-    private const double LeastStep = 0.3;
+    internal const double LeastStep = 0.3;
 
     /// <summary>The back with its strip, or null where it has no room for one.</summary>
     public static (Arrangement Words, PlacedDrawing Plate, PlacedDrawing Ornament)? Try(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clearHeights)
     {
-        if (design.Look is not { Ornament: { } ornament } look || design.Round)
+        if (RoomFor(panel, design, items, clearHeights) is not { } room || design.Look is not { Ornament: { } ornament } look)
             return null;
+        var held = look.Backs.GetValueOrDefault(panel.Id);
+        if (held is { Strip: false } || room.Arranger.Step(room.Words, held?.Step) is not { } step || step < LeastStep)
+            return null;
+        var found = room.Arranger.Arrange(room.Words, step);
+        var (codes, strip, tall) = (room.Codes, room.Strip, room.Tall);
         var padding = Points.Of(panel.Padding);
         var (width, height) = (Points.Of(panel.Width) - 2 * padding, Points.Of(panel.Height) - 2 * padding);
-        var codes = items.Where(i => i.Block is not null).ToList();
-        if (codes.Any(c => c.Caption is not null) || items.Any(i => i.Art is not null))
-            return null;
-        var strip = codes.Select(c => c.FixedWidth).Append(LeastWidth).Max();
-        var text = width - strip - Gutter;
-        var tall = height - codes.Sum(c => c.FixedHeight + Gutter / 2);
-        if (text < NarrowestText || strip > width * 0.3 || tall < LeastHeight)
-            return null;
-        var arranger = new PanelArranger(text, height, clearHeights);
-        IReadOnlyList<PanelItem> words = [.. items.Where(i => i.Block is null)];
-        var step = Bisection.Highest(s => arranger.Arrange(words, s).Fits);
-        if (step < LeastStep || arranger.Arrange(words, step) is not { Fits: true } found)
-            return null;
         var placed = found.Items.ToList();
         var foot = height;
         foreach (var code in Enumerable.Reverse(codes))
@@ -60,4 +52,27 @@ internal static class BackStrip
         PlacedDrawing At(ImmutableArray<DrawnPath> what, bool ground) => new(what, outline, x, y, PointsPerMillimetre) { Box = (x, y, strip, tall), IsGround = ground };
         return (new Arrangement(placed, 0, null, 0), At([new DrawnPath(outline, palette.Plate, null, 0)], true), At(paths, false));
     }
+
+    /// <summary>The room that a strip leaves a back's words; null where the panel is too small for one.</summary>
+    internal static Room? RoomFor(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clearHeights)
+    {
+        if (design.Look?.Ornament is null || design.Round)
+            return null;
+        var padding = Points.Of(panel.Padding);
+        var (width, height) = (Points.Of(panel.Width) - 2 * padding, Points.Of(panel.Height) - 2 * padding);
+        var codes = items.Where(i => i.Block is not null).ToList();
+        if (codes.Any(c => c.Caption is not null) || items.Any(i => i.Art is not null))
+            return null;
+        var strip = codes.Select(c => c.FixedWidth).Append(LeastWidth).Max();
+        var text = width - strip - Gutter;
+        var tall = height - codes.Sum(c => c.FixedHeight + Gutter / 2);
+        if (text < NarrowestText || strip > width * 0.3 || tall < LeastHeight)
+            return null;
+        var arranger = new PanelArranger(text, height, clearHeights);
+        IReadOnlyList<PanelItem> words = [.. items.Where(i => i.Block is null)];
+        return new Room(arranger, words, codes, strip, tall);
+    }
+
+    /// <summary>What a back has room for beside a strip; widths and heights in points.</summary>
+    internal sealed record Room(PanelArranger Arranger, IReadOnlyList<PanelItem> Words, IReadOnlyList<PanelItem> Codes, double Strip, double Tall);
 }

@@ -82,7 +82,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         var lines = ImmutableArray.CreateBuilder<ImmutableArray<MeasuredText>>();
         foreach (var part in parts)
         {
-            var broken = Paragraph.Break(part, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words, noLoneWord: Names.IsEmpty);
+            var broken = Paragraph.Break(part, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words, noLoneWord: true);
             if (broken.TooWide is { } wide)
                 return ([], wide);
             lines.AddRange(broken.Lines.Select(range => LineOf([.. part.Take(range)], size)));
@@ -114,7 +114,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
     {
         // An address breaks after its commas, not inside a street or between a region and its postcode.
         if (Element.Role == Role.Responsible)
-            return [.. Paragraph.OfNames(Text.Split(", "), Element.Face, lineWidth)];
+            return [.. Paragraph.OfChunks(Commas(Text.Split(", ")), Element.Face, lineWidth)];
         // A figure stays with its unit: "Net Wt 4 oz" and "(113 g)" may part, not "4" and "oz".
         if (Element.Role == Role.NetQuantity)
             return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal).Replace(") ", ")\n", StringComparison.Ordinal).Split('\n'), Element.Face, lineWidth)];
@@ -125,8 +125,10 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             return [.. Paragraph.OfPieces(Dotted(Text), Element.Face, lineWidth, Element.Tracking)];
         if (Names.IsEmpty)
             return [.. Paragraph.OfWords(Text, Element.Face, Element.Tracking)];
-        return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face, lineWidth)];
+        return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face)];
     }
+
+    private static IEnumerable<string> Commas(IReadOnlyList<string> parts) => parts.Select((part, i) => i == parts.Count - 1 ? part : part + ",");
 
     // Each way to reach the business with the dot after it, which a line's end does without.
     private static IReadOnlyList<string> Dotted(string text)

@@ -74,7 +74,7 @@ public static class LabelFitter
                 assembly.Add(panel, strip.Words);
                 continue;
             }
-            var arranger = new PanelArranger(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), rules.ClearAbove);
+            var arranger = PanelArranger.Of(panel, rules.ClearAbove);
             var least = arranger.Arrange(items, 0);
             while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)
             {
@@ -84,8 +84,7 @@ public static class LabelFitter
             }
             if (!least.Fits)
                 return Refusal(panel, least, content.Market.On(content.On));
-            var step = Bisection.Highest(s => arranger.Arrange(items, s).Fits);
-            assembly.Add(panel, arranger.Arrange(items, step));
+            assembly.Add(panel, arranger.Arrange(items, arranger.Step(items, design.Look?.Backs.GetValueOrDefault(panel.Id)?.Step) ?? 0));
         }
         var layout = assembly.Finish();
         layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules, content.PrincipalPanel?.Area)] };
@@ -101,7 +100,7 @@ public static class LabelFitter
         (Role.Responsible, c.Responsible), (Role.Contact, c.Contact), (Role.Lot, c.Lot), (Role.BestBefore, c.BestBefore), (Role.Origin, c.Origin), (Role.PeriodAfterOpening, c.PeriodAfterOpening), (Role.Barcode, barcode is null ? null : "barcode"),
     }.Where(w => !string.IsNullOrWhiteSpace(w.Text)).Select(w => (w.Role, w.Text!));
 
-    private static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras)
+    internal static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras)
     {
         foreach (var element in panel.Elements)
         {

@@ -2,7 +2,10 @@ using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Designs;
 
-/// <summary>Places a panel's items for one step of enlargement, 0 for every letter at its floor and 1 for every letter at its most.</summary>
+/// <summary>
+/// Places a panel's items for one step of enlargement, 0 for every letter at its floor and 1 for every letter at its most. What is
+/// read in the hand grows from the lowest letters up, so that no line of a panel is much smaller than another for want of room.
+/// </summary>
 /// <param name="width">The panel's inner width in points.</param>
 /// <param name="height">The panel's inner height in points.</param>
 /// <param name="clearHeights">Clear space above and below the net quantity, in heights of its capitals.</param>
@@ -13,12 +16,31 @@ internal sealed class PanelArranger(double width, double height, double clearHei
     private const double CornerGap = 5;
     private const double LeastBetweenPlaces = 3;
 
-    private readonly Dictionary<(PanelItem, double), double> highestStep = [];
+    private readonly Dictionary<(PanelItem, double, (decimal, decimal)), double> highestStep = [];
+
+    // The lowest and the highest letters of what is read in the hand, in millimetres.
+    private (decimal Low, decimal High) reading;
+
+    /// <summary>The whole of a panel inside its padding.</summary>
+    public static PanelArranger Of(DesignPanel panel, double clearHeights) =>
+        new(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), clearHeights);
+
+    /// <summary>How far the items may be enlarged: as far as a range holds them, where they fit so; null where they do not fit at their least.</summary>
+    public double? Step(IReadOnlyList<PanelItem> items, double? held)
+    {
+        if (held is { } step && Arrange(items, step).Fits)
+            return step;
+        var highest = Bisection.Highest(s => s <= (held ?? 1) && Arrange(items, s).Fits);
+        return Arrange(items, highest).Fits ? highest : null;
+    }
 
     public Arrangement Arrange(IReadOnlyList<PanelItem> items, double step)
     {
         var corner = items.FirstOrDefault(i => (i.Block is not null || i.Art is not null) && i.Element.Place == Place.Bottom && i.FixedWidth <= width * WidestCorner);
         var placed = new List<ArrangedItem>();
+        reading = items.Where(i => i.IsReading).Select(i => i.Text!).ToArray() is { Length: > 0 } read
+            ? (read.Min(t => t.Floor.Millimetres), read.Max(t => t.Most.Millimetres))
+            : default;
         var top = Stack([.. items.Where(i => i.Element.Place == Place.Top)], width, step);
         var middle = Stack([.. items.Where(i => i.Element.Place == Place.Middle)], width, step);
         var beside = corner is null ? width : width - corner.FixedWidth - CornerGap;
@@ -62,13 +84,16 @@ internal sealed class PanelArranger(double width, double height, double clearHei
     // An element that may have only so many lines stops growing where it would need one more.
     private SetText Set(PanelItem item, double lineWidth, double step)
     {
-        if (!highestStep.TryGetValue((item, lineWidth), out var highest))
+        if (!highestStep.TryGetValue((item, lineWidth, reading), out var highest))
         {
-            highest = Bisection.Highest(s => item.Text!.Set(item.LetterHeightAt(s), lineWidth).TooWide <= 0);
-            highestStep[(item, lineWidth)] = highest;
+            highest = Bisection.Highest(s => item.Text!.Set(HeightAt(item, s), lineWidth).TooWide <= 0);
+            highestStep[(item, lineWidth, reading)] = highest;
         }
-        return item.Text!.Set(item.LetterHeightAt(Math.Min(step, highest)), lineWidth);
+        return item.Text!.Set(HeightAt(item, Math.Min(step, highest)), lineWidth);
     }
+
+    private Measures.Length HeightAt(PanelItem item, double step) =>
+        item.IsReading ? item.LetterHeightNear(reading.Low + (reading.High - reading.Low) * (decimal)step) : item.LetterHeightAt(step);
 
     private double Between(StackOfItems above, StackOfItems below) => above.Items.Count == 0 || below.Items.Count == 0
         ? 0

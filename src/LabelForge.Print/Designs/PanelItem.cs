@@ -26,6 +26,13 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
     /// <summary>The name of its role.</summary>
     public string RoleName => Roles.NameOf(Element.Role);
 
+    /// <summary>Whether it is what is read in the hand: such words of one panel grow to one height, the lowest first.</summary>
+    public bool IsReading => Text is not null && Element.Role is Role.Ingredients or Role.Directions or Role.Warnings or Role.Responsible or Role.Contact or Role.Origin
+        or Role.BestBefore or Role.Lot;
+
+    /// <summary>The letter height where words of a panel are to stand at one: as near to it as its own floor and most allow.</summary>
+    public Length LetterHeightNear(decimal millimetres) => Length.FromMillimetres(Math.Clamp(millimetres, Text!.Floor.Millimetres, Text.Most.Millimetres));
+
     /// <summary>The letter height at a step between its floor (0) and its most (1).</summary>
     public Length LetterHeightAt(double step) => Length.FromMillimetres(
         Text!.Floor.Millimetres + (Text.Most.Millimetres - Text.Floor.Millimetres) * (decimal)step);

@@ -2,14 +2,17 @@ using System.Collections.Immutable;
 
 namespace LabelForge.Print.Lettering;
 
-/// <summary>A part of a paragraph that is never broken: a word, or the whole name of an ingredient with its comma.</summary>
+/// <summary>A part of a paragraph that is never broken: a word, or words that stay together.</summary>
 /// <param name="Face">Its face.</param>
 /// <param name="Text">Its text, without a space at either end.</param>
 /// <param name="Tracking">Space after each letter, in em.</param>
 public sealed record ParagraphItem(TypeFace Face, string Text, double Tracking = 0)
 {
+    /// <summary>Whether a name goes on in the next item: a line ends here only where it would else stay too empty.</summary>
+    public bool GoesOn { get; init; }
+
     /// <summary>Its width in em.</summary>
-    public double Width => Face.Shape(Text, Tracking).Width;
+    public double Width { get; } = Face.Shape(Text, Tracking).Width;
 
     /// <summary>The width in em of the space after it.</summary>
     public double Space => MeasuredText.SpaceWidth(Face, Tracking);
@@ -26,16 +29,17 @@ public static class Paragraph
     // Ragged lines are better than a lone word up to this share of a line, each.
     private const double LoneWord = 0.6;
 
-    /// <summary>
-    /// The items of a list of names: each name with its comma is one item, so that no name is broken and no comma
-    /// leaves its name; one that ends with a semicolon, as the last of one list among several, has none. A name alone wider
-    /// than a line is given as its words.
-    /// </summary>
+    // A name is broken where its line would else stay emptier than this share, and costs as much as that where it is.
+    private const double EmptyEnd = 1 / 4d;
+
+    /// <summary>The items of a list of names: their words, each but a name's last marked as going on; a comma never leaves its name.</summary>
     /// <param name="names">The names in order.</param>
     /// <param name="face">The face.</param>
-    /// <param name="lineWidth">The width of a line in em.</param>
-    public static IEnumerable<ParagraphItem> OfNames(IReadOnlyList<string> names, TypeFace face, double lineWidth) =>
-        OfChunks(names.Select((name, i) => i == names.Count - 1 || name.EndsWith(';') ? name : name + ","), face, lineWidth);
+    public static IEnumerable<ParagraphItem> OfNames(IReadOnlyList<string> names, TypeFace face) => names.SelectMany((name, at) =>
+    {
+        var words = OfWords(at == names.Count - 1 ? name : name + ",", face).ToArray();
+        return words.Select((word, i) => i == words.Length - 1 ? word : word with { GoesOn = true });
+    });
 
     /// <summary>Items that each stay whole, save that one alone wider than a line is given as its words.</summary>
     public static IEnumerable<ParagraphItem> OfChunks(IEnumerable<string> chunks, TypeFace face, double lineWidth) =>
@@ -69,17 +73,27 @@ public static class Paragraph
         {
             best[start] = (int.MaxValue, double.MaxValue, 0);
             double width = 0;
+            // The width of the line as far as it would go without a name broken.
+            double whole = 0;
             for (var end = start; end < items.Count; end++)
             {
                 width += items[end].Width;
                 if (width > lineWidth)
                     break;
                 var last = end == items.Count - 1;
+                var broken = items[end].GoesOn && !last;
+                if (!broken)
+                    whole = width;
+                else if (lineWidth - WholeEnd(items, end, width, lineWidth, whole) <= lineWidth * EmptyEnd)
+                {
+                    width += items[end].Space;
+                    continue;
+                }
                 var slack = last && !balanced ? 0 : lineWidth - width;
                 // A word alone on the last line of several looks lost.
                 if (noLoneWord && last && end == start && start > 0 && items.Count > 3)
                     slack = Math.Max(slack, lineWidth * LoneWord);
-                var (lines, ragged) = (best[end + 1].Lines + 1, best[end + 1].Ragged + slack * slack);
+                var (lines, ragged) = (best[end + 1].Lines + 1, best[end + 1].Ragged + slack * slack + (broken ? lineWidth * lineWidth * EmptyEnd * EmptyEnd : 0));
                 if (lines < best[start].Lines || (lines == best[start].Lines && ragged < best[start].Ragged))
                     best[start] = (lines, ragged, end + 1);
                 width += items[end].Space;
@@ -89,5 +103,13 @@ public static class Paragraph
         for (var at = 0; at < items.Count; at = best[at].Next)
             found.Add(at..best[at].Next);
         return new BrokenParagraph(found.ToImmutable(), null);
+    }
+
+    // Where the line would end without a break inside the name that is broken at an item: after the whole name if that has room.
+    private static double WholeEnd(IReadOnlyList<ParagraphItem> items, int at, double width, double lineWidth, double before)
+    {
+        for (var i = at; i + 1 < items.Count && items[i].GoesOn; i++)
+            width += items[i].Space + items[i + 1].Width;
+        return width <= lineWidth ? width : before;
     }
 }

@@ -36,4 +36,15 @@ public sealed record Look
     /// range stands at one size. Empty where the label is fitted by itself.
     /// </summary>
     public System.Collections.Immutable.ImmutableDictionary<Role, Length> Most { get; init; } = System.Collections.Immutable.ImmutableDictionary<Role, Length>.Empty;
+
+    /// <summary>
+    /// How the letters of each panel beside the front are set, by the panel's id, so that a range is read at one size on its backs too.
+    /// Empty where the label is fitted by itself.
+    /// </summary>
+    public System.Collections.Immutable.ImmutableDictionary<string, BackSetting> Backs { get; init; } = System.Collections.Immutable.ImmutableDictionary<string, BackSetting>.Empty;
 }
+
+/// <summary>How the letters of a back are held.</summary>
+/// <param name="Step">The most that they are enlarged: 0 for every letter at its least, 1 for every letter at its most.</param>
+/// <param name="Strip">Whether there is room for a strip of the ornament in each back of the range.</param>
+public sealed record BackSetting(double Step, bool Strip);

@@ -82,14 +82,47 @@ public class FrontTests
     public void A_range_stands_at_one_size(string arrangement)
     {
         var design = LabelDesign.Load("bar-front-2x2");
-        RangeWords[] range = [new("Hayloft", "Bar soap", null), new("Bramble & Shea", "Shea bar soap", null), new("Peach Morning", "Bar soap", null)];
-        var heights = range.Select(words =>
+        LabelContent[] range = [.. new[] { ("Hayloft", "Bar soap"), ("Bramble & Shea", "Shea bar soap"), ("Peach Morning", "Bar soap") }
+            .Select(w => Usual(Market.Us) with { ProductName = w.Item1, Identity = w.Item2 })];
+        var heights = range.Select(content =>
         {
-            var content = Usual(Market.Us) with { ProductName = words.Name, Identity = words.Identity };
-            var look = RangeFit.Over(design, Of(arrangement, "bookish", OrnamentFamily.All[5], null, 20), content, range);
+            var look = RangeFit.Over(design, Of(arrangement, "bookish", OrnamentFamily.All[5], null, 20), range);
             return LabelFitter.Fit(design.In(look), content, null).OrRefuse().Texts.Single(t => t.Role == Role.Name).LetterHeight.Millimetres;
         }).ToList();
         Assert.True(heights.Max() - heights.Min() < 0.02m, string.Join(", ", heights));
+    }
+
+    [Theory]
+    [InlineData("bar-2x4"), InlineData("bottle-back-2x2.625"), InlineData("jar-side-2x8"), InlineData("bar-back-2x2.625")]
+    public void The_backs_of_a_range_are_read_at_one_size(string design)
+    {
+        foreach (var market in Market.All)
+        {
+            var drawn = LabelDesign.Load(design);
+            var usual = Usual(market);
+            LabelContent[] range =
+            [
+                usual with { Ingredients = [.. usual.Ingredients.Take(9)] },
+                usual with { ProductName = "Salt Meadow", Ingredients = [.. usual.Ingredients.Take(13), "Ferric Ferrocyanide"], Directions = "Work up a lather with water, then rinse." },
+                usual with { ProductName = "Hayloft", Directions = "Work up a lather with water, then rinse. Keep it dry between uses." },
+            ];
+            var labels = range.Select(content => LabelFitter.Fit(drawn.In(RangeFit.Over(drawn, Of("stack", "bookish", OrnamentFamily.All[5], null, 20), range, Samples.Block())), content, Samples.Block()).OrRefuse()).ToList();
+            foreach (var role in new[] { Role.Ingredients, Role.Directions, Role.Warnings, Role.Responsible, Role.Contact, Role.Lot })
+            {
+                var heights = labels.SelectMany(l => l.Texts).Where(t => t.Role == role).Select(t => t.LetterHeight.Millimetres).ToList();
+                Assert.True(heights.Count == 0 || heights.Max() - heights.Min() < 0.005m, $"{design}, {market}, {role}: {string.Join(", ", heights)}");
+            }
+            Assert.Single(labels.Select(l => l.Drawings.Count(d => !d.IsGround)).Distinct());
+        }
+    }
+
+    [Fact]
+    public void The_smallest_letters_of_a_back_grow_first()
+    {
+        var texts = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"), Usual(Market.Us), null).OrRefuse().Texts.Where(t => t.Role is Role.Ingredients or Role.Responsible or Role.Contact).ToList();
+        var (low, high) = (texts.Min(t => t.LetterHeight.Millimetres), texts.Max(t => t.LetterHeight.Millimetres));
+        // Either they stand at one height, or what is lower is at its most and what is higher at its least.
+        Assert.True(high - low < 0.02m || texts.All(t => t.LetterHeight.Millimetres - low < 0.02m || t.LetterHeight.Millimetres <= t.RequiredFloor.Millimetres * 1.02m || low >= 1.39m), $"{low} and {high}");
     }
 
     [Fact]
