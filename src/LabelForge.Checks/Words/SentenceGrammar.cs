@@ -52,8 +52,8 @@ internal sealed class SentenceGrammar
         houseAfter = new(() => At($@"^(?:\s+\p{{Lu}}[\p{{L}}']*){{0,2}}\s+(?=\p{{Lu}}){List("houses")}(?!\p{{L}})"));
         houseBefore = new(() => At($@"(?<!\p{{L}})(?=\p{{Lu}}){List("houses")}(?:\s+[\p{{L}}']+){{0,3}}?\s+$"));
         answers = new(() => At($@"^\W*{List("answers")}(?!\p{{L}})"));
-        givesBefore = new(() => At($@"(?<!\p{{L}}){List("gives")}(?:[\s-]+[\p{{L}}']+){{0,3}}?(?:[\s-]+|')$"));
-        givesAfter = new(() => At($@"^(?:[\s-]+[\p{{L}}']+){{0,3}}?[\s-]+{List("gives")}(?!\p{{L}})"));
+        givesBefore = new(() => At($@"(?<!\p{{L}}){List("gives")}(?:[\s,-]+[\p{{L}}']+){{0,6}}?(?:[\s,-]+|')$"));
+        givesAfter = new(() => At($@"^(?:[\s,-]+[\p{{L}}']+){{0,3}}?[\s,-]+{List("gives")}(?!\p{{L}})"));
         Lacks = [.. record.Texts("lacks", "[without]").Select(FoldedText.KeepingCase)];
         Lacking = record.Has("lacking") ? [.. record.Texts("lacking", "[free]").Select(FoldedText.KeepingCase)] : [];
         Added = [.. record.Texts("added", "[any]").Select(FoldedText.KeepingCase)];

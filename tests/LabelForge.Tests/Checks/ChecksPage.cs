@@ -20,7 +20,7 @@ internal static class ChecksPage
     };
 
     private static readonly Lazy<(string Corpus, ClaimOutcome Outcome)[]> Claims = new(() =>
-        [.. from corpus in new[] { "sentences", "later" }
+        [.. from corpus in ClaimSentence.Corpora
             from language in ClaimSentence.Languages
             from sentence in ClaimSentence.Read(language, corpus)
             from outcome in ClaimOutcome.Of(sentence)
@@ -31,7 +31,7 @@ internal static class ChecksPage
         var text = new StringBuilder("| language | sentences | innocent | made with: wanted | recall | precision | held out: wanted | recall | precision |\n| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |\n");
         foreach (var language in ClaimSentence.Languages)
         {
-            var all = ClaimSentence.Read(language).AddRange(ClaimSentence.Read(language, "later"));
+            var all = ClaimSentence.Corpora.SelectMany(c => ClaimSentence.Read(language, c)).ToArray();
             var of = Claims.Value.Where(c => c.Outcome.Sentence.Language == language).Select(c => c.Outcome).ToArray();
             text.Append(CultureInfo.InvariantCulture, $"| {language} | {all.Length} | {all.Count(s => s.IsInnocent)} | {Sum(of.Where(o => !o.Sentence.HeldOut))} | {Sum(of.Where(o => o.Sentence.HeldOut))} |\n");
         }

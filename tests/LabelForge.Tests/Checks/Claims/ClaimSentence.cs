@@ -17,6 +17,9 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     /// <summary>The languages of the corpus.</summary>
     public static readonly ImmutableArray<string> Languages = ["en", "fr", "de", "es", "it"];
 
+    /// <summary>The corpora: that which the grammar was made with, one written when it stood, and one written last.</summary>
+    public static readonly ImmutableArray<string> Corpora = ["sentences", "later", "last"];
+
     /// <summary>Whether it belongs to the third that is measured only: nothing was changed for what it showed.</summary>
     public bool HeldOut => Hash(Text) % 3 == 0;
 
@@ -25,7 +28,7 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
 
     /// <summary>The sentences of a language: those that the grammar was made with, and those written when it stood.</summary>
     /// <param name="language">The language.</param>
-    /// <param name="corpus"><c>sentences</c> or <c>later</c>.</param>
+    /// <param name="corpus">One of <see cref="Corpora"/>.</param>
     public static ImmutableArray<ClaimSentence> Read(string language, string corpus = "sentences") =>
         [.. File.ReadLines(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Claims", $"{corpus}-{language}.txt"))
             .Where(l => l.Length > 0 && l[0] != '#').Select(l => One(language, l))];
