@@ -31,6 +31,17 @@ public sealed class TodayTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task Of_a_recipe_with_scents_it_is_said_which_can_be_printed_and_which_not()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var file = Path.Combine(window.Folder, "recipes", "meadow-bar.yaml");
+        await File.WriteAllTextAsync(file, (await File.ReadAllTextAsync(file)).Replace("salt-meadow-fragrance: peach-fragrance", "salt-meadow-fragrance: { use: peach-fragrance, amount: 30 % of batch }", StringComparison.Ordinal));
+        await window.GoAsync("/recipes/meadow-bar");
+        await Assertions.Expect(window.Page.Locator("#can-print")).ToHaveTextAsync("You can print 5 of 6. Not yet: Peach Morning.");
+        await Assertions.Expect(window.Page.Locator(".musts li").First).ToContainTextAsync("Peach");
+    }
+
+    [Fact]
     public async Task A_product_says_whether_it_can_be_printed_and_has_the_message_that_makes_it_better()
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
