@@ -42,6 +42,9 @@ public sealed record LabelView
     /// <summary>What the lot's own weighing changes on the label, beside the recipe.</summary>
     public ImmutableArray<string> LotChanges { get; init; } = [];
 
+    /// <summary>Whether the other products of the recipe were judged too; until then nothing is said of the recipe as a whole.</summary>
+    public bool IsWhole { get; init; } = true;
+
     /// <summary>Whether this is of an earlier text: something in the one that stands now cannot be used.</summary>
     public bool IsOld { get; init; }
 

@@ -15,12 +15,15 @@ namespace LabelForge.Web.Workbench;
 /// <summary>Goes the whole way from a recipe's text to the picture of its label.</summary>
 public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
 {
+    private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
+
     /// <summary>What a recipe comes to. Never throws on what a person wrote: the view says what is wrong.</summary>
     /// <param name="id">The recipe's id.</param>
     /// <param name="text">Its text, perhaps unsaved.</param>
     /// <param name="wish">How the label is wanted.</param>
     /// <param name="stop">Set once the view is no longer wanted.</param>
-    public LabelView Of(string id, string text, LabelWish wish, CancellationToken stop)
+    /// <param name="soon">Told the view of a recipe with scents before the others of them are judged; null where nobody waits for it.</param>
+    public LabelView Of(string id, string text, LabelWish wish, CancellationToken stop, Action<LabelView>? soon = null)
     {
         try
         {
@@ -31,7 +34,14 @@ public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
             stop.ThrowIfCancellationRequested();
             var view = new LabelView { Job = job, Pictures = [.. Fits(job).Select(Draw)], LotChanges = [.. changes] };
             stop.ThrowIfCancellationRequested();
-            return Checked(view, job) with { Others = wish.Variant is null ? Others(workshop, id, text, wish, stop) : [] };
+            view = Checked(view, job);
+            if (wish.Variant is not null || job.Product.Recipe.VariantName is null)
+                return view;
+            soon?.Invoke(view with { IsWhole = false });
+            // Who types on does not wait for ten labels after each letter.
+            if (soon is not null && stop.WaitHandle.WaitOne(BeforeOthers))
+                stop.ThrowIfCancellationRequested();
+            return view with { Others = Others(workshop, id, text, wish, stop) };
         }
         catch (InputException e)
         {

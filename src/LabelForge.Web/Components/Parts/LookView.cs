@@ -273,7 +273,8 @@ public abstract class LookView : RecipeView
         void Tile(string key, LookTry look)
         {
             Tiles[key] = Pictures.FrontOf(subject, look, stop);
-            InvokeAsync(StateHasChanged);
+            if (!stop.IsCancellationRequested)
+                InvokeAsync(StateHasChanged);
         }
     }
 }

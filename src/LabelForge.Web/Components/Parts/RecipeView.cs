@@ -79,7 +79,7 @@ public abstract class RecipeView : EditorView
         File = Desk.Open(Desk.Recipes, Id);
         Choice = Choices.Of(Id);
         _next = null;
-        _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop), Ready, Failed);
+        _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed);
         Remake();
     }
 
@@ -146,6 +146,16 @@ public abstract class RecipeView : EditorView
         _latest?.Dispose();
         base.Dispose(disposing);
     }
+
+    // What was last said of the other scents stays on the screen until they are judged anew; what is said of them all waits.
+    private void Soon(LabelView view, CancellationToken stop) => InvokeAsync(() =>
+    {
+        if (stop.IsCancellationRequested)
+            return;
+        _view = view with { Others = _view.Others };
+        Made();
+        StateHasChanged();
+    });
 
     private Task Ready(LabelView view) => InvokeAsync(() =>
     {

@@ -1,0 +1,39 @@
+using LabelForge.Web.Editing;
+using LabelForge.Web.Serving;
+using LabelForge.Web.Workbench;
+
+namespace LabelForge.Web.Tests.Editing;
+
+/// <summary>The picture of a label comes first; what is said of the other scents of its recipe comes after.</summary>
+public class LabelViewsTests
+{
+    [Fact]
+    public void The_label_that_is_typed_on_does_not_wait_for_the_other_scents()
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
+        try
+        {
+            Browsing.Window.WriteExample(folder);
+            var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
+            using var desk = new Desk(options);
+            var views = new LabelViews(new Shelf(desk), new Papers(), options);
+            var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
+            var early = new List<LabelView>();
+            var whole = views.Of("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);
+            var first = Assert.Single(early);
+            Assert.False(first.IsWhole);
+            Assert.Single(first.Pictures);
+            Assert.NotNull(first.Report);
+            Assert.Empty(first.Others);
+            Assert.True(whole.IsWhole);
+            Assert.Equal(["Peach Morning", "Beeswing", "Moss Lane", "Rainy Day", "Winter Smoke"], whole.Others.Select(o => o.Name));
+            // One that is asked for by itself is whole at once.
+            Assert.True(views.Of("meadow-bar", text, new LabelWish(Variant: "Rainy Day"), CancellationToken.None, early.Add).IsWhole);
+            Assert.Single(early);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+}
