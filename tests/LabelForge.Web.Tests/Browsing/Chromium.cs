@@ -107,9 +107,9 @@ public sealed class Window : IAsyncDisposable
         if (Page.Url.Contains("/looks/", StringComparison.Ordinal))
         {
             await Page.Locator(".measured").WaitForAsync();
-            await Page.WaitForFunctionAsync("() => document.querySelectorAll('.tiles .no-thumb').length <= 2 && document.querySelector('.range-strip')");
+            await Page.WaitForFunctionAsync("() => !document.querySelector('.tiles .no-thumb') && document.querySelector('.range-strip')");
         }
-        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete || i.loading === 'lazy')");
+        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
         await Page.EvaluateAsync("""
             () => new Promise(done => {
               let timer = setTimeout(stop, 400);
