@@ -17,9 +17,9 @@ public sealed class ExampleWorkshopTests(ExampleWorkshop example) : IClassFixtur
     [InlineData("sugar-scrub", 1259.415)]
     [InlineData("lip-balm", 118.495)]
     [InlineData("bath-salt", 2069.753)]
-    // 450 + 220 + 60 + 40 g of oils, 30 % of them water (231 g); they take up 159.990 g of KOH, 95 % of it as NaOH of 99 %:
-    // 159.990 / 56.105 * 39.997 * 0.95 / 0.99 = 109.448 g.
-    [InlineData("harbour-wall-bar", 1110.448)]
+    // 450 + 220 + 60 + 40 g of oils, 30 % of them water (231 g); they take up 159.840 g of KOH, 95 % of it as NaOH of 99 %:
+    // 159.840 / 56.105 * 39.997 * 0.95 / 0.99 = 109.345 g.
+    [InlineData("harbour-wall-bar", 1110.345)]
     public void A_batch_weighs_what_its_lines_come_to_by_hand(string recipe, double grams) =>
         Assert.Equal((decimal)grams, decimal.Round(example.Batch(recipe).Total.Grams, 3));
 
