@@ -67,10 +67,16 @@ public static class LabelWords
     public static Regex Pattern(LabelWord word) => Patterns.GetOrAdd(word, w => new Regex($@"(?<![\p{{L}}\d])(?:{Alternatives(w)})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
 
     /// <summary>Whether words begin a part of a label in any language, as directions, warnings or a date do.</summary>
-    public static bool BeginsPart(string words) => Begins.Value.IsMatch(FoldedText.Of(words));
+    public static bool BeginsPart(string words) => Begins.Value.IsMatch(BeginningOf(words));
 
     /// <summary>Whether words begin one of these parts in any language.</summary>
-    public static bool BeginsAny(string words, IEnumerable<LabelWord> parts) => parts.Any(p => Pattern(p).Match(FoldedText.Of(words)) is { Success: true } at && !FoldedText.Of(words)[..at.Index].Any(char.IsLetterOrDigit));
+    public static bool BeginsAny(string words, IEnumerable<LabelWord> parts) =>
+        BeginningOf(words) is var beginning && parts.Any(p => Pattern(p).Match(beginning) is { Success: true } at && !beginning[..at.Index].Any(char.IsLetterOrDigit));
+
+    // What begins a part stands in its first words; signs without end before them begin nothing.
+    private static string BeginningOf(string words) => FoldedText.Of(words.Length > LongestBeginning ? words[..LongestBeginning] : words);
+
+    private const int LongestBeginning = 200;
 
     private static readonly Lazy<Regex> Begins = new(() => new Regex(
         $@"^\W*(?:(?:{string.Join('|', Records.Value.Select(r => r.Text("language", "en")))}|gb|uk|dk|cz|gr|se|si|ee|at|be|ie)[\s:/)-]+)*(?:{string.Join('|', Enum.GetValues<LabelWord>().Where(w => w is not (LabelWord.Opening or LabelWord.Months)).Select(Alternatives))})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
