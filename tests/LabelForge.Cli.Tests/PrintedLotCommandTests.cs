@@ -1,3 +1,4 @@
+using LabelForge.Print.Reading;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Tests;
@@ -45,6 +46,8 @@ public sealed class PrintedLotCommandTests : IDisposable
         // A rule that is named and not broken is not said to be.
         Assert.Equal(0, Sheet("first-bar", "--despite", "identity.missing", "--despite", "lot.missing").ExitCode);
         Assert.Equal("Printed despite identity.missing.", Assert.Single(RecordBook.Open(_folder).Read().Printings).Note);
+        // So does the sheet's margin.
+        Assert.Contains("Printed although broken: identity.missing", PdfLabelReader.Read(File.ReadAllBytes(Path.Combine(_folder, "first-bar.pdf")), "sheet").Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -51,6 +51,24 @@ public sealed class SheetTests : IDisposable
         Assert.Contains(told, Assert.Throws<InputException>(() => LabelStock.LoadFile(path, "mine.yaml")).Message);
     }
 
+    // The margin, and no label, says what was printed over.
+    [Fact]
+    public void A_note_stands_in_the_margin_of_each_sheet_and_on_no_label()
+    {
+        var path = Path.Combine(folder, "noted.pdf");
+        var order = new SheetOrder { Stock = Ten, Runs = [new LabelRun(Label, 12)], Note = MarginNote.Despite(["lot.missing", "identity.missing"]) };
+        SheetWriter.WritePdf(path, order, Samples.Info);
+        using var pdf = PdfDocument.Open(path);
+        Assert.Empty(MarginNote.Warnings(order));
+        var end = Points.Of(Ten.CornerOf(Ten.PerSheet).Y) + Points.Of(Ten.LabelHeight);
+        Assert.All(pdf.GetPages(), p =>
+        {
+            var words = p.GetWords().ToArray();
+            Assert.Contains("identity.missing", words.Select(w => w.Text));
+            Assert.All(words.Where(w => w.Text is "broken:" or "lot.missing," or "identity.missing"), w => Assert.True(p.Height - w.BoundingBox.Bottom > end || p.Height - w.BoundingBox.Bottom < Points.Of(Ten.Top), w.Text));
+        });
+    }
+
     [Fact]
     public void A_part_used_sheet_starts_at_its_position_and_as_many_sheets_follow_as_are_needed()
     {

@@ -27,7 +27,7 @@ public static class SerialSheets
         {
             var document = new FormDocument(stream, info);
             var (form, fonts) = Draw(document, labels);
-            var (design, marks) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : []);
+            var (design, marks, note) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : [], MarginNote.Of(order.Stock, order.Note));
             var bleed = Points.Of(design.Bleed);
             for (var sheet = 0; sheet < plan.Sheets; sheet++)
             {
@@ -35,6 +35,8 @@ public static class SerialSheets
                 page.Register(order.Registration);
                 foreach (var mark in marks)
                     page.Draw(mark);
+                if (note is not null)
+                    page.Place(note, 0, 0);
                 foreach (var (index, position) in plan.OnSheet(sheet))
                 {
                     var (x, y) = SheetWriter.LabelCorner(order.Stock, position, design);

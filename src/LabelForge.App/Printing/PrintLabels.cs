@@ -3,6 +3,7 @@ using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Print.Jobs;
+using LabelForge.Print.Sheets;
 using LabelForge.Records.Books;
 
 namespace LabelForge.UseCases;
@@ -102,9 +103,14 @@ public static class PrintLabels
         Note = Broken(labels, call.Despite) is { Length: > 0 } broken ? $"Printed despite {string.Join(", ", broken)}." : null,
     };
 
-    // Only what was really broken: a rule may be named that holds.
-    private static string[] Broken(ImmutableArray<LabelsToPrint> labels, ImmutableArray<string> despite) => despite.IsEmpty ? []
-        : [.. labels.SelectMany(l => LotFindings.BeforePrinting(l.Job)).Select(f => f.Rule).Distinct().Where(r => despite.Contains(r))];
+    private static ImmutableArray<string> Broken(ImmutableArray<LabelsToPrint> labels, ImmutableArray<string> despite) => Broken(labels.Select(l => l.Job), despite);
+
+    /// <summary>The rules that a print breaks and that the person named: of those named, only what is really broken.</summary>
+    public static ImmutableArray<string> Broken(IEnumerable<LabelJob> jobs, ImmutableArray<string> despite) => despite.IsEmpty ? []
+        : [.. jobs.SelectMany(j => LotFindings.BeforePrinting(j)).Select(f => f.Rule).Distinct().Where(r => despite.Contains(r))];
+
+    /// <summary>What the margin of its sheets says of a print over broken rules; null where none is broken.</summary>
+    public static string? Note(IEnumerable<LabelJob> jobs, ImmutableArray<string> despite) => Broken(jobs, despite) is { IsEmpty: false } broken ? MarginNote.Despite(broken) : null;
 
     private static (string, string?) Name(LabelJob job) => (job.Batch.Recipe.Id, job.Batch.Recipe.VariantName);
 }

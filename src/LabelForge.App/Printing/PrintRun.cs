@@ -41,7 +41,8 @@ public static class PrintRun
         {
             var kept = FileOf(workshop, run);
             Directory.CreateDirectory(Path.GetDirectoryName(kept)!);
-            MixedSheets.WritePdf(kept, [.. plan.Sheets.Select(s => new MixedSheet(s.Stock, [.. s.Labels.Select(l => (l.Place, l.Label.Layout))]))], printer.Registration,
+            var note = PrintLabels.Note(call.Labels.Select(l => l.Job), despite);
+            MixedSheets.WritePdf(kept, [.. plan.Sheets.Select(s => new MixedSheet(s.Stock, [.. s.Labels.Select(l => (l.Place, l.Label.Layout))]) { Note = note })], printer.Registration,
                 new DocumentInfo($"Print run {run}: {string.Join("; ", plan.Labels.Where(l => l.IsOwn).Select(l => $"{l.Job.Content.ProductName}, lot {l.Lot}"))}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
             Copy(kept, path);
         });

@@ -54,6 +54,9 @@ internal sealed class PrintInputs(bool severalRecipes = false)
             Console.Error.WriteLine($"Note: that these labels were made is not in the books. {problem}");
     }
 
+    /// <summary>What the sheets' margin says of rules that the call prints over; null where none is broken.</summary>
+    public string? Note(ParseResult r, IEnumerable<LabelJob> jobs) => PrintLabels.Note(jobs, [.. r.GetValue(_despite) ?? []]);
+
     /// <summary>Stops where what was laid out breaks a rule that the call does not name.</summary>
     /// <exception cref="StoppedException">It does.</exception>
     public static void StopWhereBroken(PrintOutcome outcome, bool weighed)

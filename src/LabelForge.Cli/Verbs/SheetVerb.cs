@@ -57,6 +57,7 @@ internal static class SheetVerb
             First = first,
             Registration = printer.Registration,
             CutMarks = r.GetValue(Marks),
+            Note = Inputs.Note(r, made.Select(m => m.Made.Job)),
         };
         var (info, progress) = (Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
         Inputs.Print(r, [.. made.Select(m => new LabelsToPrint(m.Made.Job, m.Made.Lot, serials?.Count ?? order.Runs.Where(run => m.Made.Job.Fit is Fit.Fits fits && run.Label == fits.Layout).Sum(run => run.Count)))], made[0].Made.On, () =>
@@ -66,7 +67,7 @@ internal static class SheetVerb
             else
                 SerialSheets.WritePdf(path, serials, order, info, progress);
         }, binds: true);
-        foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)))
+        foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)).Concat(MarginNote.Warnings(order)))
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
         Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");

@@ -56,6 +56,8 @@ public static partial class AddressReader
         var before = text[from..code.Index];
         if (before.LastIndexOf("\n\n", StringComparison.Ordinal) is >= 0 and var gap)
             (before, from) = (before[(gap + 2)..], from + gap + 2);
+        if (Begins(before) is > 0 and var begin)
+            (before, from) = (before[begin..], from + begin);
         var parts = Break().Split(before).Select(p => p.Trim()).Where(p => p.Any(char.IsLetterOrDigit)).ToArray();
         // The last part may be the city; the street is the nearest part with a number or a box.
         var street = Array.FindLastIndex(parts, p => Street().IsMatch(p));
@@ -72,6 +74,16 @@ public static partial class AddressReader
         var begins = parts.Length == 0 ? code.Index : from + Math.Max(0, before.LastIndexOf(parts[Math.Max(0, Math.Min(nameAt >= 0 ? nameAt : first, parts.Length - 1))], StringComparison.Ordinal));
         var hasStreet = street >= 0 || (found is { } c && Street().IsMatch(after[..c.Start]));
         return new(new TextSpan(begins, code.Index - begins + tail.Length), name, line, country, hasStreet, lead);
+    }
+
+    // Before an address, on its lines, may stand a lot, a date or directions: it begins after them, or with who answers for it.
+    private static int Begins(string before)
+    {
+        var folded = FoldedText.Of(before);
+        if (LabelWords.Pattern(LabelWord.Responsible).Matches(folded) is { Count: > 0 } led)
+            return led[^1].Index;
+        var last = new[] { LabelWord.BestBefore, LabelWord.Lot, LabelWord.Warnings, LabelWord.Directions }.SelectMany(w => LabelWords.Pattern(w).Matches(folded)).Select(m => m.Index).DefaultIfEmpty(-1).Max();
+        return last >= 0 && before.IndexOf('\n', last) is >= 0 and var end ? end + 1 : 0;
     }
 
     private static string After(string text, int at)

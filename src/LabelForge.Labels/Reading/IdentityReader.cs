@@ -11,6 +11,9 @@ public sealed record IdentityRead(TextSpan Span, string Written, ProductKind Kin
 /// <summary>Finds the words that say what a product is.</summary>
 public static partial class IdentityReader
 {
+    private const int SentenceWords = 5;
+    private const int MostOfBroken = 4;
+
     private static readonly Lazy<IdentityWords<ProductKind>> Shipped = new(Load);
 
     // What begins with the words of another part says no more than that. English ones are told by the sentence they make:
@@ -26,13 +29,12 @@ public static partial class IdentityReader
     {
         IdentityRead? best = null;
         var bestLength = 0;
-        foreach (var (start, part) in Parts(business is { Length: > 2 } ? Blank(text, business) : text))
+        var said = business is { Length: > 2 } ? Blank(text, business) : text;
+        foreach (var (start, part, broken) in Names(said).Select(p => (p.Start, p.Text, Broken: -1)).Concat(OverTwoLines(said)))
         {
-            if (!IsShort(part) || IsOther.Value.IsMatch(FoldedText.Of(part)))
-                continue;
             foreach (var (span, length, kind) in Shipped.Value.In(part))
             {
-                if (length > bestLength && IsHead(part[span.End..]))
+                if (length > bestLength && IsHead(part[span.End..]) && (broken < 0 || (span.Start < broken && span.End > broken)))
                 {
                     best = new(new TextSpan(start, part.Length), Spaces().Replace(part, " ").Trim(' ', '*', '#', '"', '.', ',', '-', '_', '·', '•', '~'), kind);
                     bestLength = length;
@@ -41,6 +43,20 @@ public static partial class IdentityReader
         }
         return best;
     }
+
+    // On a narrow label a name takes two lines: "Balsamo" over "labbra".
+    private static IEnumerable<(int Start, string Text, int Broken)> OverTwoLines(string text)
+    {
+        var parts = Parts(text).ToArray();
+        foreach (var ((start, first), (next, second)) in parts.Zip(parts.Skip(1)))
+        {
+            if (next == start + first.Length + 1 && text[next - 1] == '\n' && first.Trim().Length > 0 && second.Trim().Length > 0 && Words(first) <= MostOfBroken && Words(second) <= MostOfBroken
+                && $"{first} {second}" is var both && IsShort(both) && !IsOther.Value.IsMatch(FoldedText.Of(both)))
+                yield return (start, both, first.Length);
+        }
+    }
+
+    private static int Words(string part) => part.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
 
     /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy Potion</c>; null where nothing does.</summary>
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
@@ -60,7 +76,16 @@ public static partial class IdentityReader
     }
 
     /// <summary>The parts of a label that may be a name each: short, and telling nobody to do anything.</summary>
-    internal static IEnumerable<(int Start, string Text)> Names(string text) => Parts(text).Where(p => IsShort(p.Text) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
+    internal static IEnumerable<(int Start, string Text)> Names(string text) => Parts(text).Where(p => IsShort(p.Text) && !GoesOn(text, p.Start) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
+
+    // A small letter below a line of a sentence goes on with it: "... sunburn. Use" over "a sunscreen, wear protective clothing".
+    private static bool GoesOn(string text, int start)
+    {
+        if (start == 0 || text[start - 1] != '\n' || start >= text.Length || !char.IsLower(text[start]))
+            return false;
+        var above = text[(text.LastIndexOf('\n', Math.Max(0, start - 2)) + 1)..(start - 1)].TrimEnd();
+        return Words(above) >= SentenceWords && above is not [.., '.' or '!' or '?' or ':'];
+    }
 
     private static IEnumerable<(int Start, string Text)> Parts(string text)
     {

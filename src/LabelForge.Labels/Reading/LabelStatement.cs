@@ -90,8 +90,8 @@ public sealed partial record LabelStatement(
         taken.AddRange(contact.Spans);
         var quantities = NetQuantityReader.Read(text.Without(taken));
         taken.AddRange(quantities.Select(q => q.Span));
-        var addresses = AddressReader.Read(text.Without(taken));
-        var business = BusinessReader.Read(text.Without(taken));
+        var addresses = AddressReader.Read(CapitalLetters.Given(text.Without(taken)));
+        var business = BusinessReader.Read(CapitalLetters.Given(text.Without(taken)));
         taken.AddRange(business.Spans);
         var rest = text.Without(taken);
         var identity = IdentityReader.Read(rest, business.Name);

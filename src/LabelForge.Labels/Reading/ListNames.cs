@@ -84,6 +84,13 @@ internal static partial class ListNames
         foreach (var (name, may) in items)
         {
             ofOils |= KitchenNames.BeginsOils(name);
+            // "Saponified oils of olive, coconut and castor".
+            if (ofOils && dictionary.Find(name) is null && And().Split(name) is { Length: > 1 } pair && pair.All(p => KitchenNames.Find(KitchenNames.AfterOils(p), dictionary, ofOils) is not null))
+            {
+                foreach (var part in pair)
+                    yield return new(part, KitchenNames.Find(KitchenNames.AfterOils(part), dictionary, ofOils), may) { IsKitchenName = true };
+                continue;
+            }
             var known = dictionary.Find(name);
             var kitchen = known is null ? KitchenNames.Find(AndFirst().Replace(KitchenNames.AfterOils(name), ""), dictionary, ofOils) : null;
             yield return new(name, known ?? kitchen, may) { IsKitchenName = kitchen is not null };
@@ -140,7 +147,9 @@ internal static partial class ListNames
         foreach (var line in lines[1..])
             ways = [.. ways.SelectMany(w => Ways(w, line)).Take(8)];
         // "Phenoxyethanol" and "Parfum" below it are no perfume's name: kitchen names go over lines only where the first is none by itself.
-        var whole = lines.Length > 1 && dictionary.Find(Bare(lines[0])) is not null;
+        var whole = false;
+        foreach (var line in lines[..^1])
+            whole |= dictionary.Find(Bare(line)) is not null;
         var known = ways.FirstOrDefault(w => whole ? dictionary.Find(Bare(w)) is not null : Known(w, dictionary) is not null);
         // A small letter after the hyphen goes on with the word; PEG- and a figure keep it.
         return (known ?? ways[lines.Length > 1 && ways.Count > 1 && !char.IsLower(lines[1][0]) ? ways.Count - 1 : 0], known is not null);

@@ -9,7 +9,7 @@ public sealed record LotRead(TextSpan Span, string Code);
 public static partial class LotReader
 {
     private static readonly Lazy<Regex> Named = new(() => new Regex(
-        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z0-9][a-z0-9./_-]{{0,24}})",
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s\d[a-z0-9./_-]{{0,20}}|[a-z0-9][a-z0-9./_-]{{0,24}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The code, or null.</summary>

@@ -8,7 +8,11 @@ namespace LabelForge.Print.Sheets;
 /// <summary>A sheet, and which label stands at which place.</summary>
 /// <param name="Stock">The stock.</param>
 /// <param name="Labels">The labels by place, from 1.</param>
-public sealed record MixedSheet(LabelStock Stock, ImmutableArray<(int Place, LabelLayout Label)> Labels);
+public sealed record MixedSheet(LabelStock Stock, ImmutableArray<(int Place, LabelLayout Label)> Labels)
+{
+    /// <summary>What its margin says, and no label; null where it says nothing.</summary>
+    public string? Note { get; init; }
+}
 
 /// <summary>Writes sheets on which labels of several products stand at places of their own, each sheet a page.</summary>
 public static class MixedSheets
@@ -25,7 +29,13 @@ public static class MixedSheets
             foreach (var sheet in sheets)
             {
                 using var page = document.AddPage(sheet.Stock.PageWidth, sheet.Stock.PageHeight);
+<<<<<<< HEAD
                 page.Register(registration);
+=======
+                page.Correct(correction);
+                if (MarginNote.Of(sheet.Stock, sheet.Note) is { } note)
+                    page.Place(note, 0, 0);
+>>>>>>> 71bfa75 (Sheets say in their margin which broken rule they were printed over; labels in each language offered are printed, read back and pass)
                 foreach (var (place, label) in sheet.Labels)
                 {
                     var (x, y) = SheetWriter.LabelCorner(sheet.Stock, place, label.Design);

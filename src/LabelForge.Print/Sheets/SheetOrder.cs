@@ -28,6 +28,9 @@ public sealed record SheetOrder
     /// <summary>Whether marks to cut by are drawn, for plain paper.</summary>
     public bool CutMarks { get; init; }
 
+    /// <summary>What each sheet's margin says, and no label; null where it says nothing.</summary>
+    public string? Note { get; init; }
+
     /// <summary>How many labels in all.</summary>
     public int Count => Runs.Sum(r => r.Count);
 

@@ -60,7 +60,7 @@ public static class SheetWriter
     {
         var document = new FormDocument(stream, info);
         using var labels = order.Runs.SelectMany(r => Enumerable.Repeat(r.Label, r.Count)).GetEnumerator();
-        var marks = order.CutMarks ? CutMarks.Of(order.Stock) : [];
+        var (marks, note) = (order.CutMarks ? CutMarks.Of(order.Stock) : [], MarginNote.Of(order.Stock, order.Note));
         // Exact arithmetic, done once for each place of a sheet and not for each label.
         var corners = new Dictionary<(int Position, Designs.LabelDesign Design), (double X, double Y)>(new PlaceComparer());
         for (var sheet = 0; sheet < plan.Sheets; sheet++)
@@ -69,6 +69,8 @@ public static class SheetWriter
             page.Register(order.Registration);
             foreach (var mark in marks)
                 page.Draw(mark);
+            if (note is not null)
+                page.Place(note, 0, 0);
             foreach (var (_, position) in plan.OnSheet(sheet))
             {
                 labels.MoveNext();
