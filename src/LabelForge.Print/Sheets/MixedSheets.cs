@@ -29,13 +29,9 @@ public static class MixedSheets
             foreach (var sheet in sheets)
             {
                 using var page = document.AddPage(sheet.Stock.PageWidth, sheet.Stock.PageHeight);
-<<<<<<< HEAD
                 page.Register(registration);
-=======
-                page.Correct(correction);
                 if (MarginNote.Of(sheet.Stock, sheet.Note) is { } note)
                     page.Place(note, 0, 0);
->>>>>>> 71bfa75 (Sheets say in their margin which broken rule they were printed over; labels in each language offered are printed, read back and pass)
                 foreach (var (place, label) in sheet.Labels)
                 {
                     var (x, y) = SheetWriter.LabelCorner(sheet.Stock, place, label.Design);
