@@ -81,9 +81,9 @@ public static partial class IdentityReader
     // A small letter below a line of a sentence goes on with it: "... sunburn. Use" over "a sunscreen, wear protective clothing".
     private static bool GoesOn(string text, int start)
     {
-        if (start == 0 || text[start - 1] != '\n' || start >= text.Length || !char.IsLower(text[start]))
+        if (start < 2 || text[start - 1] != '\n' || start >= text.Length || !char.IsLower(text[start]))
             return false;
-        var above = text[(text.LastIndexOf('\n', Math.Max(0, start - 2)) + 1)..(start - 1)].TrimEnd();
+        var above = text[(text.LastIndexOf('\n', start - 2) + 1)..(start - 1)].TrimEnd();
         return Words(above) >= SentenceWords && above is not [.., '.' or '!' or '?' or ':'];
     }
 
