@@ -47,7 +47,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
         FilledBooks.Fill(window.Folder);
         File.AppendAllText(Path.Combine(window.Folder, "recipes", "bramble-bar.yaml"), "price: 7.00\n");
         await window.GoAsync("/tally");
-        await page.FillAsync("#place", "Fairport market");
+        await page.FillAsync("#place", "Wendle market");
         await page.Locator("[id='sold-bramble-bar']").FillAsync("1");
         await page.FillAsync("#float", "40");
         await page.FillAsync("#card", "0");
@@ -57,7 +57,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#sold-in-all")).ToHaveTextAsync("1");
         var takings = Assert.Single(RecordBook.Open(window.Folder).Read().Takings);
         Assert.Equal((40m, 40m), (takings.Float, takings.Cash));
-        Assert.Equal([7m], RecordBook.Open(window.Folder).Read().Sales.Where(s => s.To == "Fairport market" && s.Ticket is not null).Select(s => s.Paid));
+        Assert.Equal([7m], RecordBook.Open(window.Folder).Read().Sales.Where(s => s.To == "Wendle market" && s.Ticket is not null).Select(s => s.Paid));
         Assert.Empty(window.Complaints);
     }
 
@@ -81,7 +81,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
             await page.GetByLabel($"Pieces of {scent}", new() { Exact = true }).FillAsync("6");
         await page.ClickAsync("#begin-pot");
         await page.WaitForURLAsync("**/pour?pot=*");
-        var lines = page.Locator(".bench .plain li");
+        var lines = page.Locator(".pouring .plain li");
         await Assertions.Expect(lines.First).ToBeVisibleAsync();
         // The base once, and of each scent its oil, its fragrance and its colour.
         var count = await lines.CountAsync();
@@ -93,7 +93,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
             if (weighed == count)
                 await page.ClickAsync("#do-weigh");
             else
-                await WrittenAsync(page, ".bench form", "#do-weigh");
+                await WrittenAsync(page, ".pouring form", "#do-weigh");
         }
         await page.Locator("#close-pot").WaitForAsync();
         foreach (var batch in RecordBook.Open(window.Folder).Read().Batches)
