@@ -24,8 +24,15 @@ internal static class GrowthPart
             "All in step with the sheets; what is the same for all sheets, the drawing of the label, is most of the first.");
         Add(text, "check", "Reading a label back from a PDF", "letters on the page", Check(),
             "Blocks of lines are found by the distances between words, each to its neighbours, in PdfPig's analysis of the page's layout, which is quadratic in the words of a page. A label holds some hundred; a page with more letters than any label is refused.");
+        return text.ToString();
+    }
+
+    /// <summary>The books by themselves: what is asked of them in a day must not grow with the shop.</summary>
+    public static string MeasureBooks()
+    {
+        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some; *power* as above.\n");
         Add(text, "books", "The books", "batches", Books(),
-            "Each goes through its lists once. Where a power is above 1 it is memory: a thousand batches lie in the processor's caches, a hundred thousand do not, and the collector moves them. A sale reads the books whole and balances them whole, and so costs as much as reading them.");
+            "One use reads what it needs, by index, and is flat. What is asked of all bottles of a material, of all that was made of it, or of every entry grows with what it lists: each of these batches took from the same two materials.");
         return text.ToString();
     }
 

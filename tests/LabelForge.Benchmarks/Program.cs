@@ -27,6 +27,7 @@ if (args is ["estimate"])
     ("ask", AskPart.Measure),
     ("records", RecordsPart.Measure),
     ("growth", GrowthPart.Measure),
+    ("growth-books", GrowthPart.MeasureBooks),
 ];
 var asked = args is [] or ["all"] ? [.. parts.Select(p => p.Name)] : args;
 if (asked.FirstOrDefault(a => parts.All(p => p.Name != a)) is { } unknown)

@@ -9,6 +9,8 @@ namespace LabelForge.Records.Tracing;
 /// <remarks>
 /// Each begins with the same tables: <c>asked</c>, the batches on the way by the number that stands; <c>used</c>, what was weighed
 /// into them out of which bottle; <c>every</c>, each number that one of these batches ever had beside the one that stands.
+/// CROSS JOIN keeps SQLite to the order written, from the few to the many: left to itself it goes through whole tables. To
+/// PostgreSQL it is a join like any other.
 /// </remarks>
 /// <param name="way">The tables, by <see cref="Forward"/> or <see cref="Back"/>.</param>
 /// <param name="parameters">What stands in them as @p0 and so on.</param>
@@ -16,25 +18,26 @@ internal sealed class TraceSql(string way, params string[] parameters)
 {
     /// <summary>What was weighed in.</summary>
     public const string Uses = """
-        SELECT u."Bottle", u."Micrograms", s."Lot", r."Material", r."Supplier", r."SupplierLot" FROM used u
-        JOIN "BatchStock" s ON s."BatchId" = u."BatchId" JOIN "ReceiptStock" rs ON rs."Bottle" = u."Bottle" JOIN "Receipts" r ON r."Id" = rs."ReceiptId" ORDER BY u."Id"
+        SELECT u."Bottle", u."Micrograms", s."Lot", r."Material", r."Supplier", r."SupplierLot"
+        FROM used u CROSS JOIN "BatchStock" s CROSS JOIN "ReceiptStock" rs CROSS JOIN "Receipts" r
+        WHERE s."BatchId" = u."BatchId" AND rs."Bottle" = u."Bottle" AND r."Id" = rs."ReceiptId" ORDER BY u."Id"
         """;
 
     /// <summary>The batches.</summary>
     public const string Lots = """
-        SELECT s."Lot", b."Product", b."On", s."Made", s."Rejected", s."Left", s."Disposed", s."Closings" FROM asked a
-        JOIN "BatchStock" s ON s."BatchId" = a."BatchId" JOIN "Batches" b ON b."Id" = a."BatchId" ORDER BY s."Number"
+        SELECT s."Lot", b."Product", b."On", s."Made", s."Rejected", s."Left", s."Disposed", s."Closings"
+        FROM asked a CROSS JOIN "BatchStock" s CROSS JOIN "Batches" b WHERE s."BatchId" = a."BatchId" AND b."Id" = a."BatchId" ORDER BY s."Number"
         """;
 
     /// <summary>The sales and gifts that stand.</summary>
     public static readonly string Deliveries = $"""
-        SELECT st."Lot", s."On", s."Pieces", s."To", s."PaidCents" FROM every e
-        JOIN "Sales" s ON s."BatchId" = e."Id" JOIN "BatchStock" st ON st."BatchId" = e."Now" WHERE {Stands(BookLists.Sale, "s")} ORDER BY st."Number", s."Id"
+        SELECT st."Lot", s."On", s."Pieces", s."To", s."PaidCents"
+        FROM every e CROSS JOIN "Sales" s CROSS JOIN "BatchStock" st WHERE s."BatchId" = e."Id" AND st."BatchId" = e."Now" AND {Stands(BookLists.Sale, "s")} ORDER BY st."Number", s."Id"
         """;
 
     /// <summary>The numbers of complaints that stand.</summary>
     public static readonly string Complaints = $"""
-        SELECT p."Id" FROM every e JOIN "Complaints" p ON p."BatchId" = e."Id" WHERE {Stands(BookLists.Complaint, "p")}
+        SELECT p."Id" FROM every e CROSS JOIN "Complaints" p WHERE p."BatchId" = e."Id" AND {Stands(BookLists.Complaint, "p")}
         """;
 
     /// <summary>The bottles that the way began with.</summary>
@@ -50,7 +53,7 @@ internal sealed class TraceSql(string way, params string[] parameters)
     private const string Every = """
         every("Id", "Now") AS (
           SELECT "BatchId", "BatchId" FROM asked
-          UNION ALL SELECT c."EntryId", e."Now" FROM every e JOIN "Corrections" c ON c."List" = 'batch' AND c."InsteadId" = e."Id")
+          UNION ALL SELECT c."EntryId", e."Now" FROM every e CROSS JOIN "Corrections" c WHERE c."List" = 'batch' AND c."InsteadId" = e."Id")
         """;
 
     /// <summary>From bottles to the batches that were weighed out of them.</summary>
@@ -58,14 +61,14 @@ internal sealed class TraceSql(string way, params string[] parameters)
         WITH RECURSIVE
         bottle("Bottle", "Id") AS (
           SELECT "Bottle", "Bottle" FROM "ReceiptStock" WHERE "Bottle" IN ({string.Join(',', bottles)})
-          UNION ALL SELECT b."Bottle", c."InsteadId" FROM bottle b JOIN "Corrections" c ON c."List" = 'receipt' AND c."EntryId" = b."Id" WHERE c."InsteadId" IS NOT NULL),
+          UNION ALL SELECT b."Bottle", c."InsteadId" FROM bottle b CROSS JOIN "Corrections" c WHERE c."List" = 'receipt' AND c."EntryId" = b."Id" AND c."InsteadId" IS NOT NULL),
         taken AS (
-          SELECT w."Id", b."Bottle", w."BatchId", w."Micrograms" FROM bottle b JOIN "Weighings" w ON w."ReceiptId" = b."Id" WHERE {Stands(BookLists.Weighing, "w")}),
+          SELECT w."Id", b."Bottle", w."BatchId", w."Micrograms" FROM bottle b CROSS JOIN "Weighings" w WHERE w."ReceiptId" = b."Id" AND {Stands(BookLists.Weighing, "w")}),
         lot("Was", "Id") AS (
           SELECT DISTINCT "BatchId", "BatchId" FROM taken
-          UNION ALL SELECT l."Was", c."InsteadId" FROM lot l JOIN "Corrections" c ON c."List" = 'batch' AND c."EntryId" = l."Id" WHERE c."InsteadId" IS NOT NULL),
+          UNION ALL SELECT l."Was", c."InsteadId" FROM lot l CROSS JOIN "Corrections" c WHERE c."List" = 'batch' AND c."EntryId" = l."Id" AND c."InsteadId" IS NOT NULL),
         used AS (
-          SELECT t."Id", t."Bottle", s."BatchId", t."Micrograms" FROM taken t JOIN lot l ON l."Was" = t."BatchId" JOIN "BatchStock" s ON s."BatchId" = l."Id"),
+          SELECT t."Id", t."Bottle", s."BatchId", t."Micrograms" FROM taken t CROSS JOIN lot l CROSS JOIN "BatchStock" s WHERE l."Was" = t."BatchId" AND s."BatchId" = l."Id"),
         asked AS (SELECT DISTINCT "BatchId" FROM used),
         {Every}
         """;
@@ -76,16 +79,16 @@ internal sealed class TraceSql(string way, params string[] parameters)
         WITH RECURSIVE
         start("Id") AS (
           {batches}
-          UNION SELECT c."InsteadId" FROM start b JOIN "Corrections" c ON c."List" = 'batch' AND c."EntryId" = b."Id" WHERE c."InsteadId" IS NOT NULL),
-        asked AS (SELECT DISTINCT s."BatchId" FROM start b JOIN "BatchStock" s ON s."BatchId" = b."Id"),
+          UNION SELECT c."InsteadId" FROM start b CROSS JOIN "Corrections" c WHERE c."List" = 'batch' AND c."EntryId" = b."Id" AND c."InsteadId" IS NOT NULL),
+        asked AS (SELECT DISTINCT s."BatchId" FROM start b CROSS JOIN "BatchStock" s WHERE s."BatchId" = b."Id"),
         {Every},
         taken AS (
-          SELECT w."Id", w."ReceiptId", e."Now", w."Micrograms" FROM every e JOIN "Weighings" w ON w."BatchId" = e."Id" WHERE w."ReceiptId" IS NOT NULL AND {Stands(BookLists.Weighing, "w")}),
+          SELECT w."Id", w."ReceiptId", e."Now", w."Micrograms" FROM every e CROSS JOIN "Weighings" w WHERE w."BatchId" = e."Id" AND w."ReceiptId" IS NOT NULL AND {Stands(BookLists.Weighing, "w")}),
         back("Was", "Id") AS (
           SELECT DISTINCT "ReceiptId", "ReceiptId" FROM taken
-          UNION ALL SELECT b."Was", c."EntryId" FROM back b JOIN "Corrections" c ON c."List" = 'receipt' AND c."InsteadId" = b."Id"),
+          UNION ALL SELECT b."Was", c."EntryId" FROM back b CROSS JOIN "Corrections" c WHERE c."List" = 'receipt' AND c."InsteadId" = b."Id"),
         used AS (
-          SELECT t."Id", s."Bottle", t."Now" AS "BatchId", t."Micrograms" FROM taken t JOIN back b ON b."Was" = t."ReceiptId" JOIN "ReceiptStock" s ON s."Bottle" = b."Id")
+          SELECT t."Id", s."Bottle", t."Now" AS "BatchId", t."Micrograms" FROM taken t CROSS JOIN back b CROSS JOIN "ReceiptStock" s WHERE b."Was" = t."ReceiptId" AND s."Bottle" = b."Id")
         """;
 
     /// <summary>That no correction strikes an entry.</summary>
