@@ -69,6 +69,10 @@ public static partial class BusinessReader
         return found;
     }
 
+    /// <summary>A line that names a workshop of the trade by its word for one, as <c>Savonnerie du Gué</c>; null where none does. For labels whose address stands apart from the name.</summary>
+    internal static string? NameByTrade(string text) =>
+        text.Split('\n').Select(Tidy).FirstOrDefault(l => l.Split(' ').Length is > 1 and < 8 && l.Length > 0 && char.IsUpper(l[0]) && HouseOfTrade().IsMatch(FoldedText.Of(l)));
+
     /// <summary>Whether a name says by its words that it is a business's.</summary>
     public static bool IsCorporate(string name) => CorporateName().IsMatch(name);
 
@@ -171,6 +175,10 @@ public static partial class BusinessReader
 
     [GeneratedRegex(@"(?<=[\n,. ])(?<country>Canada|Mexico|China|France|Germany|Italy|Spain|Portugal|India|Japan|Korea|South Korea|Thailand|Vietnam|Turkey|Morocco|Ghana|United Kingdom|England|Scotland|Wales|Ireland|Australia|New Zealand|Netherlands|Belgium|Poland|Brazil|Taiwan|Indonesia|Greece|Switzerland|Austria|Sweden|Denmark|Norway|Finland)(?=\s*(?:[.\n,]|$))")]
     private static partial Regex Abroad();
+
+    // A workshop, in French, Italian, Spanish, Portuguese, German, Dutch, Polish, Czech, Swedish and Danish; written by us.
+    [GeneratedRegex(@"\b(?:savonnerie|atelier|laboratoires?|cosmetiques|saponificio|officina|laboratorio|taller|jaboneria|saboaria|seifenmanufaktur|seifensiederei|manufaktur|zeepmakerij|zeepatelier|mydlarnia|pracownia|mydlarna|tvalmakeri|saebevaerksted)\b")]
+    private static partial Regex HouseOfTrade();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

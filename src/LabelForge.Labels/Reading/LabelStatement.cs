@@ -102,6 +102,8 @@ public sealed partial record LabelStatement(
             business = business with { Name = own };
         if (business.Name is null && addresses.All(a => a.Name is null) && ingredients is not null && BusinessReader.NameAfter(text.Without(taken), ingredients.Span.End, identity?.Span) is { } last)
             business = business with { Name = last };
+        if (business.Name is null && addresses.Length > 0 && addresses.All(a => a.Name is null) && BusinessReader.NameByTrade(text.Without(taken)) is { } trade)
+            business = business with { Name = trade };
         var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>();
         return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text), business.Name is { Length: > 2 } name ? Blank(rest, name) : rest)
         {

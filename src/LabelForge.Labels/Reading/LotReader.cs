@@ -30,6 +30,6 @@ public static partial class LotReader
         return null;
     }
 
-    [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?)(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
+    [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?)(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
     private static partial Regex Short();
 }
