@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 
 namespace LabelForge.Ingredients.Supplied;
 
@@ -74,13 +75,8 @@ public sealed partial class OtherNames
     /// <summary>The name in small letters without accents and with one space for any.</summary>
     internal static string Folded(string name)
     {
-        var folded = new StringBuilder(name.Length);
-        foreach (var sign in NameText.Plain(name).Normalize(NormalizationForm.FormD))
-        {
-            if (CharUnicodeInfo.GetUnicodeCategory(sign) != UnicodeCategory.NonSpacingMark)
-                folded.Append(sign switch { 'ł' => 'l', 'ß' => 's', '’' => '\'', _ => sign });
-        }
-        return folded.ToString();
+        // By a table of letters: without the system's tables, normalization leaves every accent where it is.
+        return FoldedText.Of(NameText.Plain(name)).Replace('ß', 's');
     }
 
     // What a scanner takes for one another looks alike here: rn and m, vv and w, 1 l i and |, 0 and o, 5 and s, cl and d.

@@ -43,4 +43,12 @@ public class NameMatcherTests
     [Fact]
     public void A_CAS_number_brings_its_ingredient_to_the_front_of_the_offers() =>
         Assert.Equal("Glycerin", Match("Propane-triol 56-81-5").Nearest[0].Us);
+
+    // Wrappers in capitals leave accents out.
+    [Theory]
+    [InlineData("BEURRE DE KARITE", "Butyrospermum Parkii (Shea) Butter")]
+    [InlineData("Beurre de karité", "Butyrospermum Parkii (Shea) Butter")]
+    [InlineData("ACIDE STEARIQUE", "Stearic Acid")]
+    public void A_name_is_known_with_its_accents_and_without(string written, string key) =>
+        Assert.Equal(key, Matcher.Find(written)?.Key);
 }
