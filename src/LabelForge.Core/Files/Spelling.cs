@@ -6,8 +6,14 @@ public static class Spelling
     /// <summary>The nearest of the known words, or null where none is near.</summary>
     public static string? Nearest(string written, IEnumerable<string> known) => Nearest(written, known, Farthest(written));
 
-    /// <summary>The nearest of a few words that are known, with more letters wrong: two letters that changed places count as two.</summary>
-    public static string? NearestOfFew(string written, IEnumerable<string> known) => Nearest(written, known, written.Length < 4 ? 1 : Math.Max(2, Farthest(written)));
+    /// <summary>The nearest of a few words that are known, with more letters wrong; a word of the same letters, two of which changed places, comes before all.</summary>
+    public static string? NearestOfFew(string written, IEnumerable<string> known)
+    {
+        var all = known.ToArray();
+        return Array.Find(all, k => Letters(k) == Letters(written)) ?? Nearest(written, all, written.Length < 4 ? 1 : Math.Max(2, Farthest(written)));
+    }
+
+    private static string Letters(string word) => string.Concat(word.ToLowerInvariant().Order());
 
     private static string? Nearest(string written, IEnumerable<string> known, int most)
     {
