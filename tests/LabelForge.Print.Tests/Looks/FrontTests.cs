@@ -29,7 +29,7 @@ public class FrontTests
 
     public static TheoryData<string> Arrangements => [.. ArrangementFile.Known];
 
-    /// <summary>Each market, with the shortest words, usual ones and the longest, without a frame and with each in turn; ornament and types change from one to the next.</summary>
+    /// <summary>Each market, with the shortest words, usual ones and the longest, by turns without a frame and with one; ornament and types change from one to the next.</summary>
     [Theory, MemberData(nameof(ArrangementsAndShapes))]
     public void Every_front_keeps_the_rules_it_is_measured_against(string arrangement, string shape)
     {
@@ -39,7 +39,8 @@ public class FrontTests
         {
             foreach (var content in new[] { Short(market), Usual(market), Long(market) })
             {
-                foreach (var frame in new[] { null, FrameFamily.All[turn / 2 % FrameFamily.All.Length] })
+                // Without a frame and with one in turn: every frame comes up on every shape, over the arrangements.
+                foreach (var frame in new[] { turn % 2 == 0 ? null : FrameFamily.All[(turn / 2 + Array.IndexOf(Shapes, shape)) % FrameFamily.All.Length] })
                 {
                     var family = OrnamentFamily.All[turn * 7 % OrnamentFamily.All.Length];
                     var look = Of(arrangement, Types[turn++ % Types.Length], family, frame, turn * 37 % 360);
