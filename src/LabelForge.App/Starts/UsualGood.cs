@@ -1,5 +1,5 @@
-using LabelForge.Print;
 using System.Collections.Immutable;
+using LabelForge.Print;
 using LabelForge.Print.Designs;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Files;

@@ -40,12 +40,12 @@ internal static class BatchBenchVerbs
             var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
             return book.Ask(books =>
             {
-            var proposals = Bench.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
-            if (options.Json(r))
-                JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
-            else
-                Tell(code, started, batch, proposals, books);
-            return Exit.Done;
+                var proposals = Bench.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
+                if (options.Json(r))
+                    JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
+                else
+                    Tell(code, started, batch, proposals, books);
+                return Exit.Done;
             });
         }));
         return verb;
@@ -73,27 +73,27 @@ internal static class BatchBenchVerbs
             var written = Bench.Weigh(book, code, what.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
             return book.Ask(books =>
             {
-            var batch = books.BatchOf(code);
-            var line = Bench.Compare(books, batch).First(l => l.Line.Material == what.Id);
-            var changes = Changes(workshop, books, batch, options.On(r));
-            var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On).Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
-            var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
-            var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
-            if (options.Json(r))
-            {
-                JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes, findings = broken.Select(JsonOut.Of) });
+                var batch = books.BatchOf(code);
+                var line = Bench.Compare(books, batch).First(l => l.Line.Material == what.Id);
+                var changes = Changes(workshop, books, batch, options.On(r));
+                var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On).Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
+                var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
+                var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
+                if (options.Json(r))
+                {
+                    JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes, findings = broken.Select(JsonOut.Of) });
+                    return flagged ? Exit.FindingStands : Exit.Done;
+                }
+                foreach (var w in written)
+                    Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
+                if (line.Off)
+                    Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Bench.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
+                foreach (var past in expired)
+                    Console.WriteLine($"FLAG: {past} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
+                foreach (var change in changes)
+                    Console.WriteLine($"LABEL: {change}");
+                TellBroken(broken);
                 return flagged ? Exit.FindingStands : Exit.Done;
-            }
-            foreach (var w in written)
-                Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
-            if (line.Off)
-                Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Bench.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
-            foreach (var past in expired)
-                Console.WriteLine($"FLAG: {past} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
-            foreach (var change in changes)
-                Console.WriteLine($"LABEL: {change}");
-            TellBroken(broken);
-            return flagged ? Exit.FindingStands : Exit.Done;
             });
         }));
         return verb;

@@ -161,8 +161,16 @@ internal static class MarketVerbs
         {
             JsonOut.Write(new
             {
-                place = day.Place, on = day.On, paid = day.Paid, tax = day.Tax, tickets = day.Tickets, byPayment = day.ByPayment,
-                expected = day.Expected, counted = day.Takings?.Cash, difference = day.Difference, cardDifference = day.CardDifference,
+                place = day.Place,
+                on = day.On,
+                paid = day.Paid,
+                tax = day.Tax,
+                tickets = day.Tickets,
+                byPayment = day.ByPayment,
+                expected = day.Expected,
+                counted = day.Takings?.Cash,
+                difference = day.Difference,
+                cardDifference = day.CardDifference,
                 products = day.Rows.Select(m => new { product = m.Product, name = m.Name, sold = m.Sold, given = m.Given, returned = m.Returned, paid = m.Paid, tax = m.Tax, left = m.Left }),
             });
             return Exit.Done;

@@ -24,7 +24,11 @@ internal static class NextVerb
             {
                 JsonOut.Write(new
                 {
-                    from = next.From, to = next.To, currency, cost = next.Buy?.Cents / 100m, problem = next.WhyNot?.ToString(),
+                    from = next.From,
+                    to = next.To,
+                    currency,
+                    cost = next.Buy?.Cents / 100m,
+                    problem = next.WhyNot?.ToString(),
                     pour = next.Rows.Select(p => new { product = p.Product.Name, sold = p.Sold, left = p.Left, pour = p.Pour, withinBudget = p.WithinBudget, money = p.Money }),
                     packs = next.Buy?.Packs.Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
                 });

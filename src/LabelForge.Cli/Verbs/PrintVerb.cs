@@ -100,7 +100,11 @@ internal static class PrintVerb
                 labels = plan.Labels.Select(l => new { lot = l.Lot.ToString(), product = l.Job.Product.Name, design = l.Layout.Design.Id, stock = l.Stock.Id, count = l.Count }),
                 sheets = plan.Sheets.Select(s => new
                 {
-                    stock = s.Stock.Id, sheet = s.Name, isNew = s.IsNew, usedBefore = PositionRanges.Write(s.UsedBefore), freeAfter = s.FreeAfter,
+                    stock = s.Stock.Id,
+                    sheet = s.Name,
+                    isNew = s.IsNew,
+                    usedBefore = PositionRanges.Write(s.UsedBefore),
+                    freeAfter = s.FreeAfter,
                     places = s.Labels.Select(l => new { place = l.Place, lot = l.Label.Lot.ToString() }),
                 }),
             });

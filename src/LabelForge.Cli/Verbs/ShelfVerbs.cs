@@ -53,8 +53,17 @@ internal static class ShelfVerbs
             var code = Shared.Need(PieceCode.LotOf(r.GetValue(lot)!)).ToString();
             var entry = TableSales.TakeBack(book, code, batch => new PiecesReturned
             {
-                On = options.On(r), By = options.By(r), Note = options.Note(r), BatchId = batch.Id, Returned = r.GetValue(pieces), BackOnShelf = r.GetValue(back), From = r.GetValue(from)!,
-                PaidBack = sum, Tax = workshop.Business.SalesTax is { } tax && sum > 0 ? tax.In(sum) : null, Payment = r.GetValue(payment), Reason = r.GetValue(reason)!,
+                On = options.On(r),
+                By = options.By(r),
+                Note = options.Note(r),
+                BatchId = batch.Id,
+                Returned = r.GetValue(pieces),
+                BackOnShelf = r.GetValue(back),
+                From = r.GetValue(from)!,
+                PaidBack = sum,
+                Tax = workshop.Business.SalesTax is { } tax && sum > 0 ? tax.In(sum) : null,
+                Payment = r.GetValue(payment),
+                Reason = r.GetValue(reason)!,
             });
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))

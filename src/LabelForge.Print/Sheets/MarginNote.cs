@@ -1,6 +1,6 @@
+using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
-using LabelForge.Measures;
 
 namespace LabelForge.Print.Sheets;
 

@@ -44,7 +44,8 @@ public sealed class Workshop
         var file = Path.Combine(folder, "workshop.yaml");
         if (!File.Exists(file))
             throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {folder}.",
-                "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER") { Code = "workshop.none" });
+                "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER")
+            { Code = "workshop.none" });
         var business = Business.Read(YamlFile.Read(file, "workshop.yaml"));
         var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
         var unreadable = ImmutableSortedDictionary.CreateBuilder<string, Problem>(StringComparer.Ordinal);

@@ -113,7 +113,8 @@ public static class TableSales
         var name = item.Variant is { } v ? $"{item.Recipe}/{v}" : item.Recipe;
         throw new InputException(new Problem(null, 0,
             FormattableString.Invariant($"Only {item.Pieces - open} of {name} are in the house, not {item.Pieces}."),
-            "Look whether a batch is still to be closed (labelforge today), or count the shelf: labelforge count") { Code = "pieces.short" });
+            "Look whether a batch is still to be closed (labelforge today), or count the shelf: labelforge count")
+        { Code = "pieces.short" });
     }
 
     private static string NextTicket(IBooks books, DateOnly on)

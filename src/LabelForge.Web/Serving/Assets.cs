@@ -1,6 +1,6 @@
-using LabelForge.Print;
 using System.Collections.Frozen;
 using System.Security.Cryptography;
+using LabelForge.Print;
 using LabelForge.Print.Designs;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;

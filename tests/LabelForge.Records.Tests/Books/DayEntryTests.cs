@@ -114,6 +114,14 @@ public sealed class DayEntryTests : IDisposable
 
     private static PiecesReturned Returned(Batch batch, int pieces, int back) => new()
     {
-        On = TestShop.Day, By = "A", BatchId = batch.Id, Returned = pieces, BackOnShelf = back, From = "a buyer", PaidBack = 7m * pieces, Payment = "cash", Reason = "a dent",
+        On = TestShop.Day,
+        By = "A",
+        BatchId = batch.Id,
+        Returned = pieces,
+        BackOnShelf = back,
+        From = "a buyer",
+        PaidBack = 7m * pieces,
+        Payment = "cash",
+        Reason = "a dent",
     };
 }

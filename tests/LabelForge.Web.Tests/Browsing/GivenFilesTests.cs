@@ -1,5 +1,5 @@
-using LabelForge.Print;
 using System.Text;
+using LabelForge.Print;
 using Microsoft.Playwright;
 using SkiaSharp;
 

@@ -4,8 +4,8 @@ using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Web.Editing;
-using LabelForge.Web.Workbench;
 using LabelForge.Web.Wording;
+using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
 
 namespace LabelForge.Web.Components.Parts;
