@@ -75,7 +75,7 @@ internal static class BooksVerbs
                 ? book.Ask(books => BookTables.Of(books, name, books.Page(name, null, most)))
                 : BookTables.Of(book.Read(), name);
             if (path is not null)
-                AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. System.Text.Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+                AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
             if (options.Json(r))
                 JsonOut.Write(new { list = name, entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "").ToDictionary(c => Key(c.First), c => c.Second)) });
             else if (path is null)

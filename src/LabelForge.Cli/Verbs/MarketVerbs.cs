@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Globalization;
-using System.Text;
 using LabelForge.Files;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
@@ -149,7 +148,7 @@ internal static class MarketVerbs
         if (Path.GetExtension(path).Equals(".csv", StringComparison.OrdinalIgnoreCase))
         {
             var (heading, rows) = day.Table();
-            AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+            AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
             return;
         }
         AtomicFile.Write(path, stream => MarketPapers.WriteSummary(stream, workshop, day));

@@ -5,6 +5,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Bench;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
+using LabelForge.Records.Spreadsheets;
 using LabelForge.Records.Tracing;
 
 namespace LabelForge.Cli.Verbs;
@@ -40,7 +41,7 @@ internal static class TraceVerb
         switch (Path.GetExtension(path).ToLowerInvariant())
         {
             case ".csv":
-                AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(TraceTable.Csv(trace))]));
+                AtomicFile.Write(path, s => s.Write(SafeCsv.File(TraceTable.Csv(trace))));
                 break;
             case ".svg":
                 AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TracePicture.Svg(trace))));

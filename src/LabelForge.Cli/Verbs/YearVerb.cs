@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.Globalization;
-using System.Text;
 using LabelForge.Files;
 using LabelForge.Print.Output;
 using LabelForge.Records.Spreadsheets;
@@ -25,7 +24,7 @@ internal static class YearVerb
             if (path is not null)
             {
                 var (heading, rows) = book.Table();
-                AtomicFile.Write(path, s => s.Write([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+                AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
             }
             foreach (var material in book.WithoutAPrice)
                 Console.Error.WriteLine($"Note: {material} was weighed in and never received, so that its cost is in no figure here. Write what came in: labelforge receive {material}");

@@ -6,9 +6,6 @@ namespace LabelForge.Records.Books;
 /// <summary>All lists of the books as CSV in a folder, and what batches froze beside them; read back by <see cref="ListImport"/>.</summary>
 public static class BookFolder
 {
-    // The mark at the beginning tells spreadsheets that the letters are UTF-8.
-    private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
-
     /// <summary>The lists' names.</summary>
     public static IReadOnlyList<string> Lists { get; } = [.. BookLists.All, BookLists.Correction];
 
@@ -30,6 +27,6 @@ public static class BookFolder
     public static void Write(Ledger ledger, string list, string path)
     {
         var (heading, rows) = BookTables.Of(ledger, list);
-        AtomicFile.Write(path, s => s.Write([.. Mark, .. System.Text.Encoding.UTF8.GetBytes(SafeCsv.Write(heading, rows))]));
+        AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
     }
 }

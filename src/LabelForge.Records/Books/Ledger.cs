@@ -50,9 +50,6 @@ public sealed partial class Ledger : IBooks
     /// <summary>Every entry of deviations, struck and replaced ones too.</summary>
     public IReadOnlyList<Deviation> AllDeviations => All<Deviation>();
 
-    /// <summary>Every entry of closings of batches, struck and replaced ones too.</summary>
-    public IReadOnlyList<Closing> AllClosings => All<Closing>();
-
     /// <summary>Every entry of sales, struck and replaced ones too.</summary>
     public IReadOnlyList<Sale> AllSales => All<Sale>();
 
@@ -61,18 +58,6 @@ public sealed partial class Ledger : IBooks
 
     /// <summary>Every entry of disposals, struck and replaced ones too.</summary>
     public IReadOnlyList<Disposal> AllDisposals => All<Disposal>();
-
-    /// <summary>Every entry of packaging used up, struck and replaced ones too.</summary>
-    public IReadOnlyList<PackingUse> AllPackingUses => All<PackingUse>();
-
-    /// <summary>Every entry of counts, struck and replaced ones too.</summary>
-    public IReadOnlyList<StockCount> AllCounts => All<StockCount>();
-
-    /// <summary>Every entry of what was brought back, struck and replaced ones too.</summary>
-    public IReadOnlyList<PiecesReturned> AllReturns => All<PiecesReturned>();
-
-    /// <summary>Every entry of takings, struck and replaced ones too.</summary>
-    public IReadOnlyList<Takings> AllTakings => All<Takings>();
 
     /// <summary>The receipts that stand.</summary>
     public IReadOnlyList<Receipt> Receipts => Standing<Receipt>();

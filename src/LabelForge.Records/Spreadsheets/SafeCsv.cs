@@ -21,6 +21,12 @@ public static class SafeCsv
         return text.ToString();
     }
 
+    /// <summary>A heading and rows as the bytes of a file.</summary>
+    public static byte[] File(IReadOnlyList<string> heading, IEnumerable<IReadOnlyList<object?>> rows) => File(Write(heading, rows));
+
+    /// <summary>A written table as the bytes of a file: UTF-8, with the mark at the beginning that tells spreadsheets so.</summary>
+    public static byte[] File(string csv) => [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(csv)];
+
     /// <summary>The text as it was before <see cref="Write"/> made it safe.</summary>
     public static string Plain(string cell) => cell.Length > 1 && cell[0] == '\'' && (Dangerous(cell[1]) || cell[1] == '\'') ? cell[1..] : cell;
 
