@@ -24,8 +24,8 @@ public static class CommandPage
         page.Append($"\n## {path}\n\n{verb.Description}.\n");
         if (verb.Action is not null)
             page.Append($"\n    {Usage(verb, path)}\n");
-        var rows = verb.Arguments.Select(a => (Name: Shown(a), What: Words(a.Description, a.HasDefaultValue && a.GetDefaultValue() is { } d ? d : null)))
-            .Concat(verb.Options.Where(o => !o.Hidden && o is not HelpOption).Select(o => (Name: o.Required ? $"{o.Name} (required)" : o.Name, What: Words(o.Description, Default(o)))))
+        var rows = verb.Arguments.Select(a => (Name: Shown(a), What: ValueNames.Says(a)))
+            .Concat(verb.Options.Where(o => !o.Hidden && o is not HelpOption).Select(o => (Name: o.Required ? $"{o.Name} (required)" : o.Name, What: ValueNames.Says(o))))
             .ToList();
         if (rows.Count > 0)
             page.Append("\n| | |\n| --- | --- |\n");
@@ -49,8 +49,4 @@ public static class CommandPage
     }
 
     private static string Shown(Argument argument) => argument.Arity.MaximumNumberOfValues > 1 ? $"{argument.Name}..." : argument.Name;
-
-    private static object? Default(Option option) => option.HasDefaultValue && option.ValueType != typeof(bool) ? option.GetDefaultValue() : null;
-
-    private static string Words(string? description, object? usual) => usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
 }

@@ -51,14 +51,14 @@ public static class HelpText
         if (verb.Arguments.Count > 0)
             text.Append('\n');
         foreach (var argument in verb.Arguments)
-            Row(text, ValueNames.Of(argument), Usual(argument.Description, argument.HasDefaultValue ? argument.GetDefaultValue() : null), 24);
+            Row(text, ValueNames.Of(argument), ValueNames.Says(argument), 24);
         var options = verb.Options.Where(o => !o.Hidden && o is not HelpOption).ToArray();
         foreach (var (title, some) in new[] { ("Needed", options.Where(o => o.Required)), ("Optional", options.Where(o => !o.Required)) })
         {
             if (some.Any())
                 text.Append($"\n{title}\n");
             foreach (var option in some)
-                Row(text, ValueNames.Of(option), Usual(option.Description, option.HasDefaultValue && option.ValueType != typeof(bool) ? option.GetDefaultValue() : null), 24);
+                Row(text, ValueNames.Of(option), ValueNames.Says(option), 24);
         }
         return text.ToString();
     }
@@ -82,8 +82,6 @@ public static class HelpText
             text.Append($"    {example.Call}\n");
         }
     }
-
-    private static string Usual(string? description, object? usual) => usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
 
     private static void Row(StringBuilder text, string name, string says, int column)
     {

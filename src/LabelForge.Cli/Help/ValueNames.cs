@@ -31,6 +31,14 @@ internal static class ValueNames
     /// <summary>An argument: <c>&lt;recipe&gt;</c>.</summary>
     public static string Of(Argument argument) => $"<{argument.Name.ToLowerInvariant()}>{(argument.Arity.MaximumNumberOfValues > 1 ? "..." : "")}";
 
+    /// <summary>What an option says, with what it is where it is left out.</summary>
+    public static string Says(Option option) => Usual(option.Description, option.HasDefaultValue && option.ValueType != typeof(bool) ? option.GetDefaultValue() : null);
+
+    /// <summary>What an argument says, with what it is where it is left out.</summary>
+    public static string Says(Argument argument) => Usual(argument.Description, argument.HasDefaultValue ? argument.GetDefaultValue() : null);
+
+    private static string Usual(string? description, object? usual) => usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
+
     private static string ValueOf(Option option) =>
         option.HelpName is { } named ? named
             : ByOption.TryGetValue(option.Name, out var kind) ? kind
