@@ -1,5 +1,5 @@
-using System.CommandLine;
 using System.Globalization;
+using System.Reflection;
 using System.Text.Json;
 
 namespace LabelForge.Cli.Tests;
@@ -17,9 +17,8 @@ public static class InProcess
         {
             Console.SetOut(output);
             Console.SetError(messages);
-            var parsed = CommandTree.Root().Parse(words, CommandTree.Reading);
-            var code = parsed.Errors.Count > 0 ? -1 : parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
-            return new CommandRun(code, output.ToString(), messages.ToString() + string.Join(' ', parsed.Errors.Select(e => e.Message)));
+            var code = (int)Assembly.Load("LabelForge.Cli").EntryPoint!.Invoke(null, [words])!;
+            return new CommandRun(code, output.ToString(), messages.ToString());
         }
         finally
         {

@@ -52,7 +52,7 @@ public sealed class NoStackTraceTests : IDisposable
     public void Soap_that_is_declared_as_formed_is_explained()
     {
         Write(_folder, new Random(3), soap: true, isPlain: true);
-        var (code, output, messages) = Run("declare", Path.Combine(_folder, "recipes/bar.yaml"), "--workshop", _folder, "--explain");
+        var (code, output, messages) = InProcess.Run("declare", Path.Combine(_folder, "recipes/bar.yaml"), "--workshop", _folder, "--explain");
         Assert.True(code == 0, messages);
         Assert.Contains("Sodium Olivate", output, StringComparison.Ordinal);
         Assert.Contains("WHERE EACH RANGE COMES FROM", output, StringComparison.Ordinal);
@@ -64,32 +64,13 @@ public sealed class NoStackTraceTests : IDisposable
         foreach (var verb in Verbs)
         {
             string[] words = [verb[0], recipe, "--workshop", folder, .. verb[1..].Select(w => w.StartsWith("label.", StringComparison.Ordinal) || w.StartsWith("bench.", StringComparison.Ordinal) ? Path.Combine(_folder, w) : w)];
-            var (code, output, messages) = Run(words);
+            var (code, output, messages) = InProcess.Run(words);
             Assert.True(code is 0 or 1 or 2, $"{string.Join(' ', words)}: {code}");
             Assert.False(output.Contains("   at LabelForge", StringComparison.Ordinal) || messages.Contains("   at ", StringComparison.Ordinal)
                 || messages.Contains("Exception", StringComparison.Ordinal) || messages.Contains("of labelforge itself", StringComparison.Ordinal), $"{string.Join(' ', words)}:\n{messages}\n{File.ReadAllText(recipe)}");
             codes.Add(code);
         }
         return codes;
-    }
-
-    private static (int Code, string Output, string Messages) Run(params string[] words)
-    {
-        var (console, error) = (Console.Out, Console.Error);
-        using var output = new StringWriter(CultureInfo.InvariantCulture);
-        using var messages = new StringWriter(CultureInfo.InvariantCulture);
-        try
-        {
-            Console.SetOut(output);
-            Console.SetError(messages);
-            var code = (int)Assembly.Load("LabelForge.Cli").EntryPoint!.Invoke(null, [words])!;
-            return (code, output.ToString(), messages.ToString());
-        }
-        finally
-        {
-            Console.SetOut(console);
-            Console.SetError(error);
-        }
     }
 
     private static void Write(string folder, Random random, bool soap, bool isPlain = false)
