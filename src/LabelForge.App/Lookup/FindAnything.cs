@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using System.Text;
+using LabelForge.Checks.Reading;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -43,16 +43,20 @@ public static class FindAnything
     /// <summary>How many of a kind are given.</summary>
     public const int MostOfKind = 12;
 
-    /// <summary>What has every word of a text, whatever their order, capitals and accents; the nearest first, and the latest.</summary>
+    /// <summary>Everything that can be found, read once for many words.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="ledger">Its books; null where there are none.</param>
+    public static ImmutableArray<Found> Of(Workshop workshop, Ledger? ledger) => [.. All(workshop, ledger)];
+
+    /// <summary>What has every word of a text, whatever their order, capitals and accents; the nearest first, and the latest.</summary>
+    /// <param name="all">Everything that can be found.</param>
     /// <param name="text">A few letters or words.</param>
-    public static ImmutableArray<Found> In(Workshop workshop, Ledger? ledger, string text)
+    public static ImmutableArray<Found> In(ImmutableArray<Found> all, string text)
     {
         var words = Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 0)
             return [];
-        return [.. All(workshop, ledger).Select(f => (Found: f, Rank: Rank(f, words))).Where(f => f.Rank is not null)
+        return [.. all.Select(f => (Found: f, Rank: Rank(f, words))).Where(f => f.Rank is not null)
             .OrderBy(f => f.Rank).ThenByDescending(f => f.Found.On).ThenBy(f => f.Found.Title, StringComparer.OrdinalIgnoreCase).Select(f => f.Found)
             .GroupBy(f => f.Kind).OrderBy(g => g.Key).SelectMany(g => g.Take(MostOfKind))];
     }
@@ -90,18 +94,8 @@ public static class FindAnything
         return title.StartsWith(words[0], StringComparison.Ordinal) ? 0 : words.All(w => $" {title}".Contains($" {w}", StringComparison.Ordinal)) ? 1 : 2;
     }
 
-    /// <summary>Small letters without accents, with a space for every other sign: what two spellings of one name share.</summary>
-    private static string Plain(string text)
-    {
-        var plain = new StringBuilder(text.Length);
-        foreach (var c in text.Normalize(NormalizationForm.FormD))
-        {
-            var kind = CharUnicodeInfo.GetUnicodeCategory(c);
-            if (kind != UnicodeCategory.NonSpacingMark)
-                plain.Append(char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : c is '-' ? '-' : ' ');
-        }
-        return plain.ToString();
-    }
+    // Small letters without accents, with a space for every other sign: what two spellings of one name share.
+    private static string Plain(string text) => string.Concat(FoldedText.Of(text).Select(c => char.IsLetterOrDigit(c) || c is '-' ? c : ' '));
 
     private static Recipe? Read(Workshop workshop, string id)
     {
