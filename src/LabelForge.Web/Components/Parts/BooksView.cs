@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
+using LabelForge.Selling;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
@@ -10,6 +12,9 @@ namespace LabelForge.Web.Components.Parts;
 /// <summary>A page on the books, drawn anew when they or the workshop's files change; what is typed on it is kept.</summary>
 public abstract class BooksView : ComponentBase, IDisposable
 {
+    private readonly WhileSame<(Workshop? Workshop, Ledger? Ledger), ImmutableArray<ProductOnTable>> _onTable =
+        new(at => at.Workshop is { } workshop ? PriceList.In(workshop, at.Ledger) : []);
+
     private bool _writing;
     private string? _sureOf;
 
@@ -46,6 +51,9 @@ public abstract class BooksView : ComponentBase, IDisposable
 
     /// <summary>The books; null where there are none.</summary>
     protected Ledger? Ledger => Books.Read().Ledger;
+
+    /// <summary>What can be sold: every product that can be read, with what is left of it.</summary>
+    protected ImmutableArray<ProductOnTable> OnTable => _onTable.Of((Workshop, Ledger));
 
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());
