@@ -86,7 +86,7 @@ public static class PrintRun
     /// <exception cref="InputException">Not so many were printed.</exception>
     public static void Spoil(RecordBook book, string lot, int count, DateOnly on, string by)
     {
-        foreach (var printing in book.Read().Printings.Where(p => p.Lot == lot).Reverse())
+        foreach (var printing in book.Ask(books => books.PrintingsOf(lot)).Reverse())
         {
             var now = Math.Min(count, printing.Labels - printing.Spoiled);
             if (now > 0)
@@ -135,8 +135,8 @@ public static class PrintRun
     private static IReadOnlyDictionary<string, decimal> UseUp(Workshop workshop, RecordBook book, IEnumerable<(string Lot, string Stock, int Labels)> labels, int run, DateOnly on, string by)
     {
         var materials = workshop.Materials.Values.Where(m => m.LabelStock is not null).GroupBy(m => m.LabelStock!).ToDictionary(g => g.Key, g => g.First().Id);
-        var lots = book.Read().Batches.Select(b => b.Lot).ToHashSet();
-        (string, string, decimal)[] used = [.. labels.Where(l => materials.ContainsKey(l.Stock) && lots.Contains(l.Lot)).Select(l => (l.Lot, materials[l.Stock], (decimal)l.Labels))];
+        (string, string, decimal)[] used = book.Ask(books => labels.Where(l => materials.ContainsKey(l.Stock) && books.FindBatch(l.Lot) is not null)
+            .Select(l => (l.Lot, materials[l.Stock], (decimal)l.Labels)).ToArray());
         return used.Length == 0 ? ImmutableDictionary<string, decimal>.Empty : Packing.Use(book, used, on, by, $"print run {run}").Missing;
     }
 }

@@ -61,10 +61,10 @@ internal static class MarketVerbs
             var book = BookOptions.Book(workshop);
             var bill = SellAtTable.Bill(workshop, PriceList.Of(workshop, book), [.. r.GetValue(items)!.Select(Parse)], r.GetValue(paid) is { } sum ? BookOptions.Money(sum, "--paid") : null);
             var sales = SellAtTable.Sell(book, bill, r.GetValue(place)!, r.GetValue(payment), options.On(r), options.By(r), options.Note(r));
-            var ledger = book.Read();
             if (options.Json(r))
             {
-                JsonOut.Write(new { ticket = sales[0].Ticket, paid = bill.Paid, tax = bill.Tax, payment = r.GetValue(payment), sales = sales.Select(s => new { sale = s.Id, lot = ledger.Batches.First(b => b.Id == s.BatchId).Lot, pieces = s.Pieces, paid = s.Paid, tax = s.Tax }) });
+                var lots = book.Ask(books => sales.Select(s => s.BatchId).Distinct().ToDictionary(id => id, id => ((Batch)books.Find(BookLists.Batch, id)!).Lot));
+                JsonOut.Write(new { ticket = sales[0].Ticket, paid = bill.Paid, tax = bill.Tax, payment = r.GetValue(payment), sales = sales.Select(s => new { sale = s.Id, lot = lots[s.BatchId], pieces = s.Pieces, paid = s.Paid, tax = s.Tax }) });
                 return Exit.Done;
             }
             Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");

@@ -48,8 +48,9 @@ internal static class PrintVerb
                 return (r.GetValue(Spoiled) ?? []).Length > 0 ? Exit.Done
                     : throw new InputException(new Problem(null, 0, "What is to be printed?", "Write --today for all that waits, --batch LOT, or --again RUN."));
             Prewarm.Begin();
-            var planner = new RunPlanner(workshop, book.Read(), Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
-            var plan = planner.Plan(Wanted(r, planner, book.Read()), r.GetValue(Stock));
+            var ledger = book.Read();
+            var planner = new RunPlanner(workshop, ledger, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
+            var plan = planner.Plan(Wanted(r, planner, ledger), r.GetValue(Stock));
             foreach (var note in plan.Notes)
                 Console.Error.WriteLine($"Note: {note}");
             if (r.GetValue(DryRun))
