@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Print.Bench;
 using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
 using LabelForge.Recipes;
 
 namespace LabelForge.Pouring;
@@ -23,6 +24,16 @@ public static class PotSheet
             Shared = [.. poured.Needs.Where(n => n.InPot).Select(n => new BatchSheetMaterial(n.Material.Name, Mass.FromGrams(n.Grams), Take(n.From)))],
             Blocks = [.. poured.Batches.Select(b => Block(b.Wish, b.Batch.Lot, b.Batch.PiecesPlanned, shared, poured.Needs))],
         };
+    }
+
+    /// <summary>Writes the sheet as a PDF, of the day that the pot was begun.</summary>
+    /// <param name="stream">Where.</param>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="poured">The pot and its batches.</param>
+    public static void WritePdf(Stream stream, Workshop workshop, Poured poured)
+    {
+        var content = Content(workshop, poured);
+        PotSheetWriter.WritePdf(stream, content, new DocumentInfo($"Pot {content.Pot}", new DateTimeOffset(poured.Batches[0].Batch.On.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
     }
 
     // The sentence about safety data sheets closes the cautions, whichever product brought it.

@@ -108,8 +108,7 @@ internal static class PotVerbs
         return Exit.Done;
     }
 
-    private static void Write(string path, Workshop workshop, Poured poured) => PotSheetWriter.WritePdf(path, PotSheet.Content(workshop, poured),
-        new DocumentInfo($"Pot {poured.Pot ?? poured.Batches[0].Batch.Lot}", new DateTimeOffset(poured.Batches[0].Batch.On.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+    private static void Write(string path, Workshop workshop, Poured poured) => AtomicFile.Write(path, s => PotSheet.WritePdf(s, workshop, poured));
 
     private static object Json(Poured poured) => new
     {

@@ -11,10 +11,6 @@ public static class PotSheetWriter
     private const double Small = 8.5;
     private const double Padding = 7;
 
-    /// <summary>Writes the sheet as a PDF, whole or not at all.</summary>
-    /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
-    public static void WritePdf(string path, PotSheetContent content, DocumentInfo info) => AtomicFile.Write(path, stream => WritePdf(stream, content, info));
-
     /// <summary>Writes the sheet to a stream.</summary>
     public static void WritePdf(Stream stream, PotSheetContent content, DocumentInfo info) =>
         PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), PagesOf(content).Pages);
