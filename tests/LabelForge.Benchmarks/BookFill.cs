@@ -19,10 +19,10 @@ internal static class BookFill
     {
         var folder = Scratch.Path($"books-{batches}");
         Copy(BenchWorkshop.Folder, folder);
-        RecordBook.Open(folder);
+        OpenBooks.Open(folder);
         var workshop = Workshop.Open(folder);
         var frozen = FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe(BenchWorkshop.Recipe)), "us", null).ToJson();
-        using var connection = new SqliteConnection($"Data Source={Path.Combine(folder, RecordBook.FileName)};Pooling=False");
+        using var connection = new SqliteConnection($"Data Source={Path.Combine(folder, OpenBooks.FileName)};Pooling=False");
         connection.Open();
         using var moment = connection.BeginTransaction();
         var digest = FrozenText.DigestOf(frozen);

@@ -16,14 +16,14 @@ internal static class RecordsPart
     public static IReadOnlyList<(string What, Action Ask)> Questions(string folder, int batches)
     {
         var workshop = Workshop.Open(folder);
-        var book = RecordBook.Open(folder);
+        var book = OpenBooks.Open(folder);
         var (middle, next, open) = (BookFill.Lot(batches / 2 + 1), 0, new Lots.LotCode(BenchWorkshop.Day, 1).ToString());
-        Bench.Start(book, FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe(BenchWorkshop.Recipe)), "us", null), open, BenchWorkshop.Day, "A");
+        Production.Start(book, FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe(BenchWorkshop.Recipe)), "us", null), open, BenchWorkshop.Day, "A");
         return
         [
-            ("sell a piece: the lot found, written, balanced, committed", () => Shop.Sell(book, BookFill.Lot(next++ % batches + 1), 1, "Market", 5, BenchWorkshop.Day, "A")),
-            ("receive a bottle", () => Shop.Receive(book, new Receipt { On = BenchWorkshop.Day, By = "A", Material = "lye", Amount = 500, Price = 9 })),
-            ("weigh into an open batch, out of a bottle named", () => Bench.Weigh(book, open, "white-base", 0.01m, 1 + next++ % (batches / 20) * 2, BenchWorkshop.Day, "A")),
+            ("sell a piece: the lot found, written, balanced, committed", () => StockMovements.Sell(book, BookFill.Lot(next++ % batches + 1), 1, "Market", 5, BenchWorkshop.Day, "A")),
+            ("receive a bottle", () => StockMovements.Receive(book, new Receipt { On = BenchWorkshop.Day, By = "A", Material = "lye", Amount = 500, Price = 9 })),
+            ("weigh into an open batch, out of a bottle named", () => Production.Weigh(book, open, "white-base", 0.01m, 1 + next++ % (batches / 20) * 2, BenchWorkshop.Day, "A")),
             ("what is left of a lot", () => book.Ask(b => b.PiecesLeft(b.BatchOf(middle)))),
             ("the bottles of one material with something left, first to expire first", () => book.Ask(b => b.InStock("castor-oil").Count())),
             ("a page of a hundred sales", () => book.Ask(b => b.Page(BookLists.Sale, null, 100))),
@@ -41,7 +41,7 @@ internal static class RecordsPart
         var command = Published.Command;
         var machine = Machine.Line();
         var folder = BookFill.Make(Batches);
-        var size = new FileInfo(Path.Combine(folder, RecordBook.FileName)).Length;
+        var size = new FileInfo(Path.Combine(folder, OpenBooks.FileName)).Length;
         var text = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"{machine} {Batches:#,0} batches, {2 * Batches:#,0} weighings, {Batches / 10:#,0} bottles, {Batches:#,0} sales: {Figures.Bytes(size)} in SQLite. In one process; the best of some.\n\n| what | time |\n| --- | ---: |\n"));
         foreach (var (what, ask) in Questions(folder, Batches))
             text.Append(CultureInfo.InvariantCulture, $"| {what} | {Figures.Time(Timing.Best(ask))} |\n");

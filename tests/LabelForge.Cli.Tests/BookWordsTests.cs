@@ -11,18 +11,18 @@ public sealed class BookWordsTests : IDisposable
     private static readonly string Lot = new LotCode(Day, 1).ToString();
 
     private readonly ExampleWorkshop _example = new();
-    private readonly RecordBook _book;
+    private readonly OpenBooks _book;
 
     public BookWordsTests()
     {
-        _book = RecordBook.Open(_example.Opened.Folder);
+        _book = OpenBooks.Open(_example.Opened.Folder);
         var batch = _example.Batch("bramble-bar");
         foreach (var line in batch.Lines)
-            Shop.Receive(_book, new Receipt { On = Day, By = "A", Material = line.Material.Id, Amount = line.Mass.Grams * 2, Price = 9 });
-        Bench.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), Lot, Day, "A");
+            StockMovements.Receive(_book, new Receipt { On = Day, By = "A", Material = line.Material.Id, Amount = line.Mass.Grams * 2, Price = 9 });
+        Production.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), Lot, Day, "A");
         foreach (var line in batch.Lines)
-            Bench.Weigh(_book, Lot, line.Material.Id, line.Mass.Grams, null, Day, "A");
-        Bench.Close(_book, Lot, 6, 0, null, Day, "A");
+            Production.Weigh(_book, Lot, line.Material.Id, line.Mass.Grams, null, Day, "A");
+        Production.Close(_book, Lot, 6, 0, null, Day, "A");
     }
 
     public void Dispose() => _example.Dispose();
@@ -45,8 +45,8 @@ public sealed class BookWordsTests : IDisposable
             Assert.Equal((0, ""), (run.ExitCode, run.Messages));
             using var _ = JsonDocument.Parse(run.Output);
         }
-        var ledger = _book.Read();
-        Assert.All((BookEntry[])[ledger.AllComplaints[0], ledger.AllDisposals[0], ledger.AllDisposals[1], ledger.AllDeviations[0], ledger.Corrections[0]],
+        var snapshot = _book.Read();
+        Assert.All((BookEntry[])[snapshot.AllComplaints[0], snapshot.AllDisposals[0], snapshot.AllDisposals[1], snapshot.AllDeviations[0], snapshot.Corrections[0]],
             e => Assert.Equal(("photo in papers/1.jpg", "Ada"), (e.Note, e.By)));
     }
 
@@ -62,7 +62,7 @@ public sealed class BookWordsTests : IDisposable
     public void A_list_is_written_as_JSON_with_figures_and_a_page_of_it_by_itself()
     {
         for (var i = 1; i <= 4; i++)
-            Shop.Sell(_book, Lot, 1, $"buyer {i}", 7.5m, Day, "A");
+            StockMovements.Sell(_book, Lot, 1, $"buyer {i}", 7.5m, Day, "A");
         using var json = JsonDocument.Parse(Run("books", "sale", "--last", "2", "--format", "json").Output);
         var entries = json.RootElement.GetProperty("entries").EnumerateArray().ToArray();
         Assert.Equal(["buyer 3", "buyer 4"], entries.Select(e => e.GetProperty("to").GetString()));

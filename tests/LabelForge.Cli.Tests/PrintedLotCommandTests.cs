@@ -42,10 +42,10 @@ public sealed class PrintedLotCommandTests : IDisposable
         File.WriteAllText(bar, File.ReadAllText(bar).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
         Assert.Equal(0, CommandRun.Of("receive", "clear-base", "5 lb", "--price", "31.50", "--workshop", _folder, "--on", "2026-11-25").ExitCode);
         Assert.Equal(1, Sheet("first-bar", "--despite", "lot.missing").ExitCode);
-        Assert.Empty(RecordBook.Open(_folder).Read().Printings);
+        Assert.Empty(OpenBooks.Open(_folder).Read().Printings);
         // A rule that is named and not broken is not said to be.
         Assert.Equal(0, Sheet("first-bar", "--despite", "identity.missing", "--despite", "lot.missing").ExitCode);
-        Assert.Equal("Printed despite identity.missing.", Assert.Single(RecordBook.Open(_folder).Read().Printings).Note);
+        Assert.Equal("Printed despite identity.missing.", Assert.Single(OpenBooks.Open(_folder).Read().Printings).Note);
         // So does the sheet's margin.
         Assert.Contains("Printed although broken: identity.missing", PdfLabelReader.Read(File.ReadAllBytes(Path.Combine(_folder, "first-bar.pdf")), "sheet").Text, StringComparison.Ordinal);
     }

@@ -13,9 +13,9 @@ while (Console.In.ReadLine() is { } command)
     var killed = Fork.Run(() =>
     {
         if (what == "make")
-            _ = RecordBook.Open(folder);
+            _ = OpenBooks.Open(folder);
         else
-            Writing.Forever(RecordBook.Open(folder), Fork.Say);
+            Writing.Forever(OpenBooks.Open(folder), Fork.Say);
         Fork.Say("made");
     }, id => Fork.Say($"pid {id}"));
     Fork.Say(killed ? "killed" : "ended");

@@ -10,7 +10,7 @@ internal static class Writing
     private static readonly DateOnly Day = new(2026, 11, 2);
 
     /// <summary>Writes, and says each write's entries once it is acknowledged: "ok sale 3 correction 4".</summary>
-    public static void Forever(RecordBook book, Action<string> say, int most = int.MaxValue)
+    public static void Forever(OpenBooks book, Action<string> say, int most = int.MaxValue)
     {
         for (var i = 0; i < most; i++)
             say("ok " + string.Join(' ', One(book, i)));
@@ -22,7 +22,7 @@ internal static class Writing
         var folder = Directory.CreateTempSubdirectory("labelforge-writer-").FullName;
         try
         {
-            var book = RecordBook.Open(folder);
+            var book = OpenBooks.Open(folder);
             Begin(book);
             Forever(book, _ => { }, 12);
         }
@@ -33,22 +33,22 @@ internal static class Writing
     }
 
     /// <summary>Begins the batch that is weighed into.</summary>
-    public static void Begin(RecordBook book) =>
-        Bench.Start(book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), Lot, Day, "A");
+    public static void Begin(OpenBooks book) =>
+        Production.Start(book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), Lot, Day, "A");
 
-    private static IEnumerable<string> One(RecordBook book, int i)
+    private static IEnumerable<string> One(OpenBooks book, int i)
     {
         switch (i % 4)
         {
             case 0 or 1:
-                return [$"receipt {Shop.Receive(book, new Receipt { On = Day, By = "A", Material = "base", Amount = 100.25m, Price = 9.50m }).Id}"];
+                return [$"receipt {StockMovements.Receive(book, new Receipt { On = Day, By = "A", Material = "base", Amount = 100.25m, Price = 9.50m }).Id}"];
             case 2:
-                var ledger = book.Read();
-                var last = ledger.Receipts[^1];
+                var snapshot = book.Read();
+                var last = snapshot.Receipts[^1];
                 var correction = Correcting.Of(book, BookLists.Receipt, last.Id, new Dictionary<string, string> { ["price"] = "9.51" }, "misread", Day, "A");
                 return [$"receipt {correction.InsteadId}", $"correction {correction.Id}"];
             default:
-                return Bench.Weigh(book, Lot, "base", 150m, null, Day, "A").Select(w => string.Create(CultureInfo.InvariantCulture, $"weighing {w.Id}"));
+                return Production.Weigh(book, Lot, "base", 150m, null, Day, "A").Select(w => string.Create(CultureInfo.InvariantCulture, $"weighing {w.Id}"));
         }
     }
 }

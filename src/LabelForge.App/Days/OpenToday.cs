@@ -75,7 +75,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static OpenThing AtTheBench(IBooks books, Batch batch, DateOnly on)
     {
-        var lines = Bench.Compare(books, batch);
+        var lines = Production.Compare(books, batch);
         var weighed = lines.Count(l => l.Weighed > 0);
         return new OpenThing(OpenKind.Batch, Text($"{batch.Product}: {weighed} of {lines.Count} weighed"),
             weighed == lines.Count
@@ -90,7 +90,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     // FD&C Act, section 605(a): the days run from the day the maker was told. What is not serious yet may turn out to be.
     private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(IBooks books, DateOnly on) => books.ComplaintsSince(on.AddDays(-90))
-        .Select(c => (Complaint: c, By: c.ReportBy ?? Shop.LastDayToReport(c.On)))
+        .Select(c => (Complaint: c, By: c.ReportBy ?? StockMovements.LastDayToReport(c.On)))
         .Where(c => c.By >= on || c.Complaint.Serious)
         .Where(c => c.By >= on.AddDays(-30))
         .OrderBy(c => c.By)

@@ -3,7 +3,7 @@ using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;

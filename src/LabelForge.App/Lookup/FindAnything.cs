@@ -45,8 +45,8 @@ public static class FindAnything
 
     /// <summary>Everything that can be found, read once for many words.</summary>
     /// <param name="workshop">The workshop.</param>
-    /// <param name="ledger">Its books; null where there are none.</param>
-    public static ImmutableArray<Found> Of(Workshop workshop, Ledger? ledger) => [.. All(workshop, ledger)];
+    /// <param name="snapshot">Its books; null where there are none.</param>
+    public static ImmutableArray<Found> Of(Workshop workshop, BooksSnapshot? snapshot) => [.. All(workshop, snapshot)];
 
     /// <summary>What has every word of a text, whatever their order, capitals and accents; the nearest first, and the latest.</summary>
     /// <param name="all">Everything that can be found.</param>
@@ -61,7 +61,7 @@ public static class FindAnything
             .GroupBy(f => f.Kind).OrderBy(g => g.Key).SelectMany(g => g.Take(MostOfKind))];
     }
 
-    private static IEnumerable<Found> All(Workshop workshop, Ledger? ledger)
+    private static IEnumerable<Found> All(Workshop workshop, BooksSnapshot? snapshot)
     {
         foreach (var recipe in workshop.RecipeIds.Select(id => Read(workshop, id)).OfType<Recipe>())
         {
@@ -70,18 +70,18 @@ public static class FindAnything
         }
         foreach (var material in workshop.Materials.Values)
             yield return new(FoundKind.Material, material.Id, material.Name, material.Supplier ?? material.Kind.ToString().ToLowerInvariant());
-        if (ledger is null)
+        if (snapshot is null)
             yield break;
-        foreach (var receipt in ledger.Receipts)
+        foreach (var receipt in snapshot.Receipts)
         {
             var name = workshop.Materials.GetValueOrDefault(receipt.Material)?.Name ?? receipt.Material;
-            yield return new(FoundKind.Bottle, ledger.Bottle(receipt.Id), $"{ledger.Bottle(receipt.Id)} {name}", string.Join(", ", new[] { receipt.Supplier, receipt.SupplierLot is { } lot ? $"lot {lot}" : null }.OfType<string>()), receipt.On);
+            yield return new(FoundKind.Bottle, snapshot.Bottle(receipt.Id), $"{snapshot.Bottle(receipt.Id)} {name}", string.Join(", ", new[] { receipt.Supplier, receipt.SupplierLot is { } lot ? $"lot {lot}" : null }.OfType<string>()), receipt.On);
         }
-        foreach (var batch in ledger.Batches)
+        foreach (var batch in snapshot.Batches)
             yield return new(FoundKind.Lot, batch.Lot, $"{batch.Lot} {batch.Product}", "", batch.On);
-        foreach (var buyer in ledger.Sales.GroupBy(s => s.To, StringComparer.OrdinalIgnoreCase))
+        foreach (var buyer in snapshot.Sales.GroupBy(s => s.To, StringComparer.OrdinalIgnoreCase))
             yield return new(FoundKind.Buyer, buyer.Key, buyer.Key, $"{buyer.Sum(s => s.Pieces)}", buyer.Max(s => s.On));
-        foreach (var complaint in ledger.Complaints)
+        foreach (var complaint in snapshot.Complaints)
             yield return new(FoundKind.Complaint, complaint.Id.ToString(CultureInfo.InvariantCulture), complaint.From, complaint.What, complaint.On);
     }
 

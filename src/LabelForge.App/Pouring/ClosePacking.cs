@@ -14,7 +14,7 @@ public static class ClosePacking
     /// <param name="on">The day.</param>
     /// <param name="by">Who packed.</param>
     /// <returns>In sentences, what was used up and what the stock lacked; nothing where no packaging is kept in stock.</returns>
-    public static IReadOnlyList<string> Use(Workshop workshop, RecordBook book, IEnumerable<(string Lot, int Good)> closed, DateOnly on, string by)
+    public static IReadOnlyList<string> Use(Workshop workshop, OpenBooks book, IEnumerable<(string Lot, int Good)> closed, DateOnly on, string by)
     {
         var packaging = CostsFile.Of(workshop).Packaging.Where(p => workshop.Materials.GetValueOrDefault(p.Material)?.LabelStock is null).ToArray();
         (string, string, decimal)[] used = [.. closed.Where(c => c.Good > 0).SelectMany(c => packaging.Select(p => (c.Lot, p.Material, c.Good * p.Count)))];

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;

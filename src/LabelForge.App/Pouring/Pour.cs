@@ -35,7 +35,7 @@ public static class Pour
         {
             var grams = g.Sum(l => l.Mass.Grams);
             var kept = books.IsKept(g.Key);
-            var proposal = Bench.Propose(books, [(g.Key, grams)], on)[0];
+            var proposal = Production.Propose(books, [(g.Key, grams)], on)[0];
             var free = books.InStock(g.Key).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) - reserved.GetValueOrDefault(g.Key);
             return new PotNeed(g.First().Material, grams, shared.Contains(g.Key), kept ? [.. proposal.Take.Select(t => (books.Bottle(t.From.Id), t.Grams))] : [], kept ? Math.Max(0, grams - free) : 0);
         })];
@@ -49,7 +49,7 @@ public static class Pour
     /// <param name="by">Who pours.</param>
     /// <param name="note">A note, or null.</param>
     /// <exception cref="InputException">Several products have no base in common.</exception>
-    public static Poured Begin(RecordBook book, Workshop workshop, ImmutableArray<PourWish> wishes, DateOnly on, string by, string? note = null)
+    public static Poured Begin(OpenBooks book, Workshop workshop, ImmutableArray<PourWish> wishes, DateOnly on, string by, string? note = null)
     {
         var needs = book.Ask(books => Needs(wishes, books, on));
         if (wishes.Length > 1 && !needs.Any(n => n.InPot))
@@ -58,7 +58,7 @@ public static class Pour
         if (wishes is [var only])
         {
             var lot = book.Ask(books => NextLot.Of(books, on, only.Product.Recipe).ToString());
-            return new Poured(null, [(Bench.Start(book, Freeze(only), lot, on, by, note), only)], needs);
+            return new Poured(null, [(Production.Start(book, Freeze(only), lot, on, by, note), only)], needs);
         }
         var (pot, batches) = Pots.Begin(book, [.. wishes.Select(w => (w.Product.Recipe, Freeze(w)))], on, by, note);
         return new Poured(pot, [.. batches.Zip(wishes)], needs);

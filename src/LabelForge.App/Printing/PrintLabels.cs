@@ -67,7 +67,7 @@ public static class PrintLabels
     /// <param name="book">The books; null where none are kept, or where the paper binds no lot.</param>
     /// <param name="write">Writes the paper, whole or not at all. Not called where a rule stops the print.</param>
     /// <exception cref="InputException">A product cannot be judged, or the paper cannot be written.</exception>
-    public static PrintOutcome Run(PrintCall call, RecordBook? book, Action write)
+    public static PrintOutcome Run(PrintCall call, OpenBooks? book, Action write)
     {
         if (Open(call.Labels.Select(l => l.Job), call.Despite) is { IsEmpty: false } open)
             return new PrintOutcome { Open = open };

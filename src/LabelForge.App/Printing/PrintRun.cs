@@ -33,7 +33,7 @@ public static class PrintRun
     /// <param name="on">The day.</param>
     /// <param name="by">Who prints.</param>
     /// <exception cref="InputException">A product cannot be judged, or a file cannot be written.</exception>
-    public static RunOutcome Print(Workshop workshop, RecordBook book, RunPlan plan, ImmutableArray<string> despite, Printer printer, string path, DateOnly on, string by)
+    public static RunOutcome Print(Workshop workshop, OpenBooks book, RunPlan plan, ImmutableArray<string> despite, Printer printer, string path, DateOnly on, string by)
     {
         var run = Next(book.Read());
         var call = new PrintCall([.. plan.Labels.Where(l => l.IsOwn).Select(l => new LabelsToPrint(l.Job, l.Lot, l.Count) { Stock = l.Stock.Id, Places = PlacesOf(plan, l.Lot.ToString()), Drawing = LabelDrawing.Of(l.Layout) })], despite, on, by) { Run = run };
@@ -62,12 +62,12 @@ public static class PrintRun
     /// <param name="by">Who prints.</param>
     /// <returns>What stands in the books now.</returns>
     /// <exception cref="InputException">There was no such run, or its pages are gone.</exception>
-    public static IReadOnlyList<Printing> Again(Workshop workshop, RecordBook book, int run, string path, DateOnly on, string by)
+    public static IReadOnlyList<Printing> Again(Workshop workshop, OpenBooks book, int run, string path, DateOnly on, string by)
     {
-        var (ledger, kept) = (book.Read(), FileOf(workshop, run));
-        var before = ledger.Printings.Where(p => p.Run == run).DistinctBy(p => p.Lot).ToArray();
+        var (snapshot, kept) = (book.Read(), FileOf(workshop, run));
+        var before = snapshot.Printings.Where(p => p.Run == run).DistinctBy(p => p.Lot).ToArray();
         if (before.Length == 0)
-            throw new InputException(new Problem(null, 0, $"There was no print run {run}.", ledger.Printings.Max(p => p.Run) is { } last ? $"The last was {last}: labelforge books printing" : "Print what waits: labelforge print --today --out labels.pdf") { Code = "print.no-such-run" });
+            throw new InputException(new Problem(null, 0, $"There was no print run {run}.", snapshot.Printings.Max(p => p.Run) is { } last ? $"The last was {last}: labelforge books printing" : "Print what waits: labelforge print --today --out labels.pdf") { Code = "print.no-such-run" });
         if (!File.Exists(kept))
             throw new InputException(new Problem(Path.Combine(Kept, Path.GetFileName(kept)), 0, "The pages of that run are no longer there.", $"Print the lots as they are now: labelforge print --batch {string.Join(" --batch ", before.Select(p => p.Lot))}") { Code = "print.pages-gone" });
         Copy(kept, path);
@@ -84,7 +84,7 @@ public static class PrintRun
 
     /// <summary>Writes down labels of a lot that came out badly: from then on they wait to be printed again.</summary>
     /// <exception cref="InputException">Not so many were printed.</exception>
-    public static void Spoil(RecordBook book, string lot, int count, DateOnly on, string by)
+    public static void Spoil(OpenBooks book, string lot, int count, DateOnly on, string by)
     {
         foreach (var printing in book.Ask(books => books.PrintingsOf(lot)).Reverse())
         {
@@ -97,7 +97,7 @@ public static class PrintRun
             throw new InputException(new Problem(null, 0, $"{count} more labels of lot {lot} would have come out badly than were printed.", "See what was printed: labelforge books printing") { Code = "printing.spoiled-more" });
     }
 
-    private static int Next(Ledger ledger) => (ledger.AllPrintings.Max(p => p.Run) ?? 0) + 1;
+    private static int Next(BooksSnapshot snapshot) => (snapshot.AllPrintings.Max(p => p.Run) ?? 0) + 1;
 
     private static string FileOf(Workshop workshop, int run) => Path.Combine(workshop.Folder, Kept, FormattableString.Invariant($"run-{run:0000}.pdf"));
 
@@ -132,7 +132,7 @@ public static class PrintRun
     }
 
     // Only where the workshop says which material its label sheets are, and only for lots that the books have.
-    private static IReadOnlyDictionary<string, decimal> UseUp(Workshop workshop, RecordBook book, IEnumerable<(string Lot, string Stock, int Labels)> labels, int run, DateOnly on, string by)
+    private static IReadOnlyDictionary<string, decimal> UseUp(Workshop workshop, OpenBooks book, IEnumerable<(string Lot, string Stock, int Labels)> labels, int run, DateOnly on, string by)
     {
         var materials = workshop.Materials.Values.Where(m => m.LabelStock is not null).GroupBy(m => m.LabelStock!).ToDictionary(g => g.Key, g => g.First().Id);
         (string, string, decimal)[] used = book.Ask(books => labels.Where(l => materials.ContainsKey(l.Stock) && books.FindBatch(l.Lot) is not null)

@@ -60,17 +60,17 @@ public sealed record MarketDay
         ? products.Where(p => p.Price == Math.Abs(d) && Rows.Any(r => r.Product == p.Product)).Select(p => p.Recipe.Name) : [];
 
     /// <summary>A day's sums out of the books.</summary>
-    /// <param name="ledger">The books.</param>
+    /// <param name="snapshot">The books.</param>
     /// <param name="place">Which market day.</param>
     /// <param name="on">The day.</param>
-    public static MarketDay Of(Ledger ledger, string place, DateOnly on)
+    public static MarketDay Of(BooksSnapshot snapshot, string place, DateOnly on)
     {
         bool Here(string text, DateOnly day) => day == on && string.Equals(text.Trim(), place.Trim(), StringComparison.OrdinalIgnoreCase);
-        var batches = ledger.Batches.ToDictionary(b => b.Id);
-        Sale[] sales = [.. ledger.Sales.Where(s => Here(s.To, s.On))];
-        PiecesReturned[] returns = [.. ledger.Returns.Where(r => r.On == on && (Here(r.From, r.On) || Here(r.Note ?? "", r.On)))];
-        string Product(int batch) => ledger.BatchNow(batch) is { } now ? NameOf(batches[now]) : "";
-        string Name(string product) => ledger.Batches.Last(b => NameOf(b) == product).Product;
+        var batches = snapshot.Batches.ToDictionary(b => b.Id);
+        Sale[] sales = [.. snapshot.Sales.Where(s => Here(s.To, s.On))];
+        PiecesReturned[] returns = [.. snapshot.Returns.Where(r => r.On == on && (Here(r.From, r.On) || Here(r.Note ?? "", r.On)))];
+        string Product(int batch) => snapshot.BatchNow(batch) is { } now ? NameOf(batches[now]) : "";
+        string Name(string product) => snapshot.Batches.Last(b => NameOf(b) == product).Product;
         var rows = sales.Select(s => Product(s.BatchId)).Concat(returns.Select(r => Product(r.BatchId))).Distinct().Select(p => (Product: p, Sales: sales.Where(s => Product(s.BatchId) == p).ToArray(), Returns: returns.Where(r => Product(r.BatchId) == p).ToArray()));
         return new MarketDay
         {
@@ -80,11 +80,11 @@ public sealed record MarketDay
             [
                 .. rows.Select(r => new MarketRow(r.Product, Name(r.Product), r.Sales.Where(s => s.Paid > 0).Sum(s => s.Pieces), r.Sales.Where(s => s.Paid == 0).Sum(s => s.Pieces),
                     r.Returns.Sum(x => x.Returned), r.Sales.Sum(s => s.Paid) - r.Returns.Sum(x => x.PaidBack), r.Sales.Sum(s => s.Tax ?? 0) - r.Returns.Sum(x => x.Tax ?? 0),
-                    ledger.Batches.Where(b => NameOf(b) == r.Product).Sum(ledger.PiecesLeft))).OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
+                    snapshot.Batches.Where(b => NameOf(b) == r.Product).Sum(snapshot.PiecesLeft))).OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
             ],
             ByPayment = sales.Where(s => s.Paid > 0).Select(s => (Payment: s.Payment ?? "", Sum: s.Paid)).Concat(returns.Where(r => r.PaidBack > 0).Select(r => (Payment: r.Payment ?? "", Sum: -r.PaidBack)))
                 .GroupBy(p => p.Payment).ToImmutableSortedDictionary(g => g.Key, g => g.Sum(p => p.Sum), StringComparer.Ordinal),
-            Takings = ledger.Takings.LastOrDefault(t => Here(t.Place, t.On)),
+            Takings = snapshot.Takings.LastOrDefault(t => Here(t.Place, t.On)),
             Tickets = sales.Where(s => s.Payment is not null).Select(s => s.Ticket).Distinct().Count(),
         };
     }

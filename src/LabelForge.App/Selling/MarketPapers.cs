@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
 

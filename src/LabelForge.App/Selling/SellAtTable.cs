@@ -48,7 +48,7 @@ public static class SellAtTable
     /// <summary>Sells what stands on a bill.</summary>
     /// <returns>The entries; all bear one ticket.</returns>
     /// <exception cref="InputException">There are not so many pieces in the house.</exception>
-    public static IReadOnlyList<Sale> Sell(RecordBook book, TableBill bill, string to, string? payment, DateOnly on, string by, string? note = null) =>
+    public static IReadOnlyList<Sale> Sell(OpenBooks book, TableBill bill, string to, string? payment, DateOnly on, string by, string? note = null) =>
         TableSales.Sell(book, [.. bill.Items.Select(i => i.Item)], to, payment, on, by, note);
 
     /// <summary>That a product has no price, and where to write one.</summary>

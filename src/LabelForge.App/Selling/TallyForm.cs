@@ -53,7 +53,7 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
     /// <param name="by">Who books it.</param>
     /// <returns>The day's sums as they stand now.</returns>
     /// <exception cref="InputException">A product is not known, has no price, or there are not so many pieces in the house.</exception>
-    public MarketDay Book(Workshop workshop, RecordBook book, DateOnly on, string by)
+    public MarketDay Book(Workshop workshop, OpenBooks book, DateOnly on, string by)
     {
         var products = PriceList.Of(workshop, book);
         Taken[] sold = [.. Rows.Where(r => r.Sold > 0).Select(r => new Taken(r.Product, r.Sold))];

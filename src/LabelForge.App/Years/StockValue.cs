@@ -12,12 +12,12 @@ public sealed record StockValue(decimal Materials, decimal AtTheBench, decimal P
     public decimal Whole => Materials + AtTheBench + Pieces;
 
     /// <summary>The stock as the books stand.</summary>
-    public static StockValue Of(Ledger ledger)
+    public static StockValue Of(BooksSnapshot snapshot)
     {
-        var costs = new LotCosts(ledger);
+        var costs = new LotCosts(snapshot);
         return new StockValue(
-            ledger.Receipts.Sum(r => ledger.Left(r) * LotCosts.Each(r)),
-            ledger.Batches.Where(b => ledger.ClosingOf(b) is null).Sum(costs.Of),
-            ledger.Batches.Where(b => costs.Bearing(b) > 0).Sum(b => costs.Of(b) - costs.Of(b, 0, costs.Bearing(b) - ledger.PiecesLeft(b))));
+            snapshot.Receipts.Sum(r => snapshot.Left(r) * LotCosts.Each(r)),
+            snapshot.Batches.Where(b => snapshot.ClosingOf(b) is null).Sum(costs.Of),
+            snapshot.Batches.Where(b => costs.Bearing(b) > 0).Sum(b => costs.Of(b) - costs.Of(b, 0, costs.Bearing(b) - snapshot.PiecesLeft(b))));
     }
 }

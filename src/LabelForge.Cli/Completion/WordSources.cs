@@ -86,7 +86,7 @@ internal static class WordSources
     private static IEnumerable<string> MaterialLots(ParseResult r) => Book(r)?.Ask(books => books.InStock().Take(MostProposed).Select(s => books.Bottle(s.Receipt.Id)).ToArray()) ?? [];
 
     // Only books that are there: a press of a key makes no file.
-    private static RecordBook? Book(ParseResult r) => RecordBook.Exists(Folder(r)) ? RecordBook.Open(Folder(r)) : null;
+    private static OpenBooks? Book(ParseResult r) => OpenBooks.Exists(Folder(r)) ? OpenBooks.Open(Folder(r)) : null;
 
     private static IEnumerable<string> Variants(ParseResult r)
     {

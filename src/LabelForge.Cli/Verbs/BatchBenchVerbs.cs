@@ -37,10 +37,10 @@ internal static class BatchBenchVerbs
             options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
             var book = BookOptions.Book(workshop);
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : book.Ask(books => NextLot.Of(books, on, read).ToString());
-            var started = Bench.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
+            var started = Production.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
             return book.Ask(books =>
             {
-                var proposals = Bench.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
+                var proposals = Production.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
                 if (options.Json(r))
                     JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
                 else
@@ -70,11 +70,11 @@ internal static class BatchBenchVerbs
             if (PotVerbs.IsPot(book, code))
                 return PotVerbs.Weigh(r, options, book, code, what, grams, bottle);
             options.Ask(r, book.Ask(books => Slips.OfWeighing(books, code, what.Id, grams, bottle, options.On(r), BookOptions.Today)));
-            var written = Bench.Weigh(book, code, what.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
+            var written = Production.Weigh(book, code, what.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
             return book.Ask(books =>
             {
                 var batch = books.BatchOf(code);
-                var line = Bench.Compare(books, batch).First(l => l.Line.Material == what.Id);
+                var line = Production.Compare(books, batch).First(l => l.Line.Material == what.Id);
                 var changes = Changes(workshop, books, batch, options.On(r));
                 var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On).Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
                 var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
@@ -87,7 +87,7 @@ internal static class BatchBenchVerbs
                 foreach (var w in written)
                     Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
                 if (line.Off)
-                    Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Bench.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
+                    Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Production.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
                 foreach (var past in expired)
                     Console.WriteLine($"FLAG: {past} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
                 foreach (var change in changes)
@@ -116,7 +116,7 @@ internal static class BatchBenchVerbs
             if (PotVerbs.IsPot(book, code))
                 return PotVerbs.Close(r, options, workshop, book, code, r.GetValue(made), r.GetValue(rejected), grams);
             options.Ask(r, book.Ask(books => Slips.OfClosing(books, code, r.GetValue(made), options.On(r), BookOptions.Today)));
-            var closing = Bench.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
+            var closing = Production.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
             foreach (var packed in ClosePacking.Use(workshop, book, [(code, closing.Made - closing.Rejected)], options.On(r), options.By(r)))
                 Console.Error.WriteLine($"Note: {packed}");
             var (weighed, broken) = book.Ask(books => (books.WeighedInto(books.BatchOf(code)).Sum(w => w.Grams),
@@ -143,7 +143,7 @@ internal static class BatchBenchVerbs
         var verb = options.AddTo(new Command("note", "Records a deviation") { lot, what });
         verb.SetAction(r => Exit.Run(() =>
         {
-            var deviation = Bench.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!, options.On(r), options.By(r), options.Note(r));
+            var deviation = Production.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!, options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
                 JsonOut.Write(new { deviation = deviation.Id, lot = BookOptions.Lot(r.GetValue(lot)!), what = deviation.What });
             else
@@ -191,8 +191,8 @@ internal static class BatchBenchVerbs
     }
 
     /// <summary>For the batch sheet: which lots to take a material from, first to expire first; nothing where there are no books.</summary>
-    internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on) => RecordBook.Exists(job.Workshop.Folder)
-        ? RecordBook.Open(job.Workshop.Folder).Ask(books => ProposedLots.For(books, job.Batch, on))
+    internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on) => OpenBooks.Exists(job.Workshop.Folder)
+        ? OpenBooks.Open(job.Workshop.Folder).Ask(books => ProposedLots.For(books, job.Batch, on))
         : null;
 
     private static void TellBroken(IEnumerable<Finding> broken)

@@ -8,7 +8,7 @@ internal static class BatchRecordText
     public static object Json(IBooks books, Batch batch)
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
-        var lines = Bench.Compare(books, batch);
+        var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var deviations = books.DeviationsOf(batch).ToArray();
         return new
@@ -30,7 +30,7 @@ internal static class BatchRecordText
 
     public static void Write(IBooks books, Batch batch)
     {
-        var lines = Bench.Compare(books, batch);
+        var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var deviations = books.DeviationsOf(batch).ToArray();
         Console.WriteLine(FormattableString.Invariant($"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));

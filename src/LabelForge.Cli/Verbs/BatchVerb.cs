@@ -1,6 +1,6 @@
 using System.CommandLine;
 using LabelForge.Files;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
 using LabelForge.UseCases;
 

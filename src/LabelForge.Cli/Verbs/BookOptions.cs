@@ -83,10 +83,10 @@ internal sealed class BookOptions
 
     public bool Json(ParseResult r) => r.GetValue(_format) == "json";
 
-    public static RecordBook Book(Workshop workshop) => RecordBook.Open(workshop.Folder);
+    public static OpenBooks Book(Workshop workshop) => OpenBooks.Open(workshop.Folder);
 
     /// <summary>Asks the books of a workshop; null is handed in where it has none yet.</summary>
-    public static T AskIfAny<T>(Workshop workshop, Func<IBooks?, T> ask) => RecordBook.Exists(workshop.Folder) ? Book(workshop).Ask(ask) : ask(null);
+    public static T AskIfAny<T>(Workshop workshop, Func<IBooks?, T> ask) => OpenBooks.Exists(workshop.Folder) ? Book(workshop).Ask(ask) : ask(null);
 
     /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
     public static decimal Money(string text, string option) =>

@@ -121,13 +121,13 @@ internal static class BooksVerbs
         return verb;
     }
 
-    private static int All(Ledger ledger, string? folder, bool force)
+    private static int All(BooksSnapshot snapshot, string? folder, bool force)
     {
         if (folder is null)
             throw new InputException(new Problem(null, 0, "All lists together need a folder.", "Write --out FOLDER."));
         foreach (var list in BookFolder.Lists)
             OutputPath.RefuseUnlessFree(Path.Combine(folder, $"{list}.csv"), [FileKind.Csv], force);
-        BookFolder.Write(ledger, folder);
+        BookFolder.Write(snapshot, folder);
         Console.WriteLine($"{folder}: {BookFolder.Lists.Count} lists, and what batches froze.");
         return Exit.Done;
     }

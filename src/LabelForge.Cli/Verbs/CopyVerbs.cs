@@ -19,7 +19,7 @@ internal static class CopyVerbs
             {
                 var entries = BookCopy.Backup(folder, path, r.GetValue(force));
                 Console.WriteLine($"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip copies them too.");
-                return Agrees(RecordBook.Open(folder).Check().Differences);
+                return Agrees(OpenBooks.Open(folder).Check().Differences);
             }
             var report = WorkshopCopy.Backup(folder, path, r.GetValue(force));
             Console.WriteLine($"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
@@ -83,7 +83,7 @@ internal static class CopyVerbs
             var received = new List<object>();
             foreach (var receipt in list)
             {
-                var id = Shop.Receive(book, receipt).Id;
+                var id = StockMovements.Receive(book, receipt).Id;
                 received.Add(new { materialLot = $"M{id}", material = receipt.Material, amount = receipt.Amount, price = receipt.Price });
                 if (options.Json(r))
                     continue;

@@ -24,7 +24,7 @@ internal static class OutgoingVerbs
             var book = BookOptions.Book(options.Workshop(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
             options.Ask(r, book.Ask(books => Slips.OfPiecesOut(books, code, options.On(r), BookOptions.Today)));
-            var sale = Shop.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!, r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
+            var sale = StockMovements.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!, r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
                 JsonOut.Write(new { sale = sale.Id, lot = code, pieces = sale.Pieces, paid = sale.Paid, left });
@@ -46,7 +46,7 @@ internal static class OutgoingVerbs
         var verb = options.AddTo(new Command("complaint", "Writes a complaint or a bad reaction into the books, with its dates") { from, what, lot, serious, small });
         verb.SetAction(r => Exit.Run(() =>
         {
-            var entry = Shop.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
+            var entry = StockMovements.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
                 r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
             {
@@ -80,13 +80,13 @@ internal static class OutgoingVerbs
             {
                 var id = BookOptions.MaterialLot(text);
                 var receipt = book.Ask(books => books.ReceiptOf(id));
-                disposal = Shop.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r), options.Note(r));
+                disposal = StockMovements.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r), options.Note(r));
             }
             else
             {
                 if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
                     throw new InputException(new Problem(null, 0, $"\"{r.GetValue(amount)}\" is not a number of pieces.", "Write a whole number: labelforge dispose LOT 3 --reason ..."));
-                disposal = Shop.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r), options.Note(r));
+                disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r), options.Note(r));
             }
             if (options.Json(r))
                 JsonOut.Write(new { disposal = disposal.Id, of = text, amount = disposal.Amount, reason = disposal.Reason });

@@ -2,7 +2,7 @@ using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Measures;
 using LabelForge.Pouring;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -54,15 +54,15 @@ internal static class PotVerbs
     }
 
     /// <summary>Whether a code is a pot's number.</summary>
-    public static bool IsPot(RecordBook book, string code) => book.Ask(books => books.BatchesOfPot(code).Any());
+    public static bool IsPot(OpenBooks book, string code) => book.Ask(books => books.BatchesOfPot(code).Any());
 
     /// <summary>Weighs something into a pot, for all its batches at once.</summary>
-    public static int Weigh(ParseResult r, BookOptions options, RecordBook book, string pot, Material material, decimal grams, int? bottle)
+    public static int Weigh(ParseResult r, BookOptions options, OpenBooks book, string pot, Material material, decimal grams, int? bottle)
     {
         options.Ask(r, book.Ask(books => Slips.OfPotWeighing(books, pot, material.Id, grams, options.On(r), BookOptions.Today)));
         var written = Pots.Weigh(book, pot, material.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
-        var ledger = book.Read();
-        var lines = ledger.BatchesOfPot(pot).Select(b => (Batch: b, Line: Bench.Compare(ledger, b).FirstOrDefault(l => l.Line.Material == material.Id))).Where(l => l.Line.Line is not null).ToArray();
+        var snapshot = book.Read();
+        var lines = snapshot.BatchesOfPot(pot).Select(b => (Batch: b, Line: Production.Compare(snapshot, b).FirstOrDefault(l => l.Line.Material == material.Id))).Where(l => l.Line.Line is not null).ToArray();
         var flagged = lines.Any(l => l.Line.Off);
         var planned = lines.Sum(l => l.Line.Line.Grams);
         if (options.Json(r))
@@ -71,7 +71,7 @@ internal static class PotVerbs
             {
                 pot,
                 material = material.Id,
-                from = written.Select(w => w.ReceiptId is { } id ? ledger.Bottle(id) : null).Distinct(),
+                from = written.Select(w => w.ReceiptId is { } id ? snapshot.Bottle(id) : null).Distinct(),
                 planned = Math.Round(planned, 3),
                 weighed = grams,
                 outOfTolerance = flagged,
@@ -79,7 +79,7 @@ internal static class PotVerbs
             });
             return flagged ? Exit.FindingStands : Exit.Done;
         }
-        var from = string.Join(", ", written.Where(w => w.ReceiptId is not null).Select(w => ledger.Bottle(w.ReceiptId!.Value)).Distinct());
+        var from = string.Join(", ", written.Where(w => w.ReceiptId is not null).Select(w => snapshot.Bottle(w.ReceiptId!.Value)).Distinct());
         Console.WriteLine(FormattableString.Invariant($"{grams:0.###} g of {material.Name}{(from.Length > 0 ? $" from {from}" : "")} into pot {pot}"));
         foreach (var (batch, line) in lines)
             Console.WriteLine(FormattableString.Invariant($"  {batch.Lot}  {line.Weighed,10:0.###} g  {batch.Product}{(line.Off ? "  FLAG" : "")}"));
@@ -89,16 +89,16 @@ internal static class PotVerbs
     }
 
     /// <summary>Closes each batch of a pot that is still open, with the same count.</summary>
-    public static int Close(ParseResult r, BookOptions options, Workshop workshop, RecordBook book, string pot, int made, int rejected, decimal? yieldGrams)
+    public static int Close(ParseResult r, BookOptions options, Workshop workshop, OpenBooks book, string pot, int made, int rejected, decimal? yieldGrams)
     {
         if (yieldGrams is not null)
             throw new InputException(new Problem(null, 0, "A yield is of one batch.", $"Close that batch by its own lot first: labelforge batch close LOT --made {made} --yield \"...\""));
-        var ledger = book.Read();
-        var open = ledger.BatchesOfPot(pot).Where(b => ledger.ClosingOf(b) is null).ToArray();
+        var snapshot = book.Read();
+        var open = snapshot.BatchesOfPot(pot).Where(b => snapshot.ClosingOf(b) is null).ToArray();
         if (open.Length == 0)
             throw new InputException(new Problem(null, 0, $"Every batch of pot {pot} is closed already.", "If a count was wrong: labelforge correct closing NUMBER --set made=... --reason ..."));
-        options.Ask(r, [.. open.SelectMany(b => Slips.OfClosing(ledger, b.Lot, made, options.On(r), BookOptions.Today)).Distinct()]);
-        var closed = Bench.CloseAll(book, [.. open.Select(b => b.Lot)], made, rejected, options.On(r), options.By(r), options.Note(r));
+        options.Ask(r, [.. open.SelectMany(b => Slips.OfClosing(snapshot, b.Lot, made, options.On(r), BookOptions.Today)).Distinct()]);
+        var closed = Production.CloseAll(book, [.. open.Select(b => b.Lot)], made, rejected, options.On(r), options.By(r), options.Note(r));
         foreach (var packed in ClosePacking.Use(workshop, book, open.Zip(closed, (b, c) => (b.Lot, c.Made - c.Rejected)), options.On(r), options.By(r)))
             Console.Error.WriteLine($"Note: {packed}");
         if (options.Json(r))

@@ -43,7 +43,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     public void Print(ParseResult r, ImmutableArray<LabelsToPrint> labels, DateOnly on, Action write, bool binds = false)
     {
         var folder = labels[0].Job.Workshop.Folder;
-        var book = binds && RecordBook.Exists(folder) ? RecordBook.Open(folder) : null;
+        var book = binds && OpenBooks.Exists(folder) ? OpenBooks.Open(folder) : null;
         var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName), book, write);
         StopWhereBroken(outcome, labels.Any(l => l.Job.Product.Weighed is not null));
         if (book is null)

@@ -48,9 +48,9 @@ internal static class PrintVerb
                 return (r.GetValue(Spoiled) ?? []).Length > 0 ? Exit.Done
                     : throw new InputException(new Problem(null, 0, "What is to be printed?", "Write --today for all that waits, --batch LOT, or --again RUN."));
             Prewarm.Begin();
-            var ledger = book.Read();
-            var planner = new RunPlanner(workshop, ledger, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
-            var plan = planner.Plan(Wanted(r, planner, ledger), r.GetValue(Stock));
+            var snapshot = book.Read();
+            var planner = new RunPlanner(workshop, snapshot, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
+            var plan = planner.Plan(Wanted(r, planner, snapshot), r.GetValue(Stock));
             foreach (var note in plan.Notes)
                 Console.Error.WriteLine($"Note: {note}");
             if (r.GetValue(DryRun))
@@ -73,14 +73,14 @@ internal static class PrintVerb
         return verb;
     }
 
-    private static IEnumerable<(Batch Batch, int Labels)> Wanted(ParseResult r, RunPlanner planner, Ledger ledger)
+    private static IEnumerable<(Batch Batch, int Labels)> Wanted(ParseResult r, RunPlanner planner, BooksSnapshot snapshot)
     {
-        var asked = (r.GetValue(Only) ?? []).Select(LotAndCount).Select(l => (Batch: ledger.BatchOf(l.Lot), Labels: l.Count)).ToArray();
+        var asked = (r.GetValue(Only) ?? []).Select(LotAndCount).Select(l => (Batch: snapshot.BatchOf(l.Lot), Labels: l.Count)).ToArray();
         var waiting = (r.GetValue(Today) ? planner.Waiting : []).Concat(planner.Of((r.GetValue(Batches) ?? []).Select(BookOptions.Lot)));
         return asked.Concat(waiting).DistinctBy(w => w.Batch.Id).Select(w => w.Labels > 0 ? (w.Batch, w.Labels + r.GetValue(Spare)) : w);
     }
 
-    private static int Reprint(ParseResult r, BookOptions options, Workshop workshop, RecordBook book, int run, string path)
+    private static int Reprint(ParseResult r, BookOptions options, Workshop workshop, OpenBooks book, int run, string path)
     {
         var again = PrintRun.Again(workshop, book, run, path, options.On(r), options.By(r));
         if (options.Json(r))

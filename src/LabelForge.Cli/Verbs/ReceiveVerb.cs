@@ -35,7 +35,7 @@ internal static class ReceiveVerb
                 Certificate = r.GetValue(certificate),
             };
             options.Ask(r, Slips.OfReceipt(written, what, BookOptions.Today));
-            var receipt = Shop.Receive(BookOptions.Book(workshop), written);
+            var receipt = StockMovements.Receive(BookOptions.Book(workshop), written);
             if (options.Json(r))
                 JsonOut.Write(new { materialLot = $"M{receipt.Id}", material = receipt.Material, amount = receipt.Amount, price = receipt.Price });
             else

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Measures;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;

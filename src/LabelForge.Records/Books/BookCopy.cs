@@ -16,13 +16,13 @@ public static class BookCopy
     /// <exception cref="InputException">The copy cannot be written, or does not pass its check.</exception>
     public static long Backup(string workshopFolder, string target, bool force = false)
     {
-        if (!RecordBook.Exists(workshopFolder))
+        if (!OpenBooks.Exists(workshopFolder))
             throw new InputException(new Problem(null, 0, $"There are no books in {workshopFolder}.", "Name the workshop's folder with --workshop."));
         OutputPath.RefuseUnlessFree(target, [FileKind.Books], force);
-        var book = RecordBook.Open(workshopFolder);
+        var book = OpenBooks.Open(workshopFolder);
         var full = Path.GetFullPath(target);
         if (book.Place.File is not { } file)
-            return Whole(full, part => { Fill(RecordBook.Open(BookPlace.InFile(part)), book.Read()); Settle(part); return 0; });
+            return Whole(full, part => { Fill(OpenBooks.Open(BookPlace.InFile(part)), book.Read()); Settle(part); return 0; });
         return Whole(full, part => book.WithFile(source =>
         {
             using var copy = Open(part, SqliteOpenMode.ReadWriteCreate);
@@ -44,7 +44,7 @@ public static class BookCopy
         var place = BookPlace.Of(workshopFolder);
         KnownServers.RefuseUnknown(place);
         if (place.File is not { } target)
-            return (Fill(RecordBook.Open(place), RecordBook.Open(BookPlace.InFile(source)).Read()), null);
+            return (Fill(OpenBooks.Open(place), OpenBooks.Open(BookPlace.InFile(source)).Read()), null);
         var fresh = target + ".restoring";
         var entries = Whole(fresh, part =>
         {
@@ -71,14 +71,14 @@ public static class BookCopy
             File.Copy(target, kept);
         }
         File.Move(fresh, target, overwrite: true);
-        RecordBook.Open(workshopFolder).Read();
+        OpenBooks.Open(workshopFolder).Read();
         return (entries, kept);
     }
 
     // Puts all entries into books that have none.
-    private static long Fill(RecordBook into, Ledger from) => into.Take((ledger, context) =>
+    private static long Fill(OpenBooks into, BooksSnapshot from) => into.Take((snapshot, context) =>
     {
-        if (BookLists.All.Any(l => Correcting.All(ledger, l).Count > 0) || ledger.Corrections.Count > 0)
+        if (BookLists.All.Any(l => Correcting.All(snapshot, l).Count > 0) || snapshot.Corrections.Count > 0)
             throw new InputException(new Problem(into.Path, 0, "These books hold entries already, and nothing in them is deleted.", "Name an empty database in records: of workshop.yaml, and restore into that."));
         BookEntry[] all = [.. BookLists.All.SelectMany(l => Correcting.All(from, l)), .. from.Corrections];
         context.AddRange(all);

@@ -10,12 +10,12 @@ public static class BookFolder
     public static IReadOnlyList<string> Lists { get; } = [.. BookLists.All, BookLists.Correction];
 
     /// <summary>Writes all lists.</summary>
-    public static void Write(Ledger ledger, string folder)
+    public static void Write(BooksSnapshot snapshot, string folder)
     {
         Directory.CreateDirectory(folder);
         foreach (var list in Lists)
-            Write(ledger, list, Path.Combine(folder, $"{list}.csv"));
-        foreach (var frozen in ledger.AllBatches.DistinctBy(b => b.FrozenDigest))
+            Write(snapshot, list, Path.Combine(folder, $"{list}.csv"));
+        foreach (var frozen in snapshot.AllBatches.DistinctBy(b => b.FrozenDigest))
         {
             var path = Path.Combine(folder, FrozenFiles.Folder, $"{frozen.FrozenDigest}.json");
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -24,9 +24,9 @@ public static class BookFolder
     }
 
     /// <summary>Writes one list.</summary>
-    public static void Write(Ledger ledger, string list, string path)
+    public static void Write(BooksSnapshot snapshot, string list, string path)
     {
-        var (heading, rows) = BookTables.Of(ledger, list);
+        var (heading, rows) = BookTables.Of(snapshot, list);
         AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
     }
 }

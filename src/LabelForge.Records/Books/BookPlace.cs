@@ -19,7 +19,7 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
     {
         var yaml = Path.Combine(workshopFolder, "workshop.yaml");
         var server = System.IO.File.Exists(yaml) ? YamlFile.Read(yaml, "workshop.yaml").OptionalText("records") : null;
-        return server is null ? InFile(Path.Combine(workshopFolder, RecordBook.FileName)) : OnServer(server.Text, server.Line);
+        return server is null ? InFile(Path.Combine(workshopFolder, OpenBooks.FileName)) : OnServer(server.Text, server.Line);
     }
 
     /// <summary>A file.</summary>

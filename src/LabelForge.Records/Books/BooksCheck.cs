@@ -11,24 +11,24 @@ namespace LabelForge.Records.Books;
 public sealed record BooksCheck(int Entries, int Bottles, int Lots, IReadOnlyList<string> Differences)
 {
     /// <summary>Reads everything: the store's pages, all entries, all balances.</summary>
-    internal static BooksCheck Of(BookStore store, RecordsContext context)
+    internal static BooksCheck Of(BooksDatabase store, RecordsContext context)
     {
         store.CheckPages(context);
-        var ledger = Ledger.Load(context);
+        var snapshot = BooksSnapshot.Load(context);
         var differences = new List<string>();
         try
         {
-            LedgerInvariants.Check(ledger);
+            BooksInvariants.Check(snapshot);
         }
         catch (InputException e)
         {
             differences.Add(e.Problem.Wrong);
         }
-        Compare(differences, "Bottle M", Rebuild.Bottles(ledger).ToDictionary(b => b.Bottle, Shown), context.ReceiptStock.AsNoTracking().ToDictionary(b => b.Bottle, Shown));
-        Compare(differences, "Batch ", Rebuild.Lots(ledger).ToDictionary(b => b.Number, Shown), context.BatchStock.AsNoTracking().ToDictionary(b => b.Number, Shown));
+        Compare(differences, "Bottle M", Rebuild.Bottles(snapshot).ToDictionary(b => b.Bottle, Shown), context.ReceiptStock.AsNoTracking().ToDictionary(b => b.Bottle, Shown));
+        Compare(differences, "Batch ", Rebuild.Lots(snapshot).ToDictionary(b => b.Number, Shown), context.BatchStock.AsNoTracking().ToDictionary(b => b.Number, Shown));
         differences.AddRange(context.FrozenRecipes.AsNoTracking().AsEnumerable().Where(f => FrozenText.DigestOf(f.Json) != f.Digest).Select(f => $"The frozen recipe {f.Digest} is not what its digest says."));
         differences.AddRange(context.Batches.AsNoTracking().Where(b => !context.FrozenRecipes.Any(f => f.Digest == b.FrozenDigest)).Select(b => b.Id).AsEnumerable().Select(id => FormattableString.Invariant($"What batch {id} froze is missing.")));
-        return new BooksCheck(EntryKind.All.Sum(k => ledger.AllOf(k).Count), ledger.Receipts.Count, ledger.Batches.Count, differences);
+        return new BooksCheck(EntryKind.All.Sum(k => snapshot.AllOf(k).Count), snapshot.Receipts.Count, snapshot.Batches.Count, differences);
     }
 
     private static void Compare(List<string> differences, string what, Dictionary<int, string> reckoned, Dictionary<int, string> kept)

@@ -20,7 +20,7 @@ public static class Correcting
     /// <param name="id">The entry's number.</param>
     /// <param name="set">What becomes of which field, as text: <c>pieces</c> to <c>3</c>; empty strikes the entry for good.</param>
     /// <exception cref="InputException">There is no such entry, it is struck already, or the books would not balance.</exception>
-    public static Correction Of(RecordBook book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by, string? note = null)
+    public static Correction Of(OpenBooks book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by, string? note = null)
     {
         if (string.IsNullOrWhiteSpace(reason))
             throw Refuse("A correction needs a reason.", "Write --reason \"...\"", code: "correction.no-reason");
@@ -51,7 +51,7 @@ public static class Correcting
     }
 
     /// <summary>All entries of a list, struck or not.</summary>
-    public static IReadOnlyList<BookEntry> All(Ledger ledger, string list) => EntryKind.Of(list) is { } kind ? ledger.AllOf(kind)
+    public static IReadOnlyList<BookEntry> All(BooksSnapshot snapshot, string list) => EntryKind.Of(list) is { } kind ? snapshot.AllOf(kind)
         : throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}.");
 
     private static BookEntry Changed(IBooks books, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
@@ -73,7 +73,7 @@ public static class Correcting
         var changed = (BookEntry)json.Deserialize(type)!;
         // What turns out serious gets its day of reporting; it runs from the day the maker was told.
         return changed is Complaint complaint && !set.Keys.Any(k => k.Replace(" ", "").Replace("-", "").Equals(nameof(Complaint.ReportBy), StringComparison.OrdinalIgnoreCase))
-            ? complaint.With(complaint.Serious ? Shop.LastDayToReport(complaint.On) : null)
+            ? complaint.With(complaint.Serious ? StockMovements.LastDayToReport(complaint.On) : null)
             : changed;
     }
 

@@ -11,9 +11,9 @@ internal sealed class FrozenFiles
     private readonly Dictionary<string, string> _texts;
 
     /// <summary>Those beside lists that are read, and those that the books have already.</summary>
-    public FrozenFiles(IEnumerable<string> lists, Ledger ledger)
+    public FrozenFiles(IEnumerable<string> lists, BooksSnapshot snapshot)
     {
-        _texts = ledger.AllBatches.Select(b => b.Frozen).Distinct().ToDictionary(FrozenText.DigestOf);
+        _texts = snapshot.AllBatches.Select(b => b.Frozen).Distinct().ToDictionary(FrozenText.DigestOf);
         foreach (var file in lists.Select(l => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(l))!, Folder)).Distinct().Where(Directory.Exists).SelectMany(f => Directory.EnumerateFiles(f, "*.json")))
         {
             var text = File.ReadAllText(file);

@@ -38,14 +38,14 @@ public static class ListImport
     /// <param name="by">The person of rows that name none.</param>
     /// <returns>How many entries are new, and how many the books had already.</returns>
     /// <exception cref="InputException">Something cannot be read, or the books would not balance; with file and line where it is of one row.</exception>
-    public static (int Added, int Known) ReadFiles(RecordBook book, IReadOnlyList<string> paths, DateOnly on, string by)
+    public static (int Added, int Known) ReadFiles(OpenBooks book, IReadOnlyList<string> paths, DateOnly on, string by)
     {
         var lists = paths.Select(p => Read(p, TextTable.ReadFile(p))).ToArray();
         if (lists.GroupBy(l => l.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(new Problem(paths[^1], 0, $"Two files hold the list of {twice.Key}s.", "Give each list once."));
         return book.Take((before, context) =>
         {
-            var ledger = before;
+            var snapshot = before;
             var frozen = new FrozenFiles(paths, before);
             var (added, known) = (0, 0);
             // What others hang on comes first.
@@ -54,9 +54,9 @@ public static class ListImport
                 var told = All(before, list).ToList();
                 foreach (var row in rows)
                 {
-                    var entry = Entry(list, row, ledger, frozen, on, by);
-                    entry.WrittenAt = row.Moment("written at");
-                    if (entry.Id != 0 && Had(ledger, list, entry.Id) is { } had)
+                    var entry = Entry(list, row, snapshot, frozen, on, by);
+                    entry.WrittenAt = row.Time("written at");
+                    if (entry.Id != 0 && Had(snapshot, list, entry.Id) is { } had)
                     {
                         if (!SaysTheSame(had, entry))
                             throw row.Refuse($"The books have another {list} {entry.Id}.", "Take the number out if this is a new entry; if the books are wrong, correct that entry in them first.");
@@ -75,7 +75,7 @@ public static class ListImport
                     added++;
                 }
                 context.SaveChanges();
-                ledger = before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
+                snapshot = before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
             }
             return (added, known);
         });
@@ -92,13 +92,13 @@ public static class ListImport
             : throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is that of no list in the books.", $"Write these columns, and any others that the books write in theirs: {string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))}"));
     }
 
-    private static BookEntry Entry(string list, ListRow row, Ledger ledger, FrozenFiles frozen, DateOnly usualDay, string usualBy)
+    private static BookEntry Entry(string list, ListRow row, BooksSnapshot snapshot, FrozenFiles frozen, DateOnly usualDay, string usualBy)
     {
         var (id, on, by, note) = (row.Whole("number") ?? 0, row.Day("on") ?? usualDay, row.Text("by") ?? usualBy, row.Text("note"));
-        int? Batch() => row.Whole("batch") ?? (row.Text("lot") is { } lot ? ledger.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null);
+        int? Batch() => row.Whole("batch") ?? (row.Text("lot") is { } lot ? snapshot.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null);
         int BatchNeeded() => Batch() ?? throw row.Refuse("\"lot\" is empty.", "Write the lot code.");
         int? Receipt() => row.Whole("receipt") ?? (row.Text("material lot") is { } bottle
-            ? int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? ledger.ReceiptOf(number).Id : throw row.Refuse($"\"{bottle}\" is not a material lot.", "Write M and its number: M3")
+            ? int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? snapshot.ReceiptOf(number).Id : throw row.Refuse($"\"{bottle}\" is not a material lot.", "Write M and its number: M3")
             : null);
         return list switch
         {
@@ -131,9 +131,9 @@ public static class ListImport
     private static string[] NotTold(ListRow row) =>
         [nameof(BookEntry.Id), .. row.Text("on") is null ? [nameof(BookEntry.On)] : (string[])[], .. row.Text("by") is null ? [nameof(BookEntry.By)] : (string[])[]];
 
-    private static IEnumerable<BookEntry> All(Ledger ledger, string list) => list == BookLists.Correction ? ledger.Corrections : Correcting.All(ledger, list);
+    private static IEnumerable<BookEntry> All(BooksSnapshot snapshot, string list) => list == BookLists.Correction ? snapshot.Corrections : Correcting.All(snapshot, list);
 
-    private static BookEntry? Had(Ledger ledger, string list, int id) => All(ledger, list).FirstOrDefault(e => e.Id == id);
+    private static BookEntry? Had(BooksSnapshot snapshot, string list, int id) => All(snapshot, list).FirstOrDefault(e => e.Id == id);
 
     private static void Checked(BookEntry entry, ListRow row)
     {

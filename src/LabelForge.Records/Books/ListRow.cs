@@ -39,9 +39,9 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
         : throw Refuse($"\"{text}\" is not a date.", Date);
 
-    public DateTime? Moment(string column) => Text(column) is not { } text ? null
-        : DateTime.TryParseExact(text, BookTables.WrittenAt, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var moment) ? moment
-        : throw Refuse($"\"{text}\" is not a moment.", "Leave it as the books wrote it, 2026-11-25 14:03:59Z, or empty.");
+    public DateTime? Time(string column) => Text(column) is not { } text ? null
+        : DateTime.TryParseExact(text, BookTables.WrittenAt, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time) ? time
+        : throw Refuse($"\"{text}\" is not a time.", "Leave it as the books wrote it, 2026-11-25 14:03:59Z, or empty.");
 
     public T Need<T>(T? value, string column) where T : struct => value ?? throw Refuse($"\"{column}\" is empty.", "Fill it in.");
 }

@@ -18,9 +18,9 @@ public static class LotProducts
     public static ImmutableArray<Product> Of(ImmutableArray<Product> products, LotCode lot, Market market, DateOnly on)
     {
         var workshop = products[0].Workshop;
-        if (!RecordBook.Exists(workshop.Folder))
+        if (!OpenBooks.Exists(workshop.Folder))
             return products;
-        return RecordBook.Open(workshop.Folder).Ask(books => books.FindBatch(lot.ToString()) is { } batch
+        return OpenBooks.Open(workshop.Folder).Ask(books => books.FindBatch(lot.ToString()) is { } batch
             ? [Weighed(products, books, batch, market, on)]
             : PrintedLots.Of(books, lot.ToString(), products));
     }
@@ -48,7 +48,7 @@ public static class LotProducts
     {
         var product = Named(products, batch);
         var stood = FrozenRecipe.FromJson(batch.Frozen).AsItStood(product.Workshop);
-        var formula = BatchSize.Of(stood, product.Recipe, Bench.Compare(books, batch).Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned);
+        var formula = BatchSize.Of(stood, product.Recipe, Production.Compare(books, batch).Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned);
         return Product.AsWeighed(new WeighedLot(batch.Lot, []), stood, formula);
     }
 

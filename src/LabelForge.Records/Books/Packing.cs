@@ -11,7 +11,7 @@ public static class Packing
     /// <param name="note">A note, or null.</param>
     /// <returns>By material, what was used up and what the stock lacked.</returns>
     public static (IReadOnlyDictionary<string, decimal> Used, IReadOnlyDictionary<string, decimal> Missing) Use(
-        RecordBook book, IReadOnlyList<(string Lot, string Material, decimal Pieces)> used, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+        OpenBooks book, IReadOnlyList<(string Lot, string Material, decimal Pieces)> used, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var (done, missing) = (new Dictionary<string, decimal>(StringComparer.Ordinal), new Dictionary<string, decimal>(StringComparer.Ordinal));
         var left = used.Select(u => u.Material).Distinct().Where(books.IsKept).ToDictionary(m => m, m => books.InStock(m).Select(s => (s.Receipt.Id, s.Left)).ToList());

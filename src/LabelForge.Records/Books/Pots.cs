@@ -17,7 +17,7 @@ public static class Pots
     /// <param name="by">Who pours.</param>
     /// <param name="note">A note, or null.</param>
     /// <returns>The pot's number, and the batches in the same order.</returns>
-    public static (string Pot, IReadOnlyList<Batch> Batches) Begin(RecordBook book, IReadOnlyList<(Recipe Recipe, FrozenRecipe Frozen)> batches, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static (string Pot, IReadOnlyList<Batch> Batches) Begin(OpenBooks book, IReadOnlyList<(Recipe Recipe, FrozenRecipe Frozen)> batches, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var given = new HashSet<string>();
         string Next(Recipe? recipe)
@@ -47,7 +47,7 @@ public static class Pots
     /// <param name="receiptId">The number on the bottle; null takes the lots that are proposed.</param>
     /// <returns>One entry for each batch and bottle; together they are what the scale showed.</returns>
     /// <exception cref="InputException">No batch of the pot is open or takes that material, or the stock is short.</exception>
-    public static IReadOnlyList<Weighing> Weigh(RecordBook book, string pot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static IReadOnlyList<Weighing> Weigh(OpenBooks book, string pot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var open = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null)
             .Select(b => (Batch: b, Planned: FrozenRecipe.FromJson(b.Frozen).Lines.Where(l => l.Material == material).Sum(l => l.Grams)))
@@ -56,7 +56,7 @@ public static class Pots
             throw new InputException(new Problem(null, 0, $"No batch of pot {pot} that is still open takes {material}.", $"See what it takes: labelforge batch show {pot}") { Code = "pot.not-taken" });
         if (grams <= 0)
             throw new InputException(new Problem(null, 0, "Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass."));
-        var bottles = new Queue<(int? Receipt, decimal Grams)>(Bench.TakenFrom(books, material, grams, receiptId, on));
+        var bottles = new Queue<(int? Receipt, decimal Grams)>(Production.TakenFrom(books, material, grams, receiptId, on));
         var weighed = new List<Weighing>();
         foreach (var (batch, part) in open.Zip(Shares([.. open.Select(b => b.Planned)], grams), (b, part) => (b.Batch, part)))
         {

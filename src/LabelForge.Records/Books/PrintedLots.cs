@@ -11,7 +11,7 @@ public static class PrintedLots
     /// <param name="book">The books.</param>
     /// <param name="printings">What was printed; all of it stands, or nothing.</param>
     /// <exception cref="InputException">The lot is another product's, by its batch or by labels printed before.</exception>
-    public static IReadOnlyList<Printing> Print(RecordBook book, IReadOnlyList<Printing> printings) => book.Write((_, context) =>
+    public static IReadOnlyList<Printing> Print(OpenBooks book, IReadOnlyList<Printing> printings) => book.Write((_, context) =>
     {
         context.Printings.AddRange(printings);
         return printings;

@@ -12,7 +12,7 @@ public static class ProposedLots
     public static Func<string, string?> For(IBooks books, BatchFormula batch, DateOnly on)
     {
         // Worked out here and now: the books are asked only while they are open.
-        var lots = Bench.Propose(books, batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, g.Sum(l => l.Mass.Grams))), on)
+        var lots = Production.Propose(books, batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, g.Sum(l => l.Mass.Grams))), on)
             .Where(p => p.Take.Count > 0).ToDictionary(p => p.Material, p => Named(books, p));
         return lots.GetValueOrDefault;
     }

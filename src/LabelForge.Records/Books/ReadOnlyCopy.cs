@@ -27,7 +27,7 @@ internal static class ReadOnlyCopy
 
     private static string Make(string books)
     {
-        var copy = Path.Combine(Directory.CreateTempSubdirectory("labelforge-read-").FullName, RecordBook.FileName);
+        var copy = Path.Combine(Directory.CreateTempSubdirectory("labelforge-read-").FullName, OpenBooks.FileName);
         foreach (var ending in (string[])["", "-wal"])
         {
             if (!File.Exists(books + ending))

@@ -6,42 +6,42 @@ namespace LabelForge.Records.Books;
 internal static class Rebuild
 {
     /// <summary>Writes the tables of what is left anew.</summary>
-    public static void Stock(RecordsContext context) => Stock(context, Ledger.Load(context));
+    public static void Stock(RecordsContext context) => Stock(context, BooksSnapshot.Load(context));
 
     /// <summary>Writes the tables of what is left anew, from books read already.</summary>
-    public static void Stock(RecordsContext context, Ledger ledger)
+    public static void Stock(RecordsContext context, BooksSnapshot snapshot)
     {
         context.ReceiptStock.ExecuteDelete();
         context.BatchStock.ExecuteDelete();
-        context.ReceiptStock.AddRange(Bottles(ledger));
-        context.BatchStock.AddRange(Lots(ledger));
+        context.ReceiptStock.AddRange(Bottles(snapshot));
+        context.BatchStock.AddRange(Lots(snapshot));
         context.SaveChanges();
         context.ChangeTracker.Clear();
     }
 
     /// <summary>What is left of each bottle.</summary>
-    public static IEnumerable<ReceiptStock> Bottles(Ledger ledger) => ledger.Receipts.Select(r => new ReceiptStock
+    public static IEnumerable<ReceiptStock> Bottles(BooksSnapshot snapshot) => snapshot.Receipts.Select(r => new ReceiptStock
     {
-        Bottle = ledger.First(BookLists.Receipt, r.Id),
+        Bottle = snapshot.First(BookLists.Receipt, r.Id),
         ReceiptId = r.Id,
         Material = r.Material,
-        Left = ledger.Left(r),
+        Left = snapshot.Left(r),
     });
 
     /// <summary>What is left of each batch.</summary>
-    public static IEnumerable<BatchStock> Lots(Ledger ledger) => ledger.Batches.Select(b => new BatchStock
+    public static IEnumerable<BatchStock> Lots(BooksSnapshot snapshot) => snapshot.Batches.Select(b => new BatchStock
     {
-        Number = ledger.First(BookLists.Batch, b.Id),
+        Number = snapshot.First(BookLists.Batch, b.Id),
         BatchId = b.Id,
         Lot = b.Lot,
-        Closings = ledger.ClosingsOf(b).Count(),
-        Made = ledger.ClosingsOf(b).Sum(c => c.Made),
-        Rejected = ledger.ClosingsOf(b).Sum(c => c.Rejected),
-        Sold = ledger.SalesOf(b).Sum(s => s.Pieces),
-        Returned = ledger.ReturnsOf(b).Sum(r => r.Returned),
-        BackOnShelf = ledger.ReturnsOf(b).Sum(r => r.BackOnShelf),
-        Disposed = (int)ledger.DisposalsOf(b).Sum(d => d.Amount),
-        Counted = (int)ledger.CountsOf(b).Sum(c => c.Difference),
-        Left = ledger.PiecesLeft(b),
+        Closings = snapshot.ClosingsOf(b).Count(),
+        Made = snapshot.ClosingsOf(b).Sum(c => c.Made),
+        Rejected = snapshot.ClosingsOf(b).Sum(c => c.Rejected),
+        Sold = snapshot.SalesOf(b).Sum(s => s.Pieces),
+        Returned = snapshot.ReturnsOf(b).Sum(r => r.Returned),
+        BackOnShelf = snapshot.ReturnsOf(b).Sum(r => r.BackOnShelf),
+        Disposed = (int)snapshot.DisposalsOf(b).Sum(d => d.Amount),
+        Counted = (int)snapshot.CountsOf(b).Sum(c => c.Difference),
+        Left = snapshot.PiecesLeft(b),
     });
 }

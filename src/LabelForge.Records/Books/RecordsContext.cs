@@ -72,7 +72,7 @@ public class RecordsContext : DbContext
     public DbSet<OnceKey> OnceKeys => Set<OnceKey>();
 
     /// <summary>When what is added was written: by the store's own clock, which all who write into it share. Null where nothing is written.</summary>
-    internal DateTime? Moment { get; set; }
+    internal DateTime? Now { get; set; }
 
     /// <summary>The names of the tables.</summary>
     public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Corrections"];
@@ -83,7 +83,7 @@ public class RecordsContext : DbContext
         foreach (var entry in ChangeTracker.Entries<BookEntry>().Where(e => e.State == EntityState.Added).Select(e => e.Entity).ToArray())
         {
             EntryValidation.Check(entry);
-            entry.WrittenAt ??= Moment;
+            entry.WrittenAt ??= Now;
             if (entry is Batch batch && FrozenRecipes.Local.FindEntry(batch.FrozenDigest) is null && !FrozenRecipes.Any(f => f.Digest == batch.FrozenDigest))
                 FrozenRecipes.Add(new FrozenText { Digest = batch.FrozenDigest, Json = batch.Frozen });
         }

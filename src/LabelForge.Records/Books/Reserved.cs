@@ -10,7 +10,7 @@ public static class Reserved
         foreach (var batch in books.OpenBatches())
         {
             // A material of which something was weighed is done with: what is written is what went in.
-            foreach (var (line, weighed, _) in Bench.Compare(books, batch).Where(l => l.Weighed == 0))
+            foreach (var (line, weighed, _) in Production.Compare(books, batch).Where(l => l.Weighed == 0))
                 reserved[line.Material] = reserved.GetValueOrDefault(line.Material) + line.Grams - weighed;
         }
         return reserved;

@@ -13,7 +13,7 @@ public static class ShelfCount
     /// <param name="note">Why it differs, where it is known; or null.</param>
     /// <returns>The entries: one for each difference.</returns>
     /// <exception cref="InputException">A lot or a bottle is not in the books, or a lot is still at the bench.</exception>
-    public static IReadOnlyList<StockCount> Take(RecordBook book, IReadOnlyList<(string LotOrBottle, decimal There)> counted, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static IReadOnlyList<StockCount> Take(OpenBooks book, IReadOnlyList<(string LotOrBottle, decimal There)> counted, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var counts = counted.Select(c => Of(books, c.LotOrBottle, c.There, on, by, note)).Where(c => c.Difference != 0).ToArray();
         context.StockCounts.AddRange(counts);

@@ -79,7 +79,7 @@ public static class Slips
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         Future(asked, on, today, "was weighed");
-        var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Bench.Compare(books, b)).Where(l => l.Line.Material == material).ToArray();
+        var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Production.Compare(books, b)).Where(l => l.Line.Material == material).ToArray();
         if (lines.Sum(l => l.Line.Grams) is > 0 and var planned)
             Unlike(asked, grams, planned, lines.Sum(l => l.Weighed));
         return asked.ToImmutable();

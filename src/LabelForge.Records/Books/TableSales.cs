@@ -23,7 +23,7 @@ public static class TableSales
     /// <param name="note">A note, or null.</param>
     /// <returns>The entries: one for each lot that pieces came from.</returns>
     /// <exception cref="InputException">There are not so many pieces of a product in the house.</exception>
-    public static IReadOnlyList<Sale> Sell(RecordBook book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static IReadOnlyList<Sale> Sell(OpenBooks book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
         Written(books, context, items, to, payment, on, by, note));
 
     /// <summary>Books the paper of a whole day, all of it or nothing.</summary>
@@ -33,7 +33,7 @@ public static class TableSales
     /// <param name="takings">What the box held; null where nobody counted.</param>
     /// <param name="on">The day.</param>
     /// <param name="by">Who books it.</param>
-    public static IReadOnlyList<Sale> BookDay(RecordBook book, IReadOnlyList<SoldItem> items, string place, Takings? takings, DateOnly on, string by) => book.Write((books, context) =>
+    public static IReadOnlyList<Sale> BookDay(OpenBooks book, IReadOnlyList<SoldItem> items, string place, Takings? takings, DateOnly on, string by) => book.Write((books, context) =>
     {
         if (takings is not null)
             context.Takings.Add(takings);
@@ -69,7 +69,7 @@ public static class TableSales
     /// <param name="by">Who takes it back.</param>
     /// <returns>The entries that were struck.</returns>
     /// <exception cref="InputException">No sale bears that ticket.</exception>
-    public static IReadOnlyList<Sale> Undo(RecordBook book, string ticket, string reason, DateOnly on, string by) => book.Write((books, context) =>
+    public static IReadOnlyList<Sale> Undo(OpenBooks book, string ticket, string reason, DateOnly on, string by) => book.Write((books, context) =>
     {
         var sales = books.SalesOfTicket(ticket);
         if (sales.Count == 0)
@@ -83,7 +83,7 @@ public static class TableSales
 
     /// <summary>Writes down pieces that were brought back.</summary>
     /// <exception cref="InputException">More would come back than left the house.</exception>
-    public static PiecesReturned TakeBack(RecordBook book, string lot, Func<Batch, PiecesReturned> returned) => book.Write((books, context) =>
+    public static PiecesReturned TakeBack(OpenBooks book, string lot, Func<Batch, PiecesReturned> returned) => book.Write((books, context) =>
     {
         var entry = returned(books.BatchOf(lot));
         context.Returns.Add(entry);

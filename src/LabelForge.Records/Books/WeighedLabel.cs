@@ -32,7 +32,7 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
             throw new InputException(new Problem(null, 0, $"Lot {batch.Lot} is {batch.Product} in the books, not {recipe.Name}.", $"Write: {(frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)} --lot {batch.Lot}") { Code = "lot.of-another" });
         var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);
-        var lines = Bench.Compare(books, batch);
+        var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var pieces = closing is { Made: > 0 } ? closing.Made : batch.PiecesPlanned;
         var plan = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Line.Grams)), batch.PiecesPlanned);

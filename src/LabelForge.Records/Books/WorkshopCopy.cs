@@ -44,7 +44,7 @@ public static class WorkshopCopy
         var (part, books) = ($"{full}.{Guid.NewGuid():N}.part", $"{full}.{Guid.NewGuid():N}.books");
         try
         {
-            if (RecordBook.Exists(workshopFolder))
+            if (OpenBooks.Exists(workshopFolder))
                 BookCopy.Backup(workshopFolder, books);
             Write(workshopFolder, part, File.Exists(books) ? books : null, [full, part, books]);
             var report = Tried(part);
@@ -77,7 +77,7 @@ public static class WorkshopCopy
             var (files, _) = Unpack(source, fresh);
             var root = Directory.CreateDirectory(workshopFolder).FullName;
             string? kept = null;
-            foreach (var file in files.Where(f => f != RecordBook.FileName))
+            foreach (var file in files.Where(f => f != OpenBooks.FileName))
             {
                 var (from, to) = (Path.Combine(fresh, file), Path.Combine(root, file));
                 if (File.Exists(to) && !Digest(to).SequenceEqual(Digest(from)))
@@ -90,8 +90,8 @@ public static class WorkshopCopy
                 Directory.CreateDirectory(Path.GetDirectoryName(to)!);
                 File.Copy(from, to, overwrite: true);
             }
-            var (entries, keptBooks) = files.Contains(RecordBook.FileName) ? BookCopy.Restore(root, Path.Combine(fresh, RecordBook.FileName)) : (0, null);
-            return new WorkshopCopyReport(files.Count(f => f != RecordBook.FileName), entries, RecordBook.Exists(root) ? RecordBook.Open(root).Check().Differences : [], kept ?? keptBooks);
+            var (entries, keptBooks) = files.Contains(OpenBooks.FileName) ? BookCopy.Restore(root, Path.Combine(fresh, OpenBooks.FileName)) : (0, null);
+            return new WorkshopCopyReport(files.Count(f => f != OpenBooks.FileName), entries, OpenBooks.Exists(root) ? OpenBooks.Open(root).Check().Differences : [], kept ?? keptBooks);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -112,7 +112,7 @@ public static class WorkshopCopy
             foreach (var path in FilesOf(folder).Where(f => !besides.Contains(Path.GetFullPath(f))))
                 Add(zip, listed, path, Path.GetRelativePath(folder, path).Replace(Path.DirectorySeparatorChar, '/'));
             if (books is not null)
-                Add(zip, listed, books, RecordBook.FileName);
+                Add(zip, listed, books, OpenBooks.FileName);
             using var list = zip.CreateEntry(ListName).Open();
             JsonSerializer.Serialize(list, listed);
         }
@@ -128,7 +128,7 @@ public static class WorkshopCopy
     // The maker's files: no links, nothing hidden, not the books as they are written to, and not what earlier restores put aside.
     private static IEnumerable<string> FilesOf(string folder) => Directory
         .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System })
-        .Where(f => Path.GetRelativePath(folder, f) is var name && !name.StartsWith(RecordBook.FileName, StringComparison.Ordinal)
+        .Where(f => Path.GetRelativePath(folder, f) is var name && !name.StartsWith(OpenBooks.FileName, StringComparison.Ordinal)
             && !name.Split(Path.DirectorySeparatorChar).Any(p => p.StartsWith('.') || p.StartsWith("before-restore-", StringComparison.Ordinal)) && name != ListName)
         .Order(StringComparer.Ordinal);
 
@@ -138,9 +138,9 @@ public static class WorkshopCopy
         try
         {
             var (files, _) = Unpack(copy, folder);
-            if (!files.Contains(RecordBook.FileName))
+            if (!files.Contains(OpenBooks.FileName))
                 return new WorkshopCopyReport(files.Count, 0, [], null);
-            var check = RecordBook.Open(BookPlace.InFile(Path.Combine(folder, RecordBook.FileName))).Check();
+            var check = OpenBooks.Open(BookPlace.InFile(Path.Combine(folder, OpenBooks.FileName))).Check();
             return new WorkshopCopyReport(files.Count - 1, check.Entries, check.Differences, null);
         }
         finally

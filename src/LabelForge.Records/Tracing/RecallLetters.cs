@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using LabelForge.Print.Bench;
+using LabelForge.Print.Documents;
 using LabelForge.Recipes;
 
 namespace LabelForge.Records.Tracing;

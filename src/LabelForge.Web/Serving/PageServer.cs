@@ -62,7 +62,7 @@ public sealed class PageServer : IAsyncDisposable
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
     {
-        await _app.Services.GetRequiredService<Desk>().SaveAllAsync();
+        await _app.Services.GetRequiredService<OpenDocuments>().SaveAllAsync();
         using (var soon = new CancellationTokenSource(TimeSpan.FromSeconds(2)))
             await _app.StopAsync(soon.Token);
         await _app.DisposeAsync();
@@ -95,11 +95,11 @@ public sealed class PageServer : IAsyncDisposable
         });
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton<Door>();
-        builder.Services.AddSingleton<Desk>();
-        builder.Services.AddSingleton<Shelf>();
-        builder.Services.AddSingleton<Papers>();
+        builder.Services.AddSingleton<OpenDocuments>();
+        builder.Services.AddSingleton<WorkshopCache>();
+        builder.Services.AddSingleton<TemporaryDownloads>();
         builder.Services.AddSingleton<Choices>();
-        builder.Services.AddSingleton<Books>();
+        builder.Services.AddSingleton<BooksCache>();
         builder.Services.AddSingleton<Kept>();
         builder.Services.AddSingleton<FormKeys>();
         builder.Services.AddSingleton<LabelViews>();
@@ -116,7 +116,7 @@ public sealed class PageServer : IAsyncDisposable
         app.UseStatusCodePagesWithReExecute("/not-found", createScopeForStatusCodePages: true);
         app.UseAntiforgery();
         Assets.Map(app);
-        Papers.Map(app);
+        TemporaryDownloads.Map(app);
         Thumbs.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;

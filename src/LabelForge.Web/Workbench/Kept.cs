@@ -4,9 +4,9 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>What was typed into a page and is no file of the workshop yet: kept beside the drafts, so that a reload or a closed lid loses nothing.</summary>
-public sealed class Kept(Desk desk) : IDisposable
+public sealed class Kept(OpenDocuments documents) : IDisposable
 {
-    private readonly PageStateFile<JsonElement> _kept = new(desk, "typed.json");
+    private readonly PageStateFile<JsonElement> _kept = new(documents, "typed.json");
 
     /// <summary>What was typed into a page; a fresh one where nothing was.</summary>
     public T Of<T>(string page) where T : class, new()

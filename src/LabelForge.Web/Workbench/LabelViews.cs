@@ -13,7 +13,7 @@ using LabelForge.Records.Books;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Goes the whole way from a recipe's text to the picture of its label.</summary>
-public sealed class LabelViews(Shelf shelf, Papers papers, ServeOptions options)
+public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, ServeOptions options)
 {
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
 

@@ -27,7 +27,7 @@ public sealed record LookSubject(string Id, string Text, int? Variant, LabelWish
 public sealed record LookDraft(LookTry Of, LabelLayout? Layout, string? Whole, string? Front, string? Wrong, string? Advice);
 
 /// <summary>Draws products in looks that are being tried; nothing is written.</summary>
-public sealed class LookPictures(Shelf shelf, LabelViews views, Papers papers)
+public sealed class LookPictures(WorkshopCache shelf, LabelViews views, TemporaryDownloads papers)
 {
     /// <summary>A product in a look, judged. Never throws on what a person wrote.</summary>
     public LookDraft Of(LookSubject subject, LookTry tried, CancellationToken stop)
@@ -66,25 +66,25 @@ public sealed class LookPictures(Shelf shelf, LabelViews views, Papers papers)
     }
 
     /// <summary>The fronts of a workshop's products where all share the arrangement, frame and types of a look; each keeps its own colour and ornament.</summary>
-    public IEnumerable<(string Name, string Address)> Range(Desk desk, LookTry shared, int most, CancellationToken stop)
+    public IEnumerable<(string Name, string Address)> Range(OpenDocuments documents, LookTry shared, int most, CancellationToken stop)
     {
         if (shelf.Read().Workshop is not { } workshop)
             yield break;
-        foreach (var (product, _) in ProductChoices.Of(desk, workshop).Take(most))
+        foreach (var (product, _) in ProductChoices.Of(documents, workshop).Take(most))
         {
             stop.ThrowIfCancellationRequested();
-            if (One(desk, workshop, product, shared) is { } front)
-                yield return (ProductChoices.Name(desk, product), front);
+            if (One(documents, workshop, product, shared) is { } front)
+                yield return (ProductChoices.Name(documents, product), front);
         }
     }
 
-    private string? One(Desk desk, Workshop workshop, string product, LookTry shared)
+    private string? One(OpenDocuments documents, Workshop workshop, string product, LookTry shared)
     {
         var at = product.IndexOf('/');
         var (id, variant) = at < 0 ? (product, null) : (product[..at], product[(at + 1)..]);
         try
         {
-            if (desk.Open(Desk.Recipes, id) is not { Problem: null } file)
+            if (documents.Open(OpenDocuments.Recipes, id) is not { Problem: null } file)
                 return null;
             var text = LookTry.OutOf(file.Text);
             int? index = variant is null ? null : Array.IndexOf(ProductChoices.Variants(text), variant);

@@ -7,7 +7,7 @@ using LabelForge.Print.Palettes;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Small pictures of ornaments and frames to choose from, each drawn once.</summary>
-public sealed class OrnamentTiles(Papers papers)
+public sealed class OrnamentTiles(TemporaryDownloads papers)
 {
     // Wide, high, in millimetres.
     private const double Wide = 22;

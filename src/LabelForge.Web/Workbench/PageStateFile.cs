@@ -9,17 +9,17 @@ namespace LabelForge.Web.Workbench;
 internal sealed class PageStateFile<T> : IDisposable
 {
     private readonly ConcurrentDictionary<string, T> _of;
-    private readonly Desk _desk;
+    private readonly OpenDocuments _documents;
     private readonly string _name;
     private readonly string _path;
     private readonly Debounce _save;
     private volatile bool _over;
 
     /// <summary>The file of a workshop.</summary>
-    public PageStateFile(Desk desk, string name)
+    public PageStateFile(OpenDocuments documents, string name)
     {
-        (_desk, _name) = (desk, name);
-        _path = Path.Combine(desk.Folder, ".drafts", name);
+        (_documents, _name) = (documents, name);
+        _path = Path.Combine(documents.Folder, ".drafts", name);
         _of = Read(_path);
         _save = new Debounce(TimeSpan.FromMilliseconds(300), Save);
     }
@@ -44,12 +44,12 @@ internal sealed class PageStateFile<T> : IDisposable
         {
             Directory.CreateDirectory(Path.GetDirectoryName(_path)!);
             AtomicFile.Write(_path, stream => JsonSerializer.Serialize(stream, _of));
-            _desk.TellNotSaved($".drafts/{_name}", null);
+            _documents.TellNotSaved($".drafts/{_name}", null);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or Measures.InputException)
         {
             // What is on the labels does not hang on it, and what is on the page stays there; but a reload would lose it.
-            _desk.TellNotSaved($".drafts/{_name}", e.Message);
+            _documents.TellNotSaved($".drafts/{_name}", e.Message);
         }
     }
 

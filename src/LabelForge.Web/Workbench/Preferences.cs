@@ -4,13 +4,13 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>How a person wants the page: its language, and light or dark. Kept beside the drafts; nothing of it is the workshop's.</summary>
-public sealed class Preferences(Desk desk) : IDisposable
+public sealed class Preferences(OpenDocuments documents) : IDisposable
 {
     private const string LanguageKey = "language";
     private const string SchemeKey = "scheme";
     private const string ScreenKey = "screen";
 
-    private readonly PageStateFile<string> _kept = new(desk, "page.json");
+    private readonly PageStateFile<string> _kept = new(documents, "page.json");
 
     /// <summary>Told after a change.</summary>
     public event Action? Changed;

@@ -7,12 +7,12 @@ namespace LabelForge.Web.Workbench;
 public static class ProductChoices
 {
     /// <summary>The products by the name that <see cref="ProductNames"/> reads, with the name to show.</summary>
-    public static IEnumerable<(string Id, string Name)> Of(Desk desk, Workshop workshop) => workshop.RecipeIds.SelectMany(id => Of(desk, id));
+    public static IEnumerable<(string Id, string Name)> Of(OpenDocuments documents, Workshop workshop) => workshop.RecipeIds.SelectMany(id => Of(documents, id));
 
     /// <summary>The products of one recipe.</summary>
-    public static IEnumerable<(string Id, string Name)> Of(Desk desk, string recipe)
+    public static IEnumerable<(string Id, string Name)> Of(OpenDocuments documents, string recipe)
     {
-        if (desk.Open(Desk.Recipes, recipe) is not { } file)
+        if (documents.Open(OpenDocuments.Recipes, recipe) is not { } file)
             return [(recipe, recipe)];
         var name = YamlEdit.Get(file.Text, "name") is { Length: > 0 } written ? written : recipe;
         var variants = Variants(file.Text);
@@ -24,8 +24,8 @@ public static class ProductChoices
         [.. Enumerable.Range(0, YamlEdit.Count(text, "variants")).Select(i => YamlEdit.Get(text, "variants", i, "name") ?? "").Where(n => n.Length > 0)];
 
     /// <summary>The name to show for a product.</summary>
-    public static string Name(Desk desk, string product) =>
-        product.IndexOf('/') is > 0 and var at ? product[(at + 1)..] : Of(desk, product) is var all && all.Count() == 1 ? all.First().Name : product;
+    public static string Name(OpenDocuments documents, string product) =>
+        product.IndexOf('/') is > 0 and var at ? product[(at + 1)..] : Of(documents, product) is var all && all.Count() == 1 ? all.First().Name : product;
 
     /// <summary>A product's name as part of an element's id.</summary>
     public static string ElementId(string product) => string.Concat(product.Select(c => char.IsLetterOrDigit(c) ? c : '-'));

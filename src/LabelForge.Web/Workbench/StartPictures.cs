@@ -12,7 +12,7 @@ namespace LabelForge.Web.Workbench;
 public sealed record StartPicture(StartAnswers Of, ImmutableArray<(string Name, LabelPicture Picture)> Labels, Problem? Problem);
 
 /// <summary>Draws the labels of a start. Never throws on what a person wrote.</summary>
-public sealed class StartPictures(Papers papers, ServeOptions options)
+public sealed class StartPictures(TemporaryDownloads papers, ServeOptions options)
 {
     /// <summary>The pictures for some answers.</summary>
     public StartPicture Of(StartAnswers answers, StartPreview.Waiting waiting, CancellationToken stop)

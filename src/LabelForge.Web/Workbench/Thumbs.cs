@@ -18,17 +18,17 @@ public sealed class Thumbs
     private readonly ConcurrentDictionary<string, Thumb> _of = [];
     private readonly ConcurrentDictionary<string, byte[]> _svg = [];
     private readonly SemaphoreSlim _one = new(1);
-    private readonly Desk _desk;
-    private readonly Shelf _shelf;
+    private readonly OpenDocuments _documents;
+    private readonly WorkshopCache _cache;
     private readonly LabelViews _views;
     private readonly Choices _choices;
     private int _version;
 
-    /// <summary>Thumbs of the workshop on the desk.</summary>
-    public Thumbs(Desk desk, Shelf shelf, LabelViews views, Choices choices)
+    /// <summary>Thumbs of the workshop whose files are open.</summary>
+    public Thumbs(OpenDocuments documents, WorkshopCache shelf, LabelViews views, Choices choices)
     {
-        (_desk, _shelf, _views, _choices) = (desk, shelf, views, choices);
-        desk.Changed += () => Interlocked.Increment(ref _version);
+        (_documents, _cache, _views, _choices) = (documents, shelf, views, choices);
+        documents.Changed += () => Interlocked.Increment(ref _version);
     }
 
     /// <summary>Told when one was drawn, on any thread.</summary>
@@ -88,7 +88,7 @@ public sealed class Thumbs
         var (id, variant) = at < 0 ? (product, null) : (product[..at], product[(at + 1)..]);
         try
         {
-            if (_shelf.Read().Workshop is not { } workshop || _desk.Open(Desk.Recipes, id) is not { Problem: null } file)
+            if (_cache.Read().Workshop is not { } workshop || _documents.Open(OpenDocuments.Recipes, id) is not { Problem: null } file)
                 return new Picture(null, 1, 1);
             var job = _views.Prepare(workshop, id, file.Text, new LabelWish(Design: _choices.Of(id).Design, Variant: variant), out _);
             return job.Fit is Fit.Fits fits ? Front(fits.Layout) : new Picture(null, 1, 1);

@@ -6,10 +6,10 @@ namespace LabelForge.Web.Workbench;
 public static class Users
 {
     /// <summary>The recipes and materials that use a material, by the names that people see; drafts too.</summary>
-    public static IReadOnlyList<string> OfMaterial(Desk desk, string material) =>
+    public static IReadOnlyList<string> OfMaterial(OpenDocuments documents, string material) =>
     [
-        .. desk.Ids(Desk.Recipes).Where(id => InRecipe(Text(desk, Desk.Recipes, id), material)).Select(id => Name(desk, Desk.Recipes, id)),
-        .. desk.Ids(Desk.Materials).Where(id => id != material && Lists(Text(desk, Desk.Materials, id), material, "made from")).Select(id => Name(desk, Desk.Materials, id)),
+        .. documents.Ids(OpenDocuments.Recipes).Where(id => InRecipe(Text(documents, OpenDocuments.Recipes, id), material)).Select(id => Name(documents, OpenDocuments.Recipes, id)),
+        .. documents.Ids(OpenDocuments.Materials).Where(id => id != material && Lists(Text(documents, OpenDocuments.Materials, id), material, "made from")).Select(id => Name(documents, OpenDocuments.Materials, id)),
     ];
 
     /// <summary>Whether a recipe's text uses a material: in itself or in a variant.</summary>
@@ -20,7 +20,7 @@ public static class Users
     private static bool Lists(string text, string material, params Step[] list) =>
         Enumerable.Range(0, YamlEdit.Count(text, list)).Any(i => YamlEdit.Get(text, [.. list, i, "use"]) == material);
 
-    private static string Text(Desk desk, string room, string id) => desk.Open(room, id)?.Text ?? "";
+    private static string Text(OpenDocuments documents, string room, string id) => documents.Open(room, id)?.Text ?? "";
 
-    private static string Name(Desk desk, string room, string id) => YamlEdit.Get(Text(desk, room, id), "name") is { Length: > 0 } name ? name : id;
+    private static string Name(OpenDocuments documents, string room, string id) => YamlEdit.Get(Text(documents, room, id), "name") is { Length: > 0 } name ? name : id;
 }

@@ -28,21 +28,21 @@ public sealed class MarketTests : IDisposable
 
     private Workshop Workshop => Workshop.Open(Folder);
 
-    private RecordBook Book => RecordBook.Open(Folder);
+    private OpenBooks Book => OpenBooks.Open(Folder);
 
     public void Dispose() => _example.Dispose();
 
     private void Make(Product product, int pieces)
     {
         var lot = Book.Ask(books => NextLot.Of(books, Day.AddDays(-7)).ToString());
-        Bench.Start(Book, FrozenRecipe.Of(Workshop, product.Batch, "us", null), lot, Day.AddDays(-7), "A");
+        Production.Start(Book, FrozenRecipe.Of(Workshop, product.Batch, "us", null), lot, Day.AddDays(-7), "A");
         foreach (var line in product.Batch.Lines)
         {
             if (!Book.Ask(b => b.IsKept(line.Material.Id)))
-                Shop.Receive(Book, new Receipt { On = Day.AddDays(-9), By = "A", Material = line.Material.Id, Amount = 3000, Price = 31.01m });
-            Bench.Weigh(Book, lot, line.Material.Id, Math.Round(line.Mass.Grams, 2), null, Day.AddDays(-7), "A");
+                StockMovements.Receive(Book, new Receipt { On = Day.AddDays(-9), By = "A", Material = line.Material.Id, Amount = 3000, Price = 31.01m });
+            Production.Weigh(Book, lot, line.Material.Id, Math.Round(line.Mass.Grams, 2), null, Day.AddDays(-7), "A");
         }
-        Bench.Close(Book, lot, pieces, 0, null, Day.AddDays(-7), "A");
+        Production.Close(Book, lot, pieces, 0, null, Day.AddDays(-7), "A");
     }
 
     private MarketDay Evening(decimal cash, params TallyRow[] rows) => new TallyForm("Fairport market", [.. rows], 40, 14, cash).Book(Workshop, Book, Day, "A");
@@ -102,16 +102,16 @@ public sealed class MarketTests : IDisposable
         Evening(54, new TallyRow("Salt Meadow", 4, 1, null), new TallyRow("Peach Morning", 2, 0, null));
         var lot = Book.Read().Batches[0].Lot;
         TableSales.TakeBack(Book, lot, b => new PiecesReturned { On = Day, By = "A", BatchId = b.Id, Returned = 1, BackOnShelf = 1, From = "Fairport market", PaidBack = 7, Reason = "a gift for nobody" });
-        Shop.DisposePieces(Book, lot, 1, "fell", Day, "A");
+        StockMovements.DisposePieces(Book, lot, 1, "fell", Day, "A");
         ShelfCount.Take(Book, [("M1", 1000)], Day, "A");
-        var ledger = Book.Read();
-        var year = YearBook.Of(ledger, 2026);
-        Assert.Equal(Math.Round(StockValue.Of(ledger).Whole, 9), Math.Round(year.AtEnd, 9));
+        var snapshot = Book.Read();
+        var year = YearBook.Of(snapshot, 2026);
+        Assert.Equal(Math.Round(StockValue.Of(snapshot).Whole, 9), Math.Round(year.AtEnd, 9));
         Assert.Equal(0, Math.Round(year.OutOfBalance, 9));
         Assert.Equal(35m, year.Whole.Paid);
         Assert.All(year.Lines, l => Assert.Equal(l.Cost, Math.Round(l.Cost, 2)));
         Assert.Equal(2, year.Waste.Length);
-        Assert.Equal((0m, year.AtEnd), (YearBook.Of(ledger, 2027).Whole.Paid, YearBook.Of(ledger, 2027).AtStart));
+        Assert.Equal((0m, year.AtEnd), (YearBook.Of(snapshot, 2027).Whole.Paid, YearBook.Of(snapshot, 2027).AtStart));
     }
 
     [Theory]

@@ -12,29 +12,29 @@ public sealed class OpenTodayTests : IDisposable
     private static readonly string Lot = new LotCode(Today, 1).ToString();
 
     private readonly ExampleWorkshop _example = new();
-    private readonly RecordBook _book;
+    private readonly OpenBooks _book;
 
-    public OpenTodayTests() => _book = RecordBook.Open(_example.Opened.Folder);
+    public OpenTodayTests() => _book = OpenBooks.Open(_example.Opened.Folder);
 
     public void Dispose() => _example.Dispose();
 
     private OpenToday Open(DateOnly? on = null) => OpenToday.Of(_example.Opened, _book.Read(), on ?? Today);
 
     private void Receive(string material, decimal grams, DateOnly? best = null) =>
-        Shop.Receive(_book, new Receipt { On = Today.AddDays(-30), By = "A", Material = material, Amount = grams, Price = 9, BestBefore = best });
+        StockMovements.Receive(_book, new Receipt { On = Today.AddDays(-30), By = "A", Material = material, Amount = grams, Price = 9, BestBefore = best });
 
     private BatchFormula Begin(string recipe = "bramble-bar", int day = 0)
     {
         var batch = _example.Batch(recipe);
-        Bench.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), new LotCode(Today.AddDays(day), 1).ToString(), Today.AddDays(day), "A");
+        Production.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), new LotCode(Today.AddDays(day), 1).ToString(), Today.AddDays(day), "A");
         return batch;
     }
 
     private void Finish(BatchFormula batch, int made, int rejected = 0)
     {
         foreach (var line in batch.Lines)
-            Bench.Weigh(_book, Lot, line.Material.Id, line.Mass.Grams, null, Today, "A");
-        Bench.Close(_book, Lot, made, rejected, null, Today, "A");
+            Production.Weigh(_book, Lot, line.Material.Id, line.Mass.Grams, null, Today, "A");
+        Production.Close(_book, Lot, made, rejected, null, Today, "A");
     }
 
     [Fact]
@@ -92,11 +92,11 @@ public sealed class OpenTodayTests : IDisposable
     public void A_serious_complaint_stands_first_with_its_day()
     {
         Begin();
-        Shop.Complain(_book, Lot, "A. Reader", "It stung", serious: false, smallBusiness: true, Today, "A");
-        Shop.Complain(_book, Lot, "B. Reader", "Hospital", serious: true, smallBusiness: true, Today, "A");
+        StockMovements.Complain(_book, Lot, "A. Reader", "It stung", serious: false, smallBusiness: true, Today, "A");
+        StockMovements.Complain(_book, Lot, "B. Reader", "Hospital", serious: true, smallBusiness: true, Today, "A");
         var open = Open().Open;
         Assert.Equal([OpenKind.Complaint, OpenKind.Labels, OpenKind.Batch, OpenKind.Complaint], open.Select(o => o.Kind));
-        Assert.Equal(Shop.LastDayToReport(Today), open[0].By);
+        Assert.Equal(StockMovements.LastDayToReport(Today), open[0].By);
         Assert.Contains("serious", open[0].Title, StringComparison.Ordinal);
     }
 
@@ -122,7 +122,7 @@ public sealed class OpenTodayTests : IDisposable
         IEnumerable<OpenThing> Dates(DateOnly on) => OpenToday.Of(workshop, _book.Read(), on).Open.Where(o => o.Kind == OpenKind.Date);
         Assert.Empty(Dates(Today.AddMonths(12)));
         Begin();
-        Bench.Weigh(_book, Lot, "castor-oil", 14, null, Today, "A");
+        Production.Weigh(_book, Lot, "castor-oil", 14, null, Today, "A");
         Assert.Empty(Dates(Today.AddMonths(4)));
         Assert.Equal(Today.AddMonths(6), Assert.Single(Dates(Today.AddMonths(6).AddDays(-20))).By);
         Assert.Contains("longer than it keeps", Assert.Single(Dates(Today.AddMonths(7))).Title, StringComparison.Ordinal);

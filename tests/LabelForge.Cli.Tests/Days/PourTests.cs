@@ -12,13 +12,13 @@ public sealed class PourTests : IDisposable
     private static readonly DateOnly Day = new(2026, 11, 21);
 
     private readonly ExampleWorkshop _example = new();
-    private readonly RecordBook _book;
+    private readonly OpenBooks _book;
 
     public PourTests()
     {
-        _book = RecordBook.Open(Folder);
-        Shop.Receive(_book, new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 3000, Price = 30, BestBefore = Day.AddDays(90) });
-        Shop.Receive(_book, new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 9000, Price = 80, BestBefore = Day.AddDays(400) });
+        _book = OpenBooks.Open(Folder);
+        StockMovements.Receive(_book, new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 3000, Price = 30, BestBefore = Day.AddDays(90) });
+        StockMovements.Receive(_book, new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 9000, Price = 80, BestBefore = Day.AddDays(400) });
     }
 
     private string Folder => _example.Opened.Folder;
@@ -49,12 +49,12 @@ public sealed class PourTests : IDisposable
     {
         var (pot, grams) = (Begin("bramble-bar=6", "meadow-bar=6").Pot!, (decimal)shown);
         Pots.Weigh(_book, pot, "white-shea-base", grams, null, Day, "A");
-        var ledger = _book.Read();
-        Assert.Equal(grams, ledger.BatchesOfPot(pot).Sum(b => ledger.WeighedInto(b).Sum(w => w.Grams)));
-        Assert.Equal(12_000 - grams, ledger.Receipts.Sum(ledger.Left));
+        var snapshot = _book.Read();
+        Assert.Equal(grams, snapshot.BatchesOfPot(pot).Sum(b => snapshot.WeighedInto(b).Sum(w => w.Grams)));
+        Assert.Equal(12_000 - grams, snapshot.Receipts.Sum(snapshot.Left));
         // The bottle that expires first is empty before the next one is touched.
-        Assert.Equal(0, ledger.Left(ledger.ReceiptOf(1)));
-        Assert.All(ledger.BatchesOfPot(pot), b => Assert.InRange(ledger.WeighedInto(b).Sum(w => w.Grams), grams / 7 - 0.000001m, grams / 7 + 0.000001m));
+        Assert.Equal(0, snapshot.Left(snapshot.ReceiptOf(1)));
+        Assert.All(snapshot.BatchesOfPot(pot), b => Assert.InRange(snapshot.WeighedInto(b).Sum(w => w.Grams), grams / 7 - 0.000001m, grams / 7 + 0.000001m));
     }
 
     [Fact]
@@ -105,12 +105,12 @@ public sealed class PourTests : IDisposable
         var poured = Begin("bramble-bar=6", "meadow-bar/Rainy Day=6");
         Pots.Weigh(_book, poured.Pot!, "white-shea-base", 1450, null, Day, "A");
         string[] lots = [.. poured.Batches.Select(b => b.Batch.Lot)];
-        Assert.Contains("Nothing is written for", Assert.Throws<InputException>(() => Bench.CloseAll(_book, lots, 6, 0, Day, "A")).Message, StringComparison.Ordinal);
+        Assert.Contains("Nothing is written for", Assert.Throws<InputException>(() => Production.CloseAll(_book, lots, 6, 0, Day, "A")).Message, StringComparison.Ordinal);
         foreach (var (batch, wish) in poured.Batches)
         {
             foreach (var line in wish.Formula.Lines.Where(l => l.Material.Id != "white-shea-base"))
-                Bench.Weigh(_book, batch.Lot, line.Material.Id, line.Mass.Grams, null, Day, "A");
+                Production.Weigh(_book, batch.Lot, line.Material.Id, line.Mass.Grams, null, Day, "A");
         }
-        Assert.Equal(2, Bench.CloseAll(_book, lots, 6, 0, Day, "A").Count);
+        Assert.Equal(2, Production.CloseAll(_book, lots, 6, 0, Day, "A").Count);
     }
 }

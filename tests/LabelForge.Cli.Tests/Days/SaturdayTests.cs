@@ -21,7 +21,7 @@ public sealed class SaturdayTests : IDisposable
 
     private string Folder => _example.Opened.Folder;
 
-    private RecordBook Books => RecordBook.Open(Folder);
+    private OpenBooks Books => OpenBooks.Open(Folder);
 
     public void Dispose() => _example.Dispose();
 
@@ -137,23 +137,23 @@ public sealed class SaturdayTests : IDisposable
 
     private void Balance(decimal paid)
     {
-        var ledger = Books.Read();
-        LedgerInvariants.Check(ledger);
+        var snapshot = Books.Read();
+        BooksInvariants.Check(snapshot);
         // To the gram: what came in is in the bottles, in the bars, or on them.
-        foreach (var material in ledger.Receipts.Select(r => r.Material).Distinct())
+        foreach (var material in snapshot.Receipts.Select(r => r.Material).Distinct())
         {
-            var receipts = ledger.Receipts.Where(r => r.Material == material).ToDictionary(r => r.Id);
-            Assert.Equal(receipts.Values.Sum(r => r.Amount), receipts.Values.Sum(ledger.Left)
-                + ledger.Weighings.Where(w => w.Material == material).Sum(w => w.Grams) + ledger.PackingUses.Where(u => receipts.ContainsKey(u.ReceiptId)).Sum(u => u.Used));
+            var receipts = snapshot.Receipts.Where(r => r.Material == material).ToDictionary(r => r.Id);
+            Assert.Equal(receipts.Values.Sum(r => r.Amount), receipts.Values.Sum(snapshot.Left)
+                + snapshot.Weighings.Where(w => w.Material == material).Sum(w => w.Grams) + snapshot.PackingUses.Where(u => receipts.ContainsKey(u.ReceiptId)).Sum(u => u.Used));
         }
         // 60 labels, 2 spoiled ones printed anew, and 60 of the run that was printed again: 18 more than the 100 that came in, and no more than these are booked.
-        Assert.Equal(0, ledger.Left(ledger.Receipts.Single(r => r.Material == "label-2x4")));
-        Assert.Equal(40, ledger.Left(ledger.Receipts.Single(r => r.Material == "clear-bag")));
+        Assert.Equal(0, snapshot.Left(snapshot.Receipts.Single(r => r.Material == "label-2x4")));
+        Assert.Equal(40, snapshot.Left(snapshot.Receipts.Single(r => r.Material == "clear-bag")));
         // To the cent: what was paid is in what was sold, lost, or is in the house, counted thing by thing.
-        var year = YearBook.Of(ledger, 2026);
+        var year = YearBook.Of(snapshot, 2026);
         Assert.Equal(paid - 7, year.Whole.Paid);
-        Assert.Equal((0m, ledger.Receipts.Sum(r => r.Price)), (year.AtStart, year.Bought));
-        Assert.Equal(Math.Round(StockValue.Of(ledger).Whole, 9), Math.Round(year.AtEnd, 9));
+        Assert.Equal((0m, snapshot.Receipts.Sum(r => r.Price)), (year.AtStart, year.Bought));
+        Assert.Equal(Math.Round(StockValue.Of(snapshot).Whole, 9), Math.Round(year.AtEnd, 9));
         Assert.Equal(0, Math.Round(year.OutOfBalance, 9));
         Assert.Equal(year.Whole.Paid, year.Lines.Where(l => l.By == "product").Sum(l => l.Paid));
         Assert.Equal(year.Whole.Cost, year.Lines.Where(l => l.By == "market").Sum(l => l.Cost));

@@ -10,7 +10,7 @@ public sealed class BookPlaceTests
     {
         using var shop = new TestShop();
         shop.Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\nrecords: \"Host=127.0.0.1;Database=books;Username=maker;Password=hunter2\"\n");
-        var says = TestShop.Refusal(() => RecordBook.Open(shop.Folder));
+        var says = TestShop.Refusal(() => OpenBooks.Open(shop.Folder));
         Assert.Contains("workshop.yaml, line 3", says);
         Assert.Contains("PGPASSFILE", says);
         Assert.DoesNotContain("hunter2", says);
@@ -34,7 +34,7 @@ public sealed class BookPlaceTests
         using var shop = new TestShop();
         // 192.0.2.0/24 is kept for documentation (RFC 5737): a connection would time out, and not be refused at once.
         shop.Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\nrecords: \"Host=192.0.2.7;Database=books;Username=maker\"\n");
-        var says = TestShop.Refusal(() => RecordBook.Open(shop.Folder));
+        var says = TestShop.Refusal(() => OpenBooks.Open(shop.Folder));
         Assert.Contains("books on 192.0.2.7:5432", says);
         Assert.Contains("agree-server", says);
     }
@@ -51,11 +51,11 @@ public sealed class BookPlaceTests
         {
             void Name(string server) => shop.Write("workshop.yaml", $"business: Rooksedge Bodycare\nmarket: us\nrecords: \"{server}\"\n");
             Name(elsewhere);
-            Assert.Contains("agree-server", TestShop.Refusal(() => RecordBook.Open(shop.Folder)));
+            Assert.Contains("agree-server", TestShop.Refusal(() => OpenBooks.Open(shop.Folder)));
             KnownServers.Agree(shop.Folder);
-            Assert.Empty(RecordBook.Open(shop.Folder).Read().Receipts);
+            Assert.Empty(OpenBooks.Open(shop.Folder).Read().Receipts);
             Name(elsewhere + ";SSL Mode=Disable");
-            Assert.Contains("agree-server", TestShop.Refusal(() => RecordBook.Open(shop.Folder)));
+            Assert.Contains("agree-server", TestShop.Refusal(() => OpenBooks.Open(shop.Folder)));
         }
         finally
         {

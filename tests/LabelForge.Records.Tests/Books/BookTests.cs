@@ -25,7 +25,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         var late = _shop.Receive("base", 600, 7, TestShop.Day.AddDays(90));
         var soon = _shop.Receive("base", 400, 7, TestShop.Day.AddDays(30));
         var open = _shop.Receive("base", 800, 7);
-        var proposal = Bench.Propose(_shop.Book.Read(), [("base", 1200m)], TestShop.Day)[0];
+        var proposal = Production.Propose(_shop.Book.Read(), [("base", 1200m)], TestShop.Day)[0];
         Assert.Equal([(soon.Id, 400m), (late.Id, 600m), (open.Id, 200m)], proposal.Take.Select(t => (t.From.Id, t.Grams)));
         Assert.Equal(0, proposal.Missing);
     }
@@ -35,8 +35,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Assert.Contains("short of", TestShop.Refusal(() => Bench.Weigh(_shop.Book, "26R02-01X", "scent", 501, null, TestShop.Day, "A")));
-        Assert.Contains("less than nothing", TestShop.Refusal(() => Bench.Weigh(_shop.Book, "26R02-01X", "scent", 501, 3, TestShop.Day, "A")));
+        Assert.Contains("short of", TestShop.Refusal(() => Production.Weigh(_shop.Book, "26R02-01X", "scent", 501, null, TestShop.Day, "A")));
+        Assert.Contains("less than nothing", TestShop.Refusal(() => Production.Weigh(_shop.Book, "26R02-01X", "scent", 501, 3, TestShop.Day, "A")));
         Assert.Empty(_shop.Book.Read().AllWeighings);
     }
 
@@ -45,11 +45,11 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Assert.Contains("not finished", TestShop.Refusal(() => Shop.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
+        Assert.Contains("not finished", TestShop.Refusal(() => StockMovements.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
         _shop.Weigh("26R02-01X", 900, 27, 18);
-        Bench.Close(_shop.Book, "26R02-01X", 8, 1, null, TestShop.Day, "A");
-        Shop.Sell(_shop.Book, "26R02-01X", 7, "market day", 49, TestShop.Day, "A");
-        Assert.Contains("1 pieces less than nothing", TestShop.Refusal(() => Shop.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
+        Production.Close(_shop.Book, "26R02-01X", 8, 1, null, TestShop.Day, "A");
+        StockMovements.Sell(_shop.Book, "26R02-01X", 7, "market day", 49, TestShop.Day, "A");
+        Assert.Contains("1 pieces less than nothing", TestShop.Refusal(() => StockMovements.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
     }
 
     [Fact]
@@ -57,8 +57,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Bench.Weigh(_shop.Book, "26R02-01X", "base", 900, null, TestShop.Day, "A");
-        Assert.Contains("castor-oil, scent", TestShop.Refusal(() => Bench.Close(_shop.Book, "26R02-01X", 8, 0, null, TestShop.Day, "A")));
+        Production.Weigh(_shop.Book, "26R02-01X", "base", 900, null, TestShop.Day, "A");
+        Assert.Contains("castor-oil, scent", TestShop.Refusal(() => Production.Close(_shop.Book, "26R02-01X", 8, 0, null, TestShop.Day, "A")));
     }
 
     [Fact]
@@ -66,16 +66,16 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         var lot = _shop.Finish("26R02-01X");
-        var sale = Shop.Sell(_shop.Book, lot, 5, "Ann", 35, TestShop.Day, "A");
+        var sale = StockMovements.Sell(_shop.Book, lot, 5, "Ann", 35, TestShop.Day, "A");
         var correction = Correcting.Of(_shop.Book, "sale", sale.Id, new Dictionary<string, string> { ["pieces"] = "3", ["paid"] = "21.00" }, "two came back", TestShop.Day, "A");
-        var ledger = _shop.Book.Read();
-        Assert.Equal(2, ledger.AllSales.Count);
-        Assert.Equal((3, 21m, "Ann"), ledger.Sales.Select(s => (s.Pieces, s.Paid, s.To)).Single());
-        Assert.Equal(5, ledger.PiecesLeft(ledger.BatchOf(lot)));
+        var snapshot = _shop.Book.Read();
+        Assert.Equal(2, snapshot.AllSales.Count);
+        Assert.Equal((3, 21m, "Ann"), snapshot.Sales.Select(s => (s.Pieces, s.Paid, s.To)).Single());
+        Assert.Equal(5, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
         Assert.Contains("was struck", TestShop.Refusal(() => Correcting.Of(_shop.Book, "sale", sale.Id, new Dictionary<string, string>(), "again", TestShop.Day, "A")));
         Correcting.Of(_shop.Book, "sale", correction.InsteadId!.Value, new Dictionary<string, string>(), "never happened", TestShop.Day, "A");
-        ledger = _shop.Book.Read();
-        Assert.Equal(8, ledger.PiecesLeft(ledger.BatchOf(lot)));
+        snapshot = _shop.Book.Read();
+        Assert.Equal(8, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
     }
 
     [Theory]
@@ -110,8 +110,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
         }
         // A whole batch struck gives its materials back.
         Act();
-        var ledger = _shop.Book.Read();
-        Assert.Equal(10_000, ledger.Left(ledger.Receipts.First()));
+        var snapshot = _shop.Book.Read();
+        Assert.Equal(10_000, snapshot.Left(snapshot.Receipts.First()));
     }
 
     [Fact]
@@ -120,11 +120,11 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         Correcting.Of(_shop.Book, "receipt", 1, new Dictionary<string, string> { ["supplier lot"] = "B78" }, "misread", TestShop.Day, "A");
         _shop.Start("26R02-01X");
-        Bench.Weigh(_shop.Book, "26R02-01X", "base", 900, 1, TestShop.Day, "A");
-        var ledger = _shop.Book.Read();
-        Assert.Equal((4, "M1"), (ledger.ReceiptOf(1).Id, ledger.Bottle(4)));
-        Assert.Equal(9100, ledger.Left(ledger.ReceiptOf(1)));
-        Assert.Equal("M1", BookTables.Of(ledger, BookLists.Weighing).Rows[0][5]);
+        Production.Weigh(_shop.Book, "26R02-01X", "base", 900, 1, TestShop.Day, "A");
+        var snapshot = _shop.Book.Read();
+        Assert.Equal((4, "M1"), (snapshot.ReceiptOf(1).Id, snapshot.Bottle(4)));
+        Assert.Equal(9100, snapshot.Left(snapshot.ReceiptOf(1)));
+        Assert.Equal("M1", BookTables.Of(snapshot, BookLists.Weighing).Rows[0][5]);
     }
 
     // The mistake that a recall hangs on: the wrong bottle was written down, and pieces are sold already.
@@ -134,11 +134,11 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         var other = _shop.Receive("scent", 500, 60);
         var lot = _shop.Finish("26R02-01X");
-        Shop.Sell(_shop.Book, lot, 1, "Ann", 7, TestShop.Day, "A");
+        StockMovements.Sell(_shop.Book, lot, 1, "Ann", 7, TestShop.Day, "A");
         var weighing = _shop.Book.Read().Weighings.Single(w => w.Material == "scent");
         Correcting.Of(_shop.Book, "weighing", weighing.Id, new Dictionary<string, string> { ["from"] = $"M{other.Id}" }, "it was the other bottle", TestShop.Day, "A");
-        var ledger = _shop.Book.Read();
-        Assert.Equal((500m, 482m), (ledger.Left(ledger.ReceiptOf(3)), ledger.Left(ledger.ReceiptOf(other.Id))));
+        var snapshot = _shop.Book.Read();
+        Assert.Equal((500m, 482m), (snapshot.Left(snapshot.ReceiptOf(3)), snapshot.Left(snapshot.ReceiptOf(other.Id))));
     }
 
     [Fact]
@@ -147,13 +147,13 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Finish("26R02-01X");
         _shop.Finish("26R02X02N");
-        Shop.Sell(_shop.Book, "26R02-01X", 2, "Ann", 14, TestShop.Day, "A");
-        Shop.Complain(_shop.Book, null, "Ann", "a rash", false, false, TestShop.Day, "A");
+        StockMovements.Sell(_shop.Book, "26R02-01X", 2, "Ann", 14, TestShop.Day, "A");
+        StockMovements.Complain(_shop.Book, null, "Ann", "a rash", false, false, TestShop.Day, "A");
         Correcting.Of(_shop.Book, "sale", 1, new Dictionary<string, string> { ["lot"] = "26R02X02N" }, "the other tray", TestShop.Day, "A");
         Correcting.Of(_shop.Book, "complaint", 1, new Dictionary<string, string> { ["lot"] = "26r02x02n" }, "she read the lot off the label", TestShop.Day, "A");
-        var ledger = _shop.Book.Read();
-        Assert.Equal((8, 6), (ledger.PiecesLeft(ledger.BatchOf("26R02-01X")), ledger.PiecesLeft(ledger.BatchOf("26R02X02N"))));
-        Assert.Equal(2, ledger.Complaints.Single().BatchId);
+        var snapshot = _shop.Book.Read();
+        Assert.Equal((8, 6), (snapshot.PiecesLeft(snapshot.BatchOf("26R02-01X")), snapshot.PiecesLeft(snapshot.BatchOf("26R02X02N"))));
+        Assert.Equal(2, snapshot.Complaints.Single().BatchId);
     }
 
     [Fact]
@@ -161,8 +161,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Assert.Contains("not finished", TestShop.Refusal(() => Shop.DisposePieces(_shop.Book, "26R02-01X", 1, "broken", TestShop.Day, "A")));
-        Shop.DisposeMaterial(_shop.Book, 3, 100, "spilt", TestShop.Day, "A");
+        Assert.Contains("not finished", TestShop.Refusal(() => StockMovements.DisposePieces(_shop.Book, "26R02-01X", 1, "broken", TestShop.Day, "A")));
+        StockMovements.DisposeMaterial(_shop.Book, 3, 100, "spilt", TestShop.Day, "A");
         Assert.Contains("is of M3, which would be struck", TestShop.Refusal(() => Correcting.Of(_shop.Book, "receipt", 3, new Dictionary<string, string>(), "never came", TestShop.Day, "A")));
     }
 
@@ -173,9 +173,9 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
         Correcting.Of(_shop.Book, "receipt", 1, new Dictionary<string, string> { ["amount"] = "5000", ["supplier lot"] = "B78" }, "half of it went back", TestShop.Day, "A");
-        var ledger = _shop.Book.Read();
-        var receipt = ledger.Receipts.Single(r => r.Material == "base");
-        Assert.Equal((4100m, "B78"), (ledger.Left(receipt), receipt.SupplierLot));
+        var snapshot = _shop.Book.Read();
+        var receipt = snapshot.Receipts.Single(r => r.Material == "base");
+        Assert.Equal((4100m, "B78"), (snapshot.Left(receipt), receipt.SupplierLot));
     }
 
     [Fact]
@@ -201,7 +201,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         {
             try
             {
-                Shop.Sell(RecordBook.Open(_shop.Folder), lot, 1, $"buyer {i}", 7, TestShop.Day, "A");
+                StockMovements.Sell(OpenBooks.Open(_shop.Folder), lot, 1, $"buyer {i}", 7, TestShop.Day, "A");
                 Interlocked.Increment(ref sold);
             }
             catch (InputException)
@@ -228,9 +228,9 @@ public abstract class BookTests(TestShop shop) : IDisposable
     [Fact]
     public void A_serious_reaction_gets_its_dates()
     {
-        var complaint = Shop.Complain(_shop.Book, null, "a buyer", "hospital", true, false, new DateOnly(2026, 11, 25), "A");
+        var complaint = StockMovements.Complain(_shop.Book, null, "a buyer", "hospital", true, false, new DateOnly(2026, 11, 25), "A");
         Assert.Equal((new DateOnly(2026, 12, 16), new DateOnly(2032, 11, 25)), (complaint.ReportBy, complaint.KeepUntil));
-        var small = Shop.Complain(_shop.Book, null, "a buyer", "itch", false, true, new DateOnly(2028, 2, 29), "A");
+        var small = StockMovements.Complain(_shop.Book, null, "a buyer", "itch", false, true, new DateOnly(2028, 2, 29), "A");
         Assert.Equal(((DateOnly?)null, new DateOnly(2031, 2, 28)), (small.ReportBy, small.KeepUntil));
         // What turns out serious later counts from the day it was told: Tuesday 2028-02-29, so Tuesday 2028-03-21.
         Correcting.Of(_shop.Book, "complaint", small.Id, new Dictionary<string, string> { ["serious"] = "yes" }, "hospital after all", new DateOnly(2028, 3, 2), "A");
@@ -240,7 +240,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
     [Fact]
     public void Lists_are_safe_in_a_spreadsheet()
     {
-        Shop.Complain(_shop.Book, null, "=cmd|' /C calc'!A0", "@x", false, false, TestShop.Day, "A");
+        StockMovements.Complain(_shop.Book, null, "=cmd|' /C calc'!A0", "@x", false, false, TestShop.Day, "A");
         var (heading, rows) = BookTables.Of(_shop.Book.Read(), BookLists.Complaint);
         var read = TextTable.Read(SafeCsv.Write(heading, rows), "c.csv");
         Assert.StartsWith("'=", read[1].Cells[4]);
@@ -271,8 +271,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 930, 27, 18);
-        var ledger = _shop.Book.Read();
-        Assert.Equal(flagged, Bench.Compare(ledger, ledger.BatchOf("26R02-01X"))[0].Off);
+        var snapshot = _shop.Book.Read();
+        Assert.Equal(flagged, Production.Compare(snapshot, snapshot.BatchOf("26R02-01X"))[0].Off);
     }
 
     [Fact]
@@ -294,7 +294,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
-        Bench.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
+        Production.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
         Assert.Contains("112 g on average, less than the 113 g", Assert.Single(Label("26R02-01X").Changes));
     }
 
@@ -308,7 +308,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
         Assert.Equal(945m / 8, Label("26R02-01X").Formula.PerPiece.Grams);
-        Bench.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
+        Production.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
         var label = Label("26R02-01X");
         Assert.Equal(112m, label.Formula.PerPiece.Grams);
         // What stayed in the pot is of the same stuff, and what is printed is bound to the recipe that carries it.
@@ -327,7 +327,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
-        Bench.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
+        Production.Close(_shop.Book, "26R02-01X", 8, 0, 896m, TestShop.Day, "A");
         var formula = Label("26R02-01X").Formula;
         Assert.Equal((896m, 112m), (formula.Yield.Grams, formula.PerPiece.Grams));
         Assert.Equal(49m, formula.Losses.Sum(l => l.Mass.Grams), 12);
@@ -339,8 +339,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Finish("26R02-01X");
         File.Copy(Path.Combine(_shop.Folder, "recipes/bar.yaml"), Path.Combine(_shop.Folder, "recipes/other.yaml"));
-        var ledger = _shop.Book.Read();
-        Assert.Contains("not other", TestShop.Refusal(() => WeighedLabel.Of(_shop.Workshop, _shop.Workshop.Recipe("other"), ledger, ledger.BatchOf("26R02-01X"), Market.Us, TestShop.Day)));
+        var snapshot = _shop.Book.Read();
+        Assert.Contains("not other", TestShop.Refusal(() => WeighedLabel.Of(_shop.Workshop, _shop.Workshop.Recipe("other"), snapshot, snapshot.BatchOf("26R02-01X"), Market.Us, TestShop.Day)));
     }
 
     // A soap loses its water: what the recipe says of its yield is scaled with it.
@@ -355,8 +355,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
 
     private WeighedLabel Label(string lot)
     {
-        var ledger = _shop.Book.Read();
-        return WeighedLabel.Of(_shop.Workshop, _shop.Workshop.Recipe("bar"), ledger, ledger.BatchOf(lot), Market.Us, TestShop.Day);
+        var snapshot = _shop.Book.Read();
+        return WeighedLabel.Of(_shop.Workshop, _shop.Workshop.Recipe("bar"), snapshot, snapshot.BatchOf(lot), Market.Us, TestShop.Day);
     }
 }
 

@@ -20,7 +20,7 @@ public sealed class DayEntryTests : IDisposable
 
     public void Dispose() => _shop.Dispose();
 
-    private Ledger Books => _shop.Book.Read();
+    private BooksSnapshot Books => _shop.Book.Read();
 
     private IReadOnlyList<Sale> Sell(int pieces, decimal paid, decimal? tax = null) =>
         TableSales.Sell(_shop.Book, [new SoldItem("bar", null, pieces, paid, tax)], "Fairport market", "cash", TestShop.Day, "A");
@@ -79,7 +79,7 @@ public sealed class DayEntryTests : IDisposable
     {
         _shop.Receive("bag", 10, 0.60m);
         var bags = Books.Receipts[^1];
-        void Use(decimal pieces) => _shop.Book.Write((ledger, context) => context.PackingUses.Add(new PackingUse { On = TestShop.Day, By = "A", BatchId = ledger.BatchOf(First).Id, ReceiptId = bags.Id, Used = pieces }));
+        void Use(decimal pieces) => _shop.Book.Write((snapshot, context) => context.PackingUses.Add(new PackingUse { On = TestShop.Day, By = "A", BatchId = snapshot.BatchOf(First).Id, ReceiptId = bags.Id, Used = pieces }));
         Use(8);
         Assert.Equal(2, Books.Left(bags));
         Assert.Contains("less than nothing", TestShop.Refusal(() => Use(3)), StringComparison.Ordinal);
@@ -95,7 +95,7 @@ public sealed class DayEntryTests : IDisposable
         _shop.Book.Write((_, context) => context.Takings.Add(new Takings { On = TestShop.Day, By = "A", Place = "Fairport market", Float = 40, Cash = 54, Card = 7 }));
         using var other = new TestShop();
         string[] lists = [.. BookLists.All, BookLists.Correction];
-        string Csv(Ledger of, string list) => LabelForge.Records.Spreadsheets.SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
+        string Csv(BooksSnapshot of, string list) => LabelForge.Records.Spreadsheets.SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
         BookFolder.Write(Books, other.Folder);
         ListImport.ReadFiles(other.Book, [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))], TestShop.Day, "B");
         foreach (var list in lists)

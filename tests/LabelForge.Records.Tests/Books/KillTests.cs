@@ -41,7 +41,7 @@ public sealed class KillTests : IDisposable
     [Fact]
     public void Killed_at_any_instant_nothing_acknowledged_is_lost_and_nothing_is_half_written()
     {
-        Bench.Start(_shop.Book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), "26R02-01X", TestShop.Day, "A");
+        Production.Start(_shop.Book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), "26R02-01X", TestShop.Day, "A");
         var random = new Random(9);
         var (acknowledged, between, clock) = (0, 0, Stopwatch.StartNew());
         var before = Entries(_shop.Book.Read());
@@ -49,7 +49,7 @@ public sealed class KillTests : IDisposable
         {
             // Most are killed in the midst of writing, some while they open the books.
             var told = Killed($"write {_shop.Folder}", waited: round % 6 != 0, TimeSpan.FromMilliseconds(random.NextDouble() * 15));
-            var kept = Entries(RecordBook.Open(_shop.Folder).Read());
+            var kept = Entries(OpenBooks.Open(_shop.Folder).Read());
             Assert.Equal("ok", Ask("PRAGMA integrity_check"));
             var said = told.Where(l => l.StartsWith("ok ", StringComparison.Ordinal)).SelectMany(l => l[3..].Split(' ').Chunk(2).Select(p => $"{p[0]} {p[1]}")).ToArray();
             Assert.DoesNotContain(told, l => l.StartsWith("failed", StringComparison.Ordinal));
@@ -62,11 +62,11 @@ public sealed class KillTests : IDisposable
             between += unsaid.Length > 0 ? 1 : 0;
             before = kept;
         }
-        var ledger = RecordBook.Open(_shop.Folder).Read();
-        LedgerInvariants.Check(ledger);
+        var snapshot = OpenBooks.Open(_shop.Folder).Read();
+        BooksInvariants.Check(snapshot);
         // Two bottles of 100.25 g are taken in for every 150 g weighed; a weighing cut in half would show here.
-        Assert.All(ledger.Weighings.GroupBy(w => w.BatchId), g => Assert.Equal(0, g.Sum(w => w.Grams) % 150m));
-        Assert.Equal(ledger.Receipts.Count * 100.25m, ledger.Receipts.Sum(ledger.Left) + ledger.Weighings.Sum(w => w.Grams));
+        Assert.All(snapshot.Weighings.GroupBy(w => w.BatchId), g => Assert.Equal(0, g.Sum(w => w.Grams) % 150m));
+        Assert.Equal(snapshot.Receipts.Count * 100.25m, snapshot.Receipts.Sum(snapshot.Left) + snapshot.Weighings.Sum(w => w.Grams));
         Assert.True(acknowledged > Rounds / 2, $"only {acknowledged} writes were acknowledged");
         TestContext.Current.SendDiagnosticMessage($"{Rounds} kills in {clock.Elapsed.TotalSeconds:0.0} s; {acknowledged} entries acknowledged and kept, {between} writes kept that were not acknowledged");
     }
@@ -79,7 +79,7 @@ public sealed class KillTests : IDisposable
         {
             var folder = Directory.CreateDirectory(Path.Combine(_shop.Folder, $"new-{round}")).FullName;
             Killed($"make {folder}", waited: false, TimeSpan.FromMilliseconds(random.NextDouble() * 20));
-            Assert.Empty(RecordBook.Open(folder).Read().AllReceipts);
+            Assert.Empty(OpenBooks.Open(folder).Read().AllReceipts);
         }
     }
 
@@ -97,7 +97,7 @@ public sealed class KillTests : IDisposable
             command.Kill();
             told += 1 + command.StandardOutput.ReadToEnd().Split('\n').Count(l => l.EndsWith(" base", StringComparison.Ordinal));
             command.WaitForExit();
-            Assert.InRange(RecordBook.Open(_shop.Folder).Read().Receipts.Count, told, told + round + 1);
+            Assert.InRange(OpenBooks.Open(_shop.Folder).Read().Receipts.Count, told, told + round + 1);
         }
     }
 
@@ -168,8 +168,8 @@ public sealed class KillTests : IDisposable
         return command.ExecuteScalar();
     }
 
-    private static HashSet<string> Entries(Ledger ledger) =>
+    private static HashSet<string> Entries(BooksSnapshot snapshot) =>
     [
-        .. ledger.AllReceipts.Select(e => $"receipt {e.Id}"), .. ledger.AllWeighings.Select(e => $"weighing {e.Id}"), .. ledger.Corrections.Select(e => $"correction {e.Id}"),
+        .. snapshot.AllReceipts.Select(e => $"receipt {e.Id}"), .. snapshot.AllWeighings.Select(e => $"weighing {e.Id}"), .. snapshot.Corrections.Select(e => $"correction {e.Id}"),
     ];
 }

@@ -23,9 +23,9 @@ public class ListImportTests : IDisposable
     public void A_market_day_typed_in_a_spreadsheet_is_read_in()
     {
         Assert.Equal((2, 0), Read("lot;pieces;to;paid\n26r02 01x;2;Fairport market;14.00\n26R02-01X;1;\"'=gift\";0\n"));
-        var ledger = _shop.Book.Read();
-        Assert.Equal(["Fairport market", "=gift"], ledger.Sales.Select(s => s.To));
-        Assert.Equal(5, ledger.PiecesLeft(ledger.BatchOf("26R02-01X")));
+        var snapshot = _shop.Book.Read();
+        Assert.Equal(["Fairport market", "=gift"], snapshot.Sales.Select(s => s.To));
+        Assert.Equal(5, snapshot.PiecesLeft(snapshot.BatchOf("26R02-01X")));
     }
 
     // No numbers in it, so that nothing but what it says tells the second reading from the first.

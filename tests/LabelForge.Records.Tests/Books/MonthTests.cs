@@ -43,7 +43,7 @@ public class MonthTests
             foreach (var (material, planned) in new[] { ("base", 900m), ("castor-oil", 27m), ("scent", 18m) })
             {
                 var grams = planned + random.Next(-50, 50) / 10m * planned / 900m;
-                var written = Bench.Weigh(book, lot, material, grams, null, TestShop.Day, "A");
+                var written = Production.Weigh(book, lot, material, grams, null, TestShop.Day, "A");
                 if (random.Next(5) == 0)
                 {
                     // A slip of the pen: the last part was a gram less.
@@ -57,7 +57,7 @@ public class MonthTests
                 stock[material] -= grams;
             }
             var rejected = random.Next(2);
-            Bench.Close(book, lot, 8, rejected, 905m, TestShop.Day, "A");
+            Production.Close(book, lot, 8, rejected, 905m, TestShop.Day, "A");
             pieces[lot] = 8 - rejected;
             while (sales < 300 * (i + 1) / 40)
             {
@@ -65,11 +65,11 @@ public class MonthTests
                 var from = pieces.Where(p => p.Value > 0).Select(p => p.Key).FirstOrDefault();
                 if (from is null)
                 {
-                    Assert.Contains("less than nothing", TestShop.Refusal(() => Shop.Sell(book, lot, 1, "too much", 7, TestShop.Day, "A")));
+                    Assert.Contains("less than nothing", TestShop.Refusal(() => StockMovements.Sell(book, lot, 1, "too much", 7, TestShop.Day, "A")));
                     continue;
                 }
                 var paid = random.Next(10) == 0 ? 0 : 6.95m;
-                var sale = Shop.Sell(book, from, 1, $"buyer {sales}", paid, TestShop.Day, "A");
+                var sale = StockMovements.Sell(book, from, 1, $"buyer {sales}", paid, TestShop.Day, "A");
                 if (random.Next(12) == 0)
                 {
                     Correcting.Of(book, "sale", sale.Id, new Dictionary<string, string> { ["paid"] = "5.05", ["to"] = "=someone" }, "wrong price", TestShop.Day, "A");
@@ -80,37 +80,37 @@ public class MonthTests
             }
         }
 
-        var ledger = book.Read();
+        var snapshot = book.Read();
         foreach (var (material, left) in stock)
-            Assert.Equal(left, ledger.Receipts.Where(r => r.Material == material).Sum(ledger.Left));
+            Assert.Equal(left, snapshot.Receipts.Where(r => r.Material == material).Sum(snapshot.Left));
         foreach (var (lot, left) in pieces)
-            Assert.Equal(left, ledger.PiecesLeft(ledger.BatchOf(lot)));
-        Assert.Equal(money, ledger.Sales.Sum(s => s.Paid));
-        Assert.Equal(spent, ledger.Receipts.Sum(r => r.Price));
-        Assert.InRange(ledger.Sales.Count, 270, 300);
-        Assert.NotEmpty(ledger.Corrections);
-        LedgerInvariants.Check(ledger);
+            Assert.Equal(left, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
+        Assert.Equal(money, snapshot.Sales.Sum(s => s.Paid));
+        Assert.Equal(spent, snapshot.Receipts.Sum(r => r.Price));
+        Assert.InRange(snapshot.Sales.Count, 270, 300);
+        Assert.NotEmpty(snapshot.Corrections);
+        BooksInvariants.Check(snapshot);
 
         // Every cent paid for materials is in a batch or still on the shelf.
-        var inBatches = ledger.Batches.Sum(b => CostSheet.Of(shop.Workshop, b, CostsFile.None, ledger).Batch);
-        var onTheShelf = ledger.Receipts.Sum(r => r.Price * ledger.Left(r) / r.Amount);
+        var inBatches = snapshot.Batches.Sum(b => CostSheet.Of(shop.Workshop, b, CostsFile.None, snapshot).Batch);
+        var onTheShelf = snapshot.Receipts.Sum(r => r.Price * snapshot.Left(r) / r.Amount);
         Assert.Equal(spent, Math.Round(inBatches + onTheShelf, 12));
         // Each piece that left is found from the material lots, once.
-        Assert.Equal(ledger.Sales.Count, Trace.Of(book, "base").Deliveries.Count);
-        Assert.Equal(Trace.Of(book, "castor-oil").Deliveries.Sum(d => d.Pieces), ledger.Sales.Sum(s => s.Pieces));
+        Assert.Equal(snapshot.Sales.Count, Trace.Of(book, "base").Deliveries.Count);
+        Assert.Equal(Trace.Of(book, "castor-oil").Deliveries.Sum(d => d.Pieces), snapshot.Sales.Sum(s => s.Pieces));
 
         // All lists written, and read back into books that are new, say the same.
         using var other = server ? TestShop.OnServer() : new TestShop();
         var lists = (string[])[.. BookLists.All, BookLists.Correction];
-        string Csv(Ledger of, string list) => SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
-        BookFolder.Write(ledger, other.Folder);
+        string Csv(BooksSnapshot of, string list) => SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
+        BookFolder.Write(snapshot, other.Folder);
         string[] files = [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))];
         var (added, known) = ListImport.ReadFiles(other.Book, files, TestShop.Day, "B");
-        Assert.Equal((ledger.Corrections.Count + BookLists.All.Sum(l => Correcting.All(ledger, l).Count), 0), (added, known));
+        Assert.Equal((snapshot.Corrections.Count + BookLists.All.Sum(l => Correcting.All(snapshot, l).Count), 0), (added, known));
         foreach (var list in lists)
-            Assert.Equal(Csv(ledger, list), Csv(other.Book.Read(), list));
+            Assert.Equal(Csv(snapshot, list), Csv(other.Book.Read(), list));
         // A second time nothing is new; and what is written next gets a new number.
         Assert.Equal((0, added), ListImport.ReadFiles(other.Book, files, TestShop.Day, "B"));
-        Assert.Equal(ledger.AllReceipts[^1].Id + 1, other.Receive("base", 1, 1).Id);
+        Assert.Equal(snapshot.AllReceipts[^1].Id + 1, other.Receive("base", 1, 1).Id);
     }
 }

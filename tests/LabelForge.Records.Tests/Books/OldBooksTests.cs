@@ -30,11 +30,11 @@ public sealed class OldBooksTests
     public void Every_list_of_old_books_says_what_it_said(bool server)
     {
         using var shop = server ? OnServer() : InFile();
-        var ledger = RecordBook.Open(shop.Folder).Read();
+        var snapshot = OpenBooks.Open(shop.Folder).Read();
         foreach (var file in Directory.EnumerateFiles(Path.Combine(Folder, "lists"), "*.csv"))
         {
             var list = Path.GetFileNameWithoutExtension(file);
-            var (heading, rows) = BookTables.Of(ledger, list);
+            var (heading, rows) = BookTables.Of(snapshot, list);
             var now = TextTable.Read(SafeCsv.Write(heading, rows), file);
             var then = TextTable.ReadFile(file);
             Assert.Equal(then.Count, now.Count);
@@ -49,7 +49,7 @@ public sealed class OldBooksTests
     public void What_is_left_of_old_books_is_reckoned_once_and_agrees_with_every_entry(bool server)
     {
         using var shop = server ? OnServer() : InFile();
-        var book = RecordBook.Open(shop.Folder);
+        var book = OpenBooks.Open(shop.Folder);
         Assert.Empty(book.Check().Differences);
         using var then = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "stock-in-hand.json")));
         var pieces = then.RootElement.GetProperty("pieces").EnumerateArray().ToDictionary(p => p.GetProperty("lot").GetString()!, p => p.GetProperty("left").GetInt32());
@@ -67,7 +67,7 @@ public sealed class OldBooksTests
     public void What_was_written_finer_than_a_microgram_stays_word_for_word_beside_the_entry(bool server)
     {
         using var shop = server ? OnServer() : InFile();
-        RecordBook.Open(shop.Folder);
+        OpenBooks.Open(shop.Folder);
         var kept = new List<string>();
         using System.Data.Common.DbConnection connection = server ? new NpgsqlConnection(BookPlace.Of(shop.Folder).Server) : new SqliteConnection($"Data Source={shop.Folder}/records.db;Pooling=False");
         connection.Open();
@@ -85,9 +85,9 @@ public sealed class OldBooksTests
     public void Old_books_are_written_on_in_as_if_they_had_always_been_so(bool server)
     {
         using var shop = server ? OnServer() : InFile();
-        var book = RecordBook.Open(shop.Folder);
-        Assert.Contains("1 pieces less than nothing", TestShop.Refusal(() => Shop.Sell(book, "26R02-01X", 4, "Dot", 28, TestShop.Day, "A")), StringComparison.Ordinal);
-        Shop.Sell(book, "26R02-01X", 3, "Dot", 21, TestShop.Day, "A");
+        var book = OpenBooks.Open(shop.Folder);
+        Assert.Contains("1 pieces less than nothing", TestShop.Refusal(() => StockMovements.Sell(book, "26R02-01X", 4, "Dot", 28, TestShop.Day, "A")), StringComparison.Ordinal);
+        StockMovements.Sell(book, "26R02-01X", 3, "Dot", 21, TestShop.Day, "A");
         Assert.Contains("would be struck", TestShop.Refusal(() => Correcting.Of(book, "receipt", 7, new Dictionary<string, string>(), "no", TestShop.Day, "A")), StringComparison.Ordinal);
         Assert.Contains("were printed with the lot", TestShop.Refusal(() => shop.Start("26R05-019")), StringComparison.Ordinal);
         Assert.Equal(8, shop.Receive("base", 1, 1).Id);

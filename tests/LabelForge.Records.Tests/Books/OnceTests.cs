@@ -15,10 +15,10 @@ public class OnceTests
     public void A_form_sent_twice_is_written_once(bool server)
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
-        Shop.Receive(shop.Book.Once("form-1"), Oil);
-        Assert.Contains("already", TestShop.Refusal(() => Shop.Receive(shop.Book.Once("form-1"), Oil)), StringComparison.Ordinal);
+        StockMovements.Receive(shop.Book.Once("form-1"), Oil);
+        Assert.Contains("already", TestShop.Refusal(() => StockMovements.Receive(shop.Book.Once("form-1"), Oil)), StringComparison.Ordinal);
         Assert.Single(shop.Book.Read().Receipts);
-        Shop.Receive(shop.Book.Once("form-2"), Oil);
+        StockMovements.Receive(shop.Book.Once("form-2"), Oil);
         Assert.Equal(2, shop.Book.Read().Receipts.Count);
     }
 
@@ -30,7 +30,7 @@ public class OnceTests
         {
             try
             {
-                Shop.Receive(RecordBook.Open(shop.Folder).Once("form-1"), Oil);
+                StockMovements.Receive(OpenBooks.Open(shop.Folder).Once("form-1"), Oil);
                 return 1;
             }
             catch (InputException)
@@ -46,8 +46,8 @@ public class OnceTests
     public void A_form_that_was_refused_may_be_sent_again()
     {
         using var shop = new TestShop();
-        Assert.Throws<InputException>(() => Shop.Receive(shop.Book.Once("form-1"), new Receipt { On = TestShop.Day, By = "A", Material = "castor-oil", Amount = 0, Price = 6 }));
-        Shop.Receive(shop.Book.Once("form-1"), Oil);
+        Assert.Throws<InputException>(() => StockMovements.Receive(shop.Book.Once("form-1"), new Receipt { On = TestShop.Day, By = "A", Material = "castor-oil", Amount = 0, Price = 6 }));
+        StockMovements.Receive(shop.Book.Once("form-1"), Oil);
         Assert.Single(shop.Book.Read().Receipts);
     }
 
@@ -60,7 +60,7 @@ public class OnceTests
     public void Neither_the_key_nor_what_was_printed_is_taken_away_again(string sql, bool server)
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
-        Shop.Receive(shop.Book.Once("form-1"), Oil);
+        StockMovements.Receive(shop.Book.Once("form-1"), Oil);
         PrintedLots.Print(shop.Book, [new Printing { On = TestShop.Day, By = "A", Lot = new LabelForge.Lots.LotCode(TestShop.Day, 1).ToString(), Recipe = "bar", Product = "Bar", Labels = 8 }]);
         Assert.ThrowsAny<Exception>(() => shop.Book.Write((_, context) => context.Database.ExecuteSqlRaw(sql)));
     }

@@ -68,10 +68,10 @@ public sealed class PrintedLotTests : IDisposable
     public void The_next_lot_of_the_day_is_one_that_no_label_was_printed_with_or_the_one_that_waits_for_this_product()
     {
         Print("balm");
-        var ledger = _shop.Book.Read();
-        Assert.Equal(2, NextLot.Of(ledger, TestShop.Day).Batch);
-        Assert.Equal(2, NextLot.Of(ledger, TestShop.Day, Recipe("bar")).Batch);
-        Assert.Equal(1, NextLot.Of(ledger, TestShop.Day, Recipe("balm")).Batch);
+        var snapshot = _shop.Book.Read();
+        Assert.Equal(2, NextLot.Of(snapshot, TestShop.Day).Batch);
+        Assert.Equal(2, NextLot.Of(snapshot, TestShop.Day, Recipe("bar")).Batch);
+        Assert.Equal(1, NextLot.Of(snapshot, TestShop.Day, Recipe("balm")).Batch);
     }
 
     [Fact]

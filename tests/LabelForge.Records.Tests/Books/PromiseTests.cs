@@ -35,7 +35,7 @@ public sealed class PromiseTests
                 var file = Path.Combine(folder, "records.db");
                 File.WriteAllBytes(file, Mixed(books, booksAfter, random));
                 File.WriteAllBytes(file + "-wal", Mixed(log, logAfter, random));
-                var book = RecordBook.Open(BookPlace.InFile(file));
+                var book = OpenBooks.Open(BookPlace.InFile(file));
                 var kept = book.Read().AllReceipts.Count;
                 Assert.InRange(kept, acknowledged, acknowledged + 1);
                 Assert.Empty(book.Check().Differences);
@@ -79,11 +79,11 @@ public sealed class PromiseTests
         using var shop = server ? TestShop.OnServer() : new TestShop();
         shop.Stock();
         var lot = shop.Finish("26R02-01X");
-        var (bench, table) = (RecordBook.Open(shop.Folder), RecordBook.Open(shop.Folder));
+        var (bench, table) = (OpenBooks.Open(shop.Folder), OpenBooks.Open(shop.Folder));
         Assert.Equal(8, bench.Ask(b => b.PiecesLeft(b.BatchOf(lot))));
-        Shop.Sell(table, lot, 6, "Fairport market", 42, TestShop.Day, "Bea");
+        StockMovements.Sell(table, lot, 6, "Fairport market", 42, TestShop.Day, "Bea");
         Assert.Equal(2, bench.Ask(b => b.PiecesLeft(b.BatchOf(lot))));
-        var says = TestShop.Refusal(() => Shop.Sell(bench, lot, 3, "Ann", 21, TestShop.Day, "Ada"));
+        var says = TestShop.Refusal(() => StockMovements.Sell(bench, lot, 3, "Ann", 21, TestShop.Day, "Ada"));
         Assert.Matches(@"1 pieces less than nothing: the last that were sold, 6 to Fairport market on 2026-11-02, Bea wrote down at \d\d:\d\d:\d\d UTC", says);
     }
 
@@ -98,7 +98,7 @@ public sealed class PromiseTests
         var lot = shop.Finish("26R02-01X");
         shop.Write("in.csv", $"number,on,by,lot,pieces,to,paid,written at\n1,2026-11-02,Bea,{lot},2,from the future,14,2199-01-01 00:00:00Z\n2,2026-11-02,Bea,{lot},1,from the past,7,1999-01-01 00:00:00Z\n");
         ListImport.ReadFiles(shop.Book, [Path.Combine(shop.Folder, "in.csv")], TestShop.Day, "A");
-        var sale = Shop.Sell(shop.Book, lot, 1, "today", 7, TestShop.Day.AddDays(-400), "Ada");
+        var sale = StockMovements.Sell(shop.Book, lot, 1, "today", 7, TestShop.Day.AddDays(-400), "Ada");
         Assert.Equal(3, sale.Id);
         Assert.Equal(["from the future", "from the past", "today"], shop.Book.Ask(b => b.SalesOf(b.BatchOf(lot)).Select(s => s.To).ToArray()));
         Assert.Equal([2199, 1999], shop.Book.Read().AllSales.Take(2).Select(s => s.WrittenAt!.Value.Year));

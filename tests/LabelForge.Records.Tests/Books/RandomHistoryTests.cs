@@ -39,35 +39,35 @@ public sealed class RandomHistoryTests
 
     private static void Do(TestShop shop, int act, int a, int b, int c)
     {
-        var (book, ledger) = (shop.Book, shop.Book.Read());
-        var lot = ledger.AllBatches.Count == 0 ? new LotCode(TestShop.Day, 1).ToString() : ledger.AllBatches[a % ledger.AllBatches.Count].Lot;
-        var bottle = 1 + b % Math.Max(1, ledger.AllReceipts.Count);
+        var (book, snapshot) = (shop.Book, shop.Book.Read());
+        var lot = snapshot.AllBatches.Count == 0 ? new LotCode(TestShop.Day, 1).ToString() : snapshot.AllBatches[a % snapshot.AllBatches.Count].Lot;
+        var bottle = 1 + b % Math.Max(1, snapshot.AllReceipts.Count);
         switch (act)
         {
             case 0 or 1:
                 shop.Receive(Materials[a % 3], 1 + b * 1.234567m, c / 100m, TestShop.Day.AddDays(b % 90));
                 break;
             case 2 or 3:
-                var made = shop.Finish(NextLot.Of(ledger, TestShop.Day).ToString(), 8, a % 3);
-                Shop.Sell(book, made, 1 + b % 3, $"buyer {c % 4}", c / 100m, TestShop.Day, "A");
+                var made = shop.Finish(NextLot.Of(snapshot, TestShop.Day).ToString(), 8, a % 3);
+                StockMovements.Sell(book, made, 1 + b % 3, $"buyer {c % 4}", c / 100m, TestShop.Day, "A");
                 break;
             case 4:
-                shop.Start(NextLot.Of(ledger, TestShop.Day).ToString());
+                shop.Start(NextLot.Of(snapshot, TestShop.Day).ToString());
                 break;
             case 5:
-                Bench.Weigh(book, lot, Materials[b % 3], c / 7m, c % 2 == 0 ? bottle : null, TestShop.Day, "A");
+                Production.Weigh(book, lot, Materials[b % 3], c / 7m, c % 2 == 0 ? bottle : null, TestShop.Day, "A");
                 break;
             case 6:
-                Bench.Close(book, lot, b % 12, c % 3, null, TestShop.Day, "A");
+                Production.Close(book, lot, b % 12, c % 3, null, TestShop.Day, "A");
                 break;
             case 7 or 8:
-                Shop.Sell(book, lot, 1 + b % 6, $"buyer {c % 4}", c / 100m, TestShop.Day, "A");
+                StockMovements.Sell(book, lot, 1 + b % 6, $"buyer {c % 4}", c / 100m, TestShop.Day, "A");
                 break;
             case 9:
-                Shop.DisposeMaterial(book, bottle, c / 13m, "spilt", TestShop.Day, "A");
+                StockMovements.DisposeMaterial(book, bottle, c / 13m, "spilt", TestShop.Day, "A");
                 break;
             case 10:
-                Shop.DisposePieces(book, lot, 1 + c % 3, "broken", TestShop.Day, "A");
+                StockMovements.DisposePieces(book, lot, 1 + c % 3, "broken", TestShop.Day, "A");
                 break;
             case 11:
                 ShelfCount.Take(book, [(lot, b % 10), ($"M{bottle}", c * 1.5m)], TestShop.Day, "A");
@@ -76,10 +76,10 @@ public sealed class RandomHistoryTests
                 TableSales.TakeBack(book, lot, of => new PiecesReturned { On = TestShop.Day, By = "A", BatchId = of.Id, Returned = 1 + b % 3, BackOnShelf = c % 2, From = "Ann", PaidBack = 5, Reason = "a dent" });
                 break;
             case 13:
-                Strike(book, ledger, a, b);
+                Strike(book, snapshot, a, b);
                 break;
             case 14:
-                Change(book, ledger, a, b, c);
+                Change(book, snapshot, a, b, c);
                 break;
             default:
                 shop.Write("in.csv", $"lot,pieces,to,paid\n{lot},{1 + b % 3},Fairport market,{c}\n{lot},1,Ann,7\n");
@@ -88,52 +88,52 @@ public sealed class RandomHistoryTests
         }
     }
 
-    private static void Strike(RecordBook book, Ledger ledger, int a, int b)
+    private static void Strike(OpenBooks book, BooksSnapshot snapshot, int a, int b)
     {
         var list = BookLists.All[a % BookLists.All.Count];
-        if (Correcting.All(ledger, list) is { Count: > 0 } entries)
+        if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
             Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened", TestShop.Day, "A");
     }
 
-    private static void Change(RecordBook book, Ledger ledger, int a, int b, int c)
+    private static void Change(OpenBooks book, BooksSnapshot snapshot, int a, int b, int c)
     {
         var (list, field, value) = (a % 8) switch
         {
             0 => (BookLists.Receipt, "amount", $"{c * 3 + 1}"),
             1 => (BookLists.Receipt, "material", Materials[c % 3]),
             2 => (BookLists.Weighing, "grams", $"{c + 1}"),
-            3 => (BookLists.Weighing, "from", $"M{1 + c % Math.Max(1, ledger.AllReceipts.Count)}"),
+            3 => (BookLists.Weighing, "from", $"M{1 + c % Math.Max(1, snapshot.AllReceipts.Count)}"),
             4 => (BookLists.Sale, "pieces", $"{1 + c % 9}"),
-            5 => (BookLists.Sale, "lot", ledger.AllBatches.Count == 0 ? "x" : ledger.AllBatches[c % ledger.AllBatches.Count].Lot),
+            5 => (BookLists.Sale, "lot", snapshot.AllBatches.Count == 0 ? "x" : snapshot.AllBatches[c % snapshot.AllBatches.Count].Lot),
             6 => (BookLists.Closing, "made", $"{c % 12}"),
             _ => (BookLists.Batch, "lot", new LotCode(TestShop.Day, 20 + c % 5).ToString()),
         };
-        if (Correcting.All(ledger, list) is { Count: > 0 } entries)
+        if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
             Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value }, "misread", TestShop.Day, "A");
     }
 
     private static void Agree(TestShop shop)
     {
-        var (book, ledger) = (shop.Book, shop.Book.Read());
+        var (book, snapshot) = (shop.Book, shop.Book.Read());
         Assert.Empty(book.Check().Differences);
         book.Ask(books =>
         {
-            foreach (var batch in ledger.Batches)
+            foreach (var batch in snapshot.Batches)
             {
-                Assert.Equal(ledger.PiecesLeft(batch), books.PiecesLeft(batch));
-                Assert.Equal(ledger.WeighedInto(batch).Select(w => w.Id), books.WeighedInto(batch).Select(w => w.Id));
-                Assert.Equal(ledger.SalesOf(batch).Select(s => s.Id), books.SalesOf(batch).Select(s => s.Id));
-                Assert.Equal(ledger.CountsOf(batch).Select(s => s.Id), books.CountsOf(batch).Select(s => s.Id));
+                Assert.Equal(snapshot.PiecesLeft(batch), books.PiecesLeft(batch));
+                Assert.Equal(snapshot.WeighedInto(batch).Select(w => w.Id), books.WeighedInto(batch).Select(w => w.Id));
+                Assert.Equal(snapshot.SalesOf(batch).Select(s => s.Id), books.SalesOf(batch).Select(s => s.Id));
+                Assert.Equal(snapshot.CountsOf(batch).Select(s => s.Id), books.CountsOf(batch).Select(s => s.Id));
                 Assert.Equal((batch.Id, batch.Frozen), (books.BatchOf(batch.Lot).Id, books.BatchOf(batch.Lot).Frozen));
-                Assert.Equal(ledger.ClosingOf(batch)?.Id, books.ClosingOf(batch)?.Id);
+                Assert.Equal(snapshot.ClosingOf(batch)?.Id, books.ClosingOf(batch)?.Id);
             }
             foreach (var material in Materials)
-                Assert.Equal(ledger.InStock(material).Select(s => (s.Receipt.Id, s.Left)), books.InStock(material).Select(s => (s.Receipt.Id, s.Left)));
-            Assert.Equal(ledger.OpenBatches().Select(b => b.Id).Order(), books.OpenBatches().Select(b => b.Id).Order());
+                Assert.Equal(snapshot.InStock(material).Select(s => (s.Receipt.Id, s.Left)), books.InStock(material).Select(s => (s.Receipt.Id, s.Left)));
+            Assert.Equal(snapshot.OpenBatches().Select(b => b.Id).Order(), books.OpenBatches().Select(b => b.Id).Order());
             return 0;
         });
-        foreach (var from in ledger.Receipts.Take(3).Select(r => ledger.Bottle(r.Id)).Concat(Materials).Concat(ledger.Batches.Take(3).Select(b => b.Lot)).Concat(ledger.Sales.Take(2).Select(s => s.To)))
-            Assert.Equal(Said(() => LedgerTrace.Of(ledger, from)), Said(() => Trace.Of(book, from)));
+        foreach (var from in snapshot.Receipts.Take(3).Select(r => snapshot.Bottle(r.Id)).Concat(Materials).Concat(snapshot.Batches.Take(3).Select(b => b.Lot)).Concat(snapshot.Sales.Take(2).Select(s => s.To)))
+            Assert.Equal(Said(() => LedgerTrace.Of(snapshot, from)), Said(() => Trace.Of(book, from)));
     }
 
     // One amount is one text: 0.00 is 0.

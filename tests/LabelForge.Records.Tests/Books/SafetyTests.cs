@@ -42,8 +42,8 @@ public class SafetyTests
     public void A_writer_that_does_not_finish_is_waited_for_and_then_named(bool server)
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
-        var impatient = RecordBook.Open(shop.Book.Place, patience: 1);
-        var says = shop.Book.Write((_, _) => TestShop.Refusal(() => Shop.Complain(impatient, null, "a buyer", "itch", false, false, TestShop.Day, "A")));
+        var impatient = OpenBooks.Open(shop.Book.Place, patience: 1);
+        var says = shop.Book.Write((_, _) => TestShop.Refusal(() => StockMovements.Complain(impatient, null, "a buyer", "itch", false, false, TestShop.Day, "A")));
         Assert.Contains("Another program is writing", says);
         Assert.Empty(shop.Book.Read().Complaints);
     }
@@ -140,7 +140,7 @@ public class SafetyTests
         for (var page = 1; page < bytes.Length / 4096; page++)
             Array.Fill(bytes, (byte)0x5A, page * 4096, 64);
         File.WriteAllBytes(shop.Book.Path, bytes);
-        Assert.Contains("labelforge restore", TestShop.Refusal(() => RecordBook.Open(shop.Folder).Read()));
+        Assert.Contains("labelforge restore", TestShop.Refusal(() => OpenBooks.Open(shop.Folder).Read()));
     }
 
     // The way from one bench to several, and back.
@@ -158,7 +158,7 @@ public class SafetyTests
         Assert.Equal(4, server.Receive("base", 1, 1).Id);
         Assert.Equal(entries + 1, BookCopy.Backup(server.Folder, copy));
         Assert.Equal(entries + 1, BookCopy.Restore(file.Folder, copy).Entries);
-        Assert.Equal(4, RecordBook.Open(file.Folder).Read().Receipts.Count);
+        Assert.Equal(4, OpenBooks.Open(file.Folder).Read().Receipts.Count);
     }
 
     [Theory]
@@ -169,14 +169,14 @@ public class SafetyTests
     {
         using var shop = new TestShop();
         File.AppendAllText(Path.Combine(shop.Folder, "workshop.yaml"), $"records: \"{records}\"\n");
-        Assert.Contains(says, TestShop.Refusal(() => RecordBook.Open(shop.Folder)));
+        Assert.Contains(says, TestShop.Refusal(() => OpenBooks.Open(shop.Folder)));
     }
 
     [Fact]
     public void A_server_without_the_database_says_how_to_make_it()
     {
         var place = BookPlace.OnServer(TestServer.NewDatabase().Replace("Database=books", "Database=nosuchbooks"));
-        Assert.Contains("createdb", TestShop.Refusal(() => RecordBook.Open(place)));
+        Assert.Contains("createdb", TestShop.Refusal(() => OpenBooks.Open(place)));
     }
 
     private static Process Command(TestShop shop, params string[] words) =>
@@ -199,11 +199,11 @@ public class SafetyTests
         var copy = Path.Combine(shop.Folder, "copy.db");
         var entries = BookCopy.Backup(shop.Folder, copy);
         Assert.Equal(3 + 1 + 3 + 1, entries);
-        Shop.Sell(shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A");
+        StockMovements.Sell(shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A");
         var (restored, kept) = BookCopy.Restore(shop.Folder, copy);
         Assert.Equal(entries, restored);
         Assert.True(File.Exists(kept));
-        Assert.Empty(RecordBook.Open(shop.Folder).Read().Sales);
+        Assert.Empty(OpenBooks.Open(shop.Folder).Read().Sales);
     }
 
     [Fact]
@@ -215,17 +215,17 @@ public class SafetyTests
         BookCopy.Backup(shop.Folder, copy);
         File.WriteAllBytes(shop.Book.Path, [.. Enumerable.Range(0, 9000).Select(i => (byte)(i * 7))]);
         File.Delete(shop.Book.Path + "-wal");
-        Assert.Contains("labelforge restore", TestShop.Refusal(() => RecordBook.Open(shop.Folder).Read()));
+        Assert.Contains("labelforge restore", TestShop.Refusal(() => OpenBooks.Open(shop.Folder).Read()));
         var torn = Path.Combine(shop.Folder, "torn.db");
         File.WriteAllBytes(torn, File.ReadAllBytes(copy)[..5000]);
         Assert.Contains("not a sound copy", TestShop.Refusal(() => BookCopy.Restore(shop.Folder, torn)));
         BookCopy.Restore(shop.Folder, copy);
-        Assert.Equal(3, RecordBook.Open(shop.Folder).Read().Receipts.Count);
+        Assert.Equal(3, OpenBooks.Open(shop.Folder).Read().Receipts.Count);
     }
 
     [Fact]
     public void Where_no_file_can_be_made_the_message_says_so() =>
-        Assert.Contains("read-only, or not there", TestShop.Refusal(() => RecordBook.Open("/proc/nowhere")));
+        Assert.Contains("read-only, or not there", TestShop.Refusal(() => OpenBooks.Open("/proc/nowhere")));
 
     [Fact]
     public void A_full_disk_loses_nothing_that_was_acknowledged()

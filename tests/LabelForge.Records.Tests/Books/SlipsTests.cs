@@ -31,7 +31,7 @@ public sealed class SlipsTests : IDisposable
     [Fact]
     public void What_is_in_already_counts()
     {
-        Bench.Weigh(_shop.Book, Lot, "scent", 18, null, TestShop.Day, "A");
+        Production.Weigh(_shop.Book, Lot, "scent", 18, null, TestShop.Day, "A");
         Assert.Equal(["36 g where 18 g was planned and 18 g is in already?"], Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 36, null, TestShop.Day, TestShop.Day));
         Assert.Empty(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 1, null, TestShop.Day, TestShop.Day));
     }

@@ -17,7 +17,7 @@ public sealed class TestShop : IDisposable
         Write("materials/scent.yaml", "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\npacks: [ { size: 60 g, price: 9.00 } ]\n");
         Write("materials/bag.yaml", "name: Bag\nkind: packaging\npacks: [ { size: 100 pieces, price: 6.00 } ]\n");
         Write("recipes/bar.yaml", "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: castor-oil, amount: 27 g }\n  - { use: scent, amount: 18 g }\npieces: 8\nnet: 113 g\n");
-        Book = RecordBook.Open(Folder);
+        Book = OpenBooks.Open(Folder);
     }
 
     /// <summary>The same shop with its books on a server.</summary>
@@ -28,11 +28,11 @@ public sealed class TestShop : IDisposable
         ? Directory.CreateDirectory(Path.Combine("/dev/shm", $"labelforge-{Guid.NewGuid():N}")).FullName
         : Directory.CreateTempSubdirectory("labelforge-").FullName;
 
-    public RecordBook Book { get; }
+    public OpenBooks Book { get; }
 
     public Workshop Workshop => Recipes.Workshop.Open(Folder);
 
-    public Receipt Receive(string material, decimal grams, decimal price, DateOnly? best = null, DateOnly? on = null) => Shop.Receive(Book, new Receipt
+    public Receipt Receive(string material, decimal grams, decimal price, DateOnly? best = null, DateOnly? on = null) => StockMovements.Receive(Book, new Receipt
     {
         On = on ?? Day,
         By = "A",
@@ -47,21 +47,21 @@ public sealed class TestShop : IDisposable
     public string Start(string lot, int pieces = 8)
     {
         var batch = BatchSize.ToPieces(Workshop, Workshop.Recipe("bar"), pieces);
-        return Bench.Start(Book, FrozenRecipe.Of(Workshop, batch, "us", null), lot, Day, "A").Lot;
+        return Production.Start(Book, FrozenRecipe.Of(Workshop, batch, "us", null), lot, Day, "A").Lot;
     }
 
     public void Weigh(string lot, decimal basis, decimal oil, decimal scent)
     {
-        Bench.Weigh(Book, lot, "base", basis, null, Day, "A");
-        Bench.Weigh(Book, lot, "castor-oil", oil, null, Day, "A");
-        Bench.Weigh(Book, lot, "scent", scent, null, Day, "A");
+        Production.Weigh(Book, lot, "base", basis, null, Day, "A");
+        Production.Weigh(Book, lot, "castor-oil", oil, null, Day, "A");
+        Production.Weigh(Book, lot, "scent", scent, null, Day, "A");
     }
 
     public string Finish(string lot, int made = 8, int rejected = 0)
     {
         Start(lot);
         Weigh(lot, 900, 27, 18);
-        Bench.Close(Book, lot, made, rejected, null, Day, "A");
+        Production.Close(Book, lot, made, rejected, null, Day, "A");
         return lot;
     }
 

@@ -31,14 +31,14 @@ public sealed class WorkshopCopyTests : IDisposable
             // The server's books go into a file, where the copy names no server of its own.
             using var zip = ZipFile.OpenRead(Copy);
             zip.GetEntry("records.db")!.ExtractToFile(Path.Combine(_elsewhere, "records.db"));
-            Assert.Equal(8, RecordBook.Open(BookPlace.InFile(Path.Combine(_elsewhere, "records.db"))).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
+            Assert.Equal(8, OpenBooks.Open(BookPlace.InFile(Path.Combine(_elsewhere, "records.db"))).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
             return;
         }
         var back = WorkshopCopy.Restore(fresh, Copy);
         Assert.Equal((made.Files, made.Entries, (string?)null), (back.Files, back.Entries, back.Kept));
         foreach (var file in Directory.EnumerateFiles(shop.Folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(shop.Folder, f)).Where(f => !f.StartsWith("records.db", StringComparison.Ordinal)))
             Assert.Equal(File.ReadAllBytes(Path.Combine(shop.Folder, file)), File.ReadAllBytes(Path.Combine(fresh, file)));
-        Assert.Equal(8, RecordBook.Open(fresh).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
+        Assert.Equal(8, OpenBooks.Open(fresh).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
     }
 
     [Fact]
@@ -53,7 +53,7 @@ public sealed class WorkshopCopyTests : IDisposable
         Assert.Equal("name: Spoilt\n", File.ReadAllText(Path.Combine(back.Kept!, "recipes/bar.yaml")));
         Assert.Single(Directory.EnumerateFiles(back.Kept!, "*", SearchOption.AllDirectories));
         Assert.StartsWith("name: Bar", File.ReadAllText(Path.Combine(shop.Folder, "recipes/bar.yaml")), StringComparison.Ordinal);
-        Assert.Equal(3, RecordBook.Open(shop.Folder).Read().AllReceipts.Count);
+        Assert.Equal(3, OpenBooks.Open(shop.Folder).Read().AllReceipts.Count);
         // The next copy does not take in what was put aside.
         Assert.DoesNotContain("before-restore", string.Join(' ', Names(WorkshopCopyAgain(shop.Folder))), StringComparison.Ordinal);
     }

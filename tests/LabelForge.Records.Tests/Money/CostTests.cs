@@ -59,8 +59,8 @@ public class CostTests : IDisposable
         _shop.Receive("castor-oil", 270, 2.70m);
         _shop.Receive("scent", 180, 18);
         var lot = _shop.Finish("26R02-01X", made: 8, rejected: 2);
-        var ledger = _shop.Book.Read();
-        var sheet = CostSheet.Of(_shop.Workshop, ledger.BatchOf(lot), CostsFile.None, ledger);
+        var snapshot = _shop.Book.Read();
+        var sheet = CostSheet.Of(_shop.Workshop, snapshot.BatchOf(lot), CostsFile.None, snapshot);
         // 500 g at 0.02, 400 g at 0.012, 27 g at 0.01, 18 g at 0.1; six good pieces bear it.
         Assert.Equal(10 + 4.8m + 0.27m + 1.8m, sheet.Batch);
         Assert.Equal(16.87m / 6, sheet.Piece);

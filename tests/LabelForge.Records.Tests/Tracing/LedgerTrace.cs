@@ -11,32 +11,32 @@ internal static class LedgerTrace
     /// <summary>Traces from a material lot (M3), a supplier's lot, a finished lot, a pot, a material's id, or a person.</summary>
     /// <remarks>From a material only its own uses are followed; from a finished lot or a person, everything that went in.</remarks>
     /// <exception cref="InputException">The books know nothing of that name.</exception>
-    public static Trace Of(Ledger ledger, string from)
+    public static Trace Of(BooksSnapshot snapshot, string from)
     {
-        var receipts = ledger.Receipts.Where(r => Same($"M{r.Id}", from) || Same(ledger.Bottle(r.Id), from)).ToArray();
+        var receipts = snapshot.Receipts.Where(r => Same($"M{r.Id}", from) || Same(snapshot.Bottle(r.Id), from)).ToArray();
         if (receipts.Length == 0)
-            receipts = [.. ledger.Receipts.Where(r => Same(r.SupplierLot, from) || Same(r.Material, from))];
+            receipts = [.. snapshot.Receipts.Where(r => Same(r.SupplierLot, from) || Same(r.Material, from))];
         if (receipts.Length > 0)
         {
-            var ids = receipts.Select(r => ledger.First(BookLists.Receipt, r.Id)).ToHashSet();
-            var uses = AllUses(ledger).Where(u => ids.Contains(u.Use.MaterialLot)).ToArray();
-            return Of(ledger, $"material lot {string.Join(", ", ids.Select(r => $"M{r}"))}", receipts, [.. uses.Select(u => u.Use)], [.. uses.Select(u => u.Batch).Distinct()]) with { Forward = true };
+            var ids = receipts.Select(r => snapshot.First(BookLists.Receipt, r.Id)).ToHashSet();
+            var uses = AllUses(snapshot).Where(u => ids.Contains(u.Use.MaterialLot)).ToArray();
+            return Of(snapshot, $"material lot {string.Join(", ", ids.Select(r => $"M{r}"))}", receipts, [.. uses.Select(u => u.Use)], [.. uses.Select(u => u.Batch).Distinct()]) with { Forward = true };
         }
         // A lot code is found however it is typed, and one that was corrected by what stood on the labels first.
         var code = Lots.LotCode.Parse(from) is { IsValue: true } read ? read.Value.ToString() : from;
-        var lots = ledger.AllBatches.Where(b => Same(b.Lot, code)).Select(b => ledger.BatchNow(b.Id)).Distinct().SelectMany(id => ledger.Batches.Where(b => b.Id == id)).ToArray();
+        var lots = snapshot.AllBatches.Where(b => Same(b.Lot, code)).Select(b => snapshot.BatchNow(b.Id)).Distinct().SelectMany(id => snapshot.Batches.Where(b => b.Id == id)).ToArray();
         if (lots.Length > 0)
-            return Back(ledger, $"lot {lots[0].Lot}", lots);
-        if (ledger.BatchesOfPot(code).ToArray() is { Length: > 0 } poured)
-            return Back(ledger, $"pot {code}", poured);
-        var buyer = Buyer(ledger, from);
-        var batches = ledger.Batches.ToDictionary(b => b.Id);
-        return Back(ledger, $"what went to {buyer}", [.. ledger.Sales.Where(s => Same(s.To, buyer)).Select(s => ledger.BatchNow(s.BatchId)).OfType<int>().Distinct().Select(id => batches[id])]);
+            return Back(snapshot, $"lot {lots[0].Lot}", lots);
+        if (snapshot.BatchesOfPot(code).ToArray() is { Length: > 0 } poured)
+            return Back(snapshot, $"pot {code}", poured);
+        var buyer = Buyer(snapshot, from);
+        var batches = snapshot.Batches.ToDictionary(b => b.Id);
+        return Back(snapshot, $"what went to {buyer}", [.. snapshot.Sales.Where(s => Same(s.To, buyer)).Select(s => snapshot.BatchNow(s.BatchId)).OfType<int>().Distinct().Select(id => batches[id])]);
     }
 
-    private static string Buyer(Ledger ledger, string from)
+    private static string Buyer(BooksSnapshot snapshot, string from)
     {
-        var buyers = ledger.Sales.Select(s => s.To.Trim()).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
+        var buyers = snapshot.Sales.Select(s => s.To.Trim()).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
         if (buyers.FirstOrDefault(b => Same(b, from)) is { } exact)
             return exact;
         var near = from.Trim().Length < 2 ? [] : buyers.Where(b => b.Contains(from.Trim(), StringComparison.OrdinalIgnoreCase)).ToArray();
@@ -44,39 +44,39 @@ internal static class LedgerTrace
             near.Length > 1 ? $"Which of these buyers: {string.Join("; ", near.Take(8))}?" : "Write a material lot (M3), the supplier's lot, a lot code, a material's id, or a buyer as written in the books."));
     }
 
-    private static Trace Back(Ledger ledger, string from, Batch[] lots)
+    private static Trace Back(BooksSnapshot snapshot, string from, Batch[] lots)
     {
         var asked = lots.ToHashSet();
-        TracedUse[] uses = [.. AllUses(ledger).Where(u => asked.Contains(u.Batch)).Select(u => u.Use)];
-        var bottles = uses.Select(u => u.MaterialLot).Distinct().Select(ledger.ReceiptOf).ToArray();
-        return Of(ledger, from, bottles, uses, lots);
+        TracedUse[] uses = [.. AllUses(snapshot).Where(u => asked.Contains(u.Batch)).Select(u => u.Use)];
+        var bottles = uses.Select(u => u.MaterialLot).Distinct().Select(snapshot.ReceiptOf).ToArray();
+        return Of(snapshot, from, bottles, uses, lots);
     }
 
-    private static Trace Of(Ledger ledger, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses, IReadOnlyList<Batch> batches) => new(from,
-        [.. bottles.Select(r => new TracedBottle(ledger.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On, r.Amount, ledger.Left(r)))],
+    private static Trace Of(BooksSnapshot snapshot, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses, IReadOnlyList<Batch> batches) => new(from,
+        [.. bottles.Select(r => new TracedBottle(snapshot.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On, r.Amount, snapshot.Left(r)))],
         uses,
-        [.. batches.Select(b => Traced(ledger, b))],
-        [.. batches.SelectMany(b => ledger.SalesOf(b).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
-        ComplaintsOf(ledger, [.. batches.Select(b => b.Id)]));
+        [.. batches.Select(b => Traced(snapshot, b))],
+        [.. batches.SelectMany(b => snapshot.SalesOf(b).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
+        ComplaintsOf(snapshot, [.. batches.Select(b => b.Id)]));
 
-    private static Complaint[] ComplaintsOf(Ledger ledger, HashSet<int> batches) =>
-        [.. ledger.Complaints.Where(c => ledger.BatchNow(c.BatchId) is { } batch && batches.Contains(batch))];
+    private static Complaint[] ComplaintsOf(BooksSnapshot snapshot, HashSet<int> batches) =>
+        [.. snapshot.Complaints.Where(c => snapshot.BatchNow(c.BatchId) is { } batch && batches.Contains(batch))];
 
-    private static TracedBatch Traced(Ledger ledger, Batch batch)
+    private static TracedBatch Traced(BooksSnapshot snapshot, Batch batch)
     {
-        var closing = ledger.ClosingOf(batch);
-        return new TracedBatch(batch.Lot, batch.Product, batch.On, closing?.Made ?? 0, closing?.Rejected ?? 0, ledger.PiecesLeft(batch),
-            (int)ledger.DisposalsOf(batch).Sum(d => d.Amount), closing is null);
+        var closing = snapshot.ClosingOf(batch);
+        return new TracedBatch(batch.Lot, batch.Product, batch.On, closing?.Made ?? 0, closing?.Rejected ?? 0, snapshot.PiecesLeft(batch),
+            (int)snapshot.DisposalsOf(batch).Sum(d => d.Amount), closing is null);
     }
 
-    private static IEnumerable<(TracedUse Use, Batch Batch)> AllUses(Ledger ledger)
+    private static IEnumerable<(TracedUse Use, Batch Batch)> AllUses(BooksSnapshot snapshot)
     {
-        var batches = ledger.Batches.ToDictionary(b => b.Id);
-        var receipts = ledger.Receipts.ToDictionary(r => r.Id);
-        foreach (var weighing in ledger.Weighings)
+        var batches = snapshot.Batches.ToDictionary(b => b.Id);
+        var receipts = snapshot.Receipts.ToDictionary(r => r.Id);
+        foreach (var weighing in snapshot.Weighings)
         {
-            if (ledger.BatchNow(weighing.BatchId) is { } batch && weighing.ReceiptId is { } id && ledger.Current(BookLists.Receipt, id) is { } now)
-                yield return (new TracedUse(ledger.First(BookLists.Receipt, now), receipts[now].Material, receipts[now].Supplier, receipts[now].SupplierLot, batches[batch].Lot, weighing.Grams), batches[batch]);
+            if (snapshot.BatchNow(weighing.BatchId) is { } batch && weighing.ReceiptId is { } id && snapshot.Current(BookLists.Receipt, id) is { } now)
+                yield return (new TracedUse(snapshot.First(BookLists.Receipt, now), receipts[now].Material, receipts[now].Supplier, receipts[now].SupplierLot, batches[batch].Lot, weighing.Grams), batches[batch]);
         }
     }
 

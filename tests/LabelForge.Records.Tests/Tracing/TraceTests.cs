@@ -15,11 +15,11 @@ public abstract class TraceTests : IDisposable
     {
         _shop = shop;
         _shop.Stock();
-        Shop.Sell(_shop.Book, _shop.Finish("26R02-01X"), 3, "Ann <&>", 21, TestShop.Day, "A");
-        Shop.Sell(_shop.Book, "26R02-01X", 2, "=market day", 0, TestShop.Day, "A");
+        StockMovements.Sell(_shop.Book, _shop.Finish("26R02-01X"), 3, "Ann <&>", 21, TestShop.Day, "A");
+        StockMovements.Sell(_shop.Book, "26R02-01X", 2, "=market day", 0, TestShop.Day, "A");
         var other = _shop.Receive("scent", 100, 12, TestShop.Day.AddDays(5));
         Assert.Equal(4, other.Id);
-        Shop.Sell(_shop.Book, _shop.Finish("26R02X02N"), 1, "Bea", 7, TestShop.Day, "A");
+        StockMovements.Sell(_shop.Book, _shop.Finish("26R02X02N"), 1, "Bea", 7, TestShop.Day, "A");
     }
 
     public void Dispose()
@@ -94,7 +94,7 @@ public abstract class TraceTests : IDisposable
 
     [Fact]
     public void A_mock_recall_from_books_opened_anew_finds_who_has_the_lot() =>
-        Assert.Equal(Follow("M3").Deliveries.Select(d => d.ToString()), Trace.Of(RecordBook.Open(_shop.Folder), "M3").Deliveries.Select(d => d.ToString()));
+        Assert.Equal(Follow("M3").Deliveries.Select(d => d.ToString()), Trace.Of(OpenBooks.Open(_shop.Folder), "M3").Deliveries.Select(d => d.ToString()));
 
     private Trace Follow(string from) => Trace.Of(_shop.Book, from);
 }

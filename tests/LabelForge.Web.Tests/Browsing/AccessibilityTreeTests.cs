@@ -40,7 +40,7 @@ public sealed partial class AccessibilityTreeTests(Chromium chromium)
     {
         // Pictures to choose from are drawn one after the other; what they are called does not wait for that.
         var heard = (await page.Locator("body").AriaSnapshotAsync()).Replace(folder, "my-workshop", StringComparison.Ordinal).ReplaceLineEndings("\n");
-        heard = Papers().Replace(heard, "/papers/") + "\n";
+        heard = TemporaryDownloads().Replace(heard, "/papers/") + "\n";
         var path = Path.GetFullPath(Path.Combine(Approved.Folder, "..", "..", "tests", "approved", "heard", name + ".txt"));
         if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
         {
@@ -59,5 +59,5 @@ public sealed partial class AccessibilityTreeTests(Chromium chromium)
     private static string Name(string route) => route.Trim('/').Split('?')[0].Replace('/', '-');
 
     [GeneratedRegex("/papers/[0-9a-f]+/[a-z.]*")]
-    private static partial Regex Papers();
+    private static partial Regex TemporaryDownloads();
 }

@@ -20,7 +20,7 @@ public sealed class BooksPagesTests(Chromium chromium)
         await page.Locator("#price").FillAsync("9.50");
         await page.GetByRole(AriaRole.Button, new() { Name = "Write it into the books" }).ClickAsync();
         await Assertions.Expect(page.GetByText("on the bottle.", new() { Exact = false }).First).ToContainTextAsync("Write M");
-        var receipt = RecordBook.Open(window.Folder).Read().Receipts[^1];
+        var receipt = OpenBooks.Open(window.Folder).Read().Receipts[^1];
         Assert.Equal(("castor-oil", 9.50m), (receipt.Material, receipt.Price));
         await window.GoAsync($"/trace/M{receipt.Id}");
         await Assertions.Expect(page.GetByText("None has left the house.")).ToBeVisibleAsync();
@@ -38,7 +38,7 @@ public sealed class BooksPagesTests(Chromium chromium)
         await page.Locator("#paid").FillAsync("10.00");
         await page.Locator("#paid").PressAsync("Enter");
         await Assertions.Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("less than nothing");
-        Assert.DoesNotContain(RecordBook.Open(window.Folder).Read().Sales, s => s.Pieces == 99);
+        Assert.DoesNotContain(OpenBooks.Open(window.Folder).Read().Sales, s => s.Pieces == 99);
     }
 
     [Fact]
@@ -101,7 +101,7 @@ public sealed class BooksPagesTests(Chromium chromium)
         await page.Locator("#why").FillAsync("The name was wrong");
         await page.GetByRole(AriaRole.Button, new() { Name = "Correct it" }).ClickAsync();
         await Assertions.Expect(page.GetByText("stands instead.", new() { Exact = false })).ToBeVisibleAsync();
-        Assert.Contains(RecordBook.Open(window.Folder).Read().Sales, s => s.To == "B. Reader");
+        Assert.Contains(OpenBooks.Open(window.Folder).Read().Sales, s => s.To == "B. Reader");
         Assert.Equal(2, await page.Locator("tr.struck").CountAsync());
     }
 

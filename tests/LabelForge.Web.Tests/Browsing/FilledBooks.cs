@@ -19,11 +19,11 @@ internal static class FilledBooks
     public static void Fill(string folder)
     {
         var workshop = Workshop.Open(folder);
-        var book = RecordBook.Open(folder);
+        var book = OpenBooks.Open(folder);
         var batch = BatchFormula.Of(workshop, workshop.Recipe("bramble-bar"));
         foreach (var line in batch.Lines)
         {
-            Shop.Receive(book, new Receipt
+            StockMovements.Receive(book, new Receipt
             {
                 On = Today.AddDays(-30),
                 By = "test",
@@ -35,19 +35,19 @@ internal static class FilledBooks
                 BestBefore = Today.AddDays(line.Material.Kind == MaterialKind.Colourant ? -1 : 300),
             });
         }
-        Bench.Start(book, FrozenRecipe.Of(workshop, batch, "us", null), Lot, Today, "test");
+        Production.Start(book, FrozenRecipe.Of(workshop, batch, "us", null), Lot, Today, "test");
         var receipts = book.Read().Receipts;
         foreach (var line in batch.Lines)
-            Bench.Weigh(book, Lot, line.Material.Id, line.Mass.Grams, receipts.First(r => r.Material == line.Material.Id).Id, Today, "test");
-        Bench.Note(book, Lot, "The base was melted twice.", Today, "test");
-        Bench.Close(book, Lot, 6, 1, 730, Today, "test");
-        var sale = Shop.Sell(book, Lot, 3, "Fairport market", 21, Today, "test");
-        Shop.Sell(book, Lot, 1, "A. Reader", 0, Today, "test");
+            Production.Weigh(book, Lot, line.Material.Id, line.Mass.Grams, receipts.First(r => r.Material == line.Material.Id).Id, Today, "test");
+        Production.Note(book, Lot, "The base was melted twice.", Today, "test");
+        Production.Close(book, Lot, 6, 1, 730, Today, "test");
+        var sale = StockMovements.Sell(book, Lot, 3, "Fairport market", 21, Today, "test");
+        StockMovements.Sell(book, Lot, 1, "A. Reader", 0, Today, "test");
         Correcting.Of(book, BookLists.Sale, sale.Id, new Dictionary<string, string> { ["pieces"] = "2" }, "One came back the same day", Today, "test");
-        Shop.Complain(book, Lot, "A. Reader", "A rash that sent her to hospital", serious: true, smallBusiness: true, Today, "test");
-        Shop.DisposePieces(book, Lot, 1, "Dropped", Today, "test");
+        StockMovements.Complain(book, Lot, "A. Reader", "A rash that sent her to hospital", serious: true, smallBusiness: true, Today, "test");
+        StockMovements.DisposePieces(book, Lot, 1, "Dropped", Today, "test");
         var next = BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar"));
-        Bench.Start(book, FrozenRecipe.Of(workshop, next, "us", null), OpenLot, Today, "test");
-        Bench.Weigh(book, OpenLot, next.Lines[0].Material.Id, next.Lines[0].Mass.Grams, null, Today, "test");
+        Production.Start(book, FrozenRecipe.Of(workshop, next, "us", null), OpenLot, Today, "test");
+        Production.Weigh(book, OpenLot, next.Lines[0].Material.Id, next.Lines[0].Mass.Grams, null, Today, "test");
     }
 }

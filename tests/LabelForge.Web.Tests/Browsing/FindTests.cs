@@ -16,14 +16,14 @@ public sealed class FindTests(Chromium chromium)
         {
             Window.WriteExample(folder);
             FilledBooks.Fill(folder);
-            var (workshop, ledger) = (Workshop.Open(folder), RecordBook.Open(folder).Read());
-            var all = FindAnything.Of(workshop, ledger);
+            var (workshop, snapshot) = (Workshop.Open(folder), OpenBooks.Open(folder).Read());
+            var all = FindAnything.Of(workshop, snapshot);
             FoundKind[] Kinds(string text) => [.. FindAnything.In(all, text).Select(f => f.Kind).Distinct()];
             Assert.Equal([FoundKind.Product, FoundKind.Material, FoundKind.Bottle, FoundKind.Lot], Kinds("bramble"));
             Assert.Equal(FilledBooks.Lot, FindAnything.In(all, FilledBooks.Lot.ToLowerInvariant())[0].Key);
             Assert.Equal("meadow-bar/Peach Morning", FindAnything.In(all, "PEACH  morning").First(f => f.Kind == FoundKind.Product).Key);
-            Assert.Contains(FoundKind.Buyer, Kinds(ledger.Sales[0].To[..4]));
-            Assert.Contains(FoundKind.Complaint, Kinds(ledger.Complaints[0].From));
+            Assert.Contains(FoundKind.Buyer, Kinds(snapshot.Sales[0].To[..4]));
+            Assert.Contains(FoundKind.Complaint, Kinds(snapshot.Complaints[0].From));
             Assert.Equal("Crème de karité", Assert.Single(FindAnything.In([new(FoundKind.Material, "karite", "Crème de karité", "")], "KARITE creme")).Title);
             Assert.Empty(Kinds("no such thing"));
             Assert.Empty(Kinds("  "));

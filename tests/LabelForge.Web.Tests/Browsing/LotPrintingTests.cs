@@ -31,9 +31,9 @@ public sealed class LotPrintingTests(Chromium chromium)
         await page.Locator("#recipe").SelectOptionAsync("harbour-wall-bar");
         await page.Locator("button[type=submit].chief").ClickAsync();
         await page.WaitForURLAsync("**/batches/*");
-        var ledger = RecordBook.Open(window.Folder).Read();
-        Assert.Equal(first, ledger.Batches.Single(b => b.Recipe == "harbour-wall-bar").Lot);
-        Assert.Equal(["harbour-wall-bar", "tideline-bar"], ledger.Printings.Select(p => p.Recipe));
+        var snapshot = OpenBooks.Open(window.Folder).Read();
+        Assert.Equal(first, snapshot.Batches.Single(b => b.Recipe == "harbour-wall-bar").Lot);
+        Assert.Equal(["harbour-wall-bar", "tideline-bar"], snapshot.Printings.Select(p => p.Recipe));
     }
 
     [Fact]
@@ -44,7 +44,7 @@ public sealed class LotPrintingTests(Chromium chromium)
         var page = window.Page;
         var workshop = LabelForge.Recipes.Workshop.Open(window.Folder);
         var later = new LotCode(Today, 3).ToString();
-        Bench.Start(RecordBook.Open(window.Folder), FrozenRecipe.Of(workshop, LabelForge.Recipes.BatchFormula.Of(workshop, workshop.Recipe("bramble-bar")), "us", null), later, Today, "test");
+        Production.Start(OpenBooks.Open(window.Folder), FrozenRecipe.Of(workshop, LabelForge.Recipes.BatchFormula.Of(workshop, workshop.Recipe("bramble-bar")), "us", null), later, Today, "test");
         await window.GoAsync($"/batches/{FilledBooks.Lot}");
         await page.GetByRole(AriaRole.Link, new() { Name = "Print its labels" }).ClickAsync();
         await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(FilledBooks.Lot);
@@ -60,7 +60,7 @@ public sealed class LotPrintingTests(Chromium chromium)
         await window.GoAsync("/print/harbour-wall-bar");
         await Make(window.Page);
         await window.Page.ClickAsync("#undo-printing");
-        await Window.UntilAsync(() => RecordBook.Open(window.Folder).Read().Printings.Count == 0, "the printing is struck");
+        await Window.UntilAsync(() => OpenBooks.Open(window.Folder).Read().Printings.Count == 0, "the printing is struck");
     }
 
     [Fact]
@@ -75,7 +75,7 @@ public sealed class LotPrintingTests(Chromium chromium)
         await Assertions.Expect(make).ToBeDisabledAsync();
         await window.Page.Locator("#anyway").CheckAsync();
         await Make(window.Page);
-        Assert.Equal("Printed despite identity.missing.", Assert.Single(RecordBook.Open(window.Folder).Read().Printings).Note);
+        Assert.Equal("Printed despite identity.missing.", Assert.Single(OpenBooks.Open(window.Folder).Read().Printings).Note);
     }
 
     private static async Task Make(IPage page)

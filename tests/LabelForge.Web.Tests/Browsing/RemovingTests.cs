@@ -51,7 +51,7 @@ public sealed class RemovingTests(Chromium chromium)
         await window.GoAsync("/recipes/bramble-bar");
         await window.Page.ClickAsync("#remove");
         await Assertions.Expect(window.Page.GetByRole(AriaRole.Alertdialog)).ToContainTextAsync(FilledBooks.Lot);
-        Assert.NotEmpty(RecordBook.Open(window.Folder).Read().Batches);
+        Assert.NotEmpty(OpenBooks.Open(window.Folder).Read().Batches);
     }
 
     [Fact]

@@ -55,9 +55,9 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await Assertions.Expect(page.Locator("form .notice.should")).ToContainTextAsync("7.00 USD short: just one piece");
         await page.ClickAsync("#book-day");
         await Assertions.Expect(page.Locator("#sold-in-all")).ToHaveTextAsync("1");
-        var takings = Assert.Single(RecordBook.Open(window.Folder).Read().Takings);
+        var takings = Assert.Single(OpenBooks.Open(window.Folder).Read().Takings);
         Assert.Equal((40m, 40m), (takings.Float, takings.Cash));
-        Assert.Equal([7m], RecordBook.Open(window.Folder).Read().Sales.Where(s => s.To == "Wendle market" && s.Ticket is not null).Select(s => s.Paid));
+        Assert.Equal([7m], OpenBooks.Open(window.Folder).Read().Sales.Where(s => s.To == "Wendle market" && s.Ticket is not null).Select(s => s.Paid));
         Assert.Empty(window.Complaints);
     }
 
@@ -68,9 +68,9 @@ public sealed class SaturdayPageTests(Chromium chromium)
             File.AppendAllText(Path.Combine(folder, $"recipes/{recipe}.yaml"), "price: 7.00\n");
         foreach (var (name, scent, hue) in ((string, string, int)[])[("Fern Hollow", "moss-fragrance", 150), ("Quince Row", "peach-fragrance", 85), ("Slate Quay", "rain-fragrance", 250)])
             RecipeCopy.Write(Workshop.Open(folder), new RecipeCopyWish("meadow-bar/Salt Meadow", name, scent, hue));
-        var book = RecordBook.Open(folder);
+        var book = OpenBooks.Open(folder);
         foreach (var material in Workshop.Open(folder).Materials.Values)
-            Shop.Receive(book, new Receipt { On = new DateOnly(2026, 11, 20), By = "test", Material = material.Id, Amount = material.Kind == MaterialKind.Base ? 9000 : 300, Price = 31.37m });
+            StockMovements.Receive(book, new Receipt { On = new DateOnly(2026, 11, 20), By = "test", Material = material.Id, Amount = material.Kind == MaterialKind.Base ? 9000 : 300, Price = 31.37m });
     }
 
     private static async Task<string> PourAsync(Window window)
@@ -96,11 +96,11 @@ public sealed class SaturdayPageTests(Chromium chromium)
                 await WrittenAsync(page, ".pouring form", "#do-weigh");
         }
         await page.Locator("#close-pot").WaitForAsync();
-        foreach (var batch in RecordBook.Open(window.Folder).Read().Batches)
+        foreach (var batch in OpenBooks.Open(window.Folder).Read().Batches)
             await page.FillAsync($"#made-{batch.Lot}", "6");
         await page.ClickAsync("#close-pot");
         await page.GetByRole(AriaRole.Link, new() { Name = "Print their labels" }).ClickAsync();
-        return RecordBook.Open(window.Folder).Read().Batches[0].Pot!;
+        return OpenBooks.Open(window.Folder).Read().Batches[0].Pot!;
     }
 
     private static async Task PrintAsync(Window window)
@@ -112,7 +112,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await Assertions.Expect(page.Locator("figure.mixed image")).ToHaveCountAsync(60);
         await page.ClickAsync("#make-run");
         await page.Locator("#run-pdf").WaitForAsync();
-        var spoilt = RecordBook.Open(window.Folder).Read().Batches[3].Lot;
+        var spoilt = OpenBooks.Open(window.Folder).Read().Batches[3].Lot;
         for (var bad = 1; bad <= 2; bad++)
         {
             await WrittenAsync(page, $"#spoil-{spoilt}", $"#spoil-{spoilt}");
@@ -123,7 +123,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await Assertions.Expect(page.Locator("figure.mixed figcaption")).ToContainTextAsync("write A on it");
         await page.ClickAsync("#make-run");
         await page.Locator("#run-pdf").WaitForAsync();
-        Assert.Equal(62, RecordBook.Open(window.Folder).Read().Printings.Sum(p => p.Labels));
+        Assert.Equal(62, OpenBooks.Open(window.Folder).Read().Printings.Sum(p => p.Labels));
     }
 
     private static async Task SellAsync(Window window)
@@ -159,7 +159,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await page.ClickAsync("#close-day");
         await Assertions.Expect(page.Locator(".sums")).ToContainTextAsync("The box should hold");
         await Assertions.Expect(page.Locator("#paid-in-all")).ToHaveTextAsync($"{7 * sold}.00 USD");
-        Assert.Equal(38, RecordBook.Open(window.Folder).Read().Sales.Select(s => s.Ticket).Distinct().Count());
+        Assert.Equal(38, OpenBooks.Open(window.Folder).Read().Sales.Select(s => s.Ticket).Distinct().Count());
     }
 
     // A form is written once for its key: what is pressed before the page has the next key is a second press, and does nothing.
@@ -175,13 +175,13 @@ public sealed class SaturdayPageTests(Chromium chromium)
     private static async Task AnswerAsync(Window window, string pot)
     {
         var page = window.Page;
-        var lot = RecordBook.Open(window.Folder).Read().Batches[4].Lot;
+        var lot = OpenBooks.Open(window.Folder).Read().Batches[4].Lot;
         await window.GoAsync("/stock/complaints");
         await page.FillAsync("#from", "a buyer, 555-0142");
         await page.FillAsync("#what", "it itched");
         await page.Locator("#told-lot").SelectOptionAsync(lot);
         await page.Locator("button[type=submit].chief").ClickAsync();
-        await Window.UntilAsync(() => RecordBook.Open(window.Folder).Read().Complaints.Count == 1, "the complaint is written");
+        await Window.UntilAsync(() => OpenBooks.Open(window.Folder).Read().Complaints.Count == 1, "the complaint is written");
         await window.GoAsync($"/trace/{lot}");
         await Assertions.Expect(page.Locator("main")).ToContainTextAsync("Fairport market");
         await window.GoAsync($"/trace/{pot}");
@@ -190,13 +190,13 @@ public sealed class SaturdayPageTests(Chromium chromium)
 
     private static void Balance(string folder)
     {
-        var ledger = RecordBook.Open(folder).Read();
-        LedgerInvariants.Check(ledger);
-        foreach (var receipt in ledger.Receipts)
-            Assert.Equal(receipt.Amount, ledger.Left(receipt) + ledger.Weighings.Where(w => w.ReceiptId == receipt.Id).Sum(w => w.Grams) + ledger.PackingUses.Where(u => u.ReceiptId == receipt.Id).Sum(u => u.Used));
-        var year = YearBook.Of(ledger, 2026);
-        Assert.Equal(ledger.Sales.Sum(s => s.Paid), year.Whole.Paid);
-        Assert.Equal(Math.Round(StockValue.Of(ledger).Whole, 9), Math.Round(year.AtEnd, 9));
+        var snapshot = OpenBooks.Open(folder).Read();
+        BooksInvariants.Check(snapshot);
+        foreach (var receipt in snapshot.Receipts)
+            Assert.Equal(receipt.Amount, snapshot.Left(receipt) + snapshot.Weighings.Where(w => w.ReceiptId == receipt.Id).Sum(w => w.Grams) + snapshot.PackingUses.Where(u => u.ReceiptId == receipt.Id).Sum(u => u.Used));
+        var year = YearBook.Of(snapshot, 2026);
+        Assert.Equal(snapshot.Sales.Sum(s => s.Paid), year.Whole.Paid);
+        Assert.Equal(Math.Round(StockValue.Of(snapshot).Whole, 9), Math.Round(year.AtEnd, 9));
         Assert.Equal(0, Math.Round(year.OutOfBalance, 9));
     }
 }

@@ -15,8 +15,8 @@ public class LabelViewsTests
         {
             Browsing.Window.WriteExample(folder);
             var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
-            using var desk = new Desk(options);
-            var views = new LabelViews(new Shelf(desk), new Papers(), options);
+            using var documents = new OpenDocuments(options);
+            var views = new LabelViews(new WorkshopCache(documents), new TemporaryDownloads(), options);
             var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
             var early = new List<LabelView>();
             var whole = views.Of("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);

@@ -9,23 +9,23 @@ public sealed class SavingTests : IDisposable
 {
     private const string Oil = "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\n";
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-web-").FullName;
-    private readonly Desk _desk;
+    private readonly OpenDocuments _documents;
 
     public SavingTests()
     {
-        _desk = new Desk(new ServeOptions(_folder, 0));
-        _desk.Create(Desk.Materials, "castor-oil", Oil);
+        _documents = new OpenDocuments(new ServeOptions(_folder, 0));
+        _documents.Create(OpenDocuments.Materials, "castor-oil", Oil);
     }
 
     public void Dispose()
     {
-        _desk.Dispose();
+        _documents.Dispose();
         Directory.Delete(_folder, recursive: true);
     }
 
     private string Path_(string path) => Path.Combine(_folder, path);
 
-    private EditedFile Open() => _desk.Open(Desk.Materials, "castor-oil")!;
+    private EditedFile Open() => _documents.Open(OpenDocuments.Materials, "castor-oil")!;
 
     [Fact]
     public async Task In_a_new_workshop_without_drafts_an_edit_is_saved_and_nothing_else_is_said()
@@ -35,7 +35,7 @@ public sealed class SavingTests : IDisposable
         await file.SaveNowAsync();
         Assert.Null(file.SaveTrouble);
         Assert.True(file.IsSaved);
-        Assert.Empty(_desk.NotSaved);
+        Assert.Empty(_documents.NotSaved);
         Assert.Contains("cold pressed", await File.ReadAllTextAsync(Path_("materials/castor-oil.yaml")), StringComparison.Ordinal);
     }
 
@@ -44,20 +44,20 @@ public sealed class SavingTests : IDisposable
     {
         var file = Open();
         var told = 0;
-        _desk.Changed += () => told++;
+        _documents.Changed += () => told++;
         Directory.Move(Path_("materials"), Path_("elsewhere"));
         await File.WriteAllTextAsync(Path_("materials"), "a file in the place of the folder");
         file.Apply(t => YamlEdit.Set(t, ["name"], "Castor oil, cold pressed"));
         await file.SaveNowAsync();
-        var (what, why) = Assert.Single(_desk.NotSaved);
+        var (what, why) = Assert.Single(_documents.NotSaved);
         Assert.Equal("materials/castor-oil.yaml", what);
         Assert.NotEmpty(why);
         Assert.False(file.IsSaved);
         Assert.True(told > 0);
         File.Delete(Path_("materials"));
         Directory.Move(Path_("elsewhere"), Path_("materials"));
-        await _desk.SaveAllAsync();
-        Assert.Empty(_desk.NotSaved);
+        await _documents.SaveAllAsync();
+        Assert.Empty(_documents.NotSaved);
         Assert.Contains("cold pressed", await File.ReadAllTextAsync(Path_("materials/castor-oil.yaml")), StringComparison.Ordinal);
     }
 
@@ -65,15 +65,15 @@ public sealed class SavingTests : IDisposable
     public async Task A_form_that_cannot_be_kept_is_told_too()
     {
         await File.WriteAllTextAsync(Path_(".drafts"), "a file in the place of the folder");
-        var kept = new Kept(_desk);
+        var kept = new Kept(_documents);
         kept.Keep("stock-in", new Typed { Text = "16 fl oz" });
         kept.Dispose();
-        Assert.Equal(".drafts/typed.json", Assert.Single(_desk.NotSaved).What);
+        Assert.Equal(".drafts/typed.json", Assert.Single(_documents.NotSaved).What);
         File.Delete(Path_(".drafts"));
-        kept = new Kept(_desk);
+        kept = new Kept(_documents);
         kept.Keep("stock-in", new Typed { Text = "16 fl oz" });
         kept.Dispose();
-        Assert.Empty(_desk.NotSaved);
+        Assert.Empty(_documents.NotSaved);
     }
 
     [Fact]
@@ -82,12 +82,12 @@ public sealed class SavingTests : IDisposable
         var file = Open();
         file.Apply(t => YamlEdit.Set(t, ["kind"], "oli"));
         await file.SaveNowAsync();
-        var removed = await _desk.RemoveAsync(Desk.Materials, "castor-oil");
-        Assert.False(_desk.Has(Desk.Materials, "castor-oil"));
-        Assert.Equal(removed, Assert.Single(_desk.Removed));
+        var removed = await _documents.RemoveAsync(OpenDocuments.Materials, "castor-oil");
+        Assert.False(_documents.Has(OpenDocuments.Materials, "castor-oil"));
+        Assert.Equal(removed, Assert.Single(_documents.Removed));
         Assert.Contains("oli", removed.Text, StringComparison.Ordinal);
-        _desk.Restore(removed);
-        Assert.Empty(_desk.Removed);
+        _documents.Restore(removed);
+        Assert.Empty(_documents.Removed);
         Assert.Contains("oli", Open().Text, StringComparison.Ordinal);
         Assert.Equal(Oil, Open().OnDisk);
     }
@@ -95,20 +95,20 @@ public sealed class SavingTests : IDisposable
     [Fact]
     public async Task One_removed_twice_in_a_second_is_kept_twice()
     {
-        await _desk.RemoveAsync(Desk.Materials, "castor-oil");
-        _desk.Create(Desk.Materials, "castor-oil", Oil.Replace("Castor oil", "Another castor oil", StringComparison.Ordinal));
-        await _desk.RemoveAsync(Desk.Materials, "castor-oil");
-        Assert.Equal(2, _desk.Removed.Count);
+        await _documents.RemoveAsync(OpenDocuments.Materials, "castor-oil");
+        _documents.Create(OpenDocuments.Materials, "castor-oil", Oil.Replace("Castor oil", "Another castor oil", StringComparison.Ordinal));
+        await _documents.RemoveAsync(OpenDocuments.Materials, "castor-oil");
+        Assert.Equal(2, _documents.Removed.Count);
     }
 
     [Fact]
     public async Task What_is_brought_back_never_writes_over_what_has_its_name_by_now()
     {
-        var removed = await _desk.RemoveAsync(Desk.Materials, "castor-oil");
-        _desk.Create(Desk.Materials, "castor-oil", Oil.Replace("Castor oil", "Another", StringComparison.Ordinal));
-        Assert.Throws<LabelForge.Measures.InputException>(() => _desk.Restore(removed));
+        var removed = await _documents.RemoveAsync(OpenDocuments.Materials, "castor-oil");
+        _documents.Create(OpenDocuments.Materials, "castor-oil", Oil.Replace("Castor oil", "Another", StringComparison.Ordinal));
+        Assert.Throws<LabelForge.Measures.InputException>(() => _documents.Restore(removed));
         Assert.Contains("Another", Open().Text, StringComparison.Ordinal);
-        Assert.Single(_desk.Removed);
+        Assert.Single(_documents.Removed);
     }
 
     [Theory]

@@ -14,7 +14,7 @@ public sealed class SlipTests(Chromium chromium)
         var page = window.Page;
         var before = Read(window).AllWeighings.Count;
         await window.GoAsync($"/batches/{FilledBooks.OpenLot}");
-        var planned = Bench.Compare(Read(window), Read(window).BatchOf(FilledBooks.OpenLot)).First(l => l.Weighed == 0).Line;
+        var planned = Production.Compare(Read(window), Read(window).BatchOf(FilledBooks.OpenLot)).First(l => l.Weighed == 0).Line;
         var grams = (planned.Grams * 10).ToString("0.##", System.Globalization.CultureInfo.InvariantCulture);
         await page.FillAsync("#weighed", grams);
         await page.Locator("#weighed").PressAsync("Enter");
@@ -61,7 +61,7 @@ public sealed class SlipTests(Chromium chromium)
         await Window.UntilAsync(() => window.File(file).Contains("size: 3x2x1 in", StringComparison.Ordinal), "the measured one is in the file");
     }
 
-    private static Ledger Read(Window window) => RecordBook.Open(window.Folder).Read();
+    private static BooksSnapshot Read(Window window) => OpenBooks.Open(window.Folder).Read();
 
     private async Task<Window> Filled()
     {

@@ -54,10 +54,10 @@ public sealed class TwiceTests(Chromium chromium)
         await page.Locator("#paid").PressAsync("Enter");
         await page.ClickAsync("#undo-booking");
         await Assertions.Expect(page.GetByText("Undone, and struck in the books")).ToBeVisibleAsync();
-        var ledger = Read(window);
-        Assert.DoesNotContain(ledger.Sales, s => s is { To: "Fairport market", Pieces: 1 });
-        Assert.Contains(ledger.AllSales, s => s is { To: "Fairport market", Pieces: 1 });
-        Assert.Equal("Undone at once", ledger.Corrections[^1].Reason);
+        var snapshot = Read(window);
+        Assert.DoesNotContain(snapshot.Sales, s => s is { To: "Fairport market", Pieces: 1 });
+        Assert.Contains(snapshot.AllSales, s => s is { To: "Fairport market", Pieces: 1 });
+        Assert.Equal("Undone at once", snapshot.Corrections[^1].Reason);
     }
 
     [Fact]
@@ -72,7 +72,7 @@ public sealed class TwiceTests(Chromium chromium)
         await Window.UntilAsync(() => Read(window).Batches.Count == before - 1, "the batch is struck");
     }
 
-    private static Ledger Read(Window window) => RecordBook.Open(window.Folder).Read();
+    private static BooksSnapshot Read(Window window) => OpenBooks.Open(window.Folder).Read();
 
     private async Task<Window> Filled()
     {

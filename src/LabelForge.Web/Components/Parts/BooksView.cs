@@ -12,23 +12,23 @@ namespace LabelForge.Web.Components.Parts;
 /// <summary>A page on the books, drawn anew when they or the workshop's files change; what is typed on it is kept.</summary>
 public abstract class BooksView : ComponentBase, IDisposable
 {
-    private readonly WhileSame<(Workshop? Workshop, Ledger? Ledger), ImmutableArray<ProductOnTable>> _onTable =
-        new(at => at.Workshop is { } workshop ? PriceList.In(workshop, at.Ledger) : []);
+    private readonly WhileSame<(Workshop? Workshop, BooksSnapshot? Snapshot), ImmutableArray<ProductOnTable>> _onTable =
+        new(at => at.Workshop is { } workshop ? PriceList.In(workshop, at.Snapshot) : []);
 
     private bool _writing;
     private string? _sureOf;
 
-    /// <summary>The desk.</summary>
+    /// <summary>The open documents.</summary>
     [Inject]
-    public required Desk Desk { get; init; }
+    public required OpenDocuments OpenDocuments { get; init; }
 
     /// <summary>The workshop as read.</summary>
     [Inject]
-    public required Shelf Shelf { get; init; }
+    public required WorkshopCache WorkshopCache { get; init; }
 
     /// <summary>The books.</summary>
     [Inject]
-    public required Books Books { get; init; }
+    public required BooksCache BooksCache { get; init; }
 
     /// <summary>What was typed.</summary>
     [Inject]
@@ -40,20 +40,20 @@ public abstract class BooksView : ComponentBase, IDisposable
 
     /// <summary>Documents for the page.</summary>
     [Inject]
-    public required Papers Papers { get; init; }
+    public required TemporaryDownloads TemporaryDownloads { get; init; }
 
     /// <summary>How the page is served.</summary>
     [Inject]
     public required ServeOptions Options { get; init; }
 
     /// <summary>The workshop; null where one of its files cannot be used, which the frame tells.</summary>
-    protected Workshop? Workshop => Shelf.Read().Workshop;
+    protected Workshop? Workshop => WorkshopCache.Read().Workshop;
 
     /// <summary>The books; null where there are none.</summary>
-    protected Ledger? Ledger => Books.Read().Ledger;
+    protected BooksSnapshot? Snapshot => BooksCache.Read().Snapshot;
 
     /// <summary>What can be sold: every product that can be read, with what is left of it.</summary>
-    protected ImmutableArray<ProductOnTable> OnTable => _onTable.Of((Workshop, Ledger));
+    protected ImmutableArray<ProductOnTable> OnTable => _onTable.Of((Workshop, Snapshot));
 
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());
@@ -83,13 +83,13 @@ public abstract class BooksView : ComponentBase, IDisposable
         _writing = true;
         try
         {
-            var writer = new FormWriter(Books, Keys.Of(form), _sureOf == form);
+            var writer = new FormWriter(BooksCache, Keys.Of(form), _sureOf == form);
             (Slip, _sureOf) = (null, null);
             return await Try(async () =>
             {
                 var said = await act(writer);
                 if (writer.Written is { } written)
-                    Books.Remember(written.List, written.Entries, said);
+                    BooksCache.Remember(written.List, written.Entries, said);
                 return said;
             });
         }
@@ -116,7 +116,7 @@ public abstract class BooksView : ComponentBase, IDisposable
     protected void TypeAgain() => Slip = null;
 
     /// <summary>Strikes what was written last.</summary>
-    protected Task Undo() => Try(async () => await Books.UndoAsync(Options.Today(), By) is { } what
+    protected Task Undo() => Try(async () => await BooksCache.UndoAsync(Options.Today(), By) is { } what
         ? $"Undone, and struck in the books: {what}"
         : "It is too late to undo this here: correct it under The books.");
 
@@ -140,8 +140,8 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <inheritdoc/>
     protected override void OnInitialized()
     {
-        Desk.Changed += Redraw;
-        Books.Changed += Redraw;
+        OpenDocuments.Changed += Redraw;
+        BooksCache.Changed += Redraw;
     }
 
     /// <inheritdoc/>
@@ -154,8 +154,8 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>Lets go of what is watched.</summary>
     protected virtual void Dispose(bool disposing)
     {
-        Desk.Changed -= Redraw;
-        Books.Changed -= Redraw;
+        OpenDocuments.Changed -= Redraw;
+        BooksCache.Changed -= Redraw;
     }
 
     /// <summary>Draws the page anew, from any thread.</summary>

@@ -8,9 +8,9 @@ public abstract class FileView : ComponentBase, IDisposable
 {
     private EditedFile? _file;
 
-    /// <summary>The desk.</summary>
+    /// <summary>The open documents.</summary>
     [Inject]
-    public required Desk Desk { get; init; }
+    public required OpenDocuments OpenDocuments { get; init; }
 
     /// <summary>The file; null where there is none.</summary>
     protected EditedFile? File
@@ -29,7 +29,7 @@ public abstract class FileView : ComponentBase, IDisposable
     }
 
     /// <inheritdoc/>
-    protected override void OnInitialized() => Desk.Changed += WorkshopChanged;
+    protected override void OnInitialized() => OpenDocuments.Changed += WorkshopChanged;
 
     /// <inheritdoc/>
     public void Dispose()
@@ -42,7 +42,7 @@ public abstract class FileView : ComponentBase, IDisposable
     protected virtual void Dispose(bool disposing)
     {
         File = null;
-        Desk.Changed -= WorkshopChanged;
+        OpenDocuments.Changed -= WorkshopChanged;
     }
 
     /// <summary>The file's text changed; told on any thread.</summary>

@@ -68,7 +68,7 @@ public abstract class LookView : RecipeView
     protected double TileHue { get; private set; }
 
     /// <summary>How many products the workshop has.</summary>
-    protected int Products => Shelf.Read().Workshop is { } workshop ? ProductChoices.Of(Desk, workshop).Count() : 0;
+    protected int Products => WorkshopCache.Read().Workshop is { } workshop ? ProductChoices.Of(OpenDocuments, workshop).Count() : 0;
 
     /// <summary>Whether the look is another than the label has.</summary>
     protected bool IsChanged => Tried is not null && _subject is not null && Tried != _subject.Before;
@@ -173,13 +173,13 @@ public abstract class LookView : RecipeView
     /// <summary>Writes what a range shares into the workshop, and the rest into this product.</summary>
     protected void UseForAll()
     {
-        if (Tried is not { } tried || _subject is not { } subject || Desk.Open(Desk.Top, Desk.Business) is not { } business)
+        if (Tried is not { } tried || _subject is not { } subject || OpenDocuments.Open(OpenDocuments.Top, OpenDocuments.Business) is not { } business)
             return;
         var own = tried with { Arrangement = subject.Before.Arrangement, Frame = subject.Before.Frame, Types = subject.Before.Types };
         var changes = new List<(EditedFile, Func<string, string>)> { (business, tried.IntoWorkshop) };
-        foreach (var id in Desk.Ids(Desk.Recipes))
+        foreach (var id in OpenDocuments.Ids(OpenDocuments.Recipes))
         {
-            if (Desk.Open(Desk.Recipes, id) is { } file)
+            if (OpenDocuments.Open(OpenDocuments.Recipes, id) is { } file)
                 changes.Add((file, text => id == Id ? own.Into(LookTry.OutOf(text), subject.Variant, subject.Before) : LookTry.OutOf(text)));
         }
         Write(changes, Words["look.used-all", Products]);
@@ -265,7 +265,7 @@ public abstract class LookView : RecipeView
             Tile("t-" + id, tried with { Types = id });
         _tilesOf = tried;
         var range = new List<(string, string)>();
-        foreach (var one in Pictures.Range(Desk, tried, MostOfRange, stop))
+        foreach (var one in Pictures.Range(OpenDocuments, tried, MostOfRange, stop))
             range.Add(one);
         Range = range;
         return range.Count;

@@ -22,7 +22,7 @@ public abstract class RecipeView : EditorView
 
     /// <summary>The workshop.</summary>
     [Inject]
-    public required Shelf Shelf { get; init; }
+    public required WorkshopCache WorkshopCache { get; init; }
 
     /// <summary>What was chosen for each recipe.</summary>
     [Inject]
@@ -30,7 +30,7 @@ public abstract class RecipeView : EditorView
 
     /// <summary>The books.</summary>
     [Inject]
-    public required Books Books { get; init; }
+    public required BooksCache BooksCache { get; init; }
 
     /// <summary>How the page is served, and on what day.</summary>
     [Inject]
@@ -62,7 +62,7 @@ public abstract class RecipeView : EditorView
     protected virtual string? Variant => null;
 
     /// <summary>The lot that a batch of this product begun today would have.</summary>
-    protected LotCode NextFree => _next ??= Books.Read().Ledger is { } ledger ? NextLot.Of(ledger, Options.Today(), AsWritten()) : new LotCode(Options.Today(), 1);
+    protected LotCode NextFree => _next ??= BooksCache.Read().Snapshot is { } snapshot ? NextLot.Of(snapshot, Options.Today(), AsWritten()) : new LotCode(Options.Today(), 1);
 
     /// <summary>The lot that the label is shown with, and whether a batch of it may have been begun. Until one is chosen, the next free one: a label has a lot.</summary>
     protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);
@@ -76,7 +76,7 @@ public abstract class RecipeView : EditorView
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
-        File = Desk.Open(Desk.Recipes, Id);
+        File = OpenDocuments.Open(OpenDocuments.Recipes, Id);
         Choice = Choices.Of(Id);
         _next = null;
         _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed);
@@ -135,7 +135,7 @@ public abstract class RecipeView : EditorView
     /// <inheritdoc/>
     protected override void WorkshopChanged()
     {
-        File ??= Desk.Open(Desk.Recipes, Id);
+        File ??= OpenDocuments.Open(OpenDocuments.Recipes, Id);
         Remake();
         base.WorkshopChanged();
     }

@@ -196,7 +196,7 @@ public partial class Start
             await Script.InvokeVoidAsync("labelforge.focus", Missing == "shop" ? "shop" : "contact");
             return;
         }
-        if (Write(() => [.. _answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().Select(g => new StartFile(Desk.Materials, g.Id, g.Text)), WorkshopStart.Business(_answers)]))
+        if (Write(() => [.. _answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().Select(g => new StartFile(OpenDocuments.Materials, g.Id, g.Text)), WorkshopStart.Business(_answers)]))
             Here.NavigateTo("/");
     }
 
@@ -205,8 +205,8 @@ public partial class Start
     {
         try
         {
-            foreach (var file in files().Where(f => !Desk.Has(f.Room, f.Id)))
-                Desk.Create(file.Room, file.Id, file.Text);
+            foreach (var file in files().Where(f => !OpenDocuments.Has(f.Room, f.Id)))
+                OpenDocuments.Create(file.Room, file.Id, file.Text);
             Kept.Keep(Page, new StartAnswers());
             return true;
         }

@@ -10,20 +10,20 @@ namespace LabelForge.Records.Books;
 /// Each write is one transaction that takes the write lock before it reads, so two programs at once cannot both sell the last
 /// bar. What was acknowledged is on the disk: SQLite's write-ahead log with full synchronising, or the server's own.
 /// </remarks>
-public sealed class RecordBook
+public sealed class OpenBooks
 {
     /// <summary>The file's name in the workshop's folder.</summary>
     public const string FileName = "records.db";
 
-    private readonly BookStore _store;
+    private readonly BooksDatabase _store;
 
     private readonly string? _once;
 
-    private RecordBook(BookPlace place, int patience) => (Place, _store) = (place, BookStore.Of(place, patience));
+    private OpenBooks(BookPlace place, int patience) => (Place, _store) = (place, BooksDatabase.Of(place, patience));
 
-    private RecordBook(RecordBook book, string once) => (Place, _store, IsReadOnly, _once) = (book.Place, book._store, book.IsReadOnly, once);
+    private OpenBooks(OpenBooks book, string once) => (Place, _store, IsReadOnly, _once) = (book.Place, book._store, book.IsReadOnly, once);
 
-    private RecordBook(BookPlace place, BookStore copy) => (Place, _store, IsReadOnly) = (place, copy, true);
+    private OpenBooks(BookPlace place, BooksDatabase copy) => (Place, _store, IsReadOnly) = (place, copy, true);
 
     /// <summary>Whether the books lie where they may only be read.</summary>
     public bool IsReadOnly { get; }
@@ -39,7 +39,7 @@ public sealed class RecordBook
 
     /// <summary>Opens a workshop's books; makes them where there are none, and brings an older version's up to date.</summary>
     /// <exception cref="InputException">They are damaged, from a newer version, or cannot be reached or written.</exception>
-    public static RecordBook Open(string workshopFolder)
+    public static OpenBooks Open(string workshopFolder)
     {
         var place = BookPlace.Of(workshopFolder);
         KnownServers.RefuseUnknown(place);
@@ -49,9 +49,9 @@ public sealed class RecordBook
     /// <summary>Opens the books of a place.</summary>
     /// <param name="place">The place.</param>
     /// <param name="patience">How long a writer waits for another, in seconds.</param>
-    public static RecordBook Open(BookPlace place, int patience = BookStore.Patience)
+    public static OpenBooks Open(BookPlace place, int patience = BooksDatabase.Patience)
     {
-        var book = new RecordBook(place, patience);
+        var book = new OpenBooks(place, patience);
         return book.Guarded(() =>
         {
             try
@@ -60,19 +60,19 @@ public sealed class RecordBook
             }
             catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN && place.File is { } file && File.Exists(file))
             {
-                return new RecordBook(place, BookStore.Of(BookPlace.InFile(Copied(file, e)), patience)).Made();
+                return new OpenBooks(place, BooksDatabase.Of(BookPlace.InFile(Copied(file, e)), patience)).Made();
             }
         });
     }
 
     /// <summary>The same books for one form: what is written through them is written once for its key, however often it is sent.</summary>
     /// <param name="key">The form's own key, not empty, at most <see cref="OnceKey.MostCharacters"/> characters.</param>
-    public RecordBook Once(string key) => key.Length is > 0 and <= OnceKey.MostCharacters
-        ? new RecordBook(this, key)
+    public OpenBooks Once(string key) => key.Length is > 0 and <= OnceKey.MostCharacters
+        ? new OpenBooks(this, key)
         : throw new ArgumentOutOfRangeException(nameof(key), key.Length, "The key of a form is empty or too long.");
 
     // Ready for use; a new or an older version's file is brought up to date.
-    private RecordBook Made()
+    private OpenBooks Made()
     {
         using var context = _store.Open();
         _store.Ready(context);
@@ -93,7 +93,7 @@ public sealed class RecordBook
     }
 
     /// <summary>Reads all entries as they stand at one moment. It grows with the shop: one use asks for what it needs, by <see cref="Ask"/>.</summary>
-    public Ledger Read() => Reading((_, context) => Ledger.Load(context));
+    public BooksSnapshot Read() => Reading((_, context) => BooksSnapshot.Load(context));
 
     /// <summary>Asks the books, all questions at one moment.</summary>
     /// <param name="ask">Given the books, asks them and gives an answer that no longer needs them.</param>
@@ -124,14 +124,14 @@ public sealed class RecordBook
     });
 
     /// <summary>Adds entries of other books, under the numbers that they had; everything is read, checked and reckoned anew.</summary>
-    internal T Take<T>(Func<Ledger, RecordsContext, T> write) => Writing(context =>
+    internal T Take<T>(Func<BooksSnapshot, RecordsContext, T> write) => Writing(context =>
     {
-        var before = Ledger.Load(context);
+        var before = BooksSnapshot.Load(context);
         var answer = write(before, context);
         context.SaveChanges();
         _store.NumbersWereGiven(context);
         var after = before.With([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
-        LedgerInvariants.Check(after);
+        BooksInvariants.Check(after);
         Rebuild.Stock(context, after);
         return answer;
     });

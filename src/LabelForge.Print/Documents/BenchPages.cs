@@ -3,7 +3,7 @@ using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using SkiaSharp;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>Pages filled from the top down; what is drawn is kept per page and replayed when the file is written. Units are points.</summary>
 internal sealed class BenchPages(Length pageWidth, Length pageHeight)

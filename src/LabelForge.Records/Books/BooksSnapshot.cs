@@ -8,7 +8,7 @@ namespace LabelForge.Records.Books;
 /// Everything is reckoned anew from the entries, so that this is what balances kept in tables are held against; and what reads
 /// whole lists. One use asks <see cref="BookQueries"/> instead, since this grows with the shop.
 /// </remarks>
-public sealed partial class Ledger : IBooks
+public sealed partial class BooksSnapshot : IBooks
 {
     private readonly Dictionary<Type, BookEntry[]> _all;
     private readonly ConcurrentDictionary<Type, Array> _standing = [];
@@ -24,7 +24,7 @@ public sealed partial class Ledger : IBooks
     private ILookup<int, StockCount>? _counts;
     private ILookup<int, PiecesReturned>? _returns;
 
-    private Ledger(Dictionary<Type, BookEntry[]> all)
+    private BooksSnapshot(Dictionary<Type, BookEntry[]> all)
     {
         _all = all;
         Corrections = All<Correction>();
@@ -98,20 +98,20 @@ public sealed partial class Ledger : IBooks
     /// <summary>The takings that stand.</summary>
     public IReadOnlyList<Takings> Takings => Standing<Takings>();
 
-    internal static Ledger Load(RecordsContext context)
+    internal static BooksSnapshot Load(RecordsContext context)
     {
         var all = EntryKind.All.ToDictionary(k => k.Type, k => k.Load(context));
         var frozen = context.FrozenRecipes.AsNoTracking().ToDictionary(f => f.Digest, f => f.Json);
         foreach (var batch in all[typeof(Batch)].Cast<Batch>().Where(b => frozen.ContainsKey(b.FrozenDigest)))
             batch.With(frozen[batch.FrozenDigest]);
-        return new Ledger(all);
+        return new BooksSnapshot(all);
     }
 
     /// <summary>The books with entries added to them.</summary>
-    internal Ledger With(IReadOnlyCollection<BookEntry> added)
+    internal BooksSnapshot With(IReadOnlyCollection<BookEntry> added)
     {
         var more = added.ToLookup(e => e.GetType());
-        return new Ledger(EntryKind.All.ToDictionary(k => k.Type, k => more.Contains(k.Type) ? k.Typed(_all[k.Type].Concat(more[k.Type]).OrderBy(e => e.Id)) : _all[k.Type]));
+        return new BooksSnapshot(EntryKind.All.ToDictionary(k => k.Type, k => more.Contains(k.Type) ? k.Typed(_all[k.Type].Concat(more[k.Type]).OrderBy(e => e.Id)) : _all[k.Type]));
     }
 
     /// <summary>Every entry of a kind, struck and replaced ones too, the first one first.</summary>

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>What stands on a recall sheet: what was found, what to do, a line and a letter for each who has pieces.</summary>
 /// <param name="Title">The sheet's title.</param>

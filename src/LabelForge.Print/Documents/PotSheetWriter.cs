@@ -2,7 +2,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>Writes the bench sheet of a pot: cautions first, the shared base once, then a block for each product.</summary>
 public static class PotSheetWriter

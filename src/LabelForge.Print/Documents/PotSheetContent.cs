@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>What stands on the sheet for a pot whose base is poured into several products: cautions, the pot, then a block for each product.</summary>
 public sealed record PotSheetContent

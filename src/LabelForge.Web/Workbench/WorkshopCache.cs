@@ -5,17 +5,17 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>The workshop as its files stand, read once and kept until one of them changes.</summary>
-public sealed class Shelf
+public sealed class WorkshopCache
 {
     private readonly Lock _gate = new();
-    private readonly Desk _desk;
+    private readonly OpenDocuments _documents;
     private (Workshop? Workshop, Problem? Problem)? _read;
 
-    /// <summary>A shelf of the workshop on the desk.</summary>
-    public Shelf(Desk desk)
+    /// <summary>The workshop whose files are open.</summary>
+    public WorkshopCache(OpenDocuments documents)
     {
-        _desk = desk;
-        desk.Changed += () =>
+        _documents = documents;
+        documents.Changed += () =>
         {
             lock (_gate)
                 _read = null;
@@ -34,7 +34,7 @@ public sealed class Shelf
         try
         {
             // The page stands on the whole workshop: one file that cannot be read is named at its head, with the way to it.
-            var opened = Workshop.Open(_desk.Folder);
+            var opened = Workshop.Open(_documents.Folder);
             fresh = opened.Unreadable.IsEmpty ? (opened, null) : (null, opened.Unreadable.Values.First());
         }
         catch (InputException e)

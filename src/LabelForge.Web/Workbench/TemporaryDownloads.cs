@@ -8,7 +8,7 @@ using Microsoft.Extensions.DependencyInjection;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Pictures and documents made for a page, kept in memory for a while under addresses that cannot be guessed.</summary>
-public sealed class Papers
+public sealed class TemporaryDownloads
 {
     private const int MostKept = 400;
     private const long MostBytes = 60_000_000;
@@ -36,7 +36,7 @@ public sealed class Papers
     }
 
     internal static void Map(IEndpointRouteBuilder app) => app.MapGet("/papers/{key}/{name}", (HttpContext context, string key, string name) =>
-        context.RequestServices.GetRequiredService<Papers>()._kept.TryGetValue(key, out var paper)
+        context.RequestServices.GetRequiredService<TemporaryDownloads>()._kept.TryGetValue(key, out var paper)
             ? Results.Bytes(paper.Bytes, paper.Type)
             : Results.NotFound());
 }

@@ -3,7 +3,7 @@ using System.Globalization;
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>What stands on the sheet that lies on the bench while a batch is made.</summary>
 public sealed record BatchSheetContent

@@ -12,7 +12,7 @@ namespace LabelForge.Records.Books;
 public sealed record Proposal(string Material, decimal Needed, IReadOnlyList<(Receipt From, decimal Grams)> Take, decimal Missing);
 
 /// <summary>What happens at the bench: starting a batch, weighing into it, closing it.</summary>
-public static class Bench
+public static class Production
 {
     /// <summary>The share by which a weighed amount may differ from the recipe before it is flagged: common practice at the bench.</summary>
     public const decimal UsualTolerance = 0.02m;
@@ -33,7 +33,7 @@ public static class Bench
     })];
 
     /// <summary>Begins a batch.</summary>
-    public static Batch Start(RecordBook book, FrozenRecipe frozen, string lot, DateOnly on, string by, string? note = null) => book.Write((_, context) =>
+    public static Batch Start(OpenBooks book, FrozenRecipe frozen, string lot, DateOnly on, string by, string? note = null) => book.Write((_, context) =>
     {
         var batch = new Batch { On = on, By = by, Lot = lot, Recipe = frozen.Recipe, Product = frozen.Product, Frozen = frozen.ToJson(), PiecesPlanned = frozen.Pieces, Note = note };
         context.Batches.Add(batch);
@@ -43,7 +43,7 @@ public static class Bench
     /// <summary>Records an amount weighed into a batch.</summary>
     /// <param name="receiptId">The number on the material's bottle; null takes the lots that are proposed, and several where one does not suffice.</param>
     /// <exception cref="InputException">The batch is closed, the recipe does not have the material, or the lot is of another material or has too little left.</exception>
-    public static IReadOnlyList<Weighing> Weigh(RecordBook book, string lot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static IReadOnlyList<Weighing> Weigh(OpenBooks book, string lot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var batch = books.BatchOf(lot);
         if (books.ClosingOf(batch) is not null)
@@ -61,11 +61,11 @@ public static class Bench
 
     /// <summary>Finishes a batch: what came out.</summary>
     /// <exception cref="InputException">A material of the recipe has not been weighed, or more was rejected than made.</exception>
-    public static Closing Close(RecordBook book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((books, context) => Closed(books, context, lot, made, rejected, yieldGrams, on, by, note));
+    public static Closing Close(OpenBooks book, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note = null) => book.Write((books, context) => Closed(books, context, lot, made, rejected, yieldGrams, on, by, note));
 
     /// <summary>Finishes several batches with the same count, all or none.</summary>
     /// <exception cref="InputException">As for one.</exception>
-    public static IReadOnlyList<Closing> CloseAll(RecordBook book, IReadOnlyList<string> lots, int made, int rejected, DateOnly on, string by, string? note = null) =>
+    public static IReadOnlyList<Closing> CloseAll(OpenBooks book, IReadOnlyList<string> lots, int made, int rejected, DateOnly on, string by, string? note = null) =>
         book.Write((books, context) => (IReadOnlyList<Closing>)[.. lots.Select(lot => Closed(books, context, lot, made, rejected, null, on, by, note))]);
 
     private static Closing Closed(IBooks books, RecordsContext context, string lot, int made, int rejected, decimal? yieldGrams, DateOnly on, string by, string? note)
@@ -85,7 +85,7 @@ public static class Bench
     }
 
     /// <summary>Records a deviation.</summary>
-    public static Deviation Note(RecordBook book, string lot, string what, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static Deviation Note(OpenBooks book, string lot, string what, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
         var deviation = new Deviation { On = on, By = by, BatchId = books.BatchOf(lot).Id, What = what, Note = note };
         context.Deviations.Add(deviation);

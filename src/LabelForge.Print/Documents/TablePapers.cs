@@ -4,7 +4,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>A product on a tally sheet.</summary>
 /// <param name="Name">Its name.</param>

@@ -10,7 +10,7 @@ using Microsoft.EntityFrameworkCore.Storage;
 namespace LabelForge.Records.Books;
 
 /// <summary>What differs between the places that books are kept in: how they are opened, and how one writer at a time is let in.</summary>
-internal abstract class BookStore
+internal abstract class BooksDatabase
 {
     /// <summary>How long a writer waits for another, in seconds.</summary>
     public const int Patience = 20;
@@ -19,8 +19,8 @@ internal abstract class BookStore
     private const string FirstBalances = "Balances";
 
     /// <summary>The store of a place.</summary>
-    public static BookStore Of(BookPlace place, int patience = Patience) =>
-        place.Server is { } server ? new ServerStore(server, patience) : new FileStore(place.File!, patience);
+    public static BooksDatabase Of(BookPlace place, int patience = Patience) =>
+        place.Server is { } server ? new BooksServer(server, patience) : new BooksFile(place.File!, patience);
 
     /// <summary>A context on the store.</summary>
     public abstract RecordsContext Open();
@@ -35,7 +35,7 @@ internal abstract class BookStore
         using var command = context.Database.GetDbConnection().CreateCommand();
         command.Transaction = transaction.GetDbTransaction();
         command.CommandText = Clock;
-        context.Moment = DateTime.UnixEpoch.AddSeconds(Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture));
+        context.Now = DateTime.UnixEpoch.AddSeconds(Convert.ToInt64(command.ExecuteScalar(), CultureInfo.InvariantCulture));
         return transaction;
     }
 
@@ -45,10 +45,10 @@ internal abstract class BookStore
     /// <summary>A query for the store's own clock: whole seconds since the beginning of 1970, UTC.</summary>
     protected abstract string Clock { get; }
 
-    /// <summary>Begins a moment in which the books stand still for the reader.</summary>
+    /// <summary>Begins a transaction in which the books stand still for the reader.</summary>
     public abstract IDbContextTransaction BeginReading(RecordsContext context);
 
-    /// <summary>Makes what a new or older version's books lack, all in one moment: killed in the middle, it never began.</summary>
+    /// <summary>Makes what a new or older version's books lack, in one transaction: killed in the middle, it never began.</summary>
     /// <remarks>Not by the framework's own routine, which leaves a lock behind when it is killed.</remarks>
     public void BringUpToDate(RecordsContext context, string shown)
     {
@@ -58,7 +58,7 @@ internal abstract class BookStore
             throw new InputException(new Problem(shown, 0, $"These books were written by a newer version of labelforge ({newer}).", "Use that version, or restore a backup made by this one."));
         if (before.Length == known.Length)
             return;
-        using var moment = BeginWriting(context);
+        using var transaction = BeginWriting(context);
         // Another program may have done it while this one waited.
         var applied = Applied(context);
         if (applied.Length < known.Length)
@@ -70,7 +70,7 @@ internal abstract class BookStore
             if (applied.Length > 0 && !applied.Any(m => m.EndsWith(FirstBalances, StringComparison.Ordinal)))
                 Rebuild.Stock(context);
         }
-        moment.Commit();
+        transaction.Commit();
     }
 
     /// <summary>Reads the whole store and looks whether it is sound.</summary>
@@ -120,11 +120,11 @@ internal abstract class BookStore
 }
 
 /// <summary>Books in a file: SQLite, write-ahead log, every commit on the disk before it is acknowledged.</summary>
-internal sealed class FileStore : BookStore
+internal sealed class BooksFile : BooksDatabase
 {
     private readonly DbContextOptions<RecordsContext> _options;
 
-    public FileStore(string path, int patience)
+    public BooksFile(string path, int patience)
     {
         var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, Pooling = false, DefaultTimeout = patience };
         _options = new DbContextOptionsBuilder<RecordsContext>().UseSqlite(connection.ToString()).Options;
@@ -167,14 +167,14 @@ internal sealed class FileStore : BookStore
 
     public override IDbContextTransaction BeginReading(RecordsContext context)
     {
-        // A deferred transaction sees one moment of the log and keeps nobody waiting.
+        // A deferred transaction sees one state of the log and keeps nobody waiting.
         var connection = (SqliteConnection)context.Database.GetDbConnection();
         return context.Database.UseTransaction(connection.BeginTransaction(deferred: true))!;
     }
 }
 
 /// <summary>Books on a PostgreSQL server: one writer at a time by an advisory lock, which dies with its connection.</summary>
-internal sealed class ServerStore : BookStore
+internal sealed class BooksServer : BooksDatabase
 {
     // Any number will do that no other program on the database uses: the letters L F B K.
     private const int LockNumber = 0x4C46424B;
@@ -182,7 +182,7 @@ internal sealed class ServerStore : BookStore
     private readonly DbContextOptions<ServerRecordsContext> _options;
     private readonly int _patience;
 
-    public ServerStore(string connection, int patience)
+    public BooksServer(string connection, int patience)
     {
         _patience = patience;
         _options = new DbContextOptionsBuilder<ServerRecordsContext>().UseNpgsql(connection).Options;
@@ -206,9 +206,9 @@ internal sealed class ServerStore : BookStore
     protected override IDbContextTransaction Lock(RecordsContext context)
     {
         // Each statement after the lock sees all that others committed before it.
-        var moment = context.Database.BeginTransaction(IsolationLevel.ReadCommitted);
+        var transaction = context.Database.BeginTransaction(IsolationLevel.ReadCommitted);
         Run(context, FormattableString.Invariant($"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({LockNumber});"));
-        return moment;
+        return transaction;
     }
 
     public override IDbContextTransaction BeginReading(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.RepeatableRead);

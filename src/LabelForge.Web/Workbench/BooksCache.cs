@@ -5,22 +5,22 @@ using LabelForge.Web.Editing;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>The workshop's books, read once and kept until something is written into them, here or by another program.</summary>
-public sealed class Books : IDisposable
+public sealed class BooksCache : IDisposable
 {
     private readonly Lock _gate = new();
-    private readonly Desk _desk;
+    private readonly OpenDocuments _documents;
     private readonly FileSystemWatcher? _watcher;
     private readonly Debounce _look;
-    private (Ledger? Ledger, Problem? Problem)? _read;
+    private (BooksSnapshot? Snapshot, Problem? Problem)? _read;
 
-    /// <summary>The books of the workshop on the desk.</summary>
-    public Books(Desk desk)
+    /// <summary>The books of the workshop whose files are open.</summary>
+    public BooksCache(OpenDocuments documents)
     {
-        _desk = desk;
+        _documents = documents;
         _look = new Debounce(TimeSpan.FromMilliseconds(200), Forget);
         try
         {
-            _watcher = new FileSystemWatcher(desk.Folder, RecordBook.FileName) { NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
+            _watcher = new FileSystemWatcher(documents.Folder, OpenBooks.FileName) { NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
             _watcher.Changed += (_, _) => _look.Start();
             _watcher.Created += (_, _) => _look.Start();
             _watcher.Deleted += (_, _) => _look.Start();
@@ -41,16 +41,16 @@ public sealed class Books : IDisposable
     public event Action? Changed;
 
     /// <summary>The books; null where there are none yet, or where they cannot be read, and then why.</summary>
-    public (Ledger? Ledger, Problem? Problem) Read()
+    public (BooksSnapshot? Snapshot, Problem? Problem) Read()
     {
         lock (_gate)
         {
             if (_read is { } known)
                 return known;
-            (Ledger?, Problem?) fresh;
+            (BooksSnapshot?, Problem?) fresh;
             try
             {
-                fresh = (RecordBook.Exists(_desk.Folder) ? RecordBook.Open(_desk.Folder).Read() : null, null);
+                fresh = (OpenBooks.Exists(_documents.Folder) ? OpenBooks.Open(_documents.Folder).Read() : null, null);
             }
             catch (InputException e)
             {
@@ -63,11 +63,11 @@ public sealed class Books : IDisposable
 
     /// <summary>Writes into the books; makes them where there are none.</summary>
     /// <exception cref="InputException">The entry cannot stand, or the books cannot be written.</exception>
-    public async Task<T> WriteAsync<T>(Func<RecordBook, T> write)
+    public async Task<T> WriteAsync<T>(Func<OpenBooks, T> write)
     {
         try
         {
-            return await Task.Run(() => write(RecordBook.Open(_desk.Folder)));
+            return await Task.Run(() => write(OpenBooks.Open(_documents.Folder)));
         }
         finally
         {

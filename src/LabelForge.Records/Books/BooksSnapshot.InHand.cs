@@ -1,7 +1,7 @@
 namespace LabelForge.Records.Books;
 
 /// <content>What is in the house, over all batches and bottles.</content>
-public sealed partial class Ledger
+public sealed partial class BooksSnapshot
 {
     /// <inheritdoc/>
     public IReadOnlyList<BookEntry> Page(string list, int? before, int most) =>

@@ -9,7 +9,7 @@ using LabelForge.Recipes.Files;
 namespace LabelForge.Web.Editing;
 
 /// <summary>The files of the workshop that are open, shared by every page that is open on it.</summary>
-public sealed partial class Desk : IDisposable
+public sealed partial class OpenDocuments : IDisposable
 {
     /// <summary>The room of materials.</summary>
     public const string Materials = "materials";
@@ -31,8 +31,8 @@ public sealed partial class Desk : IDisposable
     private readonly FileSystemWatcher? _watcher;
     private readonly Debounce _look;
 
-    /// <summary>A desk on the workshop that is served.</summary>
-    public Desk(ServeOptions options)
+    /// <summary>The open documents of the workshop that is served.</summary>
+    public OpenDocuments(ServeOptions options)
     {
         Folder = Path.GetFullPath(options.Folder);
         _look = new Debounce(TimeSpan.FromMilliseconds(150), Look);

@@ -2,7 +2,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>Writes the batch sheet for the bench: what to weigh, boxes to tick and write in, cautions, the lot.</summary>
 public static class BatchSheetWriter

@@ -1,7 +1,7 @@
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
-namespace LabelForge.Print.Bench;
+namespace LabelForge.Print.Documents;
 
 /// <summary>Writes a recall sheet: one page of facts and steps, then a letter to a page.</summary>
 public static class RecallSheetWriter
