@@ -1,6 +1,7 @@
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Recipes;
 

@@ -1,5 +1,6 @@
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 
 namespace LabelForge.Print.Tests;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 using SkiaSharp;

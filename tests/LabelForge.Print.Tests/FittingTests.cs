@@ -2,6 +2,7 @@ using CsCheck;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 
 namespace LabelForge.Print.Tests;
 

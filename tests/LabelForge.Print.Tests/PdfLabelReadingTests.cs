@@ -6,6 +6,7 @@ using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Output;
 using LabelForge.Print.Reading;
 

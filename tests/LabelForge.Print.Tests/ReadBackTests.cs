@@ -6,6 +6,7 @@ using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Reading;

@@ -2,6 +2,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;

@@ -1,6 +1,7 @@
 using LabelForge.Declarations;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Sheets;
 using LabelForge.Recipes;
 

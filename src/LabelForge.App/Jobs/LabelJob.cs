@@ -8,6 +8,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Looks;
 using LabelForge.Quantities;
 using LabelForge.Recipes;

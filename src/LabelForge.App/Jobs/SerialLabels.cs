@@ -4,6 +4,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Sheets;
 

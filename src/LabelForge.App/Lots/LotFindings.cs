@@ -4,6 +4,7 @@ using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;

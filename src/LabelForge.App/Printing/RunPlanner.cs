@@ -5,6 +5,7 @@ using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
 using LabelForge.Recipes;

@@ -7,6 +7,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
 using LabelForge.Recipes;

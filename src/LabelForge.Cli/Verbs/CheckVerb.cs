@@ -8,6 +8,7 @@ using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Findings;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Recipes;
 using LabelForge.UseCases;

@@ -3,6 +3,7 @@ using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;

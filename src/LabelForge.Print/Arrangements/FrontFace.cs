@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
-using LabelForge.Print.Looks;
 
 namespace LabelForge.Print.Arrangements;
 

@@ -1,5 +1,4 @@
 using LabelForge.Measures;
-using LabelForge.Print.Arrangements;
 
 namespace LabelForge.Print.Designs;
 
@@ -27,10 +26,10 @@ public sealed record DesignLook(string Design, string? Style, Tone? Tone)
             {
                 "light" => look with { Tone = Designs.Tone.Light },
                 "dark" => look with { Tone = Designs.Tone.Dark },
-                _ when ArrangementFile.Known.Contains(part) => look with { Arrangement = part },
+                _ when Templates.Ids("arrangements").Contains(part) => look with { Arrangement = part },
                 _ when DesignStyle.Known.Contains(part) => look with { Style = part },
                 _ => throw new InputException(new Problem(null, 0, $"\"{part}\" is neither an arrangement, a style nor a tone.",
-                    $"Write an arrangement ({string.Join(", ", ArrangementFile.Known)}), a style ({string.Join(", ", DesignStyle.Known)}) or light or dark after the design: bar-2x4+bookish+dark.")),
+                    $"Write an arrangement ({string.Join(", ", Templates.Ids("arrangements"))}), a style ({string.Join(", ", DesignStyle.Known)}) or light or dark after the design: bar-2x4+bookish+dark.")),
             };
         }
         return look;

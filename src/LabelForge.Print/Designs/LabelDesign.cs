@@ -132,7 +132,7 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     public IReadOnlySet<Role> SaidElsewhere { get; init; } = ImmutableHashSet<Role>.Empty;
 
     /// <summary>How it looks; null for the plain, centred setting of its own elements.</summary>
-    public Looks.Look? Look { get; init; }
+    public Look? Look { get; init; }
 
     /// <summary>Whether the ground is printed and not the paper.</summary>
     public bool HasGround => Ground != Colour.White && !GroundIsStock;
@@ -147,7 +147,7 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     public bool TakesLook => !Panels.SelectMany(p => p.Elements).Any(e => e.Role is Role.Count or Role.Art or Role.LotBarcode);
 
     /// <summary>The same design with a look: its colours, and its arrangement on the fronts.</summary>
-    public LabelDesign In(Looks.Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink };
+    public LabelDesign In(Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink };
 
     /// <summary>The ids of the designs that ship with the tool.</summary>
     public static IReadOnlyList<string> Known => Templates.Ids("designs");

@@ -3,6 +3,7 @@ using System.Security.Cryptography;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Web.Editing;
 using Microsoft.AspNetCore.Builder;

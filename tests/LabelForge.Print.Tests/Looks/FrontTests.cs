@@ -5,6 +5,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Looks;
 using LabelForge.Print.Ornaments;

@@ -2,6 +2,7 @@ using LabelForge.Markets;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;

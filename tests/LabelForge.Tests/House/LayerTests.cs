@@ -25,10 +25,6 @@ public partial class LayerTests
         }
     }
 
-    // One knot is left: what a label is, how it looks, where it stands and how it is drawn name one another. It counts as one room here,
-    // so that nothing else is tied into it. Whoever takes the fitting out of the designs takes a name from this list.
-    private static readonly HashSet<string> Knot = ["Designs", "Drawing", "Arrangements", "Looks"];
-
     [Theory]
     [InlineData("Core")]
     [InlineData("Law")]
@@ -78,7 +74,7 @@ public partial class LayerTests
             {
                 var text = File.ReadAllText(f.Path);
                 var own = Declared().Match(text).Groups["name"].Value;
-                return new Source(layer == "Print" && Knot.Contains(f.Parts[0]) ? "a label's looks" : f.Parts[0], f.Parts[^1], [own], [.. Using().Matches(text).Select(m => m.Groups["name"].Value).Where(u => u != own)]);
+                return new Source(f.Parts[0], f.Parts[^1], [own], [.. Using().Matches(text).Select(m => m.Groups["name"].Value).Where(u => u != own)]);
             })];
     }
 

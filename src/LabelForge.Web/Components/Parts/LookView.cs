@@ -3,6 +3,7 @@ using System.Globalization;
 using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Fitting;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Wording;
 using LabelForge.Web.Workbench;

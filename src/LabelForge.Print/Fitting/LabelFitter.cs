@@ -1,11 +1,12 @@
 using LabelForge.Declarations;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Looks;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>
 /// Fits content into a design: type as large as the room and the design allow, never below a floor; where that cannot
@@ -26,13 +27,13 @@ public static class LabelFitter
             return FitPanels(design, content, barcode, extras ?? LabelExtras.None, rules);
         foreach (var tried in Simpler(look))
         {
-            if (FitPanels(design with { Look = tried }, content, barcode, extras ?? LabelExtras.None, rules) is not Designs.Fit.Fits fits)
+            if (FitPanels(design with { Look = tried }, content, barcode, extras ?? LabelExtras.None, rules) is not Fitting.Fit.Fits fits)
                 continue;
             return tried == look ? fits : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
         }
         return FitPanels(design with { Look = null }, content, barcode, extras ?? LabelExtras.None, rules) switch
         {
-            Designs.Fit.Fits plain => new Fit.Fits(plain.Layout with { LeftOut = plain.Layout.LeftOut.Add($"No arrangement has room for these words on the design {design.Id}; they are set plainly, without ornament.") }),
+            Fitting.Fit.Fits plain => new Fit.Fits(plain.Layout with { LeftOut = plain.Layout.LeftOut.Add($"No arrangement has room for these words on the design {design.Id}; they are set plainly, without ornament.") }),
             var refused => refused,
         };
     }

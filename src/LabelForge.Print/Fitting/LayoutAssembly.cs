@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using LabelForge.Print.Arrangements;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>Turns arranged panels into what is drawn and what is reported.</summary>
 internal sealed class LayoutAssembly(LabelDesign design)

@@ -1,10 +1,8 @@
 using LabelForge.Measures;
-using LabelForge.Print.Arrangements;
-using LabelForge.Print.Designs;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Palettes;
 
-namespace LabelForge.Print.Looks;
+namespace LabelForge.Print.Designs;
 
 /// <summary>An ornament as a look names it.</summary>
 /// <param name="Family">The family.</param>

@@ -1,7 +1,8 @@
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>What came of fitting content into a design: a layout, or why there is none.</summary>
 public abstract record Fit

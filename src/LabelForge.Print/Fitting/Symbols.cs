@@ -1,6 +1,7 @@
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>Symbols of the law, drawn here from their description.</summary>
 internal static class Symbols

@@ -1,10 +1,11 @@
 using LabelForge.Declarations;
 using LabelForge.Print.Arrangements;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Looks;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>Which panels of a design a look arranges, and the faces that they are.</summary>
 internal static class FrontPanels

@@ -4,7 +4,7 @@ using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 
-namespace LabelForge.Print.Looks;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>Fits the letters of labels over a whole range, so that ten of them side by side stand at one size, front and back.</summary>
 public static class RangeFit

@@ -1,8 +1,9 @@
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>Something that takes room in a panel: text, a rule, or a barcode with its caption. Lengths in points.</summary>
 internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBlock? Block, ArtBlock? Art = null)

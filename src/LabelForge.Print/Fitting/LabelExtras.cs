@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>What few designs have a place for: further barcodes by what they say, and the maker's art by its file.</summary>
 public sealed record LabelExtras(ImmutableDictionary<Role, InkBlock> Symbols, ImmutableDictionary<string, ArtBlock> Art)

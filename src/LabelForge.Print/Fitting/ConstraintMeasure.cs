@@ -1,9 +1,10 @@
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>Measures a finished layout against the rules: from what is drawn, not from what the fitter meant.</summary>
 internal static class ConstraintMeasure

@@ -1,6 +1,7 @@
+using LabelForge.Print.Designs;
 using LabelForge.Print.Lettering;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>
 /// Places a panel's items for one step of enlargement, 0 for every letter at its floor and 1 for every letter at its most. What is

@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
 using LabelForge.Print.Arrangements;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Ornaments;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>
 /// A strip of the look's ornament at the right of a back, over the lot's barcode and as wide as it: it ties the back to the front

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using LabelForge.Declarations;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Looks;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>How the backs of a whole range are set: each panel as far enlarged as the longest words of the range leave room for.</summary>
 internal static class BackRange

@@ -1,7 +1,8 @@
 using System.Globalization;
 using LabelForge.Markets;
+using LabelForge.Print.Designs;
 
-namespace LabelForge.Print.Designs;
+namespace LabelForge.Print.Fitting;
 
 /// <summary>What a maker may lawfully do where a label's words do not fit.</summary>
 internal static class WaysOut
