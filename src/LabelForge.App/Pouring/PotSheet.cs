@@ -46,24 +46,10 @@ public static class PotSheet
         var poured = wish.Formula.Lines.Where(l => shared.Contains(l.Material.Id)).Sum(l => l.Mass.Grams);
         if (poured > 0)
             rows.Add(new PotSheetRow("From the pot into the jug", Mass.FromGrams(poured), null, false));
-        var open = wish.Formula.Lines.Where(l => !shared.Contains(l.Material.Id)).ToList();
-        PotSheetRow Weigh(BatchLine line, string note) => new(line.Material.Name, line.Mass,
+        PotSheetRow Weigh(BatchLine line, string? note) => new(line.Material.Name, line.Mass,
             string.Join("; ", new[] { note, Take(needs.First(n => n.Material.Id == line.Material.Id).From) }.Where(t => !string.IsNullOrEmpty(t))), true);
-        foreach (var line in open.Where(l => !recipe.Steps.Any(s => s.Takes(l.Material))).ToArray())
-        {
-            rows.Add(Weigh(line, ""));
-            open.Remove(line);
-        }
-        foreach (var step in recipe.Steps)
-        {
-            if (step.Adds is null)
-                rows.Add(new PotSheetRow(step.Text, null, null, false));
-            foreach (var line in open.Where(l => step.Takes(l.Material)).ToArray())
-            {
-                rows.Add(Weigh(line, step.Text));
-                open.Remove(line);
-            }
-        }
+        rows.AddRange(BenchOrder.Of(recipe, wish.Formula.Lines.Where(l => !shared.Contains(l.Material.Id)), l => l.Material)
+            .Select(o => o.Line is { } line ? Weigh(line, o.Step?.Text) : new PotSheetRow(o.Step!.Text, null, null, false)));
         rows.Add(new PotSheetRow(wish.Moulds is { } moulds ? $"Fill the moulds: {moulds}" : $"Fill {pieces} {(pieces == 1 ? "mould" : "moulds")}", null, null, false));
         return new PotSheetBlock(recipe.Name, lot, FormattableString.Invariant($"{pieces} pieces; the batch weighs {BenchMass.Grams(wish.Formula.Total)} g"), rows.ToImmutable(), []);
     }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 
@@ -130,7 +131,7 @@ public static partial class AddressReader
     // "Responsible person: Example Ltd 2 Example Quay": nothing parts the name from the street.
     private static (string? Name, string? Lead) NameInside(string part) => NameOf(StreetNumber().Match(part) is { Success: true, Index: > 2 } at ? part[..at.Index] : null);
 
-    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>[A-Z]{1,2}\d[A-Z\d]?\s?\d[A-Z]{2})|(?<ca>[A-Z]\d[A-Z][ -]?\d[A-Z]\d)|(?<ie>(?:[AC-FHKNPRTV-Y]\d{2}|D6W)\s?[0-9AC-FHKNPRTV-Y]{4})|(?<nl>[1-9]\d{3}\s?[A-Z]{2}(?=\s+\p{Lu}\p{Ll}))|(?<pl>\d{2}-\d{3}(?=\s+\p{Lu}))|(?<us>(?:A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY])[ ,]{1,2}\d{5}(?:-\d{4})?)|(?<mt>[A-Z]{3}\s?\d{4}(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|\d{3}\s\d{2}|\d{4}-\d{3}))(?![\w-])")]
+    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>" + Postcode.British + ")|(?<ca>" + Postcode.Canadian + @")|(?<ie>(?:[AC-FHKNPRTV-Y]\d{2}|D6W)\s?[0-9AC-FHKNPRTV-Y]{4})|(?<nl>(?!0)" + Postcode.Dutch + @"(?=\s+\p{Lu}\p{Ll}))|(?<pl>" + Postcode.Polish + @"(?=\s+\p{Lu}))|(?<us>(?:" + Region.StateCodes + ")[ ,]{1,2}" + Postcode.American + @")|(?<mt>[A-Z]{3}\s?\d{4}(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|\d{3}\s\d{2}|\d{4}-\d{3}))(?![\w-])")]
     private static partial Regex Code();
 
     [GeneratedRegex(@"^[ ]+\p{Lu}[\p{L}’'.]{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?:[ ](?:\d{1,2}|\p{Lu}))?(?=\s*(?:[\n,.(·|•–-]|$))")]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 
@@ -133,7 +134,7 @@ public static partial class BusinessReader
 
     private static TextSpan Span(Match match) => new(match.Index, match.Length);
 
-    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>A[LKZR]|C[AOT]|D[CE]|FL|GA|HI|I[DLNA]|K[SY]|LA|M[EDAINSOT]|N[EVHJMYCD]|O[HKR]|P[AR]|RI|S[CD]|T[NX]|UT|V[TAI]|W[AVIY]|GU|AS|MP|Alabama|Alaska|Arizona|Arkansas|California|Colorado|Connecticut|Delaware|Florida|Georgia|Hawaii|Idaho|Illinois|Indiana|Iowa|Kansas|Kentucky|Louisiana|Maine|Maryland|Massachusetts|Michigan|Minnesota|Mississippi|Missouri|Montana|Nebraska|Nevada|New Hampshire|New Jersey|New Mexico|New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South Dakota|Tennessee|Texas|Utah|Vermont|Virginia|Washington|West Virginia|Wisconsin|Wyoming)\b\)?(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>\d{5}(?:-\d{4})?)(?!\d))?")]
+    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>" + Region.StateCodes + "|" + Region.StateNames + @")\b\)?(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>" + Postcode.American + @")(?!\d))?")]
     private static partial Regex City();
 
     [GeneratedRegex(@"(?<street>(?:\d{1,6}[A-Z]?(?:-[\dA-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ \n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ ]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?\d+|rr?[ ]?\d+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$", RegexOptions.IgnoreCase)]

@@ -1,5 +1,7 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 
@@ -42,12 +44,18 @@ public static partial class ContactReader
     {
         var emails = Email().Matches(text);
         var rest = emails.Aggregate(text, (t, m) => t.Remove(m.Index, m.Length).Insert(m.Index, new string(' ', m.Length)));
-        var webs = Web().Matches(rest);
-        var phones = Phone().Matches(rest).Where(m => m.Value.Count(char.IsDigit) is 7 or 10 or 11).ToArray();
+        var webs = Web().Matches(rest).Concat(WebOfCountry().Matches(rest).Where(m => Endings.Value.Contains(m.Groups["ending"].Value))).DistinctBy(m => m.Index).OrderBy(m => m.Index).ToArray();
+        var abroad = PhoneAbroad().Matches(rest)
+            .Where(m => m.Value.Count(char.IsDigit) is var figures && (m.Value[0] == '+' ? figures is >= 8 and <= 15 : figures is >= 9 and <= 11)).ToArray();
+        var phones = Phone().Matches(rest).Where(m => m.Value.Count(char.IsDigit) is 7 or 10 or 11 && !abroad.Any(a => m.Index >= a.Index && m.Index < a.Index + a.Length))
+            .Concat(abroad).OrderBy(m => m.Index).ToArray();
         return new(
             [.. emails.Concat(webs).Concat(phones).Select(m => new TextSpan(m.Index, m.Length))],
             [.. phones.Select(m => m.Value.Trim()).Distinct()], [.. emails.Select(m => m.Value).Distinct()], [.. webs.Select(m => m.Value.TrimEnd('.', ',', ';', '/')).Distinct()]);
     }
+
+    // Countries end their addresses with their two letters, but for the United Kingdom; the European Union has an ending of its own.
+    private static readonly Lazy<FrozenSet<string>> Endings = new(() => Country.All.Select(c => c.Code.ToLowerInvariant()).Append("uk").Append("eu").ToFrozenSet(StringComparer.Ordinal));
 
     [GeneratedRegex(@"^(?:https?://)?(?:www\.)?", RegexOptions.IgnoreCase)]
     internal static partial Regex Host();
@@ -61,4 +69,12 @@ public static partial class ContactReader
 
     [GeneratedRegex(@"(?<![\w.,/-])(?:\+?1[ .-]?)?(?:\(\d{3}\)\s?|\d{3}[ .-])?\d{3}[ .-]\d{4}(?![\w/-])|(?<![\w.,/-])1-8\d\d-[A-Z0-9-]{7,10}\b")]
     private static partial Regex Phone();
+
+    // In small letters alone, as such addresses are printed: after a full stop without a space stands a capital.
+    [GeneratedRegex(@"(?<![\w@.-])[a-z0-9][a-z0-9-]{2,62}(?:\.[a-z0-9-]{2,63}){0,2}\.(?<ending>[a-z]{2})\b(?:/[\w./%?=&#-]*)?(?![\w.-])")]
+    private static partial Regex WebOfCountry();
+
+    // With the country's number, or with the nought that numbers inside many countries begin with (ITU-T E.123; from memory).
+    [GeneratedRegex(@"(?<![\w.,/+-])(?:\+\d{1,3}[ .-]?(?:\(?\d{1,4}\)?[ .-]?){1,5}\d{2,4}|\(?0[1-9]\d{0,3}\)?[ /]\d{2,4}(?:[ -]?\d{2,4}){1,3})(?![\w/-])")]
+    private static partial Regex PhoneAbroad();
 }

@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using LabelForge.Markets;
+using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 
@@ -9,19 +9,17 @@ public static partial class Countries
     // "United States of America" has four words, "l-Istati Uniti" fewer.
     private const int MostWords = 5;
 
-    private static readonly Lazy<(Dictionary<string, string> Codes, Dictionary<string, string> English)> Shipped = new(Load);
-
     /// <summary>A country's English name for a sentence; the letters where it is not known.</summary>
     public static string Name(string code) => code switch
     {
         "US" => "the USA",
         "GB" => "the United Kingdom",
         "NL" => "the Netherlands",
-        _ => Shipped.Value.English.GetValueOrDefault(code) ?? code,
+        _ => Country.All.FirstOrDefault(c => c.Code == code)?.Name ?? code,
     };
 
     /// <summary>The two letters of a country, or null.</summary>
-    public static string? Code(string name) => Shipped.Value.Codes.GetValueOrDefault(Key(name));
+    public static string? Code(string name) => Country.OnLabel(name)?.Code;
 
     /// <summary>The first country named in a text that begins within so many words; null where none is.</summary>
     /// <param name="text">The text.</param>
@@ -43,26 +41,6 @@ public static partial class Countries
         return null;
     }
 
-    private static (Dictionary<string, string> Codes, Dictionary<string, string> English) Load()
-    {
-        var codes = new Dictionary<string, string>(StringComparer.Ordinal);
-        var english = new Dictionary<string, string>(StringComparer.Ordinal);
-        foreach (var record in YamlRecord.Shipped("markets/Words/countries.yaml"))
-        {
-            var names = record.Texts("names", "[Austria, Österreich]");
-            var code = record.Text("id", "AT");
-            english[code] = names[0];
-            foreach (var name in names)
-                codes.TryAdd(Key(name), code);
-        }
-        return (codes, english);
-    }
-
-    private static string Key(string name) => Between().Replace(FoldedText.Of(name.Trim()).Replace(".", ""), " ");
-
     [GeneratedRegex(@"[\p{L}][\p{L}.'’]*")]
     private static partial Regex Word();
-
-    [GeneratedRegex(@"[\s'-]+")]
-    private static partial Regex Between();
 }

@@ -77,7 +77,7 @@ public sealed record LabelText
             throw new InputException(new Problem(where, 0, "This is not plain text.", "Give the label's words as UTF-8 text, or the label as PDF."));
         var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
             .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "").Replace("\u00AD", "").Replace("\u200B", "");
-        alike = Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters));
+        alike = ComposedText.Of(Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters)));
         alike = TextColumns.Unfold(alike);
         return alike.Any(char.IsLetterOrDigit)
             ? new LabelText(alike, where)

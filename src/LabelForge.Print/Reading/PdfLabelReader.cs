@@ -131,8 +131,7 @@ public static class PdfLabelReader
     private static string Clean(string word)
     {
         var clean = new StringBuilder(word.Length);
-        // Joined letters are parted here too: where no culture data is installed, normalising leaves them.
-        foreach (var c in LabelText.Ligatures.Aggregate(word, (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal)).Normalize(NormalizationForm.FormKC))
+        foreach (var c in ComposedText.Of(LabelText.Ligatures.Aggregate(word, (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal))))
         {
             if (!char.IsControl(c) && c is not ('\u00AD' or '\u200B' or '\uFEFF' or '\uFFFD'))
                 clean.Append(char.IsWhiteSpace(c) ? ' ' : c);

@@ -1,5 +1,9 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
+using LabelForge.Markets;
 
 namespace LabelForge.Recipes;
 
@@ -7,36 +11,12 @@ namespace LabelForge.Recipes;
 /// <param name="Code">Its two letters (ISO 3166-1).</param>
 /// <param name="Name">Its short name in English.</param>
 /// <param name="Currency">What is paid with there (ISO 4217).</param>
-public sealed record Country(string Code, string Name, string Currency)
+public sealed partial record Country(string Code, string Name, string Currency)
 {
     private static readonly Lazy<ImmutableArray<Country>> Read = new(() => [.. DataTable.Shipped("places/countries")
         .SelectMany(t => t.Rows(["code", "name", "currency", "source"])).Select(r => new Country(r["code"], r["name"], r["currency"])).OrderBy(c => c.Name, StringComparer.Ordinal)]);
 
-    // What people write besides the short name and the code.
-    private static readonly Dictionary<string, string> Other = new(StringComparer.OrdinalIgnoreCase)
-    {
-        ["USA"] = "US",
-        ["U.S.A."] = "US",
-        ["United States of America"] = "US",
-        ["UK"] = "GB",
-        ["Great Britain"] = "GB",
-        ["England"] = "GB",
-        ["Scotland"] = "GB",
-        ["Wales"] = "GB",
-        ["Northern Ireland"] = "GB",
-        ["Deutschland"] = "DE",
-        ["Österreich"] = "AT",
-        ["Schweiz"] = "CH",
-        ["Suisse"] = "CH",
-        ["Belgique"] = "BE",
-        ["België"] = "BE",
-        ["Nederland"] = "NL",
-        ["España"] = "ES",
-        ["Italia"] = "IT",
-        ["Polska"] = "PL",
-        ["Éire"] = "IE",
-        ["Holland"] = "NL",
-    };
+    private static readonly Lazy<FrozenDictionary<string, Country>> OnLabels = new(Listed);
 
     /// <summary>All, by name.</summary>
     public static ImmutableArray<Country> All => Read.Value;
@@ -44,11 +24,34 @@ public sealed record Country(string Code, string Name, string Currency)
     /// <summary>The currencies in use, in the order of their letters.</summary>
     public static ImmutableArray<string> Currencies => [.. All.Select(c => c.Currency).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>The country that a person wrote: by its name or its code; null where none is meant.</summary>
+    /// <summary>The country that a person wrote: by its code, its name, or its name in another language; null where none is meant.</summary>
     public static Country? Find(string written)
     {
         var text = written.Trim().TrimEnd('.');
-        var code = Other.GetValueOrDefault(written.Trim()) ?? Other.GetValueOrDefault(text) ?? text;
-        return All.FirstOrDefault(c => string.Equals(c.Code, code, StringComparison.OrdinalIgnoreCase) || string.Equals(c.Name, code, StringComparison.OrdinalIgnoreCase));
+        return All.FirstOrDefault(c => string.Equals(c.Code, text, StringComparison.OrdinalIgnoreCase) || string.Equals(c.Name, text, StringComparison.OrdinalIgnoreCase))
+            ?? OnLabel(written);
     }
+
+    /// <summary>
+    /// The country that words on a label name, in the official languages of the European Union and a few more; null where none is
+    /// meant. Countries that labels seldom name are not among them, so that no other word is taken for one.
+    /// </summary>
+    public static Country? OnLabel(string words) => OnLabels.Value.GetValueOrDefault(Key(words));
+
+    private static FrozenDictionary<string, Country> Listed()
+    {
+        var (named, found) = (All.ToDictionary(c => c.Code, StringComparer.Ordinal), new Dictionary<string, Country>(StringComparer.Ordinal));
+        foreach (var record in YamlRecord.Shipped("markets/Words/countries.yaml"))
+        {
+            var country = named[record.Text("id", "AT")];
+            foreach (var name in record.Texts("names", "[Austria, Österreich]").Prepend(country.Name))
+                found.TryAdd(Key(name), country);
+        }
+        return found.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    private static string Key(string name) => Between().Replace(FoldedText.Of(name.Trim()).Replace(".", "", StringComparison.Ordinal), " ");
+
+    [GeneratedRegex(@"[\s'-]+")]
+    private static partial Regex Between();
 }

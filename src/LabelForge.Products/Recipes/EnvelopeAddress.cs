@@ -8,22 +8,10 @@ namespace LabelForge.Recipes;
 /// <remarks>
 /// Streets stand above the town; the town's line holds the state and the postcode, in the order of the country: "Town, ST 00000"
 /// in the United States, "Town AB A1A 1A1" in Canada, the postcode on a line of its own in the United Kingdom, "00000 Town" on
-/// most of the continent. Forms of postcodes by the national posts' guides, from memory. What cannot be told stays in the town.
+/// most of the continent. What cannot be told stays in the town.
 /// </remarks>
 public static partial class EnvelopeAddress
 {
-    // USPS, Publication 28, appendix B; Canada Post's addressing guidelines; both from memory.
-    private static readonly FrozenDictionary<string, string> States = Table("""
-        AL Alabama|AK Alaska|AZ Arizona|AR Arkansas|CA California|CO Colorado|CT Connecticut|DE Delaware|DC District of Columbia|FL Florida|GA Georgia|HI Hawaii|ID Idaho|IL Illinois|IN Indiana|IA Iowa|KS Kansas|KY Kentucky|LA Louisiana|ME Maine|MD Maryland|MA Massachusetts|MI Michigan|MN Minnesota|MS Mississippi|MO Missouri|MT Montana|NE Nebraska|NV Nevada|NH New Hampshire|NJ New Jersey|NM New Mexico|NY New York|NC North Carolina|ND North Dakota|OH Ohio|OK Oklahoma|OR Oregon|PA Pennsylvania|RI Rhode Island|SC South Carolina|SD South Dakota|TN Tennessee|TX Texas|UT Utah|VT Vermont|VA Virginia|WA Washington|WV West Virginia|WI Wisconsin|WY Wyoming|PR Puerto Rico
-        """);
-
-    private static readonly FrozenDictionary<string, string> Provinces = Table("""
-        AB Alberta|BC British Columbia|MB Manitoba|NB New Brunswick|NL Newfoundland and Labrador|NS Nova Scotia|NT Northwest Territories|NU Nunavut|ON Ontario|PE Prince Edward Island|QC Quebec|SK Saskatchewan|YT Yukon
-        """);
-
-    /// <summary>The name of a state or province by its two letters; the letters themselves where they are not known.</summary>
-    public static string RegionName(string region) => States.GetValueOrDefault(region) ?? Provinces.GetValueOrDefault(region) ?? region;
-
     /// <summary>Reads an address; null where nothing is written.</summary>
     /// <param name="text">One line for each line of the envelope, or one line with commas.</param>
     /// <param name="usual">The country where none is written and the postcode's form tells none.</param>
@@ -46,10 +34,10 @@ public static partial class EnvelopeAddress
             return Of(lines, lines.Count > 1 || !HasFigure(lines.FirstOrDefault() ?? "") ? lines.LastOrDefault() : null, null, uk.Groups["code"].Value.ToUpperInvariant(), "GB");
         }
         if (Canadian().Match(lines[^1]) is { Success: true } ca && country is null or { Code: "CA" })
-            return Of(lines, Town(ca), Letters(ca, Provinces), ca.Groups["code"].Value.ToUpperInvariant(), "CA");
+            return Of(lines, Town(ca), Letters(ca, Region.Provinces), ca.Groups["code"].Value.ToUpperInvariant(), "CA");
         if (Continental().Match(lines[^1]) is { Success: true } eu && country is not { Code: "US" })
             return Of(lines, eu.Groups["town"].Value.Trim(), null, eu.Groups["code"].Value, country?.Code ?? usual);
-        if (American().Match(lines[^1]) is { Success: true } us && (country is null or { Code: "US" }) && Letters(us, States) is { } state)
+        if (American().Match(lines[^1]) is { Success: true } us && (country is null or { Code: "US" }) && Letters(us, Region.States) is { } state)
             return Of(lines, Town(us), state, us.Groups["code"].Value is { Length: > 0 } zip ? zip : null, "US");
         return Of(lines, lines.Count > 1 || !HasFigure(lines[^1]) ? lines[^1] : null, null, null, country?.Code ?? usual);
     }
@@ -57,7 +45,7 @@ public static partial class EnvelopeAddress
     /// <summary>A place as people read it: street, town, state in full, postcode, country.</summary>
     public static string Understood(Place place) => string.Join(" · ", new[]
     {
-        place.Street, place.City, place.Region is { } region ? RegionName(region) : null, place.Postcode,
+        place.Street, place.City, place.Region is { } region ? Region.Name(region) : null, place.Postcode,
         place.Country is { } code ? Country.Find(code)?.Name ?? code : null,
     }.Where(p => !string.IsNullOrWhiteSpace(p)));
 
@@ -71,7 +59,7 @@ public static partial class EnvelopeAddress
     private static List<string> OneLine(string line)
     {
         var parts = line.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).ToList();
-        var last = parts.Count > 1 && Country.Find(parts[^1]) is not null && !States.ContainsKey(parts[^1].ToUpperInvariant()) ? parts.Count - 2 : parts.Count - 1;
+        var last = parts.Count > 1 && Country.Find(parts[^1]) is not null && !Region.States.ContainsKey(parts[^1].ToUpperInvariant()) ? parts.Count - 2 : parts.Count - 1;
         if (last > 0 && StateAndCode().IsMatch(parts[last]))
         {
             parts[last - 1] += ", " + parts[last];
@@ -91,21 +79,18 @@ public static partial class EnvelopeAddress
 
     private static bool HasFigure(string text) => text.Any(char.IsAsciiDigit);
 
-    private static FrozenDictionary<string, string> Table(string rows) =>
-        rows.Trim().Split('|').Select(r => r.Split(' ', 2)).ToFrozenDictionary(r => r[0], r => r[1], StringComparer.Ordinal);
-
-    [GeneratedRegex(@"(?<code>\b[A-Za-z]{1,2}[0-9][A-Za-z0-9]? ?[0-9][A-Za-z]{2})\z")]
+    [GeneratedRegex(@"(?<code>\b" + Postcode.British + @")\z", RegexOptions.IgnoreCase)]
     private static partial Regex UkPostcode();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z ]{5,25}),? +(?<code>[A-Za-z][0-9][A-Za-z] ?[0-9][A-Za-z][0-9])\z")]
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z ]{5,25}),? +(?<code>" + Postcode.Canadian + @")\z", RegexOptions.IgnoreCase)]
     private static partial Regex Canadian();
 
-    [GeneratedRegex(@"^(?:[A-Z]{1,2}-)?(?<code>[0-9]{4} ?[A-Z]{2}(?= )|[0-9]{4,5}|[0-9]{2}-[0-9]{3}|[0-9]{3} [0-9]{2}) +(?<town>\D.*)\z")]
+    [GeneratedRegex(@"^(?:[A-Z]{1,2}-)?(?<code>" + Postcode.Dutch + @"(?= )|[0-9]{4,5}|" + Postcode.Polish + @"|[0-9]{3} [0-9]{2}) +(?<town>\D.*)\z")]
     private static partial Regex Continental();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?),?(?: +(?<code>[0-9]{5}(?:-[0-9]{4})?))?\z")]
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?),?(?: +(?<code>" + Postcode.American + @"))?\z")]
     private static partial Regex American();
 
-    [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?)(?: +[0-9]{5}(?:-[0-9]{4})?| +[A-Za-z][0-9][A-Za-z] ?[0-9][A-Za-z][0-9])?\z")]
+    [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?)(?: +" + Postcode.American + "| +" + Postcode.Canadian + @")?\z", RegexOptions.IgnoreCase)]
     private static partial Regex StateAndCode();
 }

@@ -1,3 +1,4 @@
+using LabelForge.Checks.Reading;
 using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Recipes;
@@ -77,4 +78,59 @@ public class EnvelopeAddressTests
         Assert.Equal(("CA", "CAD"), (Country.Find("canada")!.Code, Country.Find("ca")!.Currency));
         Assert.Null(Country.Find("Atlantis"));
     }
+
+    // By ISO 3166-1 RU is Russia; RA is nobody's there, but is read as the Argentine Republic. Neither is the United Kingdom.
+    [Theory]
+    [InlineData("RU", null)]
+    [InlineData("RA", null)]
+    [InlineData("UK", "GB")]
+    [InlineData("Österreich", "AT")]
+    [InlineData("Éire", "IE")]
+    [InlineData("South Korea", "KR")]
+    [InlineData("Jordan", null)]
+    public void A_word_on_a_label_is_a_country_only_where_labels_mean_one(string word, string? code) => Assert.Equal(code, Country.OnLabel(word)?.Code);
+
+    [Theory]
+    [InlineData("RU", "RU")]
+    [InlineData("Jordan", "JO")]
+    [InlineData("U.S.A.", "US")]
+    [InlineData("Polska", "PL")]
+    public void A_country_that_is_typed_may_be_any(string typed, string code) => Assert.Equal(code, Country.Find(typed)!.Code);
+
+    [Fact]
+    public void Every_state_has_letters_and_a_name()
+    {
+        Assert.Equal(Region.StateCodes.Split('|').Length, Region.StateNames.Split('|').Length);
+        Assert.Equal(("Maine", "Virgin Islands", "Yukon", "ZZ"), (Region.Name("ME"), Region.Name("VI"), Region.Name("YT"), Region.Name("ZZ")));
+        Assert.Equal(56, Region.States.Count);
+    }
+
+    // What a maker types as the way to be reached stands on the label, and is found there again.
+    [Theory]
+    [InlineData("555-0127")]
+    [InlineData("+1 (207) 555-0127")]
+    [InlineData("+49 30 5550127")]
+    [InlineData("0161 496 0123")]
+    [InlineData("+353 1 555 0127")]
+    [InlineData("thistlepond.example")]
+    [InlineData("thistlepond.de")]
+    [InlineData("savon-du-gue.fr/contact")]
+    [InlineData("thistlepond.co.uk")]
+    [InlineData("bench@thistlepond.example")]
+    public void A_way_to_reach_a_business_is_found_again_on_its_label(string typed)
+    {
+        var way = ContactWay.Parse(typed).Value!;
+        var read = ContactReader.Read($"Thistle Pond Soap\nNet Wt 4 oz (113 g)\n{way.Text}\nLot 26R25-01E");
+        Assert.Equal([way.Text], way.Kind switch { ContactKind.Phone => read.Phones, ContactKind.Email => read.Emails, _ => read.Webs });
+        Assert.Single(read.Spans);
+    }
+
+    [Theory]
+    [InlineData("0 12345 67890 5")]
+    [InlineData("Best before 01-02-2027")]
+    [InlineData("01 02 2027")]
+    [InlineData("Lot 0042 17")]
+    [InlineData("Exampleton, MA 01234-5678")]
+    [InlineData("saponified oils e.g. olive etc. and so on")]
+    public void Other_figures_and_stops_are_no_way_to_reach_anybody(string words) => Assert.False(ContactReader.Read(words).Any);
 }
