@@ -41,7 +41,7 @@ internal sealed record EstimateMeasure(int Guessed, int Right, int WronglyProved
     public static string Table()
     {
         var text = new StringBuilder("| formulas | estimate | open pairs right | typical ratio | traces too high by | water where it leads | Kendall's tau | wrongly proved |\n| --- | --- | ---: | ---: | ---: | ---: | ---: | ---: |\n");
-        foreach (var (name, formulas) in new[] { ("learned from", PublishedFormula.ToLearnFrom), ("kept aside", PublishedFormula.Aside) })
+        foreach (var (name, formulas) in new[] { ("learned from", PublishedFormula.ToLearnFrom), ("kept aside", PublishedFormula.Aside), ("unseen", PublishedFormula.Unseen) })
         {
             foreach (var by in new[] { false, true })
             {
