@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabelForge.Composition.Asking;
 using LabelForge.Declarations;
 
 namespace LabelForge.Cli;
@@ -39,6 +40,7 @@ internal static class AskReport
                 constituent = q.Constituent,
                 allergens = q.Allergens is { } asked ? asked.ToArray() : null,
                 overPercent = q.Over?.AtLeast * 100,
+                bandsPercent = q.IsBands ? ShareBands.Edges.Select(e => e * 100).ToArray() : null,
                 asked = q.Asked,
                 settles = Math.Round(q.Settles, 2),
                 file = q.Material.File,

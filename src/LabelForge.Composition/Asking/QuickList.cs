@@ -67,6 +67,23 @@ internal sealed class QuickList
         return Possible(least, greatest);
     }
 
+    /// <summary>The list with each share's band known.</summary>
+    public QuickList? WithBands(ReadOnlySpan<double> edges, double[] shares)
+    {
+        double[] least = [.. _least], greatest = [.. _greatest];
+        for (var c = 0; c < shares.Length; c++)
+        {
+            foreach (var edge in edges)
+            {
+                if (shares[c] > edge)
+                    least[c] = Math.Max(least[c], edge);
+                else
+                    greatest[c] = Math.Min(greatest[c], edge);
+            }
+        }
+        return Possible(least, greatest);
+    }
+
     private QuickList? Possible(double[] least, double[] greatest) =>
         new QuickList(_listed, _line, _ordered, _groups, least, greatest) is { IsPossible: true } list ? list : null;
 

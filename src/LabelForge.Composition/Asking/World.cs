@@ -1,21 +1,26 @@
 namespace LabelForge.Composition.Asking;
 
-/// <summary>A question that could be put: the share of a constituent, or who is over a line.</summary>
+/// <summary>A question that could be put: the share of a constituent, who is over a line, or, with neither, the band of each.</summary>
 internal sealed record Candidate(string Material, string? Constituent, ShareLine? Line);
 
 /// <summary>One composition of every material that the lists allow, and the products made of them with what has been answered.</summary>
 internal sealed class World
 {
-    private readonly AskedProduct[] _products;
-    private readonly Dictionary<string, double[]> _truth = new(StringComparer.Ordinal);
+    private static readonly double[] Edges = [.. ShareBands.Edges.Select(e => (double)e)];
 
-    /// <summary>Draws the compositions: the estimate in the first world, else some way from it.</summary>
-    public World(CompositionProof[] proofs, int number, Random random, int steps)
-    {
-        _products = [.. proofs.Select(p => new AskedProduct(p.Model!, p))];
-        foreach (var material in proofs.SelectMany(p => p.Model!.Materials).DistinctBy(m => m.Part.Material))
-            _truth.Add(material.Part.Material, Composition(material, number, random, steps));
-    }
+    private readonly AskedProduct[] _products;
+    private readonly Dictionary<string, double[]> _truth;
+
+    /// <summary>Begins with nothing answered.</summary>
+    /// <param name="products">The products, with nothing answered.</param>
+    /// <param name="compositions">What each material is here.</param>
+    public World(AskedProduct[] products, Dictionary<string, double[]> compositions) =>
+        (_products, _truth) = ([.. products.Select(p => p.Again())], compositions);
+
+    /// <summary>Draws a composition of every material: the estimate in the first world, else some way from it.</summary>
+    public static Dictionary<string, double[]> Draw(CompositionProof[] proofs, int number, Random random, int steps) =>
+        proofs.SelectMany(p => p.Model!.Materials).DistinctBy(m => m.Part.Material)
+            .ToDictionary(m => m.Part.Material, m => Composition(m, number, random, steps), StringComparer.Ordinal);
 
     /// <summary>How many open pairs the answer to a question settles here.</summary>
     public int CountSettledBy(Candidate question) => Answers(question).Sum(a => a.Product.CountSettledBy(a.At, a.Answered));
@@ -49,6 +54,8 @@ internal sealed class World
             return null;
         if (question.Line is { } line)
             return known.WithLine(line, truth);
+        if (question.Constituent is null)
+            return known.WithBands(Edges, truth);
         // Several that print under one name are several questions; they are not asked at once.
         var named = material.Names.IndexOf(question.Constituent!);
         return named >= 0 && material.Groups[named] is [var only] ? known.WithShare(only, truth[only]) : null;

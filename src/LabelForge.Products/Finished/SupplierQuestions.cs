@@ -11,8 +11,8 @@ namespace LabelForge.Declarations;
 
 /// <summary>One question to a supplier, and where the answer goes.</summary>
 /// <param name="Material">The material it is about.</param>
-/// <param name="Constituent">The name as the supplier wrote it; null where the question is who of the list is over a line.</param>
-/// <param name="Over">The line; null where the question is a share.</param>
+/// <param name="Constituent">The name as the supplier wrote it; null where the question is of the whole list.</param>
+/// <param name="Over">The line that the list is parted by; null where the question is another.</param>
 /// <param name="Settles">How many open pairs the answer is expected to settle, after the questions before it.</param>
 /// <param name="Line">The line of the material's file where the answer goes.</param>
 public sealed record SupplierQuestion(Material Material, string? Constituent, ShareLine? Over, double Settles, int Line)
@@ -20,8 +20,12 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
     /// <summary>The fragrance allergens that are asked about, as far as such a material is known to hold them; null where the question is another.</summary>
     public ImmutableArray<string>? Allergens { get; init; }
 
+    /// <summary>Whether the question is in which of <see cref="ShareBands"/> each of the list lies.</summary>
+    public bool IsBands => Allergens is null && Constituent is null && Over is null;
+
     /// <summary>The question itself, as it stands in the message.</summary>
     public string Asked => Allergens is { } known ? AllergensAsked(known) : Constituent is { } name ? $"{Material.Name}: how much {name} is in it? The figure, or the narrowest range that you can give."
+        : IsBands ? $"{Material.Name}: which of its ingredients are {Bands}?"
         : Over is { } line && line.AtMost != line.AtLeast ? $"{Material.Name}: which of its ingredients are at {Percent(line.AtLeast)} or more, and which at {Percent(line.AtMost)} or less?"
         : $"{Material.Name}: which of its ingredients are at {Percent(Over!.Value.AtMost)} or less?";
 
@@ -30,7 +34,12 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
         ? $"{Material.File}: under allergens: each with its figure or range, for example {{ Linalool: 20-45 % }}"
         : Constituent is { } name
         ? $"{Material.File}, line {Line}: - {name}: the figure or range, for example 5-10 %"
+        : IsBands ? $"{Material.File}, line {Line} and below: beside each its band, for example 5-10 %; beside the least, <= {Percent(ShareBands.Edges[0])}"
         : $"{Material.File}, line {Line} and below: beside each that is at or over it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
+
+    // "at 1 % or less, at 1 to 2 %, ... and above 40 %".
+    private static string Bands => string.Join(", ",
+        [$"at {Percent(ShareBands.Edges[0])} or less", .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"at {from * 100:0.##} to {Percent(to)}"), $"above {Percent(ShareBands.Edges[^1])}"]);
 
     private string AllergensAsked(ImmutableArray<string> known) =>
         $"{Material.Name}: which fragrance allergens of Annex III to Regulation (EC) No 1223/2009 does it hold, and how much of each?{(known.IsEmpty ? "" : $" Such oils are known to hold {string.Join(", ", known)}.")} The allergen certificate answers it.";
