@@ -41,7 +41,7 @@ internal static class MaterialVerb
             var draft = new MaterialDraft(
                 MaterialDraft.IdOf(r.GetValue(id) ?? r.GetValue(name)!), r.GetValue(name)!,
                 told ?? LikelyKind.Of(matches) ?? MaterialKind.Base, Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
-            { Said = list.LeftOut };
+            { Said = list.Said };
             var path = r.GetValue(dry) ? null : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
             var yaml = draft.ToYaml();
             if (r.GetValue(format) == "json")

@@ -25,7 +25,7 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
 
     /// <summary>The question itself, as it stands in the message.</summary>
     public string Asked => Allergens is { } known ? AllergensAsked(known) : Constituent is { } name ? $"{Material.Name}: how much {name} is in it? The figure, or the narrowest range that you can give."
-        : IsBands ? $"{Material.Name}: which of its ingredients are {Bands}?"
+        : IsBands ? $"{Material.Name}: in which band is each of its ingredients: {Bands}?"
         : Over is { } line && line.AtMost != line.AtLeast ? $"{Material.Name}: which of its ingredients are at {Percent(line.AtLeast)} or more, and which at {Percent(line.AtMost)} or less?"
         : $"{Material.Name}: which of its ingredients are at {Percent(Over!.Value.AtMost)} or less?";
 
@@ -37,9 +37,9 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
         : IsBands ? $"{Material.File}, line {Line} and below: beside each its band, for example 5-10 %; beside the least, <= {Percent(ShareBands.Edges[0])}"
         : $"{Material.File}, line {Line} and below: beside each that is at or over it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
 
-    // "at 1 % or less, at 1 to 2 %, ... and above 40 %".
+    // "1 % or less, 1-2 %, ... above 40 %".
     private static string Bands => string.Join(", ",
-        [$"at {Percent(ShareBands.Edges[0])} or less", .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"at {from * 100:0.##} to {Percent(to)}"), $"above {Percent(ShareBands.Edges[^1])}"]);
+        [$"{Percent(ShareBands.Edges[0])} or less", .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"{from * 100:0.##}-{Percent(to)}"), $"above {Percent(ShareBands.Edges[^1])}"]);
 
     private string AllergensAsked(ImmutableArray<string> known) =>
         $"{Material.Name}: which fragrance allergens of Annex III to Regulation (EC) No 1223/2009 does it hold, and how much of each?{(known.IsEmpty ? "" : $" Such oils are known to hold {string.Join(", ", known)}.")} The allergen certificate answers it.";

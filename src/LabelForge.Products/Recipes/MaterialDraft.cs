@@ -103,6 +103,8 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             text.Append(CultureInfo.InvariantCulture, $"{indent}# Write the one that it is in its place; where it is none of them, ask the supplier for its INCI name.\n");
         }
         var remarks = match.Written.Remarks.ToList();
+        if (match.Written.Cas is { } cas)
+            remarks.Add($"CAS {cas}");
         if (match.Written.Organic)
             remarks.Insert(0, "organic, says the supplier");
         if (match.Found is not null && !string.Equals(Key(match), match.Written.Text, StringComparison.OrdinalIgnoreCase))

@@ -59,7 +59,7 @@ public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal
             ways.Add($"stir {Number(powder)} g of it into {Number(Math.Round(powder * oil.Mass.Grams / grams))} g of {oil.Material.Name} and take {Number(oil.Mass.Grams + grams)} g of that in place of both");
         }
         if (Line.Written.IsVolume)
-            ways.Add($"measure it with the spoon as the recipe says ({Line.Written}), with this powder's own weighed density");
+            ways.Add($"measure it with the spoon as the recipe says ({Line.Written}), with its own weighed density");
         else if (Line.Material.GramsPerMillilitre is { } density && density > 0)
             ways.Add($"measure {Number(Math.Round(grams / density / TeaspoonMillilitres, 2))} level teaspoons, by the density in its file");
         else

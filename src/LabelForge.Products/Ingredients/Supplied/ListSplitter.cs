@@ -1,10 +1,11 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>Splits a supplier's list into pieces that hold one name each, but does not split a name that is known as it stands.</summary>
 /// <param name="knows">Whether a text is a name that the dictionary knows.</param>
-internal sealed class ListSplitter(Func<string, bool> knows)
+internal sealed partial class ListSplitter(Func<string, bool> knows)
 {
     private const int MostCommasInAName = 4;
 
@@ -22,13 +23,14 @@ internal sealed class ListSplitter(Func<string, bool> knows)
         {
             current = current.Length == 0 ? cut[at].Text : $"{current}\n{cut[at].Text}";
             var next = at + 1 < cut.Count ? cut[at + 1].Text : "";
-            if (cut[at].Ending == Ending.Line && next.Trim().Length > 0 && !LineParts(current, next, hasCommas))
+            var ends = cut[at].Ending == Ending.Line && Closing().IsMatch(next) && !Known($"{current} {next}");
+            if (cut[at].Ending == Ending.Line && next.Trim().Length > 0 && !ends && !LineParts(current, next, hasCommas))
                 continue;
             pieces.Add(current);
             current = "";
-            if (cut[at].Ending != Ending.Stop)
+            if (cut[at].Ending != Ending.Stop && !ends)
                 continue;
-            // After a full stop come more names, or sentences that are none.
+            // After a full stop come more names, or sentences that are none; so after a line that begins as such sentences do.
             string[] rest = [.. cut.Skip(at + 1).Select(c => c.Text.Trim()).Where(t => t.Length > 0)];
             if (rest.Length == 0 || rest.Any(Known))
                 continue;
@@ -131,6 +133,10 @@ internal sealed class ListSplitter(Func<string, bool> knows)
         }
         return whole;
     }
+
+    // How what follows a list begins, where no full stop ends the list: common usage.
+    [GeneratedRegex(@"^\s*(?:store|keep|avoid|made (?:in|by|with)|best before|use (?:by|within)|net (?:wt|weight)|lot|batch|shelf life|do(?:es)? not|free (?:of|from)|for (?:external|professional|cosmetic)|distributed|manufactured|supplied|www\.|https?:|tel\b|phone|e-?mail|warning|caution|please|conserver|[àa] conserver|k[üu]hl|trocken|lagern|hergestellt|fabriqu|conservar|conservare|mantener|fabricado|prodotto|bewaren|przechowywa)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Closing();
 
     private bool IsWithCommas(string piece) =>
         piece.Length < SuppliedText.MostCharactersOfAName && NamePiece.Of(piece, knows).Name is var name && name.Contains(',') && knows(name);

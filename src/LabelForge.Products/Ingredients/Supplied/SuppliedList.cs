@@ -17,4 +17,11 @@ public sealed record SuppliedName(
 /// <summary>What was read from a supplier's paper.</summary>
 /// <param name="Names">The names in the supplier's order; at least one.</param>
 /// <param name="LeftOut">Text that is no name, as it stood: the product's title, footnotes, closing sentences.</param>
-public sealed record SuppliedList(ImmutableArray<SuppliedName> Names, ImmutableArray<string> LeftOut);
+public sealed record SuppliedList(ImmutableArray<SuppliedName> Names, ImmutableArray<string> LeftOut)
+{
+    /// <summary>The lines of the paper, from 1, on which <see cref="LeftOut"/> begins, in its order; 0 where it was not found as it stood.</summary>
+    public ImmutableArray<int> LeftOutLines { get; init; } = [];
+
+    /// <summary>What was left out, each with its line of the paper, as the material's file keeps it.</summary>
+    public ImmutableArray<string> Said => [.. LeftOut.Select((left, at) => LeftOutLines.ElementAtOrDefault(at) is var line and > 0 ? $"line {line}: {left}" : left)];
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using LabelForge.Measures;
 
 namespace LabelForge.Ingredients.Supplied;
@@ -11,6 +12,8 @@ public static class SuppliedText
 
     /// <summary>What is longer is no name, and is not looked up.</summary>
     internal const int MostCharactersOfAName = 300;
+
+    private const int LettersThatTell = 24;
 
     /// <summary>Reads the names of a text with what it says of each.</summary>
     /// <param name="text">The declaration, copied as it stands, with or without its heading.</param>
@@ -40,8 +43,27 @@ public static class SuppliedText
             }
         }
         return names.Count > 0
-            ? new SuppliedList(names.ToImmutable(), leftOut.ToImmutable())
+            ? new SuppliedList(names.ToImmutable(), leftOut.ToImmutable()) { LeftOutLines = [.. leftOut.Select(l => LineOf(text, l))] }
             : throw new InputException(new Problem(null, 0, "There is no name of an ingredient in this text.", "Give the supplier's list, for example: Glycerin, Water (Aqua), Sodium Stearate"));
+    }
+
+    // By its letters and figures alone: spaces, hyphens and line ends are not what they were.
+    private static int LineOf(string text, string left)
+    {
+        var wanted = string.Concat(left.Where(char.IsLetterOrDigit).Take(LettersThatTell));
+        if (wanted.Length == 0)
+            return 0;
+        var (places, letters) = (new List<int>(), new StringBuilder(text.Length));
+        for (var at = 0; at < text.Length; at++)
+        {
+            if (char.IsLetterOrDigit(text[at]))
+            {
+                letters.Append(text[at]);
+                places.Add(at);
+            }
+        }
+        var found = letters.ToString().LastIndexOf(wanted, StringComparison.OrdinalIgnoreCase);
+        return found < 0 ? 0 : text.AsSpan(0, places[found]).Count('\n') + 1;
     }
 
     /// <summary>Reads one cell or line that holds one name, with what is said beside it; null where no name is in it.</summary>

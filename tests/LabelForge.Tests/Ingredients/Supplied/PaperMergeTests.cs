@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
@@ -52,10 +53,38 @@ public class PaperMergeTests
     public void A_sheet_without_a_CAS_number_is_refused() => Assert.Throws<InputException>(() => SafetySheet.Read("SECTION 3: Composition\nNot hazardous.", Matcher.Knows));
 
     [Fact]
+    public void What_follows_a_list_without_a_full_stop_is_none_of_its_names_and_is_kept_with_its_line()
+    {
+        var list = SuppliedText.Read("Clear base\nIngredients: Water, Glycerin,\nSodium Chloride\nStore cool and dry\nMade in Exampleton", Matcher.Knows);
+
+        Assert.Equal(["Water", "Glycerin", "Sodium Chloride"], list.Names.Select(n => n.Text));
+        Assert.Equal(["line 1: Clear base", "line 4: Store cool and dry, Made in Exampleton"], list.Said);
+    }
+
+    // What became a heading, a bound or a range of its own.
+    private static readonly string[] Understood =
+        ["ingredients", "inci", "ingrédients", "inhaltsstoffe", "ingredientes", "ingredienti", "ingrediënten", "składniki", "percent", "less", "than", "the", "following", "and"];
+
+    [Fact]
+    public void No_word_and_no_number_of_the_corpus_is_lost()
+    {
+        Assert.All(CorpusPaper.Read("lists.txt"), paper =>
+        {
+            var list = SuppliedText.Read(paper.Text, Matcher.Knows);
+            var yaml = Plain(new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.Said }.ToYaml());
+            var lost = Regex.Matches(paper.Text.Replace("-\n", "", StringComparison.Ordinal), @"\p{L}{3,}|\d{2,7}-\d\d-\d\b").Select(m => m.Value)
+                .Where(w => !Understood.Contains(Plain(w)) && !yaml.Contains(Plain(w), StringComparison.Ordinal)).ToArray();
+            Assert.True(lost.Length == 0, $"{paper.Form}: {string.Join(' ', lost)}\n{paper.Text}\n{yaml}");
+        });
+
+        static string Plain(string text) => text.ToLowerInvariant();
+    }
+
+    [Fact]
     public void Each_word_of_the_paper_is_in_the_file_as_something_or_as_a_comment()
     {
         var list = SuppliedText.Read("Clear base no. 4\nIngredients: Water, Glycerin (CAS 56-81-5, humectant), Fragrance (Linalool, Citral). Keep dry.", Matcher.Knows);
-        var yaml = new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.LeftOut }.ToYaml();
+        var yaml = new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.Said }.ToYaml();
 
         Assert.All(new[] { "Clear base no. 4", "Water", "Glycerin", "humectant", "Fragrance", "Linalool: <= 100 %", "Citral: <= 100 %", "Keep dry" }, word => Assert.Contains(word, yaml, StringComparison.Ordinal));
         var read = MaterialFile.Read("base", YamlFile.ReadText(yaml, "materials/base.yaml"));
