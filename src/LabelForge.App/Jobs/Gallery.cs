@@ -31,7 +31,7 @@ public static class Gallery
     public static ImmutableArray<GalleryLabel> Of(Product product, Market market, string? design, LotCode? lot, DateOnly on)
     {
         var (workshop, recipe) = (product.Workshop, product.Recipe);
-        var id = (design ?? UsualDesign.For(ProductKindOf.Recipe(recipe).Id).Design).Split('+')[0];
+        var id = (design ?? UsualDesign.For(ProductKindOf.Recipe(recipe).Id, workshop.Business.LabelStock, recipe.Package).Design).Split('+')[0];
         if (!new DesignShelf(workshop.Folder).Load(id, recipe.Package).TakesLook)
             throw new InputException(new Problem(null, 0, $"The design {id} is printed as it is; arrangements do nothing for it.", "Choose another design (see: labelforge design).") { Code = "design.takes-no-look" });
         return [.. ArrangementFile.Known.Zip(Pairs).Select(p => One(p.First, $"{id}+{p.First}+{p.Second}")).OfType<GalleryLabel>()];

@@ -60,7 +60,7 @@ public sealed record LabelJob
     {
         var (workshop, recipe, batch, kind) = (product.Workshop, product.Recipe, product.Batch, product.Kind);
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on, names);
-        var asked = design ?? UsualDesign.For(kind.Id).Design;
+        var asked = design ?? UsualDesign.For(kind.Id, workshop.Business.LabelStock, recipe.Package).Design;
         var drawn = new DesignShelf(workshop.Folder).Load(asked, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);

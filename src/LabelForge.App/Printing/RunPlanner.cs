@@ -62,7 +62,7 @@ public sealed class RunPlanner
         notes.AddRange(job.LeftOut.Select(m => $"{batch.Product}: {m}"));
         if (Changed(batch, job) is { } changed)
             notes.Add(changed);
-        var usual = UsualDesign.For(job.Kind.Id);
+        var usual = UsualDesign.For(job.Kind.Id, job.Workshop.Business.LabelStock, job.Batch.Recipe.Package);
         yield return Labels(job, lot, job.Fit.OrRefuse(), stock ?? usual.Stock, count, own: true, asked: stock is not null);
         foreach (var (design, fit) in job.Companions.OrderBy(c => c.Key, StringComparer.Ordinal))
         {

@@ -61,7 +61,7 @@ internal static class DemoVerb
         Directory.CreateDirectory(folder);
         var info = PrintInputs.Info(job, lot, on);
         var layout = job.Fit.OrRefuse();
-        var usual = UsualDesign.For(job.Kind.Id);
+        var usual = UsualDesign.For(job.Kind.Id, job.Workshop.Business.LabelStock, job.Batch.Recipe.Package);
         foreach (var (design, fit) in job.Companions)
         {
             LabelFile.Write(Path.Combine(folder, $"label-{design}.pdf"), fit.OrRefuse(), info);

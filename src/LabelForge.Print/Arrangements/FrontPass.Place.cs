@@ -57,7 +57,7 @@ internal sealed partial class FrontPass
                     _drawings.Window(box, left, inner.Y, wide, inner.Height, on);
                 break;
             case BoxKind.Picture:
-                var pictureWide = Math.Min(box.Width ?? 20, inner.Width);
+                var pictureWide = PictureWidth(box, inner.Width);
                 _pictures.Add((picture!, inner.X + (inner.Width - pictureWide) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, pictureWide));
                 break;
             case BoxKind.Rule:

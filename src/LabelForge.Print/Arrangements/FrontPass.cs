@@ -78,7 +78,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         {
             BoxKind.Say => box.Run == Run.Across ? SetOf(box, inner) is { } set ? MetricHeight(set) : 0 : 0,
             BoxKind.Ornament => WindowHeight(box),
-            BoxKind.Picture => (box.Width ?? 20) * picture!.UnitsHigh / picture.UnitsWide,
+            BoxKind.Picture => PictureWidth(box, inner) * picture!.UnitsHigh / picture.UnitsWide,
             BoxKind.Rule => RuleThickness,
             BoxKind.Pair => PairHeight(box, inner),
             BoxKind.Rows => RowsHeight(box.Inside, inner),
@@ -87,6 +87,10 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         };
         return content + box.Padding.Top + box.Padding.Bottom;
     }
+
+    // As wide as its box, and no higher than the box lets it be.
+    private double PictureWidth(ArrangementBox box, double width) =>
+        Math.Min(Math.Min(box.Width ?? 20, width), box.Most * picture!.UnitsWide / picture.UnitsHigh);
 
     private double WindowHeight(ArrangementBox box) => face.Look.Ornament is null ? 0 : level switch
     {

@@ -62,9 +62,12 @@ public static class LabelFitter
         {
             if (design.Look is { } look && FrontPanels.IsFront(panel))
             {
-                if (FrontPanels.Arrange(design, panel, look, content, rules, extras.Art.GetValueOrDefault(LabelExtras.Logo)) is not { } front)
+                var logo = extras.Art.GetValueOrDefault(LabelExtras.Logo);
+                if ((FrontPanels.Arrange(design, panel, look, content, rules, logo) ?? FrontPanels.Arrange(design, panel, look, content, rules, null)) is not { } front)
                     return new Fit.DoesNotFit(panel.Id, null, default, $"The arrangement {look.Arrangement} has no room for these words.", "Choose another arrangement, or a larger label.");
                 assembly.Add(front);
+                if (logo is not null && front.Pictures.IsEmpty)
+                    assembly.LeaveOut($"The logo has no room on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
                 continue;
             }
             var items = Items(panel, design, content, barcode, extras).ToList();

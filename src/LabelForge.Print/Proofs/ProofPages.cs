@@ -5,7 +5,11 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Proofs;
 
 /// <summary>A place for the label on a proof's page: points from the page's top left corner, and how much larger it is drawn.</summary>
-internal sealed record PlacedProof(double X, double Y, double Scale);
+internal sealed record PlacedProof(double X, double Y, double Scale)
+{
+    /// <summary>Whether it is drawn without colour.</summary>
+    public bool InGrey { get; init; }
+}
 
 /// <summary>One page of a proof.</summary>
 internal sealed record ProofPage(Picture Picture, IReadOnlyList<PlacedProof> Labels);

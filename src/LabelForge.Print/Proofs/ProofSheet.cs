@@ -30,6 +30,7 @@ public static class ProofSheet
     {
         var (width, height) = market.Ways.Paper == "letter" ? (Length.FromInches(8.5m), Length.FromInches(11m)) : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
         var pages = labels.SelectMany(l => Pages(new ProofPages(width, height), l, market, on, info).Select(p => (Label: l, Page: p))).ToArray();
+        var greys = labels.Where(GreyLabel.HasColour).Distinct().ToDictionary(l => l, GreyLabel.Of);
         AtomicFile.Write(path, stream =>
         {
             var document = new FormDocument(stream, info);
@@ -38,7 +39,7 @@ public static class ProofSheet
                 using var page = document.AddPage(width, height);
                 page.Place(one.Picture, 0, 0);
                 foreach (var place in one.Labels)
-                    page.Place(label, place.X, place.Y, place.Scale);
+                    page.Place(place.InGrey ? greys.GetValueOrDefault(label, label) : label, place.X, place.Y, place.Scale);
             }
             document.Finish();
         });
@@ -52,6 +53,7 @@ public static class ProofSheet
         pages.Space(8);
         ActualSize(pages, label);
         Enlarged(pages, label);
+        Ink(pages, label);
         Rules(pages, label);
         LeftOut(pages, label);
         return pages.Finish();
@@ -92,6 +94,21 @@ public static class ProofSheet
     {
         pages.Add(new Outline(x, y, Points.Of(label.Design.Width) * scale, Points.Of(label.Design.Height) * scale, 0, label.Design.Round, Thin, Tint.Grey));
         pages.Add(new PlacedProof(x, y, scale));
+    }
+
+    private static void Ink(ProofPages pages, LabelLayout label)
+    {
+        var ink = InkCoverage.Of(label);
+        var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
+        pages.Text(string.Create(CultureInfo.InvariantCulture, $"Ink: {ink.Percent:0} % of the label's area, were it printed solid (cyan {ink.Cyan:0}, magenta {ink.Magenta:0}, yellow {ink.Yellow:0}, black {ink.Black:0}); worked out from the colours, for comparing designs."), Body);
+        pages.Space(6);
+        if (!GreyLabel.HasColour(label) || width > pages.Width || height > pages.Height - 100)
+            return;
+        pages.Need(height + 24);
+        pages.Text("Actual size, as a printer without colour prints it.", Body, BundledFaces.SemiBold);
+        pages.Add(new Outline(ProofPages.Margin, pages.Y + 4, width, height, 0, label.Design.Round, Thin, Tint.Grey));
+        pages.Add(new PlacedProof(ProofPages.Margin, pages.Y + 4, 1) { InGrey = true });
+        pages.Space(height + 14);
     }
 
     // Each element's number stands at its panel's side of the label, with a line to the element; numbers never stand on each other.

@@ -20,7 +20,8 @@ public class FrontTests
     // 0.5 mm.
     private const double ClearOfOrnament = 0.5 * 72 / 25.4;
 
-    private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "jar-side-2x8", "bottle-front-2x2.625", "hang-tag-fold", "bag-seal-fold", "lip-tube-wrap", "tin-lid-2in", "bar-band", "jar-lid-2.5in"];
+    private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "jar-side-2x8", "bottle-front-2x2.625", "hang-tag-fold", "bag-seal-fold", "lip-tube-wrap", "tin-lid-2in", "bar-band", "jar-lid-2.5in", "jar-lid-2in",
+        "bar-57x99.1mm", "bottle-wrap-3.333x4", "bottle-wrap-67.7x99.1mm", "jar-side-1.25x8in"];
 
     private static readonly string[] Types = ["bookish", "round", "capitals", "soft", "stylish", "deco", "brush"];
 
@@ -95,6 +96,7 @@ public class FrontTests
     }
 
     [Theory]
+    [InlineData("bar-57x99.1mm"), InlineData("bottle-wrap-3.333x4")]
     [InlineData("bar-2x4"), InlineData("bottle-back-2x2.625"), InlineData("jar-side-2x8"), InlineData("bar-back-2x2.625")]
     public void The_backs_of_a_range_are_read_at_one_size(string design)
     {
@@ -125,6 +127,25 @@ public class FrontTests
         var (low, high) = (texts.Min(t => t.LetterHeight.Millimetres), texts.Max(t => t.LetterHeight.Millimetres));
         // Either they stand at one height, or what is lower is at its most and what is higher at its least.
         Assert.True(high - low < 0.02m || texts.All(t => t.LetterHeight.Millimetres - low < 0.02m || t.LetterHeight.Millimetres <= t.RequiredFloor.Millimetres * 1.02m || low >= 1.39m), $"{low} and {high}");
+    }
+
+    [Theory, MemberData(nameof(Arrangements))]
+    public void A_logo_stands_on_the_front_or_is_said_to_be_left_out(string arrangement)
+    {
+        var logo = new ArtBlock(30, 10) { Paths = [new ArtPath("M0 0H30V10H0Z", Colour.Black, null, 0, true)] };
+        var extras = LabelExtras.None with { Art = LabelExtras.None.Art.Add(LabelExtras.Logo, logo) };
+        foreach (var shape in new[] { "bar-front-2x2", "bottle-front-2x2.625", "jar-side-2x8" })
+        {
+            var layout = LabelFitter.Fit(LabelDesign.Load(shape).In(Of(arrangement, "bookish", OrnamentFamily.All[0], null, 20)), Usual(Market.Us), Samples.Block(), extras).OrRefuse();
+            Lawful(layout, $"{arrangement}, {shape}");
+            Assert.True(layout.Shapes.Length == 1 != layout.LeftOut.Any(l => l.Contains("logo", StringComparison.Ordinal)), $"{arrangement}, {shape}: {layout.Shapes.Length} drawn");
+            if (layout.Shapes.IsEmpty)
+                continue;
+            var drawn = layout.Shapes[0];
+            var (wide, high) = (30 * drawn.Scale, 10 * drawn.Scale);
+            Assert.InRange(high, 3, 6.5 * 72 / 25.4 + 0.01);
+            Assert.All(layout.Lines, l => Assert.False(l.X < drawn.X + wide && l.X + l.Text.Width > drawn.X && l.Y - l.Text.Shape.Top * l.Text.Size < drawn.Y + high && l.Y > drawn.Y && !l.Upright && l.Radius == 0, $"{arrangement}, {shape}: {l.Text.Text} stands on the logo"));
+        }
     }
 
     [Fact]
