@@ -139,7 +139,7 @@ internal sealed partial class FrontPass
         foreach (var (column, width) in box.Inside.Zip(Widths(box, at.Width)))
         {
             x += column == box.Inside[0] ? 0 : column.Gap;
-            if (Natural(column, width) > at.Height + 0.01)
+            if (ContentHeight(column, width) > at.Height + 0.01)
                 Failed = true;
             Place(column, new Box(x, at.Y, width, at.Height), ground, circle, null);
             x += width;

@@ -68,11 +68,12 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
             Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity);
     }
 
-    // The height that a box takes in a width; shares of what is left over come on top.
-    private double Natural(ArrangementBox box, double width)
+    // The height that a row takes in a width; shares of what is left over come on top.
+    private double Natural(ArrangementBox box, double width) => box.Size is { } fixedSize && box.Kind is not BoxKind.Columns ? fixedSize : ContentHeight(box, width);
+
+    // A column's size is its width, and says nothing of its height.
+    private double ContentHeight(ArrangementBox box, double width)
     {
-        if (box.Size is { } fixedSize && box.Kind is not BoxKind.Columns)
-            return fixedSize;
         var inner = width - box.Padding.Left - box.Padding.Right;
         var content = box.Kind switch
         {
@@ -82,7 +83,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
             BoxKind.Rule => RuleThickness,
             BoxKind.Pair => PairHeight(box, inner),
             BoxKind.Rows => RowsHeight(box.Inside, inner),
-            BoxKind.Columns => box.Inside.Zip(Widths(box, inner)).Select(p => Natural(p.First, p.Second)).DefaultIfEmpty(0).Max(),
+            BoxKind.Columns => box.Inside.Zip(Widths(box, inner)).Select(p => ContentHeight(p.First, p.Second)).DefaultIfEmpty(0).Max(),
             _ => 0,
         };
         return content + box.Padding.Top + box.Padding.Bottom;
