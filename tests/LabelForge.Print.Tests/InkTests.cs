@@ -1,6 +1,7 @@
 using LabelForge.Markets;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Proofs;
 using LabelForge.Print.Tests.Looks;
