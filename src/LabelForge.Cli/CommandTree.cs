@@ -19,7 +19,7 @@ public static class CommandTree
         var root = new Command("labelforge", "From a recipe to a checked, printed sheet of labels. Reports what it checked against; it does not decide what is lawful for you.")
         {
             new HelpOption { Recursive = true, Action = new ShowHelp() },
-            new VersionOption(),
+            new VersionOption { Action = new ShowVersion() },
         };
         foreach (var verb in new Command[]
         {

@@ -3,7 +3,7 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Cli.Help;
 
-/// <summary><c>help</c>: one verb, or all of them as a page.</summary>
+/// <summary><c>help</c>: one verb, or all of them as a page in Markdown or for <c>man</c>.</summary>
 internal static class HelpVerb
 {
     public static Command Build(Command root)
@@ -11,9 +11,15 @@ internal static class HelpVerb
         var asked = new Argument<string[]>("VERB") { Description = "The verb, as: sheet, or: lot new", Arity = ArgumentArity.ZeroOrMore };
         asked.CompletionSources.Add(_ => root.Subcommands.Where(v => !v.Hidden).Select(v => new System.CommandLine.Completions.CompletionItem(v.Name)));
         var all = new Option<bool>("--all") { Description = "Everything, as a page in Markdown" };
-        var verb = new Command("help", "What a verb does and takes, with examples") { asked, all };
+        var manual = new Option<bool>("--manual") { Description = "Everything, as a manual page: labelforge help --manual > labelforge.1" };
+        var verb = new Command("help", "What a verb does and takes, with examples") { asked, all, manual };
         verb.SetAction(r =>
         {
+            if (r.GetValue(manual))
+            {
+                Console.Write(ManualPage.Of(root));
+                return Exit.Done;
+            }
             if (r.GetValue(all))
             {
                 Console.Write(CommandPage.Markdown(root));
