@@ -30,13 +30,16 @@ public static class Templates
     public static MapNode Tree(string path) => (MapNode)CompiledData.ReadTree(typeof(Templates).Assembly, "compiled/" + path);
 
     /// <summary>The ids of the YAML files in a folder, in order.</summary>
-    public static IReadOnlyList<string> Ids(string folder) =>
+    public static IReadOnlyList<string> Ids(string folder) => Listed.Of(folder, () =>
     [
         .. typeof(Templates).Assembly.GetManifestResourceNames()
             .Where(n => n.StartsWith(Root + folder + "/", StringComparison.Ordinal) && n.EndsWith(".yaml", StringComparison.Ordinal))
             .Select(n => n[(Root.Length + folder.Length + 1)..^5])
             .Order(StringComparer.Ordinal),
-    ];
+    ]);
+
+    // What ships with the program does not change while it runs.
+    private static readonly FoundBefore<string, IReadOnlyList<string>> Listed = new(100);
 
     /// <summary>Refuses an id that is not known, naming those that are.</summary>
     public static InputException Unknown(string what, string id, IEnumerable<string> known) =>

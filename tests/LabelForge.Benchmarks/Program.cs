@@ -9,6 +9,13 @@ if (args is ["soak", .. var minutes])
     return 0;
 }
 
+// The program's own part of a keystroke, without a browser.
+if (args is ["keystroke-parts", var workshop])
+{
+    Console.WriteLine(KeystrokeParts.Table(workshop, ["harbour-wall-bar", "bramble-bar", "sugar-scrub", "bath-salt", "meadow-bar"]));
+    return 0;
+}
+
 // Levels are learned from formulas, and how good the estimate is stands where the order is explained.
 if (args is ["estimate"])
 {

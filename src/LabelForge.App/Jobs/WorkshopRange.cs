@@ -1,4 +1,6 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using LabelForge.Declarations;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
@@ -10,6 +12,9 @@ namespace LabelForge.Print.Jobs;
 /// <summary>The products of a workshop as one range, and the look of each.</summary>
 public sealed class WorkshopRange
 {
+    // The range is asked for with each of its labels and at each letter that is typed: a file is read again when it was written again.
+    private static readonly ConditionalWeakTable<Workshop, ConcurrentDictionary<string, ((DateTime, long) State, Recipe? Recipe)>> AsRead = [];
+
     private readonly ImmutableArray<Recipe> _recipes;
     private readonly ImmutableArray<Look> _looks;
 
@@ -50,19 +55,27 @@ public sealed class WorkshopRange
 
     private static string Key(Recipe recipe) => $"{recipe.Id}/{recipe.Name}";
 
-    private static string Size(Recipe recipe) => recipe.Package is { } p ? string.Join(' ', p.Sides.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{p.Shape}{s.Key}{s.Value.Millimetres}")) : "";
+    private static string Size(Recipe recipe) => recipe.Package?.Key ?? "";
 
     // Another recipe that cannot be read is told where it is opened; this product's label can be made without it.
     private static Recipe? Read(Workshop workshop, string id)
     {
+        var file = new FileInfo(Path.Combine(workshop.Folder, "recipes", id + ".yaml"));
+        var state = file.Exists ? (file.LastWriteTimeUtc, file.Length) : default;
+        var read = AsRead.GetOrCreateValue(workshop);
+        if (read.TryGetValue(id, out var known) && known.State == state)
+            return known.Recipe;
+        Recipe? recipe = null;
         try
         {
-            return workshop.Recipe(id);
+            recipe = workshop.Recipe(id);
         }
         catch (InputException)
         {
-            return null;
+            // As said: it counts for nothing here.
         }
+        read[id] = (state, recipe);
+        return recipe;
     }
 
     private static RangeProduct Product(Workshop workshop, Recipe recipe, Recipe? inHand)

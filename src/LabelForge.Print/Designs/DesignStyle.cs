@@ -18,6 +18,8 @@ public enum Tone
 /// <summary>The look of a label apart from its layout: type pairing, rules, spacing, colours. From templates/styles.</summary>
 public sealed record DesignStyle
 {
+    private static readonly FoundBefore<string, DesignStyle> Loaded = new(100);
+
     private static readonly string[] FaceNames = ["display", "business", "regular", "medium", "semibold", "bold"];
 
     /// <summary>The file's name without its ending.</summary>
@@ -53,7 +55,7 @@ public sealed record DesignStyle
     /// <summary>A style that ships with the tool.</summary>
     /// <exception cref="InputException">There is none of that id.</exception>
     public static DesignStyle Load(string id) => Known.Contains(id)
-        ? Read(Templates.Tree($"styles/{id}.yaml"), id)
+        ? Loaded.Of(id, () => Read(Templates.Tree($"styles/{id}.yaml"), id))
         : throw Templates.Unknown("style", id, Known);
 
     private static DesignStyle Read(MapNode map, string id)

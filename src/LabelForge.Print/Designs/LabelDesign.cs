@@ -149,6 +149,9 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     /// <summary>The same design with a look: its colours, and its arrangement on the fronts.</summary>
     public LabelDesign In(Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink };
 
+    // What ships does not change: a design for a package is read once.
+    private static readonly FoundBefore<(string, string?), LabelDesign> Loaded = new(500);
+
     /// <summary>The ids of the designs that ship with the tool.</summary>
     public static IReadOnlyList<string> Known => Templates.Ids("designs");
 
@@ -160,7 +163,7 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     {
         var look = DesignLook.Of(id);
         return Known.Contains(look.Design)
-            ? DesignFile.Read(Shipped(look.Design), look, package)
+            ? Loaded.Of((id, package?.Key), () => DesignFile.Read(Shipped(look.Design), look, package))
             : throw Templates.Unknown("design", look.Design, Known);
     }
 

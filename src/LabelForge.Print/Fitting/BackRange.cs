@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Declarations;
+using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Looks;
@@ -9,6 +10,8 @@ namespace LabelForge.Print.Fitting;
 /// <summary>How the backs of a whole range are set: each panel as far enlarged as the longest words of the range leave room for.</summary>
 internal static class BackRange
 {
+    private static readonly FoundBefore<BackKey, (double? Beside, double? Whole)> Known = new(4000);
+
     /// <summary>The setting of each panel that no look arranges. Words that do not fit at their least do not count: they are refused by themselves.</summary>
     /// <param name="design">The design, in its look.</param>
     /// <param name="range">What the labels say.</param>
@@ -26,17 +29,35 @@ internal static class BackRange
     private static IReadOnlyList<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras) =>
         [.. LabelFitter.Items(panel, design, content, barcode, extras)];
 
+    // Each label has its own highest step, and the lowest of these holds for all.
     private static BackSetting Setting(DesignPanel panel, LabelDesign design, ImmutableArray<IReadOnlyList<PanelItem>> range, double clear)
     {
-        var rooms = range.Select(items => BackStrip.RoomFor(panel, design, items, clear)).ToArray();
-        if (rooms.All(r => r is not null))
-        {
-            var beside = Bisection.Highest(s => rooms.All(r => r!.Arranger.Arrange(r.Words, s).Fits));
-            if (beside >= BackStrip.LeastStep)
-                return new BackSetting(beside, true);
-        }
-        var whole = range.Select(items => (Arranger: PanelArranger.Of(panel, clear), Items: Fitting(PanelArranger.Of(panel, clear), items))).Where(r => r.Items.Count > 0).ToArray();
-        return new BackSetting(Bisection.Highest(s => whole.All(r => r.Arranger.Arrange(r.Items, s).Fits)), false);
+        var steps = range.Select(items => Known.Of(new BackKey(panel, design.Round, design.Look?.Ornament is not null, clear, [.. items.Select(WordsOf)]), () => Steps(panel, design, items, clear))).ToArray();
+        if (steps.All(s => s.Beside is not null) && steps.Min(s => s.Beside!.Value) is var beside && beside >= BackStrip.LeastStep)
+            return new BackSetting(beside, true);
+        return new BackSetting(steps.Select(s => s.Whole).OfType<double>().DefaultIfEmpty(1).Min(), false);
+    }
+
+    private static (double? Beside, double? Whole) Steps(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear)
+    {
+        double? beside = BackStrip.RoomFor(panel, design, items, clear) is { } room ? Bisection.Highest(s => room.Arranger.Arrange(room.Words, s).Fits) : null;
+        var arranger = PanelArranger.Of(panel, clear);
+        var fitting = Fitting(arranger, items);
+        return (beside, fitting.Count > 0 ? Bisection.Highest(s => arranger.Arrange(fitting, s).Fits) : null);
+    }
+
+    private static BackItem WordsOf(PanelItem item) =>
+        new(item.Element, item.Text is { } t ? (t.Text, t.Heading, string.Join('\n', t.Names), t.Floor) : null, item.Block is not null, item.Art is not null, item.Caption is not null, item.FixedWidth, item.FixedHeight);
+
+    private readonly record struct BackItem(
+        DesignElement Element, (string Text, string Heading, string Names, Length Floor)? Words, bool Code, bool Art, bool Captioned, double Width, double Height);
+
+    // All that the steps of a back hang on: its room and what stands in it.
+    private sealed record BackKey(DesignPanel Panel, bool Round, bool Ornament, double Clear, ImmutableArray<BackItem> Items)
+    {
+        public bool Equals(BackKey? other) => other is not null && (Panel, Round, Ornament, Clear) == (other.Panel, other.Round, other.Ornament, other.Clear) && Items.SequenceEqual(other.Items);
+
+        public override int GetHashCode() => Items.Aggregate(HashCode.Combine(Panel.Id, Round, Clear), (hash, item) => HashCode.Combine(hash, item.Words));
     }
 
     private static List<PanelItem> Fitting(PanelArranger arranger, IReadOnlyList<PanelItem> items)

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using LabelForge.Declarations;
+using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
+using LabelForge.Print.Ornaments;
+using LabelForge.Quantities;
 
 namespace LabelForge.Print.Fitting;
 
@@ -10,6 +13,12 @@ namespace LabelForge.Print.Fitting;
 public static class RangeFit
 {
     private static readonly Role[] Fitted = [Role.Name, Role.Identity, Role.ScentLine];
+    private static readonly FoundBefore<FrontKey, ImmutableArray<(Role Role, Length Height)>> Fronts = new(4000);
+
+    // All that the heights of a front's letters hang on: the room, what shares it, the words, and what the law asks of them on the day.
+    private sealed record FrontKey(
+        DesignPanel Panel, (bool Round, Length Width, Length Height) Label, (string Arrangement, string Types, FrameFamily? Frame, bool Ornament, ImmutableDictionary<Role, Length> Most) Look,
+        (string Design, string Business, string Name, string Identity, string? Scent, string Net, string? Own, string? Price) Words, LetterFloors Floors, Market Market, DateOnly On);
 
     /// <summary>The look with its letters held to what every product of the range has room for.</summary>
     /// <param name="design">The design.</param>
@@ -23,13 +32,23 @@ public static class RangeFit
         var fronts = design.Panels.Where(FrontPanels.IsFront).ToList();
         foreach (var content in range.DistinctBy(c => (c.ProductName, c.Identity, c.ScentLine, c.NetQuantity)))
         {
-            var rules = PrintRules.For(content.Market, content.On);
-            foreach (var text in fronts.SelectMany(p => FrontPanels.Arrange(design, p, look, content, rules, null)?.Texts ?? []).Select(t => t.Report).Where(t => Fitted.Contains(t.Role)))
+            foreach (var (role, height) in fronts.SelectMany(p => Heights(design, p, look, content)))
             {
-                if (!most.TryGetValue(text.Role, out var least) || text.LetterHeight.CompareTo(least) < 0)
-                    most = most.SetItem(text.Role, text.LetterHeight);
+                if (!most.TryGetValue(role, out var least) || height.CompareTo(least) < 0)
+                    most = most.SetItem(role, height);
             }
         }
         return look with { Most = most, Backs = BackRange.Of(design.In(look), range, barcode, extras ?? LabelExtras.None) };
+    }
+
+    private static ImmutableArray<(Role Role, Length Height)> Heights(LabelDesign design, DesignPanel panel, Look look, LabelContent content)
+    {
+        var key = new FrontKey(panel, (design.Round, design.Width, design.Height), (look.Arrangement, look.Types, look.Frame, look.Ornament is not null, look.Most),
+            (design.Id, content.BusinessName, content.ProductName, content.Identity, content.ScentLine, content.NetQuantity, content.OwnWords, content.Price), content.Floors, content.Market, content.On);
+        return Fronts.Of(key, () =>
+        [
+            .. (FrontPanels.Arrange(design, panel, look, content, PrintRules.For(content.Market, content.On), null)?.Texts ?? [])
+                .Select(t => t.Report).Where(t => Fitted.Contains(t.Role)).Select(t => (t.Role, t.LetterHeight)),
+        ]);
     }
 }

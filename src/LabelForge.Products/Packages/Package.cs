@@ -38,6 +38,9 @@ public sealed partial record Package
     /// <summary>Its measures by name: width, height, depth, diameter and, of what is round, circumference.</summary>
     public ImmutableDictionary<string, Length> Sides { get; }
 
+    /// <summary>The shape and every measure as one text: two packages of one key are the same.</summary>
+    public string Key => string.Join(' ', Sides.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{Shape}{s.Key}{s.Value.Millimetres}"));
+
     /// <summary>All the surface that can bear a label; shoulders, necks and the ends of tubes are left out.</summary>
     public Area LabellingSurface => Area.FromSquareMillimetres(Shape switch
     {
