@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
@@ -212,17 +213,20 @@ public static class YamlEdit
     }
 
     // The text's tree; null where it is empty or cannot be read, which the page says in its own place.
-    private static Node? Tree(string text)
+    // A page asks one text for each of its fields, each time it is drawn: a text is read once, and let go of with its last holder.
+    private static Node? Tree(string text) => Trees.GetValue(text, static t =>
     {
         try
         {
-            return YamlFile.Root(text, "");
+            return new(YamlFile.Root(t, ""));
         }
         catch (InputException)
         {
-            return null;
+            return new(null);
         }
-    }
+    }).Value;
+
+    private static readonly ConditionalWeakTable<string, StrongBox<Node?>> Trees = [];
 
     // What was edited must be readable as YAML still, or the change is not made.
     private static string Checked(string text) => Tree(text) is not null ? text : throw Refuse("lines that cannot be told apart");

@@ -5,7 +5,7 @@ using LabelForge.Checks;
 using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Markets;
-using LabelForge.Print.Designs;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
