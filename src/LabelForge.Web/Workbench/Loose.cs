@@ -56,6 +56,9 @@ public static partial class Loose
     /// <summary>A count: "8 bars" is 8.</summary>
     public static string Count(string typed) => CountOfThings().Match(typed.Trim()) is { Success: true } count ? count.Groups["n"].Value : typed;
 
+    /// <summary>A figure with whatever stands behind it: "0,96 g/mL" is 0.96 g/mL. What has another sense is left alone: "1,000".</summary>
+    public static string Decimals(string typed) => Point(typed);
+
     // A comma with one or two figures behind it parts decimals, as in most of Europe; with three it may part thousands.
     private static string Point(string text) => DecimalComma().Replace(text, ".");
 

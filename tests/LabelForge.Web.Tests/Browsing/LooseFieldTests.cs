@@ -33,4 +33,39 @@ public sealed class LooseFieldTests(Chromium chromium)
         await page.GetByRole(AriaRole.Button, new() { Name = "2 % of batch" }).ClickAsync();
         await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("amount: 2 % of batch", StringComparison.Ordinal), "the answer is in the file");
     }
+
+    [Theory]
+    [InlineData("/stock/in", "amount", "1 lb 11 oz", "27 oz")]
+    [InlineData("/stock/in", "price", "$11.99", "11.99")]
+    [InlineData("/stock/out", "gone-amount", "½ tsp", "0.5 tsp")]
+    [InlineData("/stock/out", "paid", "11,99 €", "11.99")]
+    [InlineData("/stock/out", "pieces", "8 bars", "8")]
+    [InlineData("/weigh", "declared", "4½ oz", "4.5 oz")]
+    [InlineData("/market", "cash", "$ 40,50", "40.50")]
+    [InlineData("/costs/figures", "wage", "$18,50", "18.50")]
+    public async Task A_form_shows_how_it_understood(string page, string field, string typed, string understood)
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        FilledBooks.Fill(window.Folder);
+        await window.GoAsync(page);
+        await window.Page.Locator($"#{field}").FillAsync(typed);
+        await Assertions.Expect(window.Page.Locator($"#{field}-hint")).ToHaveTextAsync($"Understood: {understood}");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task What_came_in_is_booked_as_it_was_understood()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/stock/in");
+        await page.SelectOptionAsync("#material", "clear-glycerin-base");
+        await page.FillAsync("#amount", "1 lb 11 oz");
+        await page.FillAsync("#price", "$11.99");
+        await page.ClickAsync("button.chief[type=submit]");
+        await page.GetByText("Write M1 on the bottle").WaitForAsync();
+        var receipt = Assert.Single(LabelForge.Records.Books.OpenBooks.Open(window.Folder).Read().Receipts);
+        // 27 oz of 28.349523125 g (NIST Handbook 44, appendix C), kept to the microgram.
+        Assert.Equal((decimal.Round(27 * 28.349523125m, 6, MidpointRounding.AwayFromZero), 11.99m), (receipt.Amount, receipt.Price));
+    }
 }

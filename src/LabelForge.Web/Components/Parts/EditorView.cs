@@ -32,8 +32,8 @@ public abstract class EditorView : FileView
     /// <summary>What a field shows that is read loosely: what is typed there, else the file's value.</summary>
     protected string Typed(params Step[] path) => _loose is { } loose && loose.Path == Name(path) ? loose.Typed : Get(path);
 
-    /// <summary>How what is typed was understood, where the file has it in other words.</summary>
-    protected string? Understood(params Step[] path) => _loose is { } loose && loose.Path == Name(path) ? $"Understood: {Get(path)}" : null;
+    /// <summary>What the file has for what is typed, where it is in other words; null where it is the same.</summary>
+    protected string? Understood(params Step[] path) => _loose is { } loose && loose.Path == Name(path) ? Get(path) : null;
 
     /// <summary>Writes a value as it is typed, in the file's own way.</summary>
     protected void SetLoosely(string typed, Func<string, string> read, params Step[] path)
