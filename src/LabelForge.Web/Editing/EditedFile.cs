@@ -14,6 +14,7 @@ public sealed class EditedFile
 {
     private const int MostSteps = 200;
     private static readonly TimeSpan OneStep = TimeSpan.FromSeconds(1.5);
+    private static readonly TimeSpan OneBout = TimeSpan.FromMinutes(10);
     private static readonly TimeSpan UntilTriedAgain = TimeSpan.FromSeconds(5);
 
     private readonly Lock _gate = new();
@@ -22,16 +23,18 @@ public sealed class EditedFile
     private readonly Func<string, Problem?> _judge;
     private readonly Action _saved;
     private readonly Action<string?> _trouble;
+    private readonly FileVersions _versions;
     private readonly Debounce _save;
     private readonly Debounce _again;
     private readonly LinkedList<string> _back = [];
     private readonly Stack<string> _forth = new();
     private string? _lastField;
     private DateTime _lastEdit;
+    private DateTime? _lastWrite;
 
-    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, Action<string?> trouble, TimeSpan pause)
+    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, Action<string?> trouble, TimeSpan pause, FileVersions versions)
     {
-        (_path, _draft, _judge, _saved, _trouble) = (path, draft, judge, saved, trouble);
+        (_path, _draft, _judge, _saved, _trouble, _versions) = (path, draft, judge, saved, trouble, versions);
         _save = new Debounce(pause, Save);
         _again = new Debounce(UntilTriedAgain, Save);
         OnDisk = File.Exists(path) ? YamlFile.TextOf(path, Path.GetFileName(path)) : "";
@@ -148,6 +151,8 @@ public sealed class EditedFile
                 return;
             if (Text == OnDisk || Text == disk)
             {
+                if (OnDisk.Length > 0)
+                    KeepOutside();
                 OnDisk = disk;
                 (Text, Problem, Outside) = (disk, _judge(disk), null);
             }
@@ -197,6 +202,7 @@ public sealed class EditedFile
                     Directory.CreateDirectory(Path.GetDirectoryName(_path)!);
                     if (Text != OnDisk)
                     {
+                        KeepEarlier();
                         Write(_path, Text);
                         OnDisk = Text;
                         written = true;
@@ -218,6 +224,28 @@ public sealed class EditedFile
         if (written)
             _saved();
         Changed?.Invoke();
+    }
+
+    // What a bout of work began with is a version; the letters typed on the way are steps, and none.
+    private void KeepEarlier()
+    {
+        var now = DateTime.UtcNow;
+        if (OnDisk.Length > 0 && (_lastWrite is not { } last || now - last > OneBout))
+            _versions.Keep(OnDisk, now);
+        _lastWrite = now;
+    }
+
+    // Another program wrote: what it wrote over is a version too, where it can be kept.
+    private void KeepOutside()
+    {
+        try
+        {
+            KeepEarlier();
+        }
+        catch (Exception e) when (e is InputException or IOException or UnauthorizedAccessException)
+        {
+            // The other program's text stands in any case.
+        }
     }
 
     private string? ReadDisk()

@@ -79,7 +79,10 @@ public sealed partial class OpenDocuments : IDisposable
 
     /// <summary>Opens a file for editing; all who open it share it. Null where there is none.</summary>
     public EditedFile? Open(string room, string id) =>
-        Has(room, id) ? _open.GetOrAdd((room, id), _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell, why => TellNotSaved(Shown(room, id), why), TimeSpan.FromMilliseconds(400))) : null;
+        Has(room, id) ? _open.GetOrAdd((room, id), _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell, why => TellNotSaved(Shown(room, id), why), TimeSpan.FromMilliseconds(400), VersionsOf(room, id))) : null;
+
+    /// <summary>How a file read earlier.</summary>
+    public FileVersions VersionsOf(string room, string id) => new(Path.Combine(Folder, ".drafts", "versions", room, IsId(id) ? id : "none"));
 
     /// <summary>Writes a new file.</summary>
     /// <exception cref="InputException">The id is no name for a file, or there is one already.</exception>

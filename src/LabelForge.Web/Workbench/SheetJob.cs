@@ -1,6 +1,4 @@
-using LabelForge.Lots;
 using LabelForge.Measures;
-using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 
@@ -20,14 +18,14 @@ public sealed class SheetJob(SheetOrder order, Action told)
     public int All { get; } = order.Plan().Sheets;
 
     /// <summary>Writes the sheets; to be called off the thread that draws.</summary>
-    /// <param name="job">The label's way.</param>
-    /// <param name="lot">The lot.</param>
+    /// <param name="title">What the document is called.</param>
+    /// <param name="on">The day it is dated.</param>
     /// <returns>The document.</returns>
     /// <exception cref="InputException">A number is out of range, or the label does not fit the stock.</exception>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    public byte[] Write(LabelJob job, LotCode lot)
+    public byte[] Write(string title, DateOnly on)
     {
-        var info = new DocumentInfo($"{job.Content.ProductName}, lot {lot}", new DateTimeOffset(job.On.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+        var info = new DocumentInfo(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
         return Temporary.Written(".pdf", path => SheetWriter.WritePdf(path, order, info, done =>
         {
             _stop.Token.ThrowIfCancellationRequested();

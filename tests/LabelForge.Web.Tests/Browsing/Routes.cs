@@ -11,6 +11,7 @@ internal static partial class Routes
     {
         ["/materials/{Id}"] = ["/materials/bramble-fragrance", "/materials/clear-glycerin-base", "/materials/sodium-hydroxide"],
         ["/recipes/{Id}"] = ["/recipes/harbour-wall-bar"],
+        ["/recipes/{Id}/versions"] = ["/recipes/bramble-bar/versions"],
         ["/labels/{Id}"] = ["/labels/bramble-bar"],
         ["/looks/{Id}"] = ["/looks/meadow-bar"],
         ["/print/{Id}"] = ["/print/sugar-scrub"],
