@@ -8,10 +8,10 @@ public static class VerbGroups
     [
         ("Begin", ["init", "demo", "serve", "today"]),
         ("Materials and recipes", ["material", "ask", "recipe", "declare", "soap", "fragrance"]),
-        ("Labels", ["check", "label", "sheet", "print", "gallery", "design", "stock", "calibrate", "quantity", "rules", "lot", "table"]),
+        ("Labels", ["check", "label", "sheet", "print", "gallery", "design", "stock", "calibrate", "quantity", "rules", "lot", "table", "papers"]),
         ("At the bench", ["batch", "weigh", "dry"]),
         ("Selling", ["sell", "market", "return", "complaint", "trace"]),
-        ("What is in the house", ["receive", "receive-list", "stock-in-hand", "count", "dispose"]),
+        ("What is in the house", ["receive", "receive-list", "stock-in-hand", "count", "dispose", "attach"]),
         ("Money", ["cost", "buy", "next", "year"]),
         ("The books", ["books", "correct", "import", "backup", "restore", "agree-server"]),
         ("The command itself", ["help", "completion"]),

@@ -64,7 +64,7 @@ internal static class BooksVerbs
             if (r.GetValue(last) is <= 0)
                 throw new InputException(new Problem(null, 0, "--last is a number of entries.", "Write --last 20"));
             if (name == "verify")
-                return Verify(BookOptions.Book(options.Workshop(r)).Check(), options.Json(r));
+                return Verify(BookOptions.Book(options.Workshop(r)), options.Workshop(r).Folder, options.Json(r));
             if (name == "all")
                 return All(BookOptions.Book(options.Workshop(r)).Read(), output.Written(r), output.Force(r));
             if (!BookFolder.Lists.Contains(name))
@@ -88,8 +88,10 @@ internal static class BooksVerbs
     // supplier lot -> supplierLot, as in the other answers.
     private static string Key(string heading) => string.Concat(heading.Split(' ').Select((w, i) => i == 0 ? w : char.ToUpperInvariant(w[0]) + w[1..]));
 
-    private static int Verify(BooksCheck check, bool json)
+    private static int Verify(OpenBooks book, string folder, bool json)
     {
+        var check = book.Check();
+        check = check with { Differences = [.. check.Differences, .. AttachmentFolder.Faults(book, folder)] };
         if (json)
             JsonOut.Write(new { entries = check.Entries, bottles = check.Bottles, batches = check.Lots, differences = check.Differences });
         foreach (var difference in json ? [] : check.Differences)

@@ -19,4 +19,7 @@ public static class EveryMarket
 
     /// <summary>The figures: common practice, where a market's law sets none.</summary>
     public static LawBook Figures => LazyFigures.Value;
+
+    /// <summary>The entries of its files whose names begin so.</summary>
+    internal static IEnumerable<YamlRecord> Records(string kind) => Folder.Read(kind).SelectMany(f => YamlRecord.List(f.Name, f.Root));
 }

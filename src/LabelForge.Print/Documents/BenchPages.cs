@@ -10,6 +10,8 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
 {
     public const double Margin = 48;
 
+    private const double Lead = 1.2;
+
     private readonly List<List<Action<SKCanvas, SKPaint>>> pages = [[]];
 
     public double Width { get; } = Points.Of(pageWidth) - 2 * Margin;
@@ -40,15 +42,47 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
     /// <summary>Lines of running text; gives the height used. Nothing moves down.</summary>
     public double Write(string text, TypeFace face, double size, double x, double top, double width)
     {
-        var items = Paragraph.OfWords(text, face).SelectMany(i => i.Width * size > width ? Pieces(i, width / size) : [i]).ToList();
-        var broken = Paragraph.Break(items, width / size);
-        var lead = size * 1.2;
-        for (var i = 0; i < broken.Lines.Length; i++)
+        var lines = Lines(text, face, size, width);
+        for (var i = 0; i < lines.Count; i++)
+            Draw(lines[i], x, top + i * size * Lead + size * face.CapitalHeight);
+        return Math.Max(1, lines.Count) * size * Lead;
+    }
+
+    /// <summary>The same with each line set to the right.</summary>
+    public double WriteRight(string text, TypeFace face, double size, double x, double top, double width)
+    {
+        var lines = Lines(text, face, size, width);
+        for (var i = 0; i < lines.Count; i++)
+            Draw(lines[i], x + width - lines[i].Width, top + i * size * Lead + size * face.CapitalHeight);
+        return Math.Max(1, lines.Count) * size * Lead;
+    }
+
+    /// <summary>The height that running text would take.</summary>
+    public double HeightOf(string text, TypeFace face, double size, double width) => Math.Max(1, Lines(text, face, size, width).Count) * size * Lead;
+
+    /// <summary>Writes a line at the foot of every page that there is now, given the page's number, from 1, and how many there are.</summary>
+    public void Foot(Func<int, int, string> words, TypeFace face, double size)
+    {
+        for (var i = 0; i < pages.Count; i++)
         {
-            var line = MeasuredText.OfWords(face, size, [.. items.Take(broken.Lines[i]).Select(w => w.Text)], 0, false);
-            Draw(line, x, top + i * lead + size * face.CapitalHeight);
+            var text = new MeasuredText(face, size, face.Shape(words(i + 1, pages.Count)));
+            pages[i].Add((canvas, ink) => LabelPainter.Paint(canvas, text, Margin, Points.Of(pageHeight) - Margin / 2, ink));
         }
-        return Math.Max(1, broken.Lines.Length) * lead;
+    }
+
+    /// <summary>A thin frame.</summary>
+    public void Frame(double x, double y, double width, double height)
+    {
+        Rule(x, y, width, 0.3);
+        Rule(x, y + height, width, 0.3);
+        Upright(x, y, height);
+        Upright(x + width, y, height);
+    }
+
+    private static List<MeasuredText> Lines(string text, TypeFace face, double size, double width)
+    {
+        var items = Paragraph.OfWords(text, face).SelectMany(i => i.Width * size > width ? Pieces(i, width / size) : [i]).ToList();
+        return [.. Paragraph.Break(items, width / size).Lines.Select(l => MeasuredText.OfWords(face, size, [.. items.Take(l).Select(w => w.Text)], 0, false))];
     }
 
     public void Draw(MeasuredText text, double x, double baseline) =>

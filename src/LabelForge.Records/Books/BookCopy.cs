@@ -145,7 +145,7 @@ public static class BookCopy
             if (!Equals(Ask(copy, "PRAGMA integrity_check"), "ok"))
                 throw Damaged(path);
             // A copy made by an older version lacks the lists that came later.
-            var later = new HashSet<string> { "Printings", "PackingUses", "StockCounts", "Returns", "Takings" };
+            var later = new HashSet<string> { "Printings", "PackingUses", "StockCounts", "Returns", "Takings", "Attachments" };
             var lists = RecordsContext.Tables.Where(t => !later.Contains(t) || (long)Ask(copy, $"SELECT COUNT(*) FROM sqlite_master WHERE name = '{t}'")! > 0);
             return lists.Sum(t => (long)Ask(copy, $"SELECT COUNT(*) FROM \"{t}\"")!);
         }

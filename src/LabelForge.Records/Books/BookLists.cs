@@ -29,9 +29,11 @@ public static class BookLists
     public const string Return = "return";
     /// <summary>The list of what a day's table took.</summary>
     public const string Takings = "takings";
+    /// <summary>The list of papers and pictures that are kept beside the books.</summary>
+    public const string Attachment = "attachment";
     /// <summary>The list of corrections.</summary>
     public const string Correction = "correction";
 
     /// <summary>All that can be corrected.</summary>
-    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal, Packing, Count, Return, Takings];
+    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal, Packing, Count, Return, Takings, Attachment];
 }

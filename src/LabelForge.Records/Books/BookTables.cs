@@ -51,6 +51,7 @@ public static class BookTables
             BookLists.Return => Table<PiecesReturned>(books, list, ["lot", "returned", "back on shelf", "from", "paid back", "tax", "payment", "reason"], ["batch"], entries,
                 r => [LotOf(r.BatchId), r.Returned, r.BackOnShelf, r.From, r.PaidBack, r.Tax, r.Payment, r.Reason], r => [r.BatchId]),
             BookLists.Takings => Table<Takings>(books, list, ["place", "float", "cash", "card"], [], entries, t => [t.Place, t.Float, t.Cash, t.Card], _ => []),
+            BookLists.Attachment => Table<Attachment>(books, list, ["about", "kind", "file", "revision", "issued", "holds until", "digest"], [], entries, a => [a.About, a.Kind, a.FileName, a.Revision, a.Issued, a.BestBefore, a.Digest], _ => []),
             BookLists.Correction => Table<Correction>(books, list, ["list", "entry", "instead", "reason"], [], entries, c => [c.List, c.EntryId, c.InsteadId, c.Reason], _ => []),
             _ => throw new ArgumentOutOfRangeException(nameof(list), list, "No such list."),
         };

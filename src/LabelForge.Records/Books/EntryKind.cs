@@ -32,6 +32,7 @@ public abstract class EntryKind
         new EntryKind<StockCount>(BookLists.Count, "StockCounts"),
         new EntryKind<PiecesReturned>(BookLists.Return, "Returns"),
         new EntryKind<Takings>(BookLists.Takings, "Takings"),
+        new EntryKind<Attachment>(BookLists.Attachment, "Attachments"),
         new EntryKind<Correction>(BookLists.Correction, "Corrections"),
     ];
 

@@ -56,6 +56,13 @@ internal static class EntryValidation
                 Need(d.BatchId is null || d.Amount == Math.Floor(d.Amount), "Pieces are counted in whole numbers.", "Write a whole number.");
                 Text(d.Reason, "reason");
                 break;
+            case Attachment a:
+                Need(AttachmentKinds.What(a.Kind) is not null, $"\"{a.Kind}\" is no kind of paper.", $"Write one of: {AttachmentKinds.Listed}.", code: "attachment.kind");
+                Need(a.Digest.Length == 64 && a.Digest.All(char.IsAsciiHexDigitLower), "That is no digest.", "Write the 64 figures of the SHA-256, as the books have them.");
+                Need(!(a.BestBefore < a.Issued), "It ends to hold before it was issued.", "Write the days as they stand on it.", code: "attachment.days");
+                Text(a.FileName, "file");
+                Text(a.About, "about");
+                break;
             case PackingUse u:
                 Need(u.Used is > 0 and <= Largest, "Nothing was used.", "Write how many pieces, above zero.");
                 break;

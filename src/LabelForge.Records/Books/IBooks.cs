@@ -117,6 +117,16 @@ public interface IBooks
     /// <summary>The sales of a ticket that stand.</summary>
     IReadOnlyList<Sale> SalesOfTicket(string ticket);
 
+    /// <summary>What the books know of a product over all its batches.</summary>
+    ProductHistory HistoryOf(string recipe, string? variant);
+
+    /// <summary>What is attached to something and stands, the first one first.</summary>
+    /// <param name="about">What it belongs to, as <see cref="AttachedTo"/> writes it.</param>
+    IReadOnlyList<Attachment> AttachmentsOf(string about);
+
+    /// <summary>Every attachment that stands.</summary>
+    IReadOnlyList<Attachment> Attachments();
+
     /// <summary>The tickets that begin so, struck sales' too.</summary>
     IReadOnlyList<string> TicketsOf(string beginning);
 }

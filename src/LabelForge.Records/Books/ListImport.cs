@@ -30,6 +30,7 @@ public static class ListImport
         (BookLists.Count, ["counted", "difference"], []),
         (BookLists.Return, ["returned", "from", "paid back", "reason"], ["back on shelf", "tax", "payment"]),
         (BookLists.Takings, ["place", "float", "cash", "card"], []),
+        (BookLists.Attachment, ["about", "kind", "file", "digest"], ["revision", "issued", "holds until"]),
         (BookLists.Correction, ["list", "entry", "reason"], ["instead"]),
     ];
 
@@ -115,6 +116,7 @@ public static class ListImport
             BookLists.Count => new StockCount { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Counted = row.Need(row.Figure("counted"), "counted"), Difference = row.Need(row.Signed("difference"), "difference") },
             BookLists.Return => new PiecesReturned { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Returned = row.Need(row.Whole("returned"), "returned"), BackOnShelf = row.Whole("back on shelf") ?? 0, From = row.Needed("from"), PaidBack = row.Need(row.Figure("paid back"), "paid back"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Reason = row.Needed("reason") },
             BookLists.Takings => new Takings { Id = id, On = on, By = by, Note = note, Place = row.Needed("place"), Float = row.Need(row.Figure("float"), "float"), Cash = row.Need(row.Figure("cash"), "cash"), Card = row.Need(row.Figure("card"), "card") },
+            BookLists.Attachment => new Attachment { Id = id, On = on, By = by, Note = note, About = row.Needed("about"), Kind = row.Needed("kind"), FileName = row.Needed("file"), Digest = row.Needed("digest"), Revision = row.Text("revision"), Issued = row.Day("issued"), BestBefore = row.Day("holds until") },
             _ => new Correction { Id = id, On = on, By = by, Note = note, List = BookLists.All.Contains(row.Needed("list")) ? row.Needed("list") : throw row.Refuse($"\"{row.Needed("list")}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."), EntryId = row.Need(row.Whole("entry"), "entry"), InsteadId = row.Whole("instead"), Reason = row.Needed("reason") },
         };
     }

@@ -56,6 +56,9 @@ public class RecordsContext : DbContext
     /// <summary>The list of takings.</summary>
     public DbSet<Takings> Takings => Set<Takings>();
 
+    /// <summary>The list of attached papers.</summary>
+    public DbSet<Attachment> Attachments => Set<Attachment>();
+
     /// <summary>The list of corrections.</summary>
     public DbSet<Correction> Corrections => Set<Correction>();
 
@@ -75,7 +78,7 @@ public class RecordsContext : DbContext
     internal DateTime? Now { get; set; }
 
     /// <summary>The names of the tables.</summary>
-    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Corrections"];
+    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Attachments", "Corrections"];
 
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
@@ -117,6 +120,7 @@ public class RecordsContext : DbContext
         model.Entity<Batch>().HasIndex(b => b.Pot);
         model.Entity<Sale>().HasIndex(s => s.Ticket);
         model.Entity<Sale>().HasIndex(s => s.To);
+        model.Entity<Attachment>().HasIndex(a => a.About);
         StockTables.Map(model);
         AmountColumns.Map(model);
         foreach (var entry in model.Model.GetEntityTypes().Where(t => typeof(BookEntry).IsAssignableFrom(t.ClrType)))

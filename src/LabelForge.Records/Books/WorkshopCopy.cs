@@ -91,7 +91,7 @@ public static class WorkshopCopy
                 File.Copy(from, to, overwrite: true);
             }
             var (entries, keptBooks) = files.Contains(OpenBooks.FileName) ? BookCopy.Restore(root, Path.Combine(fresh, OpenBooks.FileName)) : (0, null);
-            return new WorkshopCopyReport(files.Count(f => f != OpenBooks.FileName), entries, OpenBooks.Exists(root) ? OpenBooks.Open(root).Check().Differences : [], kept ?? keptBooks);
+            return new WorkshopCopyReport(files.Count(f => f != OpenBooks.FileName), entries, Differences(root), kept ?? keptBooks);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -101,6 +101,14 @@ public static class WorkshopCopy
         {
             Directory.Delete(fresh, recursive: true);
         }
+    }
+
+    private static IReadOnlyList<string> Differences(string root)
+    {
+        if (!OpenBooks.Exists(root))
+            return [];
+        var books = OpenBooks.Open(root);
+        return [.. books.Check().Differences, .. AttachmentFolder.Faults(books, root)];
     }
 
     private static void Write(string folder, string target, string? books, string[] besides)
@@ -140,8 +148,9 @@ public static class WorkshopCopy
             var (files, _) = Unpack(copy, folder);
             if (!files.Contains(OpenBooks.FileName))
                 return new WorkshopCopyReport(files.Count, 0, [], null);
-            var check = OpenBooks.Open(BookPlace.InFile(Path.Combine(folder, OpenBooks.FileName))).Check();
-            return new WorkshopCopyReport(files.Count - 1, check.Entries, check.Differences, null);
+            var books = OpenBooks.Open(BookPlace.InFile(Path.Combine(folder, OpenBooks.FileName)));
+            var check = books.Check();
+            return new WorkshopCopyReport(files.Count - 1, check.Entries, [.. check.Differences, .. AttachmentFolder.Faults(books, folder)], null);
         }
         finally
         {

@@ -13,6 +13,10 @@ internal static class PageWords
     private static readonly FrozenDictionary<string, string> Advice = new Dictionary<string, string>
     {
         ["batch.no-pieces"] = "Write another mass: 2 kg",
+        ["attachment.days"] = "Write the days as they stand on it.",
+        ["attachment.kind"] = "Choose what it is.",
+        ["attachment.of-nothing"] = "Choose what the paper belongs to.",
+        ["attachment.refused"] = "Give the paper alone, or a smaller picture of it.",
         ["batches.none"] = "Begin a batch first.",
         ["books.damaged"] = "Keep the file as it is, and put the last backup in its place.",
         ["buy.no-pack"] = "Write packs and prices at the material.",

@@ -1,0 +1,63 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Documents;
+
+namespace LabelForge.ProductPapers;
+
+/// <summary>Papers of one product whose parts a market's law lists: each item is answered by a part of the workshop, or said to be missing.</summary>
+internal static class DutyPapers
+{
+    private static readonly FrozenDictionary<string, Func<PaperItem, PaperCase, PaperSection>> Parts = new Dictionary<string, Func<PaperItem, PaperCase, PaperSection>>
+    {
+        ["description"] = DescriptionParts.Description,
+        ["name"] = DescriptionParts.Name,
+        ["category"] = DescriptionParts.Category,
+        ["function"] = DescriptionParts.Function,
+        ["form"] = DescriptionParts.Form,
+        ["sold-as"] = DescriptionParts.SoldAs,
+        ["specifications"] = DescriptionParts.Specifications,
+        ["packaging"] = DescriptionParts.Packaging,
+        ["use"] = DescriptionParts.Used,
+        ["undesirable"] = DescriptionParts.Undesirable,
+        ["claims"] = DescriptionParts.Claims,
+        ["label"] = DescriptionParts.Label,
+        ["composition"] = CompositionParts.Composition,
+        ["formulation"] = CompositionParts.Formulation,
+        ["ranges"] = CompositionParts.Ranges,
+        ["ingredients"] = CompositionParts.Names,
+        ["nano"] = CompositionParts.Nano,
+        ["materials"] = CompositionParts.Materials,
+        ["papers"] = AttachmentParts.SuppliersPapers,
+        ["manufacture"] = MakingParts.Manufacture,
+        ["responsible"] = BusinessParts.Responsible,
+        ["origin"] = BusinessParts.Origin,
+        ["sold-in"] = BusinessParts.SoldIn,
+        ["contact"] = BusinessParts.Contact,
+        ["label-contact"] = BusinessParts.LabelContact,
+        ["local-address"] = BusinessParts.LocalAddress,
+        ["maker"] = BusinessParts.Maker,
+        ["signed"] = BusinessParts.Signed,
+        ["goes-on"] = BusinessParts.GoesOn,
+        ["deadline"] = BusinessParts.Deadline,
+        ["facility"] = BusinessParts.Facility,
+        ["agent"] = BusinessParts.Agent,
+        ["facility-number"] = BusinessParts.FacilityNumber,
+        ["brands"] = BusinessParts.Brands,
+        ["listing-number"] = BusinessParts.ListingNumber,
+        ["small-business"] = SmallBusinessTest.Section,
+    }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    /// <summary>The parts that a market's data may name.</summary>
+    public static IEnumerable<string> Known => Parts.Keys;
+
+    /// <summary>The parts of a paper.</summary>
+    /// <exception cref="InputException">The data names a part that is not known, or the product cannot be declared.</exception>
+    public static ImmutableArray<PaperSection> Of(PaperDuty duty, PaperCase of) => [.. duty.Items.Select(item => item.From switch
+    {
+        null => AttachmentParts.ByHand(item, of),
+        var from when Parts.TryGetValue(from, out var part) => part(item, of),
+        var other => throw new InputException(new Problem($"markets/{of.Market.Id}/papers.yaml", 0, $"{duty.Id}, {item.Id}: nothing answers \"{other}\".", $"Write one of: {string.Join(", ", Parts.Keys.Order(StringComparer.Ordinal))}.")),
+    })];
+}

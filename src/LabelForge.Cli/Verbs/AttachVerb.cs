@@ -1,0 +1,53 @@
+using System.CommandLine;
+using LabelForge.Measures;
+using LabelForge.Records.Books;
+
+namespace LabelForge.Cli.Verbs;
+
+/// <summary><c>attach</c>: keeps a paper or a picture beside the books.</summary>
+internal static class AttachVerb
+{
+    public static Command Build()
+    {
+        var file = new Argument<string>("FILE") { Description = "The paper or picture; it is copied" };
+        var about = new Option<string>("--to") { Description = "What it belongs to: a bottle (M3), a lot, a material, a product, or business", Required = true };
+        var kind = new Option<string>("--kind") { Description = AttachmentKinds.Listed, DefaultValueFactory = _ => "other" };
+        var revision = new Option<string?>("--revision") { Description = "Its revision, as it stands on it" };
+        var issued = new Option<string?>("--issued") { Description = "The day on it, YYYY-MM-DD" };
+        var until = new Option<string?>("--holds-until") { Description = "The last day on which it holds, YYYY-MM-DD" };
+        var options = new BookOptions();
+        var verb = options.AddTo(new Command("attach", "Keeps a certificate, a data sheet, an invoice or a photo beside the books, by its digest") { file, about, kind, revision, issued, until });
+        verb.SetAction(r => Exit.Run(() =>
+        {
+            var workshop = options.Workshop(r);
+            var path = r.GetValue(file)!;
+            if (!File.Exists(path))
+                throw new InputException(new Problem(path, 0, "There is no such file.", "Name the paper or picture that is to be kept."));
+            if (AttachmentKinds.What(r.GetValue(kind)!) is null)
+                throw new InputException(new Problem(null, 0, $"\"{r.GetValue(kind)}\" is no kind of paper.", $"Write one of: {AttachmentKinds.Listed}."));
+            if (new FileInfo(path).Length > AttachmentFolder.MostBytes)
+                throw new InputException(new Problem(path, 0, $"The file is larger than {AttachmentFolder.MostBytes / 1_000_000} MB.", "Attach the paper alone, or a smaller picture of it."));
+            var book = BookOptions.Book(workshop);
+            var to = book.Ask(books => AttachedTo.Find(workshop, books, r.GetValue(about)!));
+            var kept = AttachmentFolder.Keep(book, workshop.Folder, File.ReadAllBytes(path), digest => new Attachment
+            {
+                On = options.On(r),
+                By = options.By(r),
+                Note = options.Note(r),
+                Digest = digest,
+                FileName = Path.GetFileName(path),
+                Kind = r.GetValue(kind)!,
+                About = to,
+                Revision = r.GetValue(revision),
+                Issued = r.GetValue(issued) is { } day ? Shared.Date(day) : null,
+                BestBefore = r.GetValue(until) is { } last ? Shared.Date(last) : null,
+            });
+            if (options.Json(r))
+                JsonOut.Write(new { attachment = kept.Id, to, kind = kept.Kind, file = kept.FileName, digest = kept.Digest, revision = kept.Revision, issued = kept.Issued, holdsUntil = kept.BestBefore });
+            else
+                Console.WriteLine(FormattableString.Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
+            return Exit.Done;
+        }));
+        return verb;
+    }
+}
