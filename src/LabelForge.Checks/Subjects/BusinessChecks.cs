@@ -87,6 +87,15 @@ internal static partial class BusinessChecks
     private static bool MayBeListed(CheckCase label) =>
         label.SoldAs == SoldAs.Soap && label.Label.Contact.Any && label.Binding("business-place.missing/street-soap") is not null;
 
+    // Over a whole address the words at the head of a label may be the name, or the product's.
+    private static void NoName(CheckCase label, bool hasPlace)
+    {
+        if (hasPlace && label.Label.Brand is { } brand)
+            label.Tell("business-name.missing/unclear", brand, brand);
+        else
+            label.Tell("business-name.missing", label.Where);
+    }
+
     private static void AnyCountry(CheckCase label)
     {
         var addresses = label.Label.Addresses;
@@ -94,9 +103,11 @@ internal static partial class BusinessChecks
         var inside = label.Rules.FigureIfAny("territory")?.Word.Split(' ').ToHashSet() ?? [];
         var within = addresses.Where(a => a.Country is { } c && inside.Contains(c)).ToArray();
         if ((within.FirstOrDefault()?.Name ?? addresses.Select(a => a.Name).FirstOrDefault(n => n is not null) ?? label.Label.Business.Name) is null)
-            label.Tell("business-name.missing", label.Where);
+            NoName(label, !addresses.IsEmpty);
         if (!label.Label.Contact.Any && !addresses.Any(a => a.HasStreet))
             label.Tell("contact.missing", label.Where);
+        if (addresses.IsEmpty && label.Label.MayBeAddress is { } line && label.Tell("business-place.missing/unclear", line, line))
+            return;
         if (addresses.IsEmpty)
         {
             label.Tell("business-place.missing", label.Where, label.Label.Business.Place is { } part ? $" (only {part})" : "");

@@ -109,7 +109,9 @@ internal static partial class ColourChecks
         if (colour is null && item.Known?.IsColourant != true)
         {
             // A number that nothing here knows is no name either way.
-            if (NumberAlone().IsMatch(item.Name))
+            if (Certified().IsMatch(item.Name))
+                label.Tell("colour.not-permitted/not-listed", item.Name, item.Name, "Its name is formed as those of certified colours are; none of this name is listed for cosmetics.");
+            else if (NumberAlone().IsMatch(item.Name))
                 label.Tell("ingredients.colour-name/number", item.Name, item.Name, "No colour additive listed in the United States is known here by this number: ask its maker for the listed name, or use another.");
             return;
         }
@@ -157,6 +159,9 @@ internal static partial class ColourChecks
 
     [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?\d{5}(?::\d)?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex NumberAlone();
+
+    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?\d{1,2}(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
+    private static partial Regex Certified();
 
     [GeneratedRegex(@"#|\bdye\b|\bcolou?r\b|\bE\d{3}\b", RegexOptions.IgnoreCase)]
     private static partial Regex Odd();

@@ -18,7 +18,7 @@ internal static partial class DurabilityChecks
             return;
         if (MonthsOpen(text) is { } months)
             label.Tell("durability.sign", months, months);
-        else
+        else if (!(statement.Own is null && Leftovers.Durability(text) is { } day && label.Tell("durability.missing/unclear", day, day)))
             label.Tell(label.Kind?.IsSolid == true ? "durability.missing/solid" : "durability.missing", label.Where);
     }
 

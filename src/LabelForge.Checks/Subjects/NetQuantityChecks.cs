@@ -58,8 +58,13 @@ internal static partial class NetQuantityChecks
     {
         foreach (var one in customary)
         {
-            var told = QuantityAgreement.Between(one, metric) switch
+            // Where the metric figure alone binds, ounces beside it may be those of the Commonwealth.
+            var found = QuantityAgreement.Between(one, metric);
+            if (label.Market.Ways.NetQuantity == "metric" && (found == Agreement.CutShort || QuantityAgreement.BetweenImperial(one, metric) != Agreement.Disagree))
+                found = Agreement.Agree;
+            var told = found switch
             {
+                Agreement.CutShort => label.Tell("net-quantity.systems-disagree/cut", read.Written, read.Written, Written(one), Exact(one, metric), Written(metric), Whole(metric, label)),
                 Agreement.Disagree => label.Tell("net-quantity.systems-disagree", read.Written, read.Written, Written(one), Exact(one, metric), Written(metric), Whole(one.Metric <= metric.Metric ? one : metric, label)),
                 Agreement.RoundedUp => label.Tell("net-quantity.rounded-up", read.Written, Written(one), Exact(one, metric), Written(metric), Whole(one, label)),
                 _ => false,

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
@@ -13,7 +14,7 @@ namespace LabelForge.Checks.Subjects;
 /// A finding is a must only where it holds whatever the suppliers' missing figures are and however the product is used;
 /// else it is a should that says which figure would settle it. A share that no figure bounds is not called too high.
 /// </remarks>
-internal static class SubstanceChecks
+internal static partial class SubstanceChecks
 {
     public static void Check(CheckCase label)
     {
@@ -88,6 +89,9 @@ internal static class SubstanceChecks
         var conditions = new List<string>();
         foreach (var item in label.Label.Names)
         {
+            // Of the colours that nobody here uses only the numbers are held.
+            if (item.Known is null && !table.Colours.IsEmpty && ColourNumber().Match(item.Name) is { Success: true } number && !table.Colours.Contains(ColourIndexNumber.Parse(number.Groups["digits"].Value).Value))
+                label.TellBy(Basis.Text, "colour.not-permitted/unlisted", item.Name, item.Name, "Regulation (EC) No 1223/2009, Annex IV, does not list it");
             foreach (var rule in table.Of(item.Name, item.Known).Where(r => r.From is null || r.From <= label.Rules.Day))
             {
                 var covers = label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups) : rule.Groups.Contains("all") ? Applies.Yes : Applies.Perhaps;
@@ -149,6 +153,9 @@ internal static class SubstanceChecks
     private static string Not(SubstanceRule rule) => $"not permitted in: {Groups(rule)}{Words(rule)}";
 
     private static string Groups(SubstanceRule rule) => string.Join(", ", rule.Groups.Select(ProductGroup.Phrase));
+
+    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?(?<digits>\d{5})(?::\d)?\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex ColourNumber();
 
     private static string Words(SubstanceRule rule) => rule.Words.Length == 0 ? "" : $" ({rule.Words})";
 }

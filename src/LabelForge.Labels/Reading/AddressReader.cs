@@ -47,10 +47,10 @@ public static partial class AddressReader
         var after = After(text, afterAt);
         var found = Countries.FirstIn(after, MostWordsToCountry);
         var shape = code.Groups.Values.Skip(1).First(g => g.Success).Name;
-        var country = found?.Code ?? (shape is "digits" or "us" ? null : shape.ToUpperInvariant());
+        var country = found?.Code ?? CountryBefore(code.Value) ?? (shape is "digits" or "us" ? null : shape.ToUpperInvariant());
         // Five figures in a row are an address only with a place after them, or a country.
         var city = CityFollows().Match(after);
-        if ((shape == "digits" && found is null && !city.Success) || (shape == "mt" && found?.Code != "MT"))
+        if ((shape == "digits" && found is null && country is null && !city.Success && !IsAfterCity(text, code)) || (shape == "mt" && found?.Code != "MT"))
             return null;
         country ??= shape == "us" ? "US" : null;
         var from = Math.Max(0, code.Index - LongestBefore);
@@ -76,6 +76,29 @@ public static partial class AddressReader
         var hasStreet = street >= 0 || (found is { } c && Street().IsMatch(after[..c.Start]));
         return new(new TextSpan(begins, code.Index - begins + tail.Length), name, line, country, hasStreet, lead);
     }
+
+    // "гр. Пловдив 4000, ул. Измислена 7": the city before its code, the street after it.
+    private static bool IsAfterCity(string text, Match code) =>
+        CityBefore().IsMatch(text[Math.Max(0, code.Index - 40)..code.Index]) && text[(code.Index + code.Length)..Math.Min(text.Length, code.Index + code.Length + 60)].Split('\n')[0] is [',', ..] after && Street().IsMatch(after);
+
+    // "B-9000 Gent": the letters of the country's vehicles, or its two letters, before the code.
+    private static string? CountryBefore(string code) => code.IndexOf('-') is > 0 and <= 3 and var end && code[..end].All(char.IsLetter) ? code[..end] switch
+    {
+        "A" => "AT",
+        "B" => "BE",
+        "D" => "DE",
+        "E" => "ES",
+        "F" => "FR",
+        "H" => "HU",
+        "I" => "IT",
+        "L" => "LU",
+        "N" => "NO",
+        "P" => "PT",
+        "S" => "SE",
+        "SLO" => "SI",
+        var two => two.Length == 2 && Countries.Name(two) != two ? two : null,
+    }
+    : null;
 
     // Before an address, on its lines, may stand a lot, a date or directions: it begins after them, or with who answers for it.
     private static int Begins(string before)
@@ -124,8 +147,8 @@ public static partial class AddressReader
         if (part is null)
             return (null, null);
         var lead = LeadIn.Value.Match(FoldedText.Of(part));
-        var name = part[(lead.Success ? lead.Index + lead.Length : 0)..].Trim(' ', ':', '.', '-', '–', '©');
-        return (name.Length is > 1 and <= 60 && name.Any(char.IsLetter) ? name : null, lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
+        var name = OtherLead().Replace(part[(lead.Success ? lead.Index + lead.Length : 0)..].Trim(' ', ':', '.', '-', '–', '©'), "");
+        return (name.Length is > 1 and <= 60 && name.Count(char.IsLetter) > 1 && !Opening().IsMatch(name) ? name : null, lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
     }
 
     // "Responsible person: Example Ltd 2 Example Quay": nothing parts the name from the street.
@@ -148,6 +171,16 @@ public static partial class AddressReader
 
     [GeneratedRegex(@"\b\d{1,5}[A-Z]?\s+\p{L}", RegexOptions.IgnoreCase)]
     private static partial Regex StreetNumber();
+
+    // "Vyrába: Name": whatever word stands before a colon is none of the name.
+    [GeneratedRegex(@"^[\p{L} ./]{3,32}:\s*(?=\p{Lu})")]
+    private static partial Regex OtherLead();
+
+    [GeneratedRegex(@"\p{Lu}[\p{L}.-]{2,} $")]
+    private static partial Regex CityBefore();
+
+    [GeneratedRegex(@"^\W*\d{1,2}\s?M\W*$")]
+    private static partial Regex Opening();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -74,6 +74,14 @@ public static partial class BusinessReader
     internal static string? NameByTrade(string text) =>
         text.Split('\n').Select(Tidy).FirstOrDefault(l => l.Split(' ').Length is > 1 and < 8 && l.Length > 0 && char.IsUpper(l[0]) && HouseOfTrade().IsMatch(FoldedText.Of(l)));
 
+    /// <summary>Words at the head of a label that may name a business: few, with capitals; null where none stand there.</summary>
+    internal static string? NameAtHead(string text, TextSpan? not)
+    {
+        var first = text.Split('\n').FirstOrDefault(l => l.Trim().Length > 0) ?? "";
+        var name = Tidy(Parts().Split(first).FirstOrDefault(p => p.Trim().Length > 0) ?? "");
+        return not?.Overlaps(new TextSpan(text.IndexOf(first, StringComparison.Ordinal), first.Length)) != true && name.Length > 2 && !name.Any(char.IsDigit) && IsName(name) && !LabelWords.BeginsPart(name) ? name : null;
+    }
+
     /// <summary>Whether a name says by its words that it is a business's.</summary>
     public static bool IsCorporate(string name) => CorporateName().IsMatch(name);
 
@@ -134,7 +142,7 @@ public static partial class BusinessReader
 
     private static TextSpan Span(Match match) => new(match.Index, match.Length);
 
-    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>" + Region.StateCodes + "|" + Region.StateNames + @")\b\)?(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>" + Postcode.American + @")(?!\d))?")]
+    [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>" + Region.StateCodes + "|" + Region.StateNames + @")\b\)?(?![ ](?!U\.?S)\p{L})(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>" + Postcode.American + @")(?!\d))?")]
     private static partial Regex City();
 
     [GeneratedRegex(@"(?<street>(?:\d{1,6}[A-Z]?(?:-[\dA-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ \n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ ]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?\d+|rr?[ ]?\d+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$", RegexOptions.IgnoreCase)]
@@ -149,7 +157,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"\d[A-Za-z]?[ ]$")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|[ ]+(?:with|in)(?:[ ]+[\p{L}.&]+){1,6}?[ ]+by)(?:\s+hand)?))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+[\p{L}.&'’]+){1,6}?[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}\d“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
     private static partial Regex LedName();
 
     [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*\d{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
@@ -180,6 +188,9 @@ public static partial class BusinessReader
     // A workshop, in French, Italian, Spanish, Portuguese, German, Dutch, Polish, Czech, Swedish and Danish; written by us.
     [GeneratedRegex(@"\b(?:savonnerie|atelier|laboratoires?|cosmetiques|saponificio|officina|laboratorio|taller|jaboneria|saboaria|seifenmanufaktur|seifensiederei|manufaktur|zeepmakerij|zeepatelier|mydlarnia|pracownia|mydlarna|tvalmakeri|saebevaerksted)\b")]
     private static partial Regex HouseOfTrade();
+
+    [GeneratedRegex(@"[|•·]|\s[–—-]\s")]
+    private static partial Regex Parts();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

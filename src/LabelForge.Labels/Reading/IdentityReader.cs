@@ -36,13 +36,26 @@ public static partial class IdentityReader
             {
                 if (length > bestLength && IsHead(part[span.End..]) && (broken < 0 || (span.Start < broken && span.End > broken)))
                 {
-                    best = new(new TextSpan(start, part.Length), Spaces().Replace(part, " ").Trim(' ', '*', '#', '"', '.', ',', '-', '_', '·', '•', '~'), kind);
+                    best = new(new TextSpan(start, part.Length), Written(part), kind);
                     bestLength = length;
                 }
             }
         }
-        return best;
+        return best ?? ByParts(said);
     }
+
+    // No list has the whole name: "Hårbalsam · havre" says by its parts what it is.
+    private static IdentityRead? ByParts(string said)
+    {
+        foreach (var (start, part) in Names(said).Concat(OverTwoLines(said).Select(p => (p.Start, p.Text))))
+        {
+            if (IdentityParts.In(part) is var (span, kind) && IsHead(part[span.End..]))
+                return new(new TextSpan(start, part.Length), Written(part), kind);
+        }
+        return null;
+    }
+
+    private static string Written(string part) => Spaces().Replace(part, " ").Trim(' ', '*', '#', '"', '.', ',', '-', '_', '·', '•', '~');
 
     // On a narrow label a name takes two lines: "Balsamo" over "labbra".
     private static IEnumerable<(int Start, string Text, int Broken)> OverTwoLines(string text)
@@ -61,7 +74,7 @@ public static partial class IdentityReader
     /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy Potion</c>; null where nothing does.</summary>
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
     public static string? Hint(string text) => Parts(text).Select(p => p.Text)
-        .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && Hinting().IsMatch(p)).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
+        .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && (Hinting().IsMatch(p) || IdentityParts.Hints(p))).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
 
     private static IdentityWords<ProductKind> Load()
     {

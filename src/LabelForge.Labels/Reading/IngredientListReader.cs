@@ -37,7 +37,8 @@ public static partial class IngredientListReader
     public static ImmutableArray<IngredientListRead> ReadAll(string text, IngredientDictionary dictionary)
     {
         var headed = WithHeading(text, dictionary);
-        return headed.IsEmpty && WithoutHeading(text, dictionary) is { } bare ? [bare] : headed;
+        // "Ingredients above": where no heading has a list below it, one that is a list by its names may stand anywhere.
+        return headed.All(l => l.Items.All(i => i.Known is null)) && WithoutHeading(text, dictionary) is { } bare ? [bare] : headed;
     }
 
     private static ImmutableArray<IngredientListRead> WithHeading(string text, IngredientDictionary dictionary)
@@ -53,7 +54,9 @@ public static partial class IngredientListReader
             var end = extent.End(start, isHeaded: true);
             var items = ListNames.Read(text[start..end], dictionary);
             var word = heading.Groups["word"];
-            if (items.Length > 0)
+            // Below a heading that stands alone words of another part are no list.
+            var isOther = items.Length < FewestWithoutHeading && items.All(i => i.Known is null) && heading.Value.Contains('\n');
+            if (items.Length > 0 && !isOther)
                 found.Add((new(new TextSpan(heading.Index, end - heading.Index), text.Substring(word.Index, word.Length), items), Rank(word.Value)));
         }
         // "Contains:" may head a note on allergens, "Inhalt:" the net quantity: what holds names that are known goes first, then a heading that says ingredients.
@@ -90,7 +93,7 @@ public static partial class IngredientListReader
             var items = ListNames.Read(AfterLabel(text[start..end]), dictionary);
             var known = items.Count(i => i.Known is not null);
             if (known >= FewestWithoutHeading && known * 10 >= items.Length * 6 && known > (best?.Items.Count(i => i.Known is not null) ?? 0))
-                best = new(new TextSpan(start, end - start), null, items);
+                best = new(new TextSpan(start, end - start), OwnHeading().Match(text[start..end]) is { Success: true } own && SaysSo().IsMatch(FoldedText.Of(own.Value)) ? own.Value.Trim(' ', ':') : null, items);
         }
         return best;
     }
@@ -102,15 +105,18 @@ public static partial class IngredientListReader
     private static Regex HeadingPattern()
     {
         var word = $@"(?:{LabelWords.Alternatives(LabelWord.Ingredients)})(?:\s*[(\[]?\s*inci\s*[)\]]?)?";
-        var several = $@"{word}(?:\s*[/|•·&,–-]\s*{word}){{0,5}}";
+        var several = $@"{word}(?:\s*[/|•·&,–-]\s*{word}){{0,5}}(?:\s*[(\[]\s*{word}\s*[)\]])?";
         return new Regex(
-            $@"(?:^|(?<=[\n.|;*#•·:]))[ *#_]*(?<word>{several})[ *_]*(?:[:.\n–—•|-])\s*|(?<![\p{{L}}])(?<word>{several})\s*[:–—]\s*|^[ *#_]*(?<word>(?:ingredients|inci)(?:\s*[/|•·-]\s*{word}){{0,5}})\s+(?<bare>(?=\p{{L}}))",
+            $@"(?:^|(?<=[\n.|;*#•·:]))[ *#_]*(?<word>{several})[ *_]*(?:[:.\n–—•|~>=»→-])\s*|(?<![\p{{L}}])(?<word>{several})\s*[:–—]\s*|^[ *#_]*(?<word>(?:ingredients|inci)(?:\s*[/|•·-]\s*{word}){{0,5}})\s+(?<bare>(?=\p{{L}}))",
             RegexOptions.CultureInvariant | RegexOptions.Multiline, TimeSpan.FromSeconds(5));
     }
 
     [GeneratedRegex(@"[,;•·|/+]|\s[-–—]\s|\.\s")]
     private static partial Regex Separator();
 
-    [GeneratedRegex(@"^[\p{L}'’ ]{3,28}:\s*")]
+    [GeneratedRegex(@"^[\p{L}'’ ]{3,60}[:»]\s*")]
     private static partial Regex OwnHeading();
+
+    [GeneratedRegex(@"\bingr[e\p{L}]*\b")]
+    private static partial Regex SaysSo();
 }

@@ -30,6 +30,15 @@ public sealed partial record LabelStatement(
     /// <summary>The addresses on it, of any country.</summary>
     public ImmutableArray<AddressRead> Addresses { get; init; } = [];
 
+    /// <summary>A code that may be the lot, where none is announced; null where none is left.</summary>
+    public string? MayBeLot { get; init; }
+
+    /// <summary>A line that may be an address, where none was understood; null where none is.</summary>
+    public string? MayBeAddress { get; init; }
+
+    /// <summary>The words at the head of a label that was read, which may be the business's name or the product's; null where none stand there.</summary>
+    public string? Brand { get; init; }
+
     /// <summary>The names of the ingredient list; empty where there is none.</summary>
     public ImmutableArray<IngredientRead> Names => Ingredients?.Items ?? [];
 
@@ -94,9 +103,10 @@ public sealed partial record LabelStatement(
         var business = BusinessReader.Read(CapitalLetters.Given(text.Without(taken)));
         taken.AddRange(business.Spans);
         var rest = text.Without(taken);
-        var identity = IdentityReader.Read(rest, business.Name);
+        var traders = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().Where(n => LegalForms.Without(n) != n).Select(LegalForms.Without).ToArray();
+        var identity = IdentityReader.Read(traders.Aggregate(rest, Blank), business.Name);
         // "Shea Butter Soap" over the address is what it is where nothing else says so.
-        if (identity is null && business is { Name: { } taking, LeadIn: null } && !BusinessReader.IsCorporate(taking) && IdentityReader.Read(taking, null) is not null)
+        if (identity is null && business is { Name: { } taking, LeadIn: null } && !BusinessReader.IsCorporate(taking) && StandsApart(text.Text, taking) && IdentityReader.Read(taking, null) is not null)
             (identity, business) = (IdentityReader.Read(text.Without(taken.Except(business.Spans)), null), business with { Name = null });
         if (business.Name is null && contact.NameIn(text.Text, identity?.Span) is { } own)
             business = business with { Name = own };
@@ -104,10 +114,15 @@ public sealed partial record LabelStatement(
             business = business with { Name = last };
         if (business.Name is null && addresses.Length > 0 && addresses.All(a => a.Name is null) && BusinessReader.NameByTrade(text.Without(taken)) is { } trade)
             business = business with { Name = trade };
-        var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>();
-        return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text), business.Name is { Length: > 2 } name ? Blank(rest, name) : rest)
+        if (business.Name is null && addresses.All(a => a.Name is null) && LegalForms.NameIn(text.Without(taken)) is { } legal)
+            business = business with { Name = legal };
+        var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().ToArray();
+        return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text), names.Where(n => n.Length > 2).Aggregate(rest, Blank))
         {
             Addresses = addresses,
+            MayBeLot = lot is null ? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)])) : null,
+            MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,
+            Brand = BusinessReader.NameAtHead(text.Without(taken), identity?.Span),
             Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span, names, dictionary, ingredients?.Items ?? []),
         };
     }
@@ -126,6 +141,10 @@ public sealed partial record LabelStatement(
         }
         return null;
     }
+
+    // On the line of its address a name is a business's: "Lantern Bay Perfumes, 3 Wharf Sq."
+    private static bool StandsApart(string text, string name) =>
+        text.LastIndexOf(name, StringComparison.OrdinalIgnoreCase) is var at && (at < 0 || text[(at + name.Length)..].TrimStart(' ', '.', '*', '"') is "" or ['\n', ..]);
 
     private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
 

@@ -12,7 +12,7 @@ public static class LanguageOf
 
     // What everyday words of the trade are known by: the names of products, and what claims are made of.
     private static readonly Lazy<HashSet<string>> Trade = new(() =>
-        [.. new[] { "identities", "identities-languages", "claims", "claims-de", "claims-es", "claims-fr", "claims-it", "denials" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml"))
+        [.. new[] { "identities", "identities-languages", "identity-parts", "claims", "claims-de", "claims-es", "claims-fr", "claims-it", "denials" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml"))
             .SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]"))).SelectMany(Words)]);
 
     /// <summary>The words of a text, folded: letters alone, two and more.</summary>

@@ -14,6 +14,9 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     // A name that nobody knows is no longer than this where the list is seen to go on after it.
     private const int MostWords = 6;
 
+    // So many names that nobody knows may stand below one another in a list of lines.
+    private const int MostUnknownLines = 3;
+
     private static readonly Lazy<Regex> BeginsOther = new(() => new Regex(
         $@"\G[ *#_""“(]*(?!no\.)(?:{string.Join('|', new[] { LabelWord.Ingredients, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn, LabelWord.Directions, LabelWord.Warnings, LabelWord.Net, LabelWord.Other }.Select(LabelWords.Alternatives))})(?![\p{{L}}]|-\p{{L}}|\.?\s?\d+,)",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
@@ -67,6 +70,9 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         var rest = text[(dot + 1)..Math.Min(text.Length, dot + 160)];
         if (rest.Length == 0 || rest[0] is not (' ' or '\n'))
             return rest.Trim().Length == 0;
+        // "Alcohol Denat. · Parfum": what parts names follows.
+        if (rest.TrimStart(' ')[..1] is "·" or "•" or "|" or "," or ";" or "/" or "(")
+            return false;
         return !MayContain().IsMatch(FoldedText.Of(rest)) && !PartsByDots(start, dot, rest);
     }
 
@@ -98,7 +104,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return false;
         var first = ListNames.Split(line).FirstOrDefault() ?? "";
         // A small letter goes on from the line before; without a heading only where names that are known follow.
-        if ((char.IsLower(line.TrimStart()[0]) && (isHeaded || ListNames.Split(line).Any(n => ListNames.Known(n, dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or ';' or '/' or '+' or '•' or '·' || IsBroken(tail, line))
+        if ((char.IsLower(line.TrimStart()[0]) && !(HoldsContact().IsMatch(line) && !IsKnown(first)) && (isHeaded || ListNames.Split(line).Any(n => ListNames.Known(n, dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or ';' or '/' or '+' or '•' or '·' || IsBroken(tail, line))
             return false;
         // On a narrow label a long name takes three lines.
         var after2 = Lines.At(text, Lines.Next(text, next));
@@ -109,7 +115,22 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return false;
         if (ListNames.Split(line).Skip(1).Any(IsKnown))
             return false;
-        return !(IsShort(line) && !body.Contains(',') && body.Trim().Contains('\n') && IsFormal(ListNames.Split(after2).FirstOrDefault() ?? "") && !BeginsOtherPart(Lines.Next(text, next)));
+        return !(IsShort(line) && !body.Contains(',') && body.Trim().Contains('\n') && NamesFollow(Lines.Next(text, next)));
+    }
+
+    // Names on lines of their own, some of them unknown: a known one follows before anything else begins.
+    private bool NamesFollow(int at)
+    {
+        for (var i = 0; i < MostUnknownLines && at < text.Length; i++)
+        {
+            var line = Lines.At(text, at);
+            if (!IsShort(line) || BeginsOtherPart(at))
+                return false;
+            if (IsFormal(ListNames.Split(line).FirstOrDefault() ?? ""))
+                return true;
+            at = Lines.Next(text, at);
+        }
+        return false;
     }
 
     private bool BeginsOtherPart(int at) =>
@@ -149,6 +170,10 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
 
     [GeneratedRegex(@"^[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)|peut\s+contenir|kann\s+enthalten|\+/-|±)", RegexOptions.IgnoreCase)]
     private static partial Regex MayContain();
+
+    // A line with a web or mail address, or a state and its code, is the maker's.
+    [GeneratedRegex(@"@|\bwww\.|https?:|\.(?:com|net|org|example|shop|ca|uk|eu)\b|\b[a-z]{2} \d{5}\b", RegexOptions.IgnoreCase)]
+    private static partial Regex HoldsContact();
 
     [GeneratedRegex(@"(?:[.,;]\s|[.,;]$|\n)")]
     private static partial Regex DotOrEnd();

@@ -9,27 +9,34 @@ public sealed record LotRead(TextSpan Span, string Code);
 public static partial class LotReader
 {
     private static readonly Lazy<Regex> Named = new(() => new Regex(
-        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s\d[a-z0-9./_-]{{0,20}}|[a-z0-9][a-z0-9./_-]{{0,24}})",
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s\d[a-z0-9./_-]{{0,20}}|[\p{{L}}0-9][\p{{L}}0-9./_-]{{0,24}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The code, or null.</summary>
     public static LotRead? Read(string text)
     {
         var folded = FoldedText.Of(text);
-        foreach (var matches in new[] { Named.Value.Matches(folded), Short().Matches(text) })
+        foreach (var matches in new[] { Named.Value.Matches(folded), Short().Matches(text), Bare().Matches(text) })
         {
             // A code has a digit; "lot of love" and "small batch" have none.
             foreach (Match match in matches)
             {
                 var at = match.Groups["code"];
                 var code = text.Substring(at.Index, at.Length).TrimEnd('.', ',', ';');
-                if (code.Any(char.IsAsciiDigit))
+                // "BN1" begins a postal code: two letters are a word for a lot only by themselves.
+                var isPart = at.Index > match.Index && at.Index - match.Index <= 2 && char.IsLetter(text[at.Index - 1]);
+                if (code.Any(char.IsAsciiDigit) && !isPart)
                     return new(new TextSpan(match.Index, match.Length), code);
             }
         }
         return null;
     }
 
-    [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?)(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
+    [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z\d./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
     private static partial Regex Short();
+
+    // A code alone in its line or part, letters and figures in one: the law asks for no word before it. No postal code, no quantity,
+    // no colour's number, no months after opening.
+    [GeneratedRegex(@"(?<=^|[\n|•·]\s{0,4})(?!CI[\s-]?\d{5}|\d{1,2}\s?M\b|\d{4}\s?[A-Z]{2}\b|[A-Z]\d[A-Z]\d[A-Z]\d\b|[A-Z]{1,2}\d{1,2}\d[A-Z]{2}\b|(?:[A-Z]{1,2}-)?\d{4,6}\b(?!-)|\d+(?:[.,]\d+)?(?:ml|g|kg|oz|cl)\b|\d{1,4}[./-]\d{1,2}[./-]\d{2,4}\b|\d{1,2}[./]\d{4}\b)(?=[A-Z\d./-]*\d[A-Z\d./-]*\d)(?=[A-Z\d./-]*[A-Z])(?<code>[A-Z\d][A-Z\d./-]{3,15})(?=\s*(?:$|[\n|•·]))")]
+    private static partial Regex Bare();
 }

@@ -9,16 +9,16 @@ namespace LabelForge.Checks.Reading;
 /// <summary>One figure with its unit as it stands on a label.</summary>
 /// <param name="Span">Its place.</param>
 /// <param name="Figure">The figure.</param>
-/// <param name="Unit">The unit, in one spelling: oz, fl oz, lb, pt, qt, gal, g, kg, mg, mL, L.</param>
+/// <param name="Unit">The unit, in one spelling: oz, fl oz, lb, pt, qt, gal, g, kg, mg, mL, cL, L.</param>
 /// <param name="Places">Decimal places written.</param>
 /// <param name="Digits">Significant digits written.</param>
 public sealed record ReadMeasure(TextSpan Span, decimal Figure, string Unit, int Places, int Digits)
 {
     /// <summary>The system the unit belongs to.</summary>
-    public MeasureSystem System => Unit is "g" or "kg" or "mg" or "mL" or "L" ? MeasureSystem.Metric : MeasureSystem.Customary;
+    public MeasureSystem System => Unit is "g" or "kg" or "mg" or "mL" or "cL" or "L" ? MeasureSystem.Metric : MeasureSystem.Customary;
 
     /// <summary>Whether the unit measures volume.</summary>
-    public bool IsVolume => Unit is "fl oz" or "pt" or "qt" or "gal" or "mL" or "L";
+    public bool IsVolume => Unit is "fl oz" or "pt" or "qt" or "gal" or "mL" or "cL" or "L";
 
     /// <summary>How many grams or millilitres one unit is, exact (NIST Handbook 44, Appendix C).</summary>
     public decimal Size => SizeOf(Unit);
@@ -33,6 +33,7 @@ public sealed record ReadMeasure(TextSpan Span, decimal Figure, string Unit, int
         "qt" => Volume.MillilitresPerFluidOunce * 32m,
         "gal" => Volume.MillilitresPerFluidOunce * 128m,
         "kg" or "L" => 1000m,
+        "cL" => 10m,
         "mg" => 0.001m,
         _ => 1m,
     };
@@ -42,7 +43,7 @@ public sealed record ReadMeasure(TextSpan Span, decimal Figure, string Unit, int
 public static partial class MeasureReader
 {
     /// <summary>The measures in the text, in order.</summary>
-    public static ImmutableArray<ReadMeasure> Read(string text) => [.. Measure().Matches(text).Select(Of).OfType<ReadMeasure>()];
+    public static ImmutableArray<ReadMeasure> Read(string text) => [.. Measure().Matches(text).Concat(UnitFirst().Matches(text)).OrderBy(m => m.Index).Select(Of).OfType<ReadMeasure>()];
 
     private static ReadMeasure? Of(Match match)
     {
@@ -60,6 +61,7 @@ public static partial class MeasureReader
             "мл" or "милилитър" or "милилитра" or "милилитри" => "mL",
             "кг" or "χλγ" => "kg",
             "л" => "L",
+            "cl" or "сл" => "cL",
             _ when unit.StartsWith('г') || unit.StartsWith('γ') => "g",
             _ when unit.StartsWith("fl", StringComparison.Ordinal) => "fl oz",
             _ when unit.StartsWith('o') => "oz",
@@ -97,8 +99,12 @@ public static partial class MeasureReader
         return (figure, point < 0 ? 0 : plain.Length - point - 1, plain.Replace(".", "").TrimStart('0').Length);
     }
 
-    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?<unit>милилит(?:ър|ра|ри)|грама?|кг|мл|гр|г|л|γραμμάρια|γρ|χλγ|fl(?:uid)?\.?\s*o(?:z|unces?)|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gram(?:me)?s?|gms?|grs?|g|milligrams?|mgs?|mililitr\p{L}{0,3}|millilit(?:er|re)s?|mls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?<unit>милилит(?:ър|ра|ри)|грама?|кг|мл|гр|г|л|γραμμάρια|γρ|χλγ|fl(?:uid)?\.?\s*o(?:z|unces?)|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gram(?:me)?s?|gms?|grs?|g|milligrams?|mgs?|mililitr\p{L}{0,3}|millilit(?:er|re)s?|mls?|cls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
     private static partial Regex Measure();
+
+    // "ml 75", as in Italy: the unit before the figure, alone in its line or part.
+    [GeneratedRegex(@"(?<=^|[\n|•·–—]\s{0,4}|(?:netto|contenuto|contenido|inhalt|inhoud)\s*:?\s{1,4})(?<unit>ml|cl|gr|g|kg)\.?\s?(?<figure>[0-9]{1,4}(?:[.,][0-9]{1,2})?)(?=\s*(?:$|[\n|•·℮;–—]|e\b))", RegexOptions.IgnoreCase)]
+    private static partial Regex UnitFirst();
 
     [GeneratedRegex(@"^(?:(?<whole>[0-9]+)\s+)?(?<above>[0-9]+)/(?<below>[0-9]+)$")]
     private static partial Regex Common();

@@ -12,6 +12,8 @@ public sealed class SubstanceTable
     private static readonly string[] Heading =
         ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export", "basis", "read", "markets"];
 
+    private static readonly string[] ColourHeading = ["number", "ref", "export", "basis", "read"];
+
     private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
     private static readonly ConcurrentDictionary<string, SubstanceTable> Parts = new(StringComparer.Ordinal);
     private readonly ILookup<string, SubstanceRule> byName;
@@ -30,7 +32,10 @@ public sealed class SubstanceTable
         ? Parts.GetOrAdd(market.Id, id => Tables.GetOrAdd(name, Ship).In(id))
         : null;
 
-    private SubstanceTable In(string market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market))]);
+    /// <summary>Every Colour Index number of the market's list of permitted colours; empty where it keeps none by number.</summary>
+    public ImmutableHashSet<ColourIndexNumber> Colours { get; private init; } = [];
+
+    private SubstanceTable In(string market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market))]) { Colours = Colours };
 
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>
@@ -103,5 +108,8 @@ public sealed class SubstanceTable
                 ? day
                 : throw row.Refuse($"\"{row["from"]}\" is not a date.", "Write year-month-day.");
 
-    private static SubstanceTable Ship(string name) => Read(DataTable.Shipped($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped);
+    private static SubstanceTable Ship(string name) => new(Read(DataTable.Shipped($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
+    {
+        Colours = [.. DataTable.Shipped($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading)).Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
+    };
 }

@@ -4,6 +4,7 @@ using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Tests.Checks.Claims;
 using LabelForge.Tests.Checks.Corpus;
+using LabelForge.Tests.Checks.FreshLabels;
 
 namespace LabelForge.Tests.Checks;
 
@@ -17,6 +18,7 @@ internal static class ChecksPage
         ["claims by rule"] = ClaimsByRule,
         ["labels by market"] = LabelsByMarket,
         ["labels by rule"] = LabelsByRule,
+        ["fresh labels"] = FreshLabels,
     };
 
     private static readonly Lazy<(string Corpus, ClaimOutcome Outcome)[]> Claims = new(() =>
@@ -67,6 +69,19 @@ internal static class ChecksPage
             var told = SeededLabel.All.Where(l => l.Found.Any(f => f.Rule == rule && f.Severity != Severity.Note)).ToArray();
             var hits = seeded.Count(l => l.Found.Any(f => f.Rule == rule));
             text.Append(CultureInfo.InvariantCulture, $"| `{rule}` | {seeded.Length} | {(double)hits / seeded.Length:0.000} | {(told.Length == 0 ? 1 : (double)told.Count(l => l.Seeded.Contains(rule)) / told.Length):0.000} |\n");
+        }
+        return text.ToString();
+    }
+
+    private static string FreshLabels()
+    {
+        var text = new StringBuilder("| set | right labels without a false `must`, at first sight | slips found, at first sight | right labels now | slips now |\n| --- | ---: | ---: | ---: | ---: |\n");
+        foreach (var set in FreshLabel.Sets)
+        {
+            var labels = FreshLabel.All.Where(l => l.Set == set.Name).ToArray();
+            var slips = labels.SelectMany(l => l.Slips.Select(x => l.Judge(x.Text).Any(f => f.Rule == x.Rule && f.Severity != Severity.Note))).ToArray();
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {set.Name} | {set.RightAtFirst} | {set.SlipsAtFirst} | {labels.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {labels.Length} | {slips.Count(f => f)} of {slips.Length} |\n");
         }
         return text.ToString();
     }
