@@ -8,6 +8,7 @@ internal sealed class Messages : TextWriter
     // Where standard error is closed, the next file that is opened takes its number, and words meant for people would
     // land in it. This one takes it first.
     private static FileStream? _inItsPlace;
+    private static TextWriter? _set;
 
     private readonly TextWriter? _to;
 
@@ -22,13 +23,15 @@ internal sealed class Messages : TextWriter
         try
         {
             to = Console.Error;
+            if (ReferenceEquals(to, _set))
+                return;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or ArgumentException)
         {
             if (!OperatingSystem.IsWindows())
                 _inItsPlace = new FileStream("/dev/null", FileMode.Open, FileAccess.Write, FileShare.ReadWrite);
         }
-        Console.SetError(Synchronized(new Messages(to)));
+        Console.SetError(_set = Synchronized(new Messages(to)));
     }
 
     public override void Write(char value) => Try(t => t.Write(value));

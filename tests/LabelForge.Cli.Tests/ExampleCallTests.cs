@@ -4,6 +4,7 @@ using LabelForge.Cli.Help;
 namespace LabelForge.Cli.Tests;
 
 /// <summary>What help shows can be typed as it stands.</summary>
+[Collection(nameof(OneFolder))]
 public sealed class ExampleCallTests
 {
     // serve waits for a browser; the tests of the page start it. agree-server is for books on another machine; the example's
@@ -72,14 +73,38 @@ public sealed class ExampleCallTests
 
     private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) => root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));
 
-    // Typed into a shell, quotes and all, as a maker types it.
+    // Typed into a shell, quotes and all, as a maker types it: the shell makes words of the call, or runs it where it is more
+    // than one program's words.
     private static (int Code, string Said) Run(string folder, string call)
     {
-        var program = $"dotnet '{Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll")}'";
-        var start = new ProcessStartInfo("bash", ["-c", $"{program}{call["labelforge".Length..]} 2>&1 </dev/null"]) { RedirectStandardOutput = true, WorkingDirectory = folder };
-        using var process = Process.Start(start)!;
+        var words = call["labelforge".Length..];
+        if (words.IndexOfAny(['|', '>', '<', ';', '&', '$', '*']) >= 0)
+        {
+            var program = $"dotnet '{Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll")}'";
+            return Shell(folder, $"{program}{words} 2>&1 </dev/null");
+        }
+        var split = Shell(folder, $"printf '%s\\0'{words}").Said.Split('\0')[..^1];
+        Directory.SetCurrentDirectory(folder);
+        try
+        {
+            var run = CommandRun.Of(split);
+            return (run.ExitCode, run.Output + run.Messages);
+        }
+        finally
+        {
+            Directory.SetCurrentDirectory(AppContext.BaseDirectory);
+        }
+    }
+
+    private static (int Code, string Said) Shell(string folder, string line)
+    {
+        using var process = Process.Start(new ProcessStartInfo("bash", ["-c", line]) { RedirectStandardOutput = true, WorkingDirectory = folder })!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return (process.ExitCode, said);
     }
 }
+
+/// <summary>Tests that stand in a folder of their own: the process has but one, so they run alone.</summary>
+[CollectionDefinition(nameof(OneFolder), DisableParallelization = true)]
+public sealed class OneFolder;

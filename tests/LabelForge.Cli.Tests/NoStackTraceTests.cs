@@ -4,11 +4,6 @@ using System.Reflection;
 namespace LabelForge.Cli.Tests;
 
 /// <summary>No verb, on any example and on random recipes good and bad, ends otherwise than with an answer or one clear message.</summary>
-[CollectionDefinition(nameof(OneConsole), DisableParallelization = true)]
-public sealed class OneConsole;
-
-/// <inheritdoc cref="OneConsole"/>
-[Collection(nameof(OneConsole))]
 public sealed class NoStackTraceTests : IDisposable
 {
     private static readonly string[][] Verbs =
@@ -52,7 +47,7 @@ public sealed class NoStackTraceTests : IDisposable
     public void Soap_that_is_declared_as_formed_is_explained()
     {
         Write(_folder, new Random(3), soap: true, isPlain: true);
-        var (code, output, messages) = InProcess.Run("declare", Path.Combine(_folder, "recipes/bar.yaml"), "--workshop", _folder, "--explain");
+        var (code, output, messages) = CommandRun.Of("declare", Path.Combine(_folder, "recipes/bar.yaml"), "--workshop", _folder, "--explain");
         Assert.True(code == 0, messages);
         Assert.Contains("Sodium Olivate", output, StringComparison.Ordinal);
         Assert.Contains("WHERE EACH RANGE COMES FROM", output, StringComparison.Ordinal);
@@ -64,7 +59,7 @@ public sealed class NoStackTraceTests : IDisposable
         foreach (var verb in Verbs)
         {
             string[] words = [verb[0], recipe, "--workshop", folder, .. verb[1..].Select(w => w.StartsWith("label.", StringComparison.Ordinal) || w.StartsWith("bench.", StringComparison.Ordinal) ? Path.Combine(_folder, w) : w)];
-            var (code, output, messages) = InProcess.Run(words);
+            var (code, output, messages) = CommandRun.Of(words);
             Assert.True(code is 0 or 1 or 2, $"{string.Join(' ', words)}: {code}");
             Assert.False(output.Contains("   at LabelForge", StringComparison.Ordinal) || messages.Contains("   at ", StringComparison.Ordinal)
                 || messages.Contains("Exception", StringComparison.Ordinal) || messages.Contains("of labelforge itself", StringComparison.Ordinal), $"{string.Join(' ', words)}:\n{messages}\n{File.ReadAllText(recipe)}");

@@ -10,7 +10,6 @@ namespace LabelForge.Cli.Tests.Days;
 /// Ten scents, one Saturday, through the command: one pot, sixty bars, one mixed print run, forty sales of which two are
 /// undone, one complaint and its trace. At the end the books balance to the gram and the cent.
 /// </summary>
-[Collection(nameof(OneConsole))]
 public sealed class SaturdayTests : IDisposable
 {
     private const string Friday = "2026-11-20";
@@ -25,7 +24,7 @@ public sealed class SaturdayTests : IDisposable
 
     public void Dispose() => _example.Dispose();
 
-    private JsonElement Do(string on, params string[] words) => InProcess.Json([.. words, "--workshop", Folder, "--on", on]);
+    private JsonElement Do(string on, params string[] words) => CommandRun.Json([.. words, "--workshop", Folder, "--on", on]);
 
     [Fact]
     public void From_one_pot_to_the_market_table_and_back()
@@ -46,7 +45,7 @@ public sealed class SaturdayTests : IDisposable
         foreach (var recipe in (string[])["bramble-bar", "meadow-bar"])
             File.AppendAllText(Path.Combine(Folder, $"recipes/{recipe}.yaml"), "price: 7.00\n");
         foreach (var (name, scent, hue) in ((string, string, string)[])[("Fern Hollow", "moss-fragrance", "150"), ("Quince Row", "peach-fragrance", "85"), ("Slate Quay", "rain-fragrance", "250")])
-            InProcess.Json("recipe", "copy", "meadow-bar/Salt Meadow", name, "--scent", scent, "--hue", hue, "--workshop", Folder);
+            CommandRun.Json("recipe", "copy", "meadow-bar/Salt Meadow", name, "--scent", scent, "--hue", hue, "--workshop", Folder);
         foreach (var (material, amount, price) in ((string, string, string)[])[("white-shea-base", "5 kg", "40.00"), ("white-shea-base", "5 kg", "42.00"), ("castor-oil", "250 g", "9.50"), ("label-2x4", "100 pieces", "7.80"), ("clear-bag", "100 pieces", "12.00")])
             Do(Friday, "receive", material, amount, "--price", price);
         foreach (var material in _example.Opened.Materials.Values.Where(m => m.Kind is Recipes.MaterialKind.Fragrance or Recipes.MaterialKind.Colourant))
@@ -66,7 +65,7 @@ public sealed class SaturdayTests : IDisposable
         Do(Friday, "batch", "weigh", pot, "white-shea-base", $"{Figure(based.GetProperty("grams").GetDecimal())} g");
         foreach (var lot in batches.Select(b => b.GetProperty("lot").GetString()!))
         {
-            foreach (var line in InProcess.Json("batch", "show", lot, "--workshop", Folder).GetProperty("materials").EnumerateArray().Where(m => m.GetProperty("weighed").GetDecimal() == 0))
+            foreach (var line in CommandRun.Json("batch", "show", lot, "--workshop", Folder).GetProperty("materials").EnumerateArray().Where(m => m.GetProperty("weighed").GetDecimal() == 0))
                 Do(Friday, "batch", "weigh", lot, line.GetProperty("material").GetString()!, $"{Figure(Math.Round(line.GetProperty("planned").GetDecimal(), 2))} g");
         }
         Do(Friday, "batch", "close", pot, "--made", "6");
@@ -83,7 +82,7 @@ public sealed class SaturdayTests : IDisposable
         Assert.All(sheets, s => Assert.Equal(0, s.GetProperty("freeAfter").GetInt32()));
         // Six of one lot and four of the next stand on one sheet.
         Assert.Equal(2, sheets[0].GetProperty("places").EnumerateArray().Select(p => p.GetProperty("lot").GetString()).Distinct().Count());
-        Assert.Equal(2, InProcess.Run("print", "--today", "--workshop", Folder, "--on", Friday, "--dry-run").ExitCode);
+        Assert.Equal(2, CommandRun.Of("print", "--today", "--workshop", Folder, "--on", Friday, "--dry-run").ExitCode);
         // Two came out badly: only these are printed again, and what is left of their sheet is remembered.
         var again = Do(Friday, "print", "--spoiled", $"{lots[3]}=2", "--today", "--out", Path.Combine(Folder, "two.pdf")).GetProperty("sheets").EnumerateArray().Single();
         Assert.Equal((2, 8), (again.GetProperty("places").GetArrayLength(), again.GetProperty("freeAfter").GetInt32()));
@@ -93,7 +92,7 @@ public sealed class SaturdayTests : IDisposable
         File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"), "notes: changed since\n");
         Do(Friday, "print", "--again", "1", "--out", labels);
         Assert.Equal(first, File.ReadAllBytes(labels));
-        InProcess.Run("correct", "printing", Books.Read().Printings.Count.ToString(CultureInfo.InvariantCulture), "--reason", "tried", "--workshop", Folder);
+        CommandRun.Of("correct", "printing", Books.Read().Printings.Count.ToString(CultureInfo.InvariantCulture), "--reason", "tried", "--workshop", Folder);
     }
 
     private decimal SellForty()
@@ -126,11 +125,11 @@ public sealed class SaturdayTests : IDisposable
     {
         Do("2026-11-30", "complaint", "--from", "a buyer", "--what", "it itched", "--lot", lots[4]);
         Do("2026-11-30", "return", lots[4], "1", "--from", Market, "--paid-back", "7.00", "--payment", "cash", "--reason", "it itched");
-        var trace = InProcess.Json("trace", lots[4], "--workshop", Folder);
+        var trace = CommandRun.Json("trace", lots[4], "--workshop", Folder);
         Assert.Contains(trace.GetProperty("materialLots").EnumerateArray(), u => u.GetProperty("material").GetString() == "white-shea-base");
         // From the pot, all who have of the same base.
         var pot = Books.Read().BatchOf(lots[4]).Pot!;
-        Assert.Equal(10, InProcess.Json("trace", pot, "--workshop", Folder).GetProperty("batches").GetArrayLength());
+        Assert.Equal(10, CommandRun.Json("trace", pot, "--workshop", Folder).GetProperty("batches").GetArrayLength());
         Assert.Contains(OpenToday.Of(_example.Opened, Books.Read(), new DateOnly(2026, 11, 30)).Open, o => o.Kind == OpenKind.Complaint && o.Lot == lots[4]);
         Do("2026-11-30", "count", $"{lots[0]}={Books.Read().PiecesLeft(Books.Read().BatchOf(lots[0])) - 1}");
     }

@@ -8,7 +8,6 @@ using LabelForge.Records.Books;
 namespace LabelForge.Cli.Tests.ProductPapers;
 
 /// <summary>Papers that go with a product: their figures are those of the other verbs, and what is missing is said.</summary>
-[Collection(nameof(OneConsole))]
 public sealed class PapersTests : IDisposable
 {
     private const string Day = "2026-11-26";
@@ -19,7 +18,7 @@ public sealed class PapersTests : IDisposable
 
     public void Dispose() => _example.Dispose();
 
-    private JsonElement Json(params string[] words) => InProcess.Json([.. words, "--workshop", Folder, "--on", Day]);
+    private JsonElement Json(params string[] words) => CommandRun.Json([.. words, "--workshop", Folder, "--on", Day]);
 
     [Theory]
     [InlineData("eu", "product-file", "composition", "bramble-bar")]
@@ -63,7 +62,7 @@ public sealed class PapersTests : IDisposable
     [Fact]
     public void A_paper_that_a_market_does_not_ask_for_is_refused_with_those_that_there_are()
     {
-        var run = InProcess.Run("papers", "product-file", "bramble-bar", "--market", "us", "--workshop", Folder);
+        var run = CommandRun.Of("papers", "product-file", "bramble-bar", "--market", "us", "--workshop", Folder);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("notification", run.Messages, StringComparison.Ordinal);
         Assert.Contains("markets eu and uk", run.Messages, StringComparison.Ordinal);
@@ -72,7 +71,7 @@ public sealed class PapersTests : IDisposable
     [Fact]
     public void Several_products_make_no_one_file()
     {
-        var run = InProcess.Run("papers", "notification", "meadow-bar", "--market", "eu", "--workshop", Folder);
+        var run = CommandRun.Of("papers", "notification", "meadow-bar", "--market", "eu", "--workshop", Folder);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains("meadow-bar/Moss Lane", run.Messages, StringComparison.Ordinal);
     }
@@ -133,7 +132,7 @@ public sealed class PapersTests : IDisposable
     public void What_cannot_be_read_in_papers_yaml_is_named_with_what_to_write(string text, string said)
     {
         File.WriteAllText(Path.Combine(Folder, "papers.yaml"), text + "\n");
-        var run = InProcess.Run("papers", "line-sheet", "--workshop", Folder);
+        var run = CommandRun.Of("papers", "line-sheet", "--workshop", Folder);
         Assert.Equal(2, run.ExitCode);
         Assert.Contains(said, run.Messages, StringComparison.Ordinal);
     }
@@ -171,10 +170,10 @@ public sealed class PapersTests : IDisposable
         Assert.True(weighed["Castor oil"].GetProperty("off").GetBoolean());
         Assert.Equal(21m, weighed["Castor oil"].GetProperty("weighed").GetDecimal());
         Assert.All(weighed.Values, r => Assert.Matches("^M[1-4]$", r.GetProperty("from")[0].GetString()!));
-        var checkedNow = InProcess.Run("check", "bramble-bar", "--lot", "26R25-02C", "--workshop", Folder, "--on", Day, "--format", "json");
+        var checkedNow = CommandRun.Of("check", "bramble-bar", "--lot", "26R25-02C", "--workshop", Folder, "--on", Day, "--format", "json");
         var musts = JsonDocument.Parse(checkedNow.Output).RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("severity").GetString() == "must");
         Assert.Equal(musts, parts.GetProperty("checked").GetProperty("rules").GetInt32());
-        Assert.Contains("6 pieces made, 1 rejected", InProcess.Run("papers", "lot-certificate", "26R25-02C", "--workshop", Folder, "--on", Day).Output, StringComparison.Ordinal);
+        Assert.Contains("6 pieces made, 1 rejected", CommandRun.Of("papers", "lot-certificate", "26R25-02C", "--workshop", Folder, "--on", Day).Output, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -183,9 +182,9 @@ public sealed class PapersTests : IDisposable
         File.WriteAllText(Path.Combine(Folder, "test.pdf"), "%PDF- as it were");
         bool Lacks() => Json("papers", "product-file", "bramble-bar", "--market", "eu").GetProperty("missing").EnumerateArray().Any(m => m.GetProperty("part").GetString() == "stability");
         Assert.True(Lacks());
-        Assert.Equal(0, InProcess.Run("attach", Path.Combine(Folder, "test.pdf"), "--to", "bramble-bar", "--kind", "stability", "--holds-until", Day, "--workshop", Folder).ExitCode);
+        Assert.Equal(0, CommandRun.Of("attach", Path.Combine(Folder, "test.pdf"), "--to", "bramble-bar", "--kind", "stability", "--holds-until", Day, "--workshop", Folder).ExitCode);
         Assert.False(Lacks());
-        var later = InProcess.Json("papers", "product-file", "bramble-bar", "--market", "eu", "--workshop", Folder, "--on", "2026-11-27");
+        var later = CommandRun.Json("papers", "product-file", "bramble-bar", "--market", "eu", "--workshop", Folder, "--on", "2026-11-27");
         Assert.Contains(later.GetProperty("missing").EnumerateArray(), m => m.GetProperty("part").GetString() == "stability" && m.GetProperty("write").GetString()!.Contains("holds no more", StringComparison.Ordinal));
     }
 
@@ -208,7 +207,7 @@ public sealed class PapersTests : IDisposable
     public void Every_paper_is_a_PDF_that_says_what_the_data_say(string market, string paper)
     {
         var path = Path.Combine(Folder, "paper.pdf");
-        Assert.Equal(0, InProcess.Run("papers", paper, "bramble-bar", "--market", market, "--out", path, "--workshop", Folder, "--on", Day).ExitCode);
+        Assert.Equal(0, CommandRun.Of("papers", paper, "bramble-bar", "--market", market, "--out", path, "--workshop", Folder, "--on", Day).ExitCode);
         using var document = UglyToad.PdfPig.PdfDocument.Open(path);
         var words = string.Concat(document.GetPages().Select(p => p.Text));
         foreach (var name in Json("declare", "bramble-bar", "--market", market).GetProperty("ingredients").EnumerateArray().Select(i => i.GetProperty("name").GetString()!.Split(' ')[0]))
