@@ -17,6 +17,12 @@ public enum OpenKind
 
     /// <summary>A material will not do for the next batch.</summary>
     Stock,
+
+    /// <summary>A limit is another than when a product was made last.</summary>
+    Limit,
+
+    /// <summary>A paper that is kept holds no more, or not for long.</summary>
+    Paper,
 }
 
 /// <summary>One thing that is open, the most urgent of its kind first.</summary>

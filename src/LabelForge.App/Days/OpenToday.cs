@@ -34,6 +34,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             .. books.OpenBatches().OrderBy(b => b.On).Select(b => AtTheBench(books, b, on)),
             .. complaints.Where(c => !c.Serious).Select(c => c.Thing),
             .. Dates(workshop, books, on).Concat(Opened(workshop, books, on)).OrderBy(d => d.By),
+            .. Limits(workshop, books),
+            .. Papers(books, on),
             .. Low(workshop, books, on),
         ], Shelved(workshop, books, labels));
     }
@@ -132,6 +134,17 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             { Material = receipt.Material, Bottle = books.Bottle(receipt.Id), By = until };
         }
     }
+
+    private static IEnumerable<OpenThing> Limits(Workshop workshop, IBooks books) => books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
+        .SelectMany(p => Products(workshop, p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
+        .SelectMany(product => books.HistoryOf(product.Recipe.Id, product.Recipe.VariantName).Last is { } last ? ChangedLimits.OfCertificates(product, last) : [])
+        .GroupBy(c => c.Told).Select(g => g.First())
+        .Select(c => new OpenThing(OpenKind.Limit, Text($"A limit has changed: {NameOf(workshop, c.Material!)}"), c.Told) { Material = c.Material, Product = c.Product, Lot = c.Lot });
+
+    // A later paper of the same kind for the same thing takes the place of one that ends.
+    private static IEnumerable<OpenThing> Papers(IBooks books, DateOnly on) => books.Attachments().GroupBy(a => (a.About, a.Kind)).Select(g => g.MaxBy(a => a.Id)!)
+        .Where(a => a.BestBefore <= on.AddDays(DaysBeforeADate)).OrderBy(a => a.BestBefore)
+        .Select(a => new OpenThing(OpenKind.Paper, a.BestBefore < on ? Text($"{a.Kind} of {a.About} holds no more") : Text($"{a.Kind} of {a.About} holds until {a.BestBefore:yyyy-MM-dd}"), Text($"{a.FileName}{(a.Revision is { } r ? $", revision {r}" : "")}.")) { By = a.BestBefore });
 
     // A material that is kept in stock and will not do for the next batch of something, as its recipe stands.
     private static IEnumerable<OpenThing> Low(Workshop workshop, IBooks books, DateOnly on)

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LabelForge.Checks;
+using LabelForge.Days;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Pouring;
@@ -37,12 +38,16 @@ internal static class BatchBenchVerbs
             options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
             var book = BookOptions.Book(workshop);
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : book.Ask(books => NextLot.Of(books, on, read).ToString());
+            var changed = book.Ask(books => books.HistoryOf(read.Id, read.VariantName).Last) is { } last && workshop.ProductOf(named) is var product
+                ? ChangedLimits.OfCertificates(product, last).AddRange(ChangedLimits.OfLaw(product, last, Shared.MarketOf(null, workshop.Business.Market), on)) : [];
+            foreach (var change in changed)
+                Console.Error.WriteLine($"Note: {change.Told}");
             var started = Production.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
             return book.Ask(books =>
             {
                 var proposals = Production.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
                 if (options.Json(r))
-                    JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }) });
+                    JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }), changed = changed.Select(c => new { material = c.Material, since = c.Lot, told = c.Told }) });
                 else
                     Tell(code, started, batch, proposals, books);
                 return Exit.Done;

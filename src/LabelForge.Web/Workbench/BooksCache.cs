@@ -61,6 +61,10 @@ public sealed class BooksCache : IDisposable
         }
     }
 
+    /// <summary>Asks the books by query, at one moment, without reading them whole; null is handed in where there are none yet.</summary>
+    /// <exception cref="InputException">They cannot be read.</exception>
+    public T Ask<T>(Func<IBooks?, T> ask) => OpenBooks.Exists(_documents.Folder) ? OpenBooks.Open(_documents.Folder).Ask<T>(books => ask(books)) : ask(null);
+
     /// <summary>Writes into the books; makes them where there are none.</summary>
     /// <exception cref="InputException">The entry cannot stand, or the books cannot be written.</exception>
     public async Task<T> WriteAsync<T>(Func<OpenBooks, T> write)

@@ -9,6 +9,7 @@ public sealed class Preferences(OpenDocuments documents) : IDisposable
     private const string LanguageKey = "language";
     private const string SchemeKey = "scheme";
     private const string ScreenKey = "screen";
+    private const string WhoKey = "who";
 
     private readonly PageStateFile<string> _kept = new(documents, "page.json");
 
@@ -23,6 +24,12 @@ public sealed class Preferences(OpenDocuments documents) : IDisposable
 
     /// <summary>How much larger than a page's own inch an inch of this screen is drawn, found with a card held against it; 1 where nobody has.</summary>
     public decimal ScreenScale => _kept.TryGet(ScreenKey, out var scale) && decimal.TryParse(scale, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is >= 0.5m and <= 2 ? value : 1;
+
+    /// <summary>Who writes into the books: the name that was written here, else the user of this machine.</summary>
+    public string Who => _kept.TryGet(WhoKey, out var who) && !string.IsNullOrWhiteSpace(who) ? who : Environment.UserName;
+
+    /// <summary>Writes down who writes into the books from here on; nothing for the user of this machine.</summary>
+    public void ChooseWho(string who) => Keep(WhoKey, who.Trim() is { Length: <= 100 } name ? name : who.Trim()[..100]);
 
     /// <summary>Chooses the language.</summary>
     public void ChooseLanguage(string language) => Keep(LanguageKey, language);

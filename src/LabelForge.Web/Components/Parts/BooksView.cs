@@ -58,8 +58,12 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());
 
-    /// <summary>Who writes: the person at this machine, as on the command line.</summary>
-    protected static string By => Environment.UserName;
+    /// <summary>How a person wants the page.</summary>
+    [Inject]
+    public required Preferences Preferences { get; init; }
+
+    /// <summary>Who writes: the name at the foot of the page, else the user of this machine, as on the command line.</summary>
+    protected string By => Preferences.Who;
 
     /// <summary>Why the last thing asked for could not be done.</summary>
     protected Problem? Refused { get; set; }
