@@ -26,7 +26,10 @@ public sealed class Preferences(OpenDocuments documents) : IDisposable
     public decimal ScreenScale => _kept.TryGet(ScreenKey, out var scale) && decimal.TryParse(scale, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is >= 0.5m and <= 2 ? value : 1;
 
     /// <summary>Who writes into the books: the name that was written here, else the user of this machine.</summary>
-    public string Who => _kept.TryGet(WhoKey, out var who) && !string.IsNullOrWhiteSpace(who) ? who : Environment.UserName;
+    public string Who => WrittenWho is { Length: > 0 } who ? who : Environment.UserName;
+
+    /// <summary>The name that was written; empty where none was.</summary>
+    public string WrittenWho => _kept.TryGet(WhoKey, out var who) ? who?.Trim() ?? "" : "";
 
     /// <summary>Writes down who writes into the books from here on; nothing for the user of this machine.</summary>
     public void ChooseWho(string who) => Keep(WhoKey, who.Trim() is { Length: <= 100 } name ? name : who.Trim()[..100]);
