@@ -24,12 +24,12 @@ public sealed class FoldedSerialTests : IDisposable
         var job = LabelJob.Prepare(product, MarketText.Parse("us").Value!, design, lot, on);
         var labels = SerialLabels.Prepare(job, lot, SerialNumbers.Parse("1..3").Value!);
         var (first, second) = (labels.Part(0), labels.Part(1));
-        Assert.NotEmpty(first.Bars);
-        Assert.NotEqual(first.Bars, second.Bars);
+        Assert.NotNull(first.Symbol);
+        Assert.NotEqual(first.Symbol.Picture.Bits, second.Symbol!.Picture.Bits);
         // What is drawn for one number lies where the stand-in lay, to a hundredth of a point.
         var standIn = labels.Sample.Bars.Except(labels.Common.Bars).ToArray();
-        Assert.Equal(standIn.Min(b => b.X), first.Bars.Min(b => b.X), 2);
-        Assert.Equal(standIn.Max(b => b.Y + b.Height), first.Bars.Max(b => b.Y + b.Height), 2);
+        Assert.Equal(standIn.Min(b => b.X), first.Symbol.X, 2);
+        Assert.Equal(standIn.Max(b => b.Y + b.Height), first.Symbol.Y + first.Symbol.Height, 2);
     }
 
     public void Dispose() => _example.Dispose();

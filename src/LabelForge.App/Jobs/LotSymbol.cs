@@ -24,18 +24,52 @@ public static class LotSymbol
         return drawn.OrRefuse(recipe.File);
     }
 
-    /// <summary>The barcode as the look wants it: none, of another kind, or the usual one; null for none.</summary>
+    /// <summary>A series of symbols, one to each piece's own number, of the kind that the look wants; null for none.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="recipe">The recipe.</param>
+    /// <param name="lot">The lot.</param>
+    /// <param name="sample">A number as long as any of the series.</param>
+    /// <returns>The symbol of the sample, drawn, and what makes the picture of each number's.</returns>
     /// <exception cref="InputException">The look names a kind that is not known, or the item number cannot stand under the prefix.</exception>
-    public static InkBlock? Wished(Workshop workshop, Recipe recipe, LotCode lot)
+    internal static (InkBlock Drawn, Func<string, SymbolPicture> Of)? Series(Workshop workshop, Recipe recipe, LotCode lot, string sample)
+    {
+        string Text(string serial) => $"{lot}/{serial}";
+        var kind = KindOf(workshop, recipe);
+        if (kind is null)
+            return null;
+        if (kind == BarcodeKind.Gs1DataMatrix)
+        {
+            var gtin = ItemNumber(workshop, recipe)!;
+            Gs1ElementString Item(string serial) => Gs1ElementString.ForItem(gtin, lot.ToString(), serial: serial).OrRefuse(recipe.File);
+            var matrices = SymbolSeries.OfMatrix(Item(sample));
+            return (For(workshop, recipe, lot, new BarcodeOptions(), sample), serial => matrices.Of(Item(serial)));
+        }
+        var texts = SymbolSeries.OfText(kind.Value, Text(sample));
+        return (Barcode.Draw(kind.Value, Text(sample), new BarcodeOptions()).OrRefuse(recipe.File), serial => texts.Of(Text(serial)));
+    }
+
+    private static BarcodeKind? KindOf(Workshop workshop, Recipe recipe)
     {
         var code = recipe.Look.Over(workshop.Business.Look).Code;
         return code?.Text switch
         {
-            null or "usual" => For(workshop, recipe, lot, new BarcodeOptions()),
+            null or "usual" => ItemNumber(workshop, recipe) is null ? BarcodeKind.Code128 : BarcodeKind.Gs1DataMatrix,
             "none" => null,
-            "code128" => Barcode.Draw(BarcodeKind.Code128, lot.ToString(), new BarcodeOptions()).OrRefuse(recipe.File),
-            "qr" => Barcode.Draw(BarcodeKind.Qr, lot.ToString(), new BarcodeOptions()).OrRefuse(recipe.File),
+            "code128" => BarcodeKind.Code128,
+            "qr" => BarcodeKind.Qr,
             var other => throw code.Refuse($"\"code: {other}\" is not a kind of barcode for lots.", "Write usual, none, code128 or qr."),
+        };
+    }
+
+    /// <summary>The barcode as the look wants it: none, of another kind, or the usual one; null for none.</summary>
+    /// <exception cref="InputException">The look names a kind that is not known, or the item number cannot stand under the prefix.</exception>
+    public static InkBlock? Wished(Workshop workshop, Recipe recipe, LotCode lot)
+    {
+        return KindOf(workshop, recipe) switch
+        {
+            null => null,
+            BarcodeKind.Gs1DataMatrix => For(workshop, recipe, lot, new BarcodeOptions()),
+            var kind => Barcode.Draw(kind.Value, lot.ToString(), new BarcodeOptions()).OrRefuse(recipe.File),
         };
     }
 

@@ -12,8 +12,8 @@ namespace LabelForge.Print.Jobs;
 
 /// <summary>What one label of a series has for itself: the lines with its number in them, and its barcode.</summary>
 /// <param name="Lines">Lines at their places.</param>
-/// <param name="Bars">Bars at their places.</param>
-public sealed record SerialPart(ImmutableArray<PlacedLine> Lines, ImmutableArray<PlacedBar> Bars);
+/// <param name="Symbol">The barcode at its place; null where the label has none.</param>
+public sealed record SerialPart(ImmutableArray<PlacedLine> Lines, PlacedSymbol? Symbol);
 
 /// <summary>
 /// Labels that differ in their serial number alone: after the lot, and in each label's own barcode. The label is laid out
@@ -22,25 +22,26 @@ public sealed record SerialPart(ImmutableArray<PlacedLine> Lines, ImmutableArray
 /// </summary>
 public sealed class SerialLabels
 {
-    private readonly LabelJob _job;
     private readonly LotCode _lot;
     private readonly SerialNumbers _numbers;
     private readonly string _standIn;
-    private readonly InkBlock _standInSymbol;
+    private readonly (InkBlock Drawn, Func<string, SymbolPicture> Of)? _series;
+    private readonly PlacedSymbol? _place;
+    private readonly string? _standInCaption;
     private readonly LabelLayout _layout;
     private readonly ImmutableArray<PlacedLine> _ownLines;
     private readonly int _symbolAt;
-    private readonly bool _turned;
 
     private SerialLabels(LabelJob job, LotCode lot, SerialNumbers numbers)
     {
-        (_job, _lot, _numbers) = (job, lot, numbers);
+        (_lot, _numbers) = (lot, numbers);
         var widest = "0123456789".MaxBy(d => BundledFaces.Regular.Shape(d.ToString()).Width);
         _standIn = new string(widest, numbers.Digits);
-        _standInSymbol = Symbol(_standIn);
-        _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _standInSymbol).OrRefuse();
-        (_symbolAt, _turned) = SymbolAt(_layout, _standInSymbol, turned: false) is var upright and >= 0 ? (upright, false) : (SymbolAt(_layout, _standInSymbol, turned: true), true);
-        _ownLines = [.. _layout.Lines.Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal) || (_symbolAt >= 0 && l.Text.Text == _standInSymbol.Caption))];
+        _series = LotSymbol.Series(job.Workshop, job.Batch.Recipe, lot, _standIn);
+        _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _series?.Drawn, ExtrasOf.Design(job.Fit.OrRefuse().Design, job.Workshop, job.Batch, lot)).OrRefuse();
+        (_symbolAt, _place) = PlaceOf(_layout, _series);
+        _standInCaption = _symbolAt < 0 ? null : _series?.Drawn.Caption;
+        _ownLines = [.. _layout.Lines.Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal) || (_standInCaption is { } caption && l.Text.Text == caption))];
         if (_symbolAt < 0 && _ownLines.IsEmpty)
             throw new InputException(new Problem(null, 0, $"The design {_layout.Design.Id} shows neither the lot nor its barcode, so that a serial number has no place on it.", "Choose a design that shows the lot."));
     }
@@ -55,7 +56,7 @@ public sealed class SerialLabels
     public LabelLayout Common => _layout with
     {
         Lines = _layout.Lines.RemoveRange(_ownLines),
-        Bars = _symbolAt < 0 ? _layout.Bars : _layout.Bars.RemoveRange(_symbolAt, _standInSymbol.Bars.Length),
+        Bars = _symbolAt < 0 ? _layout.Bars : _layout.Bars.RemoveRange(_symbolAt, _series!.Value.Drawn.Bars.Length),
     };
 
     /// <summary>The lines of the sample that are each label's own.</summary>
@@ -70,35 +71,36 @@ public sealed class SerialLabels
     public SerialPart Part(int index)
     {
         var serial = _numbers[index];
-        var symbol = _symbolAt < 0 ? null : Symbol(serial);
-        return new SerialPart([.. _ownLines.Select(l => l with { Text = Replaced(l.Text, serial, symbol) })], symbol is null ? [] : Placed(symbol));
+        return new SerialPart(
+            [.. _ownLines.Select(l => l with { Text = Replaced(l.Text, serial) })],
+            _place is { } place ? place with { Picture = _series!.Value.Of(serial) } : null);
     }
 
     // A solidus, so that no part of it can be taken for part of the lot code, which has a hyphen and ends in a check sign.
     private string Written(string serial) => $"{_lot}/{serial}";
 
-    private InkBlock Symbol(string serial) => LotSymbol.For(_job.Workshop, _job.Batch.Recipe, _lot, new BarcodeOptions(), serial);
-
-    private MeasuredText Replaced(MeasuredText text, string serial, InkBlock? symbol)
+    // What stands under a symbol has the number where the symbol has it: at its end.
+    private MeasuredText Replaced(MeasuredText text, string serial)
     {
-        var written = symbol?.Caption is { } caption && text.Text == _standInSymbol.Caption
-            ? caption
+        var written = text.Text == _standInCaption && text.Text.EndsWith(_standIn, StringComparison.Ordinal)
+            ? text.Text[..^_standIn.Length] + serial
             : text.Text.Replace(Written(_standIn), Written(serial), StringComparison.Ordinal);
         return MeasuredText.OfWords(text.Face, text.Size, written.TrimEnd(' ').Split(' '), 0, written.EndsWith(' '));
     }
 
-    private ImmutableArray<PlacedBar> Placed(InkBlock symbol)
+    private static (int At, PlacedSymbol? Place) PlaceOf(LabelLayout layout, (InkBlock Drawn, Func<string, SymbolPicture> Of)? series)
     {
-        if (symbol.Width != _standInSymbol.Width || symbol.Height != _standInSymbol.Height)
-            throw new InvalidOperationException("Serial numbers of one length make barcodes of different sizes.");
-        var first = _layout.Bars[_symbolAt];
-        var (dx, dy) = Shift(first, _standInSymbol.Bars[0], _turned);
-        return _turned
-            ? [.. symbol.Bars.Select(b => new PlacedBar(dx - Of(b.XMm) - Of(b.WidthMm), dy - Of(b.YMm) - Of(b.HeightMm), Of(b.WidthMm), Of(b.HeightMm)))]
-            : [.. symbol.Bars.Select(b => new PlacedBar(dx + Of(b.XMm), dy + Of(b.YMm), Of(b.WidthMm), Of(b.HeightMm)))];
-
-        // Floating point from here on, as in all drawing: the exact way takes longer than the barcode itself.
-        static double Of(decimal millimetres) => (double)millimetres * (72 / 25.4);
+        if (series is not { Drawn: var drawn })
+            return (-1, null);
+        foreach (var turned in new[] { false, true })
+        {
+            if (SymbolAt(layout, drawn, turned) is not (>= 0 and var at))
+                continue;
+            var bars = layout.Bars.Slice(at, drawn.Bars.Length);
+            var (left, top) = (bars.Min(b => b.X), bars.Min(b => b.Y));
+            return (at, new PlacedSymbol(default!, left, top, bars.Max(b => b.X + b.Width) - left, bars.Max(b => b.Y + b.Height) - top, turned));
+        }
+        return (-1, null);
     }
 
     // The bars of a symbol stand one after the other in a layout, all moved by the same way; on a panel that is folded over an

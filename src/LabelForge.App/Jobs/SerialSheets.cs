@@ -42,7 +42,8 @@ public static class SerialSheets
                     var (x, y) = SheetWriter.LabelCorner(order.Stock, position, design);
                     var part = labels.Part(index);
                     page.Place(form, x - bleed, y - bleed);
-                    page.Fill(part.Bars, x, y, design.Ink);
+                    if (part.Symbol is { } symbol)
+                        page.Fill(symbol, x, y, design.Ink);
                     foreach (var line in part.Lines)
                         page.Write(line, fonts[line.Text.Face], x, y, design.Ink);
                 }

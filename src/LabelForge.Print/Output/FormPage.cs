@@ -59,6 +59,22 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
             _operators.Add("f\n"u8);
     }
 
+    /// <summary>
+    /// Paints a symbol as a mask of one bit to the module (ISO 32000-1, 8.9.6.2), inside the page's content (8.9.7): a twentieth of what
+    /// its rectangles would take. Its bytes stand as hexadecimal digits, in which no reader takes part of them for the mask's end.
+    /// </summary>
+    public void Fill(PlacedSymbol symbol, double x, double y, Colour ink)
+    {
+        var (left, foot) = (x + symbol.X, height - y - symbol.Y - symbol.Height);
+        Ink(ink);
+        if (symbol.Turned)
+            _operators.Add("q "u8).Add(-symbol.Width).Add("0 0 "u8).Add(-symbol.Height).Add(left + symbol.Width).Add(foot + symbol.Height);
+        else
+            _operators.Add("q "u8).Add(symbol.Width).Add("0 0 "u8).Add(symbol.Height).Add(left).Add(foot);
+        _operators.Add("cm BI/W "u8).Add(symbol.Picture.Columns).Add("/H "u8).Add(symbol.Picture.Rows).Add("/IM true/D[1 0]/F/AHx ID "u8)
+            .AddHex(symbol.Picture.Bits.AsSpan()).Add("> EI Q\n"u8);
+    }
+
     /// <summary>Writes a line of text in a font of the document, its place counted from a point.</summary>
     public void Write(PlacedLine line, PdfFont font, double x, double y, Colour ink)
     {

@@ -16,6 +16,22 @@ internal static class Decoders
     public static string Dmtx(InkBlock block, int dpi = 300) =>
         Read(block, dpi, "dmtxread", png => ["-N1", "-m5000", "-G126", png]);
 
+    /// <summary>What dmtxread reads on a page of one symbol, with ~ for FNC1.</summary>
+    public static string DmtxPage(string pdf, int dpi = 300)
+    {
+        InstalledProgram.OrSkip("pdftoppm");
+        InstalledProgram.OrSkip("dmtxread");
+        Run("pdftoppm", ["-r", dpi.ToString(), "-png", "-singlefile", pdf, pdf]);
+        try
+        {
+            return Run("dmtxread", ["-N1", "-m5000", "-G126", pdf + ".png"]).TrimEnd('\n');
+        }
+        finally
+        {
+            File.Delete(pdf + ".png");
+        }
+    }
+
     /// <summary>The codewords that dmtxread finds in the symbol, decoded no further.</summary>
     public static string DmtxCodewords(InkBlock block, int dpi = 300) =>
         Read(block, dpi, "dmtxread", png => ["-N1", "-m5000", "-c", png]);

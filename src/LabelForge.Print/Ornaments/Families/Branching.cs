@@ -59,16 +59,17 @@ internal static class Branching
         var stems = Math.Clamp((int)Math.Round(f.Width / Math.Max(f.Height, 9) * 0.8), 1, 5);
         var nodes = Enumerable.Range(0, stems).Select(i => new Node(new Spot((i + f.Chance.Between(0.35, 0.65)) * f.Width / stems, f.Height + step), null)).ToList();
         var reach = 0.7 * Math.Max(f.Width, f.Height);
+        // Nodes stay where they grew, so that each point remembers its nearest and is held against new ones alone.
+        var nearest = free.ConvertAll(p => Nearest(p, nodes, 0, (nodes[0], double.MaxValue)));
         for (var round = 0; round < MostSteps && free.Count > 0; round++)
         {
             var pulls = new Dictionary<Node, Spot>();
-            foreach (var p in free)
+            for (var i = 0; i < free.Count; i++)
             {
-                var nearest = nodes.MinBy(n => n.At.To(p))!;
-                if (nearest.At.To(p) < reach)
-                    pulls[nearest] = pulls.GetValueOrDefault(nearest) + (p - nearest.At).Unit;
+                if (nearest[i].Distance < reach)
+                    pulls[nearest[i].Node] = pulls.GetValueOrDefault(nearest[i].Node) + (free[i] - nearest[i].Node.At).Unit;
             }
-            var grown = 0;
+            var before = nodes.Count;
             foreach (var (node, pull) in pulls)
             {
                 var at = node.At + (pull.Unit + new Spot(0, -up)).Unit * step;
@@ -77,10 +78,19 @@ internal static class Branching
                 var child = new Node(at, node);
                 node.Children.Add(child);
                 nodes.Add(child);
-                grown++;
             }
-            free.RemoveAll(p => nodes.Any(n => n.At.To(p) < kill));
-            if (grown == 0)
+            var kept = 0;
+            for (var i = 0; i < free.Count; i++)
+            {
+                var near = Nearest(free[i], nodes, before, nearest[i]);
+                if (near.Distance < kill)
+                    continue;
+                (free[kept], nearest[kept]) = (free[i], near);
+                kept++;
+            }
+            free.RemoveRange(kept, free.Count - kept);
+            nearest.RemoveRange(kept, nearest.Count - kept);
+            if (nodes.Count == before)
                 break;
         }
         for (var i = nodes.Count - 1; i >= 0; i--)
@@ -89,6 +99,16 @@ internal static class Branching
             foreach (var n in nodes.Where(n => n.Parent is not null && n.Children.Count == 1))
                 n.At = n.At * 0.5 + (n.Parent!.At + n.Children[0].At) * 0.25;
         return nodes;
+    }
+
+    private static (Node Node, double Distance) Nearest(Spot p, List<Node> nodes, int from, (Node Node, double Distance) known)
+    {
+        for (var i = from; i < nodes.Count; i++)
+        {
+            if (nodes[i].At.To(p) is var distance && distance < known.Distance)
+                known = (nodes[i], distance);
+        }
+        return known;
     }
 
     // Each line runs from a fork to the next tip, along the heaviest child.

@@ -96,6 +96,18 @@ internal sealed class PdfText
         return this;
     }
 
+    /// <summary>Adds bytes as hexadecimal digits, two each.</summary>
+    public PdfText AddHex(ReadOnlySpan<byte> bytes)
+    {
+        Need(2 * bytes.Length);
+        foreach (var value in bytes)
+        {
+            _bytes[Length++] = "0123456789ABCDEF"u8[value >> 4];
+            _bytes[Length++] = "0123456789ABCDEF"u8[value & 15];
+        }
+        return this;
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private void Need(int more)
     {

@@ -1,0 +1,12 @@
+using LabelForge.Print.Barcodes;
+
+namespace LabelForge.Print.Drawing;
+
+/// <summary>A symbol at its place, without its quiet zones: points from the label's top left corner, down.</summary>
+/// <param name="Picture">Its modules.</param>
+/// <param name="X">Its left edge.</param>
+/// <param name="Y">Its top edge.</param>
+/// <param name="Width">Its width.</param>
+/// <param name="Height">Its height.</param>
+/// <param name="Turned">Whether it stands upside down.</param>
+public sealed record PlacedSymbol(SymbolPicture Picture, double X, double Y, double Width, double Height, bool Turned);
