@@ -266,7 +266,7 @@ internal sealed partial class FrontPass
 
     private void Report(List<PlacedLine> lines, SetText set, double x, double y, double width, double height)
     {
-        var text = string.Join(' ', set.Lines.Select(l => string.Concat(l.Select(p => p.Text))));
+        var text = set.Said;
         _texts.Add(new FrontText([.. lines], new PlacedText(set.Of.Element.Role, text, Points.ToLength(x), Points.ToLength(y), Points.ToLength(width), Points.ToLength(height), set.LetterHeight,
             set.Of.Required.Height, set.Of.Required.Source)));
     }

@@ -15,6 +15,9 @@ namespace LabelForge.Print.Designs;
 /// <param name="Required">What the rule asks for; the design's least where there is no rule.</param>
 internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor, LetterFloor Required)
 {
+    /// <summary>The languages of the label; none where the maker may choose.</summary>
+    public ImmutableArray<string> Languages { get; init; } = [];
+
     /// <summary>The letter height it is not enlarged beyond.</summary>
     public Length Most => Element.Most.CompareTo(Floor) > 0 ? Element.Most : Floor;
 
@@ -55,16 +58,17 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         var required = law.Source.Length > 0 ? law : new LetterFloor(element.Least, $"the design {designId} (common practice)");
         var floor = required.Height.CompareTo(element.Least) > 0 ? required.Height : element.Least;
         var words = element.Before.Length > 0 ? $"{element.Before} {text}" : text;
-        return element.Role == Role.Ingredients
+        var set = element.Role == Role.Ingredients
             ? new ElementText(element, text, content.IngredientHeading.Trim(), content.Ingredients, floor, required)
             : new ElementText(element, element.Capitals ? words.ToUpperInvariant() : words, "", [], floor, required);
+        return set with { Languages = content.Market.Ways.Languages };
     }
 
     /// <summary>Sets the words in a width, with letters of a height.</summary>
     public SetText Set(Length letterHeight, double width)
     {
         var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
-        var items = Items(width / size);
+        var items = Hyphenated(Items(width / size), size, width, out var hyphenated);
         // What it is in two languages begins each on a line of its own where there are lines enough for that.
         var lines = ByLanguage(items) is { Length: > 1 } parts && Lines(parts, size, width) is { TooWide: null } apart && (Element.Lines == 0 || apart.Lines.Length <= Element.Lines)
             ? apart
@@ -74,7 +78,21 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         // One line that must not break is too wide by what it lacks, not by a line.
         if (Element.Lines > 0 && lines.Lines.Length > Element.Lines)
             return new SetText(this, size, lines.Lines, TooWideBy(items, size, width), Text);
-        return new SetText(this, size, lines.Lines, 0, null);
+        return new SetText(this, size, lines.Lines, 0, null) { Hyphenated = hyphenated };
+    }
+
+    // Where a word is wider than the line even with its letters at their least, it has to be broken. A name is broken at that height alone:
+    // smaller letters are better than a hyphen, and a hyphen better than no label.
+    private ParagraphItem[] Hyphenated(ParagraphItem[] items, double size, double width, out bool broken)
+    {
+        broken = false;
+        var least = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, Floor);
+        var isName = Element.Role is Role.Name or Role.Business or Role.NetQuantity;
+        if (!items.Any(i => i.Width * least > width) || Element.Role == Role.NetQuantity || (isName && size > least * 1.001))
+            return items;
+        ParagraphItem[] all = [.. items.SelectMany(i => Paragraph.Hyphenated(i, width / size, Languages))];
+        broken = all.Length > items.Length;
+        return all;
     }
 
     private (ImmutableArray<ImmutableArray<MeasuredText>> Lines, ParagraphItem? TooWide) Lines(IEnumerable<ParagraphItem[]> parts, double size, double width)
@@ -159,6 +177,14 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
 /// <param name="Culprit">What is too wide, or null.</param>
 internal sealed record SetText(ElementText Of, double Size, ImmutableArray<ImmutableArray<MeasuredText>> Lines, double TooWide, string? Culprit)
 {
+    /// <summary>Whether a word is broken, a hyphen at its line's end.</summary>
+    public bool Hyphenated { get; init; }
+
+    /// <summary>What the lines say: joined by spaces, and broken words whole.</summary>
+    public string Said => Hyphenated
+        ? (Of.Heading.Length > 0 ? $"{Of.Heading} {Of.Text}" : Of.Text)
+        : string.Join(' ', Lines.Select(l => string.Concat(l.Select(p => p.Text))));
+
     public double Top => Lines[0].Max(p => p.Shape.Top) * Size;
 
     public double Bottom => Lines[^1].Max(p => p.Shape.Bottom) * Size;

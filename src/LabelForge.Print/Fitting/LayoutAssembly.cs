@@ -108,7 +108,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
             }
             baseline += set.Of.Element.Leading * set.Size;
         }
-        var text = string.Join(' ', set.Lines.Select(l => string.Concat(l.Select(p => p.Text))));
+        var text = set.Said;
         texts.Add(Report(at, text, set.LetterHeight, set.Of.Required.Height, set.Of.Required.Source));
     }
 

@@ -12,7 +12,7 @@ public sealed record ParagraphItem(TypeFace Face, string Text, double Tracking =
     public bool GoesOn { get; init; }
 
     /// <summary>Its width in em.</summary>
-    public double Width { get; } = Face.Shape(Text, Tracking).Width;
+    public double Width => Face.Shape(Text, Tracking).Width;
 
     /// <summary>The width in em of the space after it.</summary>
     public double Space => MeasuredText.SpaceWidth(Face, Tracking);
@@ -56,6 +56,23 @@ public static class Paragraph
         var words = text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries);
         for (var at = 0; at < words.Length; at++)
             yield return new ParagraphItem(face, at + 1 < words.Length && words[at + 1] == "/" ? $"{words[at++]} /" : words[at], tracking);
+    }
+
+    /// <summary>A word that no line can hold, in pieces that each fill a line as far as may be, hyphens at their ends; as it was where no break helps.</summary>
+    /// <param name="item">The word.</param>
+    /// <param name="lineWidth">The width of a line, in em.</param>
+    /// <param name="languages">The languages that it may be of.</param>
+    public static IEnumerable<ParagraphItem> Hyphenated(ParagraphItem item, double lineWidth, IReadOnlyCollection<string> languages)
+    {
+        while (item.Width > lineWidth)
+        {
+            var breaks = Hyphenation.For(item.Text, languages).BreaksIn(item.Text);
+            if (breaks.Select(at => (At: at, Piece: item with { Text = item.Text[..at] + "-", GoesOn = false })).Reverse().FirstOrDefault(p => p.Piece.Width <= lineWidth) is not { At: > 0 } found)
+                break;
+            yield return found.Piece;
+            item = item with { Text = item.Text[found.At..] };
+        }
+        yield return item;
     }
 
     /// <summary>Breaks items into lines.</summary>
