@@ -1,5 +1,6 @@
+using System.Runtime.InteropServices;
 using LabelForge.Lots;
-using LabelForge.Measures;
+using LabelForge.Print.Drawing;
 using ZXing.Common;
 
 namespace LabelForge.Print.Barcodes;
@@ -23,11 +24,11 @@ public sealed class SymbolSeries
     public static SymbolSeries OfMatrix(Gs1ElementString sample)
     {
         var modules = SymbolEncoder.Gs1DataMatrix(sample.Message);
-        return new SymbolSeries(BarcodeKind.Gs1DataMatrix, SymbolPicture.Of(modules), AsciiMatrix.Of(sample.Message) is { } ascii && ascii.Width == modules.Width);
+        return new SymbolSeries(BarcodeKind.Gs1DataMatrix, PictureOf(modules), AsciiMatrix.Of(sample.Message) is { } ascii && ascii.Width == modules.Width);
     }
 
     /// <summary>A series of symbols of text, Code 128 or QR, as large as one's.</summary>
-    public static SymbolSeries OfText(BarcodeKind kind, string sample) => new(kind, SymbolPicture.Of(Encoded(kind, sample)), false);
+    public static SymbolSeries OfText(BarcodeKind kind, string sample) => new(kind, PictureOf(Encoded(kind, sample)), false);
 
     /// <summary>A symbol of the series.</summary>
     /// <exception cref="InvalidOperationException">It is not as large as the others.</exception>
@@ -39,6 +40,21 @@ public sealed class SymbolSeries
     private static BitMatrix Encoded(BarcodeKind kind, string text) => kind == BarcodeKind.Qr ? SymbolEncoder.Qr(text) : SymbolEncoder.Code128(text);
 
     private SymbolPicture Checked(BitMatrix modules) => modules.Width == _columns
-        ? SymbolPicture.Of(modules)
+        ? PictureOf(modules)
         : throw new InvalidOperationException("Numbers of one length make barcodes of different sizes.");
+
+    private static SymbolPicture PictureOf(BitMatrix modules)
+    {
+        var across = (modules.Width + 7) / 8;
+        var bits = new byte[across * modules.Height];
+        for (var row = 0; row < modules.Height; row++)
+        {
+            for (var column = 0; column < modules.Width; column++)
+            {
+                if (modules[column, row])
+                    bits[row * across + column / 8] |= (byte)(0x80 >> (column % 8));
+            }
+        }
+        return new SymbolPicture(modules.Width, modules.Height, ImmutableCollectionsMarshal.AsImmutableArray(bits));
+    }
 }

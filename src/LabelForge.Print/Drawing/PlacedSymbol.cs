@@ -1,5 +1,3 @@
-using LabelForge.Print.Barcodes;
-
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A symbol at its place, without its quiet zones: points from the label's top left corner, down.</summary>
