@@ -3,6 +3,7 @@ using System.Globalization;
 using LabelForge.Files;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
+using LabelForge.Print.Scans;
 using LabelForge.Print.Sheets;
 
 namespace LabelForge.Cli.Verbs;
@@ -16,27 +17,46 @@ internal static class CalibrateVerb
         var workshop = Shared.Workshop();
         var stock = new Option<string?>("--stock") { Description = "The label stock whose outlines the page shows (see: labelforge stock)" };
         var ruler = new Option<string?>("--ruler") { Description = "How long the page's rulers came out, across and down, in millimetres: 169.4,220.1" };
+        var scan = new Option<string?>("--scan") { Description = "A scan or a photo of the printed test page, PNG or JPEG: nudge and stretch are read from it" };
+        var dots = new Option<double?>("--scan-dpi") { Description = "Dots to the inch of the scan, where its file does not say them" };
         var output = OutputOption.Optional("The test page to write, a PDF", FileKind.Pdf);
-        var verb = new Command("calibrate", "A test page for a printer; and the nudge and stretch it asks for, remembered in the workshop") { stock, ruler, workshop };
+        var verb = new Command("calibrate", "A test page for a printer; and the nudge and stretch it asks for, remembered in the workshop") { stock, ruler, scan, dots, workshop };
         output.AddTo(verb);
         printers.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.PathOrNone(r);
             var folder = r.GetValue(workshop) ?? Directory.GetCurrentDirectory();
+            if (r.GetValue(scan) is { } picture)
+                return ReadScan(r, printers, folder, picture, r.GetValue(dots));
             var named = r.GetValue(stock) is { } id ? StockShelf.Of(folder).Load(id) : null;
             if (named is null && (path is not null || r.GetValue(ruler) is not null))
                 throw new InputException(new Problem(null, 0, "No label stock is named.", "Name it with --stock (see: labelforge stock)."));
             var stretch = r.GetValue(ruler) is { } measured ? Stretch(named!, printers.Remembered(r, folder), measured) : ((decimal X, decimal Y)?)null;
             var (printer, changed) = printers.Resolve(r, folder, stretch);
             if (path is null && !changed)
-                throw new InputException(new Problem(null, 0, "There is nothing to do.", "Write a test page with --stock ID --out page.pdf, or remember what it showed with --printer ID and --nudge, --stretch or --ruler."));
+                throw new InputException(new Problem(null, 0, "There is nothing to do.", "Write a test page with --stock ID --out page.pdf, or remember what it showed with --printer ID and --nudge, --stretch, --ruler or --scan."));
             if (path is not null)
                 CalibrationPage.WritePdf(path, named!, printer);
             PrinterInputs.Remember(folder, printer, changed);
             return Exit.Done;
         }));
         return verb;
+    }
+
+    private static int ReadScan(ParseResult r, PrinterInputs printers, string folder, string picture, double? dots)
+    {
+        var found = Shared.Need(CalibrationScan.Read(ScannedPicture.Read(picture, dots), id => StockShelf.Of(folder).Load(id)));
+        var needed = found.Needed;
+        Console.WriteLine($"The page of {found.Stock.Id}, printed {found.Used}, needs to be {needed}.");
+        Console.WriteLine(found.ByEdges
+            ? string.Create(CultureInfo.InvariantCulture, $"Measured by the sheet's own edges; the print stands turned by {found.TurnDegrees:0.00} degrees on it. The codes lie {found.OffMm:0.00} mm off the fit.")
+            : string.Create(CultureInfo.InvariantCulture, $"The sheet's edges cannot be seen, so the nudge stays as it was; the stretch is measured by the scan's dots to the inch. The codes lie {found.OffMm:0.00} mm off the fit."));
+        var (printer, changed) = printers.Found(r, folder, needed);
+        PrinterInputs.Remember(folder, printer, changed);
+        if (!changed)
+            Console.Error.WriteLine("Note: nothing is remembered; name the printer with --printer.");
+        return Exit.Done;
     }
 
     private static (decimal X, decimal Y) Stretch(LabelStock stock, Registration used, string measured)

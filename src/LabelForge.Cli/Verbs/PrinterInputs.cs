@@ -43,6 +43,11 @@ internal sealed class PrinterInputs
         return (known.With(nudge, stretch), changed && id is not null);
     }
 
+    /// <summary>The printer named, moved and stretched as was measured; changed where one is named.</summary>
+    public (Printer Printer, bool Changed) Found(ParseResult r, string workshopFolder, Registration measured) => r.GetValue(_printer) is { } id
+        ? ((PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown with { Id = id }) with { Registration = measured }, true)
+        : (Printer.Unknown with { Registration = measured }, false);
+
     /// <summary>Remembers a printer that was changed, once what was asked for is written.</summary>
     public static void Remember(string workshopFolder, Printer printer, bool changed)
     {

@@ -57,7 +57,10 @@ public static class CalibrationPage
         AddRuler(strokes, lines, down, at => (width / 2, top + at), (x, y, long_) => new Stroke(x - long_, y, x + long_, y, Thin, Tint.Black));
         var roomy = Math.Min(stock.PageWidth.Millimetres, stock.PageHeight.Millimetres) >= RoomForWords;
         if (roomy)
+        {
             AddEdgeScales(strokes, width, height);
+            strokes.AddRange(CalibrationCode.Of(stock, printer.Registration).SelectMany(c => c.Ink(stock)));
+        }
         foreach (var position in new[] { 1, stock.Columns, stock.PerSheet - stock.Columns + 1, stock.PerSheet }.Distinct())
             AddCrosshair(strokes, stock, position);
         if (roomy)
@@ -118,13 +121,15 @@ public static class CalibrationPage
     [
         $"Test page for {stock.Id}. {(printer.Id.Length == 0 ? "Printed as it is." : $"For {printer.Id}: {printer.Registration}.")}",
         "1. Print on plain paper at actual size, never \"fit to page\".",
-        $"2. Measure the rulers: {across.Millimetres:0} mm across and {down.Millimetres:0} mm down. Where they differ, tell",
+        "2. Lay the page on something dark, scan it or take a photo from above, and give the picture:",
+        "    labelforge calibrate --printer ... --scan PICTURE. It finds what 3 and 4 do by hand.",
+        $"3. Or measure the rulers: {across.Millimetres:0} mm across and {down.Millimetres:0} mm down. Where they differ, tell",
         "    labelforge calibrate --stock ... --printer ... --ruler ACROSS,DOWN",
         "    what you measured, and print this page again.",
-        "3. Hold the page and a label sheet together against the light. Where the outlines stand",
+        "4. Hold the page and a label sheet together against the light. Where the outlines stand",
         "    off, measure how far the print has to move, right and down, and add it to the nudge:",
         "    labelforge calibrate --printer ... --nudge RIGHT,DOWN (millimetres; left and up with a minus).",
-        "4. The scales at the edges count millimetres. Where the first ones are missing, write",
+        "5. The scales at the edges count millimetres. Where the first ones are missing, write",
         "    that many under margins in printers/....yaml.",
     ];
 
