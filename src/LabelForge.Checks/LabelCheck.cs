@@ -45,7 +45,7 @@ public static class LabelCheck
         }
         catch (RegexMatchTimeoutException)
         {
-            throw new InputException(new Problem(label.Where, 0, "This text takes too long to read; a label's does not.", "Give the words of one label, front and back."));
+            throw new InputException(label.Where, 0, "reading.too-slow");
         }
     }
 

@@ -19,7 +19,7 @@ internal static class ShippedWorkshop
         var assembly = typeof(ShippedWorkshop).Assembly;
         var names = assembly.GetManifestResourceNames().Where(n => n.StartsWith(which, StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToArray();
         if (!force && names.Select(n => (Name: n, Path: Path.Combine(folder, Inside(which, n)))).FirstOrDefault(f => File.Exists(f.Path) && !Same(f.Path, f.Name)) is { Path: { } other })
-            throw new InputException(new Problem(other, 0, "This file is there already, and what it says would be lost.", "Name another folder, or write over it with --force."));
+            throw new InputException(other, 0, "call.file-would-be-lost");
         foreach (var name in names)
         {
             var path = Path.Combine(folder, Inside(which, name));

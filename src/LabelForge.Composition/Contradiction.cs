@@ -18,19 +18,17 @@ internal static class Contradiction
         if (least > 1)
         {
             Constituent[] known = [.. list.Where(c => c.Share.Low.Fraction > 0)];
-            return Of($"{part.Material}: {Names(known)} {Come(known.Length)} to at least {Percent(least)}, more than the whole.", Rounded(known, least) ?? "Lower the figures until they can sum to 100 %, or write ranges.");
+            return Whole("composition.above-whole", part, known, least);
         }
         if (greatest < 1)
-            return Of($"{part.Material}: {Names(list)} {Come(list.Length)} to at most {Percent(greatest)}, less than the whole.", Rounded(list, greatest) ?? "Raise the figures, write ranges, or add what is missing.");
+            return Whole("composition.below-whole", part, list, greatest);
         return Clash(part, line) is { } clash
-            ? Of($"{part.Material}: {clash.First.Substance} ({clash.First.Share}) is listed before {clash.Second.Substance} ({clash.Second.Share}), which is more.",
-                "Correct a figure or the order, or write listed: none where the order means nothing.")
-            : Of($"{part.Material}: in the order listed, the figures of {Names(list.Where(c => c.Share != ShareRange.Unknown))} leave no way to sum to 100 %.",
-                "Correct a figure or the order, or write listed: none where the order means nothing.");
+            ? Of("composition.listed-before-more", ("material", part.Material), ("substance", clash.First.Substance), ("share", clash.First.Share), ("substance-2", clash.Second.Substance), ("share-2", clash.Second.Share))
+            : Of("composition.order-listed-figures-leave", ("material", part.Material), ("names", Names(list.Where(c => c.Share != ShareRange.Unknown))));
     }
 
     // Figures rounded by the supplier each miss by up to half of their last place; together they may miss the whole by no more.
-    private static string? Rounded(IReadOnlyList<Constituent> list, decimal sum)
+    private static (string Miss, string First, string Low, string High)? Rounded(IReadOnlyList<Constituent> list, decimal sum)
     {
         var half = 0m;
         foreach (var figure in list.Where(c => c.Share.Low == c.Share.High && c.Share.High.Fraction > 0).Select(c => c.Share.High.Percent / 1.0000000000000000000000000000m))
@@ -40,7 +38,7 @@ internal static class Contradiction
             return null;
         var percent = first.Share.High.Percent / 1.0000000000000000000000000000m;
         var step = 0.5m / (decimal)Math.Pow(10, percent.Scale);
-        return $"They miss 100 % by {Percent(miss / 100)}, as figures do that the supplier rounded. Write each as what it was rounded from, for example {first.Substance}: {Figure(percent - step)}-{Figure(percent + step)} %.";
+        return (Percent(miss / 100), first.Substance, Figure(percent - step), Figure(percent + step));
     }
 
     private static string Figure(decimal percent) => Math.Clamp(percent, 0, 100).ToString("0.########", CultureInfo.InvariantCulture);
@@ -64,7 +62,11 @@ internal static class Contradiction
         return null;
     }
 
-    private static InputException Of(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+    private static InputException Of(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+
+    private static InputException Whole(string code, MaterialPart part, IReadOnlyList<Constituent> list, decimal sum) => Rounded(list, sum) is var (miss, first, low, high)
+        ? Of(code + "-rounded", ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)), ("miss", miss), ("substance", first), ("low", low), ("high", high))
+        : Of(code, ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)));
 
     private static string Names(IEnumerable<Constituent> constituents)
     {

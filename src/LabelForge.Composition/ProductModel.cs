@@ -128,24 +128,22 @@ internal sealed class ProductModel
     private static void Refuse(MaterialPart part)
     {
         if (part.Constituents.IsDefaultOrEmpty)
-            throw new InputException(new Problem(null, 0, $"{part.Material} does not say what it contains.", "Write its supplier's list under contains."));
+            throw new InputException(null, 0, "composition.no-list", ("material", part.Material));
         if (part.Constituents.GroupBy(c => c.Substance).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(new Problem(null, 0, $"{part.Material} lists {twice.Key} twice.", "Write each constituent once, with the sum of its figures."));
+            throw new InputException(null, 0, "composition.lists-twice", ("material", part.Material), ("name", twice.Key));
     }
 
     private void Refuse(Adjustment loss)
     {
         if (loss.ShareRemoved < 0 || Left <= 0)
-            throw new InputException(new Problem(loss.File, loss.Line, $"A loss of {loss.ShareRemoved * 100:0.######} % {loss.Ingredient} leaves no batch, or adds to it.", "Write what left the batch, from 0 % to less than all of it."));
+            throw new InputException(loss.File, loss.Line, "composition.loss-leaves", ("share-removed", $"{loss.ShareRemoved * 100:0.######}"), ("ingredient", loss.Ingredient));
         if (Ingredients.FirstOrDefault(i => i.Name == loss.Ingredient && !i.Sources.IsEmpty) is not { } ingredient)
-            throw new InputException(new Problem(loss.File, loss.Line, $"{loss.Ingredient} is said to be lost, but no material contains it.", "Name an ingredient of the batch."));
+            throw new InputException(loss.File, loss.Line, "composition.lost-not-there", ("ingredient", loss.Ingredient));
         var most = Charged(ingredient, s => Materials[s.Material].High[s.Constituent]);
         if (most < ingredient.Lost - CompositionLimits.Tolerance)
         {
             var from = string.Join(", ", ingredient.Sources.Select(s => Materials[s.Material].Part.Material));
-            throw new InputException(new Problem(loss.File, loss.Line,
-                $"{ingredient.Lost * 100:0.######} % of the batch is said to be {loss.Ingredient} that was lost, but {from} cannot hold more than {most * 100:0.######} % of it.",
-                "Weigh the batch again, or correct the figures of that constituent."));
+            throw new InputException(loss.File, loss.Line, "composition.lost-more-than-there", ("lost", $"{ingredient.Lost * 100:0.######}"), ("ingredient", loss.Ingredient), ("from", from), ("most", $"{most * 100:0.######}"));
         }
     }
 }

@@ -43,5 +43,5 @@ public static class Templates
 
     /// <summary>Refuses an id that is not known, naming those that are.</summary>
     public static InputException Unknown(string what, string id, IEnumerable<string> known) =>
-        new(new Problem(null, 0, $"No {what} is named \"{id}\".", $"Known: {string.Join(", ", known)}."));
+        new(null, 0, "design.unknown", ("what", what), ("id", id), ("list", string.Join(", ", known)));
 }

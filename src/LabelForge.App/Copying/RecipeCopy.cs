@@ -29,11 +29,11 @@ public static partial class RecipeCopy
     public static (string Product, string File) Write(Workshop workshop, RecipeCopyWish wish)
     {
         if (string.IsNullOrWhiteSpace(wish.Name))
-            throw Refuse("The new product has no name.", "Write the name that stands on its label.");
+            throw Refuse("copy.no-name");
         if (wish.Hue is < 0 or > 360)
-            throw Refuse($"{wish.Hue} is not a hue.", "Write degrees from 0 to 360: red is near 30, yellow near 90, green near 150, blue near 250.");
+            throw Refuse("copy.not-a-hue", ("hue", wish.Hue));
         if (wish.Scent is { } scent && workshop.Material(scent, "the call", 0).Kind != MaterialKind.Fragrance)
-            throw Refuse($"{scent} is not a fragrance.", $"Name one of: {string.Join(", ", workshop.Materials.Values.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id).Order(StringComparer.Ordinal))}.");
+            throw Refuse("copy.not-a-fragrance", ("scent", scent), ("list", string.Join(", ", workshop.Materials.Values.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id).Order(StringComparer.Ordinal))));
         var product = workshop.ProductOf(wish.From);
         var path = Path.Combine(workshop.Folder, "recipes", product.Recipe.Id + ".yaml");
         var lines = File.ReadAllLines(path);
@@ -57,7 +57,7 @@ public static partial class RecipeCopy
         if (copy.Name != wish.Name.Trim() || (scent is not null && copy.Materials.All(m => m.Material != scent)) || copy.Materials.Length != from.Recipe.Materials.Length
             || (wish.Scent is not null && wish.Line is null && copy.Look.Line is not null) || (wish.Line is { } line && copy.Look.Line?.Text != line)
             || (wish.Hue is { } hue && copy.Look.Hue?.Text != hue.ToString(CultureInfo.InvariantCulture)))
-            throw Refuse($"recipes/{from.Recipe.Id}.yaml is written in a way that is not copied here.", "Copy the file yourself, and change its name, scent and look.");
+            throw Refuse("copy.other-form", ("recipe", from.Recipe.Id));
     }
 
     private static string Renamed(Workshop workshop, Product product, string[] lines, RecipeCopyWish wish)
@@ -65,7 +65,7 @@ public static partial class RecipeCopy
         var kept = lines.Where(l => !TopKey("item").IsMatch(l) && !TopKey("on the market since").IsMatch(l) && !(wish.Price is not null && TopKey("price").IsMatch(l))).ToList();
         var at = kept.FindIndex(l => TopKey("name").IsMatch(l));
         if (at < 0)
-            throw Refuse($"recipes/{product.Recipe.Id}.yaml has no name on a line of its own.", "Write name: on a line of its own in it.");
+            throw Refuse("copy.no-name-line", ("recipe", product.Recipe.Id));
         kept[at] = $"name: {Quoted(wish.Name.Trim())}";
         if (wish.Item is { } item)
             kept.Insert(at + 1, $"item: {Quoted(item)}");
@@ -81,7 +81,7 @@ public static partial class RecipeCopy
     {
         var recipe = workshop.Recipe(product.Recipe.Id);
         if (recipe.Variants.Any(v => v.Name.Equals(wish.Name.Trim(), StringComparison.OrdinalIgnoreCase)))
-            throw Refuse($"{product.Recipe.Id} makes \"{wish.Name.Trim()}\" already.", "Give the new one a name of its own.");
+            throw Refuse("copy.name-taken", ("recipe", product.Recipe.Id), ("wish", wish.Name.Trim()));
         var from = recipe.Variants.First(v => v.Name == variant);
         var end = recipe.Variants.Where(v => v.Line > from.Line).Select(v => v.Line).DefaultIfEmpty(EndOfList(lines, from.Line)).Min();
         var block = string.Join('\n', lines[(from.Line - 1)..(end - 1)]).TrimEnd();
@@ -135,7 +135,7 @@ public static partial class RecipeCopy
         var id = new string([.. name.Trim().ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]);
         id = Dashes().Replace(id, "-").Trim('-');
         return id.Length == 0 || workshop.RecipeIds.Contains(id, StringComparer.OrdinalIgnoreCase)
-            ? throw Refuse($"There is a recipe \"{id}\" already.", "Give the new product a name of its own.")
+            ? throw Refuse("copy.recipe-there", ("id", id))
             : id;
     }
 
@@ -143,7 +143,7 @@ public static partial class RecipeCopy
 
     private static Regex TopKey(string key) => new($"^{key}\\s*:");
 
-    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write) { Code = "copy.refused" });
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 
     [GeneratedRegex(@"((?:palette|hue):\s*)\d+")]
     private static partial Regex Hue();

@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Declarations;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
@@ -19,7 +20,7 @@ internal static class Alternatives
         var found = LabelDesign.Known.Where(id => id != design.Id).Select(id => Holds(id, recipe, content, symbol)).OfType<LabelDesign>()
             .OrderBy(d => d.Width.Millimetres * d.Height.Millimetres).Take(MostNamed)
             .Select(d => StockFor(d) is { } stock ? $"{d.Id} (on {stock})" : d.Id).ToList();
-        return found.Count == 0 ? fit : not with { Write = $"{not.Write} It would fit: {string.Join(", ", found)}." };
+        return found.Count == 0 ? fit : not with { Problem = new(null, 0, "fit.would-fit", ("inner", not.Problem), ("designs", string.Join(", ", found))) };
     }
 
     // A design counts where it says all that this one was to say, alone. The barcode is optional: the lot stands in letters.

@@ -19,22 +19,22 @@ public static class ArtFile
     public static ArtBlock Read(string folder, string file)
     {
         if (file.Any(char.IsControl))
-            throw Refusal("", "The name of a file of art holds a sign that cannot be seen.", "Put it beside the design and write its name: file: leaf.svg");
+            throw Refusal("", "art.unseen-sign-in-name");
         var path = Path.GetFullPath(Path.Combine(folder, file));
         if (!path.StartsWith(Path.GetFullPath(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal))
-            throw Refusal(file, "The file lies outside the folder of designs.", "Put it beside the design and write its name: file: leaf.svg");
+            throw Refusal(file, "art.outside-folder");
         if (!File.Exists(path))
-            throw Refusal(file, "The file is not there.", "Put it beside the design and write its name: file: leaf.svg");
+            throw Refusal(file, "art.no-such-file");
         // A workshop that somebody sends along must not print what lies elsewhere on this machine.
         if (Linked(path, Path.GetFullPath(folder)))
-            throw Refusal(file, "The file is a link to one elsewhere.", "Put the file itself beside the design.");
+            throw Refusal(file, "art.link");
         if (new FileInfo(path).Length > LargestFile)
-            throw Refusal(file, "The file is larger than 5 MB.", "Save it smaller: a label needs 600 dots to the inch at most.");
+            throw Refusal(file, "art.too-large");
         return Path.GetExtension(path).ToLowerInvariant() switch
         {
             ".svg" => SvgArt.Read(path, file),
             ".png" or ".jpg" or ".jpeg" => Pixels(path, file),
-            var other => throw Refusal(file, $"Art cannot be read from \"{other}\".", "Save it as SVG, PNG or JPEG."),
+            var other => throw Refusal(file, "art.unknown-format", ("other", other)),
         };
     }
 
@@ -48,7 +48,7 @@ public static class ArtFile
         return false;
     }
 
-    internal static InputException Refusal(string file, string wrong, string write) => new(new Problem($"designs/{file}", 0, wrong, write));
+    internal static InputException Refusal(string file, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new($"designs/{file}", 0, code, arguments);
 
     // The head is read first: what it claims decides whether the rest is decoded at all.
     private static ArtBlock Pixels(string path, string file)
@@ -57,12 +57,12 @@ public static class ArtFile
         using var data = SKData.CreateCopy(bytes);
         using var codec = SKCodec.Create(data);
         if (codec is null || codec.EncodedFormat is not (SKEncodedImageFormat.Png or SKEncodedImageFormat.Jpeg))
-            throw Refusal(file, "The file is no PNG and no JPEG, whatever its name says.", "Save it again as PNG or JPEG.");
+            throw Refusal(file, "art.not-a-png-or-jpeg");
         if ((long)codec.Info.Width * codec.Info.Height is 0 or > MostPixels)
-            throw Refusal(file, $"The picture claims {codec.Info.Width} by {codec.Info.Height} dots.", "Save it with at most 25 million.");
+            throw Refusal(file, "art.too-many-dots", ("width", codec.Info.Width), ("height", codec.Info.Height));
         using var decoded = SKBitmap.Decode(codec);
         return decoded is null
-            ? throw Refusal(file, "The picture cannot be decoded.", "Save it again as PNG or JPEG.")
+            ? throw Refusal(file, "art.undecodable")
             : new ArtBlock(codec.Info.Width, codec.Info.Height) { Image = [.. bytes] };
     }
 }

@@ -81,6 +81,6 @@ public static class LotSymbol
             return null;
         return int.TryParse(item, out var number) && number >= 0
             ? Gtin.FromPrefix(prefix, number).OrRefuse(recipe.File)
-            : throw new InputException(new Problem(recipe.File, 0, $"\"{item}\" is not an item number.", "Write the digits that you gave this product under your company prefix: item: \"12\""));
+            : throw new InputException(recipe.File, 0, "label.item-number", ("item", item));
     }
 }

@@ -43,7 +43,7 @@ public sealed class SerialLabels
         _standInCaption = _symbolAt < 0 ? null : _series?.Drawn.Caption;
         _ownLines = [.. _layout.Lines.Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal) || (_standInCaption is { } caption && l.Text.Text == caption))];
         if (_symbolAt < 0 && _ownLines.IsEmpty)
-            throw new InputException(new Problem(null, 0, $"The design {_layout.Design.Id} shows neither the lot nor its barcode, so that a serial number has no place on it.", "Choose a design that shows the lot."));
+            throw new InputException(null, 0, "label.no-place-for-serial", ("design", _layout.Design.Id));
     }
 
     /// <summary>How many labels.</summary>

@@ -27,24 +27,24 @@ internal static class SvgArt
             var box = (root.Attribute("viewBox")?.Value ?? $"0 0 {root.Attribute("width")?.Value} {root.Attribute("height")?.Value}")
                 .Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(v => Number(v, file)).ToArray();
             if (root.Name.LocalName != "svg" || box.Length != 4 || box[2] <= 0 || box[3] <= 0)
-                throw ArtFile.Refusal(file, "The drawing has no size.", "Save it with a viewBox.");
+                throw ArtFile.Refusal(file, "art.no-size");
             var shapes = Shapes(root, SKMatrix.CreateTranslation((float)-box[0], (float)-box[1]), null, null, 1, file, 0).Take(MostShapes + 1).ToImmutableArray();
             return shapes.Length > MostShapes
-                ? throw ArtFile.Refusal(file, $"The drawing has more than {MostShapes} shapes.", "Simplify it.")
+                ? throw ArtFile.Refusal(file, "art.too-many-shapes", ("most-shapes", MostShapes))
                 : new ArtBlock(box[2], box[3]) { Paths = shapes };
         }
         catch (XmlException e)
         {
-            throw ArtFile.Refusal(file, $"The drawing cannot be read: {e.Message}", "Save it as plain SVG, without a document type and without entities.");
+            throw ArtFile.Refusal(file, "art.unreadable", ("message", e.Message));
         }
     }
 
     private static IEnumerable<ArtPath> Shapes(XElement at, SKMatrix outer, string? fill, string? stroke, double width, string file, int depth)
     {
         if (depth > 30)
-            throw ArtFile.Refusal(file, "Groups stand inside groups too deeply.", "Ungroup them.");
+            throw ArtFile.Refusal(file, "art.too-deep");
         if (!Known.Contains(at.Name.LocalName) || at.Attributes().Any(a => a.Name.LocalName is "href" or "style" or "class" or "filter" or "clip-path" or "mask"))
-            throw ArtFile.Refusal(file, $"The drawing uses <{at.Name.LocalName}> in a way that is not read here.", "Save it as plain SVG: paths and shapes with fill and stroke, text turned to paths.");
+            throw ArtFile.Refusal(file, "art.element-not-read", ("local-name", at.Name.LocalName));
         if (at.Name.LocalName is "title" or "desc" or "metadata" or "defs")
             yield break;
         var matrix = outer.PreConcat(Transform(at.Attribute("transform")?.Value, file));
@@ -64,7 +64,7 @@ internal static class SvgArt
     {
         if (Data(at, file) is not { } data)
             return null;
-        return SKPath.ParseSvgPathData(data) ?? throw ArtFile.Refusal(file, $"A <{at.Name.LocalName}> cannot be read.", "Save it as plain SVG.");
+        return SKPath.ParseSvgPathData(data) ?? throw ArtFile.Refusal(file, "art.element-unreadable", ("local-name", at.Name.LocalName));
     }
 
     // Every shape as path data.
@@ -100,7 +100,7 @@ internal static class SvgArt
                 ("rotate", [var a]) => SKMatrix.CreateRotationDegrees(a),
                 ("rotate", [var a, var x, var y]) => SKMatrix.CreateRotationDegrees(a, x, y),
                 ("matrix", [var a, var b, var c, var d, var e, var f]) => new SKMatrix(a, c, e, b, d, f, 0, 0, 1),
-                _ => throw ArtFile.Refusal(file, $"The transform \"{part})\" is not read here.", "Save it as plain SVG with transforms applied."),
+                _ => throw ArtFile.Refusal(file, "art.transform-not-read", ("part", part)),
             });
         }
         return all;
@@ -112,11 +112,11 @@ internal static class SvgArt
         "black" or "currentColor" => Colour.Black,
         "white" => Colour.White,
         { Length: 4 } when text[0] == '#' => Colour.Parse($"#{text[1]}{text[1]}{text[2]}{text[2]}{text[3]}{text[3]}"),
-        _ => Colour.Parse(text) ?? throw ArtFile.Refusal(file, $"The colour \"{text}\" is not read here.", "Use #rrggbb, black, white, currentColor (the label's ink) or none."),
+        _ => Colour.Parse(text) ?? throw ArtFile.Refusal(file, "art.colour-not-read", ("text", text)),
     };
 
     private static double Number(string text, string file) =>
         double.TryParse(text.EndsWith("px", StringComparison.Ordinal) ? text[..^2] : text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) < 1e6
             ? number
-            : throw ArtFile.Refusal(file, $"\"{text}\" is not a number.", "Save it as plain SVG.");
+            : throw ArtFile.Refusal(file, "art.not-a-number", ("text", text));
 }

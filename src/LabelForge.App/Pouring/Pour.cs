@@ -53,7 +53,7 @@ public static class Pour
     {
         var needs = book.Ask(books => Needs(wishes, books, on));
         if (wishes.Length > 1 && !needs.Any(n => n.InPot))
-            throw new InputException(new Problem(null, 0, "These products have no base in common, so they are not poured out of one pot.", "Begin each by itself: labelforge batch start RECIPE") { Code = "pour.nothing-shared" });
+            throw new InputException(null, 0, "pour.nothing-shared");
         FrozenRecipe Freeze(PourWish wish) => FrozenRecipe.Of(workshop, wish.Formula, workshop.Business.Market, BatchStatement.Of(workshop, wish.Formula, on));
         if (wishes is [var only])
         {
@@ -70,7 +70,7 @@ public static class Pour
     {
         var batches = books.BatchesOfPot(pot).ToArray();
         if (batches.Length == 0)
-            throw new InputException(new Problem(null, 0, $"No batch was poured from a pot {pot}.", "Name the pot by its number, as labelforge batch begin tells it.") { Code = "pot.unknown" });
+            throw new InputException(null, 0, "pot.unknown", ("pot", pot));
         ImmutableArray<(Batch Batch, PourWish Wish)> poured = [.. batches.Select(b =>
         {
             var product = LotProducts.Begun(workshop.ProductsOf(b.Recipe), books, b);

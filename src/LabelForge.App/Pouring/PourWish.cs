@@ -22,9 +22,9 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
     {
         var asked = words.SelectMany(w => Split(w) is var (named, size) ? workshop.ProductsOf(named).Select(p => (Product: p, Size: size)) : []).ToArray();
         if (asked.GroupBy(a => a.Product.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw Refuse($"{twice.Key} is named twice.", "Name each product once, with all its pieces.");
+            throw Refuse("pour.named-twice", ("name", twice.Key));
         if (asked.Length == 0)
-            throw Refuse("Nothing is named to pour.", Example);
+            throw Refuse("pour.nothing-named");
         var open = asked.Where(a => a.Size is null).Select(a => a.Product).ToArray();
         var filled = Fill(workshop.Business.Moulds, open);
         return [.. asked.Select(a => Of(workshop, a.Product, a.Size ?? filled[a.Product.Name], a.Size is null))];
@@ -39,7 +39,7 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
         var mass = Amount.Parse(size);
         return mass is { IsValue: true, Value.IsMass: true } && !moulds
             ? new PourWish(product, BatchSize.ToMass(workshop, product.Recipe, mass.Value.AsMass()), null)
-            : throw Refuse($"\"{size}\" does not say how much of {product.Name} is poured.", Example);
+            : throw Refuse("pour.how-much", ("size", size), ("product", product.Name));
     }
 
     // The last sign of equality, so that a product's own name may hold one.
@@ -53,12 +53,12 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
             return [];
         MouldSet[] each = [.. moulds.SelectMany(m => Enumerable.Repeat(m, m.Number))];
         if (each.Length == 0)
-            throw Refuse($"How many of {products[0].Name}?", $"{Example}. Or write the moulds you have into workshop.yaml, and name the products alone: moulds: [ {{ cavities: 6, holds: 113 g, number: 10 }} ]");
+            throw Refuse("pour.how-many", ("product", products[0].Name));
         if (each.Length < products.Length)
-            throw Refuse($"There are {each.Length} moulds in workshop.yaml for {products.Length} products.", "Name fewer products, or say how much of each: bramble-bar=6");
+            throw Refuse("pour.too-few-moulds", ("count", each.Length), ("count-2", products.Length));
         return products.Select((p, at) => (p.Name, Text: string.Join(", ", each.Where((_, i) => i % products.Length == at).GroupBy(m => m.Written)
             .Select(g => FormattableString.Invariant($"{g.Sum(m => m.Cavities)} x {g.Key}"))))).ToDictionary(f => f.Name, f => f.Text);
     }
 
-    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write) { Code = "pour.unreadable" });
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 }

@@ -67,9 +67,9 @@ public static class PrintRun
         var (snapshot, kept) = (book.Read(), FileOf(workshop, run));
         var before = snapshot.Printings.Where(p => p.Run == run).DistinctBy(p => p.Lot).ToArray();
         if (before.Length == 0)
-            throw new InputException(new Problem(null, 0, $"There was no print run {run}.", snapshot.Printings.Max(p => p.Run) is { } last ? $"The last was {last}: labelforge books printing" : "Print what waits: labelforge print --today --out labels.pdf") { Code = "print.no-such-run" });
+            throw (snapshot.Printings.Max(p => p.Run) is { } last ? new InputException(null, 0, "print.no-such-run", ("run", run), ("last", last)) : new InputException(null, 0, "print.no-run-yet", ("run", run)));
         if (!File.Exists(kept))
-            throw new InputException(new Problem(Path.Combine(Kept, Path.GetFileName(kept)), 0, "The pages of that run are no longer there.", $"Print the lots as they are now: labelforge print --batch {string.Join(" --batch ", before.Select(p => p.Lot))}") { Code = "print.pages-gone" });
+            throw new InputException(Path.Combine(Kept, Path.GetFileName(kept)), 0, "print.pages-gone", ("list", string.Join(" --batch ", before.Select(p => p.Lot))));
         Copy(kept, path);
         var again = PrintedLots.Print(book, [.. before.Select(p => new Printing
         {
@@ -94,7 +94,7 @@ public static class PrintRun
             count -= Math.Max(0, now);
         }
         if (count > 0)
-            throw new InputException(new Problem(null, 0, $"{count} more labels of lot {lot} would have come out badly than were printed.", "See what was printed: labelforge books printing") { Code = "printing.spoiled-more" });
+            throw new InputException(null, 0, "printing.spoiled-more", ("count", count), ("lot", lot));
     }
 
     private static int Next(BooksSnapshot snapshot) => (snapshot.AllPrintings.Max(p => p.Run) ?? 0) + 1;

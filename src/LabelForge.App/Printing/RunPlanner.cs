@@ -46,7 +46,7 @@ public sealed class RunPlanner
     {
         var wanted = batches.Where(b => b.Labels > 0).ToArray();
         if (wanted.Length == 0)
-            throw new InputException(new Problem(null, 0, "No batch waits for labels.", "Name one with --batch LOT; labels that came out badly are told with --spoiled LOT=3.") { Code = "print.nothing-waits" });
+            throw new InputException(null, 0, "print.nothing-waits");
         var notes = new List<string>();
         ImmutableArray<RunLabels> labels = [.. wanted.SelectMany(w => LabelsOf(w.Batch, w.Labels, stock, notes))];
         var shelf = PartUsedSheets.Of(_workshop.Folder);

@@ -93,7 +93,5 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
 
     private static BuyPlan? Solved(Workshop workshop, BuyProblem problem) => problem.NotToBeHad.Count == 0
         ? BuySolver.Solve(problem)
-        : throw new InputException(new Problem(null, 0, $"There is not enough of {string.Join(", ", problem.NotToBeHad)} in stock, and no pack to buy.",
-            $"Write packs in {string.Join(", ", problem.NotToBeHad.Select(id => workshop.Materials[id].File))}: packs: [ {{ size: 5 lb, price: 31.50 }} ]")
-        { Code = "buy.no-pack" });
+        : throw new InputException(null, 0, "buy.no-pack", ("list", string.Join(", ", problem.NotToBeHad)), ("list-2", string.Join(", ", problem.NotToBeHad.Select(id => workshop.Materials[id].File))));
 }

@@ -36,10 +36,7 @@ public static class PriceList
         ProductOnTable[] found = [.. products.Where(p => Same(p.Product))];
         if (found.Length == 0)
             found = [.. products.Where(p => Same(p.Recipe.Name) || Same(p.Recipe.VariantName) || (p.Recipe.VariantName is null && Same(p.Recipe.Id)))];
-        return found is [var only] ? only : throw new InputException(new Problem(null, 0,
-            found.Length == 0 ? $"There is no product \"{named.Trim()}\"." : $"\"{named.Trim()}\" is {found.Length} products.",
-            found.Length == 0 ? $"There are: {string.Join(", ", products.Select(p => p.Product).Take(12))}." : $"Name one: {string.Join(", ", found.Select(p => $"\"{p.Product}\""))}")
-        { Code = "product.unknown" });
+        return found is [var only] ? only : throw (found.Length == 0 ? new InputException(null, 0, "product.unknown", ("named", named.Trim()), ("list", string.Join(", ", products.Select(p => p.Product).Take(12)))) : new InputException(null, 0, "product.several", ("named", named.Trim()), ("count", found.Length), ("list", string.Join(", ", found.Select(p => $"\"{p.Product}\"")))));
     }
 
     /// <summary>The name by which a recipe or a variant of one is asked for.</summary>

@@ -34,7 +34,7 @@ public static class SellAtTable
     {
         var items = taken.GroupBy(t => PriceList.Find(products, t.Product).Product).Select(g => (Product: products.First(p => p.Product == g.Key), Pieces: g.Sum(t => t.Pieces))).ToArray();
         if (items.Length == 0 || items.Any(i => i.Pieces < 1))
-            throw new InputException(new Problem(null, 0, "Nothing is sold.", "Write what and how many: bramble-bar=2") { Code = "sale.nothing" });
+            throw new InputException(null, 0, "sale.nothing");
         if (agreed is { } sum)
             return new TableBill([.. Shared(items, sum).Select(s => (s.Product, Item(s.Product, s.Pieces, s.Paid, workshop.Business.SalesTax is { } tax && s.Paid > 0 ? tax.In(s.Paid) : null)))]);
         return new TableBill([.. items.Select(i =>
@@ -52,7 +52,7 @@ public static class SellAtTable
         TableSales.Sell(book, [.. bill.Items.Select(i => i.Item)], to, payment, on, by, note);
 
     /// <summary>That a product has no price, and where to write one.</summary>
-    public static InputException NoPrice(ProductOnTable product) => new(new Problem(product.Recipe.File, 0, $"{product.Recipe.Name} has no price.", "Write what a piece is sold for: price: 7.00, or say what was paid for all of it: --paid 14.00") { Code = "price.none" });
+    public static InputException NoPrice(ProductOnTable product) => new(product.Recipe.File, 0, "price.none", ("recipe", product.Recipe.Name));
 
     private static SoldItem Item(ProductOnTable product, int pieces, decimal paid, decimal? tax) => new(product.Recipe.Id, product.Recipe.VariantName, pieces, paid, tax);
 

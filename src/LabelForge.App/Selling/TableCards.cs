@@ -64,7 +64,7 @@ public sealed class TableCards
     public TableCard GiftSet(string name, IReadOnlyList<Product> products, string? words = null)
     {
         if (products.Count < 2)
-            throw new InputException(new Problem(null, 0, "A set holds at least two pieces.", "Name each product as often as it is in the set.") { Code = "set.too-small" });
+            throw new InputException(null, 0, "set.too-small");
         var design = CardDesign.Load("gift-set");
         (Product Product, int Pieces, LabelJob Job)[] each = [.. products.GroupBy(p => p.Name).Select(g => (g.First(), g.Count(), LabelJob.Prepare(g.First(), _market, null, null, _on)))];
         var first = each[0].Job.Content;
@@ -83,7 +83,7 @@ public sealed class TableCards
             Warnings = [.. each.SelectMany(e => e.Job.Content.Warnings).Distinct()],
         };
         var set = new TableCard(name, Fitted(design, content, products[0].Recipe));
-        return set.LeftOut.Any() ? throw new InputException(new Problem(null, 0, $"The label of {name} has no room for all it must say: {string.Join(' ', set.LeftOut)}", "Put fewer products into the set, or give each its own label in the box.") { Code = "set.no-room" }) : set;
+        return set.LeftOut.Any() ? throw new InputException(null, 0, "set.no-room", ("name", name), ("list", string.Join(' ', set.LeftOut))) : set;
     }
 
     /// <summary>The stock for a card: what the workshop has at hand and it fits, else what is nearest to its size.</summary>

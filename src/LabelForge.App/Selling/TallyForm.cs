@@ -31,13 +31,13 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
         var rows = TextTable.ReadFile(path);
         string[] heading = rows.Count == 0 ? [] : [.. rows[0].Cells.Select(c => c.ToLowerInvariant())];
         if (!heading.Contains("product") || !heading.Contains("sold") || heading.Any(h => !Known.Contains(h)))
-            throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is not that of a tally.", "Write these columns: product,sold, and if you like given and brought."));
+            throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "tally.heading");
         return [.. rows.Skip(1).Select(row =>
         {
             string Cell(string column) => Array.IndexOf(heading, column) is var at and >= 0 && at < row.Cells.Count ? SafeCsv.Plain(row.Cells[at]).Trim() : "";
             int? Count(string column) => Cell(column) is not { Length: > 0 } text ? null
                 : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n
-                : throw new InputException(new Problem(path, row.Line, $"\"{text}\" is not a number of pieces.", "Write a whole number, or leave it empty."));
+                : throw new InputException(path, row.Line, "tally.not-a-number-pieces", ("text", text));
             return new TallyRow(Cell("product"), Count("sold") ?? 0, Count("given") ?? 0, Count("brought"));
         }).Where(r => r.Product.Length > 0)];
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Measures;
 
 namespace LabelForge.Starts;
 
@@ -14,12 +15,12 @@ public sealed record ScentLine(string Name, string? Fragrance, string? Colour, U
         [.. text.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(One).OfType<ScentLine>()];
 
     /// <summary>What is wrong with the scents, as a sentence with what to write; null where nothing is.</summary>
-    public static string? Wrong(ImmutableArray<ScentLine> scents)
+    public static Problem? Wrong(ImmutableArray<ScentLine> scents)
     {
         if (scents.GroupBy(s => s.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { Key: var twice })
-            return $"\"{twice}\" stands twice. Give each scent a name of its own.";
+            return new Problem(null, 0, "start.scent-twice", ("name", twice));
         if (scents.FirstOrDefault(s => s is { Colour: not null, ColourGood: null }) is { } unknown)
-            return $"What colour is \"{unknown.Colour}\"? Write one of {string.Join(", ", UsualGood.OfKind(Recipes.MaterialKind.Colourant).Select(g => g.Material.Name.Split(' ')[0].ToLowerInvariant()))}; what is in yours is compared with its wrapper later. Or leave it out for now.";
+            return new Problem(null, 0, "start.colour-unknown", ("colour", unknown.Colour), ("known", string.Join(", ", UsualGood.OfKind(Recipes.MaterialKind.Colourant).Select(g => g.Material.Name.Split(' ')[0].ToLowerInvariant()))));
         return null;
     }
 

@@ -56,7 +56,7 @@ public static class WorkshopStart
     public static StartFile Business(StartAnswers answers)
     {
         if (string.IsNullOrWhiteSpace(answers.Shop))
-            throw new InputException(new Problem(null, 0, "The name is missing.", "Write the name that you trade under."));
+            throw new InputException(null, 0, "start.name-missing");
         var place = EnvelopeAddress.Read(answers.Address);
         var country = Country.Find(place?.Country ?? "US");
         var contact = answers.Contact.Trim().Length == 0 ? null : ContactWay.Parse(answers.Contact).OrRefuse();
@@ -106,12 +106,12 @@ public static class WorkshopStart
     {
         var scents = ScentLine.Read(answers.Scents);
         if (ScentLine.Wrong(scents) is { } wrong)
-            throw new InputException(new Problem(null, 0, wrong, ""));
+            throw new InputException(wrong);
         var materials = Goods(answers).Select(g => new StartFile("materials", g.Id, g.Text)).ToList();
         if (answers.Wrapper.Trim().Length > 0)
             materials.Insert(0, new("materials", OwnBase, new MaterialDraft(OwnBase, "Base", MaterialKind.Base, ListedOrder.Label, Names.Match(SuppliedText.Read(answers.Wrapper, Names.Knows))).ToYaml()));
         if (materials.Count == 0)
-            throw new InputException(new Problem(null, 0, "Nothing says what you bought.", "Choose a base, or paste the words of its wrapper."));
+            throw new InputException(null, 0, "start.nothing-says-what-you");
         foreach (var scent in scents)
         {
             if (scent.Fragrance is { } fragrance && materials.All(m => m.Id != FragranceId(fragrance)))
@@ -133,7 +133,7 @@ public static class WorkshopStart
             var use = key == Fragrance ? main?.Fragrance is { } f ? FragranceId(f) : null : key == Colour ? main?.ColourGood?.Id : key;
             if (use is null)
                 continue;
-            var amount = answers.Amounts.GetValueOrDefault(key) is { Length: > 0 } written ? written : throw new InputException(new Problem(null, 0, $"How much goes in of {name}?", "Write it as you measure it: 1.5 lb, 20 g, 1 tsp, 1.5 % of batch."));
+            var amount = answers.Amounts.GetValueOrDefault(key) is { Length: > 0 } written ? written : throw new InputException(null, 0, "start.how-much-goes", ("name", name));
             text.Append(CultureInfo.InvariantCulture, $"  - {{ use: {use}, amount: {Quoted(amount)} }}\n");
         }
         if (answers.Pieces.Trim().Length > 0)

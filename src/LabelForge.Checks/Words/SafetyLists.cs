@@ -65,7 +65,7 @@ public static class SafetyLists
     }
 
     private static ImmutableArray<Exemption> Facts(YamlRecord record) => !record.Has("facts") ? []
-        : [.. record.Texts("facts", "[not spray]").Select(t => Exemption.Parse(t) is var e && e.IsValue ? e.Value : throw record.RefuseAt("facts", e.Wrong, e.Write))];
+        : [.. record.Texts("facts", "[not spray]").Select(t => Exemption.Parse(t) is var e && e.IsValue ? e.Value : throw record.RefuseAt("facts", e.Problem))];
 
     private static Regex? Any(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Any(record.Texts(key, "[foam]")) : null;
 

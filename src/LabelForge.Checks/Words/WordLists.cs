@@ -87,7 +87,7 @@ public static class WordLists
                 var id = record.Text("id", "the id of an entry of claims.yaml");
                 var at = Array.FindIndex(all, c => c.Id == id);
                 if (at < 0)
-                    throw record.RefuseAt("id", $"\"{id}\" is not in claims.yaml.", "Write the id of an entry there.");
+                    throw record.RefuseAt("id", "claims.no-such-entry", ("id", id));
                 all[at] = all[at] with
                 {
                     Words = all[at].Words.Add(new(language, PhraseSet.Of(record.Texts("words", "[...]")))),
@@ -106,7 +106,7 @@ public static class WordLists
         var makes = record.Text("makes", "drug, cosmetic, proof or unfair");
         return new(
             record.Text("id", "a name"),
-            Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", $"\"{makes}\" is not known.", "Write drug, cosmetic, proof or unfair."),
+            Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", "claims.unknown-meaning", ("makes", makes)),
             [new(English, PhraseSet.Of(record.Texts("words", "[heals, healing]")))],
             [.. Unless(record)],
             record.Text("says", "what they say"),

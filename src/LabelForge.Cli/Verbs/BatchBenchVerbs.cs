@@ -29,7 +29,7 @@ internal static class BatchBenchVerbs
             var named = r.GetValue(variant) is { } name ? $"{r.GetValue(recipe)}/{name.Trim()}" : r.GetValue(recipe)!;
             var read = workshop.ProductOf(named).Recipe;
             if (new object?[] { r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds) }.Count(o => o is not null) > 1)
-                throw new InputException(new Problem(null, 0, "Pieces, a mass and moulds each set the size of the batch.", "Keep one of --pieces, --mass and --moulds."));
+                throw new InputException(null, 0, "call.two-sizes");
             var batch = r.GetValue(pieces) is { } count ? BatchSize.ToPieces(workshop, read, count)
                 : r.GetValue(mass) is { } text ? BatchSize.ToMass(workshop, read, MassOf(text))
                 : r.GetValue(moulds) is { } filled ? BatchSize.ToMoulds(workshop, read, filled)
@@ -214,7 +214,7 @@ internal static class BatchBenchVerbs
     private static Mass MassOf(string text)
     {
         var amount = Shared.Need(Amount.Parse(text));
-        return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write g, kg, oz or lb: \"2 kg\""));
+        return amount.IsMass ? amount.AsMass() : throw new InputException(null, 0, "call.not-a-mass", ("text", text));
     }
 
     private static string Expired(IBooks books, string material, DateOnly on)

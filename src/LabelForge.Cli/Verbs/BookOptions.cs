@@ -65,9 +65,9 @@ internal sealed class BookOptions
             Console.Error.Write($"{string.Join(' ', questions)} Write it so? (y/N) ");
             if (Console.ReadLine()?.Trim() is "y" or "Y" or "yes")
                 return;
-            throw new InputException(new Problem(null, 0, "Nothing was written.", "Write it again with the right figure."));
+            throw new InputException(null, 0, "call.nothing-written");
         }
-        throw new InputException(new Problem(null, 0, string.Join(' ', questions), "Nothing was written. If it is meant so, add --sure."));
+        throw new InputException(null, 0, "call.slip", ("questions", string.Join(' ', questions)));
     }
 
     /// <summary>The day it is written down.</summary>
@@ -91,13 +91,13 @@ internal sealed class BookOptions
     /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
     public static decimal Money(string text, string option) =>
         MoneyText.Parse(text) is { IsValue: true, Value: var money } ? money
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a sum of money.", $"Write a plain figure with a decimal point: {option} 9.50"));
+            : throw new InputException(null, 0, "call.not-a-sum-money", ("text", text), ("option", option));
 
     /// <summary>A material lot of the shop as people write it: M3.</summary>
     public static int MaterialLot(string text) =>
         text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
             ? id
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3"));
+            : throw new InputException(null, 0, "call.not-a-material-lot", ("text", text));
 
     /// <summary>A finished lot's code, as the books hold it.</summary>
     public static string Lot(string text) => Shared.Need(Lots.LotCode.Parse(text)).ToString();

@@ -60,15 +60,15 @@ internal static class BooksVerbs
         {
             var name = r.GetValue(list)!;
             if (r.GetValue(last) is { } && name is "all" or "verify")
-                throw new InputException(new Problem(null, 0, $"--last is of one list, not of {name}.", "Name a list, or leave --last out."));
+                throw new InputException(null, 0, "call.last-of-one-list", ("name", name));
             if (r.GetValue(last) is <= 0)
-                throw new InputException(new Problem(null, 0, "--last is a number of entries.", "Write --last 20"));
+                throw new InputException(null, 0, "call.last-not-a-number");
             if (name == "verify")
                 return Verify(BookOptions.Book(options.Workshop(r)), options.Workshop(r).Folder, options.Json(r));
             if (name == "all")
                 return All(BookOptions.Book(options.Workshop(r)).Read(), output.Written(r), output.Force(r));
             if (!BookFolder.Lists.Contains(name))
-                throw new InputException(new Problem(null, 0, $"\"{name}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookFolder.Lists)}; all; or verify."));
+                throw new InputException(null, 0, "call.not-a-list-books", ("name", name), ("list", string.Join(", ", BookFolder.Lists)));
             var path = output.PathOrNone(r);
             var book = BookOptions.Book(options.Workshop(r));
             var (heading, rows) = r.GetValue(last) is { } most
@@ -126,7 +126,7 @@ internal static class BooksVerbs
     private static int All(BooksSnapshot snapshot, string? folder, bool force)
     {
         if (folder is null)
-            throw new InputException(new Problem(null, 0, "All lists together need a folder.", "Write --out FOLDER."));
+            throw new InputException(null, 0, "call.lists-need-a-folder");
         foreach (var list in BookFolder.Lists)
             OutputPath.RefuseUnlessFree(Path.Combine(folder, $"{list}.csv"), [FileKind.Csv], force);
         BookFolder.Write(snapshot, folder);

@@ -31,7 +31,7 @@ internal static class CalibrateVerb
                 return ReadScan(r, printers, folder, picture, r.GetValue(dots));
             var named = r.GetValue(stock) is { } id ? StockShelf.Of(folder).Load(id) : null;
             if (named is null && (path is not null || r.GetValue(ruler) is not null))
-                throw new InputException(new Problem(null, 0, "No label stock is named.", "Name it with --stock (see: labelforge stock)."));
+                throw new InputException(null, 0, "call.no-label-stock-named");
             var stretch = r.GetValue(ruler) is { } measured ? Stretch(named!, printers.Remembered(r, folder), measured) : ((decimal X, decimal Y)?)null;
             var (printer, changed) = printers.Resolve(r, folder, stretch);
             if (path is null && !changed)
@@ -64,6 +64,6 @@ internal static class CalibrateVerb
         var parts = measured.Split(',').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : 0m).ToArray();
         return parts is [> 0m, > 0m]
             ? Shared.Need(CalibrationPage.StretchFor(stock, used, parts[0], parts[1]))
-            : throw new InputException(new Problem(null, 0, $"\"{measured}\" is not two lengths with a comma between them.", "Write how long the rulers came out, across and down, in millimetres: --ruler 169.4,220.1"));
+            : throw new InputException(null, 0, "call.not-two-lengths", ("measured", measured));
     }
 }

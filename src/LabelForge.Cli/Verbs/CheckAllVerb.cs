@@ -19,7 +19,7 @@ internal static class CheckAllVerb
     {
         var workshop = Shared.OpenFolder(folder);
         if (workshop.RecipeIds.IsEmpty)
-            throw new InputException(new Problem(folder, 0, "There are no recipes here.", "Name the workshop's folder with --workshop, or write a recipe first."));
+            throw new InputException(folder, 0, "call.no-recipes");
         return Write(WorkshopJudgement.Of(workshop, MarketsOf(markets ?? workshop.Business.Market), on), json);
     }
 
@@ -28,7 +28,7 @@ internal static class CheckAllVerb
     {
         var files = Directory.EnumerateFiles(folder).Where(LabelInput.IsLabel).Order(StringComparer.Ordinal).ToArray();
         if (files.Length == 0)
-            throw new InputException(new Problem(folder, 0, "There is no label in this folder.", "Put labels there as .pdf or .txt, or name a recipe."));
+            throw new InputException(folder, 0, "call.no-labels-here");
         var at = Shared.MarketOf(market);
         return Write([.. files.SelectMany(f => OfLabel(f, at, on))], json);
     }

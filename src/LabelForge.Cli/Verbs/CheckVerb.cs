@@ -48,7 +48,7 @@ internal static class CheckVerb
             if (r.GetValue(all))
                 return CheckAllVerb.OfWorkshop(r.GetValue(workshop) ?? r.GetValue(file) ?? Directory.GetCurrentDirectory(), r.GetValue(market), date, json);
             if (r.GetValue(file) is not { } named)
-                throw new InputException(new Problem(null, 0, "Nothing is named.", "Name a recipe, a label (.pdf, .txt) or a folder of labels; or --all for every product of the workshop."));
+                throw new InputException(null, 0, "call.nothing-named");
             if (Directory.Exists(named) && !File.Exists(Path.Combine(named, "workshop.yaml")))
                 return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
             if (!LabelInput.IsLabel(named))
@@ -111,7 +111,7 @@ internal static class CheckVerb
                 FindingsPdf.Write(path, labels, on);
                 break;
             case var other:
-                throw new InputException(new Problem(path, 0, $"A report cannot be written as \"{other}\".", "Give the file an ending of .html or .pdf."));
+                throw new InputException(path, 0, "call.report-file-kind", ("other", other));
         }
     }
 }

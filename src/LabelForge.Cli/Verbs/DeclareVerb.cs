@@ -32,7 +32,7 @@ internal static class DeclareVerb
     private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant, string? since, bool explain)
     {
         if (explain && format == "json")
-            throw new InputException(new Problem(null, 0, "--explain is for people to read.", "Leave it out: --format json gives the bounds and the pairs as data."));
+            throw new InputException(null, 0, "call.explain-is-text");
         var products = Shared.OnMarket(Shared.Products(recipe, folder, variant), since);
         var (where, style) = (Shared.MarketOf(market, products[0].Workshop.Business.Market), Shared.Need(NameStyleText.Parse(names)));
         var day = Shared.Date(on);

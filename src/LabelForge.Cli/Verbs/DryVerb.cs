@@ -16,7 +16,7 @@ internal static class DryVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(at) is < 0 or > 10_000)
-                throw new InputException(new Problem(null, 0, "The age is out of range.", "Write days from 0 to 10000: --at 42"));
+                throw new InputException(null, 0, "call.age-out-range");
             var curve = DryingCurve.Fit(DryingList.ReadFile(r.GetValue(list)!));
             var mass = curve.At(r.GetValue(at));
             var beyond = mass.Day > 2 * curve.Weights[^1].Day;

@@ -43,7 +43,7 @@ internal static class GalleryVerb
         var all = Product.Each(products, p => Gallery.Of(p, Shared.MarketOf(market, p.Workshop.Business.Market), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
         var name = string.Join(", ", products.Select(p => p.Recipe.Name));
         return all.Count == 0
-            ? throw new InputException(new Problem(products[0].Recipe.File, 0, $"No arrangement has room for the words of {name} on this design.", "Choose a larger label with --design, or shorten the name or the identity."))
+            ? throw new InputException(products[0].Recipe.File, 0, "call.no-room", ("name", name))
             : ($"{name}, in every arrangement", [.. all.Select(g => new ContactLabel(g.Layout, $"--design {g.Design}"))]);
     }
 

@@ -18,7 +18,7 @@ internal static class InitVerb
     private static int Run(string folder, bool force)
     {
         if (File.Exists(Path.Combine(folder, "workshop.yaml")))
-            throw new InputException(new Problem(Path.Combine(folder, "workshop.yaml"), 0, "A workshop is here already.", "Name another folder: labelforge init FOLDER"));
+            throw new InputException(Path.Combine(folder, "workshop.yaml"), 0, "call.workshop-there");
         foreach (var file in ShippedWorkshop.Write(ShippedWorkshop.Starter, folder, force))
             Console.WriteLine($"  {file}");
         Console.WriteLine($"""

@@ -18,7 +18,7 @@ internal static class LabelInput
     public static LabelText Read(string file)
     {
         if (file != "-" && !File.Exists(file))
-            throw new InputException(new Problem(file, 0, "There is no such file.", "Give a label as .txt, .md or .pdf, or a recipe; - reads standard input."));
+            throw new InputException(file, 0, "call.no-such-file");
         if (Path.GetExtension(file).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
             return Pdf(file);
         using var stream = file == "-" ? Console.OpenStandardInput() : File.OpenRead(file);
@@ -26,7 +26,7 @@ internal static class LabelInput
     }
 
     private static LabelText Pdf(string file) => new FileInfo(file).Length > PdfLabelReader.MostBytes
-        ? throw new InputException(new Problem(file, 0, "This PDF is larger than any label.", "Give a PDF of the label alone, or its words as .txt."))
+        ? throw new InputException(file, 0, "call.pdf-too-large")
         : PdfLabelReader.Read(File.ReadAllBytes(file), file);
 
     // No more than a label's size is ever read, however much there is.
@@ -37,7 +37,7 @@ internal static class LabelInput
         while (read < bytes.Length && stream.Read(bytes, read, bytes.Length - read) is > 0 and var more)
             read += more;
         if (read == bytes.Length)
-            throw new InputException(new Problem(name, 0, "This is more text than any label holds.", "Give the words of one label, front and back."));
+            throw new InputException(name, 0, "call.text-too-long");
         return Encoding.UTF8.GetString(bytes, 0, read);
     }
 }

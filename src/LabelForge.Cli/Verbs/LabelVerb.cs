@@ -23,9 +23,9 @@ internal static class LabelVerb
             var path = output.Path(r);
             var ending = Path.GetExtension(path).ToLowerInvariant();
             if (r.GetValue(dots) is not null && ending != ".png")
-                throw new InputException(new Problem(null, 0, $"A {ending} file has no dots; it is sharp at any size.", "Leave out --dpi, or write a .png."));
+                throw new InputException(null, 0, "call.no-dots", ("ending", ending));
             if (r.GetValue(proof) && ending != ".pdf")
-                throw new InputException(new Problem(null, 0, "A proof is a PDF.", "Give the file the ending .pdf."));
+                throw new InputException(null, 0, "call.proof-is-pdf");
             var (jobs, lot, on) = inputs.Prepare(r);
             var (labels, info) = (jobs.Select(j => j.Fit).ToArray(), PrintInputs.Info(jobs, lot, on));
             if (r.GetValue(proof))

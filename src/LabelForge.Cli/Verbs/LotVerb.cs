@@ -19,10 +19,10 @@ internal static class LotVerb
         {
             var number = r.GetValue(batch);
             if (number is < 1 or > LotCode.MostBatches)
-                throw new InputException(new Problem(null, 0, $"{number} is not a batch of the day.", $"Write a number from 1 to {LotCode.MostBatches}."));
+                throw new InputException(null, 0, "call.not-a-batch-day", ("number", number), ("most-batches", LotCode.MostBatches));
             var date = Shared.Date(r.GetValue(made));
             if (date < LotCode.FirstDay || date > LotCode.LastDay)
-                throw new InputException(new Problem(null, 0, $"{date:yyyy-MM-dd} is outside the years a lot code can write.", $"Write a date from {LotCode.FirstDay:yyyy-MM-dd} to {LotCode.LastDay:yyyy-MM-dd}."));
+                throw new InputException(null, 0, "call.outside-lot-years", ("date", $"{date:yyyy-MM-dd}"), ("first-day", $"{LotCode.FirstDay:yyyy-MM-dd}"), ("last-day", $"{LotCode.LastDay:yyyy-MM-dd}"));
             Show(new LotCode(date, number), r.GetValue(format)!);
             return Exit.Done;
         }));

@@ -38,7 +38,7 @@ internal static class MarketVerbs
                 ? [.. named.Select(Parse).Select(t => (PriceList.Find(products, t.Product), t.Pieces))]
                 : [.. products.Where(p => p.Left > 0).Select(p => (p, p.Left))];
             if (rows.Length == 0)
-                throw new InputException(new Problem(null, 0, "Nothing is in the house to bring.", "Close a batch first: labelforge batch close LOT --made N; or name what you bring: bramble-bar=8"));
+                throw new InputException(null, 0, "call.nothing-to-bring");
             foreach (var none in rows.Where(p => p.Product.Price is null))
                 Console.Error.WriteLine($"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or on the paper.");
             AtomicFile.Write(path, stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows));
@@ -83,7 +83,7 @@ internal static class MarketVerbs
         {
             var book = BookOptions.Book(options.Workshop(r));
             var which = r.GetValue(ticket) ?? book.Read().Sales.LastOrDefault(s => s.Ticket is not null)?.Ticket
-                ?? throw new InputException(new Problem(null, 0, "Nothing was sold over the table yet.", "Other sales are struck with: labelforge correct sale NUMBER --reason ..."));
+                ?? throw new InputException(null, 0, "call.nothing-sold-yet");
             var struck = TableSales.Undo(book, which, r.GetValue(reason)!, options.On(r), options.By(r));
             if (options.Json(r))
                 JsonOut.Write(new { ticket = which, struck = struck.Select(s => s.Id) });
@@ -108,7 +108,7 @@ internal static class MarketVerbs
             var rows = r.GetValue(tally) is { } path ? TallyForm.ReadRows(path) : [];
             rows = [.. rows, .. r.GetValue(items)!.Select(Parse).Select(t => new TallyRow(t.Product, t.Pieces, 0, null)), .. (r.GetValue(given) ?? []).Select(Parse).Select(t => new TallyRow(t.Product, 0, t.Pieces, null))];
             if (rows.IsEmpty)
-                throw new InputException(new Problem(null, 0, "The tally is empty.", "Write the strokes of each row: labelforge market book bramble-bar=6 \"Moss Lane=2\""));
+                throw new InputException(null, 0, "call.tally-empty");
             decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
             var form = new TallyForm(r.GetValue(place)!, rows, Sum(atStart), Sum(card), r.GetValue(cash) is { } counted ? BookOptions.Money(counted, "--cash") : null);
             options.Ask(r, [.. form.Slips()]);
@@ -135,7 +135,7 @@ internal static class MarketVerbs
                 TableSales.BookDay(book, [], r.GetValue(place)!, new Takings { On = options.On(r), By = options.By(r), Place = r.GetValue(place)!, Float = Sum(atStart), Card = Sum(card), Cash = BookOptions.Money(counted, "--cash") }, options.On(r), options.By(r));
             var day = MarketDay.Of(book.Read(), r.GetValue(place)!, options.On(r));
             if (day.Rows.IsEmpty)
-                throw new InputException(new Problem(null, 0, $"Nothing is booked for \"{day.Place}\" on {Iso(day.On)}.", $"Name the market day with --to, as its sales do: {string.Join("; ", book.Read().Sales.Select(s => s.To).Distinct().TakeLast(5))}"));
+                throw new InputException(null, 0, "call.nothing-booked", ("place", day.Place), ("iso", Iso(day.On)), ("list", string.Join("; ", book.Read().Sales.Select(s => s.To).Distinct().TakeLast(5))));
             if (path is not null)
                 Save(path, workshop, day);
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));
@@ -190,7 +190,7 @@ internal static class MarketVerbs
         var at = text.LastIndexOf('=');
         return at > 0 && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is >= 0 and <= 100_000
             ? new Taken(text[..at].Trim(), pieces)
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", "Write the product and the pieces: bramble-bar=2"));
+            : throw new InputException(null, 0, "call.does-not-say-how", ("text", text));
     }
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);

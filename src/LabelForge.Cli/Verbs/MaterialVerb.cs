@@ -62,18 +62,18 @@ internal static class MaterialVerb
     private static SuppliedList List(string? declaration, string? csv, NameMatcher matcher)
     {
         if (declaration is not null && csv is not null)
-            throw new InputException(new Problem(null, 0, "--declaration and --csv both give the list.", "Keep one of the two."));
+            throw new InputException(null, 0, "call.two-lists");
         if (csv is not null)
-            return CsvDeclaration.Read(csv, File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(new Problem(csv, 0, "There is no such file.", "Name a table with the columns name and share.")), matcher.Knows);
+            return CsvDeclaration.Read(csv, File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(csv, 0, "call.no-such-table"), matcher.Knows);
         if (declaration is null && !Console.IsInputRedirected)
-            throw new InputException(new Problem(null, 0, "There is no list to read.", "Give it with --declaration \"Glycerin, Water (Aqua), ...\", with --csv FILE, with --paper FILE, or on standard input."));
+            throw new InputException(null, 0, "call.no-list-read");
         return SuppliedText.Read(declaration ?? Console.In.ReadToEnd(), matcher.Knows);
     }
 
     private static string Text(string file)
     {
         if (!File.Exists(file))
-            throw new InputException(new Problem(file, 0, "There is no such file.", "Name the paper: text, or a PDF whose text is text."));
+            throw new InputException(file, 0, "call.no-such-paper");
         var bytes = File.ReadAllBytes(file);
         return bytes.AsSpan().StartsWith("%PDF"u8) ? PdfRows.Read(bytes, file) : System.Text.Encoding.UTF8.GetString(bytes);
     }
@@ -81,10 +81,10 @@ internal static class MaterialVerb
     private static string Free(string folder, string id, bool replace)
     {
         if (!File.Exists(Path.Combine(folder, "workshop.yaml")))
-            throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {folder}.", "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER"));
+            throw new InputException(null, 0, "call.no-workshop-yaml", ("folder", folder));
         var path = Path.Combine(folder, "materials", id + ".yaml");
         return !File.Exists(path) || replace
             ? path
-            : throw new InputException(new Problem(path, 0, "There is such a material already.", "Give another --id, or write over it with --replace."));
+            : throw new InputException(path, 0, "call.material-there");
     }
 }

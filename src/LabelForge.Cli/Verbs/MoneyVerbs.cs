@@ -25,7 +25,7 @@ internal static class MoneyVerbs
             var costs = CostsFile.Of(workshop);
             var wanted = r.GetValue(margin) is { } m ? Percent(m) : costs.Margin;
             if (r.GetValue(swing) is <= 0 or >= 100)
-                throw new InputException(new Problem(null, 0, "The swing is a percentage between 0 and 100.", "Write --swing 10"));
+                throw new InputException(null, 0, "call.swing");
             var sheets = Sheets(workshop, r.GetValue(what)!, r.GetValue(pieces), costs);
             decimal? asked = r.GetValue(price) is { } p ? BookOptions.Money(p, "--price") : null;
             var currency = workshop.Business.Currency;
@@ -53,17 +53,17 @@ internal static class MoneyVerbs
             var workshop = options.Workshop(r);
             var most = r.GetValue(recipes)!.All(t => !t.Contains(':'));
             if (most && r.GetValue(budget) is null)
-                throw new InputException(new Problem(null, 0, "How many?", "Write pieces after each recipe (hayloft-bar:18), or what may be spent: --budget 100"));
+                throw new InputException(null, 0, "call.how-many");
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
             var problem = BookOptions.AskIfAny(workshop, books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), books, cents, most, options.On(r)));
             // Before any reckoning: a material that nobody sells makes the dearest plan no cheaper.
             if (problem.NotToBeHad.Count > 0)
-                throw new InputException(new Problem(null, 0, $"There is not enough of {Listed(problem.NotToBeHad)} in stock, and no pack to buy.", $"Write packs in {Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])}: packs: [ {{ size: 5 lb, price: 31.50 }} ]"));
+                throw new InputException(null, 0, "call.not-enough-stock", ("listed", Listed(problem.NotToBeHad)), ("listed-2", Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])));
             var plan = BuySolver.Solve(problem);
             if (plan is null)
             {
                 var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
-                throw new InputException(new Problem(null, 0, "These pieces cannot be made so.", without is null ? "So many packs are more than any shop sells: want fewer." : FormattableString.Invariant($"The cheapest packs cost {without.Cents / 100m:0.00}: raise the budget, or want fewer.")));
+                throw (without is null ? new InputException(null, 0, "call.pieces-cannot-be-made") : new InputException(null, 0, "call.pieces-cannot-be-made-without", ("cents", $"{without.Cents / 100m:0.00}")));
             }
             Tell(plan, workshop, options.Json(r));
             return Exit.Done;
@@ -98,7 +98,7 @@ internal static class MoneyVerbs
     private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs) => BookOptions.AskIfAny<(string Name, CostSheet Sheet)[]>(workshop, books =>
     {
         if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
-            return [(what, CostSheet.Of(workshop, (books ?? throw new InputException(new Problem(null, 0, "This workshop has no books yet.", "Name a recipe, or begin a batch: labelforge batch start RECIPE"))).BatchOf(lot.Value.ToString()), costs, books))];
+            return [(what, CostSheet.Of(workshop, (books ?? throw new InputException(null, 0, "call.no-books-yet")).BatchOf(lot.Value.ToString()), costs, books))];
         // A lot with a slip in it is no recipe's name: what is said is about the lot.
         if (char.IsAsciiDigit(what[0]) && !workshop.RecipeIds.Contains(what) && !what.Contains('/', StringComparison.Ordinal) && books is not null)
             BookOptions.Lot(what);
@@ -112,11 +112,11 @@ internal static class MoneyVerbs
         var parts = text.Split(':');
         return parts.Length == 1 ? workshop.ProductsOf(text).Select(p => (p, 0))
             : parts.Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and <= 100_000 ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", "Write the recipe and the pieces: hayloft-bar:18"));
+            : throw new InputException(null, 0, "call.does-not-say-how-many", ("text", text));
     }
 
     private static decimal Percent(string text) =>
         decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is >= 0 and < 100
             ? figure / 100m
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a margin.", "Write the share of the price that is profit: --margin \"50 %\""));
+            : throw new InputException(null, 0, "call.not-a-margin", ("text", text));
 }

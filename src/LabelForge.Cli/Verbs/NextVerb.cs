@@ -16,7 +16,7 @@ internal static class NextVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(days) is < 1 or > 366)
-                throw new InputException(new Problem(null, 0, $"{r.GetValue(days)} days cannot be looked at.", "Write 1 to 366: --days 28"));
+                throw new InputException(null, 0, "call.days-out-of-range", ("days", r.GetValue(days)));
             var workshop = options.Workshop(r);
             var next = NextPour.Of(workshop, BookOptions.Book(workshop).Read(), options.On(r), r.GetValue(days), r.GetValue(budget) is { } b ? BookOptions.Money(b, "--budget") : null);
             var currency = workshop.Business.Currency;

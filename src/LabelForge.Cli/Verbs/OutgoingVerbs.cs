@@ -20,7 +20,7 @@ internal static class OutgoingVerbs
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(gift) == (r.GetValue(paid) is not null))
-                throw new InputException(new Problem(null, 0, "Was it sold or given?", "Write --paid with what was paid for all of them, or --gift."));
+                throw new InputException(null, 0, "call.sold-or-given");
             var book = BookOptions.Book(options.Workshop(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
             options.Ask(r, book.Ask(books => Slips.OfPiecesOut(books, code, options.On(r), BookOptions.Today)));
@@ -85,7 +85,7 @@ internal static class OutgoingVerbs
             else
             {
                 if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
-                    throw new InputException(new Problem(null, 0, $"\"{r.GetValue(amount)}\" is not a number of pieces.", "Write a whole number: labelforge dispose LOT 3 --reason ..."));
+                    throw new InputException(null, 0, "call.not-a-number-pieces", ("amount", r.GetValue(amount)));
                 disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r), options.Note(r));
             }
             if (options.Json(r))
@@ -112,7 +112,7 @@ internal static class OutgoingVerbs
             {
                 var at = pair.IndexOf('=');
                 if (at < 1 || !changes.TryAdd(pair[..at].Trim(), pair[(at + 1)..].Trim()))
-                    throw new InputException(new Problem(null, 0, $"\"{pair}\" does not say what becomes of one field.", "Write each field once: --set pieces=3"));
+                    throw new InputException(null, 0, "call.one-field-each", ("pair", pair));
             }
             var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes, r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))

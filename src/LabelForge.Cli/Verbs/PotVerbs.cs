@@ -92,11 +92,11 @@ internal static class PotVerbs
     public static int Close(ParseResult r, BookOptions options, Workshop workshop, OpenBooks book, string pot, int made, int rejected, decimal? yieldGrams)
     {
         if (yieldGrams is not null)
-            throw new InputException(new Problem(null, 0, "A yield is of one batch.", $"Close that batch by its own lot first: labelforge batch close LOT --made {made} --yield \"...\""));
+            throw new InputException(null, 0, "call.yield-of-one-batch", ("made", made));
         var snapshot = book.Read();
         var open = snapshot.BatchesOfPot(pot).Where(b => snapshot.ClosingOf(b) is null).ToArray();
         if (open.Length == 0)
-            throw new InputException(new Problem(null, 0, $"Every batch of pot {pot} is closed already.", "If a count was wrong: labelforge correct closing NUMBER --set made=... --reason ..."));
+            throw new InputException(null, 0, "call.pot-closed", ("pot", pot));
         options.Ask(r, [.. open.SelectMany(b => Slips.OfClosing(snapshot, b.Lot, made, options.On(r), BookOptions.Today)).Distinct()]);
         var closed = Production.CloseAll(book, [.. open.Select(b => b.Lot)], made, rejected, options.On(r), options.By(r), options.Note(r));
         foreach (var packed in ClosePacking.Use(workshop, book, open.Zip(closed, (b, c) => (b.Lot, c.Made - c.Rejected)), options.On(r), options.By(r)))

@@ -72,9 +72,9 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     public (ImmutableArray<LabelJob> Jobs, LotCode Lot, DateOnly On) Prepare(ParseResult r, string? named, string? ownLot)
     {
         if (named is null)
-            throw new InputException(new Problem(null, 0, "No recipe is named.", "Name one: labelforge sheet RECIPE --lot LOT ..., or several: --fill bramble-bar:10,tideline-bar:20"));
+            throw new InputException(null, 0, "call.no-recipe-named");
         if ((ownLot ?? r.GetValue(_lot)) is not { } lotText)
-            throw new InputException(new Problem(null, 0, $"There is no lot for {named}.", "Give one with --lot (make one with: labelforge lot new)."));
+            throw new InputException(null, 0, "call.no-lot", ("named", named));
         Prewarm.Begin();
         var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(lotText));

@@ -46,7 +46,7 @@ internal static class PrintVerb
                 return Reprint(r, options, workshop, book, run, Needed(output.PathOrNone(r)));
             if (!r.GetValue(Today) && (r.GetValue(Batches) ?? []).Length == 0 && (r.GetValue(Only) ?? []).Length == 0)
                 return (r.GetValue(Spoiled) ?? []).Length > 0 ? Exit.Done
-                    : throw new InputException(new Problem(null, 0, "What is to be printed?", "Write --today for all that waits, --batch LOT, or --again RUN."));
+                    : throw new InputException(null, 0, "call.print-what");
             Prewarm.Begin();
             var snapshot = book.Read();
             var planner = new RunPlanner(workshop, snapshot, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
@@ -121,13 +121,13 @@ internal static class PrintVerb
         }
     }
 
-    private static string Needed(string? path) => path ?? throw new InputException(new Problem(null, 0, "No file is named for the labels.", "Write --out labels.pdf, or --dry-run to see what would be printed."));
+    private static string Needed(string? path) => path ?? throw new InputException(null, 0, "call.no-file-named");
 
     private static (string Lot, int Count) LotAndCount(string text)
     {
         var at = text.LastIndexOf('=');
         return at > 0 && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= SheetWriter.MostLabels
             ? (BookOptions.Lot(text[..at].Trim()), count)
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many labels of which lot.", "Write the lot and the number: 26R25-01E=2"));
+            : throw new InputException(null, 0, "call.does-not-say-how-many-labels", ("text", text));
     }
 }

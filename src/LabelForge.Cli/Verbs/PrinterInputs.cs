@@ -21,7 +21,7 @@ internal sealed class PrinterInputs
     /// <summary>How prints for the printer named are moved and stretched as remembered; not at all where it is new.</summary>
     public Registration Remembered(ParseResult r, string workshopFolder) => r.GetValue(_printer) is { } id
         ? (PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown).Registration
-        : throw new InputException(new Problem(null, 0, "No printer is named.", "Name it with --printer, so that its stretch can be remembered."));
+        : throw new InputException(null, 0, "call.no-printer-named");
 
     /// <summary>The printer as remembered and as changed now.</summary>
     /// <param name="r">The words of the command.</param>
@@ -54,7 +54,7 @@ internal sealed class PrinterInputs
         if (!changed)
             return;
         if (!File.Exists(Path.Combine(workshopFolder, "workshop.yaml")))
-            throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {workshopFolder}, so the printer is not remembered.", "Name the workshop's folder with --workshop."));
+            throw new InputException(null, 0, "call.no-workshop-yaml-printer", ("workshop-folder", workshopFolder));
         PrinterFile.Save(workshopFolder, printer);
         Console.Error.WriteLine($"Remembered in printers/{printer.Id}.yaml: {printer.Registration}.");
     }

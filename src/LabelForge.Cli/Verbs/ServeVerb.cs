@@ -21,7 +21,7 @@ internal static class ServeVerb
     private static async Task<int> Run(string folder, int port, bool browser)
     {
         if (port is < 0 or > 65535)
-            throw new InputException(new Problem(null, 0, $"{port} is not a port.", "Write one from 1024 to 65535, or leave out --port."));
+            throw new InputException(null, 0, "call.not-a-port", ("port", port));
         await using var page = await PageServer.StartAsync(new ServeOptions(folder, port) { WriteSample = into => ShippedWorkshop.Write(ShippedWorkshop.Example, into) });
         Console.WriteLine($"The workshop {Path.GetFullPath(folder)} is open at {page.Entrance}");
         Console.WriteLine("Only this machine can reach it, and only who has this address. Stop it with Ctrl-C.");

@@ -97,7 +97,7 @@ internal static class Shared
             return DateOnly.FromDateTime(DateTime.Now);
         return DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
             ? date
-            : throw new InputException(new Problem(null, 0, $"\"{written}\" is not a date.", "Write year, month and day: 2026-11-25"));
+            : throw new InputException(null, 0, "call.not-a-date", ("written", written));
     }
 
     /// <summary>The value, or the refusal as an error.</summary>

@@ -41,7 +41,7 @@ internal static class SheetVerb
         var items = Items(r);
         var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
-            throw new InputException(new Problem(null, 0, "Serial numbers say how many labels there are, of one recipe.", "Leave out --count and --fill."));
+            throw new InputException(null, 0, "call.serial-counts");
         var made = items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count)) : []).ToList();
         var folder = made[0].Made.Job.Workshop.Folder;
         var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
@@ -49,7 +49,7 @@ internal static class SheetVerb
         var first = r.GetValue(First) ?? partUsed?.FirstOf(stock) ?? 1;
         var (printer, changed) = PrinterOptions.Resolve(r, folder);
         if (numbers is not null && made.Count > 1)
-            throw new InputException(new Problem(null, 0, $"Serial numbers are of one product, and {items[0].Recipe} makes {made.Count}.", $"Name one: {string.Join(", ", made.Select(m => $"\"{m.Made.Job.Product.Name}\""))}"));
+            throw new InputException(null, 0, "call.serial-one-product", ("recipe", items[0].Recipe), ("count", made.Count), ("list", string.Join(", ", made.Select(m => $"\"{m.Made.Job.Product.Name}\""))));
         var serials = numbers is null ? null : SerialLabels.Prepare(made[0].Made.Job, made[0].Made.Lot, numbers);
         var order = new SheetOrder
         {
@@ -85,7 +85,7 @@ internal static class SheetVerb
         if (r.GetValue(Fill) is not { } fill)
             return [(Inputs.Recipe(r), null, null)];
         if (Inputs.Recipe(r) is not null || r.GetValue(Count) is not null)
-            throw new InputException(new Problem(null, 0, "With --fill, recipes and their counts stand in it alone.", "Leave out RECIPE and --count."));
+            throw new InputException(null, 0, "call.fill-alone");
         return [.. Shared.Need(FillItem.ParseAll(fill)).Select(i => ((string?)i.Recipe, i.Lot, (int?)i.Count))];
     }
 

@@ -87,5 +87,5 @@ internal static class ShelfVerbs
         return (what, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), there)));
     }
 
-    private static InputException Unreadable(string text) => new(new Problem(null, 0, $"\"{text}\" does not say how much is there of what.", "Write the lot and its pieces, or the bottle and its mass: 26R25-01E=7 \"M3=412 g\""));
+    private static InputException Unreadable(string text) => new(null, 0, "call.how-much-of-what", ("text", text));
 }

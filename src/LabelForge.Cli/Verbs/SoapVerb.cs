@@ -23,8 +23,7 @@ internal static class SoapVerb
 
     private static int Run(ImmutableArray<Product> products, string format)
     {
-        var charges = Product.Each(products, p => SoapCharge.In(p.Workshop, p.Batch) ?? throw new InputException(new Problem(p.Recipe.File, 0,
-            "No soap is made in this batch: it has no material of kind lye, or none of kind oil for it.", "For soap made from a bought base, see: labelforge declare.")));
+        var charges = Product.Each(products, p => SoapCharge.In(p.Workshop, p.Batch) ?? throw new InputException(p.Recipe.File, 0, "call.no-soap"));
         var findings = Product.Each(products, p => SoapCheck.Find(p.Workshop, p.Batch).ToArray());
         if (format == "json")
             JsonOut.Write([.. products.Select((p, i) => (p.Name, SoapReport.Json(p.Batch, charges[i], findings[i])))]);

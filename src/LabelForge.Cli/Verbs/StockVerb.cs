@@ -23,7 +23,7 @@ internal static class StockVerb
             if (r.GetValue(show) is { } id)
                 Show(shelf, id, output.PathOrNone(r), json);
             else if (output.Written(r) is not null)
-                throw new InputException(new Problem(null, 0, "One stock is drawn at a time.", "Name it with --show ID."));
+                throw new InputException(null, 0, "call.one-stock");
             else if (json)
                 JsonOut.Write(shelf.All.Select(Told));
             else

@@ -38,7 +38,7 @@ internal static class TableVerb
             ImmutableArray<(Product Product, int Count)> wanted = [.. asked.SelectMany(t => Split(opened, t) is var (what, n) ? opened.ProductsOf(what).Select(p => (p, n)) : [])];
             var id = r.GetValue(card)!;
             (TableCard Card, int Count)[] made = id == "gift-set"
-                ? [(cards.GiftSet(r.GetValue(name) ?? throw new InputException(new Problem(null, 0, "The set has no name.", "Write it: --name \"Three from the hedge\"")), [.. wanted.SelectMany(w => Enumerable.Repeat(w.Product, w.Count))], r.GetValue(words)), r.GetValue(count))]
+                ? [(cards.GiftSet(r.GetValue(name) ?? throw new InputException(null, 0, "call.set-no-name"), [.. wanted.SelectMany(w => Enumerable.Repeat(w.Product, w.Count))], r.GetValue(words)), r.GetValue(count))]
                 : [.. wanted.Select(w => (cards.Of(id, w.Product, r.GetValue(words)), w.Count))];
             var sheet = cards.StockFor(made[0].Card.Layout.Design, r.GetValue(stock));
             var order = new SheetOrder { Stock = sheet, Runs = [.. made.Select(m => new LabelRun(m.Card.Layout, m.Count))], First = r.GetValue(first) };
@@ -60,6 +60,6 @@ internal static class TableVerb
             return (text, 1);
         return int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 10_000
             ? (text[..at].Trim(), count)
-            : throw new InputException(new Problem(null, 0, $"\"{text}\" does not say how many of what.", $"Write the product and the number: {workshop.RecipeIds.FirstOrDefault() ?? "bramble-bar"}=2"));
+            : throw new InputException(null, 0, "call.how-many-of-what", ("text", text), ("first-or-default", workshop.RecipeIds.FirstOrDefault() ?? "bramble-bar"));
     }
 }

@@ -50,7 +50,7 @@ internal static class TraceVerb
                 RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop.Business, on), new DocumentInfo($"Recall, {trace.From}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
                 break;
             default:
-                throw new InputException(new Problem(path, 0, "This kind of file is not written here.", "End its name with .csv, .svg or .pdf."));
+                throw new InputException(path, 0, "call.trace-file-kind");
         }
     }
 

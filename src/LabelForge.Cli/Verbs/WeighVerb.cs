@@ -23,7 +23,7 @@ internal static class WeighVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(lotSize) is < 1)
-                throw new InputException(new Problem(null, 0, "A lot has at least one piece.", "Write --lot-size with the number of pieces the whole lot has."));
+                throw new InputException(null, 0, "call.lot-size");
             var where = Shared.MarketOf(r.GetValue(market));
             var amount = Shared.Need(NetAmount.Parse(r.GetValue(declared)!));
             var sample = WeighingList.ReadFile(r.GetValue(list)!, Tare(r.GetValue(tare)));
@@ -44,7 +44,7 @@ internal static class WeighVerb
         if (File.Exists(text))
             return Mass.FromGrams(WeighingList.ReadFile(text).Mean);
         var amount = Shared.Need(Amount.Parse(text));
-        return amount.IsMass ? amount.AsMass() : throw new InputException(new Problem(null, 0, $"\"{text}\" is not a mass.", "Write what an empty package weighs: --tare \"3.2 g\", or the name of a CSV of weighed empties."));
+        return amount.IsMass ? amount.AsMass() : throw new InputException(null, 0, "call.not-a-mass-2", ("text", text));
     }
 
     private static void WriteJson(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes) => JsonOut.Write(new

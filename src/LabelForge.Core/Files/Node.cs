@@ -14,8 +14,17 @@ public abstract record Node(string File, int Line)
     /// <summary>The character after its last.</summary>
     public int End { get; init; }
 
+    /// <summary>Where it stands in its file: keys, and positions in lists counted from 0. Null at the root, and in what ships.</summary>
+    public NodePath? Path { get; init; }
+
     /// <summary>An error that points here.</summary>
-    public InputException Refuse(string wrong, string write) => new(new Problem(File, Line, wrong, write));
+    /// <param name="code">What is wrong.</param>
+    /// <param name="arguments">What its words are filled with, by name.</param>
+    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => Refuse(new Problem(null, 0, code, arguments));
+
+    /// <summary>An error that points here.</summary>
+    /// <param name="problem">What is wrong, wherever it was found.</param>
+    public InputException Refuse(Problem problem) => new(problem with { File = File, Line = Line, Path = Path?.ToString() });
 
     /// <summary>What this is, for a sentence.</summary>
     public abstract string Kind { get; }
@@ -73,18 +82,16 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
     {
         foreach (var entry in Entries.Where(e => !known.Contains(e.Key)))
         {
-            var nearest = Spelling.Nearest(entry.Key, known);
-            var write = nearest is null
-                ? $"Known here: {string.Join(", ", known)}."
-                : $"Did you mean \"{nearest}\"? Known here: {string.Join(", ", known)}.";
-            throw new InputException(new Problem(File, entry.Line, $"{what} has no \"{entry.Key}\".", write));
+            throw Spelling.Nearest(entry.Key, known) is { } nearest
+                ? entry.Name.Refuse("key.unknown-nearest", ("what", what), ("name", entry.Key), ("nearest", nearest), ("known", string.Join(", ", known)))
+                : entry.Name.Refuse("key.unknown", ("what", what), ("name", entry.Key), ("known", string.Join(", ", known)));
         }
         return this;
     }
 
     /// <summary>The text of a key that must be there.</summary>
     public TextNode Required(string key, string example) =>
-        OptionalText(key) ?? throw new InputException(Refuse($"\"{key}\" is missing.", $"Write, for example: {key}: {example}").Problem with { Key = key });
+        OptionalText(key) ?? throw new InputException(Refuse("key.missing", ("key", key), ("example", example)).Problem with { Path = new NodePath(Path, key).ToString() });
 
     /// <summary>The text of a key, or null where it is not there or empty.</summary>
     public TextNode? OptionalText(string key) => this[key] switch
@@ -92,7 +99,7 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
         null => null,
         TextNode { Text: "" or "~" } => null,
         TextNode text => text,
-        var other => throw other.Refuse($"\"{key}\" is {other.Kind}.", $"Write one value: {key}: ..."),
+        var other => throw other.Refuse("key.not-one-value", ("key", key), ("kind", other.Kind)),
     };
 
     /// <summary>A key's nested set, or null where the key is not there.</summary>
@@ -100,7 +107,7 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
     {
         null => null,
         MapNode map => map,
-        var other => throw other.Refuse($"\"{key}\" is {other.Kind}.", $"Write keys and values under it, or {key}: {{ ... }}."),
+        var other => throw other.Refuse("key.not-keys-and-values", ("key", key), ("kind", other.Kind)),
     };
 
     /// <summary>A key's values as a list; one value alone counts as a list of one.</summary>
@@ -113,5 +120,5 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
 
     /// <summary>A key's values as lines of text.</summary>
     public ImmutableArray<TextNode> Texts(string key) =>
-        [.. Items(key).Select(n => n as TextNode ?? throw n.Refuse($"\"{key}\" holds {n.Kind}.", "Write plain text, one line each."))];
+        [.. Items(key).Select(n => n as TextNode ?? throw n.Refuse("key.not-plain-text", ("key", key), ("kind", n.Kind)))];
 }

@@ -24,14 +24,14 @@ public static class OutputPath
         var full = Path.GetFullPath(path);
         var folder = Path.GetDirectoryName(full);
         if (folder is null || Directory.Exists(full))
-            throw Refused(path, "This is a folder.", "Name a file in it to write.");
+            throw Refused(path, "output.folder");
         var file = new FileInfo(full);
         if (file.LinkTarget is { } target && !force)
-            throw Refused(path, $"This is a link to {target}.", "Name a file, or write over the link itself with --force.");
+            throw Refused(path, "output.link", ("target", target));
         if (BelongsTo(Path.Combine(Real(folder), file.Name)) is var (workshop, never) && (never || !force))
-            throw Refused(path, $"This file belongs to the workshop in {workshop}.", never ? "Name another file." : "Name a file outside its own folders, or write over it with --force.");
+            throw Refused(path, never ? "output.workshop-file-never" : "output.workshop-file", ("workshop", workshop));
         if (!force && file is { Exists: true, LinkTarget: null } && Head(full) is { Length: > 0 } head && !kind.IsOne(head))
-            throw Refused(path, $"What is there is not {kind.Name}, and would be lost.", "Name another file, or write over it with --force.");
+            throw Refused(path, "output.would-be-lost", ("kind", kind.Name));
     }
 
     private static FileKind KindOf(string path, ImmutableArray<FileKind> kinds)
@@ -42,12 +42,12 @@ public static class OutputPath
         var endings = kinds.SelectMany(k => k.Endings).ToArray();
         var what = kinds is [var one] ? one.Name[..1].ToUpperInvariant() + one.Name[1..] : "This";
         var written = ending.Length == 0 ? "to a name without an ending" : $"as \"{ending}\"";
-        throw Refused(path, $"{what} cannot be written {written}.", endings switch
+        throw endings switch
         {
-            [] => "Name a file that ends with .db.",
-            [var only] => $"Give the file the ending {only}.",
-            _ => $"Give the file an ending of {string.Join(", ", endings[..^1])} or {endings[^1]}.",
-        });
+            [] => Refused(path, "output.file-kind-db", ("what", what), ("written", written)),
+            [var only] => Refused(path, "output.file-kind", ("what", what), ("written", written), ("ending", only)),
+            _ => Refused(path, "output.file-kind-of", ("what", what), ("written", written), ("endings", string.Join(", ", endings[..^1])), ("last", endings[^1])),
+        };
     }
 
     // The workshop that a file is part of, and whether it is one that nothing may be written over.
@@ -94,9 +94,9 @@ public static class OutputPath
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Refused(path, "What is there cannot be read, so nobody can say what would be lost.", $"Name another file ({e.Message})");
+            throw Refused(path, "output.unreadable-there", ("message", e.Message));
         }
     }
 
-    private static InputException Refused(string path, string wrong, string write) => new(new Problem(path, 0, wrong, write));
+    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(path, 0, code, arguments);
 }

@@ -33,7 +33,7 @@ public static class TableText
         }
         catch (CsvFormatException e)
         {
-            throw new InputException(new Problem(file, (int)e.LineNumber, "A quotation mark does not close, or stands inside a cell.", "Close every quotation mark that a cell opens."));
+            throw new InputException(file, (int)e.LineNumber, "table.quotation-mark");
         }
         return rows.ToImmutable();
     }

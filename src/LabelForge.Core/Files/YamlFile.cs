@@ -26,7 +26,7 @@ public static partial class YamlFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(shownAs, 0, "The file cannot be read.", $"Check that it is there and that you may open it ({e.Message})"));
+            throw new InputException(shownAs, 0, "yaml.unreadable-file", ("message", e.Message));
         }
     }
 
@@ -39,8 +39,7 @@ public static partial class YamlFile
         var bytes = File.ReadAllBytes(path);
         // A mark of UTF-16 or UTF-32 at the start says how to read it; without one, a letter that is not UTF-8 would be lost unseen.
         if (bytes is not ([0xFF, 0xFE, ..] or [0xFE, 0xFF, ..] or [0, 0, 0xFE, 0xFF, ..]) && !Utf8.IsValid(bytes))
-            throw new InputException(new Problem(shownAs, FirstLineNotUtf8(bytes), "A letter here is not written as UTF-8.",
-                "Save the file as UTF-8: in your editor under \"Save as\" or \"Encoding\". Then look whether each accented letter is still right."));
+            throw new InputException(shownAs, FirstLineNotUtf8(bytes), "yaml.not-utf-8");
         using var reader = new StreamReader(new MemoryStream(bytes), Encoding.UTF8, detectEncodingFromByteOrderMarks: true);
         return reader.ReadToEnd();
     }
@@ -58,7 +57,7 @@ public static partial class YamlFile
     }
 
     internal static InputException TooLarge(string shownAs) =>
-        new(new Problem(shownAs, 0, "The file is larger than a megabyte.", "A workshop file is a page of text; split or shorten it."));
+        new(shownAs, 0, "yaml.too-large");
 
     /// <summary>Reads a file's text.</summary>
     /// <exception cref="InputException">It is not readable, is no set of keys and values, or a name in it would lose its number.</exception>
@@ -66,12 +65,11 @@ public static partial class YamlFile
     {
         var node = Root(text, shownAs);
         if (node is not MapNode map)
-            throw node.Refuse($"The file is {node.Kind}.", "Write keys and values, for example: name: ...");
+            throw node.Refuse("yaml.not-keys-and-values", ("kind", node.Kind));
         if (HasNumberSign(text) && CutName().Match(text) is { Success: true } cut)
         {
             var (name, number) = (cut.Groups["name"].Value, cut.Groups["number"].Value.TrimEnd());
-            throw new InputException(new Problem(shownAs, text.AsSpan(0, cut.Index).Count('\n') + 1, $"Of this name \"{name}\" alone would be read: {number} begins a remark.",
-                $"Put it in quotation marks: \"{name} {number}\"; or write a space behind the # where a remark is meant."));
+            throw new InputException(shownAs, text.AsSpan(0, cut.Index).Count('\n') + 1, "yaml.name-cut", ("name", name), ("number", number));
         }
         return map;
     }
@@ -100,22 +98,20 @@ public static partial class YamlFile
             // To YAML a value that begins with > is the head of a longer text.
             var line = text.AsSpan(0, share.Index).Count('\n') + 1;
             var (sign, rest) = (share.Groups["sign"].Value, share.Groups["rest"].Value.Trim());
-            throw new InputException(new Problem(shownAs, line, $"A value cannot begin with {sign} unless it stands in quotation marks.",
-                $"Write {(sign == ">" ? "more than" : "at least")} {rest}, or \"{sign} {rest}\"."));
+            throw new InputException(shownAs, line, "yaml.greater-sign", ("sign", sign), ("value", (sign == ">" ? "more than" : "at least")), ("rest", rest));
         }
         catch (YamlException) when (Tabbed().Match(text) is { Success: true } tab)
         {
-            throw new InputException(new Problem(shownAs, text.AsSpan(0, tab.Index).Count('\n') + 1, "The line is set in by a tab.",
-                "Set it in by spaces, two for each step: to YAML a tab has no width."));
+            throw new InputException(shownAs, text.AsSpan(0, tab.Index).Count('\n') + 1, "yaml.tab");
         }
         catch (YamlException e)
         {
-            throw new InputException(new Problem(shownAs, (int)e.Start.Line, $"This is not readable as YAML: {e.Message.TrimEnd('.')}.", HowToWrite));
+            throw new InputException(shownAs, (int)e.Start.Line, "yaml.unreadable", ("message", e.Message.TrimEnd('.')));
         }
         catch (Exception e) when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException or OverflowException)
         {
             // The scanner gives up on some files without saying where.
-            throw new InputException(new Problem(shownAs, 0, "This is not readable as YAML.", HowToWrite));
+            throw new InputException(shownAs, 0, "yaml.unreadable-somewhere");
         }
     }
 

@@ -20,6 +20,9 @@ internal sealed class YamlTree
     private readonly Scanner _tokens;
     private readonly string _file;
 
+    // The place of the value that is read now.
+    private NodePath? _path;
+
     private YamlTree(string text, string file)
     {
         _tokens = new Scanner(new StringReader(text));
@@ -43,20 +46,19 @@ internal sealed class YamlTree
             tree.Next();
         }
         if (tree.Current is StreamEnd && !began)
-            throw new InputException(new Problem(file, 1, "The file is empty.", "Write keys and values, for example: name: ..."));
+            throw new InputException(file, 1, "yaml.empty");
         var node = tree.Node(0);
         while (tree.Current is DocumentEnd)
             tree.Next();
         return tree.Current switch
         {
             StreamEnd => node,
-            DocumentStart second => throw new InputException(new Problem(file, Line(second.Start), "The file holds a second document.",
-                "Remove the line of three dashes and what follows.")),
+            DocumentStart second => throw new InputException(file, Line(second.Start), "yaml.second-document"),
             _ => throw tree.Unexpected("the end of the file"),
         };
     }
 
-    private Token Current => _tokens.Current ?? throw new InputException(new Problem(_file, 0, "The file ends too early.", "Finish the last line."));
+    private Token Current => _tokens.Current ?? throw new InputException(_file, 0, "yaml.ends-early");
 
     private void Next()
     {
@@ -76,13 +78,13 @@ internal sealed class YamlTree
     private Node Node(int depth, bool mayBeDashes = false)
     {
         if (depth > DeepestNesting)
-            throw new InputException(new Problem(_file, Line(Current.Start), "Lists stand inside lists too deeply.", "Write them flatter."));
+            throw new InputException(_file, Line(Current.Start), "yaml.too-deep");
         NoReferences();
         switch (Current)
         {
             case Scalar scalar:
                 Next();
-                return new TextNode(_file, Line(scalar.Start), scalar.Value.Trim()) { Value = scalar.Value, Start = At(scalar.Start), End = At(scalar.End) };
+                return new TextNode(_file, Line(scalar.Start), scalar.Value.Trim()) { Value = scalar.Value, Start = At(scalar.Start), End = At(scalar.End), Path = _path };
             case BlockMappingStart:
                 return Keys(depth);
             case BlockSequenceStart start:
@@ -101,18 +103,20 @@ internal sealed class YamlTree
         }
     }
 
-    private TextNode Empty(Mark at) => new(_file, Line(at), "") { Start = At(at), End = At(at) };
+    private TextNode Empty(Mark at) => new(_file, Line(at), "") { Start = At(at), End = At(at), Path = _path };
 
     // Items in lines of their own, each after a dash.
     private ListNode Dashes(Mark start, int depth)
     {
-        var items = ImmutableArray.CreateBuilder<Node>();
+        var (items, above) = (ImmutableArray.CreateBuilder<Node>(), _path);
         while (Current is BlockEntry dash)
         {
             Next();
+            _path = new NodePath(above, items.Count);
             items.Add(Current is BlockEntry or BlockEnd or Key or Value ? Empty(dash.End) : Node(depth + 1));
         }
-        return new ListNode(_file, Line(start), items.ToImmutable()) { Start = At(start), End = items.Count == 0 ? At(start) : items[^1].End };
+        _path = above;
+        return new ListNode(_file, Line(start), items.ToImmutable()) { Start = At(start), End = items.Count == 0 ? At(start) : items[^1].End, Path = _path };
     }
 
     // Keys in lines of their own.
@@ -121,7 +125,7 @@ internal sealed class YamlTree
         var (start, entries) = (Next<BlockMappingStart>(), new Entries(this));
         // A colon with no key before it is refused, as the library does.
         while (Current is Key)
-            entries.Add(KeyOfEntry(depth, static t => t is Key or Value or BlockEnd), ValueOfEntry(depth, static t => t is Key or Value or BlockEnd, mayBeDashes: true));
+            AddValue(entries, KeyOfEntry(depth, static t => t is Key or Value or BlockEnd), depth, static t => t is Key or Value or BlockEnd, mayBeDashes: true);
         Next<BlockEnd>();
         return entries.Map(start.Start, null);
     }
@@ -134,6 +138,14 @@ internal sealed class YamlTree
         return isNone(Current) ? Empty(key.End) : Node(depth + 1, mayBeDashes: true);
     }
 
+    private void AddValue(Entries entries, Node key, int depth, Func<Token, bool> isNone, bool mayBeDashes)
+    {
+        var above = _path;
+        _path = new NodePath(above, (key as TextNode)?.Text ?? "");
+        entries.Add(key with { Path = _path }, ValueOfEntry(depth, isNone, mayBeDashes));
+        _path = above;
+    }
+
     private Node ValueOfEntry(int depth, Func<Token, bool> isNone, bool mayBeDashes)
     {
         if (Current is not Value value)
@@ -144,27 +156,29 @@ internal sealed class YamlTree
 
     private ListNode Brackets(int depth)
     {
-        var (start, items) = (Next<FlowSequenceStart>(), ImmutableArray.CreateBuilder<Node>());
+        var (start, items, above) = (Next<FlowSequenceStart>(), ImmutableArray.CreateBuilder<Node>(), _path);
         while (Current is not FlowSequenceEnd)
         {
             if (items.Count > 0)
                 Next<FlowEntry>();
             if (Current is FlowSequenceEnd)
                 break;
+            _path = new NodePath(above, items.Count);
             items.Add(Current is Key ? Pair(depth + 1) : Item(depth + 1));
         }
+        _path = above;
         var end = Next<FlowSequenceEnd>();
-        return new ListNode(_file, Line(start.Start), items.ToImmutable()) { Start = At(start.Start), End = At(end.Start) + 1, InBrackets = true };
+        return new ListNode(_file, Line(start.Start), items.ToImmutable()) { Start = At(start.Start), End = At(end.Start) + 1, InBrackets = true, Path = _path };
     }
 
     // A key with a value that stands among the items of a list in brackets: a set of one.
     private MapNode Pair(int depth)
     {
         if (depth > DeepestNesting)
-            throw new InputException(new Problem(_file, Line(Current.Start), "Lists stand inside lists too deeply.", "Write them flatter."));
+            throw new InputException(_file, Line(Current.Start), "yaml.too-deep");
         var (start, entries) = (Current.Start, new Entries(this));
         static bool None(Token t) => t is FlowEntry or FlowSequenceEnd or Value;
-        entries.Add(KeyOfEntry(depth, None), ValueOfEntry(depth, None, mayBeDashes: false));
+        AddValue(entries, KeyOfEntry(depth, None), depth, None, mayBeDashes: false);
         return entries.Map(start, null);
     }
 
@@ -180,7 +194,7 @@ internal sealed class YamlTree
                 break;
             // A key alone, with no colon, has an empty value.
             var key = Current is Key or Value ? KeyOfEntry(depth, None) : Item(depth + 1);
-            entries.Add(key, ValueOfEntry(depth, None, mayBeDashes: false));
+            AddValue(entries, key, depth, None, mayBeDashes: false);
         }
         var end = Next<FlowMappingEnd>();
         return entries.Map(start.Start, end.Start);
@@ -191,11 +205,9 @@ internal sealed class YamlTree
     private void NoReferences()
     {
         if (Current is Anchor or AnchorAlias)
-            throw new InputException(new Problem(_file, Line(Current.Start), "The characters & and * before a value mean a reference, which is not read here.",
-                "Write the value out, or put it in quotation marks."));
+            throw new InputException(_file, Line(Current.Start), "yaml.reference");
         if (Current is Tag tag)
-            throw new InputException(new Problem(_file, Line(tag.Start), $"The tag {tag.Handle}{tag.Suffix} is not read here.",
-                "Leave it out, or put the value in quotation marks."));
+            throw new InputException(_file, Line(tag.Start), "yaml.tag", ("handle", tag.Handle), ("suffix", tag.Suffix));
     }
 
     private YamlException Unexpected(string instead) => new(Current.Start, Current.End, $"Something else than {instead} stands here");
@@ -215,9 +227,9 @@ internal sealed class YamlTree
         public void Add(Node key, Node value)
         {
             if (key is not TextNode name)
-                throw key.Refuse("A key is not plain text.", "Write key: value.");
+                throw key.Refuse("yaml.key-not-text");
             if (!_keys.Add(name.Text))
-                throw name.Refuse($"\"{name.Text}\" stands twice.", "Keep one of the two.");
+                throw name.Refuse("yaml.key-twice", ("name", name.Text));
             _entries.Add(new Entry(name, value));
         }
 
@@ -227,6 +239,7 @@ internal sealed class YamlTree
             Start = At(start),
             End = end is { } closing ? At(closing) + 1 : Any ? Math.Max(_entries[^1].Name.End, _entries[^1].Value.End) : At(start),
             InBraces = end is not null,
+            Path = tree._path,
         };
     }
 }

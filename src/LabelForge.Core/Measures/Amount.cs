@@ -121,12 +121,11 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
     {
         var match = Shape().Match(text.Trim());
         if (!match.Success)
-            return Parsed<Amount>.Refused($"\"{text.Trim()}\" is not an amount.",
-                FigureWithComma().IsMatch(text) ? $"A figure is written with a point, 3.5, and without commas. {Examples}" : Examples);
+            return (FigureWithComma().IsMatch(text) ? Parsed<Amount>.Refused("amount.not-an-amount", ("text", text.Trim())) : Parsed<Amount>.Refused("amount.not-an-amount-of-this", ("text", text.Trim())));
         if (ReadFigure(match.Groups["figure"].Value) is not { } figure)
-            return Parsed<Amount>.Refused($"\"{match.Groups["figure"].Value}\" is not a figure that can be read.", Examples);
+            return Parsed<Amount>.Refused("amount.unreadable-figure", ("figure", match.Groups["figure"].Value));
         if (match.Groups["sign"].Success || figure == 0)
-            return Parsed<Amount>.Refused($"\"{text.Trim()}\" is not more than nothing.", "Write an amount above zero, or leave the line out.");
+            return Parsed<Amount>.Refused("amount.not-more-than-nothing", ("text", text.Trim()));
         var unit = Spaces().Replace(match.Groups["unit"].Value.Trim(), " ");
         if (unit.StartsWith('%'))
         {
@@ -134,14 +133,14 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
             return of.StartsWith("of ", StringComparison.OrdinalIgnoreCase) && of.Length > 3
                 ? figure <= 100
                     ? Parsed<Amount>.Of(new Amount(figure, AmountUnit.PercentOf, of[3..].Trim()))
-                    : Parsed<Amount>.Refused($"\"{text.Trim()}\" is more than the whole.", "Write at most 100 %.")
-                : Parsed<Amount>.Refused($"\"{text.Trim()}\": a percentage of what?", $"Write {figure} % of batch, or {figure} % of the id of a material.");
+                    : Parsed<Amount>.Refused("amount.more-than-whole", ("text", text.Trim()))
+                : Parsed<Amount>.Refused("amount.percent-of-what", ("text", text.Trim()), ("figure", figure));
         }
         if (unit.Length == 0)
-            return Parsed<Amount>.Refused($"\"{text.Trim()}\" has no unit.", Examples);
+            return Parsed<Amount>.Refused("amount.no-unit", ("text", text.Trim()));
         return Units.TryGetValue(unit, out var known)
             ? Parsed<Amount>.Of(new Amount(figure, known, null))
-            : Parsed<Amount>.Refused($"\"{unit}\" is not a unit known here.", Examples);
+            : Parsed<Amount>.Refused("amount.not-a-unit", ("unit", unit));
     }
 
     /// <summary>The mass, where the unit measures mass.</summary>

@@ -11,11 +11,11 @@ public static class MoneyText
     public static Parsed<decimal> Parse(string text) =>
         decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money) && money == Math.Round(money, 2) && money < Most
             ? Parsed<decimal>.Of(money)
-            : Parsed<decimal>.Refused(text.Trim().Length == 0 ? "The sum of money is missing." : $"\"{text.Trim()}\" is not a sum of money.", "Write a plain figure with a decimal point: 9.50");
+            : (text.Trim().Length == 0 ? Parsed<decimal>.Refused("money.missing") : Parsed<decimal>.Refused("money.not-a-sum", ("text", text.Trim())));
 
     /// <summary>A share of a price, with its sign of percent or without: <c>40 %</c> is 0.4.</summary>
     public static Parsed<decimal> Margin(string text) =>
         decimal.TryParse(text.Trim().TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure < 100
             ? Parsed<decimal>.Of(figure / 100m)
-            : Parsed<decimal>.Refused($"\"{text.Trim()}\" is not a share of the price.", "Write a percentage below 100: 40 %");
+            : Parsed<decimal>.Refused("money.not-a-margin", ("text", text.Trim()));
 }

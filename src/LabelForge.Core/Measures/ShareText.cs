@@ -13,16 +13,16 @@ public static partial class ShareText
     {
         var match = Shape().Match(text.Trim());
         if (!match.Success)
-            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is not a share.", Examples);
+            return Parsed<ShareRange>.Refused("share.not-a-share", ("text", text.Trim()));
         var low = Number(match.Groups["low"].Value);
         var high = match.Groups["high"].Success ? Number(match.Groups["high"].Value) : low;
         var sign = match.Groups["sign"].Value.ToLowerInvariant();
         if (low is null or > 100 || high is null or > 100)
-            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is more than the whole.", "A share runs from 0 % to 100 %.");
+            return Parsed<ShareRange>.Refused("share.more-than-whole", ("text", text.Trim()));
         if (sign.Length > 0 && match.Groups["high"].Success)
-            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" is a sign and a range at once.", Examples);
+            return Parsed<ShareRange>.Refused("share.sign-and-range", ("text", text.Trim()));
         if (low > high)
-            return Parsed<ShareRange>.Refused($"\"{text.Trim()}\" runs from high to low.", $"Write {high}-{low} %.");
+            return Parsed<ShareRange>.Refused("share.falls", ("text", text.Trim()), ("high", high), ("low", low));
         var (from, to) = sign switch
         {
             "<" or "<=" or "≤" or "at most" or "up to" or "less than" => (0m, low.Value),

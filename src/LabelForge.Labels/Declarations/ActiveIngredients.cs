@@ -22,8 +22,7 @@ internal static class ActiveIngredients
         return [.. recipe.Actives.Select(a =>
         {
             var key = IngredientDictionary.Shipped.Find(a.Name)?.Key ?? a.Name;
-            return keys.TryGetValue(key, out var own) ? own : throw new InputException(new Problem(recipe.File, a.Line,
-                $"\"{a.Name}\" is called an active drug ingredient, but nothing in the batch contains it.", "Write the name of an ingredient of the batch."));
+            return keys.TryGetValue(key, out var own) ? own : throw new InputException(recipe.File, a.Line, "declaration.active-not-in-batch", ("a", a.Name));
         })];
     }
 

@@ -35,6 +35,6 @@ internal sealed record LocalWords(string Identity, string? Directions, Immutable
             return written;
         var name = written[Standard.Length..].Trim();
         return Phrases.Find(name, language)
-            ?? throw new InputException(new Problem(recipe.File, 0, $"No standard phrase is named \"{name}\".", $"Write one of: {string.Join(", ", Phrases.Names)}."));
+            ?? throw new InputException(recipe.File, 0, "declaration.no-such-phrase", ("name", name), ("list", string.Join(", ", Phrases.Names)));
     }
 }

@@ -18,8 +18,7 @@ internal static class MayContainColours
     public static ImmutableArray<string> Keys(Recipe recipe) => [.. recipe.MayContain.Select(c =>
         IngredientDictionary.Shipped.Find(c.Name) is { IsColourant: true } colour
             ? colour.Key
-            : throw new InputException(new Problem(recipe.File, c.Line,
-                $"\"{c.Name}\" is not a colour, and only a colour may stand under \"may contain\".", "Write the names of colours, such as Iron Oxides (CI 77491); put anything else among the materials.")))];
+            : throw new InputException(recipe.File, c.Line, "declaration.may-contain-colours", ("name", c.Name)))];
 
     /// <summary>Whether one label may serve products of this kind that differ only in colour, in a market on a day.</summary>
     public static LawEntry ShadeRule(Market market, DateOnly on) => market.On(on).Figure("colours.may-contain");

@@ -23,6 +23,6 @@ public static class NameStyleText
     {
         "market" => Parsed<NameStyle>.Of(NameStyle.Market),
         "dual" => Parsed<NameStyle>.Of(NameStyle.Dual),
-        _ => Parsed<NameStyle>.Refused($"\"{text.Trim()}\" is not a way to name ingredients.", "Write market or dual."),
+        _ => Parsed<NameStyle>.Refused("declaration.name-style", ("text", text.Trim())),
     };
 }

@@ -28,9 +28,7 @@ public sealed record Gs1Element
         var identifier = Gs1Identifier.Find(code);
         if (identifier is null)
         {
-            return Parsed<Gs1Element>.Refused(
-                $"({code}) is not an Application Identifier used here.",
-                $"Use one of {string.Join(", ", Gs1Identifier.Known.Select(known => $"({known.Code}) {known.Title}"))}.");
+            return Parsed<Gs1Element>.Refused("gs1.unknown-identifier", ("code", code), ("list", string.Join(", ", Gs1Identifier.Known.Select(known => $"({known.Code}) {known.Title}"))));
         }
 
         var wrong = identifier.Format switch
@@ -39,8 +37,8 @@ public sealed record Gs1Element
             Gs1Format.Date => WrongDate(value),
             _ => WrongText(value),
         };
-        return wrong is var (what, write)
-            ? Parsed<Gs1Element>.Refused($"({code}) {identifier.Title}: {what}", write)
+        return wrong is { } inner
+            ? Parsed<Gs1Element>.Refused("gs1.element", ("code", code), ("title", identifier.Title), ("inner", inner))
             : Parsed<Gs1Element>.Of(new Gs1Element(identifier, value));
     }
 
@@ -69,34 +67,33 @@ public sealed record Gs1Element
         return (number / 10000, number / 100 % 100, number % 100);
     }
 
-    private static (string What, string Write)? WrongGtin(string value)
+    private static Problem? WrongGtin(string value)
     {
         if (value.Length != 14)
-            return ($"'{value}' has {value.Length} characters, not 14.", "Write the GTIN with zeros before it to make 14 digits.");
+            return new Problem(null, 0, "gs1.not-14-digits", ("value", value), ("count", value.Length));
         var gtin = Gtin.Parse(value);
-        return gtin.IsValue ? null : (gtin.Wrong, gtin.Write);
+        return gtin.Problem;
     }
 
-    private static (string What, string Write)? WrongDate(string value)
+    private static Problem? WrongDate(string value)
     {
-        const string Write = "Write six digits, year, month, day, as in 261125; day 00 where only the month is known.";
         if (value.Length != 6 || !value.All(char.IsAsciiDigit))
-            return ($"'{value}' is not six digits.", Write);
+            return new Problem(null, 0, "gs1.not-six-digits", ("value", value));
         var (year, month, day) = Parts(value);
         // Two digits do not tell the century; of those in reach only 2000 is divisible by 100, and it was a leap year.
         return month is < 1 or > 12 || day > DateTime.DaysInMonth(2000 + year, month)
-            ? ($"'{value}' is not a date in the calendar.", Write)
+            ? new Problem(null, 0, "gs1.no-such-date", ("value", value))
             : null;
     }
 
-    private static (string What, string Write)? WrongText(string value)
+    private static Problem? WrongText(string value)
     {
         if (value.Length is 0 or > Gs1Identifier.MostCharacters)
-            return ($"'{value}' has {value.Length} characters.", $"Write 1 to {Gs1Identifier.MostCharacters} characters.");
+            return new Problem(null, 0, "gs1.characters", ("value", value), ("count", value.Length), ("most", Gs1Identifier.MostCharacters));
         foreach (var character in value)
         {
             if (!Gs1Identifier.CharacterSet82.Contains(character))
-                return ($"'{value}' holds '{character}'.", "Use unaccented letters, digits and ! \" % & ' ( ) * + , - . / : ; < = > ? _ only; no spaces.");
+                return new Problem(null, 0, "gs1.character", ("value", value), ("character", character));
         }
 
         return null;

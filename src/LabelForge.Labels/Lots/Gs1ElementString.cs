@@ -52,13 +52,13 @@ public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
         foreach (var group in all.GroupBy(element => element.Identifier.Code))
         {
             if (group.Count() > 1)
-                return Parsed<Gs1ElementString>.Refused($"({group.Key}) stands {group.Count()} times.", "Give each identifier once.");
+                return Parsed<Gs1ElementString>.Refused("gs1.twice", ("name", group.Key), ("count", group.Count()));
         }
 
         // Of the identifiers known here every one belongs to an item (GS1 General Specifications, 4.13; Syntax Dictionary, req=01).
         return all.Any(element => element.Identifier.Code == "01")
             ? Parsed<Gs1ElementString>.Of(new Gs1ElementString(all))
-            : Parsed<Gs1ElementString>.Refused("There is no GTIN: lot, dates and serial number say nothing without the item.", "Begin with (01) and the GTIN in 14 digits.");
+            : Parsed<Gs1ElementString>.Refused("gs1.no-gtin");
     }
 
     /// <summary>The element string of a lot of an item. Fixed lengths come first, so that at most one separator is needed.</summary>
@@ -71,7 +71,7 @@ public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
     {
         ArgumentNullException.ThrowIfNull(gtin);
         if (made > useBy)
-            return Parsed<Gs1ElementString>.Refused($"Use by {useBy:yyyy-MM-dd} is before the day it was made, {made:yyyy-MM-dd}.", "Give a later last day.");
+            return Parsed<Gs1ElementString>.Refused("gs1.use-by-before-made", ("use-by", $"{useBy:yyyy-MM-dd}"), ("made", $"{made:yyyy-MM-dd}"));
 
         var pairs = new (string Code, string? Value)[]
         {
@@ -88,7 +88,7 @@ public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
                 continue;
             var element = Gs1Element.Of(code, value);
             if (!element.IsValue)
-                return Parsed<Gs1ElementString>.Refused(element.Wrong, element.Write);
+                return Parsed<Gs1ElementString>.Refused(element.Problem);
             elements.Add(element.Value);
         }
 
@@ -106,7 +106,7 @@ public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
     {
         ArgumentNullException.ThrowIfNull(site);
         if (!Uri.TryCreate(site, UriKind.Absolute, out var uri) || uri.Scheme is not ("http" or "https") || uri.Query + uri.Fragment != "" || uri.UserInfo != "")
-            return Parsed<string>.Refused($"'{site}' is not a web address to build on.", "Write it as in https://id.example.com");
+            return Parsed<string>.Refused("gs1.not-a-web-address", ("site", site));
 
         // ASCII alone, so that the QR code needs no character set: a name in other letters goes as its ASCII form.
         var link = new StringBuilder(uri.GetComponents(UriComponents.SchemeAndServer, UriFormat.UriEscaped).Replace(uri.Host, uri.IdnHost, StringComparison.Ordinal));

@@ -24,7 +24,7 @@ internal static class Gs1ElementStringReader
         while (at < text.Length)
         {
             if (!IsIdentifierAt(text, at))
-                return Parsed<Gs1ElementString>.Refused($"'{text[at..]}' does not begin with an identifier of two digits in brackets.", Form);
+                return Parsed<Gs1ElementString>.Refused("gs1.no-identifier-in-brackets", ("text", text[at..]));
             var code = text.Substring(at + 1, 2);
             // Brackets are of set 82 too and may stand in a value; only (dd) of an identifier known begins the next element.
             var end = at + 4;
@@ -32,7 +32,7 @@ internal static class Gs1ElementStringReader
                 end++;
             var element = Gs1Element.Of(code, text[(at + 4)..end]);
             if (!element.IsValue)
-                return Parsed<Gs1ElementString>.Refused(element.Wrong, element.Write);
+                return Parsed<Gs1ElementString>.Refused(element.Problem);
             elements.Add(element.Value);
             at = end;
         }
@@ -51,14 +51,14 @@ internal static class Gs1ElementStringReader
         while (rest.Length > 0)
         {
             if (rest.Length < 3 || Gs1Identifier.Find(rest[..2]) is not { } identifier)
-                return Parsed<Gs1ElementString>.Refused($"'{rest}' does not begin with an Application Identifier used here.", Form);
+                return Parsed<Gs1ElementString>.Refused("gs1.no-identifier", ("rest", rest));
             var separator = rest.IndexOf(Gs1ElementString.Separator);
             var end = identifier.FixedLength is { } length
                 ? Math.Min(2 + length, rest.Length)
                 : separator < 0 ? rest.Length : separator;
             var element = Gs1Element.Of(identifier.Code, rest[2..end]);
             if (!element.IsValue)
-                return Parsed<Gs1ElementString>.Refused(element.Wrong, element.Write);
+                return Parsed<Gs1ElementString>.Refused(element.Problem);
             elements.Add(element.Value);
             // A separator after a fixed length is not needed but must be borne with (GS1 General Specifications, 7.8.5.2).
             if (end < rest.Length && rest[end] == Gs1ElementString.Separator)
@@ -67,7 +67,7 @@ internal static class Gs1ElementStringReader
         }
 
         return elements.Count == 0
-            ? Parsed<Gs1ElementString>.Refused("There is nothing to read.", Form)
+            ? Parsed<Gs1ElementString>.Refused("gs1.empty")
             : Gs1ElementString.Of(elements);
     }
 }

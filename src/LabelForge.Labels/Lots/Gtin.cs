@@ -36,15 +36,13 @@ public sealed class Gtin : IEquatable<Gtin>
         ArgumentNullException.ThrowIfNull(text);
         var digits = new string([.. text.Where(c => c is not (' ' or '-'))]);
         if (digits.Length == 0 || !digits.All(char.IsAsciiDigit))
-            return Parsed<Gtin>.Refused($"'{text}' is not a GTIN: it holds more than digits.", "Write the 8, 12, 13 or 14 digits that stand under the barcode.");
+            return Parsed<Gtin>.Refused("gtin.not-digits", ("text", text));
         if (digits.Length is not (8 or 12 or 13 or 14))
-            return Parsed<Gtin>.Refused($"'{text}' has {digits.Length} digits; a GTIN has 8, 12, 13 or 14.", "Write all the digits, the check digit (the last) too.");
+            return Parsed<Gtin>.Refused("gtin.digits", ("text", text), ("count", digits.Length));
         var check = CheckDigit(digits[..^1]);
         return check == digits[^1]
             ? Parsed<Gtin>.Of(new Gtin(digits))
-            : Parsed<Gtin>.Refused(
-                $"The check digit of '{text}' does not fit: a digit is wrong, or two have changed places.",
-                $"Compare it with where it came from; if all but the last digit are right, it is {digits[..^1]}{check}.");
+            : Parsed<Gtin>.Refused("gtin.check-digit", ("text", text), ("digit", digits[..^1]), ("check", check));
     }
 
     /// <summary>Builds the GTIN of a maker's own item.</summary>
@@ -54,14 +52,12 @@ public sealed class Gtin : IEquatable<Gtin>
     {
         ArgumentNullException.ThrowIfNull(companyPrefix);
         if (!companyPrefix.All(char.IsAsciiDigit) || companyPrefix.Length is < 4 or > 11)
-            return Parsed<Gtin>.Refused($"'{companyPrefix}' is not a GS1 Company Prefix.", "Write the 4 to 11 digits that GS1 licensed to you, with no spaces.");
+            return Parsed<Gtin>.Refused("gtin.not-a-prefix", ("company-prefix", companyPrefix));
         var free = 12 - companyPrefix.Length;
         var number = item.ToString(CultureInfo.InvariantCulture).PadLeft(free, '0');
         if (item < 0 || number.Length > free)
         {
-            return Parsed<Gtin>.Refused(
-                $"Item number {item} does not fit: after the prefix {companyPrefix} there is room for {free} digits.",
-                $"Write a number from 0 to {new string('9', free)}.");
+            return Parsed<Gtin>.Refused("gtin.item-number", ("item", item), ("company-prefix", companyPrefix), ("free", free), ("value", new string('9', free)));
         }
 
         var body = companyPrefix + number;

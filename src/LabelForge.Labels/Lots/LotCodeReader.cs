@@ -6,9 +6,6 @@ namespace LabelForge.Lots;
 /// <summary>Reads a lot code from what a person wrote, and says what is wrong where it cannot be one.</summary>
 internal static class LotCodeReader
 {
-    private const string Form =
-        "Write the two digits of the year, the month's letter, the day, a hyphen, the batch and the check character, as in 26R25-072.";
-
     public static Parsed<LotCode> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
@@ -19,47 +16,45 @@ internal static class LotCodeReader
         if (code.StartsWith("LOT", StringComparison.Ordinal))
             code = code[3..].TrimStart(':', '.', '#');
         if (code.Length == 0)
-            return Parsed<LotCode>.Refused("There is no lot code.", Form);
+            return Parsed<LotCode>.Refused("lot.empty");
 
         foreach (var character in code)
         {
             if (!LotAlphabet.Allows(character))
-                return Parsed<LotCode>.Refused($"'{character}' never stands in a lot code.", Instead(character));
+                return Parsed<LotCode>.Refused(LotAlphabet.LikelyDigit(character) is { } digit
+                    ? new Problem(null, 0, "lot.character-for-digit", ("character", character), ("digit", digit), ("letters", Letters))
+                    : new Problem(null, 0, "lot.character", ("character", character), ("letters", Letters)));
         }
 
         if (code.Length is not (8 or 9))
-            return Parsed<LotCode>.Refused($"'{text.Trim()}' has {code.Length} characters; a lot code has 8 or 9 beside its hyphen.", Form);
+            return Parsed<LotCode>.Refused("lot.length", ("text", text.Trim()), ("count", code.Length));
 
         var date = code[..5];
         var batch = code[^3..^1];
         var wrongShape = Shape(date, batch);
         if (wrongShape is not null)
-            return Parsed<LotCode>.Refused(wrongShape, Form);
+            return Parsed<LotCode>.Refused(wrongShape);
 
         if (!Iso7064Mod37_2.Verifies(code))
         {
-            return Parsed<LotCode>.Refused(
-                $"The check character of '{text.Trim()}' does not fit: a character is wrong, or two have changed places.",
-                "Read the code again from the bag, character by character.");
+            return Parsed<LotCode>.Refused("lot.check-character", ("text", text.Trim()));
         }
 
         return Day(date, batch, code, text);
     }
 
-    private static string Instead(char character) => LotAlphabet.LikelyDigit(character) is { } digit
-        ? $"Read it again from the bag: it may be the digit {digit}. The letters used are {string.Join(' ', LotAlphabet.Letters.AsEnumerable())}."
-        : $"Read it again from the bag. The letters used are {string.Join(' ', LotAlphabet.Letters.AsEnumerable())}.";
+    private static string Letters => string.Join(' ', LotAlphabet.Letters.AsEnumerable());
 
-    private static string? Shape(string date, string batch)
+    private static Problem? Shape(string date, string batch)
     {
         if (!char.IsAsciiDigit(date[0]) || !char.IsAsciiDigit(date[1]))
-            return $"'{date[..2]}' is not a year: the code starts with two digits.";
+            return new Problem(null, 0, "lot.not-a-year", ("written", date[..2]));
         if (!LotAlphabet.Months.Contains(date[2]))
-            return $"'{date[2]}' is no month: the third character is one of {string.Join(' ', LotAlphabet.Months.AsEnumerable())}, January to December.";
+            return new Problem(null, 0, "lot.not-a-month", ("written", date[2]), ("months", string.Join(' ', LotAlphabet.Months.AsEnumerable())));
         if (!char.IsAsciiDigit(date[3]) || !char.IsAsciiDigit(date[4]))
-            return $"'{date[3..]}' is not a day of the month: two digits stand after the month's letter.";
+            return new Problem(null, 0, "lot.not-a-day", ("written", date[3..]));
         if (!char.IsAsciiDigit(batch[0]) || !char.IsAsciiDigit(batch[1]))
-            return $"'{batch}' is not a batch number: two digits stand before the check character.";
+            return new Problem(null, 0, "lot.not-a-batch", ("written", batch));
         return null;
     }
 
@@ -70,21 +65,17 @@ internal static class LotCodeReader
         var day = int.Parse(date[3..], CultureInfo.InvariantCulture);
         if (day < 1 || day > DateTime.DaysInMonth(year, month))
         {
-            return Parsed<LotCode>.Refused(
-                $"'{date}' would be day {day} of month {month} of {year}, which is not in the calendar.",
-                "Read the date again from the bag.");
+            return Parsed<LotCode>.Refused("lot.no-such-day", ("date", date), ("day", day), ("month", month), ("year", year));
         }
 
         var number = int.Parse(batch, CultureInfo.InvariantCulture);
         if (number == 0)
-            return Parsed<LotCode>.Refused("Batch 00 does not exist.", "Batches of a day count from 01.");
+            return Parsed<LotCode>.Refused("lot.batch-zero");
 
         var lot = new LotCode(new DateOnly(year, month, day), number);
         // One lot has one code: a joint letter where none is needed (or another than the first that serves) is a mistake.
         return lot.Compact == code
             ? Parsed<LotCode>.Of(lot)
-            : Parsed<LotCode>.Refused(
-                $"'{text.Trim()}' is not how this lot is written: the character between the day and the batch is wrong.",
-                "Read the code again from the bag, character by character.");
+            : Parsed<LotCode>.Refused("lot.not-as-written", ("text", text.Trim()));
     }
 }

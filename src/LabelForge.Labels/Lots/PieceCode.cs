@@ -25,8 +25,8 @@ public static class PieceCode
         }
         var elements = Gs1ElementString.Parse(trimmed);
         if (elements.IsValue)
-            return elements.Value.Value(LotIdentifier) is { } within ? LotCode.Parse(within) : Parsed<LotCode>.Refused("This code holds no lot.", "Read the code that has the lot in it, or type the lot from the label.");
+            return elements.Value.Value(LotIdentifier) is { } within ? LotCode.Parse(within) : Parsed<LotCode>.Refused("lot.none-in-code");
         // What begins as an element string is told as one.
-        return trimmed is ['(' or ']', ..] ? Parsed<LotCode>.Refused(elements.Wrong, elements.Write) : lot;
+        return trimmed is ['(' or ']', ..] ? Parsed<LotCode>.Refused(elements.Problem) : lot;
     }
 }

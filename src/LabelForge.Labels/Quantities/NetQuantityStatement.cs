@@ -81,7 +81,5 @@ public static class NetQuantityStatement
 
     private static int Figures(Market market, DateOnly on) => (int)market.On(on).Figure("net-quantity.figures").Figure;
 
-    private static InputException TooLittle(NetAmount amount) => new(new Problem(null, 0,
-        $"{amount.Mass?.ToString() ?? amount.Volume.ToString()} is too little for a net quantity statement.",
-        "Write what one whole package holds."));
+    private static InputException TooLittle(NetAmount amount) => new(null, 0, "quantity.too-little", ("mass", amount.Mass?.ToString() ?? amount.Volume.ToString()));
 }

@@ -18,14 +18,13 @@ public static class PieceQuantity
             return written;
         if (kind.QuantityBy == QuantityBy.Volume)
         {
-            throw new InputException(new Problem(batch.Recipe.File, 0, $"A {kind.Name.ToLowerInvariant()} is sold by volume, which a batch's weight does not give.",
-                "Measure what a container holds and write it in the recipe, for example: net: 8 fl oz"));
+            throw new InputException(batch.Recipe.File, 0, "quantity.sold-volume", ("kind", kind.Name.ToLowerInvariant()));
         }
         var grams = batch.PerPiece.Grams;
         var step = grams < 20 ? 0.1m : 1m;
         var down = Math.Floor(grams / step) * step;
         return down > 0
             ? NetAmount.Of(Mass.FromGrams(down))
-            : throw new InputException(new Problem(batch.Recipe.File, 0, "A piece weighs less than a tenth of a gram.", "Make fewer pieces of the batch, or write net: with what you weighed."));
+            : throw new InputException(batch.Recipe.File, 0, "quantity.too-light");
     }
 }

@@ -72,16 +72,16 @@ public sealed record LabelText
     public static LabelText Of(string text, string where)
     {
         if (text.Length > MostCharacters)
-            throw new InputException(new Problem(where, 0, $"This is {text.Length:N0} characters of text, more than any label holds.", "Give the words of one label, front and back."));
+            throw new InputException(where, 0, "reading.too-long", ("count", $"{text.Length:N0}"));
         if (text.Any(c => c == '\0' || (char.IsControl(c) && c is not ('\n' or '\r' or '\t' or '\f' or '\v' or '\u0085')) || c == '\uFFFD'))
-            throw new InputException(new Problem(where, 0, "This is not plain text.", "Give the label's words as UTF-8 text, or the label as PDF."));
+            throw new InputException(where, 0, "reading.not-plain-text");
         var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
             .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "").Replace("\u00AD", "").Replace("\u200B", "");
         alike = ComposedText.Of(Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters)));
         alike = TextColumns.Unfold(alike);
         return alike.Any(char.IsLetterOrDigit)
             ? new LabelText(alike, where)
-            : throw new InputException(new Problem(where, 0, "There are no words in it.", "Give the words of the label. A PDF whose words are drawn as pictures or outlines cannot be read: export it with text."));
+            : throw new InputException(where, 0, "reading.no-words");
     }
 
     /// <summary>The label that stands in a part of the text: all else is blanked, so that every place keeps its index.</summary>

@@ -24,7 +24,7 @@ public static class BasisText
         "text" => Parsed<Basis>.Of(Basis.Text),
         "secondary" => Parsed<Basis>.Of(Basis.Secondary),
         "memory" => Parsed<Basis>.Of(Basis.Memory),
-        _ => Parsed<Basis>.Refused($"\"{text}\" is not a basis.", "Write text (it was read), secondary (an account of it was) or memory."),
+        _ => Parsed<Basis>.Refused("figure.not-a-basis", ("text", text)),
     };
 
     /// <summary>The basis as data and JSON write it.</summary>

@@ -17,7 +17,7 @@ public sealed record Exemption(ProductFact Fact, bool IfNot)
     {
         var not = written.StartsWith("not ", StringComparison.Ordinal);
         var fact = ProductFact.Find(not ? written[4..] : written);
-        return fact.IsValue ? Parsed<Exemption>.Of(new(fact.Value, not)) : Parsed<Exemption>.Refused(fact.Wrong, fact.Write);
+        return fact.IsValue ? Parsed<Exemption>.Of(new(fact.Value, not)) : Parsed<Exemption>.Refused(fact.Problem);
     }
 
     /// <summary>Whether it takes a product out; null while nobody has said.</summary>

@@ -26,7 +26,7 @@ internal static class LawFile
             basis,
             read);
         if (entry.Until < entry.InForceFrom)
-            throw record.RefuseAt("until", "it ends before it begins.", "Write the last day on which it holds.");
+            throw record.RefuseAt("until", "figure.ends-early");
         return entry;
     }
 
@@ -36,7 +36,7 @@ internal static class LawFile
     private static LawValue Value(YamlRecord record)
     {
         if (new[] { "value", "word", "steps" }.Count(record.Has) != 1)
-            throw record.RefuseAt("id", "it must fix one thing.", "Write one of value, word or steps.");
+            throw record.RefuseAt("id", "figure.fixes-one-thing");
         if (record.Has("word"))
             return new LawWord(record.Text("word", "a word"));
         if (record.Has("value"))
@@ -45,7 +45,7 @@ internal static class LawFile
             var parts = text.Split(' ', 2, StringSplitOptions.TrimEntries);
             return parts.Length == 2 && YamlRecord.FigureOf(parts[0]) is { } figure
                 ? new LawFigure(figure, parts[1])
-                : throw record.RefuseAt("value", $"\"{text}\" is not a figure and its unit.", "Write both, such as 0.0625 in.");
+                : throw record.RefuseAt("value", "figure.not-a-figure", ("text", text));
         }
         return new LawSteps(record.Text("of", "the unit it is entered with"), record.Text("gives", "the unit it gives"), Steps(record));
     }
@@ -59,12 +59,12 @@ internal static class LawFile
             row.OnlyKeys("up to", "is");
             var step = new LawStep(row.Has("up to") ? row.Figure("up to") : null, row.Figure("is"));
             if (steps.Count > 0 && (steps[^1].UpTo is not { } before || step.UpTo <= before))
-                throw record.RefuseAt("steps", "the bounds do not rise.", "Write the steps from the least bound up, and one without \"up to\" last.");
+                throw record.RefuseAt("steps", "figure.steps-do-not-rise");
             steps.Add(step);
         }
         return steps[^1].UpTo is null
             ? steps
-            : throw record.RefuseAt("steps", "the table has an end.", "Write a last step without \"up to\".");
+            : throw record.RefuseAt("steps", "figure.steps-end");
     }
 
     /// <summary>What a record rests on, and the text that was read.</summary>
@@ -73,10 +73,10 @@ internal static class LawFile
     {
         var parsed = BasisText.Parse(record.Text("basis", "text, secondary or memory"));
         if (!parsed.IsValue)
-            throw record.RefuseAt("basis", parsed.Wrong, parsed.Write);
+            throw record.RefuseAt("basis", parsed.Problem);
         var read = record.Has("read") ? record.Text("read", "the id of an entry of texts.yaml") : null;
-        return LawTexts.Doubt(parsed.Value, read) is var (wrong, write)
-            ? throw record.RefuseAt(read is null ? "basis" : "read", wrong, write)
+        return LawTexts.Doubt(parsed.Value, read) is { } doubt
+            ? throw record.RefuseAt(read is null ? "basis" : "read", doubt)
             : (parsed.Value, read);
     }
 }

@@ -28,11 +28,11 @@ public static class LawTexts
     /// What keeps a basis and the text named beside it from being believed, or null: a basis of <c>text</c> names a text
     /// that is known here, <c>memory</c> names none.
     /// </summary>
-    public static (string Wrong, string Write)? Doubt(Basis basis, string? read) => (basis, read) switch
+    public static Problem? Doubt(Basis basis, string? read) => (basis, read) switch
     {
-        (Basis.Text, null) => ("it rests on a text and does not say which.", "Write read: and the id of an entry of texts.yaml."),
-        (Basis.Memory, not null) => ("it rests on memory and names a text.", "Leave read: out, or write what was read as the basis."),
-        (_, { } id) when Find(id) is null => ($"\"{id}\" is no text that was read.", "Write the id of an entry of texts.yaml."),
+        (Basis.Text, null) => new Problem(null, 0, "figure.text-not-named"),
+        (Basis.Memory, not null) => new Problem(null, 0, "figure.memory-with-text"),
+        (_, { } id) when Find(id) is null => new Problem(null, 0, "figure.unknown-text", ("id", id)),
         _ => null,
     };
 

@@ -90,7 +90,7 @@ public static class MarketText
     /// <summary>Reads a market that ships with the program, upper or lower case.</summary>
     public static Parsed<Market> Parse(string text) => MarketBook.Shipped.Find(text.Trim().ToLowerInvariant()) is { IsValue: true } known
         ? known
-        : Parsed<Market>.Refused($"\"{text.Trim()}\" is not a market known here.", $"Write {MarketBook.Shipped.Listed}.");
+        : Parsed<Market>.Refused("market.unknown", ("text", text.Trim()), ("listed", MarketBook.Shipped.Listed));
 
     /// <summary>The market as it is written in files and on the command line.</summary>
     public static string Of(Market market) => market.Id;

@@ -34,7 +34,7 @@ public sealed class MarketBook
     /// <summary>A market by its id.</summary>
     public Parsed<Market> Find(string id) => markets.TryGetValue(id, out var market)
         ? Parsed<Market>.Of(market.Value)
-        : Parsed<Market>.Refused($"\"{id}\" is not a market known here.", $"Write {Listed}.");
+        : Parsed<Market>.Refused("market.unknown-of-these", ("id", id), ("listed", Listed));
 
     private static MarketBook LoadShipped()
     {

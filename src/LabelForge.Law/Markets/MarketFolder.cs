@@ -31,7 +31,7 @@ public sealed class MarketFolder
     public static MarketFolder At(string path)
     {
         if (!Directory.Exists(path))
-            throw new InputException(new Problem(path, 0, "There is no such folder.", "Give the folder in which the market's market.yaml stands."));
+            throw new InputException(path, 0, "market.no-such-folder");
         return new(Path.GetFileName(Path.TrimEndingDirectorySeparator(Path.GetFullPath(path))),
             [.. Directory.EnumerateFiles(path, "*.yaml").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)],
             file => YamlFile.Root(File.ReadAllText(Path.Combine(path, file)), Path.Combine(path, file)));

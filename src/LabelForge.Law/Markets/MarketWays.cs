@@ -95,7 +95,7 @@ public sealed record MarketWays
     {
         var (name, root) = folder.Read("market.yaml").FirstOrDefault();
         if (name is null)
-            throw new InputException(new Problem(folder.Id, 0, "There is no market.yaml.", "Write one; DEVELOPERS.md says what stands in it."));
+            throw new InputException(folder.Id, 0, "market.no-file");
         var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "languages", "each language", "rules from", "without", "cited",
             "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "contact beside address", "small package by", "net quantity measured by",
             "substances", "weighing", "paper", "imported by");

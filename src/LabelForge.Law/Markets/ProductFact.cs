@@ -22,7 +22,7 @@ public sealed record ProductFact(string Id, string Asks, string Is, string IsNot
     /// <summary>Finds a fact; a refusal lists them.</summary>
     public static Parsed<ProductFact> Find(string id) => Loaded.Value.TryGetValue(id.Trim(), out var fact)
         ? Parsed<ProductFact>.Of(fact)
-        : Parsed<ProductFact>.Refused($"\"{id.Trim()}\" is not a fact that a rule asks for.", $"Write one of: {string.Join(", ", Loaded.Value.Keys.Order(StringComparer.Ordinal))}.");
+        : Parsed<ProductFact>.Refused("fact.not-a-fact", ("id", id.Trim()), ("list", string.Join(", ", Loaded.Value.Keys.Order(StringComparer.Ordinal))));
 
     private static ProductFact Of(YamlRecord record)
     {

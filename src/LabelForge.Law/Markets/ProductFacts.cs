@@ -23,10 +23,10 @@ public sealed record ProductFacts(ImmutableSortedDictionary<string, bool> Settle
         var parts = written.Split('=', 2, StringSplitOptions.TrimEntries);
         var fact = ProductFact.Find(parts[0]);
         if (!fact.IsValue)
-            return Parsed<(string, bool)>.Refused(fact.Wrong, fact.Write);
+            return Parsed<(string, bool)>.Refused(fact.Problem);
         return Answer(parts.Length == 1 ? "yes" : parts[1]) is { } so
             ? Parsed<(string, bool)>.Of((fact.Value.Id, so))
-            : Parsed<(string, bool)>.Refused($"\"{parts[1]}\" is no answer to: {fact.Value.Asks}", $"Write {fact.Value.Id}=yes or {fact.Value.Id}=no.");
+            : Parsed<(string, bool)>.Refused("fact.not-an-answer", ("part", parts[1]), ("asks", fact.Value.Asks), ("fact", fact.Value.Id));
     }
 
     /// <summary>Whether the words mean yes or no; null where neither.</summary>

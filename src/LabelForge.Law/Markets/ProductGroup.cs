@@ -34,7 +34,7 @@ public readonly record struct ProductGroup(string Name, bool Sure)
         var name = written.Trim().TrimEnd('?');
         return Listed.Contains(name)
             ? Parsed<ProductGroup>.Of(new(name, !written.Contains('?', StringComparison.Ordinal)))
-            : Parsed<ProductGroup>.Refused($"\"{name}\" is not a group of products.", $"Write one of: {string.Join(", ", Listed.Order())}.");
+            : Parsed<ProductGroup>.Refused("kind.not-a-group-products", ("name", name), ("list", string.Join(", ", Listed.Order())));
     }
 
     /// <summary>Whether the name is that of a group, of what use and area tell (all, rinse-off, leave-on, lips, eye, external), or of a kind.</summary>

@@ -20,7 +20,7 @@ public sealed class ProductKinds
     /// <summary>Finds a kind by its id; a refusal lists the ids.</summary>
     public Parsed<ProductKind> Find(string id) => kinds.TryGetValue(id.Trim(), out var kind)
         ? Parsed<ProductKind>.Of(kind)
-        : Parsed<ProductKind>.Refused($"\"{id.Trim()}\" is not a product kind known here.", $"Write one of: {string.Join(", ", kinds.Keys)}.");
+        : Parsed<ProductKind>.Refused("kind.not-a-product-kind", ("id", id.Trim()), ("list", string.Join(", ", kinds.Keys)));
 
     /// <summary>Reads a file of kinds.</summary>
     /// <exception cref="InputException">A key is missing or unknown, or an id is given twice.</exception>
@@ -49,14 +49,14 @@ public sealed class ProductKinds
                 Choice(record, "net", ("mass", QuantityBy.Mass), ("volume", QuantityBy.Volume)),
                 Choice(record, "form", ("solid", true), ("liquid", false)))
             { IsMakeup = record.Has("shades") && Choice(record, "shades", ("makeup", true), ("none", false)), Groups = Groups(record) }
-            : throw record.RefuseAt("id", "it is given twice.", "Give each kind once.");
+            : throw record.RefuseAt("id", "kind.given-twice");
     }
 
     private static ImmutableArray<ProductGroup> Groups(YamlRecord record) =>
         record.Has("groups") ? [.. record.Texts("groups", "[hair, soap?]").Select(text => Group(record, text))] : [];
 
     private static ProductGroup Group(YamlRecord record, string text) =>
-        ProductGroup.Parse(text) is var group && group.IsValue ? group.Value : throw record.RefuseAt("groups", group.Wrong, group.Write);
+        ProductGroup.Parse(text) is var group && group.IsValue ? group.Value : throw record.RefuseAt("groups", group.Problem);
 
     private static T Choice<T>(YamlRecord record, string key, params (string Word, T Value)[] choices)
     {
@@ -65,7 +65,7 @@ public sealed class ProductKinds
         foreach (var (word, value) in choices)
             if (word == text)
                 return value;
-        throw record.RefuseAt(key, $"\"{text}\" is not a choice.", $"Write {key}: {words}");
+        throw record.RefuseAt(key, "kind.not-a-choice", ("text", text), ("key", key), ("words", words));
     }
 
     private static ProductKinds LoadShipped()

@@ -14,9 +14,9 @@ public static class RuleFile
     /// <exception cref="InputException">A rule is not whole.</exception>
     public static IEnumerable<Rule> Read(Node root)
     {
-        var file = root as MapNode ?? throw root.Refuse($"The file is {root.Kind}.", "Write the market and its rules.");
+        var file = root as MapNode ?? throw root.Refuse("rule.file-kind", ("kind", root.Kind));
         file.OnlyKeys("A rule file", "market", "rules");
-        return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("This is not a rule.", "Write its keys and values.")));
+        return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("rule.not-a-rule")));
     }
 
     private static Rule ReadRule(MapNode map)
@@ -26,7 +26,7 @@ public static class RuleFile
         var (basis, read) = BasisOf(map);
         return new Rule(
             map.Required("id", "lot.missing").Text,
-            Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave) ? grave : throw severity.Refuse($"\"{severity.Text}\" is not a severity.", "Write must, should or note."),
+            Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave) ? grave : throw severity.Refuse("rule.not-a-severity", ("severity", severity.Text)),
             map.Required("message", "what is wrong").Text,
             map.Required("fix", "what to do").Text,
             map.Required("source", "21 CFR 701.3(a)").Text,
@@ -35,8 +35,8 @@ public static class RuleFile
         {
             Until = map.OptionalText("until") is { } until ? Date(until) : null,
             Products = [.. map.Texts("products").Select(t => t.Text)],
-            BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold && (sold.Text == "cosmetic" ? true : throw sold.Refuse($"\"{sold.Text}\" is not how a rule's products are sold.", "Write cosmetic, or leave it out.")),
-            Unless = [.. map.Texts("unless").Select(t => Exemption.Parse(t.Text) is var e && e.IsValue ? e.Value : throw t.Refuse(e.Wrong, e.Write))],
+            BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold && (sold.Text == "cosmetic" ? true : throw sold.Refuse("rule.sold-as", ("sold", sold.Text))),
+            Unless = [.. map.Texts("unless").Select(t => Exemption.Parse(t.Text) is var e && e.IsValue ? e.Value : throw t.Refuse(e.Problem))],
             Basis = basis,
             Read = read,
         };
@@ -47,12 +47,12 @@ public static class RuleFile
         var node = map.Required("basis", "text");
         var basis = BasisText.Parse(node.Text);
         if (!basis.IsValue)
-            throw node.Refuse(basis.Wrong, basis.Write);
+            throw node.Refuse(basis.Problem);
         var read = map.OptionalText("read")?.Text;
-        return LawTexts.Doubt(basis.Value, read) is var (wrong, write) ? throw node.Refuse(wrong, write) : (basis.Value, read);
+        return LawTexts.Doubt(basis.Value, read) is { } doubt ? throw node.Refuse(doubt) : (basis.Value, read);
     }
 
     private static DateOnly Date(TextNode node) => DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
         ? date
-        : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: 2026-11-25");
+        : throw node.Refuse("rule.not-a-date", ("text", node.Text));
 }

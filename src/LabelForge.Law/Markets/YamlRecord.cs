@@ -20,7 +20,7 @@ public sealed class YamlRecord(MapNode node)
     /// <summary>The entries of a file that is a list of mappings.</summary>
     public static IReadOnlyList<YamlRecord> List(string file, Node root) => root is ListNode list
         ? Records(list)
-        : throw Refuse(file, 1, "The file is not one list of entries.", "Start each entry with \"- id: ...\".");
+        : throw root.Refuse("record.file-not-a-list");
 
     /// <summary>Whether a key is given.</summary>
     public bool Has(string key) => node[key] is not null;
@@ -29,10 +29,10 @@ public sealed class YamlRecord(MapNode node)
     public string Text(string key, string write)
     {
         if (Find(key) is not { } found)
-            throw Refuse(Line, $"{Name}no \"{key}\".", $"Write {key}: {write}");
+            throw node.Refuse("record.missing-key", ("name", Name), ("key", key), ("write", write));
         return found is TextNode { Text.Length: > 0 } value
             ? value.Text
-            : throw Refuse(found.Line, $"{Name}\"{key}\" is not a single text.", $"Write {key}: {write}");
+            : throw found.Refuse("record.not-a-single-text", ("name", Name), ("key", key), ("write", write));
     }
 
     /// <summary>A date that must be given, as year-month-day.</summary>
@@ -41,14 +41,14 @@ public sealed class YamlRecord(MapNode node)
         var text = Text(key, "a date, such as 2026-07-31");
         return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
             ? date
-            : throw Refuse(LineOf(key), $"{Name}\"{key}\" is not a date: {text}.", "Write year-month-day, such as 2026-07-31.");
+            : throw At(key).Refuse("record.not-a-date", ("name", Name), ("key", key), ("text", text));
     }
 
     /// <summary>A figure that must be given.</summary>
     public decimal Figure(string key)
     {
         var text = Text(key, "a figure, such as 0.125");
-        return FigureOf(text) ?? throw Refuse(LineOf(key), $"{Name}\"{key}\" is not a figure: {text}.", "Write digits with a decimal point, such as 0.125.");
+        return FigureOf(text) ?? throw At(key).Refuse("record.not-a-figure", ("name", Name), ("key", key), ("text", text));
     }
 
     /// <summary>A plain figure, or null where the text is none.</summary>
@@ -60,18 +60,18 @@ public sealed class YamlRecord(MapNode node)
     {
         if (Find(key) is ListNode { Items.Length: > 0 } list && list.Items.All(n => n is TextNode { Text.Length: > 0 }))
             return [.. list.Items.Cast<TextNode>().Select(n => n.Text)];
-        throw Refuse(LineOf(key), $"{Name}\"{key}\" is missing or not a list.", $"Write {key}: {write}");
+        throw At(key).Refuse("record.not-a-list", ("name", Name), ("key", key), ("write", write));
     }
 
     /// <summary>A mapping that must be given.</summary>
     public YamlRecord Record(string key, string write) =>
-        Find(key) is MapNode map ? new YamlRecord(map) : throw Refuse(LineOf(key), $"{Name}\"{key}\" is missing or not made of keys and values.", $"Write {key}: {write}");
+        Find(key) is MapNode map ? new YamlRecord(map) : throw At(key).Refuse("record.not-keys-and-values", ("name", Name), ("key", key), ("write", write));
 
     /// <summary>A list of mappings that must be given.</summary>
     public IReadOnlyList<YamlRecord> Records(string key, string write) =>
         Find(key) is ListNode { Items.Length: > 0 } list
             ? Records(list)
-            : throw Refuse(LineOf(key), $"{Name}\"{key}\" is missing or not a list.", $"Write {key}: {write}");
+            : throw At(key).Refuse("record.not-a-list", ("name", Name), ("key", key), ("write", write));
 
     /// <summary>Refuses keys that nothing reads: a misspelt key would be a gap that no one sees.</summary>
     public void OnlyKeys(params IReadOnlyList<string> known)
@@ -79,25 +79,26 @@ public sealed class YamlRecord(MapNode node)
         foreach (var entry in node.Entries)
         {
             if (!known.Contains(entry.Key))
-                throw Refuse(entry.Line, $"{Name}\"{entry.Key}\" is not a key known here.", $"The keys are: {string.Join(", ", known)}.");
+                throw entry.Name.Refuse("record.unknown-key", ("name", Name), ("key", entry.Key), ("known", string.Join(", ", known)));
         }
     }
 
     /// <summary>A refusal at a key's line.</summary>
-    public InputException RefuseAt(string key, string wrong, string write) => Refuse(LineOf(key), Name + wrong, write);
+    public InputException RefuseAt(string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => RefuseAt(key, new Problem(null, 0, code, arguments));
+
+    /// <summary>A refusal at a key's line.</summary>
+    public InputException RefuseAt(string key, Problem problem) => Name.Length == 0
+        ? At(key).Refuse(problem)
+        : At(key).Refuse("record.entry", ("name", Name), ("inner", problem));
 
     private string Name => node["id"] is TextNode id ? $"{id.Text}: " : "";
 
     private Node? Find(string key) => node[key];
 
-    private int LineOf(string key) => (Find(key) ?? node).Line;
-
-    private InputException Refuse(int line, string wrong, string write) => Refuse(node.File, line, wrong, write);
-
-    private static InputException Refuse(string file, int line, string wrong, string write) => new(new Problem(file, line, wrong, write));
+    private Node At(string key) => Find(key) ?? node;
 
     private static IReadOnlyList<YamlRecord> Records(ListNode list) =>
         [.. list.Items.Select(n => n is MapNode m
             ? new YamlRecord(m)
-            : throw Refuse(n.File, n.Line, "An entry is not made of keys and values.", "Write each entry as key: value lines."))];
+            : throw n.Refuse("record.entry-not-keys-and-values"))];
 }

@@ -68,7 +68,7 @@ public static class ArrangementFile
             map.OnlyKeys("A box", BoxKeys);
             var kind = Kinds.FirstOrDefault(k => map[k.Key] is not null);
             if (kind.Key is null)
-                throw map.Refuse("A box holds nothing.", "Write rows:, columns:, pair:, say:, window:, picture:, space: or rule:.");
+                throw map.Refuse("arrangement.box-holds-nothing");
             var padding = map.Texts("padding").Select(t => Of(t)).ToArray();
             return new ArrangementBox(kind.Kind)
             {
@@ -83,7 +83,7 @@ public static class ArrangementFile
                     1 => (padding[0], padding[0], padding[0], padding[0]),
                     2 => (padding[1], padding[0], padding[1], padding[0]),
                     4 => (padding[3], padding[0], padding[1], padding[2]),
-                    _ => throw map.Refuse("Padding has one length, two or four.", "Write padding: 4 mm, or [top, right, bottom, left]."),
+                    _ => throw map.Refuse("arrangement.padding-lengths"),
                 },
                 Size = Points(map, "size"),
                 Share = (double)map.NumberOr("share", kind.Kind is BoxKind.Ornament or BoxKind.Space ? 1 : 0),
@@ -104,7 +104,7 @@ public static class ArrangementFile
             var name = map.Required("say", "name").Text;
             var role = (Role)Roles.Names.ToList().IndexOf(name);
             if ((int)role < 0)
-                throw map.Refuse($"\"say: {name}\" is no part of a label.", $"Write one of: {string.Join(", ", Roles.Names)}.");
+                throw map.Refuse("arrangement.no-such-part", ("name", name), ("list", string.Join(", ", Roles.Names)));
             var usual = RoleOnFront.Usual.GetValueOrDefault(role) ?? RoleOnFront.Other;
             return new DesignElement
             {
@@ -124,7 +124,7 @@ public static class ArrangementFile
         private T Word<T>(MapNode map, string key, T otherwise) where T : struct, Enum =>
             map.OptionalText(key) is not { } node ? otherwise
             : Enum.TryParse<T>(node.Text, ignoreCase: true, out var value) ? value
-            : throw node.Refuse($"\"{key}: {node.Text}\" is not known.", $"Write one of: {string.Join(", ", Enum.GetNames<T>().Select(n => n.ToLowerInvariant()))}.");
+            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", Enum.GetNames<T>().Select(n => n.ToLowerInvariant()))));
 
         private double? Points(MapNode map, string key) => map.OptionalText(key) is { } node ? Of(node) : null;
 

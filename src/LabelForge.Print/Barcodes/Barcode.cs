@@ -60,17 +60,15 @@ public static class Barcode
             case BarcodeKind.Gs1Code128 when data.Message.Length <= MostGs1Code128Characters:
                 return Encoded(kind, () => SymbolEncoder.Gs1Code128(data.Message), options, data.HumanReadable);
             case BarcodeKind.Gs1Code128:
-                return Parsed<InkBlock>.Refused(
-                    $"{data.HumanReadable} is {data.Message.Length} characters long; GS1-128 carries {MostGs1Code128Characters}.",
-                    "Leave an element out, or use GS1 DataMatrix.");
+                return Parsed<InkBlock>.Refused("barcode.gs1-128-too-long", ("human-readable", data.HumanReadable), ("count", data.Message.Length), ("most-gs1-code128-characters", MostGs1Code128Characters));
             case BarcodeKind.Ean13 or BarcodeKind.UpcA when data.Elements.Length == 1:
                 return Till(kind, Parsed<Gtin>.Of(data.Gtin), options);
             case BarcodeKind.Ean13 or BarcodeKind.UpcA:
-                return Parsed<InkBlock>.Refused($"{kind} carries a GTIN and nothing else.", "Give the GTIN alone, or use GS1 DataMatrix for lot and dates.");
+                return Parsed<InkBlock>.Refused("barcode.gtin-alone", ("kind", kind));
             case BarcodeKind.Qr:
-                return Parsed<InkBlock>.Refused("A QR code carries a web address, not an element string.", "Give the element string's Digital Link.");
+                return Parsed<InkBlock>.Refused("barcode.qr-web-address");
             case BarcodeKind.Code128:
-                return Parsed<InkBlock>.Refused("Code 128 without FNC1 does not say that its data is GS1's.", "Use GS1-128 for an element string.");
+                return Parsed<InkBlock>.Refused("barcode.code-128-without-fnc1");
             default:
                 throw new ArgumentOutOfRangeException(nameof(kind), kind, "Not a kind of barcode.");
         }
@@ -89,36 +87,36 @@ public static class Barcode
     private static Parsed<InkBlock> Code128(string data, BarcodeOptions options)
     {
         if (data.Length is 0 or > MostCode128Characters)
-            return Parsed<InkBlock>.Refused($"Code 128 cannot carry {data.Length} characters.", $"Give 1 to {MostCode128Characters}.");
+            return Parsed<InkBlock>.Refused("barcode.code-128-too-long", ("count", data.Length), ("most-code128-characters", MostCode128Characters));
         foreach (var character in data)
         {
             if (character is < ' ' or > '~')
-                return Parsed<InkBlock>.Refused($"Code 128 cannot carry '{character}' (U+{(int)character:X4}).", "Use letters without accents, digits and common signs.");
+                return Parsed<InkBlock>.Refused("barcode.code-128-character", ("character", character), ("character-2", $"{(int)character:X4}"));
         }
 
         return Encoded(BarcodeKind.Code128, () => SymbolEncoder.Code128(data), options, data);
     }
 
     private static Parsed<InkBlock> Qr(string data, BarcodeOptions options) => data.Length == 0
-        ? Parsed<InkBlock>.Refused("There is nothing to put in the QR code.", "Give a web address or a text.")
+        ? Parsed<InkBlock>.Refused("barcode.qr-empty")
         : Encoded(BarcodeKind.Qr, () => SymbolEncoder.Qr(data), options, data);
 
     private static Parsed<InkBlock> Read(BarcodeKind kind, Parsed<Gs1ElementString> data, BarcodeOptions options) => data.IsValue
         ? Draw(kind, data.Value, options)
-        : Parsed<InkBlock>.Refused(data.Wrong, data.Write);
+        : Parsed<InkBlock>.Refused(data.Problem);
 
     private static Parsed<InkBlock> Till(BarcodeKind kind, Parsed<Gtin> gtin, BarcodeOptions options)
     {
         if (!gtin.IsValue)
-            return Parsed<InkBlock>.Refused(gtin.Wrong, gtin.Write);
+            return Parsed<InkBlock>.Refused(gtin.Problem);
         // A GTIN-8 has a symbol of its own (EAN-8); filled with zeros it would be another number to a till.
         var short8 = gtin.Value.Digits.Length == 8;
         return (kind, gtin.Value.Thirteen, gtin.Value.Twelve) switch
         {
             (BarcodeKind.Ean13, { } digits, _) when !short8 => Encoded(kind, () => SymbolEncoder.Ean13(digits), options, digits),
             (BarcodeKind.UpcA, _, { } digits) when !short8 => Encoded(kind, () => SymbolEncoder.UpcA(digits), options, digits),
-            (BarcodeKind.UpcA, { }, _) when !short8 => Parsed<InkBlock>.Refused($"UPC-A carries 12 digits; {gtin.Value} needs 13.", "Use EAN-13."),
-            _ => Parsed<InkBlock>.Refused($"{kind} cannot carry {gtin.Value}.", "Give a GTIN-12 or GTIN-13, or use GS1 DataMatrix."),
+            (BarcodeKind.UpcA, { }, _) when !short8 => Parsed<InkBlock>.Refused("barcode.upc-needs-12", ("gtin", gtin.Value)),
+            _ => Parsed<InkBlock>.Refused("barcode.cannot-carry", ("kind", kind), ("gtin", gtin.Value)),
         };
     }
 
@@ -132,7 +130,7 @@ public static class Barcode
         catch (Exception refusal) when (refusal is WriterException or ArgumentException or InvalidOperationException)
         {
             // What fits depends on the mix of characters, so only the encoder knows.
-            return Parsed<InkBlock>.Refused($"{kind} cannot carry '{caption}': {refusal.Message}", "Give shorter data, or another kind of barcode.");
+            return Parsed<InkBlock>.Refused("barcode.cannot-carry-caption", ("kind", kind), ("caption", caption), ("message", refusal.Message));
         }
 
         return Parsed<InkBlock>.Of(SymbolDrawing.Draw(modules, SymbolRules.For(kind), options, caption));

@@ -29,11 +29,11 @@ internal static class DesignFile
         var tone = look.Tone ?? Enum.Parse<Tone>(Choice(map, "tone", "light", ["light", "dark"]), ignoreCase: true);
         var (width, height) = (LengthFormula.Required(map, "width", package?.Sides), LengthFormula.Required(map, "height", package?.Sides));
         var round = Choice(map, "shape", "rectangle", ["rectangle", "round"]) == "round";
-        var panels = map.OptionalMap("panels") ?? throw map.Refuse("A design needs panels.", "Write panels: and under it each panel's name with its place, size and elements.");
+        var panels = map.OptionalMap("panels") ?? throw map.Refuse("design.no-panels");
         var read = panels.Entries.Select(e => ReadPanel(e, width, height, style, package)).ToImmutableArray();
         if (read.Count(p => p.Principal) > 1)
-            throw panels.Refuse("Two panels are principal.", "Leave \"principal: true\" on the one that faces the buyer.");
-        var with = map.Texts("with").Select(t => LabelDesign.Known.Contains(t.Text) ? t.Text : throw t.Refuse($"No design is named \"{t.Text}\".", $"Known: {string.Join(", ", LabelDesign.Known)}."));
+            throw panels.Refuse("design.two-principal");
+        var with = map.Texts("with").Select(t => LabelDesign.Known.Contains(t.Text) ? t.Text : throw t.Refuse("design.unknown-with", ("text", t.Text), ("list", string.Join(", ", LabelDesign.Known))));
         var (ground, ink) = style.Colours[tone];
         return new LabelDesign(look.Design, map.Required("name", "Bar soap").Text, width, height, round, read)
         {
@@ -52,8 +52,7 @@ internal static class DesignFile
         var own = map.OptionalMap("package") is { } node ? PackageFile.Read(node) : null;
         if (own is null || wanted is null || own.Shape == wanted.Shape)
             return own is null ? null : wanted ?? own;
-        throw new InputException(new Problem(null, 0, $"The design {id} is for a {own.Shape.ToString().ToLowerInvariant()}, and the recipe's package is a {wanted.Shape.ToString().ToLowerInvariant()}.",
-            "Choose another design, or write the package's own shape in the recipe."));
+        throw new InputException(null, 0, "design.other-package", ("id", id), ("shape", own.Shape.ToString().ToLowerInvariant()), ("shape-2", wanted.Shape.ToString().ToLowerInvariant()));
     }
 
     private static IEnumerable<Role> RolesOf(MapNode design) => (design.OptionalMap("panels")?.Entries ?? [])
@@ -63,17 +62,17 @@ internal static class DesignFile
 
     private static DesignPanel ReadPanel(Entry entry, Length labelWidth, Length labelHeight, DesignStyle style, Package? package)
     {
-        var map = entry.Value as MapNode ?? throw entry.Value.Refuse($"The panel \"{entry.Key}\" is {entry.Value.Kind}.", "Write x, y, width, height, padding and elements under it.");
+        var map = entry.Value as MapNode ?? throw entry.Value.Refuse("design.not-a-panel", ("name", entry.Key), ("kind", entry.Value.Kind));
         map.OnlyKeys("A panel", PanelKeys);
         var sides = package?.Sides;
         var (x, y) = (LengthFormula.Or(map, "x", default, sides), LengthFormula.Or(map, "y", default, sides));
         var (width, height, padding) = (LengthFormula.Required(map, "width", sides), LengthFormula.Required(map, "height", sides), map.LengthOr("padding", default));
         if (x.Millimetres + width.Millimetres > labelWidth.Millimetres || y.Millimetres + height.Millimetres > labelHeight.Millimetres)
-            throw map.Refuse($"The panel \"{entry.Key}\" reaches beyond the label.", $"Keep it inside {labelWidth} by {labelHeight}.");
+            throw map.Refuse("design.panel-outside", ("name", entry.Key), ("label-width", labelWidth), ("label-height", labelHeight));
         if (2 * padding.Millimetres >= Math.Min(width.Millimetres, height.Millimetres))
-            throw map.Refuse($"The padding of \"{entry.Key}\" leaves no room.", "Write a smaller padding.");
+            throw map.Refuse("design.padding", ("name", entry.Key));
         var elements = map.Items("elements").Select(n =>
-            ReadElement(n as MapNode ?? throw n.Refuse($"An element is {n.Kind}.", "Write - { role: name, place: top, ... }"), style)).ToImmutableArray();
+            ReadElement(n as MapNode ?? throw n.Refuse("design.not-an-element", ("kind", n.Kind)), style)).ToImmutableArray();
         return new DesignPanel(entry.Key, Flag(map, "principal"), x, y, width, height, padding, elements, Flag(map, "turned"));
     }
 
@@ -84,7 +83,7 @@ internal static class DesignFile
         var most = map.LengthOr("most", Length.FromMillimetres(2m));
         var least = map.LengthOr("least", Length.FromMillimetres(1m));
         if (least.Millimetres > most.Millimetres)
-            throw map.Refuse($"least {least} is more than most {most}.", "Write the smaller one as least.");
+            throw map.Refuse("design.least-above-most", ("least", least), ("most", most));
         return new DesignElement
         {
             Role = role,
@@ -110,9 +109,9 @@ internal static class DesignFile
     private static string Choice(MapNode map, string key, string? otherwise, IReadOnlyCollection<string> known)
     {
         if (map.OptionalText(key) is not { } node)
-            return otherwise ?? throw map.Refuse($"\"{key}\" is missing.", $"Write one of: {string.Join(", ", known)}.");
+            return otherwise ?? throw map.Refuse("design.missing", ("key", key), ("list", string.Join(", ", known)));
         return known.Contains(node.Text) ? node.Text
-            : throw node.Refuse($"\"{key}: {node.Text}\" is not known.", $"Write one of: {string.Join(", ", known)}.");
+            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", known)));
     }
 
     private static bool Flag(MapNode map, string key, bool otherwise = false) =>

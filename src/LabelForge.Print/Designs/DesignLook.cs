@@ -28,8 +28,7 @@ public sealed record DesignLook(string Design, string? Style, Tone? Tone)
                 "dark" => look with { Tone = Designs.Tone.Dark },
                 _ when Templates.Ids("arrangements").Contains(part) => look with { Arrangement = part },
                 _ when DesignStyle.Known.Contains(part) => look with { Style = part },
-                _ => throw new InputException(new Problem(null, 0, $"\"{part}\" is neither an arrangement, a style nor a tone.",
-                    $"Write an arrangement ({string.Join(", ", Templates.Ids("arrangements"))}), a style ({string.Join(", ", DesignStyle.Known)}) or light or dark after the design: bar-2x4+bookish+dark.")),
+                _ => throw new InputException(null, 0, "design.unknown-look", ("part", part), ("list", string.Join(", ", Templates.Ids("arrangements"))), ("list-2", string.Join(", ", DesignStyle.Known))),
             };
         }
         return look;

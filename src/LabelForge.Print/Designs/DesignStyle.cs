@@ -61,7 +61,7 @@ public sealed record DesignStyle
     private static DesignStyle Read(MapNode map, string id)
     {
         map.OnlyKeys("A style", "name", "faces", "capitals", "tracking", "rule", "light", "dark", "name capitals", "name tracking", "name leading");
-        var faces = map.OptionalMap("faces")?.OnlyKeys("A style's faces", FaceNames) ?? throw map.Refuse("A style needs faces.", "Write faces: { display: ..., regular: ... }");
+        var faces = map.OptionalMap("faces")?.OnlyKeys("A style's faces", FaceNames) ?? throw map.Refuse("design.style-needs-faces");
         var named = faces.Entries.ToImmutableDictionary(e => e.Key, e => BundledFaces.OfFile(((TextNode)e.Value).Text));
         return new DesignStyle
         {
@@ -79,13 +79,13 @@ public sealed record DesignStyle
 
     private static (Colour Ground, Colour Ink) Pair(MapNode map, string tone)
     {
-        var pair = map.OptionalMap(tone) ?? throw map.Refuse($"A style needs \"{tone}\".", $"Write {tone}: {{ ground: \"#ffffff\", ink: \"#000000\" }}");
+        var pair = map.OptionalMap(tone) ?? throw map.Refuse("design.style-needs", ("tone", tone));
         return (ColourOf(pair, "ground"), ColourOf(pair, "ink"));
     }
 
     internal static Colour ColourOf(MapNode map, string key)
     {
         var node = map.Required(key, "\"#23292e\"");
-        return Colour.Parse(node.Text) ?? throw node.Refuse($"\"{node.Text}\" is not a colour.", "Write # and six hexadecimal digits in quotation marks: \"#23292e\".");
+        return Colour.Parse(node.Text) ?? throw node.Refuse("design.not-a-colour", ("text", node.Text));
     }
 }

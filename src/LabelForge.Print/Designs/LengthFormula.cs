@@ -31,7 +31,7 @@ internal static class LengthFormula
             sign = i < node.Text.Length && node.Text[i] == '-' ? -1 : 1;
             from = i + 1;
         }
-        return sum is >= 0 and <= 10_000 ? Length.FromMillimetres(sum) : throw node.Refuse($"\"{node.Text}\" comes to {sum:0.##} mm.", "Write a length from nothing to 10 m.");
+        return sum is >= 0 and <= 10_000 ? Length.FromMillimetres(sum) : throw node.Refuse("length.out-of-range", ("text", node.Text), ("sum", $"{sum:0.##}"));
     }
 
     private static decimal Term(string term, TextNode node, ImmutableDictionary<string, Length> sides)
@@ -40,13 +40,13 @@ internal static class LengthFormula
         if (term.IndexOf('*', StringComparison.Ordinal) is > 0 and var star)
         {
             if (!decimal.TryParse(term[..star].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out times) || times > 1000)
-                throw node.Refuse($"\"{term[..star].Trim()}\" is not a number.", "Write, for example, 2*height.");
+                throw node.Refuse("length.not-a-number", ("term", term[..star].Trim()));
             term = term[(star + 1)..].Trim();
         }
         if (sides.TryGetValue(term, out var side))
             return times * side.Millimetres;
         var read = LengthText.Parse(term);
-        return read.IsValue ? times * read.Value.Millimetres : throw node.Refuse(read.Wrong,
-            sides.IsEmpty ? read.Write : $"{read.Write} This design's package gives: {string.Join(", ", sides.Keys.Order())}.");
+        return read.IsValue ? times * read.Value.Millimetres : throw (sides.IsEmpty ? node.Refuse(read.Problem)
+            : node.Refuse("length.no-side", ("inner", read.Problem), ("sides", string.Join(", ", sides.Keys.Order()))));
     }
 }

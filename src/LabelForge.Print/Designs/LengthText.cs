@@ -15,13 +15,13 @@ public static class LengthText
         var trimmed = text.Trim();
         var unit = trimmed.EndsWith("mm", StringComparison.Ordinal) ? 1m : trimmed.EndsWith("in", StringComparison.Ordinal) ? Length.MillimetresPerInch : 0m;
         if (unit == 0m)
-            return Parsed<Length>.Refused($"\"{trimmed}\" has no unit that is known here.", Examples);
+            return Parsed<Length>.Refused("length.no-unit", ("trimmed", trimmed));
         var parts = trimmed[..^2].Split('/').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : -1m).ToArray();
         return parts switch
         {
             [>= 0m and <= 10_000m] => Parsed<Length>.Of(Length.FromMillimetres(parts[0] * unit)),
             [>= 0m and <= 10_000m, > 0m] => Parsed<Length>.Of(Length.FromMillimetres(parts[0] * unit / parts[1])),
-            _ => Parsed<Length>.Refused($"\"{trimmed}\" is not a length.", Examples),
+            _ => Parsed<Length>.Refused("length.not-a-length", ("trimmed", trimmed)),
         };
     }
 
@@ -40,12 +40,12 @@ public static class LengthText
             return otherwise;
         return double.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value < 1000
             ? value
-            : throw node.Refuse($"\"{key}: {node.Text}\" is not a number.", $"Write, for example, {key}: 1.2");
+            : throw node.Refuse("length.key-not-a-number", ("key", key), ("text", node.Text));
     }
 
     private static Length Read(TextNode node)
     {
         var read = Parse(node.Text);
-        return read.IsValue ? read.Value : throw node.Refuse(read.Wrong, read.Write);
+        return read.IsValue ? read.Value : throw node.Refuse(read.Problem);
     }
 }

@@ -16,7 +16,7 @@ public abstract record Fit
     public LabelLayout OrRefuse() => this switch
     {
         Fits fits => fits.Layout,
-        DoesNotFit not => throw new InputException(new Problem(null, 0, not.Wrong, not.Write)),
+        DoesNotFit not => throw new InputException(not.Problem),
         _ => throw new InvalidOperationException(),
     };
 
@@ -27,7 +27,13 @@ public abstract record Fit
     /// <param name="Panel">The panel that is too small.</param>
     /// <param name="Role">The element that is too wide, or null where the panel as a whole is too low.</param>
     /// <param name="Excess">How much room is missing.</param>
-    /// <param name="Wrong">What is wrong.</param>
-    /// <param name="Write">What to do.</param>
-    public sealed record DoesNotFit(string Panel, Role? Role, Length Excess, string Wrong, string Write) : Fit;
+    /// <param name="Problem">What is wrong, and what to do.</param>
+    public sealed record DoesNotFit(string Panel, Role? Role, Length Excess, Problem Problem) : Fit
+    {
+        /// <summary>What is wrong.</summary>
+        public string Wrong => Problem.Wrong;
+
+        /// <summary>What to do.</summary>
+        public string Write => Problem.Write;
+    }
 }

@@ -64,7 +64,7 @@ public static class LabelFitter
             {
                 var logo = extras.Art.GetValueOrDefault(LabelExtras.Logo);
                 if ((FrontPanels.Arrange(design, panel, look, content, rules, logo) ?? FrontPanels.Arrange(design, panel, look, content, rules, null)) is not { } front)
-                    return new Fit.DoesNotFit(panel.Id, null, default, $"The arrangement {look.Arrangement} has no room for these words.", "Choose another arrangement, or a larger label.");
+                    return new Fit.DoesNotFit(panel.Id, null, default, new Problem(null, 0, "fit.no-room", ("arrangement", look.Arrangement)));
                 assembly.Add(front);
                 if (logo is not null && front.Pictures.IsEmpty)
                     assembly.LeaveOut($"The logo has no room on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
@@ -93,7 +93,7 @@ public static class LabelFitter
         var layout = assembly.Finish();
         layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules, content.PrincipalPanel?.Area)] };
         return layout.Constraints.FirstOrDefault(c => c.Required && !c.Kept) is { } broken
-            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall, broken.Sentence, broken.Fix)
+            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall, new Problem(null, 0, "fit.rule-broken", ("sentence", broken.Sentence), ("fix", broken.Fix)))
             : new Fit.Fits(layout);
     }
 
@@ -141,15 +141,13 @@ public static class LabelFitter
         {
             var lacks = Points.ToLength(least.TooWideBy + 0.03);
             return new Fit.DoesNotFit(panel.Id, wide.Element.Role, lacks,
-                $"The {wide.RoleName} is {Shown(lacks)} too wide for the panel {panel.Id} with its letters as low as they may be ({Shown(wide.Text?.Floor ?? default)}).",
-                $"{WaysOut.Of(panel, law)} Or shorten it.");
+                new Problem(null, 0, "fit.too-wide", ("role", wide.RoleName), ("lacks", Shown(lacks)), ("panel", panel.Id), ("height", Shown(wide.Text?.Floor ?? default)), ("ways", WaysOut.Of(panel, law))));
         }
         var missing = Points.ToLength(least.TooHigh + 0.03);
         var tallest = least.Items.Where(i => i.Set is not null).OrderByDescending(i => i.Height).Take(3)
             .Select(i => $"{i.Item.RoleName} {Shown(Points.ToLength(i.Height))}");
         return new Fit.DoesNotFit(panel.Id, null, missing,
-            $"The text is {Shown(missing)} too high for the panel {panel.Id} with every letter as low as it may be (most room: {string.Join(", ", tallest)}).",
-            $"{WaysOut.Of(panel, law)} Or shorten the longest of these.");
+            new Problem(null, 0, "fit.too-high", ("missing", Shown(missing)), ("panel", panel.Id), ("tallest", string.Join(", ", tallest)), ("ways", WaysOut.Of(panel, law))));
     }
 
     private static string Shown(Length length) => FormattableString.Invariant($"{length.Millimetres:0.0#} mm");

@@ -171,9 +171,7 @@ public sealed class TypeFace
     {
         var sign = char.IsHighSurrogate(text[at]) && at + 1 < text.Length ? text.Substring(at, 2) : text[at].ToString();
         var code = char.ConvertToUtf32(sign + (char.IsHighSurrogate(sign[0]) && sign.Length == 1 ? "\udc00" : ""), 0);
-        return new InputException(new Problem(null, 0, $"The label's type has no letter for \"{sign}\" (U+{code:X4}) in \"{text}\".",
-            "Write it with Latin letters, figures and ordinary punctuation.")
-        { Letter = sign });
+        return new InputException(new Problem(null, 0, "letter.not-in-type", ("sign", sign), ("code", $"{code:X4}"), ("text", text)) { Letter = sign });
     }
 
     private SKRect Ink(ushort glyph) => inks.GetOrAdd(glyph, g =>

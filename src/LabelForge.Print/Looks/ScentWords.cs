@@ -46,5 +46,5 @@ public static class ScentWords
     private static ScentWord One(MapNode map) => new(
         map.OptionalText("word")?.Text ?? "", map.NumberOr("hue", 0), map.NumberOr("strength", 1),
         map.OptionalText("scent") is { } scent ? Enum.Parse<ScentFamily>(scent.Text, ignoreCase: true) : null,
-        map.OptionalText("ornament") is { } ornament ? OrnamentFamily.Named(ornament.Text) ?? throw ornament.Refuse($"No ornament is named \"{ornament.Text}\".", "Write a family's name.") : null);
+        map.OptionalText("ornament") is { } ornament ? OrnamentFamily.Named(ornament.Text) ?? throw ornament.Refuse("look.no-such-ornament", ("ornament", ornament.Text)) : null);
 }

@@ -15,9 +15,9 @@ public static class AtomicFile
         var full = Path.GetFullPath(path);
         var folder = Path.GetDirectoryName(full);
         if (folder is null || Directory.Exists(full))
-            throw new InputException(new Problem(path, 0, "This is a folder.", "Name a file in it to write."));
+            throw new InputException(path, 0, "output.folder");
         if (!Directory.Exists(folder))
-            throw new InputException(new Problem(path, 0, $"There is no folder {folder}.", "Make the folder first, or write to one that is there."));
+            throw new InputException(path, 0, "output.no-folder", ("folder", folder));
         var beside = Path.Combine(folder, $".{Path.GetFileName(full)}.{Guid.NewGuid():N}.part");
         using var unfinished = UnfinishedFiles.Add(beside);
         try
@@ -32,7 +32,7 @@ public static class AtomicFile
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(path, 0, "The file cannot be written.", $"Check that you may write in its folder and that no program has the file open ({e.Message})"));
+            throw new InputException(path, 0, "output.not-written", ("message", e.Message));
         }
     }
 }

@@ -21,7 +21,7 @@ internal static class DrawnFile
             ".pdf" => pdf,
             ".svg" => svg,
             ".png" => png,
-            var other => throw new InputException(new Problem(path, 0, $"{what} cannot be written as \"{other}\".", "Give the file an ending of .pdf, .svg or .png.")),
+            var other => throw new InputException(path, 0, "output.picture-kind", ("what", what), ("other", other)),
         });
 
     /// <summary>Writes a PNG on white.</summary>

@@ -18,7 +18,7 @@ public static class LabelFile
     public static void Write(string path, LabelLayout label, DocumentInfo info, int dotsPerInch = UsualDotsPerInch)
     {
         if (dotsPerInch is < 72 or > 2400)
-            throw new InputException(new Problem(null, 0, $"A picture cannot have {dotsPerInch} dots to the inch.", "Write from 72 to 2400; a usual printer has 300 or 600."));
+            throw new InputException(null, 0, "output.dots", ("dots-per-inch", dotsPerInch));
         DrawnFile.Write(path, "A label", s => WritePdf(s, label, info), s => WriteSvg(s, label, info.Title), s => WritePng(s, label, dotsPerInch));
     }
 
@@ -31,7 +31,7 @@ public static class LabelFile
         else if (Path.GetExtension(path).Equals(".pdf", StringComparison.OrdinalIgnoreCase))
             AtomicFile.Write(path, stream => WritePdf(stream, labels, info));
         else
-            throw new InputException(new Problem(path, 0, "A picture holds one label.", "Write a .pdf, which has a page for each; or name one product, as RECIPE/VARIANT."));
+            throw new InputException(path, 0, "output.one-label");
     }
 
     /// <summary>Writes a page of the label's own size.</summary>

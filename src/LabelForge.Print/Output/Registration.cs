@@ -28,24 +28,22 @@ public readonly record struct Registration(decimal NudgeXMm, decimal NudgeYMm, d
         (x * FactorX + Lettering.Points.OfMillimetres(NudgeXMm), y * FactorY + Lettering.Points.OfMillimetres(NudgeYMm));
 
     /// <summary>Reads a nudge: <c>0.5,-0.3</c>, in millimetres to the right and down.</summary>
-    public static Parsed<(decimal X, decimal Y)> ParseNudge(string text) => Parse(text, MostNudgeMm, "millimetres",
-        "Write how far to move the print to the right and down, in millimetres: 0.5,-0.3");
+    public static Parsed<(decimal X, decimal Y)> ParseNudge(string text) => Parse(text, MostNudgeMm, "printer.nudge");
 
     /// <summary>Reads a stretch: <c>0.4,-0.2</c>, in percent wider and higher.</summary>
-    public static Parsed<(decimal X, decimal Y)> ParseStretch(string text) => Parse(text, MostStretchPercent, "percent",
-        "Write by how much to make the print wider and higher, in percent: 0.4,-0.2 (0,0 leaves it)");
+    public static Parsed<(decimal X, decimal Y)> ParseStretch(string text) => Parse(text, MostStretchPercent, "printer.stretch");
 
     /// <inheritdoc/>
     public override string ToString() => FormattableString.Invariant(
         $"moved {NudgeXMm:0.###} mm right and {NudgeYMm:0.###} mm down, {StretchXPercent:0.####} % wider and {StretchYPercent:0.####} % higher");
 
-    private static Parsed<(decimal X, decimal Y)> Parse(string text, decimal most, string unit, string write)
+    private static Parsed<(decimal X, decimal Y)> Parse(string text, decimal most, string code)
     {
         var parts = text.Split(',').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var v) ? v : (decimal?)null).ToArray();
         if (parts is not [{ } x, { } y])
-            return Parsed<(decimal, decimal)>.Refused($"\"{text}\" is not two figures with a comma between them.", write + ".");
+            return Parsed<(decimal, decimal)>.Refused(code, ("text", text));
         return Math.Abs(x) <= most && Math.Abs(y) <= most
             ? Parsed<(decimal, decimal)>.Of((x, y))
-            : Parsed<(decimal, decimal)>.Refused(FormattableString.Invariant($"\"{text}\" is more than {most} {unit}."), write + ".");
+            : Parsed<(decimal, decimal)>.Refused(code + "-too-large", ("text", text), ("most", most));
     }
 }

@@ -29,7 +29,7 @@ internal static class GuardedPdf
     public static T Read<T>(byte[] pdf, string where, string what, int mostPages, Func<PdfDocument, T> read)
     {
         if (!HasHeader(pdf))
-            throw Refused(where, "This is not a PDF.", $"Export the {what} as PDF, or give its words as .txt.");
+            throw Refused(where, "pdf.not-a-pdf", ("what", what));
         var budget = new UnpackBudget(MostOfOneStream, MostUnpackedBytes);
         T? answer = default;
         Exception? failed = null;
@@ -40,7 +40,7 @@ internal static class GuardedPdf
             {
                 using var document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true, FilterProvider = BoundedFilters.Of(budget) });
                 if (document.NumberOfPages > mostPages)
-                    throw Refused(where, $"This PDF has {document.NumberOfPages} pages; a {what} has {mostPages} at most.", $"Give the {what} alone.");
+                    throw Refused(where, "pdf.too-many-pages", ("number-of-pages", document.NumberOfPages), ("what", what), ("most-pages", mostPages));
                 answer = read(document);
             }
             catch (Exception e)
@@ -55,20 +55,20 @@ internal static class GuardedPdf
         budget.Stop();
         // A lenient reader goes on without what it was not given, and would answer with a part of the words.
         if (budget.IsExceeded)
-            throw Refused(where, $"This PDF unpacks to more than any {what} holds.", $"Export the {what} anew, by itself, or give its words as .txt.");
+            throw Refused(where, "pdf.unpacks-too-large", ("what", what));
         if (!ended)
-            throw Refused(where, "This PDF cannot be read in reasonable time.", $"Export the {what} anew, by itself, with its text as text.");
+            throw Refused(where, "pdf.too-slow", ("what", what));
         return failed switch
         {
             null => answer!,
             InputException refused => throw refused,
-            PdfDocumentEncryptedException => throw Refused(where, "This PDF is locked with a password.", $"Open it with the password and save it without one, or give the {what}'s words as .txt."),
-            _ => throw Refused(where, "This PDF is broken or uses something that cannot be read here.", $"Open it in a viewer and export it anew as PDF with its text as text, or give the {what}'s words as .txt."),
+            PdfDocumentEncryptedException => throw Refused(where, "pdf.locked", ("what", what)),
+            _ => throw Refused(where, "pdf.broken", ("what", what)),
         };
     }
 
     /// <summary>Why a file cannot be used.</summary>
-    public static InputException Refused(string where, string wrong, string write) => new(new Problem(where, 0, wrong, write));
+    public static InputException Refused(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(where, 0, code, arguments);
 
     private static bool HasHeader(byte[] pdf) => pdf.AsSpan(0, Math.Min(1024, pdf.Length)).IndexOf("%PDF-"u8) >= 0;
 }

@@ -46,7 +46,7 @@ public static class PdfLabelReader
         {
             var page = document.GetPage(number);
             if (page.Letters.Count > MostLetters)
-                throw GuardedPdf.Refused(where, $"Page {number} holds {page.Letters.Count:N0} letters, more than any label.", "Give the label alone.");
+                throw GuardedPdf.Refused(where, "pdf.too-many-letters", ("number", number), ("count", $"{page.Letters.Count:N0}"));
             size = number == 1 ? (page.Width, page.Height) : size;
             pages.Add((Math.Clamp(page.Width, 1, 14_400), Math.Clamp(page.Height, 1, 14_400)));
             var seen = document.GetPage<SeenLetters>(number);
@@ -58,7 +58,7 @@ public static class PdfLabelReader
             unseen.AddRange(Hidden(page, seen));
         }
         if (text.Length == 0 && unseen.Count > 0)
-            throw GuardedPdf.Refused(where, $"No word in this file can be seen: {unseen[0].Why}.", "A scan with its words hidden behind it is a picture: export the label with text that prints, or give its words as .txt.");
+            throw GuardedPdf.Refused(where, "pdf.no-word-seen", ("why", unseen[0].Why));
         var read = LabelText.Of(text.ToString(), where);
         var isLabel = size is { } s && Math.Max(s.Width, s.Height) <= LongestLabelPoints;
         return read with

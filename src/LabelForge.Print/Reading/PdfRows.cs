@@ -22,7 +22,7 @@ public static class PdfRows
         foreach (var page in document.GetPages())
         {
             if (page.Letters.Count > MostLetters)
-                throw GuardedPdf.Refused(where, $"Page {page.Number} holds {page.Letters.Count:N0} letters, more than any certificate.", "Give the certificate alone.");
+                throw GuardedPdf.Refused(where, "pdf.too-many-letters-for-a-certificate", ("number", page.Number), ("count", $"{page.Letters.Count:N0}"));
             foreach (var row in Rows(page))
                 text.AppendJoin(' ', row.Select(w => w.Text)).Append('\n');
         }

@@ -32,8 +32,7 @@ public static class CalibrationPage
     {
         var (across, down) = Rulers(stock);
         if (Away(acrossMm, across) || Away(downMm, down))
-            return Parsed<(decimal, decimal)>.Refused(FormattableString.Invariant($"The rulers of {stock.Id} are {across} across and {down} down; {acrossMm} and {downMm} are more than {Registration.MostStretchPercent} % away."),
-                "Measure from the first tick to the last, in millimetres; and print at actual size, not \"fit to page\".");
+            return Parsed<(decimal, decimal)>.Refused("printer.rulers-differ", ("stock", stock.Id), ("across", across), ("down", down), ("across-mm", acrossMm), ("down-mm", downMm), ("most-stretch-percent", Registration.MostStretchPercent));
         return Parsed<(decimal, decimal)>.Of((Needed(used.StretchXPercent, across, acrossMm), Needed(used.StretchYPercent, down, downMm)));
     }
 

@@ -21,10 +21,10 @@ public sealed record FillItem(string Recipe, string? Lot, int Count)
             // The last colon, so that a path with a drive letter may stand before it.
             var colon = part.LastIndexOf(':');
             if (colon <= 0 || !int.TryParse(part[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > SheetWriter.MostLabels)
-                return Parsed<ImmutableArray<FillItem>>.Refused($"\"{part}\" does not say how many labels of what.", Example);
+                return Parsed<ImmutableArray<FillItem>>.Refused("sheet.how-many-of-what", ("part", part));
             var (what, at) = (part[..colon].Trim(), part[..colon].LastIndexOf('@'));
             items.Add(at > 0 ? new FillItem(what[..at].Trim(), what[(at + 1)..].Trim(), count) : new FillItem(what, null, count));
         }
-        return items.Count > 0 ? Parsed<ImmutableArray<FillItem>>.Of(items.ToImmutable()) : Parsed<ImmutableArray<FillItem>>.Refused("There is nothing to fill the sheets with.", Example);
+        return items.Count > 0 ? Parsed<ImmutableArray<FillItem>>.Of(items.ToImmutable()) : Parsed<ImmutableArray<FillItem>>.Refused("sheet.nothing-to-fill");
     }
 }

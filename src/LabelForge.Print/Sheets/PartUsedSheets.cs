@@ -88,11 +88,11 @@ public sealed class PartUsedSheets
 
     private static PartUsedSheet Sheet(Entry entry) => entry.Value is TextNode text && PositionRanges.Read(text.Text) is { Count: > 0 } used
         ? new PartUsedSheet(entry.Key, used)
-        : throw entry.Value.Refuse($"The value of \"{entry.Key}\" is no list of places on a sheet.", $"Write the places that are used, or delete the line: {entry.Key}: \"1-4,7\"");
+        : throw entry.Value.Refuse("sheet.part-used-places", ("name", entry.Key));
 
     private static ImmutableArray<PartUsedSheet> First(Entry entry) => Position(entry) is > 1 and var first ? [new PartUsedSheet("A", [.. Enumerable.Range(1, first - 1)])] : [];
 
     private static int Position(Entry entry) => entry.Value is TextNode text && int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var position) && position is >= 1 and <= 10_000
         ? position
-        : throw entry.Value.Refuse($"The value of \"{entry.Key}\" is no position on a sheet.", $"Write the first free position, counted from 1, or delete the line: {entry.Key}: 1");
+        : throw entry.Value.Refuse("sheet.part-used-position", ("name", entry.Key));
 }

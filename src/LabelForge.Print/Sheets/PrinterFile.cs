@@ -26,9 +26,7 @@ public static class PrinterFile
         if (Find(workshopFolder, id) is { } found)
             return found;
         var known = Known(workshopFolder);
-        throw new InputException(new Problem(null, 0, $"No printer \"{id}\" is remembered in this workshop.",
-            (known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}.") + $" Remember it with: labelforge calibrate --printer {id} --nudge 0,0")
-        { Code = "printer.unknown" });
+        throw new InputException(null, 0, "printer.unknown", ("id", id), ("advice", known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}."));
     }
 
     /// <summary>The ids of the printers remembered.</summary>
@@ -76,11 +74,11 @@ public static class PrinterFile
         if (map.OptionalText(key) is not { } node)
             return default;
         var read = parse(node.Text);
-        return read.IsValue ? read.Value : throw node.Refuse(read.Wrong, $"Write two figures with a comma between them: {key}: 0.5,-0.3");
+        return read.IsValue ? read.Value : throw node.Refuse("printer.file-pair", ("inner", read.Problem), ("key", key));
     }
 
     private static string PathOf(string workshopFolder, string id) =>
         id.Length is > 0 and <= 60 && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
             ? Path.Combine(workshopFolder, Room, id + ".yaml")
-            : throw new InputException(new Problem(null, 0, $"\"{id}\" cannot name a printer.", "Use letters, digits and hyphens: --printer kitchen") { Code = "printer.unnameable" });
+            : throw new InputException(null, 0, "printer.unnameable", ("id", id));
 }

@@ -23,10 +23,10 @@ public sealed record SerialNumbers(int First, int Last, int Digits)
     {
         var parts = text.Split("..").Select(p => p.Trim()).ToArray();
         if (parts is not [{ Length: > 0 and <= 9 } first, { Length: > 0 and <= 9 } last] || !parts.All(p => p.All(char.IsAsciiDigit)))
-            return Parsed<SerialNumbers>.Refused($"\"{text}\" are no serial numbers.", Example);
+            return Parsed<SerialNumbers>.Refused("sheet.not-serial-numbers", ("text", text));
         var numbers = new SerialNumbers(int.Parse(first, CultureInfo.InvariantCulture), int.Parse(last, CultureInfo.InvariantCulture), Math.Max(first.Length, last.Length));
         return numbers.Count is >= 1 and <= SheetWriter.MostLabels
             ? Parsed<SerialNumbers>.Of(numbers)
-            : Parsed<SerialNumbers>.Refused($"\"{text}\" are {numbers.Count} labels.", $"Give from 1 to {SheetWriter.MostLabels} at a time, the smaller number first.");
+            : Parsed<SerialNumbers>.Refused("sheet.too-many-serials", ("text", text), ("count", numbers.Count), ("most-labels", SheetWriter.MostLabels));
     }
 }

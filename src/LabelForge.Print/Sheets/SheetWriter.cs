@@ -50,9 +50,9 @@ public static class SheetWriter
     public static SheetPlan Plan(LabelStock stock, int first, int? count)
     {
         if (first < 1 || first > stock.PerSheet)
-            throw new InputException(new Problem(null, 0, $"There is no position {first} on {stock.Id}.", $"Write a first position from 1 to {stock.PerSheet}."));
+            throw new InputException(null, 0, "sheet.no-position", ("first", first), ("stock", stock.Id), ("per-sheet", stock.PerSheet));
         if (count is < 1 or > MostLabels)
-            throw new InputException(new Problem(null, 0, $"{count} labels cannot be laid out.", $"Write a count from 1 to {MostLabels}."));
+            throw new InputException(null, 0, "sheet.too-many-labels", ("count", count), ("most-labels", MostLabels));
         return new SheetPlan(first, count ?? stock.PerSheet - first + 1, stock.PerSheet);
     }
 

@@ -81,31 +81,31 @@ internal static class StockFile
     private static LabelStock Checked(MapNode map, LabelStock s)
     {
         if (map.OptionalText("shape") is { Text: "round" } shape && s.LabelWidth != s.LabelHeight)
-            throw shape.Refuse($"A round label is as wide as high, not {s.LabelWidth} by {s.LabelHeight}.", "Write shape: oval, or one diameter for both.");
+            throw shape.Refuse("stock-sheet.not-round", ("label-width", s.LabelWidth), ("label-height", s.LabelHeight));
         if (s.Columns > 1 && s.PitchX.Millimetres < s.LabelWidth.Millimetres - Tolerance)
-            throw At(map, "pitch x", $"Labels overlap sideways: they are {s.LabelWidth} wide and {s.PitchX} apart.", "Measure pitch x from one label's left edge to the next one's.");
+            throw At(map, "pitch x", "stock-sheet.overlap-sideways", ("label-width", s.LabelWidth), ("pitch-x", s.PitchX));
         if (s.Rows > 1 && s.PitchY.Millimetres < s.LabelHeight.Millimetres - Tolerance)
-            throw At(map, "pitch y", $"Labels overlap downward: they are {s.LabelHeight} high and {s.PitchY} apart.", "Measure pitch y from one label's top edge to the next one's.");
+            throw At(map, "pitch y", "stock-sheet.overlap-downward", ("label-height", s.LabelHeight), ("pitch-y", s.PitchY));
         var (x, y) = s.CornerOf(s.PerSheet);
         if (x.Millimetres + s.LabelWidth.Millimetres > s.PageWidth.Millimetres + Tolerance)
-            throw At(map, "columns", $"The last column ends {Length.FromMillimetres(x.Millimetres + s.LabelWidth.Millimetres - s.PageWidth.Millimetres)} beyond the sheet.", "Check left, pitch x, width and columns.");
+            throw At(map, "columns", "stock-sheet.last-column", ("from-millimetres", Length.FromMillimetres(x.Millimetres + s.LabelWidth.Millimetres - s.PageWidth.Millimetres)));
         if (y.Millimetres + s.LabelHeight.Millimetres > s.PageHeight.Millimetres + Tolerance)
-            throw At(map, "rows", $"The last row ends {Length.FromMillimetres(y.Millimetres + s.LabelHeight.Millimetres - s.PageHeight.Millimetres)} beyond the sheet.", "Check top, pitch y, height and rows.");
+            throw At(map, "rows", "stock-sheet.last-row", ("from-millimetres", Length.FromMillimetres(y.Millimetres + s.LabelHeight.Millimetres - s.PageHeight.Millimetres)));
         if (2 * s.CornerRadius.Millimetres > Math.Min(s.LabelWidth.Millimetres, s.LabelHeight.Millimetres))
-            throw At(map, "corner", "The corner's radius is more than half the label.", "Write a smaller corner, or shape: round.");
+            throw At(map, "corner", "stock-sheet.corner");
         return s;
     }
 
-    private static InputException At(MapNode map, string key, string wrong, string write) => (map[key] ?? map).Refuse(wrong, write);
+    private static InputException At(MapNode map, string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => (map[key] ?? map).Refuse(code, arguments);
 
     private static Length LabelSide(MapNode map, string key) => map.RequiredLength(key) is { Millimetres: >= 5m } side
         ? side
-        : throw At(map, key, $"A label's {key} is less than 5 mm.", "Write its size in mm or in: 63.5 mm, 2.5 in.");
+        : throw At(map, key, "stock-sheet.label-side", ("key", key));
 
     // Larger than a printer at a table takes; it would be a slip in the unit.
     private static Length PageSide(MapNode map, string key) => map.RequiredLength(key) is { Millimetres: >= 25m and <= 1500m } side
         ? side
-        : throw At(map, key, $"A sheet's {key} is not between 25 mm and 1500 mm.", "Check the unit: 210 mm, 8.5 in.");
+        : throw At(map, key, "stock-sheet.sheet-side", ("key", key));
 
     private static string Choice(MapNode map, string key, string otherwise, params string[] known)
     {
@@ -113,7 +113,7 @@ internal static class StockFile
             return otherwise;
         return known.Contains(node.Text)
             ? node.Text
-            : throw node.Refuse($"\"{key}: {node.Text}\" is not known.", $"Write one of: {string.Join(", ", known)}.");
+            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", known)));
     }
 
     private static int Count(MapNode map, string key)
@@ -121,6 +121,6 @@ internal static class StockFile
         var node = map.Required(key, "10");
         return int.TryParse(node.Text, out var count) && count is >= 1 and <= 100
             ? count
-            : throw node.Refuse($"\"{key}: {node.Text}\" is not a number of labels.", "Write a whole number from 1 to 100.");
+            : throw node.Refuse("stock-sheet.not-a-number", ("key", key), ("text", node.Text));
     }
 }

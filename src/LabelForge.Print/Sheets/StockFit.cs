@@ -22,9 +22,7 @@ public static class StockFit
             return;
         // The closest first: a small label on a whole sheet fits, and is not what anyone wants.
         var fitting = LabelStock.All.Where(s => Fits(design, s)).OrderBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres).Take(4).Select(s => s.Id).ToList();
-        throw new InputException(new Problem(null, 0,
-            $"The design {design.Id} ({design.Width} by {design.Height}{(design.Round ? ", round" : "")}) does not fit the labels of {stock.Id} ({stock.LabelWidth} by {stock.LabelHeight}{(stock.Shape == StockShape.Round ? ", round" : "")}).",
-            fitting.Count == 0 ? "Choose another design." : $"Choose stock that it fits: {string.Join(", ", fitting)}."));
+        throw (fitting.Count == 0 ? new InputException(null, 0, "stock-sheet.design-does-not-fit", ("design", design.Id), ("width", design.Width), ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id), ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight), ("value-2", (stock.Shape == StockShape.Round ? ", round" : ""))) : new InputException(null, 0, "stock-sheet.design-does-not-fit-any", ("design", design.Id), ("width", design.Width), ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id), ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight), ("value-2", (stock.Shape == StockShape.Round ? ", round" : "")), ("list", string.Join(", ", fitting))));
     }
 
     private static bool Larger(Length design, Length stock) => design.Millimetres > stock.Millimetres + SizeTolerance;

@@ -37,8 +37,7 @@ public static class ProductParts
         var twice = named.GroupBy(n => n.Key, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
         {
-            throw new InputException(new Problem(material.File, twice.Last().Line.Line,
-                $"\"{twice.First().Line.Name}\" and \"{twice.Last().Line.Name}\" are the same ingredient, {twice.Key}.", "Name it once."));
+            throw new InputException(material.File, twice.Last().Line.Line, "finished.same-ingredient", ("line", twice.First().Line.Name), ("line-2", twice.Last().Line.Name), ("name", twice.Key));
         }
         return [.. named.Select(n => new Constituent(n.Key, n.Line.Share, IngredientDictionary.Shipped.Find(NanoName.Bare(n.Line.Name))?.IsColourant ?? false))];
     }

@@ -23,13 +23,11 @@ internal sealed class SoapPartOfBatch
     public static SoapPartOfBatch Of(FinishedProduct product)
     {
         var recipe = product.Batch.Recipe;
-        var charge = product.Soap ?? throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine,
-            "Nothing is formed in this batch: it has no lye, or no oil for it.", "Write declare as: charged, or leave the line out."));
+        var charge = product.Soap ?? throw new InputException(recipe.File, recipe.DeclareAsLine, "finished.nothing-formed");
         var made = SoapMade.Of(charge);
         if (made.FirstOrDefault(s => !s.HasStandardName) is { } unnamed)
         {
-            throw new InputException(new Problem(recipe.File, recipe.DeclareAsLine, $"No standard name is known here for the {unnamed.Name}.",
-                $"Write declare as: charged; or find the name and write it in {unnamed.Of!.Material.File}, for example: soap name: Sodium Olivate"));
+            throw new InputException(recipe.File, recipe.DeclareAsLine, "finished.no-standard-name", ("unnamed", unnamed.Name), ("file", unnamed.Of!.Material.File));
         }
         return new SoapPartOfBatch(made, charge.Grams, charge.Grams / product.Batch.Total.Grams);
     }

@@ -19,13 +19,11 @@ public readonly record struct CasNumber
         var parts = number.Split('-');
         if (parts is not [{ Length: >= 2 and <= 7 } first, { Length: 2 } second, { Length: 1 } check]
             || !(first + second + check).All(char.IsAsciiDigit))
-            return Parsed<CasNumber>.Refused($"\"{number}\" is not a CAS number.", "Write it like 7732-18-5.");
+            return Parsed<CasNumber>.Refused("substances.not-a-cas-number", ("number", number));
         var due = CheckDigit(first + second);
         return due == check[0] - '0'
             ? Parsed<CasNumber>.Of(new CasNumber(number))
-            : Parsed<CasNumber>.Refused(
-                $"The CAS number {number} fails its check digit.",
-                $"Look for a slip of the pen; {first}-{second} would end in {due}.");
+            : Parsed<CasNumber>.Refused("substances.cas-check-digit", ("number", number), ("first", first), ("second", second), ("due", due));
     }
 
     /// <summary>The check digit: the digits counted from the right, each times its place, summed, modulo 10.</summary>

@@ -35,7 +35,7 @@ public sealed class ColourAdditives
             foreach (var name in additive.OtherNames.Prepend(additive.Name))
             {
                 if (!additives.byName.TryAdd(NameText.Plain(name), additive))
-                    throw row.Refuse($"the name \"{name}\" stands twice.", "Give each name to one colour.");
+                    throw row.Refuse("substances.colour-name-twice", ("name", name));
             }
         }
         return additives;
@@ -75,15 +75,15 @@ public sealed class ColourAdditives
         ? null
         : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
             ? new ColourLimit(percent, Groups(row, "limits"))
-            : throw row.Refuse($"\"{row["max"]}\" is not a percent.", "Write digits with a decimal point, above 0 up to 100.");
+            : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 
     private static ImmutableArray<string> Groups(DataRow row, string column) =>
-        [.. row.Several(column).Select(g => ProductGroup.IsKnown(g) ? g : throw row.Refuse($"\"{g}\" is neither a kind nor a group of products.", "Write one of products.yaml."))];
+        [.. row.Several(column).Select(g => ProductGroup.IsKnown(g) ? g : throw row.Refuse("substances.no-group", ("g", g)))];
 
     private static bool Either(DataRow row, string column, string positive, string negative) => row[column] switch
     {
         var text when text == positive => true,
         var text when text == negative => false,
-        var text => throw row.Refuse($"\"{text}\" in the column {column} is not known.", $"Write {positive} or {negative}."),
+        var text => throw row.Refuse("substances.column", ("text", text), ("column", column), ("positive", positive), ("negative", negative)),
     };
 }

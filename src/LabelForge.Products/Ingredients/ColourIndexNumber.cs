@@ -19,7 +19,7 @@ public readonly record struct ColourIndexNumber
         var number = text.StartsWith("CI", StringComparison.OrdinalIgnoreCase) ? text[2..].Trim() : text;
         return number.Length == 5 && number.All(char.IsAsciiDigit)
             ? Parsed<ColourIndexNumber>.Of(new ColourIndexNumber(number))
-            : Parsed<ColourIndexNumber>.Refused($"\"{text}\" is not a Colour Index number.", "Write five digits, such as CI 77891.");
+            : Parsed<ColourIndexNumber>.Refused("substances.not-a-colour-index", ("text", text));
     }
 
     /// <summary>The number as a label names the colour: <c>CI 77891</c>.</summary>

@@ -41,11 +41,11 @@ public static class CountedAs
     {
         "upper" => true,
         "" => false,
-        var other => throw row.Refuse($"\"{other}\" is not known.", "Write upper where the share is an upper bound, else nothing."),
+        var other => throw row.Refuse("substances.not", ("other", other)),
     };
 
     private static decimal Figure(DataRow row) =>
         decimal.TryParse(row["share"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share) && share is > 0 and < 1
             ? share
-            : throw row.Refuse($"\"{row["share"]}\" is not a share.", "Write a figure between 0 and 1.");
+            : throw row.Refuse("substances.not-a-share", ("share", row["share"]));
 }

@@ -42,9 +42,9 @@ public sealed class DataTable
         {
             var row = new DataRow(File, line, heading, cells);
             if (first && !cells.SequenceEqual(heading))
-                throw row.Refuse("the heading is not the one wanted.", $"Write {string.Join(',', heading)}");
+                throw row.Refuse("substances.heading", ("list", string.Join(',', heading)));
             if (cells.Length != heading.Length)
-                throw row.Refuse($"the row has {cells.Length} cells.", $"Write {heading.Length}: {string.Join(',', heading)}");
+                throw row.Refuse("substances.cells", ("count", cells.Length), ("count-2", heading.Length), ("list", string.Join(',', heading)));
             if (!first)
                 yield return row;
             first = false;
@@ -69,7 +69,7 @@ public sealed record DataRow(string File, int Line, string[] Heading, ImmutableA
 
     /// <summary>The column's text, which must be there.</summary>
     public string Needed(string column) =>
-        this[column] is { Length: > 0 } text ? text : throw Refuse($"the column {column} is empty.", "Fill it in.");
+        this[column] is { Length: > 0 } text ? text : throw Refuse("substances.column-empty", ("column", column));
 
     /// <summary>What the row rests on: its columns basis and read.</summary>
     /// <exception cref="InputException">It does not say, or names no text that was read.</exception>
@@ -77,12 +77,15 @@ public sealed record DataRow(string File, int Line, string[] Heading, ImmutableA
     {
         var basis = Value(BasisText.Parse(this["basis"]));
         var read = this["read"] is { Length: > 0 } text ? text : null;
-        return LawTexts.Doubt(basis, read) is var (wrong, write) ? throw Refuse(wrong, write) : (basis, read);
+        return LawTexts.Doubt(basis, read) is { } doubt ? throw Refuse(doubt) : (basis, read);
     }
 
     /// <summary>What a reader made of the text, or a refusal that names this row.</summary>
-    public T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw Refuse(parsed.Wrong, parsed.Write);
+    public T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw Refuse(parsed.Problem);
 
     /// <summary>A refusal that names this row and shows its text.</summary>
-    public InputException Refuse(string wrong, string write) => new(new Problem(File, Line, $"In \"{string.Join(',', Cells)}\": {wrong}", write));
+    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => Refuse(new Problem(null, 0, code, arguments));
+
+    /// <summary>A refusal that names this row and shows its text.</summary>
+    public InputException Refuse(Problem problem) => new(File, Line, "substances.in-row", ("row", string.Join(',', Cells)), ("inner", problem));
 }

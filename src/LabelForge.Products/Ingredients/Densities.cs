@@ -53,5 +53,5 @@ public static class Densities
     private static decimal Figure(DataRow row, string column) =>
         decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is > 0 and < 25
             ? figure
-            : throw row.Refuse($"\"{row[column]}\" is no density.", "Write grams to the millilitre.");
+            : throw row.Refuse("substances.no-density", ("row", row[column]));
 }

@@ -35,7 +35,7 @@ public sealed class FragranceAllergens
             foreach (var name in allergen.Names)
             {
                 if (!allergens.byName.TryAdd(NameText.Plain(name), allergen))
-                    throw row.Refuse($"the name \"{name}\" stands twice.", "Give each name to one entry.");
+                    throw row.Refuse("substances.name-twice", ("name", name));
             }
         }
         return allergens;
@@ -62,7 +62,7 @@ public sealed class FragranceAllergens
         {
             "short" => AllergenList.Short,
             "extended" => AllergenList.Extended,
-            var other => throw row.Refuse($"\"{other}\" is not a list.", "Write short or extended."),
+            var other => throw row.Refuse("substances.not-a-list", ("other", other)),
         },
         row.Needed("reference"),
         row.Needed("source"),

@@ -128,6 +128,6 @@ public sealed class IngredientDictionary
         var other = index[name];
         if (ReferenceEquals(other, row) || (other.IsColourant && row.IsColourant))
             return;
-        throw row.Row.Refuse($"the name \"{name}\" already means {other.Us} in {Path.GetFileNameWithoutExtension(other.Row.File)}.", "Give it to one of the two.");
+        throw row.Row.Refuse("substances.name-taken", ("name", name), ("us", other.Us), ("file", Path.GetFileNameWithoutExtension(other.Row.File)));
     }
 }

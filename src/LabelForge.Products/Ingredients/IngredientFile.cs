@@ -38,9 +38,9 @@ internal static class IngredientFile
             row.Needed("source"),
             row.Value(BasisText.Parse(row["basis"])));
         if (ingredient.Roles.IsEmpty)
-            throw row.Refuse("the ingredient has no role.", "Name at least one, such as emollient.");
+            throw row.Refuse("substances.no-role-given");
         if (ingredient.ColourIndex.Length > 0 && !ingredient.IsColourant)
-            throw row.Refuse("it has a Colour Index number but is not flagged as a colourant.", "Add colourant to its flags.");
+            throw row.Refuse("substances.colourant-not-flagged");
         return ingredient;
     }
 
@@ -50,7 +50,7 @@ internal static class IngredientFile
     {
         return Words<T>.Known.TryGetValue(written, out var value)
             ? value
-            : throw row.Refuse($"\"{written}\" is not known.", $"Write one of: {string.Join(", ", Words<T>.Known.Keys)}.");
+            : throw row.Refuse("substances.not-2", ("written", written), ("list", string.Join(", ", Words<T>.Known.Keys)));
     }
 
     // Made once, not for each row. Numbers would pass Enum.TryParse; only words are the data's.

@@ -20,8 +20,8 @@ public abstract class IngredientNaming
 
     /// <summary>The way of a market.</summary>
     /// <exception cref="Measures.InputException">Its market.yaml names none that is known here.</exception>
-    public static IngredientNaming Of(Market market) => Ways.GetValueOrDefault(market.Ways.IngredientNames) ?? throw new Measures.InputException(new Measures.Problem(
-        $"{market.Id}/market.yaml", 0, $"\"{market.Ways.IngredientNames}\" is no way to name ingredients.", $"Write one of: {string.Join(", ", Ways.Keys)}."));
+    public static IngredientNaming Of(Market market) => Ways.GetValueOrDefault(market.Ways.IngredientNames) ?? throw new Measures.InputException(
+        $"{market.Id}/market.yaml", 0, "market.naming", ("written", market.Ways.IngredientNames), ("known", string.Join(", ", Ways.Keys)));
 
     /// <summary>The name that an ingredient carries.</summary>
     public abstract string NameOf(Ingredient ingredient);

@@ -77,21 +77,21 @@ public sealed class OilAllergens
         new(table.Rows(Heading).SelectMany(row => Of(row, allergens) is var allergen ? row.Several("oils").Select(o => (Key(o, row, dictionary), allergen)) : []));
 
     private static string Key(string oil, DataRow row, IngredientDictionary dictionary) =>
-        dictionary.Find(oil)?.Key ?? throw row.Refuse($"\"{oil}\" is not in the dictionary.", "Write the key of an entry.");
+        dictionary.Find(oil)?.Key ?? throw row.Refuse("substances.not-dictionary", ("oil", oil));
 
     private static OilAllergen Of(DataRow row, FragranceAllergens allergens)
     {
         var name = row.Needed("allergen");
-        var allergen = allergens.Find(name) ?? throw row.Refuse($"\"{name}\" is no fragrance allergen.", "Write a name of eu-allergens.csv.");
+        var allergen = allergens.Find(name) ?? throw row.Refuse("substances.no-fragrance-allergen", ("name", name));
         var (low, high) = (Percent(row, "low"), Percent(row, "high"));
-        var figure = Enum.TryParse<OilFigure>(row["kind"], ignoreCase: true, out var known) ? known : throw row.Refuse($"\"{row["kind"]}\" is no kind of figure.", "Write range, seen or occurs.");
+        var figure = Enum.TryParse<OilFigure>(row["kind"], ignoreCase: true, out var known) ? known : throw row.Refuse("substances.no-kind-figure", ("kind", row["kind"]));
         if (figure == OilFigure.Occurs != (high is null) || low > high || low is null != high is null)
-            throw row.Refuse("its figures do not go with its kind.", "Write low and high for a range and for what was seen, and neither where it only occurs.");
+            throw row.Refuse("substances.figures-of-another-kind");
         return new(allergen, low, high, figure, row.Needed("source"), row.Basis().Basis);
     }
 
     private static decimal? Percent(DataRow row, string column) => row[column].Length == 0 ? null
         : decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent <= 100
             ? percent
-            : throw row.Refuse($"\"{row[column]}\" is not a percent.", "Write digits with a decimal point, at most 100.");
+            : throw row.Refuse("substances.not-a-percent-2", ("row", row[column]));
 }

@@ -22,7 +22,7 @@ public sealed record SaponificationValue(decimal Low, decimal High)
         {
             [{ } only] => Parsed<SaponificationValue>.Of(new(only, only)),
             [{ } low, { } high] when low <= high => Parsed<SaponificationValue>.Of(new(low, high)),
-            _ => Parsed<SaponificationValue>.Refused($"\"{written}\" is not a saponification value.", "Write mg KOH/g, such as 248-265."),
+            _ => Parsed<SaponificationValue>.Refused("substances.not-a-saponification-value", ("written", written)),
         };
     }
 

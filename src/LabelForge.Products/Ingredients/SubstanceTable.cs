@@ -51,7 +51,7 @@ public sealed class SubstanceTable
     {
         var rule = new SubstanceRule(
             row.Needed("list"), row.Needed("ref"), row.Needed("substance"),
-            [.. row.Several("ingredients").Select(i => dictionary.HasKey(i) ? i : dictionary.Find(i)?.Key ?? throw row.Refuse($"\"{i}\" is not in the dictionary.", "Write the key of an entry, or put it under names."))],
+            [.. row.Several("ingredients").Select(i => dictionary.HasKey(i) ? i : dictionary.Find(i)?.Key ?? throw row.Refuse("substances.not-dictionary-2", ("i", i)))],
             [.. row.Several("names")],
             [.. row.Several("cas").Select(c => row.Value(CasNumber.Parse(c)))],
             Verdict(row),
@@ -63,15 +63,15 @@ public sealed class SubstanceTable
             Day(row),
             row.Needed("instrument"), row.Needed("export"), row.Basis().Basis, row.Basis().Read, [.. row.Several("markets")]);
         if (rule.Ingredients.IsEmpty && rule.Names.IsEmpty)
-            throw row.Refuse("it touches nothing.", "Name an ingredient of the dictionary, or another name.");
+            throw row.Refuse("substances.touches-nothing");
         if (rule.Names.FirstOrDefault(n => dictionary.Find(n) is not null) is { } known)
-            throw row.Refuse($"\"{known}\" is in the dictionary.", "Put it under ingredients.");
+            throw row.Refuse("substances.in-dictionary", ("known", known));
         if (rule.Groups.SelectMany(g => g.Split('+')).FirstOrDefault(g => !ProductGroup.IsKnown(g)) is { } group)
-            throw row.Refuse($"\"{group}\" is not a group of products.", "Write a group of products.yaml, all, rinse-off, leave-on, lips, eye or external.");
+            throw row.Refuse("substances.not-a-group-products", ("group", group));
         if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf && rule.MostPercent is null)
-            throw row.Refuse("it sets no share.", "Write the percent under max.");
+            throw row.Refuse("substances.sets-no-share");
         if (rule.Verdict is SubstanceVerdict.ProhibitedIf or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition or SubstanceVerdict.Warning && rule.Words.Length == 0)
-            throw row.Refuse("it has no words.", "Write the condition, the purpose or the warning under words.");
+            throw row.Refuse("substances.no-warning-words");
         return rule;
     }
 
@@ -84,7 +84,7 @@ public sealed class SubstanceTable
             SubstanceVerdict.AtMostIf => "at-most-if",
             _ => v.ToString().ToLowerInvariant(),
         });
-        return known.TryGetValue(row["rule"], out var verdict) ? verdict : throw row.Refuse($"\"{row["rule"]}\" is not known.", $"Write one of: {string.Join(", ", known.Keys)}.");
+        return known.TryGetValue(row["rule"], out var verdict) ? verdict : throw row.Refuse("substances.not-3", ("rule", row["rule"]), ("list", string.Join(", ", known.Keys)));
     }
 
     private static decimal? Percent(DataRow row) =>
@@ -92,13 +92,13 @@ public sealed class SubstanceTable
             ? null
             : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
                 ? percent
-                : throw row.Refuse($"\"{row["max"]}\" is not a percent.", "Write digits with a decimal point, above 0 up to 100.");
+                : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 
     private static bool Together(DataRow row) => row["counted"] switch
     {
         "together" => true,
         "" or "each" => false,
-        var text => throw row.Refuse($"\"{text}\" is not known.", "Write each or together."),
+        var text => throw row.Refuse("substances.not-4", ("text", text)),
     };
 
     private static DateOnly? Day(DataRow row) =>
@@ -106,7 +106,7 @@ public sealed class SubstanceTable
             ? null
             : DateOnly.TryParseExact(row["from"], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
                 ? day
-                : throw row.Refuse($"\"{row["from"]}\" is not a date.", "Write year-month-day.");
+                : throw row.Refuse("substances.not-a-date", ("from", row["from"]));
 
     private static SubstanceTable Ship(string name) => new(Read(DataTable.Shipped($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
     {

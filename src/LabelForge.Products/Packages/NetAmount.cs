@@ -55,7 +55,7 @@ public sealed partial record NetAmount
     {
         var parsed = Amount.Parse(text);
         if (!parsed.IsValue)
-            return Parsed<NetAmount>.Refused(parsed.Wrong, parsed.Write);
+            return Parsed<NetAmount>.Refused(parsed.Problem);
         var amount = parsed.Value;
         int? digits = text.Contains('/') ? null : Figure().Match(text).Value.Replace(".", "").TrimStart('0').Length;
         return amount.Unit switch
@@ -64,7 +64,7 @@ public sealed partial record NetAmount
             AmountUnit.Ounce or AmountUnit.Pound => Parsed<NetAmount>.Of(Of(amount.AsMass(), MeasureSystem.Customary, digits)),
             AmountUnit.Millilitre or AmountUnit.Litre => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Metric, digits)),
             AmountUnit.FluidOunce or AmountUnit.Pint or AmountUnit.Quart or AmountUnit.Gallon => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Customary, digits)),
-            _ => Parsed<NetAmount>.Refused($"\"{text.Trim()}\" is not a measure for a package.", "Write g, kg, oz or lb; or mL, L, fl oz, pt, qt or gal."),
+            _ => Parsed<NetAmount>.Refused("package.not-a-measure", ("text", text.Trim())),
         };
     }
 

@@ -71,17 +71,17 @@ public sealed partial record Package
     public static Parsed<Package> Parse(string shape, string size)
     {
         if (Shapes.FirstOrDefault(s => s.Word == shape.Trim()) is not { Word: { } word } known)
-            return Parsed<Package>.Refused($"\"{shape.Trim()}\" is not a shape of package known here.", $"Write one of: {string.Join(", ", ShapeWords)}.");
+            return Parsed<Package>.Refused("package.shape", ("shape", shape.Trim()), ("list", string.Join(", ", ShapeWords)));
         var example = $"Write {string.Join(" x ", known.Sides)} and a unit: {(known.Sides.Length == 3 ? "3.25x2.25x1 in" : "60x40 mm")}.";
         var match = SizeText().Match(size.Trim());
         if (!match.Success)
-            return Parsed<Package>.Refused($"\"{size.Trim()}\" is not a size.", example);
+            return Parsed<Package>.Refused("package.not-a-size", ("size", size.Trim()), ("example", example));
         var unit = match.Groups["unit"].Value switch { "mm" => 1m, "cm" => 10m, _ => Length.MillimetresPerInch };
         var figures = match.Groups["figure"].Captures.Select(c => decimal.Parse(c.Value, CultureInfo.InvariantCulture) * unit).ToArray();
         if (figures.Length != known.Sides.Length)
-            return Parsed<Package>.Refused($"A {word} has {known.Sides.Length} measures, and \"{size.Trim()}\" gives {figures.Length}.", example);
+            return Parsed<Package>.Refused("package.number-of-measures", ("word", word), ("count", known.Sides.Length), ("size", size.Trim()), ("count-2", figures.Length), ("example", example));
         if (figures.Any(f => f is < 1m or > 2_000m))
-            return Parsed<Package>.Refused($"\"{size.Trim()}\" has a side that no package has.", "Write sides from 1 mm to 2 m.");
+            return Parsed<Package>.Refused("package.side", ("size", size.Trim()));
         var sides = known.Sides.Zip(figures).ToImmutableDictionary(p => p.First, p => Length.FromMillimetres(p.Second));
         if (sides.TryGetValue("diameter", out var diameter))
             sides = sides.Add("circumference", Length.FromMillimetres(Pi * diameter.Millimetres));

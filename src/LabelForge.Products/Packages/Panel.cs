@@ -36,13 +36,13 @@ public sealed partial record Panel(Area Area, Length? Width, Length? Height)
     {
         var match = Shape().Match(text.Trim());
         if (!match.Success)
-            return Parsed<Panel>.Refused($"\"{text.Trim()}\" is not the size of a panel.", Examples);
+            return Parsed<Panel>.Refused("package.not-a-panel-size", ("text", text.Trim()));
         var unit = match.Groups["unit"].Value;
         var width = Side(match.Groups["width"].Value, match.Groups["first"].Success ? match.Groups["first"].Value : unit);
         var height = Side(match.Groups["height"].Value, unit);
         return width is { Millimetres: > 0 } w && height is { Millimetres: > 0 } h
             ? Parsed<Panel>.Of(Rectangle(w, h))
-            : Parsed<Panel>.Refused($"\"{text.Trim()}\" has a side that no panel has.", "Write sides above nothing and up to 10 m.");
+            : Parsed<Panel>.Refused("package.panel-side", ("text", text.Trim()));
     }
 
     private static Area Part(Area whole, string figure, RulesOf rules) =>

@@ -28,10 +28,10 @@ internal sealed class AmountResolution
         (_workshop, _uses, _file, _superfat) = (workshop, uses, file, superfat);
         var twice = uses.GroupBy(u => u.Material).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw Refuse(twice.Last().Line, $"\"{twice.Key}\" is used twice: {string.Join(" and ", twice.Select(u => u.Amount))}.", "Write one line with the whole amount.");
+            throw Refuse(twice.Last().Line, "recipe.used-twice", ("name", twice.Key), ("list", string.Join(" and ", twice.Select(u => u.Amount))));
         _materials = uses.ToDictionary(u => u.Material, u => workshop.Material(u.Material, file, u.Line));
         foreach (var use in uses.Where(u => _materials[u.Material].Kind == MaterialKind.Packaging))
-            throw Refuse(use.Line, $"\"{use.Material}\" is packaging, which is not part of what is inside.", "Leave it out of the materials that are mixed.");
+            throw Refuse(use.Line, "recipe.packaging-inside", ("material", use.Material));
     }
 
     /// <summary>The masses of materials, and of all together.</summary>
@@ -50,8 +50,7 @@ internal sealed class AmountResolution
         {
             var ready = waiting.Where(IsReady).ToArray();
             if (ready.Length == 0)
-                throw Refuse(waiting[0].Line, $"The amounts refer to each other in a circle: {string.Join(", ", waiting.Select(u => u.Material))}.",
-                    "Give at least one of them a mass or a volume.");
+                throw Refuse(waiting[0].Line, "recipe.amounts-in-a-circle", ("list", string.Join(", ", waiting.Select(u => u.Material))));
             foreach (var use in ready)
                 _known[use.Material] = InGrams(use);
             waiting.RemoveAll(ready.Contains);
@@ -60,7 +59,7 @@ internal sealed class AmountResolution
         var shares = _known.Values.Sum(v => v.OfBatch);
         var grams = _known.Values.Sum(v => v.Grams);
         if (shares >= 1 || grams <= 0)
-            throw Refuse(_uses[0].Line, "The shares of the batch leave nothing for the rest.", "Give at least one material a mass or a volume, and keep the shares of batch below 100 % together.");
+            throw Refuse(_uses[0].Line, "recipe.nothing-for-the-rest");
         var total = grams / (1 - shares);
         return ([.. _uses.Select(u => new BatchLine(_materials[u.Material], MassOf(u, total), u.Amount))], Mass.FromGrams(total));
     }
@@ -69,7 +68,7 @@ internal sealed class AmountResolution
     {
         var (own, ofBatch) = _known[use.Material];
         var grams = own + ofBatch * total;
-        return grams > 0 ? Mass.FromGrams(grams) : throw Refuse(use.Line, "The other lyes are already enough for the oils.", "Lower one of them, or the superfat.");
+        return grams > 0 ? Mass.FromGrams(grams) : throw Refuse(use.Line, "recipe.lye-enough");
     }
 
     private bool IsReady(MaterialUse use)
@@ -81,10 +80,10 @@ internal sealed class AmountResolution
         if (_uses.Any(u => u.Material == of))
             return _known.ContainsKey(of);
         if (of != Oils)
-            throw Refuse(use.Line, $"\"{use.Amount.Figure} % of {of}\" names something that this recipe does not use.", "Write % of batch, % of oils, or % of the id of a material above.");
+            throw Refuse(use.Line, "recipe.share-of-unknown", ("figure", use.Amount.Figure), ("of", of));
         return OilUses is { Length: > 0 } oils
             ? oils.All(o => _known.ContainsKey(o.Material))
-            : throw Refuse(use.Line, $"\"{use.Amount.Figure} % of oils\", but the recipe uses no material of kind oil.", "Write % of batch, or % of the id of a material above.");
+            : throw Refuse(use.Line, "recipe.share-of-no-oils", ("figure", use.Amount.Figure));
     }
 
     private (decimal Grams, decimal OfBatch) InGrams(MaterialUse use)
@@ -99,8 +98,7 @@ internal sealed class AmountResolution
         {
             return material.GramsPerMillilitre is { } density
                 ? (amount.AsVolume(material.DropsPerMillilitre).Millilitres * density, 0)
-                : throw Refuse(use.Line, $"\"{use.Material}\" is measured by volume, but nothing says how heavy it is.",
-                    Densities.Advice($"materials/{use.Material}.yaml", [.. material.Contains.Select(c => c.Name)]));
+                : throw Refuse(use.Line, "recipe.no-density", ("material", use.Material), ("advice", Densities.Advice($"materials/{use.Material}.yaml", [.. material.Contains.Select(c => c.Name)])));
         }
         var share = amount.Figure / 100;
         if (amount.Of == Batch)
@@ -113,10 +111,10 @@ internal sealed class AmountResolution
     private (decimal Grams, decimal OfBatch) BySuperfat(MaterialUse use)
     {
         if (_superfat is not { } superfat)
-            throw Refuse(use.Line, "The lye is to be measured by superfat, and nothing says how much superfat.", "Write, for example, superfat: 5 % in the recipe; or weigh the lye and write grams.");
+            throw Refuse(use.Line, "recipe.no-superfat");
         var gives = Balance(use).Gives;
         if (gives == 0)
-            throw Refuse(use.Line, $"\"{use.Material}\" is no lye, so no superfat says how much of it there is.", "Write an amount: 900 g.");
+            throw Refuse(use.Line, "recipe.not-a-lye", ("material", use.Material));
         var (grams, ofBatch) = Sum(_uses.Where(u => u != use && _known.ContainsKey(u.Material)).Select(u =>
         {
             var balance = Balance(u);
@@ -125,7 +123,7 @@ internal sealed class AmountResolution
         }));
         return grams > 0 || ofBatch > 0
             ? (grams / gives, ofBatch / gives)
-            : throw Refuse(use.Line, "No oil in the recipe takes up the lye.", "Use materials of kind oil, or weigh the lye and write grams.");
+            : throw Refuse(use.Line, "recipe.no-oil-for-lye");
     }
 
     private MaterialUse[] OilUses => [.. _uses.Where(u => _materials[u.Material].Kind == MaterialKind.Oil)];
@@ -135,5 +133,5 @@ internal sealed class AmountResolution
     private static (decimal Grams, decimal OfBatch) Sum(IEnumerable<(decimal Grams, decimal OfBatch)> parts) =>
         parts.Aggregate((Grams: 0m, OfBatch: 0m), (sum, next) => (sum.Grams + next.Grams, sum.OfBatch + next.OfBatch));
 
-    private InputException Refuse(int line, string wrong, string write) => new(new Problem(_file, line, wrong, write));
+    private InputException Refuse(int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(_file, line, code, arguments);
 }

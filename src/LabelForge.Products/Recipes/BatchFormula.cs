@@ -51,14 +51,13 @@ public sealed record BatchFormula(Recipe Recipe, ImmutableArray<BatchLine> Lines
         {
             return yield.Mass <= total
                 ? yield.Mass == total ? [] : [new BatchLoss(LossText.UsualLoss, Mass.FromGrams(total.Grams - yield.Mass.Grams), yield.Line)]
-                : throw new InputException(new Problem(recipe.File, yield.Line, $"A yield of {yield.Mass} is more than the {total} that went in.",
-                    "Weigh the finished batch again without its pot, or add what is missing from the materials."));
+                : throw new InputException(recipe.File, yield.Line, "recipe.yield-above-batch", ("mass", yield.Mass), ("total", total));
         }
         var losses = recipe.Losses
             .Select(l => new BatchLoss(l.Ingredient, l.Amount.IsMass ? l.Amount.AsMass() : total * (l.Amount.Figure / 100), l.Line))
             .ToImmutableArray();
         return losses.Sum(l => l.Mass.Grams) < total.Grams
             ? losses
-            : throw new InputException(new Problem(recipe.File, losses[^1].Line, $"The losses leave nothing of the {total} that went in.", "Write less than all of it."));
+            : throw new InputException(recipe.File, losses[^1].Line, "recipe.losses-leave-nothing", ("total", total));
     }
 }

@@ -17,7 +17,6 @@ internal static class BlendParts
         var sum = uses.Sum(u => u.Amount.Figure);
         return sum == 100
             ? [.. uses.Select(u => u with { Amount = new Amount(u.Amount.Figure, AmountUnit.Gram, null) })]
-            : throw new InputException(new Problem(file.File, uses[0].Line,
-                $"The shares of the blend come to {sum.ToString("0.######", CultureInfo.InvariantCulture)} %.", $"They miss it by {Math.Abs(100 - sum).ToString("0.######", CultureInfo.InvariantCulture)} %. Make them come to 100 %, or write what you weigh, in grams."));
+            : throw new InputException(file.File, uses[0].Line, "material.blend-sum", ("sum", sum.ToString("0.######", CultureInfo.InvariantCulture)), ("abs", Math.Abs(100 - sum).ToString("0.######", CultureInfo.InvariantCulture)));
     }
 }

@@ -111,12 +111,12 @@ public sealed record Business(
         var amount = Amount.Parse(node.Text);
         return amount.IsValue && amount.Value.IsMass && amount.Value.AsMass() is { Grams: > 0 and <= 1000 } step
             ? step
-            : throw node.Refuse($"\"{node.Text}\" is not what a scale's marks are apart.", "Write the least that its display moves by: 1 g, 0.1 g or 0.1 oz.");
+            : throw node.Refuse("business.scale-marks", ("text", node.Text));
     }
 
     private static string ReadLanguage(TextNode? node) => node is null ? "en"
         : Phrases.Languages.Contains(node.Text) ? node.Text
-        : throw node.Refuse($"\"{node.Text}\" is not a language known here.", $"Write one of: {string.Join(", ", Phrases.Languages)}.");
+        : throw node.Refuse("business.not-a-language", ("text", node.Text), ("list", string.Join(", ", Phrases.Languages)));
 
     private static ImmutableDictionary<string, string> ReadResponsible(MapNode file) =>
         file.OptionalMap("responsible")?.OnlyKeys("The responsible persons", [.. MarketBook.Shipped.Ids]) is { } map
@@ -125,13 +125,13 @@ public sealed record Business(
 
     private static string ReadMarket(TextNode? node) => node is null
         ? MarketBook.Shipped.Ids[0]
-        : MarketBook.Shipped.Ids.Contains(node.Text) ? node.Text : throw node.Refuse($"\"{node.Text}\" is not a market known here.", $"Write {MarketBook.Shipped.Listed}.");
+        : MarketBook.Shipped.Ids.Contains(node.Text) ? node.Text : throw node.Refuse("market.unknown", ("text", node.Text), ("listed", MarketBook.Shipped.Listed));
 
     private static BusinessRole ReadRole(TextNode? node) => node?.Text switch
     {
         null or "maker" => BusinessRole.Maker,
         "distributor" => BusinessRole.Distributor,
         "packer" => BusinessRole.Packer,
-        var other => throw node!.Refuse($"\"{other}\" is not a role.", "Write maker, distributor or packer."),
+        var other => throw node!.Refuse("business.not-a-role", ("other", other)),
     };
 }

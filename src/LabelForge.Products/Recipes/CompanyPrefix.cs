@@ -27,10 +27,9 @@ internal static class CompanyPrefix
             return text[Gs1.Length..];
         if (IsDigits(text, 6, 6))
         {
-            throw node.Refuse($"\"{text}\" may be a U.P.C. Company Prefix or a GS1 Company Prefix, and the two make different numbers: the wrong one is another company's.",
-                $"See which of the two GS1's certificate says, and write \"0{text}\" for a U.P.C. Company Prefix, or \"GS1 {text}\".");
+            throw node.Refuse("business.prefix-either", ("text", text));
         }
-        return IsDigits(text, 7, 11) ? text : throw node.Refuse($"\"{text}\" is not a GS1 company prefix.", "Write its 7 to 11 digits in quotation marks, as GS1 gave it.");
+        return IsDigits(text, 7, 11) ? text : throw node.Refuse("business.prefix-unreadable", ("text", text));
     }
 
     private static bool IsDigits(string text, int least, int most) => text.Length >= least && text.Length <= most && text.All(char.IsAsciiDigit);

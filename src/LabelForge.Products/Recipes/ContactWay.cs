@@ -27,28 +27,28 @@ public sealed partial record ContactWay(ContactKind Kind, string Text)
     {
         var text = typed.Trim();
         if (text.Contains('@', StringComparison.Ordinal))
-            return Email(text) is { } wrong ? Parsed<ContactWay>.Refused(wrong.Wrong, wrong.Write) : Parsed<ContactWay>.Of(new(ContactKind.Email, text));
+            return Email(text) is { } wrong ? Parsed<ContactWay>.Refused(wrong) : Parsed<ContactWay>.Of(new(ContactKind.Email, text));
         if (PhoneShape().IsMatch(text) && text.Count(char.IsAsciiDigit) is >= 5 and <= 15)
             return Parsed<ContactWay>.Of(new(ContactKind.Phone, text));
         var web = Scheme().Replace(text, "").TrimEnd('/');
         return WebShape().IsMatch(web)
             ? Parsed<ContactWay>.Of(new(ContactKind.Web, web))
-            : Parsed<ContactWay>.Refused($"\"{text}\" is no telephone number, web address or e-mail address.", "Write, for example, 555-0127, thistle.example or bench@thistle.example");
+            : Parsed<ContactWay>.Refused("business.no-contact", ("text", text));
     }
 
     /// <summary>What is wrong with an e-mail address; null where nothing is.</summary>
-    public static (string Wrong, string Write)? Email(string typed)
+    public static Problem? Email(string typed)
     {
         var text = typed.Trim();
         var at = text.LastIndexOf('@');
         if (at <= 0)
-            return ($"\"{text}\" is no e-mail address: it needs a name and an @.", "Write, for example, bench@thistle.example");
+            return new Problem(null, 0, "business.email-no-name", ("text", text));
         var host = text[(at + 1)..];
         if (!host.Contains('.', StringComparison.Ordinal) || host.EndsWith('.'))
-            return ("This e-mail ends too soon: after the @ it needs a dot and an ending.", $"Write, for example, {text[..at]}@{(host.Trim('.') is { Length: > 0 } some ? some : "thistle")}.example");
+            return new Problem(null, 0, "business.email-ends-early", ("name", text[..at]), ("host", host.Trim('.') is { Length: > 0 } some ? some : "thistle"));
         return MailAddress.TryCreate(text, out var read) && read.Address == text && WebShape().IsMatch(host)
             ? null
-            : ($"\"{text}\" is no e-mail address.", "Write it without spaces and without a name in front: bench@thistle.example");
+            : new Problem(null, 0, "business.no-email", ("text", text));
     }
 
     [GeneratedRegex(@"^\+?[0-9(][0-9 ()./-]*[0-9]\z")]

@@ -56,9 +56,7 @@ public static class ExplodedFormula
                 return known;
             if (inside.Contains(material.Id))
             {
-                throw new InputException(new Problem(material.File, material.MadeFrom[0].Line,
-                    $"\"{material.Id}\" is made from itself: {string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))}.",
-                    "Take it out of one of these lists."));
+                throw new InputException(material.File, material.MadeFrom[0].Line, "recipe.made-from-itself", ("material", material.Id), ("list", string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))));
             }
             return _opened[material.Id] = material.MadeFrom.IsEmpty ? [new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))] : Made(material, inside.Add(material.Id));
         }

@@ -16,10 +16,10 @@ internal static class FactsFile
         {
             var fact = ProductFact.Find(entry.Key);
             if (!fact.IsValue)
-                throw entry.Name.Refuse(fact.Wrong, fact.Write);
+                throw entry.Name.Refuse(fact.Problem);
             facts = facts.With(entry.Key, entry.Value is TextNode { Text: var text } && ProductFacts.Answer(text) is { } so
                 ? so
-                : throw entry.Value.Refuse($"This is no answer to: {fact.Value.Asks}", $"Write {entry.Key}: yes, or {entry.Key}: no."));
+                : throw entry.Value.Refuse("recipe.fact-no-answer", ("asks", fact.Value.Asks), ("name", entry.Key)));
         }
         return facts;
     }

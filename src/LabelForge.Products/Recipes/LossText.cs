@@ -20,8 +20,6 @@ internal static partial class LossText
     /// <summary>What leaves a batch that is melted, boiled or cured, where the recipe gives only its yield.</summary>
     public const string UsualLoss = "water";
 
-    private const string Examples = "Write what left: loss: 3 % water (of all that was weighed in), or loss: 20 g water; or weigh the batch and write yield: 870 g";
-
     /// <summary>The yield, or null.</summary>
     /// <exception cref="InputException">It is no mass, or the recipe gives losses too.</exception>
     public static WrittenYield? ReadYield(MapNode file)
@@ -29,11 +27,11 @@ internal static partial class LossText
         if (file.OptionalText("yield") is not { } node)
             return null;
         if (file["loss"] is { } loss)
-            throw loss.Refuse("\"yield\" and \"loss\" both say what left the batch.", "Keep the one that you measured.");
+            throw loss.Refuse("recipe.yield-and-loss");
         var parsed = Amount.Parse(node.Text);
         return parsed is { IsValue: true, Value.IsMass: true }
             ? new WrittenYield(parsed.Value.AsMass(), node.Line)
-            : throw node.Refuse($"\"{node.Text}\" is not what a batch weighs.", "Weigh the finished batch and write, for example: yield: 870 g");
+            : throw node.Refuse("recipe.yield", ("text", node.Text));
     }
 
     /// <summary>The losses; none where the recipe has none.</summary>
@@ -44,13 +42,13 @@ internal static partial class LossText
     {
         var match = Shape().Match(node.Text);
         if (!match.Success)
-            throw node.Refuse($"\"{node.Text}\" does not say how much of what left the batch.", Examples);
+            throw node.Refuse("recipe.loss-how-much", ("text", node.Text));
         var written = match.Groups["amount"].Value.Trim();
         var parsed = Amount.Parse(written.EndsWith('%') ? written + " of batch" : written);
         return parsed switch
         {
-            { IsValue: false } => throw node.Refuse(parsed.Wrong, Examples),
-            { Value.IsVolume: true } => throw node.Refuse($"\"{written}\" is a volume; a loss is weighed.", Examples),
+            { IsValue: false } => throw node.Refuse("recipe.loss-amount", ("inner", parsed.Problem)),
+            { Value.IsVolume: true } => throw node.Refuse("recipe.loss-by-volume", ("written", written)),
             _ => new WrittenLoss(parsed.Value, match.Groups["what"].Value.Trim(), node.Line),
         };
     }

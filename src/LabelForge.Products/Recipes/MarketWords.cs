@@ -45,10 +45,10 @@ public sealed record MarketWords
     private static string Period(TextNode node) =>
         int.TryParse(node.Text.Replace("months", "", StringComparison.Ordinal).TrimEnd('M', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var months) && months is >= 1 and <= 60
             ? $"{months}M"
-            : throw node.Refuse($"\"{node.Text}\" is not a period after opening.", "Write the months: period after opening: 12 months");
+            : throw node.Refuse("recipe.period-after-opening", ("text", node.Text));
 
     private static (int, int) Month(TextNode node) =>
         DateOnly.TryParseExact(node.Text + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
             ? (day.Year, day.Month)
-            : throw node.Refuse($"\"{node.Text}\" is not a month.", "Write year and month: best before: 2028-05");
+            : throw node.Refuse("recipe.not-a-month", ("text", node.Text));
 }

@@ -28,7 +28,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         var id = NoLetters().Replace(name.ToLowerInvariant(), "-").Trim('-');
         return id.Length is > 0 and <= 80 && !DeviceNames.Holds(id)
             ? id
-            : throw new InputException(new Problem(null, 0, $"\"{name}\" cannot be made into a file's name.", "Give one with --id, for example: --id clear-shea-base") { Code = "material.unnameable" });
+            : throw new InputException(null, 0, "material.unnameable", ("name", name));
     }
 
     /// <summary>The file's text. It can be read back at once; what is unknown is marked for the maker to settle.</summary>
@@ -79,14 +79,12 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     {
         var sure = Matches.Where(m => !m.Written.MayContain).ToArray();
         if (sure.Length == 0)
-            throw new InputException(new Problem(null, 0, "The paper names only what the material may contain.", "Give the list of what it does contain."));
+            throw new InputException(null, 0, "material.may-contain-only");
         var twice = sure.GroupBy(Key, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is null)
             return;
         var (first, second) = (twice.First().Written, twice.ElementAt(1).Written);
-        throw new InputException(new Problem(null, 0,
-            $"\"{first.Text}\" (place {first.Position}) and \"{second.Text}\" (place {second.Position}) are the same ingredient, {twice.Key}.",
-            "Write it once, with the sum of its figures and in the place of the sum; ask the supplier where you cannot tell."));
+        throw new InputException(null, 0, "material.same-ingredient-twice", ("first", first.Text), ("position", first.Position), ("second", second.Text), ("position-2", second.Position), ("name", twice.Key));
     }
 
     // The mark of a nanomaterial is no part of the name, and must not be lost with the supplier's spelling.

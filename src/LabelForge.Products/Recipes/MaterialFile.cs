@@ -18,7 +18,7 @@ public static class MaterialFile
     private static int ReadMonths(TextNode node) =>
         node.Text.EndsWith(" months", StringComparison.Ordinal) && int.TryParse(node.Text[..^" months".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var months) && months is > 0 and <= 120
             ? months
-            : throw node.Refuse($"\"{node.Text}\" is not how long it keeps.", "Write months after it was first opened: period after opening: 12 months");
+            : throw node.Refuse("material.keeps", ("text", node.Text));
 
     private static readonly string[] Keys =
     [
@@ -41,9 +41,9 @@ public static class MaterialFile
         if (contains.IsEmpty && madeFrom.IsEmpty && kind is MaterialKind.Fragrance or MaterialKind.Water)
             contains = [new DeclaredConstituent(kind == MaterialKind.Water ? "Water" : "Fragrance", ShareRange.Unknown, file.Line)];
         if (kind != MaterialKind.Packaging && contains.IsEmpty && madeFrom.IsEmpty)
-            throw file.Refuse($"Nothing says what is in \"{id}\".", "Write the supplier's declaration: contains: with one name a line, or made from: for what you made.");
+            throw file.Refuse("material.no-contents", ("id", id));
         if (!contains.IsEmpty && !madeFrom.IsEmpty)
-            throw file.Refuse("\"contains\" and \"made from\" both say what is in it.", "Keep one of the two.");
+            throw file.Refuse("material.contains-and-made-from");
         return new Material
         {
             Id = id,
@@ -83,7 +83,7 @@ public static class MaterialFile
         "lye" => MaterialKind.Lye,
         "water" => MaterialKind.Water,
         "packaging" => MaterialKind.Packaging,
-        _ => throw node.Refuse($"\"{node.Text}\" is not a kind of material.", "Write base, oil, fragrance, colourant, additive, lye, water or packaging."),
+        _ => throw node.Refuse("material.kind", ("text", node.Text)),
     };
 
     private static ListedOrder ReadListed(TextNode? node) => node?.Text switch
@@ -91,8 +91,7 @@ public static class MaterialFile
         null or "label" => ListedOrder.Label,
         "strict" => ListedOrder.Strict,
         "none" => ListedOrder.None,
-        var other => throw node!.Refuse($"\"{other}\" does not say how far the order can be trusted.",
-            "Write strict (descending throughout), label (a lawful label's order) or none."),
+        var other => throw node!.Refuse("material.listed", ("other", other)),
     };
 
     private static ImmutableArray<DeclaredConstituent> ReadContains(MapNode file, ImmutableArray<Node> items)
@@ -100,7 +99,7 @@ public static class MaterialFile
         var read = items.Select(ReadConstituent).ToImmutableArray();
         var twice = read.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw new InputException(new Problem(file.File, twice.Last().Line, $"\"{twice.Key}\" stands twice in the declaration{Figures(twice)}.", "Name each constituent once."));
+            throw new InputException(file.File, twice.Last().Line, "material.constituent-twice", ("name", twice.Key), ("figures", Figures(twice)));
         RefuseTooMuch(file.File, read);
         return read;
     }
@@ -114,9 +113,7 @@ public static class MaterialFile
             sum += constituent.Share.Low.Percent;
             if (sum > 100)
             {
-                throw new InputException(new Problem(file, constituent.Line,
-                    $"Up to \"{constituent.Name}\" the figures come to at least {sum.ToString("0.####", CultureInfo.InvariantCulture)} %, more than the whole.",
-                    "Look for a slip in copying; lower a figure, or write ranges."));
+                throw new InputException(file, constituent.Line, "material.figures-above-whole", ("constituent", constituent.Name), ("sum", sum.ToString("0.####", CultureInfo.InvariantCulture)));
             }
         }
     }
@@ -128,7 +125,7 @@ public static class MaterialFile
     {
         TextNode { Text.Length: > 0 } text => new DeclaredConstituent(text.Text, ShareRange.Unknown, text.Line),
         MapNode { Entries: [{ Value: TextNode share } only] } => new DeclaredConstituent(only.Key, Read(share, ShareText.Parse), only.Line),
-        _ => throw node.Refuse("This is not a constituent.", "Write a name, or a name and its share: Sodium Stearate: 10-30 %"),
+        _ => throw node.Refuse("material.not-a-constituent"),
     };
 
     private static TrustedLimits? ReadTrust(TextNode? node)
@@ -140,15 +137,15 @@ public static class MaterialFile
             return new(null);
         if (node.Text.StartsWith(limits + " of ", StringComparison.Ordinal) && MarketText.Parse(node.Text[(limits.Length + 4)..]) is { IsValue: true } market)
             return new(market.OrRefuse());
-        throw node.Refuse($"\"{node.Text}\" is nothing to trust.", "Write trust: legal limits, or trust: legal limits of eu where it was sold in another market than yours.");
+        throw node.Refuse("material.trust", ("text", node.Text));
     }
 
     private static ImmutableArray<string> ReadOwnNames(MapNode file, ImmutableArray<DeclaredConstituent> contains) => [.. file.Items("own names").Select(node =>
     {
-        var text = node as TextNode ?? throw node.Refuse("A name of your own is a name.", "Write, for example: own names: [Example Ferment Filtrate]");
+        var text = node as TextNode ?? throw node.Refuse("material.own-name");
         return contains.Any(c => NameIdentity.Same.Equals(c.Name, text.Text))
             ? text.Text
-            : throw text.Refuse($"\"{text.Text}\" does not stand under contains.", "Write a name as it stands there, or leave it out.");
+            : throw text.Refuse("material.not-under-contains", ("text", text.Text));
     })];
 
     private static decimal? ReadDensity(TextNode? node)
@@ -159,32 +156,32 @@ public static class MaterialFile
         if (parts.Length == 2 && parts[1] is "g/mL" or "g/ml" or "g/cm3" or "kg/L"
             && decimal.TryParse(parts[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var density) && density is > 0 and < 25)
             return density;
-        throw node.Refuse($"\"{node.Text}\" is not a density.", "Write grams to the millilitre, for example: density: 0.96 g/mL");
+        throw node.Refuse("material.not-a-density", ("text", node.Text));
     }
 
     private static decimal ReadDrops(TextNode? node) => node is null
         ? Volume.DropsPerMillilitre
         : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var drops) && drops is >= 1 and <= 200
             ? drops
-            : throw node.Refuse($"\"{node.Text}\" is not a number of drops.", "Count the drops in a millilitre, for example: drops per mL: 25");
+            : throw node.Refuse("material.drops", ("text", node.Text));
 
     private static ImmutableArray<FragranceLimit> ReadLimits(MapNode? map) => map is null ? [] : [.. map.Entries.Select(e =>
     {
         if (!e.Key.StartsWith("category ", StringComparison.OrdinalIgnoreCase))
-            throw new InputException(new Problem(map.File, e.Line, $"\"{e.Key}\" is not an IFRA category.", "Write, for example: category 9: 5.2 %"));
-        var text = e.Value as TextNode ?? throw e.Value.Refuse("A limit is one share.", "Write, for example: category 9: 5.2 %");
+            throw new InputException(map.File, e.Line, "material.ifra-category", ("name", e.Key));
+        var text = e.Value as TextNode ?? throw e.Value.Refuse("material.limit-share");
         var range = Read(text, ShareText.Parse);
         return new FragranceLimit(e.Key["category ".Length..].Trim().ToUpperInvariant(), range.High);
     })];
 
     private static ImmutableArray<AllergenShare> ReadAllergens(MapNode? map) => map is null ? [] : [.. map.Entries.Select(e =>
     {
-        var text = e.Value as TextNode ?? throw e.Value.Refuse("An allergen has one share or range.", "Write, for example: Linalool: 3-5 %");
+        var text = e.Value as TextNode ?? throw e.Value.Refuse("material.allergen-share");
         return new AllergenShare(e.Key, Read(text, ShareText.Parse));
     })];
 
     private static T Read<T>(TextNode node, Func<string, Parsed<T>> parse) =>
         parse(node.Text) is { IsValue: true, Value: { } value } ? value : throw Refusal(node, parse(node.Text));
 
-    private static InputException Refusal<T>(TextNode node, Parsed<T> parsed) => node.Refuse(parsed.Wrong!, parsed.Write!);
+    private static InputException Refusal<T>(TextNode node, Parsed<T> parsed) => node.Refuse(parsed.Problem!);
 }

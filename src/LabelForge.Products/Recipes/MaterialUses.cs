@@ -16,13 +16,13 @@ public static class MaterialUses
     /// <summary>Reads one use.</summary>
     internal static MaterialUse ReadOne(Node node)
     {
-        var map = node as MapNode ?? throw node.Refuse($"This is {node.Kind}, not a material and its amount.", $"Write {Example}");
+        var map = node as MapNode ?? throw node.Refuse("material.not-a-use", ("kind", node.Kind));
         map.OnlyKeys("A material in a recipe", "use", "amount");
         var use = map.Required("use", "clear-base");
         var amount = map.Required("amount", "900 g");
         var parsed = amount.Text == Amount.BySuperfatText ? Parsed<Amount>.Of(Amount.BySuperfat) : Amount.Parse(amount.Text);
         return parsed.IsValue
             ? new MaterialUse(use.Text, parsed.Value, use.Line)
-            : throw amount.Refuse(parsed.Wrong, parsed.Write);
+            : throw amount.Refuse(parsed.Problem);
     }
 }

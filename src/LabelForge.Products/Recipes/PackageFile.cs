@@ -14,6 +14,6 @@ public static class PackageFile
         map.OnlyKeys("A package", "shape", "size");
         var (shape, size) = (map.Required("shape", "bar"), map.Required("size", "3.25x2.25x1 in"));
         var read = Package.Parse(shape.Text, size.Text);
-        return read.IsValue ? read.Value : throw (Package.ShapeWords.Contains(shape.Text) ? size : shape).Refuse(read.Wrong, read.Write);
+        return read.IsValue ? read.Value : throw (Package.ShapeWords.Contains(shape.Text) ? size : shape).Refuse(read.Problem);
     }
 }

@@ -71,7 +71,7 @@ public sealed record Product
         }
         catch (InputException e)
         {
-            throw new InputException(e.Problem with { Wrong = $"{product}: {e.Problem.Wrong}" });
+            throw new InputException(new Problem(e.Problem.File, e.Problem.Line, "recipe.of-product", ("product", product), ("inner", e.Problem)) { Path = e.Problem.Path, Letter = e.Problem.Letter });
         }
     }
 }

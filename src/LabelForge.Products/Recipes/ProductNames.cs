@@ -25,7 +25,7 @@ public static class ProductNames
     /// <summary>The product, where there is one alone.</summary>
     /// <exception cref="InputException">There are several.</exception>
     public static Product One(ImmutableArray<Product> products, string named) => products is [var only] ? only
-        : throw new InputException(new Problem(products[0].Recipe.File, 0, $"{named} makes {products.Length} products.", $"Name one: {string.Join(", ", products.Select(p => $"\"{p.Name}\""))}"));
+        : throw new InputException(products[0].Recipe.File, 0, "recipe.makes-products", ("named", named), ("count", products.Length), ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\""))));
 
     /// <summary>The file of a recipe where the name begins with one; null where it is an id.</summary>
     public static string? FileIn(string named) =>

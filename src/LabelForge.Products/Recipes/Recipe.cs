@@ -128,7 +128,6 @@ public sealed record Recipe
     {
         if (Variants.FirstOrDefault(v => v.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } variant)
             return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Price = variant.Price ?? Price, Look = variant.Look.Over(Look), Claims = [.. Claims, .. variant.SaidOnFront], Variants = [] };
-        throw new InputException(new Problem(File, 0, $"\"{name.Trim()}\" is not a variant of this recipe.",
-            Variants.IsEmpty ? "It has none: name the recipe alone, or write variants: in it." : $"Write one of: {string.Join(", ", Variants.Select(v => v.Name))}."));
+        throw (Variants.IsEmpty ? new InputException(File, 0, "recipe.not-a-variant-recipe", ("name", name.Trim())) : new InputException(File, 0, "recipe.not-a-variant-recipe-2", ("name", name.Trim()), ("list", string.Join(", ", Variants.Select(v => v.Name)))));
     }
 }

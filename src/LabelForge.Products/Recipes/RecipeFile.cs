@@ -26,7 +26,7 @@ public static class RecipeFile
         var product = file.Required("product", "soap-bar");
         var materials = MaterialUses.Read(file, "materials");
         if (materials.IsEmpty)
-            throw file.Refuse("The recipe has no materials.", "Write materials: and under it - { use: clear-base, amount: 900 g }");
+            throw file.Refuse("recipe.no-materials");
         var net = file.OptionalText("net");
         var look = LookWish.Read(file);
         return new Recipe
@@ -69,37 +69,37 @@ public static class RecipeFile
     internal static decimal? ReadPrice(MapNode file) => file.OptionalText("price") is not { } node ? null
         : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price) && price is > 0 and <= 1_000_000 && price == Math.Round(price, 2)
         ? price
-        : throw node.Refuse($"\"{node.Text}\" is not a price.", "Write a plain figure with at most two decimals, in the workshop's currency: price: 7.00");
+        : throw node.Refuse("recipe.not-a-price", ("text", node.Text));
 
     /// <summary>Reads a day.</summary>
     internal static DateOnly ReadDate(TextNode node) =>
         DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
             ? date
-            : throw node.Refuse($"\"{node.Text}\" is not a date.", "Write year, month and day: on the market since: 2026-03-01");
+            : throw node.Refuse("recipe.not-a-date", ("text", node.Text));
 
     private static SoldAs ReadSoldAs(TextNode? node) => node?.Text switch
     {
         null or "cosmetic" => SoldAs.Cosmetic,
         "soap" => SoldAs.Soap,
-        var other => throw node!.Refuse($"\"{other}\" is not a way to sell it.", "Write soap (true soap, sold for cleaning only) or cosmetic."),
+        var other => throw node!.Refuse("recipe.sold-as", ("other", other)),
     };
 
     private static int ReadPieces(TextNode node) =>
         int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is > 0 and <= 1_000_000
             ? pieces
-            : throw node.Refuse($"\"{node.Text}\" is not a number of pieces.", "Write a whole number above zero: pieces: 8");
+            : throw node.Refuse("recipe.pieces", ("text", node.Text));
 
     private static decimal ReadTolerance(TextNode node)
     {
         var figure = node.Text.EndsWith('%') ? node.Text.TrimEnd('%', ' ') : "";
         return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 50
             ? percent / 100m
-            : throw node.Refuse($"\"{node.Text}\" is not how far a weighed amount may be off.", "Write a share of the amount, above 0 and at most 50 %: tolerance: 1 %");
+            : throw node.Refuse("recipe.tolerance", ("text", node.Text));
     }
 
     private static NetAmount ReadNet(TextNode node)
     {
         var parsed = NetAmount.Parse(node.Text);
-        return parsed.IsValue ? parsed.Value : throw node.Refuse(parsed.Wrong, parsed.Write);
+        return parsed.IsValue ? parsed.Value : throw node.Refuse(parsed.Problem);
     }
 }

@@ -17,7 +17,7 @@ public sealed record RecipeStep(string Text, string? Adds, int Line)
         TextNode { Text.Length: > 0 } text => new RecipeStep(text.Text, null, text.Line),
         MapNode map when map.OnlyKeys("A step", "add", "note") is var step && step.Required("add", "fragrance") is var add =>
             new RecipeStep(step.OptionalText("note")?.Text ?? "", add.Text, add.Line),
-        _ => throw node.Refuse($"This is {node.Kind}, not a step.", "Write what to do: - Stir for two minutes; or what goes in: - { add: fragrance, note: below 60 °C }"),
+        _ => throw node.Refuse("recipe.not-a-step", ("kind", node.Kind)),
     })];
 
     /// <summary>Whether a material goes in at this step: by its id, or by its kind.</summary>

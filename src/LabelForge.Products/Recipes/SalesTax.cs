@@ -32,12 +32,12 @@ public sealed record SalesTax(decimal Percent, bool Inside)
         return new SalesTax(
             rate.Text.EndsWith('%') && decimal.TryParse(rate.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is >= 0 and < 100
                 ? percent
-                : throw rate.Refuse($"\"{rate.Text}\" is not a rate.", "Write the rate that applies where you sell, in percent: rate: 5.5 %"),
+                : throw rate.Refuse("business.tax-rate", ("rate", rate.Text)),
             prices.Text switch
             {
                 "with tax" => true,
                 "before tax" => false,
-                _ => throw prices.Refuse($"\"{prices.Text}\" does not say what the prices hold.", "Write with tax (the buyer pays the price) or before tax (the tax is added to it)."),
+                _ => throw prices.Refuse("business.tax-prices", ("prices", prices.Text)),
             });
     }
 }

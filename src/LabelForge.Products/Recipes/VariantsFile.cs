@@ -15,10 +15,9 @@ internal static class VariantsFile
     {
         // Keyed by their names, as one may well write them, the first name would be told to be no key of a variant.
         if (recipe["variants"] is MapNode { Entries: [var first, ..] } byName && byName.Entries.All(e => e.Value is MapNode))
-            throw byName.Refuse($"Variants are a list, each with its name; \"{first.Key}\" stands here as a key.",
-                $"Write - name: {first.Key} and what belongs to it below that line, without the colon behind the name.");
+            throw byName.Refuse("recipe.variants-not-a-list", ("name", first.Key));
         var variants = recipe.Items("variants")
-            .Select(n => ReadOne(n as MapNode ?? throw n.Refuse($"This is {n.Kind}, not a variant.", $"Write {Example}"), materials))
+            .Select(n => ReadOne(n as MapNode ?? throw n.Refuse("recipe.not-a-variant", ("kind", n.Kind)), materials))
             .ToImmutableArray();
         RefuseTwice(recipe, variants, v => v.Name, "name");
         RefuseTwice(recipe, variants, v => v.Item, "item number");
@@ -36,7 +35,7 @@ internal static class VariantsFile
             uses.RemoveAt(Place(uses, gone.Text, gone));
         uses.AddRange(MaterialUses.Read(map, "add"));
         if (uses.Count == 0)
-            throw map.Refuse($"The variant \"{name.Text}\" leaves nothing in.", "Leave out less, or add what goes in instead.");
+            throw map.Refuse("recipe.variant-leaves-nothing", ("name", name.Text));
         return new RecipeVariant(name.Text, map.Line, map.OptionalText("item")?.Text,
             map.OptionalText("on the market since") is { } since ? RecipeFile.ReadDate(since) : null, [.. uses])
         { Look = LookWish.Read(map), Price = RecipeFile.ReadPrice(map) };
@@ -51,7 +50,7 @@ internal static class VariantsFile
         {
             TextNode { Text.Length: > 0 } id => uses[at] with { Material = id.Text, Line = id.Line },
             MapNode whole => MaterialUses.ReadOne(whole),
-            var other => throw other.Refuse("This is no material.", $"Write the id of the material that takes its place: {entry.Key}: rose-fragrance, or {{ use: rose-fragrance, amount: 12 g }}."),
+            var other => throw other.Refuse("recipe.variant-no-material", ("name", entry.Key)),
         };
         uses[at] = brought;
         for (var i = 0; i < uses.Count; i++)
@@ -67,12 +66,12 @@ internal static class VariantsFile
         if (place >= 0)
             return place;
         var nearest = Spelling.Nearest(id, uses.Select(u => u.Material));
-        throw at.Refuse($"The recipe does not use \"{id}\".", nearest is null ? $"It uses: {string.Join(", ", uses.Select(u => u.Material))}." : $"Did you mean \"{nearest}\"?");
+        throw (nearest is null ? at.Refuse("recipe.not-used", ("id", id), ("list", string.Join(", ", uses.Select(u => u.Material)))) : at.Refuse("recipe.not-used-in-variant", ("id", id), ("nearest", nearest)));
     }
 
     private static void RefuseTwice(MapNode recipe, ImmutableArray<RecipeVariant> variants, Func<RecipeVariant, string?> of, string what)
     {
         if (variants.Where(v => of(v) is not null).GroupBy(v => of(v), StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(new Problem(recipe.File, twice.Last().Line, $"Two variants have the {what} \"{twice.Key}\".", "Give each its own."));
+            throw new InputException(recipe.File, twice.Last().Line, "recipe.variants-alike", ("what", what), ("name", twice.Key));
     }
 }

@@ -43,9 +43,7 @@ public sealed class Workshop
     {
         var file = Path.Combine(folder, "workshop.yaml");
         if (!File.Exists(file))
-            throw new InputException(new Problem(null, 0, $"There is no workshop.yaml in {folder}.",
-                "Name the workshop's folder with --workshop, or make one with: labelforge init FOLDER")
-            { Code = "workshop.none" });
+            throw new InputException(null, 0, "call.no-workshop-yaml", ("folder", folder));
         var business = Business.Read(YamlFile.Read(file, "workshop.yaml"));
         var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
         var unreadable = ImmutableSortedDictionary.CreateBuilder<string, Problem>(StringComparer.Ordinal);
@@ -77,14 +75,16 @@ public sealed class Workshop
         if (!File.Exists(path))
         {
             var nearest = Spelling.Nearest(id, RecipeIds);
-            throw new InputException(new Problem(null, 0, $"There is no recipe \"{id}\" in {Path.Combine(Folder, "recipes")}.",
-                nearest is null ? $"There are: {Known(RecipeIds)}." : $"Did you mean \"{nearest}\"?"));
+            throw (nearest is null ? new InputException(null, 0, "workshop.no-recipe", ("id", id), ("file", Path.Combine(Folder, "recipes")), ("known", Known(RecipeIds))) : new InputException(null, 0, "workshop.no-recipe-near", ("id", id), ("file", Path.Combine(Folder, "recipes")), ("nearest", nearest)));
         }
         return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));
     }
 
     /// <summary>The code of the problem that a material is not there: it is about what a line uses, and not how much.</summary>
     public const string MaterialUnknown = "material.unknown";
+
+    /// <summary>The code of the same problem where a material is named nearly so.</summary>
+    public const string MaterialUnknownNearest = "material.unknown-nearest";
 
     /// <summary>The material of an id, as used on a line of a file.</summary>
     /// <exception cref="InputException">There is no such material.</exception>
@@ -95,9 +95,9 @@ public sealed class Workshop
         if (Unreadable.TryGetValue(id, out var broken))
             throw new InputException(broken);
         var nearest = Spelling.Nearest(id, Materials.Keys);
-        throw new InputException(new Problem(file, line, $"There is no material \"{id}\".",
-            nearest is null ? $"Describe it in materials/{id}.yaml, or use one that is there: {Known(Materials.Keys)}." : $"Did you mean \"{nearest}\"? Otherwise describe it in materials/{id}.yaml.")
-        { Code = MaterialUnknown });
+        throw nearest is null
+            ? new InputException(file, line, MaterialUnknown, ("id", id), ("known", Known(Materials.Keys)))
+            : new InputException(file, line, MaterialUnknownNearest, ("id", id), ("nearest", nearest));
     }
 
     // A dozen fit one message; the folder holds the rest.
@@ -123,6 +123,6 @@ public sealed class Workshop
         var twice = ids.GroupBy(i => i, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         return twice is null
             ? ids
-            : throw new InputException(new Problem($"{room}/{twice.Last()}.yaml", 0, $"The id \"{twice.Key}\" stands twice in {room}.", "Rename one of the files."));
+            : throw new InputException($"{room}/{twice.Last()}.yaml", 0, "workshop.id-stands-twice", ("name", twice.Key), ("room", room));
     }
 }

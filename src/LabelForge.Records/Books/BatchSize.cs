@@ -14,7 +14,7 @@ public static partial class BatchSize
     public static BatchFormula ToPieces(Workshop workshop, Recipe recipe, int pieces)
     {
         if (pieces is < 1 or > 1_000_000)
-            throw new InputException(new Problem(null, 0, $"{pieces} is not a number of pieces.", "Write a whole number above zero: --pieces 18") { Code = "pieces.not-a-number" });
+            throw new InputException(null, 0, "pieces.not-a-number", ("pieces", pieces));
         var batch = BatchFormula.Of(workshop, recipe);
         return Scaled(workshop, batch, (decimal)pieces / recipe.Pieces, pieces);
     }
@@ -27,7 +27,7 @@ public static partial class BatchSize
         var pieces = Math.Floor(mass.Grams * batch.Left / batch.PerPiece.Grams);
         return pieces is > 0 and <= 1_000_000 && mass.Grams <= HeaviestGrams
             ? Scaled(workshop, batch, factor, (int)pieces)
-            : throw new InputException(new Problem(null, 0, FormattableString.Invariant($"{mass} does not make a number of pieces of {recipe.Name} ({batch.Total.Grams / recipe.Pieces:0.#} g go into one)."), "Write another mass: --mass \"2 kg\"") { Code = "batch.no-pieces" });
+            : throw new InputException(null, 0, "batch.no-pieces", ("mass", mass), ("recipe", recipe.Name), ("grams", $"{batch.Total.Grams / recipe.Pieces:0.#}"));
     }
 
     /// <summary>The recipe scaled to fill moulds, written as <c>6 x 113 g, 12 x 85 g</c>.</summary>
@@ -40,7 +40,7 @@ public static partial class BatchSize
             return match.Success && mass is { IsValue: true, Value.IsMass: true } && mass.Value.AsMass().Grams is > 0 and <= 100_000m
                 && int.TryParse(match.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 100_000
                 ? (Count: count, Grams: count * mass.Value.AsMass().Grams)
-                : throw new InputException(new Problem(null, 0, $"\"{part.Trim()}\" is not a set of moulds.", "Write how many cavities and what each holds: --moulds \"6 x 113 g, 12 x 3 oz\"") { Code = "moulds.unreadable" });
+                : throw new InputException(null, 0, "moulds.unreadable", ("part", part.Trim()));
         }).ToArray();
         var batch = BatchFormula.Of(workshop, recipe);
         return Scaled(workshop, batch, filled.Sum(f => f.Grams) / batch.Total.Grams, filled.Sum(f => f.Count));

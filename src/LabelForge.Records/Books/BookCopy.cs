@@ -17,7 +17,7 @@ public static class BookCopy
     public static long Backup(string workshopFolder, string target, bool force = false)
     {
         if (!OpenBooks.Exists(workshopFolder))
-            throw new InputException(new Problem(null, 0, $"There are no books in {workshopFolder}.", "Name the workshop's folder with --workshop."));
+            throw new InputException(null, 0, "backup.no-books", ("workshop-folder", workshopFolder));
         OutputPath.RefuseUnlessFree(target, [FileKind.Books], force);
         var book = OpenBooks.Open(workshopFolder);
         var full = Path.GetFullPath(target);
@@ -39,7 +39,7 @@ public static class BookCopy
     public static (long Entries, string? Kept) Restore(string workshopFolder, string source)
     {
         if (!File.Exists(source))
-            throw new InputException(new Problem(source, 0, "There is no such file.", "Name a copy made by labelforge backup."));
+            throw new InputException(source, 0, "backup.no-such-file");
         Check(source);
         var place = BookPlace.Of(workshopFolder);
         KnownServers.RefuseUnknown(place);
@@ -79,7 +79,7 @@ public static class BookCopy
     private static long Fill(OpenBooks into, BooksSnapshot from) => into.Take((snapshot, context) =>
     {
         if (BookLists.All.Any(l => Correcting.All(snapshot, l).Count > 0) || snapshot.Corrections.Count > 0)
-            throw new InputException(new Problem(into.Path, 0, "These books hold entries already, and nothing in them is deleted.", "Name an empty database in records: of workshop.yaml, and restore into that."));
+            throw new InputException(into.Path, 0, "backup.books-hold-entries");
         BookEntry[] all = [.. BookLists.All.SelectMany(l => Correcting.All(from, l)), .. from.Corrections];
         context.AddRange(all);
         return (long)all.Length;
@@ -102,7 +102,7 @@ public static class BookCopy
         }
         catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_BUSY or SQLitePCL.raw.SQLITE_LOCKED)
         {
-            throw new InputException(new Problem(path, 0, "Another program has the books open.", "Close it, then restore again; nothing was changed."));
+            throw new InputException(path, 0, "backup.books-open");
         }
         catch (SqliteException)
         {
@@ -124,11 +124,11 @@ public static class BookCopy
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(target, 0, "The copy cannot be written.", $"Check that its folder is there and that you may write in it ({e.Message})"));
+            throw new InputException(target, 0, "backup.not-written", ("message", e.Message));
         }
         catch (SqliteException e)
         {
-            throw new InputException(new Problem(target, 0, $"The copy cannot be written ({e.Message}).", "Check that its folder is there, that you may write in it, and that the disk has room."));
+            throw new InputException(target, 0, "backup.not-written-because", ("message", e.Message));
         }
         finally
         {
@@ -155,7 +155,7 @@ public static class BookCopy
         }
     }
 
-    private static InputException Damaged(string path) => new(new Problem(path, 0, "This is not a sound copy of the books.", "Use an older copy; this file and the books were left as they are."));
+    private static InputException Damaged(string path) => new(path, 0, "backup.unsound-books");
 
     private static object? Ask(SqliteConnection connection, string sql)
     {

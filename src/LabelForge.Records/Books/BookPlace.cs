@@ -40,10 +40,9 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
         {
             var read = new NpgsqlConnectionStringBuilder(connection);
             if (string.IsNullOrWhiteSpace(read.Host) || string.IsNullOrWhiteSpace(read.Database))
-                throw new InputException(new Problem("workshop.yaml", line, "\"records\" does not say which server and database keep the books.", "Write " + Example));
+                throw new InputException("workshop.yaml", line, "server.records-incomplete");
             if (!string.IsNullOrEmpty(read.Password))
-                throw new InputException(new Problem("workshop.yaml", line, "\"records\" holds a password, which everyone reads who gets the file or a copy of it.",
-                    "Take it out, and keep it in .pgpass of your home folder or in the file that PGPASSFILE or PGSERVICEFILE names. Where the file went to others, change the password."));
+                throw new InputException("workshop.yaml", line, "server.records-password");
             read.ApplicationName = "labelforge";
             // Errors may name the values that they are about only here, where the books belong to the one who reads them.
             read.IncludeErrorDetail = false;
@@ -51,7 +50,7 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
         }
         catch (ArgumentException e)
         {
-            throw new InputException(new Problem("workshop.yaml", line, $"\"records\" cannot be read ({e.Message.TrimEnd('.')}).", "Write " + Example));
+            throw new InputException("workshop.yaml", line, "server.records-unreadable", ("message", e.Message.TrimEnd('.')));
         }
     }
 }

@@ -20,28 +20,26 @@ internal static class BookTrouble
     // Result codes of SQLite: sqlite.org/rescode.html.
     private static Problem OfFile(SqliteException e, string path) => e.SqliteErrorCode switch
     {
-        5 or 6 => new Problem(path, 0, "Another program is writing to the books and does not finish.", "Close it and do this again; nothing was written."),
-        8 or 14 => new Problem(path, 0, "The books cannot be written: the file or its folder is read-only, or not there.", "Choose a workshop folder that you may write to, or change its permissions; nothing was written."),
-        10 => new Problem(path, 0, $"The disk did not take or give the data ({e.Message}).", "Check the disk and the room on it, then do this again; what was acknowledged before stands."),
-        11 or 26 => new Problem(path, 0, "The books are damaged and cannot be read.", "Keep the file as it is, and put the last backup in its place: labelforge restore BACKUP") { Code = "books.damaged" },
-        13 => new Problem(path, 0, "The disk is full.", "Make room, then do this again; nothing was written, and what was acknowledged before stands."),
-        _ => new Problem(path, 0, $"The books refused this: {e.Message}", Nothing),
+        5 or 6 => new Problem(path, 0, "books.busy"),
+        8 or 14 => new Problem(path, 0, "books.read-only"),
+        10 => new Problem(path, 0, "books.disk-error", ("message", e.Message)),
+        11 or 26 => new Problem(path, 0, "books.damaged"),
+        13 => new Problem(path, 0, "books.disk-full"),
+        _ => new Problem(path, 0, "books.refused", ("message", e.Message)),
     };
 
-    private static Problem Silent(string why, string shown) => new(shown, 0, $"The server that keeps the books does not answer ({why}).",
-        "Start it, check the network and records: in workshop.yaml. If it broke off in the middle, look whether the last entry stands before you write it again: labelforge books LIST")
-    { Code = "server.silent" };
+    private static Problem Silent(string why, string shown) => new(shown, 0, "server.silent", ("why", why));
 
     // Error codes of PostgreSQL: its manual, appendix A.
     private static Problem OfServer(PostgresException e, string shown) => e.SqlState switch
     {
-        PostgresErrorCodes.LockNotAvailable or PostgresErrorCodes.DeadlockDetected => new Problem(shown, 0, "Another program is writing to the books and does not finish.", "Close it and do this again; nothing was written."),
+        PostgresErrorCodes.LockNotAvailable or PostgresErrorCodes.DeadlockDetected => new Problem(shown, 0, "books.busy"),
         PostgresErrorCodes.AdminShutdown or PostgresErrorCodes.CrashShutdown or PostgresErrorCodes.CannotConnectNow => Silent(e.MessageText, shown),
-        PostgresErrorCodes.TooManyConnections => new Problem(shown, 0, "The server has no room for another connection.", "Wait a moment and do this again, or raise max_connections on it; nothing was written."),
-        PostgresErrorCodes.DiskFull => new Problem(shown, 0, "The server's disk is full.", "Make room on it, then do this again; nothing was written, and what was acknowledged before stands."),
-        PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification => new Problem(shown, 0, "The server does not let this user in.", "Check Username in records: of workshop.yaml, and the password in PGPASSWORD or .pgpass."),
-        PostgresErrorCodes.InvalidCatalogName => new Problem(shown, 0, "The server has no such database.", "Make it (createdb), or correct Database in records: of workshop.yaml."),
-        PostgresErrorCodes.InsufficientPrivilege or PostgresErrorCodes.ReadOnlySqlTransaction => new Problem(shown, 0, $"The books cannot be written: {e.MessageText}.", "Let the server's keeper grant this user the right to make and add to tables; nothing was written."),
-        _ => new Problem(shown, 0, $"The books refused this: {e.MessageText}", Nothing),
+        PostgresErrorCodes.TooManyConnections => new Problem(shown, 0, "server.no-room"),
+        PostgresErrorCodes.DiskFull => new Problem(shown, 0, "server.disk-full"),
+        PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification => new Problem(shown, 0, "server.user-refused"),
+        PostgresErrorCodes.InvalidCatalogName => new Problem(shown, 0, "server.no-database"),
+        PostgresErrorCodes.InsufficientPrivilege or PostgresErrorCodes.ReadOnlySqlTransaction => new Problem(shown, 0, "books.not-written", ("message-text", e.MessageText)),
+        _ => new Problem(shown, 0, "books.refused-by-server", ("message-text", e.MessageText)),
     };
 }

@@ -55,7 +55,7 @@ internal abstract class BooksDatabase
         var known = context.Database.GetMigrations().ToArray();
         var before = Applied(context);
         if (Newer(before, known) is { } newer)
-            throw new InputException(new Problem(shown, 0, $"These books were written by a newer version of labelforge ({newer}).", "Use that version, or restore a backup made by this one."));
+            throw new InputException(shown, 0, "books.newer-version", ("newer", newer));
         if (before.Length == known.Length)
             return;
         using var transaction = BeginWriting(context);

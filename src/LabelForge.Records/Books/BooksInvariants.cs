@@ -15,15 +15,15 @@ public static class BooksInvariants
             Pieces(snapshot, batch, lots);
         Labels(snapshot);
         if (snapshot.Sales.FirstOrDefault(s => snapshot.BatchNow(s.BatchId) is null) is { } sale)
-            throw Refuse($"Sale {sale.Id} is of a batch that would be struck.", "Correct the sale first.");
+            throw Refuse("books.sale-of-struck", ("sale", sale.Id));
         if (snapshot.Disposals.FirstOrDefault(d => d.BatchId is not null && snapshot.BatchNow(d.BatchId) is null) is { } thrown)
-            throw Refuse($"Disposal {thrown.Id} is of a batch that would be struck.", "Correct the disposal first.");
+            throw Refuse("books.disposal-of-struck", ("thrown", thrown.Id));
         if (snapshot.Returns.FirstOrDefault(r => snapshot.BatchNow(r.BatchId) is null) is { } returned)
-            throw Refuse($"Return {returned.Id} is of a batch that would be struck.", "Correct the return first.");
+            throw Refuse("books.return-of-struck", ("returned", returned.Id));
         if (snapshot.Counts.FirstOrDefault(c => c.BatchId is not null && snapshot.BatchNow(c.BatchId) is null) is { } counted)
-            throw Refuse($"Count {counted.Id} is of a batch that would be struck.", "Correct the count first.");
+            throw Refuse("books.count-of-struck", ("counted", counted.Id));
         if (snapshot.PackingUses.FirstOrDefault(u => snapshot.BatchNow(u.BatchId) is null) is { } packed)
-            throw Refuse($"Packing {packed.Id} is of a batch that would be struck.", "Correct the packing first.");
+            throw Refuse("books.packing-of-struck", ("packed", packed.Id));
     }
 
     private static void Materials(BooksSnapshot snapshot)
@@ -32,22 +32,22 @@ public static class BooksInvariants
         foreach (var receipt in snapshot.Receipts)
         {
             if (left[receipt.Id] is < 0 and var lacks)
-                throw Refuse($"{snapshot.Bottle(receipt.Id)} ({receipt.Material}) would have {-lacks:0.###} less than nothing.", $"Take it from another lot, or, if more came in than is written: labelforge correct receipt {receipt.Id} --set amount=... --reason ...", code: "stock.negative");
+                throw Refuse("stock.negative", ("bottle", snapshot.Bottle(receipt.Id)), ("material", receipt.Material), ("value", $"{-lacks:0.###}"), ("receipt", receipt.Id));
         }
         var receipts = snapshot.Receipts.ToDictionary(r => r.Id);
         foreach (var weighing in snapshot.Weighings.Where(w => w.ReceiptId is not null && snapshot.BatchNow(w.BatchId) is not null))
         {
             if (snapshot.Current(BookLists.Receipt, weighing.ReceiptId!.Value) is not { } now)
-                throw Refuse($"Weighing {weighing.Id} took from {snapshot.Bottle(weighing.ReceiptId.Value)}, which would be struck.", "Correct the weighing first, or put another receipt in its place with --set.", code: "receipt.in-use");
+                throw Refuse("receipt.in-use-by-weighing", ("weighing", weighing.Id), ("bottle", snapshot.Bottle(weighing.ReceiptId.Value)));
             if (receipts[now].Material != weighing.Material)
-                throw Refuse($"Weighing {weighing.Id} is of {weighing.Material}, and {snapshot.Bottle(now)} holds {receipts[now].Material}.", "Name the bottle that it came from, or correct the receipt or the weighing first.");
+                throw Refuse("books.weighing-of-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", snapshot.Bottle(now)), ("material-2", receipts[now].Material));
         }
         if (snapshot.PackingUses.FirstOrDefault(u => snapshot.Current(BookLists.Receipt, u.ReceiptId) is null) is { } used)
-            throw Refuse($"Packing {used.Id} took from {snapshot.Bottle(used.ReceiptId)}, which would be struck.", "Correct the packing first.", code: "receipt.in-use");
+            throw Refuse("receipt.in-use-by-packing", ("used", used.Id), ("bottle", snapshot.Bottle(used.ReceiptId)));
         if (snapshot.Counts.FirstOrDefault(c => c.ReceiptId is { } r && snapshot.Current(BookLists.Receipt, r) is null) is { } counted)
-            throw Refuse($"Count {counted.Id} is of {snapshot.Bottle(counted.ReceiptId!.Value)}, which would be struck.", "Correct the count first.", code: "receipt.in-use");
+            throw Refuse("receipt.in-use-by-count", ("counted", counted.Id), ("bottle", snapshot.Bottle(counted.ReceiptId!.Value)));
         if (snapshot.Disposals.FirstOrDefault(d => d.ReceiptId is { } r && snapshot.Current(BookLists.Receipt, r) is null) is { } thrown)
-            throw Refuse($"Disposal {thrown.Id} is of {snapshot.Bottle(thrown.ReceiptId!.Value)}, which would be struck.", "Correct the disposal first.");
+            throw Refuse("books.disposal-of-struck-receipt", ("thrown", thrown.Id), ("bottle", snapshot.Bottle(thrown.ReceiptId!.Value)));
     }
 
     // A lot is one product: that of its batch, and of the labels printed with it.
@@ -67,16 +67,16 @@ public static class BooksInvariants
     {
         var closings = snapshot.ClosingsOf(batch).Count();
         if (closings > 1)
-            throw Refuse($"Lot {batch.Lot} is closed already.", "If the count was wrong: labelforge correct closing NUMBER --set made=... --reason ...", code: "lot.closed-twice");
+            throw Refuse("lot.closed-twice", ("lot", batch.Lot));
         if (closings == 1 && snapshot.PiecesLeft(batch) is < 0 and var left)
-            throw Refuse($"Lot {batch.Lot} would have {-left} pieces less than nothing.", "Check the lot and the count: labelforge stock-in-hand", code: "lot.negative");
+            throw Refuse("lot.negative", ("lot", batch.Lot), ("value", -left));
         if (closings == 0 && (snapshot.SalesOf(batch).Any() || snapshot.DisposalsOf(batch).Any() || snapshot.ReturnsOf(batch).Any() || snapshot.CountsOf(batch).Any()))
-            throw Refuse($"Lot {batch.Lot} is not finished, so nothing of it can leave.", $"Close it first: labelforge batch close {batch.Lot} --made N", code: "lot.not-closed");
+            throw Refuse("lot.not-closed", ("lot", batch.Lot));
         if (snapshot.ReturnsOf(batch).Sum(r => r.Returned) - snapshot.SalesOf(batch).Sum(s => s.Pieces) is > 0 and var over)
-            throw Refuse($"{over} more of lot {batch.Lot} would be brought back than left the house.", "Check the lot and the count: labelforge trace " + batch.Lot, code: "return.more-than-sold");
+            throw Refuse("return.more-than-sold", ("over", over), ("lot", batch.Lot));
         if (lots[batch.Lot] > 1)
-            throw Refuse($"There is a batch with the lot {batch.Lot} already.", "Give this one the next number of the day.");
+            throw Refuse("books.lot-taken", ("lot", batch.Lot));
     }
 
-    private static InputException Refuse(FormattableString wrong, string write, string? code = null) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write) { Code = code });
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 }

@@ -23,12 +23,12 @@ public static class Correcting
     public static Correction Of(OpenBooks book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by, string? note = null)
     {
         if (string.IsNullOrWhiteSpace(reason))
-            throw Refuse("A correction needs a reason.", "Write --reason \"...\"", code: "correction.no-reason");
+            throw Refuse("correction.no-reason");
         return book.Write((books, context) =>
         {
             var entry = Find(books, list, id);
             if (books.StruckBy(list, id) is { } earlier)
-                throw Refuse($"{list} {id} was struck on {earlier.On:yyyy-MM-dd}: {earlier.Reason}.", earlier.InsteadId is { } now ? $"Correct the entry that stands instead: {list} {now}." : "Write a new entry.");
+                throw (earlier.InsteadId is { } now ? Refuse("books.struck-instead", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason), ("now", now)) : Refuse("books.struck", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason)));
             BookEntry? instead = set.Count == 0 ? null : Changed(books, entry, list, set);
             if (instead is not null)
             {
@@ -46,13 +46,13 @@ public static class Correcting
     public static BookEntry Find(IBooks books, string list, int id)
     {
         if (!BookLists.All.Contains(list))
-            throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}.");
-        return books.Find(list, id) ?? throw Refuse($"There is no {list} {id}.", books.Last(list) is { } last ? $"The last is {last}." : "The list is empty.");
+            throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
+        return books.Find(list, id) ?? throw (books.Last(list) is { } last ? Refuse("books.no-entry", ("list", list), ("id", id), ("last", last)) : Refuse("books.list-empty", ("list", list), ("id", id)));
     }
 
     /// <summary>All entries of a list, struck or not.</summary>
     public static IReadOnlyList<BookEntry> All(BooksSnapshot snapshot, string list) => EntryKind.Of(list) is { } kind ? snapshot.AllOf(kind)
-        : throw Refuse($"\"{list}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}.");
+        : throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
 
     private static BookEntry Changed(IBooks books, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
     {
@@ -68,7 +68,7 @@ public static class Correcting
             else if (Hangs.FirstOrDefault(h => h.Name == name.ToLowerInvariant().Replace('-', ' ')) is { Field: { } hangs } && type.GetProperty(hangs) is { } on)
                 json[hangs] = HangsOn(books, on, text);
             else
-                throw Refuse($"A {list} has no \"{name}\" to change.", $"Write one of: {string.Join(", ", fields.Keys.Select(Words).Concat(Hangs.Where(h => type.GetProperty(h.Field) is not null).Select(h => h.Name)))}.");
+                throw Refuse("books.no-such-field", ("list", list), ("name", name), ("list-2", string.Join(", ", fields.Keys.Select(Words).Concat(Hangs.Where(h => type.GetProperty(h.Field) is not null).Select(h => h.Name)))));
         }
         var changed = (BookEntry)json.Deserialize(type)!;
         // What turns out serious gets its day of reporting; it runs from the day the maker was told.
@@ -85,7 +85,7 @@ public static class Correcting
             return books.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
         return text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             ? books.ReceiptOf(number).Id
-            : throw Refuse($"\"{text}\" is not a material lot of the books.", "Write M and its number, as labelforge stock-in-hand shows it: M3", code: "material-lot.unreadable");
+            : throw Refuse("call.not-a-material-lot", ("text", text));
     }
 
     private static JsonNode? Value(PropertyInfo field, string name, string text)
@@ -103,12 +103,10 @@ public static class Correcting
             return text == "yes";
         return type == typeof(string)
             ? text
-            : throw Refuse($"\"{text}\" cannot be the {name}.", type == typeof(DateOnly) ? "Write year, month and day: 2026-11-25" : type == typeof(bool) ? "Write yes or no." : "Write a plain figure with a decimal point, in the unit of the list (grams, pieces, money).");
+            : throw Refuse(type == typeof(DateOnly) ? "books.not-a-day" : type == typeof(bool) ? "books.not-yes-or-no" : "books.not-a-plain-figure", ("text", text), ("name", name));
     }
 
     private static string Words(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
 
-    private static InputException Refuse(FormattableString wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => Refuse(FormattableString.Invariant(wrong), write, code, arguments);
-
-    private static InputException Refuse(string wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => new(new Problem(null, 0, wrong, write) { Code = code, Arguments = arguments ?? [] });
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 }

@@ -15,29 +15,29 @@ internal static class EntryValidation
         switch (entry)
         {
             case Receipt r:
-                Need(r.Amount is > 0 and <= Largest && r.Price is >= 0 and <= Largest, "An amount is above nothing, and a price not below.", "Write what came in and what all of it cost: labelforge receive castor-oil \"16 fl oz\" --price 9.50", code: "receipt.nothing");
+                Need(r.Amount is > 0 and <= Largest && r.Price is >= 0 and <= Largest, "receipt.nothing");
                 Cents(r.Price);
                 break;
             case Batch b:
-                Need(Lots.LotCode.Parse(b.Lot).IsValue, $"\"{b.Lot}\" is not a lot code.", "Make one with: labelforge lot new", code: "lot.not-a-code");
-                Need(b.PiecesPlanned > 0, "A batch has at least one piece.", "Write a whole number above zero.");
+                Need(Lots.LotCode.Parse(b.Lot).IsValue, "lot.not-a-code", ("lot", b.Lot));
+                Need(b.PiecesPlanned > 0, "books.batch-least-one");
                 break;
             case Printing p:
-                Need(Lots.LotCode.Parse(p.Lot).IsValue, $"\"{p.Lot}\" is not a lot code.", "Make one with: labelforge lot new", code: "lot.not-a-code");
-                Need(p.Labels > 0, "A printing is of at least one label.", "Write a whole number above zero.");
-                Need(p.Spoiled >= 0 && p.Spoiled <= p.Labels, $"{p.Spoiled} of {p.Labels} labels cannot have come out badly.", "Write how many of those printed were thrown away.", code: "printing.spoiled-more");
+                Need(Lots.LotCode.Parse(p.Lot).IsValue, "lot.not-a-code", ("lot", p.Lot));
+                Need(p.Labels > 0, "books.printing-least-one");
+                Need(p.Spoiled >= 0 && p.Spoiled <= p.Labels, "printing.spoiled-more-labels-cannot", ("spoiled", p.Spoiled), ("labels", p.Labels));
                 Text(p.Recipe, "recipe");
                 Text(p.Product, "product");
                 break;
             case Weighing w:
-                Need(w.Grams is > 0 and <= Largest, "Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
+                Need(w.Grams is > 0 and <= Largest, "books.nothing-weighed");
                 break;
             case Closing c:
-                Need(c.Made >= 0 && c.Rejected >= 0 && c.Rejected <= c.Made, $"{c.Rejected} of {c.Made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.", code: "closing.rejected-more");
-                Need(c.YieldGrams is null or > 0, "A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.", code: "closing.no-yield");
+                Need(c.Made >= 0 && c.Rejected >= 0 && c.Rejected <= c.Made, "closing.rejected-more", ("rejected", c.Rejected), ("made", c.Made));
+                Need(c.YieldGrams is null or > 0, "closing.no-yield");
                 break;
             case Sale s:
-                Need(s.Pieces > 0 && s.Paid is >= 0 and <= Largest, "A sale is of one piece or more, for nothing or more.", "Write how many, and what was paid for all of them: --paid 12.00", code: "sale.nothing");
+                Need(s.Pieces > 0 && s.Paid is >= 0 and <= Largest, "sale.nothing-sale");
                 Text(s.To, "to");
                 Cents(s.Paid);
                 Tax(s.Tax, s.Paid);
@@ -51,9 +51,9 @@ internal static class EntryValidation
                 Text(d.What, "what");
                 break;
             case Disposal d:
-                Need(d.Amount is > 0 and <= Largest, "Nothing was thrown away.", "Write how much, above zero.");
-                Need((d.BatchId is null) != (d.ReceiptId is null), "A disposal is of a lot or of a material.", "Write the lot, or the material lot (M3).");
-                Need(d.BatchId is null || d.Amount == Math.Floor(d.Amount), "Pieces are counted in whole numbers.", "Write a whole number.");
+                Need(d.Amount is > 0 and <= Largest, "books.nothing-thrown-away");
+                Need((d.BatchId is null) != (d.ReceiptId is null), "books.disposal-lot");
+                Need(d.BatchId is null || d.Amount == Math.Floor(d.Amount), "books.pieces-counted-whole-numbers");
                 Text(d.Reason, "reason");
                 break;
             case Attachment a:
@@ -64,16 +64,16 @@ internal static class EntryValidation
                 Text(a.About, "about");
                 break;
             case PackingUse u:
-                Need(u.Used is > 0 and <= Largest, "Nothing was used.", "Write how many pieces, above zero.");
+                Need(u.Used is > 0 and <= Largest, "books.nothing-used");
                 break;
             case StockCount c:
-                Need((c.BatchId is null) != (c.ReceiptId is null), "A count is of a lot or of a material.", "Write the lot, or the material lot (M3).");
-                Need(c.Counted is >= 0 and <= Largest && c.Difference != 0, "A count that agrees with the books needs no entry.", "Write what is there, where it differs from the books.");
-                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)), "Pieces are counted in whole numbers.", "Write a whole number.");
+                Need((c.BatchId is null) != (c.ReceiptId is null), "books.count-lot");
+                Need(c.Counted is >= 0 and <= Largest && c.Difference != 0, "books.count-agrees-books");
+                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)), "books.pieces-counted-whole-numbers");
                 break;
             case PiecesReturned r:
-                Need(r.Returned > 0 && r.BackOnShelf >= 0 && r.BackOnShelf <= r.Returned, $"Of {r.Returned} pieces, {r.BackOnShelf} cannot be back on the shelf.", "Write how many came back, and how many of these can be sold again.", code: "return.more-back");
-                Need(r.PaidBack is >= 0 and <= Largest, "What was paid back is nothing or more.", "Write a sum with at most two decimals: 9.50");
+                Need(r.Returned > 0 && r.BackOnShelf >= 0 && r.BackOnShelf <= r.Returned, "return.more-back", ("returned", r.Returned), ("back-on-shelf", r.BackOnShelf));
+                Need(r.PaidBack is >= 0 and <= Largest, "books.what-paid-back-nothing");
                 Cents(r.PaidBack);
                 Tax(r.Tax, r.PaidBack);
                 Text(r.From, "from");
@@ -84,7 +84,7 @@ internal static class EntryValidation
                 Text(t.Place, "place");
                 foreach (var sum in (decimal[])[t.Float, t.Cash, t.Card])
                 {
-                    Need(sum is >= 0 and <= Largest, "A sum of money is nothing or more.", "Write a sum with at most two decimals: 40.00");
+                    Need(sum is >= 0 and <= Largest, "books.sum-money-nothing");
                     Cents(sum);
                 }
                 break;
@@ -93,17 +93,17 @@ internal static class EntryValidation
                 break;
         }
         Text(entry.By, "by");
-        Need(entry.Note is not { Length: > LongestText }, "The note is longer than a book.", "Keep the paper as a file, and write where it lies.");
+        Need(entry.Note is not { Length: > LongestText }, "books.note-longer");
     }
 
     /// <summary>Refuses a sum of money finer than hundredths.</summary>
-    private static void Cents(decimal money) => Need(money == Math.Round(money, 2), FormattableString.Invariant($"{money} is finer than a cent."), "Write a sum with at most two decimals: 9.50");
+    private static void Cents(decimal money) => Need(money == Math.Round(money, 2), "books.finer-than-cent", ("money", money));
 
     private static void Tax(decimal? tax, decimal paid)
     {
         if (tax is not { } sum)
             return;
-        Need(sum >= 0 && sum <= paid, FormattableString.Invariant($"The sales tax in {paid} cannot be {sum}."), "Write the part of what was paid that is sales tax.");
+        Need(sum >= 0 && sum <= paid, "books.sales-tax-cannot", ("paid", paid), ("sum", sum));
         Cents(sum);
     }
 
@@ -113,11 +113,11 @@ internal static class EntryValidation
             Text(text, field);
     }
 
-    private static void Text(string? text, string field) => Need(text is not null && text.Trim().Length is > 0 and <= LongestText, $"\"{field}\" is empty or too long.", $"Write {field} in a few words.");
+    private static void Text(string? text, string field) => Need(text is not null && text.Trim().Length is > 0 and <= LongestText, "books.empty-or-too-long", ("field", field));
 
-    private static void Need(bool holds, string wrong, string write, string? code = null)
+    private static void Need(bool holds, string code, params ReadOnlySpan<(string Name, object? Value)> arguments)
     {
         if (!holds)
-            throw new InputException(new Problem(null, 0, wrong, write) { Code = code });
+            throw new InputException(null, 0, code, arguments);
     }
 }

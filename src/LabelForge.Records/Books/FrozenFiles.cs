@@ -27,7 +27,7 @@ internal sealed class FrozenFiles
     {
         var cell = row.Needed("frozen");
         var text = cell.StartsWith('{') ? cell : _texts.GetValueOrDefault(cell)
-            ?? throw row.Refuse($"What this batch froze, {cell}, is not in the folder {Folder} beside the list.", $"Keep the folder {Folder} together with the lists that were written with it.");
+            ?? throw row.Refuse("import.frozen-missing", ("cell", cell));
         _ = FrozenRecipe.FromJson(text);
         return text;
     }

@@ -90,7 +90,7 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
         return found;
     }
 
-    private static InputException Unreadable() => new(new Problem(null, 0, "A frozen recipe in the books cannot be read.", "Restore the last backup: labelforge restore BACKUP") { Code = "books.damaged" });
+    private static InputException Unreadable() => new(null, 0, "books.damaged-frozen");
 
     private static string Text(Workshop workshop, string file)
     {

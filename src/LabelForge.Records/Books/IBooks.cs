@@ -157,10 +157,9 @@ public static class BookQuestions
         /// <summary>The receipt that stands for a bottle's number.</summary>
         /// <exception cref="InputException">There is none, or it was struck for good.</exception>
         public Receipt ReceiptOf(int number) => books.FindReceipt(number)
-            ?? throw new InputException(new Problem(null, 0,
-                FormattableString.Invariant($"There is no M{number}{(books.StruckBy(BookLists.Receipt, number) is { } c ? $" any more: {c.Reason}" : "")}."),
-                "See the lots in the house: labelforge stock-in-hand")
-            { Code = "material-lot.unknown" });
+            ?? throw (books.StruckBy(BookLists.Receipt, number) is { } struck
+                ? new InputException(null, 0, "material-lot.struck", ("number", number), ("reason", struck.Reason))
+                : new InputException(null, 0, "material-lot.unknown", ("number", number)));
 
         /// <summary>The batch of a lot code.</summary>
         /// <exception cref="InputException">No batch has that lot.</exception>
@@ -168,10 +167,9 @@ public static class BookQuestions
         {
             if (books.FindBatch(lot) is { } batch)
                 return batch;
-            var none = books.Last(BookLists.Batch) is null;
-            throw new InputException(new Problem(null, 0, $"No batch has the lot {lot}.",
-                none ? "Begin one with: labelforge batch start RECIPE" : $"The last lots are {string.Join(", ", books.LastLots(5))}.")
-            { Code = none ? "batches.none" : null });
+            throw books.Last(BookLists.Batch) is null
+                ? new InputException(null, 0, "lot.no-batches", ("lot", lot))
+                : new InputException(null, 0, "lot.of-no-batch", ("lot", lot), ("last", string.Join(", ", books.LastLots(5))));
         }
 
         /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>

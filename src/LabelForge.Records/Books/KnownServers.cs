@@ -17,7 +17,7 @@ public static class KnownServers
     {
         var place = BookPlace.Of(workshopFolder);
         if (place.Server is not { } server)
-            throw new InputException(new Problem(null, 0, "This workshop keeps its books in its own folder.", "There is nothing to agree to."));
+            throw new InputException(null, 0, "server.own-folder");
         if (Listed().Contains(server, StringComparer.Ordinal))
             return place.Shown;
         try
@@ -27,7 +27,7 @@ public static class KnownServers
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(ListPath, 0, "The list of servers cannot be written.", $"Check that you may write there ({e.Message})"));
+            throw new InputException(ListPath, 0, "server.list-not-written", ("message", e.Message));
         }
         return place.Shown;
     }
@@ -37,9 +37,7 @@ public static class KnownServers
     internal static void RefuseUnknown(BookPlace place)
     {
         if (place is { IsElsewhere: true, Server: { } server } && !Listed().Contains(server, StringComparer.Ordinal))
-            throw new InputException(new Problem("workshop.yaml", 0, $"This workshop keeps its books in {place.Shown}, a server that you have not agreed to from here.",
-                "If it is yours, or of someone you work with, write once: labelforge agree-server. If the workshop came from a stranger, do not: take the line records: out.")
-            { Code = "server.unknown" });
+            throw new InputException("workshop.yaml", 0, "server.unknown", ("shown", place.Shown));
     }
 
     private static string ListPath => Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "labelforge", "servers");

@@ -43,7 +43,7 @@ public static class ListImport
     {
         var lists = paths.Select(p => Read(p, TextTable.ReadFile(p))).ToArray();
         if (lists.GroupBy(l => l.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(new Problem(paths[^1], 0, $"Two files hold the list of {twice.Key}s.", "Give each list once."));
+            throw new InputException(paths[^1], 0, "import.list-twice", ("name", twice.Key));
         return book.Take((before, context) =>
         {
             var snapshot = before;
@@ -60,7 +60,7 @@ public static class ListImport
                     if (entry.Id != 0 && Had(snapshot, list, entry.Id) is { } had)
                     {
                         if (!SaysTheSame(had, entry))
-                            throw row.Refuse($"The books have another {list} {entry.Id}.", "Take the number out if this is a new entry; if the books are wrong, correct that entry in them first.");
+                            throw row.Refuse("import.books-another", ("list", list), ("entry", entry.Id));
                         known++;
                         told.Remove(had);
                         continue;
@@ -86,20 +86,20 @@ public static class ListImport
     {
         var heading = rows.Count == 0 ? [] : rows[0].Cells.Select(c => c.ToLowerInvariant()).ToArray();
         if (heading.GroupBy(h => h).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(new Problem(path, rows[0].Line, $"The heading has the column \"{twice.Key}\" twice.", "Keep the one that holds."));
+            throw new InputException(path, rows[0].Line, "import.column-twice", ("name", twice.Key));
         var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains) && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
         return shape.List is { } list
             ? (list, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])
-            : throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is that of no list in the books.", $"Write these columns, and any others that the books write in theirs: {string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))}"));
+            : throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "import.heading-unknown", ("list", string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))));
     }
 
     private static BookEntry Entry(string list, ListRow row, BooksSnapshot snapshot, FrozenFiles frozen, DateOnly usualDay, string usualBy)
     {
         var (id, on, by, note) = (row.Whole("number") ?? 0, row.Day("on") ?? usualDay, row.Text("by") ?? usualBy, row.Text("note"));
         int? Batch() => row.Whole("batch") ?? (row.Text("lot") is { } lot ? snapshot.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null);
-        int BatchNeeded() => Batch() ?? throw row.Refuse("\"lot\" is empty.", "Write the lot code.");
+        int BatchNeeded() => Batch() ?? throw row.Refuse("import.lot-empty");
         int? Receipt() => row.Whole("receipt") ?? (row.Text("material lot") is { } bottle
-            ? int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? snapshot.ReceiptOf(number).Id : throw row.Refuse($"\"{bottle}\" is not a material lot.", "Write M and its number: M3")
+            ? int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? snapshot.ReceiptOf(number).Id : throw row.Refuse("import.not-a-material-lot", ("bottle", bottle))
             : null);
         return list switch
         {
@@ -112,12 +112,12 @@ public static class ListImport
             BookLists.Sale => new Sale { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Pieces = row.Need(row.Whole("pieces"), "pieces"), To = row.Needed("to"), Paid = row.Need(row.Figure("paid"), "paid"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Ticket = row.Text("ticket") },
             BookLists.Complaint => new Complaint { Id = id, On = on, By = by, Note = note, BatchId = Batch(), From = row.Needed("from"), What = row.Needed("what"), Serious = row.Text("serious") is "yes", ReportBy = row.Day("report by"), KeepUntil = row.Need(row.Day("keep until"), "keep until") },
             BookLists.Disposal => new Disposal { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Amount = row.Need(row.Figure("amount"), "amount"), Reason = row.Needed("reason") },
-            BookLists.Packing => new PackingUse { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), ReceiptId = Receipt() ?? throw row.Refuse("\"material lot\" is empty.", "Write M and its number: M3"), Used = row.Need(row.Figure("used"), "used") },
+            BookLists.Packing => new PackingUse { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), ReceiptId = Receipt() ?? throw row.Refuse("import.material-lot-empty"), Used = row.Need(row.Figure("used"), "used") },
             BookLists.Count => new StockCount { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Counted = row.Need(row.Figure("counted"), "counted"), Difference = row.Need(row.Signed("difference"), "difference") },
             BookLists.Return => new PiecesReturned { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Returned = row.Need(row.Whole("returned"), "returned"), BackOnShelf = row.Whole("back on shelf") ?? 0, From = row.Needed("from"), PaidBack = row.Need(row.Figure("paid back"), "paid back"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Reason = row.Needed("reason") },
             BookLists.Takings => new Takings { Id = id, On = on, By = by, Note = note, Place = row.Needed("place"), Float = row.Need(row.Figure("float"), "float"), Cash = row.Need(row.Figure("cash"), "cash"), Card = row.Need(row.Figure("card"), "card") },
             BookLists.Attachment => new Attachment { Id = id, On = on, By = by, Note = note, About = row.Needed("about"), Kind = row.Needed("kind"), FileName = row.Needed("file"), Digest = row.Needed("digest"), Revision = row.Text("revision"), Issued = row.Day("issued"), BestBefore = row.Day("holds until") },
-            _ => new Correction { Id = id, On = on, By = by, Note = note, List = BookLists.All.Contains(row.Needed("list")) ? row.Needed("list") : throw row.Refuse($"\"{row.Needed("list")}\" is not a list in the books.", $"Write one of: {string.Join(", ", BookLists.All)}."), EntryId = row.Need(row.Whole("entry"), "entry"), InsteadId = row.Whole("instead"), Reason = row.Needed("reason") },
+            _ => new Correction { Id = id, On = on, By = by, Note = note, List = BookLists.All.Contains(row.Needed("list")) ? row.Needed("list") : throw row.Refuse("books.no-such-list", ("list", row.Needed("list")), ("list-2", string.Join(", ", BookLists.All))), EntryId = row.Need(row.Whole("entry"), "entry"), InsteadId = row.Whole("instead"), Reason = row.Needed("reason") },
         };
     }
 
@@ -145,7 +145,7 @@ public static class ListImport
         }
         catch (InputException e)
         {
-            throw row.Refuse(e.Problem.Wrong, e.Problem.Write);
+            throw row.Refuse(e.Problem);
         }
     }
 }

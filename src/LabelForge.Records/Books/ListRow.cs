@@ -9,7 +9,10 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
 {
     private const string Date = "Write year, month and day: 2026-11-25";
 
-    public InputException Refuse(string wrong, string write) => new(new Problem(file, row.Line, wrong, write));
+    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(file, row.Line, code, arguments);
+
+    /// <summary>A problem found in this row.</summary>
+    public InputException Refuse(Problem problem) => new(problem.At(file, row.Line));
 
     public string? Text(string column)
     {
@@ -21,27 +24,27 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
         return null;
     }
 
-    public string Needed(string column) => Text(column) ?? throw Refuse($"\"{column}\" is empty.", "Fill it in.");
+    public string Needed(string column) => Text(column) ?? throw Refuse("import.empty", ("column", column));
 
     public int? Whole(string column) => Text(column) is not { } text ? null
         : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole
-        : throw Refuse($"\"{text}\" is not a whole number.", $"Write figures only in \"{column}\".");
+        : throw Refuse("import.not-a-whole-number", ("text", text), ("column", column));
 
     public decimal? Figure(string column) => Text(column) is not { } text ? null
         : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
-        : throw Refuse($"\"{text}\" is not a figure.", $"Write figures with a decimal point in \"{column}\", without unit: 9.50");
+        : throw Refuse("import.not-a-figure", ("text", text), ("column", column));
 
     public decimal? Signed(string column) => Text(column) is not { } text ? null
         : decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure) ? figure
-        : throw Refuse($"\"{text}\" is not a figure.", $"Write figures with a decimal point in \"{column}\", with a minus where it is below nothing: -2");
+        : throw Refuse("import.not-a-figure-2", ("text", text), ("column", column));
 
     public DateOnly? Day(string column) => Text(column) is not { } text ? null
         : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
-        : throw Refuse($"\"{text}\" is not a date.", Date);
+        : throw Refuse("import.not-a-date", ("text", text));
 
     public DateTime? Time(string column) => Text(column) is not { } text ? null
         : DateTime.TryParseExact(text, BookTables.WrittenAt, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time) ? time
-        : throw Refuse($"\"{text}\" is not a time.", "Leave it as the books wrote it, 2026-11-25 14:03:59Z, or empty.");
+        : throw Refuse("import.not-a-time", ("text", text));
 
-    public T Need<T>(T? value, string column) where T : struct => value ?? throw Refuse($"\"{column}\" is empty.", "Fill it in.");
+    public T Need<T>(T? value, string column) where T : struct => value ?? throw Refuse("import.empty", ("column", column));
 }

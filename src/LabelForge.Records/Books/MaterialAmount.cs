@@ -17,20 +17,20 @@ public static class MaterialAmount
         if (words is [var count, "pieces" or "piece" or "pcs"])
         {
             if (material.Kind != MaterialKind.Packaging)
-                return Parsed<decimal>.Refused($"{material.Name} is not counted in pieces.", "Write its mass or volume: 5 lb, 16 fl oz, 250 g");
+                return Parsed<decimal>.Refused("books.not-counted-in-pieces", ("material", material.Name));
             return int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces > 0
                 ? Parsed<decimal>.Of(pieces)
-                : Parsed<decimal>.Refused($"\"{count}\" is not a number of pieces.", "Write a whole number: 100 pieces");
+                : Parsed<decimal>.Refused("books.not-a-number-of-pieces", ("count", count));
         }
         var parsed = Amount.Parse(text);
         if (!parsed.IsValue)
-            return Parsed<decimal>.Refused(parsed.Wrong, parsed.Write);
+            return Parsed<decimal>.Refused(parsed.Problem);
         if (parsed.Value.IsMass)
             return Parsed<decimal>.Of(parsed.Value.AsMass().Grams);
         if (!parsed.Value.IsVolume)
-            return Parsed<decimal>.Refused($"\"{text}\" is a share, not an amount.", "Write what came in: 5 lb, 16 fl oz, 250 g");
+            return Parsed<decimal>.Refused("books.share-not-amount", ("text", text));
         return material.GramsPerMillilitre is { } density
             ? Parsed<decimal>.Of(Math.Round(parsed.Value.AsVolume(material.DropsPerMillilitre).Millilitres * density, 6))
-            : Parsed<decimal>.Refused($"\"{text}\" is a volume, and nothing says how heavy {material.Name} is.", Densities.Advice(material.File, [.. material.Contains.Select(c => c.Name)]));
+            : Parsed<decimal>.Refused("books.no-density", ("text", text), ("material", material.Name), ("advice", Densities.Advice(material.File, [.. material.Contains.Select(c => c.Name)])));
     }
 }

@@ -23,6 +23,6 @@ public static class NextLot
             if (PrintedLots.Waiting(books, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
                 return code;
         }
-        throw new InputException(new Problem(null, 0, $"{LotCode.MostBatches} batches were begun on {on:yyyy-MM-dd}.", "Give the date with --on.") { Code = "lots.day-full" });
+        throw new InputException(null, 0, "lots.day-full", ("most-batches", LotCode.MostBatches), ("on", $"{on:yyyy-MM-dd}"));
     }
 }

@@ -145,7 +145,7 @@ public sealed class OpenBooks
         if (_once is { } key)
         {
             if (context.OnceKeys.Any(k => k.Key == key))
-                throw new InputException(new Problem(null, 0, "This form is in the books already, so it was not written a second time.", "Look at what stands there. If you mean another entry like it, write it again."));
+                throw new InputException(null, 0, "books.form-written-before");
             context.OnceKeys.Add(new OnceKey { Key = key });
         }
         var answer = write(context);

@@ -63,7 +63,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
         if (now is null)
         {
             if (books.Hanging(numbers) is { } hangs)
-                throw PostingRules.Refuse($"{hangs} M{bottle.Bottle}, which would be struck.", "Correct that first, or put another receipt in its place with --set.", code: "receipt.in-use");
+                throw PostingRules.Refuse("receipt.in-use-by-entry", ("hangs", hangs), ("bottle", bottle.Bottle));
             context.Remove(bottle);
             return;
         }
@@ -112,7 +112,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
             if (lot is null || context.Entry(lot).State == EntityState.Deleted)
             {
                 if (sign > 0)
-                    throw PostingRules.Refuse($"Batch {batch} was struck, so that nothing more hangs on it.", "Name a batch that stands.");
+                    throw PostingRules.Refuse("books.batch-struck", ("batch", batch));
                 return;
             }
             move.Move(lot, sign);
@@ -126,7 +126,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
             if (Bottle(first) is not { } bottle || context.Entry(bottle).State == EntityState.Deleted)
             {
                 if (sign > 0)
-                    throw PostingRules.Refuse($"There is no M{first} any more.", "See the lots in the house: labelforge stock-in-hand", code: "material-lot.unknown");
+                    throw PostingRules.Refuse("material-lot.gone", ("first", first));
                 return;
             }
             if (sign > 0 && move is Weighing weighing && weighing.Material != bottle.Material)
@@ -155,7 +155,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
     private void RefuseSecond(string lot, int number)
     {
         if (context.BatchStock.Any(s => s.Lot == lot && s.Number != number) || context.BatchStock.Local.Any(s => s.Lot == lot && s.Number != number))
-            throw PostingRules.Refuse($"There is a batch with the lot {lot} already.", "Give this one the next number of the day.");
+            throw PostingRules.Refuse("books.lot-taken", ("lot", lot));
     }
 
     private BookEntry? Find(string list, int id, IReadOnlyList<BookEntry> added)
@@ -174,5 +174,5 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
             changed.Add(row);
     }
 
-    private static InputException Struck(string what, int id) => PostingRules.Refuse($"{what} {id} is of a batch that would be struck.", $"Correct the {what.ToLowerInvariant()} first.");
+    private static InputException Struck(string what, int id) => PostingRules.Refuse("books.batch-in-use", ("what", what), ("id", id), ("what-2", what.ToLowerInvariant()));
 }

@@ -12,32 +12,29 @@ internal static class PostingRules
     {
         foreach (var bottle in bottles.Where(b => b.Left < 0 && context.Entry(b).State != EntityState.Deleted))
         {
-            throw Refuse($"M{bottle.Bottle} ({bottle.Material}) would have {-bottle.Left:0.###} less than nothing.",
-                $"Take it from another lot, or, if more came in than is written: labelforge correct receipt {bottle.ReceiptId} --set amount=... --reason ...", code: "stock.negative");
+            throw Refuse("stock.negative-bottle", ("bottle", bottle.Bottle), ("material", bottle.Material), ("value", $"{-bottle.Left:0.###}"), ("receipt-id", bottle.ReceiptId));
         }
         foreach (var lot in lots.Where(l => context.Entry(l).State != EntityState.Deleted))
             Check(books, context, lot);
     }
 
     /// <summary>A weighing is of another material than its bottle.</summary>
-    public static InputException OtherMaterial(Weighing weighing, int bottle, string holds) => Refuse(
-        $"Weighing {weighing.Id} is of {weighing.Material}, and M{bottle} holds {holds}.",
-        "Name the bottle that it came from, or correct the receipt or the weighing first.");
+    public static InputException OtherMaterial(Weighing weighing, int bottle, string holds) => Refuse("books.weighing-from-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", bottle), ("holds", holds));
 
     /// <summary>A refusal.</summary>
-    public static InputException Refuse(FormattableString wrong, string write, string? code = null) => new(new Problem(null, 0, FormattableString.Invariant(wrong), write) { Code = code });
+    public static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 
     private static void Check(BookQueries books, RecordsContext context, BatchStock lot)
     {
         if (lot.Closings > 1)
-            throw Refuse($"Lot {lot.Lot} is closed already.", "If the count was wrong: labelforge correct closing NUMBER --set made=... --reason ...", code: "lot.closed-twice");
+            throw Refuse("lot.closed-twice", ("lot", lot.Lot));
         var batch = new Lazy<Batch>(() => context.Batches.AsNoTracking().First(b => b.Id == lot.BatchId));
         if (lot.Closings == 0 && (lot.Sold != 0 || lot.Disposed != 0 || lot.Returned != 0 || books.CountsOf(batch.Value).Any()))
-            throw Refuse($"Lot {lot.Lot} is not finished, so nothing of it can leave.", $"Close it first: labelforge batch close {lot.Lot} --made N", code: "lot.not-closed");
+            throw Refuse("lot.not-closed", ("lot", lot.Lot));
         if (lot.Left < 0)
-            throw Refuse($"Lot {lot.Lot} would have {-lot.Left} pieces less than nothing{Who(books, context, batch.Value)}.", "Check the lot and the count: labelforge stock-in-hand", code: "lot.negative");
+            throw Refuse("lot.negative-as-used", ("lot", lot.Lot), ("value", -lot.Left), ("who", Who(books, context, batch.Value)));
         if (lot.Returned > lot.Sold)
-            throw Refuse($"{lot.Returned - lot.Sold} more of lot {lot.Lot} would be brought back than left the house.", "Check the lot and the count: labelforge trace " + lot.Lot, code: "return.more-than-sold");
+            throw Refuse("return.more-than-sold-of-lot", ("returned", lot.Returned - lot.Sold), ("lot", lot.Lot));
     }
 
     // Who sells beside others wants to know who was quicker.

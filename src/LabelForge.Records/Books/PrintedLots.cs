@@ -38,8 +38,5 @@ public static class PrintedLots
     internal static bool IsSame(Printing printed, string recipe, string? variant) =>
         printed.Recipe == recipe && (printed.Variant is null || variant is null || string.Equals(printed.Variant, variant, StringComparison.OrdinalIgnoreCase));
 
-    internal static InputException Refuse(Printing printed, string other) => new(new Problem(null, 0,
-        FormattableString.Invariant($"Labels of {printed.Product} were printed with the lot {printed.Lot} on {printed.On:yyyy-MM-dd}, so it cannot be {other}."),
-        $"Give this one a lot of its own. If those labels were thrown away: labelforge correct printing {printed.Id} --reason ...")
-    { Code = "lot.printed-for-another" });
+    internal static InputException Refuse(Printing printed, string other) => new(null, 0, "lot.printed-for-another", ("product", printed.Product), ("lot", printed.Lot), ("on", $"{printed.On:yyyy-MM-dd}"), ("other", other), ("printed", printed.Id));
 }

@@ -47,12 +47,12 @@ public static class Production
     {
         var batch = books.BatchOf(lot);
         if (books.ClosingOf(batch) is not null)
-            throw Refuse($"Lot {lot} is closed.", "If a weighing is missing, strike the closing first: labelforge correct closing NUMBER --reason ...", code: "lot.closed");
+            throw Refuse("lot.closed", ("lot", lot));
         var planned = FrozenRecipe.FromJson(batch.Frozen).Lines;
         if (planned.All(l => l.Material != material))
-            throw Refuse($"The recipe of lot {lot} has no \"{material}\".", $"It has {string.Join(", ", planned.Select(l => l.Material))}. What went in otherwise is a deviation: labelforge batch note {lot} \"...\"", code: "material.not-in-lot", arguments: [string.Join(", ", planned.Select(l => l.Material))]);
+            throw Refuse("material.not-in-lot", ("lot", lot), ("material", material), ("list", string.Join(", ", planned.Select(l => l.Material))));
         if (grams <= 0)
-            throw Refuse("Nothing was weighed.", "Write what the scale showed, in grams or another unit of mass.");
+            throw Refuse("books.nothing-weighed");
         var taken = Taken(books, material, grams, receiptId, on)
             .Select(t => new Weighing { On = on, By = by, BatchId = batch.Id, Material = material, ReceiptId = t.From?.Id, Grams = t.Grams, Note = note }).ToArray();
         context.Weighings.AddRange(taken);
@@ -72,13 +72,13 @@ public static class Production
     {
         var batch = books.BatchOf(lot);
         if (yieldGrams is <= 0)
-            throw Refuse("A yield is above nothing.", "Weigh all pieces together and write it, or leave --yield out.", code: "closing.no-yield");
+            throw Refuse("closing.no-yield");
         if (made < 0 || rejected < 0 || rejected > made)
-            throw Refuse($"{rejected} of {made} pieces cannot be rejected.", "Write --made with all pieces that came out, and --rejected with those of them that are not sold.", code: "closing.rejected-more");
+            throw Refuse("closing.rejected-more", ("rejected", rejected), ("made", made));
         var weighed = books.WeighedInto(batch).Select(w => w.Material).ToHashSet();
         var missing = FrozenRecipe.FromJson(batch.Frozen).Lines.Where(l => !weighed.Contains(l.Material)).Select(l => l.Material).ToArray();
         if (missing.Length > 0)
-            throw Refuse($"Nothing is written for {string.Join(", ", missing)}.", $"Write what was weighed: labelforge batch weigh {lot} {missing[0]} \"... g\"", code: "lot.not-weighed");
+            throw Refuse("lot.not-weighed", ("list", string.Join(", ", missing)), ("lot", lot), ("missing", missing[0]));
         var closing = new Closing { On = on, By = by, BatchId = batch.Id, Made = made, Rejected = rejected, YieldGrams = yieldGrams, Note = note };
         context.Closings.Add(closing);
         return closing;
@@ -114,7 +114,7 @@ public static class Production
         if (receiptId is { } id)
         {
             var receipt = books.ReceiptOf(id);
-            return receipt.Material == material ? [(receipt, grams)] : throw Refuse($"M{id} is {receipt.Material}, not {material}.", "Check the number on the bottle.");
+            return receipt.Material == material ? [(receipt, grams)] : throw Refuse("books.receipt-of-another-material", ("id", id), ("material", receipt.Material), ("material-2", material));
         }
         // What was never received, as tap water, is not kept in stock and has no lot.
         if (!books.IsKept(material))
@@ -122,10 +122,8 @@ public static class Production
         var proposal = Propose(books, [(material, grams)], on)[0];
         return proposal.Missing == 0
             ? proposal.Take.Select(t => ((Receipt?)t.From, t.Grams))
-            : throw Refuse($"The stock of {material} is {proposal.Missing:0.###} g short of {grams:0.###} g.", "Write what came in (labelforge receive), or name the lot with --from M3 if it is one past its date.", code: "stock.short");
+            : throw Refuse("stock.short", ("material", material), ("missing", $"{proposal.Missing:0.###}"), ("grams", $"{grams:0.###}"));
     }
 
-    private static InputException Refuse(FormattableString wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => Refuse(FormattableString.Invariant(wrong), write, code, arguments);
-
-    private static InputException Refuse(string wrong, string write, string? code = null, ImmutableArray<string>? arguments = null) => new(new Problem(null, 0, wrong, write) { Code = code, Arguments = arguments ?? [] });
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 }

@@ -16,15 +16,15 @@ public static class ReceiptList
     {
         var rows = TextTable.ReadFile(path);
         if (rows.Count == 0 || !rows[0].Cells.Contains("material") || rows[0].Cells.FirstOrDefault(c => !Known.Contains(c)) is { })
-            throw new InputException(new Problem(path, rows.Count == 0 ? 0 : rows[0].Line, "The heading is not one of receipts.", $"Write these columns, or some of them with material, amount and price: {string.Join(',', Known)}"));
+            throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "import.heading-not-receipts", ("list", string.Join(',', Known)));
         var heading = rows[0].Cells.ToList();
         return [.. rows.Skip(1).Where(r => Cell(heading, r, "struck by") is null).Select(row =>
         {
-            InputException Refuse(string wrong, string write) => new(new Problem(path, row.Line, wrong, write));
-            string Needed(string column) => Cell(heading, row, column) ?? throw Refuse($"\"{column}\" is empty.", "Fill it in.");
+            InputException Refuse(Problem problem) => new(problem.At(path, row.Line));
+            string Needed(string column) => Cell(heading, row, column) ?? throw Refuse(new(null, 0, "import.empty", ("column", column)));
             DateOnly? Day(string column) => Cell(heading, row, column) is not { } text ? null
                 : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
-                : throw Refuse($"\"{text}\" is not a date.", "Write year, month and day: 2026-11-25");
+                : throw Refuse(new(null, 0, "import.not-a-date", ("text", text)));
             var material = workshop.Material(Needed("material"), path, row.Line);
             var written = Needed("amount");
             var amount = decimal.TryParse(written, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var plain) ? Parsed<decimal>.Of(plain) : MaterialAmount.Read(material, written);
@@ -36,8 +36,8 @@ public static class ReceiptList
                 Material = material.Id,
                 Supplier = Cell(heading, row, "supplier"),
                 SupplierLot = Cell(heading, row, "supplier lot"),
-                Amount = amount.IsValue && amount.Value > 0 ? amount.Value : throw Refuse(amount.Wrong ?? "Nothing came in.", amount.Write ?? "Write an amount above zero."),
-                Price = decimal.TryParse(Needed("price"), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price) ? price : throw Refuse($"\"{Needed("price")}\" is not a price.", "Write a plain figure with a decimal point: 9.50"),
+                Amount = amount.IsValue && amount.Value > 0 ? amount.Value : throw Refuse(amount.Problem ?? new(null, 0, "import.nothing-came-in")),
+                Price = decimal.TryParse(Needed("price"), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price) ? price : throw Refuse(new(null, 0, "import.not-a-price", ("needed", Needed("price")))),
                 BestBefore = Day("best before"),
                 Certificate = Cell(heading, row, "certificate"),
             };

@@ -30,7 +30,7 @@ public static class ShelfCount
         var code = Lots.LotCode.Parse(what) is { IsValue: true } read ? read.Value.ToString() : what;
         var batch = books.BatchOf(code);
         return books.ClosingOf(batch) is null
-            ? throw new InputException(new Problem(null, 0, $"Lot {code} is not finished, so there are no pieces to count.", $"Close it first: labelforge batch close {code} --made N") { Code = "lot.not-closed" })
+            ? throw new InputException(null, 0, "lot.not-closed-no-count", ("code", code))
             : new StockCount { On = on, By = by, Note = note, BatchId = batch.Id, Counted = there, Difference = there - books.PiecesLeft(batch) };
     }
 }

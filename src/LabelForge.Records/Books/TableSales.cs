@@ -73,7 +73,7 @@ public static class TableSales
     {
         var sales = books.SalesOfTicket(ticket);
         if (sales.Count == 0)
-            throw new InputException(new Problem(null, 0, $"No sale has the ticket {ticket}.", "See the last ones: labelforge books sale") { Code = "ticket.unknown" });
+            throw new InputException(null, 0, "ticket.unknown", ("ticket", ticket));
         context.Corrections.AddRange(sales.Select(s => new Correction { On = on, By = by, List = BookLists.Sale, EntryId = s.Id, Reason = reason }));
         return sales;
     });
@@ -111,10 +111,7 @@ public static class TableSales
                 yield break;
         }
         var name = item.Variant is { } v ? $"{item.Recipe}/{v}" : item.Recipe;
-        throw new InputException(new Problem(null, 0,
-            FormattableString.Invariant($"Only {item.Pieces - open} of {name} are in the house, not {item.Pieces}."),
-            "Look whether a batch is still to be closed (labelforge today), or count the shelf: labelforge count")
-        { Code = "pieces.short" });
+        throw new InputException(null, 0, "pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces));
     }
 
     private static string NextTicket(IBooks books, DateOnly on)

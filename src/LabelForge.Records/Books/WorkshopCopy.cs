@@ -38,7 +38,7 @@ public static class WorkshopCopy
     public static WorkshopCopyReport Backup(string workshopFolder, string target, bool force = false)
     {
         if (!File.Exists(Path.Combine(workshopFolder, "workshop.yaml")))
-            throw Refuse(workshopFolder, "There is no workshop in this folder.", "Name the workshop's folder with --workshop.");
+            throw Refuse(workshopFolder, "backup.no-workshop");
         OutputPath.RefuseUnlessFree(target, [FileKind.WorkshopCopy], force);
         var full = Path.GetFullPath(target);
         var (part, books) = ($"{full}.{Guid.NewGuid():N}.part", $"{full}.{Guid.NewGuid():N}.books");
@@ -53,7 +53,7 @@ public static class WorkshopCopy
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Refuse(target, "The copy cannot be written.", $"Check that its folder is there, that you may write in it, and that the disk has room ({e.Message})");
+            throw Refuse(target, "backup.not-written-there", ("message", e.Message));
         }
         finally
         {
@@ -69,7 +69,7 @@ public static class WorkshopCopy
     public static WorkshopCopyReport Restore(string workshopFolder, string source)
     {
         if (!File.Exists(source))
-            throw Refuse(source, "There is no such file.", "Name a copy made by labelforge backup.");
+            throw Refuse(source, "backup.no-such-file");
         var fresh = Directory.CreateTempSubdirectory("labelforge-restore-").FullName;
         try
         {
@@ -95,7 +95,7 @@ public static class WorkshopCopy
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Refuse(workshopFolder, "The workshop cannot be put back.", $"Check that you may write there and that the disk has room ({e.Message})");
+            throw Refuse(workshopFolder, "backup.not-put-back", ("message", e.Message));
         }
         finally
         {
@@ -194,7 +194,7 @@ public static class WorkshopCopy
         return SHA256.HashData(file);
     }
 
-    private static InputException Damaged(string path) => Refuse(path, "This is not a sound copy of a workshop.", "Use an older copy; this file and the workshop were left as they are.");
+    private static InputException Damaged(string path) => Refuse(path, "backup.unsound-workshop");
 
-    private static InputException Refuse(string where, string wrong, string write) => new(new Problem(where, 0, wrong, write));
+    private static InputException Refuse(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(where, 0, code, arguments);
 }

@@ -19,7 +19,7 @@ public static class BuyList
     public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Product Product, int Pieces)> wanted, CostsFile costs, IBooks? books, long? budgetCents, bool most, DateOnly on)
     {
         if (wanted.GroupBy(w => w.Product.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(new Problem(null, 0, $"{twice.Key} is named twice.", "Name each product once, with all its pieces."));
+            throw new InputException(null, 0, "pour.named-twice", ("name", twice.Key));
         var products = wanted.Select(w =>
         {
             var takes = w.Product.Batch.Lines.GroupBy(l => l.Material.Id).ToDictionary(l => l.Key, l => l.Sum(x => x.Mass.Grams));

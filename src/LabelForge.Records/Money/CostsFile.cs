@@ -42,20 +42,20 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
         var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging");
         decimal Figure(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
             : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
-            : throw node.Refuse($"\"{node.Text}\" is not a figure.", $"Write a plain figure with a decimal point: {key}: 4.50");
+            : throw node.Refuse("money.not-a-figure", ("text", node.Text), ("key", key));
         decimal Share(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
             : node.Text.EndsWith('%') && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure < 100 ? figure / 100m
-            : throw node.Refuse($"\"{node.Text}\" is not a share.", $"Write a percentage below 100: {key}: 3 %");
+            : throw node.Refuse("money.not-a-share", ("text", node.Text), ("key", key));
         return new CostsFile(Figure("wage", 0), Figure("minutes", 0), Figure("overhead", 0), Figure("label", 0), Share("fee share", 0), Figure("fee each", 0), Share("margin", None.Margin),
         [.. file.Items("packaging").Select(node =>
         {
-            var map = (node as MapNode ?? throw node.Refuse("This is not packaging and its number.", "Write { use: clear-bag, count: 1 }")).OnlyKeys("Packaging", "use", "count");
+            var map = (node as MapNode ?? throw node.Refuse("money.not-packaging")).OnlyKeys("Packaging", "use", "count");
             var use = map.Required("use", "clear-bag");
             var count = map.Required("count", "1");
             workshop?.Material(use.Text, FileName, use.Line);
             return decimal.TryParse(count.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n > 0
                 ? (use.Text, n)
-                : throw count.Refuse($"\"{count.Text}\" is not a number.", "Write how many a piece takes: count: 1");
+                : throw count.Refuse("money.not-a-number", ("count", count.Text));
         })]);
     }
 }

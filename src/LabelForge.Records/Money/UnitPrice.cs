@@ -23,6 +23,6 @@ public sealed record UnitPrice(decimal Each, string Source)
             return packs.Select(p => new UnitPrice(p.Pack.Price / p.Amount, $"pack of {p.Pack.Size}")).MaxBy(p => p.Each)!;
         return material.Kind == MaterialKind.Water
             ? new UnitPrice(0, "water, taken as free")
-            : throw new InputException(new Problem(material.File, 0, $"Nothing says what {material.Name} costs.", "Write its packs: packs: [ { size: 5 lb, price: 31.50 } ], or what came in: labelforge receive") { Code = "price.unknown" });
+            : throw new InputException(material.File, 0, "price.unknown", ("material", material.Name));
     }
 }

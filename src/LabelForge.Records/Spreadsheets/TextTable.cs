@@ -21,13 +21,13 @@ public static class TextTable
         try
         {
             if (new FileInfo(path).Length > LargestFile)
-                throw new InputException(new Problem(path, 0, "The file is larger than ten megabytes.", "Give a list of weights or records, not a whole archive."));
+                throw new InputException(path, 0, "table.too-large");
             using var reader = new StreamReader(path, detectEncodingFromByteOrderMarks: true);
             return Read(reader.ReadToEnd(), path);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(path, 0, "The file cannot be read.", $"Check its name, and that you may open it ({e.Message})"));
+            throw new InputException(path, 0, "table.unreadable", ("message", e.Message));
         }
     }
 
@@ -37,7 +37,7 @@ public static class TextTable
     public static IReadOnlyList<TextRow> Read(string text, string shownAs)
     {
         if (text.Contains('\0'))
-            throw new InputException(new Problem(shownAs, 0, "This is not a text file.", "Save the spreadsheet as CSV (in UTF-8) and give that file."));
+            throw new InputException(shownAs, 0, "table.not-text");
         text = text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
         using var input = new StringReader(text);
         using var csv = CsvReader.Create(input, new CsvReaderOptions
@@ -60,7 +60,7 @@ public static class TextTable
         }
         catch (CsvFormatException e)
         {
-            throw new InputException(new Problem(shownAs, (int)e.LineNumber, "A quotation mark does not close, or stands inside a cell.", "Close every quotation mark that a cell opens; write \"\" for one inside."));
+            throw new InputException(shownAs, (int)e.LineNumber, "table.quotation-mark-does-not-close");
         }
         return rows;
     }

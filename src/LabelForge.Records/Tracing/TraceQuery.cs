@@ -57,8 +57,7 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
         if (Spelt(name) is { Length: > 0 } exact)
             return exact;
         var near = name.Length < 2 ? [] : buyers.Where(b => b.Contains(name, StringComparison.OrdinalIgnoreCase)).Where(Stand).DistinctBy(b => b.Trim(), StringComparer.OrdinalIgnoreCase).Take(9).ToArray();
-        return near.Length == 1 ? Spelt(near[0]) : throw new InputException(new Problem(null, 0, $"The books know nothing of \"{name}\".",
-            near.Length > 1 ? $"Which of these buyers: {string.Join("; ", near.Take(8).Select(b => b.Trim()))}?" : "Write a material lot (M3), the supplier's lot, a lot code, a material's id, or a buyer as written in the books."));
+        return near.Length == 1 ? Spelt(near[0]) : throw (near.Length > 1 ? new InputException(null, 0, "trace.unknown", ("name", name), ("list", string.Join("; ", near.Take(8).Select(b => b.Trim())))) : new InputException(null, 0, "trace.unknown-near", ("name", name)));
     }
 
     // Whether a sale to a buyer stands: one whose sales were all struck is nobody.

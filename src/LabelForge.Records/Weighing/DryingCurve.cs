@@ -42,12 +42,12 @@ public sealed class DryingCurve
     {
         ImmutableArray<DriedWeight> weights = [.. weighings.OrderBy(w => w.Day)];
         if (weights.Select(w => w.Day).Distinct().Count() < FewestWeighings)
-            throw Refuse("A drying curve needs weighings on at least four different days.", "Weigh the same piece every few days and write each day and mass.");
+            throw Refuse("weighing.too-few-days");
         var (first, last) = ((double)weights[0].Day, (double)weights[^1].Day);
         var rate = Lowest(r => Residual(weights, r), 0.05 / (last - first), 50 / (last - first));
         var (end, loss) = Line(weights, rate);
         if (loss <= 0 || end <= 0)
-            throw Refuse("These weights do not fall towards an end: the piece is not drying as a soap does.", "Check the list, or go on weighing for longer.");
+            throw Refuse("weighing.not-falling");
         var jacobian = Matrix<double>.Build.Dense(weights.Length, 3, (i, j) => Slope(j, (double)weights[i].Day, loss, rate));
         var variance = Residual(weights, rate) / Math.Max(1, weights.Length - 3);
         return new DryingCurve(weights, end, loss, rate, variance, (jacobian.TransposeThisAndMultiply(jacobian)).PseudoInverse());
@@ -109,5 +109,5 @@ public sealed class DryingCurve
         return (low + high) / 2;
     }
 
-    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 }

@@ -18,15 +18,15 @@ public static class DryingList
         return [.. rows.Select(row =>
         {
             if (row.Cells.Count != 2)
-                throw new InputException(new Problem(path, row.Line, $"This line has {row.Cells.Count} cells.", "Write the day and the mass: 14,112.6"));
+                throw new InputException(path, row.Line, "weighing.drying-cells", ("count", row.Cells.Count));
             var mass = WeighingList.ReadMass(row.Cells[1], false);
             if (!mass.IsValue)
-                throw new InputException(new Problem(path, row.Line, mass.Wrong, mass.Write));
+                throw new InputException(mass.Problem.At(path, row.Line));
             if (DateOnly.TryParseExact(row.Cells[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
                 return new DriedWeight(date.DayNumber - (start ??= date).DayNumber, mass.Value.Grams);
             return decimal.TryParse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day) && day <= 10_000 && start is null
                 ? new DriedWeight(day, mass.Value.Grams)
-                : throw new InputException(new Problem(path, row.Line, $"\"{row.Cells[0]}\" is not a day.", "Write the days since it was cut (14), or dates throughout (2026-11-25)."));
+                : throw new InputException(path, row.Line, "weighing.not-a-day", ("cell", row.Cells[0]));
         })];
     }
 }

@@ -43,9 +43,9 @@ public sealed record NetContentTest(
     public static NetContentTest Of(Market market, NetAmount declared, WeighedSample sample, int? lotSize = null)
     {
         if (declared.Mass is not { } mass)
-            throw new InputException(new Problem(null, 0, "Weights cannot be compared with a volume.", "Declare a mass (113 g, 4 oz); or multiply the volume by the product's density first."));
+            throw new InputException(null, 0, "weighing.declared-volume");
         if (lotSize < sample.Count)
-            throw new InputException(new Problem(null, 0, $"{sample.Count} pieces were weighed of a lot of {lotSize}.", "Write how many pieces the whole lot has."));
+            throw new InputException(null, 0, "weighing.more-than-lot", ("count", sample.Count), ("lot-size", lotSize));
         var allowed = AllowedShortfall.At(market, mass, declared.System);
         var way = WayOf(market);
         var us = way.Test == SamplingFactor;
@@ -77,10 +77,7 @@ public sealed record NetContentTest(
     /// <summary>How a market tests net contents.</summary>
     /// <exception cref="InputException">That is not known here.</exception>
     internal static WeighingWay WayOf(Market market) => market.Ways.Weighing
-        ?? throw new InputException(new Problem(null, 0,
-            $"How net contents are tested in {market.Name} is not known here.",
-            $"Write --market {string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))}.")
-        { Code = "market.not-weighed", Arguments = [string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))] });
+        ?? throw new InputException(null, 0, "market.not-weighed", ("market", market.Name), ("list", string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))));
 
     private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) => [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
 }

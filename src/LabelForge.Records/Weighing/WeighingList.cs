@@ -26,24 +26,24 @@ public static partial class WeighingList
     public static WeighedSample Of(IReadOnlyList<TextRow> rows, string file, Mass? tare = null)
     {
         if (rows.Count == 0)
-            throw new InputException(new Problem(file, 0, "The list is empty.", "Write one weight a line, in grams, for example: 113.2"));
+            throw new InputException(file, 0, "weighing.empty");
         RefuseCommaPairs(rows, file);
         var columns = Columns.Of(rows[0], file);
         if (tare is not null && columns.Tare is not null)
-            throw new InputException(new Problem(file, rows[0].Line, "The list has a column of tares, and a tare was given besides.", "Leave the tare out that was given, or take the column away."));
+            throw new InputException(file, rows[0].Line, "weighing.two-tares");
         var pieces = ImmutableArray.CreateBuilder<WeighedPiece>();
         foreach (var row in columns.IsHeading ? rows.Skip(1) : rows)
         {
             var gross = Cell(row, columns.Mass, columns, file);
             var off = columns.Tare is { } t ? Cell(row, t, columns, file) : tare ?? default;
             if (off >= gross)
-                throw new InputException(new Problem(file, row.Line, $"The empty package ({off}) weighs as much as the full one ({gross}).", "Check both weights; the mass column holds the full package."));
+                throw new InputException(file, row.Line, "weighing.empty-as-full", ("off", off), ("gross", gross));
             var name = columns.Name is { } n && n < row.Cells.Count && row.Cells[n].Length > 0 ? row.Cells[n] : $"piece {pieces.Count + 1}";
             pieces.Add(new WeighedPiece(name, Mass.FromGrams(gross.Grams - off.Grams), row.Line));
         }
         return pieces.Count > 0
             ? new WeighedSample(pieces.ToImmutable())
-            : throw new InputException(new Problem(file, rows[0].Line, "There is a heading and nothing under it.", "Write one weight a line, in grams, for example: 113.2"));
+            : throw new InputException(file, rows[0].Line, "weighing.only-heading");
     }
 
     /// <summary>Reads one mass as a list has it.</summary>
@@ -51,11 +51,11 @@ public static partial class WeighingList
     {
         var match = Shape().Match(cell);
         if (cell.Contains(','))
-            return Parsed<Mass>.Refused($"\"{cell}\" has a comma.", $"Write a decimal point: {cell.Replace(',', '.')}");
+            return Parsed<Mass>.Refused("weighing.comma", ("cell", cell), ("cell-2", cell.Replace(',', '.')));
         if (!match.Success || !decimal.TryParse(match.Groups["figure"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
-            return Parsed<Mass>.Refused(cell.Length == 0 ? "There is no weight on this line." : $"\"{cell}\" is not a weight.", "Write a figure above zero, in grams, for example: 113.2; or with its unit: 4.1 oz");
+            return (cell.Length == 0 ? Parsed<Mass>.Refused("weighing.no-weight") : Parsed<Mass>.Refused("weighing.not-a-weight", ("cell", cell)));
         if (figure == 0 || figure > HeaviestGrams)
-            return Parsed<Mass>.Refused($"\"{cell}\" is not the weight of a package.", "Write the weight in grams, above zero and below 50 000.");
+            return Parsed<Mass>.Refused("weighing.not-a-package-weight", ("cell", cell));
         var unit = match.Groups["unit"].Value.ToLowerInvariant();
         return Parsed<Mass>.Of(unit is "oz" || (unit.Length == 0 && ounces) ? Mass.FromOunces(figure) : unit == "kg" ? Mass.FromGrams(figure * 1000m) : unit is "lb" ? Mass.FromPounds(figure) : Mass.FromGrams(figure));
     }
@@ -63,7 +63,7 @@ public static partial class WeighingList
     private static Mass Cell(TextRow row, int column, Columns columns, string file)
     {
         if (row.Cells.Count > columns.Count)
-            throw new InputException(new Problem(file, row.Line, $"This line has {row.Cells.Count} cells, the first has {columns.Count}.", "A comma is no decimal sign here: write 113.2, and the same cells on every line."));
+            throw new InputException(file, row.Line, "weighing.cells-differ", ("count", row.Cells.Count), ("count-2", columns.Count));
         return ReadMass(column < row.Cells.Count ? row.Cells[column] : "", columns.Ounces).OrRefuse(file, row.Line);
     }
 
@@ -76,8 +76,7 @@ public static partial class WeighingList
         var counts = rows.Select(r => r.Cells[0]).Distinct().Count() == rows.Count && rows.Zip(rows.Skip(1)).All(p => Number(p.Second) == Number(p.First) + 1);
         if (!counts || rows.Count == 1)
         {
-            throw new InputException(new Problem(file, rows[0].Line, $"\"{string.Join(',', rows[0].Cells)}\" may be one weight with a decimal comma or two figures.",
-                $"Write a decimal point ({string.Join('.', rows[0].Cells)}), or a heading: name,mass"));
+            throw new InputException(file, rows[0].Line, "weighing.comma-or-two", ("list", string.Join(',', rows[0].Cells)), ("list-2", string.Join('.', rows[0].Cells)));
         }
     }
 
@@ -98,12 +97,12 @@ public static partial class WeighingList
             {
                 return first.Cells.Count <= 3
                     ? new Columns(false, first.Cells.Count, first.Cells.Count > 1 ? 0 : null, first.Cells.Count > 1 ? 1 : 0, first.Cells.Count > 2 ? 2 : null, false)
-                    : throw new InputException(new Problem(file, first.Line, $"This line has {first.Cells.Count} cells.", "Write a heading (name, mass, tare), or at most a name, a mass and a tare."));
+                    : throw new InputException(file, first.Line, "weighing.cells", ("count", first.Cells.Count));
             }
             var mass = Find(first, MassWords());
             var tare = Find(first, TareWords());
             if (mass is null)
-                throw new InputException(new Problem(file, first.Line, $"No column of \"{string.Join(", ", first.Cells)}\" is a mass.", "Head the column of weights \"mass\" (or \"mass oz\"), or write figures only."));
+                throw new InputException(file, first.Line, "weighing.no-mass-column", ("list", string.Join(", ", first.Cells)));
             return new Columns(true, first.Cells.Count, first.Cells.Count > 1 ? Enumerable.Range(0, first.Cells.Count).Cast<int?>().FirstOrDefault(i => i != mass && i != tare) : null, mass.Value, tare, OunceWord().IsMatch(first.Cells[mass.Value]));
         }
 

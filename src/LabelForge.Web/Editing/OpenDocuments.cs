@@ -89,9 +89,9 @@ public sealed partial class OpenDocuments : IDisposable
     public void Create(string room, string id, string text)
     {
         if (!IsId(id))
-            throw new InputException(new Problem(null, 0, $"\"{id}\" cannot name a file.", "Use letters, digits and hyphens."));
+            throw new InputException(null, 0, "form.not-a-file-name", ("id", id));
         if (Has(room, id))
-            throw new InputException(new Problem(null, 0, $"There is one called {id} already.", "Give it another name."));
+            throw new InputException(null, 0, "form.name-taken", ("id", id));
         if (Judge(room, id, text) is { } problem)
             throw new InputException(problem);
         var path = PathOf(room, id);
@@ -121,7 +121,7 @@ public sealed partial class OpenDocuments : IDisposable
     public void Restore(RemovedFile removed)
     {
         if (Has(removed.Room, removed.Id))
-            throw new InputException(new Problem(null, 0, $"There is another one called {removed.Id} by now.", "Remove that first, or give it another name."));
+            throw new InputException(null, 0, "form.removed-name-taken", ("removed", removed.Id));
         removed.PutBack(PathOf(removed.Room, removed.Id), DraftOf(removed.Room, removed.Id));
         Tell();
     }

@@ -232,5 +232,5 @@ public static class YamlEdit
     private static string Checked(string text) => Tree(text) is not null ? text : throw Refuse("lines that cannot be told apart");
 
     private static InputException Refuse(string what) =>
-        new(new Problem(null, 0, $"The page cannot change this here: {what} stands there.", "Open the file as text, below, and change it there."));
+        new(null, 0, "form.cannot-change", ("what", what));
 }

@@ -51,7 +51,7 @@ public sealed class PageServer : IAsyncDisposable
         {
             held.Dispose();
             if (e is IOException)
-                throw new Measures.InputException(new Measures.Problem(null, 0, $"Port {options.Port} is taken.", "Leave out --port, so that a free one is found, or write another."));
+                throw new Measures.InputException(null, 0, "call.port-taken", ("port", options.Port));
             throw;
         }
     }

@@ -35,11 +35,11 @@ public sealed class WorkshopLock : IDisposable
         }
         catch (IOException) when (File.Exists(path))
         {
-            throw new InputException(new Problem(null, 0, $"A page is open on this workshop already{At(path)}.", "Use that one, or stop it first (Ctrl-C where it was started)."));
+            throw new InputException(null, 0, "page.open-already", ("at", At(path)));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(new Problem(null, 0, $"The folder {folder} cannot be written.", $"Name a folder that you may write to ({e.Message})"));
+            throw new InputException(null, 0, "page.folder-read-only", ("folder", folder), ("message", e.Message));
         }
     }
 
@@ -94,7 +94,7 @@ public sealed class WorkshopLock : IDisposable
     private static void RefuseLink(string path)
     {
         if (new FileInfo(path).LinkTarget is { } target)
-            throw new InputException(new Problem(null, 0, $"{FileName} in the workshop is a link to {target}.", "Take the link away: the page writes into no file outside its workshop."));
+            throw new InputException(null, 0, "page.lock-is-a-link", ("target", target));
     }
 
     private static string AddressPath(string path) => path + "-address";

@@ -84,7 +84,7 @@ internal static class ArtUpload
     {
         var ending = Path.GetExtension(fileName).ToLowerInvariant();
         if (ending is not (".svg" or ".png" or ".jpg" or ".jpeg"))
-            throw new InputException(new Problem(null, 0, "This is no picture that can be printed.", "Give an SVG, a PNG or a JPEG."));
+            throw new InputException(null, 0, "form.not-a-picture");
         return MaterialDraft.IdOf(Path.GetFileNameWithoutExtension(fileName)) + ending;
     }
 }

@@ -40,13 +40,13 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
             var job = views.Prepare(workshop, subject.Id, tried.Into(subject.Text, subject.Variant, subject.Before), subject.Wish, out _);
             stop.ThrowIfCancellationRequested();
             if (job.Fit is not Fit.Fits { Layout: var layout })
-                return new(tried, null, null, null, job.Fit is Fit.DoesNotFit not ? $"{not.Wrong} {not.Write}" : null, null);
+                return new(tried, null, null, null, job.Fit is Fit.DoesNotFit not ? PageWords.Told(not.Problem) : null, null);
             var must = RecipeCheck.Run(job.Facts).Findings.FirstOrDefault(f => f.Severity == Severity.Must);
             return new(tried, layout, Put(layout), Front(layout), must is null ? null : $"{must.Message} {must.Fix}", string.Join(' ', job.LeftOut) is { Length: > 0 } advice ? advice : null);
         }
         catch (InputException e)
         {
-            return new(tried, null, null, null, $"{e.Problem.Wrong} {e.Problem.Write}", null);
+            return new(tried, null, null, null, PageWords.Told(e.Problem), null);
         }
     }
 

@@ -15,7 +15,7 @@ internal static class Upload
     public static async Task<byte[]> Bytes(IBrowserFile file, long most, string what)
     {
         if (file.Size > most)
-            throw Refuse($"This file is larger than any {what}.", $"Give the {what} alone, {most / 1_000_000} MB at most.");
+            throw Refuse("form.upload-too-large", ("what", what), ("most", most / 1_000_000));
         try
         {
             using var copy = new MemoryStream();
@@ -25,7 +25,7 @@ internal static class Upload
         }
         catch (IOException)
         {
-            throw Refuse("The file could not be read to its end.", "Give it again.");
+            throw Refuse("form.upload-broken");
         }
     }
 
@@ -37,12 +37,12 @@ internal static class Upload
     public static string Text(byte[] bytes, int mostCharacters)
     {
         if (Array.IndexOf(bytes, (byte)0) >= 0)
-            throw Refuse("This is neither a PDF nor a text.", "Give one of these.");
+            throw Refuse("form.neither-pdf-nor-text");
         if (bytes.Length > mostCharacters * 4L)
-            throw Refuse("This text is too long.", "Give what belongs here alone.");
+            throw Refuse("form.text-too-long");
         // The mark that some editors set at the beginning is no letter.
         return Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF');
     }
 
-    private static InputException Refuse(string wrong, string write) => new(new Problem(null, 0, wrong, write));
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
 }

@@ -111,7 +111,7 @@ public class WorkshopStartTests
     [InlineData("Moss, oak, glowing", "What colour is \"glowing\"?")]
     [InlineData("Moss, oak, green and blue", "What colour is \"green and blue\"?")]
     public void Scents_that_are_not_clear_are_asked_about(string scents, string asked) =>
-        Assert.StartsWith(asked, ScentLine.Wrong(ScentLine.Read(scents)), StringComparison.Ordinal);
+        Assert.StartsWith(asked, ScentLine.Wrong(ScentLine.Read(scents))!.ToString(), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("US", "us")]

@@ -40,5 +40,5 @@ public sealed record LevelFamily(
     private static IngredientRole Role(DataRow row, string role) =>
         Enum.TryParse<IngredientRole>(role.Replace("-", "", StringComparison.Ordinal), ignoreCase: true, out var known) && !char.IsDigit(role[0])
             ? known
-            : throw row.Refuse($"\"{role}\" is no role.", "Write a role of the dictionary.");
+            : throw row.Refuse("substances.no-role", ("role", role));
 }

@@ -23,7 +23,7 @@ public sealed record UseLevel(string Ingredient, ProductForm Form, double Percen
         {
             yield return new UseLevel(
                 row.Needed("ingredient"), ReadForm(row), ReadPercent(row, "percent"),
-                int.TryParse(row["n"], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n > 0 ? n : throw row.Refuse($"\"{row["n"]}\" counts nothing.", "Write how many products it stands for."),
+                int.TryParse(row["n"], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n > 0 ? n : throw row.Refuse("substances.counts-nothing", ("n", row["n"])),
                 One(row, "what", "level", "legal maximum") == "legal maximum", One(row, "basis", "read", "derived") == "derived", row.Needed("source"));
         }
     }
@@ -31,13 +31,13 @@ public sealed record UseLevel(string Ingredient, ProductForm Form, double Percen
     internal static ProductForm ReadForm(DataRow row) =>
         Enum.TryParse<ProductForm>(row.Needed("form"), ignoreCase: true, out var form) && !char.IsDigit(row["form"][0])
             ? form
-            : throw row.Refuse($"\"{row["form"]}\" is no form of a product.", $"Write one of {string.Join(", ", Enum.GetNames<ProductForm>()).ToLowerInvariant()}.");
+            : throw row.Refuse("substances.no-form-product", ("form", row["form"]), ("list", string.Join(", ", Enum.GetNames<ProductForm>()).ToLowerInvariant()));
 
     internal static double ReadPercent(DataRow row, string column) =>
         double.TryParse(row[column], NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
             ? percent
-            : throw row.Refuse($"\"{row[column]}\" is no percentage.", "Write a figure above 0, up to 100.");
+            : throw row.Refuse("substances.no-percentage", ("row", row[column]));
 
     private static string One(DataRow row, string column, params string[] words) =>
-        words.Contains(row[column]) ? row[column] : throw row.Refuse($"\"{row[column]}\" stands in {column}.", $"Write {string.Join(" or ", words)}.");
+        words.Contains(row[column]) ? row[column] : throw row.Refuse("substances.above-whole", ("row", row[column]), ("column", column), ("list", string.Join(" or ", words)));
 }

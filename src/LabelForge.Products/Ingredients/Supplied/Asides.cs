@@ -54,7 +54,7 @@ internal sealed partial record Asides(string Name, CasNumber? Cas, string? Share
     {
         var match = BareRange().Match(numbers);
         var parsed = ShareText.Parse($"{match.Groups["low"].Value.Replace(',', '.')}-{match.Groups["high"].Value.Replace(',', '.')} %");
-        return parsed.IsValue ? parsed.Value : throw new InputException(new Problem(null, 0, $"In \"({numbers})\": {parsed.Wrong}", parsed.Write));
+        return parsed.IsValue ? parsed.Value : throw new InputException(null, 0, "supplied.share-in-aside", ("numbers", numbers), ("inner", parsed.Problem));
     }
 
     [GeneratedRegex(@"[(\[](?<in>[^()\[\]]*)[)\]]")]

@@ -29,7 +29,7 @@ public static partial class CertificateText
     public static Certificate Read(string text)
     {
         if (text.Length > MostCharacters)
-            throw new InputException(new Problem(null, 0, "This is longer than any certificate.", "Give the certificate alone."));
+            throw new InputException(null, 0, "supplied.certificate-too-long");
         var limits = new Dictionary<string, decimal>(StringComparer.Ordinal);
         var allergens = new Dictionary<string, string>(StringComparer.Ordinal);
         var unread = ImmutableArray.CreateBuilder<string>();

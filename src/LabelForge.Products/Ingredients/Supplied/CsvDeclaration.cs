@@ -20,32 +20,32 @@ public static class CsvDeclaration
     {
         var rows = Rows(file, text);
         if (rows.Count == 0)
-            throw new InputException(new Problem(file, 0, "The table is empty.", "Write a row name,share and then one ingredient a row."));
+            throw new InputException(file, 0, "supplied.table-empty");
         var heading = rows[0].Cells.Select(c => c.Trim().ToLowerInvariant()).ToList();
         var (name, share) = (heading.FindIndex(NameHeadings.Contains), heading.FindIndex(ShareHeadings.Contains));
         if (name < 0)
-            throw new InputException(new Problem(file, rows[0].Line, $"No column of \"{string.Join(',', rows[0].Cells)}\" is called name.", "Write as its first row: name,share"));
+            throw new InputException(file, rows[0].Line, "supplied.no-name-column", ("list", string.Join(',', rows[0].Cells)));
         var none = new Footnotes("", []);
         var names = ImmutableArray.CreateBuilder<SuppliedName>();
         foreach (var (cells, line) in rows.Skip(1).Where(r => r.Cells.Any(c => c.Trim().Length > 0)))
         {
             if (name >= cells.Length || cells[name].Trim().Length == 0)
-                throw new InputException(new Problem(file, line, "The row has no name.", "Write the ingredient's name in it, or take the row out."));
+                throw new InputException(file, line, "supplied.row-no-name");
             try
             {
                 var read = SuppliedText.NameOf(PaperText.Of(cells[name]).TrimStart(PaperText.Parting, '\n'), names.Count + 1, false, none, knows)
-                    ?? throw new InputException(new Problem(null, 0, $"\"{cells[name]}\" is no name.", "Write the ingredient's name."));
+                    ?? throw new InputException(null, 0, "supplied.no-name", ("cell", cells[name]));
                 var said = share >= 0 && share < cells.Length ? cells[share].Trim() : "";
                 names.Add(said.Length == 0 ? read : WithShare(read, said, heading[share]));
             }
             catch (InputException e) when (e.Problem.File is null)
             {
-                throw new InputException(new Problem(file, line, e.Problem.Wrong, e.Problem.Write));
+                throw new InputException(e.Problem.At(file, line));
             }
         }
         return names.Count > 0
             ? new SuppliedList(names.ToImmutable(), [])
-            : throw new InputException(new Problem(file, 0, "The table has a heading and no rows.", "Write one ingredient a row: Glycerin,10-30 %"));
+            : throw new InputException(file, 0, "supplied.only-heading");
     }
 
     private static SuppliedName WithShare(SuppliedName name, string said, string heading)
@@ -56,8 +56,7 @@ public static class CsvDeclaration
         if (rest.Length > 0)
         {
             // 0.3 may be thirty percent or three tenths of one: only the supplier's heading can tell.
-            throw new InputException(new Problem(null, 0, $"\"{said}\" is not a share.",
-                "Write it with its sign: 5 %, 10-30 %, <= 1 %; or call the column percent."));
+            throw new InputException(null, 0, "supplied.not-a-share", ("said", said));
         }
         return name with { Share = share, Remarks = remark is null ? name.Remarks : name.Remarks.Add(remark) };
     }
@@ -82,7 +81,7 @@ public static class CsvDeclaration
         }
         catch (CsvFormatException e)
         {
-            throw new InputException(new Problem(file, (int)e.LineNumber, e.Message, "Close every quotation mark that a cell opens."));
+            throw new InputException(file, (int)e.LineNumber, "supplied.table-unreadable", ("message", e.Message));
         }
         return rows;
     }

@@ -26,7 +26,7 @@ internal static partial class GroupBound
     private static ShareRange Bound(Match match)
     {
         var parsed = ShareText.Parse($"<= {match.Groups["most"].Value.Replace(',', '.')} %");
-        return parsed.IsValue ? parsed.Value : throw new InputException(new Problem(null, 0, $"In \"{match.Value.Trim()}\": {parsed.Wrong}", parsed.Write));
+        return parsed.IsValue ? parsed.Value : throw new InputException(null, 0, "supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
     }
 
     private const string Percent = @"\s*(?:%|per\s?cent|pct\.?)\s*";

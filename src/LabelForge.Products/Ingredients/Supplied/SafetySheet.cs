@@ -22,7 +22,7 @@ public static partial class SafetySheet
     {
         ArgumentNullException.ThrowIfNull(text);
         if (text.Length > CertificateText.MostCharacters)
-            throw new InputException(new Problem(null, 0, "This is longer than any safety data sheet.", "Give its section 3 alone."));
+            throw new InputException(null, 0, "supplied.sheet-too-long");
         var section = Section(PaperText.Of(text).Replace(PaperText.Parting, ' '));
         var names = ImmutableArray.CreateBuilder<SuppliedName>();
         var unread = ImmutableArray.CreateBuilder<string>();
@@ -45,7 +45,7 @@ public static partial class SafetySheet
             Enter(last.Name, last.Cas, last.Share, last.Name);
         return names.Count > 0
             ? new SuppliedList(names.ToImmutable(), unread.ToImmutable())
-            : throw new InputException(new Problem(null, 0, "There is no row with a CAS number in section 3 of this sheet.", "Copy section 3 with its names, CAS numbers and shares."));
+            : throw new InputException(null, 0, "supplied.no-cas-row");
 
         void Row(string line, (CasNumber Number, int At, int Length) cas)
         {
@@ -105,7 +105,7 @@ public static partial class SafetySheet
     {
         var (low, high) = (Figure(match.Groups["low"].Value), match.Groups["high"].Success ? Figure(match.Groups["high"].Value) : (decimal?)null);
         if (low > 100 || high > 100 || low > high)
-            throw new InputException(new Problem(null, 0, $"\"{match.Value.Trim()}\" is no share.", "Correct the figure as the sheet has it: 5 %, 10-30 %, < 1 %."));
+            throw new InputException(null, 0, "supplied.no-share", ("match", match.Value.Trim()));
         var (from, to) = (match.Groups["sign"].Value.TrimStart(), high) switch
         {
             (_, { } most) => (low, most),

@@ -31,11 +31,11 @@ internal static partial class ShareWords
         var text = second is null ? $"{sign} {first} %" : $"{first}-{second} %";
         var isRange = second is not null;
         if (isRange && sign == "<=")
-            throw new InputException(new Problem(null, 0, $"\"{match.Value.Trim()}\" is not a share.", "Write 5 %, 10-30 %, <= 1 % or >= 2 %."));
+            throw new InputException(null, 0, "supplied.not-a-share-2", ("match", match.Value.Trim()));
         var parsed = ShareText.Parse(text.Trim());
         return parsed.IsValue
             ? parsed.Value
-            : throw new InputException(new Problem(null, 0, $"In \"{match.Value.Trim()}\": {parsed.Wrong}", parsed.Write));
+            : throw new InputException(null, 0, "supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
     }
 
     private static string? Figure(Match match, string group) =>

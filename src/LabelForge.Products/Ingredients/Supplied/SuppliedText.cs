@@ -24,7 +24,7 @@ public static class SuppliedText
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(knows);
         if (text.Length > MostCharacters)
-            throw new InputException(new Problem(null, 0, $"The declaration is {text.Length} characters long.", $"Give the list of ingredients alone, at most {MostCharacters} characters."));
+            throw new InputException(null, 0, "supplied.too-long", ("count", text.Length), ("most-characters", MostCharacters));
         bool IsName(string piece) => piece.Length < MostCharactersOfAName && knows(NamePiece.Of(piece, knows).Name);
         var notes = Footnotes.Of(PaperText.Of(text), IsName);
         var parts = PaperParts.Of(notes.Text, IsName);
@@ -44,7 +44,7 @@ public static class SuppliedText
         }
         return names.Count > 0
             ? new SuppliedList(names.ToImmutable(), leftOut.ToImmutable()) { LeftOutLines = [.. leftOut.Select(l => LineOf(text, l))] }
-            : throw new InputException(new Problem(null, 0, "There is no name of an ingredient in this text.", "Give the supplier's list, for example: Glycerin, Water (Aqua), Sodium Stearate"));
+            : throw new InputException(null, 0, "supplied.no-ingredient");
     }
 
     // By its letters and figures alone: spaces, hyphens and line ends are not what they were.

@@ -16,7 +16,7 @@ internal static class FatReading
         var others = all.Where(c => c != fat).Select(c => (c.Key, Share: Figure(material, c))).ToArray();
         var left = 1 - others.Sum(o => o.Share);
         if (left <= 0)
-            throw Refuse(material, fat.Line, $"leaves nothing for {fat.Key}.", "Correct the figures of what is in it.");
+            throw Refuse(material, fat.Line, "soap.nothing-left", ("name", fat.Key));
         var soap = SoapTable.Find(fat.Key) ?? new SoapEntry(fat.Key, FatKind.Triglyceride, null, null);
         return (new Fat(material, fat.Key, grams * left, Value(material, fat, left), material.Saponification is not null, soap.Called(material.SoapName)),
             [.. others.Select(o => new Bystander(o.Key, grams * o.Share))]);
@@ -29,8 +29,7 @@ internal static class FatReading
         var fats = all.Where(c => c.IsFat).ToArray();
         if (fats.Length > 1)
         {
-            throw Refuse(material, fats[1].Line, $"holds several fats: {string.Join(", ", fats.Select(f => f.Key))}.",
-                "Keep a material for each, and describe the blend as made from: them, with their amounts.");
+            throw Refuse(material, fats[1].Line, "soap.several-fats", ("list", string.Join(", ", fats.Select(f => f.Key))));
         }
         if (fats.Length == 1)
             return fats[0];
@@ -45,15 +44,12 @@ internal static class FatReading
 
     private static decimal Figure(Material material, Named constituent) => constituent.Written.Share is { IsExact: true } share
         ? share.Low.Fraction
-        : throw Refuse(material, constituent.Line, $"does not say how much of it is {constituent.Key}, so the fat in it cannot be counted.",
-            $"Write its share, for example: {constituent.Written.Name}: 0.1 %");
+        : throw Refuse(material, constituent.Line, "soap.fat-share-unknown", ("name", constituent.Key), ("written", constituent.Written.Name));
 
-    private static InputException NoValue(Material material, Named constituent) => Refuse(material, constituent.Line,
-        "does not say how much alkali it takes up, and the dictionary does not know.",
-        "Write its saponification value from the supplier's certificate, for example: saponification: 190 mg KOH/g (0 mg KOH/g for what takes up none)");
+    private static InputException NoValue(Material material, Named constituent) => Refuse(material, constituent.Line, "soap.no-saponification-value");
 
-    private static InputException Refuse(Material material, int line, string wrong, string write) =>
-        new(new Problem(material.File, line, $"\"{material.Id}\" {wrong}", write));
+    private static InputException Refuse(Material material, int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(material.File, line, "soap.fat", ("material", material.Id), ("inner", new Problem(null, 0, code, arguments)));
 
     private sealed record Named(DeclaredConstituent Written, Ingredient? Entry)
     {

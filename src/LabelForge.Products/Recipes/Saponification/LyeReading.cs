@@ -15,9 +15,9 @@ internal static class LyeReading
         var dictionary = IngredientDictionary.Shipped;
         var alkalis = material.Contains.Where(c => Alkali.Of(dictionary.Find(c.Name)) is not null).ToArray();
         if (alkalis.Length != 1)
-            throw Refuse(material, alkalis.Length == 0 ? "names no alkali." : "names two alkalis.", alkalis.Length == 0 ? Example : "Keep one material for each.");
+            throw Refuse(material, alkalis.Length == 0 ? "soap.no-alkali" : "soap.two-alkalis");
         if (material.Contains.FirstOrDefault(c => c != alkalis[0] && dictionary.Find(c.Name)?.Us != "Water") is { } other)
-            throw Refuse(material, $"holds {other.Name}, which is neither alkali nor water.", "Leave impurities out, and write what is alkali as its purity: purity: 99 %");
+            throw Refuse(material, "soap.lye-holds-more", ("other", other.Name));
         var alkali = Alkali.Of(dictionary.Find(alkalis[0].Name))!;
         if (material.Purity is { } purity)
             return new Lye(material, alkali, grams, purity, IsPurityKnown: true);
@@ -26,9 +26,9 @@ internal static class LyeReading
             return new Lye(material, alkali, grams, alkalis[0].Share.High, IsPurityKnown: true);
         return material.Contains.Length == 1
             ? new Lye(material, alkali, grams, Share.Whole, IsPurityKnown: false)
-            : throw Refuse(material, "is a solution and does not say how strong it is.", $"Write its share under contains, for example: {alkalis[0].Name}: 50 %");
+            : throw Refuse(material, "soap.solution-strength", ("alkali", alkalis[0].Name));
     }
 
-    private static InputException Refuse(Material material, string wrong, string write) =>
-        new(new Problem(material.File, material.Contains.IsEmpty ? 0 : material.Contains[0].Line, $"The lye \"{material.Id}\" {wrong}", write));
+    private static InputException Refuse(Material material, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(material.File, material.Contains.IsEmpty ? 0 : material.Contains[0].Line, "soap.lye", ("material", material.Id), ("inner", new Problem(null, 0, code, arguments)));
 }

@@ -23,7 +23,7 @@ public static class SoapCheck
         if (SoapCharge.In(workshop, batch) is not { } charge)
         {
             if (recipe.Superfat is { } aim)
-                throw new InputException(new Problem(recipe.File, aim.Line, "The recipe has a superfat, but no lye, or no oil for it.", "Add a material of kind lye and one of kind oil, or leave superfat out."));
+                throw new InputException(recipe.File, aim.Line, "soap.superfat-of-nothing");
             yield break;
         }
         var superfat = Superfat.Of(charge);

@@ -62,7 +62,7 @@ public static class SoapTable
             row.Needed("source");
             _ = row.Basis();
             if (!table.TryAdd(entry.Fat, entry))
-                throw row.Refuse($"{entry.Fat} stands twice.", "Keep one of the two.");
+                throw row.Refuse("soap.fat-twice", ("fat", entry.Fat));
         }
         return table.ToImmutable();
     }
@@ -76,6 +76,6 @@ public static class SoapTable
         "plain acid" => FatKind.PlainAcid,
         "wax" => FatKind.Wax,
         "inert" => FatKind.Inert,
-        var other => throw row.Refuse($"\"{other}\" is not a kind of fat.", "Write triglyceride, acid, plain acid, wax or inert."),
+        var other => throw row.Refuse("soap.not-a-kind-fat", ("other", other)),
     };
 }

@@ -17,13 +17,13 @@ internal static class SoapText
             return null;
         const string write = "Write milligrams of potassium hydroxide to the gram, as certificates do: saponification: 190 mg KOH/g, or 188-192 mg KOH/g";
         if (!node.Text.EndsWith(Unit, StringComparison.OrdinalIgnoreCase))
-            throw node.Refuse($"\"{node.Text}\" does not say that it is in {Unit}.", write);
+            throw node.Refuse("soap.saponification-unit", ("text", node.Text), ("write", write));
         var figure = node.Text[..^Unit.Length].Trim();
         if (figure == "0")
             return new SaponificationValue(0, 0);
         var parsed = SaponificationValue.Parse(figure.Replace('–', '-'));
         // The lightest fatty acid that makers use, caprylic, takes up 389; citric acid 876 (both from their molar masses).
-        return parsed is { IsValue: true, Value.High: <= 1000 } ? parsed.Value : throw node.Refuse($"\"{node.Text}\" is not a saponification value.", write);
+        return parsed is { IsValue: true, Value.High: <= 1000 } ? parsed.Value : throw node.Refuse("soap.not-a-saponification-value", ("text", node.Text), ("write", write));
     }
 
     /// <summary>A lye's <c>purity: 99 %</c>; null where not written.</summary>
@@ -33,10 +33,10 @@ internal static class SoapText
         if (node is null)
             return null;
         if (kind != MaterialKind.Lye)
-            throw node.Refuse("Only a lye has a purity.", "Write kind: lye, or leave the purity out.");
+            throw node.Refuse("soap.purity-of-a-lye");
         return OneShare(node) is { Fraction: > 0 } share
             ? share
-            : throw node.Refuse($"\"{node.Text}\" is not a purity.", "Write the share that is alkali, from the certificate: purity: 99 %");
+            : throw node.Refuse("soap.not-a-purity", ("text", node.Text));
     }
 
     /// <summary>A recipe's <c>superfat: 5 %</c>; null where not written.</summary>
@@ -47,7 +47,7 @@ internal static class SoapText
             return null;
         return OneShare(node) is { Fraction: < 1 } share
             ? new WrittenSuperfat(share, node.Line)
-            : throw node.Refuse($"\"{node.Text}\" is not a superfat.", "Write the share of the oils that is to find no lye: superfat: 5 %");
+            : throw node.Refuse("soap.not-a-superfat", ("text", node.Text));
     }
 
     /// <summary>A recipe's <c>declare as: charged</c> or <c>formed</c>; charged where not written.</summary>
@@ -56,8 +56,7 @@ internal static class SoapText
     {
         null or "charged" => DeclareAs.Charged,
         "formed" => DeclareAs.Formed,
-        var other => throw node!.Refuse($"\"{other}\" is not a way to declare soap.",
-            "Write charged (what went in: oils, lye, water) or formed (what came out: soaps, glycerin)."),
+        var other => throw node!.Refuse("soap.declared-as", ("other", other)),
     };
 
     private static Share? OneShare(TextNode node) =>

@@ -1,5 +1,6 @@
 using LabelForge.Measures;
 using LabelForge.Web.Editing;
+using LabelForge.Web.Workbench;
 
 namespace LabelForge.Web.Components.Parts;
 
@@ -72,15 +73,18 @@ public abstract class EditorView : FileView
     /// <summary>Why the last change could not be made; null where it was.</summary>
     protected Problem? Refused { get; private set; }
 
-    /// <summary>What is wrong at a field: on its line, or its key missing.</summary>
+    /// <summary>What is wrong at a field, by the place that the problem names; where it names none, or one that holds the field, by the line.</summary>
     protected string? Wrong(params Step[] path)
     {
         if (Trouble is not { } trouble)
             return null;
         // A letter that cannot be printed has no line: it is looked for where it was typed. Labels may set it in capitals.
         if (trouble.Letter is { } letter)
-            return Get(path).Contains(letter, StringComparison.OrdinalIgnoreCase) ? $"{trouble.Wrong} {trouble.Write}" : null;
-        var here = trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line && trouble.Key is null;
-        return here || (path is [{ Key: { } key }] && trouble.Key == key) ? $"{trouble.Wrong} {trouble.Write}" : null;
+            return Get(path).Contains(letter, StringComparison.OrdinalIgnoreCase) ? PageWords.Told(trouble) : null;
+        var field = string.Join('/', path.Select(s => s.Key ?? s.Index.ToString(System.Globalization.CultureInfo.InvariantCulture)));
+        var at = trouble.Path ?? "";
+        var here = at == field || at.StartsWith(field + "/", StringComparison.Ordinal)
+            || ((at.Length == 0 || field.StartsWith(at + "/", StringComparison.Ordinal)) && trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line);
+        return here ? PageWords.Told(trouble) : null;
     }
 }

@@ -236,7 +236,7 @@ public abstract class LookView : RecipeView
         catch (InputException e)
         {
             Undo();
-            Told = $"{e.Problem.Wrong} {e.Problem.Write}";
+            Told = PageWords.Told(e.Problem);
         }
     }
 

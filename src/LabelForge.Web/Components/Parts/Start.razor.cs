@@ -42,7 +42,7 @@ public partial class Start
 
     private ImmutableArray<(string Key, string Name)> Asked => WorkshopStart.Asked(_answers);
 
-    private string? ContactWrong => _left.Contains("contact") && _answers.Contact.Trim().Length > 0 && ContactWay.Parse(_answers.Contact) is { IsValue: false } wrong ? $"{wrong.Wrong} {wrong.Write}" : null;
+    private string? ContactWrong => _left.Contains("contact") && _answers.Contact.Trim().Length > 0 && ContactWay.Parse(_answers.Contact) is { IsValue: false } wrong ? PageWords.Told(wrong.Problem) : null;
 
     private bool PiecesWrong => _answers.Pieces.Trim().Length > 0 && !int.TryParse(_answers.Pieces.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
@@ -66,7 +66,7 @@ public partial class Start
                 }
                 catch (InputException e)
                 {
-                    _wrapper = (_answers.Wrapper, $"{e.Problem.Wrong} {e.Problem.Write}");
+                    _wrapper = (_answers.Wrapper, PageWords.Told(e.Problem));
                 }
             }
             return _wrapper.Said;
@@ -86,7 +86,7 @@ public partial class Start
 
     private Task Ready(StartPicture picture) => InvokeAsync(() =>
     {
-        _pictureWrong = picture.Problem is { } problem ? $"{problem.Wrong} {problem.Write}" : null;
+        _pictureWrong = picture.Problem is { } problem ? PageWords.Told(problem) : null;
         // The last good picture stays, and says that it is older.
         if (picture.Problem is null || _picture is null)
             _picture = picture;
@@ -142,7 +142,7 @@ public partial class Start
     private string? AmountWrong(string key, string typed) => _left.Contains($"amount-{key}") && typed.Trim().Length > 0
         ? OfWhat(typed).Length > 0 ? Say["start.of-what", Loose.Money(typed.Trim())] : Wrong(Loose.Amount(typed)) : null;
 
-    private static string? Wrong(string amount) => amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong ? null : $"{wrong.Wrong} {wrong.Write}";
+    private static string? Wrong(string amount) => amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong ? null : PageWords.Told(wrong.Problem);
 
     // A number that does not say of what: the answers, as buttons.
     private static string[] OfWhat(string amount)
@@ -212,7 +212,7 @@ public partial class Start
         }
         catch (InputException e)
         {
-            _wrong = $"{e.Problem.Wrong} {e.Problem.Write}";
+            _wrong = PageWords.Told(e.Problem);
             return false;
         }
     }
