@@ -40,8 +40,7 @@ internal static class LedgerTrace
         if (buyers.FirstOrDefault(b => Same(b, from)) is { } exact)
             return exact;
         var near = from.Trim().Length < 2 ? [] : buyers.Where(b => b.Contains(from.Trim(), StringComparison.OrdinalIgnoreCase)).ToArray();
-        return near.Length == 1 ? near[0] : throw new InputException(new Problem(null, 0, $"The books know nothing of \"{from}\".",
-            near.Length > 1 ? $"Which of these buyers: {string.Join("; ", near.Take(8))}?" : "Write a material lot (M3), the supplier's lot, a lot code, a material's id, or a buyer as written in the books."));
+        return near.Length == 1 ? near[0] : throw new InputException(null, 0, "trace.unknown", ("name", from));
     }
 
     private static Trace Back(BooksSnapshot snapshot, string from, Batch[] lots)

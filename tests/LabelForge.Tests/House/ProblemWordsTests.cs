@@ -69,9 +69,9 @@ public partial class ProblemWordsTests
         Assert.Empty(ProblemWords.Command.All().Select(w => w.Code).Where(c => !Mentioned.Contains(c) && !Mentioned.Any(m => c.StartsWith(m + "-", StringComparison.Ordinal))));
 
     [Fact]
-    public void No_word_of_the_command_stands_on_the_page() => Assert.Empty(
-        ProblemWords.Page("en").All().Where(w => !OnlyAtTheCommand.Any(o => w.Code.StartsWith(o, StringComparison.Ordinal)) && NamesACommand().IsMatch(w.Words.Length == 3 ? w.Words[0] + w.Words[2] : w.Words[0] + w.Words[1]))
-            .Select(w => w.Code));
+    public void No_word_of_the_command_stands_on_the_page() => Assert.DoesNotContain(
+        ProblemWords.Page("en").All().Where(w => !OnlyAtTheCommand.Any(o => w.Code.StartsWith(o, StringComparison.Ordinal))),
+        w => NamesACommand().IsMatch(w.Words.Length == 3 ? w.Words[0] + w.Words[2] : w.Words[0] + w.Words[1]));
 
     [Fact]
     public void Words_are_more_than_an_argument() =>
