@@ -58,6 +58,6 @@ internal static class DutyPapers
     {
         null => AttachmentParts.ByHand(item, of),
         var from when Parts.TryGetValue(from, out var part) => part(item, of),
-        var other => throw new InputException(new Problem($"markets/{of.Market.Id}/papers.yaml", 0, $"{duty.Id}, {item.Id}: nothing answers \"{other}\".", $"Write one of: {string.Join(", ", Parts.Keys.Order(StringComparer.Ordinal))}.")),
+        var other => throw new InputException($"markets/{of.Market.Id}/papers.yaml", 0, "papers.no-such-part", ("duty", duty.Id), ("item", item.Id), ("other", other), ("list", string.Join(", ", Parts.Keys.Order(StringComparer.Ordinal)))),
     })];
 }

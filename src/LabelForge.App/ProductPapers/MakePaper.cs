@@ -39,8 +39,7 @@ public static class MakePaper
     {
         var market = call.Market ?? MarketText.Parse(workshop.Business.Market).OrRefuse();
         var known = Known(market);
-        var duty = known.FirstOrDefault(d => d.Id == call.Kind) ?? throw new InputException(new Problem(null, 0,
-            $"There is no \"{call.Kind}\" for {market.Name}.", $"Write one of: {string.Join(", ", known.Select(d => d.Id))}{Elsewhere(call.Kind)}."));
+        var duty = known.FirstOrDefault(d => d.Id == call.Kind) ?? throw new InputException(null, 0, "papers.unknown", ("kind", call.Kind), ("market", market.Name), ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind)));
         return duty.Id switch
         {
             Lot => OfLot(duty, call, workshop, market, books),
@@ -62,8 +61,7 @@ public static class MakePaper
     {
         var products = Products(call, workshop);
         if (products is not [var product])
-            throw new InputException(new Problem(null, 0, $"A {duty.Title.ToLowerInvariant()} is of one product, and {products.Length} are meant.",
-                $"Name one: {string.Join(", ", products.Select(p => $"\"{p.Name}\"").Take(12))}"));
+            throw new InputException(null, 0, "papers.of-one-product", ("title", duty.Title.ToLowerInvariant()), ("count", products.Length), ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\"").Take(12))));
         var of = new PaperCase(product, market, call.On, books);
         return Framed(duty, market, call.On, workshop, $"{of.Name}, {workshop.Business.Name}", DutyPapers.Of(duty, of));
     }
@@ -72,16 +70,16 @@ public static class MakePaper
     {
         PaperCase[] products = [.. Products(call, workshop).Select(p => new PaperCase(p, market, call.On, books))];
         if (products.Length == 0)
-            throw new InputException(new Problem(null, 0, "There is no product yet.", "Write a recipe first."));
+            throw new InputException(null, 0, "papers.no-product");
         return Framed(duty, market, call.On, workshop, workshop.Business.Name, duty.Id == Line ? LineSheet.Of(products) : ShopSheet.Of(products));
     }
 
     private static Paper OfLot(PaperDuty duty, PaperCall call, Workshop workshop, Market market, IBooks? books)
     {
         if (call.Of is not [var named])
-            throw new InputException(new Problem(null, 0, "A lot certificate is of one lot.", "Name it, as it stands on the label: 26R20-01H"));
+            throw new InputException(null, 0, "papers.of-one-lot");
         if (books is null)
-            throw new InputException(new Problem(null, 0, "There are no books, so nothing is known of any lot.", "Begin a batch first.") { Code = "batches.none" });
+            throw new InputException(null, 0, "batches.none");
         var lot = PieceCode.LotOf(named).OrRefuse();
         var batch = books.BatchOf(lot.ToString());
         var product = LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), books, batch, market, call.On);

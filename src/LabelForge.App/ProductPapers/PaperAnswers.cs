@@ -111,36 +111,36 @@ public sealed record PaperAnswers
     private static ProductAnswers Product(Entry entry)
     {
         if (entry.Value is not MapNode map)
-            throw entry.Value.Refuse($"\"{entry.Key}\" says nothing by keys.", "Write { looks: white and opaque, case: 12 }");
+            throw entry.Value.Refuse("papers.keys", ("name", entry.Key));
         map.OnlyKeys("A product's answers", "looks", "smells", "ph", "category", "frame formulation", "listing number", "wholesale", "case", "minimum");
         string? Text(string key) => map.OptionalText(key)?.Text;
         int? Whole(string key) => map.OptionalText(key) is not { } node ? null
             : int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) && whole > 0 ? whole
-            : throw node.Refuse($"\"{node.Text}\" is not a number of pieces.", $"Write a whole number above 0: {key}: 12");
+            : throw node.Refuse("papers.pieces", ("text", node.Text), ("key", key));
         return new ProductAnswers(Text("looks"), Text("smells"), Text("ph"), Text("category"), Text("frame formulation"), Text("listing number"),
             map.OptionalText("wholesale") is { } price ? Figure(price, "4.20") : null, Whole("case"), Whole("minimum"));
     }
 
     private static int Year(Entry entry) => int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year is >= 1900 and <= 2200
         ? year
-        : throw entry.Value.Refuse($"\"{entry.Key}\" is not a year.", "Write the year and its sum: { 2024: 8200.00 }");
+        : throw entry.Value.Refuse("papers.year", ("name", entry.Key));
 
-    private static TextNode Value(Entry entry) => entry.Value as TextNode ?? throw entry.Value.Refuse($"\"{entry.Key}\" has no single value.", $"Write one: {entry.Key}: no");
+    private static TextNode Value(Entry entry) => entry.Value as TextNode ?? throw entry.Value.Refuse("papers.one-value", ("name", entry.Key));
 
     private static bool YesOrNo(TextNode node) => node.Text.Trim().ToLowerInvariant() switch
     {
         "yes" or "true" => true,
         "no" or "false" => false,
-        _ => throw node.Refuse($"\"{node.Text}\" is neither yes nor no.", "Write yes or no; leave the key out while it is open."),
+        _ => throw node.Refuse("papers.yes-or-no", ("text", node.Text)),
     };
 
     private static decimal Figure(TextNode node, string example) =>
         decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
             ? figure
-            : throw node.Refuse($"\"{node.Text}\" is not a sum.", $"Write a plain figure with a decimal point: {example}");
+            : throw node.Refuse("papers.sum", ("text", node.Text), ("example", example));
 
     private static decimal Share(TextNode node) =>
         node.Text.EndsWith('%') && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
             ? percent / 100m
-            : throw node.Refuse($"\"{node.Text}\" is not a share.", "Write a percentage up to 100: share of price: 50 %");
+            : throw node.Refuse("papers.share", ("text", node.Text));
 }

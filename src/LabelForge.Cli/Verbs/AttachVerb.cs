@@ -22,11 +22,11 @@ internal static class AttachVerb
             var workshop = options.Workshop(r);
             var path = r.GetValue(file)!;
             if (!File.Exists(path))
-                throw new InputException(new Problem(path, 0, "There is no such file.", "Name the paper or picture that is to be kept."));
+                throw new InputException(path, 0, "call.no-such-attachment");
             if (AttachmentKinds.What(r.GetValue(kind)!) is null)
-                throw new InputException(new Problem(null, 0, $"\"{r.GetValue(kind)}\" is no kind of paper.", $"Write one of: {AttachmentKinds.Listed}."));
+                throw new InputException(null, 0, "attachment.kind", ("kind", r.GetValue(kind)), ("listed", AttachmentKinds.Listed));
             if (new FileInfo(path).Length > AttachmentFolder.MostBytes)
-                throw new InputException(new Problem(path, 0, $"The file is larger than {AttachmentFolder.MostBytes / 1_000_000} MB.", "Attach the paper alone, or a smaller picture of it."));
+                throw new InputException(path, 0, "attachment.too-large", ("most-bytes", AttachmentFolder.MostBytes / 1_000_000));
             var book = BookOptions.Book(workshop);
             var to = book.Ask(books => AttachedTo.Find(workshop, books, r.GetValue(about)!));
             var kept = AttachmentFolder.Keep(book, workshop.Folder, File.ReadAllBytes(path), digest => new Attachment

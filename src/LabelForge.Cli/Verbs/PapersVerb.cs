@@ -28,7 +28,7 @@ internal static class PapersVerb
             if (r.GetValue(kind) is not { } asked)
             {
                 if (path is not null)
-                    throw new InputException(new Problem(null, 0, "Which paper is to be written?", $"Name one: {string.Join(", ", MakePaper.Known(where).Select(d => d.Id))}"));
+                    throw new InputException(null, 0, "call.which-paper", ("list", string.Join(", ", MakePaper.Known(where).Select(d => d.Id))));
                 return List(where, json);
             }
             var call = new PaperCall(asked, [.. r.GetValue(of) ?? []], day, where);

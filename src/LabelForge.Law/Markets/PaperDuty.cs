@@ -51,7 +51,7 @@ public sealed record PaperDuty(string Id, string Title, string Citation, Basis B
         string? Optional(string key) => record.Has(key) ? record.Text(key, "a text") : null;
         var item = new PaperItem(record.Text("id", "a name"), record.Text("what", "what it is"), Optional("at"), Optional("from"), Optional("paper"), Optional("write"), [.. Optional("inside")?.Split(' ') ?? []]);
         return item is { From: null, Write: null }
-            ? throw record.RefuseAt("id", "nothing answers it and nobody is asked.", "Write from: and the part of the workshop, or write: and who adds what.")
+            ? throw record.RefuseAt("id", "papers.nobody-asked")
             : item;
     }
 }

@@ -38,6 +38,6 @@ public static class AttachedTo
             return Material(text);
         if (text.Split('/') is [var recipe, ..] && workshop.RecipeIds.Contains(recipe) && workshop.ProductsOf(text) is { Length: > 0 } products)
             return products is [var one] ? Product(one.Recipe.Id, one.Recipe.VariantName) : $"product {recipe}";
-        throw new InputException(new Problem(null, 0, $"\"{text}\" is no bottle, lot, material or product here.", "Name what the paper belongs to: M3, 26R20-01H, castor-oil, bramble-bar, \"meadow-bar/Moss Lane\", or business.") { Code = "attachment.of-nothing" });
+        throw new InputException(null, 0, "attachment.of-nothing", ("text", text));
     }
 }

@@ -25,7 +25,7 @@ public static class AttachmentFolder
     public static Attachment Keep(OpenBooks book, string workshopFolder, byte[] source, Func<string, Attachment> entry)
     {
         if (source.Length is 0 or > (int)MostBytes)
-            throw Refuse(null, source.Length == 0 ? "The file is empty." : $"The file is larger than {MostBytes / 1_000_000} MB.", "Attach the paper alone, or a smaller picture of it.");
+            throw (source.Length == 0 ? Refuse(null, "attachment.file-empty") : Refuse(null, "attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
         var attachment = entry(Convert.ToHexStringLower(SHA256.HashData(source)));
         EntryValidation.Check(attachment);
         var path = PathOf(workshopFolder, attachment);
@@ -64,5 +64,5 @@ public static class AttachmentFolder
         return Path.Combine(workshopFolder, Name, digest + (ending.Length is > 1 and < 8 && ending.Skip(1).All(char.IsAsciiLetterOrDigit) ? ending : ""));
     }
 
-    private static InputException Refuse(string? where, string wrong, string write) => new(new Problem(where, 0, wrong, write) { Code = "attachment.refused" });
+    private static InputException Refuse(string? where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(where, 0, code, arguments);
 }

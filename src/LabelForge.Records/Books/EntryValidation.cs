@@ -57,9 +57,9 @@ internal static class EntryValidation
                 Text(d.Reason, "reason");
                 break;
             case Attachment a:
-                Need(AttachmentKinds.What(a.Kind) is not null, $"\"{a.Kind}\" is no kind of paper.", $"Write one of: {AttachmentKinds.Listed}.", code: "attachment.kind");
-                Need(a.Digest.Length == 64 && a.Digest.All(char.IsAsciiHexDigitLower), "That is no digest.", "Write the 64 figures of the SHA-256, as the books have them.");
-                Need(!(a.BestBefore < a.Issued), "It ends to hold before it was issued.", "Write the days as they stand on it.", code: "attachment.days");
+                Need(AttachmentKinds.What(a.Kind) is not null, "attachment.kind", ("kind", a.Kind), ("listed", AttachmentKinds.Listed));
+                Need(a.Digest.Length == 64 && a.Digest.All(char.IsAsciiHexDigitLower), "attachment.digest");
+                Need(!(a.BestBefore < a.Issued), "attachment.days");
                 Text(a.FileName, "file");
                 Text(a.About, "about");
                 break;
