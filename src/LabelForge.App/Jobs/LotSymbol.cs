@@ -57,7 +57,7 @@ public static class LotSymbol
             "none" => null,
             "code128" => BarcodeKind.Code128,
             "qr" => BarcodeKind.Qr,
-            var other => throw code.Refuse($"\"code: {other}\" is not a kind of barcode for lots.", "Write usual, none, code128 or qr."),
+            var other => throw code.Refuse("label.code-kind", ("other", other)),
         };
     }
 

@@ -35,7 +35,7 @@ internal static class CalibrateVerb
             var stretch = r.GetValue(ruler) is { } measured ? Stretch(named!, printers.Remembered(r, folder), measured) : ((decimal X, decimal Y)?)null;
             var (printer, changed) = printers.Resolve(r, folder, stretch);
             if (path is null && !changed)
-                throw new InputException(new Problem(null, 0, "There is nothing to do.", "Write a test page with --stock ID --out page.pdf, or remember what it showed with --printer ID and --nudge, --stretch, --ruler or --scan."));
+                throw new InputException(null, 0, "call.nothing-to-do");
             if (path is not null)
                 CalibrationPage.WritePdf(path, named!, printer);
             PrinterInputs.Remember(folder, printer, changed);

@@ -36,9 +36,9 @@ public static class CalibrationScan
     {
         var codes = Codes(picture);
         if (codes.Select(c => c.Code with { Corner = 0 }).Distinct().Count() > 1)
-            return Refused("The codes in the picture are of different test pages.", "Take one page at a time.");
+            return Refused("scan.several-pages");
         if (codes.Count < 3)
-            return Refused($"{codes.Count} of the page's four codes can be read.", Again);
+            return Refused("scan.codes-unread", ("count", codes.Count));
         var (page, used) = (stock(codes[0].Code.Stock), codes[0].Code.Used);
         // Where the codes were to be drawn, before the page was moved and stretched.
         var drawn = codes.SelectMany(c => c.Code.Finders(page)).ToList();
@@ -53,13 +53,13 @@ public static class CalibrationScan
         }
         return picture.DotsPerInch is { } dots
             ? Of(page, used, Fitted(drawn, [.. seen.Select(p => (p.X * 25.4 / dots, p.Y * 25.4 / dots))]), byEdges: false)
-            : Refused("The sheet's edges cannot be seen, and the file does not say its dots to the inch.", Again);
+            : Refused("scan.no-edges");
     }
 
     private static Parsed<CalibrationReading> Of(LabelStock page, Registration used, Fitting found, bool byEdges)
     {
         if (found.Off > MostOff)
-            return Refused(FormattableString.Invariant($"The codes stand up to {found.Off:0.0} mm from where one page could have them."), Again);
+            return Refused("scan.codes-off", ("off", $"{found.Off:0.0}"));
         // The printer makes of what it is sent: factor times place, and a shift.
         var (factorX, factorY) = (found.WideX / used.FactorX, found.HighY / used.FactorY);
         var (shiftX, shiftY) = (found.X - factorX * (double)used.NudgeXMm, found.Y - factorY * (double)used.NudgeYMm);
@@ -67,9 +67,9 @@ public static class CalibrationScan
             byEdges ? Rounded(-shiftX / factorX, 2) : used.NudgeXMm, byEdges ? Rounded(-shiftY / factorY, 2) : used.NudgeYMm,
             Rounded(100 * (1 / factorX - 1), 2), Rounded(100 * (1 / factorY - 1), 2));
         if (Math.Abs(needed.StretchXPercent) > Registration.MostStretchPercent || Math.Abs(needed.StretchYPercent) > Registration.MostStretchPercent)
-            return Refused(FormattableString.Invariant($"The print came out {100 * factorX:0.0} % as wide and {100 * factorY:0.0} % as high as drawn."), "Print the page again at actual size, not \"fit to page\".");
+            return Refused("scan.not-actual-size", ("value", $"{100 * factorX:0.0}"), ("value-2", $"{100 * factorY:0.0}"));
         return Math.Abs(needed.NudgeXMm) > Registration.MostNudgeMm || Math.Abs(needed.NudgeYMm) > Registration.MostNudgeMm
-            ? Refused(FormattableString.Invariant($"The print stands {shiftX:0.0} mm right of and {shiftY:0.0} mm below its place."), $"Is the sheet a {page.Id}? Print the page again at actual size on a sheet of that size.")
+            ? Refused("scan.out-of-place", ("shift-x", $"{shiftX:0.0}"), ("shift-y", $"{shiftY:0.0}"), ("page", page.Id))
             : Parsed<CalibrationReading>.Of(new CalibrationReading(page, used, needed, byEdges, byEdges ? found.Turn : 0, found.Off));
     }
 
@@ -115,7 +115,7 @@ public static class CalibrationScan
         return null;
     }
 
-    private static Parsed<CalibrationReading> Refused(string wrong, string write) => Parsed<CalibrationReading>.Refused(wrong, write);
+    private static Parsed<CalibrationReading> Refused(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => Parsed<CalibrationReading>.Refused(code, arguments);
 
     private sealed record Fitting(double WideX, double HighY, double X, double Y, double Turn, double Off);
 }

@@ -43,17 +43,17 @@ public sealed class ScannedPicture
     public static ScannedPicture Read(string path, double? dotsPerInch = null)
     {
         if (!File.Exists(path))
-            throw Refused(path, "The file is not there.", "Name a scan or a photo, a PNG or a JPEG.");
+            throw Refused(path, "scan.no-such-file");
         if (new FileInfo(path).Length > LargestFile)
-            throw Refused(path, "The file is larger than 60 MB.", "Scan at 300 dots to the inch, in grey.");
+            throw Refused(path, "scan.too-large");
         var bytes = File.ReadAllBytes(path);
         using var data = SKData.CreateCopy(bytes);
         using var codec = SKCodec.Create(data);
         if (codec is null || codec.EncodedFormat is not (SKEncodedImageFormat.Png or SKEncodedImageFormat.Jpeg))
-            throw Refused(path, "The file is no PNG and no JPEG.", "Save the scan as PNG or JPEG.");
+            throw Refused(path, "scan.not-a-png-or-jpeg");
         if ((long)codec.Info.Width * codec.Info.Height is 0 or > MostDots)
-            throw Refused(path, $"The picture claims {codec.Info.Width} by {codec.Info.Height} dots.", "Scan at 300 dots to the inch; 80 million dots are read at most.");
-        using var bitmap = SKBitmap.Decode(codec) ?? throw Refused(path, "The picture cannot be decoded.", "Save it again as PNG or JPEG.");
+            throw Refused(path, "scan.too-many-dots", ("width", codec.Info.Width), ("height", codec.Info.Height));
+        using var bitmap = SKBitmap.Decode(codec) ?? throw Refused(path, "art.undecodable");
         using var upright = Upright(bitmap, codec.EncodedOrigin);
         return Of(upright, dotsPerInch ?? PictureDensity.Of(bytes));
     }
@@ -104,7 +104,7 @@ public sealed class ScannedPicture
         return turned;
     }
 
-    private static InputException Refused(string path, string wrong, string write) => new(new Problem(path, 0, wrong, write));
+    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(path, 0, code, arguments);
 }
 
 /// <summary>Dots to the inch, as picture files say them: PNG's pHYs chunk (ISO/IEC 15948, 11.3.5.3), JPEG's JFIF segment (ITU-T T.871, 10.1).</summary>
