@@ -7,7 +7,6 @@ using LabelForge.Records.Books;
 namespace LabelForge.Cli.Tests.Days;
 
 /// <summary>A limit that is another than when a product was made last is told before it is made again.</summary>
-[Collection(nameof(OneConsole))]
 public sealed class ChangedLimitsTests : IDisposable
 {
     private static readonly DateOnly Day = new(2026, 11, 26);
@@ -52,7 +51,7 @@ public sealed class ChangedLimitsTests : IDisposable
         Assert.Contains(FormattableString.Invariant($"at most {before:0.####} % in category 9"), told.Detail, StringComparison.Ordinal);
         Assert.Contains("1.2 % now", told.Detail, StringComparison.Ordinal);
         Assert.Equal(("bramble-fragrance", "26R25-02C"), (told.Material, told.Lot));
-        var run = InProcess.Run("batch", "start", "bramble-bar", "--workshop", Folder, "--on", "2026-11-26", "--sure");
+        var run = CommandRun.Of("batch", "start", "bramble-bar", "--workshop", Folder, "--on", "2026-11-26", "--sure");
         Assert.Equal(0, run.ExitCode);
         Assert.Contains("26R25-02C", run.Messages, StringComparison.Ordinal);
         Assert.Contains("1.2 %", run.Messages, StringComparison.Ordinal);
@@ -64,9 +63,9 @@ public sealed class ChangedLimitsTests : IDisposable
         var paper = Path.Combine(Folder, "paper.pdf");
         File.WriteAllText(paper, "%PDF-");
         OpenThing[] Papers() => Book.Ask(books => OpenToday.Of(Workshop, books, Day)).Open.Where(o => o.Kind == OpenKind.Paper).ToArray();
-        Assert.Equal(0, InProcess.Run("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2026-12-10", "--workshop", Folder).ExitCode);
+        Assert.Equal(0, CommandRun.Of("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2026-12-10", "--workshop", Folder).ExitCode);
         Assert.Contains("2026-12-10", Assert.Single(Papers()).Title, StringComparison.Ordinal);
-        Assert.Equal(0, InProcess.Run("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2027-12-10", "--workshop", Folder).ExitCode);
+        Assert.Equal(0, CommandRun.Of("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2027-12-10", "--workshop", Folder).ExitCode);
         Assert.Empty(Papers());
     }
 
