@@ -115,7 +115,7 @@ internal static class JsonOut
         {
             name = a.Name,
             percent = new { low = Round(a.Low), high = Round(a.High) },
-            named = rule is not null && a.Entry is { } entry && rule.Lists(entry) && a.High > rule.ThresholdPercent,
+            named = rule is not null && a.Entry is { } entry && rule.Lists(entry) && a.High > rule.Threshold.Percent,
             sources = a.Sources.Select(s => new { material = s.Material, low = Round(s.Low), high = Round(s.High) }),
         }),
         findings = findings.Select(Of),

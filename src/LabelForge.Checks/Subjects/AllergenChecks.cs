@@ -15,7 +15,7 @@ internal static class AllergenChecks
     {
         if (label.Kind is not { } kind || AllergenRule.For(label.Market, kind, label.Rules.Day) is not { List: not AllergenList.None } rule)
             return;
-        var threshold = FormattableString.Invariant($"{rule.ThresholdPercent:0.###} %");
+        var threshold = FormattableString.Invariant($"{rule.Threshold.Percent:0.###} %");
         if (label.Product is { } product)
             Unpapered(label, product, rule, threshold);
         else
@@ -30,9 +30,9 @@ internal static class AllergenChecks
         {
             var (material, percent) = (same.First().Material, same.Sum(f => f.Share.Percent));
             var oils = PossibleAllergens.In(material).ToArray();
-            var isScent = oils.Any(o => o.Holds.IsEmpty && o.High * percent > rule.ThresholdPercent && !NamesAllergens(material, rule, o.Oil))
+            var isScent = oils.Any(o => o.Holds.IsEmpty && o.High * percent > rule.Threshold.Percent && !NamesAllergens(material, rule, o.Oil))
                 || (material.Kind == MaterialKind.Fragrance && oils.Length == 0 && !NamesAllergens(material, rule, null));
-            if (isScent && percent > rule.ThresholdPercent)
+            if (isScent && percent > rule.Threshold.Percent)
                 label.Tell("allergen.undeclared/no-papers", material.File, material.Name, threshold, material.Id, rule.Source);
         }
     }

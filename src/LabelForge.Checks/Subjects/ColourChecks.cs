@@ -60,10 +60,10 @@ internal static partial class ColourChecks
             return;
         foreach (var share in product.Substances.Where(s => s.Entry is { IsColourant: true }))
         {
-            if (ColourAdditives.Shipped.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.HighPercent <= most.Percent)
+            if (ColourAdditives.Shipped.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
                 continue;
-            var (low, high, limit) = (SubstanceChecks.Percent(Math.Round(share.LowPercent, 4)), SubstanceChecks.Percent(Math.Round(share.HighPercent, 4)), SubstanceChecks.Percent(most.Percent));
-            if (share.LowPercent > most.Percent)
+            var (low, high, limit) = (SubstanceChecks.Percent(Math.Round(share.Low.Percent, 4)), SubstanceChecks.Percent(Math.Round(share.High.Percent, 4)), SubstanceChecks.Percent(most.Highest.Percent));
+            if (share.Low.Percent > most.Highest.Percent)
                 label.TellBy(listing.Basis, "substance.over-limit", label.Where, share.Name, low, "", limit, "", share.From, listing.Citation);
             else
                 label.TellBy(listing.Basis, "substance.over-limit/unproven", label.Where, share.Name, high, "", limit, "", $"Ask for the figure of {share.Name} in {share.From}.", listing.Citation);

@@ -77,8 +77,8 @@ internal static partial class SubstanceChecks
             case SubstanceVerdict.Condition when covers != Applies.No:
                 Tell("substance.condition", share.Name, rule.Words, rule.Citation);
                 break;
-            case SubstanceVerdict.Warning when covers != Applies.No && share.HighPercent > (rule.MostPercent ?? 0) && !Says(label, rule.Words):
-                var certain = share.LowPercent > (rule.MostPercent ?? 0) || (rule.MostPercent is null && share.IsThere);
+            case SubstanceVerdict.Warning when covers != Applies.No && share.High.Percent > (rule.Most?.Percent ?? 0) && !Says(label, rule.Words):
+                var certain = share.Low.Percent > (rule.Most?.Percent ?? 0) || (rule.Most is null && share.IsThere);
                 Tell(certain ? "warning.missing" : "warning.missing/perhaps", share.Name, rule.Words, rule.Citation);
                 break;
         }

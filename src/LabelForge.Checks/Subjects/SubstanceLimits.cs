@@ -34,9 +34,9 @@ internal static class SubstanceLimits
 
     private static void Over(SubstanceRule rule, Hit[] counted, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
     {
-        var limit = rule.MostPercent!.Value;
-        var low = counted.Sum(h => h.Share.LowPercent * CountedAs.Least(h.Share.Name, rule.CountedAs));
-        var high = counted.Sum(h => h.Share.HighPercent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 1));
+        var limit = rule.Most!.Value.Percent;
+        var low = counted.Sum(h => h.Share.Low.Percent * CountedAs.Least(h.Share.Name, rule.CountedAs));
+        var high = counted.Sum(h => h.Share.High.Percent * (CountedAs.Share(h.Share.Name, rule.CountedAs) ?? 1));
         if (high <= limit)
         {
             Weighed(rule, counted, high, label, facts, told);
@@ -60,7 +60,7 @@ internal static class SubstanceLimits
     {
         if (rule.Verdict != SubstanceVerdict.AtMost || high == 0 || ScaleError.Of(facts.Finished) is not { } error)
             return;
-        var limit = rule.MostPercent!.Value;
+        var limit = rule.Most!.Value.Percent;
         var most = high * (1 + error.OfItself(counted.SelectMany(h => h.Share.Sources).Select(s => s.Material)));
         var names = string.Join(" and ", counted.Select(h => h.Share.Name).Distinct());
         if (most > limit && told.Add(($"scale {names}", rule.Citation + limit)))
@@ -79,7 +79,7 @@ internal static class SubstanceLimits
 
     private static string Ask(SubstanceRule rule, Hit[] counted, decimal low, ProductKind kind)
     {
-        var limit = rule.MostPercent!.Value;
+        var limit = rule.Most!.Value.Percent;
         var open = counted.SelectMany(h => h.Share.Sources.Where(s => !s.IsKnown).Select(s => (h.Share.Name, Source: s))).ToArray();
         if (open.Length == 0 || low > limit)
             return rule.Verdict == SubstanceVerdict.AtMostIf ? $"Settle whether {rule.Words}; if so, use less." : $"Settle whether this product is one of those{SubstanceChecks.Settles(kind, rule)}, and what the limit counts; if so, use less.";

@@ -75,10 +75,10 @@ internal static class FragranceVerb
                 ? $"\nTogether they use up {Percent(sum * 100)} % of one limit. Oils may share a restricted substance, so it is common practice to stay under 100 %{(budget.MostTogether is { } all ? $": at most {Grams(all.Grams)} g of all fragrance in these proportions" : "")}."
                 : "\nHow much they use up together is not known: a limit is not written down.");
         }
-        Console.WriteLine(allergens.Length == 0 ? "\nNo certificate names an allergen." : $"\nAllergens in the finished product, over every source{(rule is null ? "" : $" (named above {Percent(rule.ThresholdPercent)} %, {rule.List.ToString().ToLowerInvariant()} list)")}:");
+        Console.WriteLine(allergens.Length == 0 ? "\nNo certificate names an allergen." : $"\nAllergens in the finished product, over every source{(rule is null ? "" : $" (named above {Percent(rule.Threshold.Percent)} %, {rule.List.ToString().ToLowerInvariant()} list)")}:");
         foreach (var total in allergens)
         {
-            var named = rule is not null && total.Entry is { } entry && rule.Lists(entry) && total.High > rule.ThresholdPercent;
+            var named = rule is not null && total.Entry is { } entry && rule.Lists(entry) && total.High > rule.Threshold.Percent;
             Console.WriteLine($"  {Percent(total.Low),8} to {Percent(total.High),8} %  {total.Name}{(named ? "  named on the label" : "")}  from {string.Join(", ", total.Sources.Select(s => s.Material))}");
         }
         foreach (var finding in findings)

@@ -12,7 +12,7 @@ internal static class AllergenNaming
     /// <summary>Those that may exceed the threshold: the most that the certificates allow counts.</summary>
     public static ImmutableArray<AllergenTotal> Named(ImmutableArray<AllergenTotal> totals, AllergenRule? rule) => rule is null
         ? []
-        : [.. totals.Where(t => t.Entry is { } entry && rule.Lists(entry) && t.High > rule.ThresholdPercent)];
+        : [.. totals.Where(t => t.Entry is { } entry && rule.Lists(entry) && t.High > rule.Threshold.Percent)];
 
     /// <summary>What to tell the maker: why each stands there, and what a certificate names that nothing knows.</summary>
     public static IEnumerable<Finding> Findings(
@@ -22,16 +22,16 @@ internal static class AllergenNaming
             yield break;
         foreach (var total in named)
         {
-            var certain = total.Low > rule.ThresholdPercent;
+            var certain = total.Low > rule.Threshold.Percent;
             yield return EveryMarket.Rules[certain ? "allergen.named" : "allergen.named-for-its-bound"].Find(
-                "ingredients", total.Name, Percent(total.High), Percent(rule.ThresholdPercent), Sources(total), rule.Source);
+                "ingredients", total.Name, Percent(total.High), Percent(rule.Threshold.Percent), Sources(total), rule.Source);
         }
         foreach (var both in ordered.Where(o => o.Besides is not null && !o.IsAllergen))
         {
             yield return EveryMarket.Rules["allergen.counted-together"].Find(
                 "ingredients", both.Name, Range(both.Itself), Range(both.Besides!), Range(new PercentRange(both.Low, both.High)));
         }
-        foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.ThresholdPercent && IngredientDictionary.Shipped.Find(t.Name) is null))
+        foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.Threshold.Percent && IngredientDictionary.Shipped.Find(t.Name) is null))
             yield return EveryMarket.Rules["allergen.name-unknown"].Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
     }
 

@@ -1,14 +1,15 @@
 using System.Globalization;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
+using LabelForge.Measures;
 
 namespace LabelForge.Declarations;
 
 /// <summary>Which fragrance allergens a market wants named in a product on a day, and above which share.</summary>
 /// <param name="List">The list that binds.</param>
-/// <param name="ThresholdPercent">A listed allergen is named above this mass percent of the product.</param>
+/// <param name="Threshold">A listed allergen is named above this share of the finished product, by mass.</param>
 /// <param name="Source">The provisions behind the two.</param>
-public sealed record AllergenRule(AllergenList List, decimal ThresholdPercent, string Source)
+public sealed record AllergenRule(AllergenList List, Share Threshold, string Source)
 {
     /// <summary>The rule of a market; null where the market has none.</summary>
     /// <param name="market">The market.</param>
@@ -28,7 +29,7 @@ public sealed record AllergenRule(AllergenList List, decimal ThresholdPercent, s
         var list = rules.Figure("allergens.list-new-products");
         if (onMarketSince < on && !SameVersion(list, onMarketSince.Value))
             list = rules.Figure("allergens.list-on-market");
-        return new AllergenRule(Enum.Parse<AllergenList>(list.Word, ignoreCase: true), threshold.Figure, list.Citation);
+        return new AllergenRule(Enum.Parse<AllergenList>(list.Word, ignoreCase: true), Share.FromPercent(threshold.Figure), list.Citation);
     }
 
     /// <summary>Whether an allergen is on the list that binds.</summary>
@@ -37,11 +38,11 @@ public sealed record AllergenRule(AllergenList List, decimal ThresholdPercent, s
     /// <summary>The rule that names what either of two rules names; their lists each hold the shorter one.</summary>
     public AllergenRule Stricter(AllergenRule other) => new(
         List >= other.List ? List : other.List,
-        Math.Min(ThresholdPercent, other.ThresholdPercent),
+        Threshold.CompareTo(other.Threshold) <= 0 ? Threshold : other.Threshold,
         List >= other.List ? Source : other.Source);
 
     /// <inheritdoc/>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{List} list above {ThresholdPercent} %");
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{List} list above {Threshold}");
 
     private static bool SameVersion(LawEntry version, DateOnly day) => version.HoldsOn(day);
 }

@@ -16,7 +16,7 @@ internal static class GuessCheck
         where !used.Material.LegalBounds.IsEmpty
         let bounds = used.Material.LegalBounds
         select EveryMarket.Rules["ingredients.legal-limits"].Find("ingredients", used.Material.Name,
-            string.Join("; ", bounds.Select(b => string.Create(CultureInfo.InvariantCulture, $"{b.Constituent} at most {b.MostPercent:0.####} %"))),
+            string.Join("; ", bounds.Select(b => string.Create(CultureInfo.InvariantCulture, $"{b.Constituent} at most {b.Most.Percent:0.####} %"))),
             string.Join("; ", bounds.Select(b => b.Source).Distinct()));
 
     /// <summary>Nothing where every place is proved or rests on published levels.</summary>

@@ -27,7 +27,7 @@ internal static class OilFindings
         var oils = PossibleAllergens.Of(product.Materials);
         var told = product.Allergens.Where(t => t.Entry is not null).ToDictionary(t => t.Entry!, t => t.High);
         var may = oils.SelectMany(o => o.Holds.Select(h => (h.Allergen, Most: o.Most(h)))).GroupBy(h => h.Allergen)
-            .Where(g => rule.Lists(g.Key) && told.GetValueOrDefault(g.Key) is var known && known <= rule.ThresholdPercent && known + g.Sum(h => h.Most) > rule.ThresholdPercent)
+            .Where(g => rule.Lists(g.Key) && told.GetValueOrDefault(g.Key) is var known && known <= rule.Threshold.Percent && known + g.Sum(h => h.Most) > rule.Threshold.Percent)
             .ToDictionary(g => g.Key, g => Math.Min(100, told.GetValueOrDefault(g.Key) + g.Sum(h => h.Most)));
         // The same material may lie in two pots: it is asked about once, with all that there is of it.
         foreach (var material in oils.GroupBy(o => o.Material.Name).Select(g => g.ToArray()))
@@ -38,7 +38,7 @@ internal static class OilFindings
                 continue;
             var names = string.Join(", ", open.Select(o => $"{o.Holds.Allergen.Name} ({o.Holds.Amount}; here up to {Percent(o.Most)}{Together(may[o.Holds.Allergen], o.Most)})"));
             yield return EveryMarket.Rules["allergen.undeclared/possible"].Find(
-                material[0].Material.File, material[0].Material.Name, names, Percent(rule.ThresholdPercent), material[0].Material.Id, rule.Source).By(open.Max(o => o.Holds.Basis));
+                material[0].Material.File, material[0].Material.Name, names, Percent(rule.Threshold.Percent), material[0].Material.Id, rule.Source).By(open.Max(o => o.Holds.Basis));
         }
     }
 

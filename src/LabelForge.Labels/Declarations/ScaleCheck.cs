@@ -38,8 +38,8 @@ internal static class ScaleCheck
         foreach (var total in product.Allergens.Where(a => a.Entry is { } entry && rule.Lists(entry) && named.All(n => n.Name != a.Name)))
         {
             var most = total.High * (1 + error.OfItself(total.Sources.Select(s => s.Material)));
-            if (most > rule.ThresholdPercent)
-                yield return rules["scale.allergen-open"].Find("ingredients", total.Name, Percent(total.High / 100), Percent(most / 100), Percent(rule.ThresholdPercent / 100), step);
+            if (most > rule.Threshold.Percent)
+                yield return rules["scale.allergen-open"].Find("ingredients", total.Name, Percent(total.High / 100), Percent(most / 100), Percent(rule.Threshold.Percent / 100), step);
         }
     }
 

@@ -9,13 +9,13 @@ namespace LabelForge.Declarations;
 /// <summary>An essential oil in a product, of a material whose papers say nothing of fragrance allergens.</summary>
 /// <param name="Material">The material that holds it.</param>
 /// <param name="Oil">The oil.</param>
-/// <param name="Low">The least it makes up of the product, mass percent.</param>
+/// <param name="Low">The least it makes up of the product.</param>
 /// <param name="High">The most it makes up of the product.</param>
 /// <param name="Holds">What oils of the kind are known to hold; empty where nothing is known of them.</param>
-public sealed record UnanalysedOil(Material Material, Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)
+public sealed record UnanalysedOil(Material Material, Ingredient Oil, FinishedShare Low, FinishedShare High, ImmutableArray<OilAllergen> Holds)
 {
     /// <summary>The most of an allergen that it may bring, mass percent of the product.</summary>
-    public decimal Most(OilAllergen allergen) => High * allergen.Most;
+    public decimal Most(OilAllergen allergen) => High.Percent * allergen.Most;
 }
 
 /// <summary>
@@ -47,7 +47,7 @@ public static class PossibleAllergens
     }
 
     private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished) => In(finished.Material)
-        .Select(o => new UnanalysedOil(finished.Material, o.Oil, finished.Share.Percent * o.Low, finished.Share.Percent * o.High, o.Holds));
+        .Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low), new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
 
     private static bool IsOil(Ingredient? ingredient) => ingredient is not null && OilAllergens.Shipped.IsScentOil(ingredient);
 }

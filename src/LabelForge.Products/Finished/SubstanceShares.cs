@@ -8,13 +8,13 @@ namespace LabelForge.Declarations;
 /// <summary>A substance in a product, declared by name or inside its fragrance.</summary>
 /// <param name="Name">As the dictionary's US name, or as the supplier writes it where the dictionary does not know it.</param>
 /// <param name="Entry">The dictionary's entry, or null.</param>
-/// <param name="LowPercent">The least it can be, mass percent of the product.</param>
-/// <param name="HighPercent">The most it can be, mass percent of the product.</param>
+/// <param name="Low">The least it can be of the product.</param>
+/// <param name="High">The most it can be of the product.</param>
 /// <param name="Sources">The materials that bring it.</param>
-public sealed record SubstanceShare(string Name, Ingredient? Entry, decimal LowPercent, decimal HighPercent, ImmutableArray<SubstanceSource> Sources)
+public sealed record SubstanceShare(string Name, Ingredient? Entry, FinishedShare Low, FinishedShare High, ImmutableArray<SubstanceSource> Sources)
 {
     /// <summary>Whether it is surely there, however little.</summary>
-    public bool IsThere => LowPercent > 0 || Sources.Any(s => s.IsListed);
+    public bool IsThere => Low.Fraction > 0 || Sources.Any(s => s.IsListed);
 
     /// <summary>The materials that bring it, as a sentence names them.</summary>
     public string From => Sources.IsEmpty ? "the recipe" : string.Join(", ", Sources.Select(s => s.Material).Distinct());
@@ -40,7 +40,7 @@ internal static class SubstanceShares
         {
             var entry = dictionary.Find(written);
             var key = entry?.Key ?? written;
-            shares[key] = new SubstanceShare(entry?.Us ?? written, entry, low, high, [.. sources[key].Select(s => s.Source).OrderByDescending(s => s.Share).ThenBy(s => s.Material, StringComparer.Ordinal)]);
+            shares[key] = new SubstanceShare(entry?.Us ?? written, entry, new FinishedShare(low / 100), new FinishedShare(high / 100), [.. sources[key].Select(s => s.Source).OrderByDescending(s => s.Share).ThenBy(s => s.Material, StringComparer.Ordinal)]);
         }
 
         // The shares of what stands inside a fragrance come last, so that a substance that stands both there and by
@@ -52,7 +52,7 @@ internal static class SubstanceShares
         foreach (var allergen in product.Allergens)
             Enter(allergen.Name, allergen.Low, allergen.High);
         // By amount, so that what is said does not depend on which material was weighed first.
-        return [.. shares.Values.Where(s => s.HighPercent > 0).OrderByDescending(s => s.HighPercent).ThenBy(s => s.Name, StringComparer.Ordinal)];
+        return [.. shares.Values.Where(s => s.High.Percent > 0).OrderByDescending(s => s.High.Percent).ThenBy(s => s.Name, StringComparer.Ordinal)];
     }
 
     // In percent of the finished product: over the materials, share of the batch times bound in the material, less what left.

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Markets;
+using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 
@@ -54,6 +55,6 @@ public sealed record ColourAdditive(
 }
 
 /// <summary>The greatest share of a colour additive in some products.</summary>
-/// <param name="Percent">Mass percent of the finished product.</param>
+/// <param name="Highest">The greatest share of the finished product, by mass.</param>
 /// <param name="Groups">The kinds and groups of product that it binds.</param>
-public sealed record ColourLimit(decimal Percent, ImmutableArray<string> Groups);
+public sealed record ColourLimit(Share Highest, ImmutableArray<string> Groups);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Markets;
+using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 
@@ -46,7 +47,7 @@ public enum SubstanceVerdict
 /// <param name="Cas">CAS numbers of those names.</param>
 /// <param name="Verdict">What it says.</param>
 /// <param name="Groups">The products it says it of, as <see cref="Markets.ProductGroup"/> reads them.</param>
-/// <param name="MostPercent">The greatest share, mass percent of the product ready for use; null where none is set.</param>
+/// <param name="Most">The greatest share of the product ready for use, by mass; null where none is set.</param>
 /// <param name="CountedAs">The substance that the share is counted as, such as <c>sorbic acid</c>; null where as itself.</param>
 /// <param name="Together">Whether the share is of all the row's ingredients together.</param>
 /// <param name="Words">The condition, the purpose or the warning, in words; may be empty.</param>
@@ -65,7 +66,7 @@ public sealed record SubstanceRule(
     ImmutableArray<CasNumber> Cas,
     SubstanceVerdict Verdict,
     ImmutableArray<string> Groups,
-    decimal? MostPercent,
+    Share? Most,
     string? CountedAs,
     bool Together,
     string Words,

@@ -68,7 +68,7 @@ public sealed class SubstanceTable
             throw row.Refuse("substances.in-dictionary", ("known", known));
         if (rule.Groups.SelectMany(g => g.Split('+')).FirstOrDefault(g => !ProductGroup.IsKnown(g)) is { } group)
             throw row.Refuse("substances.not-a-group-products", ("group", group));
-        if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf && rule.MostPercent is null)
+        if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf && rule.Most is null)
             throw row.Refuse("substances.sets-no-share");
         if (rule.Verdict is SubstanceVerdict.ProhibitedIf or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition or SubstanceVerdict.Warning && rule.Words.Length == 0)
             throw row.Refuse("substances.no-warning-words");
@@ -87,11 +87,11 @@ public sealed class SubstanceTable
         return known.TryGetValue(row["rule"], out var verdict) ? verdict : throw row.Refuse("substances.not-3", ("rule", row["rule"]), ("list", string.Join(", ", known.Keys)));
     }
 
-    private static decimal? Percent(DataRow row) =>
+    private static Share? Percent(DataRow row) =>
         row["max"].Length == 0
             ? null
             : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
-                ? percent
+                ? Share.FromPercent(percent)
                 : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 
     private static bool Together(DataRow row) => row["counted"] switch

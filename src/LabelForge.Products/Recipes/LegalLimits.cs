@@ -7,9 +7,9 @@ namespace LabelForge.Recipes;
 
 /// <summary>A bound that the law where a material is sold sets to one of its constituents, taken because the maker trusts it.</summary>
 /// <param name="Constituent">The constituent as the list names it.</param>
-/// <param name="MostPercent">The most it may hold, percent of the material.</param>
+/// <param name="Most">The most it may hold, as a share of the material.</param>
 /// <param name="Source">The entry and the instrument.</param>
-public sealed record LegalBound(string Constituent, decimal MostPercent, string Source);
+public sealed record LegalBound(string Constituent, Share Most, string Source);
 
 /// <summary>
 /// <c>trust: legal limits</c>: a base that may be sold as a finished product holds no more of a substance than the law allows
@@ -30,10 +30,10 @@ public static class LegalLimits
             .. material.Contains.Select(c =>
             {
                 // A paper that says more is not made to say less: the checks judge it.
-                if (Of(c, table) is not { } bound || bound.MostPercent < c.Share.Low.Percent || bound.MostPercent >= c.Share.High.Percent)
+                if (Of(c, table) is not { } bound || bound.Most.CompareTo(c.Share.Low) < 0 || bound.Most.CompareTo(c.Share.High) >= 0)
                     return c;
                 bounds.Add(bound);
-                return c with { Share = new(c.Share.Low, Share.FromPercent(bound.MostPercent)) };
+                return c with { Share = new(c.Share.Low, bound.Most) };
             }),
         ];
         return material with { Contains = contains, LegalBounds = bounds.ToImmutable() };
@@ -50,7 +50,7 @@ public static class LegalLimits
         // Where it is not held how much of the salt the acid is, nothing is bounded.
         if (limits.Any(r => CountedAs.Least(name, r.CountedAs) == 0))
             return null;
-        var (rule, most) = limits.Select(r => (Rule: r, Most: r.MostPercent!.Value / CountedAs.Least(name, r.CountedAs))).MaxBy(r => r.Most);
-        return new(constituent.Name, Math.Min(100, most), rule.Citation);
+        var (rule, most) = limits.Select(r => (Rule: r, Most: r.Most!.Value.Percent / CountedAs.Least(name, r.CountedAs))).MaxBy(r => r.Most);
+        return new(constituent.Name, Share.FromPercent(Math.Min(100, most)), rule.Citation);
     }
 }

@@ -40,7 +40,7 @@ public class AllergenDateTests
     public void Leave_on_products_name_allergens_from_a_tenth_of_the_rinse_off_share(string kind, string percent)
     {
         foreach (var market in new[] { Market.Eu, Market.Uk, Market.Ca })
-            Assert.Equal(decimal.Parse(percent, System.Globalization.CultureInfo.InvariantCulture), AllergenRule.For(market, Kind(kind), Day("2026-11-25"))!.ThresholdPercent);
+            Assert.Equal(decimal.Parse(percent, System.Globalization.CultureInfo.InvariantCulture), AllergenRule.For(market, Kind(kind), Day("2026-11-25"))!.Threshold.Percent);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
+using LabelForge.Measures;
 
 namespace LabelForge.Tests.Declarations;
 
@@ -8,15 +9,15 @@ namespace LabelForge.Tests.Declarations;
 public class AllergenReasonTests
 {
     private const string Base = "[ Glycerin: 60 %, Water: 40 % ]";
-    private static readonly AllergenRule Long = new(AllergenList.Extended, 0.01m, "long");
-    private static readonly AllergenRule Short = new(AllergenList.Short, 0.001m, "short");
+    private static readonly AllergenRule Long = new(AllergenList.Extended, Share.FromPercent(0.01m), "long");
+    private static readonly AllergenRule Short = new(AllergenList.Short, Share.FromPercent(0.001m), "short");
 
     [Fact]
     public void Of_two_rules_the_longer_list_and_the_lower_threshold_bind()
     {
-        Assert.Equal(new AllergenRule(AllergenList.Extended, 0.001m, "long"), Long.Stricter(Short));
-        Assert.Equal(new AllergenRule(AllergenList.Extended, 0.001m, "long"), Short.Stricter(Long));
-        Assert.Equal(Long with { ThresholdPercent = 0.001m }, Long.Stricter(Short with { List = AllergenList.Extended }));
+        Assert.Equal(new AllergenRule(AllergenList.Extended, Share.FromPercent(0.001m), "long"), Long.Stricter(Short));
+        Assert.Equal(new AllergenRule(AllergenList.Extended, Share.FromPercent(0.001m), "long"), Short.Stricter(Long));
+        Assert.Equal(Long with { Threshold = Share.FromPercent(0.001m) }, Long.Stricter(Short with { List = AllergenList.Extended }));
     }
 
     [Theory]

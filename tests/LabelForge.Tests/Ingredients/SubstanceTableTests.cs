@@ -54,9 +54,9 @@ public partial class SubstanceTableTests
     [Fact]
     public void Every_share_stands_in_the_official_entry()
     {
-        var strays = Eu.All.Where(r => r.MostPercent is not null && InExports(r))
-            .Where(r => !Figures(Official(r.List)[r.Reference]).Contains(r.MostPercent!.Value))
-            .Select(r => $"{r.List} {r.Reference}: {r.MostPercent} %");
+        var strays = Eu.All.Where(r => r.Most is not null && InExports(r))
+            .Where(r => !Figures(Official(r.List)[r.Reference]).Contains(r.Most!.Value.Percent))
+            .Select(r => $"{r.List} {r.Reference}: {r.Most!.Value.Percent} %");
         Assert.Empty(strays);
     }
 
@@ -163,7 +163,7 @@ public partial class SubstanceTableTests
         var product = ProductKinds.Shipped.Find(kind).Value!;
         var first = SubstanceTable.For(MarketText.Parse("eu").OrRefuse())!.Of(ingredient, IngredientDictionary.Shipped.Entries.First(e => e.Key == ingredient))
             .First(r => r.Verdict == SubstanceVerdict.AtMost && r.From >= new DateOnly(2026, 5, 1) && ProductGroup.Covers(product, r.Groups) == Applies.Yes);
-        Assert.Equal(decimal.Parse(most, System.Globalization.CultureInfo.InvariantCulture), first.MostPercent);
+        Assert.Equal(decimal.Parse(most, System.Globalization.CultureInfo.InvariantCulture), first.Most?.Percent);
     }
 
     // Instruments that amend Regulation (EC) No 1223/2009 in Great Britain, as far as they were found.
