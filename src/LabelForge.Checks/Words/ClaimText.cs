@@ -9,6 +9,7 @@ internal sealed class ClaimText
     private readonly Lazy<ImmutableArray<int>> ofAll;
     private string? lower;
     private readonly Dictionary<int, ImmutableArray<SentenceGrammar>> grammars = [];
+    private readonly Dictionary<WordClass, ImmutableArray<string>> held = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>A text.</summary>
     public ClaimText(string text)
@@ -26,6 +27,14 @@ internal sealed class ClaimText
 
     /// <summary>Without accents, in small letters.</summary>
     public string Lower => lower ??= Folded.ToLowerInvariant();
+
+    /// <summary>Of a class of words, the patterns of those that may stand in the text.</summary>
+    public ImmutableArray<string> Holds(WordClass words)
+    {
+        if (!held.TryGetValue(words, out var here))
+            held.Add(words, here = [.. words.Members.Where(m => Lower.Contains(m.Probe, StringComparison.Ordinal)).Select(m => m.Pattern)]);
+        return here;
+    }
 
     /// <summary>The sentence around a place.</summary>
     public ClaimPlace At(int start, int length)

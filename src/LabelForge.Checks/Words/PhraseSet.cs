@@ -36,7 +36,7 @@ public sealed class PhraseSet
     private bool MayBeIn(string lower) => probes.Any(p => lower.Contains(p, StringComparison.Ordinal));
 
     // The longest run of letters and digits: it stands in every text that the phrase is found in.
-    private static string Probe(string phrase)
+    internal static string Probe(string phrase)
     {
         var longest = "";
         for (var from = 0; from < phrase.Length; from++)

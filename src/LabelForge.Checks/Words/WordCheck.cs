@@ -15,12 +15,13 @@ public static partial class WordCheck
     /// <summary>The words of a text that make a claim, where they claim it and do not deny it or warn.</summary>
     internal static IEnumerable<string> Hits(ClaimText text, ClaimWords claim)
     {
-        foreach (var words in claim.Words)
+        // English words are found in whatever language, for labels mix it in; what is put together of several only in its own.
+        foreach (var (language, anywhere, matches) in claim.Words.Select(w => (w.Language, w.Language == "en", w.Finds.In(text))).Concat(claim.Meanings.Select(m => (m.Language, false, m.In(text)))))
         {
-            foreach (var match in words.Finds.In(text))
+            foreach (var match in matches)
             {
                 var place = text.At(match.Index, match.Length);
-                if ((words.Language == "en" || place.Grammars.Any(g => g.Language == words.Language))
+                if ((anywhere || place.Grammars.Any(g => g.Language == language))
                     && !claim.Unless.Any(u => u.IsIn(place.Sentence))
                     && !(claim.Figures && WordContext.IsFigure(place))
                     && !WordContext.ClaimsNothing(place))

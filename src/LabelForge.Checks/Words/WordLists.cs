@@ -38,6 +38,9 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
     /// <summary>The markets in which they do so, as <c>us</c>; empty for all.</summary>
     public ImmutableArray<string> Markets { get; init; } = [];
 
+    /// <summary>What they mean, in words of classes; beside the words as they stand.</summary>
+    internal ImmutableArray<MeaningPattern> Meanings { get; init; } = [];
+
     /// <summary>Whether they may be a figure of speech: "heals the soul".</summary>
     public bool Figures { get; init; }
 
@@ -84,10 +87,7 @@ public static class WordLists
             foreach (var record in Records($"claims-{language}"))
             {
                 record.OnlyKeys("id", "words", "unless");
-                var id = record.Text("id", "the id of an entry of claims.yaml");
-                var at = Array.FindIndex(all, c => c.Id == id);
-                if (at < 0)
-                    throw record.RefuseAt("id", "claims.no-such-entry", ("id", id));
+                var at = Entry(all, record);
                 all[at] = all[at] with
                 {
                     Words = all[at].Words.Add(new(language, PhraseSet.Of(record.Texts("words", "[...]")))),
@@ -95,7 +95,21 @@ public static class WordLists
                 };
             }
         }
+        var classes = SentenceGrammar.All.Select(g => (g.Language, Classes: WordClass.Read(Records($"meanings-{g.Language}")))).ToArray();
+        foreach (var record in Records("meanings"))
+        {
+            record.OnlyKeys("id", "patterns");
+            var at = Entry(all, record);
+            all[at] = all[at] with { Meanings = [.. record.Texts("patterns", "[\"{acts} ... {ailments}\"]").SelectMany(p => classes.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()] };
+        }
         return [.. all];
+    }
+
+    private static int Entry(ClaimWords[] all, YamlRecord record)
+    {
+        var id = record.Text("id", "the id of an entry of claims.yaml");
+        return Array.FindIndex(all, c => c.Id == id) is var at and >= 0 ? at
+            : throw record.RefuseAt("id", "claims.no-such-entry", ("id", id));
     }
 
     private const string English = "en";
