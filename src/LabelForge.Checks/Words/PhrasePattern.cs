@@ -20,18 +20,18 @@ internal static class PhrasePattern
         $"^(?:{string.Join('|', names.Select(n => Regex.Escape(n).Replace(@"\*", ".*").Replace(@"\ ", @"[\s-]+")))})$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
 
-    /// <summary>A pattern that finds patterns of words one after the other, each whole; <c>...</c> among them for up to three words between.</summary>
+    /// <summary>A pattern that finds patterns of words one after the other, each whole; <c>...</c> among them for up to five words between.</summary>
     public static Regex InOrder(IEnumerable<string> patterns) => new(
-        $@"(?<![\p{{L}}\d])(?:{Joined(patterns.Select(p => p == Between ? Gap : p))})(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
+        $@"(?<![\p{{L}}\d])(?:{Joined(patterns.Select(p => p == Between ? Gap : p), 5)})(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
 
     /// <summary>A phrase's pattern without the word borders.</summary>
-    public static string Body(string phrase) => Joined(phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word));
+    public static string Body(string phrase) => Joined(phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word), 3);
 
     private const string Between = "...";
     private const string Gap = "(?<gap>)";
 
-    private static string Joined(IEnumerable<string> words) =>
-        string.Join(@"[\s-]+", words).Replace(@"[\s-]+(?<gap>)[\s-]+", @"(?:[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,3}?[\s-]+");
+    private static string Joined(IEnumerable<string> words, int mostBetween) =>
+        string.Join(@"[\s-]+", words).Replace(@"[\s-]+(?<gap>)[\s-]+", $@"(?:[\s-]+[\p{{L}}\d%'’]+(?:[.,]\d+%?)?){{0,{mostBetween}}}?[\s-]+");
 
     private static string Word(string word) => word switch
     {
