@@ -9,7 +9,8 @@ internal sealed class ClaimText
     private readonly Lazy<ImmutableArray<int>> ofAll;
     private string? lower;
     private readonly Dictionary<int, ImmutableArray<SentenceGrammar>> grammars = [];
-    private readonly Dictionary<WordClass, ImmutableArray<string>> held = new(ReferenceEqualityComparer.Instance);
+    private readonly Dictionary<WordClass, ImmutableArray<WordSpan>> spans = [];
+    private HashSet<string>? languages;
 
     /// <summary>A text.</summary>
     public ClaimText(string text)
@@ -28,12 +29,25 @@ internal sealed class ClaimText
     /// <summary>Without accents, in small letters.</summary>
     public string Lower => lower ??= Folded.ToLowerInvariant();
 
-    /// <summary>Of a class of words, the patterns of those that may stand in the text.</summary>
-    public ImmutableArray<string> Holds(WordClass words)
+    /// <summary>Where words of a class stand in it.</summary>
+    public ImmutableArray<WordSpan> Of(WordClass words)
     {
-        if (!held.TryGetValue(words, out var here))
-            held.Add(words, here = [.. words.Members.Where(m => Lower.Contains(m.Probe, StringComparison.Ordinal)).Select(m => m.Pattern)]);
-        return here;
+        if (!spans.TryGetValue(words, out var known))
+            spans.Add(words, known = words.In(Lower));
+        return known;
+    }
+
+    /// <summary>Whether any sentence may be in a language.</summary>
+    public bool MayBe(string language) => (languages ??= [.. Sentences().SelectMany(s => GrammarsOf(s.Start, s.End)).Select(g => g.Language)]).Contains(language);
+
+    private IEnumerable<WordSpan> Sentences()
+    {
+        for (var from = 0; from < Folded.Length;)
+        {
+            var place = At(from, 0);
+            yield return new(place.From, place.To);
+            from = Math.Max(place.To, from) + 1;
+        }
     }
 
     /// <summary>The sentence around a place.</summary>

@@ -4,14 +4,17 @@ using System.Text.RegularExpressions;
 namespace LabelForge.Checks.Words;
 
 /// <summary>
-/// A claim by what it means: words of classes one after the other, "{acts} ... {ailments}". Of classes with some hundreds of
-/// words a text has few: the pattern is made of those that stand in it, for each text anew.
+/// A claim by what it means: words of some classes one after the other, "{acts} ... {ailments}"; <c>...</c> stands for up to
+/// five words between.
 /// </summary>
-internal sealed class MeaningPattern
+internal sealed partial class MeaningPattern
 {
-    private readonly ImmutableArray<(string? Word, WordClass? Class)> parts;
+    private const string Between = "...";
+    private const int MostBetween = 120;
 
-    private MeaningPattern(string language, ImmutableArray<(string?, WordClass?)> parts) => (Language, this.parts) = (language, parts);
+    private readonly ImmutableArray<(WordClass Class, bool Apart)> parts;
+
+    private MeaningPattern(string language, ImmutableArray<(WordClass, bool)> parts) => (Language, this.parts) = (language, parts);
 
     /// <summary>The language whose words it is made of.</summary>
     public string Language { get; }
@@ -19,26 +22,55 @@ internal sealed class MeaningPattern
     /// <summary>Reads a pattern with the classes of a language; null where the language has not all of them.</summary>
     public static MeaningPattern? Of(string pattern, string language, ImmutableDictionary<string, WordClass> classes)
     {
-        (string? Word, WordClass? Class)[] parts = [.. pattern.Split(' ').Select(w => WordClass.Name(w) is { } name ? ((string?)null, classes.GetValueOrDefault(name)) : (w, null))];
-        return parts.Any(p => p is { Word: null, Class: null }) ? null : new(language, [.. parts]);
+        var parts = ImmutableArray.CreateBuilder<(WordClass, bool)>();
+        var apart = false;
+        foreach (var word in pattern.Split(' '))
+        {
+            if (word == Between)
+                apart = true;
+            else if (WordClass.Name(word) is { } name && classes.TryGetValue(name, out var known))
+                (parts, apart) = (Added(parts, known, apart), false);
+            else
+                return null;
+        }
+        return new(language, parts.ToImmutable());
     }
 
-    /// <summary>Where it is found in a text.</summary>
-    public IEnumerable<Match> In(ClaimText text)
+    /// <summary>Where it is found in a text, from the first word to the last.</summary>
+    public IEnumerable<WordSpan> In(ClaimText text)
     {
-        var body = new List<string>();
-        foreach (var (word, words) in parts)
-        {
-            if (words is null)
-            {
-                body.Add(word!);
-                continue;
-            }
-            var here = text.Holds(words);
-            if (here.IsEmpty)
-                return [];
-            body.Add($"(?:{string.Join('|', here)})");
-        }
-        return PhrasePattern.InOrder(body).Matches(text.Folded);
+        IEnumerable<WordSpan> found = text.Of(parts[0].Class);
+        foreach (var (next, apart) in parts.Skip(1))
+            found = Followed(found, text, next, apart);
+        return found;
     }
+
+    private static IEnumerable<WordSpan> Followed(IEnumerable<WordSpan> found, ClaimText text, WordClass next, bool apart)
+    {
+        foreach (var first in found)
+        {
+            foreach (var then in text.Of(next))
+            {
+                if (then.Start <= first.End)
+                    continue;
+                if (then.Start - first.End > MostBetween)
+                    break;
+                var between = text.Lower.AsSpan(first.End, then.Start - first.End);
+                if (apart ? WordsBetween().IsMatch(between) : NothingBetween().IsMatch(between))
+                    yield return new(first.Start, then.End);
+            }
+        }
+    }
+
+    private static ImmutableArray<(WordClass, bool)>.Builder Added(ImmutableArray<(WordClass, bool)>.Builder parts, WordClass known, bool apart)
+    {
+        parts.Add((known, apart));
+        return parts;
+    }
+
+    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,5},?[\s-]+$")]
+    private static partial Regex WordsBetween();
+
+    [GeneratedRegex(@"^,?[\s-]+$")]
+    private static partial Regex NothingBetween();
 }

@@ -20,22 +20,15 @@ internal static class PhrasePattern
         $"^(?:{string.Join('|', names.Select(n => Regex.Escape(n).Replace(@"\*", ".*").Replace(@"\ ", @"[\s-]+")))})$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
 
-    /// <summary>A pattern that finds patterns of words one after the other, each whole; <c>...</c> among them for up to five words between.</summary>
-    public static Regex InOrder(IEnumerable<string> patterns) => new(
-        $@"(?<![\p{{L}}\d])(?:{Joined(patterns.Select(p => p == Between ? Gap : p), 5)})(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
+    /// <summary>A pattern that finds a phrase in small letters, in a text of small letters.</summary>
+    public static Regex Lower(string phrase) => new($@"(?<![\p{{L}}\d]){Body(phrase)}(?![\p{{L}}\d])", RegexOptions.CultureInvariant, Limit);
 
     /// <summary>A phrase's pattern without the word borders.</summary>
-    public static string Body(string phrase) => Joined(phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word), 3);
-
-    private const string Between = "...";
-    private const string Gap = "(?<gap>)";
-
-    private static string Joined(IEnumerable<string> words, int mostBetween) =>
-        string.Join(@"[\s-]+", words).Replace(@"[\s-]+(?<gap>)[\s-]+", $@"(?:[\s-]+[\p{{L}}\d%'’]+(?:[.,]\d+%?)?){{0,{mostBetween}}}?[\s-]+");
+    public static string Body(string phrase) => string.Join(@"[\s-]+", phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word)).Replace(@"[\s-]+(?<gap>)[\s-]+", @"(?:[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,3}?[\s-]+");
 
     private static string Word(string word) => word switch
     {
-        Between => Gap,
+        "..." => "(?<gap>)",
         _ => Regex.Escape(word).Replace("'", "['’]").Replace(@"\*", @"[\p{L}\d'’]*"),
     };
 }

@@ -16,16 +16,18 @@ public static partial class WordCheck
     internal static IEnumerable<string> Hits(ClaimText text, ClaimWords claim)
     {
         // English words are found in whatever language, for labels mix it in; what is put together of several only in its own.
-        foreach (var (language, anywhere, matches) in claim.Words.Select(w => (w.Language, w.Language == "en", w.Finds.In(text))).Concat(claim.Meanings.Select(m => (m.Language, false, m.In(text)))))
+        var words = claim.Words.Select(w => (w.Language, Anywhere: w.Language == "en", Spans: w.Finds.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length))));
+        var meanings = claim.Meanings.Where(m => text.MayBe(m.Language)).Select(m => (m.Language, Anywhere: false, Spans: m.In(text)));
+        foreach (var (language, anywhere, spans) in words.Concat(meanings))
         {
-            foreach (var match in matches)
+            foreach (var span in spans)
             {
-                var place = text.At(match.Index, match.Length);
+                var place = text.At(span.Start, span.End - span.Start);
                 if ((anywhere || place.Grammars.Any(g => g.Language == language))
                     && !claim.Unless.Any(u => u.IsIn(place.Sentence))
                     && !(claim.Figures && WordContext.IsFigure(place))
                     && !WordContext.ClaimsNothing(place))
-                    yield return Plain(text.Written.Substring(match.Index, match.Length));
+                    yield return Plain(text.Written[span.Start..span.End]);
             }
         }
     }

@@ -1,16 +1,33 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Markets;
 
 namespace LabelForge.Checks.Words;
 
 /// <summary>Words of one language that do the same in a sentence: what makes a thing go, what ails, a part of the body.</summary>
-/// <param name="Members">The words, each as a pattern, with what of it stands in every text that it is found in.</param>
-internal sealed record WordClass(ImmutableArray<(string Pattern, string Probe)> Members)
+internal sealed class WordClass
 {
-    /// <summary>A class of words, as the lists write them.</summary>
-    public static WordClass Of(IEnumerable<string> words) =>
-        new([.. words.Select(FoldedText.KeepingCase).Distinct(StringComparer.Ordinal).Select(w => (PhrasePattern.Body(w), PhraseSet.Probe(w))).OrderByDescending(m => m.Item1.Length)]);
+    // Each with what of it stands in every text that it is found in; a pattern is made when that first happens.
+    private readonly ImmutableArray<(string Probe, Lazy<Regex> Finds)> members;
+
+    private WordClass(IEnumerable<string> words) => members =
+        [.. words.Select(w => FoldedText.KeepingCase(w).ToLowerInvariant()).Distinct(StringComparer.Ordinal).Select(w => (PhraseSet.Probe(w), new Lazy<Regex>(() => PhrasePattern.Lower(w))))];
+
+    /// <summary>Where words of the class stand in a text, from its beginning on; where several begin at one place, each.</summary>
+    /// <param name="lower">The text without accents, in small letters.</param>
+    public ImmutableArray<WordSpan> In(string lower)
+    {
+        var spans = new SortedSet<WordSpan>();
+        foreach (var (probe, finds) in members)
+        {
+            if (!lower.Contains(probe, StringComparison.Ordinal))
+                continue;
+            foreach (var found in finds.Value.EnumerateMatches(lower))
+                spans.Add(new(found.Index, found.Index + found.Length));
+        }
+        return [.. spans];
+    }
 
     /// <summary>The classes of a language, by name; a class may hold others, as <c>{name}</c>, which stand before it.</summary>
     public static ImmutableDictionary<string, WordClass> Read(IEnumerable<YamlRecord> records)
@@ -23,9 +40,18 @@ internal sealed record WordClass(ImmutableArray<(string Pattern, string Probe)> 
             words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Name(w) is not { } other ? [w]
                 : words.TryGetValue(other, out var held) ? held : throw record.RefuseAt("words", $"There is no class {w} before it.", "Write the class first."))]);
         }
-        return words.ToImmutableDictionary(w => w.Key, w => Of(w.Value), StringComparer.Ordinal);
+        return words.ToImmutableDictionary(w => w.Key, w => new WordClass(w.Value), StringComparer.Ordinal);
     }
 
     /// <summary>The class that a word of a pattern names, as <c>{name}</c>; null where it is a word of its own.</summary>
     public static string? Name(string word) => word is ['{', .. var name, '}'] ? name : null;
+}
+
+/// <summary>Where words stand in a text.</summary>
+/// <param name="Start">Where they begin.</param>
+/// <param name="End">Where they end.</param>
+internal readonly record struct WordSpan(int Start, int End) : IComparable<WordSpan>
+{
+    /// <summary>By where they begin, then by where they end.</summary>
+    public int CompareTo(WordSpan other) => Start != other.Start ? Start.CompareTo(other.Start) : End.CompareTo(other.End);
 }
