@@ -10,11 +10,10 @@ internal static class ClaimChecks
     {
         var where = label.Label.Own is null ? "words" : label.Where;
         var text = new ClaimText(label.Label.Rest);
-        foreach (var claim in WordLists.Claims.Where(c => c.HoldsIn(label.Market)))
+        foreach (var (claim, words) in Made(text, label))
         {
-            var hits = WordCheck.Hits(text, claim).DistinctBy(h => h.ToLowerInvariant()).ToArray();
-            if (hits.Length > 0 && Rule(claim.Makes, label.MeantAs) is { } rule)
-                label.Tell(rule, where, string.Join("\", \"", hits), claim.Says, claim.Instead);
+            if (Rule(claim.Makes, label.MeantAs) is { } rule)
+                label.Tell(rule, where, string.Join("\", \"", words), claim.Says, claim.Instead);
         }
         foreach (var denial in WordLists.Denials)
             Denied(label, text, denial, where);
@@ -22,6 +21,20 @@ internal static class ClaimChecks
         {
             if (label.Names.Where(n => denied.IsIn(n.Name, n.Known)).Select(n => n.Name).ToArray() is { Length: > 0 } against)
                 label.Tell("claim.contradicted", where, denied.Written, string.Join(", ", against), "or keep it out of the product");
+        }
+    }
+
+    // What is found by its meaning is told where no words of the same weight tell it already: "Moisturizes dry skin" once.
+    private static IEnumerable<(ClaimWords Claim, string[] Words)> Made(ClaimText text, CheckCase label)
+    {
+        var all = WordLists.Claims.Where(c => c.HoldsIn(label.Market)).Select(c => (Claim: c, Hits: WordCheck.Hits(text, c).ToArray())).Where(c => c.Hits.Length > 0).ToArray();
+        var told = all.SelectMany(c => c.Hits.Where(h => !h.ByMeaning).Select(h => (c.Claim.Makes, h.Span))).ToList();
+        foreach (var (claim, hits) in all)
+        {
+            ClaimHit[] anew = [.. hits.Where(h => !h.ByMeaning || !told.Any(t => t.Makes == claim.Makes && t.Span.Overlaps(h.Span)))];
+            told.AddRange(anew.Where(h => h.ByMeaning).Select(h => (claim.Makes, h.Span)));
+            if (anew.Length > 0)
+                yield return (claim, [.. anew.Select(h => h.Words).DistinctBy(w => w.ToLowerInvariant())]);
         }
     }
 

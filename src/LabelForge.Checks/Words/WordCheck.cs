@@ -13,21 +13,21 @@ public static partial class WordCheck
     }
 
     /// <summary>The words of a text that make a claim, where they claim it and do not deny it or warn.</summary>
-    internal static IEnumerable<string> Hits(ClaimText text, ClaimWords claim)
+    internal static IEnumerable<ClaimHit> Hits(ClaimText text, ClaimWords claim)
     {
         // English words are found in whatever language, for labels mix it in; what is put together of several only in its own.
-        var words = claim.Words.Select(w => (w.Language, Anywhere: w.Language == "en", Spans: w.Finds.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length))));
-        var meanings = claim.Meanings.Where(m => text.MayBe(m.Language)).Select(m => (m.Language, Anywhere: false, Spans: m.In(text)));
-        foreach (var (language, anywhere, spans) in words.Concat(meanings))
+        var words = claim.Words.Select(w => (w.Language, ByMeaning: false, Spans: w.Finds.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length))));
+        var meanings = claim.Meanings.Where(m => text.MayBe(m.Language)).Select(m => (m.Language, ByMeaning: true, Spans: m.In(text)));
+        foreach (var (language, byMeaning, spans) in words.Concat(meanings))
         {
             foreach (var span in spans)
             {
                 var place = text.At(span.Start, span.End - span.Start);
-                if ((anywhere || place.Grammars.Any(g => g.Language == language))
+                if (((!byMeaning && language == "en") || place.Grammars.Any(g => g.Language == language))
                     && !claim.Unless.Any(u => u.IsIn(place.Sentence))
                     && !(claim.Figures && WordContext.IsFigure(place))
                     && !WordContext.ClaimsNothing(place))
-                    yield return Plain(text.Written[span.Start..span.End]);
+                    yield return new(Plain(text.Written[span.Start..span.End]), span, byMeaning);
             }
         }
     }
@@ -48,3 +48,9 @@ public static partial class WordCheck
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
 }
+
+/// <summary>Words of a text that claim something.</summary>
+/// <param name="Words">As they are written.</param>
+/// <param name="Span">Where they stand.</param>
+/// <param name="ByMeaning">Whether they were put together by what they mean, and stand as they are in no list.</param>
+internal readonly record struct ClaimHit(string Words, WordSpan Span, bool ByMeaning);

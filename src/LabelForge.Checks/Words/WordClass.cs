@@ -52,6 +52,9 @@ internal sealed class WordClass
 /// <param name="End">Where they end.</param>
 internal readonly record struct WordSpan(int Start, int End) : IComparable<WordSpan>
 {
+    /// <summary>Whether both have something of the text.</summary>
+    public bool Overlaps(WordSpan other) => Start < other.End && other.Start < End;
+
     /// <summary>By where they begin, then by where they end.</summary>
     public int CompareTo(WordSpan other) => Start != other.Start ? Start.CompareTo(other.Start) : End.CompareTo(other.End);
 }
