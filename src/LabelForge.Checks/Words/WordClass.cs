@@ -38,7 +38,7 @@ internal sealed class WordClass
             record.OnlyKeys("id", "words");
             var id = record.Text("id", "the name of a class");
             words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Name(w) is not { } other ? [w]
-                : words.TryGetValue(other, out var held) ? held : throw record.RefuseAt("words", $"There is no class {w} before it.", "Write the class first."))]);
+                : words.TryGetValue(other, out var held) ? held : throw record.RefuseAt("words", "claims.no-such-class", ("class", w)))]);
         }
         return words.ToImmutableDictionary(w => w.Key, w => new WordClass(w.Value), StringComparer.Ordinal);
     }

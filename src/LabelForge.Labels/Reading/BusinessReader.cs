@@ -157,7 +157,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"\d[A-Za-z]?[ ]$")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+[\p{L}.&'’]+){1,6}?[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}\d“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+(?!by\s*[:•|]?\s+(?-i:[\p{Lu}\d“""«„]))[\p{L}.&'’]+){1,6}[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}\d“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
     private static partial Regex LedName();
 
     [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*\d{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]

@@ -28,6 +28,15 @@ public sealed class HostileTextTests
     public void The_longest_text_of_one_kind_is_read_to_its_end(string part) =>
         Check(string.Concat(Enumerable.Repeat(part, (LabelText.MostCharacters - 8) / part.Length)) + "soap 1");
 
+    [Theory]
+    [InlineData("Handmade in small batches in our garden workshop")]
+    [InlineData("Made with love and patience in a shed behind the house where we were born")]
+    public void How_it_is_made_is_no_business_and_is_read_at_once(string text)
+    {
+        var task = Task.Run(() => LabelStatement.Read(LabelText.Of(text, "x"), IngredientDictionary.Shipped), TestContext.Current.CancellationToken);
+        Assert.True(task.Wait(TimeSpan.FromSeconds(20), TestContext.Current.CancellationToken), "still reading");
+    }
+
     [Fact]
     public void Random_characters_are_read_or_refused()
     {
