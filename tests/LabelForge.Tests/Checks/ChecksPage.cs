@@ -24,8 +24,7 @@ internal static class ChecksPage
     private static readonly Lazy<(string Corpus, ClaimOutcome Outcome)[]> Claims = new(() =>
         [.. from corpus in ClaimSentence.Corpora
             from language in ClaimSentence.Languages
-            from sentence in ClaimSentence.Read(language, corpus)
-            from outcome in ClaimOutcome.Of(sentence)
+            from outcome in ClaimOutcome.OfAll(corpus, language)
             select (corpus, outcome)]);
 
     private static string ClaimsByLanguage()

@@ -21,7 +21,7 @@ public sealed class ClaimCorpusTests(ITestOutputHelper output)
     [MemberData(nameof(Corpora))]
     public void Sentences_are_judged_by_what_they_mean(string corpus, string language)
     {
-        var outcomes = ClaimSentence.Read(language, corpus).SelectMany(ClaimOutcome.Of).ToArray();
+        var outcomes = ClaimOutcome.OfAll(corpus, language);
         foreach (var wrong in outcomes.Where(o => !o.Sentence.HeldOut && (o.Score.False > 0 || o.Score.Told < o.Score.Wanted)).GroupBy(o => (o.Sentence.Text, o.Rule, o.Score.False)))
             output.WriteLine($"{(wrong.Key.False > 0 ? "false" : "MISSED")} {wrong.Key.Rule[6..]} {string.Join(',', wrong.Select(o => o.Market))}: {wrong.Key.Text} [{string.Join("; ", wrong.First().Sentence.Ingredients)}]");
         foreach (var held in new[] { false, true })
@@ -36,9 +36,8 @@ public sealed class ClaimCorpusTests(ITestOutputHelper output)
     {
         var held = from corpus in ClaimSentence.Corpora
                    from language in ClaimSentence.Languages
-                   from sentence in ClaimSentence.Read(language, corpus)
-                   where sentence.HeldOut
-                   from outcome in ClaimOutcome.Of(sentence)
+                   from outcome in ClaimOutcome.OfAll(corpus, language)
+                   where outcome.Sentence.HeldOut
                    select outcome.Score;
         var score = held.Aggregate(default(ClaimScore), (s, o) => s + o);
         Assert.True(score is { Recall: >= 0.97, Precision: >= 0.97 }, $"{score}");

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Markets;
@@ -30,6 +31,12 @@ internal sealed record ClaimOutcome(ClaimSentence Sentence, string Market, strin
     /// <summary>The rules that sentences are judged by.</summary>
     public static readonly ImmutableArray<string> Rules =
         ["claim.drug", "claim.makes-soap-a-cosmetic", "claim.needs-proof", "claim.unfair", "claim.contradicted", "claim.doubtful"];
+
+    private static readonly ConcurrentDictionary<(string Corpus, string Language), Lazy<ImmutableArray<ClaimOutcome>>> Judged = new();
+
+    /// <summary>What comes of a corpus in a language; judged once for all tests.</summary>
+    public static ImmutableArray<ClaimOutcome> OfAll(string corpus, string language) =>
+        Judged.GetOrAdd((corpus, language), key => new(() => [.. ClaimSentence.Read(key.Language, key.Corpus).SelectMany(Of)])).Value;
 
     /// <summary>Judges a sentence everywhere.</summary>
     public static IEnumerable<ClaimOutcome> Of(ClaimSentence sentence) => MarketBook.Shipped.All.SelectMany(m => In(sentence, m));

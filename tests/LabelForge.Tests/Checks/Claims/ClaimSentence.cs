@@ -17,7 +17,7 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     /// <summary>The languages of the corpus.</summary>
     public static readonly ImmutableArray<string> Languages = ["en", "fr", "de", "es", "it"];
 
-    /// <summary>The corpora: that which the grammar was made with, one written when it stood, and one written last.</summary>
+    /// <summary>The corpora: that which the grammar was made with, then each as it was written, measured first and learned from after.</summary>
     public static readonly ImmutableArray<string> Corpora = ["sentences", "later", "last", "fourth", "fifth", "sixth", "seventh"];
 
     /// <summary>Whether it belongs to the third that is measured only: nothing was changed for what it showed.</summary>
