@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace LabelForge.Days;
 
 /// <summary>What kind of thing is open.</summary>
@@ -31,6 +33,12 @@ public enum OpenKind
 /// <param name="Detail">What is known about it, in a sentence or two.</param>
 public sealed record OpenThing(OpenKind Kind, string Title, string Detail)
 {
+    /// <summary>The title as data, for who says it in other words or another language.</summary>
+    public required Saying Titled { get; init; }
+
+    /// <summary>The sentences of the detail as data.</summary>
+    public required ImmutableArray<Saying> Details { get; init; }
+
     /// <summary>The lot that it is about; null where it is about none.</summary>
     public string? Lot { get; init; }
 
@@ -49,6 +57,11 @@ public sealed record OpenThing(OpenKind Kind, string Title, string Detail)
     /// <summary>The day by which something is to be done; null where none is set.</summary>
     public DateOnly? By { get; init; }
 }
+
+/// <summary>A sentence as data: what it says, and of what.</summary>
+/// <param name="Key">What it says.</param>
+/// <param name="Filled">Of what: names, numbers and days as they are written, and sayings again.</param>
+public sealed record Saying(string Key, params object[] Filled);
 
 /// <summary>A product on the shelf.</summary>
 /// <param name="Product">As it is named where a recipe is asked for.</param>

@@ -28,6 +28,6 @@ public sealed class Say
     /// <summary>Whether a key has words.</summary>
     public bool Has(string key) => _book.Has(key);
 
-    /// <summary>The words for one or for several: the keys <c>key.one</c> and <c>key.many</c>.</summary>
-    public string Counted(string key, int count) => _book.Of(count == 1 ? key + ".one" : key + ".many", count);
+    /// <summary>The words for one or for several: the keys <c>key.one</c> and <c>key.many</c>, which begin with the count.</summary>
+    public string Counted(string key, int count, params object?[] more) => _book.Of(count == 1 ? key + ".one" : key + ".many", [count, .. more]);
 }

@@ -102,14 +102,15 @@ public sealed class Window : IAsyncDisposable
     /// <summary>Waits until the page's pictures are there and nothing has moved for a moment.</summary>
     public async Task SettleAsync()
     {
-        if (Page.Url.Contains("/labels/", StringComparison.Ordinal) || Page.Url.Contains("/print/", StringComparison.Ordinal) || System.Text.RegularExpressions.Regex.IsMatch(Page.Url, "/recipes/(?!new)."))
+        if (Page.Url.Contains("/labels/", StringComparison.Ordinal) || Page.Url.Contains("/print/", StringComparison.Ordinal) || System.Text.RegularExpressions.Regex.IsMatch(Page.Url, "/recipes/(?!new)[^/]+$"))
             await Page.Locator(".pictures img").First.WaitForAsync();
         if (Page.Url.Contains("/looks/", StringComparison.Ordinal))
         {
             await Page.Locator(".measured").WaitForAsync();
             await Page.WaitForFunctionAsync("() => !document.querySelector('.tiles .no-thumb') && document.querySelector('.range-strip')");
         }
-        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
+        // What is loaded only when it comes into view is not waited for.
+        await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete || i.loading === 'lazy')");
         await Page.EvaluateAsync("""
             () => new Promise(done => {
               let timer = setTimeout(stop, 400);
