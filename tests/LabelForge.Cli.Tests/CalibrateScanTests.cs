@@ -37,4 +37,19 @@ public sealed class CalibrateScanTests : IDisposable
         Assert.Equal((2, ""), (run.ExitCode, run.Output));
         Assert.False(File.Exists(Path.Combine(_folder, "printers", "kitchen.yaml")));
     }
+
+    [Fact]
+    public void A_print_is_measured_on_its_scan_against_what_was_asked()
+    {
+        var (recipe, scan) = (Path.Combine(_folder, "recipes", "first-bar.yaml"), Path.Combine(_folder, "scan.png"));
+        Assert.Equal(0, CommandRun.Of("label", recipe, "--lot", "26R25-01E", "--out", scan, "--dpi", "300").ExitCode);
+        var right = CommandRun.Of("label", recipe, "--lot", "26R25-01E", "--proof", "--scan", scan, "--scan-dpi", "300");
+        Assert.Equal(0, right.ExitCode);
+        Assert.Contains("net-quantity", right.Output);
+        // The same dots closer together: a print shrunk to nine tenths.
+        var small = CommandRun.Of("label", recipe, "--lot", "26R25-01E", "--proof", "--scan", scan, "--scan-dpi", "316");
+        Assert.Equal(1, small.ExitCode);
+        Assert.Contains("TOO LOW", small.Output);
+        Assert.Equal(2, CommandRun.Of("label", recipe, "--lot", "26R25-01E", "--scan", scan).ExitCode);
+    }
 }

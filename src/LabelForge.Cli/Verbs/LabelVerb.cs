@@ -2,6 +2,7 @@ using System.CommandLine;
 using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Proofs;
+using LabelForge.Print.Scans;
 using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;
@@ -12,15 +13,19 @@ internal static class LabelVerb
     public static Command Build()
     {
         var inputs = new PrintInputs();
-        var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn);
+        var output = OutputOption.Optional("The file to write: .pdf, .svg or .png; needed save with --scan", OutputOption.Drawn);
         var dots = new Option<int?>("--dpi") { Description = "Dots to the inch of a PNG, from 72 to 2400 (default: 300)" };
         var proof = new Option<bool>("--proof") { Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare" };
-        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each") { dots, proof };
+        var scan = new Option<string?>("--scan") { Description = "With --proof: a scan of the print, PNG or JPEG; its letters, contrast and barcode are measured against what was asked" };
+        var scanDots = new Option<double?>("--scan-dpi") { Description = "Dots to the inch of the scan, where its file does not say them" };
+        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each") { dots, proof, scan, scanDots };
         output.AddTo(verb);
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
-            var path = output.Path(r);
+            if (r.GetValue(scan) is { } picture)
+                return OfScan(r, inputs, r.GetValue(proof), picture, r.GetValue(scanDots));
+            var path = output.PathOrNone(r) ?? throw new InputException(new Problem(null, 0, "No file to write is named.", "Name one with --out: a .pdf, .svg or .png."));
             var ending = Path.GetExtension(path).ToLowerInvariant();
             if (r.GetValue(dots) is not null && ending != ".png")
                 throw new InputException(null, 0, "call.no-dots", ("ending", ending));
@@ -36,5 +41,29 @@ internal static class LabelVerb
             return Exit.Done;
         }));
         return verb;
+    }
+
+    // Each product of the recipe is looked for; the scan holds one of them.
+    private static int OfScan(ParseResult r, PrintInputs inputs, bool proof, string picture, double? dots)
+    {
+        if (!proof)
+            throw new InputException(new Problem(null, 0, "--scan measures a print; it goes with --proof.", "Write --proof --scan FILE, or leave --scan out."));
+        var scan = ScannedPicture.Read(picture, dots);
+        var (jobs, _, _) = inputs.Prepare(r);
+        Parsed<LabelReading>? refused = null;
+        foreach (var job in jobs)
+        {
+            var found = LabelScan.Read(scan, job.Fit.OrRefuse());
+            if (!found.IsValue)
+            {
+                refused = found;
+                continue;
+            }
+            foreach (var line in ScanReport.Lines(job.Content.ProductName, found.Value))
+                Console.WriteLine(line);
+            return found.Value.Texts.Any(t => !t.IsHighEnough) ? Exit.FindingStands : Exit.Done;
+        }
+        Shared.Need(refused!.Value);
+        return Exit.WrongInput;
     }
 }

@@ -7,7 +7,7 @@ namespace LabelForge.Print.Ornaments.Families;
 /// </summary>
 internal static class Branching
 {
-    private const int MostSteps = 220;
+    private const int MostSteps = 600;
 
     private sealed class Node(Spot at, Node? parent)
     {
