@@ -25,7 +25,7 @@ internal static class LabelVerb
         {
             if (r.GetValue(scan) is { } picture)
                 return OfScan(r, inputs, r.GetValue(proof), picture, r.GetValue(scanDots));
-            var path = output.PathOrNone(r) ?? throw new InputException(new Problem(null, 0, "No file to write is named.", "Name one with --out: a .pdf, .svg or .png."));
+            var path = output.PathOrNone(r) ?? throw new InputException(null, 0, "call.no-file-named");
             var ending = Path.GetExtension(path).ToLowerInvariant();
             if (r.GetValue(dots) is not null && ending != ".png")
                 throw new InputException(null, 0, "call.no-dots", ("ending", ending));
@@ -47,7 +47,7 @@ internal static class LabelVerb
     private static int OfScan(ParseResult r, PrintInputs inputs, bool proof, string picture, double? dots)
     {
         if (!proof)
-            throw new InputException(new Problem(null, 0, "--scan measures a print; it goes with --proof.", "Write --proof --scan FILE, or leave --scan out."));
+            throw new InputException(null, 0, "call.scan-without-proof");
         var scan = ScannedPicture.Read(picture, dots);
         var (jobs, _, _) = inputs.Prepare(r);
         Parsed<LabelReading>? refused = null;

@@ -16,6 +16,9 @@ internal sealed class GreyField(int width, int height, float[] values, double pe
 
     public float this[int x, int y] => values[y * width + x];
 
+    /// <summary>A point, white around the field.</summary>
+    public float Around(int x, int y) => x >= 0 && y >= 0 && x < width && y < height ? values[y * width + x] : 255;
+
     /// <summary>A label as it is drawn, on white.</summary>
     public static GreyField Of(LabelLayout label, double perMillimetre)
     {

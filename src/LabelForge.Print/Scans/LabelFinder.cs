@@ -24,6 +24,9 @@ internal static class LabelFinder
     // Beyond this many points to the millimetre the whole label's place is no better known.
     private const double Fine = 6;
 
+    // A picture may be cut close to the label, or a little into it.
+    private const int Beyond = 2;
+
     private static readonly double[] Turns = [0, 90, 180, 270];
     private static readonly double[] Askew = [0, -2, 2];
 
@@ -173,14 +176,14 @@ internal static class LabelFinder
         var spread = points.Sum(p => (p.Value - mean) * (p.Value - mean));
         var (left, top, right, bottom) = (points.Min(p => p.X), points.Min(p => p.Y), points.Max(p => p.X), points.Max(p => p.Y));
         var best = (Likeness: -1.0, Pose: about);
-        for (var y = -top; y + bottom < scan.Height; y++)
+        for (var y = -top - Beyond; y + bottom < scan.Height + Beyond; y++)
         {
-            for (var x = -left; x + right < scan.Width; x++)
+            for (var x = -left - Beyond; x + right < scan.Width + Beyond; x++)
             {
                 double sum = 0, squares = 0, both = 0;
                 foreach (var (dx, dy, value) in points)
                 {
-                    double seen = scan[x + dx, y + dy];
+                    double seen = scan.Around(x + dx, y + dy);
                     sum += seen;
                     squares += seen * seen;
                     both += seen * (value - mean);

@@ -52,11 +52,11 @@ public static class LabelScan
     public static Parsed<LabelReading> Read(ScannedPicture picture, LabelLayout label)
     {
         if (picture.DotsPerInch is not { } inch)
-            return Parsed<LabelReading>.Refused("The file does not say its dots to the inch, without which nothing in it has a size.", "Use a scan, not a photo, and give its dots to the inch with --scan-dpi.");
+            return Parsed<LabelReading>.Refused("scan.no-resolution");
         var dots = inch / 25.4;
         var (width, height) = ((double)label.Design.Width.Millimetres, (double)label.Design.Height.Millimetres);
         if (LabelFinder.Find(picture, dots, per => GreyField.Of(label, per), width, height) is not { } pose)
-            return Parsed<LabelReading>.Refused("This label is not on the scan.", "Scan the print of this recipe, lot and design at actual size and 200 dots to the inch or more; it may lie any way up, a few degrees askew.");
+            return Parsed<LabelReading>.Refused("scan.no-such-label");
         var per = Math.Min(Fine, dots);
         var (scan, drawn) = (GreyField.Of(picture, per, dots), GreyField.Of(label, per));
         return Parsed<LabelReading>.Of(new LabelReading(100 * pose.WideX, 100 * pose.HighY,
