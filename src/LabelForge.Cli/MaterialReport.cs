@@ -9,12 +9,12 @@ internal static class MaterialReport
 {
     private const int WidestName = 44;
 
-    public static void Table(MaterialDraft draft, SuppliedList list, bool kindProposed)
+    public static void Table(MaterialDraft draft, SuppliedList list, string? aboutKind)
     {
         var width = Math.Clamp(draft.Matches.Max(m => m.Written.Text.Length), 12, WidestName);
         Console.WriteLine($"{draft.Name}: {draft.Kind.ToString().ToLowerInvariant()}, listed {draft.Listed.ToString().ToLowerInvariant()}. Read from the paper:");
-        if (kindProposed)
-            Console.WriteLine("That it is bought so is told from its names; --kind says otherwise.");
+        if (aboutKind is not null)
+            Console.WriteLine(aboutKind);
         Console.WriteLine();
         Console.WriteLine($"      {"written".PadRight(width)}  {"share",-12} taken as");
         foreach (var match in draft.Matches)

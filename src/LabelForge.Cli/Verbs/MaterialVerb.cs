@@ -38,16 +38,19 @@ internal static class MaterialVerb
                 : (matcher.Match(list), []);
             list = list with { LeftOut = [.. list.LeftOut, .. apart] };
             var told = r.GetValue(kind) is { } said ? Enum.Parse<MaterialKind>(said, ignoreCase: true) : (MaterialKind?)null;
+            var likely = LikelyKind.Of(matches);
             var draft = new MaterialDraft(
                 MaterialDraft.IdOf(r.GetValue(id) ?? r.GetValue(name)!), r.GetValue(name)!,
-                told ?? LikelyKind.Of(matches) ?? MaterialKind.Base, Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
+                told ?? likely ?? MaterialKind.Base, Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
             { Said = list.Said };
             var path = r.GetValue(dry) ? null : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
             var yaml = draft.ToYaml();
             if (r.GetValue(format) == "json")
                 MaterialReport.Json(draft, list, path);
             else
-                MaterialReport.Table(draft, list, told is null);
+                MaterialReport.Table(draft, list, told is not null ? null
+                    : likely is not null ? "That it is bought so is told from its names; --kind says otherwise."
+                    : "Its names do not tell what it is bought as, so it stands as a base. If it is none: --kind colourant, oil, fragrance ...");
             if (path is null)
                 return Exit.Done;
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);

@@ -21,9 +21,10 @@ public static class LikelyKind
     public static MaterialKind? Of(IEnumerable<NameMatch> names)
     {
         var all = names.ToArray();
-        if (all.Length == 0 || all.Any(m => m.Found is null))
+        // A misspelt name still tells the kind where but one name is near; what it is stays for the maker to settle.
+        var found = all.Select(m => m.Found ?? (m.Nearest is [var near] ? near : null)).OfType<Ingredient>().ToArray();
+        if (all.Length == 0 || found.Length < all.Length)
             return null;
-        var found = all.Select(m => m.Found!).ToArray();
         return found switch
         {
             [{ Us: "Water" }] => MaterialKind.Water,

@@ -28,4 +28,8 @@ public class LikelyKindTests
     [Fact]
     public void A_name_that_is_not_known_leaves_the_kind_to_the_maker() =>
         Assert.Null(LikelyKind.Of(Matcher.Match(SuppliedText.Read("Mica, Blorbium", Matcher.Knows))));
+
+    [Fact]
+    public void A_slip_in_one_name_does_not_hide_that_it_is_a_colourant() =>
+        Assert.Equal(MaterialKind.Colourant, LikelyKind.Of(Matcher.Match(SuppliedText.Read("Mica (and) Titanium Dioxid (and) Chromium Oxide Greens", Matcher.Knows))));
 }
