@@ -51,6 +51,28 @@ public sealed class PrintedLotCommandTests : IDisposable
     }
 
     [Fact]
+    public void A_batch_sheet_and_a_label_printed_over_a_broken_rule_say_so_beside_the_label_and_in_the_books()
+    {
+        var bar = Path.Combine(_folder, "recipes", "first-bar.yaml");
+        File.WriteAllText(bar, File.ReadAllText(bar).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        Assert.Equal(0, CommandRun.Of("receive", "clear-base", "5 lb", "--price", "31.50", "--workshop", _folder, "--on", "2026-11-25").ExitCode);
+        Assert.Equal(0, CommandRun.Of("batch", "start", "first-bar", "--workshop", _folder, "--lot", "26R25-01E", "--on", "2026-11-25").ExitCode);
+        foreach (var verb in new[] { "batch", "label" })
+        {
+            var file = Path.Combine(_folder, verb + ".pdf");
+            Assert.Equal(1, CommandRun.Of(verb, "first-bar", "--lot", "26R25-01E", "--workshop", _folder, "--on", "2026-11-25", "--out", file).ExitCode);
+            Assert.Equal(0, CommandRun.Of(verb, "first-bar", "--lot", "26R25-01E", "--workshop", _folder, "--on", "2026-11-25", "--out", file, "--despite", "identity.missing").ExitCode);
+        }
+        const string Said = "Printed although broken: identity.missing";
+        Assert.Contains(Said, PdfLabelReader.Read(File.ReadAllBytes(Path.Combine(_folder, "batch.pdf")), "sheet").Text, StringComparison.Ordinal);
+        // A label has no margin: the file's title says it, and no word on the label.
+        Assert.DoesNotContain("Printed although", PdfLabelReader.Read(File.ReadAllBytes(Path.Combine(_folder, "label.pdf")), "label").Text, StringComparison.Ordinal);
+        using var label = UglyToad.PdfPig.PdfDocument.Open(Path.Combine(_folder, "label.pdf"));
+        Assert.Contains(Said, label.Information.Title, StringComparison.Ordinal);
+        Assert.Equal(["Batch sheet printed despite identity.missing.", "Label printed despite identity.missing."], OpenBooks.Open(_folder).Read().Deviations.Select(d => d.What));
+    }
+
+    [Fact]
     public void A_workshop_without_books_gets_none_by_printing()
     {
         Assert.Equal(0, Sheet("first-bar").ExitCode);

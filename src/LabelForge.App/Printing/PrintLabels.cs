@@ -33,6 +33,9 @@ public sealed record PrintCall(ImmutableArray<LabelsToPrint> Labels, ImmutableAr
 {
     /// <summary>The number of the print run; null where none is counted.</summary>
     public int? Run { get; init; }
+
+    /// <summary>What the paper is called where it carries no labels for stock, as <c>Batch sheet</c>.</summary>
+    public string Paper { get; init; } = "Label";
 }
 
 /// <summary>What became of a print.</summary>
@@ -75,15 +78,30 @@ public static class PrintLabels
         var lots = call.Labels.GroupBy(l => l.Lot.ToString()).ToLookup(g => g.Select(l => Name(l.Job)).Distinct().Count() == 1);
         var outcome = new PrintOutcome { Shared = [.. lots[false].Select(g => (g.Key, g.Select(l => l.Job.Content.ProductName).Distinct().ToImmutableArray()))] };
         Printing[] own = [.. lots[true].Select(g => Entry(call, g.Key, [.. g])).Where(p => p.Labels > 0)];
-        if (book is null || own.Length == 0)
+        if (book is null)
             return outcome;
         try
         {
-            return outcome with { Recorded = [.. PrintedLots.Print(book, own)] };
+            NoteBroken(call, book);
+            return own.Length == 0 ? outcome : outcome with { Recorded = [.. PrintedLots.Print(book, own)] };
         }
         catch (InputException e)
         {
             return outcome with { NotRecorded = e.Problem };
+        }
+    }
+
+    // A paper that puts no labels into stock, printed over a broken rule: its batch says so; before there is one, a label drawn once.
+    private static void NoteBroken(PrintCall call, OpenBooks book)
+    {
+        foreach (var lot in call.Labels.Where(l => l.Count == 0).GroupBy(l => l.Lot.ToString()))
+        {
+            if (Broken(lot.Select(l => l.Job), call.Despite) is not { IsEmpty: false } broken)
+                continue;
+            if (book.Read().FindBatch(lot.Key) is not null)
+                Production.Note(book, lot.Key, $"{call.Paper} printed despite {string.Join(", ", broken)}.", call.On, call.By);
+            else
+                PrintedLots.Print(book, [Entry(call, lot.Key, [.. lot.Take(1).Select(l => l with { Count = 1 })])]);
         }
     }
 

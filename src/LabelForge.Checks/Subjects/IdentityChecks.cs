@@ -30,6 +30,6 @@ internal static class IdentityChecks
 
     // Where the identity is French, English may stand beside it, or anywhere else on the label.
     private static bool IsInEnglish(string identity, string text) =>
-        FrenchWords.IsSameInBoth(identity) || identity.Split('/').Any(part => part.Any(char.IsLetter) && !FrenchWords.NamesProduct(part))
-        || IdentityReader.Read(FrenchWords.WithoutProductNames(text), null) is not null;
+        FrenchWords.IsSameInBoth(identity) || identity.Split('/').Any(part => part.Any(char.IsLetter) && !FrenchWords.NamesProduct(part) && (IdentityReader.IsInEnglish(part) || IdentityReader.Read(part, null) is null))
+        || IdentityReader.IsInEnglish(FrenchWords.WithoutProductNames(text));
 }

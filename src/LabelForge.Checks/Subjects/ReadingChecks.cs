@@ -9,9 +9,9 @@ namespace LabelForge.Checks.Subjects;
 /// </summary>
 internal static class ReadingChecks
 {
-    // A made-up word or a motto is no gap in the reading; so many words that are not understood are.
+    // One or two words may be a name; so many in a row may be a sentence, and promise something that nobody judged.
+    private const int WordsOfSentence = 4;
     private const int ManyWords = 8;
-    private const double LargeShare = 0.1;
 
     public static void Check(CheckCase label)
     {
@@ -36,8 +36,8 @@ internal static class ReadingChecks
         var strays = label.Label.Strays.Where(s => s.Kind is StrayKind.Unknown or StrayKind.OtherLanguage).ToArray();
         if (strays.Length == 0)
             return;
-        var words = strays.Sum(s => LanguageOf.Words(s.Words).Count());
-        var many = words >= ManyWords && words >= LargeShare * LanguageOf.Words(label.Label.Text.Text).Count();
+        var words = strays.Select(s => LanguageOf.Words(s.Words).Count()).ToArray();
+        var many = words.Max() >= WordsOfSentence || words.Sum() >= ManyWords;
         var language = strays.Where(s => s.Kind == StrayKind.OtherLanguage).GroupBy(s => s.Language).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key;
         label.Tell(many ? "reading.not-understood" : "reading.not-understood/few", Shortened(strays[0].Words), Quoted(strays.Select(s => s.Words)), language is null ? "" : $" They seem to be {Name(language)}.");
     }

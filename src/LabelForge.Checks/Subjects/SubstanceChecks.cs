@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Words;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
@@ -138,7 +139,7 @@ internal static partial class SubstanceChecks
     /// <summary>A share in percent, for a sentence.</summary>
     internal static string Percent(decimal percent) => percent.ToString("0.######", CultureInfo.InvariantCulture) + " %";
 
-    private static bool Says(CheckCase label, string words) => label.Label.Cautions.Contains(words.TrimEnd('.'), StringComparison.OrdinalIgnoreCase);
+    private static bool Says(CheckCase label, string words) => new SetWords(label.Label.Cautions).Have(words);
 
     private static string Here(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here" : "substance.prohibited/here";
 

@@ -23,6 +23,8 @@ internal static partial class WarningChecks
             var missing = warning.Parts.Where(p => IsWanted(p, text, label) && !p.Words.IsMatch(text)).Select(p => p.Says).ToArray();
             if (missing.Length > 0)
                 label.Tell(warning.Rule, "warnings", warning.SaysIngredient ? shown! : string.Join("; ", missing));
+            else
+                SetByLaw(label, warning, text, rule.Source);
         }
         if (NotDetermined().IsMatch(text))
             label.Tell("safety.not-determined", "warnings");
@@ -39,6 +41,19 @@ internal static partial class WarningChecks
             foreach (var prohibited in SafetyLists.ProhibitedIn(label.Market).Where(p => Fits(p.Names, name)))
                 label.Tell("substance.prohibited/named", name.Name, name.Name, prohibited.Says, prohibited.Source);
         }
+    }
+
+    // All is said: in the law's own words?
+    private static void SetByLaw(CheckCase label, RequiredWarning warning, string text, string citation)
+    {
+        var said = new SetWords(text);
+        string[] other =
+        [
+            .. warning.Signal is { } signal && !said.Have(signal) ? [$"{signal}:"] : Array.Empty<string>(),
+            .. warning.Parts.Where(p => IsWanted(p, text, label) && !p.Exact.IsEmpty && !p.Exact.Any(said.Have)).Select(p => $"{p.Exact[0]}."),
+        ];
+        if (other.Length > 0)
+            label.Tell("warning.missing/set-words", "warnings", string.Join(" ", other), citation);
     }
 
     private static bool IsWanted(WarningPart part, string text, CheckCase label) =>

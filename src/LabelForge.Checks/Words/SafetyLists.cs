@@ -11,7 +11,8 @@ namespace LabelForge.Checks.Words;
 /// <param name="Unless">Words of the label that free it of this part; null where none do.</param>
 /// <param name="OnlyWith">Ingredients of which one must be there for this part to be wanted; null where it is wanted always.</param>
 /// <param name="Facts">Facts of the product that free it of this part.</param>
-public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith, ImmutableArray<Exemption> Facts);
+/// <param name="Exact">The law's own words for it, or each of the ways in which it may be worded; empty where the law sets none.</param>
+public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith, ImmutableArray<Exemption> Facts, ImmutableArray<string> Exact);
 
 /// <summary>A warning that some products must carry. The kinds that need it are those of its rule.</summary>
 /// <param name="Rule">The rule by which it is told, such as <c>warning.missing/aerosol</c>.</param>
@@ -21,6 +22,9 @@ public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex?
 /// <param name="Parts">Its parts.</param>
 public sealed record RequiredWarning(string Rule, Regex? Words, Regex? Ingredients, bool SaysIngredient, ImmutableArray<WarningPart> Parts)
 {
+    /// <summary>The word that the law sets before it; null where it sets none.</summary>
+    public string? Signal { get; init; }
+
     /// <summary>Kinds that need it, beside the products of its rule.</summary>
     public ImmutableArray<string> Kinds { get; init; } = [];
 
@@ -49,15 +53,16 @@ public static class SafetyLists
 
     private static RequiredWarning Warning(YamlRecord record)
     {
-        record.OnlyKeys("id", "kinds", "words", "ingredients", "says ingredient", "with", "parts");
+        record.OnlyKeys("id", "signal", "kinds", "words", "ingredients", "says ingredient", "with", "parts");
         var with = record.Has("with") ? record.Record("with", "{ kinds: [bath-bomb], ingredients: [...] }") : null;
         return new(
             "warning.missing/" + record.Text("id", "a name"),
             record.Has("words") ? PhrasePattern.Any(record.Texts("words", "[aerosol]")) : null,
             record.Has("ingredients") ? PhrasePattern.Whole(record.Texts("ingredients", "[butane]")) : null,
             record.Has("says ingredient"),
-            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")), Any(p, "unless"), Whole(p, "only with"), Facts(p)))])
+            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")), Any(p, "unless"), Whole(p, "only with"), Facts(p), p.Has("exact") ? [.. p.Texts("exact", "[Use only as directed]")] : []))])
         {
+            Signal = record.Has("signal") ? record.Text("signal", "Caution") : null,
             Kinds = record.Has("kinds") ? [.. record.Texts("kinds", "[foaming-bath]")] : [],
             WithKinds = with is null ? [] : [.. with.Texts("kinds", "[bath-bomb]")],
             WithIngredients = with is null ? null : Whole(with, "ingredients"),

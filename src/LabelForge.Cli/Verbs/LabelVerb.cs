@@ -33,6 +33,9 @@ internal static class LabelVerb
                 throw new InputException(null, 0, "call.proof-is-pdf");
             var (jobs, lot, on) = inputs.Prepare(r);
             var (labels, info) = (jobs.Select(j => j.Fit).ToArray(), PrintInputs.Info(jobs, lot, on));
+            // A label by itself has no margin: the document's title says it, which no printer prints.
+            if (inputs.Note(r, jobs) is { } note)
+                info = info with { Title = $"{info.Title} ({note})" };
             if (r.GetValue(proof))
                 ProofSheet.WritePdf(path, [.. labels.Select(f => f.OrRefuse())], jobs[0].Content.Market, on, info);
             else

@@ -39,12 +39,13 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     /// <param name="on">The day.</param>
     /// <param name="write">Writes the paper.</param>
     /// <param name="binds">Whether the paper binds its lots to their products, so that it is written down in the books.</param>
+    /// <param name="paper">What the paper is called in the books where it is printed over a broken rule.</param>
     /// <exception cref="StoppedException">What was laid out breaks a rule that the call does not name.</exception>
-    public void Print(ParseResult r, ImmutableArray<LabelsToPrint> labels, DateOnly on, Action write, bool binds = false)
+    public void Print(ParseResult r, ImmutableArray<LabelsToPrint> labels, DateOnly on, Action write, bool binds = false, string paper = "Label")
     {
         var folder = labels[0].Job.Workshop.Folder;
-        var book = binds && OpenBooks.Exists(folder) ? OpenBooks.Open(folder) : null;
-        var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName), book, write);
+        var book = (binds || r.GetValue(_despite) is { Length: > 0 }) && OpenBooks.Exists(folder) ? OpenBooks.Open(folder) : null;
+        var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName) { Paper = paper }, book, write);
         StopWhereBroken(outcome, labels.Any(l => l.Job.Product.Weighed is not null));
         if (book is null)
             return;

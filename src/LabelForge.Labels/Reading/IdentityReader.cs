@@ -14,7 +14,8 @@ public static partial class IdentityReader
     private const int SentenceWords = 5;
     private const int MostOfBroken = 4;
 
-    private static readonly Lazy<IdentityWords<ProductKind>> Shipped = new(Load);
+    private static readonly Lazy<IdentityWords<ProductKind>> Shipped = new(() => Load("identities", "identities-languages"));
+    private static readonly Lazy<IdentityWords<ProductKind>> English = new(() => Load("identities"));
 
     // What begins with the words of another part says no more than that. English ones are told by the sentence they make:
     // "Massage oil" and "Spray deodorant" are what a product is.
@@ -71,15 +72,18 @@ public static partial class IdentityReader
 
     private static int Words(string part) => part.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length;
 
+    /// <summary>Whether a text says in English what a product is.</summary>
+    public static bool IsInEnglish(string text) => Names(text).Any(p => English.Value.In(p.Text).Any(n => IsHead(p.Text[n.Span.End..])));
+
     /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy Potion</c>; null where nothing does.</summary>
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
     public static string? Hint(string text) => Parts(text).Select(p => p.Text)
         .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && (Hinting().IsMatch(p) || IdentityParts.Hints(p))).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
 
-    private static IdentityWords<ProductKind> Load()
+    private static IdentityWords<ProductKind> Load(params string[] files)
     {
         var words = new IdentityWords<ProductKind>();
-        foreach (var record in new[] { "identities", "identities-languages" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml")))
+        foreach (var record in files.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml")))
         {
             var kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!;
             foreach (var phrase in record.Texts("words", "[soap, bar soap]"))

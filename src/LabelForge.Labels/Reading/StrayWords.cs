@@ -32,7 +32,7 @@ public static partial class WordAccount
 {
     // A name, a scent or a motto of so few words may be made up; among the first lines it is the product's name.
     private const int MostWordsOfName = 6;
-    private const int MostWordsOfTitle = 3;
+    private const int MostWordsOfTitle = 5;
     private const int FirstLines = 3;
     private const int NearIdentity = 2;
 
@@ -68,8 +68,8 @@ public static partial class WordAccount
                 var span = new TextSpan(start + part.Index, part.Length);
                 if (words.Length == 0)
                     continue;
-                // A sentence goes on over lines; "Directions:" and what follows it are one.
-                goesOn = LabelWords.BeginsPart(part.Value.Trim()) || (goesOn && part.Index == whole.Length - whole.TrimStart().Length && !EndsBefore(text.Text, span.Start));
+                // A sentence goes on over lines and semicolons; "Directions:" and what follows it are one.
+                goesOn = LabelWords.BeginsPart(part.Value.Trim()) || (goesOn && (part.Index == whole.Length - whole.TrimStart().Length || (part.Index > 0 && whole[part.Index - 1] == ';')) && !EndsBefore(text.Text, span.Start));
                 // Few words with capitals are a name wherever they stand.
                 var isName = (words.Length <= MostWordsOfTitle && part.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0])))
                     || (words.Length <= MostWordsOfName && (seen <= FirstLines || (identityLine >= 0 && Math.Abs(line - identityLine) <= NearIdentity)));

@@ -32,6 +32,9 @@ public sealed record BatchSheetContent
     /// <summary>Notes, one each.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 
+    /// <summary>A line in the foot of every page, as which broken rules it is printed over; null where there is none.</summary>
+    public string? MarginNote { get; init; }
+
     /// <summary>The page's width; US Letter by default.</summary>
     public Length PageWidth { get; init; } = Length.FromInches(8.5m);
 

@@ -33,6 +33,8 @@ public static class BatchSheetWriter
         List(pages, "Cautions", content.Cautions);
         List(pages, "Notes", content.Notes);
         WritingLines(pages);
+        if (content.MarginNote is { } note)
+            pages.Foot((_, _) => note, BundledFaces.Regular, Small);
         return pages;
     }
 

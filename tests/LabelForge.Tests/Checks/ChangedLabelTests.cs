@@ -173,7 +173,10 @@ public class ChangedLabelTests
     [InlineData("Bar soap / Pain de savon", "Pain de savon au sel / Salt soap")]
     [InlineData("Bar soap / Pain de savon", "Body lotion / Lotion corporelle")]
     [InlineData("12 Mill Road, Exampleton, ON K1A 0A1, Canada", "12 Mill Road, Fairport, ME 04999, USA\nImported by Example Import")]
-    [InlineData("For external", "Contents under pressure, may explode if heated. For external")]
+    [InlineData("For external", "CAUTION / ATTENTION. CONTAINER MAY EXPLODE IF HEATED. CE CONTENANT PEUT EXPLOSER S'IL EST CHAUFFÉ. Contents under pressure. "
+        + "Do not place in hot water or near radiators, stoves or other sources of heat. Do not puncture or incinerate container or store at temperatures over 50 °C. "
+        + "Contenu sous pression. Ne pas mettre dans l'eau chaude ni près des radiateurs, poêles ou autres sources de chaleur. "
+        + "Ne pas percer le contenant, ni le jeter au feu, ni le conserver à des températures dépassant 50 °C. For external")]
     public void In_canada_what_may_stand_so_is_not_found(string from, string to) => Found(Market.Ca, Ca, from, to, "", "");
 
     private static void Found(Market market, string label, string from, string to, string rules, string says, SoldAs? soldAs = null)

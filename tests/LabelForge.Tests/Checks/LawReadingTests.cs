@@ -85,7 +85,11 @@ public sealed class LawReadingTests
     // C.R.C., c. 869, s. 22(a): in both languages.
     [Theory]
     [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows.", true)]
-    [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows. Effectuer une épreuve préliminaire. Ne pas teindre les sourcils ni les cils.", false)]
+    [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows. Effectuer une épreuve préliminaire. Ne pas teindre les sourcils ni les cils.", true)]
+    [InlineData("CAUTION: This product contains ingredients that may cause skin irritation on certain individuals and a preliminary test according to accompanying directions "
+        + "should first be made. This product must not be used for dyeing the eyelashes or eyebrows. To do so may cause blindness. MISE EN GARDE : Ce produit contient des "
+        + "ingrédients qui peuvent causer de l’irritation cutanée chez certaines personnes; il faut donc d’abord effectuer une épreuve préliminaire selon les directives "
+        + "ci-jointes. Ce produit ne doit pas servir à teindre les sourcils ni les cils; en ce faisant, on pourrait provoquer la cécité.", false)]
     public void In_canada_a_hair_dye_has_set_words_in_both_languages(string words, bool asked) =>
         Assert.Equal(asked, Of("ca", "hair-dye", $"Hair dye / Teinture capillaire\n60 mL\nIngredients/Ingrédients: Aqua.\n{words}\n", null).Any(f => f.Rule == "warning.missing"));
 
