@@ -56,6 +56,12 @@ public sealed class BookWordsTests : IDisposable
     [InlineData("import lists --note x")]
     [InlineData("receive-list in.csv --note x")]
     [InlineData("books verify --last 3")]
+    [InlineData("market sheet --out t.pdf --by Ada")]
+    [InlineData("market undo --note x")]
+    [InlineData("market book bar=1 --note x")]
+    [InlineData("market day --note x")]
+    [InlineData("year --by Ada")]
+    [InlineData("batch sheet 26R20-01H --out s.pdf --note x")]
     public void What_a_verb_does_not_use_it_refuses(string words) => Assert.Equal(2, Run(words.Split(' ')).ExitCode);
 
     [Fact]

@@ -52,6 +52,10 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         return WithoutLabels(new LotInHand(batch, closing is null, closing is null ? 0 : closing.Made - closing.Rejected, books.PiecesLeft(batch), books.PrintingsOf(batch.Lot).Sum(p => p.Labels - p.Spoiled)));
     }
 
+    /// <summary>The batches that wait for labels on a day, and how many of each; with what they froze.</summary>
+    public static IReadOnlyList<(Batch Batch, int Labels)> Waiting(IBooks books, DateOnly on) =>
+        [.. books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Labels: WithoutLabels(l))).Where(w => w.Labels > 0).Select(w => (books.BatchOf(w.Lot.Batch.Lot), w.Labels))];
+
     /// <summary>How many labels of a batch wait to be printed on a day; none of a lot from before labels were written down, but for fresh ones.</summary>
     public static int LabelsWaiting(IBooks books, Batch batch, DateOnly on) => batch.On >= Since(books, on) ? LabelsNeeded(books, batch) : 0;
 

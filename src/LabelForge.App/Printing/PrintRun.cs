@@ -35,7 +35,7 @@ public static class PrintRun
     /// <exception cref="InputException">A product cannot be judged, or a file cannot be written.</exception>
     public static RunOutcome Print(Workshop workshop, OpenBooks book, RunPlan plan, ImmutableArray<string> despite, Printer printer, string path, DateOnly on, string by)
     {
-        var run = Next(book.Read());
+        var run = book.Ask(books => books.LastRun()) + 1;
         var call = new PrintCall([.. plan.Labels.Where(l => l.IsOwn).Select(l => new LabelsToPrint(l.Job, l.Lot, l.Count) { Stock = l.Stock.Id, Places = PlacesOf(plan, l.Lot.ToString()), Drawing = LabelDrawing.Of(l.Layout) })], despite, on, by) { Run = run };
         var outcome = PrintLabels.Run(call, book, () =>
         {
@@ -64,10 +64,10 @@ public static class PrintRun
     /// <exception cref="InputException">There was no such run, or its pages are gone.</exception>
     public static IReadOnlyList<Printing> Again(Workshop workshop, OpenBooks book, int run, string path, DateOnly on, string by)
     {
-        var (snapshot, kept) = (book.Read(), FileOf(workshop, run));
-        var before = snapshot.Printings.Where(p => p.Run == run).DistinctBy(p => p.Lot).ToArray();
+        var kept = FileOf(workshop, run);
+        var (before, last) = book.Ask(books => (books.PrintingsOfRun(run).DistinctBy(p => p.Lot).ToArray(), books.LastRun()));
         if (before.Length == 0)
-            throw (snapshot.Printings.Max(p => p.Run) is { } last ? new InputException(null, 0, "print.no-such-run", ("run", run), ("last", last)) : new InputException(null, 0, "print.no-run-yet", ("run", run)));
+            throw (last > 0 ? new InputException(null, 0, "print.no-such-run", ("run", run), ("last", last)) : new InputException(null, 0, "print.no-run-yet", ("run", run)));
         if (!File.Exists(kept))
             throw new InputException(Path.Combine(Kept, Path.GetFileName(kept)), 0, "print.pages-gone", ("list", string.Join(" --batch ", before.Select(p => p.Lot))));
         Copy(kept, path);
@@ -97,7 +97,6 @@ public static class PrintRun
             throw new InputException(null, 0, "printing.spoiled-more", ("count", count), ("lot", lot));
     }
 
-    private static int Next(BooksSnapshot snapshot) => (snapshot.AllPrintings.Max(p => p.Run) ?? 0) + 1;
 
     private static string FileOf(Workshop workshop, int run) => Path.Combine(workshop.Folder, Kept, FormattableString.Invariant($"run-{run:0000}.pdf"));
 

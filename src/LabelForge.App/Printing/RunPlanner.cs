@@ -17,26 +17,26 @@ namespace LabelForge.UseCases;
 public sealed class RunPlanner
 {
     private readonly Workshop _workshop;
-    private readonly BooksSnapshot _snapshot;
+    private readonly IBooks _books;
     private readonly Market _market;
     private readonly DateOnly _on;
 
     /// <summary>A planner for a day.</summary>
     /// <param name="workshop">The workshop.</param>
-    /// <param name="snapshot">The books.</param>
+    /// <param name="books">The books; the planner is used while they are open.</param>
     /// <param name="market">The market of the labels.</param>
     /// <param name="on">The day.</param>
-    public RunPlanner(Workshop workshop, BooksSnapshot snapshot, Market market, DateOnly on) => (_workshop, _snapshot, _market, _on) = (workshop, snapshot, market, on);
+    public RunPlanner(Workshop workshop, IBooks books, Market market, DateOnly on) => (_workshop, _books, _market, _on) = (workshop, books, market, on);
 
     /// <summary>The batches that wait for labels, and how many each.</summary>
     public ImmutableArray<(Batch Batch, int Labels)> Waiting =>
-        [.. _snapshot.Batches.Select(b => (Batch: b, Labels: OpenToday.LabelsWaiting(_snapshot, b, _on))).Where(w => w.Labels > 0)];
+        [.. OpenToday.Waiting(_books, _on)];
 
     /// <summary>The batches that lots or pots stand for, and how many labels each still needs.</summary>
     /// <exception cref="InputException">The books know no such lot.</exception>
     public ImmutableArray<(Batch Batch, int Labels)> Of(IEnumerable<string> lots) =>
-        [.. lots.SelectMany(l => _snapshot.BatchesOfPot(l).ToArray() is { Length: > 0 } poured ? poured : [_snapshot.BatchOf(l)]).DistinctBy(b => b.Id)
-            .Select(b => (b, OpenToday.LabelsNeeded(_snapshot, b)))];
+        [.. lots.SelectMany(l => _books.BatchesOfPot(l).ToArray() is { Length: > 0 } poured ? poured : [_books.BatchOf(l)]).DistinctBy(b => b.Id)
+            .Select(b => (b, OpenToday.LabelsNeeded(_books, b)))];
 
     /// <summary>Plans.</summary>
     /// <param name="batches">What needs labels, and how many.</param>
@@ -56,7 +56,7 @@ public sealed class RunPlanner
     private IEnumerable<RunLabels> LabelsOf(Batch batch, int count, string? stock, List<string> notes)
     {
         var lot = LotCode.Parse(batch.Lot).OrRefuse();
-        var product = LotProducts.Weighed(_workshop.ProductsOf(batch.Recipe), _snapshot, batch, _market, _on);
+        var product = LotProducts.Weighed(_workshop.ProductsOf(batch.Recipe), _books, batch, _market, _on);
         notes.AddRange((product.Weighed?.Changes ?? []).Select(c => $"Lot {lot}, by what was really weighed: {c} This goes by what was weighed."));
         var job = LabelJob.Prepare(product, _market, null, lot, _on);
         notes.AddRange(job.LeftOut.Select(m => $"{batch.Product}: {m}"));
@@ -81,7 +81,7 @@ public sealed class RunPlanner
 
     // A lot's labels are one label: where it would come out otherwise than those on the shelf, that is told.
     private string? Changed(Batch batch, LabelJob job) => job.Fit is Fit.Fits fits
-        && _snapshot.Printings.LastOrDefault(p => p.Lot == batch.Lot && p.Drawing is not null) is { } before && before.Drawing != LabelDrawing.Of(fits.Layout)
+        && _books.PrintingsOf(batch.Lot).LastOrDefault(p => p.Drawing is not null) is { } before && before.Drawing != LabelDrawing.Of(fits.Layout)
             ? FormattableString.Invariant($"The label of lot {batch.Lot} ({batch.Product}) has changed since it was printed on {before.On:yyyy-MM-dd}; run {before.Run} printed again gives it as it was.")
             : null;
 

@@ -60,17 +60,17 @@ public sealed record MarketDay
         ? products.Where(p => p.Price == Math.Abs(d) && Rows.Any(r => r.Product == p.Product)).Select(p => p.Recipe.Name) : [];
 
     /// <summary>A day's sums out of the books.</summary>
-    /// <param name="snapshot">The books.</param>
+    /// <param name="books">The books; of them the day alone is asked for.</param>
     /// <param name="place">Which market day.</param>
     /// <param name="on">The day.</param>
-    public static MarketDay Of(BooksSnapshot snapshot, string place, DateOnly on)
+    public static MarketDay Of(IBooks books, string place, DateOnly on)
     {
-        bool Here(string text, DateOnly day) => day == on && string.Equals(text.Trim(), place.Trim(), StringComparison.OrdinalIgnoreCase);
-        var batches = snapshot.Batches.ToDictionary(b => b.Id);
-        Sale[] sales = [.. snapshot.Sales.Where(s => Here(s.To, s.On))];
-        PiecesReturned[] returns = [.. snapshot.Returns.Where(r => r.On == on && (Here(r.From, r.On) || Here(r.Note ?? "", r.On)))];
-        string Product(int batch) => snapshot.BatchNow(batch) is { } now ? NameOf(batches[now]) : "";
-        string Name(string product) => snapshot.Batches.Last(b => NameOf(b) == product).Product;
+        bool Here(string text) => string.Equals(text.Trim(), place.Trim(), StringComparison.OrdinalIgnoreCase);
+        Sale[] sales = [.. books.SalesOn(on).Where(s => Here(s.To))];
+        PiecesReturned[] returns = [.. books.ReturnsOn(on).Where(r => Here(r.From) || Here(r.Note ?? ""))];
+        var batches = sales.Select(s => s.BatchId).Concat(returns.Select(r => r.BatchId)).Distinct().ToDictionary(id => id, id => books.BatchNow(id) is { } now ? books.Find(BookLists.Batch, now) as Batch : null);
+        string Product(int batch) => batches[batch] is { } now ? NameOf(now) : "";
+        var made = books.ProductsMade().ToDictionary(p => p.Variant is null ? p.Recipe : $"{p.Recipe}/{p.Variant}");
         var rows = sales.Select(s => Product(s.BatchId)).Concat(returns.Select(r => Product(r.BatchId))).Distinct().Select(p => (Product: p, Sales: sales.Where(s => Product(s.BatchId) == p).ToArray(), Returns: returns.Where(r => Product(r.BatchId) == p).ToArray()));
         return new MarketDay
         {
@@ -78,13 +78,13 @@ public sealed record MarketDay
             On = on,
             Rows =
             [
-                .. rows.Select(r => new MarketRow(r.Product, Name(r.Product), r.Sales.Where(s => s.Paid > 0).Sum(s => s.Pieces), r.Sales.Where(s => s.Paid == 0).Sum(s => s.Pieces),
+                .. rows.Select(r => new MarketRow(r.Product, made.GetValueOrDefault(r.Product)?.Product ?? r.Product, r.Sales.Where(s => s.Paid > 0).Sum(s => s.Pieces), r.Sales.Where(s => s.Paid == 0).Sum(s => s.Pieces),
                     r.Returns.Sum(x => x.Returned), r.Sales.Sum(s => s.Paid) - r.Returns.Sum(x => x.PaidBack), r.Sales.Sum(s => s.Tax ?? 0) - r.Returns.Sum(x => x.Tax ?? 0),
-                    snapshot.Batches.Where(b => NameOf(b) == r.Product).Sum(snapshot.PiecesLeft))).OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
+                    made.GetValueOrDefault(r.Product)?.Left ?? 0)).OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
             ],
             ByPayment = sales.Where(s => s.Paid > 0).Select(s => (Payment: s.Payment ?? "", Sum: s.Paid)).Concat(returns.Where(r => r.PaidBack > 0).Select(r => (Payment: r.Payment ?? "", Sum: -r.PaidBack)))
                 .GroupBy(p => p.Payment).ToImmutableSortedDictionary(g => g.Key, g => g.Sum(p => p.Sum), StringComparer.Ordinal),
-            Takings = snapshot.Takings.LastOrDefault(t => Here(t.Place, t.On)),
+            Takings = books.TakingsOn(on).LastOrDefault(t => Here(t.Place)),
             Tickets = sales.Where(s => s.Payment is not null).Select(s => s.Ticket).Distinct().Count(),
         };
     }

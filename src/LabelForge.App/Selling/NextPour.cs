@@ -31,20 +31,21 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
 
     /// <summary>Looks at what sold, and what is still there.</summary>
     /// <param name="workshop">The workshop.</param>
-    /// <param name="snapshot">The books.</param>
+    /// <param name="books">The books; of them those days and what is in the house are asked for.</param>
     /// <param name="on">The day.</param>
     /// <param name="days">How many days back count.</param>
     /// <param name="budget">What may be spent on materials and packaging; null for as much as it takes.</param>
-    public static NextPour Of(Workshop workshop, BooksSnapshot snapshot, DateOnly on, int days = UsualDays, decimal? budget = null)
+    public static NextPour Of(Workshop workshop, IBooks books, DateOnly on, int days = UsualDays, decimal? budget = null)
     {
         var from = on.AddDays(1 - days);
-        ImmutableArray<NextPourRow> rows = [.. PriceList.In(workshop, snapshot).Select(p => Row(workshop, snapshot, p, from, on)).OfType<NextPourRow>()
+        var (sold, open) = (books.SoldBetween(from, on), books.OpenBatches());
+        ImmutableArray<NextPourRow> rows = [.. PriceList.In(workshop, books).Select(p => Row(workshop, sold, open, p)).OfType<NextPourRow>()
             .OrderByDescending(r => r.Sold).ThenBy(r => r.Product.Name, StringComparer.Ordinal)];
         if (rows.All(r => r.Pour == 0))
             return new NextPour(from, on, rows, null, null);
         try
         {
-            var (wanted, plan) = Within(workshop, snapshot, rows, on, budget);
+            var (wanted, plan) = Within(workshop, books, rows, on, budget);
             return new NextPour(from, on, wanted, plan, null);
         }
         catch (InputException e)
@@ -53,23 +54,23 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
         }
     }
 
-    private static NextPourRow? Row(Workshop workshop, BooksSnapshot snapshot, ProductOnTable product, DateOnly from, DateOnly on)
+    private static NextPourRow? Row(Workshop workshop, IReadOnlyList<ProductSold> all, IReadOnlyList<Batch> open, ProductOnTable product)
     {
-        Batch[] batches = [.. snapshot.Batches.Where(b => Days.OpenToday.ProductOf(b) == product.Product)];
-        var sold = batches.Sum(b => snapshot.SalesOf(b).Where(s => s.On >= from && s.On <= on && s.Paid > 0).Sum(s => s.Pieces) - snapshot.ReturnsOf(b).Where(r => r.On >= from && r.On <= on).Sum(r => r.Returned));
+        bool IsOf(string recipe, string? variant) => recipe == product.Recipe.Id && variant == product.Recipe.VariantName;
+        var sold = all.Where(p => IsOf(p.Recipe, p.Variant)).Sum(p => p.Sold - p.Returned);
         if (sold <= 0)
             return null;
-        var left = product.Left + batches.Where(b => snapshot.ClosingOf(b) is null).Sum(b => b.PiecesPlanned);
+        var left = product.Left + open.Where(b => IsOf(b.Recipe, b.Variant)).Sum(b => b.PiecesPlanned);
         var each = product.Recipe.Pieces;
         var pour = (Math.Max(0, sold - left) + each - 1) / each * each;
         return new NextPourRow(Product.Planned(workshop, product.Recipe), sold, left, pour, product.Price is { } price ? pour * price : null);
     }
 
     // Batch after batch, what sold best first, as long as the cheapest packs for all of it cost no more.
-    private static (ImmutableArray<NextPourRow> Rows, BuyPlan? Plan) Within(Workshop workshop, BooksSnapshot snapshot, ImmutableArray<NextPourRow> rows, DateOnly on, decimal? budget)
+    private static (ImmutableArray<NextPourRow> Rows, BuyPlan? Plan) Within(Workshop workshop, IBooks books, ImmutableArray<NextPourRow> rows, DateOnly on, decimal? budget)
     {
         BuyPlan? Cheapest(IEnumerable<NextPourRow> of) => of.Where(r => r.WithinBudget > 0).Select(r => (r.Product, r.WithinBudget)).ToArray() is { Length: > 0 } wanted
-            ? Solved(workshop, BuyList.Of(workshop, wanted, CostsFile.Of(workshop), snapshot, null, false, on)) : null;
+            ? Solved(workshop, BuyList.Of(workshop, wanted, CostsFile.Of(workshop), books, null, false, on)) : null;
         if (budget is not { } most)
             return (rows, Cheapest(rows));
         NextPourRow[] chosen = [.. rows.Select(r => r with { WithinBudget = 0 })];

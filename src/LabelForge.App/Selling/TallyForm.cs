@@ -65,6 +65,6 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
         ];
         var takings = Cash is { } cash ? new Takings { On = on, By = by, Place = Place, Float = Float, Cash = cash, Card = Card } : null;
         TableSales.BookDay(book, items, Place, takings, on, by);
-        return MarketDay.Of(book.Read(), Place, on);
+        return book.Ask(books => MarketDay.Of(books, Place, on));
     }
 }

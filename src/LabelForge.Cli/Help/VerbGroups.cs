@@ -11,7 +11,7 @@ public static class VerbGroups
         ("Labels", ["check", "label", "sheet", "print", "gallery", "design", "stock", "calibrate", "quantity", "rules", "lot", "table", "papers"]),
         ("At the bench", ["batch", "weigh", "dry"]),
         ("Selling", ["sell", "market", "return", "complaint", "trace"]),
-        ("What is in the house", ["receive", "receive-list", "stock-in-hand", "count", "dispose", "attach"]),
+        ("What is in the house", ["receive", "receive-list", "stock-in-hand", "count", "dispose", "attach", "tags"]),
         ("Money", ["cost", "buy", "next", "year"]),
         ("The books", ["books", "correct", "import", "backup", "restore", "agree-server"]),
         ("The command itself", ["help", "completion"]),

@@ -71,16 +71,18 @@ internal static class BooksVerbs
                 throw new InputException(null, 0, "call.not-a-list-books", ("name", name), ("list", string.Join(", ", BookFolder.Lists)));
             var path = output.PathOrNone(r);
             var book = BookOptions.Book(options.Workshop(r));
-            var (heading, rows) = r.GetValue(last) is { } most
-                ? book.Ask(books => BookTables.Of(books, name, books.Page(name, null, most)))
-                : BookTables.Of(book.Read(), name);
-            if (path is not null)
-                AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
-            if (options.Json(r))
-                JsonOut.Write(new { list = name, entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "").ToDictionary(c => Key(c.First), c => c.Second)) });
-            else if (path is null)
-                Console.Out.Write(SafeCsv.Write(heading, rows));
-            return Exit.Done;
+            return book.Ask(books =>
+            {
+                var heading = BookTables.Of(books, name, []).Heading;
+                var rows = r.GetValue(last) is { } most ? BookTables.Of(books, name, books.Page(name, null, most)).Rows : BookTables.InPages(books, name);
+                if (path is not null)
+                    AtomicFile.Write(path, s => SafeCsv.WriteFile(s, heading, rows));
+                if (options.Json(r))
+                    JsonOut.Write(new { list = name, entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "").ToDictionary(c => Key(c.First), c => c.Second)) });
+                else if (path is null)
+                    SafeCsv.WriteTo(Console.Out, heading, rows);
+                return Exit.Done;
+            });
         }));
         return verb;
     }
@@ -113,7 +115,8 @@ internal static class BooksVerbs
         verb.SetAction(r => Exit.Run(() =>
         {
             var paths = r.GetValue(files)!.SelectMany(f => Directory.Exists(f) ? Directory.EnumerateFiles(f, "*.csv").Order(StringComparer.Ordinal) : (IEnumerable<string>)[f]).ToArray();
-            var (added, known) = ListImport.ReadFiles(BookOptions.Book(options.Workshop(r)), paths, options.On(r), options.By(r));
+            var workshop = options.Workshop(r);
+            var (added, known) = ListImport.ReadFiles(BookOptions.Book(workshop), paths, options.On(r), options.By(r), workshop);
             if (options.Json(r))
                 JsonOut.Write(new { added, known });
             else

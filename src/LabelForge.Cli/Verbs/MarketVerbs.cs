@@ -28,7 +28,7 @@ internal static class MarketVerbs
         var bring = new Argument<string[]>("PRODUCT=PIECES") { Description = "What is brought, in the order of the paper (default: every product in the house, all of it)", Arity = ArgumentArity.ZeroOrMore };
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
         var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddTo(output.AddTo(new Command("sheet", "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }));
+        var verb = options.AddReadingTo(output.AddTo(new Command("sheet", "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
@@ -42,7 +42,10 @@ internal static class MarketVerbs
             foreach (var none in rows.Where(p => p.Product.Price is null))
                 Console.Error.WriteLine($"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or on the paper.");
             AtomicFile.Write(path, stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows));
-            Console.WriteLine($"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
+            if (options.Json(r))
+                JsonOut.Write(new { file = path, place = r.GetValue(place), products = rows.Select(p => new { product = p.Product.Product, brought = p.Brought, price = p.Product.Price }) });
+            else
+                Console.WriteLine($"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
             return Exit.Done;
         }));
         return verb;
@@ -78,11 +81,11 @@ internal static class MarketVerbs
         var ticket = new Argument<string?>("TICKET") { Description = "The ticket (default: the last one)", Arity = ArgumentArity.ZeroOrOne };
         var reason = new Option<string>("--reason") { Description = "Why", DefaultValueFactory = _ => "undone at the table" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("undo", "Takes the last sale over the table back, or that of a ticket") { ticket, reason });
+        var verb = options.AddFileTo(new Command("undo", "Takes the last sale over the table back, or that of a ticket") { ticket, reason });
         verb.SetAction(r => Exit.Run(() =>
         {
             var book = BookOptions.Book(options.Workshop(r));
-            var which = r.GetValue(ticket) ?? book.Read().Sales.LastOrDefault(s => s.Ticket is not null)?.Ticket
+            var which = r.GetValue(ticket) ?? book.Ask(books => books.LastTicket())
                 ?? throw new InputException(null, 0, "call.nothing-sold-yet");
             var struck = TableSales.Undo(book, which, r.GetValue(reason)!, options.On(r), options.By(r));
             if (options.Json(r))
@@ -101,7 +104,8 @@ internal static class MarketVerbs
         var given = new Option<string[]>("--given") { Description = "Given away, broken or a tester: --given bramble-bar=1; once for each" };
         var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" }, new Option<string?>("--card") { Description = "What the card reader took" }, new Option<string?>("--cash") { Description = "What was counted in the box at the end" });
         var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddAskingTo(new Command("book", "Books the paper of a day in the evening, row by row, and holds the takings against it") { items, tally, given, atStart, card, cash, place });
+        var verb = options.AddFileTo(new Command("book", "Books the paper of a day in the evening, row by row, and holds the takings against it") { items, tally, given, atStart, card, cash, place });
+        options.AddSureTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -124,7 +128,7 @@ internal static class MarketVerbs
         var output = OutputOption.Optional("The summary to keep: .pdf or .csv", FileKind.Pdf, FileKind.Csv);
         var (place, options) = (Place(), new BookOptions());
         var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" }, new Option<string?>("--card") { Description = "What the card reader took" }, new Option<string?>("--cash") { Description = "What was counted in the box at the end: the box is booked" });
-        var verb = options.AddTo(output.AddTo(new Command("day", "The sums of a market day by product and payment, and the box against them") { place, atStart, card, cash }));
+        var verb = options.AddFileTo(output.AddTo(new Command("day", "The sums of a market day by product and payment, and the box against them") { place, atStart, card, cash }));
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.PathOrNone(r);
@@ -133,9 +137,9 @@ internal static class MarketVerbs
             decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
             if (r.GetValue(cash) is { } counted)
                 TableSales.BookDay(book, [], r.GetValue(place)!, new Takings { On = options.On(r), By = options.By(r), Place = r.GetValue(place)!, Float = Sum(atStart), Card = Sum(card), Cash = BookOptions.Money(counted, "--cash") }, options.On(r), options.By(r));
-            var day = MarketDay.Of(book.Read(), r.GetValue(place)!, options.On(r));
+            var day = book.Ask(books => MarketDay.Of(books, r.GetValue(place)!, options.On(r)));
             if (day.Rows.IsEmpty)
-                throw new InputException(null, 0, "call.nothing-booked", ("place", day.Place), ("iso", Iso(day.On)), ("list", string.Join("; ", book.Read().Sales.Select(s => s.To).Distinct().TakeLast(5))));
+                throw new InputException(null, 0, "call.nothing-booked", ("place", day.Place), ("iso", Iso(day.On)), ("list", string.Join("; ", book.Ask(books => books.LastBuyers(5)))));
             if (path is not null)
                 Save(path, workshop, day);
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));

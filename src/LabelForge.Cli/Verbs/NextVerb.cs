@@ -18,7 +18,7 @@ internal static class NextVerb
             if (r.GetValue(days) is < 1 or > 366)
                 throw new InputException(null, 0, "call.days-out-of-range", ("days", r.GetValue(days)));
             var workshop = options.Workshop(r);
-            var next = NextPour.Of(workshop, BookOptions.Book(workshop).Read(), options.On(r), r.GetValue(days), r.GetValue(budget) is { } b ? BookOptions.Money(b, "--budget") : null);
+            var next = BookOptions.Book(workshop).Ask(books => NextPour.Of(workshop, books, options.On(r), r.GetValue(days), r.GetValue(budget) is { } b ? BookOptions.Money(b, "--budget") : null));
             var currency = workshop.Business.Currency;
             if (options.Json(r))
             {

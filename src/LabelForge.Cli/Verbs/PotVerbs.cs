@@ -42,12 +42,15 @@ internal static class PotVerbs
         var pot = new Argument<string>("POT") { Description = "The pot's number" };
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
         var options = new BookOptions();
-        var verb = options.AddTo(output.AddTo(new Command("sheet", "The bench sheet of a pot again: cautions, the shared base, a block for each product") { pot }));
+        var verb = options.AddReadingTo(output.AddTo(new Command("sheet", "The bench sheet of a pot again: cautions, the shared base, a block for each product") { pot }), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
-            Write(path, workshop, BookOptions.Book(workshop).Ask(books => Pour.Of(workshop, books, BookOptions.Lot(r.GetValue(pot)!), options.On(r))));
+            var poured = BookOptions.Book(workshop).Ask(books => Pour.Of(workshop, books, BookOptions.Lot(r.GetValue(pot)!), options.On(r)));
+            Write(path, workshop, poured);
+            if (options.Json(r))
+                JsonOut.Write(Json(poured));
             return Exit.Done;
         }));
         return verb;
@@ -61,8 +64,9 @@ internal static class PotVerbs
     {
         options.Ask(r, book.Ask(books => Slips.OfPotWeighing(books, pot, material.Id, grams, options.On(r), BookOptions.Today)));
         var written = Pots.Weigh(book, pot, material.Id, grams, bottle, options.On(r), options.By(r), options.Note(r));
-        var snapshot = book.Read();
-        var lines = snapshot.BatchesOfPot(pot).Select(b => (Batch: b, Line: Production.Compare(snapshot, b).FirstOrDefault(l => l.Line.Material == material.Id))).Where(l => l.Line.Line is not null).ToArray();
+        var (lines, bottles) = book.Ask(books => (
+            books.BatchesOfPot(pot).Select(b => (Batch: b, Line: Production.Compare(books, b).FirstOrDefault(l => l.Line.Material == material.Id))).Where(l => l.Line.Line is not null).ToArray(),
+            written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null).Distinct().ToArray()));
         var flagged = lines.Any(l => l.Line.Off);
         var planned = lines.Sum(l => l.Line.Line.Grams);
         if (options.Json(r))
@@ -71,7 +75,7 @@ internal static class PotVerbs
             {
                 pot,
                 material = material.Id,
-                from = written.Select(w => w.ReceiptId is { } id ? snapshot.Bottle(id) : null).Distinct(),
+                from = bottles,
                 planned = Math.Round(planned, 3),
                 weighed = grams,
                 outOfTolerance = flagged,
@@ -79,7 +83,7 @@ internal static class PotVerbs
             });
             return flagged ? Exit.FindingStands : Exit.Done;
         }
-        var from = string.Join(", ", written.Where(w => w.ReceiptId is not null).Select(w => snapshot.Bottle(w.ReceiptId!.Value)).Distinct());
+        var from = string.Join(", ", bottles.OfType<string>());
         Console.WriteLine(FormattableString.Invariant($"{grams:0.###} g of {material.Name}{(from.Length > 0 ? $" from {from}" : "")} into pot {pot}"));
         foreach (var (batch, line) in lines)
             Console.WriteLine(FormattableString.Invariant($"  {batch.Lot}  {line.Weighed,10:0.###} g  {batch.Product}{(line.Off ? "  FLAG" : "")}"));
@@ -93,11 +97,10 @@ internal static class PotVerbs
     {
         if (yieldGrams is not null)
             throw new InputException(null, 0, "call.yield-of-one-batch", ("made", made));
-        var snapshot = book.Read();
-        var open = snapshot.BatchesOfPot(pot).Where(b => snapshot.ClosingOf(b) is null).ToArray();
+        var open = book.Ask(books => books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).ToArray());
         if (open.Length == 0)
             throw new InputException(null, 0, "call.pot-closed", ("pot", pot));
-        options.Ask(r, [.. open.SelectMany(b => Slips.OfClosing(snapshot, b.Lot, made, options.On(r), BookOptions.Today)).Distinct()]);
+        options.Ask(r, book.Ask(books => open.SelectMany(b => Slips.OfClosing(books, b.Lot, made, options.On(r), BookOptions.Today)).Distinct().ToArray()));
         var closed = Production.CloseAll(book, [.. open.Select(b => b.Lot)], made, rejected, options.On(r), options.By(r), options.Note(r));
         foreach (var packed in ClosePacking.Use(workshop, book, open.Zip(closed, (b, c) => (b.Lot, c.Made - c.Rejected)), options.On(r), options.By(r)))
             Console.Error.WriteLine($"Note: {packed}");

@@ -34,7 +34,7 @@ internal static class PrintVerb
         {
             Today, Batches, Only, Spare, Spoiled, Again, Stock, DryRun, Despite, market,
         };
-        options.AddTo(output.AddTo(verb));
+        options.AddFileTo(output.AddTo(verb));
         printers.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -48,9 +48,11 @@ internal static class PrintVerb
                 return (r.GetValue(Spoiled) ?? []).Length > 0 ? Exit.Done
                     : throw new InputException(null, 0, "call.print-what");
             Prewarm.Begin();
-            var snapshot = book.Read();
-            var planner = new RunPlanner(workshop, snapshot, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
-            var plan = planner.Plan(Wanted(r, planner, snapshot), r.GetValue(Stock));
+            var plan = book.Ask(books =>
+            {
+                var planner = new RunPlanner(workshop, books, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
+                return planner.Plan(Wanted(r, planner, books), r.GetValue(Stock));
+            });
             foreach (var note in plan.Notes)
                 Console.Error.WriteLine($"Note: {note}");
             if (r.GetValue(DryRun))
@@ -73,9 +75,9 @@ internal static class PrintVerb
         return verb;
     }
 
-    private static IEnumerable<(Batch Batch, int Labels)> Wanted(ParseResult r, RunPlanner planner, BooksSnapshot snapshot)
+    private static IEnumerable<(Batch Batch, int Labels)> Wanted(ParseResult r, RunPlanner planner, IBooks books)
     {
-        var asked = (r.GetValue(Only) ?? []).Select(LotAndCount).Select(l => (Batch: snapshot.BatchOf(l.Lot), Labels: l.Count)).ToArray();
+        var asked = (r.GetValue(Only) ?? []).Select(LotAndCount).Select(l => (Batch: books.BatchOf(l.Lot), Labels: l.Count)).ToArray();
         var waiting = (r.GetValue(Today) ? planner.Waiting : []).Concat(planner.Of((r.GetValue(Batches) ?? []).Select(BookOptions.Lot)));
         return asked.Concat(waiting).DistinctBy(w => w.Batch.Id).Select(w => w.Labels > 0 ? (w.Batch, w.Labels + r.GetValue(Spare)) : w);
     }

@@ -15,7 +15,7 @@ internal static class YearVerb
         var year = new Argument<int?>("YEAR") { Description = "The year (default: this one)", Arity = ArgumentArity.ZeroOrOne };
         var output = OutputOption.Optional("The table to write, a CSV", FileKind.Csv);
         var options = new BookOptions();
-        var verb = options.AddTo(output.AddTo(new Command("year", "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }));
+        var verb = options.AddReadingTo(output.AddTo(new Command("year", "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.PathOrNone(r);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
@@ -56,6 +57,18 @@ public sealed record Business(
     /// <summary>The sales tax that the maker reckons with; null where none is written.</summary>
     public SalesTax? SalesTax { get; init; }
 
+    /// <summary>The zone in which times are shown; null for the machine's own.</summary>
+    public TimeZoneInfo? Zone { get; init; }
+
+    /// <summary>A moment of universal time as it is written down, shown in a zone with what that is apart.</summary>
+    /// <param name="zone">The zone; null for the machine's own.</param>
+    /// <param name="written">The moment, in universal time.</param>
+    /// <param name="format">How it is written.</param>
+    public static string InZone(TimeZoneInfo? zone, string written, string format) =>
+        DateTime.TryParseExact(written, format, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var moment)
+            ? TimeZoneInfo.ConvertTime(new DateTimeOffset(moment, TimeSpan.Zero), zone ?? TimeZoneInfo.Local).ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)
+            : written;
+
     /// <summary>The responsible person's name and address in a market (Regulation (EC) No 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
     public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
 
@@ -81,7 +94,7 @@ public sealed record Business(
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file)
     {
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax", "zone");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -100,6 +113,7 @@ public sealed record Business(
             Moulds = MouldSet.ReadAll(file),
             LabelStock = [.. file.Texts("label stock").Select(t => t.Text)],
             SalesTax = SalesTax.Read(file),
+            Zone = ReadZone(file.OptionalText("zone")),
             Scale = ReadScale(file.OptionalText("scale")),
         };
     }
@@ -113,6 +127,10 @@ public sealed record Business(
             ? step
             : throw node.Refuse("business.scale-marks", ("text", node.Text));
     }
+
+    private static TimeZoneInfo? ReadZone(TextNode? node) => node is null ? null
+        : TimeZoneInfo.TryFindSystemTimeZoneById(node.Text, out var zone) ? zone
+        : throw node.Refuse("business.not-a-zone", ("text", node.Text));
 
     private static string ReadLanguage(TextNode? node) => node is null ? "en"
         : Phrases.Languages.Contains(node.Text) ? node.Text

@@ -21,23 +21,16 @@ public static class BookTables
     /// <exception cref="ArgumentOutOfRangeException">No such list.</exception>
     public static (IReadOnlyList<string> Heading, IReadOnlyList<IReadOnlyList<object?>> Rows) Of(IBooks books, string list, IReadOnlyList<BookEntry> entries)
     {
-        // A page asks again and again after the same few lots.
-        var lots = new Dictionary<int, string>();
-        string LotOf(int? batch)
-        {
-            if (batch is not { } id)
-                return "";
-            if (!lots.TryGetValue(id, out var lot))
-                lots[id] = lot = (books.Find(BookLists.Batch, id) as Batch)?.Lot ?? "";
-            return lot;
-        }
+        // What a page asks of others is asked once for all its rows.
+        var lots = books.LotsOf([.. entries.Select(BatchOf).OfType<int>().Distinct()]);
+        string LotOf(int? batch) => batch is { } id && lots.TryGetValue(id, out var known) ? known.Lot : "";
         string? Bottle(int? receipt) => receipt is { } id ? books.Bottle(id) : null;
         return list switch
         {
             BookLists.Receipt => Table<Receipt>(books, list, ["material lot", "material", "supplier", "supplier lot", "amount", "price", "best before", "certificate", "left"], [], entries,
                 r => [books.Bottle(r.Id), r.Material, r.Supplier, r.SupplierLot, r.Amount, r.Price, r.BestBefore, r.Certificate, books.StruckBy(list, r.Id) is null ? books.Left(r) : 0m], _ => []),
             BookLists.Batch => Table<Batch>(books, list, ["lot", "pot", "recipe", "product", "pieces planned", "pieces left"], ["frozen"], entries,
-                b => [b.Lot, b.Pot, b.Recipe, b.Product, b.PiecesPlanned, books.StruckBy(list, b.Id) is null ? books.PiecesLeft(b) : 0], b => [b.FrozenDigest]),
+                b => [b.Lot, b.Pot, b.Recipe, b.Product, b.PiecesPlanned, lots[b.Id].Left], b => [b.FrozenDigest]),
             BookLists.Printing => Table<Printing>(books, list, ["lot", "recipe", "variant", "product", "labels", "spoiled", "run", "stock", "places", "drawing"], [], entries,
                 p => [p.Lot, p.Recipe, p.Variant, p.Product, p.Labels, p.Spoiled, p.Run, p.Stock, p.Places, p.Drawing], _ => []),
             BookLists.Weighing => Table<Weighing>(books, list, ["lot", "material", "material lot", "grams"], ["batch", "receipt"], entries, w => [LotOf(w.BatchId), w.Material, Bottle(w.ReceiptId), w.Grams], w => [w.BatchId, w.ReceiptId]),
@@ -57,7 +50,40 @@ public static class BookTables
         };
     }
 
-    private static (IReadOnlyList<string>, IReadOnlyList<IReadOnlyList<object?>>) Table<T>(IBooks books, string list, string[] heading, string[] numbers, IReadOnlyList<BookEntry> entries, Func<T, object?[]> cells, Func<T, object?[]> hangsOn) where T : BookEntry => (
+    /// <summary>A whole list in pages, read one after the other at one moment: what is held at once does not grow with the list.</summary>
+    /// <param name="books">The books.</param>
+    /// <param name="list">The list.</param>
+    public static IEnumerable<IReadOnlyList<object?>> InPages(IBooks books, string list)
+    {
+        for (var first = 1; first <= (books.Last(list) ?? 0); first += OnAPage)
+        {
+            foreach (var row in Of(books, list, [.. books.Page(list, first + OnAPage, OnAPage).Where(e => e.Id >= first)]).Rows)
+                yield return row;
+        }
+    }
+
+    private const int OnAPage = 1000;
+
+    private static int? BatchOf(BookEntry entry) => entry switch
+    {
+        Batch b => b.Id,
+        Weighing w => w.BatchId,
+        Deviation d => d.BatchId,
+        Closing c => c.BatchId,
+        Sale s => s.BatchId,
+        Complaint c => c.BatchId,
+        Disposal d => d.BatchId,
+        PackingUse u => u.BatchId,
+        StockCount c => c.BatchId,
+        PiecesReturned r => r.BatchId,
+        _ => null,
+    };
+
+    private static (IReadOnlyList<string>, IReadOnlyList<IReadOnlyList<object?>>) Table<T>(IBooks books, string list, string[] heading, string[] numbers, IReadOnlyList<BookEntry> entries, Func<T, object?[]> cells, Func<T, object?[]> hangsOn) where T : BookEntry
+    {
+        var struck = entries.Count == 0 ? new Dictionary<int, Correction>() : books.StruckIn(list, entries[0].Id, entries[^1].Id);
+        return (
         ["number", "on", "by", .. heading, "note", "written at", "struck by", .. numbers],
-        [.. entries.Cast<T>().Select(e => (IReadOnlyList<object?>)[e.Id, e.On, e.By, .. cells(e), e.Note, e.WrittenAt?.ToString(WrittenAt, CultureInfo.InvariantCulture), books.StruckBy(list, e.Id) is { } c ? string.Create(CultureInfo.InvariantCulture, $"correction {c.Id}") : null, .. hangsOn(e)])]);
+        [.. entries.Cast<T>().Select(e => (IReadOnlyList<object?>)[e.Id, e.On, e.By, .. cells(e), e.Note, e.WrittenAt?.ToString(WrittenAt, CultureInfo.InvariantCulture), struck.TryGetValue(e.Id, out var c) ? string.Create(CultureInfo.InvariantCulture, $"correction {c.Id}") : null, .. hangsOn(e)])]);
+    }
 }

@@ -127,6 +127,39 @@ public interface IBooks
     /// <summary>Every attachment that stands.</summary>
     IReadOnlyList<Attachment> Attachments();
 
+    /// <summary>The sales and gifts of a day that stand.</summary>
+    IReadOnlyList<Sale> SalesOn(DateOnly day);
+
+    /// <summary>What was brought back on a day.</summary>
+    IReadOnlyList<PiecesReturned> ReturnsOn(DateOnly day);
+
+    /// <summary>The takings of a day.</summary>
+    IReadOnlyList<Takings> TakingsOn(DateOnly day);
+
+    /// <summary>The batches that were begun on a day; without what they froze.</summary>
+    IReadOnlyList<Batch> BatchesOn(DateOnly day);
+
+    /// <summary>The last who bought or was given pieces, the last one last.</summary>
+    IReadOnlyList<string> LastBuyers(int most);
+
+    /// <summary>The ticket of the last sale over the table that stands; null where there is none.</summary>
+    string? LastTicket();
+
+    /// <summary>The number of the last print run, struck ones too; 0 where there is none.</summary>
+    int LastRun();
+
+    /// <summary>The printings of a run that stand, the first one first.</summary>
+    IReadOnlyList<Printing> PrintingsOfRun(int run);
+
+    /// <summary>What was sold and brought back of each product, from a day to a day, both counted.</summary>
+    IReadOnlyList<ProductSold> SoldBetween(DateOnly from, DateOnly to);
+
+    /// <summary>The corrections that strike entries of a list whose numbers lie between two, by the number that they strike.</summary>
+    IReadOnlyDictionary<int, Correction> StruckIn(string list, int first, int last);
+
+    /// <summary>The lots of batches, struck ones too, and what is left of each, by the batches' numbers.</summary>
+    IReadOnlyDictionary<int, (string Lot, int Left)> LotsOf(IReadOnlyCollection<int> batches);
+
     /// <summary>The tickets that begin so, struck sales' too.</summary>
     IReadOnlyList<string> TicketsOf(string beginning);
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using LabelForge.Measures;
+using LabelForge.Recipes;
 using LabelForge.Records.Spreadsheets;
 
 namespace LabelForge.Records.Books;
@@ -33,6 +34,25 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
     public decimal? Figure(string column) => Text(column) is not { } text ? null
         : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
         : throw Refuse("import.not-a-figure", ("text", text), ("column", column));
+
+    /// <summary>A mass in grams: a plain figure, or any unit of mass.</summary>
+    public decimal? Grams(string column) => Text(column) is not { } text ? null
+        : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
+        : Measures.Amount.Parse(text) is { IsValue: true, Value: { IsMass: true } amount } ? amount.AsMass().Grams
+        : throw Refuse("import.not-a-mass", ("text", text), ("column", column));
+
+    /// <summary>An amount of a material: a plain figure of grams or pieces, or any unit that the material can be counted in.</summary>
+    public decimal Amount(string column, Material? material)
+    {
+        var text = Needed(column);
+        if (material is null || decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _))
+            return Need(Grams(column), column);
+        var read = MaterialAmount.Read(material, text);
+        return read.IsValue ? read.Value : throw Refuse(read.Problem!);
+    }
+
+    /// <summary>A material of the workshop.</summary>
+    public Material Known(Workshop workshop, string id) => workshop.Material(id, file, row.Line);
 
     public decimal? Signed(string column) => Text(column) is not { } text ? null
         : decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure) ? figure

@@ -21,6 +21,24 @@ public static class SafeCsv
         return text.ToString();
     }
 
+    /// <summary>Writes a heading and rows line by line, so that a list of any length takes no more memory than a short one.</summary>
+    public static void WriteTo(TextWriter writer, IReadOnlyList<string> heading, IEnumerable<IReadOnlyList<object?>> rows)
+    {
+        var line = new StringBuilder();
+        foreach (var cells in rows.Prepend(heading))
+        {
+            Line(line.Clear(), cells);
+            writer.Write(line);
+        }
+    }
+
+    /// <summary>The same as a file: UTF-8, with the mark at the beginning that tells spreadsheets so.</summary>
+    public static void WriteFile(Stream stream, IReadOnlyList<string> heading, IEnumerable<IReadOnlyList<object?>> rows)
+    {
+        using var writer = new StreamWriter(stream, new UTF8Encoding(encoderShouldEmitUTF8Identifier: true), leaveOpen: true);
+        WriteTo(writer, heading, rows);
+    }
+
     /// <summary>A heading and rows as the bytes of a file.</summary>
     public static byte[] File(IReadOnlyList<string> heading, IEnumerable<IReadOnlyList<object?>> rows) => File(Write(heading, rows));
 

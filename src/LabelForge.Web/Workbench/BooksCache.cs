@@ -11,6 +11,7 @@ public sealed class BooksCache : IDisposable
     private readonly OpenDocuments _documents;
     private readonly FileSystemWatcher? _watcher;
     private readonly Debounce _look;
+    private int _version;
     private (BooksSnapshot? Snapshot, Problem? Problem)? _read;
 
     /// <summary>The books of the workshop whose files are open.</summary>
@@ -36,6 +37,9 @@ public sealed class BooksCache : IDisposable
 
     /// <summary>What was written last and can be undone by one button; null where nothing can.</summary>
     public Booking? Last { get; private set; }
+
+    /// <summary>Grows with every change, so that what was asked of the books before it is told from what is asked after.</summary>
+    public int Version => _version;
 
     /// <summary>Told when the books changed, on any thread.</summary>
     public event Action? Changed;
@@ -115,6 +119,7 @@ public sealed class BooksCache : IDisposable
     {
         lock (_gate)
             _read = null;
+        Interlocked.Increment(ref _version);
         Changed?.Invoke();
     }
 }

@@ -112,6 +112,9 @@ public sealed class RandomHistoryTests
             Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value }, "misread", TestShop.Day, "A");
     }
 
+    // As it would be written: 0.00 is 0.
+    private static string Lines(IEnumerable<IReadOnlyList<object?>> rows) => LabelForge.Records.Spreadsheets.SafeCsv.Write(["row"], rows);
+
     private static void Agree(TestShop shop)
     {
         var (book, snapshot) = (shop.Book, shop.Book.Read());
@@ -130,6 +133,21 @@ public sealed class RandomHistoryTests
             foreach (var material in Materials)
                 Assert.Equal(snapshot.InStock(material).Select(s => (s.Receipt.Id, s.Left)), books.InStock(material).Select(s => (s.Receipt.Id, s.Left)));
             Assert.Equal(snapshot.OpenBatches().Select(b => b.Id).Order(), books.OpenBatches().Select(b => b.Id).Order());
+            for (var day = TestShop.Day.AddDays(-2); day <= TestShop.Day.AddDays(4); day = day.AddDays(1))
+            {
+                Assert.Equal(snapshot.SalesOn(day).Select(s => s.Id), books.SalesOn(day).Select(s => s.Id));
+                Assert.Equal(snapshot.ReturnsOn(day).Select(r => r.Id), books.ReturnsOn(day).Select(r => r.Id));
+                Assert.Equal(snapshot.TakingsOn(day).Select(t => t.Id), books.TakingsOn(day).Select(t => t.Id));
+                Assert.Equal(snapshot.SoldBetween(TestShop.Day, day), books.SoldBetween(TestShop.Day, day));
+                Assert.Equal(snapshot.BatchesOn(day).Select(b => b.Id), books.BatchesOn(day).Select(b => b.Id));
+            }
+            Assert.Equal((snapshot.LastTicket(), snapshot.LastRun()), (books.LastTicket(), books.LastRun()));
+            Assert.Equal(snapshot.LastBuyers(3), books.LastBuyers(3));
+            var (asked, oracle) = (books.HistoryOf("bar", null), snapshot.HistoryOf("bar", null));
+            Assert.Equal((oracle.Batches, oracle.Last?.Id, oracle.FirstSale, string.Join(' ', oracle.Complaints.Select(c => c.Id))), (asked.Batches, asked.Last?.Id, asked.FirstSale, string.Join(' ', asked.Complaints.Select(c => c.Id))));
+            // A list in pages is the list.
+            foreach (var list in BookFolder.Lists)
+                Assert.Equal(Lines(BookTables.Of(snapshot, list).Rows), Lines(BookTables.InPages(books, list)));
             return 0;
         });
         foreach (var from in snapshot.Receipts.Take(3).Select(r => snapshot.Bottle(r.Id)).Concat(Materials).Concat(snapshot.Batches.Take(3).Select(b => b.Lot)).Concat(snapshot.Sales.Take(2).Select(s => s.To)))

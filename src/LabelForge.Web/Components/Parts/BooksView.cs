@@ -12,8 +12,7 @@ namespace LabelForge.Web.Components.Parts;
 /// <summary>A page on the books, drawn anew when they or the workshop's files change; what is typed on it is kept.</summary>
 public abstract class BooksView : ComponentBase, IDisposable
 {
-    private readonly WhileSame<(Workshop? Workshop, BooksSnapshot? Snapshot), ImmutableArray<ProductOnTable>> _onTable =
-        new(at => at.Workshop is { } workshop ? PriceList.In(workshop, at.Snapshot) : []);
+    private WhileSame<(Workshop? Workshop, int Version), ImmutableArray<ProductOnTable>>? _onTable;
 
     private bool _writing;
     private string? _sureOf;
@@ -52,8 +51,29 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>The books; null where there are none.</summary>
     protected BooksSnapshot? Snapshot => BooksCache.Read().Snapshot;
 
+    /// <summary>Asks the books by query, at one moment; nothing is given where there are none yet, or where they cannot be read, which <see cref="BooksTrouble"/> tells.</summary>
+    /// <param name="ask">Asks them, and gives an answer that no longer needs them.</param>
+    /// <param name="otherwise">What is given instead.</param>
+    protected T Asked<T>(Func<IBooks, T> ask, T otherwise)
+    {
+        try
+        {
+            BooksTrouble = null;
+            return BooksCache.Ask(books => books is null ? otherwise : ask(books));
+        }
+        catch (InputException e)
+        {
+            BooksTrouble = PageWords.Of(e.Problem);
+            return otherwise;
+        }
+    }
+
+    /// <summary>Why the books could not be asked the last time; null where they could.</summary>
+    protected Problem? BooksTrouble { get; private set; }
+
     /// <summary>What can be sold: every product that can be read, with what is left of it.</summary>
-    protected ImmutableArray<ProductOnTable> OnTable => _onTable.Of((Workshop, Snapshot));
+    protected ImmutableArray<ProductOnTable> OnTable =>
+        (_onTable ??= new(at => at.Workshop is { } workshop ? Asked<ImmutableArray<ProductOnTable>>(books => PriceList.In(workshop, books), PriceList.In(workshop, null)) : [])).Of((Workshop, BooksCache.Version));
 
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());
