@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.Core;
@@ -21,7 +22,7 @@ namespace LabelForge.Print.Reading;
 /// </remarks>
 internal sealed class PaintedPage(int number, IResourceStore resources, IPdfTokenScanner scanner, IPageContentParser content, ILookupFilterProvider filters, CropBox crop,
     UserSpaceUnit unit, PageRotationDegrees rotation, in TransformationMatrix initial, ParsingOptions options)
-    : BaseStreamProcessor<SeenLetters>(number, resources, scanner, content, filters, crop, unit, rotation, initial, options)
+    : BaseStreamProcessor<PaintedLetters>(number, resources, scanner, content, filters, crop, unit, rotation, initial, options)
 {
     // Below these letters are not seen, and above this an area hides what is under it. Common practice.
     private const double LeastAlpha = 0.15;
@@ -31,25 +32,35 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     private const int MostAreas = 20_000;
 
     private readonly PdfRectangle page = crop.GetVisibleBounds(rotation);
-    private readonly List<(PaintedArea Area, Shade? Shade)> areas = [];
-    private readonly List<(PdfPoint Start, PdfPoint Middle, int Areas, Shade? Shade, Unseen Why)> glyphs = [];
+    private readonly List<(PaintedArea Area, Shade? Shade, ImmutableArray<DictionaryToken> Layers)> areas = [];
+    private readonly List<(PdfPoint Start, PdfPoint Middle, int Areas, Shade? Shade, Unseen Why, ImmutableArray<DictionaryToken> Layers)> glyphs = [];
+
+    // What is painted belongs to every layer that is open (ISO 32000-1, 8.11.3.2); other marked content is kept as null.
+    private readonly List<DictionaryToken?> marked = [];
     private readonly Stack<List<PaintedArea>> clips = new([[]]);
     private PaintedArea path = new();
 
     /// <inheritdoc/>
-    public override SeenLetters Process(int pageNumberCurrent, IReadOnlyList<IGraphicsStateOperation> operations)
+    public override PaintedLetters Process(int pageNumberCurrent, IReadOnlyList<IGraphicsStateOperation> operations)
     {
         CloneAllStates();
         ProcessOperations(operations);
+        return new PaintedLetters(Seen);
+    }
+
+    private SeenLetters Seen(PdfLayers layers)
+    {
+        var printed = areas.Select(a => a.Layers.All(layers.Prints)).ToArray();
         var hidden = new Dictionary<(double, double), Unseen>();
         var seen = new HashSet<(double, double)>();
         foreach (var glyph in glyphs)
         {
             var key = SeenLetters.Key(glyph.Start);
-            if (glyph.Why == Unseen.No && Why(glyph.Middle, glyph.Areas, glyph.Shade) is var why && why == Unseen.No)
+            var why = !glyph.Layers.All(layers.Prints) ? Unseen.Layer : glyph.Why == Unseen.No ? Why(glyph.Middle, glyph.Areas, glyph.Shade, printed) : glyph.Why;
+            if (why == Unseen.No)
                 seen.Add(key);
             else
-                hidden.TryAdd(key, glyph.Why == Unseen.No ? Why(glyph.Middle, glyph.Areas, glyph.Shade) : glyph.Why);
+                hidden.TryAdd(key, why);
         }
         // A letter drawn twice, as for a shadow, is seen where one of the two is.
         foreach (var key in seen)
@@ -57,18 +68,18 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         return new SeenLetters(hidden);
     }
 
-    private Unseen Why(PdfPoint at, int before, Shade? shade)
+    private Unseen Why(PdfPoint at, int before, Shade? shade, bool[] printed)
     {
         for (var i = areas.Count - 1; i >= before; i--)
         {
-            if (areas[i].Area.Holds(at))
+            if (printed[i] && areas[i].Area.Holds(at))
                 return Unseen.Covered;
         }
         if (shade is not { } ink)
             return Unseen.No;
         for (var i = before - 1; i >= 0; i--)
         {
-            if (areas[i].Area.Holds(at))
+            if (printed[i] && areas[i].Area.Holds(at))
                 return areas[i].Shade is { } ground && ink.Contrast(ground) < Shade.LeastContrast ? Unseen.NoContrast : Unseen.No;
         }
         return ink.Contrast(Shade.Paper) < Shade.LeastContrast ? Unseen.NoContrast : Unseen.No;
@@ -91,7 +102,7 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         // What is filled and stroked is seen by either.
         var shade = mode is TextRenderingMode.FillThenStroke or TextRenderingMode.FillThenStrokeClip or TextRenderingMode.NeitherClip ? null
             : Shade.Of(stroked ? currentState.CurrentStrokingColor : currentState.CurrentNonStrokingColor, alpha);
-        glyphs.Add((start, middle, areas.Count, shade, why));
+        glyphs.Add((start, middle, areas.Count, shade, why, Layers()));
     }
 
     private static bool Holds(PdfRectangle box, PdfPoint at) => at.X >= box.Left && at.X <= box.Right && at.Y >= box.Bottom && at.Y <= box.Top;
@@ -117,14 +128,16 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         if (alpha < Opaque || mode != BlendMode.Normal || GetCurrentState().SoftMask is not null || areas.Count >= MostAreas)
             return;
         area.CutTo(clips.Peek());
-        areas.Add((area, shade));
+        areas.Add((area, shade, Layers()));
     }
 
     /// <inheritdoc/>
     protected override void RenderXObjectImage(XObjectContentRecord xObjectContentRecord)
     {
-        // A picture with a mask lets through what is under it.
+        // A picture with a mask lets through what is under it; one of a layer that may not print is taken for one that does not.
         var about = xObjectContentRecord.Stream.StreamDictionary;
+        if (about.ContainsKey(NameToken.Create("OC")))
+            return;
         if (about.ContainsKey(NameToken.Smask) || about.ContainsKey(NameToken.Mask) || (about.TryGet(NameToken.ImageMask, out BooleanToken mask) && mask.Data))
             return;
         Picture(xObjectContentRecord.AppliedTransformation);
@@ -247,12 +260,27 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     }
 
     /// <inheritdoc/>
-    public override void BeginMarkedContent(NameToken name, NameToken? propertyDictionaryName, DictionaryToken? properties)
-    {
-    }
+    public override void BeginMarkedContent(NameToken name, NameToken? propertyDictionaryName, DictionaryToken? properties) =>
+        marked.Add(name.Data != "OC" ? null : properties ?? (propertyDictionaryName is null ? null : ResourceStore.GetMarkedContentPropertiesDictionary(propertyDictionaryName)));
 
     /// <inheritdoc/>
     public override void EndMarkedContent()
     {
+        if (marked.Count > 0)
+            marked.RemoveAt(marked.Count - 1);
     }
+
+    /// <inheritdoc/>
+    protected override void ProcessFormXObject(StreamToken formStream, NameToken xObjectName)
+    {
+        // A form may belong to a layer as a whole (8.11.3.3).
+        var open = marked.Count;
+        if (formStream.StreamDictionary.TryGet(NameToken.Create("OC"), PdfScanner, out DictionaryToken? layer) && layer is not null)
+            marked.Add(layer);
+        base.ProcessFormXObject(formStream, xObjectName);
+        if (marked.Count > open)
+            marked.RemoveRange(open, marked.Count - open);
+    }
+
+    private ImmutableArray<DictionaryToken> Layers() => marked.Count == 0 ? [] : [.. marked.OfType<DictionaryToken>()];
 }

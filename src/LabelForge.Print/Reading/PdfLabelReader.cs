@@ -41,7 +41,8 @@ public static class PdfLabelReader
         var pages = ImmutableArray.CreateBuilder<(double, double)>();
         (double Width, double Height)? size = null;
         var unseen = ImmutableArray.CreateBuilder<UnseenWords>();
-        document.AddPageFactory<SeenLetters, SeenLettersFactory>();
+        document.AddPageFactory<PaintedLetters, SeenLettersFactory>();
+        var layers = PdfLayers.Of(document);
         for (var number = 1; number <= document.NumberOfPages; number++)
         {
             var page = document.GetPage(number);
@@ -49,13 +50,20 @@ public static class PdfLabelReader
                 throw GuardedPdf.Refused(where, "pdf.too-many-letters", ("number", number), ("count", $"{page.Letters.Count:N0}"));
             size = number == 1 ? (page.Width, page.Height) : size;
             pages.Add((Math.Clamp(page.Width, 1, 14_400), Math.Clamp(page.Height, 1, 14_400)));
-            var seen = document.GetPage<SeenLetters>(number);
+            var seen = document.GetPage<PaintedLetters>(number).Where(layers);
             foreach (var words in PdfWords.Of(page.Letters.Where(l => seen.Of(l) == Unseen.No)))
             {
                 foreach (var block in ReadingOrder.Blocks(words))
                     Append(block, page, text, heights, places);
             }
             unseen.AddRange(Hidden(page, seen));
+            foreach (var (words, prints) in PdfNotes.Of(document, page))
+            {
+                if (prints)
+                    text.Append(string.Join('\n', words.Split('\n').Select(Clean))).Append("\n\n");
+                else
+                    unseen.Add(new(Clean(words), "in a note or a field that does not print", page.Number));
+            }
         }
         if (text.Length == 0 && unseen.Count > 0)
             throw GuardedPdf.Refused(where, "pdf.no-word-seen", ("why", unseen[0].Why));
@@ -85,6 +93,7 @@ public static class PdfLabelReader
     {
         Unseen.NotDrawn => "in the file without being drawn",
         Unseen.NoContrast => "in the colour of what is under them, or nearly so",
+        Unseen.Layer => "in a layer that does not print",
         Unseen.Covered => "under something that is drawn over them",
         _ => "outside the page, or outside what their drawing is cut to",
     };

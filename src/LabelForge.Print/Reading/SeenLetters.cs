@@ -28,6 +28,9 @@ internal enum Unseen
 
     /// <summary>They stand outside the page, or outside what their drawing is cut to.</summary>
     Outside,
+
+    /// <summary>They belong to a layer that does not print.</summary>
+    Layer,
 }
 
 /// <summary>Which letters of a page are seen, by the order in which things are painted on it.</summary>
@@ -41,12 +44,16 @@ internal sealed record SeenLetters(IReadOnlyDictionary<(double X, double Y), Uns
     public static (double X, double Y) Key(PdfPoint start) => (Math.Round(start.X, 2), Math.Round(start.Y, 2));
 }
 
-/// <summary>Makes <see cref="SeenLetters"/> of a page.</summary>
+/// <summary>The letters of a page as they are painted; which of them are seen depends on the layers that print.</summary>
+/// <param name="Where">The letters that are seen where these layers print.</param>
+internal sealed record PaintedLetters(Func<PdfLayers, SeenLetters> Where);
+
+/// <summary>Makes <see cref="PaintedLetters"/> of a page.</summary>
 internal sealed class SeenLettersFactory(IPdfTokenScanner scanner, IResourceStore resources, ILookupFilterProvider filters, IPageContentParser content, ParsingOptions options)
-    : BasePageFactory<SeenLetters>(scanner, resources, filters, content, options)
+    : BasePageFactory<PaintedLetters>(scanner, resources, filters, content, options)
 {
     /// <inheritdoc/>
-    protected override SeenLetters ProcessPage(int pageNumber, DictionaryToken dictionary, NamedDestinations namedDestinations, MediaBox mediaBox, CropBox cropBox,
+    protected override PaintedLetters ProcessPage(int pageNumber, DictionaryToken dictionary, NamedDestinations namedDestinations, MediaBox mediaBox, CropBox cropBox,
         UserSpaceUnit userSpaceUnit, PageRotationDegrees rotation, TransformationMatrix initialMatrix, IReadOnlyList<IGraphicsStateOperation> operations) =>
         new PaintedPage(pageNumber, ResourceStore, PdfScanner, PageContentParser, FilterProvider, cropBox, userSpaceUnit, rotation, initialMatrix, ParsingOptions).Process(pageNumber, operations);
 }
