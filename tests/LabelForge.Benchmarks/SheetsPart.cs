@@ -48,7 +48,7 @@ internal static class SheetsPart
         text.Append("\n| ratio | aim | whole process | processor alone | writing alone |\n| --- | ---: | ---: | ---: | ---: |\n");
         Ratio("one lot, to the file written by hand", "at most 1.5", one, form, 1, written.One / written.Form);
         Ratio("bare loop, to one lot", "at least 10", redraw, one, 1, written.Redraw / written.One);
-        Ratio("own numbers, to the bare loop", "at most 1.3", serial, redraw, 1, written.Serial / written.Redraw);
+        Ratio("own numbers, to the bare loop", "at most 0.6", serial, redraw, 1, written.Serial / written.Redraw);
         Ratio("the browser a sheet, to one lot a sheet", "at least 20", browser, one, (double)Sheets / BrowserSheets, null);
         Ratio("the browser a sheet, to own numbers a sheet", "", browser, serial, (double)Sheets / BrowserSheets, null);
         text.Append(CultureInfo.InvariantCulture, $"\nMemory of own numbers: {Figures.Bytes(serial.PeakBytes)} for {Sheets} sheets, {Figures.Bytes(Peak(Sheets / 4))} for {Sheets / 4}, {Figures.Bytes(Peak(Sheets / 10))} for {Sheets / 10}, {Figures.Bytes(Peak(1))} for one.\n");

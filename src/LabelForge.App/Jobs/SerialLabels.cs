@@ -59,6 +59,9 @@ public sealed class SerialLabels
         Bars = _symbolAt < 0 ? _layout.Bars : _layout.Bars.RemoveRange(_symbolAt, _series!.Value.Drawn.Bars.Length),
     };
 
+    /// <summary>The ink of the barcodes.</summary>
+    public Colour SymbolInk => (_symbolAt < 0 ? null : _layout.Bars[_symbolAt].Ink) ?? Colour.Black;
+
     /// <summary>The lines of the sample that are each label's own.</summary>
     public ImmutableArray<PlacedLine> OwnLines => _ownLines;
 

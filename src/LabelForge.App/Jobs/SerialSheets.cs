@@ -43,7 +43,7 @@ public static class SerialSheets
                     var part = labels.Part(index);
                     page.Place(form, x - bleed, y - bleed);
                     if (part.Symbol is { } symbol)
-                        page.Fill(symbol, x, y, design.Ink);
+                        page.Fill(symbol, x, y, labels.SymbolInk);
                     foreach (var line in part.Lines)
                         page.Write(line, fonts[line.Text.Face], x, y, design.Ink);
                 }

@@ -6,6 +6,7 @@ using LabelForge.Print.Designs;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
+using LabelForge.Print.Proofs;
 using LabelForge.Print.Sheets;
 using LabelForge.UseCases;
 
@@ -72,9 +73,19 @@ internal static class SheetVerb
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
         Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
+        Console.WriteLine(Ink(order));
         if (partUsed?.Remember(stock, first, order.Count) is { } next)
             Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");
         return Exit.Done;
+    }
+
+    // Each is drawn to be measured.
+    private const int MostInked = 20;
+
+    private static string Ink(SheetOrder order)
+    {
+        var labels = order.Runs.Select(run => run.Label).Distinct().Take(MostInked).Select(InkCoverage.Of).ToList();
+        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Ink: about {labels.Average(i => i.Percent):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label).");
     }
 
     // What is left of a sheet, shared out among several products as evenly as it goes.

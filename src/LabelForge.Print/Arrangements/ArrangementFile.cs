@@ -52,16 +52,17 @@ public static class ArrangementFile
     /// <param name="height">Its height in points.</param>
     /// <param name="round">Whether it is a circle.</param>
     /// <param name="style">The pair of types.</param>
-    internal static ArrangementBox? For(string id, double width, double height, bool round, DesignStyle style)
+    /// <param name="longName">Whether the name may take a line more.</param>
+    internal static ArrangementBox? For(string id, double width, double height, bool round, DesignStyle style, bool longName = false)
     {
         var file = File(id);
         var shape = ShapeOf(width, height, round);
         var root = file.OptionalMap(shape.ToString().ToLowerInvariant()) ?? (shape is FaceShape.Round or FaceShape.Wide ? null : file.OptionalMap("square"));
         var (w, h) = (Points.ToLength(width), Points.ToLength(height));
-        return root is null ? null : new Reader(style, ImmutableDictionary<string, Length>.Empty.Add("w", w).Add("h", h).Add("u", w.CompareTo(h) < 0 ? w : h)).Box(root);
+        return root is null ? null : new Reader(style, longName, ImmutableDictionary<string, Length>.Empty.Add("w", w).Add("h", h).Add("u", w.CompareTo(h) < 0 ? w : h)).Box(root);
     }
 
-    private sealed class Reader(DesignStyle style, ImmutableDictionary<string, Length> sides)
+    private sealed class Reader(DesignStyle style, bool longName, ImmutableDictionary<string, Length> sides)
     {
         public ArrangementBox Box(MapNode map)
         {
@@ -114,7 +115,7 @@ public static class ArrangementFile
                 Least = LengthFormula.Or(map, "least", Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, 0.085m * sides["u"].Millimetres) : usual.Least), sides),
                 Most = LengthFormula.Or(map, "most", Length.FromMillimetres(usual.Most), sides),
                 // A tube is so narrow that a name of three words takes a line for each.
-                Lines = (int)map.NumberOr("lines", sides["u"].Millimetres < 26 ? usual.Lines + 1 : usual.Lines),
+                Lines = (int)map.NumberOr("lines", sides["u"].Millimetres < 26 ? usual.Lines + 1 : usual.Lines) + (longName && role == Role.Name && Word(map, "run", Run.Across) == Run.Across ? 1 : 0),
                 Capitals = map.OptionalText("capitals")?.Text is { } c ? c == "true" : role == Role.Business || (role == Role.Name && style.NameCapitals),
                 Tracking = map.NumberOr("tracking", role == Role.Business ? Math.Max(0.1, style.Tracking) : role == Role.Name ? style.NameTracking : 0),
                 Leading = map.NumberOr("leading", role == Role.Name ? style.NameLeading : usual.Leading),

@@ -29,6 +29,9 @@ public sealed record Look
     /// <summary>The pair of types, by its style's id.</summary>
     public required string Types { get; init; }
 
+    /// <summary>Whether a name may take a line more than usual, where it has no room else.</summary>
+    public bool LongName { get; init; }
+
     /// <summary>
     /// The most that letters of the front may grow to, by role: what the narrowest name of a range leaves room for, so that all the
     /// range stands at one size. Empty where the label is fitted by itself.

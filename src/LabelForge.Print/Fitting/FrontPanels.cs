@@ -24,7 +24,7 @@ internal static class FrontPanels
             ? (0, 0, Points.Of(design.Width), Points.Of(design.Height))
             : (Points.Of(panel.X), Points.Of(panel.Y), Points.Of(panel.Width), Points.Of(panel.Height));
         var face = new FrontFace(left, top, width, height, design.Round, look, style, rules.ClearAbove, (double)(rules.ClearBeside?.Figure ?? 1m));
-        if (ArrangementFile.For(look.Arrangement, width, height, design.Round, style) is not { } root)
+        if (ArrangementFile.For(look.Arrangement, width, height, design.Round, style, look.LongName) is not { } root)
             return null;
         var said = panel.Elements.Select(e => e.Role).ToHashSet();
         return FrontArranger.Arrange(face, root, e => said.Contains(e.Role) || e.Role is Role.ScentLine or Role.Words or Role.Price ? ElementText.From(e, content, design.Id) : null, picture);

@@ -29,7 +29,7 @@ public static class LabelFitter
         {
             if (FitPanels(design with { Look = tried }, content, barcode, extras ?? LabelExtras.None, rules) is not Fitting.Fit.Fits fits)
                 continue;
-            return tried == look ? fits : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
+            return tried.Frame == look.Frame && tried.Arrangement == look.Arrangement ? fits : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
         }
         return FitPanels(design with { Look = null }, content, barcode, extras ?? LabelExtras.None, rules) switch
         {
@@ -42,10 +42,11 @@ public static class LabelFitter
     private static IEnumerable<Look> Simpler(Look look)
     {
         yield return look;
+        yield return look with { LongName = true };
         if (look.Frame is not null)
-            yield return look with { Frame = null };
+            yield return look with { Frame = null, LongName = true };
         foreach (var arrangement in new[] { "stack", "ranged-left" }.Where(a => a != look.Arrangement))
-            yield return look with { Frame = null, Arrangement = arrangement };
+            yield return look with { Frame = null, Arrangement = arrangement, LongName = true };
     }
 
     private static string Instead(Look asked, Look used) => used.Arrangement == asked.Arrangement

@@ -9,6 +9,9 @@ namespace LabelForge.Print.Fitting;
 /// <summary>Turns arranged panels into what is drawn and what is reported.</summary>
 internal sealed class LayoutAssembly(LabelDesign design)
 {
+    // Far above what a verifier asks for, so that a coloured ink is dark in a scanner's red light too; common practice.
+    private const double SymbolContrast = 10;
+
     private readonly ImmutableArray<PlacedLine>.Builder lines = ImmutableArray.CreateBuilder<PlacedLine>();
     private readonly HashSet<Role> said = [];
     private readonly ImmutableArray<PlacedBar>.Builder bars = ImmutableArray.CreateBuilder<PlacedBar>();
@@ -116,12 +119,14 @@ internal sealed class LayoutAssembly(LabelDesign design)
     {
         var block = at.Item.Block!;
         var x = at.X + (at.Width - Points.Of(block.Width)) / 2;
-        // Scanners need dark on light: on a printed ground the symbol gets a white plate as large as its quiet zones.
-        if (design.HasGround)
+        // Scanners need dark on light: where the label's own ink stands so on its own ground, the symbol matches the words; else it is
+        // black on a white plate as large as its quiet zones.
+        var matched = design.Ink.Luminance < design.Ground.Luminance && Colour.Contrast(design.Ink, design.Ground) >= SymbolContrast;
+        if (design.HasGround && !matched)
             bars.Add(new PlacedBar(x, at.Top, Points.Of(block.Width), Points.Of(block.Height), Colour.White));
         foreach (var bar in block.Bars)
             bars.Add(new PlacedBar(x + Points.OfMillimetres(bar.XMm), at.Top + Points.OfMillimetres(bar.YMm),
-                Points.OfMillimetres(bar.WidthMm), Points.OfMillimetres(bar.HeightMm), Colour.Black));
+                Points.OfMillimetres(bar.WidthMm), Points.OfMillimetres(bar.HeightMm), matched ? design.Ink : Colour.Black));
         if (at.Item.Caption is not { } caption)
             return;
         var top = at.Top + Points.Of(block.Height) + PanelItem.CaptionGap;
