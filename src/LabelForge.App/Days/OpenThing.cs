@@ -25,6 +25,12 @@ public enum OpenKind
 
     /// <summary>A paper that is kept holds no more, or not for long.</summary>
     Paper,
+
+    /// <summary>A list nobody has held against its wrapper.</summary>
+    Wrapper,
+
+    /// <summary>A question that a supplier has not answered, or was not asked.</summary>
+    Question,
 }
 
 /// <summary>One thing that is open, the most urgent of its kind first.</summary>
@@ -47,6 +53,9 @@ public sealed record OpenThing(OpenKind Kind, string Title, string Detail)
 
     /// <summary>The material's id; null where it is about none.</summary>
     public string? Material { get; init; }
+
+    /// <summary>The supplier as the materials name it; null where it is about none, or none is named.</summary>
+    public string? Supplier { get; init; }
 
     /// <summary>The number on the bottle; null where it is about none.</summary>
     public string? Bottle { get; init; }

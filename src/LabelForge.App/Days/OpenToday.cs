@@ -40,6 +40,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         ], Shelved(workshop, books, labels));
     }
 
+    /// <summary>The same with more that is open, last of all: questions, which take longer to find and may come later.</summary>
+    public OpenToday And(IEnumerable<OpenThing> more) => this with { Open = [.. Open, .. more] };
+
     /// <summary>The name of a batch's product, as it is named where a recipe is asked for.</summary>
     public static string ProductOf(Batch batch) => ProductOf(batch.Recipe, batch.Variant);
 

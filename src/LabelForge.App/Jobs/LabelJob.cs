@@ -48,6 +48,12 @@ public sealed record LabelJob
     /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
     public required bool IsPackageKnown { get; init; }
 
+    /// <summary>Of a set: each product in it, and what of it is judged; empty for the label of one product.</summary>
+    public ImmutableArray<(Product Product, RecipeFacts Facts)> InSet { get; init; } = [];
+
+    /// <summary>Whether it is the label of several products in one package. It binds no lot to a product.</summary>
+    public bool IsSet => !InSet.IsEmpty;
+
     /// <summary>Goes the whole way for a product.</summary>
     /// <param name="product">The product.</param>
     /// <param name="market">The market.</param>
@@ -102,6 +108,22 @@ public sealed record LabelJob
 
     /// <summary>What the label does not carry, in sentences: elements that its design and the labels beside it have no place for, or no room.</summary>
     public ImmutableArray<string> LeftOut => Fit is Fit.Fits fits ? fits.Layout.LeftOut : [];
+
+    /// <summary>Holds what would be printed against the rules; of a set each product, and what is said of all of them once.</summary>
+    /// <exception cref="InputException">It cannot be judged.</exception>
+    public CheckReport Check()
+    {
+        if (!IsSet)
+            return RecipeCheck.Run(Facts);
+        var each = InSet.Select(p => (p.Product, Report: RecipeCheck.Run(p.Facts))).ToArray();
+        bool OfAll(Finding finding) => each.All(e => e.Report.Findings.Any(f => f.Rule == finding.Rule && f.Message == finding.Message));
+        var common = each[0].Report.Findings.Where(OfAll).DistinctBy(f => (f.Rule, f.Message));
+        return each[0].Report with
+        {
+            Findings = [.. common.Concat(each.SelectMany(e => e.Report.Findings.Where(f => !OfAll(f)).Select(f => f with { Where = $"{e.Product.Name}: {f.Where}" }))).OrderBy(f => f.Severity)],
+            Found = each[0].Report.Found with { Ingredients = Content.Ingredients },
+        };
+    }
 
     /// <summary>What a check of this label reads.</summary>
     public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On, Printed = Printed, IsPackageKnown = IsPackageKnown };

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Checks.Reading;
+using LabelForge.Lots;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -53,6 +54,9 @@ public static class FindAnything
     /// <param name="text">A few letters or words.</param>
     public static ImmutableArray<Found> In(ImmutableArray<Found> all, string text)
     {
+        // A code that a scanner reads holds the lot, and the lot is what is looked for.
+        if (PieceCode.LotOf(text) is { IsValue: true } code)
+            text = code.Value.ToString();
         var words = Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words.Length == 0)
             return [];

@@ -42,7 +42,7 @@ public static class LotFindings
     /// <param name="job">The label.</param>
     /// <exception cref="InputException">The product cannot be judged.</exception>
     public static ImmutableArray<Finding> BeforePrinting(LabelJob job) =>
-        IsForACarton(job) ? [] : [.. RecipeCheck.Run(job.Facts).Findings.Where(f => f.Severity == Severity.Must)];
+        IsForACarton(job) ? [] : [.. job.Check().Findings.Where(f => f.Severity == Severity.Must)];
 
     // A carton in the stock room holds packages that carry their own labels; nobody buys by it.
     private static bool IsForACarton(LabelJob job) =>

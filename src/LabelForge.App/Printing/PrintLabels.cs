@@ -75,7 +75,8 @@ public static class PrintLabels
         if (Open(call.Labels.Select(l => l.Job), call.Despite) is { IsEmpty: false } open)
             return new PrintOutcome { Open = open };
         write();
-        var lots = call.Labels.GroupBy(l => l.Lot.ToString()).ToLookup(g => g.Select(l => Name(l.Job)).Distinct().Count() == 1);
+        // A set is of several products, each of which has its own lot: its label binds none.
+        var lots = call.Labels.Where(l => !l.Job.IsSet).GroupBy(l => l.Lot.ToString()).ToLookup(g => g.Select(l => Name(l.Job)).Distinct().Count() == 1);
         var outcome = new PrintOutcome { Shared = [.. lots[false].Select(g => (g.Key, g.Select(l => l.Job.Content.ProductName).Distinct().ToImmutableArray()))] };
         Printing[] own = [.. lots[true].Select(g => Entry(call, g.Key, [.. g])).Where(p => p.Labels > 0)];
         if (book is null)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
+using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
@@ -56,34 +57,15 @@ public sealed class TableCards
         return new TableCard(product.Name, Fitted(design, content, product.Recipe));
     }
 
-    /// <summary>The label of a gift set: its own net contents, and the ingredients product by product.</summary>
-    /// <param name="name">The set's name.</param>
-    /// <param name="products">What is in it, a product as often as it is in it.</param>
-    /// <param name="words">What it is, in plain words; null for a set of so many pieces.</param>
-    /// <exception cref="InputException">It is of fewer than two pieces, or it does not fit.</exception>
-    public TableCard GiftSet(string name, IReadOnlyList<Product> products, string? words = null)
+    /// <summary>The label of a gift set: its own net contents, and the ingredients product by product. It is a label, and judged as one.</summary>
+    /// <param name="set">The set.</param>
+    /// <param name="lot">The package's own lot; null where the pieces in it carry theirs.</param>
+    /// <exception cref="InputException">A product is not known, or there is no room for all that it must say.</exception>
+    public LabelJob GiftSet(GiftSet set, LotCode? lot = null)
     {
-        if (products.Count < 2)
-            throw new InputException(null, 0, "set.too-small");
-        var design = CardDesign.Load("gift-set");
-        (Product Product, int Pieces, LabelJob Job)[] each = [.. products.GroupBy(p => p.Name).Select(g => (g.First(), g.Count(), LabelJob.Prepare(g.First(), _market, null, null, _on)))];
-        var first = each[0].Job.Content;
-        var content = first with
-        {
-            ProductName = name,
-            Identity = words ?? $"Set of {products.Count}: {string.Join(", ", each.Select(e => e.Job.Content.Identity).Distinct(StringComparer.OrdinalIgnoreCase))}",
-            ScentLine = null,
-            Price = null,
-            Lot = null,
-            NetQuantity = NetOf(each),
-            // Each product's list stands behind its name: the order of weight holds within a product and not across them.
-            Ingredients = [.. each.SelectMany((e, at) => e.Job.Content.Ingredients.Select((n, i) =>
-                $"{(i == 0 && each.Length > 1 ? $"{e.Job.Content.ProductName}: " : "")}{n}{(i == e.Job.Content.Ingredients.Length - 1 && at < each.Length - 1 ? ";" : "")}"))],
-            Directions = Joined(each.Select(e => e.Job.Content.Directions).OfType<string>()),
-            Warnings = [.. each.SelectMany(e => e.Job.Content.Warnings).Distinct()],
-        };
-        var set = new TableCard(name, Fitted(design, content, products[0].Recipe));
-        return set.LeftOut.Any() ? throw new InputException(null, 0, "set.no-room", ("name", name), ("list", string.Join(' ', set.LeftOut))) : set;
+        var job = SetLabel.Prepare(_workshop, set, _market, lot, _on);
+        var left = new TableCard(set.Name, job.Fit.OrRefuse()).LeftOut.ToArray();
+        return left.Length == 0 ? job : throw new InputException(set.File, 0, "set.no-room", ("name", set.Name), ("list", string.Join(' ', left)));
     }
 
     /// <summary>The stock for a card: what the workshop has at hand and it fits, else what is nearest to its size.</summary>
@@ -127,17 +109,9 @@ public sealed class TableCards
         var currency => string.Create(CultureInfo.InvariantCulture, $"{price:0.00} {currency}"),
     };
 
-    // The whole package first where all pieces are one product: their number, what each holds. Else each product by its name.
-    private static string NetOf((Product Product, int Pieces, LabelJob Job)[] each) => each.Length == 1 || each.Select(e => e.Job.Content.NetQuantity).Distinct().Count() == 1
-        ? $"{each.Sum(e => e.Pieces)} pieces, each {each[0].Job.Content.NetQuantity}"
-        : string.Join("; ", each.Select(e => $"{e.Job.Content.ProductName}: {(e.Pieces > 1 ? $"{e.Pieces} x " : "")}{e.Job.Content.NetQuantity}"));
-
-    private static string? Joined(IEnumerable<string> texts) => texts.Distinct().ToArray() is { Length: > 0 } all ? string.Join(' ', all) : null;
-
     private LabelLayout Fitted(LabelDesign design, LabelContent content, Recipe recipe)
     {
-        var wish = recipe.Look.Over(_workshop.Business.Look);
-        var link = wish.Link?.Text ?? (_workshop.Business.Web is { Length: > 0 } web ? web.Contains("://", StringComparison.Ordinal) ? web : $"https://{web}" : null);
+        var link = TableLink.Of(_workshop, recipe);
         var extras = link is null ? LabelExtras.None
             : LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse()) };
         return LabelFitter.Fit(design, content with { Link = link }, null, extras).OrRefuse();

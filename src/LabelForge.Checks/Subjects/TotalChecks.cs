@@ -23,9 +23,35 @@ internal static partial class TotalChecks
             label.Tell(label.SoldAs == Recipes.SoldAs.Soap ? "net-quantity.missing/total" : "net-quantity.missing/total-cosmetic", each.Value.Trim(), pieces, each.Value.Trim());
             return;
         }
+        if (Kinds(text, each, total) is { Length: > 1 } kinds)
+        {
+            Several(label, kinds, total);
+            return;
+        }
         var (sum, most) = (pieces * one, pieces * Step(each) * Rounding + Step(total) * Rounding);
         if (Math.Abs(Figure(total) - sum) > most)
             label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), pieces, Shown(one, each), Shown(sum, each), Shown(Figure(total), total));
+    }
+
+    // What differs stands by name, parted by semicolons, and the total is of all of them.
+    private static (decimal Sum, decimal Most)[] Kinds(string text, Match each, Match total)
+    {
+        var begin = text.LastIndexOf('\n', each.Index) + 1;
+        return total.Index < begin || text[begin..total.Index].Contains('\n') ? [] :
+        [
+            .. text[begin..total.Index].Split(';').Where(part => !string.IsNullOrWhiteSpace(part)).Select(part =>
+                Each().Match(part) is { Success: true } several && Count().Match(part) is { Success: true } count
+                    ? (int.Parse(count.Groups["n"].Value, CultureInfo.InvariantCulture) * Figure(several), int.Parse(count.Groups["n"].Value, CultureInfo.InvariantCulture) * Step(several) * Rounding)
+                    : Single().Match(part) is { Success: true } one ? (Figure(one), Step(one) * Rounding) : (0m, 0m)),
+        ];
+    }
+
+    private static void Several(CheckCase label, (decimal Sum, decimal Most)[] kinds, Match total)
+    {
+        var sum = kinds.Sum(k => k.Sum);
+        // Where a part has no figure that is read here, nothing is known of the sum.
+        if (kinds.All(k => k.Sum > 0) && Math.Abs(Figure(total) - sum) > kinds.Sum(k => k.Most) + Step(total) * Rounding)
+            label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), kinds.Length, "what is in it", Shown(sum, total), Shown(Figure(total), total));
     }
 
     private static decimal Figure(Match match) =>
@@ -39,6 +65,9 @@ internal static partial class TotalChecks
 
     [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\s*\)?\s*each\b", RegexOptions.IgnoreCase)]
     private static partial Regex Each();
+
+    [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Single();
 
     [GeneratedRegex(@"\btotal\b[^\n]{0,60}?(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Total();

@@ -77,6 +77,8 @@ internal static class CheckVerb
 
     private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output, bool json)
     {
+        if (Shared.SetNamed(file, workshop) is var (shop, set))
+            return OfSet(SetLabel.Prepare(shop, set, Shared.MarketOf(market, shop.Business.Market), lot is { } own ? Shared.Need(LotCode.Parse(own)) : null, on), set, on, output, json);
         var products = Shared.Products(file, workshop, variant);
         var where = Shared.MarketOf(market, products[0].Workshop.Business.Market);
         var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
@@ -94,6 +96,18 @@ internal static class CheckVerb
             Report.Write(reports[i]);
         }
         return reports.Any(r => r.HasMust) ? Exit.FindingStands : Exit.Done;
+    }
+
+    private static int OfSet(LabelJob job, GiftSet set, DateOnly on, string? output, bool json)
+    {
+        var report = job.Check();
+        if (output is not null)
+            WriteReport(output, [new JudgedLabel($"{set.Name}, {job.Content.Identity}", report, job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, report) : [], null)], on);
+        if (json)
+            JsonOut.Write(JsonOut.Of(report));
+        else
+            Report.Write(report);
+        return report.HasMust ? Exit.FindingStands : Exit.Done;
     }
 
     private static void WriteReport(string path, ImmutableArray<(LabelJob Job, CheckReport Report)> judged, DateOnly on) =>

@@ -46,16 +46,22 @@ internal static class MoneyVerbs
     {
         var recipes = new Argument<string[]>("RECIPE[:PIECES]") { Description = "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, as many as the budget makes", Arity = ArgumentArity.OneOrMore };
         var budget = new Option<string?>("--budget") { Description = "The most to spend" };
+        var tools = new Option<bool>("--tools") { Description = "Count what pouring needs once, too: a scale, a jug, a mould; what costs.yaml says of them, else the upper end of what is usual" };
+        var fillings = new Option<int?>("--fillings") { Description = "How often a mould is filled at most, with --tools (default: as often as it takes)" };
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget }, dated: true);
+        var verb = options.AddReadingTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget, tools, fillings }, dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var most = r.GetValue(recipes)!.All(t => !t.Contains(':'));
             if (most && r.GetValue(budget) is null)
                 throw new InputException(null, 0, "call.how-many");
+            if (r.GetValue(fillings) is <= 0)
+                throw new InputException(null, 0, "call.fillings");
+            if (r.GetValue(fillings) is not null && !r.GetValue(tools))
+                throw new InputException(null, 0, "call.fillings-without-tools");
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
-            var problem = BookOptions.AskIfAny(workshop, books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), books, cents, most, options.On(r)));
+            var problem = BookOptions.AskIfAny(workshop, books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), books, cents, most, options.On(r), r.GetValue(tools))) with { Fillings = r.GetValue(fillings) };
             // Before any reckoning: a material that nobody sells makes the dearest plan no cheaper.
             if (problem.NotToBeHad.Count > 0)
                 throw new InputException(null, 0, "call.not-enough-stock", ("listed", Listed(problem.NotToBeHad)), ("listed-2", Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])));
@@ -65,7 +71,8 @@ internal static class MoneyVerbs
                 var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
                 throw (without is null ? new InputException(null, 0, "call.pieces-cannot-be-made") : new InputException(null, 0, "call.pieces-cannot-be-made-without", ("cents", $"{without.Cents / 100m:0.00}")));
             }
-            Tell(plan, workshop, options.Json(r));
+            var bare = most && plan.Tools.Count > 0 ? BuySolver.Solve(problem with { Tools = [] }) : null;
+            Tell(plan, bare, problem, workshop, options.Json(r));
             return Exit.Done;
         }));
         return verb;
@@ -73,7 +80,8 @@ internal static class MoneyVerbs
 
     private static string Listed(IReadOnlyList<string> names) => names is [_, _, ..] ? $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}" : string.Join(", ", names);
 
-    private static void Tell(BuyPlan plan, Workshop workshop, bool json)
+    // What the same money makes once the things are there is told beside it.
+    private static void Tell(BuyPlan plan, BuyPlan? bare, BuyProblem problem, Workshop workshop, bool json)
     {
         if (json)
         {
@@ -83,6 +91,9 @@ internal static class MoneyVerbs
                 optimal = plan.Optimal,
                 total = plan.Cents / 100m,
                 packs = plan.Packs.Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
+                tools = plan.Tools.Select(t => new { tool = t.Tool.Id, name = t.Tool.Name, count = t.Count, price = t.Tool.Cents / 100m, guessed = t.Tool.IsGuess }),
+                leftOut = problem.WithoutPrice,
+                withoutTools = bare?.Made,
                 pieces = plan.Pieces.Select(p => new { recipe = p.Key, count = p.Value }),
                 left = plan.Left.Select(l => new { material = l.Key, amount = Math.Round(l.Value, 3) }),
             });
@@ -90,7 +101,15 @@ internal static class MoneyVerbs
         }
         foreach (var (material, pack, count) in plan.Packs)
             Console.WriteLine(FormattableString.Invariant($"  {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
+        foreach (var (tool, count) in plan.Tools)
+            Console.WriteLine(FormattableString.Invariant($"  {count} x {tool.Name}: {count * tool.Cents / 100m:0.00}{(tool.IsGuess ? ", the upper end of what is usual" : "")}"));
         Console.WriteLine(FormattableString.Invariant($"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
+        if (plan.Tools.Any(t => t.Tool.IsGuess))
+            Console.WriteLine("Prices of things are common practice: write what yours cost into costs.yaml, tools: [ { use: scale, price: 18.00 } ], or have: 1 where you have one.");
+        if (problem.WithoutPrice.Count > 0)
+            Console.WriteLine($"Left out, because nothing says what it costs: {string.Join(", ", problem.WithoutPrice)}. Write it into costs.yaml: tools: [ {{ use: scale, price: 18.00 }} ]");
+        if (bare is not null)
+            Console.WriteLine($"Once these things are there, the same money makes {bare.Made} pieces.");
         Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Select(p => $"{p.Value} of {p.Key}"))}.");
         Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }

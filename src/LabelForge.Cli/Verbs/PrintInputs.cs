@@ -77,6 +77,8 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         if ((ownLot ?? r.GetValue(_lot)) is not { } lotText)
             throw new InputException(null, 0, "call.no-lot", ("named", named));
         Prewarm.Begin();
+        if (Shared.SetNamed(named, r.GetValue(_workshop)) is var (shop, set))
+            return OfSet(r, shop, set, Shared.Need(LotCode.Parse(lotText)));
         var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));
@@ -88,6 +90,18 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         foreach (var job in jobs.Where(j => !j.IsPackageKnown).DistinctBy(j => j.Product.Recipe.File))
             Console.Error.WriteLine($"Note: {job.Product.Recipe.File} does not say what its package is, so the label's front was taken for the whole front; a larger one may want larger letters. Measure it and write: package: {UsualPackage.For(job.Kind)}");
         return (jobs, lot, on);
+    }
+
+    // The label of a gift set carries the package's own lot; each piece in it has its own.
+    private (ImmutableArray<LabelJob> Jobs, LotCode Lot, DateOnly On) OfSet(ParseResult r, Workshop workshop, GiftSet set, LotCode lot)
+    {
+        var on = Shared.Date(r.GetValue(_on));
+        if (r.GetValue(_design) is { } design)
+            throw new InputException(null, 0, "call.set-one-design", ("name", set.Name), ("design", design));
+        var job = SetLabel.Prepare(workshop, set, Shared.MarketOf(r.GetValue(_market), workshop.Business.Market), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
+        foreach (var missing in job.LeftOut)
+            Console.Error.WriteLine($"Note: {missing}");
+        return ([job], lot, on);
     }
 
     /// <summary>The recipe named by itself, or null.</summary>

@@ -61,6 +61,17 @@ internal static class Shared
         return workshop.ProductsOf(variant is null ? named : $"{named}/{variant.Trim()}");
     }
 
+    /// <summary>The gift set that the call names, with its workshop; null where it names a recipe.</summary>
+    public static (Workshop Workshop, GiftSet Set)? SetNamed(string named, string? folder)
+    {
+        var own = Path.GetDirectoryName(Path.GetFullPath(named)) is { } sets && Path.GetFileName(sets) == GiftSet.Folder && File.Exists(named) ? Path.GetDirectoryName(sets) : null;
+        var at = folder ?? own ?? Directory.GetCurrentDirectory();
+        if (!Directory.Exists(Path.Combine(at, GiftSet.Folder)))
+            return null;
+        var workshop = OpenFolder(at);
+        return GiftSet.Named(workshop, own is null ? named : Path.GetFullPath(named)) is { } set ? (workshop, set) : null;
+    }
+
     /// <summary>The products with the day they came on the market that the command gives, where it gives one.</summary>
     public static ImmutableArray<Product> OnMarket(ImmutableArray<Product> products, string? since) =>
         since is null ? products : [.. products.Select(p => Product.Planned(p.Workshop, p.Recipe with { OnMarketSince = Date(since) }))];

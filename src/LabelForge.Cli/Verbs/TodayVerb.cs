@@ -10,18 +10,18 @@ internal static class TodayVerb
     public static Command Build()
     {
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("today", "What is open: labels to print, batches to close, dates that near, complaints, materials that run low"), dated: true);
+        var verb = options.AddReadingTo(new Command("today", "What is open: labels to print, batches to close, dates that near, complaints, materials that run low, questions without an answer"), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             Shared.SayRecipesLeftOut(workshop);
-            var today = BookOptions.AskIfAny(workshop, books => OpenToday.Of(workshop, books, options.On(r)));
+            var today = BookOptions.AskIfAny(workshop, books => OpenToday.Of(workshop, books, options.On(r))).And(OpenQuestions.Of(workshop, options.On(r)));
             if (options.Json(r))
             {
                 JsonOut.Write(new
                 {
                     on = today.On,
-                    open = today.Open.Select(o => new { kind = o.Kind.ToString().ToLowerInvariant(), title = o.Title, detail = o.Detail, lot = o.Lot, product = o.Product, material = o.Material, bottle = o.Bottle, count = o.Count, by = o.By }),
+                    open = today.Open.Select(o => new { kind = o.Kind.ToString().ToLowerInvariant(), title = o.Title, detail = o.Detail, lot = o.Lot, product = o.Product, material = o.Material, supplier = o.Supplier, bottle = o.Bottle, count = o.Count, by = o.By }),
                     shelf = today.Shelf.Select(p => new { product = p.Product, name = p.Name, left = p.Left, withoutLabels = p.WithoutLabels }),
                 });
                 return Exit.Done;

@@ -6,6 +6,8 @@ namespace LabelForge.Lots;
 public static class PieceCode
 {
     private const string LotIdentifier = "10";
+    private const string SerialIdentifier = "21";
+    private const int LotLength = 9;
 
     /// <summary>Reads the lot.</summary>
     /// <param name="text">As typed, or as a scanner or a camera reads it.</param>
@@ -25,8 +27,17 @@ public static class PieceCode
         }
         var elements = Gs1ElementString.Parse(trimmed);
         if (elements.IsValue)
-            return elements.Value.Value(LotIdentifier) is { } within ? LotCode.Parse(within) : Parsed<LotCode>.Refused("lot.none-in-code");
+            return elements.Value.Value(LotIdentifier) is { } within ? Within(within) : Parsed<LotCode>.Refused("lot.none-in-code");
         // What begins as an element string is told as one.
         return trimmed is ['(' or ']', ..] ? Parsed<LotCode>.Refused(elements.Problem) : lot;
+    }
+
+    // A scanner that types like a keyboard may leave out the separator, and the serial number runs on behind the lot. A lot has
+    // nine characters as written, and its check character tells whether these are one.
+    private static Parsed<LotCode> Within(string value)
+    {
+        var whole = LotCode.Parse(value);
+        return !whole.IsValue && value.Length > LotLength && value.AsSpan(LotLength).StartsWith(SerialIdentifier) && LotCode.Parse(value[..LotLength]) is { IsValue: true } lot
+            ? lot : whole;
     }
 }

@@ -77,6 +77,23 @@ public sealed class PartUsedSheets
         AtomicFile.Write(_path, stream => stream.Write(Encoding.UTF8.GetBytes(text.ToString())));
     }
 
+    /// <summary>Says of a place that it is used, or where it was, that it is free: a label was printed elsewhere, or one was never stuck on.</summary>
+    /// <param name="stock">The stock.</param>
+    /// <param name="name">The letter on the sheet; null for one that bears none yet.</param>
+    /// <param name="place">The place, from 1.</param>
+    /// <returns>The letter on the sheet.</returns>
+    /// <exception cref="InputException">The file cannot be written.</exception>
+    public string Turn(LabelStock stock, string? name, int place)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(place, 1);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(place, stock.PerSheet);
+        var sheets = SheetsOf(stock);
+        var sheet = sheets.FirstOrDefault(s => s.Name == name) ?? new PartUsedSheet(name ?? FreeName(sheets), []);
+        var turned = sheet with { Used = sheet.Used.Contains(place) ? sheet.Used.Remove(place) : sheet.Used.Add(place) };
+        Remember(stock, sheets.Contains(sheet) ? sheets.Replace(sheet, turned) : sheets.Add(turned));
+        return turned.Name;
+    }
+
     /// <summary>The first letter that no sheet bears: A to Z, then AA and so on.</summary>
     public static string FreeName(IEnumerable<PartUsedSheet> sheets)
     {

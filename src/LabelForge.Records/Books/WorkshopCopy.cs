@@ -14,7 +14,7 @@ namespace LabelForge.Records.Books;
 /// <param name="Kept">Where what was replaced lies; null where nothing was.</param>
 public sealed record WorkshopCopyReport(int Files, long Entries, IReadOnlyList<string> Differences, string? Kept);
 
-/// <summary>Copies of a whole workshop in one file: its YAML, designs, art, papers and photos, and its books.</summary>
+/// <summary>Copies of a whole workshop in one file: its YAML, designs, art, papers and photos, drafts, and its books.</summary>
 /// <remarks>
 /// A ZIP that any program opens. <c>copy.json</c> in it lists every file with its SHA-256. A copy counts once it was put back
 /// into an empty folder and compared, file by file, and its books were read whole.
@@ -22,6 +22,9 @@ public sealed record WorkshopCopyReport(int Files, long Entries, IReadOnlyList<s
 public static class WorkshopCopy
 {
     private const string ListName = "copy.json";
+
+    // Where the page keeps what it could not write into a file yet, and what was removed.
+    private const string Drafts = ".drafts";
 
     // More than this is no workshop, whatever says so.
     private const int MostFiles = 100_000;
@@ -133,12 +136,17 @@ public static class WorkshopCopy
         zip.CreateEntryFromFile(path, name);
     }
 
-    // The maker's files: no links, nothing hidden, not the books as they are written to, and not what earlier restores put aside.
-    private static IEnumerable<string> FilesOf(string folder) => Directory
-        .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System })
-        .Where(f => Path.GetRelativePath(folder, f) is var name && !name.StartsWith(OpenBooks.FileName, StringComparison.Ordinal)
-            && !name.Split(Path.DirectorySeparatorChar).Any(p => p.StartsWith('.') || p.StartsWith("before-restore-", StringComparison.Ordinal)) && name != ListName)
+    // The maker's files, but not the books as they are written to. What could not be used yet and what was removed is the
+    // maker's work too, and is nowhere else.
+    private static IEnumerable<string> FilesOf(string folder) => Visible(folder)
+        .Where(f => Path.GetRelativePath(folder, f) is var name && !name.StartsWith(OpenBooks.FileName, StringComparison.Ordinal) && name != ListName)
+        .Concat(Visible(Path.Combine(folder, Drafts)))
         .Order(StringComparer.Ordinal);
+
+    // No links, nothing hidden, and not what earlier restores put aside.
+    private static IEnumerable<string> Visible(string folder) => new DirectoryInfo(folder) is { Exists: true, LinkTarget: null } ? Directory
+        .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System })
+        .Where(f => !Path.GetRelativePath(folder, f).Split(Path.DirectorySeparatorChar).Any(p => p.StartsWith('.') || p.StartsWith("before-restore-", StringComparison.Ordinal))) : [];
 
     private static WorkshopCopyReport Tried(string copy)
     {

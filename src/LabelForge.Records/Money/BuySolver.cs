@@ -45,7 +45,10 @@ public static class BuySolver
             var takes = problem.Products.Select((p, i) => pieces[i] * scale.Whole(p.PerBatch.GetValueOrDefault(material.Id), p.Pieces, up: needsUp));
             model.Add(LinearExpr.Sum(takes) <= LinearExpr.Sum(has) + scale.Whole(material.Stock, 1, up: !needsUp));
         }
-        var cost = LinearExpr.Sum(packs.Select(p => p.Count * p.Pack.Cents));
+        var tools = problem.Tools.Select(t => (Tool: t, Count: model.NewIntVar(0, t.Cents is null ? 0 : t.Pieces is null || problem.Fillings is null ? 1 : MostPacks, t.Id))).ToArray();
+        foreach (var (tool, count) in tools)
+            Need(model, problem, tool, count, pieces);
+        var cost = LinearExpr.Sum(packs.Select(p => p.Count * p.Pack.Cents).Concat(tools.Select(t => t.Count * (t.Tool.Cents ?? 0))));
         if (problem.BudgetCents is { } budget)
             model.Add(cost <= budget);
         var all = LinearExpr.Sum(pieces);
@@ -62,9 +65,20 @@ public static class BuySolver
             return null;
         var made = problem.Products.Select((p, i) => (p.Id, Count: solver.Value(pieces[i]))).ToDictionary(p => p.Id, p => p.Count);
         var bought = packs.Select(p => (p.Material.Id, p.Pack, Count: solver.Value(p.Count))).Where(p => p.Count > 0).ToArray();
-        return new BuyPlan(bought, made, bought.Sum(b => b.Count * b.Pack.Cents),
+        return new BuyPlan(bought, made, bought.Sum(b => b.Count * b.Pack.Cents) + tools.Sum(t => solver.Value(t.Count) * (t.Tool.Cents ?? 0)),
             problem.Materials.ToDictionary(m => m.Id, m => m.Stock + bought.Where(b => b.Id == m.Id).Sum(b => b.Count * b.Pack.Amount) - problem.Products.Sum(p => p.Takes(m.Id, made[p.Id]))),
-            status == CpSolverStatus.Optimal);
+            status == CpSolverStatus.Optimal)
+        { Tools = [.. tools.Select(t => (t.Tool, Count: solver.Value(t.Count))).Where(t => t.Count > 0)] };
+    }
+
+    // One is needed as soon as a product is made that needs it; of moulds so many that they are filled no oftener than is wanted.
+    private static void Need(CpModel model, BuyProblem problem, BuyTool tool, IntVar count, IntVar[] pieces)
+    {
+        var made = tool.For.Select(p => pieces[p]).ToArray();
+        if (tool.Have == 0 && made.Length > 0)
+            model.Add(LinearExpr.Sum(made) <= count * (MostPieces * made.Length));
+        if (tool.Pieces is { } each && problem.Fillings is { } fillings)
+            model.Add(LinearExpr.Sum(made) <= count * ((long)each * fillings) + (long)tool.PiecesHad * fillings);
     }
 
     private static long Bound(BuyProblem problem, BuyPack pack) => problem.BudgetCents is { } budget && pack.Cents > 0 ? Math.Min(MostPacks, budget / pack.Cents) : MostPacks;

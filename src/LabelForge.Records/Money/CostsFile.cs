@@ -20,6 +20,9 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
     /// <summary>The file's name.</summary>
     public const string FileName = "costs.yaml";
 
+    /// <summary>The things that pouring needs, as the maker has or buys them; what is left out is as usual.</summary>
+    public ImmutableArray<BenchTool> Tools { get; init; } = [];
+
     /// <summary>No costs besides the materials, and half of the price as profit wanted: common practice.</summary>
     public static CostsFile None { get; } = new(0, 0, 0, 0, 0, 0, 0.5m, []);
 
@@ -39,7 +42,7 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static CostsFile Read(MapNode costs, Workshop? workshop)
     {
-        var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging");
+        var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging", "tools");
         decimal Figure(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
             : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
             : throw node.Refuse("money.not-a-figure", ("text", node.Text), ("key", key));
@@ -56,6 +59,7 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
             return decimal.TryParse(count.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n > 0
                 ? (use.Text, n)
                 : throw count.Refuse("money.not-a-number", ("count", count.Text));
-        })]);
+        })])
+        { Tools = BenchTool.ReadAll(file) };
     }
 }

@@ -23,7 +23,7 @@ public sealed class PageHeaders(RequestDelegate next)
             headers["Referrer-Policy"] = "no-referrer";
             headers["Cross-Origin-Opener-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
-            headers["Permissions-Policy"] = "camera=(), microphone=(), geolocation=(), usb=()";
+            headers["Permissions-Policy"] = "camera=(self), microphone=(), geolocation=(), usb=()";
             if (headers.CacheControl.Count == 0)
                 headers.CacheControl = "no-store";
             return Task.CompletedTask;

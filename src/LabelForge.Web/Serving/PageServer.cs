@@ -118,6 +118,7 @@ public sealed class PageServer : IAsyncDisposable
         Assets.Map(app);
         TemporaryDownloads.Map(app);
         Thumbs.Map(app);
+        CodeReading.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
     }

@@ -19,7 +19,9 @@ public sealed class MarketTests : IDisposable
     public MarketTests()
     {
         File.AppendAllText(Path.Combine(Folder, "workshop.yaml"), "sales tax: { rate: 5.5 %, prices: with tax }\n");
-        File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"), "price: 7.00\n");
+        // All but one have a price.
+        var unpriced = Path.Combine(Folder, "recipes/tideline-bar.yaml");
+        File.WriteAllText(unpriced, File.ReadAllText(unpriced).Replace("price: 7.00\n", "", StringComparison.Ordinal));
         foreach (var product in Workshop.ProductsOf("meadow-bar").Take(2))
             Make(product, 6);
     }
@@ -133,16 +135,19 @@ public sealed class MarketTests : IDisposable
             Assert.Contains("has no price", Assert.Throws<InputException>(() => cards.Of(card, Workshop.ProductOf("tideline-bar"))).Message, StringComparison.Ordinal);
     }
 
+    private static GiftSet Three => new("three", "Three from the hedge", [new("meadow-bar/Salt Meadow", 1, 0), new("meadow-bar/Peach Morning", 1, 0), new("bramble-bar", 1, 0)]);
+
     [Fact]
     public void A_set_says_what_it_holds_in_all_and_the_ingredients_of_each()
     {
         var cards = new TableCards(Workshop, MarketText.Parse("us").Value!, Day);
-        var set = cards.GiftSet("Three from the hedge", [.. Workshop.ProductsOf("meadow-bar").Take(2), Workshop.ProductOf("bramble-bar")]);
-        string Said(Role role) => string.Join(' ', set.Layout.Texts.Where(t => t.Role == role).Select(t => t.Text));
-        Assert.Equal("3 pieces, each Net Wt 4 oz (113 g)", Said(Role.NetQuantity));
+        var set = cards.GiftSet(Three);
+        string Said(Role role) => string.Join(' ', set.Fit.OrRefuse().Texts.Where(t => t.Role == role).Select(t => t.Text));
+        // 16 CFR 500.27(a): the number, what each holds, and the total.
+        Assert.Equal("3 pieces, Net Wt 4 oz (113 g) each, Total Net Wt 12 oz (340 g)", Said(Role.NetQuantity));
         Assert.All((string[])["Salt Meadow: Glycerin", "Peach Morning: Glycerin", "Bramble & Shea: Glycerin"], named => Assert.Contains(named, Said(Role.Ingredients), StringComparison.Ordinal));
         Assert.NotEmpty(Said(Role.Warnings));
-        Assert.Contains("at least two", Assert.Throws<InputException>(() => cards.GiftSet("One", [Workshop.ProductOf("bramble-bar")])).Message, StringComparison.Ordinal);
+        Assert.Contains("at least two", Assert.Throws<InputException>(() => cards.GiftSet(new GiftSet("One", "One", [new SetItem("bramble-bar", 1, 0)]))).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -109,7 +109,7 @@ public sealed class OpenTodayTests : IDisposable
         Assert.Equal((0, ""), (text.ExitCode, text.Messages));
         Assert.StartsWith(Open().Open[0].Title, text.Output, StringComparison.Ordinal);
         using var data = System.Text.Json.JsonDocument.Parse(CommandRun.Of("today", "--workshop", folder, "--on", "2026-11-25", "--format", "json").Output);
-        Assert.Equal(["labels", "batch"], data.RootElement.GetProperty("open").EnumerateArray().Select(o => o.GetProperty("kind").GetString()));
+        Assert.Equal(["labels", "batch", "question"], data.RootElement.GetProperty("open").EnumerateArray().Select(o => o.GetProperty("kind").GetString()));
         Assert.Equal(Lot, data.RootElement.GetProperty("open")[0].GetProperty("lot").GetString());
     }
 
@@ -127,6 +127,35 @@ public sealed class OpenTodayTests : IDisposable
         Assert.Equal(Today.AddMonths(6), Assert.Single(Dates(Today.AddMonths(6).AddDays(-20))).By);
         Assert.Contains("longer than it keeps", Assert.Single(Dates(Today.AddMonths(7))).Title, StringComparison.Ordinal);
         Assert.Equal(Today, _book.Ask(b => b.OpenedOn(b.ReceiptOf(1))));
+    }
+
+    [Fact]
+    public void A_supplier_who_has_not_been_asked_and_a_list_of_ours_are_questions_until_they_are_answered()
+    {
+        var folder = _example.Opened.Folder;
+        OpenThing[] Questions() => [.. OpenQuestions.Of(Workshop.Open(folder), Today)];
+        var first = Questions()[0];
+        Assert.Equal((OpenKind.Question, "Quarrelsome Heron Supply (invented)"), (first.Kind, first.Supplier));
+        Assert.Equal("Ask Quarrelsome Heron Supply (invented) 3 questions", first.Title);
+        Assert.Matches("^About [1-9][0-9]* of [1-9][0-9]* pairs", first.Detail);
+        Assert.InRange(Questions().Length, 1, OpenQuestions.MostSuppliers + 1);
+
+        // A list of ours stands first: it may be wrong for this bottle, and then somebody itches.
+        var castor = Path.Combine(folder, "materials/castor-oil.yaml");
+        var written = File.ReadAllText(castor);
+        File.WriteAllText(castor, written + "to confirm: usual for goods of that kind\n");
+        Assert.Equal(("Compare Castor oil with its wrapper", "castor-oil"), (Questions()[0].Title, Questions()[0].Material));
+        File.WriteAllText(castor, written);
+        Assert.DoesNotContain(Questions(), q => q.Title.Contains("wrapper", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_recipe_that_cannot_be_read_asks_nothing_and_stops_no_other()
+    {
+        var folder = _example.Opened.Folder;
+        var before = OpenQuestions.Of(Workshop.Open(folder), Today).Length;
+        File.WriteAllText(Path.Combine(folder, "recipes/half.yaml"), "name: Half\nmaterials:\n");
+        Assert.Equal(before, OpenQuestions.Of(Workshop.Open(folder), Today).Length);
     }
 
     [Fact]

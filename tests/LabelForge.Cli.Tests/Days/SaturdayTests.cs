@@ -37,13 +37,11 @@ public sealed class SaturdayTests : IDisposable
         Balance(paid);
     }
 
-    // A range of ten: seven are there, three are copied, each with its own scent and hue; prices and moulds are the maker's.
+    // A range of ten: seven are there, three are copied, each with its own scent and hue; moulds are the maker's.
     private void Prepare()
     {
         File.AppendAllText(Path.Combine(Folder, "workshop.yaml"), "moulds: [ { cavities: 6, holds: 125 g, number: 10 } ]\nlabel stock: [ us-letter-10-2x4in ]\nsales tax: { rate: 5.5 %, prices: with tax }\n");
         File.AppendAllText(Path.Combine(Folder, "materials/label-2x4.yaml"), "label stock: us-letter-10-2x4in\n");
-        foreach (var recipe in (string[])["bramble-bar", "meadow-bar"])
-            File.AppendAllText(Path.Combine(Folder, $"recipes/{recipe}.yaml"), "price: 7.00\n");
         foreach (var (name, scent, hue) in ((string, string, string)[])[("Fern Hollow", "moss-fragrance", "150"), ("Quince Row", "peach-fragrance", "85"), ("Slate Quay", "rain-fragrance", "250")])
             CommandRun.Json("recipe", "copy", "meadow-bar/Salt Meadow", name, "--scent", scent, "--hue", hue, "--workshop", Folder);
         foreach (var (material, amount, price) in ((string, string, string)[])[("white-shea-base", "5 kg", "40.00"), ("white-shea-base", "5 kg", "42.00"), ("castor-oil", "250 g", "9.50"), ("label-2x4", "100 pieces", "7.80"), ("clear-bag", "100 pieces", "12.00")])

@@ -59,6 +59,23 @@ public sealed class WorkshopCopyTests : IDisposable
     }
 
     [Fact]
+    public void What_is_half_written_or_removed_on_the_page_is_in_the_copy_and_locks_are_not()
+    {
+        using var shop = new TestShop();
+        shop.Stock();
+        shop.Write(".drafts/recipes/bar.draft", "name: Half\n");
+        shop.Write(".drafts/removed/recipes-2026-11-20-old.yaml", "name: Old\n");
+        shop.Write(".labelforge-page", "1");
+        shop.Write(".drafts/.unfinished", "1");
+        WorkshopCopy.Backup(shop.Folder, Copy);
+        var fresh = Path.Combine(_elsewhere, "fresh");
+        WorkshopCopy.Restore(fresh, Copy);
+        Assert.Equal("name: Half\n", File.ReadAllText(Path.Combine(fresh, ".drafts/recipes/bar.draft")));
+        Assert.Equal("name: Old\n", File.ReadAllText(Path.Combine(fresh, ".drafts/removed/recipes-2026-11-20-old.yaml")));
+        Assert.DoesNotContain(Names(Copy), n => n is ".labelforge-page" or ".drafts/.unfinished");
+    }
+
+    [Fact]
     public void A_copy_that_is_damaged_or_made_to_do_harm_changes_nothing()
     {
         using var shop = new TestShop();

@@ -84,6 +84,74 @@ public class BuyTests
         Assert.Equal(2900, BuySolver.Solve(problem with { BudgetCents = null })!.Cents);
     }
 
+    // Every way to have a thing or not, against the solver: what is bought once costs what it costs, and only where it is needed.
+    [Fact]
+    public void Things_that_are_bought_once_are_those_of_trying_with_and_without_each_product()
+    {
+        var random = new Random(13);
+        for (var round = 0; round < 40; round++)
+        {
+            var problem = Random(random, most: true, budget: random.Next(600, 2500));
+            BuyTool[] tools = [new("jug", "jug", random.Next(50, 400), false, [0, 1]), new("mould", "mould", random.Next(50, 600), false, [0])];
+            // With the first product, both things are paid; with the second alone, the jug; with none, nothing.
+            var both = Best(problem, tools[0].Cents!.Value + tools[1].Cents!.Value, only: null);
+            var second = Best(problem, tools[0].Cents!.Value, only: 1);
+            var plan = BuySolver.Solve(problem with { Tools = tools })!;
+            Assert.Equal(Math.Max(both, second), plan.Made);
+            Assert.True(plan.Optimal && plan.Cents <= problem.BudgetCents);
+            Assert.Equal(plan.Cents, plan.Packs.Sum(p => p.Count * p.Pack.Cents) + plan.Tools.Sum(t => t.Count * t.Tool.Cents!.Value));
+        }
+
+        static long Best(BuyProblem problem, long things, int? only)
+        {
+            if (problem.BudgetCents - things is not (>= 0 and var left))
+                return 0;
+            var products = only is { } one ? [.. problem.Products.Select((p, i) => i == one ? p : p with { PerBatch = p.PerBatch.ToDictionary(t => t.Key, _ => 1_000_000m) })] : problem.Products;
+            return BruteForce(problem with { BudgetCents = left, Products = products })?.Pieces ?? 0;
+        }
+    }
+
+    [Theory]
+    [InlineData(1, 8, 2)]
+    [InlineData(2, 8, 1)]
+    [InlineData(2, 13, 2)]
+    [InlineData(null, 600, 1)]
+    public void So_many_moulds_are_bought_that_each_is_filled_no_oftener_than_is_wanted(int? fillings, int pieces, long moulds)
+    {
+        var plan = BuySolver.Solve(new BuyProblem([new BuyMaterial("base", 100_000, [])], [new BuyProduct("bar", new Dictionary<string, decimal> { ["base"] = 100 }, 1, pieces)], null, false)
+        { Tools = [new BuyTool("mould", "mould", 900, false, [0]) { Pieces = 6 }], Fillings = fillings })!;
+        Assert.Equal((moulds, moulds * 900), (plan.Tools.Single().Count, plan.Cents));
+    }
+
+    [Fact]
+    public void What_the_workshop_has_is_not_bought_and_what_has_no_price_is_left_out_by_name()
+    {
+        using var shop = new TestShop();
+        BuyProblem Of() => BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.Of(shop.Workshop), null, null, false, TestShop.Day, tools: true);
+        Assert.Equal(["scale 25 True", "jug 12 True", "mould 15 True", "thermometer 15 True"], Of().Tools.Select(t => $"{t.Id} {t.Cents / 100} {t.IsGuess}"));
+        shop.Write("costs.yaml", "tools: [ { use: scale, price: 18.50 }, { use: jug, have: 1 }, { use: stick blender, price: 30 }, { use: bell } ]\n");
+        var problem = Of();
+        Assert.Equal(["mould", "scale", "stick blender", "thermometer"], BuySolver.Solve(problem)!.Tools.Select(t => t.Tool.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(1850, problem.Tools.Single(t => t.Id == "scale").Cents);
+        Assert.Equal(["bell"], problem.WithoutPrice);
+        Assert.DoesNotContain(problem.Tools, t => t.Id == "goggles");
+        // Prices of the United States are no prices elsewhere.
+        File.AppendAllText(Path.Combine(shop.Folder, "workshop.yaml"), "currency: EUR\n");
+        Assert.Contains("mould of six cavities", Of().WithoutPrice);
+    }
+
+    [Theory]
+    [InlineData("tools: [ { use: scale, price: much } ]", "\"much\" is not a price")]
+    [InlineData("tools: [ { use: scale, have: -1 } ]", "not a number of them")]
+    [InlineData("tools: [ { use: scale }, { use: scale } ]", "scale stands here twice")]
+    [InlineData("tools: [ scale ]", "not a thing and its price")]
+    public void What_is_wrong_about_a_thing_is_said_with_its_line(string text, string says)
+    {
+        using var shop = new TestShop();
+        shop.Write("costs.yaml", text);
+        Assert.Contains(says, TestShop.Refusal(() => CostsFile.Of(shop.Workshop)), StringComparison.Ordinal);
+    }
+
     private static BuyProblem Random(Random random, bool most, long? budget)
     {
         var materials = Enumerable.Range(0, 2).Select(m => new BuyMaterial($"m{m}", random.Next(0, 30),

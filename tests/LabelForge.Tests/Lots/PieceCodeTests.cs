@@ -17,6 +17,15 @@ public sealed class PieceCodeTests
             Assert.Equal(Lot, PieceCode.LotOf(code).Value);
     }
 
+    [Fact]
+    public void A_scanner_that_types_and_leaves_out_the_separator_is_understood_by_the_check_character()
+    {
+        var typed = Gs1ElementString.Parse(Element).Value!.Message.Replace(Gs1ElementString.Separator.ToString(), "", StringComparison.Ordinal);
+        Assert.DoesNotContain(Gs1ElementString.Separator, typed);
+        Assert.Equal(Lot, PieceCode.LotOf(typed).Value);
+        Assert.False(PieceCode.LotOf(typed.Replace("-01", "-02", StringComparison.Ordinal)).IsValue);
+    }
+
     [Theory]
     [InlineData("(01)09521321000018", "holds no lot")]
     [InlineData("(01)09521321000019(10)26R25-01E", "check")]

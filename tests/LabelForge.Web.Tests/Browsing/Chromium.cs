@@ -34,12 +34,21 @@ public sealed class Chromium : IAsyncLifetime
             return;
         _playwright = await Playwright.CreateAsync();
         Assertions.SetDefaultExpectTimeout(60_000);
-        _browser = await _playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
-        {
-            ExecutablePath = Program,
-            Args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--renderer-process-limit=4"],
-        });
+        _browser = await LaunchAsync();
     }
+
+    /// <summary>A browser of its own, for what has to be said when it starts, as what its camera sees. The test is skipped where the machine has none.</summary>
+    public async Task<IBrowser> AnotherAsync(params string[] more)
+    {
+        _ = Browser;
+        return await LaunchAsync(more);
+    }
+
+    private Task<IBrowser> LaunchAsync(params string[] more) => _playwright!.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
+    {
+        ExecutablePath = Program,
+        Args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--renderer-process-limit=4", .. more],
+    });
 
     public async ValueTask DisposeAsync()
     {
@@ -69,10 +78,10 @@ public sealed class Window : IAsyncDisposable
     /// <summary>What the browser complained of: scripts that failed, what the policy stopped.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 
-    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light, bool bypassPolicy = false)
+    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light, bool bypassPolicy = false, IBrowser? own = null)
     {
         // Before anything is made or started: where there is no browser, the test is skipped here.
-        var browser = chromium.Browser;
+        var browser = own ?? chromium.Browser;
         var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
         if (example)
             WriteExample(folder);

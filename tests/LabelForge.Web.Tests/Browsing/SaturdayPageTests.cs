@@ -45,7 +45,6 @@ public sealed class SaturdayPageTests(Chromium chromium)
         Assert.Equal(("60", 7.50m, "peach-fragrance"), (copy.Look.Hue?.Text, copy.Price, copy.Materials[2].Material));
 
         FilledBooks.Fill(window.Folder);
-        File.AppendAllText(Path.Combine(window.Folder, "recipes", "bramble-bar.yaml"), "price: 7.00\n");
         await window.GoAsync("/tally");
         await page.FillAsync("#place", "Wendle market");
         await page.Locator("[id='sold-bramble-bar']").FillAsync("1");
@@ -64,8 +63,6 @@ public sealed class SaturdayPageTests(Chromium chromium)
     private static void Prepare(string folder)
     {
         File.AppendAllText(Path.Combine(folder, "workshop.yaml"), "label stock: [ us-letter-10-2x4in ]\nsales tax: { rate: 5.5 %, prices: with tax }\n");
-        foreach (var recipe in (string[])["bramble-bar", "meadow-bar"])
-            File.AppendAllText(Path.Combine(folder, $"recipes/{recipe}.yaml"), "price: 7.00\n");
         foreach (var (name, scent, hue) in ((string, string, int)[])[("Fern Hollow", "moss-fragrance", 150), ("Quince Row", "peach-fragrance", 85), ("Slate Quay", "rain-fragrance", 250)])
             RecipeCopy.Write(Workshop.Open(folder), new RecipeCopyWish("meadow-bar/Salt Meadow", name, scent, hue));
         var book = OpenBooks.Open(folder);

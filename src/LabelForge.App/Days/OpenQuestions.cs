@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Declarations;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Recipes;
+
+namespace LabelForge.Days;
+
+/// <summary>Questions without an answer: lists nobody has held against a wrapper, and what suppliers have not been asked, or have not said.</summary>
+public static class OpenQuestions
+{
+    /// <summary>How many suppliers are named by themselves; the rest are counted, so that a day's list stays one.</summary>
+    public const int MostSuppliers = 3;
+
+    /// <summary>The questions of a workshop, the most useful first. What cannot be read asks nothing; the recipe itself tells of it.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="on">The day, whose law says where the order by weight ends.</param>
+    public static ImmutableArray<OpenThing> Of(Workshop workshop, DateOnly on)
+    {
+        var products = workshop.RecipeIds.SelectMany(id => Products(workshop, id)).ToImmutableArray();
+        return [.. Wrappers(products), .. Suppliers(products, workshop, on)];
+    }
+
+    private static IEnumerable<OpenThing> Wrappers(ImmutableArray<Product> products)
+    {
+        Material[] open = [.. products.SelectMany(p => p.Batch.Lines).Select(l => l.Material).Where(m => m.ToConfirm is not null).DistinctBy(m => m.Id)];
+        if (open.Length > 0)
+            yield return new OpenThing(OpenKind.Wrapper, open.Length == 1 ? $"Compare {open[0].Name} with its wrapper" : Text($"Compare {open.Length} lists with their wrappers"),
+                $"{string.Join(", ", open.Select(m => m.Name))}: the {(open.Length == 1 ? "list is" : "lists are")} of what is usual, and what yours says nobody has looked up.")
+            {
+                Titled = open.Length == 1 ? new("compare-one", open[0].Name) : new("compare-many", open.Length),
+                Details = [new(open.Length == 1 ? "ours-one" : "ours-many", string.Join(", ", open.Select(m => m.Name)))],
+                Material = open[0].Id,
+                Count = open.Length,
+            };
+    }
+
+    private static IEnumerable<OpenThing> Suppliers(ImmutableArray<Product> products, Workshop workshop, DateOnly on)
+    {
+        if (Asked(products, workshop, on) is not { Letters.IsEmpty: false } asked)
+            yield break;
+        foreach (var letter in asked.Letters.Take(MostSuppliers))
+        {
+            var to = letter.To ?? $"the supplier of {letter.Questions[0].Material.Name}";
+            yield return new OpenThing(OpenKind.Question, letter.Questions.Length == 1 ? $"Ask {to} a question" : Text($"Ask {to} {letter.Questions.Length} questions"), Why(letter, asked.Open))
+            {
+                Titled = (letter.To, letter.Questions.Length) switch
+                {
+                    (null, 1) => new("ask-supplier-of-one", letter.Questions[0].Material.Name),
+                    (null, var n) => new("ask-supplier-of-many", letter.Questions[0].Material.Name, n),
+                    (var who, 1) => new("ask-one", who),
+                    (var who, var n) => new("ask-many", who, n),
+                },
+                Details = [.. Said(letter, asked.Open)],
+                Material = letter.Questions[0].Material.Id,
+                Supplier = letter.To,
+                Count = letter.Questions.Length,
+            };
+        }
+        if (asked.Letters.Length > MostSuppliers)
+        {
+            var rest = asked.Letters.Skip(MostSuppliers).ToArray();
+            yield return new OpenThing(OpenKind.Question, rest.Length == 1 ? "Ask one more supplier" : Text($"Ask {rest.Length} more suppliers"), string.Join(", ", rest.Select(l => l.To ?? l.Questions[0].Material.Name)) + ".")
+            {
+                Titled = rest.Length == 1 ? new("ask-more-one") : new("ask-more-many", rest.Length),
+                Details = [new("as-told", string.Join(", ", rest.Select(l => l.To ?? l.Questions[0].Material.Name)) + ".")],
+                Material = rest[0].Questions[0].Material.Id,
+                Count = rest.Sum(l => l.Questions.Length),
+            };
+        }
+    }
+
+    private static IEnumerable<Saying> Said(SupplierLetter letter, int open)
+    {
+        if (Math.Round(letter.Settles) is > 0 and var pairs)
+            yield return new Saying("would-settle", pairs.ToString(CultureInfo.InvariantCulture), open);
+        if (letter.Questions.Any(q => q.Allergens is not null))
+            yield return new Saying("no-certificate");
+    }
+
+    private static string Why(SupplierLetter letter, int open) => (Math.Round(letter.Settles), letter.Questions.Any(q => q.Allergens is not null)) switch
+    {
+        (0, true) => "An allergen certificate is missing.",
+        (var pairs, var allergens) => Text($"About {pairs} of {open} pairs of ingredients whose order is open would be settled{(allergens ? ", and an allergen certificate is missing" : "")}."),
+    };
+
+    private static SupplierQuestions? Asked(ImmutableArray<Product> products, Workshop workshop, DateOnly on)
+    {
+        try
+        {
+            return products.IsEmpty ? null : SupplierQuestions.For(products, MarketText.Parse(workshop.Business.Market).OrRefuse().On(on));
+        }
+        catch (InputException)
+        {
+            // Suppliers' figures that contradict each other are told where they stand.
+            return null;
+        }
+    }
+
+    private static ImmutableArray<Product> Products(Workshop workshop, string recipe)
+    {
+        try
+        {
+            return workshop.ProductsOf(recipe);
+        }
+        catch (InputException)
+        {
+            return [];
+        }
+    }
+
+    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+}

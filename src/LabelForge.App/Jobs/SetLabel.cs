@@ -1,0 +1,86 @@
+using System.Collections.Immutable;
+using LabelForge.Checks;
+using LabelForge.Declarations;
+using LabelForge.Lots;
+using LabelForge.Markets;
+using LabelForge.Measures;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
+using LabelForge.Quantities;
+using LabelForge.Recipes;
+
+namespace LabelForge.Print.Jobs;
+
+/// <summary>The label of several products in one package: what it holds in all, and the ingredients of each product by its name.</summary>
+/// <remarks>
+/// A job as any label's: laid out, judged and printed in the same way. Each product is judged by what of it stands on the
+/// package, and the package's own statements once.
+/// </remarks>
+public static class SetLabel
+{
+    /// <summary>The design of such a label.</summary>
+    public const string Design = "gift-set";
+
+    /// <summary>Goes the whole way for a set.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="set">The set.</param>
+    /// <param name="market">The market.</param>
+    /// <param name="lot">The package's own lot; null where it has none, and the pieces in it carry theirs.</param>
+    /// <param name="on">The date to judge by.</param>
+    /// <param name="names">In whose words the ingredients are named.</param>
+    /// <exception cref="InputException">A product is not known, or something in the workshop is wrong.</exception>
+    public static LabelJob Prepare(Workshop workshop, GiftSet set, Market market, LotCode? lot, DateOnly on, NameStyle names = NameStyle.Market)
+    {
+        (Product Product, int Pieces, LabelJob Job)[] each = [.. GiftSet.Whole(set).Products(workshop).Select(p => (p.Product, p.Pieces, LabelJob.Prepare(p.Product, market, null, null, on, names)))];
+        var design = CardDesign.Load(Design);
+        var front = design.Panels.First(p => p.Principal);
+        var panel = set.Package?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(front.Width, front.Height);
+        var net = SetQuantity.Of([.. each.Select(e => (e.Job.Content.ProductName, PieceQuantity.Of(e.Job.Batch, e.Job.Kind), e.Pieces))], market, on);
+        var first = each[0].Job;
+        var content = first.Content with
+        {
+            ProductName = set.Name,
+            Identity = set.Identity ?? $"Set of {set.Pieces}: {string.Join(", ", each.Select(e => e.Job.Content.Identity).Distinct(StringComparer.OrdinalIgnoreCase))}",
+            ScentLine = null,
+            OwnWords = null,
+            Price = null,
+            Lot = lot?.ToString(),
+            LotElementString = null,
+            NetQuantity = net.Statement,
+            // Each product's list stands behind its name: the order of weight holds within a product and not across them.
+            Ingredients = [.. each.SelectMany((e, at) => e.Job.Content.Ingredients.Select((n, i) =>
+                $"{(i == 0 && each.Length > 1 ? $"{e.Job.Content.ProductName}: " : "")}{n}{(i == e.Job.Content.Ingredients.Length - 1 && at < each.Length - 1 ? ";" : "")}"))],
+            Directions = Joined(each.Select(e => e.Job.Content.Directions).OfType<string>()),
+            Warnings = [.. each.SelectMany(e => e.Job.Content.Warnings).Distinct()],
+            PrincipalPanel = panel,
+            Floors = LetterFloors.For(market, net.Largest, panel, set.Package, on),
+        };
+        var fit = Fitted(workshop, design, content, first.Batch.Recipe);
+        var job = first with { Content = content, Fit = fit, Companions = ImmutableDictionary<string, Fit>.Empty, IsPackageKnown = set.Package is not null };
+        return job with { InSet = [.. each.Select(e => (e.Product, Judged(job, e.Job, set)))] };
+    }
+
+    // What of one product stands on the package, and what stands there for all; the set's own name promises for each of them.
+    private static RecipeFacts Judged(LabelJob set, LabelJob own, GiftSet named)
+    {
+        var recipe = own.Batch.Recipe;
+        return (set with { Product = own.Product, Kind = own.Kind, Declaration = own.Declaration }).Facts with
+        {
+            Batch = own.Batch with { Recipe = recipe with { Name = named.Name } },
+            Content = set.Content with { Ingredients = own.Content.Ingredients },
+            Finished = FinishedProduct.Of(own.Workshop, own.Batch),
+        };
+    }
+
+    private static Fit Fitted(Workshop workshop, LabelDesign design, LabelContent content, Recipe recipe)
+    {
+        var link = TableLink.Of(workshop, recipe);
+        var extras = link is null ? LabelExtras.None
+            : LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse()) };
+        return LabelFitter.Fit(design, content with { Link = link }, null, extras);
+    }
+
+    private static string? Joined(IEnumerable<string> texts) => texts.Distinct().ToArray() is { Length: > 0 } all ? string.Join(' ', all) : null;
+}
