@@ -34,7 +34,4 @@ public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldA
     /// <summary>Whether a label may be that of a soap that needs no ingredient list (21 CFR 701.20): a soap by its kind, without one.</summary>
     internal static bool MayBeExempt(LabelStatement reading, ProductKind? kind) =>
         kind is not null && ProductGroup.Covers(kind, ["soap"]) == Applies.Yes && reading.Ingredients is null;
-
-    /// <summary>Whether the cosmetic rules apply for certain.</summary>
-    public bool IsCosmetic => SoldAs == Recipes.SoldAs.Cosmetic;
 }

@@ -49,6 +49,9 @@ public sealed record Problem
     /// <summary>What to write instead.</summary>
     public string Write => Told.Of(this).Write;
 
+    /// <summary>The language that its words are in, by ISO 639-1: English where the language chosen has none for it yet.</summary>
+    public string Language => Told.LanguageOf(this);
+
     /// <summary>The same problem in other words.</summary>
     public Problem In(ProblemWords words) => this with { Told = words };
 

@@ -8,6 +8,7 @@ namespace LabelForge.Measures;
 /// <summary>
 /// The words of every problem, in one catalogue: a folder for each language, in it a file for each group of codes. An entry says what
 /// is wrong and what to write instead; where the command's advice names a command or an option, <c>page</c> is the page's own.
+/// A group that a language has not got yet is told in English.
 /// </summary>
 /// <remarks>
 /// JSON, since problems are what the reader of the workshop's own files speaks in: the words cannot wait for it. A group is read when
@@ -22,7 +23,7 @@ public sealed class ProblemWords
     private ProblemWords(string language, bool page) => (_language, _page) = (language, page);
 
     /// <summary>The languages there are, English first.</summary>
-    public static IReadOnlyList<string> Languages { get; } = ["en"];
+    public static IReadOnlyList<string> Languages { get; } = ["en", "fr"];
 
     /// <summary>The command's words.</summary>
     public static ProblemWords Command { get; } = new(Languages[0], page: false);
@@ -41,6 +42,9 @@ public sealed class ProblemWords
         return (Fill(entry.Wrong, problem), Fill(_page ? entry.Page ?? entry.Write : entry.Write, problem));
     }
 
+    /// <summary>The language in which a problem is told.</summary>
+    public string LanguageOf(Problem problem) => problem.Code.IndexOf('.', StringComparison.Ordinal) is > 0 and var dot && Group(problem.Code[..dot]).ContainsKey(problem.Code[(dot + 1)..]) ? _language : Languages[0];
+
     /// <summary>The codes of the catalogue, with all their words in this language.</summary>
     internal IEnumerable<(string Code, string[] Words)> All() => Groups(_language).SelectMany(group => Group(group).Select(e =>
         ($"{group}.{e.Key}", new[] { e.Value.Wrong, e.Value.Write, e.Value.Page }.OfType<string>().ToArray())));
@@ -48,8 +52,9 @@ public sealed class ProblemWords
     private Entry Find(string code)
     {
         var dot = code.IndexOf('.', StringComparison.Ordinal);
-        return dot > 0 && Group(code[..dot]).TryGetValue(code[(dot + 1)..], out var entry) ? entry
-            : throw new InvalidOperationException($"The catalogue has no words for {code}.");
+        if (dot > 0 && Group(code[..dot]).TryGetValue(code[(dot + 1)..], out var entry))
+            return entry;
+        return _language != Languages[0] ? Pages[Languages[0]].Find(code) : throw new InvalidOperationException($"The catalogue has no words for {code}.");
     }
 
     private FrozenDictionary<string, Entry> Group(string group) => _groups.GetOrAdd(group, name =>

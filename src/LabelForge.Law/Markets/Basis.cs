@@ -35,7 +35,4 @@ public static class BasisText
         Basis.Memory => "memory",
         _ => throw new ArgumentOutOfRangeException(nameof(basis)),
     };
-
-    /// <summary>The weaker of two: what rests on both rests on this.</summary>
-    public static Basis Weaker(Basis one, Basis other) => one > other ? one : other;
 }

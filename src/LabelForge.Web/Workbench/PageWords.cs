@@ -6,8 +6,13 @@ namespace LabelForge.Web.Workbench;
 internal static class PageWords
 {
     /// <summary>The problem in the page's words.</summary>
-    public static Problem Of(Problem problem) => problem.In(ProblemWords.Page("en"));
+    /// <param name="problem">The problem.</param>
+    /// <param name="language">The language that the page is in.</param>
+    public static Problem Of(Problem problem, string language = "en") => problem.In(ProblemWords.Page(language));
 
     /// <summary>What is wrong and what to do, in the page's words.</summary>
-    public static string Told(Problem problem) => Of(problem) is var told ? $"{told.Wrong} {told.Write}".TrimEnd() : "";
+    /// <param name="problem">The problem.</param>
+    /// <param name="language">The language that the page is in.</param>
+    public static string Told(Problem problem, string language = "en") =>
+        problem.In(ProblemWords.Page(language)) is var told ? $"{told.Wrong} {told.Write}".TrimEnd() : "";
 }

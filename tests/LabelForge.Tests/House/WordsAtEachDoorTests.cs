@@ -31,7 +31,7 @@ public partial class WordsAtEachDoorTests
     [GeneratedRegex("\"[^\"]*(labelforge [a-z]| --[a-z])")]
     private static partial Regex NamesACommand();
 
-    [GeneratedRegex(@"(?<!PageWords\.Of\([\w.]*\))\.(?:Wrong|Write)\}|@[\w.]*(?:[Pp]roblem|not|refused)\.(?:Wrong|Write)\b")]
+    [GeneratedRegex(@"(?<!PageWords\.Of\([\w., ]*\))\.(?:Wrong|Write)\}|@[\w.]*(?:[Pp]roblem|not|refused)\.(?:Wrong|Write)\b")]
     private static partial Regex TellsItself();
 
     [GeneratedRegex("(Wrong|Write|Message)\\.(Contains|EndsWith|StartsWith|IndexOf|Replace)\\(\"")]

@@ -1,12 +1,16 @@
 using LabelForge.Measures;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Workbench;
+using Microsoft.AspNetCore.Components;
 
 namespace LabelForge.Web.Components.Parts;
 
 /// <summary>A page of fields over one file: what is typed goes into the file's text, what is wrong is told at its field.</summary>
 public abstract class EditorView : FileView
 {
+    [Inject]
+    private Say Chosen { get; set; } = default!;
+
     /// <summary>The file's text.</summary>
     protected string Text => File?.Text ?? "";
 
@@ -80,11 +84,11 @@ public abstract class EditorView : FileView
             return null;
         // A letter that cannot be printed has no line: it is looked for where it was typed. Labels may set it in capitals.
         if (trouble.Letter is { } letter)
-            return Get(path).Contains(letter, StringComparison.OrdinalIgnoreCase) ? PageWords.Told(trouble) : null;
+            return Get(path).Contains(letter, StringComparison.OrdinalIgnoreCase) ? PageWords.Told(trouble, Chosen.Language) : null;
         var field = string.Join('/', path.Select(s => s.Key ?? s.Index.ToString(System.Globalization.CultureInfo.InvariantCulture)));
         var at = trouble.Path ?? "";
         var here = at == field || at.StartsWith(field + "/", StringComparison.Ordinal)
             || ((at.Length == 0 || field.StartsWith(at + "/", StringComparison.Ordinal)) && trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line);
-        return here ? PageWords.Told(trouble) : null;
+        return here ? PageWords.Told(trouble, Chosen.Language) : null;
     }
 }
