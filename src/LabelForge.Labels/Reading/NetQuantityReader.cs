@@ -92,7 +92,9 @@ public static partial class NetQuantityReader
     {
         var lineStart = text.LastIndexOf('\n', Math.Max(0, read.Span.Start - 1)) + 1;
         var lineEnd = text.IndexOf('\n', read.Span.End) is var e && e < 0 ? text.Length : e;
-        var sentence = text[Math.Max(lineStart, text.LastIndexOf(". ", read.Span.Start, StringComparison.Ordinal) + 1)..read.Span.Start];
+        // After a dash or a bar begins another part: "Pour cheveux gras – 70 g".
+        var begins = new[] { ". ", " – ", " — ", " - ", "|", "•", "·" }.Max(b => text.LastIndexOf(b, read.Span.Start, StringComparison.Ordinal));
+        var sentence = text[Math.Clamp(begins + 1, lineStart, read.Span.Start)..read.Span.Start];
         var score = 1;
         if (read.SaysNet)
             score += 6;
