@@ -85,6 +85,31 @@
       }
     }
   });
+  // A row is dragged by its grip; where it is let go it is moved to, step by step, as its arrows would.
+  document.addEventListener("pointerdown", (event) => {
+    const row = event.target instanceof Element && event.button === 0 && event.target.closest(".grip")?.closest("[data-row]");
+    if (!row) return;
+    event.preventDefault();
+    const rows = [...row.parentElement.querySelectorAll(":scope > [data-row]")];
+    const from = rows.indexOf(row);
+    let to = from;
+    row.classList.add("dragged");
+    const over = (e) => {
+      const under = rows.findIndex((r) => e.clientY < r.getBoundingClientRect().bottom);
+      to = under < 0 ? rows.length - 1 : under;
+      rows.forEach((r, i) => r.classList.toggle("drop-here", i === to && i !== from));
+    };
+    const end = (e) => {
+      for (const what of ["pointermove", "pointerup", "pointercancel"]) window.removeEventListener(what, what === "pointermove" ? over : end);
+      for (const r of rows) r.classList.remove("dragged", "drop-here");
+      for (let at = from; e.type === "pointerup" && at !== to; at += to > from ? 1 : -1) {
+        const button = rows[at].querySelector(to > from ? "[data-move=down]" : "[data-move=up]");
+        if (!button || button.disabled) break;
+        button.click();
+      }
+    };
+    for (const what of ["pointermove", "pointerup", "pointercancel"]) window.addEventListener(what, what === "pointermove" ? over : end);
+  });
   // On a narrow page a table's row is a card: each cell says what its column is called, and is a cell to a screen reader still.
   const cards = () => {
     for (const table of document.querySelectorAll("main table")) {
