@@ -50,7 +50,6 @@ public sealed class KeyboardDayTests(Chromium chromium)
     private static void Prepare(string folder)
     {
         File.AppendAllText(Path.Combine(folder, "workshop.yaml"), "label stock: [ us-letter-10-2x4in ]\n");
-        File.AppendAllText(Path.Combine(folder, "recipes/meadow-bar.yaml"), "price: 7.00\n");
         var book = OpenBooks.Open(folder);
         foreach (var material in Workshop.Open(folder).Materials.Values)
             StockMovements.Receive(book, new Receipt { On = new DateOnly(2026, 11, 20), By = "test", Material = material.Id, Amount = material.Kind == MaterialKind.Base ? 9000 : 300, Price = 31.37m });
