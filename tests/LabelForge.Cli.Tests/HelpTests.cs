@@ -72,7 +72,7 @@ public sealed class HelpTests
     [Theory]
     [InlineData("Did you mean label?", "lable", "bramble-bar")]
     [InlineData("label takes no --desing. Did you mean --design?", "label", "bramble-bar", "--desing", "bar-2x4")]
-    [InlineData("label needs --out <file>: The file to write", "label", "bramble-bar", "--lot", "26R25-01E")]
+    [InlineData("gallery needs --out <file>", "gallery", "bramble-bar")]
     [InlineData("declare needs <recipe>: The recipe's file", "declare")]
     [InlineData("--format does not know \"xml\". Write one of: json, text.", "declare", "bramble-bar", "--format", "xml")]
     [InlineData("\"many\" is not a number that --dpi can use.", "label", "bramble-bar", "--lot", "26R25-01E", "--out", "x.png", "--dpi", "many")]

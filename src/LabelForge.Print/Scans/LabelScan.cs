@@ -136,9 +136,11 @@ public static class LabelScan
     {
         var points = Grid(drawn, part).Select(p => (p.Drawn, Seen: Seen(scan, pose, p.X, p.Y) ?? 255)).ToList();
         var (black, white) = (Low(points.Select(p => p.Seen)), High(points.Select(p => p.Seen)));
-        if (white - black < 20)
+        // The symbol is drawn in the label's own ink on its own ground, so neither is black or white there either.
+        var (drawnBlack, drawnWhite) = (Low(points.Select(p => p.Drawn)), High(points.Select(p => p.Drawn)));
+        if (white - black < 20 || drawnWhite - drawnBlack < 20)
             return 0;
-        var ink = points.Sum(p => 1 - Math.Clamp(p.Drawn / 255, 0, 1));
+        var ink = points.Sum(p => 1 - Math.Clamp((p.Drawn - drawnBlack) / (drawnWhite - drawnBlack), 0, 1));
         var seen = points.Sum(p => 1 - Math.Clamp((p.Seen - black) / (white - black), 0, 1));
         var per = drawn.PerMillimetre;
         var (x0, x1, y0, y1) = ((int)(part.Left * per), (int)(part.Right * per), (int)(part.Top * per), (int)(part.Bottom * per));
@@ -146,7 +148,7 @@ public static class LabelScan
         for (var y = Math.Max(1, y0); y < Math.Min(drawn.Height, y1); y++)
         {
             for (var x = Math.Max(1, x0); x < Math.Min(drawn.Width, x1); x++)
-                edges += (Math.Abs(drawn[x, y] - drawn[x - 1, y]) + Math.Abs(drawn[x, y] - drawn[x, y - 1])) / 255;
+                edges += (Math.Abs(drawn[x, y] - drawn[x - 1, y]) + Math.Abs(drawn[x, y] - drawn[x, y - 1])) / (drawnWhite - drawnBlack);
         }
         return edges < 1 ? 0 : (seen - ink) / edges / per * pose.WideX;
 
