@@ -1,6 +1,6 @@
 using LabelForge.Measures;
-using LabelForge.Print.Documents;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Documents;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Lettering;

@@ -1,5 +1,5 @@
-using LabelForge.Measures;
 using LabelForge.Declarations;
+using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;

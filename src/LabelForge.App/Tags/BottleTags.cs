@@ -82,8 +82,18 @@ public static class BottleTags
         var symbol = Barcode.Draw(BarcodeKind.Qr, code, new BarcodeOptions()).OrRefuse();
         var content = new LabelContent
         {
-            BusinessName = workshop.Business.Name, ProductName = name, Identity = identity, OwnWords = words.Length > 0 ? words : null, NetQuantity = "", IngredientHeading = "", Ingredients = [], Responsible = "",
-            Market = market, On = on, Floors = new LetterFloors(LetterFloor.None, LetterFloor.None, LetterFloor.None, LetterFloor.None), Link = code,
+            BusinessName = workshop.Business.Name,
+            ProductName = name,
+            Identity = identity,
+            OwnWords = words.Length > 0 ? words : null,
+            NetQuantity = "",
+            IngredientHeading = "",
+            Ingredients = [],
+            Responsible = "",
+            Market = market,
+            On = on,
+            Floors = new LetterFloors(LetterFloor.None, LetterFloor.None, LetterFloor.None, LetterFloor.None),
+            Link = code,
         };
         var extras = LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, symbol) };
         return new BottleTag(code, LabelFitter.Fit(design, content, null, extras).OrRefuse());

@@ -66,7 +66,8 @@ internal static class TableVerb
         if (asked is [var only] && GiftSet.Named(workshop, only) is { } known)
             return known with { Identity = words ?? known.Identity, Name = name ?? known.Name };
         return new GiftSet(name ?? throw new InputException(null, 0, "call.set-no-name"), name,
-            [.. asked.Select(t => Split(workshop, t)).SelectMany(t => workshop.ProductsOf(t.Product).Select(p => new SetItem(p.Name, t.Count, 0)))]) { Identity = words };
+            [.. asked.Select(t => Split(workshop, t)).SelectMany(t => workshop.ProductsOf(t.Product).Select(p => new SetItem(p.Name, t.Count, 0)))])
+        { Identity = words };
     }
 
     private static (string Product, int Count) Split(Workshop workshop, string text)

@@ -141,8 +141,17 @@ public static class ListImport
             material = row.Known(workshop, material).Id;
         return new Receipt
         {
-            Id = id, On = on, By = by, Note = row.Text("note"), Material = material, Supplier = row.Text("supplier"), SupplierLot = row.Text("supplier lot"),
-            Amount = row.Amount("amount", workshop?.Materials.GetValueOrDefault(material)), Price = row.Need(row.Figure("price"), "price"), BestBefore = row.Day("best before"), Certificate = row.Text("certificate"),
+            Id = id,
+            On = on,
+            By = by,
+            Note = row.Text("note"),
+            Material = material,
+            Supplier = row.Text("supplier"),
+            SupplierLot = row.Text("supplier lot"),
+            Amount = row.Amount("amount", workshop?.Materials.GetValueOrDefault(material)),
+            Price = row.Need(row.Figure("price"), "price"),
+            BestBefore = row.Day("best before"),
+            Certificate = row.Text("certificate"),
         };
     }
 

@@ -1,5 +1,5 @@
-using LabelForge.Markets;
 using LabelForge.Lots;
+using LabelForge.Markets;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
