@@ -1,12 +1,19 @@
+using System.Text.RegularExpressions;
+using LabelForge.Web.Wording;
 using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
 /// <summary>Every page looks as it did when somebody last looked at it: wide and light, narrow and dark.</summary>
-public sealed class PictureTests(Chromium chromium)
+public sealed partial class PictureTests(Chromium chromium)
 {
     // A page that is longer is shown to here, as far as anyone looks at a picture in a text.
     private const int Tallest = 1600;
+
+    private static readonly HashSet<string> Groups = [.. WordBook.Of("en").Keys.Select(k => k.Split('.')[0])];
+
+    [GeneratedRegex(@"(?<![\w./-])[a-z][a-z-]*\.[A-Za-z][\w-]*")]
+    private static partial Regex Key();
 
     [Fact]
     public Task Every_page_wide_and_light_is_as_approved() => Look("wide", 1280, ColorScheme.Light);
@@ -28,6 +35,7 @@ public sealed class PictureTests(Chromium chromium)
             // The type of files as text is the system's own, which is another on each machine; and so is the folder.
             await window.Page.AddStyleTagAsync(new() { Content = ".as-text textarea, code, pre { font-family: 'Barlow Condensed' !important; } .rooms, .two .watch > :first-child { position: static !important; }" });
             await window.Page.EvaluateAsync("async () => { for (const e of document.querySelectorAll('code.path')) e.textContent = 'my-workshop'; await document.fonts.ready; }");
+            differ.AddRange(Key().Matches(await window.Page.Locator("body").InnerTextAsync()).Select(m => m.Value).Where(IsKey).Select(k => $"{route} shows the key \"{k}\" and not its words"));
             var height = await window.Page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
             await window.Page.SetViewportSizeAsync(width, Math.Min(height, Tallest));
             await window.Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
@@ -38,6 +46,9 @@ public sealed class PictureTests(Chromium chromium)
         }
         Assert.Empty(differ);
     }
+
+    // A key without words is shown as it is; names of files look alike.
+    private static bool IsKey(string text) => Groups.Contains(text.Split('.')[0]) && !text.EndsWith(".yaml", StringComparison.Ordinal) && !text.EndsWith(".pdf", StringComparison.Ordinal);
 
     private static string Name(string route) => route == "/" ? "workshop" : route.Trim('/').Replace('/', '-').ToLowerInvariant();
 }

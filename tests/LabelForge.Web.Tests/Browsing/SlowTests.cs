@@ -13,6 +13,16 @@ public sealed class SlowTests(Chromium chromium)
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
         var page = window.Page;
+        // The browser's own slow line leaves sockets alone, and the page speaks through one: 300 ms each way, in order.
+        await page.AddInitScriptAsync("""
+            const send = WebSocket.prototype.send;
+            WebSocket.prototype.send = function (data) { setTimeout(() => send.call(this, data), 300); };
+            const heard = Object.getOwnPropertyDescriptor(WebSocket.prototype, 'onmessage');
+            Object.defineProperty(WebSocket.prototype, 'onmessage', {
+                get() { return heard.get.call(this); },
+                set(handler) { heard.set.call(this, handler && (e => setTimeout(() => handler.call(this, e), 300))); },
+            });
+            """);
         await window.GoAsync("/recipes/tideline-bar");
         await page.Locator(".pictures img").First.WaitForAsync();
         var devices = await window.Context.NewCDPSessionAsync(page);
