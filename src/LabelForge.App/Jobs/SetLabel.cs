@@ -50,8 +50,7 @@ public static class SetLabel
             LotElementString = null,
             NetQuantity = net.Statement,
             // Each product's list stands behind its name: the order of weight holds within a product and not across them.
-            Ingredients = [.. each.SelectMany((e, at) => e.Job.Content.Ingredients.Select((n, i) =>
-                $"{(i == 0 && each.Length > 1 ? $"{e.Job.Content.ProductName}: " : "")}{n}{(i == e.Job.Content.Ingredients.Length - 1 && at < each.Length - 1 ? ";" : "")}"))],
+            Ingredients = Lists([.. each.Select(e => (e.Job.Content.ProductName, e.Job.Content.Ingredients))]),
             Directions = Joined(each.Select(e => e.Job.Content.Directions).OfType<string>()),
             Warnings = [.. each.SelectMany(e => e.Job.Content.Warnings).Distinct()],
             PrincipalPanel = panel,
@@ -60,6 +59,26 @@ public static class SetLabel
         var fit = Fitted(workshop, design, content, first.Batch.Recipe);
         var job = first with { Content = content, Fit = fit, Companions = ImmutableDictionary<string, Fit>.Empty, IsPackageKnown = set.Package is not null };
         return job with { InSet = [.. each.Select(e => (e.Product, Judged(job, e.Job, set)))] };
+    }
+
+    // A list ends with a semicolon before the next product's name; where one list is printed, the name says nothing.
+    private static ImmutableArray<string> Lists(ImmutableArray<(string Product, ImmutableArray<string> Names)> of)
+    {
+        var all = ImmutableArray.CreateBuilder<string>();
+        foreach (var (product, names) in of)
+        {
+            if (of.Length == 1)
+                return names;
+            if (names.IsEmpty)
+                continue;
+            var first = $"{product}: {names[0]}";
+            if (all.Count > 0)
+                all[^1] = $"{all[^1]}; {first}";
+            else
+                all.Add(first);
+            all.AddRange(names[1..]);
+        }
+        return all.ToImmutable();
     }
 
     // What of one product stands on the package, and what stands there for all; the set's own name promises for each of them.
