@@ -143,7 +143,8 @@
     open: (address) => { window.open(address, "_blank"); },
     save: (address, name) => { const a = document.createElement("a"); a.href = address; a.download = name; a.click(); },
     scheme: (scheme) => { document.documentElement.dataset.scheme = scheme; },
-    focusSoon: (id) => { setTimeout(() => window.labelforge.focus(id), 60); },
+    // Who is typing there already is left alone: what is selected would be typed over.
+    focusSoon: (id) => { setTimeout(() => { if (document.activeElement?.id !== id) window.labelforge.focus(id); }, 60); },
     copy: (text) => navigator.clipboard.writeText(text),
     focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },
   };
