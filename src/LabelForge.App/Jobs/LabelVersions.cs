@@ -43,22 +43,25 @@ public enum ChangedPart
     Dates,
 }
 
-/// <summary>What the label of a recipe said by an earlier text, held against a later one.</summary>
-public static class LabelVersions
+/// <summary>What the labels of a recipe said by its earlier texts, each with the materials as they are today.</summary>
+/// <remarks>Each text is read once, though it stands in two pairs: before the one that followed it, and after the one before.</remarks>
+/// <param name="workshop">The workshop.</param>
+/// <param name="id">The recipe's id.</param>
+/// <param name="on">The day to judge by.</param>
+public sealed class LabelVersions(Workshop workshop, string id, DateOnly on)
 {
     // No place for letters is asked for: the words are compared, and not how they are set.
     private static readonly Panel Any = Panel.Rectangle(Length.FromMillimetres(100), Length.FromMillimetres(60));
 
-    /// <summary>What changed on the labels of all products of a recipe, both texts with the materials as they are today.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="id">The recipe's id.</param>
+    private readonly Dictionary<string, ImmutableArray<(string Key, LabelContent Content)>> _read = new(StringComparer.Ordinal);
+
+    /// <summary>What changed on the labels of all products of the recipe from one text to another.</summary>
     /// <param name="before">The earlier text.</param>
     /// <param name="now">The later one.</param>
-    /// <param name="on">The day to judge by.</param>
     /// <exception cref="InputException">One of the texts cannot be used, with the materials as they are.</exception>
-    public static ImmutableArray<LabelChange> Between(Workshop workshop, string id, string before, string now, DateOnly on)
+    public ImmutableArray<LabelChange> Between(string before, string now)
     {
-        var (old, fresh) = (Contents(workshop, id, before, on), Contents(workshop, id, now, on));
+        var (old, fresh) = (Contents(before), Contents(now));
         var changes = ImmutableArray.CreateBuilder<LabelChange>();
         foreach (var (key, content) in fresh)
         {
@@ -72,11 +75,13 @@ public static class LabelVersions
     }
 
     // By the scent's name; a recipe without scents is one product, whatever it is called.
-    private static ImmutableArray<(string Key, LabelContent Content)> Contents(Workshop workshop, string id, string text, DateOnly on)
+    private ImmutableArray<(string Key, LabelContent Content)> Contents(string text)
     {
+        if (_read.TryGetValue(text, out var known))
+            return known;
         var recipe = RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"));
         var market = MarketText.Parse(workshop.Business.Market).OrRefuse();
-        return
+        return _read[text] =
         [
             .. (recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name))).Select(r =>
             {
