@@ -28,7 +28,7 @@ public sealed partial class OpenDocuments : IDisposable
 
     private readonly ConcurrentDictionary<(string Room, string Id), EditedFile> _open = [];
     private readonly ConcurrentDictionary<string, string> _notSaved = [];
-    private readonly FileSystemWatcher? _watcher;
+    private readonly FileWatch _watcher;
     private readonly Debounce _look;
 
     /// <summary>The open documents of the workshop that is served.</summary>
@@ -36,20 +36,7 @@ public sealed partial class OpenDocuments : IDisposable
     {
         Folder = Path.GetFullPath(options.Folder);
         _look = new Debounce(TimeSpan.FromMilliseconds(150), Look);
-        try
-        {
-            _watcher = new FileSystemWatcher(Folder, "*.yaml") { IncludeSubdirectories = true, NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
-            _watcher.Changed += (_, _) => _look.Start();
-            _watcher.Created += (_, _) => _look.Start();
-            _watcher.Deleted += (_, _) => _look.Start();
-            _watcher.Renamed += (_, _) => _look.Start();
-            _watcher.EnableRaisingEvents = true;
-        }
-        catch (Exception e) when (e is IOException or ArgumentException or PlatformNotSupportedException)
-        {
-            // Without a watch a change from outside is noticed when the file is next written.
-            _watcher = null;
-        }
+        _watcher = new FileWatch(Folder, "*.yaml", deep: true, _look);
     }
 
     /// <summary>The workshop's folder.</summary>
@@ -134,7 +121,7 @@ public sealed partial class OpenDocuments : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _watcher?.Dispose();
+    public void Dispose() => _watcher.Dispose();
 
     /// <summary>Tells every page what could not be written, or that it was after all.</summary>
     internal void TellNotSaved(string what, string? why)

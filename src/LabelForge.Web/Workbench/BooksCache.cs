@@ -9,7 +9,7 @@ public sealed class BooksCache : IDisposable
 {
     private readonly Lock _gate = new();
     private readonly OpenDocuments _documents;
-    private readonly FileSystemWatcher? _watcher;
+    private readonly FileWatch _watcher;
     private readonly Debounce _look;
     private int _version;
     private (BooksSnapshot? Snapshot, Problem? Problem)? _read;
@@ -19,20 +19,7 @@ public sealed class BooksCache : IDisposable
     {
         _documents = documents;
         _look = new Debounce(TimeSpan.FromMilliseconds(200), Forget);
-        try
-        {
-            _watcher = new FileSystemWatcher(documents.Folder, OpenBooks.FileName) { NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
-            _watcher.Changed += (_, _) => _look.Start();
-            _watcher.Created += (_, _) => _look.Start();
-            _watcher.Deleted += (_, _) => _look.Start();
-            _watcher.Renamed += (_, _) => _look.Start();
-            _watcher.EnableRaisingEvents = true;
-        }
-        catch (Exception e) when (e is IOException or ArgumentException or PlatformNotSupportedException)
-        {
-            // Without a watch, what another program wrote is seen after the next entry here.
-            _watcher = null;
-        }
+        _watcher = new FileWatch(documents.Folder, OpenBooks.FileName, deep: false, _look);
     }
 
     /// <summary>What was written last and can be undone by one button; null where nothing can.</summary>
@@ -113,7 +100,7 @@ public sealed class BooksCache : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _watcher?.Dispose();
+    public void Dispose() => _watcher.Dispose();
 
     private void Forget()
     {
