@@ -19,6 +19,20 @@ internal static class Exit
     public const int FindingStands = 1;
     public const int WrongInput = 2;
 
+    /// <summary>What each says, as help, the page of commands and the manual page tell it.</summary>
+    public static readonly ImmutableArray<(int Code, string Says)> Meanings =
+    [
+        (Done, "done"),
+        (FindingStands, "done, and something that a rule requires is missing or wrong"),
+        (WrongInput, "the input or the call is wrong"),
+    ];
+
+    /// <summary>What becomes of a wrong input.</summary>
+    public const string NothingWritten = "one message says what to write instead, and nothing is written";
+
+    /// <summary>All of them in a line.</summary>
+    public static string InALine => string.Join("; ", Meanings.Select(m => $"{m.Code} {m.Says}"));
+
     /// <summary>Runs a verb; input that cannot be used is told on standard error, and nothing is written.</summary>
     public static int Run(Func<int> verb)
     {

@@ -12,7 +12,7 @@ public static class CommandPage
     {
         var page = new StringBuilder();
         page.Append("# The command\n\nWritten by `labelforge help --all`. Every example is run by the tests, from a workshop's folder.\n\n");
-        page.Append("Exit codes: 0 done; 1 done, and something that a rule requires is missing or wrong; 2 the input or the call is wrong: one message says what to write instead, and nothing is written.\n");
+        page.Append($"Exit codes: {Exit.InALine}: {Exit.NothingWritten}.\n");
         foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
             Verb(page, verb);
         return page.ToString();
@@ -25,7 +25,7 @@ public static class CommandPage
         if (verb.Action is not null)
             page.Append($"\n    {Usage(verb, path)}\n");
         var rows = verb.Arguments.Select(a => (Name: Shown(a), What: ValueNames.Says(a)))
-            .Concat(verb.Options.Where(o => !o.Hidden && o is not HelpOption).Select(o => (Name: o.Required ? $"{o.Name} (required)" : o.Name, What: ValueNames.Says(o))))
+            .Concat(ValueNames.Shown(verb).Select(o => (Name: o.Required ? $"{o.Name} (required)" : o.Name, What: ValueNames.Says(o))))
             .ToList();
         if (rows.Count > 0)
             page.Append("\n| | |\n| --- | --- |\n");

@@ -11,8 +11,6 @@ public static class HelpText
     /// <summary>The widest line, in characters; examples aside, which are copied whole.</summary>
     public const int Width = 80;
 
-    private const string ExitCodes = "Exit code: 0 done; 1 done, and something that a rule requires is missing or wrong; 2 the input or the call is wrong.";
-
     /// <summary>The text, with plain line ends.</summary>
     public static string Of(Command command) => command.Parents.Any() ? OfVerb(command) : OfAll(command);
 
@@ -33,7 +31,7 @@ public static class HelpText
                 Row(text, verb.Name, verb.Description ?? "", 16);
         }
         text.Append('\n');
-        Wrap(text, "", ExitCodes);
+        Wrap(text, "", $"Exit code: {Exit.InALine}.");
         return text.ToString();
     }
 
@@ -52,7 +50,7 @@ public static class HelpText
             text.Append('\n');
         foreach (var argument in verb.Arguments)
             Row(text, ValueNames.Of(argument), ValueNames.Says(argument), 24);
-        var options = verb.Options.Where(o => !o.Hidden && o is not HelpOption).ToArray();
+        var options = ValueNames.Shown(verb).ToArray();
         foreach (var (title, some) in new[] { ("Needed", options.Where(o => o.Required)), ("Optional", options.Where(o => !o.Required)) })
         {
             if (some.Any())

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Help;
 using System.Text;
 
 namespace LabelForge.Cli.Help;
@@ -19,7 +18,9 @@ public static class ManualPage
         page.Append(".SH VERBS\n");
         foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
             Verb(page, verb);
-        page.Append($".SH EXIT STATUS\n.TP\n.B 0\n{Line("Done.")}.TP\n.B 1\n{Line("Done, and something that a rule requires is missing or wrong.")}.TP\n.B 2\n{Line("The input or the call is wrong: one message says what to write instead, and nothing is written.")}");
+        page.Append(".SH EXIT STATUS\n");
+        foreach (var (code, says) in Exit.Meanings)
+            page.Append($".TP\n.B {code}\n{Line(Sentence(code == Exit.WrongInput ? $"{says}: {Exit.NothingWritten}" : says))}");
         page.Append($".SH FILES\n.TP\n.I workshop.yaml\n{Line("The business, its market and its usual sheets.")}.TP\n.I materials/, recipes/\n{Line("One file for each, named by its id.")}.TP\n.I records.db\n{Line("The books, in SQLite.")}");
         page.Append($".SH CAUTION\n{Line("Labels are checked against the texts that the program names; it does not decide what is lawful for you. Lye and hot wax hurt: read each material's safety data sheet.")}");
         return page.ToString();
@@ -31,7 +32,7 @@ public static class ManualPage
         page.Append($".SS {Escaped(path)}\n{Line($"{verb.Description}.")}");
         foreach (var argument in verb.Arguments)
             Entry(page, ValueNames.Of(argument), ValueNames.Says(argument));
-        foreach (var option in verb.Options.Where(o => !o.Hidden && o is not HelpOption))
+        foreach (var option in ValueNames.Shown(verb))
             Entry(page, ValueNames.Of(option), ValueNames.Says(option));
         foreach (var example in VerbExamples.Of(verb))
             page.Append($".PP\n{(example.Says.Length > 0 ? Line(example.Says) : "")}.nf\n.RS\n{Line(example.Call)}.RE\n.fi\n");
@@ -40,6 +41,8 @@ public static class ManualPage
     }
 
     private static void Entry(StringBuilder page, string name, string says) => page.Append($".TP\n\\fB{Escaped(name)}\\fR\n{Line(says)}");
+
+    private static string Sentence(string text) => $"{char.ToUpperInvariant(text[0])}{text[1..]}.";
 
     // A line that begins with a full stop or an apostrophe would be read as a request.
     private static string Line(string text) => Escaped(text) is var escaped && escaped.Length > 0 && escaped[0] is '.' or '\'' ? $"\\&{escaped}\n" : $"{escaped}\n";

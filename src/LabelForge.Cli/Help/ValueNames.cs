@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 
 namespace LabelForge.Cli.Help;
 
@@ -24,6 +25,9 @@ internal static class ValueNames
         ["--despite"] = "rule",
         ["--show"] = "stock",
     };
+
+    /// <summary>The options of a verb that are told of; that help can be asked for is said once.</summary>
+    public static IEnumerable<Option> Shown(Command verb) => verb.Options.Where(o => !o.Hidden && o is not HelpOption);
 
     /// <summary>An option with the word for its value: <c>--out &lt;file&gt;</c>.</summary>
     public static string Of(Option option) => option.ValueType == typeof(bool) ? option.Name : $"{option.Name} <{ValueOf(option)}>";
