@@ -62,7 +62,7 @@ internal static partial class ColourChecks
         {
             if (ColourAdditives.Shipped.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
                 continue;
-            var (low, high, limit) = (SubstanceChecks.Percent(Math.Round(share.Low.Percent, 4)), SubstanceChecks.Percent(Math.Round(share.High.Percent, 4)), SubstanceChecks.Percent(most.Highest.Percent));
+            var (low, high, limit) = (SubstanceChecks.Rounded(share.Low.Percent, 4), SubstanceChecks.Rounded(share.High.Percent, 4), SubstanceChecks.Percent(most.Highest.Percent));
             if (share.Low.Percent > most.Highest.Percent)
                 label.TellBy(listing.Basis, "substance.over-limit", label.Where, share.Name, low, "", limit, "", share.From, listing.Citation);
             else

@@ -139,6 +139,10 @@ internal static partial class SubstanceChecks
     /// <summary>A share in percent, for a sentence.</summary>
     internal static string Percent(decimal percent) => percent.ToString("0.######", CultureInfo.InvariantCulture) + " %";
 
+    /// <summary>A share in percent that was worked out, rounded for a sentence.</summary>
+    /// <remarks>What the last places of the arithmetic leave is cut off first, so that a share on the edge is told alike whichever way it was reached.</remarks>
+    internal static string Rounded(decimal percent, int places) => Percent(Math.Round(Math.Round(percent, 12), places));
+
     private static bool Says(CheckCase label, string words) => new SetWords(label.Label.Cautions).Have(words);
 
     private static string Here(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here" : "substance.prohibited/here";

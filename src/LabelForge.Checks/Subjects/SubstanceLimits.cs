@@ -92,5 +92,5 @@ internal static class SubstanceLimits
     }
 
     // Four decimals say enough, and are not rounded across the limit: a low bound downwards would hide nothing either.
-    private static string Shown(decimal percent) => SubstanceChecks.Percent(Math.Round(percent, percent < 0.01m ? 6 : 4));
+    private static string Shown(decimal percent) => SubstanceChecks.Rounded(percent, percent < 0.01m ? 6 : 4);
 }
