@@ -143,10 +143,16 @@
     open: (address) => { window.open(address, "_blank"); },
     save: (address, name) => { const a = document.createElement("a"); a.href = address; a.download = name; a.click(); },
     scheme: (scheme) => { document.documentElement.dataset.scheme = scheme; },
-    // Who is typing there already is left alone: what is selected would be typed over.
-    focusSoon: (id) => { setTimeout(() => { if (document.activeElement?.id !== id) window.labelforge.focus(id); }, 60); },
+    // Where reading begins; who is typing already is left alone, since the page is seen before it is told of here.
+    arrive: () => {
+      if (document.activeElement?.matches("main :is(input, select, textarea)")) return;
+      const first = document.querySelector("main [data-first] input") ?? document.querySelector("h1");
+      if (first?.matches("h1") && !first.hasAttribute("tabindex")) first.tabIndex = -1;
+      first?.focus();
+    },
     copy: (text) => navigator.clipboard.writeText(text),
-    focus: (id) => { const e = document.getElementById(id); if (e) { e.focus(); if (e.select) e.select(); } },
+    // Who is typing there already is left alone: what is selected would be typed over.
+    focus: (id) => { const e = document.getElementById(id); if (e && e !== document.activeElement) { e.focus(); if (e.select) e.select(); } },
   };
   Blazor.start();
 })();
