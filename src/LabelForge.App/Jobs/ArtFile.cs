@@ -1,6 +1,5 @@
 using LabelForge.Measures;
 using LabelForge.Print.Drawing;
-using SkiaSharp;
 
 namespace LabelForge.Print.Jobs;
 
@@ -50,19 +49,10 @@ public static class ArtFile
 
     internal static InputException Refusal(string file, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new($"designs/{file}", 0, code, arguments);
 
-    // The head is read first: what it claims decides whether the rest is decoded at all.
     private static ArtBlock Pixels(string path, string file)
     {
         var bytes = File.ReadAllBytes(path);
-        using var data = SKData.CreateCopy(bytes);
-        using var codec = SKCodec.Create(data);
-        if (codec is null || codec.EncodedFormat is not (SKEncodedImageFormat.Png or SKEncodedImageFormat.Jpeg))
-            throw Refusal(file, "art.not-a-png-or-jpeg");
-        if ((long)codec.Info.Width * codec.Info.Height is 0 or > MostPixels)
-            throw Refusal(file, "art.too-many-dots", ("width", codec.Info.Width), ("height", codec.Info.Height));
-        using var decoded = SKBitmap.Decode(codec);
-        return decoded is null
-            ? throw Refusal(file, "art.undecodable")
-            : new ArtBlock(codec.Info.Width, codec.Info.Height) { Image = [.. bytes] };
+        using var decoded = GivenPicture.Decode(bytes, MostPixels, $"designs/{file}").Dots;
+        return new ArtBlock(decoded.Width, decoded.Height) { Image = [.. bytes] };
     }
 }

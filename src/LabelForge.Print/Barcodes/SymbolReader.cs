@@ -40,18 +40,13 @@ public static class SymbolReader
         return Looks.Select(l => Read(l.Part == 1 ? whole : Middle(whole, l.Part), l.Local)).FirstOrDefault(t => t is not null);
     }
 
-    /// <summary>Reads a photograph: PNG, JPEG or WebP.</summary>
+    /// <summary>Reads a photograph: PNG or JPEG.</summary>
     /// <returns>What the symbol says; null where none is read.</returns>
     /// <exception cref="InputException">The bytes are no picture.</exception>
     public static string? ReadPicture(byte[] picture)
     {
         ArgumentNullException.ThrowIfNull(picture);
-        using var codec = SKCodec.Create(new SKMemoryStream(picture));
-        if (codec is null || (long)codec.Info.Width * codec.Info.Height > 100_000_000)
-            throw new InputException(null, 0, "barcode.no-picture");
-        using var whole = SKBitmap.Decode(codec);
-        if (whole is null)
-            throw new InputException(null, 0, "barcode.picture-cut-short");
+        using var whole = GivenPicture.Decode(picture, 100_000_000, null).Dots;
         // A telephone's photograph is looked at in several sizes: a small code needs its pixels, a large one less noise.
         return new[] { 1600, 900, 480 }.Where(s => s < 1600 || Math.Max(whole.Width, whole.Height) > 900).Select(s => ReadAt(whole, s)).FirstOrDefault(t => t is not null);
     }

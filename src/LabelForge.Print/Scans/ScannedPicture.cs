@@ -43,18 +43,13 @@ public sealed class ScannedPicture
     public static ScannedPicture Read(string path, double? dotsPerInch = null)
     {
         if (!File.Exists(path))
-            throw Refused(path, "scan.no-such-file");
+            throw new InputException(path, 0, "scan.no-such-file");
         if (new FileInfo(path).Length > LargestFile)
-            throw Refused(path, "scan.too-large");
+            throw new InputException(path, 0, "scan.too-large");
         var bytes = File.ReadAllBytes(path);
-        using var data = SKData.CreateCopy(bytes);
-        using var codec = SKCodec.Create(data);
-        if (codec is null || codec.EncodedFormat is not (SKEncodedImageFormat.Png or SKEncodedImageFormat.Jpeg))
-            throw Refused(path, "scan.not-a-png-or-jpeg");
-        if ((long)codec.Info.Width * codec.Info.Height is 0 or > MostDots)
-            throw Refused(path, "scan.too-many-dots", ("width", codec.Info.Width), ("height", codec.Info.Height));
-        using var bitmap = SKBitmap.Decode(codec) ?? throw Refused(path, "art.undecodable");
-        using var upright = Upright(bitmap, codec.EncodedOrigin);
+        var (bitmap, origin) = GivenPicture.Decode(bytes, MostDots, path);
+        using var stored = bitmap;
+        using var upright = Upright(stored, origin);
         return Of(upright, dotsPerInch ?? PictureDensity.Of(bytes));
     }
 
@@ -103,8 +98,6 @@ public sealed class ScannedPicture
         canvas.DrawBitmap(bitmap, -bitmap.Width / 2f, -bitmap.Height / 2f, new SKSamplingOptions(SKFilterMode.Nearest));
         return turned;
     }
-
-    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(path, 0, code, arguments);
 }
 
 /// <summary>Dots to the inch, as picture files say them: PNG's pHYs chunk (ISO/IEC 15948, 11.3.5.3), JPEG's JFIF segment (ITU-T T.871, 10.1).</summary>
