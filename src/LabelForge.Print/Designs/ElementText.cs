@@ -24,27 +24,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
     /// <summary>The words of an element, or null where the content has none for it.</summary>
     public static ElementText? From(DesignElement element, LabelContent content, string designId)
     {
-        var text = element.Role switch
-        {
-            Role.Business => content.BusinessName,
-            Role.Name => content.ProductName,
-            Role.Identity => content.Identity,
-            Role.NetQuantity => content.NetQuantity,
-            Role.Ingredients => string.Join(", ", content.Ingredients),
-            Role.Directions => content.Directions,
-            Role.Warnings => string.Join(' ', content.Warnings),
-            Role.Responsible => content.Responsible,
-            Role.Contact => content.Contact,
-            Role.Lot => content.Lot,
-            Role.BestBefore => content.BestBefore,
-            Role.Origin => content.Origin,
-            Role.Count => content.CartonCount,
-            Role.ScentLine => content.ScentLine,
-            Role.Words => content.OwnWords,
-            Role.Price => content.Price,
-            _ => null,
-        };
-        if (string.IsNullOrWhiteSpace(text))
+        if (WordsOf(element.Role, content) is not { } text)
             return null;
         var floors = content.Floors;
         var law = element.Role switch
@@ -63,6 +43,28 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             : new ElementText(element, element.Capitals ? words.ToUpperInvariant() : words, "", [], floor, required);
         return set with { Languages = content.Market.Ways.Languages };
     }
+
+    /// <summary>What a label says of a part in words; null where it says nothing of it, or nothing in words.</summary>
+    public static string? WordsOf(Role role, LabelContent content) => role switch
+    {
+        Role.Business => content.BusinessName,
+        Role.Name => content.ProductName,
+        Role.Identity => content.Identity,
+        Role.NetQuantity => content.NetQuantity,
+        Role.Ingredients => string.Join(", ", content.Ingredients),
+        Role.Directions => content.Directions,
+        Role.Warnings => string.Join(' ', content.Warnings),
+        Role.Responsible => content.Responsible,
+        Role.Contact => content.Contact,
+        Role.Lot => content.Lot,
+        Role.BestBefore => content.BestBefore,
+        Role.Origin => content.Origin,
+        Role.Count => content.CartonCount,
+        Role.ScentLine => content.ScentLine,
+        Role.Words => content.OwnWords,
+        Role.Price => content.Price,
+        _ => null,
+    } is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
 
     /// <summary>Sets the words in a width, with letters of a height.</summary>
     public SetText Set(Length letterHeight, double width)

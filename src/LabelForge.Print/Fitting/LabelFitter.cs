@@ -57,7 +57,7 @@ public static class LabelFitter
     {
         var assembly = new LayoutAssembly(design);
         var has = design.Panels.SelectMany(p => p.Elements).Select(e => e.Role).ToHashSet();
-        foreach (var (role, _) in Words(content, barcode).Where(w => !has.Contains(w.Role) && !design.SaidElsewhere.Contains(w.Role)))
+        foreach (var role in Expected.Where(r => Says(content, r, barcode) && !has.Contains(r) && !design.SaidElsewhere.Contains(r)))
             assembly.LeaveOut($"The design {design.Id} has no place for the {Roles.NameOf(role)}.");
         foreach (var panel in design.Panels)
         {
@@ -98,12 +98,19 @@ public static class LabelFitter
             : new Fit.Fits(layout);
     }
 
-    private static IEnumerable<(Role Role, string Text)> Words(LabelContent c, InkBlock? barcode) => new (Role Role, string? Text)[]
+    // What a design must have a place for where the label says it; the rest is the design's own choice.
+    private static readonly Role[] Expected =
+    [
+        Role.Business, Role.Name, Role.Identity, Role.NetQuantity, Role.Ingredients, Role.Directions, Role.Warnings, Role.Responsible, Role.Contact, Role.Lot, Role.BestBefore,
+        Role.Origin, Role.PeriodAfterOpening, Role.Barcode,
+    ];
+
+    private static bool Says(LabelContent content, Role role, InkBlock? barcode) => role switch
     {
-        (Role.Business, c.BusinessName), (Role.Name, c.ProductName), (Role.Identity, c.Identity), (Role.NetQuantity, c.NetQuantity),
-        (Role.Ingredients, string.Join(", ", c.Ingredients)), (Role.Directions, c.Directions), (Role.Warnings, string.Join(' ', c.Warnings)),
-        (Role.Responsible, c.Responsible), (Role.Contact, c.Contact), (Role.Lot, c.Lot), (Role.BestBefore, c.BestBefore), (Role.Origin, c.Origin), (Role.PeriodAfterOpening, c.PeriodAfterOpening), (Role.Barcode, barcode is null ? null : "barcode"),
-    }.Where(w => !string.IsNullOrWhiteSpace(w.Text)).Select(w => (w.Role, w.Text!));
+        Role.PeriodAfterOpening => !string.IsNullOrWhiteSpace(content.PeriodAfterOpening),
+        Role.Barcode => barcode is not null,
+        _ => ElementText.WordsOf(role, content) is not null,
+    };
 
     internal static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras)
     {
