@@ -26,11 +26,9 @@ public static class OpenQuestions
     {
         Material[] open = [.. products.SelectMany(p => p.Batch.Lines).Select(l => l.Material).Where(m => m.ToConfirm is not null).DistinctBy(m => m.Id)];
         if (open.Length > 0)
-            yield return new OpenThing(OpenKind.Wrapper, open.Length == 1 ? $"Compare {open[0].Name} with its wrapper" : Text($"Compare {open.Length} lists with their wrappers"),
-                $"{string.Join(", ", open.Select(m => m.Name))}: the {(open.Length == 1 ? "list is" : "lists are")} of what is usual, and what yours says nobody has looked up.")
+            yield return new OpenThing(OpenKind.Wrapper, open.Length == 1 ? new("compare-one", open[0].Name) : new("compare-many", open.Length),
+                [new(open.Length == 1 ? "ours-one" : "ours-many", string.Join(", ", open.Select(m => m.Name)))])
             {
-                Titled = open.Length == 1 ? new("compare-one", open[0].Name) : new("compare-many", open.Length),
-                Details = [new(open.Length == 1 ? "ours-one" : "ours-many", string.Join(", ", open.Select(m => m.Name)))],
                 Material = open[0].Id,
                 Count = open.Length,
             };
@@ -42,17 +40,15 @@ public static class OpenQuestions
             yield break;
         foreach (var letter in asked.Letters.Take(MostSuppliers))
         {
-            var to = letter.To ?? $"the supplier of {letter.Questions[0].Material.Name}";
-            yield return new OpenThing(OpenKind.Question, letter.Questions.Length == 1 ? $"Ask {to} a question" : Text($"Ask {to} {letter.Questions.Length} questions"), Why(letter, asked.Open))
+            var title = (letter.To, letter.Questions.Length) switch
             {
-                Titled = (letter.To, letter.Questions.Length) switch
-                {
-                    (null, 1) => new("ask-supplier-of-one", letter.Questions[0].Material.Name),
-                    (null, var n) => new("ask-supplier-of-many", letter.Questions[0].Material.Name, n),
-                    (var who, 1) => new("ask-one", who),
-                    (var who, var n) => new("ask-many", who, n),
-                },
-                Details = [.. Said(letter, asked.Open)],
+                (null, 1) => new Saying("ask-supplier-of-one", letter.Questions[0].Material.Name),
+                (null, var n) => new("ask-supplier-of-many", letter.Questions[0].Material.Name, n),
+                (var who, 1) => new("ask-one", who),
+                (var who, var n) => new("ask-many", who, n),
+            };
+            yield return new OpenThing(OpenKind.Question, title, [.. Said(letter, asked.Open)])
+            {
                 Material = letter.Questions[0].Material.Id,
                 Supplier = letter.To,
                 Count = letter.Questions.Length,
@@ -61,10 +57,9 @@ public static class OpenQuestions
         if (asked.Letters.Length > MostSuppliers)
         {
             var rest = asked.Letters.Skip(MostSuppliers).ToArray();
-            yield return new OpenThing(OpenKind.Question, rest.Length == 1 ? "Ask one more supplier" : Text($"Ask {rest.Length} more suppliers"), string.Join(", ", rest.Select(l => l.To ?? l.Questions[0].Material.Name)) + ".")
+            yield return new OpenThing(OpenKind.Question, rest.Length == 1 ? new("ask-more-one") : new("ask-more-many", rest.Length),
+                [new("as-told", string.Join(", ", rest.Select(l => l.To ?? l.Questions[0].Material.Name)) + ".")])
             {
-                Titled = rest.Length == 1 ? new("ask-more-one") : new("ask-more-many", rest.Length),
-                Details = [new("as-told", string.Join(", ", rest.Select(l => l.To ?? l.Questions[0].Material.Name)) + ".")],
                 Material = rest[0].Questions[0].Material.Id,
                 Count = rest.Sum(l => l.Questions.Length),
             };
@@ -78,12 +73,6 @@ public static class OpenQuestions
         if (letter.Questions.Any(q => q.Allergens is not null))
             yield return new Saying("no-certificate");
     }
-
-    private static string Why(SupplierLetter letter, int open) => (Math.Round(letter.Settles), letter.Questions.Any(q => q.Allergens is not null)) switch
-    {
-        (0, true) => "An allergen certificate is missing.",
-        (var pairs, var allergens) => Text($"About {pairs} of {open} pairs of ingredients whose order is open would be settled{(allergens ? ", and an allergen certificate is missing" : "")}."),
-    };
 
     private static SupplierQuestions? Asked(ImmutableArray<Product> products, Workshop workshop, DateOnly on)
     {
@@ -109,6 +98,4 @@ public static class OpenQuestions
             return [];
         }
     }
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

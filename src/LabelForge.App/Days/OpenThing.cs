@@ -1,4 +1,7 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
+using System.Globalization;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Days;
 
@@ -35,15 +38,15 @@ public enum OpenKind
 
 /// <summary>One thing that is open, the most urgent of its kind first.</summary>
 /// <param name="Kind">What kind of thing.</param>
-/// <param name="Title">What it is, in a few words.</param>
-/// <param name="Detail">What is known about it, in a sentence or two.</param>
-public sealed record OpenThing(OpenKind Kind, string Title, string Detail)
+/// <param name="Titled">What it is, in a few words.</param>
+/// <param name="Details">What is known about it, sentence by sentence.</param>
+public sealed record OpenThing(OpenKind Kind, Saying Titled, ImmutableArray<Saying> Details)
 {
-    /// <summary>The title as data, for who says it in other words or another language.</summary>
-    public required Saying Titled { get; init; }
+    /// <summary>What it is, in English.</summary>
+    public string Title => Titled.ToString();
 
-    /// <summary>The sentences of the detail as data.</summary>
-    public required ImmutableArray<Saying> Details { get; init; }
+    /// <summary>What is known about it, in English.</summary>
+    public string Detail => string.Join(' ', Details);
 
     /// <summary>The lot that it is about; null where it is about none.</summary>
     public string? Lot { get; init; }
@@ -70,7 +73,21 @@ public sealed record OpenThing(OpenKind Kind, string Title, string Detail)
 /// <summary>A sentence as data: what it says, and of what.</summary>
 /// <param name="Key">What it says.</param>
 /// <param name="Filled">Of what: names, numbers and days as they are written, and sayings again.</param>
-public sealed record Saying(string Key, params object[] Filled);
+public sealed record Saying(string Key, params object[] Filled)
+{
+    private static readonly Lazy<FrozenDictionary<string, string>> English = new(() => Words("en"));
+
+    /// <summary>What sayings are in a language, by their keys.</summary>
+    /// <param name="language">One that they are told in: <c>en</c> or <c>fr</c>.</param>
+    public static FrozenDictionary<string, string> Words(string language)
+    {
+        using var reader = new StreamReader(typeof(Saying).Assembly.GetManifestResourceStream($"sayings/{language}.yaml")!);
+        return YamlFile.ReadText(reader.ReadToEnd(), $"sayings-{language}.yaml").Entries.ToFrozenDictionary(e => e.Key, e => ((TextNode)e.Value).Text, StringComparer.Ordinal);
+    }
+
+    /// <summary>The sentence in English.</summary>
+    public override string ToString() => string.Format(CultureInfo.InvariantCulture, English.Value[Key], Filled);
+}
 
 /// <summary>A product on the shelf.</summary>
 /// <param name="Product">As it is named where a recipe is asked for.</param>

@@ -74,11 +74,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         lot.Open ? Math.Max(0, lot.Batch.PiecesPlanned - lot.Printed) : Math.Clamp(lot.Good - lot.Printed, 0, lot.Left);
 
     private static OpenThing Labels(LotInHand lot, int waiting) => new(OpenKind.Labels,
-        Text($"{Pieces(waiting)} of {lot.Batch.Product} {(waiting == 1 ? "waits" : "wait")} for {(waiting == 1 ? "its label" : "their labels")}"),
-        lot.Open ? Text($"Lot {lot.Batch.Lot}, begun on {lot.Batch.On:yyyy-MM-dd} and still at the bench.") : Text($"Lot {lot.Batch.Lot}, begun on {lot.Batch.On:yyyy-MM-dd}."))
+        new(waiting == 1 ? "labels-one" : "labels-many", waiting, lot.Batch.Product), [new(lot.Open ? "lot-at-bench" : "lot", lot.Batch.Lot, Day(lot.Batch.On))])
     {
-        Titled = new(waiting == 1 ? "labels-one" : "labels-many", waiting, lot.Batch.Product),
-        Details = [new(lot.Open ? "lot-at-bench" : "lot", lot.Batch.Lot, Day(lot.Batch.On))],
         Lot = lot.Batch.Lot,
         Product = ProductOf(lot.Batch),
         Count = waiting,
@@ -88,13 +85,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     {
         var lines = Production.Compare(books, batch);
         var weighed = lines.Count(l => l.Weighed > 0);
-        return new OpenThing(OpenKind.Batch, Text($"{batch.Product}: {weighed} of {lines.Count} weighed"),
-            weighed == lines.Count
-                ? Text($"Lot {batch.Lot}, begun {Ago(batch.On, on)}. All is weighed in: write down what came out.")
-                : Text($"Lot {batch.Lot}, begun {Ago(batch.On, on)}. Next: {lines.First(l => l.Weighed == 0).Line.Name}."))
+        return new OpenThing(OpenKind.Batch, new("weighed", batch.Product, weighed, lines.Count),
+            [new("begun", batch.Lot, Since(batch.On, on)), weighed == lines.Count ? new("all-weighed") : new("next", lines.First(l => l.Weighed == 0).Line.Name)])
         {
-            Titled = new("weighed", batch.Product, weighed, lines.Count),
-            Details = [new("begun", batch.Lot, Since(batch.On, on)), weighed == lines.Count ? new("all-weighed") : new("next", lines.First(l => l.Weighed == 0).Line.Name)],
             Lot = batch.Lot,
             Product = ProductOf(batch),
             Count = batch.PiecesPlanned,
@@ -111,10 +104,10 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         {
             var lot = books.BatchNow(c.Complaint.BatchId) is { } id ? books.Find(BookLists.Batch, id) as Batch : null;
             Saying said = lot is null ? new("told", Short(c.Complaint.What), c.Complaint.From) : new("told-lot", Short(c.Complaint.What), c.Complaint.From, lot.Product, lot.Lot);
-            var told = Text($"\"{Short(c.Complaint.What)}\", {c.Complaint.From}{(lot is null ? "" : $", {lot.Product}, lot {lot.Lot}")}.");
-            return (c.Complaint.Serious, c.Complaint.Serious
-                ? new OpenThing(OpenKind.Complaint, c.By >= on ? Text($"Report a serious complaint by {c.By:yyyy-MM-dd}") : Text($"A serious complaint was to be reported by {c.By:yyyy-MM-dd}"), told) { Titled = new(c.By >= on ? "report" : "report-late", Day(c.By)), Details = [said], Lot = lot?.Lot, Product = lot is null ? null : ProductOf(lot), By = c.By }
-                : new OpenThing(OpenKind.Complaint, Text($"A complaint of {c.Complaint.On:yyyy-MM-dd}"), Text($"{told} If it turns out to be serious, it is to be reported by {c.By:yyyy-MM-dd}.")) { Titled = new("complaint", Day(c.Complaint.On)), Details = [said, new("if-serious", Day(c.By))], Lot = lot?.Lot, Product = lot is null ? null : ProductOf(lot), By = c.By });
+            var (title, details) = c.Complaint.Serious
+                ? (new Saying(c.By >= on ? "report" : "report-late", Day(c.By)), ImmutableArray.Create(said))
+                : (new Saying("complaint", Day(c.Complaint.On)), [said, new("if-serious", Day(c.By))]);
+            return (c.Complaint.Serious, new OpenThing(OpenKind.Complaint, title, details) { Lot = lot?.Lot, Product = lot is null ? null : ProductOf(lot), By = c.By });
         });
 
     private static IEnumerable<OpenThing> Dates(Workshop workshop, IBooks books, DateOnly on) => books.InStock()
@@ -122,11 +115,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         .Select(s => (s.Receipt, Best: s.Receipt.BestBefore!.Value, s.Left))
         .OrderBy(r => r.Best)
         .Select(r => new OpenThing(OpenKind.Date,
-            r.Best < on ? Text($"{NameOf(workshop, r.Receipt.Material)} {books.Bottle(r.Receipt.Id)}: past its date since {r.Best:yyyy-MM-dd}") : Text($"{NameOf(workshop, r.Receipt.Material)} {books.Bottle(r.Receipt.Id)}: use by {r.Best:yyyy-MM-dd}"),
-            Text($"{Amount(workshop, r.Receipt.Material, r.Left)} left of {Amount(workshop, r.Receipt.Material, r.Receipt.Amount)}."))
+            new(r.Best < on ? "past-date" : "use-by", NameOf(workshop, r.Receipt.Material), books.Bottle(r.Receipt.Id), Day(r.Best)),
+            [new("left-of", Said(workshop, r.Receipt.Material, r.Left), Said(workshop, r.Receipt.Material, r.Receipt.Amount))])
         {
-            Titled = new(r.Best < on ? "past-date" : "use-by", NameOf(workshop, r.Receipt.Material), books.Bottle(r.Receipt.Id), Day(r.Best)),
-            Details = [new("left-of", Said(workshop, r.Receipt.Material, r.Left), Said(workshop, r.Receipt.Material, r.Receipt.Amount))],
             Material = r.Receipt.Material,
             Bottle = books.Bottle(r.Receipt.Id),
             By = r.Best,
@@ -143,11 +134,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             if (until > on.AddDays(DaysBeforeADate) || receipt.BestBefore <= until)
                 continue;
             yield return new OpenThing(OpenKind.Date,
-                until < on ? Text($"{NameOf(workshop, receipt.Material)} {books.Bottle(receipt.Id)}: open for longer than it keeps") : Text($"{NameOf(workshop, receipt.Material)} {books.Bottle(receipt.Id)}: opened, use by {until:yyyy-MM-dd}"),
-                Text($"Opened on {opened:yyyy-MM-dd}, and it keeps {months} months from then. {Amount(workshop, receipt.Material, left)} left."))
+                new(until < on ? "open-too-long" : "opened-use-by", NameOf(workshop, receipt.Material), books.Bottle(receipt.Id), Day(until)),
+                [new("opened", Day(opened), months, Said(workshop, receipt.Material, left))])
             {
-                Titled = new(until < on ? "open-too-long" : "opened-use-by", NameOf(workshop, receipt.Material), books.Bottle(receipt.Id), Day(until)),
-                Details = [new("opened", Day(opened), months, Said(workshop, receipt.Material, left))],
                 Material = receipt.Material,
                 Bottle = books.Bottle(receipt.Id),
                 By = until,
@@ -159,10 +148,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         .SelectMany(p => Products(workshop, p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
         .SelectMany(product => books.HistoryOf(product.Recipe.Id, product.Recipe.VariantName).Last is { } last ? ChangedLimits.OfCertificates(product, last) : [])
         .GroupBy(c => c.Told).Select(g => g.First())
-        .Select(c => new OpenThing(OpenKind.Limit, Text($"A limit has changed: {NameOf(workshop, c.Material!)}"), c.Told)
+        .Select(c => new OpenThing(OpenKind.Limit, new("limit-changed", NameOf(workshop, c.Material!)), [new("as-told", c.Told)])
         {
-            Titled = new("limit-changed", NameOf(workshop, c.Material!)),
-            Details = [new("as-told", c.Told)],
             Material = c.Material,
             Product = c.Product,
             Lot = c.Lot,
@@ -171,10 +158,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     // A later paper of the same kind for the same thing takes the place of one that ends.
     private static IEnumerable<OpenThing> Papers(IBooks books, DateOnly on) => books.Attachments().GroupBy(a => (a.About, a.Kind)).Select(g => g.MaxBy(a => a.Id)!)
         .Where(a => a.BestBefore <= on.AddDays(DaysBeforeADate)).OrderBy(a => a.BestBefore)
-        .Select(a => new OpenThing(OpenKind.Paper, a.BestBefore < on ? Text($"{a.Kind} of {a.About} holds no more") : Text($"{a.Kind} of {a.About} holds until {a.BestBefore:yyyy-MM-dd}"), Text($"{a.FileName}{(a.Revision is { } r ? $", revision {r}" : "")}."))
+        .Select(a => new OpenThing(OpenKind.Paper, new(a.BestBefore < on ? "paper-ended" : "paper-ends", a.Kind, a.About, Day(a.BestBefore!.Value)),
+            [a.Revision is { } revision ? new("paper-revision", a.FileName, revision) : new("as-told", a.FileName + ".")])
         {
-            Titled = new(a.BestBefore < on ? "paper-ended" : "paper-ends", a.Kind, a.About, Day(a.BestBefore!.Value)),
-            Details = [new("as-told", $"{a.FileName}{(a.Revision is { } r2 ? $", {r2}" : "")}.")],
             By = a.BestBefore,
         });
 
@@ -204,11 +190,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
                 continue;
             var promised = Math.Min(left, reserved.GetValueOrDefault(material));
             if (left - promised < need.Grams)
-                yield return new OpenThing(OpenKind.Stock, left == 0 ? Text($"{NameOf(workshop, material)} is used up") : Text($"{NameOf(workshop, material)} runs low"),
-                    Text($"{Amount(workshop, material, left)} left{(promised > 0 ? Text($", {Amount(workshop, material, promised)} of it for what is at the bench") : "")}; the next batch of {need.For} takes {Amount(workshop, material, need.Grams)}."))
+                yield return new OpenThing(OpenKind.Stock, new(left == 0 ? "used-up" : "runs-low", NameOf(workshop, material)),
+                    [promised > 0 ? new("left-promised", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams), Said(workshop, material, promised)) : new("left-next", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams))])
                 {
-                    Titled = new(left == 0 ? "used-up" : "runs-low", NameOf(workshop, material)),
-                    Details = [promised > 0 ? new("left-promised", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams), Said(workshop, material, promised)) : new("left-next", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams))],
                     Material = material,
                 };
         }
@@ -236,9 +220,6 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static string NameOf(Workshop workshop, string material) => workshop.Materials.GetValueOrDefault(material)?.Name ?? material;
 
-    private static string Amount(Workshop workshop, string material, decimal amount) =>
-        workshop.Materials.GetValueOrDefault(material)?.Kind == MaterialKind.Packaging ? Text($"{amount:0.##} pieces") : Text($"{amount:0.##} g");
-
     private static Saying Said(Workshop workshop, string material, decimal amount) =>
         workshop.Materials.GetValueOrDefault(material)?.Kind == MaterialKind.Packaging ? new("pieces", Text($"{amount:0.##}")) : new("grams", Text($"{amount:0.##}"));
 
@@ -251,16 +232,6 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     };
 
     private static string Day(DateOnly day) => Text($"{day:yyyy-MM-dd}");
-
-    private static string Pieces(int count) => count == 1 ? "1 piece" : Text($"{count} pieces");
-
-    private static string Ago(DateOnly day, DateOnly on) => (on.DayNumber - day.DayNumber) switch
-    {
-        0 => "today",
-        1 => "yesterday",
-        var days and > 1 => Text($"{days} days ago"),
-        _ => Text($"on {day:yyyy-MM-dd}"),
-    };
 
     private static string Short(string text) => text.ReplaceLineEndings(" ") is { Length: > 60 } line ? line[..57].TrimEnd() + "…" : text.ReplaceLineEndings(" ");
 

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using LabelForge.Days;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Wording;
@@ -28,6 +29,8 @@ public sealed class WordBook
         using var reader = new StreamReader(stream);
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
         Flatten("", YamlFile.ReadText(reader.ReadToEnd(), $"{known}.yaml"), words);
+        foreach (var (key, text) in Saying.Words(known))
+            words["today.said." + key] = text;
         return new(known, words.ToFrozenDictionary(StringComparer.Ordinal));
     }
 
