@@ -154,7 +154,7 @@ public static partial class AddressReader
     // "Responsible person: Example Ltd 2 Example Quay": nothing parts the name from the street.
     private static (string? Name, string? Lead) NameInside(string part) => NameOf(StreetNumber().Match(part) is { Success: true, Index: > 2 } at ? part[..at.Index] : null);
 
-    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>" + Postcode.British + ")|(?<ca>" + Postcode.Canadian + @")|(?<ie>(?:[AC-FHKNPRTV-Y]\d{2}|D6W)\s?[0-9AC-FHKNPRTV-Y]{4})|(?<nl>(?!0)" + Postcode.Dutch + @"(?=\s+\p{Lu}\p{Ll}))|(?<pl>" + Postcode.Polish + @"(?=\s+\p{Lu}))|(?<us>(?:" + Region.StateCodes + ")[ ,]{1,2}" + Postcode.American + @")|(?<mt>[A-Z]{3}\s?\d{4}(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|\d{3}\s\d{2}|\d{4}-\d{3}))(?![\w-])")]
+    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>" + Postcode.British + ")|(?<ca>" + Postcode.Canadian + @")|(?<ie>" + Postcode.Irish + @")|(?<nl>(?!0)" + Postcode.Dutch + @"(?=\s+\p{Lu}\p{Ll}))|(?<pl>" + Postcode.Polish + @"(?=\s+\p{Lu}))|(?<us>(?:" + Region.StateCodes + ")[ ,]{1,2}" + Postcode.American + @")|(?<mt>" + Postcode.Maltese + @"(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|" + Postcode.Parted + "|" + Postcode.Portuguese + @"))(?![\w-])")]
     private static partial Regex Code();
 
     [GeneratedRegex(@"^[ ]+\p{Lu}[\p{L}’'.]{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?:[ ](?:\d{1,2}|\p{Lu}))?(?=\s*(?:[\n,.(·|•–-]|$))")]

@@ -23,7 +23,11 @@ public enum BusinessRole
 public sealed record Place(string? Street, string? City, string? Region, string? Postcode, string? Country)
 {
     /// <summary>The place in one line, as a postal address in the country runs; empty where nothing is known.</summary>
-    public string Line => string.Join(", ", new[] { Street, City, string.Join(" ", new[] { Region, Postcode }.Where(HasText)) }.Where(HasText));
+    public string Line => Recipes.Postcode.StandsBeforeTown(Country)
+        ? Joined(", ", Street, Joined(" ", Postcode, City, Region))
+        : Joined(", ", Street, City, Joined(" ", Region, Postcode));
+
+    private static string Joined(string between, params IEnumerable<string?> parts) => string.Join(between, parts.Where(HasText));
 
     private static bool HasText(string? text) => !string.IsNullOrWhiteSpace(text);
 }

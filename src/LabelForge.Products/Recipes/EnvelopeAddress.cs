@@ -25,16 +25,20 @@ public static partial class EnvelopeAddress
         var country = lines.Count > 1 && !HasFigure(lines[^1]) ? Country.Find(lines[^1]) : null;
         if (country is not null)
             lines.RemoveAt(lines.Count - 1);
-        if (UkPostcode().Match(lines[^1]) is { Success: true } uk && country is null or { Code: "GB" })
+        if (CodeLast().Match(lines[^1]) is { Success: true } last && CodeLast().GetGroupNames().Last(g => last.Groups[g].Success) is var of
+            && (country is null ? of != "MT" : country.Code == of))
         {
-            var before = lines[^1][..uk.Index].Trim(' ', ',');
+            var before = lines[^1][..last.Index].Trim(' ', ',');
             lines.RemoveAt(lines.Count - 1);
             if (before.Length > 0)
                 lines.Add(before);
-            return Of(lines, lines.Count > 1 || !HasFigure(lines.FirstOrDefault() ?? "") ? lines.LastOrDefault() : null, null, uk.Groups["code"].Value.ToUpperInvariant(), "GB");
+            return Of(lines, lines.Count > 1 || !HasFigure(lines.FirstOrDefault() ?? "") ? lines.LastOrDefault() : null, null, last.Value.ToUpperInvariant(), of);
         }
         if (Canadian().Match(lines[^1]) is { Success: true } ca && country is null or { Code: "CA" })
             return Of(lines, Town(ca), Letters(ca, Region.Provinces), ca.Groups["code"].Value.ToUpperInvariant(), "CA");
+        // As the label has it: the postcode after its town.
+        if (lines.Count > 1 && country is not null && CodeAlone().IsMatch(lines[^1]))
+            return Of(lines[..^1], lines[^2], null, lines[^1], country.Code);
         if (Continental().Match(lines[^1]) is { Success: true } eu && country is not { Code: "US" })
             return Of(lines, eu.Groups["town"].Value.Trim(), null, eu.Groups["code"].Value, country?.Code ?? usual);
         if (American().Match(lines[^1]) is { Success: true } us && (country is null or { Code: "US" }) && Letters(us, Region.States) is { } state)
@@ -79,16 +83,22 @@ public static partial class EnvelopeAddress
 
     private static bool HasFigure(string text) => text.Any(char.IsAsciiDigit);
 
-    [GeneratedRegex(@"(?<code>\b" + Postcode.British + @")\z", RegexOptions.IgnoreCase)]
-    private static partial Regex UkPostcode();
+    // Each group is named by its country.
+    [GeneratedRegex(@"\b(?:(?<GB>" + Postcode.British + ")|(?<IE>" + Postcode.Irish + ")|(?<MT>" + Postcode.Maltese + @"))\z", RegexOptions.IgnoreCase)]
+    private static partial Regex CodeLast();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z ]{5,25}),? +(?<code>" + Postcode.Canadian + @")\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>" + Region.ProvinceCodes + "|" + Region.ProvinceNames + @"),? +(?<code>" + Postcode.Canadian + @")\z", RegexOptions.IgnoreCase)]
     private static partial Regex Canadian();
 
-    [GeneratedRegex(@"^(?:[A-Z]{1,2}-)?(?<code>" + Postcode.Dutch + @"(?= )|[0-9]{4,5}|" + Postcode.Polish + @"|[0-9]{3} [0-9]{2}) +(?<town>\D.*)\z")]
+    private const string CodeOfContinent = "(?:[A-Z]{1,2}-)?(?<code>" + Postcode.Dutch + @"(?= |\z)|" + Postcode.Portuguese + "|" + Postcode.Polish + "|" + Postcode.Parted + "|[0-9]{4,6})";
+
+    [GeneratedRegex("^" + CodeOfContinent + @" +(?<town>\D.*)\z")]
     private static partial Regex Continental();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?),?(?: +(?<code>" + Postcode.American + @"))?\z")]
+    [GeneratedRegex("^" + CodeOfContinent + @"\z")]
+    private static partial Regex CodeAlone();
+
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>" + Region.StateCodes + "|" + Region.StateNames + @"),?(?: +(?<code>" + Postcode.American + @"))?\z", RegexOptions.IgnoreCase)]
     private static partial Regex American();
 
     [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?)(?: +" + Postcode.American + "| +" + Postcode.Canadian + @")?\z", RegexOptions.IgnoreCase)]

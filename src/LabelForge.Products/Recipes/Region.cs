@@ -17,9 +17,11 @@ public static class Region
         + "New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South Dakota|Tennessee|Texas|Utah|Vermont|Virginia|"
         + "Washington|West Virginia|Wisconsin|Wyoming|Puerto Rico|Guam|American Samoa|Northern Mariana Islands|Virgin Islands";
 
-    private const string ProvinceCodes = "AB|BC|MB|NB|NL|NS|NT|NU|ON|PE|QC|SK|YT";
+    /// <summary>The letters of the provinces and territories, parted by upright strokes.</summary>
+    public const string ProvinceCodes = "AB|BC|MB|NB|NL|NS|NT|NU|ON|PE|QC|SK|YT";
 
-    private const string ProvinceNames =
+    /// <summary>Their names, in the same order.</summary>
+    public const string ProvinceNames =
         "Alberta|British Columbia|Manitoba|New Brunswick|Newfoundland and Labrador|Nova Scotia|Northwest Territories|Nunavut|Ontario|Prince Edward Island|Quebec|Saskatchewan|Yukon";
 
     /// <summary>The names of the states by their letters.</summary>

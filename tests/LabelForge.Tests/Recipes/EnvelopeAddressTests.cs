@@ -105,6 +105,34 @@ public class EnvelopeAddressTests
         Assert.Equal(56, Region.States.Count);
     }
 
+    public static TheoryData<string, string, string> Envelopes => new()
+    {
+        { "US", "00000", "{s}\n{t}, ME {c}" }, { "US", "00000-1234", "{s}\n{t} ME {c}" }, { "CA", "H0H 0H0", "{s}\n{t} QC {c}" }, { "GB", "ZZ1 1ZZ", "{s}\n{t}\n{c}" },
+        { "IE", "D6W XY00", "{s}\n{t}\n{c}" }, { "MT", "ABC 1234", "{s}\n{t}\n{c}" }, { "DE", "01234", "{s}\n{c} {t}" }, { "FR", "00000", "{s}\n{c} {t}" },
+        { "AT", "1234", "{s}\n{c} {t}" }, { "NL", "1234 AA", "{s}\n{c} {t}" }, { "PL", "00-000", "{s}\n{c} {t}" }, { "SE", "123 45", "{s}\n{c} {t}" },
+        { "CZ", "123 45", "{s}\n{c} {t}" }, { "PT", "1234-567", "{s}\n{c} {t}" }, { "RO", "012345", "{s}\n{c} {t}" },
+    };
+
+    // One truth: what is typed, what the label prints of it, and what is read there are the same address.
+    [Theory]
+    [MemberData(nameof(Envelopes))]
+    public void An_address_that_is_typed_is_found_again_on_its_label(string country, string code, string form)
+    {
+        var name = Country.Find(country)!.Name;
+        foreach (var street in new[] { "14 Sample Mill Road", "3 rue de l’Exemple", "Musterweg 4", "9 Example Quay" })
+        {
+            foreach (var town in new[] { "Wendle", "Lower Wendle", "Ville-Exemple" })
+            {
+                var typed = EnvelopeAddress.Read($"{form.Replace("{s}", street, StringComparison.Ordinal).Replace("{t}", town, StringComparison.Ordinal).Replace("{c}", code, StringComparison.Ordinal)}\n{name}")!;
+                Assert.Equal((street, town, code, country), (typed.Street, typed.City, typed.Postcode, typed.Country));
+                Assert.Equal(typed, EnvelopeAddress.Read($"{typed.Line}, {name}"));
+                var read = Assert.Single(AddressReader.Read($"Thistle Pond Soap\nNet Wt 4 oz (113 g)\nThistle Pond Soapworks, {typed.Line}, {name}\nLot 26R25-01E"));
+                Assert.Equal((country, true), (read.Country, read.HasStreet));
+                Assert.All(new[] { street, town, code }, part => Assert.Contains(part, read.Line, StringComparison.Ordinal));
+            }
+        }
+    }
+
     // What a maker types as the way to be reached stands on the label, and is found there again.
     [Theory]
     [InlineData("555-0127")]
