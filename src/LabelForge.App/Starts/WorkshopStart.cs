@@ -92,12 +92,8 @@ public static class WorkshopStart
     }
 
     /// <summary>The market where a business of a country sells first: its own, where its rules are known.</summary>
-    public static string MarketOf(Country? country) => country is null ? MarketBook.Shipped.Usual.Id
-        : MarketBook.Shipped.All.FirstOrDefault(m => m.Id == country.Code.ToLowerInvariant() || (m.Id == "uk" && country.Code == "GB"))?.Id
-            ?? (country.Currency == "EUR" || Union.Contains(country.Code) ? "eu" : MarketBook.Shipped.Usual.Id);
-
-    // Members of the European Union that keep a currency of their own.
-    private static readonly string[] Union = ["CZ", "DK", "HU", "PL", "RO", "SE"];
+    public static string MarketOf(Country? country) =>
+        (MarketBook.Shipped.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code)) ?? MarketBook.Shipped.Usual).Id;
 
     private static IEnumerable<UsualGood> Goods(StartAnswers answers) =>
         answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().OrderBy(g => g.Material.Kind).ThenBy(g => g.Material.Name, StringComparer.Ordinal);

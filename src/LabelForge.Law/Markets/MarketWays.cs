@@ -29,6 +29,9 @@ public sealed record MarketWays
     /// <summary>What the law calls its ground: <c>the Union</c>.</summary>
     public required string Territory { get; init; }
 
+    /// <summary>The countries whose law it is, by ISO 3166-1; empty where the folder names none.</summary>
+    public ImmutableArray<string> Countries { get; init; } = [];
+
     /// <summary>The languages that a label there stands in, by ISO 639-1; empty where the country of sale decides.</summary>
     public required ImmutableArray<string> Languages { get; init; }
 
@@ -80,6 +83,12 @@ public sealed record MarketWays
     /// <summary>The table of prohibited and restricted substances; null where none is held.</summary>
     public string? Substances { get; init; }
 
+    /// <summary>How rows of that table are cited, with places for list, reference, instrument and export; null as the Union's annexes are.</summary>
+    public string? SubstancesCited { get; init; }
+
+    /// <summary>The same for rows that hold in this market alone.</summary>
+    public string? OwnSubstancesCited { get; init; }
+
     /// <summary>The words before who answers there for a product made elsewhere; null where none are set.</summary>
     public string? ImportedBy { get; init; }
 
@@ -96,13 +105,14 @@ public sealed record MarketWays
         var (name, root) = folder.Read("market.yaml").FirstOrDefault();
         if (name is null)
             throw new InputException(folder.Id, 0, "market.no-file");
-        var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "languages", "each language", "rules from", "without", "cited",
+        var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "countries", "languages", "each language", "rules from", "without", "cited",
             "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "contact beside address", "small package by", "net quantity measured by",
-            "substances", "weighing", "paper", "imported by");
+            "substances", "substances cited", "own substances cited", "weighing", "paper", "imported by");
         return new MarketWays
         {
             Name = file.Required("name", "the United States").Text,
             Territory = file.Required("territory", "the Union").Text,
+            Countries = [.. file.Texts("countries").Select(t => t.Text)],
             Languages = [.. file.Texts("languages").Select(t => t.Text)],
             EachLanguage = file.OptionalText("each language")?.Text == "true",
             RulesFrom = file.OptionalText("rules from")?.Text,
@@ -120,6 +130,8 @@ public sealed record MarketWays
             ContactBesideAddress = file.OptionalText("contact beside address")?.Text == "true",
             MeasuresSmallLetters = file.OptionalText("net quantity measured by")?.Text == "small letters",
             Substances = file.OptionalText("substances")?.Text,
+            SubstancesCited = file.OptionalText("substances cited")?.Text,
+            OwnSubstancesCited = file.OptionalText("own substances cited")?.Text,
             ImportedBy = file.OptionalText("imported by")?.Text,
             Weighing = file.OptionalMap("weighing") is { } weighing ? WeighingOf(weighing) : null,
             Paper = file.Required("paper", "a4").Text,

@@ -80,11 +80,14 @@ public sealed record SubstanceRule(
     /// <summary>Whether the export is older than a year before the dictionary was made (December 2025), so that changes since are not in it.</summary>
     public bool IsStale => Export.StartsWith("2024", StringComparison.Ordinal);
 
+    /// <summary>How the market cites it, with places to fill; null as the Union's annexes are cited.</summary>
+    public string? Form { get; init; }
+
     /// <summary>Where it is written, and how far the copy here can be trusted.</summary>
     public string Citation => List switch
     {
-        "US" or "CA" => $"{Reference} ({Export})",
-        _ when Markets.Contains("uk") => $"{Instrument}, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} as it applies in Great Britain",
+        _ when Form is { } form => form.Replace(Reference == "-" ? ", {reference}" : "{reference}", Reference == "-" ? "" : Reference, StringComparison.Ordinal)
+            .Replace("{list}", List, StringComparison.Ordinal).Replace("{instrument}", Instrument, StringComparison.Ordinal).Replace("{export}", Export, StringComparison.Ordinal),
         "REACH" => $"Regulation (EC) No 1907/2006, Annex XVII, {Reference}, {Instrument} ({Export})",
         _ => $"Regulation (EC) No 1223/2009, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} ({Copy})",
     };

@@ -15,7 +15,7 @@ public sealed class SubstanceTable
     private static readonly string[] ColourHeading = ["number", "ref", "export", "basis", "read"];
 
     private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
-    private static readonly ConcurrentDictionary<string, SubstanceTable> Parts = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<Market, SubstanceTable> Parts = new();
     private readonly ILookup<string, SubstanceRule> byName;
 
     private SubstanceTable(ImmutableArray<SubstanceRule> all)
@@ -29,13 +29,14 @@ public sealed class SubstanceTable
 
     /// <summary>The rows that hold in a market of the table that it names; null where none is held for it.</summary>
     public static SubstanceTable? For(Market market) => market.Ways.Substances is { } name
-        ? Parts.GetOrAdd(market.Id, id => Tables.GetOrAdd(name, Ship).In(id))
+        ? Parts.GetOrAdd(market, _ => Tables.GetOrAdd(name, Ship).In(market))
         : null;
 
     /// <summary>Every Colour Index number of the market's list of permitted colours; empty where it keeps none by number.</summary>
     public ImmutableHashSet<ColourIndexNumber> Colours { get; private init; } = [];
 
-    private SubstanceTable In(string market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market))]) { Colours = Colours };
+    private SubstanceTable In(Market market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market.Id))
+        .Select(r => r with { Form = r.Markets.IsEmpty ? market.Ways.SubstancesCited : market.Ways.OwnSubstancesCited })]) { Colours = Colours };
 
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>

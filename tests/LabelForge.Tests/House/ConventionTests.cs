@@ -45,6 +45,19 @@ public partial class ConventionTests
     public void The_command_reads_the_clock_in_one_place() =>
         Assert.Equal(["Shared.cs"], Sources("Cli").Where(f => Clock().IsMatch(f.Text)).Select(f => f.Name));
 
+    // Codes that happen to read like a market's: columns of the dictionary, ends of internet names, a language, an abbreviation, the
+    // shape of a postal code.
+    private static readonly string[] NoMarkets = ["IngredientRow.cs", "IngredientFile.cs", "IngredientDictionary.cs", "ContactReader.cs", "ReadingChecks.cs", "ListSplitter.cs", "AddressReader.cs"];
+
+    [Fact]
+    public void Code_names_no_market()
+    {
+        var literal = new Regex($"\"(?:{string.Join('|', MarketBook.Shipped.Ids)})\"");
+        Assert.Equal("", string.Join(", ", new[] { "*.cs", "*.razor" }
+            .SelectMany(p => Files(p, "Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli"))
+            .Where(f => literal.IsMatch(f.Text)).Select(f => f.Name).Except(NoMarkets)));
+    }
+
     // Both are made from a batch by the mass balance alone.
     [Fact]
     public void No_share_of_the_finished_product_is_made_but_by_the_mass_balance() =>
@@ -69,8 +82,10 @@ public partial class ConventionTests
         Assert.Empty(tooLong.Select(f => f.Name));
     }
 
-    private static IEnumerable<(string Name, string Text)> Sources(params string[] layers) => layers
-        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), "*.cs", SearchOption.AllDirectories))
+    private static IEnumerable<(string Name, string Text)> Sources(params string[] layers) => Files("*.cs", layers);
+
+    private static IEnumerable<(string Name, string Text)> Files(string pattern, params string[] layers) => layers
+        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), pattern, SearchOption.AllDirectories))
         .Where(f => !Path.GetRelativePath(Repository.Folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Migrations"))
         .Order(StringComparer.Ordinal)
         .Select(f => (Path.GetFileName(f), File.ReadAllText(f)));
