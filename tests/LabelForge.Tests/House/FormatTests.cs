@@ -1,0 +1,49 @@
+using System.Text.RegularExpressions;
+
+namespace LabelForge.Tests.House;
+
+/// <summary>
+/// What <c>dotnet format</c> asks of every file, as far as the build does not refuse it: the whole program takes minutes to say so.
+/// </summary>
+public partial class FormatTests
+{
+    private static readonly Comparer<string> ImportOrder =
+        Comparer<string>.Create((a, b) => Rank(a) != Rank(b) ? Rank(a) - Rank(b) : ByParts(a, b));
+
+    [Fact]
+    public void Imports_stand_in_the_order_of_the_format() =>
+        Assert.Empty(Sources().Where(f => Imports(f) is var imports && !imports.SequenceEqual(imports.OrderBy(i => i, ImportOrder))));
+
+    [Theory]
+    [InlineData(true, "System.Text", "LabelForge.Checks")]
+    [InlineData(true, "LabelForge.Checks", "static System.Math")]
+    [InlineData(true, "LabelForge.Checks", "LabelForge.Checks.Words")]
+    [InlineData(false, "Microsoft.JSInterop", "Microsoft.AspNetCore.Components")]
+    [InlineData(false, "LabelForge.Checks", "System.Text")]
+    [InlineData(false, "Page = LabelForge.Page", "static System.Math")]
+    public void Imports_are_ordered_by_kind_then_by_name(bool ordered, string first, string then) =>
+        Assert.Equal(ordered, ImportOrder.Compare(first, then) < 0);
+
+    private static string[] Imports(string file) =>
+        [.. File.ReadLines(file).Select(l => UsingLine().Match(l)).SkipWhile(m => !m.Success).TakeWhile(m => m.Success)
+            .Select(m => m.Groups[1].Value)];
+
+    private static int Rank(string import) => import.Contains('=', StringComparison.Ordinal) ? 4
+        : import.StartsWith("static ", StringComparison.Ordinal) ? 2 + (FromSystem(import[7..]) ? 0 : 1)
+        : FromSystem(import) ? 0 : 1;
+
+    private static bool FromSystem(string name) => name == "System" || name.StartsWith("System.", StringComparison.Ordinal);
+
+    private static int ByParts(string a, string b) => a.Split('.')
+        .Zip(b.Split('.'), (x, y) => string.Compare(x, y, StringComparison.OrdinalIgnoreCase))
+        .FirstOrDefault(c => c != 0, a.Length - b.Length);
+
+    private static IEnumerable<string> Sources() => new[] { "src", "tests", "build" }
+        .SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*.cs", SearchOption.AllDirectories))
+        .Select(f => Path.GetRelativePath(Repository.Folder, f))
+        .Where(f => !f.Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Migrations"))
+        .Select(f => Path.Combine(Repository.Folder, f));
+
+    [GeneratedRegex(@"^(?:global )?using ([^;(]+);")]
+    private static partial Regex UsingLine();
+}
