@@ -4,7 +4,10 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>Every page looks as it did when somebody last looked at it: wide and light, narrow and dark.</summary>
+/// <summary>
+/// Every page, wide and light, narrow and dark: it looks as it did when somebody last looked at it, shows words and no keys, does not run
+/// over the side, and axe (Deque) finds nothing on it, also where what was folded is open.
+/// </summary>
 public sealed partial class PictureTests(Chromium chromium)
 {
     // A page that is longer is shown to here, as far as anyone looks at a picture in a text.
@@ -45,8 +48,14 @@ public sealed partial class PictureTests(Chromium chromium)
             await window.Page.SetViewportSizeAsync(width, 800);
             if (Approved.Differs($"{Name(route)}-{way}", picture) is { } wrong)
                 differ.Add(wrong);
+            foreach (var details in await window.Page.Locator("details").AllAsync())
+                await details.EvaluateAsync("d => d.open = true");
+            differ.AddRange(await Axe.Violations(window.Page, route));
+            if (await window.Page.EvaluateAsync<bool>("document.documentElement.scrollWidth > document.documentElement.clientWidth"))
+                differ.Add($"{route} at {width} runs over the side");
         }
         Assert.Empty(differ);
+        Assert.Empty(window.Complaints);
     }
 
     // A key without words is shown as it is; names of files look alike.

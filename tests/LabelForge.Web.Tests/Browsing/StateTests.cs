@@ -1,4 +1,3 @@
-using Deque.AxeCore.Playwright;
 using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
@@ -15,7 +14,7 @@ public sealed class StateTests(Chromium chromium)
         foreach (var route in Routes.All.Where(r => !r.Contains("/new", StringComparison.Ordinal) && r.Count(c => c == '/') < 2))
         {
             await window.GoAsync(route);
-            found.AddRange(await Violations(window.Page, route));
+            found.AddRange(await Axe.Violations(window.Page, route));
         }
         Assert.True(found.Count == 0, string.Join("\n", found));
         Assert.Empty(window.Complaints);
@@ -30,14 +29,14 @@ public sealed class StateTests(Chromium chromium)
         await page.Locator(".pictures img").First.WaitForAsync();
         await page.FillAsync("#net", "9 oz");
         await page.GetByText("Not yet: a rule requires").First.WaitForAsync();
-        var found = new List<string>(await Violations(page, "a must"));
+        var found = new List<string>(await Axe.Violations(page, "a must"));
         await page.Locator(".term-word").First.FocusAsync();
-        found.AddRange(await Violations(page, "a word explained"));
+        found.AddRange(await Axe.Violations(page, "a word explained"));
         await page.FillAsync("#amount-0", "½");
         await page.GetByText("Not yet: something cannot be used.").First.WaitForAsync();
-        found.AddRange(await Violations(page, "an amount that cannot be read"));
+        found.AddRange(await Axe.Violations(page, "an amount that cannot be read"));
         await page.Locator(".label-bar summary").ClickAsync();
-        found.AddRange(await Violations(page, "the label's bar open"));
+        found.AddRange(await Axe.Violations(page, "the label's bar open"));
         Assert.True(found.Count == 0, string.Join("\n", found));
     }
 
@@ -57,10 +56,10 @@ public sealed class StateTests(Chromium chromium)
         await page.FillAsync("#amount-white-base", "1,5");
         await page.PressAsync("#amount-white-base", "Tab");
         await page.GetByText("1.5 of what?").WaitForAsync();
-        Assert.Empty(await Violations(page, "wrong answers"));
+        Assert.Empty(await Axe.Violations(page, "wrong answers"));
         await page.FillAsync("#scents", "Moss, oak, green\nSea, salt, blue");
         await page.Locator(".mat-plain img").WaitForAsync();
-        Assert.Empty(await Violations(page, "a label"));
+        Assert.Empty(await Axe.Violations(page, "a label"));
     }
 
     [Fact]
@@ -71,7 +70,7 @@ public sealed class StateTests(Chromium chromium)
         var page = window.Page;
         await window.GoAsync("/recipes");
         await page.Locator(".notice.must").First.WaitForAsync();
-        var found = new List<string>(await Violations(page, "a broken file"));
+        var found = new List<string>(await Axe.Violations(page, "a broken file"));
         File.Delete(Path.Combine(window.Folder, "materials", "broken.yaml"));
         await window.GoAsync("/business");
         await page.SelectOptionAsync("#language", "fr");
@@ -80,13 +79,8 @@ public sealed class StateTests(Chromium chromium)
         {
             await window.GoAsync(route);
             await window.SettleAsync();
-            found.AddRange(await Violations(page, $"{route} in French"));
+            found.AddRange(await Axe.Violations(page, $"{route} in French"));
         }
         Assert.True(found.Count == 0, string.Join("\n", found));
     }
-
-#pragma warning disable CS0618
-    private static async Task<IEnumerable<string>> Violations(IPage page, string state) =>
-        (await page.RunAxeLegacy()).Violations.Select(v => $"{state}: {v.Id}: {string.Join(" | ", v.Nodes.Take(3).Select(n => n.Html))}");
-#pragma warning restore CS0618
 }
