@@ -54,6 +54,11 @@ internal sealed class FrontDrawings(FrontFace face)
     /// <summary>A window with the ornament.</summary>
     public void Window(ArrangementBox box, double x, double y, double width, double height, BoxGround ground)
     {
+        // A band without a ground runs over the cut, but not into a panel beside it.
+        if (ground != BoxGround.Plate && box.Ground == BoxGround.None && x + width >= face.Left + face.Width - 0.5 && !face.EndsAtCut)
+            width -= FrontFace.Rim;
+        if (ground != BoxGround.Plate && box.Ground == BoxGround.None && x <= face.Left + 0.5 && !face.BeginsAtCut)
+            (x, width) = (x + FrontFace.Rim, width - FrontFace.Rim);
         var shape = box.Shape == BoxShape.Arch && height < width / 2 + 2 * PointsPerMillimetre ? box with { Shape = BoxShape.Box } : box;
         Ground(shape, x, y, width, height, ground, behind: true);
     }

@@ -16,6 +16,12 @@ namespace LabelForge.Print.Arrangements;
 /// <param name="ClearBeside">Clear space at its sides, in widths of its N.</param>
 internal sealed record FrontFace(double Left, double Top, double Width, double Height, bool Round, Look Look, DesignStyle Style, double ClearHeights, double ClearBeside)
 {
+    /// <summary>Whether its left side is the label's.</summary>
+    public bool BeginsAtCut { get; init; } = true;
+
+    /// <summary>Whether its right side is the label's.</summary>
+    public bool EndsAtCut { get; init; } = true;
+
     /// <summary>Plates stand so far inside the cut: no slivers where it is cut a hair off, and the rim of paper makes it look made.</summary>
     public static double Rim { get; } = 1.9 * 72 / 25.4;
 }

@@ -17,6 +17,7 @@ internal static class BackStrip
     private const double LeastWidth = 8.3 * PointsPerMillimetre;
     private const double Gutter = 3 * PointsPerMillimetre;
     private const double LeastHeight = 11 * PointsPerMillimetre;
+    private const double WidestStrip = 0.3;
     private const double NarrowestText = 38 * PointsPerMillimetre;
 
     // Words are not pressed to their least for the strip's sake.
@@ -61,16 +62,15 @@ internal static class BackStrip
             return null;
         var padding = Points.Of(panel.Padding);
         var (width, height) = (Points.Of(panel.Width) - 2 * padding, Points.Of(panel.Height) - 2 * padding);
-        var codes = items.Where(i => i.Block is not null).ToList();
-        if (codes.Any(c => c.Caption is not null) || items.Any(i => i.Art is not null))
-            return null;
+        // A code wider than a strip stays with the words, as a picture does; the strip is then as high as the panel.
+        var codes = items.Where(i => i.Block is not null && i.Caption is null && i.FixedWidth <= width * WidestStrip).ToList();
         var strip = codes.Select(c => c.FixedWidth).Append(LeastWidth).Max();
         var text = width - strip - Gutter;
         var tall = height - codes.Sum(c => c.FixedHeight + Gutter / 2);
-        if (text < NarrowestText || strip > width * 0.3 || tall < LeastHeight)
+        if (text < NarrowestText || strip > width * WidestStrip || tall < LeastHeight)
             return null;
         var arranger = new PanelArranger(text, height, clearHeights);
-        IReadOnlyList<PanelItem> words = [.. items.Where(i => i.Block is null)];
+        IReadOnlyList<PanelItem> words = [.. items.Except(codes)];
         return new Room(arranger, words, codes, strip, tall);
     }
 

@@ -23,7 +23,11 @@ internal static class FrontPanels
         var (left, top, width, height) = design.Round
             ? (0, 0, Points.Of(design.Width), Points.Of(design.Height))
             : (Points.Of(panel.X), Points.Of(panel.Y), Points.Of(panel.Width), Points.Of(panel.Height));
-        var face = new FrontFace(left, top, width, height, design.Round, look, style, rules.ClearAbove, (double)(rules.ClearBeside?.Figure ?? 1m));
+        var face = new FrontFace(left, top, width, height, design.Round, look, style, rules.ClearAbove, (double)(rules.ClearBeside?.Figure ?? 1m))
+        {
+            BeginsAtCut = left < 0.5,
+            EndsAtCut = left + width > Points.Of(design.Width) - 0.5,
+        };
         if (ArrangementFile.For(look.Arrangement, width, height, design.Round, style, look.LongName) is not { } root)
             return null;
         var said = panel.Elements.Select(e => e.Role).ToHashSet();

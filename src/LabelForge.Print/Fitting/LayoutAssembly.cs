@@ -36,7 +36,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
             else if (at.Item.Art is { } art)
                 AddArt(at, art);
             else if (at.Item.Block is not null)
-                AddBlock(at);
+                AddBlock(at, RangedLeft(arranged, panel));
             else
                 bars.Add(new PlacedBar(at.X, at.Top, at.Width, at.Height));
         }
@@ -115,10 +115,16 @@ internal sealed class LayoutAssembly(LabelDesign design)
         texts.Add(Report(at, text, set.LetterHeight, set.Of.Required.Height, set.Of.Required.Source));
     }
 
-    private void AddBlock(ArrangedItem at)
+    // A code that is ranged left has its first bar under the letters: its quiet zone reaches into the panel's padding as far as that goes.
+    private static double RangedLeft(ArrangedItem item, DesignPanel panel) =>
+        item is { X: < 0.01, Item: { Caption: null, Block: { Bars.IsEmpty: false } block, Element.Align: Align.Left } }
+            ? Math.Min(Points.OfMillimetres(block.Bars.Min(b => b.XMm)), Points.Of(panel.Padding))
+            : 0;
+
+    private void AddBlock(ArrangedItem at, double leftwards)
     {
         var block = at.Item.Block!;
-        var x = at.X + (at.Width - Points.Of(block.Width)) / 2;
+        var x = at.X - leftwards + (at.Width - Points.Of(block.Width)) / 2;
         // Scanners need dark on light: where the label's own ink stands so on its own ground, the symbol matches the words; else it is
         // black on a white plate as large as its quiet zones.
         var matched = design.Ink.Luminance < design.Ground.Luminance && Colour.Contrast(design.Ink, design.Ground) >= SymbolContrast;

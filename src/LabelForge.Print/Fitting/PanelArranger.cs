@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Lettering;
 
@@ -15,9 +16,15 @@ internal sealed class PanelArranger(double width, double height, double clearHei
     // A barcode up to this part of the width stands in the corner beside the last lines; a wider one has a row of its own.
     private const double WidestCorner = 0.45;
     private const double CornerGap = 5;
+    private const double CornerTop = 2;
+
+    // Half a line of small print: less is not worth lines of two widths.
+    private const double LeastSaved = 2.5;
+
     private const double LeastBetweenPlaces = 3;
 
     private readonly Dictionary<(PanelItem, double, (decimal, decimal)), double> highestStep = [];
+    private readonly Dictionary<(PanelItem, double, Measures.Length), SetText> sets = [];
 
     // The lowest and the highest letters of what is read in the hand, in millimetres.
     private (decimal Low, decimal High) reading;
@@ -45,7 +52,7 @@ internal sealed class PanelArranger(double width, double height, double clearHei
         var top = Stack([.. items.Where(i => i.Element.Place == Place.Top)], width, step);
         var middle = Stack([.. items.Where(i => i.Element.Place == Place.Middle)], width, step);
         var beside = corner is null ? width : width - corner.FixedWidth - CornerGap;
-        var bottom = Stack([.. items.Where(i => i.Element.Place == Place.Bottom && i != corner)], beside, step);
+        var bottom = Foot([.. items.Where(i => i.Element.Place == Place.Bottom && i != corner)], corner, beside, step);
         foreach (var stack in new[] { top, middle, bottom })
             if (stack.TooWide is not null)
                 return new Arrangement([], 0, stack.TooWide, stack.TooWideBy);
@@ -60,6 +67,25 @@ internal sealed class PanelArranger(double width, double height, double clearHei
         if (corner is not null)
             placed.Add(new ArrangedItem(corner, null, width - corner.FixedWidth, corner.FixedWidth, height - corner.FixedHeight, corner.FixedHeight));
         return new Arrangement(placed, -free, null, 0);
+    }
+
+    // Only what stands beside the corner's symbol keeps clear of it: what is ranged left over it may have the whole width, where that
+    // saves height.
+    private StackOfItems Foot(ImmutableArray<PanelItem> items, PanelItem? corner, double beside, double step)
+    {
+        var best = Stack(items, beside, step);
+        if (corner is null)
+            return best;
+        for (var over = 1; over <= items.TakeWhile(i => i.Element.Align == Align.Left).Count(); over++)
+        {
+            var (above, below) = (Stack(items[..over], width, step), Stack(items[over..], beside, step));
+            if (above.TooWide is not null || below.TooWide is not null)
+                continue;
+            var tall = above.Height + Math.Max(CornerTop + corner.FixedHeight, Between(above, below) + below.Height);
+            if (best.TooWide is not null || tall < Math.Max(best.Height, corner.FixedHeight) - LeastSaved)
+                best = new StackOfItems([.. above.Items, .. below.Items.Select(i => i with { Top = i.Top + tall - below.Height })], tall, null, 0);
+        }
+        return best;
     }
 
     private StackOfItems Stack(IReadOnlyList<PanelItem> items, double lineWidth, double step)
@@ -90,7 +116,9 @@ internal sealed class PanelArranger(double width, double height, double clearHei
             highest = Bisection.Highest(s => item.Text!.Set(HeightAt(item, s), lineWidth).TooWide <= 0);
             highestStep[(item, lineWidth, reading)] = highest;
         }
-        return item.Text!.Set(HeightAt(item, Math.Min(step, highest)), lineWidth);
+        // Parts of the foot are tried over and beside the corner's symbol, in the same two widths.
+        var set = (item, lineWidth, HeightAt(item, Math.Min(step, highest)));
+        return sets.TryGetValue(set, out var known) ? known : sets[set] = item.Text!.Set(set.Item3, lineWidth);
     }
 
     private Measures.Length HeightAt(PanelItem item, double step) =>

@@ -30,7 +30,7 @@ public static class Paragraph
     private const double LoneWord = 0.6;
 
     // A name is broken where its line would else stay emptier than this share, and costs as much as that where it is.
-    private const double EmptyEnd = 1 / 4d;
+    private const double EmptyEnd = 1 / 8d;
 
     /// <summary>The items of a list of names: their words, each but a name's last marked as going on; a comma never leaves its name.</summary>
     /// <param name="names">The names in order.</param>

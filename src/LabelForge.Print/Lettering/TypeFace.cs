@@ -18,6 +18,8 @@ public sealed class TypeFace
     private static readonly Feature[] Features =
     [
         new(Tag.Parse("kern"), 1), new(Tag.Parse("liga"), 0), new(Tag.Parse("clig"), 0), new(Tag.Parse("dlig"), 0),
+        // Lining figures: as high as capitals, where a face would else set figures that hang and climb.
+        new(Tag.Parse("lnum"), 1),
     ];
 
     // Words shaped once are kept, up to this many, so that fitting by trial does not shape them again.
@@ -106,10 +108,10 @@ public sealed class TypeFace
         Math.Ceiling((double)letterHeight.Points / LetterHeight(text) * 1000 - 1e-6) / 1000;
 
     /// <summary>The height of one character's ink, in em.</summary>
-    public double InkHeight(char letter) => Ink(outlines.GetGlyph(letter)).Height / unitsPerEm;
+    public double InkHeight(char letter) => InkOf(letter).Height / unitsPerEm;
 
     /// <summary>The width of one character's ink, in em.</summary>
-    public double InkWidth(char letter) => Ink(outlines.GetGlyph(letter)).Width / unitsPerEm;
+    public double InkWidth(char letter) => InkOf(letter).Width / unitsPerEm;
 
     /// <summary>Whether the type has a sign for a letter.</summary>
     public bool Has(char letter) => outlines.GetGlyph(letter) != 0;
@@ -173,6 +175,9 @@ public sealed class TypeFace
         var code = char.ConvertToUtf32(sign + (char.IsHighSurrogate(sign[0]) && sign.Length == 1 ? "\udc00" : ""), 0);
         return new InputException(new Problem(null, 0, "letter.not-in-type", ("sign", sign), ("code", $"{code:X4}"), ("text", text)) { Letter = sign });
     }
+
+    // As it is drawn: shaping may take another glyph than the face's first for a character.
+    private SKRect InkOf(char letter) => Has(letter) ? Ink(Shape(letter.ToString()).Glyphs[0]) : SKRect.Empty;
 
     private SKRect Ink(ushort glyph) => inks.GetOrAdd(glyph, g =>
     {

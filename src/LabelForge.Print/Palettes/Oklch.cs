@@ -10,14 +10,23 @@ public readonly record struct Oklch(double Lightness, double Chroma, double Hue)
     /// <summary>The colour of an sRGB value.</summary>
     public static Oklch Of(Colour colour)
     {
-        var (r, g, b) = (Colour.Linear(colour.Red), Colour.Linear(colour.Green), Colour.Linear(colour.Blue));
+        var (lightness, a, bb) = Lab(Colour.Linear(colour.Red), Colour.Linear(colour.Green), Colour.Linear(colour.Blue));
+        var hue = Math.Atan2(bb, a) * 180 / Math.PI;
+        return new Oklch(lightness, Math.Sqrt(a * a + bb * bb), hue < 0 ? hue + 360 : hue);
+    }
+
+    /// <summary>Oklab of linear sRGB.</summary>
+    internal static (double L, double A, double B) Lab(double r, double g, double b)
+    {
         var l = Math.Cbrt(0.4122214708 * r + 0.5363325363 * g + 0.0514459929 * b);
         var m = Math.Cbrt(0.2119034982 * r + 0.6806995451 * g + 0.1073969566 * b);
         var s = Math.Cbrt(0.0883024619 * r + 0.2817188376 * g + 0.6299787005 * b);
-        var (a, bb) = (1.9779984951 * l - 2.4285922050 * m + 0.4505937099 * s, 0.0259040371 * l + 0.7827717662 * m - 0.8086757660 * s);
-        var hue = Math.Atan2(bb, a) * 180 / Math.PI;
-        return new Oklch(0.2104542553 * l + 0.7936177850 * m - 0.0040720468 * s, Math.Sqrt(a * a + bb * bb), hue < 0 ? hue + 360 : hue);
+        return (0.2104542553 * l + 0.7936177850 * m - 0.0040720468 * s,
+            1.9779984951 * l - 2.4285922050 * m + 0.4505937099 * s, 0.0259040371 * l + 0.7827717662 * m - 0.8086757660 * s);
     }
+
+    /// <summary>The colour of linear sRGB, each channel 0 to 1.</summary>
+    internal static Colour FromLinear(double r, double g, double b) => new(Encoded(r), Encoded(g), Encoded(b));
 
     /// <summary>The sRGB value; where the screen and the printer have no such colour, with as much chroma as they have.</summary>
     public Colour ToColour()

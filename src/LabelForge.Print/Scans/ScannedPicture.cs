@@ -7,11 +7,6 @@ namespace LabelForge.Print.Scans;
 /// <summary>A scan or a photo as brightness: one value a dot, 0 black to 255 white, as the file stores it.</summary>
 public sealed class ScannedPicture
 {
-    private const long LargestFile = 60_000_000;
-
-    // A sheet at 600 dots to the inch has 34 million.
-    private const long MostDots = 80_000_000;
-
     private readonly byte[] _grey;
 
     /// <summary>A picture of dots, row by row from the top.</summary>
@@ -42,14 +37,8 @@ public sealed class ScannedPicture
     /// <exception cref="InputException">There is no such file, or it is no picture that can be read.</exception>
     public static ScannedPicture Read(string path, double? dotsPerInch = null)
     {
-        if (!File.Exists(path))
-            throw new InputException(path, 0, "scan.no-such-file");
-        if (new FileInfo(path).Length > LargestFile)
-            throw new InputException(path, 0, "scan.too-large");
-        var bytes = File.ReadAllBytes(path);
-        var (bitmap, origin) = GivenPicture.Decode(bytes, MostDots, path);
-        using var stored = bitmap;
-        using var upright = Upright(stored, origin);
+        var bytes = PictureDots.BytesOf(path);
+        using var upright = PictureDots.Decoded(bytes, path);
         return Of(upright, dotsPerInch ?? PictureDensity.Of(bytes));
     }
 
@@ -83,20 +72,6 @@ public sealed class ScannedPicture
         for (var row = 0; row < height; row++)
             Array.Copy(_grey, (top + row) * Width + left, part, row * width, width);
         return (part, width, height);
-    }
-
-    // Cameras lay their pictures on the side and say so.
-    private static SKBitmap Upright(SKBitmap bitmap, SKEncodedOrigin origin)
-    {
-        var degrees = origin switch { SKEncodedOrigin.BottomRight => 180, SKEncodedOrigin.RightTop => 90, SKEncodedOrigin.LeftBottom => 270, _ => 0 };
-        var (width, height) = degrees is 90 or 270 ? (bitmap.Height, bitmap.Width) : (bitmap.Width, bitmap.Height);
-        var turned = new SKBitmap(width, height, SKColorType.Rgba8888, SKAlphaType.Premul);
-        using var canvas = new SKCanvas(turned);
-        canvas.Clear(SKColors.White);
-        canvas.Translate(width / 2f, height / 2f);
-        canvas.RotateDegrees(degrees);
-        canvas.DrawBitmap(bitmap, -bitmap.Width / 2f, -bitmap.Height / 2f, new SKSamplingOptions(SKFilterMode.Nearest));
-        return turned;
     }
 }
 

@@ -70,9 +70,10 @@ internal static class Stems
     public static void Umbels(OrnamentField f, OrnamentPen pen)
     {
         var s = f.Size;
-        foreach (var (foot, height, lean, index) in Places(f, 6.1 * s, [0.8, 0.46, 0.66, 0.54]))
+        foreach (var (foot, height, lean, index) in Places(f, 5.3 * s, [0.82, 0.44, 0.7, 0.36]))
         {
-            var axis = Axis(foot, height, lean);
+            // Heads are wide: they stand over their feet, so that two do not run into each other.
+            var axis = Axis(foot, height, lean * 0.45);
             pen.Fill(OrnamentInk.First, Outlines.Tapered(axis, t => (0.42 - 0.2 * t) * f.Weight * s));
             foreach (var t in new[] { 0.28, 0.5 })
             {
