@@ -24,7 +24,7 @@ public static class CommandTree
         foreach (var verb in new Command[]
         {
             InitVerb.Build(), DemoVerb.Build(), DeclareVerb.Build(), AskVerb.Build(), QuantityVerb.Build(), CheckVerb.Build(), RulesVerb.Build(), LotVerb.Build(),
-            LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), DesignVerb.Build(), GalleryVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
+            LabelVerb.Build(), SheetVerb.Build(), StockVerb.Build(), DesignVerb.Build(), GalleryVerb.Build(), ColourVerb.Build(), CalibrateVerb.Build(), BatchVerb.Build(),
             FragranceVerb.Build(), MaterialVerb.Build(), SoapVerb.Build(), ServeVerb.Build(),
         }.Concat(RecordVerbs.All()).Concat([CompletionVerb.Build(), HelpVerb.Build(root), CompleteVerb.Build(root)]))
         {

@@ -15,6 +15,14 @@ public readonly record struct Oklch(double Lightness, double Chroma, double Hue)
         return new Oklch(lightness, Math.Sqrt(a * a + bb * bb), hue < 0 ? hue + 360 : hue);
     }
 
+    /// <summary>How far two colours are apart in Oklab; below about 0.02 few people see it.</summary>
+    public static double Distance(Colour one, Colour other)
+    {
+        var (l1, a1, b1) = Lab(Colour.Linear(one.Red), Colour.Linear(one.Green), Colour.Linear(one.Blue));
+        var (l2, a2, b2) = Lab(Colour.Linear(other.Red), Colour.Linear(other.Green), Colour.Linear(other.Blue));
+        return Math.Sqrt((l1 - l2) * (l1 - l2) + (a1 - a2) * (a1 - a2) + (b1 - b2) * (b1 - b2));
+    }
+
     /// <summary>Oklab of linear sRGB.</summary>
     internal static (double L, double A, double B) Lab(double r, double g, double b)
     {

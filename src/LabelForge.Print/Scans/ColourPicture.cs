@@ -19,6 +19,17 @@ public sealed class ColourPicture
     /// <summary>The colour of a dot.</summary>
     public Colour At(int x, int y) => new(_dots[4 * (y * Width + x)], _dots[4 * (y * Width + x) + 1], _dots[4 * (y * Width + x) + 2]);
 
+    /// <summary>The photo as a JPEG of at most so many dots across or down.</summary>
+    public byte[] Small(int most)
+    {
+        using var whole = new SKBitmap(new SKImageInfo(Width, Height, SKColorType.Rgba8888, SKAlphaType.Opaque));
+        _dots.CopyTo(whole.GetPixelSpan());
+        var scale = Math.Min(1, most / (double)Math.Max(Width, Height));
+        using var small = whole.Resize(new SKImageInfo(Math.Max(1, (int)(Width * scale)), Math.Max(1, (int)(Height * scale))), new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
+        using var file = small.Encode(SKEncodedImageFormat.Jpeg, 85);
+        return file.ToArray();
+    }
+
     /// <summary>Reads a PNG or a JPEG.</summary>
     /// <exception cref="InputException">There is no such file, or it is no picture that can be read.</exception>
     public static ColourPicture Read(string path) => Of(PictureDots.BytesOf(path), path);

@@ -89,6 +89,9 @@ public sealed record Material
     /// <summary>How many drops make a millilitre.</summary>
     public decimal DropsPerMillilitre { get; init; } = Volume.DropsPerMillilitre;
 
+    /// <summary>Whether its file says how many drops make a millilitre: it is measured by drops.</summary>
+    public bool DropsAreWritten { get; init; }
+
     /// <summary>A fragrance's limits, by IFRA category.</summary>
     public ImmutableArray<FragranceLimit> Limits { get; init; } = [];
 
@@ -124,6 +127,9 @@ public sealed record Material
 
     /// <summary>A colourant's colour in the product, as <c>#8a5aa0</c>; null where not written.</summary>
     public TextNode? Swatch { get; init; }
+
+    /// <summary>The share of the product at which a colourant gives its swatch; null where not written.</summary>
+    public Share? SwatchAt { get; init; }
 
     /// <summary>What a fragrance is like: citrus, flower, herb, wood, spice, sea, sweet, smoke or plain; null where not written.</summary>
     public TextNode? Scent { get; init; }

@@ -23,7 +23,7 @@ public static class MaterialFile
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "scent", "own names", "trust", "label stock", "period after opening", ConfirmKey,
+        "saponification", "soap name", "purity", "swatch", "swatch at", "scent", "own names", "trust", "label stock", "period after opening", ConfirmKey,
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -55,6 +55,7 @@ public static class MaterialFile
             MadeFrom = madeFrom,
             GramsPerMillilitre = ReadDensity(file.OptionalText("density")),
             DropsPerMillilitre = ReadDrops(file.OptionalText("drops per mL")),
+            DropsAreWritten = file.OptionalText("drops per mL") is not null,
             Limits = ReadLimits(file.OptionalMap("limits")),
             Allergens = ReadAllergens(file.OptionalMap("allergens")),
             Packs = MaterialPacks.Read(file),
@@ -67,6 +68,7 @@ public static class MaterialFile
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
             ToConfirm = file.OptionalText(ConfirmKey)?.Text is { Length: > 0 } from ? from : null,
             Swatch = file.OptionalText("swatch"),
+            SwatchAt = file.OptionalText("swatch at") is { } at ? ReadSwatchAt(at) : null,
             Scent = file.OptionalText("scent"),
             LabelStock = file.OptionalText("label stock")?.Text,
             MonthsAfterOpening = file.OptionalText("period after opening") is { } months ? ReadMonths(months) : null,
@@ -164,6 +166,11 @@ public static class MaterialFile
         : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var drops) && drops is >= 1 and <= 200
             ? drops
             : throw node.Refuse("material.drops", ("text", node.Text));
+
+    private static Share ReadSwatchAt(TextNode node) =>
+        node.Text.EndsWith('%') && decimal.TryParse(node.Text[..^1].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is >= 0.001m and <= 50m
+            ? Share.FromPercent(percent)
+            : throw node.Refuse("material.swatch-at", ("text", node.Text));
 
     private static ImmutableArray<FragranceLimit> ReadLimits(MapNode? map) => map is null ? [] : [.. map.Entries.Select(e =>
     {
