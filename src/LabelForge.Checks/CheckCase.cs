@@ -23,6 +23,9 @@ public sealed class CheckCase
     /// <summary>What the label says.</summary>
     public LabelStatement Label { get; }
 
+    /// <summary>The names known, and what is known of them.</summary>
+    public IngredientDictionary Dictionary => Label.Dictionary;
+
     /// <summary>The rules and figures in force.</summary>
     public RulesOf Rules { get; }
 

@@ -10,7 +10,7 @@ public static class RecipeCheck
     {
         var recipe = facts.Batch.Recipe;
         var label = new CheckCase(
-            LabelStatement.Printed(facts.Content, facts.Declaration, recipe, facts.Kind, facts.Workshop.Business, facts.Printed),
+            LabelStatement.Printed(facts.Content, facts.Declaration, recipe, facts.Kind, facts.Workshop, facts.Printed),
             facts.Declaration.Market.On(facts.On))
         {
             Product = facts,

@@ -12,7 +12,7 @@ public static class Prewarm
 {
     private static readonly Action[] Needed =
     [
-        () => _ = FragranceAllergens.Shipped,
+        () => _ = IngredientDictionary.Shipped.Allergens,
         () => _ = BundledFaces.Regular.Shape("o").Width + BundledFaces.SemiBold.SmallLetterHeight,
         () => _ = (MarketBook.Shipped.Usual.Figures, ProductKinds.Shipped),
     ];

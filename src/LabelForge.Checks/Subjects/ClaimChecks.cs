@@ -17,7 +17,7 @@ internal static class ClaimChecks
         }
         foreach (var denial in WordLists.Denials)
             Denied(label, text, denial, where);
-        foreach (var denied in DictionaryDenials.Of(text).DistinctBy(d => d.Denied))
+        foreach (var denied in DictionaryDenials.Of(text, label.Dictionary).DistinctBy(d => d.Denied))
         {
             if (label.Names.Where(n => denied.IsIn(n.Name, n.Known)).Select(n => n.Name).ToArray() is { Length: > 0 } against)
                 label.Tell("claim.contradicted", where, denied.Written, string.Join(", ", against), "or keep it out of the product");

@@ -22,12 +22,12 @@ internal static partial class ColourChecks
         {
             OfComposition(label, product.Finished, product.Kind);
             Limits(label, product.Finished, product.Kind);
-            LabelWords(label, label.Label.Cautions, product.Finished.Substances.Select(s => s.Entry).OfType<Ingredient>().Where(e => e.IsColourant).Select(ColourAdditives.Shipped.Find));
+            LabelWords(label, label.Label.Cautions, product.Finished.Substances.Select(s => s.Entry).OfType<Ingredient>().Where(e => e.IsColourant).Select(label.Dictionary.Colours.Find));
             return;
         }
         foreach (var item in label.Label.Names)
             Named(label, item);
-        LabelWords(label, label.Label.Text.Text, label.Label.Names.Select(ColourOf));
+        LabelWords(label, label.Label.Text.Text, label.Label.Names.Select(n => ColourOf(n, label.Dictionary.Colours)));
     }
 
     // Colours that the United States certify batch by batch are the synthetic organic ones, once made of coal tar (21 CFR part 74).
@@ -36,7 +36,7 @@ internal static partial class ColourChecks
         if (label.Kind is not { Area: AreaOfUse.Eye } || label.Binding("colour.not-permitted/coal-tar") is null)
             return;
         var names = label.Product is { } product ? product.Finished.Substances.Select(s => (s.Name, Known: s.Entry)) : label.Names;
-        foreach (var (name, known) in names.Where(n => n.Known is { IsColourant: true } && ColourAdditives.Shipped.Find(n.Known) is { Certified: true }))
+        foreach (var (name, known) in names.Where(n => n.Known is { IsColourant: true } && label.Dictionary.Colours.Find(n.Known) is { Certified: true }))
             label.Tell("colour.not-permitted/coal-tar", name, known!.NameIn(label.Market));
     }
 
@@ -60,7 +60,7 @@ internal static partial class ColourChecks
             return;
         foreach (var share in product.Substances.Where(s => s.Entry is { IsColourant: true }))
         {
-            if (ColourAdditives.Shipped.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
+            if (label.Dictionary.Colours.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
                 continue;
             var (low, high, limit) = (SubstanceChecks.Rounded(share.Low.Percent, 4), SubstanceChecks.Rounded(share.High.Percent, 4), SubstanceChecks.Percent(most.Highest.Percent));
             if (share.Low.Percent > most.Highest.Percent)
@@ -77,7 +77,7 @@ internal static partial class ColourChecks
 
     private static void OfComposition(CheckCase label, FinishedProduct product, ProductKind kind)
     {
-        var dictionary = IngredientDictionary.Shipped;
+        var dictionary = label.Dictionary;
         var materials = product.Materials.Select(f => f.Material).ToArray();
         var colours = materials
             .SelectMany(m => m.Contains.Select(c => (Material: m, Entry: dictionary.Find(c.Name))))
@@ -86,7 +86,7 @@ internal static partial class ColourChecks
             .DistinctBy(c => c.Entry!.Key);
         foreach (var (material, entry) in colours)
         {
-            var listing = ColourAdditives.Shipped.Find(entry!);
+            var listing = label.Dictionary.Colours.Find(entry!);
             if (listing is null)
                 label.Tell("colour.not-permitted", material.File, entry!.Key, Where(null, kind), NotListed);
             else if (listing.Permits(kind) != Applies.Yes)
@@ -105,7 +105,7 @@ internal static partial class ColourChecks
             label.Tell("ingredients.colour-name/vague", item.Name, item.Name, "Name each colour additive as it is listed, for example Red 40, Iron Oxides or Mica.");
             return;
         }
-        var colour = ColourOf(item);
+        var colour = ColourOf(item, label.Dictionary.Colours);
         if (colour is null && item.Known?.IsColourant != true)
         {
             // A number that nothing here knows is no name either way.
@@ -136,10 +136,11 @@ internal static partial class ColourChecks
     }
 
     /// <summary>The listed colour that a name means, or null.</summary>
-    public static ColourAdditive? ColourOf(IngredientRead item)
+    /// <param name="item">The name.</param>
+    /// <param name="listed">The colours listed.</param>
+    public static ColourAdditive? ColourOf(IngredientRead item, ColourAdditives listed)
     {
         var bare = Abbreviated().Replace(Parenthesis().Replace(item.Name, ""), "").Trim();
-        var listed = ColourAdditives.Shipped;
         return listed.Find(item.Name) ?? listed.Find(bare) ?? listed.Find(Lake().Replace(bare, ""))
             ?? (item.Known is { IsColourant: true } known ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null) : null);
     }

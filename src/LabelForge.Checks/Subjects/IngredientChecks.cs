@@ -67,7 +67,7 @@ internal static partial class IngredientChecks
     private static bool IsUnknown(IngredientRead item, CheckCase label)
     {
         // Where colours are listed one by one, they are judged apart.
-        var apart = label.Rules.Rule("ingredients.colour-name/vague") is not null && (ColourChecks.ColourOf(item) is not null || ColourWord().IsMatch(item.Name));
+        var apart = label.Rules.Rule("ingredients.colour-name/vague") is not null && (ColourChecks.ColourOf(item, label.Dictionary.Colours) is not null || ColourWord().IsMatch(item.Name));
         return (item.Known is null || (Saponified().IsMatch(item.Name) && label.Rules.Rule("ingredients.name-everyday") is not null)) && !apart;
     }
 
@@ -76,7 +76,7 @@ internal static partial class IngredientChecks
         if (OtherIngredients().IsMatch(item.Name) && label.Tell("ingredients.name-unknown/other-ingredients", item.Name, item.Name))
             return;
         var saponified = Saponified().IsMatch(item.Name);
-        var near = saponified ? [] : IngredientDictionary.Shipped.Suggest(item.Name, 1);
+        var near = saponified ? [] : label.Dictionary.Suggest(item.Name, 1);
         label.Tell("ingredients.name-unknown/label", item.Name, item.Name, saponified
             ? "Name each oil and the alkali, or the soap that they make: Sodium Olivate, Sodium Cocoate."
             : near.IsEmpty ? "Check its spelling, or ask the supplier for the INCI name." : $"Perhaps {near[0].NameIn(label.Market)} is meant. If not, ask the supplier for the INCI name.");
@@ -90,7 +90,7 @@ internal static partial class IngredientChecks
             label.Tell("ingredients.name-foreign/parfum", scent.Name, scent.Name);
         foreach (var colour in list.Items.Where(i => naming.NumbersColours && i.Known is { IsColourant: true, ColourIndex.Length: > 0 } known && !Holds(i.Name, "ci ") && !Holds(i.Name, "ci7") && !known.ColourIndex.Any(c => Holds(i.Name, Digits(c)))))
         {
-            var certified = ColourAdditives.Shipped.Find(colour.Known!) is { Certified: true };
+            var certified = label.Dictionary.Colours.Find(colour.Known!) is { Certified: true };
             label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name, string.Join(" or ", colour.Known!.ColourIndex));
         }
         var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known)).ToArray();
@@ -115,14 +115,14 @@ internal static partial class IngredientChecks
         var text = label.Label.Text.Text;
         var after = text[list.Span.End..Math.Min(text.Length, list.Span.End + MostAfter)];
         var read = list.Items.Select(i => i.Known?.Key).ToHashSet();
-        var names = after.Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Where(p => IsFormalName(p, read)).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
+        var names = after.Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Where(p => IsFormalName(p, read, label.Dictionary)).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
         if (names.Length >= FewestAfter && label.Label.OtherLists.IsEmpty)
             label.Tell("ingredients.list-goes-on", "ingredients", list.Items[^1].Name, string.Join(", ", names));
     }
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
-    private static bool IsFormalName(string name, HashSet<string?> read) =>
-        IngredientDictionary.Shipped.Find(name) is { } known && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, name, StringComparison.OrdinalIgnoreCase));
+    private static bool IsFormalName(string name, HashSet<string?> read, IngredientDictionary dictionary) =>
+        dictionary.Find(name) is { } known && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, name, StringComparison.OrdinalIgnoreCase));
 
     private static string Digits(ColourIndexNumber number) => string.Concat(number.ToString().Where(char.IsDigit));
 

@@ -28,18 +28,19 @@ internal static class OrderChecks
         // A perfume is mostly scent (IFRA category 4 is fragrance products), and a true soap needs no list (21 CFR 701.20).
         if (items.Length < 2 || label.Kind?.IfraCategory == "4" || label.SoldAs == SoldAs.Soap)
             return;
-        if (Trace(items[0]) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
+        var listed = label.Dictionary.Colours;
+        if (Trace(items[0], listed) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
             label.Tell("ingredients.order/first", "ingredients", items[0].Name, bulk.Name, what);
-        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
-            label.Tell("ingredients.order/early", "ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early)!);
+        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item, listed) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
+            label.Tell("ingredients.order/early", "ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early, listed)!);
         else if (items.Length >= FewestForAlphabet && items.Zip(items.Skip(1)).All(p => string.Compare(p.First.Name, p.Second.Name, StringComparison.OrdinalIgnoreCase) < 0))
             label.Tell("ingredients.order/alphabet", "ingredients");
     }
 
     // What is there in traces: a certified dye, a preservative, a chelator, a scent.
-    private static string? Trace(IngredientRead item)
+    private static string? Trace(IngredientRead item, ColourAdditives listed)
     {
-        if (ColourChecks.ColourOf(item) is { Certified: true })
+        if (ColourChecks.ColourOf(item, listed) is { Certified: true })
             return "a certified colour";
         return item.Known is not { Roles: [var main, ..] } ? null : main switch
         {

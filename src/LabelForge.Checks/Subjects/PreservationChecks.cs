@@ -21,7 +21,7 @@ internal static class PreservationChecks
         if (label.Product is not { } facts)
             return;
         var isSoapBar = facts.Kind.IsSolid && facts.Kind.Groups.Any(g => g is { Name: "soap", Sure: true });
-        var known = facts.Declaration.Ingredients.Select(i => (Declared: i, Entry: IngredientDictionary.Shipped.Find(i.Name))).ToArray();
+        var known = facts.Declaration.Ingredients.Select(i => (Declared: i, Entry: label.Dictionary.Find(i.Name))).ToArray();
         var water = known.Where(k => IsWatery(k.Entry)).Sum(k => k.Declared.High);
         if (isSoapBar || water < LeastPercent || facts.Batch.Recipe.SoldAs == SoldAs.Soap)
             return;

@@ -12,7 +12,7 @@ internal static partial class SoapChecks
         if (label.SoldAs != SoldAs.Soap)
             return;
         // A soap need not list what is in it: of a recipe its composition tells.
-        var names = label.Product is { } product ? product.Declaration.Ingredients.Select(i => (i.Name, Known: IngredientDictionary.Shipped.Find(i.Name))) : label.Names;
+        var names = label.Product is { } product ? product.Declaration.Ingredients.Select(i => (i.Name, Known: label.Dictionary.Find(i.Name))) : label.Names;
         if (names.Where(n => IsDetergent(n.Name, n.Known)).Select(n => n.Name).ToArray() is { Length: > 0 } found)
             label.Tell("claim.soap-with-detergent", "ingredients", string.Join(", ", found));
     }

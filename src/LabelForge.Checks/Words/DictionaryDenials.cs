@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using System.Runtime.CompilerServices;
 using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
@@ -26,16 +27,20 @@ internal static partial class DictionaryDenials
         "free", "de", "la", "le", "a", "i", "e", "o", "and", "or", "the", "in", "of", "plant", "stone", "cold", "water", "hand", "dead", "sweet", "bitter", "tree", "sun",
     }.ToFrozenSet(StringComparer.Ordinal);
 
-    private static readonly Lazy<FrozenSet<string>> Known = new(() =>
-        IngredientDictionary.Shipped.Entries.SelectMany(e => e.Names).SelectMany(n => Runs(Plain(n).Split(' ', StringSplitOptions.RemoveEmptyEntries))).ToFrozenSet(StringComparer.Ordinal));
+    // The runs of words in any name of a dictionary.
+    private static readonly ConditionalWeakTable<IngredientDictionary, FrozenSet<string>> Known = [];
+
+    private static FrozenSet<string> RunsOf(IngredientDictionary dictionary) => Known.GetValue(dictionary, d =>
+        d.Entries.SelectMany(e => e.Names).SelectMany(n => Runs(Plain(n).Split(' ', StringSplitOptions.RemoveEmptyEntries))).ToFrozenSet(StringComparer.Ordinal));
 
     private static readonly Lazy<Regex> Pattern = new(() => new(
         $@"(?<![\p{{L}}\d])(?:{DenialPattern.Lead}(?<x>[\p{{L}}][\p{{L}}\d-]*(?:[ -][\p{{L}}\d-]+){{0,2}})|(?<x>[\p{{L}}][\p{{L}}\d-]*(?: [\p{{L}}\d-]+){{0,2}}){DenialPattern.Tail}(?!\p{{L}}))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The denials of a text that no family of the word lists has.</summary>
-    public static IEnumerable<DeniedWord> Of(ClaimText text)
+    public static IEnumerable<DeniedWord> Of(ClaimText text, IngredientDictionary dictionary)
     {
+        var known = RunsOf(dictionary);
         foreach (Match match in Pattern.Value.Matches(text.Folded))
         {
             if (WordCheck.IsNot(text.Folded, match.Index))
@@ -43,7 +48,7 @@ internal static partial class DictionaryDenials
             var item = match.Groups["x"];
             if (item.Index == match.Index)
             {
-                if (!HasFamily(match.Value) && !WordCheck.IsNot(item.Value, item.Value.IndexOf(' ', StringComparison.Ordinal) + 1) && Name(Words(item.Value), fromEnd: true) is { } before)
+                if (!HasFamily(match.Value) && !WordCheck.IsNot(item.Value, item.Value.IndexOf(' ', StringComparison.Ordinal) + 1) && Name(Words(item.Value), fromEnd: true, known) is { } before)
                     yield return new(WordCheck.Plain(text.Written.Substring(match.Index, match.Length)), before);
                 continue;
             }
@@ -52,7 +57,7 @@ internal static partial class DictionaryDenials
             foreach (var part in DenialPattern.Joins.Split(text.Folded[item.Index..sentence.To]))
             {
                 var family = HasFamily("no " + part);
-                if (!family && Name(Words(part), fromEnd: false) is { } denied)
+                if (!family && Name(Words(part), fromEnd: false, known) is { } denied)
                     yield return new(WordCheck.Plain(text.Written[match.Index..item.Index] + part), denied);
                 else if (!family)
                     break;
@@ -70,12 +75,12 @@ internal static partial class DictionaryDenials
     private static string Singular(string word) => word is [_, _, .., not ('s' or 'u' or 'i'), 's'] ? word[..^1] : word;
 
     // The longest run of words, next to the word that denies, which some ingredient's name has.
-    private static string? Name(string[] words, bool fromEnd)
+    private static string? Name(string[] words, bool fromEnd, FrozenSet<string> known)
     {
         for (var n = Math.Min(3, words.Length); n > 0; n--)
         {
             var run = string.Join(' ', fromEnd ? words[^n..] : words[..n]);
-            if (Known.Value.Contains(run) && !(n == 1 && Parts.Contains(run)))
+            if (known.Contains(run) && !(n == 1 && Parts.Contains(run)))
                 return run;
         }
         return null;

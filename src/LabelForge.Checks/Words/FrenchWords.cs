@@ -24,6 +24,6 @@ public static class FrenchWords
     private static Dictionary<string, Regex> Load()
     {
         const string name = "markets/Words/french.yaml";
-        return YamlRecord.Shipped(name).ToDictionary(r => r.Text("id", "identity"), r => PhrasePattern.Any(r.Texts("words", "[savon]")));
+        return YamlRecord.Embedded(name).ToDictionary(r => r.Text("id", "identity"), r => PhrasePattern.Any(r.Texts("words", "[savon]")));
     }
 }

@@ -11,7 +11,7 @@ namespace LabelForge.Checks.Words;
 /// </summary>
 internal sealed class SentenceGrammar
 {
-    private static readonly Lazy<ImmutableArray<SentenceGrammar>> Lazy = new(() => [.. YamlRecord.Shipped("markets/Words/grammar.yaml").Select(r => new SentenceGrammar(r))]);
+    private static readonly Lazy<ImmutableArray<SentenceGrammar>> Lazy = new(() => [.. YamlRecord.Embedded("markets/Words/grammar.yaml").Select(r => new SentenceGrammar(r))]);
 
     private readonly Lazy<Regex> small;
     private readonly Lazy<Regex> not;

@@ -149,6 +149,6 @@ public static class WordLists
     private static IReadOnlyList<YamlRecord> Records(string list)
     {
         var name = $"markets/Words/{list}.yaml";
-        return YamlRecord.Shipped(name);
+        return YamlRecord.Embedded(name);
     }
 }

@@ -5,7 +5,7 @@ namespace LabelForge.Cli.Completion;
 /// <summary><c>completion</c>: the few lines that teach a shell to finish words of labelforge.</summary>
 internal static class CompletionVerb
 {
-    private const string Shipped = "completion/";
+    private const string Folder = "completion/";
 
     public static Command Build()
     {
@@ -14,7 +14,7 @@ internal static class CompletionVerb
         var verb = new Command("completion", "Lines for your shell's start file, so that the Tab key finishes verbs, options, and names of your workshop") { shell };
         verb.SetAction(r =>
         {
-            using var lines = new StreamReader(typeof(CompletionVerb).Assembly.GetManifestResourceStream(Shipped + r.GetValue(shell))!);
+            using var lines = new StreamReader(typeof(CompletionVerb).Assembly.GetManifestResourceStream(Folder + r.GetValue(shell))!);
             Console.Write(lines.ReadToEnd());
             return Exit.Done;
         });

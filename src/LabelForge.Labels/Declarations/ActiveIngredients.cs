@@ -16,12 +16,12 @@ internal static class ActiveIngredients
 {
     /// <summary>The dictionary keys of the actives that a recipe names, each of which must be in the batch.</summary>
     /// <exception cref="InputException">One is not in the batch.</exception>
-    public static ImmutableArray<string> Keys(Recipe recipe, IEnumerable<string> inBatch)
+    public static ImmutableArray<string> Keys(Recipe recipe, IEnumerable<string> inBatch, IngredientDictionary dictionary)
     {
         var keys = inBatch.ToHashSet(NameIdentity.Same);
         return [.. recipe.Actives.Select(a =>
         {
-            var key = IngredientDictionary.Shipped.Find(a.Name)?.Key ?? a.Name;
+            var key = dictionary.Find(a.Name)?.Key ?? a.Name;
             return keys.TryGetValue(key, out var own) ? own : throw new InputException(recipe.File, a.Line, "declaration.active-not-in-batch", ("a", a.Name));
         })];
     }

@@ -16,7 +16,7 @@ internal static class AllergenNaming
 
     /// <summary>What to tell the maker: why each stands there, and what a certificate names that nothing knows.</summary>
     public static IEnumerable<Finding> Findings(
-        ImmutableArray<AllergenTotal> totals, ImmutableArray<AllergenTotal> named, AllergenRule? rule, IEnumerable<DeclaredIngredient> ordered)
+        ImmutableArray<AllergenTotal> totals, ImmutableArray<AllergenTotal> named, AllergenRule? rule, IEnumerable<DeclaredIngredient> ordered, IngredientDictionary dictionary)
     {
         if (rule is null)
             yield break;
@@ -31,7 +31,7 @@ internal static class AllergenNaming
             yield return EveryMarket.Rules["allergen.counted-together"].Find(
                 "ingredients", both.Name, Range(both.Itself), Range(both.Besides!), Range(new PercentRange(both.Low, both.High)));
         }
-        foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.Threshold.Percent && IngredientDictionary.Shipped.Find(t.Name) is null))
+        foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.Threshold.Percent && dictionary.Find(t.Name) is null))
             yield return EveryMarket.Rules["allergen.name-unknown"].Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
     }
 

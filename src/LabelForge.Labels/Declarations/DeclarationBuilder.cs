@@ -25,7 +25,7 @@ public static class DeclarationBuilder
     public static Declaration Build(
         Workshop workshop, BatchFormula batch, ProductKind kind, Market market, DateOnly on, NameStyle style = NameStyle.Market)
     {
-        var dictionary = IngredientDictionary.Shipped;
+        var dictionary = workshop.Dictionary;
         var product = FinishedProduct.Of(workshop, batch);
         var recipe = batch.Recipe;
 
@@ -33,12 +33,12 @@ public static class DeclarationBuilder
         var rule = Rule(market, style, kind, on, recipe.OnMarketSince);
         var allergens = product.Allergens;
         var named = AllergenNaming.Named(allergens, rule);
-        var names = new LabelNames(market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
+        var names = new LabelNames(dictionary, market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
         var composition = product.Composition(dictionary, rules, names.Of, named);
 
         var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name]) with { Placed = composition.Proof.PlacedOf(i.Name) }).ToList();
         if (rules.FigureIfAny("ingredients.active-first") is not null)
-            ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, composition.KeysPresent).Select(names.Of)]);
+            ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, composition.KeysPresent, dictionary).Select(names.Of)]);
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
         var unsettled = composition.Proof.Unproven
             .Where(u => !actives.Contains(u.First) && !actives.Contains(u.Second))
@@ -54,7 +54,7 @@ public static class DeclarationBuilder
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
                 .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, product, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
-                .. AllergenNaming.Findings(allergens, named, rule, ordered),
+                .. AllergenNaming.Findings(allergens, named, rule, ordered, dictionary),
                 .. OilFindings.Find(product, rule),
                 .. SoapCheck.Find(workshop, batch),
                 .. ScaleCheck.Find(product, kind, composition, named, rule),
@@ -63,14 +63,14 @@ public static class DeclarationBuilder
             ])
         {
             Composition = composition,
-            MayContain = [.. MayContainColours.Keys(recipe).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c)).Distinct()],
+            MayContain = [.. MayContainColours.Keys(recipe, dictionary).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c)).Distinct()],
             MayContainWords = MayContainColours.Words(market, style),
         };
     }
 
     // One label for several markets names whatever any of them wants named.
     private static AllergenRule? Rule(Market market, NameStyle style, ProductKind kind, DateOnly on, DateOnly? since) => style == NameStyle.Dual
-        ? MarketBook.Shipped.All.Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
+        ? market.Book.All.Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
         : AllergenRule.For(market, kind, on, since);
 
     private static DeclaredIngredient Declared(IngredientShare share, IngredientAccount account)

@@ -15,8 +15,8 @@ internal static class MayContainColours
 
     /// <summary>The dictionary keys of the colours a recipe says that some batches hold.</summary>
     /// <exception cref="InputException">One is not a colour that the dictionary knows.</exception>
-    public static ImmutableArray<string> Keys(Recipe recipe) => [.. recipe.MayContain.Select(c =>
-        IngredientDictionary.Shipped.Find(c.Name) is { IsColourant: true } colour
+    public static ImmutableArray<string> Keys(Recipe recipe, IngredientDictionary dictionary) => [.. recipe.MayContain.Select(c =>
+        dictionary.Find(c.Name) is { IsColourant: true } colour
             ? colour.Key
             : throw new InputException(recipe.File, c.Line, "declaration.may-contain-colours", ("name", c.Name)))];
 
@@ -28,7 +28,7 @@ internal static class MayContainColours
     {
         if (recipe.MayContain.IsEmpty || kind.IsMakeup)
             yield break;
-        Market[] markets = style == NameStyle.Dual ? [.. MarketBook.Shipped.All] : [market];
+        Market[] markets = style == NameStyle.Dual ? [.. market.Book.All] : [market];
         // Where any product may say so of a colour that some batches hold to match the shade, nothing stands against it.
         foreach (var at in markets.Where(m => m.On(on).FigureIfAny("colours.may-contain-to-match") is null))
         {

@@ -20,7 +20,7 @@ internal static class OilFindings
     /// <param name="product">The product.</param>
     /// <param name="rule">Which allergens the market wants named, and above which share.</param>
     public static IEnumerable<Finding> Find(FinishedProduct product, AllergenRule? rule) =>
-        rule is null or { List: AllergenList.None } ? [] : [.. Unanalysed(product, rule), .. product.Materials.Select(f => f.Material).Distinct().SelectMany(Analysed)];
+        rule is null or { List: AllergenList.None } ? [] : [.. Unanalysed(product, rule), .. product.Materials.Select(f => f.Material).Distinct().SelectMany(m => Analysed(m, product.Workshop.Dictionary))];
 
     private static IEnumerable<Finding> Unanalysed(FinishedProduct product, AllergenRule rule)
     {
@@ -42,13 +42,13 @@ internal static class OilFindings
         }
     }
 
-    private static IEnumerable<Finding> Analysed(Material material)
+    private static IEnumerable<Finding> Analysed(Material material, IngredientDictionary dictionary)
     {
-        if (material.Allergens.IsEmpty || material.Contains is not [var only] || IngredientDictionary.Shipped.Find(only.Name) is not { } oil)
+        if (material.Allergens.IsEmpty || material.Contains is not [var only] || dictionary.Find(only.Name) is not { } oil)
             yield break;
-        foreach (var known in OilAllergens.Shipped.Of(oil).Where(a => a.Figure == OilFigure.Range && a.Low > 0))
+        foreach (var known in dictionary.OilAllergens.Of(oil).Where(a => a.Figure == OilFigure.Range && a.Low > 0))
         {
-            var written = material.Allergens.Where(a => FragranceAllergens.Shipped.Find(a.Name) == known.Allergen).ToArray();
+            var written = material.Allergens.Where(a => dictionary.Allergens.Find(a.Name) == known.Allergen).ToArray();
             var (low, high) = (written.Sum(a => a.Share.Low.Percent), written.Sum(a => a.Share.High.Percent));
             if (high >= known.Low * FarBelow && low <= Math.Min(100, known.High!.Value * FarAbove))
                 continue;

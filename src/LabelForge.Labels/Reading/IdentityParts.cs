@@ -17,7 +17,7 @@ internal static partial class IdentityParts
     // What joins the two parts of a word: the s of Kroppsbutter, the en of Lippenbutter.
     private const int MostJoining = 3;
 
-    private static readonly Lazy<Parts> Shipped = new(Load);
+    private static readonly Lazy<Parts> Held = new(Load);
 
     /// <summary>Where a form and a use stand in a part of a label, and the kind they make; null where none do.</summary>
     public static (TextSpan Span, ProductKind Kind)? In(string part)
@@ -25,7 +25,7 @@ internal static partial class IdentityParts
         var words = Word().Matches(FoldedText.Of(part));
         if (words.Count == 0)
             return null;
-        var parts = Shipped.Value;
+        var parts = Held.Value;
         var forms = words.Select(w => parts.Forms.GetValueOrDefault(w.Value, [])).ToArray();
         var uses = words.Select(w => parts.Uses.GetValueOrDefault(w.Value, [])).ToArray();
         for (var i = 0; i < words.Count; i++)
@@ -42,7 +42,7 @@ internal static partial class IdentityParts
     }
 
     /// <summary>Whether a part of a label has a word for a form, as cream or oil, and so hints at what the product is.</summary>
-    public static bool Hints(string part) => Word().Matches(FoldedText.Of(part)).Any(w => Shipped.Value.Forms.ContainsKey(w.Value));
+    public static bool Hints(string part) => Word().Matches(FoldedText.Of(part)).Any(w => Held.Value.Forms.ContainsKey(w.Value));
 
     private static ProductKind? Compound(string word, Parts parts)
     {
@@ -64,7 +64,7 @@ internal static partial class IdentityParts
 
     private static Parts Load()
     {
-        var records = YamlRecord.Shipped("markets/Words/identity-parts.yaml");
+        var records = YamlRecord.Embedded("markets/Words/identity-parts.yaml");
         var words = records.Where(r => r.Has("words")).SelectMany(r => r.Texts("words", "[cream, crème]").Select(w => (Part: r.Text("part", "form"), Id: r.Text("id", "cream"), Word: FoldedText.Of(w)))).ToArray();
         var pairs = records.Where(r => r.Has("forms"))
             .SelectMany(r => r.Texts("forms", "[cream]").SelectMany(f => r.Texts("uses", "[hand]").Select(u => (Form: f, Use: u, Kind: ProductKinds.Shipped.Find(r.Text("id", "a product kind")).Value!))));

@@ -14,7 +14,7 @@ public static partial class IdentityReader
     private const int SentenceWords = 5;
     private const int MostOfBroken = 4;
 
-    private static readonly Lazy<IdentityWords<ProductKind>> Shipped = new(() => Load("identities", "identities-languages"));
+    private static readonly Lazy<IdentityWords<ProductKind>> Held = new(() => Load("identities", "identities-languages"));
     private static readonly Lazy<IdentityWords<ProductKind>> English = new(() => Load("identities"));
 
     // What begins with the words of another part says no more than that. English ones are told by the sentence they make:
@@ -33,7 +33,7 @@ public static partial class IdentityReader
         var said = business is { Length: > 2 } ? Blank(text, business) : text;
         foreach (var (start, part, broken) in Names(said).Select(p => (p.Start, p.Text, Broken: -1)).Concat(OverTwoLines(said)))
         {
-            foreach (var (span, length, kind) in Shipped.Value.In(part))
+            foreach (var (span, length, kind) in Held.Value.In(part))
             {
                 if (length > bestLength && IsHead(part[span.End..]) && (broken < 0 || (span.Start < broken && span.End > broken)))
                 {
@@ -83,7 +83,7 @@ public static partial class IdentityReader
     private static IdentityWords<ProductKind> Load(params string[] files)
     {
         var words = new IdentityWords<ProductKind>();
-        foreach (var record in files.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml")))
+        foreach (var record in files.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml")))
         {
             var kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!;
             foreach (var phrase in record.Texts("words", "[soap, bar soap]"))

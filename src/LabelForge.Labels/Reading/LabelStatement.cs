@@ -39,6 +39,9 @@ public sealed partial record LabelStatement(
     /// <summary>The words at the head of a label that was read, which may be the business's name or the product's; null where none stand there.</summary>
     public string? Brand { get; init; }
 
+    /// <summary>The dictionary by which its names are known.</summary>
+    public required IngredientDictionary Dictionary { get; init; }
+
     /// <summary>The names of the ingredient list; empty where there is none.</summary>
     public ImmutableArray<IngredientRead> Names => Ingredients?.Items ?? [];
 
@@ -59,10 +62,10 @@ public sealed partial record LabelStatement(
     /// <param name="declaration">Its ingredients.</param>
     /// <param name="recipe">The recipe.</param>
     /// <param name="kind">The product's kind.</param>
-    /// <param name="business">The business.</param>
+    /// <param name="workshop">The workshop whose label it is.</param>
     /// <param name="printed">The parts that are printed; null where it is not laid out.</param>
-    public static LabelStatement Printed(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Business business, ImmutableHashSet<LabelPart>? printed) =>
-        PrintedLabel.Of(content, declaration, recipe, kind, business, printed);
+    public static LabelStatement Printed(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop, ImmutableHashSet<LabelPart>? printed) =>
+        PrintedLabel.Of(content, declaration, recipe, kind, workshop, printed);
 
     /// <summary>The labels of other products that the same text holds, each read by itself.</summary>
     public ImmutableArray<LabelStatement> Others { get; init; } = [];
@@ -119,6 +122,7 @@ public sealed partial record LabelStatement(
         var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().ToArray();
         return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text), names.Where(n => n.Length > 2).Aggregate(rest, Blank))
         {
+            Dictionary = dictionary,
             Addresses = addresses,
             MayBeLot = lot is null ? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)])) : null,
             MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,

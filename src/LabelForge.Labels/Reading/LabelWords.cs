@@ -50,7 +50,7 @@ public enum LabelWord
 public static class LabelWords
 {
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(5);
-    private static readonly Lazy<ImmutableArray<YamlRecord>> Records = new(() => [.. YamlRecord.Shipped("markets/Words/label-words.yaml")]);
+    private static readonly Lazy<ImmutableArray<YamlRecord>> Records = new(() => [.. YamlRecord.Embedded("markets/Words/label-words.yaml")]);
     private static readonly ConcurrentDictionary<LabelWord, Regex> Patterns = new();
 
     /// <summary>The words of a kind in every language, as they stand in the data.</summary>

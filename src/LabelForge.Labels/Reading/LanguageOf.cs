@@ -6,13 +6,13 @@ namespace LabelForge.Checks.Reading;
 /// <summary>In which language words are, by the words that stand in any text of it and by the words of labels.</summary>
 public static class LanguageOf
 {
-    private static readonly Lazy<ImmutableArray<(string Language, HashSet<string> Words)>> Shipped = new(Load);
+    private static readonly Lazy<ImmutableArray<(string Language, HashSet<string> Words)>> Held = new(Load);
 
     private const int FewWords = 5;
 
     // What everyday words of the trade are known by: the names of products, and what claims are made of.
     private static readonly Lazy<HashSet<string>> Trade = new(() =>
-        [.. new[] { "identities", "identities-languages", "identity-parts", "claims", "claims-de", "claims-es", "claims-fr", "claims-it", "denials" }.SelectMany(f => YamlRecord.Shipped($"markets/Words/{f}.yaml"))
+        [.. new[] { "identities", "identities-languages", "identity-parts", "claims", "claims-de", "claims-es", "claims-fr", "claims-it", "denials" }.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml"))
             .SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]"))).SelectMany(Words)]);
 
     /// <summary>The words of a text, folded: letters alone, two and more.</summary>
@@ -36,7 +36,7 @@ public static class LanguageOf
     public static (string Language, double Share)? Find(string text)
     {
         var words = Words(text).ToArray();
-        var best = Shipped.Value.Select(l => (l.Language, Count: words.Count(w => l.Words.Contains(w)))).OrderByDescending(l => l.Count).FirstOrDefault();
+        var best = Held.Value.Select(l => (l.Language, Count: words.Count(w => l.Words.Contains(w)))).OrderByDescending(l => l.Count).FirstOrDefault();
         // One word of five may be anything.
         return words.Length == 0 || best.Count < (words.Length < FewWords ? 1 : 2) ? null : (best.Language, (double)best.Count / words.Length);
     }
@@ -49,7 +49,7 @@ public static class LanguageOf
         var parts = LabelWords.Languages.ToDictionary(l => l, l => Enum.GetValues<LabelWord>().SelectMany(w => LabelWords.Of(w, l)).SelectMany(Words).ToHashSet());
         return
         [
-            .. YamlRecord.Shipped("markets/Words/common-words.yaml").Select(r => (Language: r.Text("language", "en"), Words: r.Texts("words", "[the, and]").SelectMany(Words).ToHashSet()))
+            .. YamlRecord.Embedded("markets/Words/common-words.yaml").Select(r => (Language: r.Text("language", "en"), Words: r.Texts("words", "[the, and]").SelectMany(Words).ToHashSet()))
                 .Select(l => (l.Language, (HashSet<string>)[.. l.Words, .. parts.GetValueOrDefault(l.Language) ?? []])),
         ];
     }

@@ -11,7 +11,7 @@ public sealed record OtherProductRead(string Written, OtherProduct Product);
 /// <summary>Finds on a label that it is for a product of other rules: a candle, a sunscreen, a laundry soap.</summary>
 public static partial class OtherProductReader
 {
-    private static readonly Lazy<IdentityWords<OtherProduct>> Shipped = new(Load);
+    private static readonly Lazy<IdentityWords<OtherProduct>> Held = new(Load);
 
     /// <summary>What the label says it is, where that is no soap and no cosmetic in the market; else null.</summary>
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
@@ -23,7 +23,7 @@ public static partial class OtherProductReader
         var ours = new Lazy<IdentityRead?>(() => IdentityReader.Read(said, null));
         foreach (var (start, part) in IdentityReader.Names(said))
         {
-            foreach (var (span, length, other) in Shipped.Value.In(part).OrderByDescending(n => n.Length))
+            foreach (var (span, length, other) in Held.Value.In(part).OrderByDescending(n => n.Length))
             {
                 if (other.WhoseIn(market) is null || !IsWhole(part, span, other) || other.Unless.Any(u => Has(part, u)))
                     continue;

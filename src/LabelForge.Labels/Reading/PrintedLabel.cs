@@ -58,9 +58,9 @@ internal sealed class PrintedLabel
     /// <param name="declaration">Its ingredients.</param>
     /// <param name="recipe">The recipe, whose claims stand on it too.</param>
     /// <param name="kind">The product's kind.</param>
-    /// <param name="business">The business.</param>
+    /// <param name="workshop">The workshop whose label it is.</param>
     /// <param name="printed">The parts that are printed, on it or on a label beside it; null where it is not laid out, so that all are taken as printed.</param>
-    public static LabelStatement Of(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Business business, ImmutableHashSet<LabelPart>? printed)
+    public static LabelStatement Of(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop, ImmutableHashSet<LabelPart>? printed)
     {
         var label = new PrintedLabel();
         label.Add(LabelPart.Name, content.ProductName, printed);
@@ -77,11 +77,12 @@ internal sealed class PrintedLabel
         label.Add(LabelPart.BestBefore, content.BestBefore, printed);
         label.Add(LabelPart.PeriodAfterOpening, content.PeriodAfterOpening, printed);
         label.Add(LabelPart.Origin, content.Origin, printed);
-        return label.Statement(content, declaration, recipe, kind, business);
+        return label.Statement(content, declaration, recipe, kind, workshop);
     }
 
-    private LabelStatement Statement(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Business business)
+    private LabelStatement Statement(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop)
     {
+        var business = workshop.Business;
         var place = business.Place;
         var says = LabelText.Of(text.Append('.').ToString(), recipe.File);
         var quantities = spans.TryGetValue(LabelPart.NetQuantity, out var net)
@@ -94,13 +95,14 @@ internal sealed class PrintedLabel
             says,
             spans.TryGetValue(LabelPart.Identity, out var identity) ? new IdentityRead(identity, content.Identity, kind) : null,
             quantities,
-            spans.TryGetValue(LabelPart.Ingredients, out var list) ? new IngredientListRead(list, content.IngredientHeading, Items(declaration)) : null,
+            spans.TryGetValue(LabelPart.Ingredients, out var list) ? new IngredientListRead(list, content.IngredientHeading, Items(declaration, workshop.Dictionary)) : null,
             shown ? new BusinessRead([spans[LabelPart.Responsible]], business.Name, null, place.Street, place.City, place.Region, place.Postcode, null) : new([], null, null, null, null, null, null, null),
             spans.TryGetValue(LabelPart.Contact, out var contact) ? new ContactRead([contact], Given(business.Phone), Given(business.Email), Given(business.Web)) : new([], [], [], []),
             spans.TryGetValue(LabelPart.Lot, out var lot) ? new LotRead(lot, content.Lot!) : null,
             spans.ContainsKey(LabelPart.Origin) ? recipe.Words.Origin : null,
             string.Join(".\n", words))
         {
+            Dictionary = workshop.Dictionary,
             Own = business,
             Addresses = shown && place.Line.Length > 0 ? [new AddressRead(spans[LabelPart.Responsible], business.Name, place.Line, country, place.Street is not null, null)] : [],
             DrawsOpenJar = spans.ContainsKey(LabelPart.PeriodAfterOpening),
@@ -109,15 +111,11 @@ internal sealed class PrintedLabel
         };
     }
 
-    private static ImmutableArray<IngredientRead> Items(Declaration declaration)
-    {
-        var dictionary = IngredientDictionary.Shipped;
-        return
-        [
-            .. declaration.Ingredients.Select(i => new IngredientRead(i.Name, dictionary.Find(i.Name), false)),
-            .. declaration.MayContain.Select(n => new IngredientRead(n, dictionary.Find(n), true)),
-        ];
-    }
+    private static ImmutableArray<IngredientRead> Items(Declaration declaration, IngredientDictionary dictionary) =>
+    [
+        .. declaration.Ingredients.Select(i => new IngredientRead(i.Name, dictionary.Find(i.Name), false)),
+        .. declaration.MayContain.Select(n => new IngredientRead(n, dictionary.Find(n), true)),
+    ];
 
     private static ImmutableArray<string> Given(string? way) => string.IsNullOrWhiteSpace(way) ? [] : [way];
 

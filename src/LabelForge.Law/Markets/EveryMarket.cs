@@ -6,7 +6,7 @@ namespace LabelForge.Markets;
 /// <summary>What holds in every market: the folder <c>every</c>.</summary>
 public static class EveryMarket
 {
-    private static readonly MarketFolder Folder = MarketFolder.Shipped("every");
+    private static readonly MarketFolder Folder = MarketFolder.Embedded("every");
 
     private static readonly Lazy<ImmutableDictionary<string, Rule>> LazyRules = new(() =>
         Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root)).ToImmutableDictionary(r => r.Id));

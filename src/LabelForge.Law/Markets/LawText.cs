@@ -38,7 +38,7 @@ public static class LawTexts
 
     private static ImmutableDictionary<string, LawText> Load()
     {
-        return YamlRecord.Shipped(File).Select(Text).ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
+        return YamlRecord.Embedded(File).Select(Text).ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
     }
 
     private static LawText Text(YamlRecord record)

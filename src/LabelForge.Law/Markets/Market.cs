@@ -19,11 +19,12 @@ public sealed class Market
     private readonly Lazy<ImmutableDictionary<string, Rule>> rules;
     private readonly ConcurrentDictionary<DateOnly, RulesOf> days = new();
 
-    private Market(MarketFolder folder, Func<string, Market> find)
+    private Market(MarketFolder folder, MarketBook book)
     {
+        Book = book;
         this.folder = folder;
         Ways = MarketWays.Read(folder);
-        Basis = Ways.RulesFrom is { } basis ? find(basis) : null;
+        Basis = Ways.RulesFrom is { } basis ? book.Find(basis).OrRefuse() : null;
         figures = new(() => LawBook.Of(folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), folder.Id))));
         own = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root)).ToImmutableDictionary(r => r.Id));
         rules = new(Together);
@@ -31,6 +32,9 @@ public sealed class Market
 
     /// <summary>The market as it is written in files and on the command line: the folder's name.</summary>
     public string Id => folder.Id;
+
+    /// <summary>The markets beside which it is known.</summary>
+    public MarketBook Book { get; }
 
     /// <summary>Its name in a sentence: <c>the European Union</c>.</summary>
     public string Name => Ways.Name;
@@ -53,9 +57,9 @@ public sealed class Market
     /// <summary>A market from a folder on disk, such as one of a maker's own.</summary>
     /// <param name="path">The folder that holds market.yaml.</param>
     /// <exception cref="InputException">A file is missing or cannot be used; the problem names it.</exception>
-    public static Market At(string path) => Of(MarketFolder.At(path), id => MarketBook.Shipped.Find(id).OrRefuse());
+    public static Market At(string path) => Of(MarketFolder.At(path), MarketBook.Shipped);
 
-    internal static Market Of(MarketFolder folder, Func<string, Market> find) => new(folder, find);
+    internal static Market Of(MarketFolder folder, MarketBook book) => new(folder, book);
 
     /// <summary>The rules and figures in force on a day.</summary>
     public RulesOf On(DateOnly day) => days.GetOrAdd(day, d => new RulesOf(this, d));

@@ -13,7 +13,7 @@ public sealed class MarketBook
     private MarketBook(ImmutableArray<string> ids)
     {
         Ids = ids;
-        markets = ids.ToImmutableDictionary(id => id, id => new Lazy<Market>(() => Market.Of(MarketFolder.Shipped(id), other => Find(other).OrRefuse())));
+        markets = ids.ToImmutableDictionary(id => id, id => new Lazy<Market>(() => Market.Of(MarketFolder.Embedded(id), this)));
     }
 
     /// <summary>The markets that ship with the program.</summary>

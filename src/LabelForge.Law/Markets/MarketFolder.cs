@@ -18,7 +18,7 @@ public sealed class MarketFolder
     public ImmutableArray<string> Files { get; }
 
     /// <summary>A folder of the program's own.</summary>
-    public static MarketFolder Shipped(string id)
+    public static MarketFolder Embedded(string id)
     {
         var prefix = $"markets/{id}/";
         return new(id,

@@ -18,7 +18,7 @@ public sealed record OtherProduct(string Id, string What, ImmutableArray<string>
 /// <summary>The products that are not for these rules, as they ship.</summary>
 public static class OtherProducts
 {
-    private static readonly Lazy<ImmutableArray<OtherProduct>> LazyShipped = new(() => [.. YamlRecord.Shipped("markets/Words/others.yaml").Select(One)]);
+    private static readonly Lazy<ImmutableArray<OtherProduct>> LazyShipped = new(() => [.. YamlRecord.Embedded("markets/Words/others.yaml").Select(One)]);
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<OtherProduct> Shipped => LazyShipped.Value;

@@ -24,7 +24,7 @@ public static class Phrases
     private static ImmutableDictionary<string, ImmutableDictionary<string, string>> Load()
     {
         const string file = "markets/Phrases/standard.yaml";
-        return YamlRecord.Shipped(file).ToImmutableDictionary(
+        return YamlRecord.Embedded(file).ToImmutableDictionary(
             r => r.Text("id", "a name, such as external-only"),
             r =>
             {

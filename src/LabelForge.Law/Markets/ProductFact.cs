@@ -14,7 +14,7 @@ namespace LabelForge.Markets;
 public sealed record ProductFact(string Id, string Asks, string Is, string IsNot, Regex? Says, Regex? Hints)
 {
     private static readonly Lazy<ImmutableDictionary<string, ProductFact>> Loaded = new(() =>
-        YamlRecord.Shipped("markets/facts.yaml").Select(Of).ToImmutableDictionary(f => f.Id));
+        YamlRecord.Embedded("markets/facts.yaml").Select(Of).ToImmutableDictionary(f => f.Id));
 
     /// <summary>Every fact, by name.</summary>
     public static IReadOnlyDictionary<string, ProductFact> All => Loaded.Value;

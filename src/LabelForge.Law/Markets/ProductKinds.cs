@@ -70,6 +70,6 @@ public sealed class ProductKinds
 
     private static ProductKinds LoadShipped()
     {
-        return Read(YamlRecord.Shipped("markets/products.yaml"));
+        return Read(YamlRecord.Embedded("markets/products.yaml"));
     }
 }

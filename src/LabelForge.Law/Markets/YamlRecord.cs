@@ -15,7 +15,7 @@ public sealed class YamlRecord(MapNode node)
 
     /// <summary>The entries of a file that ships and is a list of mappings.</summary>
     /// <param name="name">Its path, as <c>markets/Words/french.yaml</c>.</param>
-    public static IReadOnlyList<YamlRecord> Shipped(string name) => List(name, LawData.Tree(name));
+    public static IReadOnlyList<YamlRecord> Embedded(string name) => List(name, LawData.Tree(name));
 
     /// <summary>The entries of a file that is a list of mappings.</summary>
     public static IReadOnlyList<YamlRecord> List(string file, Node root) => root is ListNode list

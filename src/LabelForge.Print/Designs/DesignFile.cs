@@ -43,7 +43,7 @@ internal static class DesignFile
             Bleed = map.LengthOr("bleed", Length.FromMillimetres(ground == Colour.White ? 0m : 1.5m)),
             For = map.OptionalText("for")?.Text ?? "",
             With = [.. with],
-            SaidElsewhere = map.Texts("with").SelectMany(t => RolesOf(LabelDesign.Shipped(t.Text))).ToHashSet(),
+            SaidElsewhere = map.Texts("with").SelectMany(t => RolesOf(LabelDesign.Tree(t.Text))).ToHashSet(),
         };
     }
 

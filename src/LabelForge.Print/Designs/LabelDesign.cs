@@ -163,7 +163,7 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     {
         var look = DesignLook.Of(id);
         return Known.Contains(look.Design)
-            ? Loaded.Of((id, package?.Key), () => DesignFile.Read(Shipped(look.Design), look, package))
+            ? Loaded.Of((id, package?.Key), () => DesignFile.Read(Tree(look.Design), look, package))
             : throw Templates.Unknown("design", look.Design, Known);
     }
 
@@ -172,5 +172,5 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     public static LabelDesign LoadFile(string path, string shownAs, Package? package = null, string? look = null) =>
         DesignFile.Read(YamlFile.Read(path, shownAs), DesignLook.Of(look ?? Path.GetFileNameWithoutExtension(path)), package);
 
-    internal static MapNode Shipped(string id) => Templates.Tree($"designs/{id}.yaml");
+    internal static MapNode Tree(string id) => Templates.Tree($"designs/{id}.yaml");
 }

@@ -76,7 +76,7 @@ public static class AllergenSum
     private static IEnumerable<InOne> Constituents(Material material)
     {
         var lines = material.Contains;
-        if (!lines.Any(c => FragranceAllergens.Shipped.Find(c.Name) is not null))
+        if (!lines.Any(c => IngredientDictionary.Shipped.Allergens.Find(c.Name) is not null))
             return [];
         // A fragrance oil's list names allergens beside the fragrance and not by weight: only the supplier's own figures count.
         if (ProductParts.Scent(material) is not null)
@@ -88,7 +88,7 @@ public static class AllergenSum
 
     private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, bool areIngredients, Func<int, decimal> low, Func<int, decimal> high) =>
         Enumerable.Range(0, lines.Length)
-            .Where(i => FragranceAllergens.Shipped.Find(lines[i].Name) is not null)
+            .Where(i => IngredientDictionary.Shipped.Allergens.Find(lines[i].Name) is not null)
             .Select(i => InOne.Named(lines[i].Name, low(i), high(i)) with { IsIngredient = areIngredients });
 
     private static InOne Together(IEnumerable<InOne> same) => same.First() with
@@ -104,7 +104,7 @@ public static class AllergenSum
     // An allergen's share of one material, as fractions.
     private sealed record InOne(string Name, FragranceAllergen? Entry, decimal Low, decimal High, bool IsIngredient = false)
     {
-        public static InOne Named(string written, decimal low, decimal high) => FragranceAllergens.Shipped.Find(written) is { } entry
+        public static InOne Named(string written, decimal low, decimal high) => IngredientDictionary.Shipped.Allergens.Find(written) is { } entry
             ? new(entry.Name, entry, low, high)
             : new(IngredientDictionary.Shipped.Find(written)?.Eu ?? written, null, low, high);
     }

@@ -43,5 +43,5 @@ internal sealed class BatchNames(NameIdentity identity, Func<string, string> nam
         return _printed[name];
     }
 
-    private static bool IsEntry(string key, FragranceAllergen entry) => FragranceAllergens.Shipped.Find(NanoName.Bare(key)) == entry;
+    private static bool IsEntry(string key, FragranceAllergen entry) => IngredientDictionary.Shipped.Allergens.Find(NanoName.Bare(key)) == entry;
 }

@@ -38,16 +38,16 @@ public static class PossibleAllergens
             yield break;
         var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0], FreeOrder.OfLists);
         // What the list names besides the oil is told, and so is what it then leaves out of it.
-        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => FragranceAllergens.Shipped.Find(l.Name)).OfType<FragranceAllergen>().ToHashSet();
+        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => IngredientDictionary.Shipped.Allergens.Find(l.Name)).OfType<FragranceAllergen>().ToHashSet();
         for (var i = 0; i < model.Names.Length; i++)
         {
             if (dictionary.Find(model.Names[i]) is { } oil && IsOil(oil))
-                yield return (oil, model.Low[i], model.High[i], [.. OilAllergens.Shipped.Of(oil).Where(a => !told.Contains(a.Allergen))]);
+                yield return (oil, model.Low[i], model.High[i], [.. IngredientDictionary.Shipped.OilAllergens.Of(oil).Where(a => !told.Contains(a.Allergen))]);
         }
     }
 
     private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished) => In(finished.Material)
         .Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low), new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
 
-    private static bool IsOil(Ingredient? ingredient) => ingredient is not null && OilAllergens.Shipped.IsScentOil(ingredient);
+    private static bool IsOil(Ingredient? ingredient) => ingredient is not null && IngredientDictionary.Shipped.OilAllergens.IsScentOil(ingredient);
 }

@@ -11,15 +11,9 @@ public sealed class ColourAdditives
     private static readonly string[] Heading =
         ["name", "other", "ci", "citation", "batch", "eye", "lips", "external", "only", "max", "limits", "limit", "label", "source", "basis", "read"];
 
-    private static readonly Lazy<ColourAdditives> LazyShipped = new(() =>
-        Read(DataTable.Shipped("ingredients/tables/us-colour-additives").Single()));
-
     private readonly Dictionary<string, ColourAdditive> byName = new(StringComparer.Ordinal);
 
     private ColourAdditives(ImmutableArray<ColourAdditive> all) => All = all;
-
-    /// <summary>The table that ships with LabelForge; read when first asked for.</summary>
-    public static ColourAdditives Shipped => LazyShipped.Value;
 
     /// <summary>Every colour additive, in the order of the table.</summary>
     public ImmutableArray<ColourAdditive> All { get; }

@@ -9,7 +9,7 @@ public static class CountedAs
 {
     private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source", "basis", "read", "bound"];
 
-    private static readonly Lazy<FrozenDictionary<(string, string), (decimal Share, bool IsBound)>> Shipped = new(() => Read(DataTable.Shipped("ingredients/tables/counted-as.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<(string, string), (decimal Share, bool IsBound)>> Held = new(() => Read(DataTable.Embedded("ingredients/tables/counted-as.csv").Single()));
 
     /// <summary>
     /// Grams of the one in a gram of the other; 1 where they are the same. Null where no figure is held: the salt then
@@ -20,11 +20,11 @@ public static class CountedAs
     public static decimal? Share(string ingredient, string? counted) =>
         counted is null || string.Equals(ingredient, counted, StringComparison.OrdinalIgnoreCase)
             ? 1
-            : Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) ? row.Share : null;
+            : Held.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) ? row.Share : null;
 
     /// <summary>The share that is surely there: as <see cref="Share"/>, but 0 where no figure is held or the figure is an upper bound, as for clays.</summary>
     public static decimal Least(string ingredient, string? counted) =>
-        counted is not null && Shipped.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) && row.IsBound
+        counted is not null && Held.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) && row.IsBound
             ? 0
             : Share(ingredient, counted) ?? 0;
 

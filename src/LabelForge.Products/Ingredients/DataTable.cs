@@ -23,7 +23,7 @@ public sealed class DataTable
 
     /// <summary>The tables shipped with this assembly whose names begin so, in the order of their names.</summary>
     /// <param name="folder">How their names begin, such as <c>ingredients/dictionary/</c>.</param>
-    public static IEnumerable<DataTable> Shipped(string folder)
+    public static IEnumerable<DataTable> Embedded(string folder)
     {
         var assembly = Assembly.GetExecutingAssembly();
         return assembly.GetManifestResourceNames()

@@ -23,12 +23,12 @@ public static class Densities
 {
     private static readonly string[] Heading = ["ingredient", "as", "density", "least", "most", "basis", "source"];
 
-    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<PublishedDensity>>> Shipped = new(() => Read(DataTable.Shipped("ingredients/tables/densities.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<PublishedDensity>>> Held = new(() => Read(DataTable.Embedded("ingredients/tables/densities.csv").Single()));
 
     /// <summary>The published densities of an ingredient, as spooned first; empty where none is held, as for mica and clay.</summary>
     /// <param name="name">Any name the dictionary knows it by.</param>
     public static ImmutableArray<PublishedDensity> Of(string name) =>
-        IngredientDictionary.Shipped.Find(name) is { } known && Shipped.Value.TryGetValue(known.Us, out var found) ? found : [];
+        IngredientDictionary.Shipped.Find(name) is { } known && Held.Value.TryGetValue(known.Us, out var found) ? found : [];
 
     /// <summary>What to write where a volume has no density: the published figure for the one thing that a material is, else how to measure it.</summary>
     /// <param name="file">The material's file.</param>

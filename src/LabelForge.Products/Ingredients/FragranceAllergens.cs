@@ -8,16 +8,10 @@ public sealed class FragranceAllergens
 {
     private static readonly string[] Heading = ["name", "members", "cas", "list", "reference", "source", "basis", "read"];
 
-    private static readonly Lazy<FragranceAllergens> LazyShipped = new(() =>
-        Read(DataTable.Shipped("ingredients/tables/eu-allergens").Single(), IngredientDictionary.Shipped));
-
     private readonly Dictionary<string, FragranceAllergen> byName = new(StringComparer.Ordinal);
     private readonly IngredientDictionary dictionary;
 
     private FragranceAllergens(ImmutableArray<FragranceAllergen> all, IngredientDictionary dictionary) => (All, this.dictionary) = (all, dictionary);
-
-    /// <summary>The table that ships with LabelForge; read when first asked for.</summary>
-    public static FragranceAllergens Shipped => LazyShipped.Value;
 
     /// <summary>Every entry, in the order of Annex III.</summary>
     public ImmutableArray<FragranceAllergen> All { get; }

@@ -10,16 +10,21 @@ namespace LabelForge.Ingredients;
 /// </summary>
 public sealed class IngredientDictionary
 {
-    private static readonly Lazy<IngredientDictionary> LazyShipped = new(() => Names(DataTable.Shipped("ingredients/dictionary/")));
+    private static readonly Lazy<IngredientDictionary> LazyShipped = new(() => Names(DataTable.Embedded("ingredients/dictionary/")));
     private readonly Dictionary<string, IngredientRow> byName = new(StringComparer.Ordinal);
     private readonly Dictionary<string, IngredientRow> byBareName = new(StringComparer.Ordinal);
     private readonly Lazy<ImmutableArray<Ingredient>> entries;
     private readonly Lazy<HashSet<string>> keys;
+    private readonly Lazy<FragranceAllergens> allergens;
+    private readonly Lazy<OilAllergens> oils;
+    private readonly Lazy<ColourAdditives> colours = new(() => ColourAdditives.Read(DataTable.Embedded("ingredients/tables/us-colour-additives").Single()));
 
     private IngredientDictionary(List<IngredientRow> rows)
     {
         entries = new(() => [.. rows.Select(r => r.Ingredient)]);
         keys = new(() => rows.Select(r => r.Key).ToHashSet(StringComparer.Ordinal));
+        allergens = new(() => FragranceAllergens.Read(DataTable.Embedded("ingredients/tables/eu-allergens").Single(), this));
+        oils = new(() => OilAllergens.Read(DataTable.Embedded("ingredients/tables/oil-allergens").Single(), this, Allergens));
         foreach (var row in rows)
             Add(row);
     }
@@ -30,6 +35,15 @@ public sealed class IngredientDictionary
     /// <summary>Every ingredient, by file and row.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
     public ImmutableArray<Ingredient> Entries => entries.Value;
+
+    /// <summary>The fragrance allergens that are named one by one, under any of these names.</summary>
+    public FragranceAllergens Allergens => allergens.Value;
+
+    /// <summary>What scent oils are known to hold of them.</summary>
+    public OilAllergens OilAllergens => oils.Value;
+
+    /// <summary>The colour additives listed in the United States.</summary>
+    public ColourAdditives Colours => colours.Value;
 
     /// <summary>Reads a dictionary from its files.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>

@@ -51,15 +51,9 @@ public sealed class OilAllergens
 {
     private static readonly string[] Heading = ["oils", "allergen", "low", "high", "kind", "source", "basis", "read"];
 
-    private static readonly Lazy<OilAllergens> LazyShipped = new(() =>
-        Read(DataTable.Shipped("ingredients/tables/oil-allergens").Single(), IngredientDictionary.Shipped, FragranceAllergens.Shipped));
-
     private readonly ILookup<string, OilAllergen> byOil;
 
     private OilAllergens(IEnumerable<(string Oil, OilAllergen Allergen)> rows) => byOil = rows.ToLookup(r => r.Oil, r => r.Allergen, StringComparer.Ordinal);
-
-    /// <summary>The table that ships with LabelForge; read when first asked for.</summary>
-    public static OilAllergens Shipped => LazyShipped.Value;
 
     /// <summary>The keys of the oils that it knows.</summary>
     public IEnumerable<string> Oils => byOil.Select(g => g.Key);

@@ -109,8 +109,8 @@ public sealed class SubstanceTable
                 ? day
                 : throw row.Refuse("substances.not-a-date", ("from", row["from"]));
 
-    private static SubstanceTable Ship(string name) => new(Read(DataTable.Shipped($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
+    private static SubstanceTable Ship(string name) => new(Read(DataTable.Embedded($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
     {
-        Colours = [.. DataTable.Shipped($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading)).Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
+        Colours = [.. DataTable.Embedded($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading)).Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
     };
 }

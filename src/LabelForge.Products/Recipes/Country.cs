@@ -13,7 +13,7 @@ namespace LabelForge.Recipes;
 /// <param name="Currency">What is paid with there (ISO 4217).</param>
 public sealed partial record Country(string Code, string Name, string Currency)
 {
-    private static readonly Lazy<ImmutableArray<Country>> Read = new(() => [.. DataTable.Shipped("places/countries")
+    private static readonly Lazy<ImmutableArray<Country>> Read = new(() => [.. DataTable.Embedded("places/countries")
         .SelectMany(t => t.Rows(["code", "name", "currency", "source"])).Select(r => new Country(r["code"], r["name"], r["currency"])).OrderBy(c => c.Name, StringComparer.Ordinal)]);
 
     private static readonly Lazy<FrozenDictionary<string, Country>> OnLabels = new(Listed);
@@ -41,7 +41,7 @@ public sealed partial record Country(string Code, string Name, string Currency)
     private static FrozenDictionary<string, Country> Listed()
     {
         var (named, found) = (All.ToDictionary(c => c.Code, StringComparer.Ordinal), new Dictionary<string, Country>(StringComparer.Ordinal));
-        foreach (var record in YamlRecord.Shipped("markets/Words/countries.yaml"))
+        foreach (var record in YamlRecord.Embedded("markets/Words/countries.yaml"))
         {
             var country = named[record.Text("id", "AT")];
             foreach (var name in record.Texts("names", "[Austria, Österreich]").Prepend(country.Name))

@@ -67,7 +67,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         if (inside < 0)
             return;
         string[] allergens = [.. scent!.Written.Text[(inside + 1)..].Split([',', ';', ')', ']'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .Select(FragranceAllergens.Shipped.Find).OfType<FragranceAllergen>().Select(a => a.Name).Distinct(StringComparer.Ordinal)];
+            .Select(IngredientDictionary.Shipped.Allergens.Find).OfType<FragranceAllergen>().Select(a => a.Name).Distinct(StringComparer.Ordinal)];
         if (allergens.Length == 0)
             return;
         text.Append("# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");

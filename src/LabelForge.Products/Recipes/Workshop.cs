@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Recipes.Files;
@@ -8,8 +9,9 @@ namespace LabelForge.Recipes;
 /// <summary>A maker's folder: the business, what is bought, what is made. Reading it changes nothing.</summary>
 public sealed class Workshop
 {
-    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials, ImmutableSortedDictionary<string, Problem> unreadable)
+    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials, ImmutableSortedDictionary<string, Problem> unreadable, IngredientDictionary dictionary)
     {
+        Dictionary = dictionary;
         Folder = folder;
         Business = business;
         Materials = Bound(materials, business);
@@ -28,6 +30,9 @@ public sealed class Workshop
     /// <summary>The business.</summary>
     public Business Business { get; }
 
+    /// <summary>The names known, and what is known of them.</summary>
+    public IngredientDictionary Dictionary { get; }
+
     /// <summary>The materials by id, as far as their files can be read.</summary>
     public ImmutableDictionary<string, Material> Materials { get; }
 
@@ -38,8 +43,10 @@ public sealed class Workshop
     public ImmutableArray<string> RecipeIds => IdsIn("recipes");
 
     /// <summary>Reads workshop.yaml and every material; a material's file that cannot be read is put down in <see cref="Unreadable"/>.</summary>
+    /// <param name="folder">The folder.</param>
+    /// <param name="dictionary">The names known; null for those that ship with the program.</param>
     /// <exception cref="InputException">workshop.yaml is missing or wrong.</exception>
-    public static Workshop Open(string folder)
+    public static Workshop Open(string folder, IngredientDictionary? dictionary = null)
     {
         var file = Path.Combine(folder, "workshop.yaml");
         if (!File.Exists(file))
@@ -58,11 +65,11 @@ public sealed class Workshop
                 unreadable.Add(id, e.Problem);
             }
         }
-        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable());
+        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable(), dictionary ?? IngredientDictionary.Shipped);
     }
 
     /// <summary>The same workshop with other files for some materials, as they stood on another day.</summary>
-    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable);
+    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable, Dictionary);
 
     /// <summary>Reads a recipe, by id or by the path of its file.</summary>
     /// <exception cref="InputException">There is no such recipe, or something in it is wrong.</exception>

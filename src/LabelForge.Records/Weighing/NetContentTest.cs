@@ -77,7 +77,7 @@ public sealed record NetContentTest(
     /// <summary>How a market tests net contents.</summary>
     /// <exception cref="InputException">That is not known here.</exception>
     internal static WeighingWay WayOf(Market market) => market.Ways.Weighing
-        ?? throw new InputException(null, 0, "market.not-weighed", ("market", market.Name), ("list", string.Join(" or ", MarketBook.Shipped.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))));
+        ?? throw new InputException(null, 0, "market.not-weighed", ("market", market.Name), ("list", string.Join(" or ", market.Book.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))));
 
     private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) => [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
 }

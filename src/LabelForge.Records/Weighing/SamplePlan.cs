@@ -52,10 +52,10 @@ public sealed record SamplePlan(int LotSize, int Sample, int MayBeShort, string 
     private static int SampleOf(string text, int lotSize) =>
         text == "all" ? lotSize : text.EndsWith('%') ? Math.Max(10, (int)Math.Ceiling(lotSize * Percent(text) / 100m)) : Whole(text);
 
-    private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Shipped(NetContentTest.WayOf(market).Samples + ".csv");
+    private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Embedded(NetContentTest.WayOf(market).Samples + ".csv");
 
     private static int Short(string text, int sample) =>
-        text == BySample ? Whole(DataLine.Shipped("ca-accept.csv") is var steps && steps.FirstOrDefault(s => sample <= Whole(s["sample up to"])) is { } step ? step["may be short"] : steps[^1]["may be short"])
+        text == BySample ? Whole(DataLine.Embedded("ca-accept.csv") is var steps && steps.FirstOrDefault(s => sample <= Whole(s["sample up to"])) is { } step ? step["may be short"] : steps[^1]["may be short"])
         : text.EndsWith('%') ? (int)Math.Floor(Percent(text) * sample / 100m)
         : Whole(text);
 

@@ -133,9 +133,9 @@ public sealed class EssentialOilTests
     [Fact]
     public void Every_oil_of_the_table_is_an_ingredient_and_says_where_its_figures_are_from()
     {
-        var oils = OilAllergens.Shipped.Oils.Select(o => IngredientDictionary.Shipped.Find(o)!).ToArray();
+        var oils = IngredientDictionary.Shipped.OilAllergens.Oils.Select(o => IngredientDictionary.Shipped.Find(o)!).ToArray();
         Assert.InRange(oils.Length, 70, 200);
-        Assert.All(oils.SelectMany(o => OilAllergens.Shipped.Of(o)), a => Assert.True(a.Source.Length > 5 && a.Basis != Basis.Memory));
+        Assert.All(oils.SelectMany(o => IngredientDictionary.Shipped.OilAllergens.Of(o)), a => Assert.True(a.Source.Length > 5 && a.Basis != Basis.Memory));
     }
 
     private static Finding Possible(CheckedRecipe recipe) => recipe.In(Market.Eu).Findings.Single(f => f.Rule == "allergen.undeclared" && f.Message.Contains("no analysis", StringComparison.Ordinal));

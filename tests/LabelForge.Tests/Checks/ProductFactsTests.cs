@@ -136,7 +136,7 @@ public sealed class ProductFactsTests
         var tables = MarketBook.Shipped.All.Select(SubstanceTable.For).OfType<SubstanceTable>().SelectMany(t => t.All).SelectMany(r => r.Groups).SelectMany(g => g.Split('+'));
         var kinds = ProductKinds.Shipped.All.SelectMany(k => k.Groups).Where(g => !g.Sure).Select(g => g.Name);
         var parts = LabelForge.Checks.Words.SafetyLists.WarningsOf(Market.Us).SelectMany(w => w.Parts).SelectMany(p => p.Facts).Select(e => e.Fact.Id);
-        var colours = ColourAdditives.Shipped.All.SelectMany(c => c.Only.Concat(c.Most?.Groups ?? []));
+        var colours = IngredientDictionary.Shipped.Colours.All.SelectMany(c => c.Only.Concat(c.Most?.Groups ?? []));
         // How viscous a product is decides between weight and volume in Canada, by its kind.
         Assert.Empty(ProductFact.All.Keys.Except(["viscous", .. rules.Concat(tables).Concat(kinds).Concat(parts).Concat(colours)]));
     }

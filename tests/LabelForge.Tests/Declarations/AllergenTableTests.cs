@@ -12,7 +12,7 @@ public partial class AllergenTableTests
     // Entries that Annex III lost when the substances were prohibited (Regulations (EU) 2017/1410 and 2021/1902).
     private static readonly string[] Prohibited = ["79", "83"];
 
-    private static readonly FragranceAllergens Table = FragranceAllergens.Shipped;
+    private static readonly FragranceAllergens Table = IngredientDictionary.Shipped.Allergens;
 
     [Fact]
     public void The_shorter_list_has_the_twenty_six_names() =>

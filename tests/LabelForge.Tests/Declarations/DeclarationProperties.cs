@@ -70,7 +70,7 @@ public class DeclarationProperties
         {
             foreach (var (market, style) in MarketBook.Shipped.All.SelectMany(m => new[] { (m, NameStyle.Market), (m, NameStyle.Dual) }))
             {
-                var name = new LabelNames(market, style, market.On(new DateOnly(2026, 11, 25)).FigureIfAny("ingredients.nano") is not null, []).Of(entry.Key);
+                var name = new LabelNames(IngredientDictionary.Shipped, market, style, market.On(new DateOnly(2026, 11, 25)).FigureIfAny("ingredients.nano") is not null, []).Of(entry.Key);
                 var read = IngredientDictionary.Shipped.Find(name);
                 // Colours that share a number or a name are told apart only together: CI 15850 is Red 6 and Red 7.
                 if (read != entry && !(read is { IsColourant: true } && (read.Eu == entry.Eu || read.Us == entry.Us)))

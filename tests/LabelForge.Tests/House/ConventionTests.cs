@@ -58,6 +58,19 @@ public partial class ConventionTests
             .Where(f => literal.IsMatch(f.Text)).Select(f => f.Name).Except(NoMarkets)));
     }
 
+    // The law and the dictionary that ship are kept by Law and Products and taken up at the doors: a workshop, a market or a label that
+    // is read brings them to all others. The exceptions: words of labels that name kinds of product, and a term that is the strictest of all markets.
+    [Fact]
+    public void The_layers_between_are_handed_the_law_and_the_dictionary() => Assert.Equal(
+        ["IdentityParts.cs", "IdentityReader.cs", "OtherProductReader.cs", "StockMovements.cs"],
+        Sources("Composition", "Labels", "Checks", "Print", "Records").Where(f => Regex.IsMatch(f.Text, @"\bShipped\b")).Select(f => f.Name));
+
+    [Fact]
+    public void What_ships_is_kept_in_five_places() => Assert.Equal(
+        ["IngredientDictionary.cs", "MarketBook.cs", "OtherProducts.cs", "ProductKinds.cs", "UsualLevels.cs"],
+        Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli")
+            .Where(f => Regex.IsMatch(f.Text, @"static [^=(;]*\bShipped\b")).Select(f => f.Name).Order(StringComparer.Ordinal));
+
     // Both are made from a batch by the mass balance alone.
     [Fact]
     public void No_share_of_the_finished_product_is_made_but_by_the_mass_balance() =>

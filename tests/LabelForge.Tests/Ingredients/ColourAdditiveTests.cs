@@ -5,7 +5,7 @@ namespace LabelForge.Tests.Ingredients;
 
 public class ColourAdditiveTests
 {
-    private static readonly ColourAdditives Additives = ColourAdditives.Shipped;
+    private static readonly ColourAdditives Additives = IngredientDictionary.Shipped.Colours;
 
     // 21 CFR 73 subpart C and 74 subpart C, by paragraph.
     [Theory]

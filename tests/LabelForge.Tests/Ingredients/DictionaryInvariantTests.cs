@@ -29,7 +29,7 @@ public class DictionaryInvariantTests
     [Fact]
     public void Every_colourant_has_a_colour_index_number_or_a_us_colour_name() =>
         Assert.Empty(Dictionary.Entries
-            .Where(i => i.IsColourant && i.ColourIndex.IsEmpty && ColourAdditives.Shipped.Find(i.Us) is null && i.Eu == i.Us)
+            .Where(i => i.IsColourant && i.ColourIndex.IsEmpty && IngredientDictionary.Shipped.Colours.Find(i.Us) is null && i.Eu == i.Us)
             .Where(i => i.Us is not "Zinc Stearate" and not "Magnesium Stearate")
             .Select(i => i.Us));
 

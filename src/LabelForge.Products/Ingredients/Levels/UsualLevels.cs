@@ -113,7 +113,7 @@ public sealed class UsualLevels
         return Math.Min(Math.Exp(log), most);
     }
 
-    private static DataTable Table(string name) => DataTable.Shipped($"ingredients/tables/{name}.csv").Single();
+    private static DataTable Table(string name) => DataTable.Embedded($"ingredients/tables/{name}.csv").Single();
 
     private static Dictionary<string, ProductForm> Products(DataTable table)
     {

@@ -74,11 +74,11 @@ public static partial class CertificateText
     {
         foreach (Match cas in CasNumbers().Matches(row))
         {
-            if (FragranceAllergens.Shipped.All.FirstOrDefault(a => a.Cas.Any(c => c.ToString() == cas.Value)) is { } byNumber)
+            if (IngredientDictionary.Shipped.Allergens.All.FirstOrDefault(a => a.Cas.Any(c => c.ToString() == cas.Value)) is { } byNumber)
                 return byNumber;
         }
         var name = NameRow().Match(row).Groups["name"].Value.Trim(' ', '-', '*', '.', ':', ',', '|', '\t');
-        return name.Length is > 2 and <= 120 ? FragranceAllergens.Shipped.Find(name) : null;
+        return name.Length is > 2 and <= 120 ? IngredientDictionary.Shipped.Allergens.Find(name) : null;
     }
 
     private static IEnumerable<string> Shares(string row)

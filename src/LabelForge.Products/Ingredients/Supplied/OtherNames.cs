@@ -15,7 +15,7 @@ public sealed partial class OtherNames
     private const int ShortestMisread = 6;
 
     private static readonly string[] Heading = ["name", "kind", "ingredient", "source"];
-    private static readonly Lazy<FrozenDictionary<string, string>> LazyTable = new(() => Read(DataTable.Shipped("ingredients/tables/other-names.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<string, string>> LazyTable = new(() => Read(DataTable.Embedded("ingredients/tables/other-names.csv").Single()));
 
     private readonly IngredientDictionary _dictionary;
     private readonly FrozenDictionary<string, string> _table;

@@ -54,7 +54,7 @@ public static class SoapTable
 
     private static ImmutableDictionary<string, SoapEntry> Load()
     {
-        var rows = DataTable.Shipped("ingredients/tables/soaps-of-fats").SelectMany(t => t.Rows(Heading));
+        var rows = DataTable.Embedded("ingredients/tables/soaps-of-fats").SelectMany(t => t.Rows(Heading));
         var table = ImmutableDictionary.CreateBuilder<string, SoapEntry>(StringComparer.Ordinal);
         foreach (var row in rows)
         {

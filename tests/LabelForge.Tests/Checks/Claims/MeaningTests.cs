@@ -33,10 +33,10 @@ public sealed partial class MeaningTests
     [Fact]
     public void Every_pattern_has_its_words_in_every_language()
     {
-        string[] asked = [.. YamlRecord.Shipped("markets/Words/meanings.yaml").SelectMany(r => r.Texts("patterns", "")).SelectMany(p => Class().Matches(p).Select(m => m.Value)).Distinct()];
+        string[] asked = [.. YamlRecord.Embedded("markets/Words/meanings.yaml").SelectMany(r => r.Texts("patterns", "")).SelectMany(p => Class().Matches(p).Select(m => m.Value)).Distinct()];
         foreach (var language in ClaimSentence.Languages)
         {
-            var classes = YamlRecord.Shipped($"markets/Words/meanings-{language}.yaml");
+            var classes = YamlRecord.Embedded($"markets/Words/meanings-{language}.yaml");
             var has = classes.Select(r => r.Text("id", "")).ToHashSet();
             var held = classes.SelectMany(r => r.Texts("words", "")).SelectMany(w => Class().Matches(w).Select(m => m.Value)).ToHashSet();
             Assert.All(asked, c => Assert.Contains(c, has));
