@@ -15,9 +15,10 @@ public sealed class RulesOf(Market market, DateOnly day)
     public DateOnly Day { get; } = day;
 
     /// <summary>The figure of a name.</summary>
-    /// <exception cref="KeyNotFoundException">The market has none of that name: a mistake in the program or in the folder.</exception>
-    /// <exception cref="InputException">The market has it, and no version of it that is known held on that day.</exception>
-    public LawEntry Figure(string id) => (Market.Figures.Has(id) ? Market.Figures : EveryMarket.Figures).Get(id, Day);
+    /// <exception cref="InputException">The market's folder has none of that name, or no version of it that is known held on that day.</exception>
+    public LawEntry Figure(string id) => Market.Figures.Has(id) ? Market.Figures.Get(id, Day)
+        : EveryMarket.Figures.Has(id) ? EveryMarket.Figures.Get(id, Day)
+        : throw new InputException($"{Market.Id}/figures.yaml", 0, "figure.missing", ("market", Market.Name), ("id", id));
 
     /// <summary>The figure of a name; null where the market has none, or none in force on that day.</summary>
     public LawEntry? FigureIfAny(string id) => Market.Figures.Find(id, Day) ?? EveryMarket.Figures.Find(id, Day);
