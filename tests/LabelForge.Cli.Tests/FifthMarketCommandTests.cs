@@ -40,4 +40,32 @@ public sealed class FifthMarketCommandTests : IDisposable
         Assert.Equal(0, Run("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--proof", "--out", Made("proof.pdf")).ExitCode);
         Assert.Contains("250 ml", CommandRun.Of("quantity", "250 mL", "--market", Testovia).Output, StringComparison.Ordinal);
     }
+
+    // A market that the workshop keeps itself is named in workshop.yaml as any other, and needs no option.
+    [Fact]
+    public void A_workshop_may_keep_a_market_of_its_own_and_sell_in_it_first()
+    {
+        Directory.CreateDirectory(Made("markets/tv"));
+        foreach (var file in Directory.EnumerateFiles(Testovia))
+            File.Copy(file, Made($"markets/tv/{Path.GetFileName(file)}"));
+        File.WriteAllText(Made("workshop.yaml"), File.ReadAllText(Made("workshop.yaml")).Replace("market: us", "market: tv", StringComparison.Ordinal));
+        string[] here = ["--workshop", _folder, "--on", "2026-11-26"];
+        Assert.StartsWith("Contents of the thing: ", CommandRun.Of(["declare", "first-bar", .. here]).Output, StringComparison.Ordinal);
+        Assert.Equal(0, CommandRun.Of(["batch", "begin", "first-bar=6", .. here]).ExitCode);
+        Assert.Equal(0, CommandRun.Of(["label", "first-bar", "--lot", "26R26-016", "--out", Made("label.pdf"), .. here]).ExitCode);
+        Assert.Matches("first-bar +tv ", CommandRun.Of(["check", "--all", "--market", "all", .. here]).Output);
+        // Its name may not be that of a market that ships.
+        Directory.Move(Made("markets/tv"), Made("markets/uk"));
+        Assert.Contains("markets/uk/market.yaml", CommandRun.Of(["declare", "first-bar", .. here]).Messages.Replace('\\', '/'), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_figure_that_its_folder_lacks_is_named()
+    {
+        Directory.CreateDirectory(Made("nordia"));
+        File.Copy(Path.Combine(Testovia, "market.yaml"), Made("nordia/market.yaml"));
+        var refused = CommandRun.Of("declare", "first-bar", "--workshop", _folder, "--market", Made("nordia"));
+        Assert.Equal(2, refused.ExitCode);
+        Assert.Contains("nordia/figures.yaml: Testovia has no figure ingredients.heading.", refused.Messages, StringComparison.Ordinal);
+    }
 }

@@ -78,7 +78,7 @@ public static class OpenQuestions
     {
         try
         {
-            return products.IsEmpty ? null : SupplierQuestions.For(products, MarketText.Parse(workshop.Business.Market).OrRefuse().On(on));
+            return products.IsEmpty ? null : SupplierQuestions.For(products, workshop.Market.On(on));
         }
         catch (InputException)
         {

@@ -80,7 +80,7 @@ public sealed class LabelVersions(Workshop workshop, string id, DateOnly on)
         if (_read.TryGetValue(text, out var known))
             return known;
         var recipe = RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"));
-        var market = MarketText.Parse(workshop.Business.Market).OrRefuse();
+        var market = workshop.Market;
         return _read[text] =
         [
             .. (recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name))).Select(r =>

@@ -37,7 +37,7 @@ public static class MakePaper
     /// <exception cref="InputException">There is no such paper in that market, or no such thing, or it cannot be declared.</exception>
     public static Paper Run(PaperCall call, Workshop workshop, IBooks? books)
     {
-        var market = call.Market ?? MarketText.Parse(workshop.Business.Market).OrRefuse();
+        var market = call.Market ?? workshop.Market;
         var known = Known(market);
         var duty = known.FirstOrDefault(d => d.Id == call.Kind) ?? throw new InputException(null, 0, "papers.unknown", ("kind", call.Kind), ("market", market.Name), ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind)));
         return duty.Id switch

@@ -78,7 +78,7 @@ public static class StartPreview
 
     private static LabelLayout? One(Product product, string? order, string? weight, DateOnly on)
     {
-        var job = LabelJob.Prepare(product, MarketText.Parse(product.Workshop.Business.Market).OrRefuse(), null, order is null && weight is null ? new LotCode(on, 1) : null, on);
+        var job = LabelJob.Prepare(product, product.Workshop.Market, null, order is null && weight is null ? new LotCode(on, 1) : null, on);
         if (job.Fit is not Fit.Fits { Layout: var layout })
             return null;
         if (order is null && weight is null)

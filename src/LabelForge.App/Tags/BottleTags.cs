@@ -39,7 +39,7 @@ public static class BottleTags
         if (!Designs.Contains(design))
             throw Templates.Unknown("label for bottles", design, Designs);
         var drawn = DesignFile.Read(Templates.Tree($"tags/{design}.yaml"), DesignLook.Of(design), null);
-        var market = MarketText.Parse(workshop.Business.Market).OrRefuse();
+        var market = workshop.Market;
         BottleTag[] tags = named.Count == 0
             ? [.. books.InStock().Select(s => Bottle(workshop, books, s.Receipt, drawn, market, on))]
             : [.. named.Select(n => IsBottle(n, out var number) ? Bottle(workshop, books, books.ReceiptOf(number), drawn, market, on) : Bin(workshop, workshop.Material(n.Trim(), "the call", 0), drawn, market, on))];

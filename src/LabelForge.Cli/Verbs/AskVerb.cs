@@ -41,6 +41,6 @@ internal static class AskVerb
             return SupplierQuestions.ForAll(all, today, market is null ? null : Shared.MarketOf(market));
         }
         var products = Shared.Products(recipe, workshop);
-        return SupplierQuestions.For(products, Shared.MarketOf(market, products[0].Workshop.Business.Market).On(today));
+        return SupplierQuestions.For(products, Shared.MarketOf(market, products[0].Workshop).On(today));
     }
 }

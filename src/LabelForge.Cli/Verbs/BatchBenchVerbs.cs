@@ -39,7 +39,7 @@ internal static class BatchBenchVerbs
             var book = BookOptions.Book(workshop);
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : book.Ask(books => NextLot.Of(books, on, read).ToString());
             var changed = book.Ask(books => books.HistoryOf(read.Id, read.VariantName).Last) is { } last && workshop.ProductOf(named) is var product
-                ? ChangedLimits.OfCertificates(product, last).AddRange(ChangedLimits.OfLaw(product, last, Shared.MarketOf(null, workshop.Business.Market), on)) : [];
+                ? ChangedLimits.OfCertificates(product, last).AddRange(ChangedLimits.OfLaw(product, last, Shared.MarketOf(null, workshop), on)) : [];
             foreach (var change in changed)
                 Console.Error.WriteLine($"Note: {change.Told}");
             var started = Production.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
@@ -82,7 +82,7 @@ internal static class BatchBenchVerbs
                 var line = Production.Compare(books, batch).First(l => l.Line.Material == what.Id);
                 var changes = Changes(workshop, books, batch, options.On(r));
                 var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On).Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
-                var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r));
+                var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, workshop.Market, options.On(r));
                 var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
                 if (options.Json(r))
                 {
@@ -125,7 +125,7 @@ internal static class BatchBenchVerbs
             foreach (var packed in ClosePacking.Use(workshop, book, [(code, closing.Made - closing.Rejected)], options.On(r), options.By(r)))
                 Console.Error.WriteLine($"Note: {packed}");
             var (weighed, broken) = book.Ask(books => (books.WeighedInto(books.BatchOf(code)).Sum(w => w.Grams),
-                LotFindings.BrokenAtTheBench(workshop, books, books.BatchOf(code), Shared.Need(MarketText.Parse(workshop.Business.Market)), options.On(r))));
+                LotFindings.BrokenAtTheBench(workshop, books, books.BatchOf(code), workshop.Market, options.On(r))));
             decimal? lost = grams is { } g ? weighed - g : null;
             if (options.Json(r))
                 JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost, findings = broken.Select(JsonOut.Of) });
@@ -187,7 +187,7 @@ internal static class BatchBenchVerbs
     {
         try
         {
-            return LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), books, batch, MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Weighed!.Changes;
+            return LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), books, batch, workshop.Market, on).Weighed!.Changes;
         }
         catch (InputException e)
         {

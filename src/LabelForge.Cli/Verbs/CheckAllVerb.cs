@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Recipes;
 using LabelForge.UseCases;
 using Spectre.Console;
 
@@ -20,7 +21,7 @@ internal static class CheckAllVerb
         var workshop = Shared.OpenFolder(folder);
         if (workshop.RecipeIds.IsEmpty)
             throw new InputException(folder, 0, "call.no-recipes");
-        return Write(WorkshopJudgement.Of(workshop, MarketsOf(markets ?? workshop.Business.Market), on), json);
+        return Write(WorkshopJudgement.Of(workshop, MarketsOf(markets, workshop), on), json);
     }
 
     /// <summary>Judges the labels of a folder: PDF and text, in the order of their names.</summary>
@@ -46,9 +47,9 @@ internal static class CheckAllVerb
         }
     }
 
-    private static ImmutableArray<Market> MarketsOf(string named) => named == "all"
-        ? [.. MarketBook.Shipped.Ids.Select(id => Shared.MarketOf(id))]
-        : [.. named.Split(',').Select(id => Shared.MarketOf(id)).Distinct()];
+    private static ImmutableArray<Market> MarketsOf(string? named, Workshop workshop) => named == "all"
+        ? [.. workshop.Markets.All]
+        : [.. (named is null ? new string?[] { null } : named.Split(',')).Select(id => Shared.MarketOf(id, workshop)).Distinct()];
 
     private static int Write(ImmutableArray<JudgedProduct> judged, bool json)
     {

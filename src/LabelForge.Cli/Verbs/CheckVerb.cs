@@ -78,9 +78,9 @@ internal static class CheckVerb
     private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output, bool json)
     {
         if (Shared.SetNamed(file, workshop) is var (shop, set))
-            return OfSet(SetLabel.Prepare(shop, set, Shared.MarketOf(market, shop.Business.Market), lot is { } own ? Shared.Need(LotCode.Parse(own)) : null, on), set, on, output, json);
+            return OfSet(SetLabel.Prepare(shop, set, Shared.MarketOf(market, shop), lot is { } own ? Shared.Need(LotCode.Parse(own)) : null, on), set, on, output, json);
         var products = Shared.Products(file, workshop, variant);
-        var where = Shared.MarketOf(market, products[0].Workshop.Business.Market);
+        var where = Shared.MarketOf(market, products[0].Workshop);
         var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
         if (code is { } known)
             products = LotBinding.Bind(products, known, where, on);

@@ -34,7 +34,7 @@ internal static class DeclareVerb
         if (explain && format == "json")
             throw new InputException(null, 0, "call.explain-is-text");
         var products = Shared.OnMarket(Shared.Products(recipe, folder, variant), since);
-        var (where, style) = (Shared.MarketOf(market, products[0].Workshop.Business.Market), Shared.Need(NameStyleText.Parse(names)));
+        var (where, style) = (Shared.MarketOf(market, products[0].Workshop), Shared.Need(NameStyleText.Parse(names)));
         var day = Shared.Date(on);
         var declarations = Product.Each(products, p => DeclarationBuilder.Build(p.Workshop, p.Batch, p.Kind, where, day, style));
         var assortment = products.Length > 1 ? Assortment.Of(products, declarations, where, day) : null;

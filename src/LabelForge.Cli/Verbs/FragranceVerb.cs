@@ -25,7 +25,7 @@ internal static class FragranceVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             var products = Shared.OnMarket(Shared.Products(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant)), r.GetValue(since));
-            var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop.Business.Market);
+            var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop);
             var scents = Product.Each(products, p => Scent.Of(p, where, Shared.Date(r.GetValue(on))));
             if (r.GetValue(format) == "json")
                 JsonOut.Write([.. products.Zip(scents, (p, s) => (p.Name, JsonOut.Of(s.Budget, s.Allergens, s.Rule, s.Findings)))]);

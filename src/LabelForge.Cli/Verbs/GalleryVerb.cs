@@ -40,7 +40,7 @@ internal static class GalleryVerb
     private static (string Title, IReadOnlyList<ContactLabel> All) OfProducts(string named, string? folder, string? variant, string? market, string? design, DateOnly on)
     {
         var products = Shared.Products(named, folder, variant);
-        var all = Product.Each(products, p => Gallery.Of(p, Shared.MarketOf(market, p.Workshop.Business.Market), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
+        var all = Product.Each(products, p => Gallery.Of(p, Shared.MarketOf(market, p.Workshop), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
         var name = string.Join(", ", products.Select(p => p.Recipe.Name));
         return all.Count == 0
             ? throw new InputException(products[0].Recipe.File, 0, "call.no-room", ("name", name))
@@ -50,7 +50,7 @@ internal static class GalleryVerb
     private static (string Title, IReadOnlyList<ContactLabel> All) OfRange(Workshop workshop, string? market, string? design, DateOnly on)
     {
         Shared.SayRecipesLeftOut(workshop);
-        var (all, where) = (new List<ContactLabel>(), Shared.MarketOf(market, workshop.Business.Market));
+        var (all, where) = (new List<ContactLabel>(), Shared.MarketOf(market, workshop));
         foreach (var product in WorkshopRange.Of(workshop).Products)
         {
             if (LabelJob.Prepare(Product.Planned(workshop, product), where, design, new LotCode(on, 1), on).Fit is Fit.Fits fits)

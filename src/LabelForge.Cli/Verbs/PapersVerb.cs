@@ -23,7 +23,7 @@ internal static class PapersVerb
             var path = output.PathOrNone(r);
             var json = r.GetValue(format) == "json";
             var opened = Shared.OpenFolder(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
-            var where = Shared.MarketOf(r.GetValue(market), opened.Business.Market);
+            var where = Shared.MarketOf(r.GetValue(market), opened);
             var day = Shared.Date(r.GetValue(on));
             if (r.GetValue(kind) is not { } asked)
             {

@@ -82,7 +82,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
         var lot = Shared.Need(LotCode.Parse(lotText));
         var on = Shared.Date(r.GetValue(_on));
-        var market = Shared.MarketOf(r.GetValue(_market), products[0].Workshop.Business.Market);
+        var market = Shared.MarketOf(r.GetValue(_market), products[0].Workshop);
         var names = Shared.Need(NameStyleText.Parse(r.GetValue(_names)!));
         var jobs = Product.Each(LotBinding.Bind(products, lot, market, on), p => LabelJob.Prepare(p, market, r.GetValue(_design), lot, on, names));
         foreach (var missing in jobs.SelectMany(j => j.LeftOut.Select(m => jobs.Length > 1 ? $"{j.Product.Name}: {m}" : m)))
@@ -98,7 +98,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var on = Shared.Date(r.GetValue(_on));
         if (r.GetValue(_design) is { } design)
             throw new InputException(null, 0, "call.set-one-design", ("name", set.Name), ("design", design));
-        var job = SetLabel.Prepare(workshop, set, Shared.MarketOf(r.GetValue(_market), workshop.Business.Market), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
+        var job = SetLabel.Prepare(workshop, set, Shared.MarketOf(r.GetValue(_market), workshop), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
         foreach (var missing in job.LeftOut)
             Console.Error.WriteLine($"Note: {missing}");
         return ([job], lot, on);

@@ -50,7 +50,7 @@ internal static class PrintVerb
             Prewarm.Begin();
             var plan = book.Ask(books =>
             {
-                var planner = new RunPlanner(workshop, books, Shared.Need(MarketText.Parse(r.GetValue(market) ?? workshop.Business.Market)), options.On(r));
+                var planner = new RunPlanner(workshop, books, Shared.MarketOf(r.GetValue(market), workshop), options.On(r));
                 return planner.Plan(Wanted(r, planner, books), r.GetValue(Stock));
             });
             foreach (var note in plan.Notes)

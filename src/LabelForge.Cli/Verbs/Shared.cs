@@ -21,11 +21,12 @@ internal static class Shared
     public static Option<string?> Market() => new("--market") { Description = $"{MarketBook.Shipped.Listed}, or the folder of another (default: the workshop's)" };
 
     /// <summary>The market that the call names, by its id or by a folder that holds a market's files; else the one that the workshop names, else the usual one.</summary>
-    public static Market MarketOf(string? named, string? workshops = null) => (named, workshops) switch
+    public static Market MarketOf(string? named, Workshop? workshop = null) => (named, workshop) switch
     {
         ({ } folder, _) when File.Exists(Path.Combine(folder, "market.yaml")) => Markets.Market.At(folder),
         (null, null) => MarketBook.Shipped.Usual,
-        _ => Need(MarketText.Parse((named ?? workshops)!)),
+        (null, { } own) => own.Market,
+        _ => workshop?.Markets.Find(named) is { IsValue: true } known ? known.Value : Need(MarketText.Parse(named)),
     };
 
     public static Option<string> Format()

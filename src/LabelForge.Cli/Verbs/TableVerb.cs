@@ -37,7 +37,7 @@ internal static class TableVerb
             var path = output.Path(r);
             var opened = Shared.OpenFolder(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             var day = Shared.Date(r.GetValue(on));
-            var cards = new TableCards(opened, Shared.Need(MarketText.Parse(r.GetValue(market) ?? opened.Business.Market)), day);
+            var cards = new TableCards(opened, Shared.MarketOf(r.GetValue(market), opened), day);
             var asked = r.GetValue(products) is { Length: > 0 } named ? named : [.. opened.RecipeIds];
             var id = r.GetValue(card)!;
             var set = id == "gift-set" ? cards.GiftSet(SetOf(opened, asked, r.GetValue(name), r.GetValue(words)), r.GetValue(lot) is { } code ? Shared.Need(LotCode.Parse(code)) : null) : null;

@@ -10,10 +10,12 @@ public sealed class MarketBook
     private static readonly Lazy<MarketBook> Loaded = new(LoadShipped);
     private readonly ImmutableDictionary<string, Lazy<Market>> markets;
 
-    private MarketBook(ImmutableArray<string> ids)
+    private MarketBook(ImmutableArray<string> shipped, ImmutableArray<string> folders)
     {
-        Ids = ids;
-        markets = ids.ToImmutableDictionary(id => id, id => new Lazy<Market>(() => Market.Of(MarketFolder.Embedded(id), this)));
+        Ids = [.. shipped, .. folders.Select(f => Path.GetFileName(f))];
+        markets = shipped.Select(id => KeyValuePair.Create(id, new Lazy<Market>(() => Market.Of(MarketFolder.Embedded(id), this))))
+            .Concat(folders.Select(f => KeyValuePair.Create(Path.GetFileName(f), new Lazy<Market>(() => Market.Of(MarketFolder.At(f), this)))))
+            .ToImmutableDictionary();
     }
 
     /// <summary>The markets that ship with the program.</summary>
@@ -31,6 +33,19 @@ public sealed class MarketBook
     /// <summary>The ids as a sentence lists them: <c>us, eu, uk or ca</c>.</summary>
     public string Listed => $"{string.Join(", ", Ids[..^1])} or {Ids[^1]}";
 
+    /// <summary>The markets that ship, and a maker's own beside them: each folder in a folder that holds a market.yaml, by its name.</summary>
+    /// <param name="folder">The folder of folders; there need not be one.</param>
+    /// <exception cref="InputException">A folder bears the name of a market that ships.</exception>
+    public static MarketBook With(string folder)
+    {
+        string[] own = Directory.Exists(folder) ? [.. Directory.EnumerateDirectories(folder).Where(d => File.Exists(Path.Combine(d, "market.yaml"))).Order(StringComparer.Ordinal)] : [];
+        if (own.Length == 0)
+            return Shipped;
+        return own.FirstOrDefault(d => Shipped.Ids.Contains(Path.GetFileName(d))) is { } taken
+            ? throw new InputException(Path.Combine(taken, "market.yaml"), 0, "market.name-taken", ("id", Path.GetFileName(taken)))
+            : new(Shipped.Ids, [.. own]);
+    }
+
     /// <summary>A market by its id.</summary>
     public Parsed<Market> Find(string id) => markets.TryGetValue(id, out var market)
         ? Parsed<Market>.Of(market.Value)
@@ -38,6 +53,6 @@ public sealed class MarketBook
 
     private static MarketBook LoadShipped()
     {
-        return new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)]);
+        return new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)], []);
     }
 }

@@ -115,7 +115,7 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
     /// <param name="market">The market; null for the workshop's own.</param>
     /// <exception cref="InputException">A recipe or a material cannot be read.</exception>
     public static SupplierQuestions ForAll(Workshop workshop, DateOnly on, Market? market = null) =>
-        For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], (market ?? MarketText.Parse(workshop.Business.Market).OrRefuse()).On(on));
+        For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], (market ?? workshop.Market).On(on));
 
     // A scent without a certificate, or what holds an essential oil without one.
     private static SupplierQuestion? AllergensOf(Material material)

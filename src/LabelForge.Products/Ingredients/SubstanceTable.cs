@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using LabelForge.Markets;
 using LabelForge.Measures;
 
@@ -15,7 +16,7 @@ public sealed class SubstanceTable
     private static readonly string[] ColourHeading = ["number", "ref", "export", "basis", "read"];
 
     private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
-    private static readonly ConcurrentDictionary<Market, SubstanceTable> Parts = new();
+    private static readonly ConditionalWeakTable<Market, SubstanceTable> Parts = [];
     private readonly ILookup<string, SubstanceRule> byName;
 
     private SubstanceTable(ImmutableArray<SubstanceRule> all)
@@ -29,7 +30,7 @@ public sealed class SubstanceTable
 
     /// <summary>The rows that hold in a market of the table that it names; null where none is held for it.</summary>
     public static SubstanceTable? For(Market market) => market.Ways.Substances is { } name
-        ? Parts.GetOrAdd(market, _ => Tables.GetOrAdd(name, Ship).In(market))
+        ? Parts.GetValue(market, _ => Tables.GetOrAdd(name, Ship).In(market))
         : null;
 
     /// <summary>Every Colour Index number of the market's list of permitted colours; empty where it keeps none by number.</summary>

@@ -95,9 +95,12 @@ public sealed record Business(
     }
 
     /// <summary>Reads a workshop.yaml.</summary>
+    /// <param name="file">The file.</param>
+    /// <param name="markets">The markets that may be named; null for those that ship.</param>
     /// <exception cref="InputException">Something in it is wrong.</exception>
-    public static Business Read(MapNode file)
+    public static Business Read(MapNode file, MarketBook? markets = null)
     {
+        markets ??= MarketBook.Shipped;
         file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax", "zone");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
@@ -108,10 +111,10 @@ public sealed record Business(
             new Place(place?.OptionalText("street")?.Text, place?.OptionalText("city")?.Text, place?.OptionalText("region")?.Text,
                 place?.OptionalText("postcode")?.Text, place?.OptionalText("country")?.Text),
             contact?.OptionalText("phone")?.Text, contact?.OptionalText("web")?.Text, contact?.OptionalText("email")?.Text,
-            ReadMarket(file.OptionalText("market")), prefix is null ? null : CompanyPrefix.Read(prefix), file.OptionalText("currency")?.Text ?? "USD")
+            ReadMarket(file.OptionalText("market"), markets), prefix is null ? null : CompanyPrefix.Read(prefix), file.OptionalText("currency")?.Text ?? "USD")
         {
             Language = ReadLanguage(file.OptionalText("language")),
-            Responsible = ReadResponsible(file),
+            Responsible = ReadResponsible(file, markets),
             Records = file.OptionalText("records")?.Text,
             Look = LookWish.Read(file),
             Moulds = MouldSet.ReadAll(file),
@@ -140,14 +143,14 @@ public sealed record Business(
         : Phrases.Languages.Contains(node.Text) ? node.Text
         : throw node.Refuse("business.not-a-language", ("text", node.Text), ("list", string.Join(", ", Phrases.Languages)));
 
-    private static ImmutableDictionary<string, string> ReadResponsible(MapNode file) =>
-        file.OptionalMap("responsible")?.OnlyKeys("The responsible persons", [.. MarketBook.Shipped.Ids]) is { } map
+    private static ImmutableDictionary<string, string> ReadResponsible(MapNode file, MarketBook markets) =>
+        file.OptionalMap("responsible")?.OnlyKeys("The responsible persons", [.. markets.Ids]) is { } map
             ? map.Entries.ToImmutableDictionary(e => e.Key, e => map.Required(e.Key, "Name, Street 1, 1000 City, Country").Text)
             : ImmutableDictionary<string, string>.Empty;
 
-    private static string ReadMarket(TextNode? node) => node is null
-        ? MarketBook.Shipped.Ids[0]
-        : MarketBook.Shipped.Ids.Contains(node.Text) ? node.Text : throw node.Refuse("market.unknown", ("text", node.Text), ("listed", MarketBook.Shipped.Listed));
+    private static string ReadMarket(TextNode? node, MarketBook markets) => node is null
+        ? markets.Ids[0]
+        : markets.Ids.Contains(node.Text) ? node.Text : throw node.Refuse("market.unknown", ("text", node.Text), ("listed", markets.Listed));
 
     private static BusinessRole ReadRole(TextNode? node) => node?.Text switch
     {

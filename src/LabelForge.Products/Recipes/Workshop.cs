@@ -9,19 +9,20 @@ namespace LabelForge.Recipes;
 /// <summary>A maker's folder: the business, what is bought, what is made. Reading it changes nothing.</summary>
 public sealed class Workshop
 {
-    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials, ImmutableSortedDictionary<string, Problem> unreadable, IngredientDictionary dictionary)
+    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials, ImmutableSortedDictionary<string, Problem> unreadable, IngredientDictionary dictionary, MarketBook markets)
     {
+        Markets = markets;
         Dictionary = dictionary;
         Folder = folder;
         Business = business;
-        Materials = Bound(materials, business);
+        Materials = Bound(materials);
         Unreadable = unreadable;
     }
 
     // Few trust the law's limits; of the others nothing is made anew.
-    private static ImmutableDictionary<string, Material> Bound(ImmutableDictionary<string, Material> materials, Business business) =>
+    private ImmutableDictionary<string, Material> Bound(ImmutableDictionary<string, Material> materials) =>
         materials.Values.Where(m => m.Trusted is not null).ToArray() is { Length: > 0 } trusting
-            ? materials.SetItems(trusting.Select(m => KeyValuePair.Create(m.Id, LegalLimits.Bound(m, MarketText.Parse(business.Market).OrRefuse()))))
+            ? materials.SetItems(trusting.Select(m => KeyValuePair.Create(m.Id, LegalLimits.Bound(m, Market))))
             : materials;
 
     /// <summary>The folder.</summary>
@@ -29,6 +30,13 @@ public sealed class Workshop
 
     /// <summary>The business.</summary>
     public Business Business { get; }
+
+    /// <summary>The markets that it may name: those that ship, and its own in the folder <c>markets</c>.</summary>
+    public MarketBook Markets { get; }
+
+    /// <summary>The market that it sells in first.</summary>
+    /// <exception cref="InputException">Its folder, where it is one of the workshop's own, cannot be used.</exception>
+    public Market Market => Markets.Find(Business.Market).OrRefuse();
 
     /// <summary>The names known, and what is known of them.</summary>
     public IngredientDictionary Dictionary { get; }
@@ -51,7 +59,8 @@ public sealed class Workshop
         var file = Path.Combine(folder, "workshop.yaml");
         if (!File.Exists(file))
             throw new InputException(null, 0, "call.no-workshop-yaml", ("folder", folder));
-        var business = Business.Read(YamlFile.Read(file, "workshop.yaml"));
+        var markets = MarketBook.With(Path.Combine(folder, "markets"));
+        var business = Business.Read(YamlFile.Read(file, "workshop.yaml"), markets);
         var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
         var unreadable = ImmutableSortedDictionary.CreateBuilder<string, Problem>(StringComparer.Ordinal);
         foreach (var id in FilesIn(folder, "materials"))
@@ -65,11 +74,11 @@ public sealed class Workshop
                 unreadable.Add(id, e.Problem);
             }
         }
-        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable(), dictionary ?? IngredientDictionary.Shipped);
+        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable(), dictionary ?? IngredientDictionary.Shipped, markets);
     }
 
     /// <summary>The same workshop with other files for some materials, as they stood on another day.</summary>
-    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable, Dictionary);
+    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable, Dictionary, Markets);
 
     /// <summary>Reads a recipe, by id or by the path of its file.</summary>
     /// <exception cref="InputException">There is no such recipe, or something in it is wrong.</exception>

@@ -13,7 +13,7 @@ public static class BatchStatement
     {
         try
         {
-            return DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(batch.Recipe), MarketText.Parse(workshop.Business.Market).OrRefuse(), on).Statement;
+            return DeclarationBuilder.Build(workshop, batch, ProductKindOf.Recipe(batch.Recipe), workshop.Market, on).Statement;
         }
         catch (InputException)
         {

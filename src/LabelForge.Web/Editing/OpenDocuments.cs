@@ -136,7 +136,7 @@ public sealed partial class OpenDocuments : IDisposable
 
     private static string Shown(string room, string id) => room == Top ? $"{id}.yaml" : $"{room}/{id}.yaml";
 
-    private static Problem? Judge(string room, string id, string text)
+    private Problem? Judge(string room, string id, string text)
     {
         var shown = Shown(room, id);
         try
@@ -147,7 +147,7 @@ public sealed partial class OpenDocuments : IDisposable
                 Materials => MaterialFile.Read(id, file),
                 Recipes => RecipeFile.Read(id, file),
                 _ when id == Costs => LabelForge.Records.Money.CostsFile.Read(file, null),
-                _ => (object)LabelForge.Recipes.Business.Read(file),
+                _ => (object)LabelForge.Recipes.Business.Read(file, LabelForge.Markets.MarketBook.With(Path.Combine(Folder, "markets"))),
             };
             return null;
         }

@@ -59,7 +59,7 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
         if ((wish.Variant ?? recipe.Variants.FirstOrDefault()?.Name) is { } variant)
             recipe = recipe.Variant(variant);
         var product = Product.Planned(workshop, recipe);
-        var market = wish.Market ?? MarketText.Parse(workshop.Business.Market).OrRefuse();
+        var market = wish.Market ?? workshop.Market;
         // The books are opened and read whole: not at each keystroke for a lot that nobody has begun.
         if (wish is { IsBegun: true, Lot: { } lot })
             product = LotProducts.Of(product, lot, market, options.Today());

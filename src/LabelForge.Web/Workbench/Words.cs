@@ -7,8 +7,10 @@ namespace LabelForge.Web.Workbench;
 internal static class Words
 {
     /// <summary>Markets.</summary>
-    public static IReadOnlyList<(string Id, string Name)> Markets { get; } =
-        [.. MarketBook.Shipped.All.Select(m => (m.Id, m.Name.StartsWith("the ", StringComparison.Ordinal) ? m.Name[4..] : m.Name))];
+    public static IReadOnlyList<(string Id, string Name)> Markets(Workshop? workshop) => [.. (workshop?.Markets ?? MarketBook.Shipped).All.Select(m => (m.Id, NameOf(m)))];
+
+    /// <summary>A market, by itself.</summary>
+    public static string NameOf(Market market) => market.Name.StartsWith("the ", StringComparison.Ordinal) ? market.Name[4..] : market.Name;
 
     /// <summary>What a material is bought as.</summary>
     public static IReadOnlyList<(string Id, string Name)> Kinds { get; } =

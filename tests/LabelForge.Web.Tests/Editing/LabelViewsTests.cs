@@ -36,4 +36,33 @@ public class LabelViewsTests
             Directory.Delete(folder, recursive: true);
         }
     }
+
+    // A market that no code knows: its folder lies in the workshop, and workshop.yaml names it.
+    [Fact]
+    public void A_market_of_the_workshops_own_is_drawn_and_judged_on_the_page()
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
+        try
+        {
+            Browsing.Window.WriteExample(folder);
+            Directory.CreateDirectory(Path.Combine(folder, "markets", "tv"));
+            foreach (var file in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "tv")))
+                File.Copy(file, Path.Combine(folder, "markets", "tv", Path.GetFileName(file)));
+            var own = Path.Combine(folder, "workshop.yaml");
+            File.WriteAllText(own, File.ReadAllText(own).Replace("market: us", "market: tv", StringComparison.Ordinal));
+            var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
+            using var documents = new OpenDocuments(options);
+            Assert.Null(documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
+            var cache = new WorkshopCache(documents);
+            Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
+            var view = new LabelViews(cache, new TemporaryDownloads(), options).Of("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(), CancellationToken.None, _ => { });
+            Assert.Equal("tv", view.Report!.Market);
+            Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());
+            Assert.NotEmpty(view.Pictures);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
 }

@@ -68,7 +68,7 @@ public abstract class RecipeView : EditorView
     protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);
 
     /// <summary>How the label is wanted now.</summary>
-    protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant, Market: Choice.Market is { } m && Markets.MarketText.Parse(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
+    protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant, Market: Choice.Market is { } m && (WorkshopCache.Read().Workshop?.Markets ?? Markets.MarketBook.Shipped).Find(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
         ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "variants", "period after opening", "best before", "origin", "notes"];
