@@ -39,7 +39,7 @@ internal static class ColourVerb
             var wanted = r.GetValue(want) is { } text ? Colour.Parse(text) ?? throw new InputException(null, 0, "look.not-a-colour", ("text", text)) : picked;
             if (wanted is not { } shade)
                 return Tell(products, json);
-            var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop.Business.Market);
+            var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop);
             var answers = Product.Each(products, p => (p, ProductColours.Nearest(p, shade, where, Shared.Date(r.GetValue(on)))));
             if (json)
                 JsonOut.Write([.. answers.Select(a => (a.p.Name, (object)Data(a.Item2)))]);

@@ -12,7 +12,7 @@ public partial class FormatTests
 
     [Fact]
     public void Imports_stand_in_the_order_of_the_format() =>
-        Assert.Empty(Sources().Where(f => Imports(f) is var imports && !imports.SequenceEqual(imports.OrderBy(i => i, ImportOrder))));
+        Assert.DoesNotContain(Sources(), f => Imports(f) is var imports && !imports.SequenceEqual(imports.OrderBy(i => i, ImportOrder)));
 
     [Theory]
     [InlineData(true, "System.Text", "LabelForge.Checks")]
