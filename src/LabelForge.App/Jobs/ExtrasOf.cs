@@ -26,6 +26,8 @@ internal static class ExtrasOf
             .ToImmutableDictionary(f => f, f => ArtFile.Read(Path.Combine(workshop.Folder, "designs"), f));
         if (wish.Logo is { } logo)
             art = art.SetItem(LabelExtras.Logo, ArtFile.Read(Path.Combine(workshop.Folder, "designs"), logo.Text));
+        if (wish.Picture is { } picture)
+            art = art.SetItem(LabelExtras.Picture, ArtFile.Read(Path.Combine(workshop.Folder, "designs"), picture.Text));
         return new LabelExtras(symbols, art);
     }
 }

@@ -45,6 +45,7 @@ public static class SetLabel
             Identity = set.Identity ?? $"Set of {set.Pieces}: {string.Join(", ", each.Select(e => e.Job.Content.Identity).Distinct(StringComparer.OrdinalIgnoreCase))}",
             ScentLine = null,
             OwnWords = null,
+            Claim = null,
             Price = null,
             Lot = lot?.ToString(),
             LotElementString = null,

@@ -50,7 +50,7 @@ public sealed class WorkshopRange
     public static LabelContent WithWords(LabelContent content, Workshop workshop, Recipe recipe)
     {
         var wish = recipe.Look.Over(workshop.Business.Look);
-        return content with { ScentLine = wish.Line?.Text, OwnWords = wish.Words?.Text, Price = wish.Price?.Text, Link = wish.Link?.Text };
+        return content with { ScentLine = wish.Line?.Text, OwnWords = wish.Words?.Text, Claim = wish.Claim?.Text, Price = wish.Price?.Text, Link = wish.Link?.Text };
     }
 
     private static string Key(Recipe recipe) => $"{recipe.Id}/{recipe.Name}";

@@ -22,6 +22,9 @@ public sealed record LabelContent
     /// <summary>The maker's own words; null where the look has none.</summary>
     public string? OwnWords { get; init; }
 
+    /// <summary>A claim on the front; null where the look has none.</summary>
+    public string? Claim { get; init; }
+
     /// <summary>The price as the maker writes it; null where the look has none.</summary>
     public string? Price { get; init; }
 

@@ -151,5 +151,6 @@ internal sealed record RoleOnFront(string Face, decimal Least, decimal Most, int
         .Add(Role.NetQuantity, new("semibold", 1.5m, 1.5m, 2, 1.02))
         .Add(Role.ScentLine, new("medium", 1.2m, 1.5m, 3, 1.25))
         .Add(Role.Words, new("medium", 1.1m, 1.3m, 3, 1.2))
+        .Add(Role.Claim, new("semibold", 1.15m, 1.4m, 2, 1.2))
         .Add(Role.Price, new("semibold", 1.3m, 1.8m, 1, 1.1));
 }

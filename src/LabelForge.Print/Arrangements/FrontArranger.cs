@@ -16,6 +16,9 @@ internal sealed class FrontArranger
     public const double NameOverNet = 1.6;
 
     private const double NameAtLeast = 1;
+    private const double SizeStep = 0.1;
+    private const double Probe = 1 / 4d;
+    private const int Halvings = 6;
 
     private const int Passes = 4;
 
@@ -34,13 +37,13 @@ internal sealed class FrontArranger
     public static ArrangedFront? Arrange(FrontFace face, ArrangementBox root, Func<DesignElement, ElementText?> words, ArtBlock? picture = null)
     {
         var said = new FrontWords(words, face.Look.Most);
-        if (Pruned(root, said, picture) is not { } kept)
+        if (Pruned(WindowOrder.Of(root, face.Look.OrnamentAbove), said, picture) is not { } kept)
             return null;
         var arranger = new FrontArranger(face, kept, said, picture);
         ArrangedFront? best = null;
         foreach (var level in Enum.GetValues<WindowLevel>())
         {
-            if (arranger.At(level) is not { } found)
+            if (arranger.Wanted(level) is not { } found)
                 continue;
             // A window that is only smaller is worth a larger name; none at all only where the name would else be less than the net quantity.
             var wanted = level == WindowLevel.None ? NameAtLeast : NameOverNet;
@@ -52,18 +55,37 @@ internal sealed class FrontArranger
         return best;
     }
 
-    private ArrangedFront? At(WindowLevel level)
+    // A window that is asked for larger is made as large as leaves the name its proper size.
+    private ArrangedFront? Wanted(WindowLevel level)
     {
-        if (Settle(0, level) is not { } least)
+        for (var size = _face.Look.OrnamentSize; level == WindowLevel.Want && size > 1; size -= SizeStep)
+        {
+            if (At(level, size) is { NameToNet: >= NameOverNet } found)
+                return found;
+        }
+        return At(level, Math.Min(1, _face.Look.OrnamentSize));
+    }
+
+    private ArrangedFront? At(WindowLevel level, double windowSize)
+    {
+        if (Settle(0, level, windowSize) is not { } least)
             return null;
         var best = least;
-        var (low, high) = (0.0, 1.0);
-        if (Settle(1, level) is { } most)
+        var (low, high) = (0.0, Probe);
+        if (Settle(1, level, windowSize) is { } most)
             return most;
-        for (var i = 0; i < 8; i++)
+        // Two lines may have room for larger letters where one of smaller letters has none: the first that fits from the top counts.
+        for (var probe = 1 - Probe; probe > 0; probe -= Probe)
+        {
+            if (Settle(probe, level, windowSize) is not { } large)
+                continue;
+            (low, high, best) = (probe, probe + Probe, large);
+            break;
+        }
+        for (var i = 0; i < Halvings; i++)
         {
             var middle = (low + high) / 2;
-            if (Settle(middle, level) is { } found)
+            if (Settle(middle, level, windowSize) is { } found)
                 (low, best) = (middle, found);
             else
                 high = middle;
@@ -72,9 +94,9 @@ internal sealed class FrontArranger
     }
 
     // Widths in a circle depend on heights and heights on widths; a few passes settle them.
-    private ArrangedFront? Settle(double step, WindowLevel level)
+    private ArrangedFront? Settle(double step, WindowLevel level, double windowSize)
     {
-        var state = new FrontPass(_face, _words, step, level, _picture);
+        var state = new FrontPass(_face, _words, step, level, windowSize, _picture);
         for (var pass = 0; pass < Passes; pass++)
         {
             state.Begin();

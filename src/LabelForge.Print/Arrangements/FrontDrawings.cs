@@ -51,6 +51,12 @@ internal sealed class FrontDrawings(FrontFace face)
             (ornament.Seed, ornament.Density, ornament.Weight)), ground)));
     }
 
+    /// <summary>The ink of a drawing in a window on a ground.</summary>
+    public Colour InkOf(BoxGround ground) => ColourOf(OrnamentInk.First, ground);
+
+    /// <summary>The outline of a window, which cuts off what is larger.</summary>
+    public PictureClip Clip(ArrangementBox box, double x, double y, double width, double height) => new(Outline(Shape(box, width, height), width, height, x, y), x, y, PointsPerMillimetre);
+
     /// <summary>A window with the ornament.</summary>
     public void Window(ArrangementBox box, double x, double y, double width, double height, BoxGround ground)
     {
@@ -59,9 +65,12 @@ internal sealed class FrontDrawings(FrontFace face)
             width -= FrontFace.Rim;
         if (ground != BoxGround.Plate && box.Ground == BoxGround.None && x <= face.Left + 0.5 && !face.BeginsAtCut)
             (x, width) = (x + FrontFace.Rim, width - FrontFace.Rim);
-        var shape = box.Shape == BoxShape.Arch && height < width / 2 + 2 * PointsPerMillimetre ? box with { Shape = BoxShape.Box } : box;
-        Ground(shape, x, y, width, height, ground, behind: true);
+        Ground(Shape(box, width, height), x, y, width, height, ground, behind: true);
     }
+
+    // An arch lower than its own bow is a box.
+    private static ArrangementBox Shape(ArrangementBox box, double width, double height) =>
+        box.Shape == BoxShape.Arch && height < width / 2 + 2 * PointsPerMillimetre ? box with { Shape = BoxShape.Box } : box;
 
     /// <summary>A thin line inside a box's outline.</summary>
     public void Ring(ArrangementBox box, double x, double y, double width, double height, BoxGround ground)

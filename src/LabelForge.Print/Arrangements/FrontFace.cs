@@ -16,6 +16,12 @@ namespace LabelForge.Print.Arrangements;
 /// <param name="ClearBeside">Clear space at its sides, in widths of its N.</param>
 internal sealed record FrontFace(double Left, double Top, double Width, double Height, bool Round, Look Look, DesignStyle Style, double ClearHeights, double ClearBeside)
 {
+    /// <summary>The product's own picture, which stands in the window; null for the look's ornament.</summary>
+    public ArtBlock? Photo { get; init; }
+
+    /// <summary>Whether there is anything to show in a window.</summary>
+    public bool HasWindow => Look.Ornament is not null || Photo is not null;
+
     /// <summary>Whether its left side is the label's.</summary>
     public bool BeginsAtCut { get; init; } = true;
 
@@ -29,14 +35,31 @@ internal sealed record FrontFace(double Left, double Top, double Width, double H
 /// <summary>Words at their place on a front.</summary>
 internal sealed record FrontText(ImmutableArray<PlacedLine> Lines, PlacedText Report);
 
+/// <summary>A picture of the maker's on a front; lengths in points.</summary>
+/// <param name="Art">The picture.</param>
+/// <param name="X">Its left edge.</param>
+/// <param name="Y">Its top edge.</param>
+/// <param name="Width">Its width.</param>
+internal sealed record ArrangedPicture(ArtBlock Art, double X, double Y, double Width)
+{
+    /// <summary>Whether it fills the window, in the place of an ornament.</summary>
+    public bool InWindow { get; init; }
+
+    /// <summary>The ink of paths that take the label's; null for the label's own.</summary>
+    public Colour? Ink { get; init; }
+
+    /// <summary>What is cut off of it; null where nothing is.</summary>
+    public PictureClip? Clip { get; init; }
+}
+
 /// <summary>A front arranged.</summary>
 /// <param name="Texts">Its words.</param>
 /// <param name="Drawn">Draws what stands under them, in painting order; sizes are tried without drawing.</param>
-/// <param name="Pictures">The maker's pictures, with their boxes in points.</param>
+/// <param name="Pictures">The maker's pictures.</param>
 /// <param name="Bars">Thin lines.</param>
 /// <param name="NameToNet">How many times as high the name's letters are as the net quantity's; infinite where there is none of them.</param>
 internal sealed record ArrangedFront(
-    ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<(ArtBlock Art, double X, double Y, double Width)> Pictures,
+    ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<ArrangedPicture> Pictures,
     ImmutableArray<PlacedBar> Bars, double NameToNet)
 {
     /// <summary>What stands under the words.</summary>

@@ -8,6 +8,7 @@ namespace LabelForge.Print.Arrangements;
 internal sealed partial class FrontPass
 {
     // Words on a circle take at most so much of it, in radians.
+    private const double DrawingInWindow = 0.86;
     private const double LongestArc = 2.5;
 
     // On a plate a window stands close below, which a longer arc would come down to.
@@ -54,17 +55,33 @@ internal sealed partial class FrontPass
                 var wide = Math.Min(box.Width ?? inner.Width, inner.Width);
                 var left = inner.X + (inner.Width - wide) * (box.Side switch { Side.Centre => 0.5, Side.Right => 1, _ => 0 });
                 if (inner.Height >= Math.Min(box.Least, box.Size ?? box.Least) - 0.01)
-                    _drawings.Window(box, left, inner.Y, wide, inner.Height, on);
+                    Window(box, left, inner.Y, wide, inner.Height, on);
                 break;
             case BoxKind.Picture:
                 var pictureWide = PictureWidth(box, inner.Width);
-                _pictures.Add((picture!, inner.X + (inner.Width - pictureWide) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, pictureWide));
+                _pictures.Add(new(picture!, inner.X + (inner.Width - pictureWide) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, pictureWide));
                 break;
             case BoxKind.Rule:
                 var rule = Math.Min(box.Width ?? inner.Width, inner.Width);
                 _bars.Add(new PlacedBar(inner.X + (inner.Width - rule) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, rule, RuleThickness, _drawings.InkOn(on, Role.Business)));
                 break;
         }
+    }
+
+    // A photo fills the window, and what does not fit its outline is cut off; a drawing stands in it whole.
+    private void Window(ArrangementBox box, double x, double y, double width, double height, BoxGround on)
+    {
+        if (face.Photo is not { } photo)
+        {
+            _drawings.Window(box, x, y, width, height, on);
+            return;
+        }
+        var fills = !photo.Image.IsEmpty;
+        if (!fills)
+            _drawings.Ground(box, x, y, width, height, on, behind: false);
+        var scale = fills ? Math.Max(width / photo.UnitsWide, height / photo.UnitsHigh) : DrawingInWindow * Math.Min(width / photo.UnitsWide, height / photo.UnitsHigh);
+        var (wide, high) = (photo.UnitsWide * scale, photo.UnitsHigh * scale);
+        _pictures.Add(new(photo, x + (width - wide) / 2, y + (height - high) / 2, wide) { InWindow = true, Ink = _drawings.InkOf(on), Clip = fills ? _drawings.Clip(box, x, y, width, height) : null });
     }
 
     // What is set into the ground is the one box inside it; a disc is as large as that holds.

@@ -7,7 +7,7 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Arrangements;
 
 /// <summary>One try at a front, at one step of enlargement: heights from the words, then places from the heights.</summary>
-internal sealed partial class FrontPass(FrontFace face, FrontWords words, double step, WindowLevel level, ArtBlock? picture)
+internal sealed partial class FrontPass(FrontFace face, FrontWords words, double step, WindowLevel level, double windowSize, ArtBlock? picture)
 {
     private const double RuleThickness = 0.6;
     private const double PairGap = 9;
@@ -21,7 +21,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private readonly Dictionary<ArrangementBox, double> _limits = new(ReferenceEqualityComparer.Instance);
     private readonly FrontDrawings _drawings = new(face);
     private ImmutableArray<FrontText>.Builder _texts = ImmutableArray.CreateBuilder<FrontText>();
-    private ImmutableArray<(ArtBlock, double, double, double)>.Builder _pictures = ImmutableArray.CreateBuilder<(ArtBlock, double, double, double)>();
+    private ImmutableArray<ArrangedPicture>.Builder _pictures = ImmutableArray.CreateBuilder<ArrangedPicture>();
     private ImmutableArray<PlacedBar>.Builder _bars = ImmutableArray.CreateBuilder<PlacedBar>();
     private decimal _name;
     private decimal _nameBefore;
@@ -93,14 +93,14 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private double PictureWidth(ArrangementBox box, double width) =>
         Math.Min(Math.Min(box.Width ?? 20, width), box.Most * picture!.UnitsWide / picture.UnitsHigh);
 
-    private double WindowHeight(ArrangementBox box) => face.Look.Ornament is null ? 0 : level switch
+    private double WindowHeight(ArrangementBox box) => !face.HasWindow ? 0 : level switch
     {
-        WindowLevel.Want => Math.Min(box.Most, Math.Max(box.Want, box.Least)),
+        WindowLevel.Want => Math.Min(box.Most, Math.Max(box.Want * windowSize, box.Least)),
         WindowLevel.Least => box.Least,
         _ => 0,
     };
 
-    private bool IsGone(ArrangementBox box) => box.Kind == BoxKind.Ornament && (level == WindowLevel.None || face.Look.Ornament is null);
+    private bool IsGone(ArrangementBox box) => box.Kind == BoxKind.Ornament && (level == WindowLevel.None || !face.HasWindow);
 
     private double RowsHeight(ImmutableArray<ArrangementBox> rows, double width)
     {

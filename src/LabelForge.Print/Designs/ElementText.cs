@@ -63,6 +63,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         Role.ScentLine => content.ScentLine,
         Role.Words => content.OwnWords,
         Role.Price => content.Price,
+        Role.Claim => content.Claim,
         _ => null,
     } is { } text && !string.IsNullOrWhiteSpace(text) ? text : null;
 
@@ -102,7 +103,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         var lines = ImmutableArray.CreateBuilder<ImmutableArray<MeasuredText>>();
         foreach (var part in parts)
         {
-            var broken = Paragraph.Break(part, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words, noLoneWord: true);
+            var broken = Paragraph.Break(part, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words or Role.Claim, noLoneWord: true);
             if (broken.TooWide is { } wide)
                 return ([], wide);
             lines.AddRange(broken.Lines.Select(range => LineOf([.. part.Take(range)], size)));
@@ -139,7 +140,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         if (Element.Role == Role.NetQuantity)
             return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal).Replace(") ", ")\n", StringComparison.Ordinal).Split('\n'), Element.Face, lineWidth)];
         // A name is broken where a reader would pause: "Bramble" and "& Shea".
-        if (Element.Role is Role.Name or Role.Identity or Role.ScentLine or Role.Words)
+        if (Element.Role is Role.Name or Role.Identity or Role.ScentLine or Role.Words or Role.Claim)
             return [.. Paragraph.OfPieces(SenseBreaks.Of(Text), Element.Face, lineWidth, Element.Tracking)];
         if (Element.Role == Role.Contact)
             return [.. Paragraph.OfPieces(Dotted(Text), Element.Face, lineWidth, Element.Tracking)];

@@ -146,8 +146,14 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     /// </summary>
     public bool TakesLook => !Panels.SelectMany(p => p.Elements).Any(e => e.Role is Role.Count or Role.Art or Role.LotBarcode);
 
+    /// <summary>The stock's own colour.</summary>
+    public Colour Stock { get; init; } = Colour.White;
+
+    /// <summary>A colour as it is seen on the stock: through transparent inks the stock shows.</summary>
+    public Colour Seen(Colour ink) => Look?.Palette.Seen(ink) ?? ink;
+
     /// <summary>The same design with a look: its colours, and its arrangement on the fronts.</summary>
-    public LabelDesign In(Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink };
+    public LabelDesign In(Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink, Stock = look.Palette.Stock };
 
     // What ships does not change: a design for a package is read once.
     private static readonly FoundBefore<(string, string?), LabelDesign> Loaded = new(500);

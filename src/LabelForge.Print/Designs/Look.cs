@@ -29,6 +29,18 @@ public sealed record Look
     /// <summary>The pair of types, by its style's id.</summary>
     public required string Types { get; init; }
 
+    /// <summary>Whether the printer lays white ink under what it prints, as the maker says.</summary>
+    public bool WhiteInk { get; init; }
+
+    /// <summary>How large the name is, as a part of what there is room for: 0.5 to 1. It never falls below its least.</summary>
+    public double NameSize { get; init; } = 1;
+
+    /// <summary>How high the ornament's window is wanted, in times of what the arrangement wants: 0.5 to 2.</summary>
+    public double OrnamentSize { get; init; } = 1;
+
+    /// <summary>Whether the window stands above the name or below it; null as the arrangement has it.</summary>
+    public bool? OrnamentAbove { get; init; }
+
     /// <summary>Whether a name may take a line more than usual, where it has no room else.</summary>
     public bool LongName { get; init; }
 

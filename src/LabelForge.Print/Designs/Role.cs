@@ -71,6 +71,9 @@ public enum Role
 
     /// <summary>The maker's page, as a code to scan.</summary>
     Link,
+
+    /// <summary>A claim.</summary>
+    Claim,
 }
 
 /// <summary>Roles by the names that design files use.</summary>
@@ -79,7 +82,7 @@ public static class Roles
     /// <summary>The names, in the order of <see cref="Role"/>.</summary>
     public static IReadOnlyList<string> Names { get; } =
         ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot", "barcode", "rule",
-            "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art", "scent-line", "words", "price", "link"];
+            "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art", "scent-line", "words", "price", "link", "claim"];
 
     /// <summary>A role's name in files and messages.</summary>
     public static string NameOf(Role role) => Names[(int)role];

@@ -80,6 +80,12 @@ internal static class ArtPainter
     {
         using var bitmap = SKImage.FromEncodedData(image.Bytes.AsSpan());
         var state = canvas.Save();
+        if (image.Clip is { } clip)
+        {
+            using var outline = SKPath.ParseSvgPathData(clip.Outline);
+            outline.Transform(SKMatrix.CreateScaleTranslation((float)clip.Scale, (float)clip.Scale, (float)(left + clip.X), (float)(top + clip.Y)));
+            canvas.ClipPath(outline, SKClipOperation.Intersect, antialias: true);
+        }
         if (image.Turned)
             canvas.RotateDegrees(180, (float)(left + image.X + image.Width / 2), (float)(top + image.Y + image.Height / 2));
         canvas.DrawImage(bitmap, SKRect.Create((float)(left + image.X), (float)(top + image.Y), (float)image.Width, (float)image.Height), new SKSamplingOptions(SKCubicResampler.Mitchell));

@@ -60,7 +60,18 @@ public sealed record PlacedBar(double X, double Y, double Width, double Height, 
 public sealed record PlacedShape(string Path, double X, double Y, double Scale, Colour? Fill, Colour? Stroke, double StrokeWidth, bool Turned);
 
 /// <summary>A picture of the maker's at its place, in points; PNG or JPEG bytes that were decoded once already.</summary>
-public sealed record PlacedImage(ImmutableArray<byte> Bytes, double X, double Y, double Width, double Height, bool Turned);
+public sealed record PlacedImage(ImmutableArray<byte> Bytes, double X, double Y, double Width, double Height, bool Turned)
+{
+    /// <summary>What is cut off of it; null where nothing is.</summary>
+    public PictureClip? Clip { get; init; }
+}
+
+/// <summary>An outline outside of which a picture is not drawn.</summary>
+/// <param name="Outline">Path data as SVG writes it.</param>
+/// <param name="X">Where its origin stands, points from the label's left edge.</param>
+/// <param name="Y">Where its origin stands, points from the label's top.</param>
+/// <param name="Scale">Points to one unit.</param>
+public sealed record PictureClip(string Outline, double X, double Y, double Scale);
 
 /// <summary>An element of text as it would be printed, for checks to read.</summary>
 /// <param name="Role">What it says.</param>
@@ -106,4 +117,27 @@ public sealed record LabelLayout
 
     /// <summary>What the content or the caller gave and the label does not show, in plain words.</summary>
     public required ImmutableArray<string> LeftOut { get; init; }
+
+    /// <summary>The label in other colours; pictures of pixels stay as they are.</summary>
+    internal LabelLayout Recoloured(Func<Colour, Colour> of)
+    {
+        Colour? Of(Colour? colour) => colour is { } known ? of(known) : null;
+        return this with
+        {
+            Design = Design with { Ink = of(Design.Ink), Ground = of(Design.Ground) },
+            Lines = [.. Lines.Select(l => l with { Ink = Of(l.Ink), Ground = Of(l.Ground) })],
+            Bars = [.. Bars.Select(b => b with { Ink = Of(b.Ink) })],
+            Drawings = [.. Drawings.Select(d => d with { Paths = [.. d.Paths.Select(p => p with { Fill = Of(p.Fill), Stroke = Of(p.Stroke) })] })],
+            Shapes = [.. Shapes.Select(s => s with { Fill = Of(s.Fill), Stroke = Of(s.Stroke) })],
+        };
+    }
+
+    /// <summary>The label as it is seen, for a picture of it: on its stock's own colour, which shows through inks that do not cover it. Not for printing.</summary>
+    public LabelLayout OnStock()
+    {
+        if (Design.Stock == Colour.White)
+            return this;
+        var seen = Recoloured(Design.Seen);
+        return seen with { Design = seen.Design with { Ground = Design.Stock, GroundIsStock = false, Bleed = default } };
+    }
 }

@@ -64,7 +64,8 @@ internal static class ConstraintMeasure
     private static IEnumerable<Constraint> Whole(LabelLayout layout, PrintRules rules)
     {
         var design = layout.Design;
-        var (ink, ground) = layout.Lines.Select(l => (Ink: l.Ink ?? design.Ink, Ground: l.Ground ?? design.Ground)).Append((Ink: design.Ink, Ground: design.Ground)).MinBy(p => Colour.Contrast(p.Ink, p.Ground));
+        var (ink, ground) = layout.Lines.Select(l => (Ink: l.Ink ?? design.Ink, Ground: l.Ground ?? design.Ground)).Append((Ink: design.Ink, Ground: design.Ground))
+            .Select(p => (Ink: design.Seen(p.Ink), Ground: design.Seen(p.Ground))).MinBy(p => Colour.Contrast(p.Ink, p.Ground));
         yield return new Constraint("print.contrast", null, $"Contrast of the ink {ink} on the ground {ground}",
             Math.Floor((decimal)Colour.Contrast(ink, ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation, true,
             "Choose a darker ink or a lighter ground, or the other way about.");

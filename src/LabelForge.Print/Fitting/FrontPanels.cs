@@ -17,7 +17,7 @@ internal static class FrontPanels
         !panel.Turned && panel.Elements.Any(e => e.Role == Role.Name) && panel.Elements.All(e => OnFronts.Contains(e.Role));
 
     /// <summary>Arranges a front; null where its words have no room in the look's arrangement.</summary>
-    public static ArrangedFront? Arrange(LabelDesign design, DesignPanel panel, Look look, LabelContent content, PrintRules rules, ArtBlock? picture)
+    public static ArrangedFront? Arrange(LabelDesign design, DesignPanel panel, Look look, LabelContent content, PrintRules rules, ArtBlock? logo, ArtBlock? photo = null)
     {
         var style = DesignStyle.Load(look.Types);
         var (left, top, width, height) = design.Round
@@ -25,12 +25,13 @@ internal static class FrontPanels
             : (Points.Of(panel.X), Points.Of(panel.Y), Points.Of(panel.Width), Points.Of(panel.Height));
         var face = new FrontFace(left, top, width, height, design.Round, look, style, rules.ClearAbove, (double)(rules.ClearBeside?.Figure ?? 1m))
         {
+            Photo = photo,
             BeginsAtCut = left < 0.5,
             EndsAtCut = left + width > Points.Of(design.Width) - 0.5,
         };
         if (ArrangementFile.For(look.Arrangement, width, height, design.Round, style, look.LongName) is not { } root)
             return null;
         var said = panel.Elements.Select(e => e.Role).ToHashSet();
-        return FrontArranger.Arrange(face, root, e => said.Contains(e.Role) || e.Role is Role.ScentLine or Role.Words or Role.Price ? ElementText.From(e, content, design.Id) : null, picture);
+        return FrontArranger.Arrange(face, root, e => said.Contains(e.Role) || e.Role is Role.ScentLine or Role.Words or Role.Claim or Role.Price ? ElementText.From(e, content, design.Id) : null, logo);
     }
 }

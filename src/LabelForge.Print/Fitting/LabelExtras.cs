@@ -10,6 +10,9 @@ public sealed record LabelExtras(ImmutableDictionary<Role, InkBlock> Symbols, Im
     /// <summary>The key of the look's logo among the art.</summary>
     public const string Logo = "look/logo";
 
+    /// <summary>The key of the product's own picture among the art.</summary>
+    public const string Picture = "look/picture";
+
     /// <summary>Nothing.</summary>
     public static LabelExtras None { get; } = new(ImmutableDictionary<Role, InkBlock>.Empty, ImmutableDictionary<string, ArtBlock>.Empty);
 }

@@ -53,6 +53,9 @@ public static class LabelFitter
         ? $"The frame {asked.Frame!.Id} leaves no room for these words, and is left out."
         : $"The arrangement {asked.Arrangement} has no room for these words here; {used.Arrangement} is used.";
 
+    // What a maker adds to a front, which not every arrangement has a place for.
+    private static readonly Role[] MakersOwn = [Role.Words, Role.Claim, Role.Price];
+
     private static Fit FitPanels(LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras, PrintRules rules)
     {
         var assembly = new LayoutAssembly(design);
@@ -64,11 +67,16 @@ public static class LabelFitter
             if (design.Look is { } look && FrontPanels.IsFront(panel))
             {
                 var logo = extras.Art.GetValueOrDefault(LabelExtras.Logo);
-                if ((FrontPanels.Arrange(design, panel, look, content, rules, logo) ?? FrontPanels.Arrange(design, panel, look, content, rules, null)) is not { } front)
+                var photo = extras.Art.GetValueOrDefault(LabelExtras.Picture);
+                if ((FrontPanels.Arrange(design, panel, look, content, rules, logo, photo) ?? FrontPanels.Arrange(design, panel, look, content, rules, null, photo)) is not { } front)
                     return new Fit.DoesNotFit(panel.Id, null, default, new Problem(null, 0, "fit.no-room", ("arrangement", look.Arrangement)));
                 assembly.Add(front);
-                if (logo is not null && front.Pictures.IsEmpty)
+                if (logo is not null && front.Pictures.All(p => p.InWindow))
                     assembly.LeaveOut($"The logo has no room on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
+                if (photo is not null && !front.Pictures.Any(p => p.InWindow))
+                    assembly.LeaveOut($"The picture has no window on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
+                foreach (var role in MakersOwn.Where(r => ElementText.WordsOf(r, content) is not null && front.Texts.All(t => t.Report.Role != r)))
+                    assembly.LeaveOut($"The {Roles.NameOf(role)} has no place on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
                 continue;
             }
             var items = Items(panel, design, content, barcode, extras).ToList();
@@ -91,6 +99,8 @@ public static class LabelFitter
                 return Refusal(panel, least, content.Market.On(content.On));
             assembly.Add(panel, arranger.Arrange(items, arranger.Step(items, design.Look?.Backs.GetValueOrDefault(panel.Id)?.Step) ?? 0));
         }
+        if (design.Look is { WhiteInk: false, Palette: { Covers: true, Stock: var stock } } && stock != Colour.White)
+            assembly.LeaveOut($"On stock as dark as {stock} nothing is read without white ink under it. Write \"white ink: true\" in look where your printer has it; else take lighter stock.");
         var layout = assembly.Finish();
         layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules, content.PrincipalPanel?.Area)] };
         return layout.Constraints.FirstOrDefault(c => c.Required && !c.Kept) is { } broken

@@ -68,8 +68,8 @@ internal sealed class LayoutAssembly(LabelDesign design)
         lines.AddRange(front.Texts.SelectMany(t => t.Lines));
         texts.AddRange(front.Texts.Select(t => t.Report));
         said.UnionWith(front.Texts.Select(t => t.Report.Role));
-        foreach (var (art, x, y, width) in front.Pictures)
-            AddPicture(art, x, y, width);
+        foreach (var picture in front.Pictures)
+            AddPicture(picture.Art, picture.X, picture.Y, picture.Width, picture.Ink, picture.Clip);
     }
 
     /// <summary>Adds a drawing; of a turned panel, turned with it.</summary>
@@ -127,7 +127,8 @@ internal sealed class LayoutAssembly(LabelDesign design)
         var x = at.X - leftwards + (at.Width - Points.Of(block.Width)) / 2;
         // Scanners need dark on light: where the label's own ink stands so on its own ground, the symbol matches the words; else it is
         // black on a white plate as large as its quiet zones.
-        var matched = design.Ink.Luminance < design.Ground.Luminance && Colour.Contrast(design.Ink, design.Ground) >= SymbolContrast;
+        var (ink, ground) = (design.Seen(design.Ink), design.Seen(design.Ground));
+        var matched = ink.Luminance < ground.Luminance && Colour.Contrast(ink, ground) >= SymbolContrast;
         if (design.HasGround && !matched)
             bars.Add(new PlacedBar(x, at.Top, Points.Of(block.Width), Points.Of(block.Height), Colour.White));
         foreach (var bar in block.Bars)
@@ -154,14 +155,14 @@ internal sealed class LayoutAssembly(LabelDesign design)
             inside, word.LetterHeight, at.Item.Element.Least, $"the design {design.Id} (common practice)"));
     }
 
-    private void AddPicture(ArtBlock art, double x, double y, double width)
+    private void AddPicture(ArtBlock art, double x, double y, double width, Colour? ink = null, PictureClip? clip = null)
     {
         var scale = width / art.UnitsWide;
         foreach (var path in art.Paths)
-            shapes.Add(new PlacedShape(path.Data, x, y, scale, path.Ink && path.Fill is not null ? design.Ink : path.Fill,
-                path.Ink && path.Stroke is not null ? design.Ink : path.Stroke, path.StrokeWidth, false));
+            shapes.Add(new PlacedShape(path.Data, x, y, scale, path.Ink && path.Fill is not null ? ink ?? design.Ink : path.Fill,
+                path.Ink && path.Stroke is not null ? ink ?? design.Ink : path.Stroke, path.StrokeWidth, false));
         if (!art.Image.IsEmpty)
-            images.Add(new PlacedImage(art.Image, x, y, width, width * art.UnitsHigh / art.UnitsWide, false));
+            images.Add(new PlacedImage(art.Image, x, y, width, width * art.UnitsHigh / art.UnitsWide, false) { Clip = clip });
     }
 
     private static PlacedText Report(ArrangedItem at, string text, Measures.Length height, Measures.Length floor, string source) =>

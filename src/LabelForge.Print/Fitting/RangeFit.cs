@@ -17,8 +17,8 @@ public static class RangeFit
 
     // All that the heights of a front's letters hang on: the room, what shares it, the words, and what the law asks of them on the day.
     private sealed record FrontKey(
-        DesignPanel Panel, (bool Round, Length Width, Length Height) Label, (string Arrangement, string Types, FrameFamily? Frame, bool Ornament, ImmutableDictionary<Role, Length> Most) Look,
-        (string Design, string Business, string Name, string Identity, string? Scent, string Net, string? Own, string? Price) Words, LetterFloors Floors, Market Market, DateOnly On);
+        DesignPanel Panel, (bool Round, Length Width, Length Height) Label, (string Arrangement, string Types, FrameFamily? Frame, bool Ornament, double OrnamentSize, bool? Above, ImmutableDictionary<Role, Length> Most) Look,
+        (string Design, string Business, string Name, string Identity, string? Scent, string Net, string? Own, string? Claim, string? Price) Words, LetterFloors Floors, Market Market, DateOnly On);
 
     /// <summary>The look with its letters held to what every product of the range has room for.</summary>
     /// <param name="design">The design.</param>
@@ -38,13 +38,16 @@ public static class RangeFit
                     most = most.SetItem(role, height);
             }
         }
+        // Smaller than there is room for, as the maker wants it; its own least holds all the same.
+        if (look.NameSize < 1 && most.TryGetValue(Role.Name, out var name))
+            most = most.SetItem(Role.Name, Length.FromMillimetres(name.Millimetres * (decimal)look.NameSize));
         return look with { Most = most, Backs = BackRange.Of(design.In(look), range, barcode, extras ?? LabelExtras.None) };
     }
 
     private static ImmutableArray<(Role Role, Length Height)> Heights(LabelDesign design, DesignPanel panel, Look look, LabelContent content)
     {
-        var key = new FrontKey(panel, (design.Round, design.Width, design.Height), (look.Arrangement, look.Types, look.Frame, look.Ornament is not null, look.Most),
-            (design.Id, content.BusinessName, content.ProductName, content.Identity, content.ScentLine, content.NetQuantity, content.OwnWords, content.Price), content.Floors, content.Market, content.On);
+        var key = new FrontKey(panel, (design.Round, design.Width, design.Height), (look.Arrangement, look.Types, look.Frame, look.Ornament is not null, look.OrnamentSize, look.OrnamentAbove, look.Most),
+            (design.Id, content.BusinessName, content.ProductName, content.Identity, content.ScentLine, content.NetQuantity, content.OwnWords, content.Claim, content.Price), content.Floors, content.Market, content.On);
         return Fronts.Of(key, () =>
         [
             .. (FrontPanels.Arrange(design, panel, look, content, PrintRules.For(content.Market, content.On), null)?.Texts ?? [])

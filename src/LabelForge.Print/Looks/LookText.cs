@@ -19,5 +19,13 @@ internal static class LookText
     public static Colour? Colour(TextNode? node) => node is null ? null
         : Print.Colour.Parse(node.Text) ?? throw node.Refuse("look.not-a-colour", ("text", node.Text));
 
+    public static bool? Yes(TextNode? node, string what) => node?.Text switch
+    {
+        null => null,
+        "true" => true,
+        "false" => false,
+        var other => throw node!.Refuse("look.true-or-false", ("what", what), ("text", other)),
+    };
+
     private static string Written(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

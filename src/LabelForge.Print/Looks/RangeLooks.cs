@@ -70,11 +70,15 @@ public static class RangeLooks
         var (word, scent) = Scent(product);
         return new Look
         {
+            NameSize = LookText.Number(wish.NameSize, "name size", 0.5, 1) ?? 1,
+            OrnamentSize = LookText.Number(wish.OrnamentSize, "ornament size", 0.5, 2) ?? 1,
+            OrnamentAbove = LookText.Known(wish.OrnamentPlace, "place of the ornament", ["above", "below"]) is { } place ? place == "above" : null,
+            WhiteInk = LookText.Yes(wish.WhiteInk, "white ink") == true,
             Arrangement = LookText.Known(wish.Arrangement, "arrangement", ArrangementFile.Known) ?? UsualArrangement,
             Types = LookText.Known(wish.Types, "pair of types", DesignStyle.Known) ?? UsualTypes,
             Frame = LookText.Known(wish.Frame, "frame", [.. FrameFamily.All.Select(f => f.Id), "none"]) is { } frame ? FrameFamily.Named(frame) : null,
             Ornament = wish.Ornament is null && sameScent?.Ornament is { } same ? same : Ornament(product, word, scent, ornaments),
-            Palette = wish.Hue is null && wish.Strength is null && sameScent is not null ? Palette.Of(sameScent.Palette.Hue, sameScent.Palette.Strength, paper: LookText.Colour(wish.Stock)) : Proposed(product, word, scent, hues),
+            Palette = wish.Hue is null && wish.Strength is null && sameScent is not null ? Palette.Of(sameScent.Palette.Hue, sameScent.Palette.Strength, paper: LookText.Colour(wish.Stock), whiteInk: LookText.Yes(wish.WhiteInk, "white ink") == true) : Proposed(product, word, scent, hues),
         };
     }
 
@@ -111,7 +115,7 @@ public static class RangeLooks
     private static Palette Proposed(RangeProduct product, ScentWord? word, ScentFamily scent, List<double> taken)
     {
         var (hue, strength) = Hue(product, word, scent, taken);
-        return Palette.Of(hue, strength, paper: LookText.Colour(product.Wish.Stock));
+        return Palette.Of(hue, strength, paper: LookText.Colour(product.Wish.Stock), whiteInk: LookText.Yes(product.Wish.WhiteInk, "white ink") == true);
     }
 
     private static (double Hue, double Strength) Hue(RangeProduct product, ScentWord? word, ScentFamily scent, List<double> taken)

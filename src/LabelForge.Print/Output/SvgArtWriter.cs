@@ -22,8 +22,12 @@ internal static class SvgArtWriter
             svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{width:0.####}\" height=\"{height:0.####}\" fill=\"{design.Ground}\"/>\n");
         foreach (var (d, index) in label.Drawings.Select((d, index) => (d, index)))
             Write(svg, d, index);
-        foreach (var i in label.Images)
-            svg.Append(CultureInfo.InvariantCulture, $"<image x=\"{i.X:0.####}\" y=\"{i.Y:0.####}\" width=\"{i.Width:0.####}\" height=\"{i.Height:0.####}\"{Turn(i)} href=\"data:image/{(i.Bytes[0] == 0x89 ? "png" : "jpeg")};base64,{Convert.ToBase64String(i.Bytes.AsSpan())}\"/>\n");
+        foreach (var (i, index) in label.Images.Select((i, index) => (i, index)))
+        {
+            if (i.Clip is { } clip)
+                svg.Append(CultureInfo.InvariantCulture, $"<clipPath id=\"p{index}\"><path transform=\"translate({clip.X:0.####} {clip.Y:0.####}) scale({clip.Scale:0.######})\" d=\"{clip.Outline}\"/></clipPath>\n");
+            svg.Append(CultureInfo.InvariantCulture, $"<image x=\"{i.X:0.####}\" y=\"{i.Y:0.####}\" width=\"{i.Width:0.####}\" height=\"{i.Height:0.####}\"{Turn(i)}{(i.Clip is null ? "" : $" clip-path=\"url(#p{index})\"")} href=\"data:image/{(i.Bytes[0] == 0x89 ? "png" : "jpeg")};base64,{Convert.ToBase64String(i.Bytes.AsSpan())}\"/>\n");
+        }
         foreach (var s in label.Shapes)
             svg.Append(CultureInfo.InvariantCulture, $"<path transform=\"translate({s.X:0.####} {s.Y:0.####}) scale({(s.Turned ? -s.Scale : s.Scale):0.######})\" fill=\"{(s.Fill is { } f ? f.ToString() : "none")}\"{StrokeOf(s)} d=\"{s.Path}\"/>\n");
     }

@@ -20,8 +20,17 @@ public sealed record Palette
     /// <summary>How colourful it is: 1, or less for what is muted.</summary>
     public required double Strength { get; init; }
 
-    /// <summary>What is not printed: the stock's own colour.</summary>
+    /// <summary>What is not printed, as the printer is told it: white, or with white ink the stock's own colour.</summary>
     public required Colour Paper { get; init; }
+
+    /// <summary>The stock's own colour.</summary>
+    public Colour Stock { get; init; } = Colour.White;
+
+    /// <summary>Whether inks cover the stock: white is laid under them. Else they are transparent, and the stock shows through.</summary>
+    public bool Covers { get; init; } = true;
+
+    /// <summary>A colour as it is seen on the stock.</summary>
+    public Colour Seen(Colour ink) => Covers ? ink : ink.On(Stock);
 
     /// <summary>A light ground.</summary>
     public required Colour Tint { get; init; }
@@ -57,8 +66,11 @@ public sealed record Palette
     /// <param name="strength">From 0 (grey) to 1.3.</param>
     /// <param name="turn">By how many degrees the accent's hue differs; null for the usual.</param>
     /// <param name="paper">The stock's colour; null for white.</param>
-    public static Palette Of(double hue, double strength = 1, double? turn = null, Colour? paper = null)
+    /// <param name="whiteInk">Whether the printer lays white ink under what it prints. Dark stock bears nothing without it.</param>
+    public static Palette Of(double hue, double strength = 1, double? turn = null, Colour? paper = null, bool whiteInk = false)
     {
+        if (paper is { } tinted && tinted != Colour.White && !whiteInk && !NeedsWhite(tinted))
+            return Transparent(Of(hue, strength, turn), tinted);
         var stock = paper ?? Colour.White;
         var h = (hue % 360 + 360) % 360;
         // From yellow, a turn towards red stays warm; the other way it would turn green.
@@ -75,6 +87,7 @@ public sealed record Palette
             Hue = h,
             Strength = strength,
             Paper = stock,
+            Stock = stock,
             Tint = dark ? new Oklch(Math.Min(0.42, Oklch.Of(stock).Lightness + 0.08), 0.03 * strength, h).ToColour() : Tinted(stock, h, strength),
             Ink = ink,
             Deep = deep,
@@ -83,6 +96,33 @@ public sealed record Palette
             OnPlate = onPlate,
             PlateFirst = light || dark ? new Oklch(0.5, 0.11 * strength, h - 12).ToColour() : new Oklch(0.835, 0.08 * strength, h).ToColour(),
             PlateSecond = light ? new Oklch(0.985, 0.012, h).ToColour() : dark ? new Oklch(0.62, 0.1 * strength, h + t).ToColour() : new Oklch(0.885, 0.085 * strength, h + t).ToColour(),
+        };
+    }
+
+    /// <summary>Whether even black cannot be read on a stock as the law wants it read: it needs white ink under all that is printed.</summary>
+    public static bool NeedsWhite(Colour stock) => Colour.Contrast(Colour.Black, stock) < RequiredContrast;
+
+    // The same inks on a stock that shows through: what is read is made darker until it is read there too.
+    private static Palette Transparent(Palette white, Colour stock)
+    {
+        Colour Read(Colour ink, Colour ground, double contrast)
+        {
+            var at = Oklch.Of(ink);
+            while (Colour.Contrast(at.ToColour().On(stock), ground) < contrast && at.Lightness > 0)
+                at = at with { Lightness = Math.Max(0, at.Lightness - 0.004), Chroma = at.Chroma * 0.99 };
+            return at.ToColour();
+        }
+        var plate = white.PlateIsLight ? white.Plate : Read(white.Plate, stock, DisplayContrast);
+        var ink = Read(white.Ink, stock, RequiredContrast);
+        ink = white.PlateIsLight ? Read(ink, plate.On(stock), DisplayContrast) : ink;
+        return white with
+        {
+            Stock = stock,
+            Covers = false,
+            Ink = Read(ink, white.Tint.On(stock), RequiredContrast),
+            Deep = Read(white.Deep, white.Tint.On(stock), DisplayContrast) is var deep && Colour.Contrast(deep.On(stock), stock) < RequiredContrast ? Read(deep, stock, RequiredContrast) : Read(white.Deep, white.Tint.On(stock), DisplayContrast),
+            Plate = plate,
+            OnPlate = white.PlateIsLight ? Read(ink, white.Tint.On(stock), RequiredContrast) : white.OnPlate,
         };
     }
 

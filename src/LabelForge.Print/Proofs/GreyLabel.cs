@@ -32,15 +32,7 @@ public static class GreyLabel
     }
 
     /// <summary>The label in greys.</summary>
-    public static LabelLayout Of(LabelLayout label) => label with
-    {
-        Design = label.Design with { Ink = Of(label.Design.Ink), Ground = Of(label.Design.Ground) },
-        Lines = [.. label.Lines.Select(l => l with { Ink = Of(l.Ink), Ground = Of(l.Ground) })],
-        Bars = [.. label.Bars.Select(b => b with { Ink = Of(b.Ink) })],
-        Drawings = [.. label.Drawings.Select(d => d with { Paths = [.. d.Paths.Select(p => p with { Fill = Of(p.Fill), Stroke = Of(p.Stroke) })] })],
-        Shapes = [.. label.Shapes.Select(s => s with { Fill = Of(s.Fill), Stroke = Of(s.Stroke) })],
-        Images = [.. label.Images.Select(i => i with { Bytes = InGrey(i.Bytes) })],
-    };
+    public static LabelLayout Of(LabelLayout label) => label.Recoloured(Of) with { Images = [.. label.Images.Select(i => i with { Bytes = InGrey(i.Bytes) })] };
 
     /// <summary>Whether anything on the label is printed in a colour that is not a grey.</summary>
     public static bool HasColour(LabelLayout label) => !label.Images.IsEmpty || Inks(label).Any(c => Of(c) != c);
@@ -49,8 +41,6 @@ public static class GreyLabel
         .Concat(label.Lines.Select(l => l.Ink)).Concat(label.Bars.Select(b => b.Ink))
         .Concat(label.Drawings.SelectMany(d => d.Paths).SelectMany(p => new[] { p.Fill, p.Stroke }))
         .Concat(label.Shapes.SelectMany(s => new[] { s.Fill, s.Stroke })).OfType<Colour>();
-
-    private static Colour? Of(Colour? colour) => colour is { } known ? Of(known) : null;
 
     private static ImmutableArray<byte> InGrey(ImmutableArray<byte> picture)
     {

@@ -33,7 +33,7 @@ public static class ContactSheet
             using var sheet = document.AddPage(width, height);
             sheet.Place(Words(title, page, width, height), 0, 0);
             foreach (var (label, x, y) in page)
-                sheet.Place(label.Layout, x, y);
+                sheet.Place(label.Layout.OnStock(), x, y);
         }
         document.Finish();
     });

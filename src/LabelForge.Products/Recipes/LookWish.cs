@@ -12,7 +12,7 @@ public sealed record LookWish
 {
     /// <summary>The keys that a look may have.</summary>
     public static IReadOnlyList<string> KnownKeys { get; } =
-        ["arrangement", "frame", "ornament", "palette", "types", "scent", "line", "words", "price", "logo", "link", "code", "stock"];
+        ["arrangement", "frame", "ornament", "palette", "types", "scent", "line", "words", "claim", "price", "logo", "picture", "link", "code", "stock", "white ink", "name size", "ornament size", "ornament place"];
 
     /// <summary>Nothing written.</summary>
     public static LookWish None { get; } = new();
@@ -53,11 +53,17 @@ public sealed record LookWish
     /// <summary>The maker's own words on the front; they are checked as claims are.</summary>
     public TextNode? Words { get; init; }
 
+    /// <summary>A claim on the front; it is checked as the recipe's other claims are.</summary>
+    public TextNode? Claim { get; init; }
+
     /// <summary>The price on the front.</summary>
     public TextNode? Price { get; init; }
 
     /// <summary>The logo's file, in the folder designs.</summary>
     public TextNode? Logo { get; init; }
+
+    /// <summary>The file of the product's own picture, in the folder designs: it stands in the window where an ornament would.</summary>
+    public TextNode? Picture { get; init; }
 
     /// <summary>The address of a page, as a code on the back.</summary>
     public TextNode? Link { get; init; }
@@ -67,6 +73,18 @@ public sealed record LookWish
 
     /// <summary>The colour of the label stock, where it is not white.</summary>
     public TextNode? Stock { get; init; }
+
+    /// <summary>Whether the printer lays white ink under what it prints: <c>true</c> or <c>false</c>.</summary>
+    public TextNode? WhiteInk { get; init; }
+
+    /// <summary>How large the name is, as a part of what there is room for.</summary>
+    public TextNode? NameSize { get; init; }
+
+    /// <summary>How high the ornament's window is, in times of what the arrangement wants.</summary>
+    public TextNode? OrnamentSize { get; init; }
+
+    /// <summary>Whether the ornament's window stands above or below the name.</summary>
+    public TextNode? OrnamentPlace { get; init; }
 
     /// <summary>Reads the key <c>look</c>.</summary>
     /// <exception cref="InputException">It has a key that no look has.</exception>
@@ -92,11 +110,17 @@ public sealed record LookWish
             Scent = map.OptionalText("scent"),
             Line = map.OptionalText("line"),
             Words = map.OptionalText("words"),
+            Claim = map.OptionalText("claim"),
             Price = map.OptionalText("price"),
             Logo = map.OptionalText("logo"),
+            Picture = map.OptionalText("picture"),
             Link = map.OptionalText("link"),
             Code = map.OptionalText("code"),
             Stock = map.OptionalText("stock"),
+            WhiteInk = map.OptionalText("white ink"),
+            NameSize = map.OptionalText("name size"),
+            OrnamentSize = map.OptionalText("ornament size"),
+            OrnamentPlace = map.OptionalText("ornament place"),
         };
     }
 
@@ -115,10 +139,16 @@ public sealed record LookWish
         Scent = Scent ?? below.Scent,
         Line = Line ?? below.Line,
         Words = Words ?? below.Words,
+        Claim = Claim ?? below.Claim,
         Price = Price ?? below.Price,
         Logo = Logo ?? below.Logo,
+        Picture = Picture ?? below.Picture,
         Link = Link ?? below.Link,
         Code = Code ?? below.Code,
         Stock = Stock ?? below.Stock,
+        WhiteInk = WhiteInk ?? below.WhiteInk,
+        NameSize = NameSize ?? below.NameSize,
+        OrnamentSize = OrnamentSize ?? below.OrnamentSize,
+        OrnamentPlace = OrnamentPlace ?? below.OrnamentPlace,
     };
 }

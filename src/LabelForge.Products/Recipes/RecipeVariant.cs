@@ -17,5 +17,5 @@ public sealed record RecipeVariant(string Name, int Line, string? Item, DateOnly
     public decimal? Price { get; init; }
 
     /// <summary>What its own look says on the front.</summary>
-    public IEnumerable<string> SaidOnFront => new[] { Look.Line?.Text, Look.Words?.Text }.OfType<string>();
+    public IEnumerable<string> SaidOnFront => new[] { Look.Line?.Text, Look.Words?.Text, Look.Claim?.Text }.OfType<string>();
 }

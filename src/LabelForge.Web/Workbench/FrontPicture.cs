@@ -18,7 +18,7 @@ public sealed partial record FrontPicture(byte[] Svg, decimal Wide, decimal High
     public static FrontPicture Of(LabelLayout layout)
     {
         using var stream = new MemoryStream();
-        LabelFile.WriteSvg(stream, layout, layout.Design.Id);
+        LabelFile.WriteSvg(stream, layout.OnStock(), layout.Design.Id);
         var text = Encoding.UTF8.GetString(stream.ToArray());
         var front = Panel(layout.Design);
         if (front is null)

@@ -93,7 +93,7 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
     private LabelPicture Draw(LabelLayout layout)
     {
         using var svg = new MemoryStream();
-        LabelFile.WriteSvg(svg, layout, layout.Design.Id);
+        LabelFile.WriteSvg(svg, layout.OnStock(), layout.Design.Id);
         return new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), layout.Design.Id, layout.Design.Width.Millimetres, layout.Design.Height.Millimetres);
     }
 

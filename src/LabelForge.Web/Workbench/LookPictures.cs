@@ -101,7 +101,7 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
     private string Put(LabelLayout layout)
     {
         using var svg = new MemoryStream();
-        LabelFile.WriteSvg(svg, layout, layout.Design.Id);
+        LabelFile.WriteSvg(svg, layout.OnStock(), layout.Design.Id);
         return papers.Put(svg.ToArray(), "image/svg+xml", "label.svg");
     }
 

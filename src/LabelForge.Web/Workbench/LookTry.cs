@@ -16,11 +16,31 @@ namespace LabelForge.Web.Workbench;
 /// <param name="Types">The pair of types.</param>
 public sealed record LookTry(string Arrangement, string Frame, string Ornament, string Seed, double Hue, double Strength, string Types)
 {
+    /// <summary>How large the name is, as a part of what there is room for: 0.5 to 1.</summary>
+    public double NameSize { get; init; } = 1;
+
+    /// <summary>How high the ornament is, in times of what the arrangement wants: 0.5 to 2.</summary>
+    public double OrnamentSize { get; init; } = 1;
+
+    /// <summary>above or below; empty as the arrangement has it.</summary>
+    public string OrnamentPlace { get; init; } = "";
+
+    /// <summary>The same with the name larger or smaller, within its bounds.</summary>
+    public LookTry WithName(double size) => this with { NameSize = Math.Round(Math.Clamp(size, 0.5, 1), 2) };
+
+    /// <summary>The same with the ornament higher or lower, within its bounds.</summary>
+    public LookTry WithOrnament(double size) => this with { OrnamentSize = Math.Round(Math.Clamp(size, 0.5, 2), 2) };
+
     private static readonly string[] Ranged = ["arrangement", "frame", "types"];
 
     /// <summary>The look that a label has.</summary>
     public static LookTry Of(Look look) => new(look.Arrangement, look.Frame?.Id ?? "none", look.Ornament?.Family.Id ?? "none", look.Ornament?.Seed ?? "",
-        Math.Round(look.Palette.Hue), look.Palette.Strength, look.Types);
+        Math.Round(look.Palette.Hue), look.Palette.Strength, look.Types)
+    {
+        NameSize = look.NameSize,
+        OrnamentSize = look.OrnamentSize,
+        OrnamentPlace = look.OrnamentAbove switch { true => "above", false => "below", _ => "" },
+    };
 
     /// <summary>A look by chance, which its seed gives again.</summary>
     public static LookTry Surprise(string seed)
@@ -44,6 +64,13 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
             text = Put(text, at, "types", Types);
         if (Ornament != before.Ornament || Seed != before.Seed)
             text = Ornament == "none" ? Put(text, at, "ornament", "none") : Put(text, at, "ornament", OrnamentOf(text, at));
+        foreach (var (key, now, was) in new[] { ("name size", NameSize, before.NameSize), ("ornament size", OrnamentSize, before.OrnamentSize) })
+        {
+            if (now != was)
+                text = Put(text, at, key, now.ToString("0.##", CultureInfo.InvariantCulture));
+        }
+        if (OrnamentPlace != before.OrnamentPlace)
+            text = OrnamentPlace.Length == 0 ? YamlEdit.Remove(text, [.. at, "ornament place"]) : Put(text, at, "ornament place", OrnamentPlace);
         if (Hue != before.Hue || Strength != before.Strength)
             text = Put(text, at, "palette", string.Create(CultureInfo.InvariantCulture, $"{{ hue: {Hue:0.#}, strength: {Strength:0.##} }}"));
         return text;

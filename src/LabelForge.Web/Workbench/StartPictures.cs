@@ -30,7 +30,7 @@ public sealed class StartPictures(TemporaryDownloads papers, ServeOptions option
     private (string, LabelPicture) Draw(PreviewLabel label)
     {
         using var svg = new MemoryStream();
-        LabelFile.WriteSvg(svg, label.Layout, label.Layout.Design.Id);
+        LabelFile.WriteSvg(svg, label.Layout.OnStock(), label.Layout.Design.Id);
         var design = label.Layout.Design;
         return (label.Name, new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), design.Id, design.Width.Millimetres, design.Height.Millimetres));
     }

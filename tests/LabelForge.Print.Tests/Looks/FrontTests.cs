@@ -176,7 +176,7 @@ public class FrontTests
         Assert.All(contact, l => Assert.False(l.Text.Text.TrimEnd().EndsWith('·'), l.Text.Text));
     }
 
-    private static void Lawful(LabelLayout layout, string what)
+    internal static void Lawful(LabelLayout layout, string what)
     {
         Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, $"{what}: {c.Sentence}"));
         foreach (var line in layout.Lines)

@@ -28,14 +28,32 @@ public class PaletteTests
         Assert.True(Colour.Contrast(grey.OnPlate, grey.Plate) >= Palette.DisplayContrast * 0.98);
     });
 
-    [Theory] // Kraft, clear film over amber, black card: by eye from common stock.
+    [Theory] // Kraft, cream, clear film over honey: by eye from common stock.
     [InlineData("#c9a77c")]
-    [InlineData("#7a4a1e")]
-    [InlineData("#1c1c1e")]
-    public void Letters_are_measured_against_the_stock_that_they_are_printed_on(string stock) => Any.Sample(p =>
+    [InlineData("#f1e7cf")]
+    [InlineData("#e2b04e")]
+    public void On_stock_that_shows_through_what_is_read_is_measured_as_it_is_seen_there(string stock) => Any.Sample(p =>
     {
         var paper = Colour.Parse(stock)!.Value;
         var palette = Palette.Of(p.Hue, p.Strength, paper: paper);
+        Assert.False(palette.Covers);
+        // Nothing printed is white to the printer, and the stock to the eye.
+        Assert.Equal((Colour.White, paper), (palette.Paper, palette.Seen(palette.Paper)));
+        Assert.True(Colour.Contrast(palette.Seen(palette.Ink), paper) >= Palette.RequiredContrast);
+        Assert.True(Colour.Contrast(palette.Seen(palette.Ink), palette.Seen(palette.Tint)) >= Palette.RequiredContrast);
+        Assert.True(Colour.Contrast(palette.Seen(palette.Deep), paper) >= Palette.RequiredContrast);
+        Assert.True(Colour.Contrast(palette.Seen(palette.OnPlate), palette.Seen(palette.Plate)) >= Palette.DisplayContrast);
+        Assert.True(palette.Seen(palette.Accent).Luminance <= paper.Luminance + 0.001, "No ink is lighter than what it is printed on.");
+    });
+
+    [Theory] // Clear film over amber, black card.
+    [InlineData("#7a4a1e")]
+    [InlineData("#1c1c1e")]
+    public void Dark_stock_is_printed_light_over_white_ink(string stock) => Any.Sample(p =>
+    {
+        var paper = Colour.Parse(stock)!.Value;
+        Assert.True(Palette.NeedsWhite(paper));
+        var palette = Palette.Of(p.Hue, p.Strength, paper: paper, whiteInk: true);
         // A stock in the middle bears neither black nor white at seven to one; then as much as it can bear.
         var most = Math.Max(Colour.Contrast(Colour.Black, paper), Colour.Contrast(Colour.White, paper));
         Assert.True(Colour.Contrast(palette.Ink, paper) >= Math.Min(Palette.RequiredContrast, most * 0.97));

@@ -25,6 +25,25 @@ public sealed class GivenFilesTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task A_swatch_is_picked_from_a_photo_and_a_bomb_is_refused()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        const string file = "materials/slate-blue-mica.yaml";
+        await window.GoAsync("/materials/slate-blue-mica");
+        await page.GetByText("Pick it from a photo").ClickAsync();
+        await page.Locator("#swatch-photo").SetInputFilesAsync(new FilePayload { Name = "bomb.png", MimeType = "image/png", Buffer = Claiming(60_000, 60_000) });
+        await Assertions.Expect(page.GetByText("at most 80 million", new() { Exact = false })).ToBeVisibleAsync();
+        using var bitmap = new SKBitmap(30, 30);
+        bitmap.Erase(new SKColor(0x33, 0x55, 0x99));
+        using var photo = bitmap.Encode(SKEncodedImageFormat.Png, 100);
+        await page.Locator("#swatch-photo").SetInputFilesAsync(new FilePayload { Name = "soap.png", MimeType = "image/png", Buffer = photo.ToArray() });
+        await page.Locator("#take-swatch").ClickAsync();
+        await Window.UntilAsync(() => window.File(file).Contains("swatch: \"#335599\"", StringComparison.Ordinal), "the colour is in the file");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
     public async Task A_picture_stands_on_the_front_of_the_label_and_a_bomb_is_refused()
     {
         await using var window = await Window.OpenAsync(chromium, example: true);

@@ -84,5 +84,42 @@ public sealed class LookTests(Chromium chromium)
         await Assertions.Expect(page.Locator(".sheet-picture .filled image").First).ToBeVisibleAsync();
     }
 
+    [Fact]
+    public async Task The_name_is_sized_by_dragging_its_grip_or_by_keys_and_the_ornament_moved()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        const string file = "recipes/bramble-bar.yaml";
+        await window.GoAsync("/looks/bramble-bar");
+        await Assertions.Expect(page.Locator("#look-verdict")).ToHaveTextAsync("Keeps every height that was checked");
+        var grip = (await page.Locator("#grip-name").BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(grip.X + grip.Width / 2, grip.Y + grip.Height / 2);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(grip.X + grip.Width / 2, grip.Y + grip.Height / 2 + 100, new() { Steps = 10 });
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(page.Locator("#name-size")).Not.ToHaveValueAsync("1");
+        // The same by keys: a slider.
+        await page.Locator("#name-size").FocusAsync();
+        await page.Keyboard.PressAsync("Home");
+        await Assertions.Expect(page.Locator("#name-size")).ToHaveAttributeAsync("aria-valuetext", "50 %");
+        await page.SelectOptionAsync("#ornament-place", "below");
+        await Assertions.Expect(page.Locator("#look-verdict")).ToHaveTextAsync("Keeps every height that was checked");
+        await page.ClickAsync("#use-here");
+        await Window.UntilAsync(() => window.File(file) is var now && now.Contains("name size: 0.5", StringComparison.Ordinal) && now.Contains("ornament place: below", StringComparison.Ordinal), "sizes and places are in the file");
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task A_wanted_shade_is_answered_with_colourants_that_may_go_in()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/looks/lip-balm");
+        await page.Locator("#shade").FillAsync("#c98080");
+        await Assertions.Expect(page.Locator("#shade-amounts li")).ToContainTextAsync(["Red iron oxide pigment"]);
+        await Assertions.Expect(page.GetByText("Left out: Ultramarine violet pigment.")).ToBeVisibleAsync();
+        Assert.Empty(window.Complaints);
+    }
+
     private static Task<string[]> Pressed(IPage page) => page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.look-choices button[aria-pressed=true]')].map(b => b.id)");
 }

@@ -15,6 +15,7 @@ namespace LabelForge.Web.Components.Parts;
 public abstract class LookView : RecipeView
 {
     private const int MostOfRange = 24;
+    private const double DotsOfRange = 250;
 
     private readonly List<EditedFile> _undo = [];
     private string _variant = "";
@@ -199,6 +200,12 @@ public abstract class LookView : RecipeView
 
     /// <summary>A picture to choose from, drawn when it is first shown.</summary>
     protected string TileOf(string key, Func<string> draw) => Tiles.GetOrAdd($"{key}-{(int)TileHue / 15}", _ => draw())!;
+
+    /// <summary>Sizes what is dragged: a drag as long as a hand is wide takes all of its range.</summary>
+    protected void Drag((string What, double Down) drag) => Try(t => drag.What == "name" ? t.WithName(t.NameSize - drag.Down / DotsOfRange * 0.5) : t.WithOrnament(t.OrnamentSize + drag.Down / DotsOfRange * 1.5));
+
+    /// <summary>A part as a percentage.</summary>
+    protected static string Percent(double part) => string.Create(CultureInfo.InvariantCulture, $"{part * 100:0} %");
 
     /// <summary>What a hue is called.</summary>
     protected string HueName(double hue) => Words["look-hue." + (hue switch { < 15 or >= 345 => "rose", < 45 => "red", < 80 => "orange", < 120 => "yellow", < 170 => "green", < 220 => "teal", < 280 => "blue", _ => "violet" })];
