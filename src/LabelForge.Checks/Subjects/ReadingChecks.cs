@@ -9,10 +9,6 @@ namespace LabelForge.Checks.Subjects;
 /// </summary>
 internal static class ReadingChecks
 {
-    // One or two words may be a name; so many in a row may be a sentence, and promise something that nobody judged.
-    private const int WordsOfSentence = 4;
-    private const int ManyWords = 8;
-
     public static void Check(CheckCase label)
     {
         if (label.Label.Own is not null)
@@ -33,14 +29,19 @@ internal static class ReadingChecks
 
     private static void Unknown(CheckCase label)
     {
-        var strays = label.Label.Strays.Where(s => s.Kind is StrayKind.Unknown or StrayKind.OtherLanguage).ToArray();
-        if (strays.Length == 0)
-            return;
-        var words = strays.Select(s => LanguageOf.Words(s.Words).Count()).ToArray();
-        var many = words.Max() >= WordsOfSentence || words.Sum() >= ManyWords;
+        var strays = label.Label.Strays.Where(s => s.Kind is StrayKind.Unknown or StrayKind.OtherLanguage || MayPromise(s)).ToArray();
         var language = strays.Where(s => s.Kind == StrayKind.OtherLanguage).GroupBy(s => s.Language).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key;
-        label.Tell(many ? "reading.not-understood" : "reading.not-understood/few", Shortened(strays[0].Words), Quoted(strays.Select(s => s.Words)), language is null ? "" : $" They seem to be {Name(language)}.");
+        if (strays.Length > 0)
+            label.Tell("reading.not-understood", Shortened(strays[0].Words), Quoted(strays.Select(s => s.Words)), language is null ? "" : $" They seem to be {Name(language)}.");
+        var names = label.Label.Strays.Where(s => s.Kind == StrayKind.Name).Select(s => s.Words)
+            .Concat(label.Label.Strays.Where(s => s.Kind == StrayKind.Partly && !MayPromise(s)).SelectMany(s => s.Unknown)).ToArray();
+        if (names.Length > 0)
+            label.Tell("reading.not-understood/few", Shortened(names[0]), Quoted(names), "");
     }
+
+    // Something is done, and what it is done to is not known: "Hilft gegen Zorbitose".
+    private static bool MayPromise(StrayWords stray) => stray.Kind == StrayKind.Partly && WordLists.Acts(stray.Words, stray.Language!) is { } act
+        && stray.Unknown.Any(w => stray.Words.IndexOf(w, StringComparison.Ordinal) > act.Start);
 
     private static string Title(LabelStatement of) => of.Identity?.Written ?? of.NetQuantity?.Written ?? "a label without a name";
 

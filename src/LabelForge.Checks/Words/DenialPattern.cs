@@ -27,7 +27,7 @@ internal static class DenialPattern
     public static string Lead => $"(?:{Leads})";
 
     /// <summary>The words that deny what stands before them: "-free".</summary>
-    public static string Tail => $@"[\s-]*(?<=[\s-]|(?=frei)){After}";
+    public static string Tail => $@"[\s-]*(?<=[\s-]|(?=frei|vrij)){After}";
 
     /// <summary>The pattern for these nouns and phrases, in a text without accents.</summary>
     public static Regex For(IReadOnlyList<string> nouns, IReadOnlyList<string> phrases)

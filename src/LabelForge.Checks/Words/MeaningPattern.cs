@@ -68,9 +68,9 @@ internal sealed partial class MeaningPattern
         return parts;
     }
 
-    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,5},?[\s-]+$")]
+    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,5},?[\s-]+(?:\p{L}{1,5}['’])?$")]
     private static partial Regex WordsBetween();
 
-    [GeneratedRegex(@"^,?[\s-]+$")]
+    [GeneratedRegex(@"^,?[\s-]+(?:\p{L}{1,5}['’])?$")]
     private static partial Regex NothingBetween();
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.RegularExpressions;
+using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 
@@ -95,14 +96,30 @@ public static class WordLists
                 };
             }
         }
-        var classes = SentenceGrammar.All.Select(g => (g.Language, Classes: WordClass.Read(Records($"meanings-{g.Language}")))).ToArray();
         foreach (var record in Records("meanings"))
         {
             record.OnlyKeys("id", "patterns");
             var at = Entry(all, record);
-            all[at] = all[at] with { Meanings = [.. record.Texts("patterns", "[\"{acts} ... {ailments}\"]").SelectMany(p => classes.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()] };
+            all[at] = all[at] with { Meanings = [.. record.Texts("patterns", "[\"{acts} ... {ailments}\"]").SelectMany(p => Classes.Value.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()] };
         }
         return [.. all];
+    }
+
+    private static readonly Lazy<(string Language, ImmutableDictionary<string, WordClass> Classes)[]> Classes =
+        new(() => [.. SentenceGrammar.All.Select(g => (g.Language, WordClass.Read(Records($"meanings-{g.Language}"))))]);
+
+    // The classes of meanings that say that something is done to something.
+    private static readonly string[] Doing = ["acts", "builds"];
+
+    // "For" and its like, which many classes hold, are said of anything.
+    private const int ShortestAct = 5;
+
+    /// <summary>Where words first say that something is made to go, eased, kept off or built up; null where they do not.</summary>
+    internal static WordSpan? Acts(string words, string language)
+    {
+        var lower = FoldedText.Of(words);
+        WordSpan[] found = [.. Classes.Value.Where(c => c.Language == language).SelectMany(c => Doing.Where(c.Classes.ContainsKey).SelectMany(d => c.Classes[d].In(lower))).Where(s => s.End - s.Start >= ShortestAct)];
+        return found.Length > 0 ? found.Min() : null;
     }
 
     private static int Entry(ClaimWords[] all, YamlRecord record)

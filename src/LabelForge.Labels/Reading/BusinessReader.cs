@@ -179,7 +179,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"(?:[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
     private static partial Regex PartBreak();
 
-    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^\d{5}(?:-\d{4})?$|^\+?[\d ().-]+$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made(?!$)|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^\d{5}(?:-\d{4})?$|^\+?[\d ().-]+$", RegexOptions.IgnoreCase)]
     private static partial Regex NoName();
 
     [GeneratedRegex(@"(?<=[\n,. ])(?<country>Canada|Mexico|China|France|Germany|Italy|Spain|Portugal|India|Japan|Korea|South Korea|Thailand|Vietnam|Turkey|Morocco|Ghana|United Kingdom|England|Scotland|Wales|Ireland|Australia|New Zealand|Netherlands|Belgium|Poland|Brazil|Taiwan|Indonesia|Greece|Switzerland|Austria|Sweden|Denmark|Norway|Finland)(?=\s*(?:[.\n,]|$))")]

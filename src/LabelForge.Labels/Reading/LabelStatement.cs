@@ -127,7 +127,7 @@ public sealed partial record LabelStatement(
             MayBeLot = lot is null ? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)])) : null,
             MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,
             Brand = BusinessReader.NameAtHead(text.Without(taken), identity?.Span),
-            Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span, names, dictionary, ingredients?.Items ?? []),
+            Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span, [.. business.Spans, .. contact.Spans, .. addresses.Select(a => a.Span)], names, dictionary, ingredients?.Items ?? []),
         };
     }
 

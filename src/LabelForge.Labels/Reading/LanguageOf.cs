@@ -10,10 +10,23 @@ public static class LanguageOf
 
     private const int FewWords = 5;
 
+    private static readonly string[] Files =
+    [
+        "identities", "identities-languages", "identity-parts", "denials", "claims", "claims-de", "claims-es", "claims-fr", "claims-it",
+        "meanings-en", "meanings-de", "meanings-es", "meanings-fr", "meanings-it",
+    ];
+
     // What everyday words of the trade are known by: the names of products, and what claims are made of.
-    private static readonly Lazy<HashSet<string>> Trade = new(() =>
-        [.. new[] { "identities", "identities-languages", "identity-parts", "claims", "claims-de", "claims-es", "claims-fr", "claims-it", "denials" }.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml"))
-            .SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]"))).SelectMany(Words)]);
+    private static readonly Lazy<string[]> Phrases = new(() =>
+        [.. Files.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml")).SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]")))]);
+
+    private static readonly Lazy<HashSet<string>> Trade = new(() => [.. Phrases.Value.SelectMany(Words)]);
+
+    // Words that may go on: "eczem*".
+    private static readonly Lazy<HashSet<string>> Stems = new(() =>
+        [.. Phrases.Value.SelectMany(p => p.Split(' ', '-')).Where(w => w.EndsWith('*') && w.Length > ShortestStem).Select(w => FoldedText.Of(w.TrimEnd('*')))]);
+
+    private const int ShortestStem = 4;
 
     /// <summary>The words of a text, folded: letters alone, two and more.</summary>
     public static IEnumerable<string> Words(string text)
@@ -41,8 +54,11 @@ public static class LanguageOf
         return words.Length == 0 || best.Count < (words.Length < FewWords ? 1 : 2) ? null : (best.Language, (double)best.Count / words.Length);
     }
 
-    /// <summary>Whether a folded word names a product in any language.</summary>
-    public static bool IsOfTrade(string word) => Trade.Value.Contains(word);
+    /// <summary>Whether a folded word names a product in any language, or is one that claims are made of.</summary>
+    public static bool IsOfTrade(string word) => Trade.Value.Contains(word) || Enumerable.Range(ShortestStem, Math.Max(0, word.Length - ShortestStem + 1)).Any(n => Stems.Value.Contains(word[..n]));
+
+    /// <summary>Whether a folded word stands in any text of some language.</summary>
+    public static bool IsCommon(string word) => Shipped.Value.Any(l => l.Words.Contains(word));
 
     private static ImmutableArray<(string Language, HashSet<string> Words)> Load()
     {

@@ -16,6 +16,12 @@ public enum StrayKind
     /// <summary>Words that are not understood.</summary>
     Unknown,
 
+    /// <summary>A sentence some of whose words are not known.</summary>
+    Partly,
+
+    /// <summary>Words of no language that stand as a name does, where no name was looked for.</summary>
+    Name,
+
     /// <summary>A sentence in an official language: it was read for its parts, and may promise something.</summary>
     Sentence,
 }
@@ -25,7 +31,11 @@ public enum StrayKind
 /// <param name="Words">The words.</param>
 /// <param name="Kind">What they look like.</param>
 /// <param name="Language">The language they seem to be in, by ISO 639-1; null where none can be told.</param>
-public sealed record StrayWords(TextSpan Span, string Words, StrayKind Kind, string? Language);
+public sealed record StrayWords(TextSpan Span, string Words, StrayKind Kind, string? Language)
+{
+    /// <summary>Those of the words that are not known, where the others are.</summary>
+    public ImmutableArray<string> Unknown { get; init; } = [];
+}
 
 /// <summary>Accounts for every word of a label that was read: each belongs to a part, or is a stray.</summary>
 public static partial class WordAccount
@@ -44,60 +54,105 @@ public static partial class WordAccount
     /// <param name="text">The label's text.</param>
     /// <param name="taken">What belongs to parts that were found.</param>
     /// <param name="identity">Where it says what the product is; or null.</param>
+    /// <param name="trader">Where the business, its place and how to reach it stand: beside them stand names.</param>
     /// <param name="names">Names that may stand anywhere: the business, the product.</param>
     /// <param name="dictionary">The ingredients that are known.</param>
     /// <param name="read">The ingredients that were read.</param>
-    public static ImmutableArray<StrayWords> Of(LabelText text, IEnumerable<TextSpan> taken, TextSpan? identity, IEnumerable<string> names, IngredientDictionary dictionary, IEnumerable<IngredientRead> read)
+    public static ImmutableArray<StrayWords> Of(
+        LabelText text, IEnumerable<TextSpan> taken, TextSpan? identity, IReadOnlyCollection<TextSpan> trader, IEnumerable<string> names, IngredientDictionary dictionary, IEnumerable<IngredientRead> read)
     {
-        var known = read.Select(r => r.Known?.Key).ToHashSet();
-        var left = names.Where(n => n.Length > 2).Aggregate(text.Without(taken), (t, n) => t.Replace(n, new string(' ', n.Length), StringComparison.OrdinalIgnoreCase));
-        var found = ImmutableArray.CreateBuilder<StrayWords>();
-        var identityLine = identity is { } at ? LineOf(text.Text, at.Start) : -1;
-        var (line, seen, goesOn) = (0, 0, false);
-        var start = 0;
+        string[] own = [.. names.Where(n => n.Length > 2)];
+        var left = own.Aggregate(text.Without(taken), (t, n) => t.Replace(n, new string(' ', n.Length), StringComparison.OrdinalIgnoreCase));
+        var parts = Parts(text.Text, left, identity, trader).ToArray();
+        string[] languages =
+        [
+            .. parts.SelectMany(p => p.Text.Split('/', ':')).Select(LanguageOf.Find).OfType<(string Language, double Share)>()
+                .Where(l => l.Share >= LeastKnown && LabelWords.Languages.Contains(l.Language)).Select(l => l.Language),
+        ];
+        var known = new KnownWords(languages, [.. own, .. trader.Select(s => text.Text.Substring(s.Start, s.Length)), .. parts.Where(p => p.IsTitle).Select(p => p.Text)], dictionary);
+        // Words that tell no language are in that of most others.
+        var main = languages.GroupBy(l => l).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault(English);
+        var account = new Account(known, main, dictionary, read.Select(r => r.Known?.Key).ToHashSet());
+        return [.. parts.SelectMany(p => account.Of(p))];
+    }
+
+    // A sentence or what a line holds of it.
+    private readonly record struct Part(string Text, TextSpan Span, bool GoesOn, bool IsTitle);
+
+    private static IEnumerable<Part> Parts(string text, string left, TextSpan? identity, IReadOnlyCollection<TextSpan> trader)
+    {
+        var identityLine = identity is { } at ? LineOf(text, at.Start) : -1;
+        var (line, seen, goesOn, start) = (0, 0, false, 0);
         foreach (var whole in left.Split('\n'))
         {
-            var original = text.Text.Substring(start, whole.Length);
-            if (original.Trim().Length == 0)
+            if (text.AsSpan(start, whole.Length).Trim().Length == 0)
                 goesOn = false;
             else
                 seen++;
+            // Names stand among the first lines, and beside what the product is.
+            var isTitleLine = seen <= FirstLines || (identityLine >= 0 && Math.Abs(line - identityLine) <= NearIdentity);
             foreach (Match part in Sentence().Matches(whole))
             {
-                var words = LanguageOf.Words(part.Value).ToArray();
+                var words = LanguageOf.Words(part.Value).Count();
                 var span = new TextSpan(start + part.Index, part.Length);
-                if (words.Length == 0)
+                if (words == 0)
                     continue;
                 // A sentence goes on over lines and semicolons; "Directions:" and what follows it are one.
-                goesOn = LabelWords.BeginsPart(part.Value.Trim()) || (goesOn && (part.Index == whole.Length - whole.TrimStart().Length || (part.Index > 0 && whole[part.Index - 1] == ';')) && !EndsBefore(text.Text, span.Start));
-                // Few words with capitals are a name wherever they stand.
-                var isName = (words.Length <= MostWordsOfTitle && part.Value.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0])))
-                    || (words.Length <= MostWordsOfName && (seen <= FirstLines || (identityLine >= 0 && Math.Abs(line - identityLine) <= NearIdentity)));
-                if (goesOn || identity?.Overlaps(span) == true || Countries.Code(part.Value.Trim(' ', '.')) is not null)
-                    continue;
-                if (Kind(part.Value, words, isName, dictionary, known) is var (kind, language))
-                    found.Add(new(span, Spaces().Replace(part.Value, " ").Trim(), kind, language));
+                goesOn = LabelWords.BeginsPart(part.Value.Trim()) || (goesOn && (part.Index == whole.Length - whole.TrimStart().Length || (part.Index > 0 && whole[part.Index - 1] == ';')) && !EndsBefore(text, span.Start));
+                if (identity?.Overlaps(span) != true && Countries.Code(part.Value.Trim(' ', '.', ',')) is null)
+                    yield return new(part.Value, span, goesOn, words <= MostWordsOfName && !EndsSentence(whole, part) && (isTitleLine || IsBeside(text, span, trader)));
             }
             start += whole.Length + 1;
             line++;
         }
-        return found.ToImmutable();
     }
 
-    private static (StrayKind Kind, string? Language)? Kind(string part, string[] words, bool isName, IngredientDictionary dictionary, HashSet<string?> read)
+    private static bool EndsSentence(string line, Match part) => part.Index + part.Length < line.Length && line[part.Index + part.Length] is '.' or '!' && part.Value.Any(char.IsLower)
+        && part.Value.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && char.IsLower(w[0]));
+
+    // On the line of the address, or the one over or under it.
+    private static bool IsBeside(string text, TextSpan span, IEnumerable<TextSpan> trader) =>
+        trader.Any(t => text.AsSpan(Math.Min(span.End, t.End), Math.Max(0, Math.Max(span.Start, t.Start) - Math.Min(span.End, t.End))).Count('\n') <= 1);
+
+    private sealed class Account(KnownWords known, string main, IngredientDictionary dictionary, HashSet<string?> read)
     {
-        if (ListNames.Split(part).Count(n => IsFormal(n, dictionary, read)) >= FewestNames)
-            return (StrayKind.Ingredients, null);
-        var language = LanguageOf.Find(part);
-        var isOfficial = language is { } l && LabelWords.Languages.Contains(l.Language);
-        if (language is { Share: >= LeastKnown } && !isOfficial)
-            return isName ? null : (StrayKind.OtherLanguage, language.Value.Language);
-        if (isName || words.Count(w => LanguageOf.IsOfTrade(w) || dictionary.Find(w) is not null) * 3 >= words.Length)
-            return null;
-        if (language is { Share: >= LeastKnown } found)
-            return found.Language == "en" || words.Length <= MostWordsOfName ? null : (StrayKind.Sentence, found.Language);
-        return (StrayKind.Unknown, language?.Language);
+        public IEnumerable<StrayWords> Of(Part part)
+        {
+            var words = LanguageOf.Words(part.Text).ToArray();
+            if (ListNames.Split(part.Text).Count(n => IsFormal(n, dictionary, read)) >= FewestNames)
+                return [Stray(part, StrayKind.Ingredients, null)];
+            var language = LanguageOf.Find(part.Text);
+            var isKnownLanguage = language is { Share: >= LeastKnown };
+            if (isKnownLanguage && !part.GoesOn && !LabelWords.Languages.Contains(language!.Value.Language))
+                return part.IsTitle || IsName(part.Text, words.Length) ? [] : [Stray(part, StrayKind.OtherLanguage, language.Value.Language)];
+            if (part.IsTitle)
+                return [];
+            var unknown = known.Unknown(part.Text).Where(w => !RomanNumber().IsMatch(w)).ToArray();
+            // A capital begins a name, but for that of the sentence.
+            var names = unknown.Where(w => char.IsUpper(w[0]) && !w.All(char.IsUpper) && !part.Text.TrimStart().StartsWith(w, StringComparison.Ordinal)).ToArray();
+            var isLost = unknown.Length > 1 && unknown.Length * 2 >= words.Length;
+            if (unknown.Length > 0 && IsName(part.Text, words.Length))
+                return [Stray(part, StrayKind.Name, null)];
+            var tongue = isKnownLanguage ? language!.Value.Language : main;
+            if (isLost || (tongue == English ? unknown.Length > names.Length : unknown.Length * MostUnknown > words.Length || (unknown.Length > 0 && words.Length <= MostWordsOfName)))
+                return [Stray(part, StrayKind.Unknown, language?.Language)];
+            if (tongue != English && unknown.Length > 0 && !part.GoesOn)
+                return [Stray(part, StrayKind.Partly, tongue) with { Unknown = [.. unknown] }];
+            if (part.GoesOn || IsName(part.Text, words.Length) || !isKnownLanguage || language!.Value.Language == English || words.Length <= MostWordsOfName)
+                return [];
+            return [Stray(part, StrayKind.Sentence, language.Value.Language)];
+        }
+
+        private static StrayWords Stray(Part part, StrayKind kind, string? language) => new(part.Span, Spaces().Replace(part.Text, " ").Trim(), kind, language);
+
+        // Few words with capitals.
+        private static bool IsName(string text, int words) => words <= MostWordsOfTitle && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0]));
     }
+
+    private const string English = "en";
+
+    // Of a sentence in another language than English one word of four may be missing from the lists; of a short one none.
+    private const int MostUnknown = 4;
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
     private static bool IsFormal(string name, IngredientDictionary dictionary, HashSet<string?> read) =>
@@ -109,6 +164,9 @@ public static partial class WordAccount
 
     [GeneratedRegex(@"(?:[^.!?|•·;]|[.](?!\s|$))+")]
     private static partial Regex Sentence();
+
+    [GeneratedRegex("^[MDCLXVI]+$")]
+    private static partial Regex RomanNumber();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
