@@ -58,7 +58,7 @@ public static class LanguageOf
     public static bool IsOfTrade(string word) => Trade.Value.Contains(word) || Enumerable.Range(ShortestStem, Math.Max(0, word.Length - ShortestStem + 1)).Any(n => Stems.Value.Contains(word[..n]));
 
     /// <summary>Whether a folded word stands in any text of some language.</summary>
-    public static bool IsCommon(string word) => Shipped.Value.Any(l => l.Words.Contains(word));
+    public static bool IsCommon(string word) => Held.Value.Any(l => l.Words.Contains(word));
 
     private static ImmutableArray<(string Language, HashSet<string> Words)> Load()
     {
