@@ -11,7 +11,7 @@ var root = CommandTree.Root();
 var parsed = root.Parse(args, CommandTree.Reading);
 if (args.Length == 0)
     return Exit.Run(() => root.Parse("--help", CommandTree.Reading).Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false }));
-if (parsed.Errors.Count > 0)
+if (CallMessages.IsWrong(parsed))
 {
     Console.Error.WriteLine(CallMessages.Of(parsed));
     return Exit.WrongInput;

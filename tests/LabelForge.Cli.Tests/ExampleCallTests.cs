@@ -9,6 +9,8 @@ public sealed class ExampleCallTests
 {
     // serve waits for a browser; the tests of the page start it. agree-server is for books on another machine; the example's
     // are in its folder.
+    private static readonly string[] NeverData = ["completion", "help", "serve"];
+
     private static readonly string[] Waiting = ["serve", "agree-server"];
 
     [Fact]
@@ -25,8 +27,9 @@ public sealed class ExampleCallTests
         Assert.All(VerbExamples.All, e => Assert.Contains(e.Verb, known));
     }
 
+    // The last example of each verb is asked for as data, so that each verb answers so; the others as they stand.
     [Fact]
-    public void Every_example_runs_in_the_example_workshop()
+    public void Every_example_runs_in_the_example_workshop_and_every_verb_answers_as_data_where_asked()
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-calls-").FullName;
         try
@@ -38,8 +41,14 @@ public sealed class ExampleCallTests
             File.WriteAllText(Path.Combine(workshop, "delivery.csv"), "material,amount,price\nolive-oil,1 kg,12.00\n");
             foreach (var example in VerbExamples.All.Where(e => !Waiting.Contains(e.Verb)))
             {
-                var (code, said) = Run(workshop, example.Call);
+                var asData = VerbExamples.All.Last(e => e.Verb == example.Verb) == example && !NeverData.Contains(example.Verb) && !IsOfTheShell(example.Call);
+                var (code, said) = Run(workshop, asData && !example.Call.Contains("--format", StringComparison.Ordinal) ? $"{example.Call} --format json" : example.Call, asData);
+                // What is for people to read says so.
+                if (asData && code == 2 && said.Contains("--format json", StringComparison.Ordinal))
+                    continue;
                 Assert.True(code == 0, $"{example.Call}\nended with {code}:\n{said}");
+                if (asData)
+                    Assert.True(IsJson(said), $"{example.Call} --format json says:\n{said}");
             }
         }
         finally
@@ -69,16 +78,31 @@ public sealed class ExampleCallTests
         }
     }
 
+    private static bool IsOfTheShell(string call) => call.IndexOfAny(['|', '>', '<', ';', '&', '$', '*']) >= 0;
+
+    private static bool IsJson(string said)
+    {
+        try
+        {
+            using var json = System.Text.Json.JsonDocument.Parse(said);
+            return json.RootElement.ValueKind is System.Text.Json.JsonValueKind.Object or System.Text.Json.JsonValueKind.Array;
+        }
+        catch (System.Text.Json.JsonException)
+        {
+            return false;
+        }
+    }
+
     private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;
 
     private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) => root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));
 
     // Typed into a shell, quotes and all, as a maker types it: the shell makes words of the call, or runs it where it is more
     // than one program's words.
-    private static (int Code, string Said) Run(string folder, string call)
+    private static (int Code, string Said) Run(string folder, string call, bool outputAlone = false)
     {
         var words = call["labelforge".Length..];
-        if (words.IndexOfAny(['|', '>', '<', ';', '&', '$', '*']) >= 0)
+        if (IsOfTheShell(call))
         {
             var program = $"dotnet '{Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll")}'";
             return Shell(folder, $"{program}{words} 2>&1 </dev/null");
@@ -88,7 +112,7 @@ public sealed class ExampleCallTests
         try
         {
             var run = CommandRun.Of(split);
-            return (run.ExitCode, run.Output + run.Messages);
+            return (run.ExitCode, outputAlone && run.ExitCode == 0 ? run.Output : run.Output + run.Messages);
         }
         finally
         {

@@ -146,7 +146,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static IEnumerable<OpenThing> Limits(Workshop workshop, IBooks books) => books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
         .SelectMany(p => Products(workshop, p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
-        .SelectMany(product => books.HistoryOf(product.Recipe.Id, product.Recipe.VariantName).Last is { } last ? ChangedLimits.OfCertificates(product, last) : [])
+        .SelectMany(product => books.LastBatch(product.Recipe.Id, product.Recipe.VariantName) is { } last ? ChangedLimits.OfCertificates(product, last) : [])
         .GroupBy(c => c.Told).Select(g => g.First())
         .Select(c => new OpenThing(OpenKind.Limit, new("limit-changed", NameOf(workshop, c.Material!)), [new("as-told", c.Told)])
         {

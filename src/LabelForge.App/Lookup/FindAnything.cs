@@ -39,33 +39,76 @@ public enum FoundKind
 public sealed record Found(FoundKind Kind, string Key, string Title, string Detail, DateOnly? On = null);
 
 /// <summary>Finds anything in a workshop by a few letters of it: products, supplies, bottles, lots, buyers, complaints.</summary>
-public static class FindAnything
+/// <remarks>
+/// What a person named is folded here, name by name, since no two stores fold accents alike; the books are then asked for the
+/// last lots and bottles of those names, however many there are.
+/// </remarks>
+public sealed class FindAnything
 {
     /// <summary>How many of a kind are given.</summary>
     public const int MostOfKind = 12;
 
-    /// <summary>Everything that can be found, read once for many words.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="snapshot">Its books; null where there are none.</param>
-    public static ImmutableArray<Found> Of(Workshop workshop, BooksSnapshot? snapshot) => [.. All(workshop, snapshot)];
+    // Enough to be put in order by how near they are.
+    private const int Candidates = 200;
 
-    /// <summary>What has every word of a text, whatever their order, capitals and accents; the nearest first, and the latest.</summary>
-    /// <param name="all">Everything that can be found.</param>
-    /// <param name="text">A few letters or words.</param>
-    public static ImmutableArray<Found> In(ImmutableArray<Found> all, string text)
+    private readonly Workshop _workshop;
+    private readonly ImmutableArray<Found> _told;
+    private readonly ImmutableArray<(string Name, string Plain)> _products;
+    private readonly ImmutableArray<(string Name, string Plain)> _bought;
+    private readonly ImmutableArray<(string Name, string Plain)> _buyers;
+
+    /// <summary>What is read once for many words: the workshop, and the names in its books.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="books">Its books; null where there are none.</param>
+    public FindAnything(Workshop workshop, IBooks? books)
     {
-        // A code that a scanner reads holds the lot, and the lot is what is looked for.
-        if (PieceCode.LotOf(text) is { IsValue: true } code)
-            text = code.Value.ToString();
-        var words = Plain(text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        if (words.Length == 0)
-            return [];
-        return [.. all.Select(f => (Found: f, Rank: Rank(f, words))).Where(f => f.Rank is not null)
-            .OrderBy(f => f.Rank).ThenByDescending(f => f.Found.On).ThenBy(f => f.Found.Title, StringComparer.OrdinalIgnoreCase).Select(f => f.Found)
-            .GroupBy(f => f.Kind).OrderBy(g => g.Key).SelectMany(g => g.Take(MostOfKind))];
+        _workshop = workshop;
+        _told = [.. OfWorkshop(workshop), .. (books?.ComplaintsSince(DateOnly.MinValue) ?? []).Select(c => new Found(FoundKind.Complaint, c.Id.ToString(CultureInfo.InvariantCulture), c.From, c.What, c.On))];
+        _products = [.. (books?.Names(NameList.Products) ?? []).Select(p => (p, Plain(p)))];
+        _buyers = [.. (books?.Names(NameList.Buyers) ?? []).Select(p => (p, Plain(p)))];
+        _bought = [.. (books?.Names(NameList.Suppliers) ?? []).Select(s => (s, Plain(s))), .. (books?.KeptMaterials() ?? []).Select(m => (m, Plain($"{m} {NameOf(m)}")))];
     }
 
-    private static IEnumerable<Found> All(Workshop workshop, BooksSnapshot? snapshot)
+    /// <summary>What has every word of a text, whatever their order, capitals and accents; the nearest first, and the latest.</summary>
+    /// <param name="books">The books; null where there are none.</param>
+    /// <param name="text">A few letters or words, or a code as a scanner reads it.</param>
+    public ImmutableArray<Found> In(IBooks? books, string text) =>
+        Words(text) is { Length: > 0 } words ? In([.. _told, .. books is null ? [] : OfBooks(books, words)], text) : [];
+
+    /// <summary>What of these has every word of a text; the nearest first, and the latest.</summary>
+    /// <param name="all">All that may be found.</param>
+    /// <param name="text">A few letters or words.</param>
+    public static ImmutableArray<Found> In(ImmutableArray<Found> all, string text) => Words(text) is not { Length: > 0 } words ? [] :
+    [
+        .. all.Select(f => (Found: f, Rank: Rank(f, words))).Where(f => f.Rank is not null)
+            .OrderBy(f => f.Rank).ThenByDescending(f => f.Found.On).ThenBy(f => f.Found.Title, StringComparer.OrdinalIgnoreCase).Select(f => f.Found)
+            .GroupBy(f => f.Kind).OrderBy(g => g.Key).SelectMany(g => g.Take(MostOfKind)),
+    ];
+
+    private IEnumerable<Found> OfBooks(IBooks books, string[] words)
+    {
+        foreach (var receipt in books.BottlesWith(Sought(words, _bought), Near(words, _bought), Candidates))
+        {
+            var bottle = books.Bottle(receipt.Id);
+            yield return new(FoundKind.Bottle, bottle, $"{bottle} {NameOf(receipt.Material)}", string.Join(", ", new[] { receipt.Supplier, receipt.SupplierLot is { } lot ? $"lot {lot}" : null }.OfType<string>()), receipt.On);
+        }
+        foreach (var batch in books.LotsWith(Sought(words, _products), Near(words, _products), Candidates))
+            yield return new(FoundKind.Lot, batch.Lot, $"{batch.Lot} {batch.Product}", "", batch.On);
+        string[] buyers = [.. _buyers.Where(b => words.All(b.Plain.Contains)).OrderByDescending(b => IsNear(b.Plain, words)).Take(Candidates).Select(b => b.Name)];
+        foreach (var buyer in (buyers.Length == 0 ? [] : books.BoughtBy(buyers).AsEnumerable()).GroupBy(b => b.Key, StringComparer.OrdinalIgnoreCase))
+            yield return new(FoundKind.Buyer, buyer.Key, buyer.Key, $"{buyer.Sum(b => b.Value.Pieces)}", buyer.Max(b => b.Value.Last));
+    }
+
+    private static IReadOnlyList<SoughtWord> Sought(string[] words, ImmutableArray<(string Name, string Plain)> names) =>
+        [.. words.Select(w => new SoughtWord(w.ToUpperInvariant(), [.. names.Where(n => n.Plain.Contains(w, StringComparison.Ordinal)).Select(n => n.Name)]))];
+
+    private static string[] Near(string[] words, ImmutableArray<(string Name, string Plain)> names) => [.. names.Where(n => words.Any(w => IsNear(n.Plain, [w]))).Select(n => n.Name)];
+
+    private static bool IsNear(string plain, string[] words) => words.All(w => $" {plain}".Contains($" {w}", StringComparison.Ordinal));
+
+    private string NameOf(string material) => _workshop.Materials.GetValueOrDefault(material)?.Name ?? material;
+
+    private static IEnumerable<Found> OfWorkshop(Workshop workshop)
     {
         foreach (var recipe in workshop.RecipeIds.Select(id => Read(workshop, id)).OfType<Recipe>())
         {
@@ -74,20 +117,10 @@ public static class FindAnything
         }
         foreach (var material in workshop.Materials.Values)
             yield return new(FoundKind.Material, material.Id, material.Name, material.Supplier ?? material.Kind.ToString().ToLowerInvariant());
-        if (snapshot is null)
-            yield break;
-        foreach (var receipt in snapshot.Receipts)
-        {
-            var name = workshop.Materials.GetValueOrDefault(receipt.Material)?.Name ?? receipt.Material;
-            yield return new(FoundKind.Bottle, snapshot.Bottle(receipt.Id), $"{snapshot.Bottle(receipt.Id)} {name}", string.Join(", ", new[] { receipt.Supplier, receipt.SupplierLot is { } lot ? $"lot {lot}" : null }.OfType<string>()), receipt.On);
-        }
-        foreach (var batch in snapshot.Batches)
-            yield return new(FoundKind.Lot, batch.Lot, $"{batch.Lot} {batch.Product}", "", batch.On);
-        foreach (var buyer in snapshot.Sales.GroupBy(s => s.To, StringComparer.OrdinalIgnoreCase))
-            yield return new(FoundKind.Buyer, buyer.Key, buyer.Key, $"{buyer.Sum(s => s.Pieces)}", buyer.Max(s => s.On));
-        foreach (var complaint in snapshot.Complaints)
-            yield return new(FoundKind.Complaint, complaint.Id.ToString(CultureInfo.InvariantCulture), complaint.From, complaint.What, complaint.On);
     }
+
+    // A code that a scanner reads holds the lot, and the lot is what is looked for.
+    private static string[] Words(string text) => Plain(PieceCode.LotOf(text) is { IsValue: true } code ? code.Value.ToString() : text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     // 0 where a name begins so, 1 where a word of it does, 2 where it is inside; null where a word is nowhere.
     private static int? Rank(Found found, string[] words)
@@ -95,7 +128,7 @@ public static class FindAnything
         var (title, all) = (Plain(found.Title), Plain($"{found.Title} {found.Key} {found.Detail}"));
         if (!words.All(w => all.Contains(w, StringComparison.Ordinal)))
             return null;
-        return title.StartsWith(words[0], StringComparison.Ordinal) ? 0 : words.All(w => $" {title}".Contains($" {w}", StringComparison.Ordinal)) ? 1 : 2;
+        return title.StartsWith(words[0], StringComparison.Ordinal) ? 0 : IsNear(title, words) ? 1 : 2;
     }
 
     // Small letters without accents, with a space for every other sign: what two spellings of one name share.

@@ -99,7 +99,7 @@ public static class PrintLabels
         {
             if (Broken(lot.Select(l => l.Job), call.Despite) is not { IsEmpty: false } broken)
                 continue;
-            if (book.Read().FindBatch(lot.Key) is not null)
+            if (book.Ask(books => books.FindBatch(lot.Key)) is not null)
                 Production.Note(book, lot.Key, $"{call.Paper} printed despite {string.Join(", ", broken)}.", call.On, call.By);
             else
                 PrintedLots.Print(book, [Entry(call, lot.Key, [.. lot.Take(1).Select(l => l with { Count = 1 })])]);

@@ -47,7 +47,7 @@ public static class SheetOfEach
         Runs = [.. labels.Select(l => new LabelRun(l.Job.Fit is Fit.Fits fits ? fits.Layout : throw new InvalidOperationException("Only what fits is printed."), l.Count))],
     };
 
-    private static LotCode? Begun(IBooks? books, Recipe scent) => books?.HistoryOf(scent.Id, scent.VariantName).Last is { } batch ? LotCode.Parse(batch.Lot).OrRefuse() : null;
+    private static LotCode? Begun(IBooks? books, Recipe scent) => books?.LastBatch(scent.Id, scent.VariantName) is { } batch ? LotCode.Parse(batch.Lot).OrRefuse() : null;
 
     private static LotCode Fresh(DateOnly on, HashSet<string> given) => new(on, given.Count + 1);
 }

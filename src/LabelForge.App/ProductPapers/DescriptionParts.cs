@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Checks.Words;
 using LabelForge.Markets;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Fitting;
@@ -127,15 +128,17 @@ internal static class DescriptionParts
     /// <summary>What is claimed, and the proof of each.</summary>
     public static PaperSection Claims(PaperItem item, PaperCase of)
     {
-        var proofs = AttachmentParts.Of(of, "claim-proof").ToArray();
+        var (recipe, proofs) = (of.Product.Recipe, AttachmentParts.Of(of, "claim-proof").ToArray());
+        // What the look puts on the front is mostly a scent or a place; it stands here where it says something of the product.
+        string[] claims = [.. recipe.Claims.Distinct().Where(c => !recipe.SaidOnFront.Contains(c) || Enum.GetValues<Makes>().Any(m => WordCheck.Claims(c, m)))];
         return new(item.Id, item.What, item.At)
         {
             Facts =
             [
-                .. of.Product.Recipe.Claims.Distinct().Select((claim, i) => proofs.FirstOrDefault(p => p.Note?.Contains(claim, StringComparison.OrdinalIgnoreCase) == true) is { } proof
+                .. claims.Select((claim, i) => proofs.FirstOrDefault(p => p.Note?.Contains(claim, StringComparison.OrdinalIgnoreCase) == true) is { } proof
                     ? PaperFact.Of($"claim-{i + 1}", $"\"{claim}\"", AttachmentParts.Shown(proof), "the books")
                     : PaperFact.Lacking($"claim-{i + 1}", $"\"{claim}\"", $"Its proof, where its nature or effect calls for one: attach it to {of.Product.Name} as claim-proof, with the claim as its note.")),
-                .. of.Product.Recipe.Claims.IsEmpty ? [PaperFact.Of("claims", "Claims", "none in the recipe", of.Product.Recipe.File)] : (PaperFact[])[],
+                .. claims.Length == 0 ? [PaperFact.Of("claims", "Claims", "none in the recipe", of.Product.Recipe.File)] : (PaperFact[])[],
             ],
         };
     }

@@ -9,6 +9,7 @@ using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
+using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 using LabelForge.Quantities;
 using LabelForge.Recipes;
@@ -47,7 +48,7 @@ public static class BottleTags
     }
 
     /// <summary>The stock for a size: what the workshop has at hand and it fits, else what is nearest to its size.</summary>
-    public static LabelStock StockFor(Workshop workshop, LabelDesign design, string? asked)
+    private static LabelStock StockFor(Workshop workshop, LabelDesign design, string? asked)
     {
         var shelf = StockShelf.Of(workshop.Folder);
         if (asked is not null)
@@ -55,6 +56,21 @@ public static class BottleTags
         LabelStock[] atHand = [.. workshop.Business.LabelStock.Select(shelf.Load).Where(s => StockFit.Fits(design, s))];
         return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet)).MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
     }
+
+    /// <summary>The labels on sheets, one of each.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="tags">The labels, at least one.</param>
+    /// <param name="stock">The stock asked for; null for what is at hand, else what fits.</param>
+    /// <param name="first">The first free position of a part-used sheet, from 1.</param>
+    public static SheetOrder Order(Workshop workshop, ImmutableArray<BottleTag> tags, string? stock = null, int first = 1) =>
+        new() { Stock = StockFor(workshop, tags[0].Layout.Design, stock), Runs = [.. tags.Select(t => new LabelRun(t.Layout, 1))], First = first };
+
+    /// <summary>Writes the sheets.</summary>
+    public static void WritePdf(string path, Workshop workshop, SheetOrder order, DateOnly on) =>
+        SheetWriter.WritePdf(path, order, new DocumentInfo($"Bottles, {workshop.Business.Name}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+
+    /// <summary>The number on a bottle's label, as it is scanned or typed: 3 of M3; null where the text is none.</summary>
+    public static int? NumberOf(string text) => IsBottle(text, out var number) ? number : null;
 
     private static bool IsBottle(string text, out int number)
     {

@@ -12,12 +12,12 @@ public sealed record StockValue(decimal Materials, decimal AtTheBench, decimal P
     public decimal Whole => Materials + AtTheBench + Pieces;
 
     /// <summary>The stock as the books stand.</summary>
-    public static StockValue Of(BooksSnapshot snapshot)
+    public static StockValue Of(IBooks books)
     {
-        var costs = new LotCosts(snapshot);
+        var costs = new LotCosts(books);
         return new StockValue(
-            snapshot.Receipts.Sum(r => snapshot.Left(r) * LotCosts.Each(r)),
-            snapshot.Batches.Where(b => snapshot.ClosingOf(b) is null).Sum(costs.Of),
-            snapshot.Batches.Where(b => costs.Bearing(b) > 0).Sum(b => costs.Of(b) - costs.Of(b, 0, costs.Bearing(b) - snapshot.PiecesLeft(b))));
+            books.Each<Receipt>().Sum(r => books.Left(r) * LotCosts.Each(r)),
+            books.OpenBatches().Sum(costs.Of),
+            books.Each<Batch>().Where(b => costs.Bearing(b) > 0).Sum(b => costs.Of(b) - costs.Of(b, 0, costs.Bearing(b) - books.PiecesLeft(b))));
     }
 }

@@ -60,12 +60,12 @@ public sealed record YearBook
     public decimal OutOfBalance => AtStart + Bought - Whole.Cost - Waste.Sum(w => w.Cost) - AtEnd;
 
     /// <summary>A year out of the books.</summary>
-    /// <param name="snapshot">The books.</param>
+    /// <param name="books">The books: each of their lists is read once.</param>
     /// <param name="year">The year.</param>
-    public static YearBook Of(BooksSnapshot snapshot, int year)
+    public static YearBook Of(IBooks books, int year)
     {
-        var costs = new LotCosts(snapshot);
-        var flows = Flows(snapshot, costs).ToArray();
+        var costs = new LotCosts(books);
+        var flows = Flows(books, costs).ToArray();
         Flow[] inYear = [.. flows.Where(f => f.On.Year == year)];
         var sales = inYear.Where(f => f.Waste is null).ToArray();
         YearLine Line(string by, string name, IEnumerable<Flow> of)
@@ -83,9 +83,9 @@ public sealed record YearBook
                 .. By("month", f => f.On.ToString("yyyy-MM", CultureInfo.InvariantCulture)), .. By("product", f => f.Product), .. By("market", f => f.Market),
             ],
             Waste = [.. inYear.Where(f => f.Waste is not null).Select(f => new Waste(f.Waste!, f.On, f.Cost)).OrderBy(w => w.On)],
-            Bought = snapshot.Receipts.Where(r => r.On.Year == year).Sum(r => r.Price),
-            AtStart = InHouse(snapshot, flows, new DateOnly(year - 1, 12, 31)),
-            AtEnd = InHouse(snapshot, flows, new DateOnly(year, 12, 31)),
+            Bought = costs.Receipts.Where(r => r.On.Year == year).Sum(r => r.Price),
+            AtStart = InHouse(costs, flows, new DateOnly(year - 1, 12, 31)),
+            AtEnd = InHouse(costs, flows, new DateOnly(year, 12, 31)),
             WithoutAPrice = [.. costs.WithoutAPrice],
         };
     }
@@ -106,27 +106,38 @@ public sealed record YearBook
     // Everything that takes value out of the house, or brings it back.
     private sealed record Flow(DateOnly On, string Product, string Market, int Sold, int Given, int Returned, decimal Paid, decimal Tax, decimal Cost, string? Waste);
 
-    private static IEnumerable<Flow> Flows(BooksSnapshot snapshot, LotCosts costs)
+    private static IEnumerable<Flow> Flows(IBooks books, LotCosts costs)
     {
-        var receipts = snapshot.Receipts.ToDictionary(r => r.Id);
-        foreach (var batch in snapshot.Batches)
+        var events = Events(books, costs);
+        foreach (var batch in books.Each<Batch>())
         {
-            foreach (var flow in Pieces(snapshot, costs, batch))
+            foreach (var flow in Pieces(costs, batch, events[batch.Id]))
                 yield return flow;
-            if (snapshot.ClosingOf(batch) is { } closing && closing.Made == closing.Rejected)
+            if (costs.ClosingOf(batch) is { } closing && closing.Made == closing.Rejected)
                 yield return Lost(closing.On, costs.Of(batch), $"{closing.Made} of {batch.Product}, lot {batch.Lot}: none was good");
         }
-        Receipt? Now(int? id) => id is { } r && snapshot.Current(BookLists.Receipt, r) is { } now ? receipts[now] : null;
-        foreach (var thrown in snapshot.Disposals.Where(d => d.ReceiptId is not null))
-            yield return Lost(thrown.On, thrown.Amount * LotCosts.Each(Now(thrown.ReceiptId)!), $"{snapshot.Bottle(thrown.ReceiptId!.Value)}: {thrown.Reason}");
-        foreach (var count in snapshot.Counts.Where(c => c.ReceiptId is not null))
-            yield return Lost(count.On, -count.Difference * LotCosts.Each(Now(count.ReceiptId)!), $"{snapshot.Bottle(count.ReceiptId!.Value)}: counted");
+        foreach (var thrown in books.Each<Disposal>().Where(d => d.ReceiptId is not null))
+            yield return Lost(thrown.On, costs.Paid(thrown.ReceiptId, thrown.Amount), $"{books.Bottle(thrown.ReceiptId!.Value)}: {thrown.Reason}");
+        foreach (var count in books.Each<StockCount>().Where(c => c.ReceiptId is not null))
+            yield return Lost(count.On, costs.Paid(count.ReceiptId, -count.Difference), $"{books.Bottle(count.ReceiptId!.Value)}: counted");
+    }
+
+    // What moved pieces, by the batch as it stands.
+    private static ILookup<int, BookEntry> Events(IBooks books, LotCosts costs)
+    {
+        IEnumerable<(int? Batch, BookEntry Entry)> all =
+        [
+            .. books.Each<Sale>().Select(s => (costs.BatchNow(s.BatchId), (BookEntry)s)), .. books.Each<PiecesReturned>().Select(r => (costs.BatchNow(r.BatchId), (BookEntry)r)),
+            .. books.Each<Disposal>().Where(d => d.BatchId is not null).Select(d => (costs.BatchNow(d.BatchId!.Value), (BookEntry)d)),
+            .. books.Each<StockCount>().Where(c => c.BatchId is not null).Select(c => (costs.BatchNow(c.BatchId!.Value), (BookEntry)c)),
+        ];
+        return all.Where(e => e.Batch is not null).ToLookup(e => e.Batch!.Value, e => e.Entry);
     }
 
     private static Flow Lost(DateOnly on, decimal cost, string what) => new(on, "", "", 0, 0, 0, 0, 0, cost, what);
 
     // In the order of the days, so that each piece takes the next cents of its lot.
-    private static IEnumerable<Flow> Pieces(BooksSnapshot snapshot, LotCosts costs, Batch batch)
+    private static IEnumerable<Flow> Pieces(LotCosts costs, Batch batch, IEnumerable<BookEntry> events)
     {
         var product = OpenToday.ProductOf(batch);
         var gone = 0;
@@ -136,7 +147,6 @@ public sealed record YearBook
             gone += pieces;
             return cost;
         }
-        var events = snapshot.SalesOf(batch).Cast<BookEntry>().Concat(snapshot.ReturnsOf(batch)).Concat(snapshot.DisposalsOf(batch)).Concat(snapshot.CountsOf(batch));
         foreach (var entry in events.OrderBy(e => e.On).ThenBy(e => e is PiecesReturned).ThenBy(e => e.Id))
         {
             yield return entry switch
@@ -151,6 +161,6 @@ public sealed record YearBook
     }
 
     // All that was bought until then, less all that left until then.
-    private static decimal InHouse(BooksSnapshot snapshot, IEnumerable<Flow> flows, DateOnly day) =>
-        snapshot.Receipts.Where(r => r.On <= day).Sum(r => r.Price) - flows.Where(f => f.On <= day).Sum(f => f.Cost);
+    private static decimal InHouse(LotCosts costs, IEnumerable<Flow> flows, DateOnly day) =>
+        costs.Receipts.Where(r => r.On <= day).Sum(r => r.Price) - flows.Where(f => f.On <= day).Sum(f => f.Cost);
 }

@@ -7,6 +7,9 @@ namespace LabelForge.Cli.Help;
 /// <summary>What is wrong with a call, in a sentence, and what was probably meant.</summary>
 internal static class CallMessages
 {
+    /// <summary>Whether a call can be done as it is written: a word that looks like an option is one, unless it stands behind --.</summary>
+    public static bool IsWrong(ParseResult call) => call.Errors.Count > 0 || TakenForAValue(call) is not null;
+
     /// <summary>The first thing that is wrong with a call that could not be read.</summary>
     public static string Of(ParseResult call)
     {
@@ -18,11 +21,13 @@ internal static class CallMessages
 
     private static string? Unknown(ParseResult call, Command verb, string path)
     {
-        if (call.UnmatchedTokens is not [var word, ..])
+        if ((TakenForAValue(call) ?? call.UnmatchedTokens.FirstOrDefault()) is not { } word)
             return null;
         if (word.StartsWith('-') && word.Length > 1 && !char.IsAsciiDigit(word[1]))
         {
             var name = word.Split('=')[0];
+            if (name == "--format" && path.Length > 0)
+                return $"{path} takes no --format: it answers in words alone.";
             return $"{(path.Length == 0 ? "labelforge" : path)} takes no {name}.{Meant(Spelling.NearestOfFew(name, verb.Options.Where(o => !o.Hidden).Select(o => o.Name)))}";
         }
         if (verb.Subcommands.Count > 0)
@@ -32,6 +37,10 @@ internal static class CallMessages
         }
         return $"{path} takes nothing more behind \"{word}\"'s place: put a name of several words in quotation marks.";
     }
+
+    // An option that the verb does not have would else be the name of a folder or of a recipe.
+    private static string? TakenForAValue(ParseResult call) => call.Tokens.Any(t => t.Type == TokenType.DoubleDash) ? null
+        : call.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).Select(t => t.Value).FirstOrDefault(v => v.Length > 2 && v.StartsWith("--", StringComparison.Ordinal));
 
     private static string? Missing(ParseResult call, Command verb, string path)
     {

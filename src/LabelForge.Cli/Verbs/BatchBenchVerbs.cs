@@ -38,7 +38,7 @@ internal static class BatchBenchVerbs
             options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
             var book = BookOptions.Book(workshop);
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : book.Ask(books => NextLot.Of(books, on, read).ToString());
-            var changed = book.Ask(books => books.HistoryOf(read.Id, read.VariantName).Last) is { } last && workshop.ProductOf(named) is var product
+            var changed = book.Ask(books => books.LastBatch(read.Id, read.VariantName)) is { } last && workshop.ProductOf(named) is var product
                 ? ChangedLimits.OfCertificates(product, last).AddRange(ChangedLimits.OfLaw(product, last, Shared.MarketOf(null, workshop), on)) : [];
             foreach (var change in changed)
                 Console.Error.WriteLine($"Note: {change.Told}");

@@ -25,6 +25,7 @@ internal static class BatchVerb
             var (jobs, lot, on) = inputs.Prepare(r);
             inputs.Print(r, [.. jobs.Select(j => new LabelsToPrint(j, lot, 0))], on, () =>
                 BatchSheetWriter.WritePdf(path, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)) with { MarginNote = inputs.Note(r, [j]) })], PrintInputs.Info(jobs, lot, on)), paper: "Batch sheet");
+            inputs.Say(r, path, jobs, lot);
             return Exit.Done;
         }));
         return verb;

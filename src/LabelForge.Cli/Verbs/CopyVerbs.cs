@@ -10,19 +10,21 @@ internal static class CopyVerbs
     {
         var file = new Argument<string>("FILE") { Description = "The copy to write, best on another disk: .zip for the whole workshop, .db for the books alone" };
         var workshop = Shared.Workshop();
-        var force = new Option<bool>("--force") { Description = "Write over a file that is no such copy" };
-        var verb = new Command("backup", "A checked copy of the whole workshop or of its books, made while they are in use") { file, workshop, force };
+        var (force, format) = (new Option<bool>("--force") { Description = "Write over a file that is no such copy" }, Shared.Format());
+        var verb = new Command("backup", "A checked copy of the whole workshop or of its books, made while they are in use") { file, workshop, force, format };
         verb.SetAction(r => Exit.Run(() =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
             {
                 var entries = BookCopy.Backup(folder, path, r.GetValue(force));
-                Console.WriteLine($"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip copies them too.");
-                return Agrees(OpenBooks.Open(folder).Check().Differences);
+                var differences = OpenBooks.Open(folder).Check().Differences;
+                Shared.Say(r, format, () => new { file = path, entries, differences }, $"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip copies them too.");
+                return Agrees(differences);
             }
             var report = WorkshopCopy.Backup(folder, path, r.GetValue(force));
-            Console.WriteLine($"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
+            Shared.Say(r, format, () => new { file = path, files = report.Files, entries = report.Entries, differences = report.Differences },
+                $"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
             return Agrees(report.Differences);
         }));
         return verb;
@@ -31,19 +33,19 @@ internal static class CopyVerbs
     public static Command Restore()
     {
         var file = new Argument<string>("FILE") { Description = "A copy made by backup" };
-        var workshop = Shared.Workshop();
-        var verb = new Command("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it") { file, workshop };
+        var (workshop, format) = (Shared.Workshop(), Shared.Format());
+        var verb = new Command("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it") { file, workshop, format };
         verb.SetAction(r => Exit.Run(() =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
             {
                 var (entries, kept) = BookCopy.Restore(folder, path);
-                Console.WriteLine($"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
+                Shared.Say(r, format, () => new { entries, kept }, $"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
                 return Exit.Done;
             }
             var report = WorkshopCopy.Restore(folder, path);
-            Console.WriteLine($"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
+            Shared.Say(r, format, () => new { files = report.Files, entries = report.Entries, kept = report.Kept, differences = report.Differences }, $"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
             return Agrees(report.Differences);
         }));
         return verb;
@@ -59,11 +61,12 @@ internal static class CopyVerbs
 
     public static Command AgreeServer()
     {
-        var workshop = Shared.Workshop();
-        var verb = new Command("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books") { workshop };
+        var (workshop, format) = (Shared.Workshop(), Shared.Format());
+        var verb = new Command("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books") { workshop, format };
         verb.SetAction(r => Exit.Run(() =>
         {
-            Console.WriteLine($"Agreed: the books may be kept in {KnownServers.Agree(r.GetValue(workshop) ?? Directory.GetCurrentDirectory())}.");
+            var server = KnownServers.Agree(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
+            Shared.Say(r, format, () => new { server }, $"Agreed: the books may be kept in {server}.");
             return Exit.Done;
         }));
         return verb;
@@ -73,26 +76,18 @@ internal static class CopyVerbs
     {
         var file = new Argument<string>("CSV") { Description = "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note" };
         var options = new BookOptions();
-        var verb = options.AddFileTo(options.AddSureTo(new Command("receive-list", "Writes a CSV of materials that came in into the books, one line after the other") { file }));
+        var verb = options.AddFileTo(options.AddSureTo(new Command("receive-list", "Writes a CSV of materials that came in into the books: all of its lines, or none") { file }));
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
-            var list = ReceiptList.ReadFile(r.GetValue(file)!, workshop, options.On(r), options.By(r));
-            options.Ask(r, [.. list.SelectMany(receipt => Slips.OfReceipt(receipt, workshop.Material(receipt.Material, "the list", 0), BookOptions.Today))]);
+            var list = ReceiptList.Read(r.GetValue(file)!, workshop, options.On(r), options.By(r));
             var book = BookOptions.Book(workshop);
-            var received = new List<object>();
-            foreach (var receipt in list)
-            {
-                var id = StockMovements.Receive(book, receipt).Id;
-                received.Add(new { materialLot = $"M{id}", material = receipt.Material, amount = receipt.Amount, price = receipt.Price });
-                if (options.Json(r))
-                    continue;
-                // A line on the screen means that the entry is on the disk.
-                Console.Out.WriteLine($"M{id} {receipt.Material}");
-                Console.Out.Flush();
-            }
+            options.Ask(r, book.Ask(books => list.Slips(books, workshop, BookOptions.Today)));
+            var received = list.Write(book);
             if (options.Json(r))
-                JsonOut.Write(new { received });
+                JsonOut.Write(new { received = received.Select(e => new { materialLot = $"M{e.Id}", material = e.Material, amount = e.Amount, price = e.Price }) });
+            foreach (var receipt in options.Json(r) ? [] : received)
+                Console.WriteLine($"M{receipt.Id} {receipt.Material}");
             return Exit.Done;
         }));
         return verb;

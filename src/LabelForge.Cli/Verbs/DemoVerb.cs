@@ -19,20 +19,20 @@ internal static class DemoVerb
     {
         var output = new Option<string>("--out") { Description = "The folder to write to", DefaultValueFactory = _ => "demo-out" };
         var on = Shared.On();
-        var force = new Option<bool>("--force") { Description = "Write over what was changed in the example since" };
-        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet") { output, on, force };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force))));
+        var (force, format) = (new Option<bool>("--force") { Description = "Write over what was changed in the example since" }, Shared.Format());
+        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet") { output, on, force, format };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force), Shared.IsJson(r, format))));
         return verb;
     }
 
-    private static int Run(string folder, DateOnly on, bool force)
+    private static int Run(string folder, DateOnly on, bool force, bool json)
     {
         var shop = Path.Combine(folder, "workshop");
         ShippedWorkshop.Write(ShippedWorkshop.Example, shop, force);
         var workshop = Workshop.Open(shop);
         var mustStands = false;
         var batch = 0;
-        var range = new List<ContactLabel>();
+        var (range, told) = (new List<ContactLabel>(), new List<object>());
         // A recipe's first product lies in the recipe's own folder, the others in folders by their names in it.
         var products = workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id).Select((p, i) => (Product: p, Folder: i == 0 ? id : Path.Combine(id, p.Recipe.Name.ToLowerInvariant().Replace(' ', '-')), IsFurther: i > 0)));
         foreach (var (product, inside, _) in products.OrderBy(p => p.IsFurther))
@@ -41,19 +41,32 @@ internal static class DemoVerb
             var job = LabelJob.Prepare(product, MarketBook.Shipped.Usual, null, lot, on);
             var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
-            Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
-            Console.WriteLine($"  {job.Declaration.Statement}");
-            Console.WriteLine($"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
-            foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
-                Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
+            if (json)
+                told.Add(new { name = product.Name, lot = lot.ToString(), pieces = job.Batch.Recipe.Pieces, netQuantity = job.Content.NetQuantity, statement = job.Declaration.Statement, proved = job.Declaration.IsProved, folder = Path.Combine(folder, inside), findings = report.Findings.Select(JsonOut.Of) });
+            else
+                Say(job, lot, report);
             WriteFiles(Path.Combine(folder, inside), job, lot, on);
             range.Add(new ContactLabel(job.Fit.OrRefuse(), GalleryVerb.Said(product.Recipe, job.Fit.OrRefuse())));
         }
         ContactSheet.WritePdf(Path.Combine(folder, "range.pdf"), $"The range of {workshop.Business.Name}", range, Length.FromInches(8.5m), Length.FromInches(11m),
             new DocumentInfo("The range", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        if (json)
+        {
+            JsonOut.Write(new { folder, range = Path.Combine(folder, "range.pdf"), products = told });
+            return mustStands ? Exit.FindingStands : Exit.Done;
+        }
         Console.WriteLine($"\nWritten to {folder}: range.pdf shows all labels side by side; for each product its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
         Console.WriteLine("Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
         return mustStands ? Exit.FindingStands : Exit.Done;
+    }
+
+    private static void Say(LabelJob job, LotCode lot, CheckReport report)
+    {
+        Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
+        Console.WriteLine($"  {job.Declaration.Statement}");
+        Console.WriteLine($"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
+        foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
+            Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
     }
 
     private static void WriteFiles(string folder, LabelJob job, LotCode lot, DateOnly on)

@@ -18,9 +18,9 @@ internal static class GalleryVerb
 {
     public static Command Build()
     {
-        var named = Shared.RecipeArgument(required: false);
+        var (named, format) = (Shared.RecipeArgument(required: false), Shared.Format());
         var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(), Shared.On(), new OutputOption("The PDF to write", FileKind.Pdf));
-        var verb = new Command("gallery", "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed") { named, folder, market, design, variant, on };
+        var verb = new Command("gallery", "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed") { named, folder, market, design, variant, on, format };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -31,7 +31,8 @@ internal static class GalleryVerb
                 : OfRange(Shared.OpenFolder(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design), day);
             var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
-            Console.WriteLine($"{path}: {labels.All.Count} labels. Under each stands what to write to have it so.");
+            Shared.Say(r, format, () => new { file = path, title = labels.Title, labels = labels.All.Select(l => l.Caption) },
+                $"{path}: {labels.All.Count} labels. Under each stands what to write to have it so.");
             return Exit.Done;
         }));
         return verb;

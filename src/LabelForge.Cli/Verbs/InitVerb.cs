@@ -10,16 +10,23 @@ internal static class InitVerb
     {
         var folder = new Argument<string>("FOLDER") { Description = "The folder to make the workshop in", DefaultValueFactory = _ => "." };
         var force = new Option<bool>("--force") { Description = "Write over files of the same names" };
-        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes") { folder, force };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(folder)!, r.GetValue(force))));
+        var format = Shared.Format();
+        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes") { folder, force, format };
+        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(folder)!, r.GetValue(force), Shared.IsJson(r, format))));
         return verb;
     }
 
-    private static int Run(string folder, bool force)
+    private static int Run(string folder, bool force, bool json)
     {
         if (File.Exists(Path.Combine(folder, "workshop.yaml")))
             throw new InputException(Path.Combine(folder, "workshop.yaml"), 0, "call.workshop-there");
-        foreach (var file in ShippedWorkshop.Write(ShippedWorkshop.Starter, folder, force))
+        var files = ShippedWorkshop.Write(ShippedWorkshop.Starter, folder, force);
+        if (json)
+        {
+            JsonOut.Write(new { folder, files });
+            return Exit.Done;
+        }
+        foreach (var file in files)
             Console.WriteLine($"  {file}");
         Console.WriteLine($"""
 

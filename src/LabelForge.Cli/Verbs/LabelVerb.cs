@@ -41,6 +41,7 @@ internal static class LabelVerb
             else
                 inputs.Print(r, [.. jobs.Select(j => new LabelsToPrint(j, lot, 0))], on, () =>
                     LabelFile.Write(path, [.. labels.Select(f => f.OrRefuse())], info, r.GetValue(dots) ?? LabelFile.UsualDotsPerInch));
+            inputs.Say(r, path, jobs, lot);
             return Exit.Done;
         }));
         return verb;
@@ -62,8 +63,7 @@ internal static class LabelVerb
                 refused = found;
                 continue;
             }
-            foreach (var line in ScanReport.Lines(job.Content.ProductName, found.Value))
-                Console.WriteLine(line);
+            ScanReport.Say(job.Content.ProductName, found.Value, inputs.Json(r));
             return found.Value.Texts.Any(t => !t.IsHighEnough) ? Exit.FindingStands : Exit.Done;
         }
         Shared.Need(refused!.Value);

@@ -23,7 +23,8 @@ internal static class LotBarcodeVerb
         var dpi = new Option<int>("--dpi") { Description = "Your printer's dots to the inch: 300 or 600", DefaultValueFactory = _ => 300 };
         dpi.AcceptOnlyFromAmong("300", "600");
         var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn);
-        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text") { code, kind, gtin, made, useBy, link, dpi };
+        var format = Shared.Format();
+        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text") { code, kind, gtin, made, useBy, link, dpi, format };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -34,6 +35,7 @@ internal static class LotBarcodeVerb
             // The lot's own day stands for the time, so that the same call gives the same bytes.
             var info = new DocumentInfo($"{wanted.Kind} of lot {lot}", new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             BarcodeFile.Write(path, block, text, r.GetValue(dpi), info);
+            Shared.Say(r, format, () => new { file = path, kind = wanted.Kind, lot = lot.ToString(), text });
             return Exit.Done;
         }));
         return verb;

@@ -18,7 +18,7 @@ internal static class MoneyVerbs
         var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
         var swing = new Option<decimal>("--swing") { Description = "By how many percent each input is moved", DefaultValueFactory = _ => 10 };
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most") { what, margin, price, pieces, swing }, dated: true);
+        var verb = options.AddReadingTo(new Command("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most") { what, margin, price, pieces, swing }, dated: false);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);

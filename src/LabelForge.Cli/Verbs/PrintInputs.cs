@@ -24,14 +24,22 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     private readonly Option<string?> _on = Shared.On();
     private readonly Option<string?> _variant = Shared.Variant();
     private readonly Option<string> _names = Shared.Names();
+    private readonly Option<string> _format = Shared.Format();
     private readonly Option<string[]> _despite = new("--despite") { Description = "Print although this rule is broken, as the findings name it; once for each rule" };
 
     public void AddTo(Command verb)
     {
         verb.Arguments.Add(_recipe);
-        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant, _names, _despite })
+        foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant, _names, _despite, _format })
             verb.Options.Add(option);
     }
+
+    /// <summary>Whether the answer is wanted as JSON.</summary>
+    public bool Json(ParseResult r) => Shared.IsJson(r, _format);
+
+    /// <summary>Says, where JSON is wanted, what was written of which products; in words the file itself says it.</summary>
+    public void Say(ParseResult r, string path, IEnumerable<LabelJob> jobs, LotCode lot) =>
+        Shared.Say(r, _format, () => new { file = path, lot = lot.ToString(), products = jobs.Select(j => new { name = j.Product.Name, design = j.Fit is Print.Fitting.Fit.Fits fits ? fits.Layout.Design.Id : null }) });
 
     /// <summary>Prints, and says what has to be known about the books.</summary>
     /// <param name="r">The words of the command.</param>

@@ -12,7 +12,26 @@ internal static class ScanReport
     // What a laser scanner of the usual kind needs; common practice.
     private const double MostGrowth = 0.1;
 
-    public static IEnumerable<string> Lines(string product, LabelReading found)
+    /// <summary>Says it: as data where JSON is wanted, else in lines.</summary>
+    public static void Say(string product, LabelReading found, bool json)
+    {
+        if (json)
+        {
+            JsonOut.Write(new
+            {
+                product,
+                widePercent = Math.Round(found.WidePercent, 2),
+                highPercent = Math.Round(found.HighPercent, 2),
+                texts = found.Texts.Select(t => new { role = Roles.NameOf(t.Role), text = t.Text, drawnMm = Math.Round(t.DrawnMm, 3), printedMm = Math.Round(t.PrintedMm, 3), leastMm = Math.Round(t.FloorMm, 3), contrast = Math.Round(t.Contrast, 2), highEnough = t.IsHighEnough, source = t.Source }),
+                barcode = found.Symbol is { } symbol ? new { reads = symbol.Says, drawnModuleMm = Math.Round(symbol.ModuleMm, 4), printedModuleMm = Math.Round(symbol.PrintedModuleMm, 4), growthMm = Math.Round(symbol.GrowthMm, 3) } : null,
+            });
+            return;
+        }
+        foreach (var line in Lines(product, found))
+            Console.WriteLine(line);
+    }
+
+    private static IEnumerable<string> Lines(string product, LabelReading found)
     {
         yield return Said($"{product} on the scan: {found.WidePercent:0.0} % as wide and {found.HighPercent:0.0} % as high as drawn.");
         yield return Said($"{"",-22}{"drawn",9}{"printed",9}{"least",9}  contrast");

@@ -36,6 +36,21 @@ internal static class Shared
         return option;
     }
 
+    /// <summary>Whether the answer is wanted as JSON.</summary>
+    public static bool IsJson(ParseResult r, Option<string> format) => r.GetValue(format) == "json";
+
+    /// <summary>Says what was done: as data where JSON is wanted, else in words.</summary>
+    public static void Say(ParseResult r, Option<string> format, Func<object> data, params ReadOnlySpan<string> lines)
+    {
+        if (IsJson(r, format))
+        {
+            JsonOut.Write(data());
+            return;
+        }
+        foreach (var line in lines)
+            Console.WriteLine(line);
+    }
+
     public static Option<string?> Lot(bool required) => new("--lot") { Description = "The lot code (make one with: labelforge lot new)", Required = required };
 
     public static Option<string?> Design() => new("--design") { Description = "The label design, with an arrangement and a pair of types if you like: bar-2x4+medallion+soft; or its plain setting in a style, light or dark: bar-2x4+bookish+dark (see: labelforge design)" };

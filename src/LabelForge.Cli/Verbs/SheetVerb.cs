@@ -72,9 +72,15 @@ internal static class SheetVerb
         foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)).Concat(MarginNote.Warnings(order)))
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
+        var next = partUsed?.Remember(stock, first, order.Count);
+        if (Inputs.Json(r))
+        {
+            JsonOut.Write(new { file = path, stock = stock.Id, labels = order.Count, sheets = order.Plan().Sheets, first, next, inkPercent = Math.Round(Ink(order), 1) });
+            return Exit.Done;
+        }
         Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
-        Console.WriteLine(Ink(order));
-        if (partUsed?.Remember(stock, first, order.Count) is { } next)
+        Console.WriteLine(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Ink: about {Ink(order):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label)."));
+        if (next is not null)
             Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");
         return Exit.Done;
     }
@@ -82,11 +88,7 @@ internal static class SheetVerb
     // Each is drawn to be measured.
     private const int MostInked = 20;
 
-    private static string Ink(SheetOrder order)
-    {
-        var labels = order.Runs.Select(run => run.Label).Distinct().Take(MostInked).Select(InkCoverage.Of).ToList();
-        return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Ink: about {labels.Average(i => i.Percent):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label).");
-    }
+    private static double Ink(SheetOrder order) => order.Runs.Select(run => run.Label).Distinct().Take(MostInked).Average(l => (double)InkCoverage.Of(l).Percent);
 
     // What is left of a sheet, shared out among several products as evenly as it goes.
     private static int Part(int places, int products, int at) => places / products + (at < places % products ? 1 : 0);

@@ -29,9 +29,9 @@ internal static class TableVerb
         var first = new Option<int>("--first") { Description = "The first free position of a part-used sheet, counted from 1", DefaultValueFactory = _ => 1 };
         var lot = new Option<string?>("--lot") { Description = "The gift set's own lot, where its package has one" };
         var despite = new Option<string[]>("--despite") { Description = "Print the gift set although this rule is broken, as the findings name it; once for each rule" };
-        var (workshop, market, on) = (Shared.Workshop(), Shared.Market(), Shared.On());
+        var (workshop, market, on, format) = (Shared.Workshop(), Shared.Market(), Shared.On(), Shared.Format());
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var verb = output.AddTo(new Command("table", "Price tags, shelf signs, ingredient cards, tester signs, care cards and gift-set labels, fitted as labels are") { card, products, words, name, count, lot, despite, stock, first, workshop, market, on });
+        var verb = output.AddTo(new Command("table", "Price tags, shelf signs, ingredient cards, tester signs, care cards and gift-set labels, fitted as labels are") { card, products, words, name, count, lot, despite, stock, first, workshop, market, on, format });
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
@@ -54,7 +54,8 @@ internal static class TableVerb
                 Console.Error.WriteLine($"Note: {missing}");
             if (set is not null)
                 Console.Error.WriteLine("Note: a set is a package of its own, judged product by product and as a whole; keep the lots of what is in it.");
-            Console.WriteLine($"{path}: {order.Count} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {sheet.Id}. Print at actual size.");
+            Shared.Say(r, format, () => new { file = path, card = id, stock = sheet.Id, cards = order.Count, sheets = order.Plan().Sheets, leftOut = made.SelectMany(m => m.Card.LeftOut) },
+                $"{path}: {order.Count} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {sheet.Id}. Print at actual size.");
             return Exit.Done;
         }));
         return verb;

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using LabelForge.Files;
-using LabelForge.Print.Output;
-using LabelForge.Print.Sheets;
 using LabelForge.Tags;
 
 namespace LabelForge.Cli.Verbs;
@@ -24,13 +22,12 @@ internal static class TagsVerb
             var path = output.Path(r);
             var workshop = options.Workshop(r);
             var tags = BookOptions.Book(workshop).Ask(books => BottleTags.Of(workshop, books, r.GetValue(of) ?? [], r.GetValue(size)!, BookOptions.Today));
-            var sheet = BottleTags.StockFor(workshop, tags[0].Layout.Design, r.GetValue(stock));
-            var order = new SheetOrder { Stock = sheet, Runs = [.. tags.Select(t => new LabelRun(t.Layout, 1))], First = r.GetValue(first) };
-            SheetWriter.WritePdf(path, order, new DocumentInfo($"Bottles, {workshop.Business.Name}", new DateTimeOffset(BookOptions.Today.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+            var order = BottleTags.Order(workshop, tags, r.GetValue(stock), r.GetValue(first));
+            BottleTags.WritePdf(path, workshop, order, BookOptions.Today);
             if (options.Json(r))
-                JsonOut.Write(new { file = path, stock = sheet.Id, sheets = order.Plan().Sheets, tags = tags.Select(t => t.Code) });
+                JsonOut.Write(new { file = path, stock = order.Stock.Id, sheets = order.Plan().Sheets, tags = tags.Select(t => t.Code) });
             else
-                Console.WriteLine($"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {sheet.Id}. Print at actual size.");
+                Console.WriteLine($"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
             return Exit.Done;
         }));
         return verb;

@@ -20,7 +20,7 @@ internal static class YearVerb
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
-            var book = YearBook.Of(BookOptions.Book(workshop).Read(), r.GetValue(year) ?? options.On(r).Year);
+            var book = BookOptions.Book(workshop).Ask(books => YearBook.Of(books, r.GetValue(year) ?? options.On(r).Year));
             if (path is not null)
             {
                 var (heading, rows) = book.Table();

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Measures;
 using LabelForge.Quantities;
@@ -29,6 +30,7 @@ public static class RecipeFile
             throw file.Refuse("recipe.no-materials");
         var net = file.OptionalText("net");
         var look = LookWish.Read(file);
+        ImmutableArray<string> front = [.. new[] { look.Line, look.Words }.OfType<TextNode>().Select(t => t.Text)];
         return new Recipe
         {
             Id = id,
@@ -39,7 +41,8 @@ public static class RecipeFile
             ProductLine = product.Line,
             SoldAs = ReadSoldAs(file.OptionalText("sold as")),
             Facts = FactsFile.Read(file),
-            Claims = [.. file.Texts("claims").Select(t => t.Text), .. new[] { look.Line, look.Words }.OfType<TextNode>().Select(t => t.Text)],
+            Claims = [.. file.Texts("claims").Select(t => t.Text), .. front],
+            SaidOnFront = front,
             Look = look,
             Materials = materials,
             Yield = LossText.ReadYield(file),

@@ -9,24 +9,21 @@ public static class BookFolder
     /// <summary>The lists' names.</summary>
     public static IReadOnlyList<string> Lists { get; } = [.. BookLists.All, BookLists.Correction];
 
-    /// <summary>Writes all lists.</summary>
-    public static void Write(BooksSnapshot snapshot, string folder)
+    /// <summary>Writes all lists, each row by row as it is read.</summary>
+    public static void Write(IBooks books, string folder)
     {
         Directory.CreateDirectory(folder);
         foreach (var list in Lists)
-            Write(snapshot, list, Path.Combine(folder, $"{list}.csv"));
-        foreach (var frozen in snapshot.AllBatches.DistinctBy(b => b.FrozenDigest))
+            Write(books, list, Path.Combine(folder, $"{list}.csv"));
+        foreach (var (digest, json) in books.FrozenTexts())
         {
-            var path = Path.Combine(folder, FrozenFiles.Folder, $"{frozen.FrozenDigest}.json");
+            var path = Path.Combine(folder, FrozenFiles.Folder, $"{digest}.json");
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            AtomicFile.Write(path, s => s.Write(System.Text.Encoding.UTF8.GetBytes(frozen.Frozen)));
+            AtomicFile.Write(path, s => s.Write(System.Text.Encoding.UTF8.GetBytes(json)));
         }
     }
 
     /// <summary>Writes one list.</summary>
-    public static void Write(BooksSnapshot snapshot, string list, string path)
-    {
-        var (heading, rows) = BookTables.Of(snapshot, list);
-        AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
-    }
+    public static void Write(IBooks books, string list, string path) =>
+        AtomicFile.Write(path, s => SafeCsv.WriteFile(s, BookTables.Of(books, list, []).Heading, BookTables.InPages(books, list)));
 }

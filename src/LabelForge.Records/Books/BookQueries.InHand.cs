@@ -38,15 +38,23 @@ internal sealed partial class BookQueries
     ];
 
     /// <inheritdoc/>
-    public IReadOnlyList<LotInHand> LotsInHand(DateOnly from)
+    public IReadOnlyList<LotInHand> LotsInHand(DateOnly from) =>
+        InHand(context.BatchStock.Where(s => s.Closings == 0 || s.Left > 0), context.Batches.Where(b => b.On >= from), lots => lots.OrderBy(s => s.Batch.Id));
+
+    private IReadOnlyList<LotInHand> InHand(IQueryable<BatchStock> stock, IQueryable<Batch> batches, Func<IQueryable<LotAndStock>, IQueryable<LotAndStock>> inOrder)
     {
-        var lots = context.BatchStock.Where(s => s.Closings == 0 || s.Left > 0)
-            .Join(context.Batches.Where(b => b.On >= from), s => s.BatchId, b => b.Id, (s, b) => new { Batch = b, Stock = s })
-            .OrderBy(s => s.Batch.Id).AsNoTracking().ToArray();
-        var printed = Standing(context.Printings, BookLists.Printing)
-            .Where(p => context.BatchStock.Any(s => s.Lot == p.Lot && (s.Closings == 0 || s.Left > 0)))
+        var lots = inOrder(stock.Join(batches, s => s.BatchId, b => b.Id, (s, b) => new LotAndStock { Batch = b, Stock = s })).AsNoTracking().ToArray();
+        string[] codes = [.. lots.Select(l => l.Batch.Lot)];
+        var printed = Standing(context.Printings, BookLists.Printing).Where(p => codes.Contains(p.Lot))
             .GroupBy(p => p.Lot).Select(g => new { Lot = g.Key, Labels = g.Sum(p => p.Labels - p.Spoiled) }).ToDictionary(g => g.Lot, g => g.Labels);
         return [.. lots.Select(l => new LotInHand(l.Batch, l.Stock.Closings == 0, l.Stock.Made - l.Stock.Rejected, l.Stock.Left, printed.GetValueOrDefault(l.Batch.Lot)))];
+    }
+
+    private sealed class LotAndStock
+    {
+        public required Batch Batch { get; init; }
+
+        public required BatchStock Stock { get; init; }
     }
 
     /// <inheritdoc/>

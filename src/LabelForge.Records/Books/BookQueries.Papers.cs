@@ -6,15 +6,18 @@ namespace LabelForge.Records.Books;
 internal sealed partial class BookQueries
 {
     /// <inheritdoc/>
+    public Batch? LastBatch(string recipe, string? variant) => Whole(context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant)
+        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderByDescending(b => b.Id).AsNoTracking().FirstOrDefault());
+
+    /// <inheritdoc/>
     public ProductHistory HistoryOf(string recipe, string? variant)
     {
         // The numbers that its batches ever had: a sale names its batch as the books stood then.
         var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant);
         var standing = mine.Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id));
-        var last = Whole(standing.OrderByDescending(b => b.Id).AsNoTracking().FirstOrDefault());
         var first = Standing(context.Sales, BookLists.Sale).Where(s => mine.Any(b => b.Id == s.BatchId)).Min(s => (DateOnly?)s.On);
         var complaints = Standing(context.Complaints, BookLists.Complaint).Where(c => mine.Any(b => b.Id == c.BatchId)).OrderBy(c => c.Id).ToArray();
-        return new ProductHistory(standing.Count(), last, first, complaints, AttachmentsOf(AttachedTo.Product(recipe, variant)));
+        return new ProductHistory(standing.Count(), LastBatch(recipe, variant), first, complaints, AttachmentsOf(AttachedTo.Product(recipe, variant)));
     }
 
     /// <inheritdoc/>

@@ -17,16 +17,10 @@ public sealed partial class BooksSnapshot
     public IReadOnlyList<(Batch Batch, int Left)> LotsInStock() => [.. Batches.Select(b => (Batch: b, Left: PiecesLeft(b))).Where(b => b.Left > 0)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<LotInHand> LotsInHand(DateOnly from)
-    {
-        var printed = Printings.GroupBy(p => p.Lot).ToDictionary(g => g.Key, g => g.Sum(p => p.Labels - p.Spoiled));
-        return
-        [
-            .. Batches.Where(b => b.On >= from)
-                .Select(b => (Batch: b, Closing: ClosingOf(b), Left: PiecesLeft(b))).Where(b => b.Closing is null || b.Left > 0)
-                .Select(b => new LotInHand(b.Batch, b.Closing is null, b.Closing is { } c ? c.Made - c.Rejected : 0, b.Left, printed.GetValueOrDefault(b.Batch.Lot))),
-        ];
-    }
+    public IReadOnlyList<LotInHand> LotsInHand(DateOnly from) => [.. Batches.Where(b => b.On >= from).Select(InHand).Where(l => l.Open || l.Left > 0)];
+
+    private LotInHand InHand(Batch batch) => new(batch, ClosingOf(batch) is null, ClosingOf(batch) is { } closing ? closing.Made - closing.Rejected : 0, PiecesLeft(batch),
+        (_printed ??= Printings.GroupBy(p => p.Lot).ToDictionary(g => g.Key, g => g.Sum(p => p.Labels - p.Spoiled))).GetValueOrDefault(batch.Lot));
 
     /// <inheritdoc/>
     public IReadOnlyList<ProductMade> ProductsMade() =>

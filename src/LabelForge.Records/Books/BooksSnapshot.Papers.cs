@@ -4,6 +4,9 @@ namespace LabelForge.Records.Books;
 public sealed partial class BooksSnapshot
 {
     /// <inheritdoc/>
+    public Batch? LastBatch(string recipe, string? variant) => Batches.LastOrDefault(b => b.Recipe == recipe && b.Variant == variant);
+
+    /// <inheritdoc/>
     public ProductHistory HistoryOf(string recipe, string? variant)
     {
         var mine = AllBatches.Where(b => b.Recipe == recipe && b.Variant == variant).Select(b => b.Id).ToHashSet();

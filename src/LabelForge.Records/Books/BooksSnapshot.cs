@@ -23,6 +23,7 @@ public sealed partial class BooksSnapshot : IBooks
     private ILookup<int, PackingUse>? _packing;
     private ILookup<int, StockCount>? _counts;
     private ILookup<int, PiecesReturned>? _returns;
+    private Dictionary<string, int>? _printed;
 
     private BooksSnapshot(Dictionary<Type, BookEntry[]> all)
     {

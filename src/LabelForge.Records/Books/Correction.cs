@@ -16,6 +16,23 @@ public sealed class Correction : BookEntry
     public required string Reason { get; init; }
 }
 
+/// <summary>What corrections come to.</summary>
+internal static class Corrections
+{
+    /// <summary>What stands instead of each entry that corrections of one list strike; null where nothing does.</summary>
+    public static IReadOnlyDictionary<int, int?> Moved(IEnumerable<Correction> corrections)
+    {
+        var instead = corrections.ToDictionary(c => c.EntryId, c => c.InsteadId);
+        int? Now(int? id)
+        {
+            while (id is { } at && instead.TryGetValue(at, out var next))
+                id = next;
+            return id;
+        }
+        return instead.ToDictionary(c => c.Key, c => Now(c.Value));
+    }
+}
+
 /// <summary>The key of a form that was written into the books: a form is written once, however often it is sent.</summary>
 public sealed class OnceKey
 {

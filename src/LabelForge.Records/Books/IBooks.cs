@@ -7,7 +7,7 @@ namespace LabelForge.Records.Books;
 /// <see cref="BookQueries"/> asks the database for what is wanted and no more; <see cref="BooksSnapshot"/> has read everything, and is
 /// what the other is held against.
 /// </remarks>
-public interface IBooks
+public partial interface IBooks
 {
     /// <summary>The correction that strikes an entry, or null where it stands.</summary>
     Correction? StruckBy(string list, int id);
@@ -117,6 +117,9 @@ public interface IBooks
     /// <summary>The sales of a ticket that stand.</summary>
     IReadOnlyList<Sale> SalesOfTicket(string ticket);
 
+    /// <summary>The last batch of a product that stands, with what it froze; null where there is none.</summary>
+    Batch? LastBatch(string recipe, string? variant);
+
     /// <summary>What the books know of a product over all its batches.</summary>
     ProductHistory HistoryOf(string recipe, string? variant);
 
@@ -164,7 +167,7 @@ public interface IBooks
     IReadOnlyList<string> TicketsOf(string beginning);
 }
 
-/// <summary>A batch that is open or has pieces in the house.</summary>
+/// <summary>A batch as it stands: at the bench, or what is left of it.</summary>
 /// <param name="Batch">The batch; without what it froze.</param>
 /// <param name="Open">Whether it is still at the bench.</param>
 /// <param name="Good">The pieces that came out and can be sold; 0 while it is open.</param>

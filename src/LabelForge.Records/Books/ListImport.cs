@@ -125,11 +125,11 @@ public static class ListImport
 
     /// <summary>Receipts of one list, each for an entry of its own; lines that are struck are left out.</summary>
     /// <exception cref="InputException">The heading is not that of receipts, or something cannot be read, with its line.</exception>
-    internal static IReadOnlyList<Receipt> Receipts(string path, Workshop workshop, DateOnly on, string by)
+    internal static IReadOnlyList<(Receipt Receipt, int Line)> Receipts(string path, Workshop workshop, DateOnly on, string by)
     {
         var (list, rows) = Read(path, TextTable.ReadFile(path));
         return list == BookLists.Receipt
-            ? [.. rows.Where(r => r.Text("struck by") is null).Select(r => Checked(ReceiptOf(r, workshop, 0, r.Day("on") ?? on, r.Text("by") ?? by), r))]
+            ? [.. rows.Where(r => r.Text("struck by") is null).Select(r => (Checked(ReceiptOf(r, workshop, 0, r.Day("on") ?? on, r.Text("by") ?? by), r), r.Line))]
             : throw new InputException(path, 1, "import.heading-not-receipts", ("list", string.Join(',', Shapes[0].Needed.Concat(Shapes[0].Other))));
     }
 
@@ -156,7 +156,7 @@ public static class ListImport
     }
 
     // A list keeps no spaces around a text and no carriage returns in it.
-    private static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) => one.GetType() == other.GetType() && one.GetType().GetProperties().Where(p => p.Name != nameof(BookEntry.WrittenAt) && !besides.Contains(p.Name)).All(p => (p.GetValue(one), p.GetValue(other)) switch
+    internal static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) => one.GetType() == other.GetType() && one.GetType().GetProperties().Where(p => p.Name != nameof(BookEntry.WrittenAt) && !besides.Contains(p.Name)).All(p => (p.GetValue(one), p.GetValue(other)) switch
     {
         (string a, string b) => a.Trim().ReplaceLineEndings("\n") == b.Trim().ReplaceLineEndings("\n"),
         (string a, null) => a.Trim().Length == 0,

@@ -8,6 +8,9 @@ namespace LabelForge.Records.Books;
 /// <summary>A row of a list that is read back: its cells by the heading's names.</summary>
 internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRow row)
 {
+    /// <summary>Where it stands in its file.</summary>
+    public int Line => row.Line;
+
     private const string Date = "Write year, month and day: 2026-11-25";
 
     public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(file, row.Line, code, arguments);

@@ -39,6 +39,9 @@ internal static class PostingRules
 
     // Who sells beside others wants to know who was quicker.
     private static string Who(BookQueries books, RecordsContext context, Batch batch) => books.SalesOf(batch).LastOrDefault(s => context.Sales.Local.FindEntry(s.Id) is null) is { } last
-        ? FormattableString.Invariant($": the last that were sold, {last.Pieces} to {last.To} on {last.On:yyyy-MM-dd}, {last.By} wrote down{(last.WrittenAt is { } at ? FormattableString.Invariant($" at {at:HH:mm:ss} UTC") : "")}")
-        : "";
+        ? Who(last) : "";
+
+    /// <summary>Who sold the last, and to whom: the end of a sentence.</summary>
+    public static string Who(Sale last) =>
+        FormattableString.Invariant($": the last that were sold, {last.Pieces} to {last.To} on {last.On:yyyy-MM-dd}, {last.By} wrote down{(last.WrittenAt is { } at ? FormattableString.Invariant($" at {at:HH:mm:ss} UTC") : "")}");
 }

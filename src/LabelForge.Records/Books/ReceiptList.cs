@@ -1,12 +1,46 @@
+using System.Collections.Immutable;
 using LabelForge.Measures;
 using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>Reads receipts from CSV, as <c>labelforge books receipt</c> writes them or as a maker types them: the same rows that <see cref="ListImport"/> reads, each for an entry of its own.</summary>
-public static class ReceiptList
+/// <summary>Receipts out of a CSV, as <c>labelforge books receipt</c> writes them or as a maker types them: rows as <see cref="ListImport"/> reads them, each for an entry of its own.</summary>
+/// <param name="Rows">The receipts, and the line of each; struck lines are left out.</param>
+public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows)
 {
-    /// <summary>Reads a list; the whole list is read before anything is written, struck lines are left out.</summary>
+    // A list that is read twice by mistake is read again soon.
+    private const int LookedBackOn = 1000;
+
+    /// <summary>Reads a list whole; nothing is written.</summary>
     /// <exception cref="InputException">Something in it cannot be read, with its line.</exception>
-    public static IReadOnlyList<Receipt> ReadFile(string path, Workshop workshop, DateOnly on, string by) => ListImport.Receipts(path, workshop, on, by);
+    public static ReceiptList Read(string path, Workshop workshop, DateOnly on, string by) => new(ListImport.Receipts(path, workshop, on, by));
+
+    /// <summary>What looks like a slip, row by row: as of a single receipt, and rows that the books hold already.</summary>
+    /// <param name="books">The books.</param>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="today">The day it is written.</param>
+    public ImmutableArray<string> Slips(IBooks books, Workshop workshop, DateOnly today)
+    {
+        var had = books.BottlesWith([], [], LookedBackOn).ToList();
+        var asked = ImmutableArray.CreateBuilder<string>();
+        foreach (var (receipt, line) in Rows)
+        {
+            foreach (var slip in Books.Slips.OfReceipt(receipt, workshop.Material(receipt.Material, "the list", line), today))
+                asked.Add(FormattableString.Invariant($"Line {line}: {slip}"));
+            if (had.FirstOrDefault(h => ListImport.SaysTheSame(h, receipt, nameof(BookEntry.Id))) is not { } same)
+                continue;
+            had.Remove(same);
+            asked.Add(FormattableString.Invariant($"Line {line}: {books.Bottle(same.Id)} in the books says all of the same. Is this another bottle?"));
+        }
+        return asked.ToImmutable();
+    }
+
+    /// <summary>Writes them all, or none.</summary>
+    /// <returns>The entries, numbered.</returns>
+    public IReadOnlyList<Receipt> Write(OpenBooks book) => book.Write((_, context) =>
+    {
+        Receipt[] all = [.. Rows.Select(r => r.Receipt)];
+        context.Receipts.AddRange(all);
+        return all;
+    });
 }

@@ -120,6 +120,12 @@ public class RecordsContext : DbContext
         model.Entity<Batch>().HasIndex(b => b.Pot);
         model.Entity<Sale>().HasIndex(s => s.Ticket);
         model.Entity<Sale>().HasIndex(s => s.To);
+        // A day, a stretch of days and a print run are asked for each day.
+        model.Entity<Sale>().HasIndex(s => s.On);
+        model.Entity<PiecesReturned>().HasIndex(r => r.On);
+        model.Entity<Batch>().HasIndex(b => b.On);
+        model.Entity<Printing>().HasIndex(p => p.Run);
+        model.Entity<Printing>().HasIndex(p => p.On);
         model.Entity<Attachment>().HasIndex(a => a.About);
         StockTables.Map(model);
         AmountColumns.Map(model);

@@ -44,7 +44,7 @@ public static class TableSales
     {
         var ticket = NextTicket(books, on);
         var taken = new Dictionary<int, int>();
-        var sales = items.SelectMany(item => Split(books, item, taken)).Select(part => new Sale
+        var sales = items.SelectMany(item => Split(books, item, on, taken)).Select(part => new Sale
         {
             On = on,
             By = by,
@@ -94,7 +94,7 @@ public static class TableSales
     public static IEnumerable<Batch> Lots(IBooks books, string recipe, string? variant) => books.LotsInStock(recipe, variant).Select(l => l.Batch);
 
     // A sum over several lots is shared out by pieces, to the cent, so that the parts are the whole again.
-    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(IBooks books, SoldItem item, Dictionary<int, int> taken)
+    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(IBooks books, SoldItem item, DateOnly on, Dictionary<int, int> taken)
     {
         var (open, paid, tax) = (item.Pieces, item.Paid, item.Tax);
         foreach (var (batch, left) in books.LotsInStock(item.Recipe, item.Variant))
@@ -111,8 +111,12 @@ public static class TableSales
                 yield break;
         }
         var name = item.Variant is { } v ? $"{item.Recipe}/{v}" : item.Recipe;
-        throw new InputException(null, 0, "pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces));
+        throw new InputException(null, 0, "pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces), ("who", LastSold(books, item, on) is { } last ? PostingRules.Who(last) : ""));
     }
+
+    // Who sells beside others wants to know who was quicker.
+    private static Sale? LastSold(IBooks books, SoldItem item, DateOnly on) => books.SalesOn(on)
+        .LastOrDefault(s => books.BatchNow(s.BatchId) is { } id && books.Find(BookLists.Batch, id) is Batch batch && batch.Recipe == item.Recipe && string.Equals(batch.Variant, item.Variant, StringComparison.OrdinalIgnoreCase));
 
     private static string NextTicket(IBooks books, DateOnly on)
     {

@@ -118,6 +118,8 @@ namespace LabelForge.Records.Migrations
 
                     b.HasIndex("Lot");
 
+                    b.HasIndex("On");
+
                     b.HasIndex("Pot");
 
                     b.HasIndex("Recipe", "Variant");
@@ -512,6 +514,8 @@ namespace LabelForge.Records.Migrations
 
                     b.HasIndex("BatchId");
 
+                    b.HasIndex("On");
+
                     b.ToTable("Returns");
                 });
 
@@ -573,6 +577,10 @@ namespace LabelForge.Records.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("Lot");
+
+                    b.HasIndex("On");
+
+                    b.HasIndex("Run");
 
                     b.ToTable("Printings");
                 });
@@ -702,6 +710,8 @@ namespace LabelForge.Records.Migrations
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
+
+                    b.HasIndex("On");
 
                     b.HasIndex("Ticket");
 

@@ -2,7 +2,7 @@
 // A scanner that types like a keyboard, and the camera. Pictures go to the program on this machine and nowhere else.
 (function () {
   // A scanner types a code faster than a hand and ends it with Enter. Where the cursor is in a field, it types into that.
-  const apart = 60, shortest = 6;
+  const apart = 60, shortest = 3, bottle = /^M\d+$/i;
   const listeners = [];
   let typed = "", last = 0;
   const inField = (target) => target instanceof HTMLElement && (target.matches("input:not([type=checkbox]):not([type=radio]), textarea, select") || target.isContentEditable);
@@ -10,7 +10,7 @@
     if (inField(event.target) || event.altKey || event.metaKey || listeners.length === 0) { typed = ""; return; }
     const now = performance.now(), going = typed.length > 0 && now - last < apart;
     if (event.key === "Enter") {
-      const code = going && typed.length >= shortest ? typed : "";
+      const code = going && (typed.length >= shortest || bottle.test(typed)) ? typed : "";
       typed = "";
       if (!code) return;
       event.preventDefault();

@@ -11,6 +11,7 @@ public sealed class BooksCache : IDisposable
     private readonly OpenDocuments _documents;
     private readonly FileWatch _watcher;
     private readonly Debounce _look;
+    private ServerWatch? _server;
     private int _version;
     private (BooksSnapshot? Snapshot, Problem? Problem)? _read;
 
@@ -52,9 +53,29 @@ public sealed class BooksCache : IDisposable
         }
     }
 
+    /// <summary>Why the books could not be asked the last time that a page only wanted to show something; null where they could.</summary>
+    public Problem? Trouble { get; private set; }
+
+    /// <summary>Asks the books to show something: what is given instead stands where there are none yet, or where they cannot be read, which <see cref="Trouble"/> tells.</summary>
+    /// <param name="ask">Asks them, and gives an answer that no longer needs them.</param>
+    /// <param name="otherwise">What is given instead.</param>
+    public T Asked<T>(Func<IBooks, T> ask, T otherwise)
+    {
+        try
+        {
+            Trouble = null;
+            return Ask(books => books is null ? otherwise : ask(books));
+        }
+        catch (InputException e)
+        {
+            Trouble = e.Problem;
+            return otherwise;
+        }
+    }
+
     /// <summary>Asks the books by query, at one moment, without reading them whole; null is handed in where there are none yet.</summary>
     /// <exception cref="InputException">They cannot be read.</exception>
-    public T Ask<T>(Func<IBooks?, T> ask) => OpenBooks.Exists(_documents.Folder) ? OpenBooks.Open(_documents.Folder).Ask<T>(books => ask(books)) : ask(null);
+    public T Ask<T>(Func<IBooks?, T> ask) => OpenBooks.Exists(_documents.Folder) ? Opened().Ask<T>(books => ask(books)) : ask(null);
 
     /// <summary>Writes into the books; makes them where there are none.</summary>
     /// <exception cref="InputException">The entry cannot stand, or the books cannot be written.</exception>
@@ -62,7 +83,7 @@ public sealed class BooksCache : IDisposable
     {
         try
         {
-            return await Task.Run(() => write(OpenBooks.Open(_documents.Folder)));
+            return await Task.Run(() => write(Opened()));
         }
         finally
         {
@@ -100,7 +121,26 @@ public sealed class BooksCache : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _watcher.Dispose();
+    public void Dispose()
+    {
+        _watcher.Dispose();
+        _server?.Dispose();
+    }
+
+    // What others write into books on a server is told by the server; it is listened to once the books were opened, not before it was agreed to.
+    private OpenBooks Opened()
+    {
+        var book = OpenBooks.Open(_documents.Folder);
+        lock (_gate)
+        {
+            if (book.Place.Server != _server?.Server)
+            {
+                _server?.Dispose();
+                _server = book.Place.Server is null ? null : new ServerWatch(book.Place, _look.Start);
+            }
+        }
+        return book;
+    }
 
     private void Forget()
     {

@@ -43,7 +43,7 @@ internal static class CsvTarget
         var (workshop, file) = Bench.Value;
         File.WriteAllBytes(file, input);
         Refusable(() => DryingList.ReadFile(file));
-        Refusable(() => ReceiptList.ReadFile(file, workshop, new DateOnly(2026, 11, 25), "maker"));
+        Refusable(() => ReceiptList.Read(file, workshop, new DateOnly(2026, 11, 25), "maker"));
     }
 
     private static void Refusable(Action read)

@@ -56,6 +56,31 @@ public class ListImportTests : IDisposable
         Assert.Empty(_shop.Book.Read().AllSales);
     }
 
+    // What came in is a list of receipts: all of it or nothing, and a row that the books hold already is asked about by its line.
+    [Fact]
+    public void A_list_of_what_came_in_is_written_whole_or_not_and_rows_that_are_there_already_are_asked_about()
+    {
+        Assert.Contains("in.csv, line 3: \"x\"", TestShop.Refusal(() => Received("material,amount,price\nbase,1 kg,9.50\nbase,x,9.50\n")));
+        Assert.Contains("in.csv, line 3", TestShop.Refusal(() => Received("material,amount,price\nbase,1 kg,9.50\nbase,0 g,9.50\n")));
+        Assert.Equal(3, _shop.Book.Read().Receipts.Count);
+
+        var list = Received("material,amount,price,supplier lot\nbase,1 kg,9.50,A\nbase,1 kg,9.50,B\n");
+        Assert.Empty(Asked(list));
+        Assert.Equal([4, 5], list.Write(_shop.Book).Select(r => r.Id));
+        Assert.Equal(["Line 2: M4 in the books says all of the same. Is this another bottle?"], Asked(Received("material,amount,price,supplier lot\nbase,1 kg,9.50,A\nbase,1 kg,9.50,A\n")));
+        // What came on another day is another bottle.
+        Assert.Empty(Asked(Received("material,amount,price,supplier lot,on\nbase,1 kg,9.50,A,2026-11-01\n")));
+        Assert.Equal(5, _shop.Book.Read().Receipts.Count);
+    }
+
+    private ReceiptList Received(string csv)
+    {
+        _shop.Write("in.csv", csv);
+        return ReceiptList.Read(Path.Combine(_shop.Folder, "in.csv"), _shop.Workshop, TestShop.Day, "A");
+    }
+
+    private string[] Asked(ReceiptList list) => [.. _shop.Book.Ask(books => list.Slips(books, _shop.Workshop, TestShop.Day))];
+
     private (int Added, int Known) Read(string csv)
     {
         _shop.Write("in.csv", csv);

@@ -145,6 +145,8 @@ public sealed class RandomHistoryTests
             Assert.Equal(snapshot.LastBuyers(3), books.LastBuyers(3));
             var (asked, oracle) = (books.HistoryOf("bar", null), snapshot.HistoryOf("bar", null));
             Assert.Equal((oracle.Batches, oracle.Last?.Id, oracle.FirstSale, string.Join(' ', oracle.Complaints.Select(c => c.Id))), (asked.Batches, asked.Last?.Id, asked.FirstSale, string.Join(' ', asked.Complaints.Select(c => c.Id))));
+            SameAnswers.Lists(shop, snapshot, books);
+            SameAnswers.Years(snapshot, books);
             // A list in pages is the list.
             foreach (var list in BookFolder.Lists)
                 Assert.Equal(Lines(BookTables.Of(snapshot, list).Rows), Lines(BookTables.InPages(books, list)));

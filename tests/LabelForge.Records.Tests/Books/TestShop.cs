@@ -17,11 +17,24 @@ public sealed class TestShop : IDisposable
         Write("materials/scent.yaml", "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\npacks: [ { size: 60 g, price: 9.00 } ]\n");
         Write("materials/bag.yaml", "name: Bag\nkind: packaging\npacks: [ { size: 100 pieces, price: 6.00 } ]\n");
         Write("recipes/bar.yaml", "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: castor-oil, amount: 27 g }\n  - { use: scent, amount: 18 g }\npieces: 8\nnet: 113 g\n");
+        // Empty books are made once and copied: each test would make the same tables.
+        if (server is null)
+            File.WriteAllBytes(Path.Combine(Folder, OpenBooks.FileName), EmptyBooks.Value);
         Book = OpenBooks.Open(Folder);
     }
 
+    private static readonly Lazy<byte[]> EmptyBooks = new(() =>
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-empty-").FullName;
+        var path = OpenBooks.Open(folder).Path;
+        var bytes = File.ReadAllBytes(path);
+        Assert.False(File.Exists(path + "-wal"));
+        Directory.Delete(folder, recursive: true);
+        return bytes;
+    });
+
     /// <summary>The same shop with its books on a server.</summary>
-    public static TestShop OnServer() => new(TestServer.NewDatabase());
+    public static TestShop OnServer() => new(TestServer.NewBooks());
 
     // In memory where the machine has it: what these tests prove does not hang on how long a disk takes to sync.
     public string Folder { get; } = Directory.Exists("/dev/shm")

@@ -17,11 +17,11 @@ public sealed class FindTests(Chromium chromium)
             Window.WriteExample(folder);
             FilledBooks.Fill(folder);
             var (workshop, snapshot) = (Workshop.Open(folder), OpenBooks.Open(folder).Read());
-            var all = FindAnything.Of(workshop, snapshot);
-            FoundKind[] Kinds(string text) => [.. FindAnything.In(all, text).Select(f => f.Kind).Distinct()];
+            Found[] In(string text) => [.. OpenBooks.Open(folder).Ask(books => new FindAnything(workshop, books).In(books, text))];
+            FoundKind[] Kinds(string text) => [.. In(text).Select(f => f.Kind).Distinct()];
             Assert.Equal([FoundKind.Product, FoundKind.Material, FoundKind.Bottle, FoundKind.Lot], Kinds("bramble"));
-            Assert.Equal(FilledBooks.Lot, FindAnything.In(all, FilledBooks.Lot.ToLowerInvariant())[0].Key);
-            Assert.Equal("meadow-bar/Peach Morning", FindAnything.In(all, "PEACH  morning").First(f => f.Kind == FoundKind.Product).Key);
+            Assert.Equal(FilledBooks.Lot, In(FilledBooks.Lot.ToLowerInvariant())[0].Key);
+            Assert.Equal("meadow-bar/Peach Morning", In("PEACH  morning").First(f => f.Kind == FoundKind.Product).Key);
             Assert.Contains(FoundKind.Buyer, Kinds(snapshot.Sales[0].To[..4]));
             Assert.Contains(FoundKind.Complaint, Kinds(snapshot.Complaints[0].From));
             Assert.Equal("Crème de karité", Assert.Single(FindAnything.In([new(FoundKind.Material, "karite", "Crème de karité", "")], "KARITE creme")).Title);

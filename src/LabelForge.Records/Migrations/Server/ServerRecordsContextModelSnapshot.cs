@@ -127,6 +127,8 @@ namespace LabelForge.Records.Migrations.Server
 
                     b.HasIndex("Lot");
 
+                    b.HasIndex("On");
+
                     b.HasIndex("Pot");
 
                     b.HasIndex("Recipe", "Variant");
@@ -535,6 +537,8 @@ namespace LabelForge.Records.Migrations.Server
 
                     b.HasIndex("BatchId");
 
+                    b.HasIndex("On");
+
                     b.ToTable("Returns");
                 });
 
@@ -598,6 +602,10 @@ namespace LabelForge.Records.Migrations.Server
                     b.HasKey("Id");
 
                     b.HasIndex("Lot");
+
+                    b.HasIndex("On");
+
+                    b.HasIndex("Run");
 
                     b.ToTable("Printings");
                 });
@@ -731,6 +739,8 @@ namespace LabelForge.Records.Migrations.Server
                     b.HasKey("Id");
 
                     b.HasIndex("BatchId");
+
+                    b.HasIndex("On");
 
                     b.HasIndex("Ticket");
 

@@ -51,25 +51,15 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>The books; null where there are none.</summary>
     protected BooksSnapshot? Snapshot => BooksCache.Read().Snapshot;
 
-    /// <summary>Asks the books by query, at one moment; nothing is given where there are none yet, or where they cannot be read, which <see cref="BooksTrouble"/> tells.</summary>
-    /// <param name="ask">Asks them, and gives an answer that no longer needs them.</param>
-    /// <param name="otherwise">What is given instead.</param>
-    protected T Asked<T>(Func<IBooks, T> ask, T otherwise)
-    {
-        try
-        {
-            BooksTrouble = null;
-            return BooksCache.Ask(books => books is null ? otherwise : ask(books));
-        }
-        catch (InputException e)
-        {
-            BooksTrouble = PageWords.Of(e.Problem);
-            return otherwise;
-        }
-    }
+    /// <summary>Asks the books to show something, at one moment; see <see cref="BooksCache.Asked"/>.</summary>
+    protected T Asked<T>(Func<IBooks, T> ask, T otherwise) => BooksCache.Asked(ask, otherwise);
+
+    /// <summary>Asks the books for something that a form is about to write.</summary>
+    /// <exception cref="InputException">There are none yet, or they cannot be read.</exception>
+    protected T Known<T>(Func<IBooks, T> ask) => BooksCache.Ask(books => ask(books ?? throw new InputException(null, 0, "form.no-books-yet")));
 
     /// <summary>Why the books could not be asked the last time; null where they could.</summary>
-    protected Problem? BooksTrouble { get; private set; }
+    protected Problem? BooksTrouble => BooksCache.Trouble is { } trouble ? PageWords.Of(trouble) : null;
 
     /// <summary>What can be sold: every product that can be read, with what is left of it.</summary>
     protected ImmutableArray<ProductOnTable> OnTable =>

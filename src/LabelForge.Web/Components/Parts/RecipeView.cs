@@ -62,7 +62,7 @@ public abstract class RecipeView : EditorView
     protected virtual string? Variant => null;
 
     /// <summary>The lot that a batch of this product begun today would have.</summary>
-    protected LotCode NextFree => _next ??= BooksCache.Read().Snapshot is { } snapshot ? NextLot.Of(snapshot, Options.Today(), AsWritten()) : new LotCode(Options.Today(), 1);
+    protected LotCode NextFree => _next ??= BooksCache.Asked(books => NextLot.Of(books, Options.Today(), AsWritten()), new LotCode(Options.Today(), 1));
 
     /// <summary>The lot that the label is shown with, and whether a batch of it may have been begun. Until one is chosen, the next free one: a label has a lot.</summary>
     protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);

@@ -1,16 +1,22 @@
 using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
+using LabelForge.Records.Books;
 using Npgsql;
 
-[assembly: AssemblyFixture(typeof(LabelForge.Records.Tests.Books.TestServerEnd))]
+[assembly: AssemblyFixture(typeof(LabelForge.Tests.Shared.TestServerEnd))]
 
-namespace LabelForge.Records.Tests.Books;
+namespace LabelForge.Tests.Shared;
 
 /// <summary>A PostgreSQL server of Debian's package, thrown away when the tests end: its own data folder, loopback only, a free port.</summary>
 public sealed class TestServer : IDisposable
 {
     private static readonly Lazy<TestServer> Shared = new(() => new TestServer());
+    private static readonly Lazy<string> EmptyBooks = new(() =>
+    {
+        OpenBooks.Open(BookPlace.OnServer(NewDatabase(out var name)));
+        return name;
+    });
     private static int _databases;
     private readonly string _folder;
     private readonly int _port;
@@ -33,14 +39,26 @@ public sealed class TestServer : IDisposable
     private static string[] Nobody => Environment.UserName == "root" ? ["setpriv", "--reuid=nobody", "--regid=nogroup", "--clear-groups", "env", "HOME=/tmp"] : [];
 
     /// <summary>A new, empty database; skips the test where no server is installed.</summary>
-    public static string NewDatabase()
+    public static string NewDatabase() => NewDatabase(out _);
+
+    /// <summary>A database with empty books, copied from one in which they were made.</summary>
+    public static string NewBooks()
     {
+        SkipWithoutServer();
+        return NewDatabase(out _, EmptyBooks.Value);
+    }
+
+    private static void SkipWithoutServer() =>
         Assert.SkipUnless(OperatingSystem.IsLinux() && InstalledProgram.IsProgram(Program("initdb")), "No PostgreSQL server is on this machine (Debian: apt install postgresql; or run build/test).");
-        var name = $"books{Interlocked.Increment(ref _databases)}";
+
+    private static string NewDatabase(out string name, string template = "template0")
+    {
+        SkipWithoutServer();
+        name = $"books{Interlocked.Increment(ref _databases)}";
         using var connection = new NpgsqlConnection(Shared.Value.To("postgres"));
         connection.Open();
         using var command = connection.CreateCommand();
-        command.CommandText = $"CREATE DATABASE {name} TEMPLATE template0";
+        command.CommandText = $"CREATE DATABASE {name} TEMPLATE {template}";
         command.ExecuteNonQuery();
         return Shared.Value.To(name);
     }

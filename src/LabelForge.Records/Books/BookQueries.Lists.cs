@@ -1,0 +1,83 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace LabelForge.Records.Books;
+
+/// <content>Lists in pages, what is looked for by a few letters, and whole lists read one page after the other.</content>
+internal sealed partial class BookQueries
+{
+    private const int ReadAtOnce = 5000;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<LotInHand> Lots(int? before, int most, string? recipe = null) =>
+        InHand(context.BatchStock, context.Batches.Where(b => (before == null || b.Id < before) && (recipe == null || b.Recipe == recipe)), lots => lots.OrderByDescending(s => s.Batch.Id).Take(most));
+
+    /// <inheritdoc/>
+    public (bool Begun, bool Finished) WasMade(string recipe, string? variant)
+    {
+        var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant).Join(context.BatchStock, b => b.Id, s => s.BatchId, (b, s) => s);
+        return (mine.Any(), mine.Any(s => s.Closings > 0));
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Names(NameList list) =>
+    [
+        .. (list switch
+        {
+            NameList.Products => context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b.Product),
+            NameList.Suppliers => context.ReceiptStock.Join(context.Receipts.Where(r => r.Supplier != null), s => s.ReceiptId, r => r.Id, (s, r) => r.Supplier!),
+            _ => Standing(context.Sales, BookLists.Sale).Select(s => s.To),
+        }).Distinct().AsEnumerable().Order(StringComparer.Ordinal),
+    ];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Batch> LotsWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most)
+    {
+        var lots = context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b);
+        foreach (var word in words)
+            lots = lots.Where(b => b.Lot.ToUpper().Contains(word.Code) || word.Names.Contains(b.Product));
+        return [.. lots.OrderBy(b => near.Contains(b.Product) ? 0 : 1).ThenByDescending(b => b.On).ThenByDescending(b => b.Id).Take(most).AsNoTracking()];
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Receipt> BottlesWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most)
+    {
+        var bottles = context.ReceiptStock.Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { s.Bottle, Receipt = r });
+        foreach (var word in words)
+        {
+            bottles = bottles.Where(b => ("M" + b.Bottle.ToString()).Contains(word.Code) || (b.Receipt.SupplierLot != null && b.Receipt.SupplierLot.ToUpper().Contains(word.Code))
+                || word.Names.Contains(b.Receipt.Material) || (b.Receipt.Supplier != null && word.Names.Contains(b.Receipt.Supplier)));
+        }
+        return [.. bottles.OrderBy(b => near.Contains(b.Receipt.Material) ? 0 : 1).ThenByDescending(b => b.Receipt.On).ThenByDescending(b => b.Receipt.Id).Take(most).Select(b => b.Receipt).AsNoTracking()];
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyDictionary<string, (int Pieces, DateOnly Last)> BoughtBy(IReadOnlyCollection<string> buyers) =>
+        Standing(context.Sales, BookLists.Sale).Where(s => buyers.Contains(s.To)).GroupBy(s => s.To)
+            .Select(g => new { To = g.Key, Pieces = g.Sum(s => s.Pieces), Last = g.Max(s => s.On) }).ToDictionary(g => g.To, g => (g.Pieces, g.Last));
+
+    /// <inheritdoc/>
+    public IEnumerable<T> Each<T>() where T : BookEntry
+    {
+        var list = EntryKind.All.First(k => k.Type == typeof(T)).List;
+        for (var after = 0; ;)
+        {
+            var from = after;
+            var page = Standing(context.Set<T>(), list).Where(e => e.Id > from).OrderBy(e => e.Id).Take(ReadAtOnce).ToArray();
+            foreach (var entry in page)
+                yield return entry;
+            if (page.Length < ReadAtOnce)
+                yield break;
+            after = page[^1].Id;
+        }
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyDictionary<int, int?> Moved(string list) => Corrections.Moved(context.Corrections.AsNoTracking().Where(c => c.List == list).AsEnumerable());
+
+    /// <inheritdoc/>
+    public IEnumerable<(string Digest, string Json)> FrozenTexts()
+    {
+        foreach (var digest in context.FrozenRecipes.Select(f => f.Digest).ToArray().Order(StringComparer.Ordinal))
+            yield return (digest, context.FrozenRecipes.Where(f => f.Digest == digest).Select(f => f.Json).First());
+    }
+}

@@ -1,0 +1,63 @@
+﻿using Microsoft.EntityFrameworkCore.Migrations;
+
+#nullable disable
+
+namespace LabelForge.Records.Migrations
+{
+    /// <inheritdoc />
+    public partial class Days : Migration
+    {
+        /// <inheritdoc />
+        protected override void Up(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.CreateIndex(
+                name: "IX_Sales_On",
+                table: "Sales",
+                column: "On");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Returns_On",
+                table: "Returns",
+                column: "On");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Printings_On",
+                table: "Printings",
+                column: "On");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Printings_Run",
+                table: "Printings",
+                column: "Run");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_On",
+                table: "Batches",
+                column: "On");
+        }
+
+        /// <inheritdoc />
+        protected override void Down(MigrationBuilder migrationBuilder)
+        {
+            migrationBuilder.DropIndex(
+                name: "IX_Sales_On",
+                table: "Sales");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Returns_On",
+                table: "Returns");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Printings_On",
+                table: "Printings");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Printings_Run",
+                table: "Printings");
+
+            migrationBuilder.DropIndex(
+                name: "IX_Batches_On",
+                table: "Batches");
+        }
+    }
+}
