@@ -1,78 +1,116 @@
+using System.Data.Common;
 using System.Globalization;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
+using LabelForge.Tests.Shared;
 using Microsoft.Data.Sqlite;
+using Npgsql;
 
 namespace LabelForge.Benchmarks;
 
 /// <summary>Books of a shop that has made so many batches: written straight into the tables, in one transaction, since only their reading is measured.</summary>
+/// <remarks>What lies in the house is that of a shop at work, however long it has been: the last lots and bottles. The others are sold out and empty.</remarks>
 internal static class BookFill
 {
     private const int BatchesToAReceipt = 20;
     private const int Buyers = 5000;
 
+    /// <summary>The lots that have pieces in the house, at most.</summary>
+    public const int LotsInTheHouse = 100;
+
     /// <summary>A lot's code in these books.</summary>
     public static string Lot(int batch) => string.Create(CultureInfo.InvariantCulture, $"B{batch:D6}");
 
     /// <summary>A workshop with such books; each batch has two weighings, a closing and a sale, and twenty share a bottle of each material.</summary>
-    public static string Make(int batches)
+    /// <param name="batches">How many batches.</param>
+    /// <param name="server">Where the books are kept; null for a file in the workshop's folder.</param>
+    public static string Make(int batches, PostgresServer? server = null)
     {
-        var folder = Scratch.Path($"books-{batches}");
+        var folder = Scratch.Path($"books-{batches}{(server is null ? "" : "-server")}");
         Copy(BenchWorkshop.Folder, folder);
-        OpenBooks.Open(folder);
+        if (server is not null)
+            File.AppendAllText(Path.Combine(folder, "workshop.yaml"), $"records: \"{server.Make($"shop{batches}")}\"\n");
+        var place = OpenBooks.Open(folder).Place;
         var workshop = Workshop.Open(folder);
         var frozen = FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe(BenchWorkshop.Recipe)), "us", null).ToJson();
-        using var connection = new SqliteConnection($"Data Source={Path.Combine(folder, OpenBooks.FileName)};Pooling=False");
+        using DbConnection connection = place.Server is { } at ? new NpgsqlConnection(at) : new SqliteConnection($"Data Source={place.File};Pooling=False");
         connection.Open();
-        using var moment = connection.BeginTransaction();
+        using (var moment = connection.BeginTransaction())
+        {
+            Fill(connection, moment, batches, frozen);
+            moment.Commit();
+        }
+        if (server is not null)
+        {
+            // Numbers were given; and the server learns of its tables what it would have learned meanwhile.
+            foreach (var table in RecordsContext.Tables)
+                Run(connection, $"SELECT setval(pg_get_serial_sequence('\"{table}\"', 'Id'), (SELECT COALESCE(MAX(\"Id\"), 0) + 1 FROM \"{table}\"), false)");
+            Run(connection, "VACUUM ANALYZE");
+        }
+        return folder;
+    }
+
+    private static void Fill(DbConnection connection, DbTransaction moment, int batches, string frozen)
+    {
         var digest = FrozenText.DigestOf(frozen);
-        Insert(connection, "FrozenRecipes", "Digest", "Json")(digest, frozen);
-        var receipt = Insert(connection, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths", "PriceCents");
-        var batch = Insert(connection, "Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "FrozenDigest", "PiecesPlanned");
-        var weighing = Insert(connection, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
-        var closing = Insert(connection, "Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
-        var sale = Insert(connection, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
-        var bottleLeft = Insert(connection, "ReceiptStock", "Bottle", "ReceiptId", "Material", "LeftMillionths");
-        var batchLeft = Insert(connection, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold", "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
+        Insert(connection, moment, "FrozenRecipes", "Digest", "Json")(digest, frozen);
+        var receipt = Insert(connection, moment, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths", "PriceCents");
+        var batch = Insert(connection, moment, "Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "FrozenDigest", "PiecesPlanned");
+        var weighing = Insert(connection, moment, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
+        var closing = Insert(connection, moment, "Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
+        var sale = Insert(connection, moment, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
+        var bottleLeft = Insert(connection, moment, "ReceiptStock", "Bottle", "ReceiptId", "Material", "LeftMillionths");
+        var batchLeft = Insert(connection, moment, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold", "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
         for (var i = 1; i <= batches; i++)
         {
-            var on = BenchWorkshop.Day.AddDays(-3650 + i * 3650 / batches).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            var on = BenchWorkshop.Day.AddDays(-3650 + (int)(i * 3650L / batches));
             var bottle = (i - 1) / BatchesToAReceipt * 2 + 1;
+            var isThere = i > batches - LotsInTheHouse;
             if ((i - 1) % BatchesToAReceipt == 0)
             {
                 var uses = Math.Min(BatchesToAReceipt, batches - i + 1);
-                receipt(bottle, on, "A", "white-base", "Heron", $"H{bottle}", 15_000_000_000L, 18_000);
-                receipt(bottle + 1, on, "A", "castor-oil", "Heron", $"H{bottle + 1}", 300_000_000L, 900);
-                bottleLeft(bottle, bottle, "white-base", 15_000_000_000L - uses * 725_000_000L);
-                bottleLeft(bottle + 1, bottle + 1, "castor-oil", 300_000_000L - uses * 14_000_000L);
+                var more = i > batches - 2 * LotsInTheHouse ? 1_000_000_000L : 0;
+                receipt(bottle, on, "A", "white-base", "Heron", $"H{bottle}", uses * 725_000_000L + more, 18_000);
+                receipt(bottle + 1, on, "A", "castor-oil", "Heron", $"H{bottle + 1}", uses * 14_000_000L + more, 900);
+                bottleLeft(bottle, bottle, "white-base", more);
+                bottleLeft(bottle + 1, bottle + 1, "castor-oil", more);
             }
+            var sold = isThere ? 3 : 23;
             batch(i, on, "A", Lot(i), BenchWorkshop.Recipe, "Guest bar", digest, 24);
             weighing(2 * i - 1, on, "A", i, "white-base", bottle, 725_000_000L);
             weighing(2 * i, on, "A", i, "castor-oil", bottle + 1, 14_000_000L);
             closing(i, on, "A", i, 24, 1);
-            sale(i, on, "A", i, 12, $"Buyer {i % Buyers}", 6_000);
-            batchLeft(i, i, Lot(i), 1, 24, 1, 12, 0, 0, 0, 0, 11);
+            sale(i, on, "A", i, sold, $"Buyer {i % Buyers}", 500 * sold);
+            batchLeft(i, i, Lot(i), 1, 24, 1, sold, 0, 0, 0, 0, 23 - sold);
         }
-        moment.Commit();
-        return folder;
     }
 
-    private static Action<object?[]> InsertAll(SqliteConnection connection, string table, string[] columns)
+    private delegate void Row(params object[] values);
+
+    private static Row Insert(DbConnection connection, DbTransaction moment, string table, params string[] columns)
     {
         var command = connection.CreateCommand();
-        command.CommandText = $"INSERT INTO \"{table}\" ({string.Join(", ", columns.Select(c => $"\"{c}\""))}) VALUES ({string.Join(", ", columns.Select((_, i) => $"$p{i}"))})";
-        var parameters = columns.Select((_, i) => command.Parameters.AddWithValue($"$p{i}", DBNull.Value)).ToArray();
+        command.Transaction = moment;
+        command.CommandText = $"INSERT INTO \"{table}\" ({string.Join(", ", columns.Select(c => $"\"{c}\""))}) VALUES ({string.Join(", ", columns.Select((_, i) => $"@p{i}"))})";
         return values =>
         {
-            for (var i = 0; i < parameters.Length; i++)
-                parameters[i].Value = values[i] ?? DBNull.Value;
+            command.Parameters.Clear();
+            for (var i = 0; i < values.Length; i++)
+            {
+                var parameter = command.CreateParameter();
+                (parameter.ParameterName, parameter.Value) = ($"p{i}", values[i]);
+                command.Parameters.Add(parameter);
+            }
             command.ExecuteNonQuery();
         };
     }
 
-    private delegate void Row(params object?[] values);
-
-    private static Row Insert(SqliteConnection connection, string table, params string[] columns) => new(InsertAll(connection, table, columns));
+    private static void Run(DbConnection connection, string sql)
+    {
+        using var command = connection.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
+    }
 
     private static void Copy(string from, string to)
     {

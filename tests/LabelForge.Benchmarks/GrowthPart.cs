@@ -7,6 +7,7 @@ using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Reading;
 using LabelForge.Print.Sheets;
+using LabelForge.Tests.Shared;
 
 namespace LabelForge.Benchmarks;
 
@@ -27,13 +28,34 @@ internal static class GrowthPart
         return text.ToString();
     }
 
-    /// <summary>The books by themselves: what is asked of them in a day must not grow with the shop.</summary>
+    /// <summary>The books by themselves, in a file and on a server: what is done and shown in a day must not grow with the shop.</summary>
     public static string MeasureBooks()
     {
-        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some; *power* as above.\n");
-        Add(text, "books", "The books", "batches", Books(),
-            "One use reads what it needs, by index, and is flat. What is asked of all bottles of a material, of all that was made of it, or of every entry grows with what it lists: each of these batches took from the same two materials.");
+        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some; *power* as above. A shop at work: a hundred lots with pieces in the house, however many it has made; each batch has two weighings, a closing and a sale, and twenty share a bottle of each material.\n");
+        using var server = PostgresServer.IsInstalled ? new PostgresServer(keepsPromises: true) : null;
+        Add(text, "books", "SQLite", n => BookFill.Make(n));
+        if (server is not null)
+            Add(text, "books-server", "PostgreSQL on this machine", n => BookFill.Make(n, server));
         return text.ToString();
+    }
+
+    private static void Add(StringBuilder text, string id, string store, Func<int, string> make)
+    {
+        int[] sizes = [100, 1000, 10_000, 100_000];
+        var asked = new Dictionary<string, List<(string Group, string What, double Size, double Seconds)>>();
+        foreach (var n in sizes)
+        {
+            var uses = new BookUses(make(n), n);
+            foreach (var (group, of) in new[] { ("acts", uses.Acts), ("pages", uses.Pages), ("whole", uses.Whole) })
+            {
+                foreach (var use in of)
+                    (asked.TryGetValue(use.What, out var known) ? known : asked[use.What] = []).Add((group, use.What, n, Timing.Best(use.Ask)));
+            }
+        }
+        IReadOnlyList<Curve> Of(string group) => [.. asked.Values.Where(a => a[0].Group == group).Select(a => new Curve(a[0].What, [.. a.Select(p => (p.Size, p.Seconds))]))];
+        Add(text, $"{id}-acts", $"Written into the books: {store}", "batches", Of("acts"), "Each is a transaction that is on the disk when it is acknowledged: the lot found by index, the entry written, the balance kept. It is flat.");
+        Add(text, $"{id}-pages", $"Shown by pages and verbs: {store}", "batches", Of("pages"), "Each asks for what it shows, by index and in pages. It is flat, since what lies in the house and what is on a page are.");
+        Add(text, id, $"What lists or adds up all that was made: {store}", "batches", Of("whole"), "These grow with what they list or add up: every name, every lot of a product, every entry of a year and before it.");
     }
 
     private static void Add(StringBuilder text, string id, string title, string size, IReadOnlyList<Curve> curves, string? reason)
@@ -94,16 +116,5 @@ internal static class GrowthPart
             points.Add((letters, Timing.Best(() => PdfLabelReader.Read(bytes, path))));
         }
         return [new("PDF to words and heights", points)];
-    }
-
-    private static IReadOnlyList<Curve> Books()
-    {
-        int[] sizes = [100, 1000, 10_000, 100_000];
-        var asked = sizes.Select(n =>
-        {
-            var questions = RecordsPart.Questions(BookFill.Make(n), n);
-            return questions.Select(q => (q.What, Size: (double)n, Seconds: Timing.Best(q.Ask))).ToList();
-        }).ToList();
-        return [.. Enumerable.Range(0, asked[0].Count).Select(i => new Curve(asked[0][i].What, [.. asked.Select(a => (a[i].Size, a[i].Seconds))]))];
     }
 }

@@ -36,9 +36,9 @@ public sealed class TagsTests : IDisposable
     [InlineData("bottle-small")]
     public void A_bin_has_a_tag_by_its_material_in_every_size_and_every_size_has_a_stock(string size)
     {
-        var tag = Assert.Single(Book.Ask(books => BottleTags.Of(_example.Opened, books, ["castor-oil"], size, Day)));
-        Assert.Equal("castor-oil", tag.Code);
-        Assert.NotNull(BottleTags.StockFor(_example.Opened, tag.Layout.Design, null));
+        var tags = Book.Ask(books => BottleTags.Of(_example.Opened, books, ["castor-oil"], size, Day));
+        Assert.Equal("castor-oil", Assert.Single(tags).Code);
+        Assert.Equal(1, BottleTags.Order(_example.Opened, tags).Plan().Sheets);
     }
 
     [Fact]
