@@ -75,13 +75,13 @@ internal static class BookFill
                 bottleLeft(bottle, bottle, "white-base", more);
                 bottleLeft(bottle + 1, bottle + 1, "castor-oil", more);
             }
-            var sold = isThere ? 3 : 23;
+            var (made, sold) = isThere ? (1000, 3) : (24, 23);
             batch(i, on, "A", Lot(i), BenchWorkshop.Recipe, "Guest bar", digest, 24);
             weighing(2 * i - 1, on, "A", i, "white-base", bottle, 725_000_000L);
             weighing(2 * i, on, "A", i, "castor-oil", bottle + 1, 14_000_000L);
-            closing(i, on, "A", i, 24, 1);
+            closing(i, on, "A", i, made, 1);
             sale(i, on, "A", i, sold, $"Buyer {i % Buyers}", 500 * sold);
-            batchLeft(i, i, Lot(i), 1, 24, 1, sold, 0, 0, 0, 0, 23 - sold);
+            batchLeft(i, i, Lot(i), 1, made, 1, sold, 0, 0, 0, 0, made - 1 - sold);
         }
     }
 
