@@ -7,8 +7,8 @@ internal static class Published
 {
     private const string Runtime = "linux-x64";
 
-    private static readonly Lazy<string> LazyCommand = new(() => Publish("src/LabelForge.Cli", "LabelForge.Cli"));
-    private static readonly Lazy<string> LazyFloor = new(() => Publish("tests/LabelForge.Benchmarks.Floor", "LabelForge.Benchmarks.Floor"));
+    private static readonly Lazy<string> LazyCommand = new(() => Publish("src/LabelForge.Cli", "LabelForge.Cli", "LabelForge.Cli"));
+    private static readonly Lazy<string> LazyFloor = new(() => Publish("tests/LabelForge.Benchmarks.Floor", "LabelForge.Benchmarks.Floor", "LabelForge.Benchmarks.Floor"));
 
     /// <summary>The command.</summary>
     public static string Command => LazyCommand.Value;
@@ -16,13 +16,16 @@ internal static class Published
     /// <summary>The floor's programs.</summary>
     public static string Floor => LazyFloor.Value;
 
+    /// <summary>The command without its profile, to make that anew from.</summary>
+    public static string Unprofiled => Publish("src/LabelForge.Cli", "LabelForge.Cli", "unprofiled", "-p:StartupProfile=none");
+
     // Into a folder that stays, so that a second run compiles only what changed.
-    private static string Publish(string project, string program)
+    private static string Publish(string project, string program, string to, params string[] also)
     {
-        var folder = Path.Combine(Path.GetTempPath(), "labelforge-benchmarks", "published", program);
+        var folder = Path.Combine(Path.GetTempPath(), "labelforge-benchmarks", "published", to);
         Console.Error.WriteLine($"publishing {project} ...");
         using var publish = Process.Start(new ProcessStartInfo("dotnet",
-            ["publish", Repository.File(project), "-c", "Release", "-r", Runtime, "--self-contained", "true", "-p:PublishReadyToRun=true", "-p:PublishSingleFile=false", "-o", folder, "-v", "q", "--nologo"])
+            ["publish", Repository.File(project), "-c", "Release", "-r", Runtime, "--self-contained", "true", "-p:PublishReadyToRun=true", "-p:PublishSingleFile=false", "-o", folder, "-v", "q", "--nologo", .. also])
         { RedirectStandardOutput = true })!;
         var said = publish.StandardOutput.ReadToEnd();
         publish.WaitForExit();
