@@ -47,9 +47,6 @@ public class InkTests
     }
 
     [Fact]
-    public void A_sheet_is_told_by_its_places() => Assert.Equal(8, new InkCoverage(2, 3, 4, 1).OfSheet(100, 8, 1000), 1e-9);
-
-    [Fact]
     public void In_grey_every_contrast_stays_what_it_was()
     {
         Assert.True(GreyLabel.HasColour(Looked));

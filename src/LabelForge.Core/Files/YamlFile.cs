@@ -12,8 +12,6 @@ public static partial class YamlFile
     /// <summary>The largest file that is read, in bytes: for every reader of YAML, the page's own too.</summary>
     public const long LargestFile = 1_000_000;
 
-    private const string HowToWrite = "Check the indentation and put text that holds \": \" or \"#\" in quotation marks.";
-
     /// <summary>Reads a file.</summary>
     /// <param name="path">Where it is.</param>
     /// <param name="shownAs">How messages name it.</param>

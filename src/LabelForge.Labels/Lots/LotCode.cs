@@ -25,9 +25,6 @@ public readonly record struct LotCode : IComparable<LotCode>
     /// <summary>The highest batch number of a day.</summary>
     public const int MostBatches = 99;
 
-    /// <summary>The letters that stand for January to December, in that order.</summary>
-    public const string MonthLetters = LotAlphabet.Months;
-
     // Both are counted from their first value, so that the default is a lot and not nonsense.
     private readonly ushort days;
     private readonly byte batchesBefore;

@@ -11,7 +11,7 @@ namespace LabelForge.Markets;
 /// <param name="IsNot">How a sentence says that it is not.</param>
 /// <param name="Says">Words of a label that show that it is so; null where none do.</param>
 /// <param name="Hints">Words of a label or a recipe that show that it may be so; null where none do.</param>
-public sealed record ProductFact(string Id, string Asks, string Is, string IsNot, Regex? Says, Regex? Hints)
+public sealed record ProductFact(string Id, string Asks, string Is, string IsNot, FactWords? Says, FactWords? Hints)
 {
     private static readonly Lazy<ImmutableDictionary<string, ProductFact>> Loaded = new(() =>
         YamlRecord.Embedded("markets/facts.yaml").Select(Of).ToImmutableDictionary(f => f.Id));
@@ -31,8 +31,19 @@ public sealed record ProductFact(string Id, string Asks, string Is, string IsNot
             record.Text("not", "how a sentence denies it"), Words(record, "says"), Words(record, "hints"));
     }
 
-    // Whole words, with any space between them.
-    private static Regex? Words(YamlRecord record, string key) => !record.Has(key) ? null : new Regex(
-        @"(?<![\p{L}\p{N}])(?:" + string.Join('|', record.Texts(key, "[roll-on]").Select(w => Regex.Escape(w).Replace(@"\ ", @"\s+", StringComparison.Ordinal))) + @")(?![\p{L}\p{N}])",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2));
+    private static FactWords? Words(YamlRecord record, string key) => record.Has(key) ? new(record.Texts(key, "[roll-on]")) : null;
+}
+
+/// <summary>Words by which a fact is seen: whole ones, in any letters, with any space between them.</summary>
+/// <remarks>A pattern is made only where the words may be there: a label is asked for two dozen facts, and shows one or none.</remarks>
+public sealed class FactWords(IReadOnlyList<string> words)
+{
+    private readonly string[] probes = [.. words.Select(w => w.Split(' ').MaxBy(p => p.Length)!)];
+
+    private readonly Lazy<Regex> pattern = new(() => new(
+        @"(?<![\p{L}\p{N}])(?:" + string.Join('|', words.Select(w => Regex.Escape(w).Replace(@"\ ", @"\s+", StringComparison.Ordinal))) + @")(?![\p{L}\p{N}])",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2)));
+
+    /// <summary>Whether any of them stands in a text.</summary>
+    public bool IsMatch(string text) => probes.Any(p => text.Contains(p, StringComparison.OrdinalIgnoreCase)) && pattern.Value.IsMatch(text);
 }

@@ -45,10 +45,4 @@ public sealed record InkCoverage(double Cyan, double Magenta, double Yellow, dou
         var dots = (label.Design.Round ? Math.PI / 4 : 1) * width * height * DotsPerPoint * DotsPerPoint;
         return new InkCoverage(100 * cyan / dots, 100 * magenta / dots, 100 * yellow / dots, 100 * black / dots);
     }
-
-    /// <summary>The share of a sheet of labels, where every place is printed: percent of the paper's area.</summary>
-    /// <param name="label">The label's own area, in square millimetres.</param>
-    /// <param name="places">How many stand on the sheet.</param>
-    /// <param name="sheet">The sheet's area, in square millimetres.</param>
-    public double OfSheet(double label, int places, double sheet) => Percent * label * places / sheet;
 }

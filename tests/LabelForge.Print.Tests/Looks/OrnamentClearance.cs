@@ -3,10 +3,10 @@ using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using SkiaSharp;
 
-namespace LabelForge.Print.Looks;
+namespace LabelForge.Print.Tests.Looks;
 
 /// <summary>Measures whether ornaments keep away from words: they stand beside them, never under them.</summary>
-public static class OrnamentClearance
+internal static class OrnamentClearance
 {
     /// <summary>Whether every ornament keeps so far from a text.</summary>
     /// <param name="layout">The label.</param>
