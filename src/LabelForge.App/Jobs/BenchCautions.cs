@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using LabelForge.Papers;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
@@ -8,19 +9,20 @@ namespace LabelForge.Print.Jobs;
 public static class BenchCautions
 {
     /// <summary>One caution each, the gravest not necessarily first; never none.</summary>
-    public static ImmutableArray<string> Of(Workshop workshop, BatchFormula batch)
+    public static ImmutableArray<string> Of(Workshop workshop, BatchFormula batch, PaperWords? words = null)
     {
+        words ??= PaperWords.English;
         var kinds = batch.Lines.Select(l => l.Material.Kind).ToHashSet();
         var cautions = ImmutableArray.CreateBuilder<string>();
         if (kinds.Contains(MaterialKind.Base) || kinds.Contains(MaterialKind.Oil))
-            cautions.Add("Melted base, oil and wax burn skin and can catch fire. Never leave them on the heat alone; keep water away from hot oil; wear gloves and long sleeves.");
+            cautions.Add(words["caution-hot"]);
         if (kinds.Contains(MaterialKind.Fragrance))
-            cautions.Add("Undiluted fragrance irritates skin and eyes. Wear gloves and goggles, air the room, and add it below its flash point.");
+            cautions.Add(words["caution-fragrance"]);
         if (LyeCautions.Apply(workshop, batch))
-            cautions.AddRange(LyeCautions.All);
+            cautions.AddRange(LyeCautions.In(words));
         if (kinds.Contains(MaterialKind.Colourant))
-            cautions.Add("Do not breathe in loose powder.");
-        cautions.Add("Read each supplier's safety data sheet first. Write down the lot of every bottle used.");
+            cautions.Add(words["caution-powder"]);
+        cautions.Add(words["caution-sheets"]);
         return cautions.ToImmutable();
     }
 }

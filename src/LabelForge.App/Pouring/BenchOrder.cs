@@ -19,4 +19,16 @@ public static class BenchOrder
         return first[null].Select(l => ((RecipeStep?)null, (T?)l)).Concat(recipe.Steps.SelectMany(s =>
             (s.Adds is null ? new (RecipeStep?, T?)[] { (s, null) } : []).Concat(first[s].Select(l => ((RecipeStep?)s, (T?)l)))));
     }
+
+    /// <summary>How many of the first steps are the pot's, and not each product's: they are the same in all recipes, and nothing of a product's own is in yet.</summary>
+    /// <param name="formulas">The products that are poured out of the pot.</param>
+    /// <param name="shared">What goes into the pot.</param>
+    public static int StepsOfPot(IReadOnlyList<BatchFormula> formulas, IReadOnlyCollection<Material> shared)
+    {
+        var first = formulas[0].Recipe.Steps;
+        var same = first.TakeWhile((step, i) => (step.Adds is null || shared.Any(step.Takes)) && formulas.All(f => f.Recipe.Steps.Length > i && f.Recipe.Steps[i].Text == step.Text && f.Recipe.Steps[i].Adds == step.Adds)).Count();
+        // What no step names is weighed first: then only what comes before the base is done without it.
+        var isOwnFirst = formulas.Any(f => f.Lines.Any(l => shared.All(m => m.Id != l.Material.Id) && !f.Recipe.Steps.Any(s => s.Takes(l.Material))));
+        return isOwnFirst ? first.Take(same).ToList().FindLastIndex(s => s.Adds is not null) + 1 : same;
+    }
 }

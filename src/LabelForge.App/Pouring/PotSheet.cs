@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
@@ -13,16 +14,26 @@ public static class PotSheet
     /// <summary>What stands on it.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="poured">The pot and its batches.</param>
-    public static PotSheetContent Content(Workshop workshop, Poured poured)
+    /// <param name="words">The language of the sheet; English where null.</param>
+    public static PotSheetContent Content(Workshop workshop, Poured poured, PaperWords? words = null)
     {
-        var shared = poured.Needs.Where(n => n.InPot).Select(n => n.Material.Id).ToHashSet();
+        words ??= PaperWords.English;
+        var shared = poured.Needs.Where(n => n.InPot).ToArray();
+        var recipes = poured.Batches.Select(b => b.Wish.Product.Recipe).ToArray();
+        var ofPot = BenchOrder.StepsOfPot([.. poured.Batches.Select(b => b.Wish.Formula)], [.. shared.Select(n => n.Material)]);
+        string? Note(Material material) => recipes.Select(r => r.Steps.FirstOrDefault(s => s.Takes(material))?.Text ?? "").Where(t => t.Length > 0).Distinct().ToArray() is { Length: > 0 } notes ? string.Join(" / ", notes) : null;
         return new PotSheetContent
         {
+            Words = words,
             Pot = poured.Pot ?? poured.Batches[0].Batch.Lot,
-            Subtitle = FormattableString.Invariant($"{workshop.Business.Name} · {poured.Batches[0].Batch.On:yyyy-MM-dd} · {poured.Batches.Sum(b => b.Batch.PiecesPlanned)} pieces of {poured.Batches.Length} products"),
-            Cautions = [.. poured.Batches.SelectMany(b => BenchCautions.Of(workshop, b.Wish.Formula)).Distinct().OrderBy(IsLast)],
-            Shared = [.. poured.Needs.Where(n => n.InPot).Select(n => new BatchSheetMaterial(n.Material.Name, Mass.FromGrams(n.Grams), Take(n.From)))],
-            Blocks = [.. poured.Batches.Select(b => Block(b.Wish, b.Batch.Lot, b.Batch.PiecesPlanned, shared, poured.Needs))],
+            Subtitle = words["pot-subtitle", workshop.Business.Name, FormattableString.Invariant($"{poured.Batches[0].Batch.On:yyyy-MM-dd}"), poured.Batches.Sum(b => b.Batch.PiecesPlanned), poured.Batches.Length],
+            Cautions = [.. poured.Batches.SelectMany(b => BenchCautions.Of(workshop, b.Wish.Formula, words)).Distinct().OrderBy(c => c == words["caution-sheets"])],
+            Shared =
+            [
+                .. shared.Select(n => new PotSheetRow(n.Material.Name, Mass.FromGrams(n.Grams), Under(words, Note(n.Material), n.From), true)),
+                .. recipes[0].Steps.Take(ofPot).Where(s => s.Adds is null).Select(s => new PotSheetRow(s.Text, null, null, false)),
+            ],
+            Blocks = [.. poured.Batches.Select(b => Block(b.Wish, b.Batch.Lot, b.Batch.PiecesPlanned, [.. shared.Select(n => n.Material.Id)], ofPot, poured.Needs, words))],
         };
     }
 
@@ -30,34 +41,36 @@ public static class PotSheet
     /// <param name="stream">Where.</param>
     /// <param name="workshop">The workshop.</param>
     /// <param name="poured">The pot and its batches.</param>
-    public static void WritePdf(Stream stream, Workshop workshop, Poured poured)
+    /// <param name="words">The language of the sheet; English where null.</param>
+    public static void WritePdf(Stream stream, Workshop workshop, Poured poured, PaperWords? words = null)
     {
-        var content = Content(workshop, poured);
-        PotSheetWriter.WritePdf(stream, content, new DocumentInfo($"Pot {content.Pot}", new DateTimeOffset(poured.Batches[0].Batch.On.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        var content = Content(workshop, poured, words);
+        PotSheetWriter.WritePdf(stream, content, new DocumentInfo(content.Words["pot", content.Pot], new DateTimeOffset(poured.Batches[0].Batch.On.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
     }
 
-    // The sentence about safety data sheets closes the cautions, whichever product brought it.
-    private static bool IsLast(string caution) => caution.StartsWith("Read each", StringComparison.Ordinal);
-
-    private static PotSheetBlock Block(PourWish wish, string lot, int pieces, HashSet<string> shared, ImmutableArray<PotNeed> needs)
+    private static PotSheetBlock Block(PourWish wish, string lot, int pieces, ImmutableArray<string> shared, int ofPot, ImmutableArray<PotNeed> needs, PaperWords words)
     {
         var recipe = wish.Product.Recipe;
         var rows = ImmutableArray.CreateBuilder<PotSheetRow>();
         var poured = wish.Formula.Lines.Where(l => shared.Contains(l.Material.Id)).Sum(l => l.Mass.Grams);
         if (poured > 0)
-            rows.Add(new PotSheetRow("From the pot into the jug", Mass.FromGrams(poured), null, false));
-        PotSheetRow Weigh(BatchLine line, string? note) => new(line.Material.Name, line.Mass,
-            string.Join("; ", new[] { note, Take(needs.First(n => n.Material.Id == line.Material.Id).From) }.Where(t => !string.IsNullOrEmpty(t))), true);
+            rows.Add(new PotSheetRow(words["pot-jug"], Mass.FromGrams(poured), null, false));
+        PotSheetRow Weigh(BatchLine line, string? note) => new(line.Material.Name, line.Mass, Under(words, note, needs.First(n => n.Material.Id == line.Material.Id).From), true);
         rows.AddRange(BenchOrder.Of(recipe, wish.Formula.Lines.Where(l => !shared.Contains(l.Material.Id)), l => l.Material)
+            .Where(o => o.Line is not null || !recipe.Steps.Take(ofPot).Contains(o.Step))
             .Select(o => o.Line is { } line ? Weigh(line, o.Step?.Text) : new PotSheetRow(o.Step!.Text, null, null, false)));
-        rows.Add(new PotSheetRow(wish.Moulds is { } moulds ? $"Fill the moulds: {moulds}" : $"Fill {pieces} {(pieces == 1 ? "mould" : "moulds")}", null, null, false));
-        return new PotSheetBlock(recipe.Name, lot, FormattableString.Invariant($"{pieces} pieces; the batch weighs {BenchMass.Grams(wish.Formula.Total)} g"), rows.ToImmutable(), []);
+        rows.Add(new PotSheetRow(wish.Moulds is { } moulds ? words["fill-moulds", moulds] : words.Counted("fill", pieces), null, null, false));
+        return new PotSheetBlock(recipe.Name, lot, words.Counted("block-expected", pieces, BenchMass.Grams(wish.Formula.Total)), rows.ToImmutable());
     }
 
-    private static string? Take(ImmutableArray<(string Bottle, decimal Grams)> from) => from switch
+    private static string? Under(PaperWords words, string? note, ImmutableArray<(string Bottle, decimal Grams)> from)
     {
-        [] => null,
-        [var one] => $"take {one.Bottle}",
-        _ => $"take {string.Join(", ", from.Select(f => FormattableString.Invariant($"{f.Bottle} {f.Grams:0.#} g")))}",
-    };
+        var take = from switch
+        {
+            [] => null,
+            [var one] => words["take", one.Bottle],
+            _ => words["take", string.Join(", ", from.Select(f => FormattableString.Invariant($"{f.Bottle} {f.Grams:0.#} g")))],
+        };
+        return string.Join("; ", new[] { note, take }.Where(t => !string.IsNullOrEmpty(t))) is { Length: > 0 } under ? under : null;
+    }
 }

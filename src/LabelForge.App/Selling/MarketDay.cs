@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using LabelForge.Papers;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
@@ -95,21 +96,21 @@ public sealed record MarketDay
         [.. Rows.Select(r => (IReadOnlyList<object?>)[On, Place, r.Product, r.Name, r.Sold, r.Given, r.Returned, r.Paid, r.Tax, r.Left])]);
 
     /// <summary>The sums of the box in words and money, one row each.</summary>
-    public IEnumerable<(string What, decimal Sum)> Box()
+    public IEnumerable<(string What, decimal Sum)> Box(PaperWords words)
     {
-        yield return ("Sold, sales tax included", Paid);
+        yield return (words["day-sold"], Paid);
         if (Tax != 0)
-            yield return ("Of this, sales tax", Tax);
+            yield return (words["day-tax"], Tax);
         foreach (var (payment, sum) in ByPayment.Where(p => p.Key.Length > 0))
-            yield return (string.Create(CultureInfo.InvariantCulture, $"Paid by {payment}"), sum);
+            yield return (payment switch { "cash" => words["day-paid-cash"], "card" => words["day-paid-card"], "other" => words["day-paid-other"], _ => words["day-paid-by", payment] }, sum);
         if (Takings is not { } t)
             yield break;
-        yield return ("In the box at the start", t.Float);
-        yield return ("By card, as the reader says", t.Card);
-        yield return ("So in cash", Paid - NotCash);
-        yield return ("The box should hold", Expected!.Value);
-        yield return ("Counted", t.Cash);
-        yield return (Difference < 0 ? "Short" : "Over", Math.Abs(Difference!.Value));
+        yield return (words["box-start"], t.Float);
+        yield return (words["day-card"], t.Card);
+        yield return (words["day-cash"], Paid - NotCash);
+        yield return (words["day-should"], Expected!.Value);
+        yield return (words["day-counted"], t.Cash);
+        yield return (words[Difference < 0 ? "day-short" : "day-over"], Math.Abs(Difference!.Value));
     }
 
     private static string NameOf(Batch batch) => Days.OpenToday.ProductOf(batch);

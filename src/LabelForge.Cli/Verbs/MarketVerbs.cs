@@ -3,6 +3,7 @@ using System.CommandLine;
 using System.Globalization;
 using LabelForge.Files;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Output;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -41,7 +42,7 @@ internal static class MarketVerbs
                 throw new InputException(null, 0, "call.nothing-to-bring");
             foreach (var none in rows.Where(p => p.Product.Price is null))
                 Console.Error.WriteLine($"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or on the paper.");
-            AtomicFile.Write(path, stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows));
+            AtomicFile.Write(path, stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows, PaperWords.English));
             if (options.Json(r))
                 JsonOut.Write(new { file = path, place = r.GetValue(place), products = rows.Select(p => new { product = p.Product.Product, brought = p.Brought, price = p.Product.Price }) });
             else
@@ -155,7 +156,7 @@ internal static class MarketVerbs
             AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
             return;
         }
-        AtomicFile.Write(path, stream => MarketPapers.WriteSummary(stream, workshop, day));
+        AtomicFile.Write(path, stream => MarketPapers.WriteSummary(stream, workshop, day, PaperWords.English));
     }
 
     private static int Told(ParseResult r, BookOptions options, Workshop workshop, MarketDay day, IReadOnlyList<ProductOnTable> products)
@@ -180,7 +181,7 @@ internal static class MarketVerbs
         }
         foreach (var row in day.Rows)
             Console.WriteLine(FormattableString.Invariant($"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
-        foreach (var (what, sum) in day.Box())
+        foreach (var (what, sum) in day.Box(PaperWords.English))
             Console.WriteLine($"{what}: {MarketPapers.Money(workshop, sum)}");
         if (day.WorthTheDifference(products).ToArray() is { Length: > 0 } worth)
             Console.WriteLine($"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");

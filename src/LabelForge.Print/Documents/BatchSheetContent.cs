@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Drawing;
 
 namespace LabelForge.Print.Documents;
@@ -25,6 +26,9 @@ public sealed record BatchSheetContent
 
     /// <summary>How many pieces are expected, in words: <c>18 bars of 113 g</c>.</summary>
     public required string PiecesExpected { get; init; }
+
+    /// <summary>The language of the sheet.</summary>
+    public PaperWords Words { get; init; } = PaperWords.English;
 
     /// <summary>Cautions, one each.</summary>
     public ImmutableArray<string> Cautions { get; init; } = [];

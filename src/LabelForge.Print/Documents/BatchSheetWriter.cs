@@ -1,4 +1,5 @@
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
@@ -30,9 +31,9 @@ public static class BatchSheetWriter
         var pages = new BenchPages(content.PageWidth, content.PageHeight);
         Head(pages, content);
         Table(pages, content);
-        List(pages, "Cautions", content.Cautions);
-        List(pages, "Notes", content.Notes);
-        WritingLines(pages);
+        List(pages, content.Words["cautions"], content.Cautions);
+        List(pages, content.Words["notes"], content.Notes);
+        WritingLines(pages, content.Words);
         if (content.MarginNote is { } note)
             pages.Foot((_, _) => note, BundledFaces.Regular, Small);
         return pages;
@@ -47,10 +48,10 @@ public static class BatchSheetWriter
         if (content.Subtitle is { } subtitle)
             y += pages.Write(subtitle, BundledFaces.Regular, Body, 0, y, titleWidth);
         y += 4;
-        y += pages.Write($"Expected: {content.PiecesExpected}", BundledFaces.Regular, Body, 0, y, titleWidth);
+        y += pages.Write(content.Words["expected", content.PiecesExpected], BundledFaces.Regular, Body, 0, y, titleWidth);
 
         var right = pages.Width - Math.Max(blockWidth, 110);
-        var lotBottom = top + pages.Write($"Lot {content.LotCode}", BundledFaces.SemiBold, 16, right, top, pages.Width - right) + 4;
+        var lotBottom = top + pages.Write(content.Words["lot", content.LotCode], BundledFaces.SemiBold, 16, right, top, pages.Width - right) + 4;
         if (content.LotBarcode is { } block)
         {
             pages.Block(block, right, lotBottom);
@@ -64,29 +65,29 @@ public static class BatchSheetWriter
     private static void Table(BenchPages pages, BatchSheetContent content)
     {
         var columns = Columns.Over(pages.Width);
-        TableHead(pages, columns);
+        TableHead(pages, columns, content.Words);
         foreach (var material in content.Materials)
         {
             if (pages.NewPageUnless(40))
-                TableHead(pages, columns);
+                TableHead(pages, columns, content.Words);
             Row(pages, columns, material);
         }
         var total = content.Materials.Aggregate(Mass.FromGrams(0), (sum, m) => sum + m.Mass);
         pages.NewPageUnless(30);
-        pages.Write("Together", BundledFaces.SemiBold, Body, columns.Name, pages.Y + RowPadding, columns.Grams - columns.Name - 60);
+        pages.Write(content.Words["together"], BundledFaces.SemiBold, Body, columns.Name, pages.Y + RowPadding, columns.Grams - columns.Name - 60);
         Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(total) + " g", columns.Grams, pages.Y + RowPadding);
         Figure(pages, BundledFaces.SemiBold, BenchMass.Ounces(total) + " oz", columns.Ounces, pages.Y + RowPadding);
         pages.Down(Body * 1.2 + 2 * RowPadding + 12);
     }
 
-    private static void TableHead(BenchPages pages, Columns columns)
+    private static void TableHead(BenchPages pages, Columns columns, PaperWords words)
     {
         var y = pages.Y;
-        pages.Write("Material", BundledFaces.Regular, Small, columns.Name, y, 120);
-        Figure(pages, BundledFaces.Regular, "grams", columns.Grams, y, Small);
-        Figure(pages, BundledFaces.Regular, "ounces", columns.Ounces, y, Small);
-        pages.Write("weighed, g", BundledFaces.Regular, Small, columns.Weighed, y, 70);
-        pages.Write("material's own lot", BundledFaces.Regular, Small, columns.Lot, y, pages.Width - columns.Lot);
+        pages.Write(words["material"], BundledFaces.Regular, Small, columns.Name, y, 120);
+        Figure(pages, BundledFaces.Regular, words["grams"], columns.Grams, y, Small);
+        Figure(pages, BundledFaces.Regular, words["ounces"], columns.Ounces, y, Small);
+        pages.Write(words["weighed"], BundledFaces.Regular, Small, columns.Weighed, y, 70);
+        pages.Write(words["material-lot"], BundledFaces.Regular, Small, columns.Lot, y, pages.Width - columns.Lot);
         pages.Rule(0, y + 12, pages.Width, 0.9);
         pages.Down(13);
     }
@@ -128,10 +129,10 @@ public static class BatchSheetWriter
         pages.Down(10);
     }
 
-    private static void WritingLines(BenchPages pages)
+    private static void WritingLines(BenchPages pages, PaperWords words)
     {
         pages.NewPageUnless(70);
-        foreach (var blank in new[] { "Pieces made", "Made by", "Date" }.Select((text, i) => (text, i)))
+        foreach (var blank in new[] { words["pieces-made"], words["made-by"], words["date"] }.Select((text, i) => (text, i)))
         {
             var x = blank.i * pages.Width / 3;
             pages.Write(blank.text, BundledFaces.Regular, Small, x, pages.Y + 30, 120);

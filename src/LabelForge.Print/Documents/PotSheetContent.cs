@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using LabelForge.Measures;
+using LabelForge.Papers;
 
 namespace LabelForge.Print.Documents;
 
@@ -15,11 +16,14 @@ public sealed record PotSheetContent
     /// <summary>Cautions, one each; they stand first.</summary>
     public required ImmutableArray<string> Cautions { get; init; }
 
-    /// <summary>What is weighed into the pot, for all products together.</summary>
-    public required ImmutableArray<BatchSheetMaterial> Shared { get; init; }
+    /// <summary>What is weighed into the pot and done with it, for all products together.</summary>
+    public required ImmutableArray<PotSheetRow> Shared { get; init; }
 
     /// <summary>The products, in the order of work.</summary>
     public required ImmutableArray<PotSheetBlock> Blocks { get; init; }
+
+    /// <summary>The language of the sheet.</summary>
+    public PaperWords Words { get; init; } = PaperWords.English;
 
     /// <summary>The page's width; US Letter by default.</summary>
     public Length PageWidth { get; init; } = Length.FromInches(8.5m);
@@ -33,8 +37,7 @@ public sealed record PotSheetContent
 /// <param name="LotCode">Its lot.</param>
 /// <param name="Expected">How many pieces are expected, in words.</param>
 /// <param name="Rows">What to do, in order.</param>
-/// <param name="Notes">What else to know, one each.</param>
-public sealed record PotSheetBlock(string Title, string LotCode, string Expected, ImmutableArray<PotSheetRow> Rows, ImmutableArray<string> Notes);
+public sealed record PotSheetBlock(string Title, string LotCode, string Expected, ImmutableArray<PotSheetRow> Rows);
 
 /// <summary>One thing to do for a product: weigh something, or a step without a weight.</summary>
 /// <param name="Text">What.</param>

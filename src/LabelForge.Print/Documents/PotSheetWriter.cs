@@ -1,4 +1,5 @@
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
@@ -18,7 +19,7 @@ public static class PotSheetWriter
     private static BenchPages PagesOf(PotSheetContent content)
     {
         var pages = new BenchPages(content.PageWidth, content.PageHeight);
-        pages.Down(pages.Write($"Pot {content.Pot}", BundledFaces.SemiBold, 26, 0, pages.Y, pages.Width));
+        pages.Down(pages.Write(content.Words["pot", content.Pot], BundledFaces.SemiBold, 26, 0, pages.Y, pages.Width));
         pages.Down(pages.Write(content.Subtitle, BundledFaces.Regular, Body, 0, pages.Y, pages.Width) + 8);
         foreach (var caution in content.Cautions)
         {
@@ -27,24 +28,29 @@ public static class PotSheetWriter
             pages.Down(pages.Write(caution, BundledFaces.SemiBold, Body, 12, pages.Y, pages.Width - 12) + 3);
         }
         pages.Down(10);
-        Heading(pages, "Into the pot, for all", null);
-        foreach (var material in content.Shared)
-            Row(pages, new PotSheetRow(material.Name, material.Mass, material.AsWritten, true));
+        Heading(pages, content.Words["pot-shared"], null);
+        foreach (var row in content.Shared)
+            Row(pages, row);
         foreach (var block in content.Blocks)
         {
-            // A block is not torn from its first rows.
-            pages.NewPageUnless(Math.Min(60 + block.Rows.Length * 28, 300));
+            // A block is not torn where a page can hold it, and never from its first rows.
+            pages.NewPageUnless(Math.Min(HeightOf(pages, block), 300));
             pages.Down(14);
-            Heading(pages, block.Title, $"Lot {block.LotCode}");
-            pages.Down(pages.Write(block.Expected, BundledFaces.Regular, Small, 0, pages.Y, pages.Width) + 2);
+            Heading(pages, block.Title, content.Words["lot", block.LotCode]);
+            pages.Down(pages.Write(block.Expected, BundledFaces.Regular, Small, 0, pages.Y + 3, pages.Width) + 3);
             foreach (var row in block.Rows)
                 Row(pages, row);
-            foreach (var note in block.Notes)
-                pages.Down(pages.Write(note, BundledFaces.Regular, Small, 18, pages.Y + 3, pages.Width - 18) + 3);
-            Blanks(pages);
+            Blanks(pages, content.Words);
         }
+        // Sheets that fall on the floor are put in order again.
+        pages.Foot((page, of) => content.Words["page-of", content.Words["pot", content.Pot], page, of], BundledFaces.Regular, Small);
         return pages;
     }
+
+    private static double HeightOf(BenchPages pages, PotSheetBlock block) => 84 + block.Rows.Sum(r =>
+        pages.HeightOf(r.Text, BundledFaces.Regular, Body, TextWidth(pages, r)) + (r.Under is { Length: > 0 } under ? pages.HeightOf(under, BundledFaces.Regular, Small, TextWidth(pages, r)) : 0) + 2 * Padding - 4);
+
+    private static double TextWidth(BenchPages pages, PotSheetRow row) => row.Mass is null ? pages.Width - 18 : pages.Width * 0.62 - 76;
 
     private static void Heading(BenchPages pages, string text, string? right)
     {
@@ -66,7 +72,7 @@ public static class PotSheetWriter
         var top = pages.Y + Padding;
         pages.Box(0, top - 1, 9.5);
         var right = pages.Width * 0.62;
-        var width = row.Mass is null ? pages.Width - 18 : right - 76;
+        var width = TextWidth(pages, row);
         var high = pages.Write(row.Text, BundledFaces.Regular, Body, 18, top, width);
         if (row.Under is { Length: > 0 } under)
             high += pages.Write(under, BundledFaces.Regular, Small, 18, top + high, width);
@@ -90,15 +96,15 @@ public static class PotSheetWriter
         pages.Draw(measured, right - measured.Width, top + Body * face.CapitalHeight);
     }
 
-    private static void Blanks(BenchPages pages)
+    private static void Blanks(BenchPages pages, PaperWords words)
     {
         pages.NewPageUnless(34);
-        foreach (var (text, at) in new[] { "Pieces made", "of these not to be sold", "All together weigh" }.Select((t, i) => (t, i)))
+        foreach (var (text, at) in new[] { words["pieces-made"], words["not-sold"], words["together-weigh"] }.Select((t, i) => (t, i)))
         {
             var x = at * pages.Width / 3;
             pages.Rule(x, pages.Y + 22, pages.Width / 3 - 14, 0.4);
-            pages.Write(text, BundledFaces.Regular, Small, x, pages.Y + 24, pages.Width / 3 - 14);
+            pages.Write(text, BundledFaces.Regular, Small, x, pages.Y + 26, pages.Width / 3 - 14);
         }
-        pages.Down(38);
+        pages.Down(40);
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;
 
@@ -16,7 +17,11 @@ public sealed record TallyPaperRow(string Name, string Price, int? Brought);
 /// <param name="Title">The market and its day.</param>
 /// <param name="Subtitle">A line under it.</param>
 /// <param name="Rows">The products, in the order of the form that books it.</param>
-public sealed record TallyPaper(string Title, string Subtitle, ImmutableArray<TallyPaperRow> Rows);
+public sealed record TallyPaper(string Title, string Subtitle, ImmutableArray<TallyPaperRow> Rows)
+{
+    /// <summary>The language of the sheet.</summary>
+    public PaperWords Words { get; init; } = PaperWords.English;
+}
 
 /// <summary>The summary of a market day, to keep.</summary>
 /// <param name="Title">The market and its day.</param>
@@ -38,9 +43,9 @@ public static class TablePapers
     public static void WritePdf(Stream stream, TallyPaper paper, DocumentInfo info) => Write(stream, info, pages =>
     {
         Head(pages, paper.Title, paper.Subtitle);
-        foreach (var (heading, x) in new[] { ("Product", 0.0), ("price", 132.0), ("brought", 184.0), ("sold: a stroke each", 224.0) })
+        foreach (var (heading, x) in new[] { (paper.Words["product"], 0.0), (paper.Words["price"], 132.0), (paper.Words["brought"], 184.0), (paper.Words["strokes"], 224.0) })
             pages.Write(heading, BundledFaces.Regular, Small, x, pages.Y, 100);
-        Right(pages, BundledFaces.Regular, Small, "in all", pages.Width, pages.Y);
+        Right(pages, BundledFaces.Regular, Small, paper.Words["in-all"], pages.Width, pages.Y);
         pages.Down(14);
         pages.Rule(0, pages.Y, pages.Width, 0.9);
         foreach (var row in paper.Rows)
@@ -60,10 +65,10 @@ public static class TablePapers
             pages.Rule(0, pages.Y, pages.Width, 0.25);
         }
         pages.Down(18);
-        foreach (var blank in new[] { "In the box at the start", "By card", "Counted in the box at the end", "Given away, broken, testers" })
+        foreach (var blank in new[] { "box-start", "by-card", "box-end", "given-away" })
         {
             pages.NewPageUnless(30);
-            pages.Write(blank, BundledFaces.Regular, Body, 0, pages.Y, 220);
+            pages.Write(paper.Words[blank], BundledFaces.Regular, Body, 0, pages.Y, 220);
             pages.Rule(220, pages.Y + Body, 110, 0.4);
             pages.Down(26);
         }

@@ -1,5 +1,6 @@
 using LabelForge.Lots;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Pouring;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -88,9 +89,54 @@ public sealed class PourTests : IDisposable
         var content = PotSheet.Content(Workshop, Begin("meadow-bar/Moss Lane=6", "meadow-bar/Rainy Day=6"));
         Assert.Equal(["From the pot into the jug", "Castor oil", "Straw gold mica", "Stir until no streak is left", "Moss lane fragrance oil", "Fill 6 moulds"], content.Blocks[0].Rows.Select(r => r.Text));
         Assert.Equal("below 60 °C", content.Blocks[0].Rows[4].Under);
-        Assert.Equal(1450m, content.Shared[0].Mass.Grams);
+        Assert.Equal(1450m, content.Shared[0].Mass?.Grams);
         Assert.StartsWith("Melted base", content.Cautions[0], StringComparison.Ordinal);
         Assert.StartsWith("Read each supplier", content.Cautions[^1], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_all_do_before_anything_of_their_own_goes_in_is_done_once_at_the_pot()
+    {
+        File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"), """
+            steps:
+              - { add: white-shea-base, note: in small cubes }
+              - Melt it gently
+              - { add: oil }
+              - { add: colourant }
+              - { add: fragrance, note: below 60 °C }
+              - Melt it gently
+
+            """);
+        var content = PotSheet.Content(Workshop, Begin("meadow-bar/Moss Lane=6", "meadow-bar/Rainy Day=6"));
+        Assert.Equal(["White shea base", "Melt it gently"], content.Shared.Select(r => r.Text));
+        Assert.StartsWith("in small cubes", content.Shared[0].Under, StringComparison.Ordinal);
+        Assert.All(content.Blocks, b => Assert.Equal(["From the pot into the jug", "Castor oil"], b.Rows.Take(2).Select(r => r.Text)));
+        // The same words once more at the end are each product's own.
+        Assert.All(content.Blocks, b => Assert.Equal("Melt it gently", b.Rows[^2].Text));
+    }
+
+    [Fact]
+    public void A_step_after_something_that_no_step_names_is_each_products_own()
+    {
+        File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"), "steps:\n  - Stir it in\n  - { add: fragrance }\n");
+        var content = PotSheet.Content(Workshop, Begin("meadow-bar/Moss Lane=6", "meadow-bar/Rainy Day=6"));
+        Assert.Equal(["White shea base"], content.Shared.Select(r => r.Text));
+        Assert.Contains("Stir it in", content.Blocks[0].Rows.Select(r => r.Text));
+    }
+
+    [Fact]
+    public void The_bench_sheet_speaks_French_but_for_the_makers_own_words()
+    {
+        File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"), "steps:\n  - Stir until no streak is left\n");
+        var content = PotSheet.Content(Workshop, Begin("meadow-bar/Moss Lane=6", "meadow-bar/Rainy Day=6"), PaperWords.In("fr"));
+        Assert.Contains("12 pièces de 2 produits", content.Subtitle, StringComparison.Ordinal);
+        Assert.Equal("Du pot dans le pichet", content.Blocks[0].Rows[0].Text);
+        Assert.Equal("Remplir 6 moules", content.Blocks[0].Rows[^1].Text);
+        Assert.StartsWith("La base fondue", content.Cautions[0], StringComparison.Ordinal);
+        Assert.StartsWith("Lisez d’abord", content.Cautions[^1], StringComparison.Ordinal);
+        using var pdf = new MemoryStream();
+        LabelForge.Print.Documents.PotSheetWriter.WritePdf(pdf, content, new LabelForge.Print.Output.DocumentInfo("pot", DateTimeOffset.UnixEpoch));
+        Assert.True(pdf.Length > 1000);
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabelForge.Papers;
 
 namespace LabelForge.Recipes.Saponification;
 
@@ -15,9 +16,9 @@ public static class SoapSentences
     ];
 
     /// <summary>The superfat with its range.</summary>
-    public static string Superfat(Superfat superfat) => superfat.Least == superfat.Most
-        ? $"Superfat {Percent(superfat.Middle)}."
-        : $"Superfat {Percent(superfat.Middle)} by the middle of the oils' saponification values; between {Percent(superfat.Least)} and {Percent(superfat.Most)} over their ranges.";
+    public static string Superfat(Superfat superfat, PaperWords? words = null) => superfat.Least == superfat.Most
+        ? (words ?? PaperWords.English)["superfat", Percent(superfat.Middle)]
+        : (words ?? PaperWords.English)["superfat-range", Percent(superfat.Middle), Percent(superfat.Least), Percent(superfat.Most)];
 
     private static string Percent(decimal fraction) => (fraction * 100).ToString("0.0", CultureInfo.InvariantCulture) + " %";
 }
