@@ -28,6 +28,13 @@ internal sealed partial class BookQueries
     public IReadOnlyList<Printing> PrintingsOfRun(int run) => [.. Standing(context.Printings, BookLists.Printing).Where(p => p.Run == run).OrderBy(p => p.Id)];
 
     /// <inheritdoc/>
+    public IReadOnlyList<Printing> PrintingsOn(DateOnly day) => [.. Standing(context.Printings, BookLists.Printing).Where(p => p.On == day).OrderBy(p => p.Id)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> LastPots(int most) => [.. Standing(context.Batches, BookLists.Batch).Where(b => b.Pot != null)
+        .GroupBy(b => b.Pot!).Select(g => new { Pot = g.Key, Last = g.Max(b => b.Id) }).OrderByDescending(p => p.Last).Take(most).Select(p => p.Pot)];
+
+    /// <inheritdoc/>
     public IReadOnlyList<ProductSold> SoldBetween(DateOnly from, DateOnly to)
     {
         var sold = Standing(context.Sales, BookLists.Sale).Where(s => s.On >= from && s.On <= to && s.Paid > 0).GroupBy(s => s.BatchId).Select(g => new { Batch = g.Key, Pieces = g.Sum(s => s.Pieces) }).ToArray();

@@ -25,6 +25,12 @@ public sealed partial class BooksSnapshot
     public IReadOnlyList<Printing> PrintingsOfRun(int run) => [.. Printings.Where(p => p.Run == run)];
 
     /// <inheritdoc/>
+    public IReadOnlyList<Printing> PrintingsOn(DateOnly day) => [.. Printings.Where(p => p.On == day)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> LastPots(int most) => [.. Batches.Reverse().Select(b => b.Pot).OfType<string>().Distinct().Take(most)];
+
+    /// <inheritdoc/>
     public IReadOnlyList<ProductSold> SoldBetween(DateOnly from, DateOnly to) => ProductSold.Of(this,
         Sales.Where(s => s.On >= from && s.On <= to && s.Paid > 0).Select(s => (s.BatchId, s.Pieces, 0)).Concat(Returns.Where(r => r.On >= from && r.On <= to).Select(r => (r.BatchId, 0, r.Returned))));
 

@@ -154,6 +154,12 @@ public partial interface IBooks
     /// <summary>The printings of a run that stand, the first one first.</summary>
     IReadOnlyList<Printing> PrintingsOfRun(int run);
 
+    /// <summary>The printings of a day that stand, the first one first.</summary>
+    IReadOnlyList<Printing> PrintingsOn(DateOnly day);
+
+    /// <summary>The numbers of the last pots of which a batch stands, the last one first.</summary>
+    IReadOnlyList<string> LastPots(int most);
+
     /// <summary>What was sold and brought back of each product, from a day to a day, both counted.</summary>
     IReadOnlyList<ProductSold> SoldBetween(DateOnly from, DateOnly to);
 

@@ -140,9 +140,11 @@ public sealed class RandomHistoryTests
                 Assert.Equal(snapshot.TakingsOn(day).Select(t => t.Id), books.TakingsOn(day).Select(t => t.Id));
                 Assert.Equal(snapshot.SoldBetween(TestShop.Day, day), books.SoldBetween(TestShop.Day, day));
                 Assert.Equal(snapshot.BatchesOn(day).Select(b => b.Id), books.BatchesOn(day).Select(b => b.Id));
+                Assert.Equal(snapshot.PrintingsOn(day).Select(p => p.Id), books.PrintingsOn(day).Select(p => p.Id));
             }
             Assert.Equal((snapshot.LastTicket(), snapshot.LastRun()), (books.LastTicket(), books.LastRun()));
             Assert.Equal(snapshot.LastBuyers(3), books.LastBuyers(3));
+            Assert.Equal(snapshot.LastPots(3), books.LastPots(3));
             var (asked, oracle) = (books.HistoryOf("bar", null), snapshot.HistoryOf("bar", null));
             Assert.Equal((oracle.Batches, oracle.Last?.Id, oracle.FirstSale, string.Join(' ', oracle.Complaints.Select(c => c.Id))), (asked.Batches, asked.Last?.Id, asked.FirstSale, string.Join(' ', asked.Complaints.Select(c => c.Id))));
             SameAnswers.Lists(shop, snapshot, books);

@@ -72,7 +72,7 @@ public sealed class BooksPagesTests(Chromium chromium)
         await page.Locator("#want-tideline-bar").CheckAsync();
         await page.Locator("#pieces-tideline-bar").FillAsync("12");
         await page.GetByRole(AriaRole.Button, new() { Name = "Find the cheapest packs" }).ClickAsync();
-        await Assertions.Expect(page.GetByText("Makes 12 of")).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByText("Makes 12 Tideline")).ToBeVisibleAsync();
     }
 
     [Fact]

@@ -50,4 +50,12 @@ internal static class FilledBooks
         Production.Start(book, FrozenRecipe.Of(workshop, next, "us", null), OpenLot, Today, "test");
         Production.Weigh(book, OpenLot, next.Lines[0].Material.Id, next.Lines[0].Mass.Grams, null, Today, "test");
     }
+
+    /// <summary>Begins a pot of two products.</summary>
+    /// <returns>Its number.</returns>
+    public static string BeginPot(string folder)
+    {
+        var workshop = Workshop.Open(folder);
+        return Pots.Begin(OpenBooks.Open(folder), [.. new[] { "meadow-bar/Salt Meadow", "meadow-bar/Moss Lane" }.Select(p => workshop.ProductOf(p)).Select(p => (p.Recipe, FrozenRecipe.Of(workshop, p.Batch, "us", null)))], Today, "test").Pot;
+    }
 }

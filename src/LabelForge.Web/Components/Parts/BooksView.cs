@@ -68,6 +68,10 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());
 
+    /// <summary>What the page says.</summary>
+    [Inject]
+    public required Say PageSay { get; init; }
+
     /// <summary>How a person wants the page.</summary>
     [Inject]
     public required Preferences Preferences { get; init; }
@@ -131,8 +135,8 @@ public abstract class BooksView : ComponentBase, IDisposable
 
     /// <summary>Strikes what was written last.</summary>
     protected Task Undo() => Try(async () => await BooksCache.UndoAsync(Options.Today(), By) is { } what
-        ? $"Undone, and struck in the books: {what}"
-        : "It is too late to undo this here: correct it under The books.");
+        ? PageSay["undoing.done", what]
+        : PageSay["undoing.too-late"]);
 
     /// <summary>Does something, and tells on the page what became of it.</summary>
     /// <returns>Whether it was done.</returns>
