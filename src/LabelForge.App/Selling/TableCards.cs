@@ -5,6 +5,7 @@ using LabelForge.Ingredients;
 using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
@@ -27,15 +28,13 @@ public sealed record TableCard(string Product, LabelLayout Layout)
 /// <summary>What stands on the table beside the products, fitted as labels are.</summary>
 public sealed class TableCards
 {
-    /// <summary>The words of a sign for a tester.</summary>
-    public const string TesterWords = "Tester: please try, not for sale";
-
     private readonly Workshop _workshop;
     private readonly Market _market;
     private readonly DateOnly _on;
+    private readonly PaperWords _words;
 
     /// <summary>Cards of a workshop.</summary>
-    public TableCards(Workshop workshop, Market market, DateOnly on) => (_workshop, _market, _on) = (workshop, market, on);
+    public TableCards(Workshop workshop, Market market, DateOnly on, PaperWords? words = null) => (_workshop, _market, _on, _words) = (workshop, market, on, words ?? PaperWords.English);
 
     /// <summary>The card of one product.</summary>
     /// <param name="card">The card's id, as in <see cref="CardDesign.Known"/>; a gift set is of several products.</param>
@@ -50,8 +49,8 @@ public sealed class TableCards
         content = card switch
         {
             "price-tag" or "shelf-sign" when content.Price is null => throw SellAtTable.NoPrice(new ProductOnTable(product.Name, product.Recipe, 0)),
-            "ingredient-card" => content with { Ingredients = [.. content.Ingredients.Select(WithEveryday)], OwnWords = words ?? Allergens([product]) },
-            "tester-sign" => content with { OwnWords = words ?? TesterWords },
+            "ingredient-card" => content with { Ingredients = [.. content.Ingredients.Select(WithEveryday)], OwnWords = words ?? Allergens([product], _words) },
+            "tester-sign" => content with { OwnWords = words ?? _words["tester"] },
             _ => content,
         };
         return new TableCard(product.Name, Fitted(design, content, product.Recipe));
@@ -79,23 +78,23 @@ public sealed class TableCards
     }
 
     /// <summary>What a supplier's allergen sheet names, product by product; what has no sheet is said to have none.</summary>
-    public static string Allergens(IEnumerable<Product> products)
+    public static string Allergens(IEnumerable<Product> products, PaperWords words)
     {
         var scents = products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).Where(m => m.Kind == MaterialKind.Fragrance).DistinctBy(m => m.Id).ToArray();
         var named = scents.SelectMany(s => s.Allergens.Select(a => a.Name)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase).ToArray();
         var unknown = scents.Where(s => s.Allergens.IsEmpty).Select(s => s.Name).ToArray();
         return string.Join(' ', new[]
         {
-            scents.Length == 0 ? "No fragrance was added." : named.Length > 0 ? $"Allergens in the fragrance, by its supplier: {string.Join(", ", named)}." : null,
-            unknown.Length > 0 ? $"No allergen sheet is at hand for {string.Join(", ", unknown)}: ask." : null,
+            scents.Length == 0 ? words["no-fragrance"] : named.Length > 0 ? words["allergens", string.Join(", ", named)] : null,
+            unknown.Length > 0 ? words["no-allergen-sheet", string.Join(", ", unknown)] : null,
         }.OfType<string>());
     }
 
     private static string WithEveryday(string name)
     {
         var known = IngredientDictionary.Shipped.Find(name);
-        // A name that everyday names hold already is plain enough: glycerin, water, fragrance.
-        return known?.Everyday is [var everyday, ..] && !known.Everyday.Any(e => e.Contains(name, StringComparison.OrdinalIgnoreCase) || name.Contains(e, StringComparison.OrdinalIgnoreCase))
+        // A name that everyday names hold already is plain enough: glycerin, water, fragrance. Letters that stand for it are plain to nobody.
+        return known?.Everyday.FirstOrDefault(e => e != e.ToUpperInvariant()) is { } everyday && !known.Everyday.Any(e => e.Contains(name, StringComparison.OrdinalIgnoreCase) || name.Contains(e, StringComparison.OrdinalIgnoreCase))
             ? $"{name} ({everyday})" : name;
     }
 
@@ -114,6 +113,10 @@ public sealed class TableCards
         var link = TableLink.Of(_workshop, recipe);
         var extras = link is null ? LabelExtras.None
             : LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse()) };
-        return LabelFitter.Fit(design, content with { Link = link }, null, extras).OrRefuse();
+        content = content with { Link = link };
+        // A card wears the colours of the label that it stands beside; plain where all that it says has no room so.
+        var look = WorkshopRange.Of(_workshop, recipe).LookOf(recipe);
+        return LabelFitter.Fit(design.In(RangeFit.Over(design, look, [content], null, extras)), content, null, extras) is Fit.Fits looked && !new TableCard("", looked.Layout).LeftOut.Any()
+            ? looked.Layout : LabelFitter.Fit(design, content, null, extras).OrRefuse();
     }
 }

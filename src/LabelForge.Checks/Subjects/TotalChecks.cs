@@ -4,8 +4,9 @@ using System.Text.RegularExpressions;
 namespace LabelForge.Checks.Subjects;
 
 /// <summary>
-/// Several pieces in one package: the number, what each holds, and the total (16 CFR 500.27). What each holds is looked for
-/// with the word each, in grams or millilitres; the total with the word total.
+/// Several pieces in one package: the number, what each holds, and the total (16 CFR 500.27); of similar pieces that are not identical
+/// the number and the figure by product, and the total last (16 CFR 500.28). What each holds is looked for with the word each, in
+/// grams or millilitres; the total with the word total.
 /// </summary>
 internal static partial class TotalChecks
 {
@@ -15,7 +16,7 @@ internal static partial class TotalChecks
     public static void Check(CheckCase label)
     {
         var text = label.Label.Text.Text;
-        if (Each().Match(text) is not { Success: true } each || Count().Match(text) is not { Success: true } count || int.Parse(count.Groups["n"].Value, CultureInfo.InvariantCulture) is not (> 1 and var pieces))
+        if (Each().Match(text) is not { Success: true } each || Count().Matches(text).Select(Number).FirstOrDefault(n => n > 1) is not (> 1 and var pieces))
             return;
         var one = Figure(each);
         if (Total().Match(text) is not { Success: true } total)
@@ -37,14 +38,20 @@ internal static partial class TotalChecks
     private static (decimal Sum, decimal Most)[] Kinds(string text, Match each, Match total)
     {
         var begin = text.LastIndexOf('\n', each.Index) + 1;
-        return total.Index < begin || text[begin..total.Index].Contains('\n') ? [] :
+        // The total stands last, in the same line or in the next.
+        return total.Index < begin || text[begin..total.Index].TrimEnd().Contains('\n') ? [] :
         [
             .. text[begin..total.Index].Split(';').Where(part => !string.IsNullOrWhiteSpace(part)).Select(part =>
-                Each().Match(part) is { Success: true } several && Count().Match(part) is { Success: true } count
-                    ? (int.Parse(count.Groups["n"].Value, CultureInfo.InvariantCulture) * Figure(several), int.Parse(count.Groups["n"].Value, CultureInfo.InvariantCulture) * Step(several) * Rounding)
+                Each().Match(part) is { Success: true } several && Number(part[..several.Index]) is > 0 and var number
+                    ? (number * Figure(several), number * Step(several) * Rounding)
                     : Single().Match(part) is { Success: true } one ? (Figure(one), Step(one) * Rounding) : (0m, 0m)),
         ];
     }
+
+    // "2 soap bars" by the noun, else "1 Moss Wall, 2 Sea Lavender" by the numbers that stand before names.
+    private static int Number(string before) => Count().Match(before) is { Success: true } count ? Number(count) : Named().Matches(before).Sum(Number);
+
+    private static int Number(Match match) => int.Parse(match.Groups["n"].Value, CultureInfo.InvariantCulture);
 
     private static void Several(CheckCase label, (decimal Sum, decimal Most)[] kinds, Match total)
     {
@@ -68,6 +75,9 @@ internal static partial class TotalChecks
 
     [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Single();
+
+    [GeneratedRegex(@"(?:^|[,:])\s*(?<n>\d{1,3})\s+(?!(?:oz|fl|lbs?|k?g|m?l)\b)\p{L}", RegexOptions.IgnoreCase)]
+    private static partial Regex Named();
 
     [GeneratedRegex(@"\btotal\b[^\n]{0,60}?(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Total();

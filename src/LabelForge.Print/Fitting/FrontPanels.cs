@@ -10,7 +10,7 @@ namespace LabelForge.Print.Fitting;
 /// <summary>Which panels of a design a look arranges, and the faces that they are.</summary>
 internal static class FrontPanels
 {
-    private static readonly HashSet<Role> OnFronts = [Role.Business, Role.Name, Role.Identity, Role.NetQuantity, Role.Rule];
+    private static readonly HashSet<Role> OnFronts = [Role.Business, Role.Name, Role.Identity, Role.NetQuantity, Role.Rule, Role.ScentLine, Role.Price];
 
     /// <summary>Whether a panel is a front: it names the product, and says nothing that an arrangement has no place for.</summary>
     public static bool IsFront(DesignPanel panel) =>
@@ -32,6 +32,10 @@ internal static class FrontPanels
         if (ArrangementFile.For(look.Arrangement, width, height, design.Round, style, look.LongName) is not { } root)
             return null;
         var said = panel.Elements.Select(e => e.Role).ToHashSet();
-        return FrontArranger.Arrange(face, root, e => said.Contains(e.Role) || e.Role is Role.ScentLine or Role.Words or Role.Claim or Role.Price ? ElementText.From(e, content, design.Id) : null, logo);
+        // What a set holds takes more lines than what a bar does, and a price on a sign is read from afar: a design that says so keeps it.
+        DesignElement Own(DesignElement element) => panel.Elements.FirstOrDefault(e => e.Role == element.Role) is not { } own ? element
+            : element.Role == Role.NetQuantity && own.Lines > element.Lines ? element with { Lines = own.Lines }
+            : element.Role is Role.Price or Role.ScentLine ? element with { Least = own.Least, Most = own.Most } : element;
+        return FrontArranger.Arrange(face, root, e => said.Contains(e.Role) || e.Role is Role.ScentLine or Role.Words or Role.Claim or Role.Price ? ElementText.From(Own(e), content, design.Id) : null, logo);
     }
 }

@@ -27,6 +27,9 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
     /// <summary>What a set is sold for, in the workshop's currency; null where the maker has set no price.</summary>
     public decimal? Price { get; init; }
 
+    /// <summary>How its label is to look; what is not written is proposed from its name and what is in it.</summary>
+    public LookWish Look { get; init; } = LookWish.None;
+
     /// <summary>Its box or bag; null where nothing says, and the label's front is taken for the whole front.</summary>
     public Package? Package { get; init; }
 
@@ -54,7 +57,7 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static GiftSet Read(string id, MapNode file)
     {
-        file.OnlyKeys("A set", "name", "identity", "holds", "price", "package");
+        file.OnlyKeys("A set", "name", "identity", "holds", "price", "package", "look");
         return Whole(new GiftSet(id, file.Required("name", "the set's own name").Text,
         [
             .. file.Items("holds").Select(node =>
@@ -67,6 +70,7 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
         {
             Identity = file.OptionalText("identity")?.Text,
             Price = RecipeFile.ReadPrice(file),
+            Look = LookWish.Read(file),
             Package = file.OptionalMap("package") is { } package ? PackageFile.Read(package) : null,
             File = file.File,
         });

@@ -2,6 +2,8 @@ using System.Text.Json;
 using LabelForge.Checks;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Recipes;
 
@@ -46,7 +48,7 @@ public sealed class GiftSetTests : IDisposable
     {
         var (code, answer) = Check(named, "--lot", Lot);
         Assert.Equal(0, code);
-        Assert.Equal("3 pieces, Net Wt 4 oz (113 g) each, Total Net Wt 12 oz (340 g)", answer.GetProperty("found").GetProperty("netQuantity").GetString());
+        Assert.Equal("1 Bramble & Shea, 2 Moss Lane, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 12 oz (340 g)", answer.GetProperty("found").GetProperty("netQuantity").GetString());
         Assert.Contains(answer.GetProperty("found").GetProperty("ingredients").EnumerateArray(), i => i.GetString()!.Contains("; Moss Lane: ", StringComparison.Ordinal));
     }
 
@@ -101,11 +103,41 @@ public sealed class GiftSetTests : IDisposable
     }
 
     [Fact]
-    public void A_set_with_a_scrub_in_it_states_each_and_the_total()
+    public void A_bar_and_a_scrub_are_dissimilar_and_each_states_its_own()
     {
+        // 16 CFR 500.29(a): an expression for each, those of identical pieces put together; it asks for no total.
         Write("three", "name: Shore box\nholds:\n  - { use: bramble-bar, count: 2 }\n  - { use: sugar-scrub }\n");
-        Assert.Equal("Bramble & Shea: 2 pieces, Net Wt 4 oz (113 g) each; Tideline Polish: Net Wt 8 oz (226 g); Total Net Wt 16 oz (1 lb) 453 g", Job().Content.NetQuantity);
+        Assert.Equal("2 Bramble & Shea, Net Wt 4 oz (113 g) each; 1 Tideline Polish, Net Wt 8 oz (226 g)", Job().Content.NetQuantity);
         Assert.DoesNotContain(Job().Check().Findings, f => f.Severity == Severity.Must);
+    }
+
+    // 16 CFR 500.28(a): similar and not identical, so the number of each and its figure, and the total last, with the count.
+    [Fact]
+    public void Bars_of_two_sizes_state_each_and_the_total_last()
+    {
+        var path = Path.Combine(Folder, "recipes/bramble-bar.yaml");
+        File.WriteAllText(path, File.ReadAllText(path).Replace("net: 4 oz", "net: 3 oz", StringComparison.Ordinal));
+        var job = Job();
+        Assert.Equal("1 Bramble & Shea, Net Wt 3 oz (85 g); 2 Moss Lane, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 11 oz (311 g)", job.Content.NetQuantity);
+        Assert.DoesNotContain(job.Check().Findings, f => f.Severity == Severity.Must);
+    }
+
+    [Fact]
+    public void Pieces_of_one_product_are_identical_and_say_their_number_first()
+    {
+        Write("three", "name: Three of one\nholds:\n  - { use: bramble-bar, count: 3 }\n");
+        Assert.Equal("3 pieces, Net Wt 4 oz (113 g) each, Total Net Wt 12 oz (340 g)", Job().Content.NetQuantity);
+    }
+
+    [Fact]
+    public void It_looks_as_its_file_says_and_else_as_is_proposed_for_its_name()
+    {
+        LabelLayout Laid() => Job().Fit.OrRefuse();
+        Assert.Equal("colour-block", Laid().Design.Look?.Arrangement);
+        File.AppendAllText(Path.Combine(Folder, GiftSet.Folder, "three.yaml"), "look: { palette: 200, types: round }\n");
+        Assert.Equal((200, "round"), (Math.Round(Laid().Design.Look?.Palette.Hue ?? 0), Laid().Design.Look?.Types));
+        File.WriteAllText(Path.Combine(Folder, GiftSet.Folder, "three.yaml"), "name: Three\nholds: [ { use: bramble-bar, count: 2 } ]\nlook: { arrangement: heap }\n");
+        Assert.Contains("heap", Assert.Throws<InputException>(() => Laid()).Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,6 +1,7 @@
 using CsCheck;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Print.Designs;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -143,8 +144,8 @@ public sealed class MarketTests : IDisposable
         var cards = new TableCards(Workshop, MarketText.Parse("us").Value!, Day);
         var set = cards.GiftSet(Three);
         string Said(Role role) => string.Join(' ', set.Fit.OrRefuse().Texts.Where(t => t.Role == role).Select(t => t.Text));
-        // 16 CFR 500.27(a): the number, what each holds, and the total.
-        Assert.Equal("3 pieces, Net Wt 4 oz (113 g) each, Total Net Wt 12 oz (340 g)", Said(Role.NetQuantity));
+        // 16 CFR 500.28(a): the number of each, what each holds, and the total last.
+        Assert.Equal("1 Salt Meadow, 1 Peach Morning, 1 Bramble & Shea, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 12 oz (340 g)", Said(Role.NetQuantity));
         Assert.All((string[])["Salt Meadow: Glycerin", "Peach Morning: Glycerin", "Bramble & Shea: Glycerin"], named => Assert.Contains(named, Said(Role.Ingredients), StringComparison.Ordinal));
         Assert.NotEmpty(Said(Role.Warnings));
         Assert.Contains("at least two", Assert.Throws<InputException>(() => cards.GiftSet(new GiftSet("One", "One", [new SetItem("bramble-bar", 1, 0)]))).Message, StringComparison.Ordinal);
@@ -154,10 +155,10 @@ public sealed class MarketTests : IDisposable
     public void An_ingredient_card_says_what_its_supplier_says_of_allergens_and_what_nobody_says()
     {
         var bramble = Workshop.ProductOf("bramble-bar");
-        Assert.Contains("by its supplier: ", TableCards.Allergens([bramble]), StringComparison.Ordinal);
+        Assert.Contains("by its supplier: ", TableCards.Allergens([bramble], PaperWords.English), StringComparison.Ordinal);
         var path = Path.Combine(Folder, "materials/bramble-fragrance.yaml");
         File.WriteAllText(path, string.Join('\n', File.ReadAllLines(path).Where(l => !l.StartsWith("allergens", StringComparison.Ordinal) && !l.StartsWith("  ", StringComparison.Ordinal))));
-        Assert.Contains("No allergen sheet is at hand", TableCards.Allergens([Workshop.ProductOf("bramble-bar")]), StringComparison.Ordinal);
+        Assert.Contains("No allergen sheet is at hand", TableCards.Allergens([Workshop.ProductOf("bramble-bar")], PaperWords.English), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -20,6 +20,16 @@ public sealed class SecondReadingTests
     public void Several_bars_in_a_package_say_how_many_how_much_each_and_the_total(string quantity, SoldAs soldAs, string found) =>
         Assert.Equal(found.Length == 0 ? [] : [found], Us($"Bar soap\n{quantity}\n", soldAs).Where(f => f.Source.Contains("500.27", StringComparison.Ordinal)).Select(f => $"{f.Rule} {f.Severity.ToString().ToLowerInvariant()}"));
 
+    // The example of 16 CFR 500.28(a)(2)(ii), its total in the same line and in the next; its sum is by ounces, of rounded grams 321.
+    [Theory]
+    [InlineData("2 soap bars Net Wt. 3.2 ozs. (90 g) each; 1 soap bar Net Wt. 5.0 ozs. (141 g). Total: 3 bars Net Wt. 11.4 ozs. (323 g)", false)]
+    [InlineData("2 soap bars Net Wt. 3.2 ozs. (90 g) each; 1 soap bar Net Wt. 5.0 ozs. (141 g).\nTotal: 3 bars Net Wt. 11.4 ozs. (323 g)", false)]
+    [InlineData("2 soap bars Net Wt. 3.2 ozs. (90 g) each; 1 soap bar Net Wt. 5.0 ozs. (141 g). Total: 3 bars Net Wt. 14.4 ozs. (408 g)", true)]
+    [InlineData("1 Moss Wall, 2 Sea Lavender, Net Wt 4 oz (113 g) each; 1 Tall Bar, Net Wt 5 oz (142 g); Total: 4 pieces, Net Wt 17 oz (482 g)", false)]
+    [InlineData("1 Moss Wall, 2 Sea Lavender, Net Wt 4 oz (113 g) each; 1 Tall Bar, Net Wt 5 oz (142 g); Total: 4 pieces, Net Wt 9 oz (255 g)", true)]
+    public void Similar_pieces_are_added_up_product_by_product(string quantity, bool isWrong) =>
+        Assert.Equal(isWrong, Us($"Bar soap\n{quantity}\n", SoldAs.Soap).Any(f => f.Source.Contains("500.28", StringComparison.Ordinal)));
+
     // 21 CFR 701.2(b)(2).
     [Theory]
     [InlineData("Bar soap / Pain de savon\nNet Wt 4 oz (113 g)\nIngrédients: Aqua. Mode d'emploi: faire mousser. Fabriqué au Canada.\n", true)]
