@@ -38,7 +38,9 @@ public static class OpenQuestions
     {
         if (Asked(products, workshop, on) is not { Letters.IsEmpty: false } asked)
             yield break;
-        foreach (var letter in asked.Letters.Take(MostSuppliers))
+        // Who was asked and has not answered comes after who was not.
+        var letters = asked.Letters.OrderBy(l => AskedOn(l) is not null).ToArray();
+        foreach (var letter in letters.Take(MostSuppliers))
         {
             var title = (letter.To, letter.Questions.Length) switch
             {
@@ -56,7 +58,7 @@ public static class OpenQuestions
         }
         if (asked.Letters.Length > MostSuppliers)
         {
-            var rest = asked.Letters.Skip(MostSuppliers).ToArray();
+            var rest = letters.Skip(MostSuppliers).ToArray();
             yield return new OpenThing(OpenKind.Question, rest.Length == 1 ? new("ask-more-one") : new("ask-more-many", rest.Length),
                 [new("as-told", string.Join(", ", rest.Select(l => l.To ?? l.Questions[0].Material.Name)) + ".")])
             {
@@ -66,8 +68,13 @@ public static class OpenQuestions
         }
     }
 
+    // The day on which all that the letter asks was asked; null where some of it was not.
+    private static DateOnly? AskedOn(SupplierLetter letter) => letter.Questions.All(q => q.Material.Asked is not null) ? letter.Questions.Max(q => q.Material.Asked) : null;
+
     private static IEnumerable<Saying> Said(SupplierLetter letter, int open)
     {
+        if (AskedOn(letter) is { } day)
+            yield return new Saying("asked-on", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
         if (Math.Round(letter.Settles) is > 0 and var pairs)
             yield return new Saying("would-settle", pairs.ToString(CultureInfo.InvariantCulture), open);
         if (letter.Questions.Any(q => q.Allergens is not null))

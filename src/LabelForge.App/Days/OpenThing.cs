@@ -51,6 +51,15 @@ public sealed record OpenThing(OpenKind Kind, Saying Titled, ImmutableArray<Sayi
     /// <summary>The lot that it is about; null where it is about none.</summary>
     public string? Lot { get; init; }
 
+    /// <summary>The pot that it is about, where several products are poured out of one; null where it is about none.</summary>
+    public string? Pot { get; init; }
+
+    /// <summary>The lots of that pot; empty where it is about none.</summary>
+    public ImmutableArray<string> Lots { get; init; } = [];
+
+    /// <summary>The products of that pot, in the order of its lots; empty where it is about none.</summary>
+    public ImmutableArray<string> Products { get; init; } = [];
+
     /// <summary>The product that it is about, as it is named where a recipe is asked for; null where it is about none.</summary>
     public string? Product { get; init; }
 

@@ -31,7 +31,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         [
             .. complaints.Where(c => c.Serious).Select(c => c.Thing),
             .. labels.OrderBy(w => w.Lot.Batch.On).Select(w => Labels(w.Lot, w.Waiting)),
-            .. books.OpenBatches().OrderBy(b => b.On).Select(b => AtTheBench(books, b, on)),
+            .. books.OpenBatches().OrderBy(b => b.On).GroupBy(b => b.Pot ?? b.Lot).Select(g => g.ToArray() is [var one] ? AtTheBench(books, one, on) : PotAtTheBench(books, [.. g], on)),
             .. complaints.Where(c => !c.Serious).Select(c => c.Thing),
             .. Dates(workshop, books, on).Concat(Opened(workshop, books, on)).OrderBy(d => d.By),
             .. Limits(workshop, books),
@@ -91,6 +91,20 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             Lot = batch.Lot,
             Product = ProductOf(batch),
             Count = batch.PiecesPlanned,
+        };
+    }
+
+    // Ten scents out of one pot are one thing to go on with.
+    private static OpenThing PotAtTheBench(IBooks books, ImmutableArray<Batch> batches, DateOnly on)
+    {
+        var next = batches.SelectMany(b => Production.Compare(books, b)).FirstOrDefault(l => l.Weighed == 0).Line;
+        return new OpenThing(OpenKind.Batch, new("pot", batches[0].Pot!, batches.Length),
+            [new("pot-begun", Since(batches[0].On, on), string.Join(", ", batches.Select(b => b.Product))), next is null ? new("all-weighed") : new("next", next.Name)])
+        {
+            Pot = batches[0].Pot,
+            Lots = [.. batches.Select(b => b.Lot)],
+            Products = [.. batches.Select(ProductOf)],
+            Count = batches.Sum(b => b.PiecesPlanned),
         };
     }
 

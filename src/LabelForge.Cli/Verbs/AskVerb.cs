@@ -1,7 +1,12 @@
 using System.CommandLine;
+using System.Globalization;
+using System.Text;
 using LabelForge.Declarations;
 using LabelForge.Markets;
+using LabelForge.Print.Output;
 using LabelForge.Recipes;
+using LabelForge.Recipes.Files;
+using LabelForge.Web.Editing;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -15,10 +20,11 @@ internal static class AskVerb
         var workshop = Shared.Workshop();
         var market = Shared.Market();
         var format = Shared.Format();
-        var verb = new Command("ask", "One message a supplier: the fewest facts that settle most of the order of ingredients, and where the market wants allergens named, the certificates that are missing") { recipe, workshop, market, format };
+        var asked = new Option<bool>("--asked") { Description = "Write down in the materials that their suppliers were asked today: labelforge today tells it, and asks about others first" };
+        var verb = new Command("ask", "One message a supplier: the fewest facts that settle most of the order of ingredients, and where the market wants allergens named, the certificates that are missing") { recipe, workshop, market, format, asked };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var questions = Questions(r.GetValue(recipe), r.GetValue(workshop), r.GetValue(market));
+            var (questions, folder) = Questions(r.GetValue(recipe), r.GetValue(workshop), r.GetValue(market));
             if (r.GetValue(format) == "json")
                 JsonOut.Write(AskReport.Data(questions));
             else if (questions is { Open: 0, Letters.IsEmpty: true })
@@ -27,20 +33,34 @@ internal static class AskVerb
                 Console.WriteLine($"{questions.Open} pairs are open, and no single figure of a supplier settles them; labelforge declare --explain shows each.");
             else
                 AskReport.Write(questions);
+            if (r.GetValue(asked))
+                WriteDown(questions, folder);
             return Exit.Done;
         }));
         return verb;
     }
 
-    private static SupplierQuestions Questions(string? recipe, string? workshop, string? market)
+    private static void WriteDown(SupplierQuestions questions, string folder)
+    {
+        var day = Shared.Date(null).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        foreach (var material in questions.Letters.SelectMany(l => l.Questions).Select(q => q.Material).DistinctBy(m => m.Id))
+        {
+            var path = Path.Combine(folder, "materials", $"{material.Id}.yaml");
+            var text = YamlEdit.Set(File.ReadAllText(path), [MaterialFile.AskedKey], day);
+            AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+            Console.Error.WriteLine($"{material.File}: asked: {day}");
+        }
+    }
+
+    private static (SupplierQuestions Questions, string Folder) Questions(string? recipe, string? workshop, string? market)
     {
         var today = Shared.Date(null);
         if (recipe is null)
         {
             var all = Workshop.Open(workshop ?? Directory.GetCurrentDirectory());
-            return SupplierQuestions.ForAll(all, today, market is null ? null : Shared.MarketOf(market));
+            return (SupplierQuestions.ForAll(all, today, market is null ? null : Shared.MarketOf(market)), all.Folder);
         }
         var products = Shared.Products(recipe, workshop);
-        return SupplierQuestions.For(products, Shared.MarketOf(market, products[0].Workshop).On(today));
+        return (SupplierQuestions.For(products, Shared.MarketOf(market, products[0].Workshop).On(today)), products[0].Workshop.Folder);
     }
 }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Days;
 using LabelForge.Records.Books;
@@ -7,6 +8,8 @@ namespace LabelForge.Cli.Verbs;
 /// <summary><c>today</c>: what is open.</summary>
 internal static class TodayVerb
 {
+    private const int MostLabelsApart = 3;
+
     public static Command Build()
     {
         var options = new BookOptions();
@@ -21,15 +24,17 @@ internal static class TodayVerb
                 JsonOut.Write(new
                 {
                     on = today.On,
-                    open = today.Open.Select(o => new { kind = o.Kind.ToString().ToLowerInvariant(), title = o.Title, detail = o.Detail, lot = o.Lot, product = o.Product, material = o.Material, supplier = o.Supplier, bottle = o.Bottle, count = o.Count, by = o.By }),
+                    open = today.Open.Select(o => new { kind = o.Kind.ToString().ToLowerInvariant(), title = o.Title, detail = o.Detail, lot = o.Lot, pot = o.Pot, lots = o.Lots.IsEmpty ? null : o.Lots.ToArray(), product = o.Product, material = o.Material, supplier = o.Supplier, bottle = o.Bottle, count = o.Count, by = o.By }),
                     shelf = today.Shelf.Select(p => new { product = p.Product, name = p.Name, left = p.Left, withoutLabels = p.WithoutLabels }),
                 });
                 return Exit.Done;
             }
-            foreach (var open in today.Open)
+            foreach (var open in TogetherWhereMany(today.Open))
             {
                 Console.WriteLine(open.Title);
                 Console.WriteLine($"  {open.Detail}");
+                if (open is { Kind: OpenKind.Labels, Lot: null })
+                    Console.WriteLine("  labelforge print --today prints them, on as few sheets as can be.");
             }
             if (today.Open.IsEmpty)
                 Console.WriteLine("Nothing is open.");
@@ -38,5 +43,16 @@ internal static class TodayVerb
             return Exit.Done;
         }));
         return verb;
+    }
+
+    // Ten scents of one Saturday wait as one line to read.
+    private static IEnumerable<OpenThing> TogetherWhereMany(ImmutableArray<OpenThing> open)
+    {
+        var labels = open.Where(o => o.Kind == OpenKind.Labels).ToArray();
+        if (labels.Length <= MostLabelsApart)
+            return open;
+        var all = new OpenThing(OpenKind.Labels, new("labels-several", labels.Sum(l => l.Count ?? 0), labels.Select(l => l.Product).Distinct().Count()),
+            [new("labels-each", string.Join(", ", labels.Select(l => $"{l.Count} {l.Product}")))]);
+        return open.Select(o => o == labels[0] ? all : o).Except(labels);
     }
 }

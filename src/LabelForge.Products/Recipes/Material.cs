@@ -122,6 +122,9 @@ public sealed record Material
     /// <summary>Where its list is from as long as nobody has held it against the wrapper: the usual list of such goods, for instance; null where it is the supplier's own.</summary>
     public string? ToConfirm { get; init; }
 
+    /// <summary>The day on which its supplier was asked what its list leaves open; null where nobody wrote that down.</summary>
+    public DateOnly? Asked { get; init; }
+
     /// <summary>Who sells it, where written.</summary>
     public string? Supplier { get; init; }
 

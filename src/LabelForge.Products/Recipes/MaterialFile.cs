@@ -15,6 +15,9 @@ public static class MaterialFile
     /// <summary>The key of a list that nobody has held against the wrapper yet.</summary>
     public const string ConfirmKey = "to confirm";
 
+    /// <summary>The key of the day on which the supplier was asked.</summary>
+    public const string AskedKey = "asked";
+
     private static int ReadMonths(TextNode node) =>
         node.Text.EndsWith(" months", StringComparison.Ordinal) && int.TryParse(node.Text[..^" months".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var months) && months is > 0 and <= 120
             ? months
@@ -23,7 +26,7 @@ public static class MaterialFile
     private static readonly string[] Keys =
     [
         "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "swatch at", "scent", "own names", "trust", "label stock", "period after opening", ConfirmKey,
+        "saponification", "soap name", "purity", "swatch", "swatch at", "scent", "own names", "trust", "label stock", "period after opening", ConfirmKey, AskedKey,
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -67,6 +70,7 @@ public static class MaterialFile
             Trusted = ReadTrust(file.OptionalText("trust")),
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
             ToConfirm = file.OptionalText(ConfirmKey)?.Text is { Length: > 0 } from ? from : null,
+            Asked = file.OptionalText(AskedKey) is { } asked ? RecipeFile.ReadDate(asked) : null,
             Swatch = file.OptionalText("swatch"),
             SwatchAt = file.OptionalText("swatch at") is { } at ? ReadSwatchAt(at) : null,
             Scent = file.OptionalText("scent"),

@@ -57,6 +57,36 @@ public sealed class OpenTodayTests : IDisposable
     }
 
     [Fact]
+    public void Several_products_out_of_one_pot_are_one_thing_to_go_on_with()
+    {
+        var workshop = _example.Opened;
+        var (pot, batches) = Pots.Begin(_book, [.. new[] { "meadow-bar/Moss Lane", "meadow-bar/Rainy Day" }.Select(workshop.ProductOf).Select(p => (p.Recipe, FrozenRecipe.Of(workshop, p.Batch, "us", null)))], Today, "A");
+        var open = Assert.Single(Open().Open, o => o.Kind == OpenKind.Batch);
+        Assert.Equal((pot, batches.Sum(b => b.PiecesPlanned), null), (open.Pot, open.Count, open.Lot));
+        Assert.Equal(batches.Select(b => b.Lot), open.Lots);
+        Assert.Contains("Next: White shea base.", open.Detail, StringComparison.Ordinal);
+        // Their labels are one line each, which the page draws; the command puts many together.
+        Assert.Equal(2, Open().Open.Count(o => o.Kind == OpenKind.Labels));
+    }
+
+    [Fact]
+    public void A_supplier_who_was_asked_comes_after_who_was_not_and_the_day_is_told()
+    {
+        var folder = _example.Opened.Folder;
+        OpenThing[] Questions() => [.. OpenQuestions.Of(Workshop.Open(folder), Today).Where(q => q is { Kind: OpenKind.Question, Details.Length: > 0 } && q.Details[0].Key != "as-told")];
+        Assert.All(Questions(), q => Assert.DoesNotContain("Asked on", q.Detail, StringComparison.Ordinal));
+        var asked = CommandRun.Of("ask", "--asked", "--workshop", folder);
+        Assert.Equal(0, asked.ExitCode);
+        Assert.All(Questions(), q => Assert.StartsWith("Asked on 20", q.Detail, StringComparison.Ordinal));
+        // The comments of the maker's file stay.
+        var path = Path.Combine(folder, $"materials/{Questions()[0].Material}.yaml");
+        Assert.Contains("\nasked: 20", File.ReadAllText(path), StringComparison.Ordinal);
+        Assert.Contains("# Bought in", File.ReadAllText(path), StringComparison.Ordinal);
+        File.WriteAllText(path, File.ReadAllText(path).Replace("asked:", "# asked:", StringComparison.Ordinal));
+        Assert.DoesNotContain("Asked on", Questions()[0].Detail, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Lots_of_before_labels_were_written_down_are_not_asked_about_for_ever()
     {
         Finish(Begin(), 6);
