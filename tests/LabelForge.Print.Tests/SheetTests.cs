@@ -23,6 +23,26 @@ public sealed class SheetTests : IDisposable
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
+    [Fact]
+    public void A_label_that_fits_only_lying_down_is_turned_and_stays_inside_its_place()
+    {
+        var design = LabelDesign.Load("bottle-front-2x2.625");
+        var stock = LabelStock.Load("us-letter-15-2x2.625in");
+        Assert.True(StockFit.Turns(design, stock));
+        Assert.False(StockFit.Turns(design, LabelStock.Load("us-letter-4-4.25x5.5in")));
+        Assert.False(StockFit.Turns(LabelDesign.Load("front-round-2in"), stock));
+        var path = Path.Combine(folder, "turned.pdf");
+        SheetWriter.WritePdf(path, LabelFitter.Fit(design, Samples.Bar, Samples.Block()).OrRefuse(), stock, Samples.Info, first: 2, count: 3);
+        using var document = PdfDocument.Open(path);
+        var letters = document.GetPage(1).Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).ToList();
+        Assert.NotEmpty(letters);
+        Assert.All(letters, l => Assert.Equal(TextOrientation.Rotate270, l.TextOrientation));
+        var places = new[] { 2, 3, 4 }.Select(stock.CornerOf).Select(c => (Left: Points.Of(c.X), Top: Points.Of(c.Y))).ToList();
+        int Place(Letter l) => places.FindIndex(p => l.BoundingBox.Left > p.Left && l.BoundingBox.Right < p.Left + Points.Of(stock.LabelWidth)
+            && document.GetPage(1).Height - l.BoundingBox.Top > p.Top && document.GetPage(1).Height - l.BoundingBox.Bottom < p.Top + Points.Of(stock.LabelHeight));
+        Assert.Equal([0, 1, 2], letters.Select(Place).Distinct().Order());
+    }
+
     [Theory, MemberData(nameof(Stock))]
     public void Stock_keeps_its_labels_inside_the_sheet_and_apart(string id)
     {

@@ -28,7 +28,7 @@ public static class SerialSheets
             var document = new FormDocument(stream, info);
             var (form, fonts) = Draw(document, labels);
             var (design, marks, note) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : [], MarginNote.Of(order.Stock, order.Note));
-            var bleed = Points.Of(design.Bleed);
+            var (bleed, turns) = (Points.Of(design.Bleed), StockFit.Turns(design, order.Stock));
             for (var sheet = 0; sheet < plan.Sheets; sheet++)
             {
                 using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
@@ -41,11 +41,18 @@ public static class SerialSheets
                 {
                     var (x, y) = SheetWriter.LabelCorner(order.Stock, position, design);
                     var part = labels.Part(index);
+                    if (turns)
+                    {
+                        page.Turn(x, y, Points.Of(design.Width));
+                        (x, y) = (0, 0);
+                    }
                     page.Place(form, x - bleed, y - bleed);
                     if (part.Symbol is { } symbol)
                         page.Fill(symbol, x, y, labels.SymbolInk);
                     foreach (var line in part.Lines)
                         page.Write(line, fonts[line.Text.Face], x, y, design.Ink);
+                    if (turns)
+                        page.TurnBack();
                 }
                 done?.Invoke(sheet + 1);
             }

@@ -11,7 +11,7 @@ public enum FoldManner
     /// <summary>Over a top edge, so that half of it stands behind.</summary>
     OverTop,
 
-    /// <summary>Round a tube, a tin or a jar.</summary>
+    /// <summary>Round a tube, a tin, a jar or a bottle, all the way or more than half of it.</summary>
     Round,
 }
 
@@ -47,7 +47,7 @@ public sealed record FoldedLabel(FoldManner Manner, FoldedFace Front, FoldedFace
             return new(FoldManner.Band, new(depth, 0, height, high), new(2 * depth + height, 0, height, high), new(depth + height, 0, depth, high), new(0, 0, depth, high));
         }
         // Half of the round is seen from either side; what is printed first stands in the middle of the front.
-        return package.Sides.GetValueOrDefault("circumference") is { Millimetres: > 0 and var round } && wide >= round
+        return package.Sides.GetValueOrDefault("circumference") is { Millimetres: > 0 and var round } && wide > round / 2
             ? new(FoldManner.Round, Half(design, round), Rest(design, round))
             : null;
     }

@@ -109,11 +109,17 @@ public sealed record OrnamentFamily(string Id, string What, OrnamentManner Manne
         ArgumentOutOfRangeException.ThrowIfLessThan(width, 1);
         ArgumentOutOfRangeException.ThrowIfLessThan(height, 1);
         ArgumentOutOfRangeException.ThrowIfNotEqual(density is >= 0.4 and <= 2.5 && weight is >= 0.4 and <= 2.5, true);
-        var field = new OrnamentField(width, height, density, weight * Even, new SeededNumbers($"{Id}/{seed}")) { About = about };
-        var pen = new OrnamentPen();
-        Program(field, pen);
-        return pen.Drawing(field);
+        return Drawn.Of((Id, width, height, seed, density, weight, about), () =>
+        {
+            var field = new OrnamentField(width, height, density, weight * Even, new SeededNumbers($"{Id}/{seed}")) { About = about };
+            var pen = new OrnamentPen();
+            Program(field, pen);
+            return pen.Drawing(field);
+        });
     }
+
+    // A label is drawn anew at each letter that is typed, and most letters leave its ornaments as they were.
+    private static readonly FoundBefore<(string, double, double, string, double, double, bool), OrnamentDrawing> Drawn = new(200);
 
     private static OrnamentFamily Of(string id, string what, OrnamentManner manner, double even, Action<OrnamentField, OrnamentPen> program, params ScentFamily[] suits) =>
         new(id, what, manner, even, [.. suits]) { Program = program };

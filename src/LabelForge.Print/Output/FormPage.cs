@@ -36,6 +36,24 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
         .Add("q "u8).AddFactor(scale).Add("0 0 "u8).AddFactor(scale).Add(x).Add(height - y - form.Height * scale).Add("cm/"u8)
         .Add(Named("XObject", form.Object)).Add(" Do Q\n"u8);
 
+    /// <summary>Turns all that follows by a quarter to the left, until <see cref="TurnBack"/>: what is placed at the page's corner then stands at a point.</summary>
+    /// <param name="x">Where its left edge comes to stand.</param>
+    /// <param name="y">Where its top comes to stand.</param>
+    /// <param name="wide">How wide it is unturned.</param>
+    public void Turn(double x, double y, double wide)
+    {
+        _ink = null;
+        _operators.Add("q 0 1 -1 0 "u8).Add(x + height).Add(height - y - wide).Add("cm\n"u8);
+    }
+
+    /// <summary>Ends what <see cref="Turn"/> began.</summary>
+    public void TurnBack()
+    {
+        // The ink goes back to what it was before, which is not known here.
+        _ink = null;
+        _operators.Add("Q\n"u8);
+    }
+
     /// <summary>Draws a straight line.</summary>
     public void Draw(Stroke stroke)
     {

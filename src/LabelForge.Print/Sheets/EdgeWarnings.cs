@@ -46,8 +46,11 @@ public static class EdgeWarnings
             {
                 var position = (order.First - 1 + index + i) % plan.PerSheet + 1;
                 var (x, y) = SheetWriter.LabelCorner(order.Stock, position, run.Label.Design);
-                var (left, top) = order.Registration.Apply(x + own.Left, y + own.Top);
-                var (right, bottom) = order.Registration.Apply(x + own.Right, y + own.Bottom);
+                // Turned to the left, its right side comes to stand at the top.
+                var wide = Points.Of(run.Label.Design.Width);
+                var lies = StockFit.Turns(run.Label.Design, order.Stock) ? (Left: own.Top, Top: wide - own.Right, Right: own.Bottom, Bottom: wide - own.Left) : (own.Left, own.Top, own.Right, own.Bottom);
+                var (left, top) = order.Registration.Apply(x + lies.Left, y + lies.Top);
+                var (right, bottom) = order.Registration.Apply(x + lies.Right, y + lies.Bottom);
                 box = box.With(left, top, right, bottom);
             }
             index += run.Count;

@@ -34,8 +34,7 @@ public static class MixedSheets
                     page.Place(note, 0, 0);
                 foreach (var (place, label) in sheet.Labels)
                 {
-                    var (x, y) = SheetWriter.LabelCorner(sheet.Stock, place, label.Design);
-                    page.Place(label, x, y);
+                    SheetWriter.Place(page, label, sheet.Stock, SheetWriter.LabelCorner(sheet.Stock, place, label.Design));
                 }
             }
             document.Finish();

@@ -77,19 +77,36 @@ public static class SheetWriter
                 var place = (position, labels.Current.Design);
                 if (!corners.TryGetValue(place, out var corner))
                     corners[place] = corner = LabelCorner(order.Stock, position, labels.Current.Design);
-                page.Place(labels.Current, corner.X, corner.Y);
+                Place(page, labels.Current, order.Stock, corner);
             }
             done?.Invoke(sheet + 1);
         }
         document.Finish();
     }
 
-    /// <summary>The top left corner of a label at a position, in points; a design smaller than the stock's label stands in the middle of it.</summary>
+    /// <summary>Places a label on stock at its corner there, turned where the stock wants it.</summary>
+    internal static void Place(FormPage page, LabelLayout label, LabelStock stock, (double X, double Y) corner)
+    {
+        if (!StockFit.Turns(label.Design, stock))
+        {
+            page.Place(label, corner.X, corner.Y);
+            return;
+        }
+        page.Turn(corner.X, corner.Y, Points.Of(label.Design.Width));
+        page.Place(label, 0, 0);
+        page.TurnBack();
+    }
+
+    /// <summary>
+    /// The top left corner of what a label at a position takes, in points; a design smaller than the stock's label stands in the middle
+    /// of it, and one that is turned takes its height across.
+    /// </summary>
     internal static (double X, double Y) LabelCorner(LabelStock stock, int position, Designs.LabelDesign design)
     {
         var (x, y) = stock.CornerOf(position);
-        return (Points.Of(x) + (Points.Of(stock.LabelWidth) - Points.Of(design.Width)) / 2,
-            Points.Of(y) + (Points.Of(stock.LabelHeight) - Points.Of(design.Height)) / 2);
+        var (across, down) = StockFit.Turns(design, stock) ? (design.Height, design.Width) : (design.Width, design.Height);
+        return (Points.Of(x) + (Points.Of(stock.LabelWidth) - Points.Of(across)) / 2,
+            Points.Of(y) + (Points.Of(stock.LabelHeight) - Points.Of(down)) / 2);
     }
 
     // By the design itself: comparing what two designs say would take longer than the arithmetic.

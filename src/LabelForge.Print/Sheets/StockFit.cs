@@ -10,8 +10,14 @@ public static class StockFit
     // A label may be as much larger than its stock as rounding to a tenth of a millimetre makes it.
     private const decimal SizeTolerance = 0.1m;
 
-    /// <summary>Whether a design fits a stock's labels: the same outline, and no larger.</summary>
-    public static bool Fits(LabelDesign design, LabelStock stock) =>
+    /// <summary>Whether a design fits a stock's labels: the same outline, and no larger, upright or turned.</summary>
+    public static bool Fits(LabelDesign design, LabelStock stock) => Stands(design, stock) || Turns(design, stock);
+
+    /// <summary>Whether a design that does not stand upright on a stock's labels lies on them, turned by a quarter to the left.</summary>
+    public static bool Turns(LabelDesign design, LabelStock stock) =>
+        !design.Round && stock.Shape != StockShape.Round && !Stands(design, stock) && !Larger(design.Width, stock.LabelHeight) && !Larger(design.Height, stock.LabelWidth);
+
+    private static bool Stands(LabelDesign design, LabelStock stock) =>
         design.Round == (stock.Shape == StockShape.Round) && !Larger(design.Width, stock.LabelWidth) && !Larger(design.Height, stock.LabelHeight);
 
     /// <summary>Refuses a label that is larger than the stock's, naming stock that it fits.</summary>

@@ -27,6 +27,16 @@ public class FoldTests
         Assert.DoesNotContain(design.Panels, p => p.X.Millimetres + p.Width.Millimetres > folds[4] + 0.01m);
     }
 
+    // A new design that wraps or folds is shown folded, or this fails.
+    [Fact]
+    public void Every_design_that_goes_round_its_package_or_over_its_top_can_be_shown_folded()
+    {
+        var folding = LabelDesign.Known.Select(id => LabelDesign.Load(id))
+            .Where(d => !d.Round && (d.Panels.Any(p => p.Turned) || d.Package is { } package && (package.Sides.ContainsKey("circumference") || d.Width.Millimetres > package.Sides["width"].Millimetres))).ToList();
+        Assert.True(folding.Count >= 8, string.Join(", ", folding.Select(d => d.Id)));
+        Assert.All(folding, d => Assert.True(FoldedLabel.Of(d) is not null, d.Id));
+    }
+
     [Theory]
     [InlineData("hang-tag-fold")]
     [InlineData("bag-seal-fold")]

@@ -24,6 +24,8 @@ internal static class OrnamentClearance
             using var window = SKPath.ParseSvgPathData(drawing.Clip);
             var scale = (float)(drawing.Turned ? -drawing.Scale : drawing.Scale);
             window.Transform(SKMatrix.CreateScaleTranslation(scale, scale, (float)drawing.X, (float)drawing.Y));
+            if (!words.Bounds.IntersectsWith(window.Bounds))
+                continue;
             using var common = words.Op(window, SKPathOp.Intersect);
             if (common is { IsEmpty: false } && common.TightBounds is { Width: > 0.01f, Height: > 0.01f })
                 return false;
