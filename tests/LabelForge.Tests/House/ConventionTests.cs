@@ -45,19 +45,6 @@ public partial class ConventionTests
     public void The_command_reads_the_clock_in_one_place() =>
         Assert.Equal(["Shared.cs"], Sources("Cli").Where(f => Clock().IsMatch(f.Text)).Select(f => f.Name));
 
-    // Codes that happen to read like a market's: columns of the dictionary, ends of internet names, a language, an abbreviation, the
-    // shape of a postal code.
-    private static readonly string[] NoMarkets = ["IngredientRow.cs", "IngredientFile.cs", "IngredientDictionary.cs", "ContactReader.cs", "ReadingChecks.cs", "ListSplitter.cs", "AddressReader.cs"];
-
-    [Fact]
-    public void Code_names_no_market()
-    {
-        var literal = new Regex($"\"(?:{string.Join('|', MarketBook.Shipped.Ids)})\"");
-        Assert.Equal("", string.Join(", ", new[] { "*.cs", "*.razor" }
-            .SelectMany(p => Files(p, "Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli"))
-            .Where(f => literal.IsMatch(f.Text)).Select(f => f.Name).Except(NoMarkets)));
-    }
-
     // The law and the dictionary that ship are kept by Law and Products and taken up at the doors: a workshop, a market or a label that
     // is read brings them to all others. The exceptions: words of labels that name kinds of product, and a term that is the strictest of all markets.
     [Fact]
@@ -95,10 +82,8 @@ public partial class ConventionTests
         Assert.Empty(tooLong.Select(f => f.Name));
     }
 
-    private static IEnumerable<(string Name, string Text)> Sources(params string[] layers) => Files("*.cs", layers);
-
-    private static IEnumerable<(string Name, string Text)> Files(string pattern, params string[] layers) => layers
-        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), pattern, SearchOption.AllDirectories))
+    private static IEnumerable<(string Name, string Text)> Sources(params string[] layers) => layers
+        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), "*.cs", SearchOption.AllDirectories))
         .Where(f => !Path.GetRelativePath(Repository.Folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Migrations"))
         .Order(StringComparer.Ordinal)
         .Select(f => (Path.GetFileName(f), File.ReadAllText(f)));
