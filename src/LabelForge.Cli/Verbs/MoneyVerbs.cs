@@ -110,7 +110,7 @@ internal static class MoneyVerbs
             Console.WriteLine($"Left out, because nothing says what it costs: {string.Join(", ", problem.WithoutPrice)}. Write it into costs.yaml: tools: [ {{ use: scale, price: 18.00 }} ]");
         if (bare is not null)
             Console.WriteLine($"Once these things are there, the same money makes {bare.Made} pieces.");
-        Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Select(p => $"{p.Value} of {p.Key}"))}.");
+        Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Where(p => p.Value > 0).Select(p => $"{p.Value} of {p.Key}"))}.");
         Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }
 
