@@ -7,7 +7,7 @@ public static class VerbGroups
     public static IReadOnlyList<(string Title, IReadOnlyList<string> Verbs)> All { get; } =
     [
         ("Begin", ["init", "demo", "serve", "today"]),
-        ("Materials and recipes", ["material", "ask", "recipe", "declare", "soap", "fragrance"]),
+        ("Materials and recipes", ["material", "ask", "recipe", "declare", "soap", "fragrance", "colour"]),
         ("Labels", ["check", "label", "sheet", "print", "gallery", "design", "stock", "calibrate", "quantity", "rules", "lot", "table", "papers"]),
         ("At the bench", ["batch", "weigh", "dry"]),
         ("Selling", ["sell", "market", "return", "complaint", "trace"]),
