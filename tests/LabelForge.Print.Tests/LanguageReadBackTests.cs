@@ -37,6 +37,8 @@ public sealed class LanguageReadBackTests
         ["hr"] = ("Sapun za ruke", "Balzam za usne", "Krema za ruke"),
         ["hu"] = ("Kézműves szappan", "Ajakbalzsam", "Kézkrém"),
         ["lt"] = ("Gabalinis muilas", "Lūpų balzamas", "Rankų kremas"),
+        ["bg"] = ("Твърд сапун", "Балсам за устни", "Крем за ръце"),
+        ["el"] = ("Σαπούνι", "Βάλσαμο χειλιών", "Κρέμα χεριών"),
         ["lv"] = ("Gabalziepes", "Lūpu balzams", "Roku krēms"),
         ["mt"] = ("Sapuna", "Balzmu għax-xufftejn", "Krema tal-idejn"),
         ["pt"] = ("Sabonete", "Bálsamo labial", "Creme de mãos"),

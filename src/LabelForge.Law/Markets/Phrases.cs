@@ -8,10 +8,10 @@ public static class Phrases
 {
     private static readonly Lazy<ImmutableDictionary<string, ImmutableDictionary<string, string>>> Loaded = new(Load);
 
-    /// <summary>The languages, by ISO 639-1: the official ones of the European Union whose letters the bundled type has, which is all but Bulgarian and Greek.</summary>
+    /// <summary>The languages, by ISO 639-1: the official ones of the European Union.</summary>
     public static IReadOnlyList<string> Languages { get; } = [
         "en", "fr", "de", "es", "it", "nl", "pl",
-        "cs", "da", "et", "fi", "ga", "hr", "hu", "lt", "lv", "mt", "pt", "ro", "sk", "sl", "sv",
+        "bg", "cs", "da", "el", "et", "fi", "ga", "hr", "hu", "lt", "lv", "mt", "pt", "ro", "sk", "sl", "sv",
     ];
 
     /// <summary>The names of the phrases.</summary>

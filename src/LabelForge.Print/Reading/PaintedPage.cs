@@ -39,6 +39,7 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     private readonly List<DictionaryToken?> marked = [];
     private readonly Stack<List<PaintedArea>> clips = new([[]]);
     private PaintedArea path = new();
+    private double group = 1;
 
     /// <inheritdoc/>
     public override PaintedLetters Process(int pageNumberCurrent, IReadOnlyList<IGraphicsStateOperation> operations)
@@ -95,7 +96,7 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         var middle = transformationMatrix.Transform(textMatrix.Transform(renderingMatrix.Transform(new PdfPoint(x, y))));
         var mode = currentState.FontState.TextRenderingMode;
         var stroked = mode is TextRenderingMode.Stroke or TextRenderingMode.StrokeClip;
-        var alpha = stroked ? currentState.AlphaConstantStroking : currentState.AlphaConstantNonStroking;
+        var alpha = group * (stroked ? currentState.AlphaConstantStroking : currentState.AlphaConstantNonStroking);
         var why = mode == TextRenderingMode.Neither || alpha < LeastAlpha ? Unseen.NotDrawn
             : !Holds(page, middle) || clips.Peek().Any(c => !c.Lets(middle)) ? Unseen.Outside
             : Unseen.No;
@@ -125,7 +126,7 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     private void Paint(PaintedArea area, Shade? shade, double alpha)
     {
         var mode = GetCurrentState().BlendMode;
-        if (alpha < Opaque || mode != BlendMode.Normal || GetCurrentState().SoftMask is not null || areas.Count >= MostAreas)
+        if (alpha * group < Opaque || mode != BlendMode.Normal || GetCurrentState().SoftMask is not null || areas.Count >= MostAreas)
             return;
         area.CutTo(clips.Peek());
         areas.Add((area, shade, Layers()));
@@ -277,7 +278,12 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         var open = marked.Count;
         if (formStream.StreamDictionary.TryGet(NameToken.Create("OC"), PdfScanner, out DictionaryToken? layer) && layer is not null)
             marked.Add(layer);
+        // A group is laid on the page with the alpha of its place; within it alpha begins anew (11.4.5, 11.6.6).
+        var around = group;
+        if (formStream.StreamDictionary.ContainsKey(NameToken.Create("Group")))
+            group *= GetCurrentState().AlphaConstantNonStroking;
         base.ProcessFormXObject(formStream, xObjectName);
+        group = around;
         if (marked.Count > open)
             marked.RemoveRange(open, marked.Count - open);
     }

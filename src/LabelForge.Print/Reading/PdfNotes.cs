@@ -5,10 +5,11 @@ using UglyToad.PdfPig.Tokens;
 
 namespace LabelForge.Print.Reading;
 
-/// <summary>Words that lie over a page: text boxes and form fields. They are on the label where they print.</summary>
+/// <summary>Words that lie over a page: text boxes, stamps and form fields. They are on the label where they print.</summary>
 /// <remarks>
 /// ISO 32000-1, 12.5.3: an annotation prints where its flag Print is set and Hidden is not; 12.5.6.6 a text box shows its
-/// contents, 12.7.4.3 a text field its value. Their letters are not measured.
+/// contents, 12.7.4.3 a text field its value, 12.5.6.12 a stamp a drawing, of which its contents say what it shows. Their
+/// letters are not measured.
 /// </remarks>
 internal static class PdfNotes
 {
@@ -20,6 +21,7 @@ internal static class PdfNotes
             var words = note.Type switch
             {
                 AnnotationType.FreeText => note.Content,
+                AnnotationType.Stamp => note.Content,
                 AnnotationType.Widget => Value(document, note.AnnotationDictionary),
                 _ => null,
             };

@@ -162,7 +162,7 @@ internal static class PdfWords
         var word = new List<Placed>();
         foreach (var letter in run)
         {
-            if (word.Count > 0 && (letter.IsSpace || letter.From - word[^1].To > least * letter.Size))
+            if (word.Count > 0 && (letter.IsSpace || letter.From - word[^1].To > (IsShownApart(word[^1], letter) ? Math.Min(least, tracking + LeastWordGap) : least) * letter.Size))
             {
                 yield return Word(word, turn);
                 word = [];
@@ -173,6 +173,9 @@ internal static class PdfWords
         if (word.Count > 0)
             yield return Word(word, turn);
     }
+
+    // Words of one line that are each shown by an operator of their own need no space between them.
+    private static bool IsShownApart(Placed last, Placed next) => next.Letter.TextSequence != last.Letter.TextSequence;
 
     private static PdfWord Word(List<Placed> letters, int turn) => new(
         [.. letters.Select(l => l.Letter)], string.Concat(letters.Select(l => l.Letter.Value)), letters[0].From, letters.Max(l => l.To), letters[0].Down, letters.Max(l => l.Size), turn);
