@@ -29,6 +29,7 @@ internal static class PdfWords
     private const double LeastWordGap = 0.17;
     private const double LeastGapBesideSpaces = 0.45;
     private const double MostTracking = 0.6;
+    private const double CloseSet = 0.03;
     private const double RunBreak = 1.6;
     private const double SameBaseline = 0.25;
 
@@ -158,11 +159,12 @@ internal static class PdfWords
     {
         var gaps = Gaps(run).ToArray();
         var tracking = Math.Clamp(gaps.Length >= EnoughPairs ? Median(gaps) : ofFace, 0, MostTracking);
-        var least = tracking + (run.Any(l => l.IsSpace) ? LeastGapBesideSpaces : LeastWordGap);
+        // Letters that are set apart vary beside their spaces; where they are not, a gap is a space that was left out.
+        var least = tracking + (run.Any(l => l.IsSpace) && tracking > CloseSet ? LeastGapBesideSpaces : LeastWordGap);
         var word = new List<Placed>();
         foreach (var letter in run)
         {
-            if (word.Count > 0 && (letter.IsSpace || letter.From - word[^1].To > (IsShownApart(word[^1], letter) ? Math.Min(least, tracking + LeastWordGap) : least) * letter.Size))
+            if (word.Count > 0 && (letter.IsSpace || letter.From - word[^1].To > least * letter.Size))
             {
                 yield return Word(word, turn);
                 word = [];
@@ -173,9 +175,6 @@ internal static class PdfWords
         if (word.Count > 0)
             yield return Word(word, turn);
     }
-
-    // Words of one line that are each shown by an operator of their own need no space between them.
-    private static bool IsShownApart(Placed last, Placed next) => next.Letter.TextSequence != last.Letter.TextSequence;
 
     private static PdfWord Word(List<Placed> letters, int turn) => new(
         [.. letters.Select(l => l.Letter)], string.Concat(letters.Select(l => l.Letter.Value)), letters[0].From, letters.Max(l => l.To), letters[0].Down, letters.Max(l => l.Size), turn);
