@@ -106,7 +106,7 @@ internal sealed partial class KnownWords
             if (word.Length - ending.Length >= ShortestPart && word.EndsWith(ending, StringComparison.Ordinal))
                 yield return word[..^ending.Length];
         }
-        foreach (var beginning in (string[])["un", "re", "non", "pre", "up", "over", "hand", "home", "super", "multi"])
+        foreach (var beginning in (string[])["un", "re", "non", "pre", "up", "over", "off", "out", "under", "back", "rain", "sea", "hand", "home", "super", "multi"])
         {
             if (word.Length - beginning.Length >= ShortestPart && word.StartsWith(beginning, StringComparison.Ordinal))
                 yield return word[beginning.Length..];

@@ -134,7 +134,7 @@ public static partial class WordAccount
             if (unknown.Length > 0 && IsName(part.Text, words.Length))
                 return [Stray(part, StrayKind.Name, null)];
             var tongue = isKnownLanguage ? language!.Value.Language : main;
-            if (isLost || (tongue == English ? unknown.Length > names.Length : unknown.Length * MostUnknown > words.Length || (unknown.Length > 0 && words.Length <= MostWordsOfName)))
+            if (isLost || (tongue == English ? unknown.Length > names.Length : unknown.Length > 1 && unknown.Length * MostUnknown >= words.Length))
                 return [Stray(part, StrayKind.Unknown, language?.Language)];
             if (tongue != English && unknown.Length > 0 && !part.GoesOn)
                 return [Stray(part, StrayKind.Partly, tongue) with { Unknown = [.. unknown] }];
@@ -151,8 +151,8 @@ public static partial class WordAccount
 
     private const string English = "en";
 
-    // Of a sentence in another language than English one word of four may be missing from the lists; of a short one none.
-    private const int MostUnknown = 4;
+    // Of a sentence in another language than English one word may be missing from the lists, and of more less than a third.
+    private const int MostUnknown = 3;
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
     private static bool IsFormal(string name, IngredientDictionary dictionary, HashSet<string?> read) =>

@@ -14,30 +14,30 @@ public sealed class UnknownWordTests(ITestOutputHelper output)
 {
     private static readonly DateOnly On = new(2026, 11, 26);
 
-    private static readonly (string Language, bool Innocent, string Words)[] Lines =
+    private static readonly (string Language, char Kind, string Words)[] Lines =
     [
         .. File.ReadAllLines(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "UnknownWords", "lines.txt")).Where(l => l.Length > 0 && l[0] != '#')
-            .Select(l => (l[..2], l[3] == '=', l[5..])),
+            .Select(l => (l[..2], l[3], l[5..])),
     ];
 
     [Fact]
     public void Words_of_no_language_are_a_must()
     {
-        var missed = Lines.Where(l => !l.Innocent && !Found(l).Any(f => f is { Rule: "reading.not-understood", Severity: Severity.Must })).Select(l => $"{l.Language}: {l.Words}").ToArray();
-        output.WriteLine($"{Lines.Count(l => !l.Innocent) - missed.Length} of {Lines.Count(l => !l.Innocent)} told");
+        var missed = Lines.Where(l => l.Kind != '=' && !Found(l).Any(f => f.Rule == "reading.not-understood" && (l.Kind == '~' || f.Severity == Severity.Must))).Select(l => $"{l.Language}: {l.Words}").ToArray();
+        output.WriteLine($"{Lines.Count(l => l.Kind != '=') - missed.Length} of {Lines.Count(l => l.Kind != '=')} told");
         Assert.True(missed.Length == 0, string.Join("\n", missed));
     }
 
     [Fact]
     public void Mottos_names_and_scents_are_none()
     {
-        var told = Lines.Where(l => l.Innocent).SelectMany(l => Found(l).Where(f => f.Severity == Severity.Must).Select(f => $"{l.Language}: {l.Words}: {f.Rule}: {f.Message}")).ToArray();
-        output.WriteLine($"{told.Length} of {Lines.Count(l => l.Innocent)} told wrongly");
+        var told = Lines.Where(l => l.Kind == '=').SelectMany(l => Found(l).Where(f => f.Severity == Severity.Must).Select(f => $"{l.Language}: {l.Words}: {f.Rule}: {f.Message}")).ToArray();
+        output.WriteLine($"{told.Length} of {Lines.Count(l => l.Kind == '=')} told wrongly");
         Assert.True(told.Length == 0, string.Join("\n", told));
     }
 
     // A right label of the language, with the line below its list.
-    private static IEnumerable<Finding> Found((string Language, bool Innocent, string Words) line)
+    private static IEnumerable<Finding> Found((string Language, char Kind, string Words) line)
     {
         var label = Labels[line.Language];
         var at = label.Text.IndexOf('\n', label.Text.LastIndexOf(label.LastName, StringComparison.OrdinalIgnoreCase));
