@@ -9,7 +9,7 @@ public static class EveryMarket
     private static readonly MarketFolder Folder = MarketFolder.Embedded("every");
 
     private static readonly Lazy<ImmutableDictionary<string, Rule>> LazyRules = new(() =>
-        Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root)).ToImmutableDictionary(r => r.Id));
+        Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root, Folder.Id)).ToImmutableDictionary(r => r.Id));
 
     private static readonly Lazy<LawBook> LazyFigures = new(() =>
         LawBook.Of(Folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), Folder.Id))));

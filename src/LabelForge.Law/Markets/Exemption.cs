@@ -25,9 +25,14 @@ public sealed record Exemption(ProductFact Fact, bool IfNot)
     public bool? Frees(bool? so) => so is { } known ? known != IfNot : null;
 
     /// <summary>What is added to a finding's message while exemptions are open.</summary>
-    public static string Sentence(ImmutableArray<Exemption> open) => open.IsEmpty ? "" : $" It must, unless {string.Join(", or ", open.Select(e => e.Words))}.";
+    /// <param name="open">The exemptions.</param>
+    /// <param name="words">The language's words of exemptions; null for English.</param>
+    internal static string Sentence(ImmutableArray<Exemption> open, ExemptionWords? words) => open.IsEmpty ? ""
+        : words?.Sentence(open) ?? $" It must, unless {string.Join(", or ", open.Select(e => e.Words))}.";
 
     /// <summary>What is asked of the maker then.</summary>
-    public static string Question(ImmutableArray<Exemption> open) => open.IsEmpty ? ""
-        : $" {string.Join(" ", open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open.Select(e => e.Fact.Id))} (yes or no), and it is not asked again.";
+    /// <param name="open">The exemptions.</param>
+    /// <param name="words">The language's words of exemptions; null for English.</param>
+    internal static string Question(ImmutableArray<Exemption> open, ExemptionWords? words) => open.IsEmpty ? ""
+        : words?.Question(open) ?? $" {string.Join(" ", open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open.Select(e => e.Fact.Id))} (yes or no), and it is not asked again.";
 }

@@ -29,6 +29,23 @@ public sealed record Finding(string Rule, Severity Severity, string Message, str
     /// <summary>What would take the product out of the rule and is not settled, in words; empty where nothing would.</summary>
     public ImmutableArray<string> Unless { get; init; } = [];
 
+    /// <summary>What was found and what to do in another language, as far as there are words for the rule in it; else in English.</summary>
+    /// <param name="language">The language's code, as <c>fr</c>.</param>
+    /// <remarks>What fills the places of a sentence (names, figures, what a table or a supplier's paper says) stays as it is.</remarks>
+    public (string Message, string Fix) In(string language) => language == RuleWords.English || Told is null ? (Message, Fix) : Told.In(language);
+
+    internal Telling? Told { get; init; }
+
     /// <summary>The same finding by a row of a table, which brings its own source.</summary>
     public Finding By(Basis basis) => this with { Basis = basis };
+}
+
+/// <summary>How a finding is told in a language. Two findings are the same by what was found, not by how it is told.</summary>
+internal sealed class Telling(Func<string, (string Message, string Fix)> tell)
+{
+    internal (string Message, string Fix) In(string language) => tell(language);
+
+    public override bool Equals(object? obj) => obj is Telling;
+
+    public override int GetHashCode() => 0;
 }

@@ -26,7 +26,7 @@ public sealed class Market
         Ways = MarketWays.Read(folder);
         Basis = Ways.RulesFrom is { } basis ? book.Find(basis).OrRefuse() : null;
         figures = new(() => LawBook.Of(folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), folder.Id))));
-        own = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root)).ToImmutableDictionary(r => r.Id));
+        own = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root, folder.WordsOf)).ToImmutableDictionary(r => r.Id));
         rules = new(Together);
     }
 

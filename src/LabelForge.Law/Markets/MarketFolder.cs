@@ -17,13 +17,16 @@ public sealed class MarketFolder
     /// <summary>The names of its files.</summary>
     public ImmutableArray<string> Files { get; }
 
+    /// <summary>The shipped folder whose words in other languages its rules have; null for a folder on disk.</summary>
+    internal string? WordsOf { get; private init; }
+
     /// <summary>A folder of the program's own.</summary>
     public static MarketFolder Embedded(string id)
     {
         var prefix = $"markets/{id}/";
         return new(id,
             [.. LawData.Names(prefix).Select(n => n[prefix.Length..])],
-            file => LawData.Tree(prefix + file));
+            file => LawData.Tree(prefix + file)) { WordsOf = id };
     }
 
     /// <summary>A folder on disk; its name is the market's id.</summary>

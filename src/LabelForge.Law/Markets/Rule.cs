@@ -31,6 +31,9 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>What takes a product out of the rule; any one of them does. Empty where nothing does.</summary>
     public ImmutableArray<Exemption> Unless { get; init; } = [];
 
+    /// <summary>The folder whose words in other languages it has (<see cref="RuleWords"/>); null where it has none.</summary>
+    internal string? WordsOf { get; init; }
+
     /// <summary>Whether it binds a product. One of a kind that is not known may be any.</summary>
     /// <param name="kind">The kind's id, or null.</param>
     /// <param name="isSoap">Whether it is sold as soap.</param>
@@ -43,11 +46,22 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <param name="where">Where it was found.</param>
     /// <param name="open">The exemptions that nobody has ruled out.</param>
     /// <param name="arguments">What fills the places of its sentences.</param>
-    public Finding Find(string where, ImmutableArray<Exemption> open, object[] arguments) =>
-        new(Name, Severity, Fill(Message, arguments) + Exemption.Sentence(open), Fill(Fix, arguments) + Exemption.Question(open), Fill(Source, arguments), where, Basis)
+    public Finding Find(string where, ImmutableArray<Exemption> open, object[] arguments)
+    {
+        var (message, fix) = Told(RuleWords.English, open, arguments);
+        return new(Name, Severity, message, fix, Fill(Source, arguments), where, Basis)
         {
             Unless = [.. open.Select(e => e.Words)],
+            Told = new Telling(language => Told(language, open, arguments)),
         };
+    }
+
+    // Where a language has no words for the rule, all of it is told in English: half a sentence of each helps nobody.
+    private (string Message, string Fix) Told(string language, ImmutableArray<Exemption> open, object[] arguments)
+    {
+        var (said, around) = RuleWords.Of(WordsOf, language, Id) is { } words ? (words, ExemptionWords.Of(language)) : ((Message, Fix), null);
+        return (Fill(said.Message, arguments) + Exemption.Sentence(open, around), Fill(said.Fix, arguments) + Exemption.Question(open, around));
+    }
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);
 }

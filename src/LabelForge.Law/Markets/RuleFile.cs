@@ -11,12 +11,13 @@ public static class RuleFile
 {
     /// <summary>The rules of a file.</summary>
     /// <param name="root">What the file says.</param>
+    /// <param name="wordsOf">The folder whose words in other languages its rules have; null where they have none.</param>
     /// <exception cref="InputException">A rule is not whole.</exception>
-    public static IEnumerable<Rule> Read(Node root)
+    public static IEnumerable<Rule> Read(Node root, string? wordsOf = null)
     {
         var file = root as MapNode ?? throw root.Refuse("rule.file-kind", ("kind", root.Kind));
         file.OnlyKeys("A rule file", "market", "rules");
-        return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("rule.not-a-rule")));
+        return file.Items("rules").Select(n => ReadRule(n as MapNode ?? throw n.Refuse("rule.not-a-rule")) with { WordsOf = wordsOf });
     }
 
     private static Rule ReadRule(MapNode map)
