@@ -66,6 +66,10 @@ public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, 
     /// <summary>The figure to ask for where it is not the constituent's own share, and how to write it, in plain words; null where it is the share.</summary>
     public string? OtherFigure { get; init; }
 
+    /// <summary>A share as the sentence has it: three figures that count.</summary>
+    /// <param name="fraction">The share, a fraction.</param>
+    public static string Percent(decimal fraction) => Question.Percent(fraction);
+
     /// <summary>The same in plain words, with the ingredients under other names than the canonical ones.</summary>
     public string SentenceWith(Func<string, string> name) =>
         OtherFigure is { } figure ? $"Ask the suppliers of {Material} for {figure}; it narrows {name(Constituent)}."

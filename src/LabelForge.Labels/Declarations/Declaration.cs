@@ -35,6 +35,9 @@ public sealed record PercentRange(decimal Low, decimal High);
 /// <summary>Two ingredients whose order the data does not settle, as they stand on the label, and what would settle it.</summary>
 public sealed record UnsettledPair(string First, string Second, string Ask)
 {
+    /// <summary>The figure to ask for, as data; null where only the sentence is known.</summary>
+    public Ask? Wanted { get; init; }
+
     /// <summary>On what their order rests: published usual levels, or a guess.</summary>
     public Placed Rests { get; init; } = Placed.Guess;
 }

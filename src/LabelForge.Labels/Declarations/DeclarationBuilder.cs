@@ -42,7 +42,7 @@ public static class DeclarationBuilder
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
         var unsettled = composition.Proof.Unproven
             .Where(u => !actives.Contains(u.First) && !actives.Contains(u.Second))
-            .Select(u => new UnsettledPair(u.First, u.Second, u.Ask.Sentence) { Rests = u.Rests })
+            .Select(u => new UnsettledPair(u.First, u.Second, u.Ask.Sentence) { Rests = u.Rests, Wanted = u.Ask })
             .ToImmutableArray();
         var heading = rules.Figure("ingredients.heading").Word;
         return new Declaration(

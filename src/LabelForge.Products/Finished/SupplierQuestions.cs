@@ -24,10 +24,14 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
     public bool IsBands => Allergens is null && Constituent is null && Over is null;
 
     /// <summary>The question itself, as it stands in the message.</summary>
-    public string Asked => Allergens is { } known ? AllergensAsked(known) : Constituent is { } name ? $"{Material.Name}: how much {name} is in it? The figure, or the narrowest range that you can give."
-        : IsBands ? $"{Material.Name}: in which band is each of its ingredients: {Bands}?"
-        : Over is { } line && line.AtMost != line.AtLeast ? $"{Material.Name}: which of its ingredients are at {Percent(line.AtLeast)} or more, and which at {Percent(line.AtMost)} or less?"
-        : $"{Material.Name}: which of its ingredients are at {Percent(Over!.Value.AtMost)} or less?";
+    public string Asked => AskedIn(LetterWords.English);
+
+    internal string AskedIn(LetterWords words) =>
+        Allergens is { } known ? words["allergens", Material.Name, known.IsEmpty ? "" : words["allergens-known", string.Join(", ", known)]]
+        : Constituent is { } name ? words["share", Material.Name, name]
+        : IsBands ? words["bands", Material.Name, Bands(words)]
+        : Over is { } line && line.AtMost != line.AtLeast ? words["line-apart", Material.Name, Percent(line.AtLeast), Percent(line.AtMost)]
+        : words["line", Material.Name, Percent(Over!.Value.AtMost)];
 
     /// <summary>What to write where, once the answer is here.</summary>
     public string Answer => Allergens is not null
@@ -38,11 +42,8 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
         : $"{Material.File}, line {Line} and below: beside each that is at or over it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
 
     // "1 % or less, 1-2 %, ... above 40 %".
-    private static string Bands => string.Join(", ",
-        [$"{Percent(ShareBands.Edges[0])} or less", .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"{from * 100:0.##}-{Percent(to)}"), $"above {Percent(ShareBands.Edges[^1])}"]);
-
-    private string AllergensAsked(ImmutableArray<string> known) =>
-        $"{Material.Name}: which fragrance allergens of Annex III to Regulation (EC) No 1223/2009 does it hold, and how much of each?{(known.IsEmpty ? "" : $" Such oils are known to hold {string.Join(", ", known)}.")} The allergen certificate answers it.";
+    private static string Bands(LetterWords words) => string.Join(", ",
+        [words["band-first", Percent(ShareBands.Edges[0])], .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"{from * 100:0.##}-{Percent(to)}"), words["band-last", Percent(ShareBands.Edges[^1])]]);
 
     private static string Percent(decimal fraction) => (fraction * 100).ToString("0.########", CultureInfo.InvariantCulture) + " %";
 }
@@ -56,27 +57,37 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
     public double Settles => Questions.Sum(q => q.Settles);
 
     /// <summary>Whom it goes to, in words.</summary>
-    public string Addressed => To ?? $"The supplier of {Questions[0].Material.Name}";
+    public string Addressed => In("en").Addressed;
 
     /// <summary>The subject line.</summary>
-    public string Subject => $"{(Questions.Length switch { 1 => "A question", 2 => "Two questions", 3 => "Three questions", _ => "Questions" })} about {string.Join(" and ", Questions.Select(q => q.Material.Name).Distinct())}";
+    public string Subject => In("en").Subject;
 
     /// <summary>The text, ready to copy.</summary>
-    public string Text
-    {
-        get
-        {
-            var numbered = Questions.Select((q, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {q.Asked}"));
-            var why = (Questions.Any(q => q.Allergens is null), Questions.Any(q => q.Allergens is not null)) switch
-            {
-                (true, false) => "my labels must name every ingredient in order of weight, and your list alone does not settle it for me",
-                (false, true) => "my labels must name fragrance allergens above a small share of the product, and I have no certificate for it",
-                _ => "my labels must name every ingredient in order of weight, and fragrance allergens above a small share; what I have does not settle it",
-            };
-            return $"Hello,\n\n{why}. Could you tell me, in percent by weight of the material as you sell it:\n\n{string.Join('\n', numbered)}\n\nThe figures are for my labels only. Thank you.";
-        }
-    }
+    public string Text => In("en").Text;
 
+    /// <summary>A link that opens the message in a mail program; the address is for the maker to fill in.</summary>
+    public string Mailto => In("en").Mailto;
+
+    /// <summary>The message in a language; in English where there are no words in it.</summary>
+    /// <param name="language">The language's code, as <c>fr</c>.</param>
+    public LetterText In(string language)
+    {
+        var words = LetterWords.In(language);
+        var why = (Questions.Any(q => q.Allergens is null), Questions.Any(q => q.Allergens is not null)) switch { (true, false) => "why-order", (false, true) => "why-allergens", _ => "why-both" };
+        var numbered = Questions.Select((q, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {q.AskedIn(words)}"));
+        return new(
+            To ?? words["supplier-of", Questions[0].Material.Name],
+            words[Questions.Length <= 3 ? $"subject-{Questions.Length}" : "subject-many", string.Join(words["and"], Questions.Select(q => q.Material.Name).Distinct())],
+            $"{words["greeting"]}\n\n{words["could", words[why]]}\n\n{string.Join('\n', numbered)}\n\n{words["thanks"]}");
+    }
+}
+
+/// <summary>A message to a supplier in one language.</summary>
+/// <param name="Addressed">Whom it goes to, in words.</param>
+/// <param name="Subject">The subject line.</param>
+/// <param name="Text">The text, ready to copy.</param>
+public sealed record LetterText(string Addressed, string Subject, string Text)
+{
     /// <summary>A link that opens the message in a mail program; the address is for the maker to fill in.</summary>
     public string Mailto => $"mailto:?subject={Uri.EscapeDataString(Subject)}&body={Uri.EscapeDataString(Text)}";
 }
