@@ -43,58 +43,112 @@ public enum ChangedPart
     Dates,
 }
 
-/// <summary>What the labels of a recipe said by its earlier texts, each with the materials as they are today.</summary>
+/// <summary>What labels said by the earlier texts of one file, a recipe's or a material's, each with the other files as they are today.</summary>
 /// <remarks>Each text is read once, though it stands in two pairs: before the one that followed it, and after the one before.</remarks>
-/// <param name="workshop">The workshop.</param>
-/// <param name="id">The recipe's id.</param>
-/// <param name="on">The day to judge by.</param>
-public sealed class LabelVersions(Workshop workshop, string id, DateOnly on)
+public sealed class LabelVersions
 {
     // No place for letters is asked for: the words are compared, and not how they are set.
     private static readonly Panel Any = Panel.Rectangle(Length.FromMillimetres(100), Length.FromMillimetres(60));
 
-    private readonly Dictionary<string, ImmutableArray<(string Key, LabelContent Content)>> _read = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ImmutableArray<Said>> _read = new(StringComparer.Ordinal);
+    private readonly Func<string, (Workshop Workshop, IEnumerable<Recipe> Recipes)> _of;
+    private readonly DateOnly _on;
 
-    /// <summary>What changed on the labels of all products of the recipe from one text to another.</summary>
+    private LabelVersions(Func<string, (Workshop, IEnumerable<Recipe>)> of, DateOnly on) => (_of, _on) = (of, on);
+
+    /// <summary>The labels of a recipe's products by the recipe's texts.</summary>
+    /// <param name="workshop">The workshop.</param>
+    /// <param name="id">The recipe's id.</param>
+    /// <param name="on">The day to judge by.</param>
+    public static LabelVersions OfRecipe(Workshop workshop, string id, DateOnly on) =>
+        new(text => (workshop, [RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"))]), on);
+
+    /// <summary>The labels of all products that a material goes into, itself or inside another, by the material's texts.</summary>
+    /// <param name="workshop">The workshop. A recipe of it that cannot be read is left out.</param>
+    /// <param name="id">The material's id.</param>
+    /// <param name="on">The day to judge by.</param>
+    public static LabelVersions OfMaterial(Workshop workshop, string id, DateOnly on)
+    {
+        Recipe[] all = [.. workshop.RecipeIds.Select(r => ReadOrNone(workshop, r)).OfType<Recipe>()];
+        return new(text =>
+        {
+            var then = workshop.With([MaterialFile.Read(id, YamlFile.ReadText(text, $"materials/{id}.yaml"))]);
+            return (then, all.Where(r => Scents(r).Any(s => s.Materials.Any(m => Holds(then, m.Material, id, [])))));
+        }, on);
+    }
+
+    /// <summary>What changed on the labels from one text to another.</summary>
     /// <param name="before">The earlier text.</param>
     /// <param name="now">The later one.</param>
-    /// <exception cref="InputException">One of the texts cannot be used, with the materials as they are.</exception>
+    /// <exception cref="InputException">One of the texts cannot be used, with the other files as they are.</exception>
     public ImmutableArray<LabelChange> Between(string before, string now)
     {
-        var (old, fresh) = (Contents(before), Contents(now));
+        var (old, fresh) = (Read(before), Read(now));
         var changes = ImmutableArray.CreateBuilder<LabelChange>();
-        foreach (var (key, content) in fresh)
+        foreach (var said in fresh)
         {
-            if (old.FirstOrDefault(o => o.Key == key).Content is not { } was)
+            // What could be made of neither text fails for another reason than the change.
+            var was = old.FirstOrDefault(o => o.Key == said.Key);
+            if ((said.Content, was?.Content) is (null, null) && was is not null)
+                continue;
+            if (said.Content is not { } content)
+                throw new InputException(said.Problem!);
+            if (was is null)
                 changes.Add(new LabelChange(content.ProductName, ChangedPart.Product, "", content.ProductName));
             else
-                changes.AddRange(Parts(was).Zip(Parts(content)).Where(p => p.First.Text != p.Second.Text).Select(p => new LabelChange(content.ProductName, p.First.Part, p.First.Text, p.Second.Text)));
+                changes.AddRange(Parts(was.Content ?? throw new InputException(was.Problem!)).Zip(Parts(content)).Where(p => p.First.Text != p.Second.Text).Select(p => new LabelChange(content.ProductName, p.First.Part, p.First.Text, p.Second.Text)));
         }
-        changes.AddRange(old.Where(o => fresh.All(f => f.Key != o.Key)).Select(o => new LabelChange(o.Content.ProductName, ChangedPart.Product, o.Content.ProductName, "")));
+        changes.AddRange(old.Where(o => fresh.All(f => f.Key != o.Key) && o.Content is not null).Select(o => new LabelChange(o.Content!.ProductName, ChangedPart.Product, o.Content.ProductName, "")));
         return changes.ToImmutable();
     }
 
-    // By the scent's name; a recipe without scents is one product, whatever it is called.
-    private ImmutableArray<(string Key, LabelContent Content)> Contents(string text)
+    private ImmutableArray<Said> Read(string text)
     {
         if (_read.TryGetValue(text, out var known))
             return known;
-        var recipe = RecipeFile.Read(id, YamlFile.ReadText(text, $"recipes/{id}.yaml"));
+        var (workshop, recipes) = _of(text);
         var market = workshop.Market;
-        return _read[text] =
-        [
-            .. (recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name))).Select(r =>
-            {
-                var product = Product.Planned(workshop, r);
-                var declaration = DeclarationBuilder.Build(workshop, product.Batch, product.Kind, market, on);
-                return (r.VariantName ?? "", LabelContentBuilder.Build(workshop, product.Batch, product.Kind, declaration, Any, null, on));
-            }),
-        ];
+        return _read[text] = [.. recipes.SelectMany(Scents).Select(r => Say(workshop, market, r))];
     }
+
+    // By recipe and scent; a recipe without scents is one product, whatever it is called.
+    private Said Say(Workshop workshop, Market market, Recipe recipe)
+    {
+        var key = (recipe.Id, recipe.VariantName ?? "");
+        try
+        {
+            var product = Product.Planned(workshop, recipe);
+            var declaration = DeclarationBuilder.Build(workshop, product.Batch, product.Kind, market, _on);
+            return new(key, LabelContentBuilder.Build(workshop, product.Batch, product.Kind, declaration, Any, null, _on), null);
+        }
+        catch (InputException e)
+        {
+            return new(key, null, e.Problem);
+        }
+    }
+
+    private static IEnumerable<Recipe> Scents(Recipe recipe) => recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name));
+
+    private static Recipe? ReadOrNone(Workshop workshop, string id)
+    {
+        try
+        {
+            return workshop.Recipe(id);
+        }
+        catch (InputException)
+        {
+            return null;
+        }
+    }
+
+    private static bool Holds(Workshop workshop, string material, string sought, ImmutableHashSet<string> inside) => material == sought
+        || !inside.Contains(material) && workshop.Materials.TryGetValue(material, out var made) && made.MadeFrom.Any(m => Holds(workshop, m.Material, sought, inside.Add(material)));
 
     private static (ChangedPart Part, string Text)[] Parts(LabelContent c) =>
     [
         (ChangedPart.Name, c.ProductName), (ChangedPart.Identity, c.Identity), (ChangedPart.NetQuantity, c.NetQuantity), (ChangedPart.Ingredients, string.Join(", ", c.Ingredients)),
         (ChangedPart.Directions, c.Directions ?? ""), (ChangedPart.Warnings, string.Join(' ', c.Warnings)), (ChangedPart.Dates, string.Join(' ', new[] { c.PeriodAfterOpening, c.BestBefore }.OfType<string>())),
     ];
+
+    private sealed record Said((string Recipe, string Scent) Key, LabelContent? Content, Problem? Problem);
 }

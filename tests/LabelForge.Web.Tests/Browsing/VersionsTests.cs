@@ -44,6 +44,28 @@ public sealed class VersionsTests(Chromium chromium)
         await Assertions.Expect(window.Page.Locator(".changes del")).ToContainTextAsync("Bramble & Shea");
     }
 
+    [Fact]
+    public async Task What_a_change_of_a_material_did_to_the_labels_of_all_that_it_goes_into_is_shown()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        const string material = "materials/clear-glycerin-base.yaml";
+        var before = window.File(material);
+        await window.GoAsync("/materials/clear-glycerin-base");
+        var first = await page.InputValueAsync("#in-0");
+        await page.FillAsync("#in-0", first + " Extra");
+        await Window.UntilAsync(() => window.File(material).Contains(first + " Extra", StringComparison.Ordinal), "the change is saved");
+        await page.GetByRole(AriaRole.Link, new() { Name = "Earlier versions" }).ClickAsync();
+        // Two recipes are made of it, so that each change says on whose label it is.
+        var changes = page.Locator(".versions > li").First.Locator(".changes");
+        await Assertions.Expect(changes.Locator("dt").First).ToContainTextAsync("Ingredients");
+        Assert.True(await changes.Locator("dt").CountAsync() > 1);
+        await Assertions.Expect(changes.Locator("ins mark").First).ToContainTextAsync("Extra");
+        await page.ClickAsync("#back-0");
+        await Window.UntilAsync(() => window.File(material) == before, "the material is as it was, to the letter");
+        Assert.Empty(window.Complaints);
+    }
+
     [Theory]
     [InlineData("Water, Glycerin, Parfum", "Glycerin, Water, Parfum", "Water, ")]
     [InlineData("Water, Glycerin", "Water, Glycerin, Mica", "")]
