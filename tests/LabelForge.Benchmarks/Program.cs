@@ -37,6 +37,7 @@ if (args is ["profile"])
     ("sheets", SheetsPart.Measure),
     ("cold", ColdPart.Measure),
     ("keystroke", () => $"{Machine.Line()}\n\n{KeystrokeMeasure.Table().GetAwaiter().GetResult()}"),
+    ("first-screen", () => $"{Machine.Line()}\n\n{FirstScreenMeasure.Table().GetAwaiter().GetResult()}"),
     ("check", CheckPart.Measure),
     ("ask", AskPart.Measure),
     ("records", RecordsPart.Measure),
