@@ -63,6 +63,7 @@ public sealed class PageServer : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         await _app.Services.GetRequiredService<OpenDocuments>().SaveAllAsync();
+        _app.Services.GetRequiredService<Stopping>().Begin();
         using (var soon = new CancellationTokenSource(TimeSpan.FromSeconds(2)))
             await _app.StopAsync(soon.Token);
         await _app.DisposeAsync();
@@ -95,6 +96,7 @@ public sealed class PageServer : IAsyncDisposable
         });
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton<Door>();
+        builder.Services.AddSingleton<Stopping>();
         builder.Services.AddSingleton<OpenDocuments>();
         builder.Services.AddSingleton<WorkshopCache>();
         builder.Services.AddSingleton<TemporaryDownloads>();

@@ -1,12 +1,13 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using LabelForge.Days;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Wording;
 
 /// <summary>The words of the page in one language: a file for each, with the same keys in all.</summary>
-public sealed class WordBook
+public sealed partial class WordBook
 {
     private readonly FrozenDictionary<string, string> _words;
 
@@ -31,8 +32,14 @@ public sealed class WordBook
         Flatten("", YamlFile.ReadText(reader.ReadToEnd(), $"{known}.yaml"), words);
         foreach (var (key, text) in Saying.Words(known))
             words["today.said." + key] = text;
-        return new(known, words.ToFrozenDictionary(StringComparer.Ordinal));
+        return new(known, words.ToFrozenDictionary(w => w.Key, w => known == "fr" ? Spaced(w.Value) : w.Value, StringComparer.Ordinal));
     }
+
+    // French sets a space before these signs and inside its quotation marks, at which no line breaks.
+    private static string Spaced(string text) => FrenchSpace().Replace(text, "\u00a0");
+
+    [GeneratedRegex("(?<=«) | (?=[:;?!»%])")]
+    private static partial Regex FrenchSpace();
 
     /// <summary>The words of a key; the key itself where it has none.</summary>
     public string Of(string key, params object?[] filled) => !_words.TryGetValue(key, out var text) ? key

@@ -4,7 +4,8 @@ namespace LabelForge.Web.Workbench;
 /// <param name="work">The work.</param>
 /// <param name="ready">Told the answer, on any thread.</param>
 /// <param name="failed">Told of trouble that nobody foresaw.</param>
-public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed) : IDisposable
+/// <param name="stopping">Whether the program ends, and neither is told any more: windows that lost touch are kept for a while, and draw what they are told.</param>
+public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed, Stopping stopping) : IDisposable
 {
     private readonly Lock _gate = new();
     private CancellationTokenSource? _under;
@@ -57,7 +58,7 @@ public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationTok
             try
             {
                 var answer = work(wish, stop.Token);
-                if (!stop.IsCancellationRequested)
+                if (!stop.IsCancellationRequested && !stopping.Is)
                     await ready(answer);
             }
             catch (OperationCanceledException)
@@ -66,7 +67,8 @@ public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationTok
             }
             catch (Exception e)
             {
-                await failed(e);
+                if (!stopping.Is)
+                    await failed(e);
             }
         }
     }

@@ -7,24 +7,23 @@ namespace LabelForge.Web.Workbench;
 internal static class Words
 {
     /// <summary>Markets.</summary>
-    public static IReadOnlyList<(string Id, string Name)> Markets(Workshop? workshop) => [.. (workshop?.Markets ?? MarketBook.Shipped).All.Select(m => (m.Id, NameOf(m)))];
+    public static IReadOnlyList<(string Id, string Name)> Markets(this Say say, Workshop? workshop) => [.. (workshop?.Markets ?? MarketBook.Shipped).All.Select(m => (m.Id, say.NameOf(m)))];
 
-    /// <summary>A market, by itself.</summary>
-    public static string NameOf(Market market) => market.Name.StartsWith("the ", StringComparison.Ordinal) ? market.Name[4..] : market.Name;
+    /// <summary>A market, by itself; one of the workshop's own by the name in its folder.</summary>
+    public static string NameOf(this Say say, Market market) => say.Has($"market-name.{market.Id}") ? say[$"market-name.{market.Id}"]
+        : market.Name.StartsWith("the ", StringComparison.Ordinal) ? market.Name[4..] : market.Name;
 
-    /// <summary>What a material is bought as.</summary>
-    public static IReadOnlyList<(string Id, string Name)> Kinds { get; } =
-    [
-        ("base", "Ready-made base"), ("oil", "Oil, butter or wax"), ("fragrance", "Fragrance or essential oil"), ("colourant", "Colour"),
-        ("additive", "Anything else that goes in"), ("lye", "Lye"), ("water", "Water"), ("packaging", "Packaging"),
-    ];
+    /// <summary>What a material is bought as, in the order of lists.</summary>
+    public static IReadOnlyList<string> Kinds { get; } = ["base", "oil", "fragrance", "colourant", "additive", "lye", "water", "packaging"];
+
+    /// <summary>What is chosen of, each with its words under a group of the page's words.</summary>
+    public static IEnumerable<(string Id, string Name)> Named(this Say say, string group, params IEnumerable<string> ids) => ids.Select(id => (id, say[$"{group}.{id.Replace(' ', '-')}"]));
+
+    /// <summary>The kinds of product.</summary>
+    public static IEnumerable<(string Id, string Name)> ProductKinds(this Say say) => LabelForge.Markets.ProductKinds.Shipped.All.Select(k => (k.Id, say[$"product-kind.{k.Id}"]));
 
     /// <summary>How far a supplier's order can be trusted.</summary>
-    public static IReadOnlyList<(string Id, string Name)> Listed { get; } =
-        [("label", "As on a lawful label: by weight down to 1 %"), ("strict", "By weight throughout"), ("none", "In no order")];
-
-    /// <summary>A material's kind in words.</summary>
-    public static string Of(MaterialKind kind) => Kinds.First(k => k.Id == kind.ToString().ToLowerInvariant()).Name;
+    public static IReadOnlyList<string> Listed { get; } = ["label", "strict", "none"];
 
     /// <summary>Grams to a tenth of what a small scale shows, or a dash where they are not known.</summary>
     public static string Grams(decimal grams) => grams.ToString(grams >= 100 ? "#,0.0" : "0.00", System.Globalization.CultureInfo.InvariantCulture) + " g";

@@ -52,4 +52,48 @@ public sealed class FrenchTests(Chromium chromium)
         Assert.True(found.Count == 0, string.Join('\n', found));
         Assert.Empty(window.Complaints);
     }
+
+    // What is told of things that went wrong is in French too: at fields, in findings, and where a form is refused.
+    [Fact]
+    public async Task What_is_wrong_is_told_in_French()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        FilledBooks.Fill(window.Folder);
+        await window.GoAsync("/business");
+        await page.SelectOptionAsync("#language", "fr");
+        await Assertions.Expect(page.Locator("html")).ToHaveAttributeAsync("lang", "fr");
+        Change(window, "recipes/meadow-bar.yaml", "identity: ", "identity: \" \" # ");
+        Change(window, "recipes/tideline-bar.yaml", "amount: ", "amount: heaps # ");
+        Change(window, "materials/castor-oil.yaml", "kind: oil", "kind: grease");
+        var found = new List<string>();
+        foreach (var route in new[] { "/recipes/meadow-bar", "/labels/meadow-bar", "/print/meadow-bar", "/recipes/tideline-bar", "/materials/castor-oil", "/materials?ask=true", "/stock/out", "/stock/in", "/check", "/trace/M77" })
+        {
+            await window.GoAsync(route);
+            if (route is "/stock/out" or "/stock/in")
+                await page.Locator("form button[type=submit]").First.ClickAsync();
+            if (route == "/check")
+            {
+                await page.Locator("#words").FillAsync("Heals eczema! Lavender soap. Net Wt 3 oz");
+                await page.Locator(".findings li").First.WaitForAsync();
+            }
+            // A recipe that cannot be used has no picture to wait for.
+            if (route == "/recipes/tideline-bar")
+                await page.Locator(".wrong, .notice.must").First.WaitForAsync();
+            else
+                await window.SettleAsync();
+            foreach (var details in await page.Locator("details").AllAsync())
+                await details.EvaluateAsync("d => d.open = true");
+            found.AddRange((await page.EvaluateAsync<string[]>(English)).Where(t => !Written.Any(w => t.Contains(w, StringComparison.Ordinal))).Select(t => $"{route}: {t}"));
+        }
+        Assert.True(found.Count == 0, string.Join('\n', found));
+    }
+
+    private static void Change(Window window, string file, string from, string to)
+    {
+        var path = Path.Combine(window.Folder, file);
+        var text = File.ReadAllText(path);
+        Assert.Contains(from, text, StringComparison.Ordinal);
+        File.WriteAllText(path, text.Replace(from, to, StringComparison.Ordinal));
+    }
 }

@@ -23,6 +23,7 @@ public sealed class LargeTextTests(Chromium chromium)
 
     [Theory]
     [InlineData(1280, 200)]
+    [InlineData(390, 200)]
     [InlineData(320, 100)]
     public async Task No_word_is_lost_and_no_page_scrolls_sideways(int width, int percent)
     {

@@ -78,6 +78,48 @@ public sealed class LotPrintingTests(Chromium chromium)
         Assert.Equal("Printed despite identity.missing.", Assert.Single(OpenBooks.Open(window.Folder).Read().Printings).Note);
     }
 
+    [Fact]
+    public async Task A_sheet_of_each_scent_is_stopped_by_a_broken_rule_until_it_is_printed_over_and_the_books_say_so_of_each()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        var recipe = Path.Combine(window.Folder, "recipes", "meadow-bar.yaml");
+        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        await window.GoAsync("/print/meadow-bar");
+        await page.ClickAsync("#make-each");
+        await Assertions.Expect(page.Locator("#each-anyway")).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#make-each")).ToBeDisabledAsync();
+        Assert.Empty(OpenBooks.Open(window.Folder).Read().Printings);
+        await page.Locator("#each-anyway").CheckAsync();
+        var opened = page.Context.WaitForPageAsync();
+        await page.ClickAsync("#make-each");
+        await (await opened).CloseAsync();
+        var printed = OpenBooks.Open(window.Folder).Read().Printings;
+        Assert.True(printed.Count > 1);
+        Assert.All(printed, p => Assert.Equal("Printed despite identity.missing.", p.Note));
+    }
+
+    [Fact]
+    public async Task The_sheet_is_shown_at_true_size_by_a_card_held_against_the_screen()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/print/harbour-wall-bar");
+        await page.ClickAsync("#sheet-actual");
+        // The test's sheet is US Letter, 215.9 mm wide, in a drawing with a millimetre around it; a page's own inch has 96 pixels.
+        var drawn = page.Locator(".true-sheet .sheet-picture");
+        Assert.Equal((215.9 + 2) / 25.4 * 96, (await drawn.BoundingBoxAsync())!.Width, 0.2);
+        await page.Locator("details.ruler summary").ClickAsync();
+        await page.Locator("#screen-scale").EvaluateAsync("e => { e.value = 1.25; e.dispatchEvent(new Event('input', { bubbles: true })); }");
+        await page.WaitForFunctionAsync("() => document.querySelector('.card-ruler .card').getBoundingClientRect().width > 400");
+        // A bank card is 85.60 mm wide (ISO/IEC 7810, ID-1): what was found with it counts for the sheet.
+        Assert.Equal(85.60 / 25.4 * 96 * 1.25, (await page.Locator(".card-ruler .card").BoundingBoxAsync())!.Width, 2d);
+        await page.WaitForFunctionAsync("() => document.querySelector('.true-sheet .sheet-picture').getBoundingClientRect().width > 900");
+        Assert.Equal((215.9 + 2) / 25.4 * 96 * 1.25, (await drawn.BoundingBoxAsync())!.Width, 0.2);
+        // It scrolls by itself; the page does not.
+        Assert.True(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"));
+    }
+
     private static async Task Make(IPage page)
     {
         var opened = page.Context.WaitForPageAsync();

@@ -12,6 +12,7 @@ internal static partial class Routes
         ["/materials/{Id}"] = ["/materials/bramble-fragrance", "/materials/clear-glycerin-base", "/materials/sodium-hydroxide"],
         ["/recipes/{Id}"] = ["/recipes/harbour-wall-bar"],
         ["/recipes/{Id}/versions"] = ["/recipes/bramble-bar/versions"],
+        ["/materials/{Id}/versions"] = ["/materials/clear-glycerin-base/versions"],
         ["/labels/{Id}"] = ["/labels/bramble-bar"],
         ["/looks/{Id}"] = ["/looks/meadow-bar"],
         ["/print/{Id}"] = ["/print/sugar-scrub"],

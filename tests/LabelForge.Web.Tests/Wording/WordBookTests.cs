@@ -7,6 +7,7 @@ namespace LabelForge.Web.Tests.Wording;
 public partial class WordBookTests
 {
     private static readonly WordBook English = WordBook.Of("en");
+    private static readonly WordBook French = WordBook.Of("fr");
 
     public static TheoryData<string> Others => [.. WordBook.Languages.Skip(1).Select(l => l.Id)];
 
@@ -21,6 +22,10 @@ public partial class WordBookTests
         var other = WordBook.Of(language);
         Assert.All(English.Keys, k => Assert.Equal(Places(English.Of(k)), Places(other.Of(k))));
     }
+
+    [Fact]
+    public void No_line_of_French_begins_with_a_sign_of_its_sentence() =>
+        Assert.All(French.Keys.Select(k => French.Of(k)), t => Assert.DoesNotMatch(" [:;?!»%]|« ", t));
 
     [Fact]
     public void What_a_page_asks_for_is_there_and_what_is_there_is_asked_for()
@@ -61,10 +66,10 @@ public partial class WordBookTests
         return folder.FullName;
     }
 
-    [GeneratedRegex("""(?:Say\[|Words\[|Counted\()"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
+    [GeneratedRegex("""(?:(?:Say\[|Words\[|Counted\()(?:[^\]\n]*? \? )?|(?<=\? "[a-z0-9.-]+") : )"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
     private static partial Regex Asked();
 
-    [GeneratedRegex("""(?i:say|words)\[\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]*)(?:" \+|\{)""")]
+    [GeneratedRegex("""(?:(?i:say|words)\[(?:[^\]\n]*? \? )?\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]*)(?:" \+|\{)|Named\("(?<key>[a-z0-9-]+)")""")]
     private static partial Regex Begun();
 
     [GeneratedRegex(@"[.!?](?=\s|\z)")]

@@ -150,7 +150,7 @@ public abstract class BooksView : ComponentBase, IDisposable
         }
         catch (InputException e)
         {
-            Refused = PageWords.Of(e.Problem);
+            Refused = PageWords.Of(e.Problem, PageSay.Language);
             return false;
         }
     }

@@ -1,3 +1,4 @@
+using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -29,6 +30,6 @@ public sealed class FocusOnArrival : ComponentBase
         if (!_arrived)
             return;
         _arrived = false;
-        await Script.InvokeVoidAsync("labelforge.arrive");
+        await Script.TellLastAsync("labelforge.arrive");
     }
 }

@@ -91,8 +91,8 @@ public abstract class LookView : RecipeView
     /// <inheritdoc/>
     protected override void OnParametersSet()
     {
-        _drafts ??= new((w, stop) => Pictures.Of(w.Subject, w.Try, stop), Drawn, DispatchExceptionAsync);
-        _tiles ??= new((w, stop) => DrawTiles(w.Subject, w.Try, stop), _ => InvokeAsync(StateHasChanged), DispatchExceptionAsync);
+        _drafts ??= new((w, stop) => Pictures.Of(w.Subject, w.Try, stop), Drawn, DispatchExceptionAsync, Stopping);
+        _tiles ??= new((w, stop) => DrawTiles(w.Subject, w.Try, stop), _ => InvokeAsync(StateHasChanged), DispatchExceptionAsync, Stopping);
         if (_variant.Length == 0)
             _variant = AskedVariant ?? "";
         base.OnParametersSet();

@@ -28,6 +28,10 @@ public abstract class RecipeView : EditorView
     [Inject]
     public required Choices Choices { get; init; }
 
+    /// <summary>Whether the program ends.</summary>
+    [Inject]
+    public required Stopping Stopping { get; init; }
+
     /// <summary>The books.</summary>
     [Inject]
     public required BooksCache BooksCache { get; init; }
@@ -79,7 +83,7 @@ public abstract class RecipeView : EditorView
         File = OpenDocuments.Open(OpenDocuments.Recipes, Id);
         Choice = Choices.Of(Id);
         _next = null;
-        _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed);
+        _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed, Stopping);
         Remake();
     }
 

@@ -66,7 +66,7 @@ public partial class Start
                 }
                 catch (InputException e)
                 {
-                    _wrapper = (_answers.Wrapper, PageWords.Told(e.Problem));
+                    _wrapper = (_answers.Wrapper, PageWords.Told(e.Problem, Say.Language));
                 }
             }
             return _wrapper.Said;
@@ -77,7 +77,7 @@ public partial class Start
     protected override void OnInitialized()
     {
         _answers = Kept.Of<StartAnswers>(Page);
-        _drawing = new((answers, stop) => Pictures.Of(answers, new(Say["start.order-waits"], Say["start.weight-waits"]), stop), Ready, DispatchExceptionAsync);
+        _drawing = new((answers, stop) => Pictures.Of(answers, new(Say["start.order-waits"], Say["start.weight-waits"]), stop), Ready, DispatchExceptionAsync, Stopping);
         Draw();
     }
 
@@ -142,7 +142,7 @@ public partial class Start
     private string? AmountWrong(string key, string typed) => _left.Contains($"amount-{key}") && typed.Trim().Length > 0
         ? OfWhat(typed).Length > 0 ? Say["start.of-what", Loose.Money(typed.Trim())] : Wrong(Loose.Amount(typed)) : null;
 
-    private static string? Wrong(string amount) => amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong ? null : PageWords.Told(wrong.Problem);
+    private string? Wrong(string amount) => amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong ? null : PageWords.Told(wrong.Problem, Say.Language);
 
     // A number that does not say of what: the answers, as buttons.
     private static string[] OfWhat(string amount)
