@@ -38,7 +38,7 @@ public sealed partial class WordBook
     // French sets a space before these signs and inside its quotation marks, at which no line breaks.
     private static string Spaced(string text) => FrenchSpace().Replace(text, "\u00a0");
 
-    [GeneratedRegex("(?<=«) | (?=[:;?!»%])")]
+    [GeneratedRegex("(?<=«) | (?=[:;?!»])")]
     private static partial Regex FrenchSpace();
 
     /// <summary>The words of a key; the key itself where it has none.</summary>

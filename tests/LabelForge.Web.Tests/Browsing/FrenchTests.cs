@@ -65,10 +65,12 @@ public sealed class FrenchTests(Chromium chromium)
         await Assertions.Expect(page.Locator("html")).ToHaveAttributeAsync("lang", "fr");
         Change(window, "recipes/meadow-bar.yaml", "identity: ", "identity: \" \" # ");
         Change(window, "recipes/tideline-bar.yaml", "amount: ", "amount: heaps # ");
-        Change(window, "materials/castor-oil.yaml", "kind: oil", "kind: grease");
         var found = new List<string>();
-        foreach (var route in new[] { "/recipes/meadow-bar", "/labels/meadow-bar", "/print/meadow-bar", "/recipes/tideline-bar", "/materials/castor-oil", "/materials?ask=true", "/stock/out", "/stock/in", "/check", "/trace/M77" })
+        foreach (var route in new[] { "/recipes/meadow-bar", "/labels/meadow-bar", "/print/meadow-bar", "/recipes/tideline-bar", "/materials?ask=true", "/stock/out", "/stock/in", "/check", "/trace/M77", "/materials/castor-oil" })
         {
+            // Castor oil goes into most recipes: it is broken once their pictures were seen.
+            if (route == "/materials/castor-oil")
+                Change(window, "materials/castor-oil.yaml", "kind: oil", "kind: grease");
             await window.GoAsync(route);
             if (route is "/stock/out" or "/stock/in")
                 await page.Locator("form button[type=submit]").First.ClickAsync();
