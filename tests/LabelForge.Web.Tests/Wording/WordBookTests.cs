@@ -66,7 +66,7 @@ public partial class WordBookTests
         return folder.FullName;
     }
 
-    [GeneratedRegex("""(?:(?:Say\[|Words\[|Counted\()(?:[^\]\n]*? \? )?|(?<=\? "[a-z0-9.-]+") : )"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
+    [GeneratedRegex("""(?:(?:(?i:say|words)\[|Counted\()(?:[^\]\n]*? \? )?|(?<=\? "[a-z0-9.-]+") : )"(?<key>[a-z0-9-]+\.[a-z0-9.-]*[a-z0-9])"(?! \+)""")]
     private static partial Regex Asked();
 
     [GeneratedRegex("""(?:(?i:say|words)\[(?:[^\]\n]*? \? )?\$?"(?<key>[a-z0-9-]+\.[a-z0-9.-]*)(?:" \+|\{)|Named\("(?<key>[a-z0-9-]+)")""")]
