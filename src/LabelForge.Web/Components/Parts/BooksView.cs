@@ -59,7 +59,7 @@ public abstract class BooksView : ComponentBase, IDisposable
     protected T Known<T>(Func<IBooks, T> ask) => BooksCache.Ask(books => ask(books ?? throw new InputException(null, 0, "form.no-books-yet")));
 
     /// <summary>Why the books could not be asked the last time; null where they could.</summary>
-    protected Problem? BooksTrouble => BooksCache.Trouble is { } trouble ? PageWords.Of(trouble, Say.Language) : null;
+    protected Problem? BooksTrouble => BooksCache.Trouble is { } trouble ? PageWords.Of(trouble, PageSay.Language) : null;
 
     /// <summary>What can be sold: every product that can be read, with what is left of it.</summary>
     protected ImmutableArray<ProductOnTable> OnTable =>
