@@ -13,6 +13,7 @@ namespace LabelForge.Benchmarks;
 internal static class BookFill
 {
     private const int BatchesToAReceipt = 20;
+    private const int BatchesADay = 10;
     private const int Buyers = 5000;
 
     /// <summary>The lots that have pieces in the house, at most.</summary>
@@ -63,7 +64,7 @@ internal static class BookFill
         var batchLeft = Insert(connection, moment, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold", "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
         for (var i = 1; i <= batches; i++)
         {
-            var on = BenchWorkshop.Day.AddDays(-3650 + (int)(i * 3650L / batches));
+            var on = BenchWorkshop.Day.AddDays(-(batches - i) / BatchesADay);
             var bottle = (i - 1) / BatchesToAReceipt * 2 + 1;
             var isThere = i > batches - LotsInTheHouse;
             if ((i - 1) % BatchesToAReceipt == 0)

@@ -31,7 +31,7 @@ internal static class GrowthPart
     /// <summary>The books by themselves, in a file and on a server: what is done and shown in a day must not grow with the shop.</summary>
     public static string MeasureBooks()
     {
-        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some; *power* as above. A shop at work: a hundred lots with pieces in the house, however many it has made; each batch has two weighings, a closing and a sale, and twenty share a bottle of each material.\n");
+        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some; *power* as above. A shop at work that makes ten batches a day and has a hundred lots with pieces in the house, however long it has been; each batch has two weighings, a closing and a sale, and twenty share a bottle of each material.\n");
         using var server = PostgresServer.IsInstalled ? new PostgresServer(keepsPromises: true) : null;
         Add(text, "books", "SQLite", n => BookFill.Make(n));
         if (server is not null)
@@ -54,7 +54,7 @@ internal static class GrowthPart
         }
         IReadOnlyList<Curve> Of(string group) => [.. asked.Values.Where(a => a[0].Group == group).Select(a => new Curve(a[0].What, [.. a.Select(p => (p.Size, p.Seconds))]))];
         Add(text, $"{id}-acts", $"Written into the books: {store}", "batches", Of("acts"), "Each is a transaction that is on the disk when it is acknowledged: the lot found by index, the entry written, the balance kept. It is flat.");
-        Add(text, $"{id}-pages", $"Shown by pages and verbs: {store}", "batches", Of("pages"), "Each asks for what it shows, by index and in pages. It is flat, since what lies in the house and what is on a page are.");
+        Add(text, $"{id}-pages", $"Shown by pages and verbs: {store}", "batches", Of("pages"), "Each asks for what it shows, by index and in pages, and is flat where what lies in the house and what is on a page are. Today, Sell and what to pour next also go through the names of all products ever made, by an index alone, which is a walk through as many rows as there are batches; it is the part of them that grows. Under load the figures scatter by some factors.");
         Add(text, id, $"What lists or adds up all that was made: {store}", "batches", Of("whole"), "These grow with what they list or add up: every name, every lot of a product, every entry of a year and before it.");
     }
 

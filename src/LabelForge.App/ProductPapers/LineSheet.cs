@@ -17,6 +17,8 @@ internal static class LineSheet
         var rows = products.Select(p => (Case: p, Wholesale: Wholesale(p), Gtin: LotSymbol.ItemNumber(p.Workshop, p.Product.Recipe)?.Digits)).ToArray();
         string[] unpriced = [.. rows.Where(r => r.Wholesale is null).Select(r => r.Case.Product.Name)];
         string[] uncoded = [.. rows.Where(r => r.Gtin is null).Select(r => r.Case.Product.Name)];
+        // A till and a shop's shelf know a product by its number alone.
+        string[] shared = [.. rows.Where(r => r.Gtin is not null).GroupBy(r => r.Gtin).Where(g => g.Count() > 1).Select(g => $"{g.Key} is of {string.Join(" and ", g.Select(r => r.Case.Product.Name))}")];
         return
         [
             new PaperSection("terms", "Terms", null)
@@ -29,6 +31,7 @@ internal static class LineSheet
                     PaperFact.OrMissing("terms", "Payment, delivery, returns", answers.Terms, $"{PaperAnswers.FileName}: wholesale: {{ terms: \"...\" }}", PaperAnswers.FileName),
                     .. unpriced.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("prices", "Wholesale prices", $"None for {string.Join(", ", unpriced)}: {PaperAnswers.FileName}: wholesale: {{ share of price: 50 % }} and price: in the recipe; or products: {{ {unpriced[0]}: {{ wholesale: 4.20 }} }}. None is proposed.")],
                     .. uncoded.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("codes", "Item numbers (GTIN)", $"None for {string.Join(", ", uncoded)}: gtin prefix: in workshop.yaml and item: in the recipe.")],
+                    .. shared.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("codes-shared", "Item numbers (GTIN) of their own", $"{string.Join("; ", shared)}: give each an item: of its own in its recipe.")],
                 ],
             },
             new PaperSection("products", "Products", null)

@@ -60,11 +60,13 @@ internal sealed partial class BookQueries
     /// <inheritdoc/>
     public IReadOnlyList<ProductMade> ProductsMade()
     {
-        var made = context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { b.Recipe, b.Variant, b.Id, s.Left })
-            .GroupBy(b => new { b.Recipe, b.Variant }).Select(g => new { g.Key.Recipe, g.Key.Variant, Last = g.Max(b => b.Id), Left = g.Sum(b => b.Left) }).ToArray();
-        int[] last = [.. made.Select(m => m.Last)];
-        var names = context.Batches.Where(b => last.Contains(b.Id)).Select(b => new { b.Id, b.Product }).ToDictionary(b => b.Id, b => b.Product);
-        return [.. made.OrderBy(m => m.Last).Select(m => new ProductMade(m.Recipe, m.Variant, names[m.Last], m.Left))];
+        // The names by an index alone, the last batch of each by it too; the pieces by what is in the house.
+        var products = context.Batches.Select(b => new { b.Recipe, b.Variant }).Distinct().ToArray();
+        var left = context.BatchStock.Where(s => s.Left > 0).Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { b.Recipe, b.Variant, s.Left })
+            .GroupBy(b => new { b.Recipe, b.Variant }).Select(g => new { g.Key.Recipe, g.Key.Variant, Left = g.Sum(b => b.Left) }).ToDictionary(g => (g.Recipe, g.Variant), g => g.Left);
+        var last = products.Select(p => context.Batches.Where(b => b.Recipe == p.Recipe && b.Variant == p.Variant && context.BatchStock.Any(s => s.BatchId == b.Id))
+            .OrderByDescending(b => b.Id).Select(b => new { b.Id, b.Recipe, b.Variant, b.Product }).FirstOrDefault());
+        return [.. last.ToArray().Where(b => b is not null).OrderBy(b => b!.Id).Select(b => new ProductMade(b!.Recipe, b.Variant, b.Product, left.GetValueOrDefault((b.Recipe, b.Variant))))];
     }
 
     /// <inheritdoc/>

@@ -14,8 +14,9 @@ internal sealed partial class BookQueries
     /// <inheritdoc/>
     public (bool Begun, bool Finished) WasMade(string recipe, string? variant)
     {
-        var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant).Join(context.BatchStock, b => b.Id, s => s.BatchId, (b, s) => s);
-        return (mine.Any(), mine.Any(s => s.Closings > 0));
+        // The last ones first: what was begun lately tells, however many there were.
+        var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant && context.BatchStock.Any(s => s.BatchId == b.Id)).OrderByDescending(b => b.Id);
+        return (mine.Select(b => b.Id).FirstOrDefault() != 0, mine.Where(b => context.BatchStock.Any(s => s.BatchId == b.Id && s.Closings > 0)).Select(b => b.Id).FirstOrDefault() != 0);
     }
 
     /// <inheritdoc/>
@@ -73,6 +74,25 @@ internal sealed partial class BookQueries
 
     /// <inheritdoc/>
     public IReadOnlyDictionary<int, int?> Moved(string list) => Corrections.Moved(context.Corrections.AsNoTracking().Where(c => c.List == list).AsEnumerable());
+
+    /// <inheritdoc/>
+    public IReadOnlyDictionary<int, int> Firsts(string list, IReadOnlyCollection<int> entries)
+    {
+        var firsts = new Dictionary<int, int>();
+        for (var asked = entries.ToDictionary(e => e, e => e); asked.Count > 0;)
+        {
+            int[] now = [.. asked.Values.Distinct()];
+            var earlier = context.Corrections.Where(c => c.List == list && c.InsteadId != null && now.Contains(c.InsteadId.Value)).Select(c => new { c.EntryId, Instead = c.InsteadId!.Value }).ToDictionary(c => c.Instead, c => c.EntryId);
+            asked = asked.Where(a => earlier.ContainsKey(a.Value)).ToDictionary(a => a.Key, a => earlier[a.Value]);
+            foreach (var (entry, first) in asked)
+                firsts[entry] = first;
+        }
+        return firsts;
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyDictionary<int, decimal> LeftOf(IReadOnlyCollection<int> receipts) =>
+        context.ReceiptStock.Where(s => receipts.Contains(s.ReceiptId)).Select(s => new { s.ReceiptId, s.Left }).ToDictionary(s => s.ReceiptId, s => s.Left);
 
     /// <inheritdoc/>
     public IEnumerable<(string Digest, string Json)> FrozenTexts()

@@ -24,11 +24,14 @@ public static class BookTables
         // What a page asks of others is asked once for all its rows.
         var lots = books.LotsOf([.. entries.Select(BatchOf).OfType<int>().Distinct()]);
         string LotOf(int? batch) => batch is { } id && lots.TryGetValue(id, out var known) ? known.Lot : "";
-        string? Bottle(int? receipt) => receipt is { } id ? books.Bottle(id) : null;
+        int[] receipts = [.. entries.Select(ReceiptOf).OfType<int>().Distinct()];
+        var firsts = books.Firsts(BookLists.Receipt, receipts);
+        var left = list == BookLists.Receipt ? books.LeftOf(receipts) : new Dictionary<int, decimal>();
+        string? Bottle(int? receipt) => receipt is { } id ? FormattableString.Invariant($"M{firsts.GetValueOrDefault(id, id)}") : null;
         return list switch
         {
             BookLists.Receipt => Table<Receipt>(books, list, ["material lot", "material", "supplier", "supplier lot", "amount", "price", "best before", "certificate", "left"], [], entries,
-                r => [books.Bottle(r.Id), r.Material, r.Supplier, r.SupplierLot, r.Amount, r.Price, r.BestBefore, r.Certificate, books.StruckBy(list, r.Id) is null ? books.Left(r) : 0m], _ => []),
+                r => [Bottle(r.Id), r.Material, r.Supplier, r.SupplierLot, r.Amount, r.Price, r.BestBefore, r.Certificate, left.GetValueOrDefault(r.Id)], _ => []),
             BookLists.Batch => Table<Batch>(books, list, ["lot", "pot", "recipe", "product", "pieces planned", "pieces left"], ["frozen"], entries,
                 b => [b.Lot, b.Pot, b.Recipe, b.Product, b.PiecesPlanned, lots[b.Id].Left], b => [b.FrozenDigest]),
             BookLists.Printing => Table<Printing>(books, list, ["lot", "recipe", "variant", "product", "labels", "spoiled", "run", "stock", "places", "drawing"], [], entries,
@@ -76,6 +79,16 @@ public static class BookTables
         PackingUse u => u.BatchId,
         StockCount c => c.BatchId,
         PiecesReturned r => r.BatchId,
+        _ => null,
+    };
+
+    private static int? ReceiptOf(BookEntry entry) => entry switch
+    {
+        Receipt r => r.Id,
+        Weighing w => w.ReceiptId,
+        Disposal d => d.ReceiptId,
+        PackingUse u => u.ReceiptId,
+        StockCount c => c.ReceiptId,
         _ => null,
     };
 

@@ -47,5 +47,11 @@ public sealed partial class BooksSnapshot
     public IReadOnlyDictionary<int, int?> Moved(string list) => Books.Corrections.Moved(Corrections.Where(c => c.List == list));
 
     /// <inheritdoc/>
+    public IReadOnlyDictionary<int, int> Firsts(string list, IReadOnlyCollection<int> entries) => entries.Distinct().Where(e => First(list, e) != e).ToDictionary(e => e, e => First(list, e));
+
+    /// <inheritdoc/>
+    public IReadOnlyDictionary<int, decimal> LeftOf(IReadOnlyCollection<int> receipts) => LeftOfAll().Where(l => receipts.Contains(l.Key)).ToDictionary(l => l.Key, l => l.Value);
+
+    /// <inheritdoc/>
     public IEnumerable<(string Digest, string Json)> FrozenTexts() => AllBatches.Select(b => (b.FrozenDigest, b.Frozen)).DistinctBy(f => f.FrozenDigest).OrderBy(f => f.FrozenDigest, StringComparer.Ordinal);
 }

@@ -36,6 +36,12 @@ public partial interface IBooks
     /// <summary>The entries of a list that were struck, and what stands instead of each; null where nothing does.</summary>
     IReadOnlyDictionary<int, int?> Moved(string list);
 
+    /// <summary>The numbers of entries as they were first written, for those that were not written first themselves.</summary>
+    IReadOnlyDictionary<int, int> Firsts(string list, IReadOnlyCollection<int> entries);
+
+    /// <summary>What is left of receipts that stand, by their numbers.</summary>
+    IReadOnlyDictionary<int, decimal> LeftOf(IReadOnlyCollection<int> receipts);
+
     /// <summary>Every recipe that a batch froze, once, with its digest, in the order of the digests; read one after the other.</summary>
     IEnumerable<(string Digest, string Json)> FrozenTexts();
 }

@@ -116,7 +116,8 @@ public class RecordsContext : DbContext
         model.Entity<PiecesReturned>().HasOne<Batch>().WithMany().HasForeignKey(r => r.BatchId).OnDelete(DeleteBehavior.Restrict);
         model.Entity<FrozenText>().HasKey(f => f.Digest);
         model.Entity<Batch>().Ignore(b => b.Frozen);
-        model.Entity<Batch>().HasIndex(b => new { b.Recipe, b.Variant });
+        // With the number, so that a product's last batch is found at once.
+        model.Entity<Batch>().HasIndex(b => new { b.Recipe, b.Variant, b.Id });
         model.Entity<Batch>().HasIndex(b => b.Pot);
         model.Entity<Sale>().HasIndex(s => s.Ticket);
         model.Entity<Sale>().HasIndex(s => s.To);

@@ -1,4 +1,4 @@
-﻿using Microsoft.EntityFrameworkCore.Migrations;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 #nullable disable
 
@@ -34,11 +34,30 @@ namespace LabelForge.Records.Migrations
                 name: "IX_Batches_On",
                 table: "Batches",
                 column: "On");
+
+            // With the number, so that a product's last batch is found at once.
+            migrationBuilder.DropIndex(
+                name: "IX_Batches_Recipe_Variant",
+                table: "Batches");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_Recipe_Variant_Id",
+                table: "Batches",
+                columns: ["Recipe", "Variant", "Id"]);
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
+            migrationBuilder.DropIndex(
+                name: "IX_Batches_Recipe_Variant_Id",
+                table: "Batches");
+
+            migrationBuilder.CreateIndex(
+                name: "IX_Batches_Recipe_Variant",
+                table: "Batches",
+                columns: ["Recipe", "Variant"]);
+
             migrationBuilder.DropIndex(
                 name: "IX_Sales_On",
                 table: "Sales");

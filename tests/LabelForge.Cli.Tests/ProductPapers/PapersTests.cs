@@ -154,6 +154,29 @@ public sealed class PapersTests : IDisposable
     }
 
     [Fact]
+    public void An_item_number_that_two_products_share_is_told()
+    {
+        JsonElement[] Missing() => [.. Json("papers", "line-sheet").GetProperty("missing").EnumerateArray()];
+        Assert.DoesNotContain(Missing(), m => m.GetProperty("what").GetString() == "Item numbers (GTIN) of their own");
+        var recipe = Path.Combine(Folder, "recipes/bramble-bar.yaml");
+        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("item: \"3\"", "item: \"1\"", StringComparison.Ordinal));
+        var told = Assert.Single(Missing(), m => m.GetProperty("what").GetString() == "Item numbers (GTIN) of their own");
+        Assert.Contains("is of bramble-bar and hayloft-bar", told.GetRawText(), StringComparison.Ordinal);
+    }
+
+    // What the look puts on the front is a scent or a place, unless it says something of the product.
+    [Fact]
+    public void A_scent_line_is_no_claim_in_the_product_file_and_a_claim_on_the_front_is()
+    {
+        // The proof of each is missing, and told with what it is to prove.
+        string Claims() => Json("papers", "product-file", "meadow-bar/Moss Lane", "--market", "eu").GetProperty("missing").GetRawText();
+        Assert.DoesNotContain("oakmoss", Claims(), StringComparison.Ordinal);
+        var recipe = Path.Combine(Folder, "recipes/meadow-bar.yaml");
+        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("oakmoss, wet stone", "moisturises dry skin", StringComparison.Ordinal));
+        Assert.Contains("moisturises dry skin", Claims(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_lot_certificate_is_by_what_was_weighed_and_names_every_bottle()
     {
         var workshop = Workshop.Open(Folder);
