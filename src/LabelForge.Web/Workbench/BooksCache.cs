@@ -4,7 +4,7 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>The workshop's books, read once and kept until something is written into them, here or by another program.</summary>
+/// <summary>The workshop's books as the pages ask them; it tells when something is written into them, here or by another program.</summary>
 public sealed class BooksCache : IDisposable
 {
     private readonly Lock _gate = new();
@@ -13,7 +13,6 @@ public sealed class BooksCache : IDisposable
     private readonly Debounce _look;
     private ServerWatch? _server;
     private int _version;
-    private (BooksSnapshot? Snapshot, Problem? Problem)? _read;
 
     /// <summary>The books of the workshop whose files are open.</summary>
     public BooksCache(OpenDocuments documents)
@@ -31,27 +30,6 @@ public sealed class BooksCache : IDisposable
 
     /// <summary>Told when the books changed, on any thread.</summary>
     public event Action? Changed;
-
-    /// <summary>The books; null where there are none yet, or where they cannot be read, and then why.</summary>
-    public (BooksSnapshot? Snapshot, Problem? Problem) Read()
-    {
-        lock (_gate)
-        {
-            if (_read is { } known)
-                return known;
-            (BooksSnapshot?, Problem?) fresh;
-            try
-            {
-                fresh = (OpenBooks.Exists(_documents.Folder) ? OpenBooks.Open(_documents.Folder).Read() : null, null);
-            }
-            catch (InputException e)
-            {
-                fresh = (null, e.Problem);
-            }
-            _read = fresh;
-            return fresh;
-        }
-    }
 
     /// <summary>Why the books could not be asked the last time that a page only wanted to show something; null where they could.</summary>
     public Problem? Trouble { get; private set; }
@@ -144,8 +122,6 @@ public sealed class BooksCache : IDisposable
 
     private void Forget()
     {
-        lock (_gate)
-            _read = null;
         Interlocked.Increment(ref _version);
         Changed?.Invoke();
     }

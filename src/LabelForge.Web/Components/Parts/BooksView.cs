@@ -48,9 +48,6 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>The workshop; null where one of its files cannot be used, which the frame tells.</summary>
     protected Workshop? Workshop => WorkshopCache.Read().Workshop;
 
-    /// <summary>The books; null where there are none.</summary>
-    protected BooksSnapshot? Snapshot => BooksCache.Read().Snapshot;
-
     /// <summary>Asks the books to show something, at one moment; see <see cref="BooksCache.Asked"/>.</summary>
     protected T Asked<T>(Func<IBooks, T> ask, T otherwise) => BooksCache.Asked(ask, otherwise);
 
