@@ -68,7 +68,8 @@ public sealed class CheckCase
     /// <summary>What was found, the gravest first.</summary>
     public IEnumerable<Finding> Found => found.Select(f => f with { Source = Market.Cite(f.Source) }).OrderBy(f => f.Severity);
 
-    /// <summary>Says that a rule applies. Where the market has no such rule in force, or it does not bind this product, nothing is found.</summary>
+    /// <summary>Says that a rule applies. Where the market has no such rule in force, or it does
+    /// not bind this product, nothing is found.</summary>
     /// <param name="rule">
     /// The rule's id. Of a label that was read, a case <c>/label</c> of the rule goes first: the same rule in words, or of a
     /// weight, for labels made elsewhere.
@@ -92,7 +93,17 @@ public sealed class CheckCase
     }
 
     /// <summary>The same label, nothing found yet, as another kind of product.</summary>
-    public CheckCase As(ProductKind kind) => new(Label, Rules) { Product = Product, Kind = kind, Facts = Facts, SoldAs = SoldAs, MeantAs = MeantAs, Panel = Panel, PanelGiven = PanelGiven };
+    public CheckCase As(ProductKind kind) =>
+        new(Label, Rules)
+        {
+            Product = Product,
+            Kind = kind,
+            Facts = Facts,
+            SoldAs = SoldAs,
+            MeantAs = MeantAs,
+            Panel = Panel,
+            PanelGiven = PanelGiven,
+        };
 
     /// <summary>Takes over what was found elsewhere, as in making the declaration.</summary>
     public void Take(IEnumerable<Finding> findings) => found.AddRange(findings);
@@ -105,14 +116,16 @@ public sealed class CheckCase
         return more.Length > 0;
     }
 
-    /// <summary>The rule as it binds this product here and today; null where it does not, or where a fact takes the product out of it.</summary>
+    /// <summary>The rule as it binds this product here and today; null where it does not, or
+    /// where a fact takes the product out of it.</summary>
     public Rule? Binding(string id) =>
         ((Label.Own is null ? Rules.Rule(id + "/label") : null) ?? Rules.Rule(id)) is { } rule
         && rule.Binds(Kind?.Id, SoldAs == Recipes.SoldAs.Soap) && !rule.Unless.Any(e => e.Frees(IsSo(e.Fact)) == true) ? rule : null;
 
     /// <summary>Whether a fact is so: as the maker says, as the kind tells, or as the label's words show; null where none does.</summary>
     public bool? IsSo(ProductFact fact) =>
-        Facts.State(fact.Id) ?? Known(fact.Id) ?? (Kind?.Groups.Contains(new(fact.Id, true)) == true || fact.Says?.IsMatch(Label.Text.Text) == true ? true : null);
+        Facts.State(fact.Id) ?? Known(fact.Id)
+            ?? (Kind?.Groups.Contains(new(fact.Id, true)) == true || fact.Says?.IsMatch(Label.Text.Text) == true ? true : null);
 
     // A recipe says by its active ingredients whether it is a drug as well.
     private bool? Known(string fact) => fact == "drug-too" && Product is { } product ? !product.Batch.Recipe.Actives.IsEmpty : null;

@@ -21,7 +21,8 @@ public static partial class FindingPlaces
             "ingredients" or "colour" or "substance" or "allergen" => Ingredient(finding, reading),
             "business-name" or "business-place" or "business" or "responsible-person" or "origin" or "importer" =>
                 reading.Business.Spans.IsEmpty ? [.. reading.Addresses.Select(a => a.Span)] : reading.Business.Spans,
-            "claim" or "warning" or "durability" or "safety" => [.. Quoted().Matches(finding.Message).SelectMany(q => Occurrences(reading, q.Groups["words"].Value)).Take(MostPlaces)],
+            "claim" or "warning" or "durability" or "safety" =>
+                [.. Quoted().Matches(finding.Message).SelectMany(q => Occurrences(reading, q.Groups["words"].Value)).Take(MostPlaces)],
             "lot" => reading.Lot is { } lot ? [lot.Span] : [],
             _ => [],
         };
@@ -34,10 +35,13 @@ public static partial class FindingPlaces
             return [];
         if (finding.Rule == "ingredients.type-too-small")
             return [list.Span];
-        var named = finding.Where == "ingredients" ? [] : Occurrences(reading, finding.Where).Where(s => s.Overlaps(list.Span)).ToImmutableArray();
+        var named = finding.Where == "ingredients"
+            ? []
+            : Occurrences(reading, finding.Where).Where(s => s.Overlaps(list.Span)).ToImmutableArray();
         if (!named.IsEmpty)
             return named;
-        var told = list.Items.Where(i => finding.Message.Contains(i.Name, StringComparison.Ordinal)).SelectMany(i => Occurrences(reading, i.Name)).Where(s => s.Overlaps(list.Span)).Take(MostPlaces).ToImmutableArray();
+        var told = list.Items.Where(i => finding.Message.Contains(i.Name, StringComparison.Ordinal))
+            .SelectMany(i => Occurrences(reading, i.Name)).Where(s => s.Overlaps(list.Span)).Take(MostPlaces).ToImmutableArray();
         return told.IsEmpty ? [list.Span] : told;
     }
 
@@ -46,7 +50,8 @@ public static partial class FindingPlaces
         var parts = words.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length is 0 or > 30)
             return [];
-        var pattern = new Regex($@"(?<![\p{{L}}\d]){string.Join(@"\s+", parts.Select(Regex.Escape))}(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2));
+        var pattern = new Regex($@"(?<![\p{{L}}\d]){string.Join(@"\s+", parts.Select(Regex.Escape))}(?![\p{{L}}\d])",
+            RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2));
         return [.. pattern.Matches(reading.Text.Text).Take(MostPlaces).Select(m => new TextSpan(m.Index, m.Length))];
     }
 

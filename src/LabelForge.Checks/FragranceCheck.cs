@@ -21,13 +21,16 @@ public static class FragranceCheck
         foreach (var oil in budget.Oils)
         {
             if (oil.Limit is not { } limit)
-                yield return EveryMarket.Rules["fragrance.limit-unknown"].Find(oil.Material.File, oil.Material.Name, category, oil.Material.Id);
+                yield return EveryMarket.Rules["fragrance.limit-unknown"]
+                    .Find(oil.Material.File, oil.Material.Name, category, oil.Material.Id);
             else if (oil.IsOver)
-                yield return EveryMarket.Rules["fragrance.over-limit"].Find(recipe.File, oil.Material.Name, Percent(oil.Share.Fraction), limit, category, Most(budget, oil));
+                yield return EveryMarket.Rules["fragrance.over-limit"]
+                    .Find(recipe.File, oil.Material.Name, Percent(oil.Share.Fraction), limit, category, Most(budget, oil));
         }
         if (budget.IsOverTogether)
         {
-            yield return EveryMarket.Rules["fragrance.over-together"].Find(recipe.File, string.Join(", ", budget.Oils.Select(o => $"{o.Material.Name} {Percent(o.PartOfLimit!.Value)}")),
+            yield return EveryMarket.Rules["fragrance.over-together"]
+                .Find(recipe.File, string.Join(", ", budget.Oils.Select(o => $"{o.Material.Name} {Percent(o.PartOfLimit!.Value)}")),
                 Percent(budget.Together!.Value), budget.MostTogether!);
         }
     }

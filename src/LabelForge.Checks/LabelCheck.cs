@@ -11,9 +11,10 @@ public static class LabelCheck
 {
     private static readonly Action<CheckCase>[] Subjects =
     [
-        IdentityChecks.Check, NetQuantityChecks.Check, LetterHeightChecks.Check, IngredientChecks.Check, OrderChecks.Check, AllergenChecks.Check,
-        ColourChecks.Check, SubstanceChecks.Check, PreservationChecks.Check, BusinessChecks.Check, DurabilityChecks.Check, LotChecks.Check,
-        WarningChecks.Check, LanguageChecks.Check, TotalChecks.Check, SoapChecks.Check, ClaimChecks.Check, ReadingChecks.Check, OutsideChecks.Check,
+        IdentityChecks.Check, NetQuantityChecks.Check, LetterHeightChecks.Check, IngredientChecks.Check, OrderChecks.Check,
+        AllergenChecks.Check, ColourChecks.Check, SubstanceChecks.Check, PreservationChecks.Check, BusinessChecks.Check,
+        DurabilityChecks.Check, LotChecks.Check, WarningChecks.Check, LanguageChecks.Check, TotalChecks.Check, SoapChecks.Check,
+        ClaimChecks.Check, ReadingChecks.Check, OutsideChecks.Check,
     ];
 
     /// <summary>Checks a label that was read; findings stand in order of gravity.</summary>
@@ -56,7 +57,8 @@ public static class LabelCheck
         if (label.Product is { } product)
         {
             var business = product.Workshop.Business;
-            return new(product.Content.Identity, product.Content.NetQuantity, product.Content.Ingredients, business.NameLine, business.Place.Line, business.ContactLine, product.Content.Lot);
+            return new(product.Content.Identity, product.Content.NetQuantity, product.Content.Ingredients, business.NameLine,
+                business.Place.Line, business.ContactLine, product.Content.Lot);
         }
         var american = label.Market.Ways.AddressForm == BusinessChecks.American;
         var address = american || says.Addresses.IsEmpty ? null : string.Join("; ", says.Addresses.Select(a => a.Line));

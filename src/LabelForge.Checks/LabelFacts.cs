@@ -14,7 +14,8 @@ namespace LabelForge.Checks;
 /// <param name="Panel">The principal display panel: as given, or the page of a drawing of one label.</param>
 /// <param name="PanelGiven">Whether the maker gave it.</param>
 /// <param name="On">The date to judge by.</param>
-public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven, DateOnly On)
+public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldAs? SoldAs, bool SoldAsGiven, Panel? Panel, bool PanelGiven,
+    DateOnly On)
 {
     /// <summary>Whether a person said what kind of product it is.</summary>
     public bool KindGiven { get; init; }
@@ -25,13 +26,15 @@ public sealed record LabelFacts(LabelStatement Reading, ProductKind? Kind, SoldA
     /// <summary>Where findings about the whole label point.</summary>
     public string Where => Reading.Text.Where;
 
-    /// <summary>How it is sold where the words are judged: a soap's label without an ingredient list may have been meant for soap alone, whatever its words make of it.</summary>
+    /// <summary>How it is sold where the words are judged: a soap's label without an ingredient list may have been meant for soap alone,
+    /// whatever its words make of it.</summary>
     public SoldAs? MeantAs => !SoldAsGiven && MayBeExempt(Reading, Kind) ? null : SoldAs;
 
     /// <summary>The ingredients named on the label, each with what the dictionary knows it as.</summary>
     public IReadOnlyList<(string Name, Ingredient? Known)> Names => [.. Reading.Names.Select(n => (n.Name, n.Known))];
 
-    /// <summary>Whether a label may be that of a soap that needs no ingredient list (21 CFR 701.20): a soap by its kind, without one.</summary>
+    /// <summary>Whether a label may be that of a soap that needs no ingredient list (21 CFR
+    /// 701.20): a soap by its kind, without one.</summary>
     internal static bool MayBeExempt(LabelStatement reading, ProductKind? kind) =>
         kind is not null && ProductGroup.Covers(kind, ["soap"]) == Applies.Yes && reading.Ingredients is null;
 }

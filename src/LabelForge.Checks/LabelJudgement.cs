@@ -16,18 +16,25 @@ public static class LabelJudgement
     /// <param name="panel">The principal display panel as given, or null.</param>
     /// <param name="on">The date to judge by.</param>
     /// <param name="facts">What the maker has settled of the product.</param>
-    public static LabelFacts Of(LabelStatement reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on, ProductFacts? facts = null)
+    public static LabelFacts Of(LabelStatement reading, ProductKind? kind, SoldAs? soldAs, Panel? panel, DateOnly on,
+        ProductFacts? facts = null)
     {
         var settled = facts ?? ProductFacts.None;
         var known = (kind ?? reading.Identity?.Kind) is { } any ? settled.Of(any, reading.Text.Text) : null;
         var page = reading.Text.Page is { } size ? Panel.Rectangle(size.Width, size.Height) : null;
-        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on) { Facts = settled, KindGiven = kind is not null };
+        return new(reading, known, soldAs ?? Judged(reading, known), soldAs is not null, panel ?? page, panel is not null, on)
+        {
+            Facts = settled,
+            KindGiven = kind is not null,
+        };
     }
 
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),
     // unless its own words promise more than to clean.
     private static SoldAs? Judged(LabelStatement reading, ProductKind? kind) =>
-        LabelFacts.MayBeExempt(reading, kind) && !WordCheck.Claims(reading.Rest, Makes.Cosmetic) && !WordCheck.Claims(reading.Rest, Makes.Drug)
+        LabelFacts.MayBeExempt(reading, kind)
+            && !WordCheck.Claims(reading.Rest, Makes.Cosmetic)
+            && !WordCheck.Claims(reading.Rest, Makes.Drug)
             ? null
             : SoldAs.Cosmetic;
 }

@@ -34,12 +34,15 @@ public static class QuantityAgreement
     private const int MostPlaces = 2;
 
     /// <summary>Compares them; both must be masses or both volumes.</summary>
-    public static Agreement Between(ReadQuantity customary, ReadQuantity metric) => Between(customary, metric, customary.Metric, ReadMeasure.SizeOf(customary.LastUnit));
+    public static Agreement Between(ReadQuantity customary, ReadQuantity metric) =>
+        Between(customary, metric, customary.Metric, ReadMeasure.SizeOf(customary.LastUnit));
 
-    /// <summary>The same where fluid ounces may be imperial ones, 28.413 0625 mL (Weights and Measures Act 1985, Schedule 1; from memory).</summary>
-    public static Agreement BetweenImperial(ReadQuantity customary, ReadQuantity metric) => customary.Measures is [{ Unit: "fl oz" or "oz" } ounces] && customary.IsVolume
-        ? Between(customary, metric, ounces.Figure * ImperialFluidOunce, ImperialFluidOunce)
-        : Agreement.Disagree;
+    /// <summary>The same where fluid ounces may be imperial ones, 28.413 0625 mL (Weights and
+    /// Measures Act 1985, Schedule 1; from memory).</summary>
+    public static Agreement BetweenImperial(ReadQuantity customary, ReadQuantity metric) =>
+        customary.Measures is [{ Unit: "fl oz" or "oz" } ounces] && customary.IsVolume
+            ? Between(customary, metric, ounces.Figure * ImperialFluidOunce, ImperialFluidOunce)
+            : Agreement.Disagree;
 
     private const decimal ImperialFluidOunce = 28.4130625m;
 
@@ -62,7 +65,9 @@ public static class QuantityAgreement
             return Agreement.RoundedUp;
         if (isPrecise && customary.InLastUnit == Math.Round(back, last.Places, MidpointRounding.AwayFromZero))
             return Agreement.Agree;
-        return Digits(customary) >= LeastDigits && customary.InLastUnit == Cut(back, last.Places) ? Agreement.CutShort : Agreement.Disagree;
+        return Digits(customary) >= LeastDigits && customary.InLastUnit == Cut(back, last.Places)
+            ? Agreement.CutShort
+            : Agreement.Disagree;
     }
 
     // Of 1 lb 2 oz the pounds hold digits too.

@@ -15,7 +15,8 @@ public sealed record PrintedHeight(string Rule, string Element, decimal Measured
 
 /// <summary>Everything a check of a recipe reads. Checks read; they change nothing.</summary>
 public sealed record RecipeFacts(
-    Workshop Workshop, BatchFormula Batch, ProductKind Kind, Declaration Declaration, LabelContent Content, ImmutableArray<PrintedHeight> Heights)
+    Workshop Workshop, BatchFormula Batch, ProductKind Kind, Declaration Declaration, LabelContent Content,
+    ImmutableArray<PrintedHeight> Heights)
 {
     /// <summary>The mass balance of the batch: what the finished product holds.</summary>
     public FinishedProduct Finished { get; init; } = FinishedProduct.Of(Workshop, Batch);
@@ -23,16 +24,19 @@ public sealed record RecipeFacts(
     /// <summary>The day to judge by.</summary>
     public required DateOnly On { get; init; }
 
-    /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
+    /// <summary>Whether it is known what package the label is for, from the recipe or from its
+    /// design; else the label's front stands for the package's.</summary>
     public bool IsPackageKnown { get; init; } = true;
 
-    /// <summary>The parts that the label and those beside it print; null where it is not laid out, so that all are taken as printed.</summary>
+    /// <summary>The parts that the label and those beside it print; null where it is not laid
+    /// out, so that all are taken as printed.</summary>
     public ImmutableHashSet<LabelPart>? Printed { get; init; }
 }
 
 /// <summary>What would stand on the label, as the check's report shows it.</summary>
 public sealed record LabelFound(
-    string? Identity, string? NetQuantity, ImmutableArray<string> Ingredients, string? Business, string? Place, string? Contact, string? Lot);
+    string? Identity, string? NetQuantity, ImmutableArray<string> Ingredients, string? Business, string? Place, string? Contact,
+    string? Lot);
 
 /// <summary>A check's whole answer.</summary>
 public sealed record CheckReport(string Market, ImmutableArray<Finding> Findings, LabelFound Found)

@@ -66,7 +66,8 @@ internal static class Exit
         {
             // Nobody at a bench is helped by the places in a program where it went wrong; whoever mends it asks for them.
             Console.Error.WriteLine(Environment.GetEnvironmentVariable("LABELFORGE_TRACE") is null
-                ? $"This is a fault of labelforge itself, not of your files ({e.GetType().Name}: {e.Message}) Nothing more was done. With LABELFORGE_TRACE=1 it says where."
+                ? $"This is a fault of labelforge itself, not of your files ({e.GetType().Name}: {e.Message}) Nothing more was done. With "
+                    + $"LABELFORGE_TRACE=1 it says where."
                 : e.ToString());
             return WrongInput;
         }

@@ -68,7 +68,8 @@ internal static class JsonOut
         absent = declaration.Composition?.Proof.Absent.Select(a => new { name = a.Name, why = a.IsLost ? "lost" : "none" }),
         mayContain = declaration.MayContain,
         proved = declaration.IsProved,
-        unproven = declaration.Unsettled.Select(u => new { first = u.First, second = u.Second, rests = u.Rests.ToString().ToLowerInvariant(), ask = u.Ask }),
+        unproven = declaration.Unsettled
+            .Select(u => new { first = u.First, second = u.Second, rests = u.Rests.ToString().ToLowerInvariant(), ask = u.Ask }),
         findings = declaration.Findings.Select(Of),
         variants = assortment?.Variants.Select(v => new { name = v.Variant.Name, item = v.Variant.Item, declaration = Of(v.Declaration) }),
         common = assortment is null ? null : new
@@ -96,30 +97,32 @@ internal static class JsonOut
         },
     };
 
-    public static object Of(FragranceBudget budget, IEnumerable<AllergenTotal> allergens, AllergenRule? rule, IEnumerable<Finding> findings) => new
-    {
-        category = budget.Kind.IfraCategory,
-        finishedGrams = Round(budget.Finished.Grams),
-        oils = budget.Oils.Select(o => new
+    public static object Of(FragranceBudget budget, IEnumerable<AllergenTotal> allergens, AllergenRule? rule,
+        IEnumerable<Finding> findings) => new
         {
-            name = o.Material.Name,
-            grams = Round(o.Mass.Grams),
-            percent = Round(o.Share.Percent),
-            limitPercent = o.Limit?.Percent,
-            partOfLimit = o.PartOfLimit is { } part ? Round(part) : (decimal?)null,
-        }),
-        most = budget.Lines.Select(l => new { name = l.Material.Name, grams = l.Most?.Grams, drops = l.MostDrops, binds = l.Binds?.Name }),
-        together = budget.Together is { } sum ? Round(sum) : (decimal?)null,
-        mostTogetherGrams = budget.MostTogether?.Grams,
-        allergens = allergens.Select(a => new
-        {
-            name = a.Name,
-            percent = new { low = Round(a.Low), high = Round(a.High) },
-            named = rule is not null && a.Entry is { } entry && rule.Lists(entry) && a.High > rule.Threshold.Percent,
-            sources = a.Sources.Select(s => new { material = s.Material, low = Round(s.Low), high = Round(s.High) }),
-        }),
-        findings = findings.Select(Of),
-    };
+            category = budget.Kind.IfraCategory,
+            finishedGrams = Round(budget.Finished.Grams),
+            oils = budget.Oils.Select(o => new
+            {
+                name = o.Material.Name,
+                grams = Round(o.Mass.Grams),
+                percent = Round(o.Share.Percent),
+                limitPercent = o.Limit?.Percent,
+                partOfLimit = o.PartOfLimit is { } part ? Round(part) : (decimal?)null,
+            }),
+            most = budget.Lines
+                .Select(l => new { name = l.Material.Name, grams = l.Most?.Grams, drops = l.MostDrops, binds = l.Binds?.Name }),
+            together = budget.Together is { } sum ? Round(sum) : (decimal?)null,
+            mostTogetherGrams = budget.MostTogether?.Grams,
+            allergens = allergens.Select(a => new
+            {
+                name = a.Name,
+                percent = new { low = Round(a.Low), high = Round(a.High) },
+                named = rule is not null && a.Entry is { } entry && rule.Lists(entry) && a.High > rule.Threshold.Percent,
+                sources = a.Sources.Select(s => new { material = s.Material, low = Round(s.Low), high = Round(s.High) }),
+            }),
+            findings = findings.Select(Of),
+        };
 
     public static object Of(Finding finding) => new
     {
@@ -143,6 +146,7 @@ internal static class JsonOut
         public override Market Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
             throw new NotSupportedException("Answers are only written.");
 
-        public override void Write(Utf8JsonWriter writer, Market value, JsonSerializerOptions options) => writer.WriteStringValue(value.Id);
+        public override void Write(Utf8JsonWriter writer, Market value, JsonSerializerOptions options) =>
+            writer.WriteStringValue(value.Id);
     }
 }

@@ -12,7 +12,8 @@ internal static class MaterialReport
     public static void Table(MaterialDraft draft, SuppliedList list, string? aboutKind)
     {
         var width = Math.Clamp(draft.Matches.Max(m => m.Written.Text.Length), 12, WidestName);
-        Console.WriteLine($"{draft.Name}: {draft.Kind.ToString().ToLowerInvariant()}, listed {draft.Listed.ToString().ToLowerInvariant()}. Read from the paper:");
+        Console.WriteLine(
+            $"{draft.Name}: {draft.Kind.ToString().ToLowerInvariant()}, listed {draft.Listed.ToString().ToLowerInvariant()}. Read from the paper:");
         if (aboutKind is not null)
             Console.WriteLine(aboutKind);
         Console.WriteLine();
@@ -33,7 +34,9 @@ internal static class MaterialReport
         Console.WriteLine($"Wrote {path}");
         var unknown = draft.Matches.Count(m => m.Kind == MatchKind.Unknown);
         if (unknown > 0)
-            Console.WriteLine($"{(unknown == 1 ? "One name is" : $"{unknown} names are")} not in the dictionary and marked in the file: look for SETTLE THIS.");
+            Console.WriteLine(
+                $"{(unknown == 1 ? "One name is" : $"{unknown} names are")} not in the dictionary and marked in the file: look for "
+                    + $"SETTLE THIS.");
     }
 
     public static void Json(MaterialDraft draft, SuppliedList list, string? path) => JsonOut.Write(new
@@ -45,7 +48,9 @@ internal static class MaterialReport
         {
             position = m.Written.Position,
             written = m.Written.Text,
-            share = m.Written.Share == ShareRange.Unknown ? null : new { low = m.Written.Share.Low.Percent, high = m.Written.Share.High.Percent },
+            share = m.Written.Share == ShareRange.Unknown
+                ? null
+                : new { low = m.Written.Share.Low.Percent, high = m.Written.Share.High.Percent },
             organic = m.Written.Organic,
             mayContain = m.Written.MayContain,
             match = m.Kind.ToString().ToLowerInvariant(),

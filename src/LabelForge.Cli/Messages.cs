@@ -2,7 +2,8 @@ using System.Text;
 
 namespace LabelForge.Cli;
 
-/// <summary>Standard error, which may be closed, full, or a pipe that nobody reads any more: what is said there is lost, the work is not.</summary>
+/// <summary>Standard error, which may be closed, full, or a pipe that nobody reads any more: what
+/// is said there is lost, the work is not.</summary>
 internal sealed class Messages : TextWriter
 {
     // Where standard error is closed, the next file that is opened takes its number, and words meant for people would

@@ -10,7 +10,8 @@ AppDomain.CurrentDomain.SetData("REGEX_DEFAULT_MATCH_TIMEOUT", TimeSpan.FromSeco
 var root = CommandTree.Root();
 var parsed = root.Parse(args, CommandTree.Reading);
 if (args.Length == 0)
-    return Exit.Run(() => root.Parse("--help", CommandTree.Reading).Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false }));
+    return Exit.Run(() => root.Parse("--help", CommandTree.Reading)
+        .Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false }));
 if (CallMessages.IsWrong(parsed))
 {
     Console.Error.WriteLine(CallMessages.Of(parsed));

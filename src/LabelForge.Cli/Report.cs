@@ -19,7 +19,8 @@ internal static class Report
     public static void Heading(IReadOnlyList<Product> products, int at)
     {
         if (products.Count > 1)
-            Console.WriteLine($"{(at == 0 ? "" : "\n")}== {products[at].Name}{(products[at].Recipe.Item is { } item ? $" (item {item})" : "")}");
+            Console.WriteLine(
+                $"{(at == 0 ? "" : "\n")}== {products[at].Name}{(products[at].Recipe.Item is { } item ? $" (item {item})" : "")}");
     }
 
     public static void Write(Declaration declaration)
@@ -33,9 +34,11 @@ internal static class Report
             ? "The whole order is proved from what the suppliers say."
             : Open(declaration));
         foreach (var pair in declaration.Unsettled.Take(PairsShown))
-            Console.WriteLine($"  {pair.First} before {pair.Second} ({(pair.Rests == Placed.Usual ? "usual levels" : "a guess")}). {pair.Ask}");
+            Console.WriteLine(
+                $"  {pair.First} before {pair.Second} ({(pair.Rests == Placed.Usual ? "usual levels" : "a guess")}). {pair.Ask}");
         if (declaration.Unsettled.Length > PairsShown)
-            Console.WriteLine($"  and {declaration.Unsettled.Length - PairsShown} more; --explain shows each, and the levels with their sources.");
+            Console.WriteLine(
+                $"  and {declaration.Unsettled.Length - PairsShown} more; --explain shows each, and the levels with their sources.");
         foreach (var finding in declaration.Findings)
             Write(finding);
     }
@@ -43,7 +46,8 @@ internal static class Report
     private static string Open(Declaration declaration)
     {
         var usual = declaration.Unsettled.Count(u => u.Rests == Placed.Usual);
-        return $"Not settled by what the suppliers say ({declaration.Unsettled.Length} pairs); these stand by the best estimate, {usual} of them on published usual levels, {declaration.Unsettled.Length - usual} on a guess:";
+        return $"Not settled by what the suppliers say ({declaration.Unsettled.Length} pairs); these stand by the "
+            + $"best estimate, {usual} of them on published usual levels, {declaration.Unsettled.Length - usual} on a guess:";
     }
 
     private static string Marks(DeclaredIngredient ingredient)
@@ -93,9 +97,11 @@ internal static class Report
     {
         foreach (var line in batch.Lines)
             Console.WriteLine($"  {line.Mass.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  {line.Material.Name}");
-        Console.WriteLine($"  {batch.Total.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  in all, {batch.Recipe.Pieces} pieces");
+        Console.WriteLine(
+            $"  {batch.Total.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  in all, {batch.Recipe.Pieces} pieces");
         foreach (var loss in batch.Losses)
-            Console.WriteLine($"  {(-loss.Mass.Grams).ToString("0.00", CultureInfo.InvariantCulture),10} g  {loss.Ingredient} that left it");
+            Console.WriteLine(
+                $"  {(-loss.Mass.Grams).ToString("0.00", CultureInfo.InvariantCulture),10} g  {loss.Ingredient} that left it");
     }
 
     public static void Write(Finding finding)
@@ -115,10 +121,12 @@ internal static class Report
             Console.WriteLine($"    {finding.Fix}");
         }
         if (findings.Count > AlikeShown)
-            Console.WriteLine($"    And {findings.Count - AlikeShown} more like {(AlikeShown == 1 ? "it" : "these")}; --format json lists each. {(findings[0].Rule == "ingredients.order" ? "labelforge ask writes the shortest message that settles most." : "")}".TrimEnd());
+            Console.WriteLine(
+                $"    And {findings.Count - AlikeShown} more like {(AlikeShown == 1 ? "it" : "these")}; --format json lists each. {(findings[0].Rule == "ingredients.order" ? "labelforge ask writes the shortest message that settles most." : "")}".TrimEnd());
     }
 
-    private static void Line(string what, string? text) => Console.WriteLine($"  {what + ":",-14}{(string.IsNullOrEmpty(text) ? "(none)" : text)}");
+    private static void Line(string what, string? text) =>
+        Console.WriteLine($"  {what + ":",-14}{(string.IsNullOrEmpty(text) ? "(none)" : text)}");
 
     private static string Percent(decimal value) => value.ToString("0.0000", CultureInfo.InvariantCulture);
 }

@@ -13,12 +13,16 @@ internal static class ShippedWorkshop
     public const string Starter = "starter/";
 
     /// <summary>Writes a shipped workshop's files into a folder and returns their names.</summary>
-    /// <exception cref="InputException">A file of one of the names is there and says something else: it may be somebody's work. Nothing is written then.</exception>
+    /// <exception cref="InputException">A file of one of the names is there and says something
+    /// else: it may be somebody's work. Nothing is written then.</exception>
     public static IReadOnlyList<string> Write(string which, string folder, bool force = false)
     {
         var assembly = typeof(ShippedWorkshop).Assembly;
-        var names = assembly.GetManifestResourceNames().Where(n => n.StartsWith(which, StringComparison.Ordinal)).Order(StringComparer.Ordinal).ToArray();
-        if (!force && names.Select(n => (Name: n, Path: Path.Combine(folder, Inside(which, n)))).FirstOrDefault(f => File.Exists(f.Path) && !Same(f.Path, f.Name)) is { Path: { } other })
+        var names = assembly.GetManifestResourceNames().Where(n => n.StartsWith(which, StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal).ToArray();
+        if (!force
+            && names.Select(n => (Name: n, Path: Path.Combine(folder, Inside(which, n))))
+                .FirstOrDefault(f => File.Exists(f.Path) && !Same(f.Path, f.Name)) is { Path: { } other })
             throw new InputException(other, 0, "call.file-would-be-lost");
         foreach (var name in names)
         {

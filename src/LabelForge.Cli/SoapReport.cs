@@ -12,7 +12,8 @@ internal static class SoapReport
     {
         Console.WriteLine("What takes up lye, by saponification value:");
         foreach (var fat in charge.Fats)
-            Console.WriteLine($"  {Grams(fat.Grams)} g  {fat.Name}, {Range(fat.Value.Low, fat.Value.High)} mg KOH/g {(fat.IsFromCertificate ? "from its certificate" : "from the dictionary")}");
+            Console.WriteLine(
+                $"  {Grams(fat.Grams)} g  {fat.Name}, {Range(fat.Value.Low, fat.Value.High)} mg KOH/g {(fat.IsFromCertificate ? "from its certificate" : "from the dictionary")}");
         Console.WriteLine("\nLye:");
         foreach (var lye in charge.Lyes)
             Console.WriteLine($"  {Grams(lye.Grams)} g  {lye.Material.Name}, {lye.Purity} {lye.Alkali.Name.ToLowerInvariant()}");
@@ -21,7 +22,8 @@ internal static class SoapReport
         var made = SoapMade.Of(charge);
         Console.WriteLine("\nWhat comes of oils and lye (grams by the middle of the values, and between which they lie):");
         foreach (var s in made)
-            Console.WriteLine($"  {Grams(s.Middle)} g  {(s.Low == s.High ? "" : Range(decimal.Round(s.Low, 1), decimal.Round(s.High, 1))),17}  {s.Name}{Says(s.Part)}");
+            Console.WriteLine(
+                $"  {Grams(s.Middle)} g  {(s.Low == s.High ? "" : Range(decimal.Round(s.Low, 1), decimal.Round(s.High, 1))),17}  {s.Name}{Says(s.Part)}");
         Console.WriteLine($"  {Grams(made.Sum(s => s.Middle))} g  in all, as much as went in");
         var rest = batch.Total.Grams - charge.Grams;
         if (rest > 0)
@@ -33,7 +35,8 @@ internal static class SoapReport
         foreach (var sentence in SoapSentences.Assumptions)
             Console.WriteLine($"- {sentence}");
         foreach (var finding in findings)
-            Console.WriteLine($"\n{finding.Severity.ToString().ToUpperInvariant()} {finding.Rule} [{finding.Source}]\n  {finding.Message}\n  {finding.Fix}");
+            Console.WriteLine(
+                $"\n{finding.Severity.ToString().ToUpperInvariant()} {finding.Rule} [{finding.Source}]\n  {finding.Message}\n  {finding.Fix}");
         WriteCautions();
     }
 
@@ -49,13 +52,46 @@ internal static class SoapReport
         var superfat = Superfat.Of(charge);
         return new
         {
-            fats = charge.Fats.Select(f => new { name = f.Name, grams = Round(f.Grams), saponification = new { low = f.Value.Low, high = f.Value.High }, fromCertificate = f.IsFromCertificate }),
-            lyes = charge.Lyes.Select(l => new { material = l.Material.Id, alkali = l.Alkali.Name, grams = Round(l.Grams), purityPercent = l.Purity.Percent }),
-            superfatPercent = new { low = Round(superfat.Least * 100), middle = Round(superfat.Middle * 100), high = Round(superfat.Most * 100) },
-            made = SoapMade.Of(charge).Select(s => new { name = s.Name, what = What(s.Part), grams = new { low = Round(s.Low), middle = Round(s.Middle), high = Round(s.High) } }),
+            fats = charge.Fats
+                .Select(f => new
+                {
+                    name = f.Name,
+                    grams = Round(f.Grams),
+                    saponification = new { low = f.Value.Low, high = f.Value.High },
+                    fromCertificate = f.IsFromCertificate
+                }),
+            lyes = charge.Lyes
+                .Select(l => new
+                {
+                    material = l.Material.Id,
+                    alkali = l.Alkali.Name,
+                    grams = Round(l.Grams),
+                    purityPercent = l.Purity.Percent
+                }),
+            superfatPercent = new
+            {
+                low = Round(superfat.Least * 100),
+                middle = Round(superfat.Middle * 100),
+                high = Round(superfat.Most * 100)
+            },
+            made = SoapMade.Of(charge)
+                .Select(s => new
+                {
+                    name = s.Name,
+                    what = What(s.Part),
+                    grams = new { low = Round(s.Low), middle = Round(s.Middle), high = Round(s.High) }
+                }),
             otherMaterialsGrams = Round(batch.Total.Grams - charge.Grams),
             finishedGrams = Round(batch.Yield.Grams),
-            findings = findings.Select(f => new { rule = f.Rule, severity = f.Severity.ToString().ToLowerInvariant(), message = f.Message, fix = f.Fix, source = f.Source, where = f.Where }),
+            findings = findings.Select(f => new
+            {
+                rule = f.Rule,
+                severity = f.Severity.ToString().ToLowerInvariant(),
+                message = f.Message,
+                fix = f.Fix,
+                source = f.Source,
+                where = f.Where
+            }),
         };
     }
 

@@ -63,7 +63,8 @@ public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, 
     /// <summary>The same in plain words.</summary>
     public string Sentence => SentenceWith(name => name);
 
-    /// <summary>The figure to ask for where it is not the constituent's own share, and how to write it, in plain words; null where it is the share.</summary>
+    /// <summary>The figure to ask for where it is not the constituent's own share, and how to
+    /// write it, in plain words; null where it is the share.</summary>
     public string? OtherFigure { get; init; }
 
     /// <summary>A share as the sentence has it: three figures that count.</summary>
@@ -73,8 +74,10 @@ public sealed record Ask(string Material, string Constituent, decimal? TurnsAt, 
     /// <summary>The same in plain words, with the ingredients under other names than the canonical ones.</summary>
     public string SentenceWith(Func<string, string> name) =>
         OtherFigure is { } figure ? $"Ask the suppliers of {Material} for {figure}; it narrows {name(Constituent)}."
-        : TurnsAt is { } share ? $"Ask the supplier of {Material} for the share of {name(Constituent)}: above {(IsExact ? "" : "about ")}{Question.Percent(share)} it stands before {name(Other)}, below it after."
-        : $"Ask the supplier of {Material} for the share of {name(Constituent)}; alone it may not settle whether it stands before {name(Other)}.";
+        : TurnsAt is { } share
+        ? $"Ask the supplier of {Material} for the share of {name(Constituent)}: above {(IsExact ? "" : "about ")}{Question.Percent(share)} it stands before {name(Other)}, below it after."
+        : $"Ask the supplier of {Material} for the share of {name(Constituent)}; alone it may not settle whether it "
+            + $"stands before {name(Other)}.";
 }
 
 /// <summary>What some list names and the finished product cannot hold.</summary>
@@ -116,14 +119,19 @@ public sealed class CompositionProof
     public Placed PlacedOf(string name) =>
         Unproven.Where(u => u.First == name || u.Second == name).Select(u => u.Rests).DefaultIfEmpty(Placed.Proved).Max();
 
-    /// <summary>The same proof where some pairs are certain, as they stand, for a reason beyond the lists, and the rest have other questions.</summary>
+    /// <summary>The same proof where some pairs are certain, as they stand, for a reason beyond
+    /// the lists, and the rest have other questions.</summary>
     public CompositionProof Knowing(Func<UnprovenPair, bool> isCertain, Func<UnprovenPair, Ask> ask)
     {
         var place = Ingredients.Select((ingredient, at) => (ingredient.Name, at)).ToDictionary(p => p.Name, p => p.at);
         var safe = (bool[,])_safe.Clone();
         foreach (var pair in Unproven.Where(isCertain))
             safe[place[pair.First], place[pair.Second]] = true;
-        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })]) { Absent = Absent, Model = Model };
+        return new CompositionProof(Ingredients, safe, [.. Unproven.Where(u => !isCertain(u)).Select(u => u with { Ask = ask(u) })])
+        {
+            Absent = Absent,
+            Model = Model,
+        };
     }
 
     /// <summary>

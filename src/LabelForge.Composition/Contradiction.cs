@@ -23,15 +23,18 @@ internal static class Contradiction
         if (greatest < 1)
             return Whole("composition.below-whole", part, list, greatest);
         return Clash(part, line) is { } clash
-            ? Of("composition.listed-before-more", ("material", part.Material), ("substance", clash.First.Substance), ("share", clash.First.Share), ("substance-2", clash.Second.Substance), ("share-2", clash.Second.Share))
-            : Of("composition.order-listed-figures-leave", ("material", part.Material), ("names", Names(list.Where(c => c.Share != ShareRange.Unknown))));
+            ? Of("composition.listed-before-more", ("material", part.Material), ("substance", clash.First.Substance),
+                ("share", clash.First.Share), ("substance-2", clash.Second.Substance), ("share-2", clash.Second.Share))
+            : Of("composition.order-listed-figures-leave", ("material", part.Material),
+                ("names", Names(list.Where(c => c.Share != ShareRange.Unknown))));
     }
 
     // Figures rounded by the supplier each miss by up to half of their last place; together they may miss the whole by no more.
     private static (string Miss, string First, string Low, string High)? Rounded(IReadOnlyList<Constituent> list, decimal sum)
     {
         var half = 0m;
-        foreach (var figure in list.Where(c => c.Share.Low == c.Share.High && c.Share.High.Fraction > 0).Select(c => c.Share.High.Percent / 1.0000000000000000000000000000m))
+        foreach (var figure in list.Where(c => c.Share.Low == c.Share.High && c.Share.High.Fraction > 0)
+            .Select(c => c.Share.High.Percent / 1.0000000000000000000000000000m))
             half += 0.5m / (decimal)Math.Pow(10, figure.Scale);
         var (miss, first) = (Math.Abs(1 - sum) * 100, list.FirstOrDefault(c => c.Share.Low == c.Share.High && c.Share.High.Fraction > 0));
         if (first is null || miss > half)
@@ -49,7 +52,9 @@ internal static class Contradiction
             return null;
         // In a label order two constituents may change places as long as the later one is at most that line.
         var free = part.Listed == ListedOrder.Label ? line : 0;
-        ImmutableArray<Constituent> ordered = part.Listed == ListedOrder.Label ? [.. part.Constituents.Where(c => !c.IsColourant)] : part.Constituents;
+        ImmutableArray<Constituent> ordered = part.Listed == ListedOrder.Label
+            ? [.. part.Constituents.Where(c => !c.IsColourant)]
+            : part.Constituents;
         for (var later = 1; later < ordered.Length; later++)
         {
             for (var earlier = 0; earlier < later; earlier++)
@@ -62,11 +67,14 @@ internal static class Contradiction
         return null;
     }
 
-    private static InputException Of(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Of(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 
-    private static InputException Whole(string code, MaterialPart part, IReadOnlyList<Constituent> list, decimal sum) => Rounded(list, sum) is var (miss, first, low, high)
-        ? Of(code + "-rounded", ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)), ("miss", miss), ("substance", first), ("low", low), ("high", high))
-        : Of(code, ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)));
+    private static InputException Whole(string code, MaterialPart part, IReadOnlyList<Constituent> list, decimal sum) =>
+        Rounded(list, sum) is var (miss, first, low, high)
+            ? Of(code + "-rounded", ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)),
+                ("percent", Percent(sum)), ("miss", miss), ("substance", first), ("low", low), ("high", high))
+            : Of(code, ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)));
 
     private static string Names(IEnumerable<Constituent> constituents)
     {

@@ -31,7 +31,8 @@ public sealed record IngredientSource(
 /// <param name="Sources">The materials that bring it, in the order weighed.</param>
 /// <param name="Lost">What of it left the batch, a fraction of the charged batch.</param>
 /// <param name="Left">What is left of the charged batch, a fraction.</param>
-public sealed record IngredientAccount(string Ingredient, bool IsColour, ImmutableArray<IngredientSource> Sources, decimal Lost, decimal Left)
+public sealed record IngredientAccount(string Ingredient, bool IsColour, ImmutableArray<IngredientSource> Sources, decimal Lost,
+    decimal Left)
 {
     /// <summary>What fragrances and oils hold of it, where it is named besides them: it counts for its place and adds no weight.</summary>
     public ImmutableArray<NamedBesides> Besides { get; init; } = [];
@@ -43,11 +44,15 @@ public sealed record IngredientAccount(string Ingredient, bool IsColour, Immutab
     /// <param name="besides">What is named besides the material that holds it; none if null.</param>
     /// <exception cref="InputException">No composition meets the data.</exception>
     public static ImmutableArray<IngredientAccount> Of(
-        IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
+        IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment>? losses = null,
+        IReadOnlyList<NamedBesides>? besides = null)
     {
         var product = new ProductModel(parts, lines, losses ?? [], besides ?? []);
         return [.. product.Ingredients.Select(i =>
-            new IngredientAccount(i.Name, i.IsColour, [.. i.Sources.Select(s => Of(product, s))], i.Lost, product.Left) { Besides = i.Besides })];
+            new IngredientAccount(i.Name, i.IsColour, [.. i.Sources.Select(s => Of(product, s))], i.Lost, product.Left)
+            {
+                Besides = i.Besides,
+            })];
     }
 
     private static IngredientSource Of(ProductModel product, Source source)

@@ -120,6 +120,7 @@ internal static class LeastEntropy
         /// <summary>Their common share.</summary>
         public double Share { get; } = Math.Clamp(Math.Exp(Math.Min(LogSum / Count + M, 1)), Low, Math.Max(Low, High));
 
-        public Run With(Run later, double m) => new(LogSum + later.LogSum, Count + later.Count, Math.Max(Low, later.Low), Math.Min(High, later.High), m);
+        public Run With(Run later, double m) =>
+            new(LogSum + later.LogSum, Count + later.Count, Math.Max(Low, later.Low), Math.Min(High, later.High), m);
     }
 }

@@ -95,7 +95,8 @@ public sealed class MaterialModel
                 if (least is not null && Groups[i] is [var other])
                     front.Add((q - least(other)) * Part.ShareOfProduct, q * Part.ShareOfProduct);
                 else
-                    front.AddLine([.. Mixture.Line(piece, Groups[j], Groups[i]).Select(p => (p.Ahead * Part.ShareOfProduct, p.Share * Part.ShareOfProduct))]);
+                    front.AddLine([.. Mixture.Line(piece, Groups[j], Groups[i])
+                        .Select(p => (p.Ahead * Part.ShareOfProduct, p.Share * Part.ShareOfProduct))]);
             }
         }
     }

@@ -10,7 +10,8 @@ namespace LabelForge.Composition;
 /// <param name="Constituents">The supplier's list in the supplier's order; each name once.</param>
 public sealed record MaterialPart(string Material, decimal ShareOfProduct, ListedOrder Listed, ImmutableArray<Constituent> Constituents)
 {
-    /// <summary>The same share without rounding, where the constituents' figures are none that were divided; null where it is not known.</summary>
+    /// <summary>The same share without rounding, where the constituents' figures are none that
+    /// were divided; null where it is not known.</summary>
     public Fraction? ExactShare { get; init; }
 }
 

@@ -21,7 +21,8 @@ internal static class Mixture
 
     // The farthest corner beyond the straight line from one to the next, and again on either side of it.
     private static void Between(
-        Polytope set, int[] over, int[] under, (decimal Ahead, decimal Share) from, (decimal Ahead, decimal Share) to, List<(decimal Ahead, decimal Share)> corners)
+        Polytope set, int[] over, int[] under, (decimal Ahead, decimal Share) from, (decimal Ahead, decimal Share) to,
+        List<(decimal Ahead, decimal Share)> corners)
     {
         var (forAhead, forShare) = (to.Share - from.Share, from.Ahead - to.Ahead);
         if (forAhead <= 0 || forShare <= 0)

@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Composition;
 
-/// <summary>Which side of the label's one-percent line the greatest share of an ingredient is on, without rounding where the figures are known without.</summary>
+/// <summary>Which side of the label's one-percent line the greatest share of an ingredient is on,
+/// without rounding where the figures are known without.</summary>
 /// <remarks>
 /// Decimals decide wherever the share is farther from the line than <see cref="CompositionLimits.Tolerance"/>. Within it the
 /// share is worked out again in fractions from what was weighed; where a figure is itself a rounded quotient, as those of
@@ -30,7 +31,8 @@ internal static class OnePercentLine
         var charged = of.Sources.Aggregate(default(Fraction), (sum, source) =>
         {
             var material = product.Materials[source.Material];
-            return sum + material.Part.ExactShare!.Value * material.Pieces.Select(p => Greatest(p, material.Groups[source.Constituent])).Max();
+            return sum
+                + material.Part.ExactShare!.Value * material.Pieces.Select(p => Greatest(p, material.Groups[source.Constituent])).Max();
         });
         return product.Losses.Where(l => l.Ingredient == of.Name).Aggregate(charged, (left, loss) => left - loss.ExactShare!.Value);
     }

@@ -12,7 +12,8 @@ public enum PairReason
     /// <summary>Every list that holds the second puts the first before it, and the order of those lists is trusted.</summary>
     SameLists,
 
-    /// <summary>None of these alone: of all compositions that the lists allow, the worst still does not put the second over the first and over 1 %.</summary>
+    /// <summary>None of these alone: of all compositions that the lists allow, the worst still
+    /// does not put the second over the first and over 1 %.</summary>
     WorstCase,
 }
 
@@ -35,7 +36,8 @@ public static class PairReasons
         var trusted = secondFrom.Sources.All(s => s.Listed == ListedOrder.Strict) || secondFrom.Sources is [{ Listed: ListedOrder.Label }];
         // One that stands before is enough of the first; of the second there may be no other that goes by its name.
         var listedBefore = trusted && secondFrom.Besides.IsEmpty
-            && secondFrom.Sources.All(s => s.Substances.Length == 1 && firstFrom.Sources.Any(f => f.Material == s.Material && f.Place < s.Place));
+            && secondFrom.Sources
+                .All(s => s.Substances.Length == 1 && firstFrom.Sources.Any(f => f.Material == s.Material && f.Place < s.Place));
         return listedBefore && firstFrom.Lost == 0 ? PairReason.SameLists : PairReason.WorstCase;
     }
 }

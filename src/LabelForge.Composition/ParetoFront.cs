@@ -6,7 +6,8 @@ namespace LabelForge.Composition;
 /// </summary>
 internal sealed class ParetoFront
 {
-    /// <summary>More points than this are merged into fewer, better than any of theirs: still an upper bound, so never a wrong "safe".</summary>
+    /// <summary>More points than this are merged into fewer, better than any of theirs: still an
+    /// upper bound, so never a wrong "safe".</summary>
     private const int MostPoints = 2048;
 
     /// <summary>More lines than this are each replaced by their corner, for the same reason.</summary>
@@ -35,7 +36,8 @@ internal sealed class ParetoFront
         _points.Add((ahead, share));
     }
 
-    /// <summary>Adds the corners of a line that bends outwards, the greatest first figure first; of one corner alone it is a pair.</summary>
+    /// <summary>Adds the corners of a line that bends outwards, the greatest first figure first;
+    /// of one corner alone it is a pair.</summary>
     public void AddLine(IReadOnlyList<(decimal Ahead, decimal Share)> corners)
     {
         if (corners.Count == 1)

@@ -118,7 +118,8 @@ internal sealed class Polytope
         var reached = new Weight(0, 0);
         for (var c = 0; c < _least.Length; c++)
             reached += weights[c] * _least[c];
-        var steps = Enumerable.Range(0, _least.Length).Where(c => _place[c] < 0).Select(c => new Step(weights[c], 1, _greatest[c] - _least[c]))
+        var steps = Enumerable.Range(0, _least.Length).Where(c => _place[c] < 0)
+            .Select(c => new Step(weights[c], 1, _greatest[c] - _least[c]))
             .Concat(ChainSteps(weights, forAhead, forShare))
             .OrderByDescending(s => s.Gain.Of(forAhead, forShare) / s.Length);
         var room = Math.Max(0, 1 - _sumLeast);
@@ -148,7 +149,8 @@ internal sealed class Polytope
                 var to = from + 1;
                 for (var other = to + 1; other <= may; other++)
                 {
-                    if ((sums[other] - sums[from]).Of(forAhead, forShare) * (to - from) >= (sums[to] - sums[from]).Of(forAhead, forShare) * (other - from))
+                    if ((sums[other] - sums[from])
+                        .Of(forAhead, forShare) * (to - from) >= (sums[to] - sums[from]).Of(forAhead, forShare) * (other - from))
                         to = other;
                 }
                 yield return new Step(sums[to] - sums[from], to - from, top - heights[level - 1]);

@@ -10,7 +10,8 @@ internal readonly record struct Source(int Material, int Constituent);
 /// An ingredient of the product: where it comes from, in what else it is named besides, and what of it was lost (a fraction
 /// of the charged batch).
 /// </summary>
-internal sealed record ProductIngredient(string Name, bool IsColour, ImmutableArray<Source> Sources, ImmutableArray<NamedBesides> Besides, decimal Lost);
+internal sealed record ProductIngredient(string Name, bool IsColour, ImmutableArray<Source> Sources, ImmutableArray<NamedBesides> Besides,
+    decimal Lost);
 
 /// <summary>The materials of a product and the ingredients that they have in common.</summary>
 /// <remarks>
@@ -26,7 +27,8 @@ internal sealed class ProductModel
 
     /// <summary>Reads a product.</summary>
     /// <exception cref="InputException">The data contradicts itself.</exception>
-    public ProductModel(IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment> losses, IReadOnlyList<NamedBesides> besides)
+    public ProductModel(IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment> losses,
+        IReadOnlyList<NamedBesides> besides)
     {
         if (parts.Any(p => p.ShareOfProduct < 0) || Math.Abs(parts.Sum(p => p.ShareOfProduct) - 1) > 1e-9m)
             throw new ArgumentException("The materials' shares of a product are not negative and sum to 1.", nameof(parts));
@@ -38,12 +40,14 @@ internal sealed class ProductModel
         var sources = Materials
             .SelectMany((material, m) => material.Names.Select((name, n) => (name, source: new Source(m, n))))
             .ToLookup(s => s.name, s => s.source, StringComparer.Ordinal);
-        Ingredients = [.. sources.Select(g => g.Key).Concat(besides.Select(b => b.Name)).Distinct(StringComparer.Ordinal).Select(name => new ProductIngredient(
+        Ingredients = [.. sources.Select(g => g.Key).Concat(besides.Select(b => b.Name)).Distinct(StringComparer.Ordinal)
+            .Select(name => new ProductIngredient(
             name, sources[name].Any(IsColour), [.. sources[name]], [.. besides.Where(b => b.Name == name)],
             losses.Where(l => l.Ingredient == name).Sum(l => l.ShareRemoved)))];
         foreach (var loss in losses)
             Refuse(loss);
-        _opened = [.. Ingredients.Where(i => i.Lost > 0 && Charged(i, s => Materials[s.Material].Low[s.Constituent]) < i.Lost).Select(i => new Opened(i,
+        _opened = [.. Ingredients.Where(i => i.Lost > 0 && Charged(i, s => Materials[s.Material].Low[s.Constituent]) < i.Lost)
+            .Select(i => new Opened(i,
             [.. i.Sources.Where(s => Materials[s.Material].Low[s.Constituent] < Materials[s.Material].High[s.Constituent])]))];
         Materials = [.. Materials.Select((material, at) => HoldingWhatWasLost(material, at))];
     }
@@ -70,9 +74,11 @@ internal sealed class ProductModel
     public decimal High(ProductIngredient of) => Finished(of, s => Materials[s.Material].High[s.Constituent], b => b.High);
 
     /// <summary>Estimated share of the finished product.</summary>
-    public decimal Estimate(ProductIngredient of) => Finished(of, s => Materials[s.Material].Estimate[s.Constituent], b => (b.Low + b.High) / 2);
+    public decimal Estimate(ProductIngredient of) =>
+        Finished(of, s => Materials[s.Material].Estimate[s.Constituent], b => (b.Low + b.High) / 2);
 
-    /// <summary>Whether both bounds are reached by some composition; if not, the truth is known to lie within them and may lie in less.</summary>
+    /// <summary>Whether both bounds are reached by some composition; if not, the truth is known
+    /// to lie within them and may lie in less.</summary>
     /// <remarks>
     /// A loss binds the materials that hold what was lost to each other. Each alone is read exactly, the others holding the most
     /// they can; so only what comes from several of them at once, or what a list holds under several lines, is left too wide.
@@ -114,13 +120,16 @@ internal sealed class ProductModel
             // The least sum of several of one name is no bound of any one of them; without it the set is wider, never too narrow.
             if (material.Groups[source.Constituent] is not [var place])
                 continue;
-            var others = ingredient.Sources.Where(s => s != source).Sum(s => Materials[s.Material].Part.ShareOfProduct * Materials[s.Material].High[s.Constituent]);
+            var others = ingredient.Sources.Where(s => s != source)
+                .Sum(s => Materials[s.Material].Part.ShareOfProduct * Materials[s.Material].High[s.Constituent]);
             var least = Math.Min((ingredient.Lost - others) / part.ShareOfProduct, material.High[source.Constituent]);
             var old = constituents[place];
             if (least > old.Share.Low.Fraction)
                 constituents[place] = old with { Share = new ShareRange(Share.FromFraction(least), old.Share.High) };
         }
-        return constituents.SequenceEqual(part.Constituents) ? material : new MaterialModel(part with { Constituents = constituents.ToImmutable(), ExactShare = null }, material.Line);
+        return constituents.SequenceEqual(part.Constituents)
+            ? material
+            : new MaterialModel(part with { Constituents = constituents.ToImmutable(), ExactShare = null }, material.Line);
     }
 
     private sealed record Opened(ProductIngredient Lost, ImmutableArray<Source> From);
@@ -136,14 +145,17 @@ internal sealed class ProductModel
     private void Refuse(Adjustment loss)
     {
         if (loss.ShareRemoved < 0 || Left <= 0)
-            throw new InputException(loss.File, loss.Line, "composition.loss-leaves", ("share-removed", $"{loss.ShareRemoved * 100:0.######}"), ("ingredient", loss.Ingredient));
+            throw new InputException(loss.File, loss.Line, "composition.loss-leaves",
+                ("share-removed", $"{loss.ShareRemoved * 100:0.######}"), ("ingredient", loss.Ingredient));
         if (Ingredients.FirstOrDefault(i => i.Name == loss.Ingredient && !i.Sources.IsEmpty) is not { } ingredient)
             throw new InputException(loss.File, loss.Line, "composition.lost-not-there", ("ingredient", loss.Ingredient));
         var most = Charged(ingredient, s => Materials[s.Material].High[s.Constituent]);
         if (most < ingredient.Lost - CompositionLimits.Tolerance)
         {
             var from = string.Join(", ", ingredient.Sources.Select(s => Materials[s.Material].Part.Material));
-            throw new InputException(loss.File, loss.Line, "composition.lost-more-than-there", ("lost", $"{ingredient.Lost * 100:0.######}"), ("ingredient", loss.Ingredient), ("from", from), ("most", $"{most * 100:0.######}"));
+            throw new InputException(loss.File, loss.Line, "composition.lost-more-than-there",
+                ("lost", $"{ingredient.Lost * 100:0.######}"), ("ingredient", loss.Ingredient), ("from", from),
+                ("most", $"{most * 100:0.######}"));
         }
     }
 }

@@ -14,11 +14,13 @@ public static class Prover
     /// <exception cref="InputException">No composition meets the data; the message names the material and the constituents.</exception>
     /// <exception cref="ArgumentException">The shares of the materials do not sum to 1.</exception>
     public static CompositionProof Prove(
-        IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null)
+        IReadOnlyList<MaterialPart> parts, OnePercentLines lines, IReadOnlyList<Adjustment>? losses = null,
+        IReadOnlyList<NamedBesides>? besides = null)
     {
         var product = new ProductModel(parts, lines, losses ?? [], besides ?? []);
         var order = new SafeOrder(product);
-        int[] present = [.. Enumerable.Range(0, product.Ingredients.Length).Where(i => product.High(product.Ingredients[i]) > CompositionLimits.Tolerance)];
+        int[] present = [.. Enumerable.Range(0, product.Ingredients.Length)
+            .Where(i => product.High(product.Ingredients[i]) > CompositionLimits.Tolerance)];
         var ingredients = present.Select(i => product.Ingredients[i]).ToArray();
         var shares = ingredients.Select(i => Share(product, i)).ToArray();
         var count = shares.Length;
@@ -64,7 +66,10 @@ public static class Prover
     {
         var high = product.High(ingredient);
         var part = ingredient.IsColour ? Part.Colour : OnePercentLine.IsExceeded(product, ingredient) ? Part.Main : Part.Minor;
-        return new IngredientShare(ingredient.Name, product.Low(ingredient), high, product.Estimate(ingredient), part) { IsTight = product.IsTight(ingredient) };
+        return new IngredientShare(ingredient.Name, product.Low(ingredient), high, product.Estimate(ingredient), part)
+        {
+            IsTight = product.IsTight(ingredient),
+        };
     }
 
     private static IEnumerable<int> Rest(IngredientShare[] shares, Part part) =>

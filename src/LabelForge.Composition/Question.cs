@@ -23,11 +23,13 @@ internal static class Question
     private static Holding[] Held(ProductModel product, ProductIngredient ingredient) =>
     [
         .. ingredient.Sources.Select(s => (product.Materials[s.Material], s.Constituent)).Select(s => new Holding(
-            s.Item1.Part.Material, s.Item1.Part.ShareOfProduct, s.Item1.Low[s.Constituent], s.Item1.High[s.Constituent], s.Item1.Estimate[s.Constituent])),
+            s.Item1.Part.Material, s.Item1.Part.ShareOfProduct, s.Item1.Low[s.Constituent], s.Item1.High[s.Constituent],
+            s.Item1.Estimate[s.Constituent])),
         .. ingredient.Besides.Select(b => new Holding(b.Material, b.ShareOfProduct, b.Low, b.High, (b.Low + b.High) / 2)),
     ];
 
-    private static Candidate Turning(Holding holding, ProductIngredient asked, Holding[] ofAsked, ProductIngredient other, Holding[] ofOther)
+    private static Candidate Turning(Holding holding, ProductIngredient asked, Holding[] ofAsked, ProductIngredient other,
+        Holding[] ofOther)
     {
         var others = ofAsked.Where(h => !ReferenceEquals(h, holding)).ToArray();
         var rest = others.Sum(h => h.Share * h.Estimate) - asked.Lost;
@@ -51,5 +53,6 @@ internal static class Question
     // One material's part in an ingredient, as fractions: its share of the batch, and how much of it the ingredient is.
     private sealed record Holding(string Material, decimal Share, decimal Low, decimal High, decimal Estimate);
 
-    private sealed record Candidate(string Material, ProductIngredient Asked, ProductIngredient Other, decimal? TurnsAt, decimal Width, bool ElseExact);
+    private sealed record Candidate(string Material, ProductIngredient Asked, ProductIngredient Other, decimal? TurnsAt, decimal Width,
+        bool ElseExact);
 }

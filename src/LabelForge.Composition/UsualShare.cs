@@ -2,9 +2,11 @@ using System.Collections.Immutable;
 
 namespace LabelForge.Composition;
 
-/// <summary>How much of a constituent a material usually holds. It chooses where the supplier's paper is silent, and proves nothing.</summary>
+/// <summary>How much of a constituent a material usually holds. It chooses where the supplier's
+/// paper is silent, and proves nothing.</summary>
 /// <param name="Fraction">The usual share of the material, above 0 up to 1.</param>
-/// <param name="Sources">Where figures for this very ingredient were published; empty where only its like or its place in the list was gone by.</param>
+/// <param name="Sources">Where figures for this very ingredient were published; empty where only
+/// its like or its place in the list was gone by.</param>
 public sealed record UsualShare(double Fraction, ImmutableArray<string> Sources)
 {
     /// <summary>Whether figures for this very ingredient are published.</summary>

@@ -23,11 +23,17 @@ public readonly record struct Colour(byte Red, byte Green, byte Blue)
     /// stock and the ink again, and each channel is the product of both (the limit of the Clapper and Yule model without scattering
     /// sideways, J. Opt. Soc. Am. 43, 1953). White ink is nothing printed: the stock.
     /// </summary>
-    public Colour On(Colour stock) => stock == White ? this : Palettes.Oklch.FromLinear(Linear(Red) * Linear(stock.Red), Linear(Green) * Linear(stock.Green), Linear(Blue) * Linear(stock.Blue));
+    public Colour On(Colour stock) =>
+        stock == White
+            ? this
+            : Palettes.Oklch
+                .FromLinear(Linear(Red) * Linear(stock.Red), Linear(Green) * Linear(stock.Green), Linear(Blue) * Linear(stock.Blue));
 
     /// <summary>Reads <c>#23292e</c>; null where the text is no colour.</summary>
     public static Colour? Parse(string text) =>
-        text.Length == 7 && text[0] == '#' && uint.TryParse(text.AsSpan(1), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var rgb)
+        text.Length == 7
+            && text[0] == '#'
+            && uint.TryParse(text.AsSpan(1), NumberStyles.AllowHexSpecifier, CultureInfo.InvariantCulture, out var rgb)
             ? new Colour((byte)(rgb >> 16), (byte)(rgb >> 8), (byte)rgb)
             : null;
 

@@ -19,7 +19,8 @@ public static class GivenPicture
         if (codec is null || codec.EncodedFormat is not (SKEncodedImageFormat.Png or SKEncodedImageFormat.Jpeg))
             throw new InputException(file, 0, "art.not-a-png-or-jpeg");
         if ((long)codec.Info.Width * codec.Info.Height is var dots && (dots == 0 || dots > mostDots))
-            throw new InputException(file, 0, "art.too-many-dots", ("width", codec.Info.Width), ("height", codec.Info.Height), ("most", mostDots / 1_000_000));
+            throw new InputException(file, 0, "art.too-many-dots", ("width", codec.Info.Width), ("height", codec.Info.Height),
+                ("most", mostDots / 1_000_000));
         return (SKBitmap.Decode(codec) ?? throw new InputException(file, 0, "art.undecodable"), codec.EncodedOrigin);
     }
 }

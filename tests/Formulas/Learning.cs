@@ -18,7 +18,8 @@ internal static class Learning
     public static string FamilyTable(IEnumerable<PublishedFormula> formulas, UsualLevels levels)
     {
         var figures = formulas
-            .SelectMany(f => f.Ingredients.Select(i => (Family: levels.FamilyOf(i.Name), Form: levels.FormOf(f.Product), Log: Math.Log(i.Percent))))
+            .SelectMany(f => f.Ingredients
+                .Select(i => (Family: levels.FamilyOf(i.Name), Form: levels.FormOf(f.Product), Log: Math.Log(i.Percent))))
             .ToLookup(f => f.Family);
         var text = new StringBuilder("family,form,percent,n\n");
         foreach (var family in Families)
@@ -39,7 +40,8 @@ internal static class Learning
     public static string PlaceTable(IEnumerable<PublishedFormula> formulas)
     {
         var figures = formulas
-            .SelectMany(f => f.Ingredients.Select((i, at) => (i.Name, Place: at, WaterFirst: f.Ingredients[0].Name == "Water", Log: Math.Log(i.Percent))))
+            .SelectMany(f => f.Ingredients
+                .Select((i, at) => (i.Name, Place: at, WaterFirst: f.Ingredients[0].Name == "Water", Log: Math.Log(i.Percent))))
             .Where(f => f.Name != "Water")
             .ToLookup(f => (f.Place, f.WaterFirst), f => f.Log);
         var text = new StringBuilder("place,water first,other\n");

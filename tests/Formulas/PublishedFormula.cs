@@ -12,7 +12,8 @@ namespace LabelForge.Formulas;
 /// gathered when the estimate stood and measured once before anything was changed.</param>
 /// <param name="Source">Where it was read.</param>
 /// <param name="Ingredients">Its ingredients and their mass percent, the most first.</param>
-internal sealed record PublishedFormula(string Id, string Product, string Part, string Source, ImmutableArray<(string Name, double Percent)> Ingredients)
+internal sealed record PublishedFormula(string Id, string Product, string Part, string Source,
+    ImmutableArray<(string Name, double Percent)> Ingredients)
 {
     /// <summary>All formulas of the table.</summary>
     public static ImmutableArray<PublishedFormula> All { get; } = Read();
@@ -36,6 +37,7 @@ internal sealed record PublishedFormula(string Id, string Product, string Part, 
         while (table.ReadFields() is [var formula, var product, var part, var ingredient, var percent, var source])
             rows.Add((formula, product, part, ingredient, double.Parse(percent, CultureInfo.InvariantCulture), source));
         return [.. rows.GroupBy(r => r.Formula).Select(g => new PublishedFormula(
-            g.Key, g.First().Product, g.First().Part, g.First().Source, [.. g.Select(r => (r.Ingredient, r.Percent)).OrderByDescending(r => r.Percent)]))];
+            g.Key, g.First().Product, g.First().Part, g.First().Source,
+            [.. g.Select(r => (r.Ingredient, r.Percent)).OrderByDescending(r => r.Percent)]))];
     }
 }

@@ -7,13 +7,15 @@ internal static class UsualLines
 
     extension(Prover)
     {
-        public static CompositionProof Prove(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null, IReadOnlyList<NamedBesides>? besides = null) =>
+        public static CompositionProof Prove(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null,
+            IReadOnlyList<NamedBesides>? besides = null) =>
             Prover.Prove(parts, Both, losses, besides);
     }
 
     extension(IngredientAccount)
     {
-        public static System.Collections.Immutable.ImmutableArray<IngredientAccount> Of(IReadOnlyList<MaterialPart> parts, IReadOnlyList<Adjustment>? losses = null) =>
+        public static System.Collections.Immutable.ImmutableArray<IngredientAccount> Of(IReadOnlyList<MaterialPart> parts,
+            IReadOnlyList<Adjustment>? losses = null) =>
             IngredientAccount.Of(parts, Both, losses);
     }
 }

@@ -33,9 +33,11 @@ public static class FormFile
         void Write(string body)
         {
             places.Add(file.Position);
-            file.Write(Encoding.Latin1.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{size + places.Count - 1} 0 obj\n{body}\nendobj\n")));
+            file.Write(Encoding.Latin1
+                .GetBytes(string.Create(CultureInfo.InvariantCulture, $"{size + places.Count - 1} 0 obj\n{body}\nendobj\n")));
         }
-        Write(string.Create(CultureInfo.InvariantCulture, $"<</Type/XObject/Subtype/Form/BBox[0 0 {ink.Width} {ink.Height}]/Filter/FlateDecode/Length {bytes.Length}{resources}>>\nstream\n{bytes}\nendstream"));
+        Write(string.Create(CultureInfo.InvariantCulture,
+            $"<</Type/XObject/Subtype/Form/BBox[0 0 {ink.Width} {ink.Height}]/Filter/FlateDecode/Length {bytes.Length}{resources}>>\nstream\n{bytes}\nendstream"));
         var tree = size + 1 + 2 * sheets;
         for (var sheet = 0; sheet < sheets; sheet++)
         {
@@ -43,15 +45,18 @@ public static class FormFile
             foreach (var (x, y) in ink.Corners)
                 places30.Append(CultureInfo.InvariantCulture, $"q 1 0 0 1 {x:0.###} {ink.PageHeight - y - ink.Height:0.###} cm/L Do Q\n");
             Write($"<</Length {places30.Length}>>\nstream\n{places30}\nendstream");
-            Write(string.Create(CultureInfo.InvariantCulture, $"<</Type/Page/Parent {tree} 0 R/MediaBox[0 0 {ink.PageWidth} {ink.PageHeight}]/Contents {size + places.Count - 1} 0 R/Resources<</XObject<</L {size} 0 R>>>>>>"));
+            Write(string.Create(CultureInfo.InvariantCulture,
+                $"<</Type/Page/Parent {tree} 0 R/MediaBox[0 0 {ink.PageWidth} {ink.PageHeight}]/Contents {size + places.Count - 1} 0 R/Resources<</XObject<</L {size} 0 R>>>>>>"));
         }
-        Write($"<</Type/Pages/Count {sheets}/Kids[{string.Join(' ', Enumerable.Range(0, sheets).Select(s => $"{size + 2 + 2 * s} 0 R"))}]>>");
+        Write(
+            $"<</Type/Pages/Count {sheets}/Kids[{string.Join(' ', Enumerable.Range(0, sheets).Select(s => $"{size + 2 + 2 * s} 0 R"))}]>>");
         Write($"<</Type/Catalog/Pages {tree} 0 R>>");
         var start = file.Position;
         var table = new StringBuilder(string.Create(CultureInfo.InvariantCulture, $"xref\n{size} {places.Count}\n"));
         foreach (var place in places)
             table.Append(CultureInfo.InvariantCulture, $"{place:D10} 00000 n \n");
-        table.Append(CultureInfo.InvariantCulture, $"trailer\n<</Size {size + places.Count}/Root {tree + 1} 0 R/Prev {previous}>>\nstartxref\n{start}\n%%EOF\n");
+        table.Append(CultureInfo.InvariantCulture,
+            $"trailer\n<</Size {size + places.Count}/Root {tree + 1} 0 R/Prev {previous}>>\nstartxref\n{start}\n%%EOF\n");
         file.Write(Encoding.Latin1.GetBytes(table.ToString()));
     }
 

@@ -16,7 +16,8 @@ namespace LabelForge.Benchmarks.Floor;
 /// <param name="Corners">Where the labels of a sheet stand.</param>
 public sealed record Ink(
     float PageWidth, float PageHeight, float Width, float Height, IReadOnlyList<string> Fonts,
-    IReadOnlyList<(float X, float Y, float Width, float Height)> Bars, IReadOnlyList<InkLine> Lines, IReadOnlyList<(float X, float Y)> Corners)
+    IReadOnlyList<(float X, float Y, float Width, float Height)> Bars, IReadOnlyList<InkLine> Lines,
+    IReadOnlyList<(float X, float Y)> Corners)
 {
     /// <summary>Reads a recording: one primitive a line.</summary>
     public static Ink Read(string path)
@@ -37,7 +38,8 @@ public sealed record Ink(
                 case "bar" when Numbers(cells[1]) is var b: bars.Add((b[0], b[1], b[2], b[3])); break;
                 case "corner" when Numbers(cells[1]) is var c: corners.Add((c[0], c[1])); break;
                 case "line" when Numbers(cells[2]) is var n:
-                    lines.Add(new InkLine(int.Parse(cells[1], CultureInfo.InvariantCulture), n[0], n[1], n[2], [.. Numbers(cells[3]).Select(g => (ushort)g)], Numbers(cells[4]), cells[5]));
+                    lines.Add(new InkLine(int.Parse(cells[1], CultureInfo.InvariantCulture), n[0], n[1], n[2],
+                        [.. Numbers(cells[3]).Select(g => (ushort)g)], Numbers(cells[4]), cells[5]));
                     break;
             }
         }
@@ -54,15 +56,19 @@ public sealed record Ink(
         foreach (var b in Bars)
             to.WriteLine($"bar\t{Text(b.X, b.Y, b.Width, b.Height)}");
         foreach (var l in Lines)
-            to.WriteLine($"line\t{l.Font}\t{Text(l.Size, l.X, l.Y)}\t{Text([.. l.Glyphs.Select(g => (float)g)])}\t{Text([.. l.Offsets])}\t{l.Text}");
+            to.WriteLine(
+                $"line\t{l.Font}\t{Text(l.Size, l.X, l.Y)}\t{Text([.. l.Glyphs.Select(g => (float)g)])}\t{Text([.. l.Offsets])}\t{l.Text}");
         foreach (var c in Corners)
             to.WriteLine($"corner\t{Text(c.X, c.Y)}");
     }
 
-    private static float[] Numbers(string text) => text.Length == 0 ? [] : [.. text.Split(' ').Select(n => float.Parse(n, CultureInfo.InvariantCulture))];
+    private static float[] Numbers(string text) =>
+        text.Length == 0 ? [] : [.. text.Split(' ').Select(n => float.Parse(n, CultureInfo.InvariantCulture))];
 
-    private static string Text(params float[] numbers) => string.Join(' ', numbers.Select(n => n.ToString("R", CultureInfo.InvariantCulture)));
+    private static string Text(params float[] numbers) =>
+        string.Join(' ', numbers.Select(n => n.ToString("R", CultureInfo.InvariantCulture)));
 }
 
 /// <summary>A line of text: its glyphs at their offsets, and its letters for what cannot draw glyphs.</summary>
-public sealed record InkLine(int Font, float Size, float X, float Y, IReadOnlyList<ushort> Glyphs, IReadOnlyList<float> Offsets, string Text);
+public sealed record InkLine(int Font, float Size, float X, float Y, IReadOnlyList<ushort> Glyphs, IReadOnlyList<float> Offsets,
+    string Text);

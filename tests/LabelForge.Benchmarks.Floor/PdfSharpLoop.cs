@@ -12,7 +12,8 @@ public static class PdfSharpLoop
     {
         GlobalFontSettings.FontResolver ??= new Files(ink.Fonts);
         using var document = new PdfDocument();
-        XFont[] fonts = [.. ink.Lines.Select(l => new XFont($"{l.Font}", l.Size, XFontStyleEx.Regular, new XPdfFontOptions(PdfFontEncoding.Unicode)))];
+        XFont[] fonts = [.. ink.Lines
+            .Select(l => new XFont($"{l.Font}", l.Size, XFontStyleEx.Regular, new XPdfFontOptions(PdfFontEncoding.Unicode)))];
         for (var sheet = 0; sheet < sheets; sheet++)
         {
             var page = document.AddPage();

@@ -8,8 +8,10 @@ using Npgsql;
 
 namespace LabelForge.Benchmarks;
 
-/// <summary>Books of a shop that has made so many batches: written straight into the tables, in one transaction, since only their reading is measured.</summary>
-/// <remarks>What lies in the house is that of a shop at work, however long it has been: the last lots and bottles. The others are sold out and empty.</remarks>
+/// <summary>Books of a shop that has made so many batches: written straight into the tables, in
+/// one transaction, since only their reading is measured.</summary>
+/// <remarks>What lies in the house is that of a shop at work, however long it has been: the last
+/// lots and bottles. The others are sold out and empty.</remarks>
 internal static class BookFill
 {
     private const int BatchesToAReceipt = 20;
@@ -22,7 +24,8 @@ internal static class BookFill
     /// <summary>A lot's code in these books.</summary>
     public static string Lot(int batch) => string.Create(CultureInfo.InvariantCulture, $"B{batch:D6}");
 
-    /// <summary>A workshop with such books; each batch has two weighings, a closing and a sale, and twenty share a bottle of each material.</summary>
+    /// <summary>A workshop with such books; each batch has two weighings, a closing and a sale,
+    /// and twenty share a bottle of each material.</summary>
     /// <param name="batches">How many batches.</param>
     /// <param name="server">Where the books are kept; null for a file in the workshop's folder.</param>
     public static string Make(int batches, PostgresServer? server = null)
@@ -34,7 +37,9 @@ internal static class BookFill
         var place = OpenBooks.Open(folder).Place;
         var workshop = Workshop.Open(folder);
         var frozen = FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe(BenchWorkshop.Recipe)), "us", null).ToJson();
-        using DbConnection connection = place.Server is { } at ? new NpgsqlConnection(at) : new SqliteConnection($"Data Source={place.File};Pooling=False");
+        using DbConnection connection = place.Server is { } at
+            ? new NpgsqlConnection(at)
+            : new SqliteConnection($"Data Source={place.File};Pooling=False");
         connection.Open();
         using (var moment = connection.BeginTransaction())
         {
@@ -45,7 +50,9 @@ internal static class BookFill
         {
             // Numbers were given; and the server learns of its tables what it would have learned meanwhile.
             foreach (var table in RecordsContext.Tables)
-                Run(connection, $"SELECT setval(pg_get_serial_sequence('\"{table}\"', 'Id'), (SELECT COALESCE(MAX(\"Id\"), 0) + 1 FROM \"{table}\"), false)");
+                Run(connection,
+                    $"SELECT setval(pg_get_serial_sequence('\"{table}\"', 'Id'), (SELECT COALESCE(MAX(\"Id\"), "
+                        + $"0) + 1 FROM \"{table}\"), false)");
             Run(connection, "VACUUM ANALYZE");
         }
         return folder;
@@ -55,13 +62,15 @@ internal static class BookFill
     {
         var digest = FrozenText.DigestOf(frozen);
         Insert(connection, moment, "FrozenRecipes", "Digest", "Json")(digest, frozen);
-        var receipt = Insert(connection, moment, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths", "PriceCents");
+        var receipt = Insert(connection, moment, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths",
+            "PriceCents");
         var batch = Insert(connection, moment, "Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "FrozenDigest", "PiecesPlanned");
         var weighing = Insert(connection, moment, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
         var closing = Insert(connection, moment, "Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
         var sale = Insert(connection, moment, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
         var bottleLeft = Insert(connection, moment, "ReceiptStock", "Bottle", "ReceiptId", "Material", "LeftMillionths");
-        var batchLeft = Insert(connection, moment, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold", "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
+        var batchLeft = Insert(connection, moment, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold",
+            "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
         for (var i = 1; i <= batches; i++)
         {
             var on = BenchWorkshop.Day.AddDays(-(batches - i) / BatchesADay);
@@ -92,7 +101,8 @@ internal static class BookFill
     {
         var command = connection.CreateCommand();
         command.Transaction = moment;
-        command.CommandText = $"INSERT INTO \"{table}\" ({string.Join(", ", columns.Select(c => $"\"{c}\""))}) VALUES ({string.Join(", ", columns.Select((_, i) => $"@p{i}"))})";
+        command.CommandText =
+            $"INSERT INTO \"{table}\" ({string.Join(", ", columns.Select(c => $"\"{c}\""))}) VALUES ({string.Join(", ", columns.Select((_, i) => $"@p{i}"))})";
         return values =>
         {
             command.Parameters.Clear();

@@ -32,7 +32,8 @@ internal sealed class BookUses
         Production.Start(_book, Frozen, _open, BenchWorkshop.Day, "A");
     }
 
-    private FrozenRecipe Frozen => FrozenRecipe.Of(_workshop, BatchFormula.Of(_workshop, _workshop.Recipe(BenchWorkshop.Recipe)), "us", null);
+    private FrozenRecipe Frozen =>
+        FrozenRecipe.Of(_workshop, BatchFormula.Of(_workshop, _workshop.Recipe(BenchWorkshop.Recipe)), "us", null);
 
     private string Middle => BookFill.Lot(_batches / 2 + 1);
 
@@ -46,20 +47,30 @@ internal sealed class BookUses
     public IReadOnlyList<BookUse> Acts =>
     [
         new("sell a piece of a lot", () => StockMovements.Sell(_book, InTheHouse, 1, "Market", 5, BenchWorkshop.Day, "A")),
-        new("sell over the table, oldest lot first", () => TableSales.Sell(_book, [new(BenchWorkshop.Recipe, null, 1, 5, null)], "Market", "cash", BenchWorkshop.Day.AddDays(1 + _next++), "A")),
-        new("receive a bottle", () => StockMovements.Receive(_book, new Receipt { On = BenchWorkshop.Day, By = "A", Material = "lye", Amount = 500, Price = 9 })),
-        new("weigh into an open batch, out of a bottle named", () => Production.Weigh(_book, _open, "white-base", 0.01m, Bottle, BenchWorkshop.Day, "A")),
+        new("sell over the table, oldest lot first",
+            () => TableSales.Sell(_book, [new(BenchWorkshop.Recipe, null, 1, 5, null)], "Market", "cash",
+                BenchWorkshop.Day.AddDays(1 + _next++), "A")),
+        new("receive a bottle",
+            () => StockMovements.Receive(_book,
+                new Receipt { On = BenchWorkshop.Day, By = "A", Material = "lye", Amount = 500, Price = 9 })),
+        new("weigh into an open batch, out of a bottle named",
+            () => Production.Weigh(_book, _open, "white-base", 0.01m, Bottle, BenchWorkshop.Day, "A")),
         new("begin, weigh and finish a batch (4 writes)", Batch),
-        new("sell a piece and correct the entry (2 writes)", () => Correcting.Of(_book, BookLists.Sale, StockMovements.Sell(_book, InTheHouse, 1, "Market", 5, BenchWorkshop.Day, "A").Id, new Dictionary<string, string> { ["paid"] = "6" }, "misread", BenchWorkshop.Day, "A")),
+        new("sell a piece and correct the entry (2 writes)",
+            () => Correcting.Of(_book, BookLists.Sale, StockMovements.Sell(_book, InTheHouse, 1, "Market", 5, BenchWorkshop.Day, "A").Id,
+                new Dictionary<string, string> { ["paid"] = "6" }, "misread", BenchWorkshop.Day, "A")),
         new("count a lot", () => ShelfCount.Take(_book, [(InTheHouse, 5 + _next % 2)], BenchWorkshop.Day, "A")),
-        new("write down a complaint", () => StockMovements.Complain(_book, Middle, "A. Reader", "itch", false, true, BenchWorkshop.Day, "A")),
+        new("write down a complaint",
+            () => StockMovements.Complain(_book, Middle, "A. Reader", "itch", false, true, BenchWorkshop.Day, "A")),
     ];
 
     /// <summary>What pages and verbs show.</summary>
     public IReadOnlyList<BookUse> Pages =>
     [
         new("Today", () => Ask(b => OpenToday.Of(_workshop, b, BenchWorkshop.Day))),
-        new("Sell: what is on the table, the day's sums", () => Ask(b => (PriceList.In(_workshop, b), b.WasMade(BenchWorkshop.Recipe, null), MarketDay.Of(b, "Market", BenchWorkshop.Day)))),
+        new("Sell: what is on the table, the day's sums",
+            () => Ask(b => (PriceList.In(_workshop, b), b.WasMade(BenchWorkshop.Recipe, null),
+                MarketDay.Of(b, "Market", BenchWorkshop.Day)))),
         new("Pour: a page of batches", () => Ask(b => b.Lots(null, OnAPage + 1))),
         new("a batch, with the bottles to take from", () => Ask(Bench)),
         new("what is in the house", () => Ask(b => (b.InStock(), b.LotsInStock(), b.OpenBatches()))),
@@ -103,7 +114,8 @@ internal sealed class BookUses
         var batch = books.BatchOf(_open);
         var lines = Production.Compare(books, batch);
         return (books.ClosingOf(batch), books.WeighedInto(batch).ToArray(), books.DeviationsOf(batch).ToArray(),
-            lines.Select(l => (books.InStock(l.Line.Material).ToArray(), Production.Propose(books, [(l.Line.Material, l.Line.Grams)], BenchWorkshop.Day))).ToArray());
+            lines.Select(l => (books.InStock(l.Line.Material).ToArray(),
+                Production.Propose(books, [(l.Line.Material, l.Line.Grams)], BenchWorkshop.Day))).ToArray());
     }
 
     private void Ask<T>(Func<IBooks, T> ask) => _book.Ask(ask);

@@ -22,14 +22,20 @@ internal static class CheckPart
     public static string Measure()
     {
         var command = Published.Command;
-        var text = new StringBuilder($"{Machine.Line()} `labelforge check` as a process of its own, the best of 3; each page is one label.\n\n| pages | answer | time | processor | peak memory |\n| ---: | --- | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder(
+                $"{Machine.Line()} `labelforge check` as a process of its own, the best of 3; each page is one label.\n\n| pages | answer "
+                    + $"| time | processor | peak memory |\n| ---: | --- | ---: | ---: | ---: |\n");
         foreach (var pages in new[] { 1, 2, MostPages, 10, 100 })
         {
             var path = Pdf(pages);
             var run = ChildRun.BestOf(3, () => ChildRun.OfAnswer(pages > MostPages ? [2] : [0, 1], command, "check", path))[0];
-            text.Append(CultureInfo.InvariantCulture, $"| {pages} | {(pages > MostPages ? "refused" : "checked")} | {Figures.Time(run.Wall)} | {Figures.Time(run.Cpu)} | {Figures.Bytes(run.PeakBytes)} |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {pages} | {(pages > MostPages ? "refused" : "checked")} | {Figures.Time(run.Wall)} | {Figures.Time(run.Cpu)} | {Figures.Bytes(run.PeakBytes)} |\n");
         }
-        text.Append(CultureInfo.InvariantCulture, $"\nA PDF of more than {MostPages} pages is no label and is refused when its pages are counted, before any is read: a hostile file costs no more than a long one.\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"\nA PDF of more than {MostPages} pages is no label and is refused when its pages are counted, before any is read: a hostile "
+                + $"file costs no more than a long one.\n");
         return text.ToString();
     }
 }

@@ -19,7 +19,11 @@ internal sealed record ChildRun(double Wall, double Cpu, long PeakBytes)
     {
         // GNU time asks the kernel for the child's own figures; its start is part of what is measured, the same for all.
         var report = Scratch.Path("time.txt");
-        var start = new ProcessStartInfo("/usr/bin/time", ["-o", report, "-f", "%U %S %M", program, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo("/usr/bin/time", ["-o", report, "-f", "%U %S %M", program, .. arguments])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         var clock = Stopwatch.StartNew();
         using var process = Process.Start(start)!;
         var said = process.StandardOutput.ReadToEndAsync();
@@ -33,7 +37,8 @@ internal sealed record ChildRun(double Wall, double Cpu, long PeakBytes)
         return new ChildRun(wall, figures[0] + figures[1], (long)figures[2] * 1024);
     }
 
-    /// <summary>Runs several programs in turn, so many times, and gives each one's best run: the others were held up by something.</summary>
+    /// <summary>Runs several programs in turn, so many times, and gives each one's best run: the
+    /// others were held up by something.</summary>
     public static IReadOnlyList<ChildRun> BestOf(int times, params IReadOnlyList<Func<ChildRun>> programs)
     {
         var runs = programs.Select(_ => new List<ChildRun>()).ToList();

@@ -17,9 +17,15 @@ internal static class ColdPart
         var runs = ChildRun.BestOf(Repeats,
             () => ChildRun.Of(floor, "empty"),
             () => ChildRun.Of(floor, "one", ink, to),
-            () => ChildRun.Of(command, "label", BenchWorkshop.Recipe, "--workshop", BenchWorkshop.Folder, "--lot", BenchWorkshop.Lot, "--design", BenchWorkshop.Design, "--out", to, "--on", "2026-11-25"));
-        string[] names = ["a program that does nothing: the runtime's own share", "a bare program: reads the recorded ink, draws one label with SkiaSharp", "labelforge label: workshop, dictionary, rules, declaration, layout, PDF"];
-        var rows = names.Zip(runs, (name, run) => string.Create(CultureInfo.InvariantCulture, $"| {name} | {Figures.Time(run.Wall)} | {Figures.Time(run.Cpu)} | {Figures.Bytes(run.PeakBytes)} |"));
+            () => ChildRun.Of(command, "label", BenchWorkshop.Recipe, "--workshop", BenchWorkshop.Folder, "--lot", BenchWorkshop.Lot,
+                "--design", BenchWorkshop.Design, "--out", to, "--on", "2026-11-25"));
+        string[] names = ["a program that does nothing: the runtime's own share",
+            "a bare program: reads the recorded ink, draws one label with SkiaSharp",
+            "labelforge label: workshop, dictionary, rules, declaration, layout, PDF"];
+        var rows = names.Zip(runs,
+            (name,
+                run) => string.Create(CultureInfo.InvariantCulture,
+                    $"| {name} | {Figures.Time(run.Wall)} | {Figures.Time(run.Cpu)} | {Figures.Bytes(run.PeakBytes)} |"));
         return string.Create(CultureInfo.InvariantCulture, $"""
             {machine} All three are published ahead-of-time compiled (ReadyToRun); the best of {Repeats} runs, taken in turn.
 

@@ -8,7 +8,8 @@ internal static class EstimatePart
 {
     public static void Learn()
     {
-        var (families, places) = (Repository.File("ingredients/tables/family-levels.csv"), Repository.File("ingredients/tables/place-levels.csv"));
+        var (families, places) = (Repository.File("ingredients/tables/family-levels.csv"),
+            Repository.File("ingredients/tables/place-levels.csv"));
         var (before, beforePlaces) = (File.ReadAllText(families), File.ReadAllText(places));
         File.WriteAllText(families, Learning.FamilyTable(PublishedFormula.ToLearnFrom, UsualLevels.Shipped));
         File.WriteAllText(places, Learning.PlaceTable(PublishedFormula.ToLearnFrom));

@@ -18,20 +18,30 @@ internal static class GrowthPart
 
     public static string Measure()
     {
-        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some. *Power*: the exponent of the size by which the time grows over the upper half of the sizes; n log n shows as about 1.1 to 1.2 there.\n");
+        var text =
+            new StringBuilder(
+                $"{Machine.Line()} In one process, the best of some. *Power*: the exponent of the size by which the time grows over the "
+                    + $"upper half of the sizes; n log n shows as about 1.1 to 1.2 there.\n");
         Add(text, "order", "The order of ingredients", "ingredients", Order(),
-            "Every pair is proved on its own, safe or not, and a label may turn on any one of them: there are n (n - 1) / 2, so that their growth is quadratic at best. It tells from a hundred on; no label has 400.");
+            "Every pair is proved on its own, safe or not, and a label may turn on any one of them: there are n (n - 1) / 2, so that "
+                + "their growth is quadratic at best. It tells from a hundred on; no label has 400.");
         Add(text, "sheets", "Labels on sheets", "sheets of thirty labels", Sheets(),
             "All in step with the sheets; what is the same for all sheets, the drawing of the label, is most of the first.");
         Add(text, "check", "Reading a label back from a PDF", "letters on the page", Check(),
-            "Blocks of lines are found by the distances between words, each to its neighbours, in PdfPig's analysis of the page's layout, which is quadratic in the words of a page. A label holds some hundred; a page with more letters than any label is refused.");
+            "Blocks of lines are found by the distances between words, each to its neighbours, in PdfPig's analysis of the page's layout, "
+                + "which is quadratic in the words of a page. A label holds some hundred; a page with more letters than any label "
+                + "is refused.");
         return text.ToString();
     }
 
     /// <summary>The books by themselves, in a file and on a server: what is done and shown in a day must not grow with the shop.</summary>
     public static string MeasureBooks()
     {
-        var text = new StringBuilder($"{Machine.Line()} In one process, the best of some; *power* as above. A shop at work that makes ten batches a day and has a hundred lots with pieces in the house, however long it has been; each batch has two weighings, a closing and a sale, and twenty share a bottle of each material.\n");
+        var text =
+            new StringBuilder(
+                $"{Machine.Line()} In one process, the best of some; *power* as above. A shop at work that makes ten batches a day and "
+                    + $"has a hundred lots with pieces in the house, however long it has been; each batch has two weighings, a closing "
+                    + $"and a sale, and twenty share a bottle of each material.\n");
         using var server = PostgresServer.IsInstalled ? new PostgresServer(keepsPromises: true) : null;
         Add(text, "books", "SQLite", n => BookFill.Make(n));
         if (server is not null)
@@ -49,22 +59,33 @@ internal static class GrowthPart
             foreach (var (group, of) in new[] { ("acts", uses.Acts), ("pages", uses.Pages), ("whole", uses.Whole) })
             {
                 foreach (var use in of)
-                    (asked.TryGetValue(use.What, out var known) ? known : asked[use.What] = []).Add((group, use.What, n, Timing.Best(use.Ask)));
+                    (asked.TryGetValue(use.What, out var known) ? known : asked[use.What] = [])
+                        .Add((group, use.What, n, Timing.Best(use.Ask)));
             }
         }
-        IReadOnlyList<Curve> Of(string group) => [.. asked.Values.Where(a => a[0].Group == group).Select(a => new Curve(a[0].What, [.. a.Select(p => (p.Size, p.Seconds))]))];
-        Add(text, $"{id}-acts", $"Written into the books: {store}", "batches", Of("acts"), "Each is a transaction that is on the disk when it is acknowledged: the lot found by index, the entry written, the balance kept. It is flat.");
-        Add(text, $"{id}-pages", $"Shown by pages and verbs: {store}", "batches", Of("pages"), "Each asks for what it shows, by index and in pages, and is flat where what lies in the house and what is on a page are. Today, Sell and what to pour next also go through the names of all products ever made, by an index alone, which is a walk through as many rows as there are batches; it is the part of them that grows. Under load the figures scatter by some factors.");
-        Add(text, id, $"What lists or adds up all that was made: {store}", "batches", Of("whole"), "These grow with what they list or add up: every name, every lot of a product, every entry of a year and before it.");
+        IReadOnlyList<Curve> Of(string group) =>
+        [.. asked.Values.Where(a => a[0].Group == group).Select(a => new Curve(a[0].What, [.. a.Select(p => (p.Size, p.Seconds))]))];
+        Add(text, $"{id}-acts", $"Written into the books: {store}", "batches", Of("acts"),
+            "Each is a transaction that is on the disk when it is acknowledged: the lot found by index, the entry written, the balance "
+                + "kept. It is flat.");
+        Add(text, $"{id}-pages", $"Shown by pages and verbs: {store}", "batches", Of("pages"),
+            "Each asks for what it shows, by index and in pages, and is flat where what lies in the house and what is on a page are. "
+                + "Today, Sell and what to pour next also go through the names of all products ever made, by an index alone, which is a "
+                + "walk through as many rows as there are batches; it is the part of them that grows. Under load the figures scatter by "
+                + "some factors.");
+        Add(text, id, $"What lists or adds up all that was made: {store}", "batches", Of("whole"),
+            "These grow with what they list or add up: every name, every lot of a product, every entry of a year and before it.");
     }
 
     private static void Add(StringBuilder text, string id, string title, string size, IReadOnlyList<Curve> curves, string? reason)
     {
         Directory.CreateDirectory(Repository.File("docs/growth"));
         LogPaper.Draw(Repository.File($"docs/growth/{id}.svg"), title, size, curves);
-        text.Append(CultureInfo.InvariantCulture, $"\n### {title}\n\n![{title}: time against {size}, on log paper](growth/{id}.svg)\n\n| what | {string.Join(" | ", curves[0].Points.Select(p => p.Size.ToString("#,0", CultureInfo.InvariantCulture)))} | power |\n| --- |{string.Concat(curves[0].Points.Select(_ => " ---: |"))} ---: |\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"\n### {title}\n\n![{title}: time against {size}, on log paper](growth/{id}.svg)\n\n| what | {string.Join(" | ", curves[0].Points.Select(p => p.Size.ToString("#,0", CultureInfo.InvariantCulture)))} | power |\n| --- |{string.Concat(curves[0].Points.Select(_ => " ---: |"))} ---: |\n");
         foreach (var curve in curves)
-            text.Append(CultureInfo.InvariantCulture, $"| {curve.Name} | {string.Join(" | ", curve.Points.Select(p => Figures.Time(p.Seconds)))} | {curve.Power:0.00} |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {curve.Name} | {string.Join(" | ", curve.Points.Select(p => Figures.Time(p.Seconds)))} | {curve.Power:0.00} |\n");
         if (reason is not null)
             text.Append(CultureInfo.InvariantCulture, $"\n{reason}\n");
     }
@@ -72,7 +93,8 @@ internal static class GrowthPart
     private static IReadOnlyList<Curve> Order()
     {
         int[] sizes = [10, 20, 50, 100, 200, 400];
-        Timing.WarmUp(sizes.SelectMany(n => new[] { ListedOrder.Strict, ListedOrder.Label }.Select(l => (Action)(() => Prover.Prove(Instances.Of(n, l))))));
+        Timing.WarmUp(sizes.SelectMany(n => new[] { ListedOrder.Strict, ListedOrder.Label }
+            .Select(l => (Action)(() => Prover.Prove(Instances.Of(n, l))))));
         return
         [
             new("lists in descending order", [.. sizes.Select(n => ((double)n, Timed(Instances.Of(n, ListedOrder.Strict))))]),

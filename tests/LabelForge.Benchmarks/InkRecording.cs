@@ -13,10 +13,12 @@ internal static class InkRecording
     {
         var faces = label.Lines.Select(l => l.Text.Face).Distinct().ToList();
         return new Ink(
-            (float)Points.Of(stock.PageWidth), (float)Points.Of(stock.PageHeight), (float)Points.Of(label.Design.Width), (float)Points.Of(label.Design.Height),
-            [.. faces.Select(f => FontFile(f))],
+            (float)Points.Of(stock.PageWidth), (float)Points.Of(stock.PageHeight), (float)Points.Of(label.Design.Width),
+            (float)Points.Of(label.Design.Height), [.. faces.Select(f => FontFile(f))],
             [.. label.Bars.Select(b => ((float)b.X, (float)b.Y, (float)b.Width, (float)b.Height))],
-            [.. label.Lines.Select(l => new InkLine(faces.IndexOf(l.Text.Face), (float)l.Text.Size, (float)l.X, (float)l.Y, [.. l.Text.Shape.Glyphs], [.. l.Text.Shape.Offsets.Select(o => (float)(o * l.Text.Size))], l.Text.Text))],
+            [.. label.Lines
+                .Select(l => new InkLine(faces.IndexOf(l.Text.Face), (float)l.Text.Size, (float)l.X, (float)l.Y, [.. l.Text.Shape.Glyphs],
+                    [.. l.Text.Shape.Offsets.Select(o => (float)(o * l.Text.Size))], l.Text.Text))],
             [.. Enumerable.Range(1, stock.PerSheet).Select(stock.CornerOf).Select(c => ((float)Points.Of(c.X), (float)Points.Of(c.Y)))]);
     }
 

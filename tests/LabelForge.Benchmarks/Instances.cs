@@ -4,7 +4,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Benchmarks;
 
-/// <summary>Products of a given size: five suppliers' lists that overlap, each written from one hidden composition, every third figure a range.</summary>
+/// <summary>Products of a given size: five suppliers' lists that overlap, each written from one
+/// hidden composition, every third figure a range.</summary>
 internal static class Instances
 {
     private const int Materials = 5;
@@ -17,7 +18,9 @@ internal static class Instances
         // A third of each list stands in a neighbour's too, so that shares of several materials have to be added up.
         var length = ingredients / Materials + Math.Max(1, ingredients / 10);
         decimal[] weights = [0.40m, 0.25m, 0.20m, 0.10m, 0.05m];
-        return [.. weights.Select((w, m) => new MaterialPart($"Material {m}", w, listed, List(m * ingredients / Materials, length, ingredients)))];
+        return [
+            .. weights.Select((w,
+                m) => new MaterialPart($"Material {m}", w, listed, List(m * ingredients / Materials, length, ingredients)))];
     }
 
     private static ImmutableArray<Constituent> List(int from, int length, int ingredients)
@@ -26,7 +29,9 @@ internal static class Instances
         var step = Math.Pow(0.025, 1.0 / length);
         decimal[] raw = [.. Enumerable.Range(0, length).Select(k => Math.Round((decimal)Math.Pow(step, k), 6))];
         var sum = raw.Sum();
-        return [.. raw.Select((r, k) => new Constituent($"I{(from + k) % ingredients}", k % 3 == 0 ? Range(r / sum) : ShareRange.Unknown, false))];
+        return [
+            .. raw.Select((r,
+                k) => new Constituent($"I{(from + k) % ingredients}", k % 3 == 0 ? Range(r / sum) : ShareRange.Unknown, false))];
     }
 
     private static ShareRange Range(decimal truth) =>

@@ -8,7 +8,8 @@ namespace LabelForge.Benchmarks;
 /// <param name="Points">Its size, and the seconds it took.</param>
 internal sealed record Curve(string Name, IReadOnlyList<(double Size, double Seconds)> Points)
 {
-    /// <summary>The power of the size by which the time grows, over the upper half of the sizes: the lower is what it costs to begin.</summary>
+    /// <summary>The power of the size by which the time grows, over the upper half of the sizes:
+    /// the lower is what it costs to begin.</summary>
     public double Power
     {
         get
@@ -31,7 +32,8 @@ internal sealed class LogPaper
     private const float Bottom = 54;
 
     // Told apart by people who see few colours, and in grey by their marks. Okabe and Ito's palette, from memory.
-    private static readonly SKColor[] Inks = [new(0, 114, 178), new(213, 94, 0), new(0, 158, 115), new(204, 121, 167), new(86, 180, 233), new(230, 159, 0), new(60, 60, 60)];
+    private static readonly SKColor[] Inks = [new(0, 114, 178), new(213, 94, 0), new(0, 158, 115), new(204, 121, 167), new(86, 180, 233),
+        new(230, 159, 0), new(60, 60, 60)];
 
     private readonly SKCanvas _canvas;
     private readonly SKTypeface _face = SKTypeface.FromFile(Repository.File("templates/fonts/BarlowCondensed-Medium.ttf"));
@@ -41,7 +43,8 @@ internal sealed class LogPaper
     private LogPaper(SKCanvas canvas, IReadOnlyList<Curve> curves)
     {
         _canvas = canvas;
-        var (sizes, times) = (curves.SelectMany(c => c.Points.Select(p => p.Size)).ToList(), curves.SelectMany(c => c.Points.Select(p => p.Seconds)).ToList());
+        var (sizes, times) = (curves.SelectMany(c => c.Points.Select(p => p.Size)).ToList(),
+            curves.SelectMany(c => c.Points.Select(p => p.Seconds)).ToList());
         _x = (Math.Log10(sizes.Min()) - 0.06, Math.Log10(sizes.Max()) + 0.06);
         _y = (Math.Floor(Math.Log10(times.Min())), Math.Ceiling(Math.Log10(times.Max())));
     }
@@ -71,7 +74,8 @@ internal sealed class LogPaper
 
     private float X(double size) => (float)(Left + (Math.Log10(size) - _x.From) / (_x.To - _x.From) * (Width - Left - Right));
 
-    private float Y(double seconds) => (float)(Height - Bottom - (Math.Log10(seconds) - _y.From) / (_y.To - _y.From) * (Height - Top - Bottom));
+    private float Y(double seconds) =>
+        (float)(Height - Bottom - (Math.Log10(seconds) - _y.From) / (_y.To - _y.From) * (Height - Top - Bottom));
 
     private void Rule()
     {
@@ -86,15 +90,18 @@ internal sealed class LogPaper
                     continue;
                 _canvas.DrawLine(X(size), Top, X(size), Height - Bottom, digit == 1 ? strong : fine);
                 if (digit == 1 || (_x.To - _x.From < 1.7 && digit is 2 or 5))
-                    Text(size.ToString("#,0", CultureInfo.InvariantCulture), X(size), Height - Bottom + 17, 13, SKColors.Black, middle: true);
+                    Text(size.ToString("#,0", CultureInfo.InvariantCulture), X(size), Height - Bottom + 17, 13, SKColors.Black,
+                        middle: true);
             }
         }
         for (var power = _y.From; power <= _y.To; power++)
         {
             for (var digit = 1; digit < (power == _y.To ? 2 : 10); digit++)
-                _canvas.DrawLine(Left, Y(digit * Math.Pow(10, power)), Width - Right, Y(digit * Math.Pow(10, power)), digit == 1 ? strong : fine);
+                _canvas.DrawLine(Left, Y(digit * Math.Pow(10, power)), Width - Right, Y(digit * Math.Pow(10, power)),
+                    digit == 1 ? strong : fine);
             var unit = Math.Pow(10, power) switch { >= 1 => (1.0, "s"), >= 0.99e-3 => (1e-3, "ms"), _ => (1e-6, "us") };
-            Text(string.Create(CultureInfo.InvariantCulture, $"{Math.Pow(10, power) / unit.Item1:#,0} {unit.Item2}"), Left - 8, Y(Math.Pow(10, power)) + 4, 13, SKColors.Black, right: true);
+            Text(string.Create(CultureInfo.InvariantCulture, $"{Math.Pow(10, power) / unit.Item1:#,0} {unit.Item2}"), Left - 8,
+                Y(Math.Pow(10, power)) + 4, 13, SKColors.Black, right: true);
         }
     }
 
@@ -105,7 +112,8 @@ internal sealed class LogPaper
         var first = curves.SelectMany(c => c.Points).Min(p => p.Size);
         using var dash = SKPathEffect.CreateDash([5, 4], 0);
         using var dots = SKPathEffect.CreateDash([1.5f, 3], 0);
-        foreach (var (name, grow, effect, at) in new (string, Func<double, double>, SKPathEffect, double)[] { ("n", n => n, dash, 1), ("n log n", n => n * Math.Log2(n + 1), dots, 1) })
+        foreach (var (name, grow, effect, at) in new (string, Func<double, double>, SKPathEffect, double)[] { ("n", n => n, dash, 1),
+            ("n log n", n => n * Math.Log2(n + 1), dots, 1) })
         {
             using var pen = new SKPaint { Color = new(96, 96, 96), StrokeWidth = 1.1f, IsStroke = true, PathEffect = effect };
             double Time(double n) => time * grow(n) / grow(last);

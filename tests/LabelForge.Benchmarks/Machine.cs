@@ -11,9 +11,12 @@ internal static class Machine
         $"Measured on {DateTime.Now:yyyy-MM-dd HH:mm}, {Environment.ProcessorCount} cores ({Processor()}), {RuntimeInformation.OSDescription.Trim()}, {RuntimeInformation.FrameworkDescription}; load before it began {Load()}.");
 
     /// <summary>How many programs wanted a core in the last minute, five and fifteen.</summary>
-    public static string Load() => File.Exists("/proc/loadavg") ? string.Join(", ", File.ReadAllText("/proc/loadavg").Split(' ').Take(3)) : "unknown";
+    public static string Load() =>
+        File.Exists("/proc/loadavg") ? string.Join(", ", File.ReadAllText("/proc/loadavg").Split(' ').Take(3)) : "unknown";
 
     private static string Processor() => File.Exists("/proc/cpuinfo")
-        ? File.ReadLines("/proc/cpuinfo").FirstOrDefault(l => l.StartsWith("model name", StringComparison.Ordinal))?.Split(':', 2)[1].Trim() ?? RuntimeInformation.ProcessArchitecture.ToString()
+        ? File.ReadLines("/proc/cpuinfo")
+            .FirstOrDefault(l => l.StartsWith("model name", StringComparison.Ordinal))?.Split(':', 2)[1].Trim()
+            ?? RuntimeInformation.ProcessArchitecture.ToString()
         : RuntimeInformation.ProcessArchitecture.ToString();
 }

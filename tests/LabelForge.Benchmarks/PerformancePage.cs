@@ -14,7 +14,8 @@ public static class PerformancePage
         var from = page.IndexOf(begin, StringComparison.Ordinal);
         var to = from < 0 ? -1 : page.IndexOf(end, from, StringComparison.Ordinal);
         if (to < 0)
-            throw new ArgumentException($"The page has no section {section}. Write the lines {begin.TrimEnd()} and {end} where it is to stand.", nameof(section));
+            throw new ArgumentException(
+                $"The page has no section {section}. Write the lines {begin.TrimEnd()} and {end} where it is to stand.", nameof(section));
         if (page.IndexOf(begin, to, StringComparison.Ordinal) >= 0)
             throw new ArgumentException($"The page has the section {section} twice. Keep one of the two.", nameof(section));
         return string.Concat(page.AsSpan(0, from + begin.Length), text.Trim('\n'), "\n", page.AsSpan(to));

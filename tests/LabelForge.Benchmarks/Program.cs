@@ -5,7 +5,8 @@ using LabelForge.Benchmarks.Page;
 // How long the page holds out is no measure of speed: it is asked for by its name, with the minutes.
 if (args is ["soak", .. var minutes])
 {
-    Console.WriteLine(await Soak.Table(TimeSpan.FromMinutes(minutes is [var some] ? double.Parse(some, CultureInfo.InvariantCulture) : 30)));
+    Console.WriteLine(
+        await Soak.Table(TimeSpan.FromMinutes(minutes is [var some] ? double.Parse(some, CultureInfo.InvariantCulture) : 30)));
     return 0;
 }
 
@@ -47,7 +48,10 @@ if (args is ["profile"])
 var asked = args is [] or ["all"] ? [.. parts.Select(p => p.Name)] : args;
 if (asked.FirstOrDefault(a => parts.All(p => p.Name != a)) is { } unknown)
 {
-    Console.Error.WriteLine($"There is no part \"{unknown}\". Name some of: {string.Join(' ', parts.Select(p => p.Name))}; or all, or none for all; or soak and minutes.");
+    Console.Error
+        .WriteLine(
+            $"There is no part \"{unknown}\". Name some of: {string.Join(' ', parts.Select(p => p.Name))}; or all, or none for all; or "
+                + $"soak and minutes.");
     return 2;
 }
 foreach (var (name, measure) in parts.Where(p => asked.Contains(p.Name)))

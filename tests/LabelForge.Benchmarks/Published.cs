@@ -2,13 +2,15 @@ using System.Diagnostics;
 
 namespace LabelForge.Benchmarks;
 
-/// <summary>The programs as they are handed out, save that they are not one file: with their runtime and compiled ahead of time, published once for all parts of a run.</summary>
+/// <summary>The programs as they are handed out, save that they are not one file: with their
+/// runtime and compiled ahead of time, published once for all parts of a run.</summary>
 internal static class Published
 {
     private const string Runtime = "linux-x64";
 
     private static readonly Lazy<string> LazyCommand = new(() => Publish("src/LabelForge.Cli", "LabelForge.Cli", "LabelForge.Cli"));
-    private static readonly Lazy<string> LazyFloor = new(() => Publish("tests/LabelForge.Benchmarks.Floor", "LabelForge.Benchmarks.Floor", "LabelForge.Benchmarks.Floor"));
+    private static readonly Lazy<string> LazyFloor = new(() => Publish("tests/LabelForge.Benchmarks.Floor", "LabelForge.Benchmarks.Floor",
+        "LabelForge.Benchmarks.Floor"));
 
     /// <summary>The command.</summary>
     public static string Command => LazyCommand.Value;
@@ -25,7 +27,8 @@ internal static class Published
         var folder = Path.Combine(Path.GetTempPath(), "labelforge-benchmarks", "published", to);
         Console.Error.WriteLine($"publishing {project} ...");
         using var publish = Process.Start(new ProcessStartInfo("dotnet",
-            ["publish", Repository.File(project), "-c", "Release", "-r", Runtime, "--self-contained", "true", "-p:PublishReadyToRun=true", "-p:PublishSingleFile=false", "-o", folder, "-v", "q", "--nologo", .. also])
+            ["publish", Repository.File(project), "-c", "Release", "-r", Runtime, "--self-contained", "true", "-p:PublishReadyToRun=true",
+                "-p:PublishSingleFile=false", "-o", folder, "-v", "q", "--nologo", .. also])
         { RedirectStandardOutput = true })!;
         var said = publish.StandardOutput.ReadToEnd();
         publish.WaitForExit();

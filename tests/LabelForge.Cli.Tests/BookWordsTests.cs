@@ -18,7 +18,8 @@ public sealed class BookWordsTests : IDisposable
         _book = OpenBooks.Open(_example.Opened.Folder);
         var batch = _example.Batch("bramble-bar");
         foreach (var line in batch.Lines)
-            StockMovements.Receive(_book, new Receipt { On = Day, By = "A", Material = line.Material.Id, Amount = line.Mass.Grams * 2, Price = 9 });
+            StockMovements.Receive(_book,
+                new Receipt { On = Day, By = "A", Material = line.Material.Id, Amount = line.Mass.Grams * 2, Price = 9 });
         Production.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), Lot, Day, "A");
         foreach (var line in batch.Lines)
             Production.Weigh(_book, Lot, line.Material.Id, line.Mass.Grams, null, Day, "A");
@@ -46,7 +47,8 @@ public sealed class BookWordsTests : IDisposable
             using var _ = JsonDocument.Parse(run.Output);
         }
         var snapshot = _book.Read();
-        Assert.All((BookEntry[])[snapshot.AllComplaints[0], snapshot.AllDisposals[0], snapshot.AllDisposals[1], snapshot.AllDeviations[0], snapshot.Corrections[0]],
+        Assert.All((BookEntry[])[snapshot.AllComplaints[0], snapshot.AllDisposals[0], snapshot.AllDisposals[1], snapshot.AllDeviations[0],
+            snapshot.Corrections[0]],
             e => Assert.Equal(("photo in papers/1.jpg", "Ada"), (e.Note, e.By)));
     }
 
@@ -72,7 +74,9 @@ public sealed class BookWordsTests : IDisposable
         using var json = JsonDocument.Parse(Run("books", "sale", "--last", "2", "--format", "json").Output);
         var entries = json.RootElement.GetProperty("entries").EnumerateArray().ToArray();
         Assert.Equal(["buyer 3", "buyer 4"], entries.Select(e => e.GetProperty("to").GetString()));
-        Assert.Equal((7.5m, 1, Lot), (entries[0].GetProperty("paid").GetDecimal(), entries[0].GetProperty("pieces").GetInt32(), entries[0].GetProperty("lot").GetString()));
+        Assert.Equal((7.5m, 1, Lot),
+            (entries[0].GetProperty("paid").GetDecimal(), entries[0].GetProperty("pieces").GetInt32(),
+                entries[0].GetProperty("lot").GetString()));
         Assert.EndsWith("Z", entries[0].GetProperty("writtenAt").GetString(), StringComparison.Ordinal);
         // What a batch froze is named, not written out into the cell.
         Assert.DoesNotContain("{", Run("books", "batch").Output, StringComparison.Ordinal);

@@ -18,7 +18,8 @@ public sealed class CheckAllTests : IDisposable
         var run = CommandRun.Of("check", "--all", "--workshop", _folder, "--market", "us,ca", "--format", "json");
         using var json = JsonDocument.Parse(run.Output);
         Assert.Equal([("first-bar", "us"), ("first-bar", "ca")],
-            json.RootElement.GetProperty("products").EnumerateArray().Select(p => (p.GetProperty("name").GetString(), p.GetProperty("market").GetString())));
+            json.RootElement.GetProperty("products").EnumerateArray()
+                .Select(p => (p.GetProperty("name").GetString(), p.GetProperty("market").GetString())));
         var table = CommandRun.Of("check", "--all", "--workshop", _folder, "--market", "us,ca").Output;
         Assert.Contains("first-bar", table, StringComparison.Ordinal);
     }
@@ -48,7 +49,9 @@ public sealed class CheckAllTests : IDisposable
     public void A_folder_of_labels_is_judged_label_by_label()
     {
         var labels = Directory.CreateDirectory(Path.Combine(_folder, "old")).FullName;
-        Assert.Equal(0, CommandRun.Of("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", Path.Combine(labels, "a.pdf")).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out",
+                Path.Combine(labels, "a.pdf")).ExitCode);
         File.WriteAllText(Path.Combine(labels, "b.txt"), "Harbour soap\nHeals eczema\n");
         var run = CommandRun.Of("check", labels);
         Assert.Equal(1, run.ExitCode);
@@ -64,7 +67,8 @@ public sealed class CheckAllTests : IDisposable
     {
         File.WriteAllText(Recipe, File.ReadAllText(Recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
         var file = Path.Combine(_folder, "out.pdf");
-        string[] call = [verb, "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", file, .. verb == "sheet" ? new[] { "--stock", "us-letter-10-2x4in" } : []];
+        string[] call = [verb, "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", file,
+            .. verb == "sheet" ? new[] { "--stock", "us-letter-10-2x4in" } : []];
         var stopped = CommandRun.Of(call);
         Assert.Equal((1, ""), (stopped.ExitCode, stopped.Output));
         Assert.Contains("identity.missing", stopped.Messages, StringComparison.Ordinal);
@@ -78,6 +82,8 @@ public sealed class CheckAllTests : IDisposable
     public void A_proof_is_always_printed()
     {
         File.WriteAllText(Recipe, File.ReadAllText(Recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
-        Assert.Equal(0, CommandRun.Of("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--proof", "--out", Path.Combine(_folder, "proof.pdf")).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--proof", "--out",
+                Path.Combine(_folder, "proof.pdf")).ExitCode);
     }
 }

@@ -43,7 +43,8 @@ public sealed class CheckElsewhereTests : IDisposable
     [Fact]
     public void How_it_is_sold_decides_what_a_soap_must_say()
     {
-        var label = Written("label.txt", Lawful.Replace("Ingredients: Water, Glycerin, Sodium Stearate, Sorbitol, Sodium Laurate, Fragrance, Titanium Dioxide.\n", ""));
+        var label = Written("label.txt",
+            Lawful.Replace("Ingredients: Water, Glycerin, Sodium Stearate, Sorbitol, Sodium Laurate, Fragrance, Titanium Dioxide.\n", ""));
         Assert.Equal(0, CommandRun.Of("check", label, "--sold-as", "soap").ExitCode);
         var cosmetic = CommandRun.Of("check", label, "--sold-as", "cosmetic");
         Assert.Equal(1, cosmetic.ExitCode);
@@ -59,7 +60,8 @@ public sealed class CheckElsewhereTests : IDisposable
         new Random(1).NextBytes(noise);
         File.WriteAllBytes(Path.Combine(_folder, "noise.txt"), noise);
         File.WriteAllBytes(Path.Combine(_folder, "noise.pdf"), noise);
-        foreach (var file in new[] { large, Path.Combine(_folder, "noise.txt"), Path.Combine(_folder, "noise.pdf"), Path.Combine(_folder, "none.txt"), Written("empty.txt", "") })
+        foreach (var file in new[] { large, Path.Combine(_folder, "noise.txt"), Path.Combine(_folder, "noise.pdf"),
+            Path.Combine(_folder, "none.txt"), Written("empty.txt", "") })
         {
             var run = CommandRun.Of("check", file);
             Assert.Equal(2, run.ExitCode);

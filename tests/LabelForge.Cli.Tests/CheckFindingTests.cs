@@ -26,7 +26,9 @@ public sealed class CheckFindingTests : IDisposable
     public void Two_dozen_open_pairs_take_a_few_lines_and_say_what_settles_them()
     {
         CommandRun.Of("material", "Clear base", "--replace", "--workshop", _folder,
-            "--declaration", "Glycerin, Water, Sodium Stearate, Propylene Glycol, Sorbitol, Sodium Laurate, Sodium Laureth Sulfate, Sodium Lauryl Sulfate, Sodium Chloride, Pentasodium Pentetate, Tetrasodium Etidronate");
+            "--declaration",
+            "Glycerin, Water, Sodium Stearate, Propylene Glycol, Sorbitol, Sodium Laurate, Sodium Laureth Sulfate, Sodium Lauryl Sulfate, "
+                + "Sodium Chloride, Pentasodium Pentetate, Tetrasodium Etidronate");
         var text = CommandRun.Of("check", Recipe, "--lot", Lot).Output;
         var (_, rules) = Check("--lot", Lot);
         var all = rules.Count(r => r.StartsWith("ingredients.order", StringComparison.Ordinal));

@@ -7,7 +7,8 @@ public sealed class CheckReportTests : IDisposable
 {
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
 
-    private static string Root([System.Runtime.CompilerServices.CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
+    private static string Root([System.Runtime.CompilerServices.CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 
@@ -15,7 +16,9 @@ public sealed class CheckReportTests : IDisposable
     public void A_text_label_is_shown_with_its_words_marked_and_nothing_of_it_runs()
     {
         var label = Path.Combine(_folder, "label.txt");
-        File.WriteAllText(label, "Fen & Furrow\nBar Soap <script>alert(1)</script>\nNet Wt 4 oz (133 g)\nHeals <img src=x onerror=alert(2)> hands\nIngredients: Sodium Olivate, Water\n");
+        File.WriteAllText(label,
+            "Fen & Furrow\nBar Soap <script>alert(1)</script>\nNet Wt 4 oz (133 g)\nHeals <img src=x onerror=alert(2)> "
+                + "hands\nIngredients: Sodium Olivate, Water\n");
         var report = Path.Combine(_folder, "report.html");
         Assert.Equal(1, CommandRun.Of("check", label, "--report", report).ExitCode);
         var page = File.ReadAllText(report);
@@ -33,7 +36,8 @@ public sealed class CheckReportTests : IDisposable
         var report = Path.Combine(_folder, "report.html");
         Assert.Equal(1, CommandRun.Of("check", drawing, "--report", report).ExitCode);
         var page = File.ReadAllText(report);
-        var svg = XElement.Parse(page[page.IndexOf("<svg", StringComparison.Ordinal)..(page.IndexOf("</svg>", StringComparison.Ordinal) + 6)]);
+        var svg =
+            XElement.Parse(page[page.IndexOf("<svg", StringComparison.Ordinal)..(page.IndexOf("</svg>", StringComparison.Ordinal) + 6)]);
         Assert.Contains(svg.Elements(), e => e.Name.LocalName == "text" && e.Value == "Net");
         Assert.Contains(svg.Elements(), e => e.Name.LocalName == "rect" && (string?)e.Attribute("stroke") == "#b00020");
         var pdf = Path.Combine(_folder, "report.pdf");

@@ -13,14 +13,17 @@ public sealed class ColourVerbTests : IDisposable
     [Fact]
     public void Colours_that_may_not_go_on_lips_are_not_proposed_for_a_balm_and_are_for_a_bar()
     {
-        JsonElement Of(string recipe) => CommandRun.Json("colour", recipe, "--workshop", Folder, "--want", "#8f7fb8", "--on", "2026-11-25");
-        string[] Materials(JsonElement answer, string key) => [.. answer.GetProperty(key).EnumerateArray().Select(a => a.GetProperty("material").GetString()!)];
+        JsonElement Of(string recipe) =>
+        CommandRun.Json("colour", recipe, "--workshop", Folder, "--want", "#8f7fb8", "--on", "2026-11-25");
+        string[] Materials(JsonElement answer, string key) =>
+        [.. answer.GetProperty(key).EnumerateArray().Select(a => a.GetProperty("material").GetString()!)];
         var (balm, bar) = (Of("lip-balm"), Of("bramble-bar"));
         Assert.Contains("ultramarine-violet", Materials(balm, "notAllowed"));
         Assert.DoesNotContain("ultramarine-violet", Materials(balm, "amounts"));
         Assert.Empty(Materials(bar, "notAllowed"));
         Assert.Contains("ultramarine-violet", Materials(bar, "amounts"));
-        Assert.All(bar.GetProperty("amounts").EnumerateArray(), a => Assert.EndsWith("tsp", a.GetProperty("spoons").GetString(), StringComparison.Ordinal));
+        Assert.All(bar.GetProperty("amounts").EnumerateArray(),
+            a => Assert.EndsWith("tsp", a.GetProperty("spoons").GetString(), StringComparison.Ordinal));
     }
 
     [Fact]
@@ -29,11 +32,15 @@ public sealed class ColourVerbTests : IDisposable
         var answer = CommandRun.Json("colour", "bramble-bar", "--workshop", Folder, "--want", "#c9a0b4");
         var recipe = Path.Combine(Folder, "recipes", "bramble-bar.yaml");
         var lines = File.ReadAllLines(recipe).Where(l => !l.Contains("ultramarine-violet", StringComparison.Ordinal)).ToList();
-        lines.InsertRange(lines.FindIndex(l => l.Contains("use: bramble-fragrance", StringComparison.Ordinal)), answer.GetProperty("amounts").EnumerateArray()
-            .Select(a => $"  - {{ use: {a.GetProperty("material").GetString()}, amount: {a.GetProperty("grams").GetDecimal().ToString(System.Globalization.CultureInfo.InvariantCulture)} g }}"));
+        lines.InsertRange(lines.FindIndex(l => l.Contains("use: bramble-fragrance", StringComparison.Ordinal)),
+            answer.GetProperty("amounts").EnumerateArray()
+            .Select(
+                a =>
+                    $"  - {{ use: {a.GetProperty("material").GetString()}, amount: {a.GetProperty("grams").GetDecimal().ToString(System.Globalization.CultureInfo.InvariantCulture)} g }}"));
         File.WriteAllLines(recipe, lines);
         var now = CommandRun.Json("colour", "bramble-bar", "--workshop", Folder).GetProperty("colour").GetString()!;
-        Assert.True(Print.Palettes.Oklch.Distance(Print.Colour.Parse(answer.GetProperty("gives").GetString()!)!.Value, Print.Colour.Parse(now)!.Value) < 0.01, now);
+        Assert.True(Print.Palettes.Oklch
+            .Distance(Print.Colour.Parse(answer.GetProperty("gives").GetString()!)!.Value, Print.Colour.Parse(now)!.Value) < 0.01, now);
     }
 
     [Fact]
@@ -42,7 +49,8 @@ public sealed class ColourVerbTests : IDisposable
         var photo = Photo(new SkiaSharp.SKColor(0x12, 0x34, 0x56));
         var run = CommandRun.Of("colour", "--photo", photo, "--for", "slate-blue-mica", "--workshop", Folder);
         Assert.Equal((0, ""), (run.ExitCode, run.Messages));
-        Assert.Contains("swatch: \"#123456\"", File.ReadAllText(Path.Combine(Folder, "materials", "slate-blue-mica.yaml")), StringComparison.Ordinal);
+        Assert.Contains("swatch: \"#123456\"", File.ReadAllText(Path.Combine(Folder, "materials", "slate-blue-mica.yaml")),
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -9,7 +9,8 @@ public sealed record CommandRun(int ExitCode, string Output, string Messages)
 {
     private static readonly MethodInfo Main = Assembly.Load("LabelForge.Cli").EntryPoint!;
 
-    /// <summary>Runs labelforge with these words through its entry point, within this process: a start of its own would take a hundred times as long.</summary>
+    /// <summary>Runs labelforge with these words through its entry point, within this process: a
+    /// start of its own would take a hundred times as long.</summary>
     public static CommandRun Of(params string[] words)
     {
         var (code, output, messages) = ConsoleOfEachRun.Of(() => (int)Main.Invoke(null, [words])!);
@@ -24,7 +25,8 @@ public sealed record CommandRun(int ExitCode, string Output, string Messages)
         return JsonDocument.Parse(run.Output).RootElement;
     }
 
-    /// <summary>Runs labelforge with these words in a process of its own, in a folder: what is asked of the program and not of its verbs.</summary>
+    /// <summary>Runs labelforge with these words in a process of its own, in a folder: what is
+    /// asked of the program and not of its verbs.</summary>
     public static CommandRun OfProgram(string folder, params string[] words)
     {
         var start = new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), .. words])

@@ -29,7 +29,8 @@ public sealed class CompletionTests : IDisposable
     public void Materials_of_the_workshop_are_proposed() => Assert.Equal(["castor-oil"], Tab("labelforge receive cas"));
 
     [Fact]
-    public void Stock_names_are_proposed() => Assert.Equal(["us-letter-10-2x4in"], Tab("labelforge sheet bramble-bar --stock us-letter-10-2"));
+    public void Stock_names_are_proposed() =>
+        Assert.Equal(["us-letter-10-2x4in"], Tab("labelforge sheet bramble-bar --stock us-letter-10-2"));
 
     [Fact]
     public void Designs_are_proposed() => Assert.Contains("bar-2x4", Tab("labelforge label bramble-bar --design bar-2"));
@@ -41,7 +42,8 @@ public sealed class CompletionTests : IDisposable
     public void Kinds_of_product_are_proposed() => Assert.Contains("soap-bar", Tab("labelforge check label.txt --product so"));
 
     [Fact]
-    public void Values_that_an_option_is_held_to_are_proposed() => Assert.Equal(["json", "text"], Tab("labelforge declare bramble-bar --format "));
+    public void Values_that_an_option_is_held_to_are_proposed() =>
+        Assert.Equal(["json", "text"], Tab("labelforge declare bramble-bar --format "));
 
     [Fact]
     public void A_variant_with_a_space_in_its_name_is_written_so_that_the_shell_takes_it_for_one_word() =>
@@ -54,7 +56,8 @@ public sealed class CompletionTests : IDisposable
     [Fact]
     public void Lots_in_the_books_are_proposed()
     {
-        Assert.Equal(0, CommandRun.Of("batch", "start", "bramble-bar", "--lot", "26R25-02C", "--workshop", _example.Opened.Folder).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("batch", "start", "bramble-bar", "--lot", "26R25-02C", "--workshop", _example.Opened.Folder).ExitCode);
         Assert.Equal(["26R25-02C"], Tab("labelforge batch show "));
         Assert.Equal(["26R25-02C"], Tab("labelforge label bramble-bar --lot 26"));
     }
@@ -73,7 +76,8 @@ public sealed class CompletionTests : IDisposable
     [InlineData("zsh", "compdef _labelforge labelforge")]
     [InlineData("fish", "complete -c labelforge")]
     [InlineData("powershell", "Register-ArgumentCompleter")]
-    public void Other_shells_have_their_lines_too(string shell, string line) => Assert.Contains(line, CommandRun.Of("completion", shell).Output);
+    public void Other_shells_have_their_lines_too(string shell, string line) =>
+        Assert.Contains(line, CommandRun.Of("completion", shell).Output);
 
     [Fact]
     public void A_shell_without_lines_is_refused() => Assert.Equal(2, CommandRun.Of("completion", "tcsh").ExitCode);
@@ -97,7 +101,12 @@ public sealed class CompletionTests : IDisposable
             _labelforge labelforge
             printf '%s\n' "${COMPREPLY[@]}"
             """;
-        var start = new ProcessStartInfo("bash", ["--norc", "-c", script]) { RedirectStandardOutput = true, RedirectStandardError = true, WorkingDirectory = folder ?? _example.Opened.Folder };
+        var start = new ProcessStartInfo("bash", ["--norc", "-c", script])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+            WorkingDirectory = folder ?? _example.Opened.Folder,
+        };
         using var process = Process.Start(start)!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace LabelForge.Cli.Tests;
 
-/// <summary>The one console of this process, shared out: what a run writes goes to that run's own text, so that tests may run side by side.</summary>
+/// <summary>The one console of this process, shared out: what a run writes goes to that run's own
+/// text, so that tests may run side by side.</summary>
 internal sealed class ConsoleOfEachRun : TextWriter
 {
     private static readonly ConsoleOfEachRun Output = new(Console.Out), Messages = new(Console.Error);

@@ -63,11 +63,15 @@ public sealed class DeclareCommandTests : IDisposable
     {
         var run = CommandRun.Of("declare", "bramble-bar", "--workshop", _folder, "--on", "2026-11-25", "--format", "json");
         using var json = JsonDocument.Parse(run.Output);
-        var ingredients = json.RootElement.GetProperty("ingredients").EnumerateArray().ToDictionary(i => i.GetProperty("name").GetString()!, i => i);
+        var ingredients = json.RootElement.GetProperty("ingredients").EnumerateArray()
+            .ToDictionary(i => i.GetProperty("name").GetString()!, i => i);
         Assert.Equal("proved", ingredients["Glycerin"].GetProperty("placed").GetString());
         Assert.Equal("usual", ingredients["Ricinus Communis (Castor) Seed Oil"].GetProperty("placed").GetString());
-        Assert.All(ingredients.Values, i => Assert.InRange(i.GetProperty("estimate").GetDecimal(), i.GetProperty("percent").GetProperty("low").GetDecimal(), i.GetProperty("percent").GetProperty("high").GetDecimal()));
-        Assert.All(json.RootElement.GetProperty("unproven").EnumerateArray(), u => Assert.Contains(u.GetProperty("rests").GetString(), new[] { "usual", "guess" }));
+        Assert.All(ingredients.Values,
+            i => Assert.InRange(i.GetProperty("estimate").GetDecimal(), i.GetProperty("percent").GetProperty("low").GetDecimal(),
+                i.GetProperty("percent").GetProperty("high").GetDecimal()));
+        Assert.All(json.RootElement.GetProperty("unproven").EnumerateArray(),
+            u => Assert.Contains(u.GetProperty("rests").GetString(), new[] { "usual", "guess" }));
         var explained = CommandRun.Of("declare", "bramble-bar", "--workshop", _folder, "--explain").Output;
         Assert.Contains("estimated by usual levels", explained, StringComparison.Ordinal);
         Assert.Contains("US patent 5529714", explained, StringComparison.Ordinal);
@@ -89,10 +93,12 @@ public sealed class DeclareCommandTests : IDisposable
             Assert.All(m.GetProperty("questions").EnumerateArray(), q =>
             {
                 Assert.Contains(q.GetProperty("asked").GetString()!, m.GetProperty("text").GetString(), StringComparison.Ordinal);
-                Assert.True(File.ReadAllLines(Path.Combine(_folder, q.GetProperty("file").GetString()!)).Length >= q.GetProperty("line").GetInt32());
+                Assert.True(File.ReadAllLines(Path.Combine(_folder, q.GetProperty("file").GetString()!)).Length >= q.GetProperty("line")
+                    .GetInt32());
             });
         });
-        Assert.Contains("Where the answers go:", CommandRun.Of("declare", "bramble-bar", "--workshop", _folder).Output, StringComparison.Ordinal);
+        Assert.Contains("Where the answers go:", CommandRun.Of("declare", "bramble-bar", "--workshop", _folder).Output,
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -15,7 +15,8 @@ public sealed class DemoLabelTests : IDisposable
     {
         InstalledProgram.OrSkip("pdftoppm", "dmtxread");
         Assert.Equal(0, CommandRun.Of("demo", "--out", folder, "--on", "2026-11-25").ExitCode);
-        var recipes = Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")).Select(f => Path.GetFileNameWithoutExtension(f)!).ToList();
+        var recipes = Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")).Select(f => Path.GetFileNameWithoutExtension(f)!)
+            .ToList();
         Assert.Equal(8, recipes.Count);
         var read = recipes.Select(recipe => Decode(Path.Combine(folder, recipe, "label.pdf"))).ToList();
         // ~ is FNC1; 01 and fourteen digits the item's number under the example's prefix, 10 the lot.
@@ -23,7 +24,8 @@ public sealed class DemoLabelTests : IDisposable
         Assert.Equal(8, read.Distinct().Count());
     }
 
-    /// <summary>The labels drawn here, read back from their PDFs as any stranger's label is: what was printed is read, and no rule is broken.</summary>
+    /// <summary>The labels drawn here, read back from their PDFs as any stranger's label is: what
+    /// was printed is read, and no rule is broken.</summary>
     [Fact]
     public void The_examples_labels_read_back_from_PDF_say_what_was_printed_and_lack_nothing()
     {
@@ -44,7 +46,8 @@ public sealed class DemoLabelTests : IDisposable
         }
     }
 
-    /// <summary>Dark grounds are the harder case: the symbol stands on a white plate. Libdmtx reads the squares, ZBar the long ones.</summary>
+    /// <summary>Dark grounds are the harder case: the symbol stands on a white plate. Libdmtx
+    /// reads the squares, ZBar the long ones.</summary>
     [Theory]
     [InlineData("bag-seal-fold")]
     [InlineData("bar-2x4")]
@@ -63,13 +66,17 @@ public sealed class DemoLabelTests : IDisposable
         var recipe = Path.Combine(example.Opened.Folder, "recipes", "lip-balm.yaml");
         File.WriteAllLines(recipe, File.ReadAllLines(recipe).Where(l => !l.StartsWith("package:", StringComparison.Ordinal)));
         var label = Path.Combine(folder, "label.pdf");
-        Assert.Equal(0, CommandRun.Of("label", recipe, "--lot", "26R25-01E", "--on", "2026-11-25", "--design", design + "+round+dark", "--out", label).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("label", recipe, "--lot", "26R25-01E", "--on", "2026-11-25", "--design", design + "+round+dark", "--out",
+                label).ExitCode);
         const string lot = "01095214070000551026R25-01E";
         if (design.StartsWith("carton", StringComparison.Ordinal))
         {
             Run("pdftoppm", ["-r", "300", "-png", "-singlefile", label, label]);
             // 11 is the day of making.
-            Assert.Equal([lot, "010952140700005511261125"], Run("zbarimg", ["-q", "--raw", label + ".png"]).Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
+            Assert.Equal([lot, "010952140700005511261125"],
+                Run("zbarimg", ["-q", "--raw", label + ".png"]).Split('\n', StringSplitOptions.RemoveEmptyEntries)
+                    .Order(StringComparer.Ordinal));
         }
         else
         {
@@ -81,13 +88,18 @@ public sealed class DemoLabelTests : IDisposable
     {
         Run("pdftoppm", ["-r", "300", "-png", "-singlefile", pdf, pdf]);
         // Libdmtx takes some patterns for symbols of a few letters; a scanner set for GS1 refuses what does not begin with FNC1.
-        var read = Run("dmtxread", ["-n", "-m5000", "-G126", pdf + ".png"]).Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var read = Run("dmtxread", ["-n", "-m5000", "-G126", pdf + ".png"])
+            .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return read.FirstOrDefault(r => r.StartsWith('~')) ?? string.Join(", ", read);
     }
 
     private static string Run(string tool, string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(tool, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(tool, arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

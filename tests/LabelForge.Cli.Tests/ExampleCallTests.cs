@@ -16,7 +16,8 @@ public sealed class ExampleCallTests
     [Fact]
     public void Every_verb_shows_an_example()
     {
-        var without = Verbs(CommandTree.Root()).Where(v => v.Action is not null && !v.Hidden && !VerbExamples.Of(v).Any()).Select(VerbExamples.PathOf);
+        var without = Verbs(CommandTree.Root()).Where(v => v.Action is not null && !v.Hidden && !VerbExamples.Of(v).Any())
+            .Select(VerbExamples.PathOf);
         Assert.Empty(without);
     }
 
@@ -36,13 +37,19 @@ public sealed class ExampleCallTests
         {
             Assert.Equal(0, Run(folder, "labelforge demo --out shown").Code);
             var workshop = Path.Combine(folder, "shown", "workshop");
-            File.WriteAllText(Path.Combine(workshop, "pieces.csv"), string.Join('\n', "113.2 113.5 114.1 113.0 113.8 114.0 113.3 113.9 113.6 113.1 114.2 113.7".Split(' ')));
+            File.WriteAllText(Path.Combine(workshop, "pieces.csv"),
+                string.Join('\n', "113.2 113.5 114.1 113.0 113.8 114.0 113.3 113.9 113.6 113.1 114.2 113.7".Split(' ')));
             File.WriteAllText(Path.Combine(workshop, "drying.csv"), "0,125.0\n7,121.0\n14,118.4\n21,116.6\n28,115.4\n35,114.6\n");
             File.WriteAllText(Path.Combine(workshop, "delivery.csv"), "material,amount,price\nolive-oil,1 kg,12.00\n");
             foreach (var example in VerbExamples.All.Where(e => !Waiting.Contains(e.Verb)))
             {
-                var asData = VerbExamples.All.Last(e => e.Verb == example.Verb) == example && !NeverData.Contains(example.Verb) && !IsOfTheShell(example.Call);
-                var (code, said) = Run(workshop, asData && !example.Call.Contains("--format", StringComparison.Ordinal) ? $"{example.Call} --format json" : example.Call, asData);
+                var asData = VerbExamples.All.Last(e => e.Verb == example.Verb) == example
+                    && !NeverData.Contains(example.Verb)
+                    && !IsOfTheShell(example.Call);
+                var (code, said) = Run(workshop,
+                    asData && !example.Call.Contains("--format", StringComparison.Ordinal)
+                        ? $"{example.Call} --format json"
+                        : example.Call, asData);
                 // What is for people to read says so.
                 if (asData && code == 2 && said.Contains("--format json", StringComparison.Ordinal))
                     continue;
@@ -95,7 +102,8 @@ public sealed class ExampleCallTests
 
     private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;
 
-    private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) => root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));
+    private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) =>
+        root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));
 
     // Typed into a shell, quotes and all, as a maker types it: the shell makes words of the call, or runs it where it is more
     // than one program's words.
@@ -122,7 +130,11 @@ public sealed class ExampleCallTests
 
     private static (int Code, string Said) Shell(string folder, string line)
     {
-        using var process = Process.Start(new ProcessStartInfo("bash", ["-c", line]) { RedirectStandardOutput = true, WorkingDirectory = folder })!;
+        using var process = Process.Start(new ProcessStartInfo("bash", ["-c", line])
+        {
+            RedirectStandardOutput = true,
+            WorkingDirectory = folder,
+        })!;
         var said = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return (process.ExitCode, said);

@@ -1,6 +1,7 @@
 namespace LabelForge.Cli.Tests;
 
-/// <summary>A market that no code knows, from a folder alone, through the command: declared, drawn, laid on sheets, read back and judged.</summary>
+/// <summary>A market that no code knows, from a folder alone, through the command: declared,
+/// drawn, laid on sheets, read back and judged.</summary>
 public sealed class FifthMarketCommandTests : IDisposable
 {
     private static readonly string Testovia = Path.Combine(AppContext.BaseDirectory, "tv");
@@ -20,7 +21,8 @@ public sealed class FifthMarketCommandTests : IDisposable
         var declared = Run("declare", "first-bar", "--workshop", _folder);
         Assert.StartsWith("Contents of the thing: ", declared.Output, StringComparison.Ordinal);
         foreach (var ending in new[] { "pdf", "svg", "png" })
-            Assert.Equal(0, Run("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", Made($"label.{ending}")).ExitCode);
+            Assert.Equal(0,
+                Run("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--out", Made($"label.{ending}")).ExitCode);
         // Read back: a metric quantity alone, the heading of its folder, and none of its rules broken.
         var read = Run("check", Made("label.pdf"), "--format", "json");
         Assert.Equal(0, read.ExitCode);
@@ -36,8 +38,11 @@ public sealed class FifthMarketCommandTests : IDisposable
     [Fact]
     public void Its_labels_are_laid_on_sheets_and_a_proof_measures_its_rules()
     {
-        Assert.Equal(0, Run("sheet", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--stock", "us-letter-10-2x4in", "--out", Made("sheet.pdf")).ExitCode);
-        Assert.Equal(0, Run("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--proof", "--out", Made("proof.pdf")).ExitCode);
+        Assert.Equal(0,
+            Run("sheet", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--stock", "us-letter-10-2x4in", "--out",
+                Made("sheet.pdf")).ExitCode);
+        Assert.Equal(0,
+            Run("label", "first-bar", "--workshop", _folder, "--lot", "26R26-024", "--proof", "--out", Made("proof.pdf")).ExitCode);
         Assert.Contains("250 ml", CommandRun.Of("quantity", "250 mL", "--market", Testovia).Output, StringComparison.Ordinal);
     }
 
@@ -48,7 +53,8 @@ public sealed class FifthMarketCommandTests : IDisposable
         Directory.CreateDirectory(Made("markets/tv"));
         foreach (var file in Directory.EnumerateFiles(Testovia))
             File.Copy(file, Made($"markets/tv/{Path.GetFileName(file)}"));
-        File.WriteAllText(Made("workshop.yaml"), File.ReadAllText(Made("workshop.yaml")).Replace("market: us", "market: tv", StringComparison.Ordinal));
+        File.WriteAllText(Made("workshop.yaml"),
+            File.ReadAllText(Made("workshop.yaml")).Replace("market: us", "market: tv", StringComparison.Ordinal));
         string[] here = ["--workshop", _folder, "--on", "2026-11-26"];
         Assert.StartsWith("Contents of the thing: ", CommandRun.Of(["declare", "first-bar", .. here]).Output, StringComparison.Ordinal);
         Assert.Equal(0, CommandRun.Of(["batch", "begin", "first-bar=6", .. here]).ExitCode);
@@ -56,7 +62,8 @@ public sealed class FifthMarketCommandTests : IDisposable
         Assert.Matches("first-bar +tv ", CommandRun.Of(["check", "--all", "--market", "all", .. here]).Output);
         // Its name may not be that of a market that ships.
         Directory.Move(Made("markets/tv"), Made("markets/uk"));
-        Assert.Contains("markets/uk/market.yaml", CommandRun.Of(["declare", "first-bar", .. here]).Messages.Replace('\\', '/'), StringComparison.Ordinal);
+        Assert.Contains("markets/uk/market.yaml", CommandRun.Of(["declare", "first-bar", .. here]).Messages.Replace('\\', '/'),
+            StringComparison.Ordinal);
     }
 
     [Fact]

@@ -23,8 +23,10 @@ public class HelpOpensNothingTests
             var run = CommandRun.OfProgram(folder, words);
             Assert.Equal((0, ""), (run.ExitCode, run.Messages));
             Assert.NotEmpty(run.Output);
-            Assert.Equal(["records.db", "workshop.yaml"], Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
-            Assert.Equal(("no books", before), (File.ReadAllText(Path.Combine(folder, "records.db")), File.GetLastWriteTimeUtc(Path.Combine(folder, "records.db"))));
+            Assert.Equal(["records.db", "workshop.yaml"],
+                Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+            Assert.Equal(("no books", before),
+                (File.ReadAllText(Path.Combine(folder, "records.db")), File.GetLastWriteTimeUtc(Path.Combine(folder, "records.db"))));
         }
         finally
         {

@@ -10,7 +10,8 @@ public sealed class HelpTests
     {
         var page = Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "docs", "commands.md");
         var written = CommandRun.Of("help", "--all").Output.ReplaceLineEndings("\n");
-        Assert.True(File.ReadAllText(page).ReplaceLineEndings("\n") == written, "docs/commands.md is old. Write it anew: dotnet run --project src/LabelForge.Cli -- help --all > docs/commands.md");
+        Assert.True(File.ReadAllText(page).ReplaceLineEndings("\n") == written,
+            "docs/commands.md is old. Write it anew: dotnet run --project src/LabelForge.Cli -- help --all > docs/commands.md");
     }
 
     [Fact]
@@ -56,18 +57,22 @@ public sealed class HelpTests
     [Fact]
     public void Help_is_eighty_columns_wide_and_names_kinds_of_values_and_never_a_workshops_own()
     {
-        IEnumerable<System.CommandLine.Command> Under(System.CommandLine.Command c) => [c, .. c.Subcommands.Where(v => !v.Hidden).SelectMany(Under)];
+        IEnumerable<System.CommandLine.Command> Under(System.CommandLine.Command c) =>
+        [c, .. c.Subcommands.Where(v => !v.Hidden).SelectMany(Under)];
         foreach (var verb in Under(CommandTree.Root()))
         {
             var lines = HelpText.Of(verb).Split('\n');
             // An example is copied whole.
-            Assert.All(lines.Where(l => !l.StartsWith("    labelforge ", StringComparison.Ordinal)), l => Assert.InRange(l.Length, 0, HelpText.Width));
-            Assert.DoesNotContain(lines, l => l.Contains("<bramble-bar", StringComparison.Ordinal) || l.Contains("bar-2x4|", StringComparison.Ordinal));
+            Assert.All(lines.Where(l => !l.StartsWith("    labelforge ", StringComparison.Ordinal)),
+                l => Assert.InRange(l.Length, 0, HelpText.Width));
+            Assert.DoesNotContain(lines,
+                l => l.Contains("<bramble-bar", StringComparison.Ordinal) || l.Contains("bar-2x4|", StringComparison.Ordinal));
         }
     }
 
     [Fact]
-    public void The_command_alone_shows_what_it_does() => Assert.Equal((0, CommandRun.Of("--help").Output), (CommandRun.Of().ExitCode, CommandRun.Of().Output));
+    public void The_command_alone_shows_what_it_does() =>
+        Assert.Equal((0, CommandRun.Of("--help").Output), (CommandRun.Of().ExitCode, CommandRun.Of().Output));
 
     [Theory]
     [InlineData("Did you mean label?", "lable", "bramble-bar")]
@@ -75,7 +80,8 @@ public sealed class HelpTests
     [InlineData("gallery needs --out <file>", "gallery", "bramble-bar")]
     [InlineData("declare needs <recipe>: The recipe's file", "declare")]
     [InlineData("--format does not know \"xml\". Write one of: json, text.", "declare", "bramble-bar", "--format", "xml")]
-    [InlineData("\"many\" is not a number that --dpi can use.", "label", "bramble-bar", "--lot", "26R25-01E", "--out", "x.png", "--dpi", "many")]
+    [InlineData("\"many\" is not a number that --dpi can use.", "label", "bramble-bar", "--lot", "26R25-01E", "--out", "x.png", "--dpi",
+        "many")]
     [InlineData("lot does several things: lot new", "lot")]
     [InlineData("Did you mean barcode?", "lot", "bar-code", "26R25-01E")]
     public void A_slip_in_a_call_is_answered_with_what_was_meant(string says, params string[] call)

@@ -13,12 +13,16 @@ public sealed class LotBarcodeTests : IDisposable
     [Theory]
     [InlineData("code128", "pdf", 300, "CODE-128:26R25-01E")]
     [InlineData("code128", "png", 600, "CODE-128:26R25-01E")]
-    [InlineData("gs1-128", "png", 300, "CODE-128:010952132100001811261125172811301026R25-01E", "--gtin", "9521321000018", "--made", "2026-11-25", "--use-by", "2028-11-30")]
+    [InlineData("gs1-128", "png", 300, "CODE-128:010952132100001811261125172811301026R25-01E", "--gtin", "9521321000018", "--made",
+        "2026-11-25", "--use-by", "2028-11-30")]
     [InlineData("gs1-128", "pdf", 600, "CODE-128:01095213210000181026R25-01E", "--gtin", "9521321000018")]
-    [InlineData("datamatrix", "pdf", 300, "~010952132100001811261125172811301026R25-01E", "--gtin", "9521321000018", "--made", "2026-11-25", "--use-by", "2028-11-30")]
+    [InlineData("datamatrix", "pdf", 300, "~010952132100001811261125172811301026R25-01E", "--gtin", "9521321000018", "--made",
+        "2026-11-25", "--use-by", "2028-11-30")]
     [InlineData("datamatrix", "png", 600, "~01095213210000181026R25-01E", "--gtin", "9521321000018")]
-    [InlineData("qr", "png", 300, "QR-Code:https://id.example.com/01/09521321000018/10/26R25-01E?11=261125", "--gtin", "9521321000018", "--made", "2026-11-25", "--link", "https://id.example.com")]
-    [InlineData("qr", "pdf", 600, "QR-Code:https://id.example.com/01/09521321000018/10/26R25-01E", "--gtin", "9521321000018", "--link", "https://id.example.com")]
+    [InlineData("qr", "png", 300, "QR-Code:https://id.example.com/01/09521321000018/10/26R25-01E?11=261125", "--gtin", "9521321000018",
+        "--made", "2026-11-25", "--link", "https://id.example.com")]
+    [InlineData("qr", "pdf", 600, "QR-Code:https://id.example.com/01/09521321000018/10/26R25-01E", "--gtin", "9521321000018", "--link",
+        "https://id.example.com")]
     [InlineData("ean13", "pdf", 300, "EAN-13:9521321000018", "--gtin", "9521321000018")]
     [InlineData("ean13", "png", 300, "EAN-13:9521321000018", "--gtin", "9521321000018")]
     [InlineData("upca", "png", 300, "UPC-A:614141123452", "--gtin", "614141123452")]
@@ -79,7 +83,11 @@ public sealed class LotBarcodeTests : IDisposable
     private static string Run(string tool, params string[] words)
     {
         InstalledProgram.OrSkip(tool);
-        using var process = Process.Start(new ProcessStartInfo(tool, words) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(tool, words)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -10,8 +10,11 @@ public sealed class ManualPageTests
     {
         var root = CommandTree.Root();
         var page = ManualPage.Of(root).ReplaceLineEndings("\n");
-        Assert.All(root.Subcommands.Where(v => !v.Hidden), v => Assert.Contains($"\n.SS {v.Name.Replace("-", "\\-", StringComparison.Ordinal)}\n", page, StringComparison.Ordinal));
-        Assert.All(VerbExamples.All, e => Assert.Contains(e.Call.Replace("\\", "\\e", StringComparison.Ordinal).Replace("-", "\\-", StringComparison.Ordinal), page, StringComparison.Ordinal));
+        Assert.All(root.Subcommands.Where(v => !v.Hidden),
+            v => Assert.Contains($"\n.SS {v.Name.Replace("-", "\\-", StringComparison.Ordinal)}\n", page, StringComparison.Ordinal));
+        Assert.All(VerbExamples.All,
+            e => Assert.Contains(e.Call.Replace("\\", "\\e", StringComparison.Ordinal).Replace("-", "\\-", StringComparison.Ordinal), page,
+                StringComparison.Ordinal));
     }
 
     [Fact]
@@ -19,7 +22,8 @@ public sealed class ManualPageTests
     {
         // man(7): a line that begins with a full stop or an apostrophe is a request.
         string[] requests = [".TH", ".SH", ".SS", ".PP", ".TP", ".B", ".I", ".nf", ".fi", ".RS", ".RE"];
-        var begun = ManualPage.Of(CommandTree.Root()).Split('\n').Where(l => l.StartsWith('.') || l.StartsWith('\'')).Select(l => l.Split(' ')[0]).Distinct();
+        var begun = ManualPage.Of(CommandTree.Root()).Split('\n').Where(l => l.StartsWith('.') || l.StartsWith('\''))
+            .Select(l => l.Split(' ')[0]).Distinct();
         Assert.Empty(begun.Except(requests));
     }
 

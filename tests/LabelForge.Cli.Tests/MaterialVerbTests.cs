@@ -14,7 +14,9 @@ public sealed class MaterialVerbTests : IDisposable
     public void A_suppliers_paper_becomes_a_material_that_a_recipe_can_use()
     {
         var run = CommandRun.Of("material", "New base", "--id", "clear-base", "--replace", "--workshop", _folder,
-            "--declaration", "INGREDIENTS: WATER (AQUA), SORBITOL, GLYCERIN (15-25%), Sodium Stearate 10 - 20 %, Tetra-\nsodium EDTA <1%. May contain: CI 77891.");
+            "--declaration",
+            "INGREDIENTS: WATER (AQUA), SORBITOL, GLYCERIN (15-25%), Sodium Stearate 10 - 20 %, Tetra-\nsodium EDTA <1%. May "
+                + "contain: CI 77891.");
         Assert.Equal((0, ""), (run.ExitCode, run.Messages));
         Assert.Contains("taken as", run.Output, StringComparison.Ordinal);
         var declared = CommandRun.Of("declare", Path.Combine(_folder, "recipes", "first-bar.yaml"));
@@ -40,8 +42,12 @@ public sealed class MaterialVerbTests : IDisposable
     public void A_wrapper_and_a_safety_data_sheet_become_one_material()
     {
         var (paper, sheet) = (Path.Combine(_folder, "wrapper.txt"), Path.Combine(_folder, "sheet.txt"));
-        File.WriteAllText(paper, "New base\nIngredients: Water, Glycerin, Sodium Stearate, Sodium Laureth Sulfate. Contains less than 1% of: Sodium Chloride, Tetrasodium EDTA.");
-        File.WriteAllText(sheet, "SECTION 3: Composition/information on ingredients\nSodium laureth sulfate 9004-82-4 5 - 10 % Eye Irrit. 2, H319\nPhenoxyethanol 122-99-6 < 1 %\nSECTION 4: First aid measures\n");
+        File.WriteAllText(paper,
+            "New base\nIngredients: Water, Glycerin, Sodium Stearate, Sodium Laureth Sulfate. Contains less than 1% of: Sodium Chloride, "
+                + "Tetrasodium EDTA.");
+        File.WriteAllText(sheet,
+            "SECTION 3: Composition/information on ingredients\nSodium laureth sulfate 9004-82-4 5 - 10 % Eye Irrit. 2, "
+                + "H319\nPhenoxyethanol 122-99-6 < 1 %\nSECTION 4: First aid measures\n");
         var run = CommandRun.Of("material", "New base", "--workshop", _folder, "--paper", paper, "--sheet", sheet);
         Assert.Equal((0, ""), (run.ExitCode, run.Messages));
         var yaml = File.ReadAllText(Path.Combine(_folder, "materials", "new-base.yaml"));
@@ -56,7 +62,8 @@ public sealed class MaterialVerbTests : IDisposable
         var run = CommandRun.Of("material", "Moss mica", "--workshop", _folder, "--declaration", "Mica, CI 77288, CI 77891");
         Assert.Equal((0, ""), (run.ExitCode, run.Messages));
         Assert.Contains("told from its names; --kind says otherwise", run.Output, StringComparison.Ordinal);
-        Assert.Contains("kind: colourant", File.ReadAllText(Path.Combine(_folder, "materials", "moss-mica.yaml")), StringComparison.Ordinal);
+        Assert.Contains("kind: colourant", File.ReadAllText(Path.Combine(_folder, "materials", "moss-mica.yaml")),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -73,11 +80,13 @@ public sealed class MaterialVerbTests : IDisposable
     [Fact]
     public void The_JSON_names_what_was_written_and_what_it_was_taken_as()
     {
-        var run = CommandRun.Of("material", "Odd base", "--workshop", _folder, "--dry-run", "--format", "json", "--declaration", "Aqua, Sodium Stearatte 5%");
+        var run = CommandRun.Of("material", "Odd base", "--workshop", _folder, "--dry-run", "--format", "json", "--declaration",
+            "Aqua, Sodium Stearatte 5%");
         using var json = JsonDocument.Parse(run.Output);
         var names = json.RootElement.GetProperty("names");
         Assert.Equal(("Water", "exact"), (names[0].GetProperty("ingredient").GetString(), names[0].GetProperty("match").GetString()));
-        Assert.Equal(("unknown", 5m), (names[1].GetProperty("match").GetString(), names[1].GetProperty("share").GetProperty("low").GetDecimal()));
+        Assert.Equal(("unknown", 5m),
+            (names[1].GetProperty("match").GetString(), names[1].GetProperty("share").GetProperty("low").GetDecimal()));
         Assert.Equal("Sodium Stearate", names[1].GetProperty("nearest")[0].GetString());
         Assert.False(File.Exists(Path.Combine(_folder, "materials", "odd-base.yaml")));
     }

@@ -8,11 +8,14 @@ namespace LabelForge.Cli.Tests;
 public sealed partial class OptionTests
 {
     // What these answer is read by a person, a shell or a browser.
-    private static readonly string[] InWordsAlone = ["completion bash", "completion zsh", "completion fish", "completion powershell", "completion", "help", "serve"];
+    private static readonly string[] InWordsAlone = ["completion bash", "completion zsh", "completion fish", "completion powershell",
+        "completion", "help", "serve"];
 
     [Fact]
     public void Every_verb_answers_in_JSON_or_is_one_that_no_program_reads() =>
-        Assert.Equal(InWordsAlone.Order(StringComparer.Ordinal), Verbs().Where(v => v.Options.All(o => o.Name != "--format")).Select(VerbExamples.PathOf).Concat(InWordsAlone.Where(w => !Known(w))).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(InWordsAlone.Order(StringComparer.Ordinal),
+            Verbs().Where(v => v.Options.All(o => o.Name != "--format")).Select(VerbExamples.PathOf)
+                .Concat(InWordsAlone.Where(w => !Known(w))).Distinct().Order(StringComparer.Ordinal));
 
     [Fact]
     public void What_answers_in_words_alone_says_so()
@@ -25,7 +28,8 @@ public sealed partial class OptionTests
     [Fact]
     public void No_verb_takes_an_option_of_another()
     {
-        string[] all = [.. Verbs().SelectMany(v => v.Options).Select(o => o.Name).Where(o => o is not ("--help" or "--version")).Distinct()];
+        string[] all = [.. Verbs().SelectMany(v => v.Options).Select(o => o.Name).Where(o => o is not ("--help" or "--version"))
+            .Distinct()];
         Assert.True(all.Length > 80, $"{all.Length} options");
         var root = CommandTree.Root();
         foreach (var verb in Verbs())
@@ -33,7 +37,8 @@ public sealed partial class OptionTests
             var path = VerbExamples.PathOf(verb);
             foreach (var option in all.Except(verb.Options.Select(o => o.Name)))
             {
-                foreach (var call in new[] { root.Parse([.. path.Split(' '), option, "1"], CommandTree.Reading), root.Parse([.. path.Split(' '), option], CommandTree.Reading) })
+                foreach (var call in new[] { root.Parse([.. path.Split(' '), option, "1"], CommandTree.Reading),
+                    root.Parse([.. path.Split(' '), option], CommandTree.Reading) })
                 {
                     Assert.True(CallMessages.IsWrong(call), $"{path} took {option}");
                     Assert.StartsWith($"{path} takes no {option}", CallMessages.Of(call), StringComparison.Ordinal);
@@ -48,7 +53,9 @@ public sealed partial class OptionTests
     {
         var unread = new List<string>();
         var declared = 0;
-        foreach (var file in Directory.EnumerateFiles(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "src", "LabelForge.Cli"), "*.cs", SearchOption.AllDirectories).Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && Path.GetFileName(f) != "Shared.cs"))
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "src", "LabelForge.Cli"),
+            "*.cs", SearchOption.AllDirectories)
+            .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && Path.GetFileName(f) != "Shared.cs"))
         {
             var text = File.ReadAllText(file);
             foreach (var name in Declared(text))
@@ -60,10 +67,13 @@ public sealed partial class OptionTests
             // Those that the verbs on the books share: each method that adds them reads them.
             foreach (var method in text.Split("public static Command ").Skip(1))
             {
-                foreach (var (adds, reads) in new[] { (@"options\.Add(Asking)?To\(", "Note"), (@"options\.Add(Asking|File)?To\(", "By"), (@"options\.Add(Asking|File)?To\(|dated: true", "On"), (@"options\.Add(Asking|Sure)To\(", "Ask") })
+                foreach (var (adds, reads) in new[] { (@"options\.Add(Asking)?To\(", "Note"), (@"options\.Add(Asking|File)?To\(", "By"),
+                    (@"options\.Add(Asking|File)?To\(|dated: true", "On"), (@"options\.Add(Asking|Sure)To\(", "Ask") })
                 {
                     if (Regex.IsMatch(method, adds) && !method.Contains($"options.{reads}(r", StringComparison.Ordinal))
-                        unread.Add($"{Path.GetFileName(file)}: {method[..method.IndexOf('(', StringComparison.Ordinal)]} takes and does not ask for {reads}");
+                        unread.Add(
+                            $"{Path.GetFileName(file)}: {method[..method.IndexOf('(', StringComparison.Ordinal)]} takes and does "
+                                + $"not ask for {reads}");
                 }
             }
         }
@@ -85,6 +95,7 @@ public sealed partial class OptionTests
     [GeneratedRegex(@"var (\w+) = new Option<")]
     private static partial Regex SingleOption();
 
-    [GeneratedRegex(@"(?:private (?:static )?readonly Option<[^>]+(?:>|\[\]>)|var) (\w+) = (?:new\(""--|Shared\.(?!RecipeArgument|Open|Need|Date|Products|MarketOf|SetNamed|OnMarket|IsJson))")]
+    [GeneratedRegex(@"(?:private (?:static )?readonly Option<[^>]+(?:>|\[\]>)|var) (\w+) = "
+        + @"(?:new\(""--|Shared\.(?!RecipeArgument|Open|Need|Date|Products|MarketOf|SetNamed|OnMarket|IsJson))")]
     private static partial Regex SharedOptions();
 }

@@ -13,7 +13,8 @@ public sealed class PackageAskedTests : IDisposable
         var check = CommandRun.Of("check", file, "--lot", "26R25-01E", "--on", "2026-11-25");
         Assert.Contains("package.missing", check.Output);
         Assert.Contains("package: { shape: bar, size: 3.25x2.25x1 in }", check.Output);
-        var label = CommandRun.Of("label", file, "--lot", "26R25-01E", "--on", "2026-11-25", "--out", Path.Combine(_example.Opened.Folder, "label.pdf"));
+        var label = CommandRun.Of("label", file, "--lot", "26R25-01E", "--on", "2026-11-25", "--out",
+            Path.Combine(_example.Opened.Folder, "label.pdf"));
         Assert.Contains("package: { shape: bar, size: 3.25x2.25x1 in }", label.Messages);
     }
 

@@ -52,7 +52,8 @@ public sealed class SheetCommandTests : IDisposable
     {
         Assert.Equal(0, Sheet("--serial", "8..12").ExitCode);
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(Path.Combine(_folder, "sheet.pdf"));
-        var numbers = pdf.GetPage(1).GetWords().Select(w => w.Text).Where(t => t.StartsWith("26R25-01E/", StringComparison.Ordinal)).Distinct();
+        var numbers = pdf.GetPage(1).GetWords().Select(w => w.Text).Where(t => t.StartsWith("26R25-01E/", StringComparison.Ordinal))
+            .Distinct();
         Assert.Equal(["26R25-01E/08", "26R25-01E/09", "26R25-01E/10", "26R25-01E/11", "26R25-01E/12"], numbers.Order());
     }
 
@@ -65,7 +66,10 @@ public sealed class SheetCommandTests : IDisposable
         var output = Path.Combine(_folder, "long.pdf");
         File.WriteAllText(output, "%PDF-1.7 older");
         // Where the tests run in the background of a script, an interrupt is ignored by all that they start, unless it is set back.
-        var start = new ProcessStartInfo(OperatingSystem.IsLinux() ? "env" : "dotnet", [.. OperatingSystem.IsLinux() ? new[] { "--default-signal", "dotnet" } : [], Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "sheet", _bar, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--serial", "1..90000", "--out", output])
+        var start = new ProcessStartInfo(OperatingSystem.IsLinux() ? "env" : "dotnet",
+            [.. OperatingSystem.IsLinux() ? new[] { "--default-signal", "dotnet" } : [],
+                Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "sheet", _bar, "--lot", "26R25-01E", "--stock",
+                "us-letter-10-2x4in", "--serial", "1..90000", "--out", output])
         {
             RedirectStandardError = true,
             RedirectStandardOutput = true,
@@ -104,7 +108,9 @@ public sealed class SheetCommandTests : IDisposable
     {
         var page = Path.Combine(_folder, "page.pdf");
         Assert.Equal(0, CommandRun.Of("calibrate", "--stock", "us-letter-10-2x4in", "--out", page, "--workshop", _folder).ExitCode);
-        Assert.Equal(0, CommandRun.Of("calibrate", "--stock", "us-letter-10-2x4in", "--printer", "den", "--ruler", "169.15,220", "--workshop", _folder).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("calibrate", "--stock", "us-letter-10-2x4in", "--printer", "den", "--ruler", "169.15,220", "--workshop",
+                _folder).ExitCode);
         Assert.Contains("stretch: 0.5,0", File.ReadAllText(Path.Combine(_folder, "printers", "den.yaml")));
         Assert.Equal(2, CommandRun.Of("calibrate", "--workshop", _folder).ExitCode);
     }
@@ -113,7 +119,8 @@ public sealed class SheetCommandTests : IDisposable
     public void Own_stock_is_listed_and_drawn()
     {
         Directory.CreateDirectory(Path.Combine(_folder, "stock"));
-        File.WriteAllText(Path.Combine(_folder, "stock", "mine.yaml"), "name: Mine\nsource: measured\nbasis: measured\nkind: roll\nwidth: 50 mm\nheight: 30 mm\n");
+        File.WriteAllText(Path.Combine(_folder, "stock", "mine.yaml"),
+            "name: Mine\nsource: measured\nbasis: measured\nkind: roll\nwidth: 50 mm\nheight: 30 mm\n");
         Assert.Contains("(your own)", CommandRun.Of("stock", "--workshop", _folder).Output);
         var drawing = Path.Combine(_folder, "mine.svg");
         Assert.Equal(0, CommandRun.Of("stock", "--show", "mine", "--workshop", _folder, "--out", drawing).ExitCode);
@@ -123,7 +130,8 @@ public sealed class SheetCommandTests : IDisposable
     private CommandRun Sheet(params string[] words)
     {
         string[] recipe = words.Contains("--fill") ? [] : [_bar];
-        return CommandRun.Of(["sheet", .. recipe, "--workshop", _folder, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--out", Path.Combine(_folder, "sheet.pdf"), .. words]);
+        return CommandRun.Of(["sheet", .. recipe, "--workshop", _folder, "--lot", "26R25-01E", "--stock", "us-letter-10-2x4in", "--out",
+            Path.Combine(_folder, "sheet.pdf"), .. words]);
     }
 
     private CommandRun Label(params string[] words) => CommandRun.Of(["label", _bar, "--lot", "26R25-01E", .. words]);

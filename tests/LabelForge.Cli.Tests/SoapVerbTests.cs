@@ -14,7 +14,9 @@ public sealed class SoapVerbTests(ExampleWorkshop example) : IClassFixture<Examp
         using var json = JsonDocument.Parse(run.Output);
         var root = json.RootElement;
         // 770 g of oils and 109.345 g of lye: 60 g of shea at 177.5 mg KOH/g, the middle of 160 to 195.
-        Assert.Equal(879.345m, decimal.Round(root.GetProperty("made").EnumerateArray().Sum(s => s.GetProperty("grams").GetProperty("middle").GetDecimal()), 3));
+        Assert.Equal(879.345m,
+            decimal.Round(root.GetProperty("made").EnumerateArray().Sum(s => s.GetProperty("grams").GetProperty("middle").GetDecimal()),
+                3));
         Assert.Equal(5m, decimal.Round(root.GetProperty("superfatPercent").GetProperty("middle").GetDecimal(), 9));
         Assert.Equal(985m, root.GetProperty("finishedGrams").GetDecimal());
     }
@@ -32,7 +34,8 @@ public sealed class SoapVerbTests(ExampleWorkshop example) : IClassFixture<Examp
 
     [Fact]
     public void The_declaration_of_the_example_names_what_came_out() => Assert.StartsWith(
-        "Ingredients: Sodium Olivate, Sodium Cocoate, Water, Glycerin, Sodium Shea Butterate, Sodium Castorate, Olea Europaea (Olive) Fruit Oil, Cocos Nucifera (Coconut) Oil",
+        "Ingredients: Sodium Olivate, Sodium Cocoate, Water, Glycerin, Sodium Shea Butterate, Sodium Castorate, Olea Europaea (Olive) "
+            + "Fruit Oil, Cocos Nucifera (Coconut) Oil",
         CommandRun.Of("declare", Bar).Output);
 
     [Fact]

@@ -2,7 +2,8 @@ using System.Text.Json;
 
 namespace LabelForge.Cli.Tests;
 
-/// <summary>An overdose at the bench breaks the same limits as one in the recipe: at weighing, at closing, in the check and before printing.</summary>
+/// <summary>An overdose at the bench breaks the same limits as one in the recipe: at weighing, at
+/// closing, in the check and before printing.</summary>
 public sealed class WeighedLotTests : IDisposable
 {
     private const string On = "2026-11-25";
@@ -11,10 +12,15 @@ public sealed class WeighedLotTests : IDisposable
 
     public WeighedLotTests()
     {
-        Write("workshop.yaml", "business: Rooksedge Bodycare\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US }\ncontact: { phone: \"555-0100\" }\nmarket: us\n");
+        Write("workshop.yaml",
+            "business: Rooksedge Bodycare\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US "
+                + "}\ncontact: { phone: \"555-0100\" }\nmarket: us\n");
         Write("materials/base.yaml", "name: Base\nkind: base\ncontains:\n  - Glycerin: 60 %\n  - Water: 40 %\n");
-        Write("materials/scent.yaml", "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\n");
-        Write("recipes/bar.yaml", "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 980 g }\n  - { use: scent, amount: 20 g }\npieces: 8\nnet: 113 g\n");
+        Write("materials/scent.yaml",
+            "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\n");
+        Write("recipes/bar.yaml",
+            "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 980 g }\n  - { use: scent, "
+                + "amount: 20 g }\npieces: 8\nnet: 113 g\n");
         Assert.Equal(0, Run("batch", "start", "bar", "--lot", Lot).ExitCode);
     }
 
@@ -42,7 +48,8 @@ public sealed class WeighedLotTests : IDisposable
         var closed = Run("batch", "close", Lot, "--made", "8", "--format", "json");
         Assert.Equal(1, closed.ExitCode);
         using (var json = JsonDocument.Parse(closed.Output))
-            Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(), f => f.GetProperty("rule").GetString() == "fragrance.over-limit");
+            Assert.Contains(json.RootElement.GetProperty("findings").EnumerateArray(),
+                f => f.GetProperty("rule").GetString() == "fragrance.over-limit");
 
         var check = Run("check", "bar", "--lot", Lot);
         Assert.Equal(1, check.ExitCode);

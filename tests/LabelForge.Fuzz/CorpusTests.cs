@@ -27,7 +27,9 @@ public sealed class CorpusTests(ITestOutputHelper output)
         var folder = Path.Combine(Path.GetDirectoryName(Here())!, "corpus", target);
         var corpus = Directory.EnumerateFiles(folder).Order(StringComparer.Ordinal).Select(File.ReadAllBytes).ToList();
         Assert.NotEmpty(corpus);
-        var seconds = Environment.GetEnvironmentVariable("LABELFORGE_FUZZ_SECONDS") is { } text ? int.Parse(text, CultureInfo.InvariantCulture) : 0;
+        var seconds = Environment.GetEnvironmentVariable("LABELFORGE_FUZZ_SECONDS") is { } text
+            ? int.Parse(text, CultureInfo.InvariantCulture)
+            : 0;
         var seed = seconds > 0 ? Environment.TickCount : Seed;
         var loop = new FuzzLoop(target, Instrumented.Target(target), corpus, new Mutation(seed, AllTargets.WordsOf(target)));
         var begun = System.Diagnostics.Stopwatch.StartNew();
@@ -35,7 +37,8 @@ public sealed class CorpusTests(ITestOutputHelper output)
         try
         {
             var run = loop.Run(i => seconds > 0 ? DateTime.UtcNow < until : i < made);
-            output.WriteLine($"{target}: {run} inputs, {loop.Joined.Count} new, {loop.Coverage} marks of coverage, {begun.Elapsed.TotalSeconds:0.0} s, slowest {loop.Slowest.Time.TotalMilliseconds:0} ms");
+            output.WriteLine(
+                $"{target}: {run} inputs, {loop.Joined.Count} new, {loop.Coverage} marks of coverage, {begun.Elapsed.TotalSeconds:0.0} s, slowest {loop.Slowest.Time.TotalMilliseconds:0} ms");
             Assert.True(loop.Coverage > 100, "The branches of the code under test are marked.");
         }
         finally

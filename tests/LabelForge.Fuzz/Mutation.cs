@@ -9,7 +9,8 @@ public sealed class Mutation(int seed, IReadOnlyList<string> words)
     public const int Longest = 4096;
 
     private static readonly string[] Everywhere =
-        ["79228162514264337593543950335", "0", "-1", "1e9", "99999999999", "0.0000000001", "%", "\"", "'", "\n", "\r", "\t", "\u00A0", "\u202E", "\u0301", "\uFEFF", "\uD83E\uDDFC", ";", ",", "(", ")", "[", "]", "{", "}", "\u0663"];
+        ["79228162514264337593543950335", "0", "-1", "1e9", "99999999999", "0.0000000001", "%", "\"", "'", "\n", "\r", "\t", "\u00A0",
+            "\u202E", "\u0301", "\uFEFF", "\uD83E\uDDFC", ";", ",", "(", ")", "[", "]", "{", "}", "\u0663"];
 
     private readonly Random _random = new(seed);
 

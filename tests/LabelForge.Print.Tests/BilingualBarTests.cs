@@ -20,7 +20,8 @@ public sealed class BilingualBarTests : IDisposable
         Assert.DoesNotContain("701.3(p)", not.Write, StringComparison.Ordinal);
         var layout = Assert.IsType<Fit.Fits>(Job("bar-bilingual-4x3").Fit).Layout;
         Assert.DoesNotContain(layout.LeftOut, l => l.Contains("left out", StringComparison.Ordinal));
-        Assert.All(layout.Texts.Where(t => t.Role is Role.Ingredients or Role.Identity or Role.Responsible or Role.Directions or Role.Warnings),
+        Assert.All(layout.Texts
+            .Where(t => t.Role is Role.Ingredients or Role.Identity or Role.Responsible or Role.Directions or Role.Warnings),
             t => Assert.True(t.LetterHeight.Millimetres >= 1.6m, $"{t.Role}: {t.LetterHeight.Millimetres} mm"));
         Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, c.Sentence));
     }
@@ -37,9 +38,16 @@ public sealed class BilingualBarTests : IDisposable
 
     private LabelJob Job(string? design)
     {
-        Write("workshop.yaml", "business: Pebble Cove Soapworks\nplace: { street: 1 Example Lane, city: Exampleton, region: ON, postcode: \"K0A 0A0\", country: CA }\ncontact: { phone: \"555-0100\", web: pebblecove.example }\nmarket: ca\n");
-        Write("materials/base.yaml", "name: Clear base\nkind: base\ncontains: [Glycerin, Aqua, Sodium Stearate, Sorbitol, Sodium Laurate, Propylene Glycol, Sodium Laureth Sulfate, Sodium Chloride, Sodium Myristate, Tetrasodium EDTA, Tetrasodium Etidronate, Butyrospermum Parkii Butter]\n");
-        Write("materials/scent.yaml", "name: Fen scent\nkind: fragrance\ncontains: Fragrance\nallergens: { Linalool: 12 %, Limonene: 8 %, Citronellol: 3-5 %, Linalyl Acetate: 9 %, Coumarin: 1 % }\n");
+        Write("workshop.yaml",
+            "business: Pebble Cove Soapworks\nplace: { street: 1 Example Lane, city: Exampleton, region: ON, postcode: \"K0A 0A0\", "
+                + "country: CA }\ncontact: { phone: \"555-0100\", web: pebblecove.example }\nmarket: ca\n");
+        Write("materials/base.yaml",
+            "name: Clear base\nkind: base\ncontains: [Glycerin, Aqua, Sodium Stearate, Sorbitol, Sodium Laurate, Propylene Glycol, Sodium "
+                + "Laureth Sulfate, Sodium Chloride, Sodium Myristate, Tetrasodium EDTA, Tetrasodium Etidronate, Butyrospermum "
+                + "Parkii Butter]\n");
+        Write("materials/scent.yaml",
+            "name: Fen scent\nkind: fragrance\ncontains: Fragrance\nallergens: { Linalool: 12 %, Limonene: 8 %, Citronellol: 3-5 %, "
+                + "Linalyl Acetate: 9 %, Coumarin: 1 % }\n");
         Write("materials/mica.yaml", "name: Heather mica\nkind: colourant\ncontains: [Mica, Titanium Dioxide, Iron Oxides]\n");
         Write("recipes/fen.yaml", """
             name: Fen Meadow
@@ -60,7 +68,8 @@ public sealed class BilingualBarTests : IDisposable
                 warnings: ["Pour usage externe seulement. Éviter le contact avec les yeux. Cesser l'emploi en cas d'irritation."]
             """);
         var workshop = Workshop.Open(folder.FullName);
-        return LabelJob.Prepare(Product.Planned(workshop, workshop.Recipe("fen")), Market.Ca, design, LotCode.Parse("26R25-01E").Value, new DateOnly(2026, 11, 26));
+        return LabelJob.Prepare(Product.Planned(workshop, workshop.Recipe("fen")), Market.Ca, design, LotCode.Parse("26R25-01E").Value,
+            new DateOnly(2026, 11, 26));
     }
 
     private void Write(string name, string text)

@@ -20,7 +20,8 @@ public sealed class CalibrationTests : IDisposable
         var path = Path.Combine(_folder, "page.pdf");
         CalibrationPage.WritePdf(path, stock, Printer.Unknown);
         using var pdf = PdfDocument.Open(path);
-        var boxes = pdf.GetPage(1).Paths.Where(p => p.IsStroked && p.SelectMany(s => s.Commands).Count() == 2).Select(p => p.GetBoundingRectangle()!.Value).ToList();
+        var boxes = pdf.GetPage(1).Paths.Where(p => p.IsStroked && p.SelectMany(s => s.Commands).Count() == 2)
+            .Select(p => p.GetBoundingRectangle()!.Value).ToList();
         Assert.Equal(across, boxes.Max(b => b.Width) * 25.4 / 72, 0.05);
         Assert.Equal(down, boxes.Max(b => b.Height) * 25.4 / 72, 0.05);
     }

@@ -22,9 +22,14 @@ public class ConstraintTests
     [Fact]
     public void The_rules_that_bind_are_those_that_a_longer_list_of_ingredients_runs_into()
     {
-        var longer = Samples.Bar with { Ingredients = [.. Samples.Bar.Ingredients, "Sodium Hydroxide", "Citric Acid", "Tocopherol", "Helianthus Annuus (Sunflower) Seed Oil"] };
+        var longer = Samples.Bar with
+        {
+            Ingredients = [.. Samples.Bar.Ingredients, "Sodium Hydroxide", "Citric Acid", "Tocopherol",
+            "Helianthus Annuus (Sunflower) Seed Oil"]
+        };
         var layout = LabelFitter.Fit(LabelDesign.Load("bar-2x4"), longer, Samples.Block()).OrRefuse();
-        Assert.Contains(layout.Constraints, c => c.Id == "ingredients.letter-height" && c.Margin < Rule("ingredients.letter-height").Margin + 0.001m);
+        Assert.Contains(layout.Constraints,
+            c => c.Id == "ingredients.letter-height" && c.Margin < Rule("ingredients.letter-height").Margin + 0.001m);
         Assert.All(layout.Constraints.Where(c => c.Binds), c => Assert.InRange(c.Margin, -0.0002m, c.Limit * 0.01m));
     }
 
@@ -32,7 +37,9 @@ public class ConstraintTests
     public void The_bottom_of_the_panel_is_measured_in_its_own_height()
     {
         var path = Path.GetTempFileName();
-        File.WriteAllText(path, "name: Mine\nwidth: 3 in\nheight: 3 in\npanels:\n  front: { width: 3 in, height: 3 in, padding: 3 mm, elements: [ { role: net-quantity, place: bottom } ] }\n");
+        File.WriteAllText(path,
+            "name: Mine\nwidth: 3 in\nheight: 3 in\npanels:\n  front: { width: 3 in, height: 3 in, padding: 3 mm, elements: [ { role: "
+                + "net-quantity, place: bottom } ] }\n");
         var layout = LabelFitter.Fit(LabelDesign.LoadFile(path, "mine.yaml"), Samples.Bar).OrRefuse();
         File.Delete(path);
         var rule = layout.Constraints.Single(c => c.Id == "net-quantity.bottom-of-panel");

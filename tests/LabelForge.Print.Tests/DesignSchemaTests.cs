@@ -21,7 +21,8 @@ public sealed class DesignSchemaTests
 
     [Theory]
     [InlineData("{ name: A, width: 4 in, height: 2 in, panels: { front: { width: 4 in, height: 2 in, colour: red } } }")]
-    [InlineData("{ name: A, width: 4 in, height: 2 in, panels: { front: { width: 4 in, height: 2 in, elements: [ { role: slogan } ] } } }")]
+    [InlineData("{ name: A, width: 4 in, height: 2 in, panels: { front: { width: 4 in, height: 2 in, elements: [ { role: "
+        + "slogan } ] } } }")]
     [InlineData("{ name: A, width: 4 in, height: 2 in }")]
     [InlineData("{ name: A, width: 4, height: 2 in, panels: { front: { width: 4 in, height: 2 in } } }")]
     public void What_the_reader_refuses_the_schema_refuses(string yaml)
@@ -48,11 +49,15 @@ public sealed class DesignSchemaTests
         Assert.Equal(DesignFile.DesignKeys.Order(), Keys(root));
         Assert.Equal(DesignFile.PanelKeys.Order(), Keys(parts.GetProperty("panel")));
         Assert.Equal(DesignFile.ElementKeys.Order(), Keys(parts.GetProperty("element")));
-        Assert.Equal(Roles.Names, parts.GetProperty("element").GetProperty("properties").GetProperty("role").GetProperty("enum").EnumerateArray().Select(v => v.GetString()!));
-        Assert.Equal(DesignStyle.Known.Order(), root.GetProperty("properties").GetProperty("style").GetProperty("enum").EnumerateArray().Select(v => v.GetString()!).Order());
+        Assert.Equal(Roles.Names,
+            parts.GetProperty("element").GetProperty("properties").GetProperty("role").GetProperty("enum").EnumerateArray()
+                .Select(v => v.GetString()!));
+        Assert.Equal(DesignStyle.Known.Order(),
+            root.GetProperty("properties").GetProperty("style").GetProperty("enum").EnumerateArray().Select(v => v.GetString()!).Order());
     }
 
-    private static IEnumerable<string> Keys(JsonElement part) => part.GetProperty("properties").EnumerateObject().Select(p => p.Name).Order();
+    private static IEnumerable<string> Keys(JsonElement part) =>
+        part.GetProperty("properties").EnumerateObject().Select(p => p.Name).Order();
 
     private static JsonElement Json(string yaml)
     {
@@ -60,5 +65,6 @@ public sealed class DesignSchemaTests
         return JsonSerializer.Deserialize<JsonElement>(new SerializerBuilder().JsonCompatible().Build().Serialize(read));
     }
 
-    private static string Templates([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "templates"));
+    private static string Templates([CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "templates"));
 }

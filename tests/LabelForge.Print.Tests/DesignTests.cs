@@ -17,14 +17,16 @@ public class DesignTests
     public static TheoryData<string> Looks =>
     [
         .. LabelDesign.Known,
-        .. new[] { "bar-2x4", "tin-lid-2in" }.SelectMany(d => DesignStyle.Known.SelectMany(s => new[] { $"{d}+{s}+light", $"{d}+{s}+dark" })),
+        .. new[] { "bar-2x4", "tin-lid-2in" }
+            .SelectMany(d => DesignStyle.Known.SelectMany(s => new[] { $"{d}+{s}+light", $"{d}+{s}+dark" })),
     ];
 
     // Pictures of the first three pairs of types; what the others do is measured, and seen on arranged fronts.
     public static TheoryData<string> Pictures =>
     [
         .. LabelDesign.Known,
-        .. new[] { "bar-2x4", "tin-lid-2in" }.SelectMany(d => new[] { "plain", "bookish", "round" }.SelectMany(s => new[] { $"{d}+{s}+light", $"{d}+{s}+dark" })),
+        .. new[] { "bar-2x4", "tin-lid-2in" }
+            .SelectMany(d => new[] { "plain", "bookish", "round" }.SelectMany(s => new[] { $"{d}+{s}+light", $"{d}+{s}+dark" })),
     ];
 
     /// <summary>Every design with invented words, drawn and held against a picture that a person approved.</summary>
@@ -56,7 +58,10 @@ public class DesignTests
     public void Every_design_fits_a_stock_that_ships(string id)
     {
         var design = LabelDesign.Load(id);
-        Assert.Contains(LabelStock.All, s => (s.Shape == StockShape.Round) == design.Round && s.LabelWidth.CompareTo(design.Width) >= 0 && s.LabelHeight.CompareTo(design.Height) >= 0);
+        Assert.Contains(LabelStock.All,
+            s => (s.Shape == StockShape.Round) == design.Round
+                && s.LabelWidth.CompareTo(design.Width) >= 0
+                && s.LabelHeight.CompareTo(design.Height) >= 0);
     }
 
     [Fact] // WCAG 2.2, contrast ratio: black on white is 21, #777777 on white 4.48.
@@ -71,7 +76,9 @@ public class DesignTests
     {
         var bar = Quantities.Package.Parse("bar", "3x2x1.5 in").Value!;
         Assert.Equal(2 * 50.8m + 2 * 38.1m + 10m, LabelDesign.Load("bar-band", bar).Width.Millimetres);
-        Assert.Contains("for a box", Assert.Throws<Measures.InputException>(() => LabelDesign.Load("bar-band", Quantities.Package.Parse("jar", "3x2 in").Value)).Message);
+        Assert.Contains("for a box",
+            Assert.Throws<Measures.InputException>(() => LabelDesign.Load("bar-band",
+                Quantities.Package.Parse("jar", "3x2 in").Value)).Message);
     }
 
     private static LabelLayout Draw(string id)
@@ -85,17 +92,27 @@ public class DesignTests
             Origin = "Made in Ruritania",
             CartonCount = "24 pieces",
         };
-        if (id.StartsWith("dip-", StringComparison.Ordinal) || id.StartsWith("lip-", StringComparison.Ordinal) || id.StartsWith("tin-", StringComparison.Ordinal) || id == "bar-back-1x2.625")
-            content = content with { Ingredients = content.Ingredients[..7], Warnings = ["Stop using it if skin is irritated."], Floors = Samples.Floors(Samples.ThirtySecond) };
+        if (id.StartsWith("dip-", StringComparison.Ordinal)
+            || id.StartsWith("lip-", StringComparison.Ordinal)
+            || id.StartsWith("tin-", StringComparison.Ordinal) || id == "bar-back-1x2.625")
+            content = content with
+            {
+                Ingredients = content.Ingredients[..7],
+                Warnings = ["Stop using it if skin is irritated."],
+                Floors = Samples.Floors(Samples.ThirtySecond),
+            };
         if (id == "bar-back-1x2.625")
             content = content with { Ingredients = content.Ingredients[..5] };
         var wide = Samples.Block(80m, 13m, "(01)09521321000018(10)7MQ4-K");
-        var extras = new LabelExtras(ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.LotBarcode, wide).Add(Role.DateBarcode, wide), LabelExtras.None.Art);
+        var extras = new LabelExtras(ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.LotBarcode, wide).Add(Role.DateBarcode, wide),
+            LabelExtras.None.Art);
         return LabelFitter.Fit(LabelDesign.Load(id), content, Samples.Block(), extras).OrRefuse();
     }
 
     private static bool Differs(SKColor a, SKColor b) =>
-        Math.Abs(a.Red - b.Red) > MostDifference || Math.Abs(a.Green - b.Green) > MostDifference || Math.Abs(a.Blue - b.Blue) > MostDifference;
+        Math.Abs(a.Red - b.Red) > MostDifference
+            || Math.Abs(a.Green - b.Green) > MostDifference
+            || Math.Abs(a.Blue - b.Blue) > MostDifference;
 
     private static string Folder()
     {

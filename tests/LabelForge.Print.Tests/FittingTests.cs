@@ -59,7 +59,8 @@ public class FittingTests
     [Fact]
     public void A_barcode_without_room_is_left_out_and_said_so()
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"), Samples.Bar with { Floors = Samples.Floors(Samples.ThirtySecond) }, Samples.Block(60m, 15m)).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"),
+            Samples.Bar with { Floors = Samples.Floors(Samples.ThirtySecond) }, Samples.Block(60m, 15m)).OrRefuse();
         Assert.Contains(layout.LeftOut, l => l.StartsWith("The barcode", StringComparison.Ordinal));
         Assert.DoesNotContain(layout.Bars, b => b.Height > 20);
     }
@@ -67,16 +68,19 @@ public class FittingTests
     [Fact]
     public void What_a_design_has_no_place_for_is_reported()
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"), Samples.Bar with { Floors = Samples.Floors(Samples.ThirtySecond), Directions = "Lather." }).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-1x2.625"),
+            Samples.Bar with { Floors = Samples.Floors(Samples.ThirtySecond), Directions = "Lather." }).OrRefuse();
         Assert.Contains(layout.LeftOut, l => l.Contains("directions", StringComparison.Ordinal));
     }
 
     [Fact] // 21 CFR 701.13(f): at least the height of its lettering above and below.
     public void The_net_quantity_has_clear_space_above_it()
     {
-        var layout = LabelFitter.Fit(Bar, Samples.Bar with { Identity = "A very long statement of identity that needs two lines" }).OrRefuse();
+        var layout = LabelFitter.Fit(Bar, Samples.Bar with { Identity = "A very long statement of identity that needs two lines" })
+            .OrRefuse();
         var net = layout.Texts.Single(t => t.Role == Role.NetQuantity);
-        var above = layout.Texts.Where(t => t != net && t.X.Millimetres < Bar.Panels.Single(p => p.Principal).Width.Millimetres).Max(t => t.Y.Millimetres + t.Height.Millimetres);
+        var above = layout.Texts.Where(t => t != net && t.X.Millimetres < Bar.Panels.Single(p => p.Principal).Width.Millimetres)
+            .Max(t => t.Y.Millimetres + t.Height.Millimetres);
         Assert.True(net.Y.Millimetres - above >= net.LetterHeight.Millimetres);
     }
 
@@ -96,7 +100,8 @@ public class FittingTests
     public void A_design_that_cannot_be_used_is_refused_at_its_line(string element, string told)
     {
         var path = Path.GetTempFileName();
-        File.WriteAllText(path, $"name: Mine\nwidth: 2 in\nheight: 2 in\npanels:\n  front: {{ width: 2 in, height: 2 in, elements: [{{ {element} }}] }}\n");
+        File.WriteAllText(path,
+            $"name: Mine\nwidth: 2 in\nheight: 2 in\npanels:\n  front: {{ width: 2 in, height: 2 in, elements: [{{ {element} }}] }}\n");
         Assert.Contains(told, Assert.Throws<InputException>(() => LabelDesign.LoadFile(path, "mine.yaml")).Message);
         File.Delete(path);
     }
@@ -104,14 +109,17 @@ public class FittingTests
     private static LabelDesign OnePanel(string side, string place)
     {
         var path = Path.GetTempFileName();
-        File.WriteAllText(path, $"name: Mine\nwidth: {side}\nheight: {side}\npanels:\n  front:\n    width: {side}\n    height: {side}\n    padding: 3 mm\n    elements:\n      - {{ role: net-quantity, place: {place} }}\n");
+        File.WriteAllText(path,
+            $"name: Mine\nwidth: {side}\nheight: {side}\npanels:\n  front:\n    width: {side}\n    height: {side}\n    padding: 3 mm\n    "
+                + $"elements:\n      - {{ role: net-quantity, place: {place} }}\n");
         var design = LabelDesign.LoadFile(path, "mine.yaml");
         File.Delete(path);
         return design;
     }
 
     private static bool Inside(PlacedText t, LabelLayout l) =>
-        t.X.Millimetres + t.Width.Millimetres <= l.Design.Width.Millimetres && t.Y.Millimetres + t.Height.Millimetres <= l.Design.Height.Millimetres;
+        t.X.Millimetres + t.Width.Millimetres <= l.Design.Width.Millimetres
+            && t.Y.Millimetres + t.Height.Millimetres <= l.Design.Height.Millimetres;
 
     private static IEnumerable<(PlacedText, PlacedText)> Pairs(IEnumerable<PlacedText> texts) =>
         texts.SelectMany((a, i) => texts.Skip(i + 1).Select(b => (a, b)));

@@ -33,7 +33,13 @@ public class HyphenationTests
     public void A_name_too_wide_for_its_tube_is_broken_and_still_said_whole()
     {
         var look = FrontTests.Of("split", "bookish", OrnamentFamily.All[2], null, 120);
-        var content = FrontTests.Usual(Market.Us) with { ProductName = "Elderflowerandchamomile", NetQuantity = "Net Wt 0.15 oz (4.5 g)", Ingredients = ["Glycerin"], Warnings = [] };
+        var content = FrontTests.Usual(Market.Us) with
+        {
+            ProductName = "Elderflowerandchamomile",
+            NetQuantity = "Net Wt 0.15 oz (4.5 g)",
+            Ingredients = ["Glycerin"],
+            Warnings = [],
+        };
         var layout = LabelFitter.Fit(LabelDesign.Load("lip-tube-wrap").In(look), content, null).OrRefuse();
         var name = layout.Texts.Single(t => t.Role == Role.Name);
         Assert.Equal("Elderflowerandchamomile", name.Text);
@@ -46,7 +52,9 @@ public class HyphenationTests
     [Fact]
     public void A_name_that_fits_with_smaller_letters_is_not_broken()
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-front-2x2").In(FrontTests.Of("stack", "bookish", OrnamentFamily.All[2], null, 120)), FrontTests.Usual(Market.Us) with { ProductName = "Elderflower" }, null).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-front-2x2")
+            .In(FrontTests.Of("stack", "bookish", OrnamentFamily.All[2], null, 120)),
+            FrontTests.Usual(Market.Us) with { ProductName = "Elderflower" }, null).OrRefuse();
         Assert.Equal("Elderflower", layout.Lines.Single(l => l.Role == Role.Name).Text.Text);
     }
 

@@ -12,7 +12,9 @@ public class InkTests
 {
     private static readonly LabelLayout Plain = LabelFitter.Fit(LabelDesign.Load("bar-2x4"), Samples.Bar, Samples.Block()).OrRefuse();
 
-    private static readonly LabelLayout Looked = LabelFitter.Fit(LabelDesign.Load("bar-2x4").In(FrontTests.Of("colour-block", "bookish", OrnamentFamily.All[0], null, 350)), FrontTests.Usual(Market.Us), Samples.Block()).OrRefuse();
+    private static readonly LabelLayout Looked = LabelFitter.Fit(LabelDesign.Load("bar-2x4")
+        .In(FrontTests.Of("colour-block", "bookish", OrnamentFamily.All[0], null, 350)), FrontTests.Usual(Market.Us), Samples.Block())
+        .OrRefuse();
 
     private static LabelLayout Empty => Plain with { Lines = [], Bars = [], Drawings = [], Shapes = [], Images = [] };
 
@@ -24,7 +26,8 @@ public class InkTests
         Assert.Equal(25, black.Black, 0.01);
         Assert.Equal(25, black.Percent, 0.01);
         var red = InkCoverage.Of(Empty with { Bars = [new PlacedBar(0, 0, 288, 144, new Colour(255, 0, 0))] });
-        Assert.Equal((0, 100, 100, 0), (Math.Round(red.Cyan, 6), Math.Round(red.Magenta, 6), Math.Round(red.Yellow, 6), Math.Round(red.Black, 6)));
+        Assert.Equal((0, 100, 100, 0),
+            (Math.Round(red.Cyan, 6), Math.Round(red.Magenta, 6), Math.Round(red.Yellow, 6), Math.Round(red.Black, 6)));
     }
 
     [Fact] // IEC 61966-2-1: the value 188 reflects 50.3 percent of the light.
@@ -34,7 +37,11 @@ public class InkTests
     [Fact]
     public void White_and_the_colour_of_the_stock_take_none()
     {
-        var kraft = Empty with { Design = Empty.Design with { Ground = Colour.Parse("#c9a77c")!.Value, GroundIsStock = true }, Bars = [new PlacedBar(0, 0, 100, 100, Colour.White)] };
+        var kraft = Empty with
+        {
+            Design = Empty.Design with { Ground = Colour.Parse("#c9a77c")!.Value, GroundIsStock = true },
+            Bars = [new PlacedBar(0, 0, 100, 100, Colour.White)],
+        };
         Assert.Equal(0, InkCoverage.Of(kraft).Percent, 1e-9);
     }
 
@@ -54,7 +61,8 @@ public class InkTests
         Assert.False(GreyLabel.HasColour(grey));
         foreach (var (line, was) in grey.Lines.Zip(Looked.Lines))
         {
-            var (now, before) = (Colour.Contrast(line.Ink ?? grey.Design.Ink, line.Ground ?? grey.Design.Ground), Colour.Contrast(was.Ink ?? Looked.Design.Ink, was.Ground ?? Looked.Design.Ground));
+            var (now, before) = (Colour.Contrast(line.Ink ?? grey.Design.Ink, line.Ground ?? grey.Design.Ground),
+                Colour.Contrast(was.Ink ?? Looked.Design.Ink, was.Ground ?? Looked.Design.Ground));
             // A stored value is one of 256.
             Assert.InRange(now / before, 0.96, 1.04);
         }

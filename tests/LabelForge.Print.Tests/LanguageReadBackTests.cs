@@ -55,7 +55,8 @@ public sealed class LanguageReadBackTests
     public void A_label_made_here_passes_its_own_check_in_every_language_offered(string language)
     {
         var (soap, balm, cream) = Identities[language];
-        foreach (var (kind, identity, net, phrase) in new[] { ("soap-bar", soap, "100 g", "lather-and-rinse"), ("lip-balm", balm, "10 g", "smooth-over-lips"), ("hand-cream", cream, "75 mL", "") })
+        foreach (var (kind, identity, net, phrase) in new[] { ("soap-bar", soap, "100 g", "lather-and-rinse"),
+            ("lip-balm", balm, "10 g", "smooth-over-lips"), ("hand-cream", cream, "75 mL", "") })
         {
             var folder = Directory.CreateTempSubdirectory("labelforge-").FullName;
             try
@@ -69,7 +70,8 @@ public sealed class LanguageReadBackTests
                 var file = Path.Combine(folder, "label.pdf");
                 LabelFile.Write(file, layouts, Samples.Info);
                 Passes(PdfLabelReader.Read(File.ReadAllBytes(file), "label.pdf"), job, identity);
-                Passes(LabelText.Of(string.Join("\n\n", layouts.SelectMany(l => l.Texts).Select(t => t.Text)), "label.txt"), job, identity);
+                Passes(LabelText.Of(string.Join("\n\n", layouts.SelectMany(l => l.Texts).Select(t => t.Text)), "label.txt"), job,
+                    identity);
             }
             finally
             {
@@ -83,25 +85,32 @@ public sealed class LanguageReadBackTests
         var read = LabelStatement.Read(text, IngredientDictionary.Shipped);
         var found = LabelCheck.Run(LabelJudgement.Of(read, null, null, job.Content.PrincipalPanel, On), Market.Named("eu"));
         Assert.True(Musts(found).Length == 0, $"{string.Join("\n", Musts(found))}\n{text.Text}");
-        Assert.Equal("", string.Join('\n', found.Findings.Where(f => f.Rule.StartsWith("reading.", StringComparison.Ordinal) && f.Severity != Severity.Note).Select(f => f.Message)));
+        Assert.Equal("",
+            string.Join('\n',
+                found.Findings.Where(f => f.Rule.StartsWith("reading.", StringComparison.Ordinal) && f.Severity != Severity.Note)
+                    .Select(f => f.Message)));
         Assert.Equal(identity, read.Identity?.Written);
         Assert.Equal(job.Kind.Id, read.Identity?.Kind.Id);
         Assert.Equal(job.Content.Ingredients.Length, read.Names.Length);
         Assert.Equal(job.Content.Lot, read.Lot?.Code);
     }
 
-    private static string[] Musts(CheckReport report) => [.. report.Findings.Where(f => f.Severity == Severity.Must).Select(f => $"{f.Rule}: {f.Message}")];
+    private static string[] Musts(CheckReport report) =>
+        [.. report.Findings.Where(f => f.Severity == Severity.Must).Select(f => $"{f.Rule}: {f.Message}")];
 
     private static void Write(string folder, string language, string kind, string identity, string net, string phrase)
     {
         var directions = phrase.Length == 0 ? "" : $"directions: \"standard: {phrase}\"\n";
         File.WriteAllText(Path.Combine(folder, "workshop.yaml"),
-            $"business: Rooksedge Bodycare\nmarket: eu\nlanguage: {language}\nplace: {{ street: Example Lane 1, city: Dublin, postcode: D02 X285, country: IE }}\ncontact: {{ web: rooksedge.example }}\n");
+            $"business: Rooksedge Bodycare\nmarket: eu\nlanguage: {language}\nplace: {{ street: Example Lane 1, city: Dublin, postcode: "
+                + $"D02 X285, country: IE }}\ncontact: {{ web: rooksedge.example }}\n");
         Directory.CreateDirectory(Path.Combine(folder, "materials"));
         Directory.CreateDirectory(Path.Combine(folder, "recipes"));
-        File.WriteAllText(Path.Combine(folder, "materials", "base.yaml"), "name: Base\nkind: base\ncontains:\n  - Cocos Nucifera (Coconut) Oil: 60 %\n  - Glycerin: 30 %\n  - Tocopherol: 10 %\n");
+        File.WriteAllText(Path.Combine(folder, "materials", "base.yaml"),
+            "name: Base\nkind: base\ncontains:\n  - Cocos Nucifera (Coconut) Oil: 60 %\n  - Glycerin: 30 %\n  - Tocopherol: 10 %\n");
         File.WriteAllText(Path.Combine(folder, "recipes", "thing.yaml"),
-            $"name: Fen Meadow\nidentity: {identity}\nproduct: {kind}\npieces: 1\nnet: {net}\n{directions}warnings: [ \"standard: external-only\", \"standard: keep-out-of-eyes\", \"standard: stop-if-irritated\", \"standard: keep-from-children\" ]\n"
+            $"name: Fen Meadow\nidentity: {identity}\nproduct: {kind}\npieces: 1\nnet: {net}\n{directions}warnings: [ \"standard: "
+                + $"external-only\", \"standard: keep-out-of-eyes\", \"standard: stop-if-irritated\", \"standard: keep-from-children\" ]\n"
             + $"best before: 2028-05\nin:\n  {language}: {{ identity: {identity} }}\nmaterials:\n  - {{ use: base, amount: 120 g }}\n");
     }
 }

@@ -5,10 +5,12 @@ using LabelForge.Print.Reading;
 
 namespace LabelForge.Print.Tests;
 
-/// <summary>What a label's file shows only sometimes: layers, text boxes, form fields. What prints is on the label, what does not is told.</summary>
+/// <summary>What a label's file shows only sometimes: layers, text boxes, form fields. What
+/// prints is on the label, what does not is told.</summary>
 public sealed class LayersAndNotesTests
 {
-    private const string Layered = "/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET /OC /L1 BDC BT 20 150 Td (Lot 26-118) Tj ET EMC BT 20 100 Td (Net Wt 4 oz) Tj ET";
+    private const string Layered =
+        "/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET /OC /L1 BDC BT 20 150 Td (Lot 26-118) Tj ET EMC BT 20 100 Td (Net Wt 4 oz) Tj ET";
 
     [Theory]
     [InlineData("/OFF [6 0 R]", "", false)]
@@ -16,12 +18,14 @@ public sealed class LayersAndNotesTests
     [InlineData("/BaseState /OFF", "", false)]
     [InlineData("/BaseState /OFF /ON [6 0 R]", "", true)]
     [InlineData("/AS [<< /Event /Print /Category [/Print] /OCGs [6 0 R] >>]", "/Usage << /Print << /PrintState /OFF >> >>", false)]
-    [InlineData("/OFF [6 0 R] /AS [<< /Event /Print /Category [/Print] /OCGs [6 0 R] >>]", "/Usage << /Print << /PrintState /ON >> >>", true)]
+    [InlineData("/OFF [6 0 R] /AS [<< /Event /Print /Category [/Print] /OCGs [6 0 R] >>]", "/Usage << /Print << /PrintState /ON >> >>",
+        true)]
     // Without the event a group's usage says nothing.
     [InlineData("", "/Usage << /Print << /PrintState /OFF >> >>", true)]
     public void Words_of_a_layer_are_on_the_label_where_the_layer_prints(string configuration, string group, bool prints)
     {
-        var text = Read(Layered, $"/OCProperties << /OCGs [6 0 R] /D << {configuration} >> >>", "", $"<< /Type /OCG /Name (Lots) {group} >>");
+        var text = Read(Layered, $"/OCProperties << /OCGs [6 0 R] /D << {configuration} >> >>", "",
+            $"<< /Type /OCG /Name (Lots) {group} >>");
         Assert.Contains("Net Wt 4 oz", text.Text, StringComparison.Ordinal);
         Assert.Equal(prints, text.Text.Contains("Lot 26-118", StringComparison.Ordinal));
         if (prints)
@@ -32,13 +36,17 @@ public sealed class LayersAndNotesTests
 
     [Fact]
     public void A_membership_of_layers_prints_where_one_of_them_does() =>
-        Assert.Contains("Lot 26-118", Read(Layered, "/OCProperties << /OCGs [6 0 R] /D << /OFF [6 0 R] >> >>", "", "<< /Type /OCG /Name (Lots) >>", "<< /Type /OCMD /OCGs [6 0 R] /P /AllOff >>").Text, StringComparison.Ordinal);
+        Assert.Contains("Lot 26-118",
+            Read(Layered, "/OCProperties << /OCGs [6 0 R] /D << /OFF [6 0 R] >> >>", "", "<< /Type /OCG /Name (Lots) >>",
+                "<< /Type /OCMD /OCGs [6 0 R] /P /AllOff >>").Text, StringComparison.Ordinal);
 
     [Fact]
     public void What_a_layer_paints_covers_nothing_where_it_does_not_print()
     {
         const string Covered = "/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET /OC /L1 BDC 1 g 0 190 300 40 re f EMC";
-        Assert.Contains("Bar Soap", Read(Covered, "/OCProperties << /OCGs [6 0 R] /D << /OFF [6 0 R] >> >>", "", "<< /Type /OCG /Name (Lots) >>").Text, StringComparison.Ordinal);
+        Assert.Contains("Bar Soap",
+            Read(Covered, "/OCProperties << /OCGs [6 0 R] /D << /OFF [6 0 R] >> >>", "", "<< /Type /OCG /Name (Lots) >>").Text,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -49,7 +57,8 @@ public sealed class LayersAndNotesTests
     [InlineData("/Subtype /Widget /FT /Tx /T (lot) /V (Lot 26-118) /F 2", false)]
     public void A_text_box_and_a_field_are_on_the_label_where_they_print(string note, bool prints)
     {
-        var text = Read("/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET", "", $"/Annots [<< /Type /Annot /Rect [20 20 200 40] {note} >>]", "<< >>");
+        var text = Read("/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET", "", $"/Annots [<< /Type /Annot /Rect [20 20 200 40] {note} >>]",
+            "<< >>");
         Assert.Equal(prints, text.Text.Contains("Lot 26-118", StringComparison.Ordinal));
         Assert.Equal(prints ? [] : new[] { "in a note or a field that does not print" }, text.Unseen.Select(u => u.Why));
     }
@@ -57,7 +66,8 @@ public sealed class LayersAndNotesTests
     [Fact]
     public void A_remark_beside_the_label_is_no_word_of_it()
     {
-        var text = Read("/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET", "", "/Annots [<< /Type /Annot /Subtype /Text /Rect [20 20 40 40] /Contents (change the lot) /F 4 >>]", "<< >>");
+        var text = Read("/F1 12 Tf BT 20 200 Td (Bar Soap) Tj ET", "",
+            "/Annots [<< /Type /Annot /Subtype /Text /Rect [20 20 40 40] /Contents (change the lot) /F 4 >>]", "<< >>");
         Assert.Equal(("Bar Soap", 0), (text.Text.Trim(), text.Unseen.Length));
     }
 
@@ -67,8 +77,10 @@ public sealed class LayersAndNotesTests
         string[] objects =
         [
             $"<< /Type /Catalog /Pages 2 0 R {catalog} >>", "<< /Type /Pages /Kids [3 0 R] /Count 1 >>",
-            $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 300 240] /Contents 5 0 R /Resources << /Font << /F1 4 0 R >> /Properties << /L1 {(layer is null ? 6 : 7)} 0 R >> >> {page} >>",
-            "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>", $"<< /Length {drawing.Length} >>\nstream\n{drawing}\nendstream", group, layer ?? "<< >>",
+            $"<< /Type /Page /Parent 2 0 R /MediaBox [0 0 300 240] /Contents 5 0 R /Resources << /Font << /F1 4 0 R >> "
+                + $"/Properties << /L1 {(layer is null ? 6 : 7)} 0 R >> >> {page} >>",
+            "<< /Type /Font /Subtype /Type1 /BaseFont /Helvetica >>", $"<< /Length {drawing.Length} >>\nstream\n{drawing}\nendstream",
+            group, layer ?? "<< >>",
         ];
         var file = new StringBuilder("%PDF-1.7\n");
         var at = new List<int>();

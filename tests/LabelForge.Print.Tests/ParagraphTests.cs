@@ -5,7 +5,9 @@ namespace LabelForge.Print.Tests;
 
 public class ParagraphTests
 {
-    private static readonly Gen<string[]> Names = Gen.OneOf(new[] { "Glycerin", "Water", "Sodium Stearate", "Mica", "Butyrospermum Parkii (Shea) Butter", "Tin Oxide", "Sorbitol" }.Select(n => (IGen<string>)Gen.Const(n)).ToArray()).Array[1, 12];
+    private static readonly Gen<string[]> Names =
+        Gen.OneOf(new[] { "Glycerin", "Water", "Sodium Stearate", "Mica", "Butyrospermum Parkii (Shea) Butter", "Tin Oxide", "Sorbitol" }
+            .Select(n => (IGen<string>)Gen.Const(n)).ToArray()).Array[1, 12];
 
     [Fact]
     public void No_comma_leaves_its_name_and_words_of_one_name_hold_together() => Names.Sample(names =>
@@ -49,7 +51,8 @@ public class ParagraphTests
     public void No_other_breaking_has_fewer_lines_or_is_less_ragged() =>
         Gen.Select(Names, Gen.Double[14, 40]).Sample((names, width) =>
         {
-            var items = Paragraph.OfChunks(names.Select((n, i) => i == names.Length - 1 ? n : n + ","), BundledFaces.Regular, width).ToList();
+            var items = Paragraph.OfChunks(names.Select((n, i) => i == names.Length - 1 ? n : n + ","), BundledFaces.Regular, width)
+                .ToList();
             var found = Paragraph.Break(items, width);
             var best = Enumerable.Range(0, 1 << (items.Count - 1))
                 .Select(breaks => Lines(items.Count, breaks)).Select(lines => Cost(items, lines, width)).Min();
@@ -60,7 +63,8 @@ public class ParagraphTests
 
     [Fact]
     public void A_word_wider_than_the_line_is_named() =>
-        Assert.Equal("Pentaerythrityl", Paragraph.Break([.. Paragraph.OfWords("a Pentaerythrityl b", BundledFaces.Regular)], 3).TooWide?.Text);
+        Assert.Equal("Pentaerythrityl",
+            Paragraph.Break([.. Paragraph.OfWords("a Pentaerythrityl b", BundledFaces.Regular)], 3).TooWide?.Text);
 
     [Fact]
     public void Nothing_to_say_takes_no_lines() => Assert.Empty(Paragraph.Break([], 10).Lines);
@@ -71,7 +75,8 @@ public class ParagraphTests
         return [.. Paragraph.Break(items, width).Lines.Select(l => string.Join(' ', items.Take(l).Select(i => i.Text)))];
     }
 
-    private static double Used(List<ParagraphItem> items, int from, int to) => items[from..to].Sum(i => i.Width) + items[from..(to - 1)].Sum(i => i.Space);
+    private static double Used(List<ParagraphItem> items, int from, int to) =>
+        items[from..to].Sum(i => i.Width) + items[from..(to - 1)].Sum(i => i.Space);
 
     private static List<(int, int)> Lines(int count, int breaks)
     {

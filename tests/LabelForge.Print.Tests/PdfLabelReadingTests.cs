@@ -40,7 +40,8 @@ public sealed class PdfLabelReadingTests
     {
         var layout = Layout(Samples.Bar);
         var reading = Read(Samples.Bar);
-        var words = reading.Text.Heights.Where(h => h.Span.Overlaps(reading.NetQuantity!.Span)).Select(h => h.Lower).OfType<Length>().ToArray();
+        var words = reading.Text.Heights.Where(h => h.Span.Overlaps(reading.NetQuantity!.Span)).Select(h => h.Lower).OfType<Length>()
+            .ToArray();
         Assert.NotEmpty(words);
         var drawn = layout.Lines.Single(l => l.Text.Text.StartsWith("Net Wt", StringComparison.Ordinal)).Text;
         var expected = drawn.LetterHeight.Millimetres;
@@ -150,14 +151,18 @@ public sealed class PdfLabelReadingTests
         var allocated = GC.GetTotalAllocatedBytes();
         var pdf = new List<byte>(Encoding.ASCII.GetBytes("%PDF-1.4\n" + before));
         var places = new List<int>();
-        foreach (var part in (byte[][])["<< /Type /Catalog /Pages 2 0 R >>"u8.ToArray(), "<< /Type /Pages /Kids [3 0 R] /Count 1 >>"u8.ToArray(),
+        foreach (var part in (byte[][])["<< /Type /Catalog /Pages 2 0 R >>"u8.ToArray(),
+            "<< /Type /Pages /Kids [3 0 R] /Count 1 >>"u8.ToArray(),
             "<< /Type /Page /Parent 2 0 R /MediaBox [0 0 200 200] /Contents 4 0 R >>"u8.ToArray(),
             [.. Encoding.ASCII.GetBytes($"<< /Length {packed.Length} /Filter {filter} >>\nstream\n"), .. packed, .. "\nendstream"u8]])
         {
             places.Add(pdf.Count);
             pdf.AddRange([.. Encoding.ASCII.GetBytes($"{places.Count} 0 obj\n"), .. part, .. "\nendobj\n"u8]);
         }
-        pdf.AddRange(Encoding.ASCII.GetBytes($"xref\n0 5\n0000000000 65535 f \n{string.Concat(places.Select(p => $"{p:0000000000} 00000 n \n"))}trailer\n<< /Size 5 /Root 1 0 R >>\nstartxref\n{pdf.Count}\n%%EOF\n"));
+        pdf.AddRange(Encoding.ASCII
+            .GetBytes(
+                $"xref\n0 5\n0000000000 65535 f \n{string.Concat(places.Select(p => $"{p:0000000000} 00000 n \n"))}trailer\n<< /Size 5 "
+                    + $"/Root 1 0 R >>\nstartxref\n{pdf.Count}\n%%EOF\n"));
         var refused = Assert.Throws<InputException>(() => PdfLabelReader.Read([.. pdf], "label.pdf"));
         Assert.Contains("unpacks to more", refused.Message);
         Assert.True(GC.GetTotalAllocatedBytes() - allocated < 50_000_000, "A bomb must not be unpacked into memory.");
@@ -197,9 +202,11 @@ public sealed class PdfLabelReadingTests
         }
     }
 
-    private static LabelStatement Read(LabelContent content) => LabelStatement.Read(PdfLabelReader.Read(Pdf(content), "label.pdf"), IngredientDictionary.Shipped);
+    private static LabelStatement Read(LabelContent content) =>
+        LabelStatement.Read(PdfLabelReader.Read(Pdf(content), "label.pdf"), IngredientDictionary.Shipped);
 
-    private static Drawing.LabelLayout Layout(LabelContent content) => LabelFitter.Fit(LabelDesign.Load("bar-2x4"), content, Samples.Block()).OrRefuse();
+    private static Drawing.LabelLayout Layout(LabelContent content) =>
+        LabelFitter.Fit(LabelDesign.Load("bar-2x4"), content, Samples.Block()).OrRefuse();
 
     private static byte[] Pdf(LabelContent content)
     {

@@ -11,7 +11,11 @@ internal static class Poppler
     public static string Run(string tool, params string[] arguments)
     {
         InstalledProgram.OrSkip(tool);
-        using var process = Process.Start(new ProcessStartInfo(tool, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(tool, arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
         var errors = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -23,7 +27,8 @@ internal static class Poppler
     public static SKBitmap Raster(string pdf, int dpi)
     {
         var name = Path.ChangeExtension(pdf, null);
-        Run("pdftoppm", "-r", dpi.ToString(CultureInfo.InvariantCulture), "-gray", "-aa", "no", "-aaVector", "no", "-f", "1", "-l", "1", "-singlefile", "-png", pdf, name);
+        Run("pdftoppm", "-r", dpi.ToString(CultureInfo.InvariantCulture), "-gray", "-aa", "no", "-aaVector", "no", "-f", "1", "-l", "1",
+            "-singlefile", "-png", pdf, name);
         return SKBitmap.Decode(name + ".png");
     }
 }

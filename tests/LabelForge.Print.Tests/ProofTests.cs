@@ -34,7 +34,8 @@ public sealed class ProofTests : IDisposable
     {
         using var pdf = Written(Label, Market.Us);
         var name = Label.Lines.First(l => l.Text.Text.StartsWith("Fen", StringComparison.Ordinal));
-        var heights = pdf.GetPages().SelectMany(p => p.Letters).Where(l => l.Value == "F" && l.FontName!.Contains("SemiBold", StringComparison.Ordinal))
+        var heights = pdf.GetPages().SelectMany(p => p.Letters)
+            .Where(l => l.Value == "F" && l.FontName!.Contains("SemiBold", StringComparison.Ordinal))
             .Select(l => l.BoundingBox.Height / (name.Text.Face.CapitalHeight * name.Text.Size)).ToList();
         Assert.Contains(heights, h => Math.Abs(h - 1) < 0.01);
         Assert.Contains(heights, h => h > 1.5 && Math.Abs(h * 10 - Math.Round(h * 10)) < 0.1);
@@ -43,7 +44,10 @@ public sealed class ProofTests : IDisposable
     [Fact]
     public void A_label_as_large_as_the_paper_is_drawn_smaller_on_its_proof()
     {
-        var large = Label with { Design = Label.Design with { Width = Measures.Length.FromInches(8.5m), Height = Measures.Length.FromInches(11m) } };
+        var large = Label with
+        {
+            Design = Label.Design with { Width = Measures.Length.FromInches(8.5m), Height = Measures.Length.FromInches(11m) },
+        };
         using var pdf = Written(large, Market.Us);
         Assert.DoesNotContain("Actual size", Text(pdf));
         Assert.All(pdf.GetPages().SelectMany(p => p.Letters), l => Assert.InRange(l.StartBaseLine.Y, 20, 792));

@@ -115,7 +115,8 @@ public sealed class ReadBackTests
     private static HashSet<string> Read(LabelJob job, Market market, LabelText text)
     {
         var reading = LabelStatement.Read(text, IngredientDictionary.Shipped);
-        return Rules(LabelCheck.Run(LabelJudgement.Of(reading, job.Kind, job.Product.Recipe.SoldAs, job.Content.PrincipalPanel, On), market), job);
+        return Rules(LabelCheck.Run(LabelJudgement.Of(reading, job.Kind, job.Product.Recipe.SoldAs, job.Content.PrincipalPanel, On),
+            market), job);
     }
 
     private static HashSet<string> Rules(CheckReport report, LabelJob job) =>

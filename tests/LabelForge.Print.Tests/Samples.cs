@@ -17,7 +17,8 @@ internal static class Samples
     public static readonly Length ThirtySecond = Length.FromInches(1m / 32m);
 
     public static LetterFloors Floors(Length ingredients) => new(
-        new LetterFloor(Sixteenth, "21 CFR 701.13(i)"), new LetterFloor(ingredients, "21 CFR 701.3(b)"), new LetterFloor(Sixteenth, "21 CFR 740.2(b)"), LetterFloor.None);
+        new LetterFloor(Sixteenth, "21 CFR 701.13(i)"), new LetterFloor(ingredients, "21 CFR 701.3(b)"),
+        new LetterFloor(Sixteenth, "21 CFR 740.2(b)"), LetterFloor.None);
 
     public static LabelContent Bar { get; } = new()
     {
@@ -29,8 +30,8 @@ internal static class Samples
         Ingredients =
         [
             "Glycerin", "Water", "Sodium Stearate", "Propylene Glycol", "Sorbitol", "Sodium Laurate", "Sodium Laureth Sulfate",
-            "Butyrospermum Parkii (Shea) Butter", "Ricinus Communis (Castor) Seed Oil", "Fragrance", "Sodium Chloride", "Pentasodium Pentetate",
-            "Mica", "Titanium Dioxide", "Ultramarines",
+            "Butyrospermum Parkii (Shea) Butter", "Ricinus Communis (Castor) Seed Oil", "Fragrance", "Sodium Chloride",
+            "Pentasodium Pentetate", "Mica", "Titanium Dioxide", "Ultramarines",
         ],
         Responsible = "Rooksedge Bodycare, 1 Example Lane, Fairport, ME 00000",
         Contact = "rooksedge.example",

@@ -38,11 +38,14 @@ public sealed class SheetFillingTests
         Gen.Select(Gen.Int[2, 6], Gen.Int[0, 3], Gen.Int[1, 20], Gen.Int[0, int.MaxValue]).Sample((perSheet, count, labels, seed) =>
         {
             var random = new Random(seed);
-            PartUsedSheet[] known = [.. Enumerable.Range(0, count).Select(i => Used($"{(char)('A' + i)}", [.. Enumerable.Range(1, perSheet).OrderBy(_ => random.Next()).Take(random.Next(1, perSheet))]))];
+            PartUsedSheet[] known = [.. Enumerable.Range(0, count)
+                .Select(i => Used($"{(char)('A' + i)}",
+                    [.. Enumerable.Range(1, perSheet).OrderBy(_ => random.Next()).Take(random.Next(1, perSheet))]))];
             var plan = SheetFilling.Plan(perSheet, known, labels);
             Assert.Equal(labels, plan.Sum(s => s.Places.Length));
             Assert.All(plan, s => Assert.Empty(s.Places.Intersect(s.UsedBefore)));
-            var after = known.Length - plan.Count(s => s.Name is not null) + plan.Count(s => s.UsedBefore.Count + s.Places.Length < perSheet);
+            var after = known.Length - plan.Count(s => s.Name is not null)
+                + plan.Count(s => s.UsedBefore.Count + s.Places.Length < perSheet);
             Assert.Equal(Fewest([.. known.Select(k => perSheet - k.Used.Count)], perSheet, labels), after);
         }, iter: 200);
 
@@ -50,7 +53,8 @@ public sealed class SheetFillingTests
     [InlineData("1-4,7", "1-4,7")]
     [InlineData("7 1,2, 3", "1-3,7")]
     [InlineData("2", "2")]
-    public void Places_are_read_as_people_write_them(string written, string understood) => Assert.Equal(understood, PositionRanges.Write(PositionRanges.Read(written)!));
+    public void Places_are_read_as_people_write_them(string written, string understood) =>
+        Assert.Equal(understood, PositionRanges.Write(PositionRanges.Read(written)!));
 
     [Theory]
     [InlineData("4-1")]
@@ -62,5 +66,6 @@ public sealed class SheetFillingTests
     // By trying how many labels go on each part-used sheet, one after the other; the rest fills new ones.
     private static int Fewest(ImmutableArray<int> free, int perSheet, int labels) => free.IsEmpty
         ? labels % perSheet == 0 ? 0 : 1
-        : Enumerable.Range(0, Math.Min(free[0], labels) + 1).Min(n => Fewest(free.RemoveAt(0), perSheet, labels - n) + (n < free[0] ? 1 : 0));
+        : Enumerable.Range(0, Math.Min(free[0], labels) + 1)
+            .Min(n => Fewest(free.RemoveAt(0), perSheet, labels - n) + (n < free[0] ? 1 : 0));
 }

@@ -62,26 +62,33 @@ public sealed class SheetOrderTests : IDisposable
         var stock = LabelStock.Load(id);
         var (n, s) = (Registration.ParseNudge(nudge).Value, Registration.ParseStretch(stretch).Value);
         var registration = new Registration(n.X, n.Y, s.X, s.Y);
-        Written(new SheetOrder { Stock = stock, Runs = [new LabelRun(Frame(stock), stock.PerSheet)], Registration = registration }).Dispose();
+        Written(new SheetOrder { Stock = stock, Runs = [new LabelRun(Frame(stock), stock.PerSheet)], Registration = registration })
+            .Dispose();
         using var raster = Poppler.Raster(Path.Combine(_folder, "sheet.pdf"), dpi);
         foreach (var position in new[] { 1, stock.Columns, stock.PerSheet })
         {
             var corner = stock.CornerOf(position);
             var (x, y) = registration.Apply((double)corner.X.Points, (double)corner.Y.Points);
-            var (right, bottom) = registration.Apply((double)(corner.X.Points + stock.LabelWidth.Points), (double)(corner.Y.Points + stock.LabelHeight.Points));
+            var (right, bottom) = registration.Apply((double)(corner.X.Points + stock.LabelWidth.Points),
+                (double)(corner.Y.Points + stock.LabelHeight.Points));
             var (middleX, middleY) = ((x + right) / 2, (y + bottom) / 2);
             // From the middle of the label outward, the first ink is the inner edge of its frame.
-            Assert.Equal((x + FrameThickness * registration.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, -1, 0, dpi), 0.05 / 25.4 * dpi);
-            Assert.Equal((y + FrameThickness * registration.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, -1, dpi), 0.05 / 25.4 * dpi);
-            Assert.Equal((right - FrameThickness * registration.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, 1, 0, dpi), 0.05 / 25.4 * dpi);
-            Assert.Equal((bottom - FrameThickness * registration.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, 1, dpi), 0.05 / 25.4 * dpi);
+            Assert.Equal((x + FrameThickness * registration.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, -1, 0, dpi),
+                0.05 / 25.4 * dpi);
+            Assert.Equal((y + FrameThickness * registration.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, -1, dpi),
+                0.05 / 25.4 * dpi);
+            Assert.Equal((right - FrameThickness * registration.FactorX) * dpi / 72, FirstInk(raster, middleX, middleY, 1, 0, dpi),
+                0.05 / 25.4 * dpi);
+            Assert.Equal((bottom - FrameThickness * registration.FactorY) * dpi / 72, FirstInk(raster, middleX, middleY, 0, 1, dpi),
+                0.05 / 25.4 * dpi);
         }
     }
 
     [Fact]
     public void Several_labels_share_the_sheets_in_the_order_given()
     {
-        var other = LabelFitter.Fit(LabelDesign.Load("bar-2x4"), Samples.Bar with { ProductName = "Marsh Light" }, Samples.Block()).OrRefuse();
+        var other = LabelFitter.Fit(LabelDesign.Load("bar-2x4"), Samples.Bar with { ProductName = "Marsh Light" }, Samples.Block())
+            .OrRefuse();
         using var pdf = Written(new SheetOrder { Stock = Ten, Runs = [new LabelRun(Bar, 4), new LabelRun(other, 9)], First = 2 });
         Assert.Equal(2, pdf.NumberOfPages);
         Assert.Equal([(4, 5), (0, 4)], pdf.GetPages().Select(p => (Count(p, "Meadow"), Count(p, "Marsh"))));
@@ -140,14 +147,21 @@ public sealed class SheetOrderTests : IDisposable
             var (left, top) = ((double)corner.X.Points, (double)corner.Y.Points);
             var (right, bottom) = (left + (double)stock.LabelWidth.Points, top + (double)stock.LabelHeight.Points);
             Assert.All(marks, m => Assert.True(
-                Math.Max(m.X1, m.X2) < left + 0.01 || Math.Min(m.X1, m.X2) > right - 0.01 || Math.Max(m.Y1, m.Y2) < top + 0.01 || Math.Min(m.Y1, m.Y2) > bottom - 0.01));
+                Math.Max(m.X1, m.X2) < left + 0.01
+                    || Math.Min(m.X1, m.X2) > right - 0.01
+                    || Math.Max(m.Y1, m.Y2) < top + 0.01
+                    || Math.Min(m.Y1, m.Y2) > bottom - 0.01));
         }
     }
 
     [Fact]
     public void Ink_where_the_printer_cannot_reach_is_warned_about_edge_by_edge()
     {
-        var order = new SheetOrder { Stock = LabelStock.Load("a4-24-70x37mm"), Runs = [new LabelRun(Frame(LabelStock.Load("a4-24-70x37mm")), 24)] };
+        var order = new SheetOrder
+        {
+            Stock = LabelStock.Load("a4-24-70x37mm"),
+            Runs = [new LabelRun(Frame(LabelStock.Load("a4-24-70x37mm")), 24)],
+        };
         var warnings = EdgeWarnings.Of(order, Printer.Unknown).ToList();
         Assert.Equal(["left", "top", "right", "bottom"], warnings.Select(w => w.Split(" edge of")[0].Split(' ')[^1]));
         Assert.All(warnings, w => Assert.Contains("outermost 4.2 mm", w));
@@ -158,8 +172,14 @@ public sealed class SheetOrderTests : IDisposable
     [Fact]
     public void A_print_moved_off_the_sheet_is_warned_about()
     {
-        var order = new SheetOrder { Stock = Ten, Runs = [new LabelRun(Frame(Ten), 10)], Registration = new Registration(-6m, 0m, 0m, 0m) };
-        Assert.Contains("runs 2.0 mm over the left edge", Assert.Single(EdgeWarnings.Of(order, Printer.Unknown with { Blank = BlankEdges.None })));
+        var order = new SheetOrder
+        {
+            Stock = Ten,
+            Runs = [new LabelRun(Frame(Ten), 10)],
+            Registration = new Registration(-6m, 0m, 0m, 0m),
+        };
+        Assert.Contains("runs 2.0 mm over the left edge",
+            Assert.Single(EdgeWarnings.Of(order, Printer.Unknown with { Blank = BlankEdges.None })));
     }
 
     [Theory]
@@ -176,7 +196,8 @@ public sealed class SheetOrderTests : IDisposable
     [Fact]
     public void What_a_printer_needs_is_remembered_in_the_workshop()
     {
-        var kitchen = new Printer("kitchen", new Registration(0.5m, -0.3m, 0.4m, -0.25m), BlankEdges.Usual with { Bottom = Length.FromMillimetres(12.7m) });
+        var kitchen = new Printer("kitchen", new Registration(0.5m, -0.3m, 0.4m, -0.25m),
+            BlankEdges.Usual with { Bottom = Length.FromMillimetres(12.7m) });
         PrinterFile.Save(_folder, kitchen);
         Assert.Equal(kitchen, PrinterFile.Load(_folder, "kitchen"));
         Assert.Contains("There are: kitchen", Assert.Throws<InputException>(() => PrinterFile.Load(_folder, "office")).Message);
@@ -188,7 +209,8 @@ public sealed class SheetOrderTests : IDisposable
     {
         Directory.CreateDirectory(Path.Combine(_folder, "printers"));
         File.WriteAllText(Path.Combine(_folder, "printers", "kitchen.yaml"), "nudge: 0,0\nstretch: much\n");
-        Assert.StartsWith("printers/kitchen.yaml, line 2", Assert.Throws<InputException>(() => PrinterFile.Load(_folder, "kitchen")).Message);
+        Assert.StartsWith("printers/kitchen.yaml, line 2",
+            Assert.Throws<InputException>(() => PrinterFile.Load(_folder, "kitchen")).Message);
     }
 
     [Fact]
@@ -225,7 +247,8 @@ public sealed class SheetOrderTests : IDisposable
         {
             Design = new LabelDesign("frame", "Frame", stock.LabelWidth, stock.LabelHeight, stock.Shape == StockShape.Round, []),
             Lines = [],
-            Bars = [new PlacedBar(0, 0, w, FrameThickness), new PlacedBar(0, h - FrameThickness, w, FrameThickness), new PlacedBar(0, 0, FrameThickness, h), new PlacedBar(w - FrameThickness, 0, FrameThickness, h)],
+            Bars = [new PlacedBar(0, 0, w, FrameThickness), new PlacedBar(0, h - FrameThickness, w, FrameThickness),
+                new PlacedBar(0, 0, FrameThickness, h), new PlacedBar(w - FrameThickness, 0, FrameThickness, h)],
             Texts = [],
             LeftOut = [],
         };
@@ -240,7 +263,8 @@ public sealed class SheetOrderTests : IDisposable
         {
             var corner = stock.CornerOf(position);
             var (left, top) = registration.Apply((double)corner.X.Points, (double)corner.Y.Points);
-            var (right, bottom) = registration.Apply((double)(corner.X.Points + stock.LabelWidth.Points), (double)(corner.Y.Points + stock.LabelHeight.Points));
+            var (right, bottom) = registration.Apply((double)(corner.X.Points + stock.LabelWidth.Points),
+                (double)(corner.Y.Points + stock.LabelHeight.Points));
             Assert.Equal(left, frame.Min(b => b.Left), TwentiethOfAMillimetre);
             Assert.Equal(right, frame.Max(b => b.Right), TwentiethOfAMillimetre);
             Assert.Equal(top, page.Height - frame.Max(b => b.Top), TwentiethOfAMillimetre);

@@ -32,14 +32,17 @@ public sealed class SheetTests : IDisposable
         Assert.False(StockFit.Turns(design, LabelStock.Load("us-letter-4-4.25x5.5in")));
         Assert.False(StockFit.Turns(LabelDesign.Load("front-round-2in"), stock));
         var path = Path.Combine(folder, "turned.pdf");
-        SheetWriter.WritePdf(path, LabelFitter.Fit(design, Samples.Bar, Samples.Block()).OrRefuse(), stock, Samples.Info, first: 2, count: 3);
+        SheetWriter.WritePdf(path, LabelFitter.Fit(design, Samples.Bar, Samples.Block()).OrRefuse(), stock, Samples.Info, first: 2,
+            count: 3);
         using var document = PdfDocument.Open(path);
         var letters = document.GetPage(1).Letters.Where(l => !string.IsNullOrWhiteSpace(l.Value)).ToList();
         Assert.NotEmpty(letters);
         Assert.All(letters, l => Assert.Equal(TextOrientation.Rotate270, l.TextOrientation));
         var places = new[] { 2, 3, 4 }.Select(stock.CornerOf).Select(c => (Left: Points.Of(c.X), Top: Points.Of(c.Y))).ToList();
-        int Place(Letter l) => places.FindIndex(p => l.BoundingBox.Left > p.Left && l.BoundingBox.Right < p.Left + Points.Of(stock.LabelWidth)
-            && document.GetPage(1).Height - l.BoundingBox.Top > p.Top && document.GetPage(1).Height - l.BoundingBox.Bottom < p.Top + Points.Of(stock.LabelHeight));
+        int Place(Letter l) =>
+        places.FindIndex(p => l.BoundingBox.Left > p.Left && l.BoundingBox.Right < p.Left + Points.Of(stock.LabelWidth)
+                && document.GetPage(1).Height - l.BoundingBox.Top > p.Top
+                && document.GetPage(1).Height - l.BoundingBox.Bottom < p.Top + Points.Of(stock.LabelHeight));
         Assert.Equal([0, 1, 2], letters.Select(Place).Distinct().Order());
     }
 
@@ -47,7 +50,9 @@ public sealed class SheetTests : IDisposable
     public void Stock_keeps_its_labels_inside_the_sheet_and_apart(string id)
     {
         var stock = LabelStock.Load(id);
-        Assert.StartsWith(stock.Kind == StockKind.Roll ? "roll-" : $"{(stock.PageWidth.Millimetres == 210m ? "a4" : "us-letter")}-{stock.PerSheet}-", id);
+        Assert.StartsWith(stock.Kind == StockKind.Roll
+            ? "roll-"
+            : $"{(stock.PageWidth.Millimetres == 210m ? "a4" : "us-letter")}-{stock.PerSheet}-", id);
         var corners = Enumerable.Range(1, stock.PerSheet).Select(stock.CornerOf).ToList();
         Assert.All(corners, c => Assert.True(c.X.Millimetres + stock.LabelWidth.Millimetres <= stock.PageWidth.Millimetres + 0.0001m
             && c.Y.Millimetres + stock.LabelHeight.Millimetres <= stock.PageHeight.Millimetres + 0.0001m));
@@ -66,7 +71,8 @@ public sealed class SheetTests : IDisposable
     public void Stock_that_cannot_be_is_refused(string line, string told)
     {
         var key = line[..line.IndexOf(':', StringComparison.Ordinal)];
-        var lines = Templates.Text("stock/us-letter-10-2x4in.yaml").Split('\n').Select(l => l.StartsWith(key + ":", StringComparison.Ordinal) ? line : l);
+        var lines = Templates.Text("stock/us-letter-10-2x4in.yaml").Split('\n')
+            .Select(l => l.StartsWith(key + ":", StringComparison.Ordinal) ? line : l);
         var path = Path.Combine(folder, "mine.yaml");
         File.WriteAllLines(path, lines);
         Assert.Contains(told, Assert.Throws<InputException>(() => LabelStock.LoadFile(path, "mine.yaml")).Message);
@@ -77,7 +83,12 @@ public sealed class SheetTests : IDisposable
     public void A_note_stands_in_the_margin_of_each_sheet_and_on_no_label()
     {
         var path = Path.Combine(folder, "noted.pdf");
-        var order = new SheetOrder { Stock = Ten, Runs = [new LabelRun(Label, 12)], Note = MarginNote.Despite(["lot.missing", "identity.missing"]) };
+        var order = new SheetOrder
+        {
+            Stock = Ten,
+            Runs = [new LabelRun(Label, 12)],
+            Note = MarginNote.Despite(["lot.missing", "identity.missing"]),
+        };
         SheetWriter.WritePdf(path, order, Samples.Info);
         using var pdf = PdfDocument.Open(path);
         Assert.Empty(MarginNote.Warnings(order));
@@ -86,7 +97,8 @@ public sealed class SheetTests : IDisposable
         {
             var words = p.GetWords().ToArray();
             Assert.Contains("identity.missing", words.Select(w => w.Text));
-            Assert.All(words.Where(w => w.Text is "broken:" or "lot.missing," or "identity.missing"), w => Assert.True(p.Height - w.BoundingBox.Bottom > end || p.Height - w.BoundingBox.Bottom < Points.Of(Ten.Top), w.Text));
+            Assert.All(words.Where(w => w.Text is "broken:" or "lot.missing," or "identity.missing"),
+                w => Assert.True(p.Height - w.BoundingBox.Bottom > end || p.Height - w.BoundingBox.Bottom < Points.Of(Ten.Top), w.Text));
         });
     }
 
@@ -138,7 +150,8 @@ public sealed class SheetTests : IDisposable
         Assert.InRange(ingredients.LetterHeight.Millimetres, ingredients.RequiredFloor.Millimetres, 1.66m);
     }
 
-    /// <summary>Ink counted in Poppler's picture at 2400 dots to the inch, at the places where PdfPig finds the letters o: neither is ours.</summary>
+    /// <summary>Ink counted in Poppler's picture at 2400 dots to the inch, at the places where
+    /// PdfPig finds the letters o: neither is ours.</summary>
     [Fact]
     public void The_ink_of_the_letters_that_the_law_measures_is_as_high_as_reported()
     {
@@ -150,15 +163,18 @@ public sealed class SheetTests : IDisposable
         var page = pdf.GetPage(1);
         foreach (var text in Label.Texts.Where(t => t.Role is Role.NetQuantity or Role.Ingredients or Role.Warnings or Role.Identity))
         {
-            var box = (Left: Points.Of(text.X), Top: Points.Of(text.Y), Right: Points.Of(text.X) + Points.Of(text.Width), Bottom: Points.Of(text.Y) + Points.Of(text.Height));
-            var letters = page.Letters.Where(l => l.Value == "o" && l.BoundingBox.Left >= box.Left - 0.1 && l.BoundingBox.Right <= box.Right + 0.1
+            var box = (Left: Points.Of(text.X), Top: Points.Of(text.Y), Right: Points.Of(text.X) + Points.Of(text.Width),
+                Bottom: Points.Of(text.Y) + Points.Of(text.Height));
+            var letters = page.Letters
+                .Where(l => l.Value == "o" && l.BoundingBox.Left >= box.Left - 0.1 && l.BoundingBox.Right <= box.Right + 0.1
                 && page.Height - l.BoundingBox.Top >= box.Top - 0.1 && page.Height - l.BoundingBox.Bottom <= box.Bottom + 0.1).ToList();
             Assert.NotEmpty(letters);
             foreach (var letter in letters.Select(l => l.BoundingBox))
             {
                 var middle = (int)Math.Round((letter.Left + letter.Right) / 2 * dpi / 72);
                 var (from, to) = ((int)((page.Height - letter.Top - 1) * dpi / 72), (int)((page.Height - letter.Bottom + 1) * dpi / 72));
-                var inked = Enumerable.Range(from, to - from).Where(y => Enumerable.Range(middle - 4, 9).Any(x => picture.GetPixel(x, y).Red < 128)).ToList();
+                var inked = Enumerable.Range(from, to - from)
+                    .Where(y => Enumerable.Range(middle - 4, 9).Any(x => picture.GetPixel(x, y).Red < 128)).ToList();
                 var millimetres = (decimal)((inked[^1] - inked[0] + 1) * 25.4 / dpi);
                 Assert.InRange(millimetres, text.RequiredFloor.Millimetres - 0.011m, text.LetterHeight.Millimetres + 0.04m);
                 Assert.InRange(millimetres, text.LetterHeight.Millimetres - 0.02m, text.LetterHeight.Millimetres + 0.04m);
@@ -196,7 +212,8 @@ public sealed class SheetTests : IDisposable
     public void A_label_larger_than_the_stock_is_refused_with_stock_that_it_fits_and_nothing_is_written()
     {
         var path = Path.Combine(folder, "sheet.pdf");
-        var refusal = Assert.Throws<InputException>(() => SheetWriter.WritePdf(path, Label, LabelStock.Load("us-letter-30-1x2.625in"), Samples.Info));
+        var refusal = Assert.Throws<InputException>(() => SheetWriter.WritePdf(path, Label, LabelStock.Load("us-letter-30-1x2.625in"),
+            Samples.Info));
         Assert.Contains("us-letter-10-2x4in", refusal.Message);
         Assert.Empty(Directory.GetFiles(folder));
     }

@@ -30,9 +30,12 @@ public sealed class StockTests : IDisposable
     {
         var stock = LabelStock.Load(id);
         var (x, y) = stock.CornerOf(stock.PerSheet);
-        // Common A4 and US geometries stand up to a quarter of a millimetre off the middle, so that the margins differ by up to half of one.
-        Assert.Equal((double)stock.Left.Millimetres, (double)(stock.PageWidth.Millimetres - x.Millimetres - stock.LabelWidth.Millimetres), 0.51);
-        Assert.Equal((double)stock.Top.Millimetres, (double)(stock.PageHeight.Millimetres - y.Millimetres - stock.LabelHeight.Millimetres), 0.51);
+        // Common A4 and US geometries stand up to a quarter of a millimetre off the middle, so
+        // that the margins differ by up to half of one.
+        Assert.Equal((double)stock.Left.Millimetres, (double)(stock.PageWidth.Millimetres - x.Millimetres - stock.LabelWidth.Millimetres),
+            0.51);
+        Assert.Equal((double)stock.Top.Millimetres, (double)(stock.PageHeight.Millimetres - y.Millimetres - stock.LabelHeight.Millimetres),
+            0.51);
     }
 
     [Theory]
@@ -53,7 +56,8 @@ public sealed class StockTests : IDisposable
             var (x, y) = stock.CornerOf(position);
             Assert.Contains(words, w => w.Text == $"{position}"
                 && w.BoundingBox.Left > (double)x.Points && w.BoundingBox.Right < (double)(x.Points + stock.LabelWidth.Points)
-                && page.Height - w.BoundingBox.Top > (double)y.Points && page.Height - w.BoundingBox.Bottom < (double)(y.Points + stock.LabelHeight.Points));
+                && page.Height - w.BoundingBox.Top > (double)y.Points
+                && page.Height - w.BoundingBox.Bottom < (double)(y.Points + stock.LabelHeight.Points));
         }
     }
 

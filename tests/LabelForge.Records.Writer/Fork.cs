@@ -3,7 +3,8 @@ using System.Text;
 
 namespace LabelForge.Records.Writer;
 
-/// <summary>A process split in two, and a word said without any lock: the child of a fork has one thread and must not wait for others.</summary>
+/// <summary>A process split in two, and a word said without any lock: the child of a fork has one
+/// thread and must not wait for others.</summary>
 internal static partial class Fork
 {
     /// <summary>Splits the process; runs the child's work in the new one, and waits for its end in the old one.</summary>

@@ -3,7 +3,8 @@ using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Writer;
 
-/// <summary>Writes into the books for as long as it lives: receipts, corrections, and weighings that take from several bottles at once.</summary>
+/// <summary>Writes into the books for as long as it lives: receipts, corrections, and weighings
+/// that take from several bottles at once.</summary>
 internal static class Writing
 {
     private const string Lot = "26R02-01X";
@@ -34,21 +35,25 @@ internal static class Writing
 
     /// <summary>Begins the batch that is weighed into.</summary>
     public static void Begin(OpenBooks book) =>
-        Production.Start(book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), Lot, Day, "A");
+        Production.Start(book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), Lot,
+            Day, "A");
 
     private static IEnumerable<string> One(OpenBooks book, int i)
     {
         switch (i % 4)
         {
             case 0 or 1:
-                return [$"receipt {StockMovements.Receive(book, new Receipt { On = Day, By = "A", Material = "base", Amount = 100.25m, Price = 9.50m }).Id}"];
+                return [
+                    $"receipt {StockMovements.Receive(book, new Receipt { On = Day, By = "A", Material = "base", Amount = 100.25m, Price = 9.50m }).Id}"];
             case 2:
                 var snapshot = book.Read();
                 var last = snapshot.Receipts[^1];
-                var correction = Correcting.Of(book, BookLists.Receipt, last.Id, new Dictionary<string, string> { ["price"] = "9.51" }, "misread", Day, "A");
+                var correction = Correcting.Of(book, BookLists.Receipt, last.Id, new Dictionary<string, string> { ["price"] = "9.51" },
+                    "misread", Day, "A");
                 return [$"receipt {correction.InsteadId}", $"correction {correction.Id}"];
             default:
-                return Production.Weigh(book, Lot, "base", 150m, null, Day, "A").Select(w => string.Create(CultureInfo.InvariantCulture, $"weighing {w.Id}"));
+                return Production.Weigh(book, Lot, "base", 150m, null, Day, "A")
+                    .Select(w => string.Create(CultureInfo.InvariantCulture, $"weighing {w.Id}"));
         }
     }
 }

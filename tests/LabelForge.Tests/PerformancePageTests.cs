@@ -23,6 +23,7 @@ public class PerformancePageTests
     public void Every_part_has_its_place_on_the_page()
     {
         var page = Repository.Page("performance.md");
-        Assert.All(["declare", "sheets", "cold", "keystroke", "check", "ask", "records", "growth", "growth-books"], part => Assert.NotEmpty(PerformancePage.Put(page, part, "x")));
+        Assert.All(["declare", "sheets", "cold", "keystroke", "check", "ask", "records", "growth", "growth-books"],
+            part => Assert.NotEmpty(PerformancePage.Put(page, part, "x")));
     }
 }

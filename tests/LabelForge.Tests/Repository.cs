@@ -11,7 +11,8 @@ internal static class Repository
     /// <summary>The text of a page of the documentation, with plain line ends.</summary>
     public static string Page(string name) => File.ReadAllText(Path.Combine(Folder, "docs", name)).ReplaceLineEndings("\n");
 
-    /// <summary>Holds the figures of a page, between its marks, to those of this run; with <c>LABELFORGE_APPROVE=1</c> writes them.</summary>
+    /// <summary>Holds the figures of a page, between its marks, to those of this run; with
+    /// <c>LABELFORGE_APPROVE=1</c> writes them.</summary>
     /// <param name="name">The page.</param>
     /// <param name="mark">What the marks say.</param>
     /// <param name="table">The figures.</param>
@@ -19,12 +20,14 @@ internal static class Repository
     {
         var page = Page(name);
         var begin = $"<!-- begin {mark} -->\n";
-        var (from, to) = (page.IndexOf(begin, StringComparison.Ordinal) + begin.Length, page.IndexOf($"<!-- end {mark} -->", StringComparison.Ordinal));
+        var (from, to) = (page.IndexOf(begin, StringComparison.Ordinal) + begin.Length,
+            page.IndexOf($"<!-- end {mark} -->", StringComparison.Ordinal));
         if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
             File.WriteAllText(Path.Combine(Folder, "docs", name), page[..from] + table + page[to..]);
         else
             Assert.Equal(table, page[from..to]);
     }
 
-    private static string Root([CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
+    private static string Root([CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 }

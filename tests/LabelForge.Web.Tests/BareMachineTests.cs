@@ -9,7 +9,9 @@ public sealed class BareMachineTests
     [Fact]
     public async Task Without_a_browser_or_a_decoder_a_test_of_the_page_is_skipped_and_says_what_to_install()
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath!, ["-noLogo", "-noColor", "-class", "LabelForge.Web.Tests.Browsing.ManyPagesTests", "-class", "LabelForge.Web.Tests.Browsing.WholeJobTests"])
+        var start = new ProcessStartInfo(Environment.ProcessPath!,
+            ["-noLogo", "-noColor", "-class", "LabelForge.Web.Tests.Browsing.ManyPagesTests", "-class",
+                "LabelForge.Web.Tests.Browsing.WholeJobTests"])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

@@ -19,7 +19,8 @@ internal static class InstalledProgram
     public static void OrSkip(params string[] names)
     {
         foreach (var name in names)
-            Assert.SkipUnless(Find(name) is not null, $"{name} is not on this machine (Debian: apt install {Packages.GetValueOrDefault(name, name)}; or run build/test).");
+            Assert.SkipUnless(Find(name) is not null,
+                $"{name} is not on this machine (Debian: apt install {Packages.GetValueOrDefault(name, name)}; or run build/test).");
     }
 
     /// <summary>Where a program lies, or nothing. A name that is there but is no program (an empty file, say) does not count.</summary>

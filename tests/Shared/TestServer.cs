@@ -18,7 +18,8 @@ public static class TestServer
     /// <summary>A new, empty database; skips the test where no server is installed.</summary>
     public static string NewDatabase() => Make("template0", out _);
 
-    /// <summary>A database with empty books, copied from one in which they were made; skips the test where no server is installed.</summary>
+    /// <summary>A database with empty books, copied from one in which they were made; skips the
+    /// test where no server is installed.</summary>
     public static string NewBooks()
     {
         SkipWithoutServer();
@@ -38,7 +39,9 @@ public static class TestServer
         return Shared.Value.Make(name, template);
     }
 
-    private static void SkipWithoutServer() => Assert.SkipUnless(PostgresServer.IsInstalled, "No PostgreSQL server is on this machine (Debian: apt install postgresql; or run build/test).");
+    private static void SkipWithoutServer() =>
+        Assert.SkipUnless(PostgresServer.IsInstalled,
+            "No PostgreSQL server is on this machine (Debian: apt install postgresql; or run build/test).");
 }
 
 /// <summary>Stops the server when all tests are done.</summary>

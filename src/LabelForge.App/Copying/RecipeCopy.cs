@@ -15,7 +15,8 @@ namespace LabelForge.Copying;
 /// <param name="Line">What it smells of, in a few words on the front; null keeps the old words, but never beside another scent.</param>
 /// <param name="Item">Its own item number; null for none: an item number is one product's.</param>
 /// <param name="Price">What a piece is sold for; null for the old one's price.</param>
-public sealed record RecipeCopyWish(string From, string Name, string? Scent = null, int? Hue = null, string? Line = null, string? Item = null, string? Price = null);
+public sealed record RecipeCopyWish(string From, string Name, string? Scent = null, int? Hue = null, string? Line = null,
+    string? Item = null, string? Price = null);
 
 /// <summary>A new product in one step: another's recipe, label and price under a new name, with another scent and hue.</summary>
 /// <remarks>The maker's own text is copied line by line, so that comments and the way it is written stay.</remarks>
@@ -33,7 +34,11 @@ public static partial class RecipeCopy
         if (wish.Hue is < 0 or > 360)
             throw Refuse("copy.not-a-hue", ("hue", wish.Hue));
         if (wish.Scent is { } scent && workshop.Material(scent, "the call", 0).Kind != MaterialKind.Fragrance)
-            throw Refuse("copy.not-a-fragrance", ("scent", scent), ("list", string.Join(", ", workshop.Materials.Values.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id).Order(StringComparer.Ordinal))));
+            throw Refuse("copy.not-a-fragrance", ("scent", scent),
+                ("list",
+                    string.Join(", ",
+                        workshop.Materials.Values.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id)
+                            .Order(StringComparer.Ordinal))));
         var product = workshop.ProductOf(wish.From);
         var path = Path.Combine(workshop.Folder, "recipes", product.Recipe.Id + ".yaml");
         var lines = File.ReadAllLines(path);
@@ -54,15 +59,21 @@ public static partial class RecipeCopy
         var copy = from.Recipe.VariantName is null ? read : read.Variant(wish.Name);
         BatchFormula.Of(workshop, copy);
         var scent = wish.Scent ?? ScentOf(workshop, from.Recipe);
-        if (copy.Name != wish.Name.Trim() || (scent is not null && copy.Materials.All(m => m.Material != scent)) || copy.Materials.Length != from.Recipe.Materials.Length
-            || (wish.Scent is not null && wish.Line is null && copy.Look.Line is not null) || (wish.Line is { } line && copy.Look.Line?.Text != line)
+        if (copy.Name != wish.Name.Trim()
+            || (scent is not null && copy.Materials.All(m => m.Material != scent))
+            || copy.Materials.Length != from.Recipe.Materials.Length
+            || (wish.Scent is not null && wish.Line is null && copy.Look.Line is not null)
+            || (wish.Line is { } line && copy.Look.Line?.Text != line)
             || (wish.Hue is { } hue && copy.Look.Hue?.Text != hue.ToString(CultureInfo.InvariantCulture)))
             throw Refuse("copy.other-form", ("recipe", from.Recipe.Id));
     }
 
     private static string Renamed(Workshop workshop, Product product, string[] lines, RecipeCopyWish wish)
     {
-        var kept = lines.Where(l => !TopKey("item").IsMatch(l) && !TopKey("on the market since").IsMatch(l) && !(wish.Price is not null && TopKey("price").IsMatch(l))).ToList();
+        var kept =
+            lines.Where(l => !TopKey("item").IsMatch(l)
+                && !TopKey("on the market since").IsMatch(l)
+                && !(wish.Price is not null && TopKey("price").IsMatch(l))).ToList();
         var at = kept.FindIndex(l => TopKey("name").IsMatch(l));
         if (at < 0)
             throw Refuse("copy.no-name-line", ("recipe", product.Recipe.Id));
@@ -73,7 +84,11 @@ public static partial class RecipeCopy
             kept.Insert(at + 1, $"price: {price}");
         var text = WithScent(workshop, product.Recipe, string.Join('\n', kept), wish);
         if (wish.Hue is { } hue)
-            text = WithHue(text, hue) ?? LookLine().Replace(text, $"${{1}}palette: {hue}, ", 1) switch { var looked when looked != text => looked, _ => $"{text.TrimEnd()}\nlook: {{ palette: {hue} }}" };
+            text = WithHue(text, hue) ?? LookLine().Replace(text, $"${{1}}palette: {hue}, ", 1) switch
+            {
+                var looked when looked != text => looked,
+                _ => $"{text.TrimEnd()}\nlook: {{ palette: {hue} }}",
+            };
         return text.TrimEnd() + "\n";
     }
 
@@ -100,8 +115,12 @@ public static partial class RecipeCopy
         if (wish.Price is { } price)
             scented = NameInside().Replace(PriceInside().Replace(scented, "", 1), m => $"{m.Value}, price: {price}", 1);
         if (wish.Hue is { } hue)
-            scented = WithHue(scented, hue) ?? (LookInside().IsMatch(scented) ? LookInside().Replace(scented, $"${{0}} palette: {hue},", 1) : NameInside().Replace(scented, m => $"{m.Value}, look: {{ palette: {hue} }}", 1));
-        return string.Join('\n', [.. lines[..(EndOfList(lines, from.Line) - 1)], scented, .. lines[(EndOfList(lines, from.Line) - 1)..]]).TrimEnd() + "\n";
+            scented = WithHue(scented, hue)
+                ?? (LookInside().IsMatch(scented)
+                    ? LookInside().Replace(scented, $"${{0}} palette: {hue},", 1)
+                    : NameInside().Replace(scented, m => $"{m.Value}, look: {{ palette: {hue} }}", 1));
+        return string.Join('\n', [.. lines[..(EndOfList(lines, from.Line) - 1)], scented, .. lines[(EndOfList(lines, from.Line) - 1)..]])
+            .TrimEnd() + "\n";
     }
 
     // The line, from 1, behind the last one of the list that a line belongs to.
@@ -122,13 +141,17 @@ public static partial class RecipeCopy
             text = ScentLine().Replace(text, $"line: {Quoted(line).Replace("$", "$$", StringComparison.Ordinal)}", 1);
         else if (wish.Scent is not null)
             text = EmptyLook().Replace(ScentLineAndComma().Replace(text, "", 1), "");
-        return wish.Scent is { } scent && ScentOf(workshop, recipe) is { } old ? Regex.Replace(text, $@"(?<![\w-]){Regex.Escape(old)}(?![\w-])", scent) : text;
+        return wish.Scent is { } scent && ScentOf(workshop, recipe) is { } old
+            ? Regex.Replace(text, $@"(?<![\w-]){Regex.Escape(old)}(?![\w-])", scent)
+            : text;
     }
 
     private static string? ScentOf(Workshop workshop, Recipe recipe) =>
-        recipe.Materials.Select(m => m.Material).FirstOrDefault(m => workshop.Materials.GetValueOrDefault(m)?.Kind == MaterialKind.Fragrance);
+        recipe.Materials.Select(m => m.Material)
+            .FirstOrDefault(m => workshop.Materials.GetValueOrDefault(m)?.Kind == MaterialKind.Fragrance);
 
-    private static string? WithHue(string text, int hue) => Hue().IsMatch(text) ? Hue().Replace(text, m => $"{m.Groups[1].Value}{hue}", 1) : null;
+    private static string? WithHue(string text, int hue) =>
+        Hue().IsMatch(text) ? Hue().Replace(text, m => $"{m.Groups[1].Value}{hue}", 1) : null;
 
     private static string NewId(Workshop workshop, string name)
     {
@@ -139,11 +162,13 @@ public static partial class RecipeCopy
             : id;
     }
 
-    private static string Quoted(string text) => $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+    private static string Quoted(string text) =>
+        $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 
     private static Regex TopKey(string key) => new($"^{key}\\s*:");
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 
     [GeneratedRegex(@"((?:palette|hue):\s*)\d+")]
     private static partial Regex Hue();

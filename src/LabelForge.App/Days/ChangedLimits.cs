@@ -16,7 +16,8 @@ namespace LabelForge.Days;
 /// <param name="Told">What changed, in a sentence.</param>
 public sealed record ChangedLimit(string Product, string? Material, string Lot, string Told);
 
-/// <summary>What has changed of limits since the last batch of a product: by the certificates in the materials' files, and by the law of the day.</summary>
+/// <summary>What has changed of limits since the last batch of a product: by the certificates in
+/// the materials' files, and by the law of the day.</summary>
 public static class ChangedLimits
 {
     /// <summary>Limits and allergens of the materials' files, as the last batch froze them and as they are now.</summary>
@@ -27,7 +28,8 @@ public static class ChangedLimits
         var stood = FrozenRecipe.FromJson(last.Frozen).AsItStood(product.Workshop);
         var category = product.Kind.IfraCategory;
         return [.. product.Batch.Lines.Select(l => l.Material).DistinctBy(m => m.Id).Where(m => stood.Materials.ContainsKey(m.Id))
-            .SelectMany(now => Changes(stood.Materials[now.Id], now, category, last).Select(told => new ChangedLimit(product.Name, now.Id, last.Lot, told)))];
+            .SelectMany(now => Changes(stood.Materials[now.Id], now, category, last)
+                .Select(told => new ChangedLimit(product.Name, now.Id, last.Lot, told)))];
     }
 
     /// <summary>Rules that the product breaks on a day and did not break on the day of its last batch, by the law of each.</summary>
@@ -44,7 +46,8 @@ public static class ChangedLimits
         {
             var before = Musts(product, market, last.On).Select(f => (f.Rule, f.Where, f.Source)).ToHashSet();
             return [.. Musts(product, market, on).Where(f => !before.Contains((f.Rule, f.Where, f.Source)))
-                .Select(f => new ChangedLimit(product.Name, null, last.Lot, Text($"The law has changed since lot {last.Lot} of {last.On:yyyy-MM-dd}: {f.Message} [{f.Source}]")))];
+                .Select(f => new ChangedLimit(product.Name, null, last.Lot,
+                    Text($"The law has changed since lot {last.Lot} of {last.On:yyyy-MM-dd}: {f.Message} [{f.Source}]")))];
         }
         catch (InputException)
         {
@@ -59,10 +62,14 @@ public static class ChangedLimits
     {
         decimal? Limit(Material m) => m.Limits.FirstOrDefault(l => l.Category == category)?.Highest.Percent;
         if (Limit(then) != Limit(now))
-            yield return Text($"{now.Name}: at most {Shown(Limit(then))} in category {category} when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}, and {Shown(Limit(now))} now.");
-        string[] more = [.. now.Allergens.Where(a => then.Allergens.FirstOrDefault(t => t.Name == a.Name) is not { } t || t.Share.High.Fraction < a.Share.High.Fraction).Select(a => a.Name)];
+            yield return Text(
+                $"{now.Name}: at most {Shown(Limit(then))} in category {category} when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}, and {Shown(Limit(now))} now.");
+        string[] more = [.. now.Allergens
+            .Where(a => then.Allergens.FirstOrDefault(t => t.Name == a.Name) is not { } t || t.Share.High.Fraction < a.Share.High.Fraction)
+            .Select(a => a.Name)];
         if (more.Length > 0 && !then.Allergens.IsEmpty)
-            yield return Text($"{now.Name}: its certificate names more {string.Join(", ", more)} than when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}.");
+            yield return Text(
+                $"{now.Name}: its certificate names more {string.Join(", ", more)} than when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}.");
     }
 
     private static string Shown(decimal? percent) => percent is { } figure ? Text($"{figure:0.####} %") : "no limit written";

@@ -7,13 +7,15 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Days;
 
-/// <summary>Questions without an answer: lists nobody has held against a wrapper, and what suppliers have not been asked, or have not said.</summary>
+/// <summary>Questions without an answer: lists nobody has held against a wrapper, and what
+/// suppliers have not been asked, or have not said.</summary>
 public static class OpenQuestions
 {
     /// <summary>How many suppliers are named by themselves; the rest are counted, so that a day's list stays one.</summary>
     public const int MostSuppliers = 3;
 
-    /// <summary>The questions of a workshop, the most useful first. What cannot be read asks nothing; the recipe itself tells of it.</summary>
+    /// <summary>The questions of a workshop, the most useful first. What cannot be read asks
+    /// nothing; the recipe itself tells of it.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="on">The day, whose law says where the order by weight ends.</param>
     public static ImmutableArray<OpenThing> Of(Workshop workshop, DateOnly on)
@@ -24,9 +26,11 @@ public static class OpenQuestions
 
     private static IEnumerable<OpenThing> Wrappers(ImmutableArray<Product> products)
     {
-        Material[] open = [.. products.SelectMany(p => p.Batch.Lines).Select(l => l.Material).Where(m => m.ToConfirm is not null).DistinctBy(m => m.Id)];
+        Material[] open = [.. products.SelectMany(p => p.Batch.Lines).Select(l => l.Material).Where(m => m.ToConfirm is not null)
+            .DistinctBy(m => m.Id)];
         if (open.Length > 0)
-            yield return new OpenThing(OpenKind.Wrapper, open.Length == 1 ? new("compare-one", open[0].Name) : new("compare-many", open.Length),
+            yield return new OpenThing(OpenKind.Wrapper,
+                open.Length == 1 ? new("compare-one", open[0].Name) : new("compare-many", open.Length),
                 [new(open.Length == 1 ? "ours-one" : "ours-many", string.Join(", ", open.Select(m => m.Name)))])
             {
                 Material = open[0].Id,
@@ -69,7 +73,8 @@ public static class OpenQuestions
     }
 
     // The day on which all that the letter asks was asked; null where some of it was not.
-    private static DateOnly? AskedOn(SupplierLetter letter) => letter.Questions.All(q => q.Material.Asked is not null) ? letter.Questions.Max(q => q.Material.Asked) : null;
+    private static DateOnly? AskedOn(SupplierLetter letter) =>
+        letter.Questions.All(q => q.Material.Asked is not null) ? letter.Questions.Max(q => q.Material.Asked) : null;
 
     private static IEnumerable<Saying> Said(SupplierLetter letter, int open)
     {

@@ -91,7 +91,8 @@ public sealed record Saying(string Key, params object[] Filled)
     public static FrozenDictionary<string, string> Words(string language)
     {
         using var reader = new StreamReader(typeof(Saying).Assembly.GetManifestResourceStream($"sayings/{language}.yaml")!);
-        return YamlFile.ReadText(reader.ReadToEnd(), $"sayings-{language}.yaml").Entries.ToFrozenDictionary(e => e.Key, e => ((TextNode)e.Value).Text, StringComparer.Ordinal);
+        return YamlFile.ReadText(reader.ReadToEnd(), $"sayings-{language}.yaml").Entries
+            .ToFrozenDictionary(e => e.Key, e => ((TextNode)e.Value).Text, StringComparer.Ordinal);
     }
 
     /// <summary>The sentence in English.</summary>

@@ -25,13 +25,15 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     {
         if (books is null)
             return new OpenToday(on, [], []);
-        var labels = books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Waiting: WithoutLabels(l))).Where(w => w.Waiting > 0).ToArray();
+        var labels = books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Waiting: WithoutLabels(l))).Where(w => w.Waiting > 0)
+            .ToArray();
         var complaints = Complaints(books, on).ToArray();
         return new OpenToday(on,
         [
             .. complaints.Where(c => c.Serious).Select(c => c.Thing),
             .. labels.OrderBy(w => w.Lot.Batch.On).Select(w => Labels(w.Lot, w.Waiting)),
-            .. books.OpenBatches().OrderBy(b => b.On).GroupBy(b => b.Pot ?? b.Lot).Select(g => g.ToArray() is [var one] ? AtTheBench(books, one, on) : PotAtTheBench(books, [.. g], on)),
+            .. books.OpenBatches().OrderBy(b => b.On).GroupBy(b => b.Pot ?? b.Lot)
+                .Select(g => g.ToArray() is [var one] ? AtTheBench(books, one, on) : PotAtTheBench(books, [.. g], on)),
             .. complaints.Where(c => !c.Serious).Select(c => c.Thing),
             .. Dates(workshop, books, on).Concat(Opened(workshop, books, on)).OrderBy(d => d.By),
             .. Limits(workshop, books),
@@ -48,19 +50,24 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static string ProductOf(string recipe, string? variant) => variant is null ? recipe : $"{recipe}/{variant}";
 
-    /// <summary>How many labels a batch still needs, however old it is: of an open one for what is planned, of a closed one for what is in the house.</summary>
+    /// <summary>How many labels a batch still needs, however old it is: of an open one for what
+    /// is planned, of a closed one for what is in the house.</summary>
     public static int LabelsNeeded(IBooks books, Batch batch)
     {
         var closing = books.ClosingOf(batch);
-        return WithoutLabels(new LotInHand(batch, closing is null, closing is null ? 0 : closing.Made - closing.Rejected, books.PiecesLeft(batch), books.PrintingsOf(batch.Lot).Sum(p => p.Labels - p.Spoiled)));
+        return WithoutLabels(new LotInHand(batch, closing is null, closing is null ? 0 : closing.Made - closing.Rejected,
+            books.PiecesLeft(batch), books.PrintingsOf(batch.Lot).Sum(p => p.Labels - p.Spoiled)));
     }
 
     /// <summary>The batches that wait for labels on a day, and how many of each; with what they froze.</summary>
     public static IReadOnlyList<(Batch Batch, int Labels)> Waiting(IBooks books, DateOnly on) =>
-        [.. books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Labels: WithoutLabels(l))).Where(w => w.Labels > 0).Select(w => (books.BatchOf(w.Lot.Batch.Lot), w.Labels))];
+        [.. books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Labels: WithoutLabels(l))).Where(w => w.Labels > 0)
+            .Select(w => (books.BatchOf(w.Lot.Batch.Lot), w.Labels))];
 
-    /// <summary>How many labels of a batch wait to be printed on a day; none of a lot from before labels were written down, but for fresh ones.</summary>
-    public static int LabelsWaiting(IBooks books, Batch batch, DateOnly on) => batch.On >= Since(books, on) ? LabelsNeeded(books, batch) : 0;
+    /// <summary>How many labels of a batch wait to be printed on a day; none of a lot from before
+    /// labels were written down, but for fresh ones.</summary>
+    public static int LabelsWaiting(IBooks books, Batch batch, DateOnly on) =>
+        batch.On >= Since(books, on) ? LabelsNeeded(books, batch) : 0;
 
     // Lots of before labels were written down had labels all the same; of these only fresh ones are asked about.
     private static DateOnly Since(IBooks books, DateOnly on)
@@ -74,7 +81,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         lot.Open ? Math.Max(0, lot.Batch.PiecesPlanned - lot.Printed) : Math.Clamp(lot.Good - lot.Printed, 0, lot.Left);
 
     private static OpenThing Labels(LotInHand lot, int waiting) => new(OpenKind.Labels,
-        new(waiting == 1 ? "labels-one" : "labels-many", waiting, lot.Batch.Product), [new(lot.Open ? "lot-at-bench" : "lot", lot.Batch.Lot, Day(lot.Batch.On))])
+        new(waiting == 1 ? "labels-one" : "labels-many", waiting, lot.Batch.Product),
+        [new(lot.Open ? "lot-at-bench" : "lot", lot.Batch.Lot, Day(lot.Batch.On))])
     {
         Lot = lot.Batch.Lot,
         Product = ProductOf(lot.Batch),
@@ -86,7 +94,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         var lines = Production.Compare(books, batch);
         var weighed = lines.Count(l => l.Weighed > 0);
         return new OpenThing(OpenKind.Batch, new("weighed", batch.Product, weighed, lines.Count),
-            [new("begun", batch.Lot, Since(batch.On, on)), weighed == lines.Count ? new("all-weighed") : new("next", lines.First(l => l.Weighed == 0).Line.Name)])
+            [new("begun", batch.Lot, Since(batch.On, on)),
+                weighed == lines.Count ? new("all-weighed") : new("next", lines.First(l => l.Weighed == 0).Line.Name)])
         {
             Lot = batch.Lot,
             Product = ProductOf(batch),
@@ -99,7 +108,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     {
         var next = batches.SelectMany(b => Production.Compare(books, b)).FirstOrDefault(l => l.Weighed == 0).Line;
         return new OpenThing(OpenKind.Batch, new("pot", batches[0].Pot!, batches.Length),
-            [new("pot-begun", Since(batches[0].On, on), string.Join(", ", batches.Select(b => b.Product))), next is null ? new("all-weighed") : new("next", next.Name)])
+            [new("pot-begun", Since(batches[0].On, on), string.Join(", ", batches.Select(b => b.Product))),
+                next is null ? new("all-weighed") : new("next", next.Name)])
         {
             Pot = batches[0].Pot,
             Lots = [.. batches.Select(b => b.Lot)],
@@ -109,20 +119,29 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     }
 
     // FD&C Act, section 605(a): the days run from the day the maker was told. What is not serious yet may turn out to be.
-    private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(IBooks books, DateOnly on) => books.ComplaintsSince(on.AddDays(-90))
-        .Select(c => (Complaint: c, By: c.ReportBy ?? StockMovements.LastDayToReport(c.On)))
-        .Where(c => c.By >= on || c.Complaint.Serious)
-        .Where(c => c.By >= on.AddDays(-30))
-        .OrderBy(c => c.By)
-        .Select(c =>
-        {
-            var lot = books.BatchNow(c.Complaint.BatchId) is { } id ? books.Find(BookLists.Batch, id) as Batch : null;
-            Saying said = lot is null ? new("told", Short(c.Complaint.What), c.Complaint.From) : new("told-lot", Short(c.Complaint.What), c.Complaint.From, lot.Product, lot.Lot);
-            var (title, details) = c.Complaint.Serious
-                ? (new Saying(c.By >= on ? "report" : "report-late", Day(c.By)), ImmutableArray.Create(said))
-                : (new Saying("complaint", Day(c.Complaint.On)), [said, new("if-serious", Day(c.By))]);
-            return (c.Complaint.Serious, new OpenThing(OpenKind.Complaint, title, details) { Lot = lot?.Lot, Product = lot is null ? null : ProductOf(lot), By = c.By });
-        });
+    private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(IBooks books, DateOnly on) =>
+        books.ComplaintsSince(on.AddDays(-90))
+            .Select(c => (Complaint: c, By: c.ReportBy ?? StockMovements.LastDayToReport(c.On)))
+            .Where(c => c.By >= on || c.Complaint.Serious)
+            .Where(c => c.By >= on.AddDays(-30))
+            .OrderBy(c => c.By)
+            .Select(c =>
+            {
+                var lot = books.BatchNow(c.Complaint.BatchId) is { } id ? books.Find(BookLists.Batch, id) as Batch : null;
+                Saying said = lot is null
+                    ? new("told", Short(c.Complaint.What), c.Complaint.From)
+                    : new("told-lot", Short(c.Complaint.What), c.Complaint.From, lot.Product, lot.Lot);
+                var (title, details) = c.Complaint.Serious
+                    ? (new Saying(c.By >= on ? "report" : "report-late", Day(c.By)), ImmutableArray.Create(said))
+                    : (new Saying("complaint", Day(c.Complaint.On)), [said, new("if-serious", Day(c.By))]);
+                return (c.Complaint.Serious,
+                    new OpenThing(OpenKind.Complaint, title, details)
+                    {
+                        Lot = lot?.Lot,
+                        Product = lot is null ? null : ProductOf(lot),
+                        By = c.By,
+                    });
+            });
 
     private static IEnumerable<OpenThing> Dates(Workshop workshop, IBooks books, DateOnly on) => books.InStock()
         .Where(s => s.Receipt.BestBefore is { } best && best <= on.AddDays(DaysBeforeADate))
@@ -142,13 +161,15 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     {
         foreach (var (receipt, left) in books.InStock())
         {
-            if (workshop.Materials.GetValueOrDefault(receipt.Material)?.MonthsAfterOpening is not { } months || books.OpenedOn(receipt) is not { } opened)
+            if (workshop.Materials.GetValueOrDefault(receipt.Material)?.MonthsAfterOpening is not { } months
+                || books.OpenedOn(receipt) is not { } opened)
                 continue;
             var until = opened.AddMonths(months);
             if (until > on.AddDays(DaysBeforeADate) || receipt.BestBefore <= until)
                 continue;
             yield return new OpenThing(OpenKind.Date,
-                new(until < on ? "open-too-long" : "opened-use-by", NameOf(workshop, receipt.Material), books.Bottle(receipt.Id), Day(until)),
+                new(until < on ? "open-too-long" : "opened-use-by", NameOf(workshop, receipt.Material), books.Bottle(receipt.Id),
+                    Day(until)),
                 [new("opened", Day(opened), months, Said(workshop, receipt.Material, left))])
             {
                 Material = receipt.Material,
@@ -158,25 +179,30 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         }
     }
 
-    private static IEnumerable<OpenThing> Limits(Workshop workshop, IBooks books) => books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
-        .SelectMany(p => Products(workshop, p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
-        .SelectMany(product => books.LastBatch(product.Recipe.Id, product.Recipe.VariantName) is { } last ? ChangedLimits.OfCertificates(product, last) : [])
-        .GroupBy(c => c.Told).Select(g => g.First())
-        .Select(c => new OpenThing(OpenKind.Limit, new("limit-changed", NameOf(workshop, c.Material!)), [new("as-told", c.Told)])
-        {
-            Material = c.Material,
-            Product = c.Product,
-            Lot = c.Lot,
-        });
+    private static IEnumerable<OpenThing> Limits(Workshop workshop, IBooks books) =>
+        books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
+            .SelectMany(p => Products(workshop, p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
+            .SelectMany(product => books.LastBatch(product.Recipe.Id, product.Recipe.VariantName) is { } last
+                ? ChangedLimits.OfCertificates(product, last)
+                : [])
+            .GroupBy(c => c.Told).Select(g => g.First())
+            .Select(c => new OpenThing(OpenKind.Limit, new("limit-changed", NameOf(workshop, c.Material!)), [new("as-told", c.Told)])
+            {
+                Material = c.Material,
+                Product = c.Product,
+                Lot = c.Lot,
+            });
 
     // A later paper of the same kind for the same thing takes the place of one that ends.
-    private static IEnumerable<OpenThing> Papers(IBooks books, DateOnly on) => books.Attachments().GroupBy(a => (a.About, a.Kind)).Select(g => g.MaxBy(a => a.Id)!)
-        .Where(a => a.BestBefore <= on.AddDays(DaysBeforeADate)).OrderBy(a => a.BestBefore)
-        .Select(a => new OpenThing(OpenKind.Paper, new(a.BestBefore < on ? "paper-ended" : "paper-ends", a.Kind, a.About, Day(a.BestBefore!.Value)),
-            [a.Revision is { } revision ? new("paper-revision", a.FileName, revision) : new("as-told", a.FileName + ".")])
-        {
-            By = a.BestBefore,
-        });
+    private static IEnumerable<OpenThing> Papers(IBooks books, DateOnly on) =>
+        books.Attachments().GroupBy(a => (a.About, a.Kind)).Select(g => g.MaxBy(a => a.Id)!)
+            .Where(a => a.BestBefore <= on.AddDays(DaysBeforeADate)).OrderBy(a => a.BestBefore)
+            .Select(a => new OpenThing(OpenKind.Paper,
+                new(a.BestBefore < on ? "paper-ended" : "paper-ends", a.Kind, a.About, Day(a.BestBefore!.Value)),
+                [a.Revision is { } revision ? new("paper-revision", a.FileName, revision) : new("as-told", a.FileName + ".")])
+            {
+                By = a.BestBefore,
+            });
 
     // A material that is kept in stock and will not do for the next batch of something, as its recipe stands.
     private static IEnumerable<OpenThing> Low(Workshop workshop, IBooks books, DateOnly on)
@@ -205,17 +231,22 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             var promised = Math.Min(left, reserved.GetValueOrDefault(material));
             if (left - promised < need.Grams)
                 yield return new OpenThing(OpenKind.Stock, new(left == 0 ? "used-up" : "runs-low", NameOf(workshop, material)),
-                    [promised > 0 ? new("left-promised", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams), Said(workshop, material, promised)) : new("left-next", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams))])
+                    [promised > 0
+                        ? new("left-promised", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams),
+                            Said(workshop, material, promised))
+                        : new("left-next", Said(workshop, material, left), need.For, Said(workshop, material, need.Grams))])
                 {
                     Material = material,
                 };
         }
     }
 
-    private static ImmutableArray<ShelfProduct> Shelved(Workshop workshop, IBooks books, IReadOnlyList<(LotInHand Lot, int Waiting)> labels) =>
+    private static ImmutableArray<ShelfProduct> Shelved(Workshop workshop, IBooks books,
+        IReadOnlyList<(LotInHand Lot, int Waiting)> labels) =>
     [
         .. books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
-            .Select(p => new ShelfProduct(ProductOf(p.Recipe, p.Variant), p.Product, p.Left, labels.Where(l => l.Lot.Batch.Recipe == p.Recipe && l.Lot.Batch.Variant == p.Variant).Sum(l => l.Waiting)))
+            .Select(p => new ShelfProduct(ProductOf(p.Recipe, p.Variant), p.Product, p.Left,
+                labels.Where(l => l.Lot.Batch.Recipe == p.Recipe && l.Lot.Batch.Variant == p.Variant).Sum(l => l.Waiting)))
             .OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase),
     ];
 
@@ -235,7 +266,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     private static string NameOf(Workshop workshop, string material) => workshop.Materials.GetValueOrDefault(material)?.Name ?? material;
 
     private static Saying Said(Workshop workshop, string material, decimal amount) =>
-        workshop.Materials.GetValueOrDefault(material)?.Kind == MaterialKind.Packaging ? new("pieces", Text($"{amount:0.##}")) : new("grams", Text($"{amount:0.##}"));
+        workshop.Materials.GetValueOrDefault(material)?.Kind == MaterialKind.Packaging
+            ? new("pieces", Text($"{amount:0.##}"))
+            : new("grams", Text($"{amount:0.##}"));
 
     private static Saying Since(DateOnly day, DateOnly on) => (on.DayNumber - day.DayNumber) switch
     {
@@ -247,7 +280,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static string Day(DateOnly day) => Text($"{day:yyyy-MM-dd}");
 
-    private static string Short(string text) => text.ReplaceLineEndings(" ") is { Length: > 60 } line ? line[..57].TrimEnd() + "…" : text.ReplaceLineEndings(" ");
+    private static string Short(string text) =>
+        text.ReplaceLineEndings(" ") is { Length: > 60 } line ? line[..57].TrimEnd() + "…" : text.ReplaceLineEndings(" ");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

@@ -20,7 +20,9 @@ internal static class Alternatives
         var found = LabelDesign.Known.Where(id => id != design.Id).Select(id => Holds(id, recipe, content, symbol)).OfType<LabelDesign>()
             .OrderBy(d => d.Width.Millimetres * d.Height.Millimetres).Take(MostNamed)
             .Select(d => StockFor(d) is { } stock ? $"{d.Id} (on {stock})" : d.Id).ToList();
-        return found.Count == 0 ? fit : not with { Problem = new(null, 0, "fit.would-fit", ("inner", not.Problem), ("designs", string.Join(", ", found))) };
+        return found.Count == 0
+            ? fit
+            : not with { Problem = new(null, 0, "fit.would-fit", ("inner", not.Problem), ("designs", string.Join(", ", found))) };
     }
 
     // A design counts where it says all that this one was to say, alone. The barcode is optional: the lot stands in letters.
@@ -38,6 +40,8 @@ internal static class Alternatives
     }
 
     private static string? StockFor(LabelDesign design) => LabelStock.All
-        .Where(s => (s.Shape == StockShape.Round) == design.Round && s.LabelWidth.CompareTo(design.Width) >= 0 && s.LabelHeight.CompareTo(design.Height) >= 0)
+        .Where(s => (s.Shape == StockShape.Round) == design.Round
+            && s.LabelWidth.CompareTo(design.Width) >= 0
+            && s.LabelHeight.CompareTo(design.Height) >= 0)
         .OrderBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres).FirstOrDefault()?.Id;
 }

@@ -39,7 +39,8 @@ public static class ArtFile
 
     private static bool Linked(string path, string folder)
     {
-        for (FileSystemInfo at = new FileInfo(path); at.FullName.Length > folder.Length; at = new DirectoryInfo(Path.GetDirectoryName(at.FullName)!))
+        for (FileSystemInfo at = new FileInfo(path); at.FullName.Length > folder.Length; at =
+            new DirectoryInfo(Path.GetDirectoryName(at.FullName)!))
         {
             if (at.LinkTarget is not null)
                 return true;
@@ -47,7 +48,8 @@ public static class ArtFile
         return false;
     }
 
-    internal static InputException Refusal(string file, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new($"designs/{file}", 0, code, arguments);
+    internal static InputException Refusal(string file, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new($"designs/{file}", 0, code, arguments);
 
     private static ArtBlock Pixels(string path, string file)
     {

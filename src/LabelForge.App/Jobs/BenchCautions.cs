@@ -5,7 +5,8 @@ using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Print.Jobs;
 
-/// <summary>The usual cautions of the bench for what goes into a batch: common practice. The supplier's safety data sheets say more, and go before these.</summary>
+/// <summary>The usual cautions of the bench for what goes into a batch: common practice. The
+/// supplier's safety data sheets say more, and go before these.</summary>
 public static class BenchCautions
 {
     /// <summary>One caution each, the gravest not necessarily first; never none.</summary>

@@ -6,7 +6,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 
-/// <summary>The wide barcodes of a carton: GS1-128 where the product has an item number under the business's prefix, else Code 128.</summary>
+/// <summary>The wide barcodes of a carton: GS1-128 where the product has an item number under the
+/// business's prefix, else Code 128.</summary>
 internal static class CartonSymbols
 {
     /// <summary>The item and the lot: (01) and (10).</summary>
@@ -15,7 +16,8 @@ internal static class CartonSymbols
 
     /// <summary>The item and the day of making: (01) and (11), year, month and day.</summary>
     public static InkBlock Day(Workshop workshop, Recipe recipe, LotCode lot) =>
-        Draw(workshop, recipe, gtin => $"(01){gtin.Fourteen}(11){lot.Made:yyMMdd}", lot.Made.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+        Draw(workshop, recipe, gtin => $"(01){gtin.Fourteen}(11){lot.Made:yyMMdd}",
+            lot.Made.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
 
     private static InkBlock Draw(Workshop workshop, Recipe recipe, Func<Gtin, string> elements, string plain)
     {

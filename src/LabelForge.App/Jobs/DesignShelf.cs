@@ -4,7 +4,8 @@ using LabelForge.Quantities;
 
 namespace LabelForge.Print.Jobs;
 
-/// <summary>The label designs at hand: the maker's own, in the workshop's folder <c>designs</c>, then those that ship with the tool.</summary>
+/// <summary>The label designs at hand: the maker's own, in the workshop's folder <c>designs</c>,
+/// then those that ship with the tool.</summary>
 /// <param name="workshop">The workshop's folder; it need not have one of designs.</param>
 public sealed class DesignShelf(string workshop)
 {
@@ -23,10 +24,13 @@ public sealed class DesignShelf(string workshop)
     /// <summary>A design.</summary>
     /// <param name="id">Its id; a style and a tone may follow: <c>bar-2x4+bookish+dark</c>.</param>
     /// <param name="package">The package it is to fit; null for the one that the design is drawn for.</param>
-    /// <exception cref="InputException">There is none of that id, or its file says something that cannot be used; the message names the line.</exception>
+    /// <exception cref="InputException">There is none of that id, or its file says something that
+    /// cannot be used; the message names the line.</exception>
     public LabelDesign Load(string id, Package? package = null)
     {
         var name = id.Split('+')[0];
-        return IsOwn(name) ? LabelDesign.LoadFile(Path.Combine(Folder, name + ".yaml"), $"designs/{name}.yaml", package, id) : LabelDesign.Load(id, package);
+        return IsOwn(name)
+            ? LabelDesign.LoadFile(Path.Combine(Folder, name + ".yaml"), $"designs/{name}.yaml", package, id)
+            : LabelDesign.Load(id, package);
     }
 }

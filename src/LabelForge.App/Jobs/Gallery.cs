@@ -31,7 +31,8 @@ public static class Gallery
     public static ImmutableArray<GalleryLabel> Of(Product product, Market market, string? design, LotCode? lot, DateOnly on)
     {
         var (workshop, recipe) = (product.Workshop, product.Recipe);
-        var id = (design ?? UsualDesign.For(ProductKindOf.Recipe(recipe).Id, workshop.Business.LabelStock, recipe.Package).Design).Split('+')[0];
+        var id = (design ?? UsualDesign.For(ProductKindOf.Recipe(recipe).Id, workshop.Business.LabelStock, recipe.Package).Design)
+            .Split('+')[0];
         if (!new DesignShelf(workshop.Folder).Load(id, recipe.Package).TakesLook)
             throw new InputException(null, 0, "design.takes-no-look", ("id", id));
         return [.. ArrangementFile.Known.Zip(Pairs).Select(p => One(p.First, $"{id}+{p.First}+{p.Second}")).OfType<GalleryLabel>()];
@@ -39,7 +40,8 @@ public static class Gallery
         // What fell back to another arrangement is shown under that one alone.
         GalleryLabel? One(string arrangement, string named)
         {
-            if (LabelJob.Prepare(product, market, named, lot, on).Fit is not Fit.Fits { Layout: var layout } || layout.Design.Look?.Arrangement != arrangement)
+            if (LabelJob.Prepare(product, market, named, lot, on).Fit is not Fit.Fits { Layout: var layout }
+                || layout.Design.Look?.Arrangement != arrangement)
                 return null;
             var about = ArrangementFile.File(arrangement);
             return new GalleryLabel(named, about.Required("name", "Stack").Text, about.OptionalText("for")?.Text ?? "", layout);

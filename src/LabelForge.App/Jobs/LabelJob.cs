@@ -45,7 +45,8 @@ public sealed record LabelJob
     /// <summary>The labels that go on the same package, by their designs.</summary>
     public required ImmutableDictionary<string, Fit> Companions { get; init; }
 
-    /// <summary>Whether it is known what package the label is for, from the recipe or from its design; else the label's front stands for the package's.</summary>
+    /// <summary>Whether it is known what package the label is for, from the recipe or from its
+    /// design; else the label's front stands for the package's.</summary>
     public required bool IsPackageKnown { get; init; }
 
     /// <summary>Of a set: each product in it, and what of it is judged; empty for the label of one product.</summary>
@@ -62,14 +63,16 @@ public sealed record LabelJob
     /// <param name="on">The date to judge by.</param>
     /// <param name="names">In whose words the ingredients are named.</param>
     /// <exception cref="InputException">Something in the workshop, or the design's id, is wrong.</exception>
-    public static LabelJob Prepare(Product product, Market market, string? design, LotCode? lot, DateOnly on, NameStyle names = NameStyle.Market)
+    public static LabelJob Prepare(Product product, Market market, string? design, LotCode? lot, DateOnly on,
+        NameStyle names = NameStyle.Market)
     {
         var (workshop, recipe, batch, kind) = (product.Workshop, product.Recipe, product.Batch, product.Kind);
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on, names);
         var asked = design ?? UsualDesign.For(kind.Id, workshop.Business.LabelStock, recipe.Package).Design;
         var drawn = new DesignShelf(workshop.Folder).Load(asked, recipe.Package);
         var panel = drawn.Panels.FirstOrDefault(p => p.Principal) ?? drawn.Panels[0];
-        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, (recipe.Package ?? drawn.Package)?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration,
+            (recipe.Package ?? drawn.Package)?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(panel.Width, panel.Height), lot, on);
         content = WorkshopRange.WithWords(content, workshop, recipe);
         InkBlock? symbol = lot is { } known ? LotSymbol.Wished(workshop, recipe, known) : null;
         var extras = ExtrasOf.Design(drawn, workshop, batch, lot);
@@ -106,7 +109,8 @@ public sealed record LabelJob
         return (look with { Arrangement = written.Arrangement ?? look.Arrangement, Types = written.Style ?? look.Types }, range);
     }
 
-    /// <summary>What the label does not carry, in sentences: elements that its design and the labels beside it have no place for, or no room.</summary>
+    /// <summary>What the label does not carry, in sentences: elements that its design and the
+    /// labels beside it have no place for, or no room.</summary>
     public ImmutableArray<string> LeftOut => Fit is Fit.Fits fits ? fits.Layout.LeftOut : [];
 
     /// <summary>Holds what would be printed against the rules; of a set each product, and what is said of all of them once.</summary>
@@ -120,13 +124,16 @@ public sealed record LabelJob
         var common = each[0].Report.Findings.Where(OfAll).DistinctBy(f => (f.Rule, f.Message));
         return each[0].Report with
         {
-            Findings = [.. common.Concat(each.SelectMany(e => e.Report.Findings.Where(f => !OfAll(f)).Select(f => f with { Where = $"{e.Product.Name}: {f.Where}" }))).OrderBy(f => f.Severity)],
+            Findings = [
+                .. common.Concat(each.SelectMany(e => e.Report.Findings.Where(f => !OfAll(f))
+                    .Select(f => f with { Where = $"{e.Product.Name}: {f.Where}" }))).OrderBy(f => f.Severity)],
             Found = each[0].Report.Found with { Ingredients = Content.Ingredients },
         };
     }
 
     /// <summary>What a check of this label reads.</summary>
-    public RecipeFacts Facts => new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On, Printed = Printed, IsPackageKnown = IsPackageKnown };
+    public RecipeFacts Facts =>
+        new(Workshop, Batch, Kind, Declaration, Content, Heights) { On = On, Printed = Printed, IsPackageKnown = IsPackageKnown };
 
     // What stands on the label or on one beside it. Where it does not fit, nothing is known of what would be printed.
     private ImmutableHashSet<LabelPart>? Printed => Fit is Fit.Fits
@@ -153,8 +160,15 @@ public sealed record LabelJob
 
     private ImmutableArray<PrintedHeight> Heights => Fit is Fit.Fits fits
         ? [.. fits.Layout.Texts
-            .Select(t => (Text: t, Rule: t.Role switch { Role.NetQuantity => "net-quantity.type-too-small", Role.Ingredients => "ingredients.type-too-small", _ => null }))
+            .Select(t => (Text: t,
+                Rule: t.Role switch
+                {
+                    Role.NetQuantity => "net-quantity.type-too-small",
+                    Role.Ingredients => "ingredients.type-too-small",
+                    _ => null,
+                }))
             .Where(t => t.Rule is not null)
-            .Select(t => new PrintedHeight(t.Rule!, Roles.NameOf(t.Text.Role), t.Text.LetterHeight.Millimetres, t.Text.RequiredFloor.Millimetres))]
+            .Select(t => new PrintedHeight(t.Rule!, Roles.NameOf(t.Text.Role), t.Text.LetterHeight.Millimetres,
+                t.Text.RequiredFloor.Millimetres))]
         : [];
 }

@@ -43,7 +43,8 @@ public enum ChangedPart
     Dates,
 }
 
-/// <summary>What labels said by the earlier texts of one file, a recipe's or a material's, each with the other files as they are today.</summary>
+/// <summary>What labels said by the earlier texts of one file, a recipe's or a material's, each
+/// with the other files as they are today.</summary>
 /// <remarks>Each text is read once, though it stands in two pairs: before the one that followed it, and after the one before.</remarks>
 public sealed class LabelVersions
 {
@@ -96,9 +97,12 @@ public sealed class LabelVersions
             if (was is null)
                 changes.Add(new LabelChange(content.ProductName, ChangedPart.Product, "", content.ProductName));
             else
-                changes.AddRange(Parts(was.Content ?? throw new InputException(was.Problem!)).Zip(Parts(content)).Where(p => p.First.Text != p.Second.Text).Select(p => new LabelChange(content.ProductName, p.First.Part, p.First.Text, p.Second.Text)));
+                changes.AddRange(Parts(was.Content ?? throw new InputException(was.Problem!)).Zip(Parts(content))
+                    .Where(p => p.First.Text != p.Second.Text)
+                    .Select(p => new LabelChange(content.ProductName, p.First.Part, p.First.Text, p.Second.Text)));
         }
-        changes.AddRange(old.Where(o => fresh.All(f => f.Key != o.Key) && o.Content is not null).Select(o => new LabelChange(o.Content!.ProductName, ChangedPart.Product, o.Content.ProductName, "")));
+        changes.AddRange(old.Where(o => fresh.All(f => f.Key != o.Key) && o.Content is not null)
+            .Select(o => new LabelChange(o.Content!.ProductName, ChangedPart.Product, o.Content.ProductName, "")));
         return changes.ToImmutable();
     }
 
@@ -127,7 +131,8 @@ public sealed class LabelVersions
         }
     }
 
-    private static IEnumerable<Recipe> Scents(Recipe recipe) => recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name));
+    private static IEnumerable<Recipe> Scents(Recipe recipe) =>
+        recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name));
 
     private static Recipe? ReadOrNone(Workshop workshop, string id)
     {
@@ -142,12 +147,16 @@ public sealed class LabelVersions
     }
 
     private static bool Holds(Workshop workshop, string material, string sought, ImmutableHashSet<string> inside) => material == sought
-        || !inside.Contains(material) && workshop.Materials.TryGetValue(material, out var made) && made.MadeFrom.Any(m => Holds(workshop, m.Material, sought, inside.Add(material)));
+        || !inside.Contains(material)
+            && workshop.Materials.TryGetValue(material, out var made)
+            && made.MadeFrom.Any(m => Holds(workshop, m.Material, sought, inside.Add(material)));
 
     private static (ChangedPart Part, string Text)[] Parts(LabelContent c) =>
     [
-        (ChangedPart.Name, c.ProductName), (ChangedPart.Identity, c.Identity), (ChangedPart.NetQuantity, c.NetQuantity), (ChangedPart.Ingredients, string.Join(", ", c.Ingredients)),
-        (ChangedPart.Directions, c.Directions ?? ""), (ChangedPart.Warnings, string.Join(' ', c.Warnings)), (ChangedPart.Dates, string.Join(' ', new[] { c.PeriodAfterOpening, c.BestBefore }.OfType<string>())),
+        (ChangedPart.Name, c.ProductName), (ChangedPart.Identity, c.Identity), (ChangedPart.NetQuantity, c.NetQuantity),
+        (ChangedPart.Ingredients, string.Join(", ", c.Ingredients)), (ChangedPart.Directions, c.Directions ?? ""),
+        (ChangedPart.Warnings, string.Join(' ', c.Warnings)),
+        (ChangedPart.Dates, string.Join(' ', new[] { c.PeriodAfterOpening, c.BestBefore }.OfType<string>())),
     ];
 
     private sealed record Said((string Recipe, string Scent) Key, LabelContent? Content, Problem? Problem);

@@ -9,7 +9,8 @@ namespace LabelForge.Print.Jobs;
 /// <summary>The barcode that carries a lot: with the item's GTIN where the maker has one, else the lot alone.</summary>
 public static class LotSymbol
 {
-    /// <summary>A GS1 DataMatrix with (01) and (10) where the recipe has an item number under the business's prefix, else Code 128 of the lot.</summary>
+    /// <summary>A GS1 DataMatrix with (01) and (10) where the recipe has an item number under the
+    /// business's prefix, else Code 128 of the lot.</summary>
     /// <exception cref="InputException">The item number cannot stand under the prefix.</exception>
     /// <param name="workshop">The workshop.</param>
     /// <param name="recipe">The recipe.</param>
@@ -19,7 +20,8 @@ public static class LotSymbol
     public static InkBlock For(Workshop workshop, Recipe recipe, LotCode lot, BarcodeOptions options, string? serial = null)
     {
         var drawn = ItemNumber(workshop, recipe) is { } gtin
-            ? Barcode.Draw(BarcodeKind.Gs1DataMatrix, Gs1ElementString.ForItem(gtin, lot.ToString(), serial: serial).OrRefuse(recipe.File), options)
+            ? Barcode.Draw(BarcodeKind.Gs1DataMatrix, Gs1ElementString.ForItem(gtin, lot.ToString(), serial: serial).OrRefuse(recipe.File),
+                options)
             : Barcode.Draw(BarcodeKind.Code128, serial is null ? lot.ToString() : $"{lot}/{serial}", options);
         return drawn.OrRefuse(recipe.File);
     }
@@ -30,7 +32,8 @@ public static class LotSymbol
     /// <param name="lot">The lot.</param>
     /// <param name="sample">A number as long as any of the series.</param>
     /// <returns>The symbol of the sample, drawn, and what makes the picture of each number's.</returns>
-    /// <exception cref="InputException">The look names a kind that is not known, or the item number cannot stand under the prefix.</exception>
+    /// <exception cref="InputException">The look names a kind that is not known, or the item
+    /// number cannot stand under the prefix.</exception>
     internal static (InkBlock Drawn, Func<string, SymbolPicture> Of)? Series(Workshop workshop, Recipe recipe, LotCode lot, string sample)
     {
         string Text(string serial) => $"{lot}/{serial}";
@@ -62,7 +65,8 @@ public static class LotSymbol
     }
 
     /// <summary>The barcode as the look wants it: none, of another kind, or the usual one; null for none.</summary>
-    /// <exception cref="InputException">The look names a kind that is not known, or the item number cannot stand under the prefix.</exception>
+    /// <exception cref="InputException">The look names a kind that is not known, or the item
+    /// number cannot stand under the prefix.</exception>
     public static InkBlock? Wished(Workshop workshop, Recipe recipe, LotCode lot)
     {
         return KindOf(workshop, recipe) switch

@@ -38,10 +38,13 @@ public sealed class SerialLabels
         var widest = "0123456789".MaxBy(d => BundledFaces.Regular.Shape(d.ToString()).Width);
         _standIn = new string(widest, numbers.Digits);
         _series = LotSymbol.Series(job.Workshop, job.Batch.Recipe, lot, _standIn);
-        _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _series?.Drawn, ExtrasOf.Design(job.Fit.OrRefuse().Design, job.Workshop, job.Batch, lot)).OrRefuse();
+        _layout = LabelFitter.Fit(job.Fit.OrRefuse().Design, job.Content with { Lot = Written(_standIn) }, _series?.Drawn,
+            ExtrasOf.Design(job.Fit.OrRefuse().Design, job.Workshop, job.Batch, lot)).OrRefuse();
         (_symbolAt, _place) = PlaceOf(_layout, _series);
         _standInCaption = _symbolAt < 0 ? null : _series?.Drawn.Caption;
-        _ownLines = [.. _layout.Lines.Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal) || (_standInCaption is { } caption && l.Text.Text == caption))];
+        _ownLines = [.. _layout.Lines
+            .Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal)
+                || (_standInCaption is { } caption && l.Text.Text == caption))];
         if (_symbolAt < 0 && _ownLines.IsEmpty)
             throw new InputException(null, 0, "label.no-place-for-serial", ("design", _layout.Design.Id));
     }
@@ -101,7 +104,8 @@ public sealed class SerialLabels
                 continue;
             var bars = layout.Bars.Slice(at, drawn.Bars.Length);
             var (left, top) = (bars.Min(b => b.X), bars.Min(b => b.Y));
-            return (at, new PlacedSymbol(default!, left, top, bars.Max(b => b.X + b.Width) - left, bars.Max(b => b.Y + b.Height) - top, turned));
+            return (at,
+                new PlacedSymbol(default!, left, top, bars.Max(b => b.X + b.Width) - left, bars.Max(b => b.Y + b.Height) - top, turned));
         }
         return (-1, null);
     }
@@ -113,7 +117,8 @@ public sealed class SerialLabels
         for (var at = 0; at + symbol.Bars.Length <= layout.Bars.Length; at++)
         {
             var (dx, dy) = Shift(layout.Bars[at], symbol.Bars[0], turned);
-            if (symbol.Bars.Select((b, i) => (Bar: b, Placed: layout.Bars[at + i])).All(p => Near(p.Placed.Width, Points.OfMillimetres(p.Bar.WidthMm))
+            if (symbol.Bars.Select((b, i) => (Bar: b, Placed: layout.Bars[at + i]))
+                .All(p => Near(p.Placed.Width, Points.OfMillimetres(p.Bar.WidthMm))
                 && Shift(p.Placed, p.Bar, turned) is var moved && Near(moved.X, dx) && Near(moved.Y, dy)))
                 return at;
         }

@@ -19,7 +19,8 @@ public static class SerialSheets
     /// <param name="order">The stock, the first position, how the print is moved, cut marks; its runs hold the sample.</param>
     /// <param name="info">Title and time of the document.</param>
     /// <param name="done">Told the number of sheets done; may be null.</param>
-    /// <exception cref="InputException">A label is larger than the stock's, a number is out of range, or the file cannot be written.</exception>
+    /// <exception cref="InputException">A label is larger than the stock's, a number is out of
+    /// range, or the file cannot be written.</exception>
     public static void WritePdf(string path, SerialLabels labels, SheetOrder order, DocumentInfo info, Action<int>? done = null)
     {
         var plan = order.Plan();
@@ -27,7 +28,8 @@ public static class SerialSheets
         {
             var document = new FormDocument(stream, info);
             var (form, fonts) = Draw(document, labels);
-            var (design, marks, note) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : [], MarginNote.Of(order.Stock, order.Note));
+            var (design, marks, note) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : [],
+                MarginNote.Of(order.Stock, order.Note));
             var (bleed, turns) = (Points.Of(design.Bleed), StockFit.Turns(design, order.Stock));
             for (var sheet = 0; sheet < plan.Sheets; sheet++)
             {
@@ -65,7 +67,8 @@ public static class SerialSheets
         var (common, bleed) = (labels.Common, Points.Of(labels.Sample.Design.Bleed));
         // The letters of each label's own lines, and every figure that a number may bring.
         MeasuredText[] spelt = [.. labels.OwnLines.GroupBy(l => l.Text.Face)
-            .Select(g => MeasuredText.OfWords(g.Key, g.First().Text.Size, [.. g.SelectMany(l => l.Text.Text.Split(' ')).Distinct(), "0123456789"], 0, false))];
+            .Select(g => MeasuredText.OfWords(g.Key, g.First().Text.Size,
+                [.. g.SelectMany(l => l.Text.Text.Split(' ')).Distinct(), "0123456789"], 0, false))];
         using var faces = DrawnFaces.Of(common.Lines.Select(l => l.Text).Concat(spelt));
         return document.Draw(
             FormDocument.Whole(Points.Of(common.Design.Width) + 2 * bleed),

@@ -32,18 +32,26 @@ public static class SetLabel
     /// <param name="on">The date to judge by.</param>
     /// <param name="names">In whose words the ingredients are named.</param>
     /// <exception cref="InputException">A product is not known, or something in the workshop is wrong.</exception>
-    public static LabelJob Prepare(Workshop workshop, GiftSet set, Market market, LotCode? lot, DateOnly on, NameStyle names = NameStyle.Market)
+    public static LabelJob Prepare(Workshop workshop, GiftSet set, Market market, LotCode? lot, DateOnly on,
+        NameStyle names = NameStyle.Market)
     {
-        (Product Product, int Pieces, LabelJob Job)[] each = [.. GiftSet.Whole(set).Products(workshop).Select(p => (p.Product, p.Pieces, LabelJob.Prepare(p.Product, market, null, null, on, names)))];
+        (Product Product, int Pieces,
+            LabelJob Job)[] each = [.. GiftSet.Whole(set).Products(workshop)
+                .Select(p => (p.Product, p.Pieces, LabelJob.Prepare(p.Product, market, null, null, on, names)))];
         var design = CardDesign.Load(Design);
         var front = design.Panels.First(p => p.Principal);
         var panel = set.Package?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(front.Width, front.Height);
-        var net = SetQuantity.Of([.. each.Select(e => new SetHolds(e.Job.Content.ProductName, e.Job.Kind.Id, PieceQuantity.Of(e.Job.Batch, e.Job.Kind), e.Pieces))], market, on);
+        var net =
+            SetQuantity.Of(
+                [
+                    .. each.Select(e => new SetHolds(e.Job.Content.ProductName, e.Job.Kind.Id, PieceQuantity.Of(e.Job.Batch, e.Job.Kind),
+                        e.Pieces))], market, on);
         var first = each[0].Job;
         var content = first.Content with
         {
             ProductName = set.Name,
-            Identity = set.Identity ?? $"Set of {set.Pieces}: {string.Join(", ", each.Select(e => e.Job.Content.Identity).Distinct(StringComparer.OrdinalIgnoreCase))}",
+            Identity = set.Identity
+                ?? $"Set of {set.Pieces}: {string.Join(", ", each.Select(e => e.Job.Content.Identity).Distinct(StringComparer.OrdinalIgnoreCase))}",
             ScentLine = set.Look.Line?.Text,
             OwnWords = set.Look.Words?.Text,
             Claim = set.Look.Claim?.Text,
@@ -59,7 +67,13 @@ public static class SetLabel
             Floors = LetterFloors.For(market, net.Largest, panel, set.Package, on),
         };
         var fit = Fitted(workshop, set, design, content, [.. each.Select(e => e.Product)]);
-        var job = first with { Content = content, Fit = fit, Companions = ImmutableDictionary<string, Fit>.Empty, IsPackageKnown = set.Package is not null };
+        var job = first with
+        {
+            Content = content,
+            Fit = fit,
+            Companions = ImmutableDictionary<string, Fit>.Empty,
+            IsPackageKnown = set.Package is not null,
+        };
         return job with { InSet = [.. each.Select(e => (e.Product, Judged(job, e.Job, set)))] };
     }
 
@@ -98,14 +112,21 @@ public static class SetLabel
     // In its own look, else in one proposed from its name and what is in it; plain where nobody asked for a look and that has no room.
     private static Fit Fitted(Workshop workshop, GiftSet set, LabelDesign design, LabelContent content, ImmutableArray<Product> products)
     {
-        var look = RangeLooks.Of([new RangeProduct(set.Id, set.Name, set.Look.Over(workshop.Business.Look), [.. products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).DistinctBy(m => m.Id)])])[0];
+        var look =
+            RangeLooks.Of([new RangeProduct(set.Id, set.Name, set.Look.Over(workshop.Business.Look),
+                [.. products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).DistinctBy(m => m.Id)])])[0];
         var link = set.Look.Link?.Text ?? TableLink.Of(workshop, products[0].Recipe);
         var extras = link is null ? LabelExtras.None
-            : LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse()) };
+            : LabelExtras.None with
+            {
+                Symbols = ImmutableDictionary<Role, InkBlock>.Empty
+                .Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse())
+            };
         content = content with { Link = link };
         var looked = LabelFitter.Fit(design.In(RangeFit.Over(design, look, [content], null, extras)), content, null, extras);
         return looked is Fit.Fits || set.Look != LookWish.None ? looked : LabelFitter.Fit(design, content, null, extras);
     }
 
-    private static string? Joined(IEnumerable<string> texts) => texts.Distinct().ToArray() is { Length: > 0 } all ? string.Join(' ', all) : null;
+    private static string? Joined(IEnumerable<string> texts) =>
+        texts.Distinct().ToArray() is { Length: > 0 } all ? string.Join(' ', all) : null;
 }

@@ -39,7 +39,8 @@ public sealed record SetQuantity(string Statement, NetAmount Largest)
         // Products of which a piece holds the same share the figure, each with its own number before it.
         var each = string.Join("; ", holds.GroupBy(h => Said(h.Each)).Select(g =>
             $"{string.Join(", ", g.Select(h => $"{h.Pieces} {h.Name}"))}, {g.Key}{(g.Sum(h => h.Pieces) > 1 ? " each" : "")}"));
-        var isSimilar = holds.All(h => h.Kind == holds[0].Kind) && (holds.All(h => h.Each.Mass is not null) || holds.All(h => h.Each.Mass is null));
+        var isSimilar = holds.All(h => h.Kind == holds[0].Kind)
+            && (holds.All(h => h.Each.Mass is not null) || holds.All(h => h.Each.Mass is null));
         return isSimilar && Sum(holds) is var total
             ? new SetQuantity($"{each}; Total: {pieces} pieces, {Said(total)}", total)
             : new SetQuantity(each, holds.Select(h => Times(h.Each, h.Pieces)).MaxBy(a => a.Metric)!);
@@ -54,6 +55,8 @@ public sealed record SetQuantity(string Statement, NetAmount Largest)
     {
         var system = holds.All(h => h.Each.System == MeasureSystem.Customary) ? MeasureSystem.Customary : MeasureSystem.Metric;
         var sum = holds.Sum(h => h.Each.Metric * h.Pieces);
-        return holds[0].Each.Mass is not null ? NetAmount.Of(Mass.FromGrams(sum), system) : NetAmount.Of(Volume.FromMillilitres(sum), system);
+        return holds[0].Each.Mass is not null
+            ? NetAmount.Of(Mass.FromGrams(sum), system)
+            : NetAmount.Of(Volume.FromMillilitres(sum), system);
     }
 }

@@ -15,11 +15,17 @@ namespace LabelForge.Print.Jobs;
 internal static class SvgArt
 {
     private const int MostShapes = 5_000;
-    private static readonly string[] Known = ["path", "rect", "circle", "ellipse", "line", "polygon", "polyline", "g", "svg", "title", "desc", "metadata", "defs"];
+    private static readonly string[] Known = ["path", "rect", "circle", "ellipse", "line", "polygon", "polyline", "g", "svg", "title",
+        "desc", "metadata", "defs"];
 
     public static ArtBlock Read(string path, string file)
     {
-        var settings = new XmlReaderSettings { DtdProcessing = DtdProcessing.Prohibit, XmlResolver = null, MaxCharactersInDocument = 5_000_000 };
+        var settings = new XmlReaderSettings
+        {
+            DtdProcessing = DtdProcessing.Prohibit,
+            XmlResolver = null,
+            MaxCharactersInDocument = 5_000_000,
+        };
         try
         {
             using var reader = XmlReader.Create(path, settings);
@@ -28,7 +34,8 @@ internal static class SvgArt
                 .Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(v => Number(v, file)).ToArray();
             if (root.Name.LocalName != "svg" || box.Length != 4 || box[2] <= 0 || box[3] <= 0)
                 throw ArtFile.Refusal(file, "art.no-size");
-            var shapes = Shapes(root, SKMatrix.CreateTranslation((float)-box[0], (float)-box[1]), null, null, 1, file, 0).Take(MostShapes + 1).ToImmutableArray();
+            var shapes = Shapes(root, SKMatrix.CreateTranslation((float)-box[0], (float)-box[1]), null, null, 1, file, 0)
+                .Take(MostShapes + 1).ToImmutableArray();
             return shapes.Length > MostShapes
                 ? throw ArtFile.Refusal(file, "art.too-many-shapes", ("most-shapes", MostShapes))
                 : new ArtBlock(box[2], box[3]) { Paths = shapes };
@@ -39,11 +46,13 @@ internal static class SvgArt
         }
     }
 
-    private static IEnumerable<ArtPath> Shapes(XElement at, SKMatrix outer, string? fill, string? stroke, double width, string file, int depth)
+    private static IEnumerable<ArtPath> Shapes(XElement at, SKMatrix outer, string? fill, string? stroke, double width, string file,
+        int depth)
     {
         if (depth > 30)
             throw ArtFile.Refusal(file, "art.too-deep");
-        if (!Known.Contains(at.Name.LocalName) || at.Attributes().Any(a => a.Name.LocalName is "href" or "style" or "class" or "filter" or "clip-path" or "mask"))
+        if (!Known.Contains(at.Name.LocalName)
+            || at.Attributes().Any(a => a.Name.LocalName is "href" or "style" or "class" or "filter" or "clip-path" or "mask"))
             throw ArtFile.Refusal(file, "art.element-not-read", ("local-name", at.Name.LocalName));
         if (at.Name.LocalName is "title" or "desc" or "metadata" or "defs")
             yield break;
@@ -57,7 +66,8 @@ internal static class SvgArt
             yield break;
         path.Transform(matrix);
         var scale = Math.Sqrt(Math.Abs(matrix.ScaleX * matrix.ScaleY - matrix.SkewX * matrix.SkewY));
-        yield return new ArtPath(path.ToSvgPathData(), ColourOf(fill ?? "black", file), ColourOf(stroke ?? "none", file), width * scale, (fill ?? stroke) == "currentColor");
+        yield return new ArtPath(path.ToSvgPathData(), ColourOf(fill ?? "black", file), ColourOf(stroke ?? "none", file), width * scale,
+            (fill ?? stroke) == "currentColor");
     }
 
     private static SKPath? Outline(XElement at, string file)
@@ -92,7 +102,10 @@ internal static class SvgArt
         foreach (var part in (text ?? "").Split(')', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             var open = part.IndexOf('(', StringComparison.Ordinal);
-            var n = open < 0 ? [] : part[(open + 1)..].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(v => (float)Number(v, file)).ToArray();
+            var n = open < 0
+                ? []
+                : part[(open + 1)..].Split([' ', ','], StringSplitOptions.RemoveEmptyEntries).Select(v => (float)Number(v, file))
+                    .ToArray();
             all = all.PreConcat((open < 0 ? part : part[..open].Trim(' ', ','), n) switch
             {
                 ("translate", [var x, .. var y]) => SKMatrix.CreateTranslation(x, y.Length > 0 ? y[0] : 0),
@@ -116,7 +129,8 @@ internal static class SvgArt
     };
 
     private static double Number(string text, string file) =>
-        double.TryParse(text.EndsWith("px", StringComparison.Ordinal) ? text[..^2] : text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && Math.Abs(number) < 1e6
+        double.TryParse(text.EndsWith("px", StringComparison.Ordinal) ? text[..^2] : text, NumberStyles.Float,
+            CultureInfo.InvariantCulture, out var number) && Math.Abs(number) < 1e6
             ? number
             : throw ArtFile.Refusal(file, "art.not-a-number", ("text", text));
 }

@@ -13,7 +13,8 @@ namespace LabelForge.Print.Jobs;
 public sealed class WorkshopRange
 {
     // The range is asked for with each of its labels and at each letter that is typed: a file is read again when it was written again.
-    private static readonly ConditionalWeakTable<Workshop, ConcurrentDictionary<string, ((DateTime, long) State, Recipe? Recipe)>> AsRead = [];
+    private static readonly ConditionalWeakTable<Workshop, ConcurrentDictionary<string, ((DateTime, long) State,
+        Recipe? Recipe)>> AsRead = [];
 
     private readonly ImmutableArray<Recipe> _recipes;
     private readonly ImmutableArray<Look> _looks;
@@ -44,13 +45,21 @@ public sealed class WorkshopRange
     public Look LookOf(Recipe recipe) => _looks[_recipes.ToList().FindIndex(r => Key(r) == Key(recipe))];
 
     /// <summary>Those that stand beside a product on a table: of its kind, in its package.</summary>
-    public IEnumerable<Recipe> Beside(Recipe recipe) => _recipes.Where(r => Key(r) != Key(recipe) && r.Product == recipe.Product && Size(r) == Size(recipe));
+    public IEnumerable<Recipe> Beside(Recipe recipe) =>
+        _recipes.Where(r => Key(r) != Key(recipe) && r.Product == recipe.Product && Size(r) == Size(recipe));
 
     /// <summary>What the look of a product adds to the words of its label.</summary>
     public static LabelContent WithWords(LabelContent content, Workshop workshop, Recipe recipe)
     {
         var wish = recipe.Look.Over(workshop.Business.Look);
-        return content with { ScentLine = wish.Line?.Text, OwnWords = wish.Words?.Text, Claim = wish.Claim?.Text, Price = wish.Price?.Text, Link = wish.Link?.Text };
+        return content with
+        {
+            ScentLine = wish.Line?.Text,
+            OwnWords = wish.Words?.Text,
+            Claim = wish.Claim?.Text,
+            Price = wish.Price?.Text,
+            Link = wish.Link?.Text,
+        };
     }
 
     private static string Key(Recipe recipe) => $"{recipe.Id}/{recipe.Name}";
@@ -80,7 +89,8 @@ public sealed class WorkshopRange
 
     private static RangeProduct Product(Workshop workshop, Recipe recipe, Recipe? inHand)
     {
-        var materials = recipe.Materials.Select(m => workshop.Materials.GetValueOrDefault(m.Material)).OfType<Material>().ToImmutableArray();
+        var materials = recipe.Materials.Select(m => workshop.Materials.GetValueOrDefault(m.Material)).OfType<Material>()
+            .ToImmutableArray();
         var product = new RangeProduct(Key(recipe), recipe.Name, recipe.Look.Over(workshop.Business.Look), materials);
         if (inHand is null || Key(recipe) == Key(inHand))
             return product;

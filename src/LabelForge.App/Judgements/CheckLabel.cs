@@ -16,12 +16,14 @@ namespace LabelForge.UseCases;
 /// <param name="Panel">The principal display panel, as <c>2.5x3.5in</c>; empty or null where the label itself is to say.</param>
 /// <param name="SoldAs"><c>soap</c> or <c>cosmetic</c>; empty or null where the words are to say.</param>
 /// <param name="Facts">What the maker has settled of the product, as <c>adults-only spray=no</c>; empty or null where nothing is.</param>
-public sealed record LabelQuestion(DateOnly On, Market? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null, string? Facts = null);
+public sealed record LabelQuestion(DateOnly On, Market? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null,
+    string? Facts = null);
 
 /// <summary>Judges a label that was made elsewhere, by its words.</summary>
 public static class CheckLabel
 {
-    /// <summary>Reads a label and holds it against the rules; where there are several in one file, what is found on each stands together.</summary>
+    /// <summary>Reads a label and holds it against the rules; where there are several in one
+    /// file, what is found on each stands together.</summary>
     /// <param name="text">The label's words, of a text or a PDF.</param>
     /// <param name="question">How it is to be judged.</param>
     /// <returns>What was read on the first, with where it stands, and what was found.</returns>
@@ -30,7 +32,12 @@ public static class CheckLabel
     {
         var each = Each(text, question);
         return each.Length == 1 ? (each[0].Reading, each[0].Report)
-            : (each[0].Reading, each[0].Report with { Findings = [.. each.SelectMany(e => e.Report.Findings.Select(f => f with { Where = $"{e.Name}: {f.Where}" })).OrderBy(f => f.Severity)] });
+            : (each[0].Reading,
+                each[0].Report with
+                {
+                    Findings = [.. each.SelectMany(e => e.Report.Findings.Select(f => f with { Where = $"{e.Name}: {f.Where}" }))
+                        .OrderBy(f => f.Severity)],
+                });
     }
 
     /// <summary>Reads every label of a file, each product's by itself, and holds each against the rules.</summary>
@@ -44,8 +51,10 @@ public static class CheckLabel
         var panel = Given(question.Panel) is { } shown ? Quantities.Panel.Parse(shown).OrRefuse() : null;
         SoldAs? sold = question.SoldAs switch { "soap" => Recipes.SoldAs.Soap, "cosmetic" => Recipes.SoldAs.Cosmetic, _ => null };
         var first = LabelStatement.Read(text, IngredientDictionary.Shipped);
-        return [.. first.Others.Prepend(first).Select((reading, i) => ($"label {i + 1}{(reading.Identity is { } identity ? $", {identity.Written}" : "")}", reading,
-            LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)), question.Market ?? MarketBook.Shipped.Usual)))];
+        return [.. first.Others.Prepend(first)
+            .Select((reading, i) => ($"label {i + 1}{(reading.Identity is { } identity ? $", {identity.Written}" : "")}", reading,
+            LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)),
+                question.Market ?? MarketBook.Shipped.Usual)))];
     }
 
     private static ProductFacts Settled(string? facts) => (Given(facts) ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)

@@ -22,12 +22,14 @@ public sealed record JudgedProduct(string Product, Market Market, CheckReport? R
 /// <summary>Judges a whole workshop: every product that would be printed, market by market.</summary>
 public static class WorkshopJudgement
 {
-    /// <summary>Each product in each market, in the order of recipes and variants, then each gift set. A recipe that cannot be read is a row of its own and stops no other.</summary>
+    /// <summary>Each product in each market, in the order of recipes and variants, then each gift set. A recipe that cannot be read is a
+    /// row of its own and stops no other.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="markets">The markets to judge by.</param>
     /// <param name="on">The day to judge by.</param>
     public static ImmutableArray<JudgedProduct> Of(Workshop workshop, IReadOnlyList<Market> markets, DateOnly on) =>
-        [.. workshop.RecipeIds.SelectMany(id => OfRecipe(workshop, id, markets, on)), .. GiftSet.Ids(workshop).SelectMany(id => markets.Select(m => OfSet(workshop, id, m, on)))];
+        [.. workshop.RecipeIds.SelectMany(id => OfRecipe(workshop, id, markets, on)),
+            .. GiftSet.Ids(workshop).SelectMany(id => markets.Select(m => OfSet(workshop, id, m, on)))];
 
     private static IEnumerable<JudgedProduct> OfRecipe(Workshop workshop, string id, IReadOnlyList<Market> markets, DateOnly on)
     {
@@ -48,7 +50,8 @@ public static class WorkshopJudgement
         var name = $"{GiftSet.Folder}/{id}";
         try
         {
-            return new(name, market, SetLabel.Prepare(workshop, GiftSet.Named(workshop, name)!, market, new LotCode(on, 1), on).Check(), null);
+            return new(name, market, SetLabel.Prepare(workshop, GiftSet.Named(workshop, name)!, market, new LotCode(on, 1), on).Check(),
+                null);
         }
         catch (InputException e)
         {

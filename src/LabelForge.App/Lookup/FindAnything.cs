@@ -63,10 +63,13 @@ public sealed class FindAnything
     public FindAnything(Workshop workshop, IBooks? books)
     {
         _workshop = workshop;
-        _told = [.. OfWorkshop(workshop), .. (books?.ComplaintsSince(DateOnly.MinValue) ?? []).Select(c => new Found(FoundKind.Complaint, c.Id.ToString(CultureInfo.InvariantCulture), c.From, c.What, c.On))];
+        _told = [.. OfWorkshop(workshop),
+            .. (books?.ComplaintsSince(DateOnly.MinValue) ?? [])
+                .Select(c => new Found(FoundKind.Complaint, c.Id.ToString(CultureInfo.InvariantCulture), c.From, c.What, c.On))];
         _products = [.. (books?.Names(NameList.Products) ?? []).Select(p => (p, Plain(p)))];
         _buyers = [.. (books?.Names(NameList.Buyers) ?? []).Select(p => (p, Plain(p)))];
-        _bought = [.. (books?.Names(NameList.Suppliers) ?? []).Select(s => (s, Plain(s))), .. (books?.KeptMaterials() ?? []).Select(m => (m, Plain($"{m} {NameOf(m)}")))];
+        _bought = [.. (books?.Names(NameList.Suppliers) ?? []).Select(s => (s, Plain(s))),
+            .. (books?.KeptMaterials() ?? []).Select(m => (m, Plain($"{m} {NameOf(m)}")))];
     }
 
     /// <summary>What has every word of a text, whatever their order, capitals and accents; the nearest first, and the latest.</summary>
@@ -81,7 +84,8 @@ public sealed class FindAnything
     public static ImmutableArray<Found> In(ImmutableArray<Found> all, string text) => Words(text) is not { Length: > 0 } words ? [] :
     [
         .. all.Select(f => (Found: f, Rank: Rank(f, words))).Where(f => f.Rank is not null)
-            .OrderBy(f => f.Rank).ThenByDescending(f => f.Found.On).ThenBy(f => f.Found.Title, StringComparer.OrdinalIgnoreCase).Select(f => f.Found)
+            .OrderBy(f => f.Rank).ThenByDescending(f => f.Found.On).ThenBy(f => f.Found.Title, StringComparer.OrdinalIgnoreCase)
+            .Select(f => f.Found)
             .GroupBy(f => f.Kind).OrderBy(g => g.Key).SelectMany(g => g.Take(MostOfKind)),
     ];
 
@@ -90,19 +94,26 @@ public sealed class FindAnything
         foreach (var receipt in books.BottlesWith(Sought(words, _bought), Near(words, _bought), Candidates))
         {
             var bottle = books.Bottle(receipt.Id);
-            yield return new(FoundKind.Bottle, bottle, $"{bottle} {NameOf(receipt.Material)}", string.Join(", ", new[] { receipt.Supplier, receipt.SupplierLot is { } lot ? $"lot {lot}" : null }.OfType<string>()), receipt.On);
+            yield return new(FoundKind.Bottle, bottle, $"{bottle} {NameOf(receipt.Material)}",
+                string.Join(", ", new[] { receipt.Supplier, receipt.SupplierLot is { } lot ? $"lot {lot}" : null }.OfType<string>()),
+                receipt.On);
         }
         foreach (var batch in books.LotsWith(Sought(words, _products), Near(words, _products), Candidates))
             yield return new(FoundKind.Lot, batch.Lot, $"{batch.Lot} {batch.Product}", "", batch.On);
-        string[] buyers = [.. _buyers.Where(b => words.All(b.Plain.Contains)).OrderByDescending(b => IsNear(b.Plain, words)).Take(Candidates).Select(b => b.Name)];
-        foreach (var buyer in (buyers.Length == 0 ? [] : books.BoughtBy(buyers).AsEnumerable()).GroupBy(b => b.Key, StringComparer.OrdinalIgnoreCase))
+        string[] buyers = [.. _buyers.Where(b => words.All(b.Plain.Contains)).OrderByDescending(b => IsNear(b.Plain, words))
+            .Take(Candidates).Select(b => b.Name)];
+        foreach (var buyer in (buyers.Length == 0 ? [] : books.BoughtBy(buyers).AsEnumerable())
+            .GroupBy(b => b.Key, StringComparer.OrdinalIgnoreCase))
             yield return new(FoundKind.Buyer, buyer.Key, buyer.Key, $"{buyer.Sum(b => b.Value.Pieces)}", buyer.Max(b => b.Value.Last));
     }
 
     private static IReadOnlyList<SoughtWord> Sought(string[] words, ImmutableArray<(string Name, string Plain)> names) =>
-        [.. words.Select(w => new SoughtWord(w.ToUpperInvariant(), [.. names.Where(n => n.Plain.Contains(w, StringComparison.Ordinal)).Select(n => n.Name)]))];
+        [
+            .. words.Select(w => new SoughtWord(w.ToUpperInvariant(),
+                [.. names.Where(n => n.Plain.Contains(w, StringComparison.Ordinal)).Select(n => n.Name)]))];
 
-    private static string[] Near(string[] words, ImmutableArray<(string Name, string Plain)> names) => [.. names.Where(n => words.Any(w => IsNear(n.Plain, [w]))).Select(n => n.Name)];
+    private static string[] Near(string[] words, ImmutableArray<(string Name, string Plain)> names) =>
+        [.. names.Where(n => words.Any(w => IsNear(n.Plain, [w]))).Select(n => n.Name)];
 
     private static bool IsNear(string plain, string[] words) => words.All(w => $" {plain}".Contains($" {w}", StringComparison.Ordinal));
 
@@ -113,14 +124,19 @@ public sealed class FindAnything
         foreach (var recipe in workshop.RecipeIds.Select(id => Read(workshop, id)).OfType<Recipe>())
         {
             foreach (var name in recipe.Variants.IsEmpty ? [recipe.Name] : recipe.Variants.Select(v => v.Name).ToArray())
-                yield return new(FoundKind.Product, recipe.Variants.IsEmpty ? recipe.Id : $"{recipe.Id}/{name}", name, string.Join(", ", new[] { recipe.Identity, recipe.Variants.IsEmpty || name == recipe.Name ? null : recipe.Name }.OfType<string>()));
+                yield return new(FoundKind.Product, recipe.Variants.IsEmpty ? recipe.Id : $"{recipe.Id}/{name}", name,
+                    string.Join(", ",
+                        new[] { recipe.Identity, recipe.Variants.IsEmpty || name == recipe.Name ? null : recipe.Name }.OfType<string>()));
         }
         foreach (var material in workshop.Materials.Values)
-            yield return new(FoundKind.Material, material.Id, material.Name, material.Supplier ?? material.Kind.ToString().ToLowerInvariant());
+            yield return new(FoundKind.Material, material.Id, material.Name,
+                material.Supplier ?? material.Kind.ToString().ToLowerInvariant());
     }
 
     // A code that a scanner reads holds the lot, and the lot is what is looked for.
-    private static string[] Words(string text) => Plain(PieceCode.LotOf(text) is { IsValue: true } code ? code.Value.ToString() : text).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+    private static string[] Words(string text) =>
+        Plain(PieceCode.LotOf(text) is { IsValue: true } code ? code.Value.ToString() : text)
+            .Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     // 0 where a name begins so, 1 where a word of it does, 2 where it is inside; null where a word is nowhere.
     private static int? Rank(Found found, string[] words)
@@ -132,7 +148,8 @@ public sealed class FindAnything
     }
 
     // Small letters without accents, with a space for every other sign: what two spellings of one name share.
-    private static string Plain(string text) => string.Concat(FoldedText.Of(text).Select(c => char.IsLetterOrDigit(c) || c is '-' ? c : ' '));
+    private static string Plain(string text) =>
+        string.Concat(FoldedText.Of(text).Select(c => char.IsLetterOrDigit(c) || c is '-' ? c : ' '));
 
     private static Recipe? Read(Workshop workshop, string id)
     {

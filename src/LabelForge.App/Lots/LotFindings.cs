@@ -11,10 +11,12 @@ using LabelForge.Records.Books;
 
 namespace LabelForge.UseCases;
 
-/// <summary>What the rules say of a lot by what was weighed into it: at the bench, when it is closed, and before its labels are printed.</summary>
+/// <summary>What the rules say of a lot by what was weighed into it: at the bench, when it is
+/// closed, and before its labels are printed.</summary>
 public static class LotFindings
 {
-    /// <summary>What is wrong with a lot by what was weighed so far and would not be by its plan: an overdose breaks the limits that it would break in a recipe.</summary>
+    /// <summary>What is wrong with a lot by what was weighed so far and would not be by its plan:
+    /// an overdose breaks the limits that it would break in a recipe.</summary>
     /// <param name="workshop">The workshop as it stands today.</param>
     /// <param name="books">The books.</param>
     /// <param name="batch">The batch; while it is open, what is still to be weighed counts as planned.</param>
@@ -30,7 +32,8 @@ public static class LotFindings
                 ? LotProducts.SoFar(products, books, batch)
                 : LotProducts.Weighed(products, books, batch, market, on);
             var planned = Musts(LotProducts.Begun(products, books, batch), batch, market, on);
-            return [.. Musts(weighed, batch, market, on).Where(f => !planned.Any(p => p.Rule == f.Rule && p.Source == f.Source && p.Where == f.Where))];
+            return [.. Musts(weighed, batch, market, on)
+                .Where(f => !planned.Any(p => p.Rule == f.Rule && p.Source == f.Source && p.Where == f.Where))];
         }
         catch (InputException)
         {
@@ -49,5 +52,6 @@ public static class LotFindings
         job.Fit is Fit.Fits fits && fits.Layout.Design.Panels.SelectMany(p => p.Elements).Any(e => e.Role == Role.LotBarcode);
 
     private static ImmutableArray<Finding> Musts(Product product, Batch batch, Market market, DateOnly on) =>
-        [.. RecipeCheck.Run(LabelJob.Prepare(product, market, null, LotCode.Parse(batch.Lot).OrRefuse(), on).Facts).Findings.Where(f => f.Severity == Severity.Must)];
+        [.. RecipeCheck.Run(LabelJob.Prepare(product, market, null, LotCode.Parse(batch.Lot).OrRefuse(), on).Facts).Findings
+            .Where(f => f.Severity == Severity.Must)];
 }

@@ -4,7 +4,8 @@ using LabelForge.Records.Money;
 
 namespace LabelForge.Pouring;
 
-/// <summary>What packaging a closed batch used up, by costs.yaml: bags and boxes by its good pieces. Label sheets are used up where they are printed.</summary>
+/// <summary>What packaging a closed batch used up, by costs.yaml: bags and boxes by its good
+/// pieces. Label sheets are used up where they are printed.</summary>
 public static class ClosePacking
 {
     /// <summary>Writes it down.</summary>
@@ -14,10 +15,14 @@ public static class ClosePacking
     /// <param name="on">The day.</param>
     /// <param name="by">Who packed.</param>
     /// <returns>In sentences, what was used up and what the stock lacked; nothing where no packaging is kept in stock.</returns>
-    public static IReadOnlyList<string> Use(Workshop workshop, OpenBooks book, IEnumerable<(string Lot, int Good)> closed, DateOnly on, string by)
+    public static IReadOnlyList<string> Use(Workshop workshop, OpenBooks book, IEnumerable<(string Lot, int Good)> closed, DateOnly on,
+        string by)
     {
-        var packaging = CostsFile.Of(workshop).Packaging.Where(p => workshop.Materials.GetValueOrDefault(p.Material)?.LabelStock is null).ToArray();
-        (string, string, decimal)[] used = [.. closed.Where(c => c.Good > 0).SelectMany(c => packaging.Select(p => (c.Lot, p.Material, c.Good * p.Count)))];
+        var packaging = CostsFile.Of(workshop).Packaging.Where(p => workshop.Materials.GetValueOrDefault(p.Material)?.LabelStock is null)
+            .ToArray();
+        (string, string,
+            decimal)[] used = [.. closed.Where(c => c.Good > 0)
+                .SelectMany(c => packaging.Select(p => (c.Lot, p.Material, c.Good * p.Count)))];
         if (used.Length == 0)
             return [];
         var (done, missing) = Packing.Use(book, used, on, by);
@@ -25,7 +30,10 @@ public static class ClosePacking
         return
         [
             .. done.Select(u => FormattableString.Invariant($"{u.Value:0.###} of {Name(u.Key)} are used up.")),
-            .. missing.Select(m => FormattableString.Invariant($"The books have {m.Value:0.###} less of {Name(m.Key)} than were needed: write what came in, or count it.")),
+            .. missing.Select(
+                m =>
+                    FormattableString.Invariant(
+                        $"The books have {m.Value:0.###} less of {Name(m.Key)} than were needed: write what came in, or count it.")),
         ];
     }
 }

@@ -11,7 +11,8 @@ namespace LabelForge.Pouring;
 /// <param name="InPot">Whether it goes into the pot, for all at once.</param>
 /// <param name="From">The bottles to take it from, first to expire first; empty where it is not kept in stock.</param>
 /// <param name="Missing">How much the stock is short, what open batches still need left out; 0 where it has enough or is not kept.</param>
-public sealed record PotNeed(Material Material, decimal Grams, bool InPot, ImmutableArray<(string Bottle, decimal Grams)> From, decimal Missing);
+public sealed record PotNeed(Material Material, decimal Grams, bool InPot, ImmutableArray<(string Bottle, decimal Grams)> From,
+    decimal Missing);
 
 /// <summary>Batches begun from one pot.</summary>
 /// <param name="Pot">The pot's number; null where one product was begun by itself.</param>
@@ -36,8 +37,10 @@ public static class Pour
             var grams = g.Sum(l => l.Mass.Grams);
             var kept = books.IsKept(g.Key);
             var proposal = Production.Propose(books, [(g.Key, grams)], on)[0];
-            var free = books.InStock(g.Key).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) - reserved.GetValueOrDefault(g.Key);
-            return new PotNeed(g.First().Material, grams, shared.Contains(g.Key), kept ? [.. proposal.Take.Select(t => (books.Bottle(t.From.Id), t.Grams))] : [], kept ? Math.Max(0, grams - free) : 0);
+            var free = books.InStock(g.Key).Where(s => s.Receipt.BestBefore is not { } best || best >= on)
+                .Sum(s => s.Left) - reserved.GetValueOrDefault(g.Key);
+            return new PotNeed(g.First().Material, grams, shared.Contains(g.Key),
+                kept ? [.. proposal.Take.Select(t => (books.Bottle(t.From.Id), t.Grams))] : [], kept ? Math.Max(0, grams - free) : 0);
         })];
     }
 
@@ -49,12 +52,14 @@ public static class Pour
     /// <param name="by">Who pours.</param>
     /// <param name="note">A note, or null.</param>
     /// <exception cref="InputException">Several products have no base in common.</exception>
-    public static Poured Begin(OpenBooks book, Workshop workshop, ImmutableArray<PourWish> wishes, DateOnly on, string by, string? note = null)
+    public static Poured Begin(OpenBooks book, Workshop workshop, ImmutableArray<PourWish> wishes, DateOnly on, string by,
+        string? note = null)
     {
         var needs = book.Ask(books => Needs(wishes, books, on));
         if (wishes.Length > 1 && !needs.Any(n => n.InPot))
             throw new InputException(null, 0, "pour.nothing-shared");
-        FrozenRecipe Freeze(PourWish wish) => FrozenRecipe.Of(workshop, wish.Formula, workshop.Business.Market, BatchStatement.Of(workshop, wish.Formula, on));
+        FrozenRecipe Freeze(PourWish wish) =>
+        FrozenRecipe.Of(workshop, wish.Formula, workshop.Business.Market, BatchStatement.Of(workshop, wish.Formula, on));
         if (wishes is [var only])
         {
             var lot = book.Ask(books => NextLot.Of(books, on, only.Product.Recipe).ToString());

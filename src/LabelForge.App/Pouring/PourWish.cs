@@ -12,15 +12,20 @@ namespace LabelForge.Pouring;
 /// <param name="Moulds">The moulds that it fills, in words; null where they were not told.</param>
 public sealed record PourWish(Product Product, BatchFormula Formula, string? Moulds)
 {
-    private const string Example = "Write each product with its pieces, its mass or its moulds: bramble-bar=6 \"meadow-bar/Moss Lane=6\" \"tideline-bar=12 x 113 g\"";
+    private const string Example =
+        "Write each product with its pieces, its mass or its moulds: bramble-bar=6 \"meadow-bar/Moss Lane=6\" \"tideline-bar=12 x 113 g\"";
 
-    /// <summary>Reads what is to be poured: <c>bramble-bar=6</c>, <c>bramble-bar=680 g</c>, <c>bramble-bar=6 x 113 g</c>, or products alone for the moulds at hand.</summary>
+    /// <summary>Reads what is to be poured: <c>bramble-bar=6</c>, <c>bramble-bar=680 g</c>,
+    /// <c>bramble-bar=6 x 113 g</c>, or products alone for the moulds at hand.</summary>
     /// <param name="workshop">The workshop, for its recipes and its moulds.</param>
     /// <param name="words">What was written; a recipe alone stands for all its products, each in that size.</param>
-    /// <exception cref="InputException">A size cannot be read or is missing, a product is named twice, or there are fewer moulds than products.</exception>
+    /// <exception cref="InputException">A size cannot be read or is missing, a product is named
+    /// twice, or there are fewer moulds than products.</exception>
     public static ImmutableArray<PourWish> ReadAll(Workshop workshop, IReadOnlyList<string> words)
     {
-        var asked = words.SelectMany(w => Split(w) is var (named, size) ? workshop.ProductsOf(named).Select(p => (Product: p, Size: size)) : []).ToArray();
+        var asked =
+            words.SelectMany(w => Split(w) is var (named, size) ? workshop.ProductsOf(named).Select(p => (Product: p, Size: size)) : [])
+                .ToArray();
         if (asked.GroupBy(a => a.Product.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw Refuse("pour.named-twice", ("name", twice.Key));
         if (asked.Length == 0)
@@ -34,7 +39,9 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
     {
         if (int.TryParse(size, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
             return new PourWish(product, BatchSize.ToPieces(workshop, product.Recipe, pieces), null);
-        if (size.Contains('x', StringComparison.OrdinalIgnoreCase) || size.Contains('×') || size.Contains(" of ", StringComparison.Ordinal))
+        if (size.Contains('x', StringComparison.OrdinalIgnoreCase)
+            || size.Contains('×')
+            || size.Contains(" of ", StringComparison.Ordinal))
             return new PourWish(product, BatchSize.ToMoulds(workshop, product.Recipe, size), size);
         var mass = Amount.Parse(size);
         return mass is { IsValue: true, Value.IsMass: true } && !moulds
@@ -56,9 +63,11 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
             throw Refuse("pour.how-many", ("product", products[0].Name));
         if (each.Length < products.Length)
             throw Refuse("pour.too-few-moulds", ("count", each.Length), ("count-2", products.Length));
-        return products.Select((p, at) => (p.Name, Text: string.Join(", ", each.Where((_, i) => i % products.Length == at).GroupBy(m => m.Written)
+        return products.Select((p, at) => (p.Name,
+            Text: string.Join(", ", each.Where((_, i) => i % products.Length == at).GroupBy(m => m.Written)
             .Select(g => FormattableString.Invariant($"{g.Sum(m => m.Cavities)} x {g.Key}"))))).ToDictionary(f => f.Name, f => f.Text);
     }
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 }

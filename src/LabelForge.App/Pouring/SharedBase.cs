@@ -3,7 +3,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Pouring;
 
-/// <summary>What several batches have in common and is melted once: their base, or the oils, lye and water of a soap made from oils.</summary>
+/// <summary>What several batches have in common and is melted once: their base, or the oils, lye
+/// and water of a soap made from oils.</summary>
 public static class SharedBase
 {
     // Two recipes written with other roundings of the same share are still one mixture.
@@ -24,7 +25,8 @@ public static class SharedBase
     }
 
     /// <summary>Grams of a material in a batch.</summary>
-    public static decimal Grams(BatchFormula batch, string material) => batch.Lines.Where(l => l.Material.Id == material).Sum(l => l.Mass.Grams);
+    public static decimal Grams(BatchFormula batch, string material) =>
+        batch.Lines.Where(l => l.Material.Id == material).Sum(l => l.Mass.Grams);
 
     private static ImmutableArray<string> Common(IReadOnlyList<BatchFormula> batches, Func<Material, bool> kind) =>
     [

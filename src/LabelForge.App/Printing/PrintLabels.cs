@@ -47,7 +47,8 @@ public sealed record PrintOutcome
     /// <summary>What stands in the books now: one entry for each lot.</summary>
     public ImmutableArray<Printing> Recorded { get; init; } = [];
 
-    /// <summary>Lots that stand on labels of several products, with those products' names. A lot is one product's: these are bound to none.</summary>
+    /// <summary>Lots that stand on labels of several products, with those products' names. A lot
+    /// is one product's: these are bound to none.</summary>
     public ImmutableArray<(string Lot, ImmutableArray<string> Products)> Shared { get; init; } = [];
 
     /// <summary>Why the labels are not in the books, though they were written; null where they are, or where no books are kept.</summary>
@@ -57,7 +58,8 @@ public sealed record PrintOutcome
     public bool IsStopped => !Open.IsEmpty;
 }
 
-/// <summary>Prints labels: judges what was laid out, stops where a rule is broken, writes the paper, and writes in the books whose lot it is now.</summary>
+/// <summary>Prints labels: judges what was laid out, stops where a rule is broken, writes the
+/// paper, and writes in the books whose lot it is now.</summary>
 public static class PrintLabels
 {
     /// <summary>What stops a print: each open <c>must</c> that the person does not print over.</summary>
@@ -76,8 +78,12 @@ public static class PrintLabels
             return new PrintOutcome { Open = open };
         write();
         // A set is of several products, each of which has its own lot: its label binds none.
-        var lots = call.Labels.Where(l => !l.Job.IsSet).GroupBy(l => l.Lot.ToString()).ToLookup(g => g.Select(l => Name(l.Job)).Distinct().Count() == 1);
-        var outcome = new PrintOutcome { Shared = [.. lots[false].Select(g => (g.Key, g.Select(l => l.Job.Content.ProductName).Distinct().ToImmutableArray()))] };
+        var lots = call.Labels.Where(l => !l.Job.IsSet).GroupBy(l => l.Lot.ToString())
+            .ToLookup(g => g.Select(l => Name(l.Job)).Distinct().Count() == 1);
+        var outcome = new PrintOutcome
+        {
+            Shared = [.. lots[false].Select(g => (g.Key, g.Select(l => l.Job.Content.ProductName).Distinct().ToImmutableArray()))],
+        };
         Printing[] own = [.. lots[true].Select(g => Entry(call, g.Key, [.. g])).Where(p => p.Labels > 0)];
         if (book is null)
             return outcome;
@@ -122,14 +128,16 @@ public static class PrintLabels
         Note = Broken(labels, call.Despite) is { Length: > 0 } broken ? $"Printed despite {string.Join(", ", broken)}." : null,
     };
 
-    private static ImmutableArray<string> Broken(ImmutableArray<LabelsToPrint> labels, ImmutableArray<string> despite) => Broken(labels.Select(l => l.Job), despite);
+    private static ImmutableArray<string> Broken(ImmutableArray<LabelsToPrint> labels, ImmutableArray<string> despite) =>
+        Broken(labels.Select(l => l.Job), despite);
 
     /// <summary>The rules that a print breaks and that the person named: of those named, only what is really broken.</summary>
     public static ImmutableArray<string> Broken(IEnumerable<LabelJob> jobs, ImmutableArray<string> despite) => despite.IsEmpty ? []
         : [.. jobs.SelectMany(j => LotFindings.BeforePrinting(j)).Select(f => f.Rule).Distinct().Where(r => despite.Contains(r))];
 
     /// <summary>What the margin of its sheets says of a print over broken rules; null where none is broken.</summary>
-    public static string? Note(IEnumerable<LabelJob> jobs, ImmutableArray<string> despite) => Broken(jobs, despite) is { IsEmpty: false } broken ? MarginNote.Despite(broken) : null;
+    public static string? Note(IEnumerable<LabelJob> jobs, ImmutableArray<string> despite) =>
+        Broken(jobs, despite) is { IsEmpty: false } broken ? MarginNote.Despite(broken) : null;
 
     private static (string, string?) Name(LabelJob job) => (job.Batch.Recipe.Id, job.Batch.Recipe.VariantName);
 }

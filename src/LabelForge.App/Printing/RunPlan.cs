@@ -17,11 +17,13 @@ public sealed record RunLabels(LabelJob Job, LotCode Lot, LabelLayout Layout, La
 
 /// <summary>A sheet of a print run.</summary>
 /// <param name="Stock">The stock.</param>
-/// <param name="Name">The letter on a part-used sheet, or the one to write on a new one that keeps a free place; null for a new one that is full.</param>
+/// <param name="Name">The letter on a part-used sheet, or the one to write on a new one that
+/// keeps a free place; null for a new one that is full.</param>
 /// <param name="IsNew">Whether it comes out of the packet.</param>
 /// <param name="UsedBefore">The places that were used before.</param>
 /// <param name="Labels">Which label stands at which place.</param>
-public sealed record RunSheet(LabelStock Stock, string? Name, bool IsNew, ImmutableSortedSet<int> UsedBefore, ImmutableArray<(int Place, RunLabels Label)> Labels)
+public sealed record RunSheet(LabelStock Stock, string? Name, bool IsNew, ImmutableSortedSet<int> UsedBefore,
+    ImmutableArray<(int Place, RunLabels Label)> Labels)
 {
     /// <summary>How many places are free afterwards.</summary>
     public int FreeAfter => Stock.PerSheet - UsedBefore.Count - Labels.Length;

@@ -26,7 +26,8 @@ public sealed class RunPlanner
     /// <param name="books">The books; the planner is used while they are open.</param>
     /// <param name="market">The market of the labels.</param>
     /// <param name="on">The day.</param>
-    public RunPlanner(Workshop workshop, IBooks books, Market market, DateOnly on) => (_workshop, _books, _market, _on) = (workshop, books, market, on);
+    public RunPlanner(Workshop workshop, IBooks books, Market market, DateOnly on) =>
+        (_workshop, _books, _market, _on) = (workshop, books, market, on);
 
     /// <summary>The batches that wait for labels, and how many each.</summary>
     public ImmutableArray<(Batch Batch, int Labels)> Waiting =>
@@ -35,7 +36,8 @@ public sealed class RunPlanner
     /// <summary>The batches that lots or pots stand for, and how many labels each still needs.</summary>
     /// <exception cref="InputException">The books know no such lot.</exception>
     public ImmutableArray<(Batch Batch, int Labels)> Of(IEnumerable<string> lots) =>
-        [.. lots.SelectMany(l => _books.BatchesOfPot(l).ToArray() is { Length: > 0 } poured ? poured : [_books.BatchOf(l)]).DistinctBy(b => b.Id)
+        [.. lots.SelectMany(l => _books.BatchesOfPot(l).ToArray() is { Length: > 0 } poured ? poured : [_books.BatchOf(l)])
+            .DistinctBy(b => b.Id)
             .Select(b => (b, OpenToday.LabelsNeeded(_books, b)))];
 
     /// <summary>Plans.</summary>
@@ -57,7 +59,8 @@ public sealed class RunPlanner
     {
         var lot = LotCode.Parse(batch.Lot).OrRefuse();
         var product = LotProducts.Weighed(_workshop.ProductsOf(batch.Recipe), _books, batch, _market, _on);
-        notes.AddRange((product.Weighed?.Changes ?? []).Select(c => $"Lot {lot}, by what was really weighed: {c} This goes by what was weighed."));
+        notes.AddRange((product.Weighed?.Changes ?? [])
+            .Select(c => $"Lot {lot}, by what was really weighed: {c} This goes by what was weighed."));
         var job = LabelJob.Prepare(product, _market, null, lot, _on);
         notes.AddRange(job.LeftOut.Select(m => $"{batch.Product}: {m}"));
         if (Changed(batch, job) is { } changed)
@@ -81,8 +84,10 @@ public sealed class RunPlanner
 
     // A lot's labels are one label: where it would come out otherwise than those on the shelf, that is told.
     private string? Changed(Batch batch, LabelJob job) => job.Fit is Fit.Fits fits
-        && _books.PrintingsOf(batch.Lot).LastOrDefault(p => p.Drawing is not null) is { } before && before.Drawing != LabelDrawing.Of(fits.Layout)
-            ? FormattableString.Invariant($"The label of lot {batch.Lot} ({batch.Product}) has changed since it was printed on {before.On:yyyy-MM-dd}; run {before.Run} printed again gives it as it was.")
+        && _books.PrintingsOf(batch.Lot).LastOrDefault(p => p.Drawing is not null) is { } before
+        && before.Drawing != LabelDrawing.Of(fits.Layout)
+            ? FormattableString.Invariant(
+                $"The label of lot {batch.Lot} ({batch.Product}) has changed since it was printed on {before.On:yyyy-MM-dd}; run {before.Run} printed again gives it as it was.")
             : null;
 
     private static IEnumerable<RunSheet> Sheets(ImmutableArray<RunLabels> labels, PartUsedSheets shelf)
@@ -93,7 +98,9 @@ public sealed class RunPlanner
         using var next = labels.SelectMany(l => Enumerable.Repeat(l, l.Count)).GetEnumerator();
         foreach (var sheet in plan)
         {
-            var filled = sheet.Places.Select(p => (p, next.MoveNext() ? next.Current : throw new InvalidOperationException("More places than labels."))).ToImmutableArray();
+            var filled = sheet.Places
+                .Select(p => (p, next.MoveNext() ? next.Current : throw new InvalidOperationException("More places than labels.")))
+                .ToImmutableArray();
             var name = sheet.Name ?? (sheet.Places.Length < stock.PerSheet ? PartUsedSheets.FreeName(known) : null);
             yield return new RunSheet(stock, name, sheet.Name is null, sheet.UsedBefore, filled);
         }

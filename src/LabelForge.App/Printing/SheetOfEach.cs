@@ -22,7 +22,8 @@ public static class SheetOfEach
     /// <param name="books">The books; null where there are none yet.</param>
     /// <param name="on">The day.</param>
     /// <exception cref="InputException">A scent cannot be made, or its label does not fit; the message names it.</exception>
-    public static ImmutableArray<LabelsToPrint> Of(Workshop workshop, Recipe recipe, Market market, string? design, LabelStock stock, IBooks? books, DateOnly on)
+    public static ImmutableArray<LabelsToPrint> Of(Workshop workshop, Recipe recipe, Market market, string? design, LabelStock stock,
+        IBooks? books, DateOnly on)
     {
         var given = new HashSet<string>(StringComparer.Ordinal);
         var labels = ImmutableArray.CreateBuilder<LabelsToPrint>();
@@ -44,10 +45,14 @@ public static class SheetOfEach
     public static SheetOrder Order(ImmutableArray<LabelsToPrint> labels, LabelStock stock) => new()
     {
         Stock = stock,
-        Runs = [.. labels.Select(l => new LabelRun(l.Job.Fit is Fit.Fits fits ? fits.Layout : throw new InvalidOperationException("Only what fits is printed."), l.Count))],
+        Runs = [
+            .. labels.Select(l => new LabelRun(l.Job.Fit is Fit.Fits fits
+                ? fits.Layout
+                : throw new InvalidOperationException("Only what fits is printed."), l.Count))],
     };
 
-    private static LotCode? Begun(IBooks? books, Recipe scent) => books?.LastBatch(scent.Id, scent.VariantName) is { } batch ? LotCode.Parse(batch.Lot).OrRefuse() : null;
+    private static LotCode? Begun(IBooks? books, Recipe scent) =>
+        books?.LastBatch(scent.Id, scent.VariantName) is { } batch ? LotCode.Parse(batch.Lot).OrRefuse() : null;
 
     private static LotCode Fresh(DateOnly on, HashSet<string> given) => new(on, given.Count + 1);
 }

@@ -24,13 +24,16 @@ internal static class AttachmentParts
     /// <summary>An item that a person answers, with the paper where one is kept.</summary>
     public static PaperSection ByHand(PaperItem item, PaperCase of) => new(item.Id, item.What, item.At)
     {
-        Facts = [item.Paper is { } kind ? OrMissing(of, "paper", AttachmentKinds.What(kind) ?? kind, kind, item.Write!) : PaperFact.Lacking("by-hand", "To be added", item.Write!)],
+        Facts = [item.Paper is { } kind
+            ? OrMissing(of, "paper", AttachmentKinds.What(kind) ?? kind, kind, item.Write!)
+            : PaperFact.Lacking("by-hand", "To be added", item.Write!)],
     };
 
     /// <summary>The suppliers' papers for each material.</summary>
     public static PaperSection SuppliersPapers(PaperItem item, PaperCase of)
     {
-        var materials = of.Product.Batch.Lines.Select(l => l.Material).Where(m => m.Kind != MaterialKind.Water).DistinctBy(m => m.Id).ToArray();
+        var materials = of.Product.Batch.Lines.Select(l => l.Material).Where(m => m.Kind != MaterialKind.Water).DistinctBy(m => m.Id)
+            .ToArray();
         Attachment[] Kept(Material m) => of.OfMaterials.TryGetValue(m.Id, out var kept) ? [.. kept] : [];
         string[] bare = [.. materials.Where(m => !Kept(m).Any(a => a.Kind is "sds" or "specification")).Select(m => m.Name)];
         string[] over = [.. materials.SelectMany(Kept).Where(a => a.BestBefore < of.On).Select(Shown)];
@@ -39,11 +42,20 @@ internal static class AttachmentParts
             Facts =
             [
                 .. item.Write is { } write ? [PaperFact.Lacking("by-hand", "To be added", write)] : (PaperFact[])[],
-                .. bare.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("papers", "No safety data sheet and no specification is kept", $"{string.Join(", ", bare)}: attach them to the materials as sds or specification.")],
+                .. bare.Length == 0
+                    ? []
+                    : (PaperFact[])[PaperFact.Lacking("papers", "No safety data sheet and no specification is kept",
+                        $"{string.Join(", ", bare)}: attach them to the materials as sds or specification.")],
                 .. over.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("over", "Papers that hold no more", string.Join("; ", over))],
             ],
-            Table = materials.All(m => Kept(m).Length == 0) ? null : new PaperTable([new("material", "Material", 2), new("paper", "paper", 3.5), new("revision", "revision", 1), new("until", "holds until", 1)],
-                [.. materials.SelectMany(m => Kept(m).Select(a => (ImmutableArray<PaperValue>)[new(m.Name), new($"{a.Kind}: {a.FileName}"), new(a.Revision ?? ""), new(a.BestBefore is { } day ? PaperCase.Day(day) : "")]))]),
+            Table = materials.All(m => Kept(m).Length == 0)
+                ? null
+                : new PaperTable([new("material", "Material", 2), new("paper", "paper", 3.5), new("revision", "revision", 1),
+                    new("until", "holds until", 1)],
+                [
+                    .. materials.SelectMany(m => Kept(m)
+                        .Select(a => (ImmutableArray<PaperValue>)[new(m.Name), new($"{a.Kind}: {a.FileName}"), new(a.Revision ?? ""),
+                            new(a.BestBefore is { } day ? PaperCase.Day(day) : "")]))]),
         };
     }
 

@@ -14,7 +14,8 @@ internal static class CompositionParts
 {
     private const int Places = 4;
 
-    private static ImmutableArray<PaperColumn> Bounds { get; } = [new("low", "at least %", 1.1, true), new("high", "at most %", 1.1, true)];
+    private static ImmutableArray<PaperColumn> Bounds { get; } = [new("low", "at least %", 1.1, true),
+        new("high", "at most %", 1.1, true)];
 
     /// <summary>The whole composition: names, numbers, functions and bounds.</summary>
     public static PaperSection Composition(PaperItem item, PaperCase of)
@@ -27,16 +28,35 @@ internal static class CompositionParts
         {
             Facts =
             [
-                PaperFact.Of("statement", "As declared", declaration.Statement, $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}; shares are mass percent of the finished product, by the suppliers' lists"),
-                .. between.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("exact", "Exact shares", $"{between.Length} of {rows.Length} are known within bounds only. Ask the suppliers, and write their figures into the materials' files.")],
-                .. unnumbered.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("numbers", "CAS numbers", $"None is held for {string.Join(", ", unnumbered)}: they stand in the suppliers' safety data sheets.")],
-                .. of.Product.Batch.Lines.Select(l => l.Material).Where(m => m.Kind == MaterialKind.Fragrance).DistinctBy(m => m.Id).Select(m => m.Supplier is { } supplier
-                    ? PaperFact.Of($"scent-{m.Id}", "Perfume composition", $"{m.Name}, from {supplier}{(m.Lot is { } lot ? $", their lot {lot}" : "")}", m.File)
-                    : PaperFact.Lacking($"scent-{m.Id}", $"Perfume composition {m.Name}", $"Its supplier and code number: write supplier: into {m.File}.")),
+                PaperFact.Of("statement", "As declared", declaration.Statement,
+                    $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}; shares are mass percent of the finished product, by "
+                        + $"the suppliers' lists"),
+                .. between.Length == 0
+                    ? []
+                    : (PaperFact[])[PaperFact.Lacking("exact", "Exact shares",
+                        $"{between.Length} of {rows.Length} are known within bounds only. Ask the suppliers, and write their figures into "
+                            + $"the materials' files.")],
+                .. unnumbered.Length == 0
+                    ? []
+                    : (PaperFact[])[PaperFact.Lacking("numbers", "CAS numbers",
+                        $"None is held for {string.Join(", ", unnumbered)}: they stand in the suppliers' safety data sheets.")],
+                .. of.Product.Batch.Lines.Select(l => l.Material).Where(m => m.Kind == MaterialKind.Fragrance).DistinctBy(m => m.Id)
+                    .Select(m => m.Supplier is { } supplier
+                    ? PaperFact.Of($"scent-{m.Id}", "Perfume composition",
+                        $"{m.Name}, from {supplier}{(m.Lot is { } lot ? $", their lot {lot}" : "")}", m.File)
+                    : PaperFact.Lacking($"scent-{m.Id}", $"Perfume composition {m.Name}",
+                        $"Its supplier and code number: write supplier: into {m.File}.")),
             ],
-            Table = new PaperTable([new("name", "Ingredient", 3.2), new("cas", "CAS", 1.7), new("ec", "EC", 1.5), new("function", "function", 1.6), .. Bounds],
-                [.. rows.Select(r => (ImmutableArray<PaperValue>)[new(r.Declared.Name), Numbers(r.Entries.SelectMany(e => e.Cas.Select(c => c.ToString()))), Numbers(r.Entries.SelectMany(e => e.Ec)), new(Functions(r.Entries)), .. Bound(r.Declared)])]),
-            Notes = declaration.IsProved ? [] : [string.Create(CultureInfo.InvariantCulture, $"{declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
+            Table = new PaperTable([new("name", "Ingredient", 3.2), new("cas", "CAS", 1.7), new("ec", "EC", 1.5),
+                new("function", "function", 1.6), .. Bounds],
+                [
+                    .. rows.Select(r => (ImmutableArray<PaperValue>)[new(r.Declared.Name),
+                        Numbers(r.Entries.SelectMany(e => e.Cas.Select(c => c.ToString()))), Numbers(r.Entries.SelectMany(e => e.Ec)),
+                        new(Functions(r.Entries)), .. Bound(r.Declared)])]),
+            Notes = declaration.IsProved
+                ? []
+                : [string.Create(CultureInfo.InvariantCulture,
+                    $"{declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
         };
     }
 
@@ -46,10 +66,14 @@ internal static class CompositionParts
         Facts =
         [
             of.Own.Frame is { } frame ? PaperFact.Of("frame", "Frame formulation", frame, PaperAnswers.FileName)
-                : PaperFact.Lacking("frame", "Frame formulation", $"The official list is not held here. Choose one that fits, or give the shares below; write it down in {PaperAnswers.FileName}: products: {{ {of.Product.Name}: {{ frame formulation: ... }} }}"),
+                : PaperFact.Lacking("frame", "Frame formulation",
+                    $"The official list is not held here. Choose one that fits, or give the shares below; "
+                        + $"write it down in {PaperAnswers.FileName}: products: {{ {of.Product.Name}: {{ frame formulation: ... }} }}"),
         ],
         Table = new PaperTable([new("name", "Ingredient", 5), new("cas", "CAS", 2), .. Bounds],
-            [.. of.Declaration.Ingredients.Select(i => (ImmutableArray<PaperValue>)[new(i.Name), Numbers(EntriesOf(of.Declaration, i).SelectMany(e => e.Cas.Select(c => c.ToString()))), .. Bound(i)])]),
+            [.. of.Declaration.Ingredients
+                .Select(i => (ImmutableArray<PaperValue>)[new(i.Name),
+                    Numbers(EntriesOf(of.Declaration, i).SelectMany(e => e.Cas.Select(c => c.ToString()))), .. Bound(i)])]),
         Notes = ["Mass percent of the finished product, by the suppliers' lists; where the bounds differ, the exact share is not known."],
     };
 
@@ -61,9 +85,14 @@ internal static class CompositionParts
         string[] open = [.. rows.Where(r => r.Numbers.Length > 1).Select(r => $"{r.Declared.Name} ({string.Join(" or ", r.Numbers)})")];
         return new PaperSection(item.Id, item.What, item.At)
         {
-            Facts = open.Length == 0 ? [] : [PaperFact.Lacking("ranges", "Ranges that are not settled", $"{string.Join(", ", open)}. Ask the suppliers.")],
-            Table = new PaperTable([new("name", "Ingredient as declared", 3.4), new("inci", "INCI name", 3.4), .. Bounds, new("range", "range no.", 1, true), new("words", "which is", 2.4)],
-                [.. rows.Select(r => (ImmutableArray<PaperValue>)[new(r.Declared.Name), new(Inci(of, r.Declared)), .. Bound(r.Declared), new(string.Join(" or ", r.Numbers), r.Numbers), new(r.Numbers.Length == 1 ? Words(steps, r.Numbers[0]) : "")])]),
+            Facts = open.Length == 0
+                ? []
+                : [PaperFact.Lacking("ranges", "Ranges that are not settled", $"{string.Join(", ", open)}. Ask the suppliers.")],
+            Table = new PaperTable([new("name", "Ingredient as declared", 3.4), new("inci", "INCI name", 3.4), .. Bounds,
+                new("range", "range no.", 1, true), new("words", "which is", 2.4)],
+                [
+                    .. rows.Select(r => (ImmutableArray<PaperValue>)[new(r.Declared.Name), new(Inci(of, r.Declared)), .. Bound(r.Declared),
+                        new(string.Join(" or ", r.Numbers), r.Numbers), new(r.Numbers.Length == 1 ? Words(steps, r.Numbers[0]) : "")])]),
             Notes = [$"The ranges by number: {of.Rules.Figure("notification.range").Citation}."],
         };
     }
@@ -71,19 +100,27 @@ internal static class CompositionParts
     /// <summary>The names alone, in label order.</summary>
     public static PaperSection Names(PaperItem item, PaperCase of) => new(item.Id, item.What, item.At)
     {
-        Facts = [PaperFact.Of("statement", "As declared", of.Declaration.Statement, $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", of.Declaration.Names)],
-        Notes = of.Declaration.IsProved ? [] : [string.Create(CultureInfo.InvariantCulture, $"{of.Declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
+        Facts = [PaperFact.Of("statement", "As declared", of.Declaration.Statement,
+            $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", of.Declaration.Names)],
+        Notes = of.Declaration.IsProved
+            ? []
+            : [string.Create(CultureInfo.InvariantCulture,
+                $"{of.Declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
     };
 
     /// <summary>Ingredients that are nanomaterials, by the suppliers' lists and the dictionary.</summary>
     public static PaperSection Nano(PaperItem item, PaperCase of)
     {
-        string[] named = [.. of.Declaration.Ingredients.Where(i => NanoName.IsMarked(i.Name) || EntriesOf(of.Declaration, i).Any(e => e.Flags.HasFlag(IngredientFlags.Nano))).Select(i => i.Name)];
+        string[] named = [.. of.Declaration.Ingredients
+            .Where(i => NanoName.IsMarked(i.Name) || EntriesOf(of.Declaration, i).Any(e => e.Flags.HasFlag(IngredientFlags.Nano)))
+            .Select(i => i.Name)];
         return new(item.Id, item.What, item.At)
         {
             Facts = [named.Length == 0
-                ? PaperFact.Of("nano", "By the suppliers' lists", "None is named. Ask the suppliers of pigments and of sun filters where you are not sure.", null, Array.Empty<string>())
-                : PaperFact.Lacking("nano", "Named", $"{string.Join(", ", named)}: their chemical names (IUPAC) and the foreseeable conditions of exposure.")],
+                ? PaperFact.Of("nano", "By the suppliers' lists",
+                    "None is named. Ask the suppliers of pigments and of sun filters where you are not sure.", null, Array.Empty<string>())
+                : PaperFact.Lacking("nano", "Named",
+                    $"{string.Join(", ", named)}: their chemical names (IUPAC) and the foreseeable conditions of exposure.")],
         };
     }
 
@@ -91,24 +128,38 @@ internal static class CompositionParts
     public static PaperSection Materials(PaperItem item, PaperCase of)
     {
         var total = of.Product.Batch.Total.Grams;
-        var lines = of.Product.Batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.First().Material, Grams: g.Sum(l => l.Mass.Grams))).ToArray();
-        string[] unnamed = [.. lines.Where(l => l.Material.Supplier is null && l.Material.Kind != MaterialKind.Water).Select(l => l.Material.Name)];
+        var lines = of.Product.Batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.First().Material, Grams: g.Sum(l => l.Mass.Grams)))
+            .ToArray();
+        string[] unnamed = [.. lines.Where(l => l.Material.Supplier is null && l.Material.Kind != MaterialKind.Water)
+            .Select(l => l.Material.Name)];
         return new PaperSection(item.Id, item.What, item.At)
         {
-            Facts = unnamed.Length == 0 ? [] : [PaperFact.Lacking("suppliers", "Suppliers", $"Not written for {string.Join(", ", unnamed)}: supplier: in the material's file.")],
-            Table = new PaperTable([new("material", "Material", 4), new("supplier", "supplier", 3), new("grams", "weighed in, g", 1.6, true), new("charge", "of what is weighed in, %", 1.8, true)],
-                [.. lines.Select(l => (ImmutableArray<PaperValue>)[new(l.Material.Name), new(l.Material.Supplier ?? ""), Figure(l.Grams, 2), Figure(l.Grams / total * 100, 3)])]),
-            Notes = of.Product.Batch.Losses.IsEmpty ? [] : [string.Create(CultureInfo.InvariantCulture, $"{of.Product.Batch.Total.Grams:0.##} g are weighed in and {of.Product.Batch.Yield.Grams:0.##} g are there when it is finished; shares of the finished product stand under Composition.")],
+            Facts = unnamed.Length == 0
+                ? []
+                : [PaperFact.Lacking("suppliers", "Suppliers",
+                    $"Not written for {string.Join(", ", unnamed)}: supplier: in the material's file.")],
+            Table = new PaperTable([new("material", "Material", 4), new("supplier", "supplier", 3),
+                new("grams", "weighed in, g", 1.6, true), new("charge", "of what is weighed in, %", 1.8, true)],
+                [
+                    .. lines.Select(l => (ImmutableArray<PaperValue>)[new(l.Material.Name), new(l.Material.Supplier ?? ""),
+                        Figure(l.Grams, 2), Figure(l.Grams / total * 100, 3)])]),
+            Notes = of.Product.Batch.Losses.IsEmpty
+                ? []
+                : [string.Create(CultureInfo.InvariantCulture,
+                    $"{of.Product.Batch.Total.Grams:0.##} g are weighed in and {of.Product.Batch.Yield.Grams:0.##} g are there when it is "
+                        + $"finished; shares of the finished product stand under Composition.")],
         };
     }
 
     /// <summary>The bounds of an ingredient as two cells: printed to four places, the lower one down and the upper one up.</summary>
-    internal static IEnumerable<PaperValue> Bound(DeclaredIngredient ingredient) => Math.Round(ingredient.Low, 10) == Math.Round(ingredient.High, 10)
-        ? [Figure(ingredient.Low, Places), Figure(ingredient.High, Places)]
-        : [Outward(ingredient.Low, Math.Floor), Outward(ingredient.High, Math.Ceiling)];
+    internal static IEnumerable<PaperValue> Bound(DeclaredIngredient ingredient) =>
+        Math.Round(ingredient.Low, 10) == Math.Round(ingredient.High, 10)
+            ? [Figure(ingredient.Low, Places), Figure(ingredient.High, Places)]
+            : [Outward(ingredient.Low, Math.Floor), Outward(ingredient.High, Math.Ceiling)];
 
     /// <summary>A figure to so many places, and whole as data.</summary>
-    internal static PaperValue Figure(decimal figure, int places) => new(Math.Round(figure, places).ToString("0." + new string('#', places), CultureInfo.InvariantCulture), Math.Round(figure, 10));
+    internal static PaperValue Figure(decimal figure, int places) =>
+        new(Math.Round(figure, places).ToString("0." + new string('#', places), CultureInfo.InvariantCulture), Math.Round(figure, 10));
 
     private static PaperValue Outward(decimal percent, Func<decimal, decimal> round)
     {
@@ -119,20 +170,23 @@ internal static class CompositionParts
 
     /// <summary>What stands under a declared name, as the dictionary knows it.</summary>
     internal static ImmutableArray<Ingredient> EntriesOf(Declaration declaration, DeclaredIngredient ingredient) =>
-        [.. (declaration.Composition?.Keys.GetValueOrDefault(ingredient.Name, []) ?? []).DefaultIfEmpty(ingredient.Name).Select(k => IngredientDictionary.Shipped.Find(NanoName.Bare(k))).OfType<Ingredient>().Distinct()];
+        [.. (declaration.Composition?.Keys.GetValueOrDefault(ingredient.Name, []) ?? []).DefaultIfEmpty(ingredient.Name)
+            .Select(k => IngredientDictionary.Shipped.Find(NanoName.Bare(k))).OfType<Ingredient>().Distinct()];
 
     private static bool IsScent(ImmutableArray<Ingredient> entries) => entries.Any(e => e.Roles.Contains(IngredientRole.Fragrance));
 
     private static int[] RangesOf(LawSteps steps, DeclaredIngredient i)
     {
         var (least, most) = ((int)steps.At(Math.Round(i.Low, 10)), (int)steps.At(Math.Round(i.High, 10)));
-        return [.. steps.Steps.Select(s => (int)s.Gives).Where(n => n <= Math.Max(least, most) && n >= Math.Min(least, most)).OrderDescending()];
+        return [.. steps.Steps.Select(s => (int)s.Gives).Where(n => n <= Math.Max(least, most) && n >= Math.Min(least, most))
+            .OrderDescending()];
     }
 
     private static string Words(LawSteps steps, int number)
     {
         var at = Enumerable.Range(0, steps.Steps.Count).First(i => (int)steps.Steps[i].Gives == number);
-        return string.Create(CultureInfo.InvariantCulture, $"over {(at == 0 ? 0 : steps.Steps[at - 1].UpTo)}, up to {steps.Steps[at].UpTo ?? 100} %");
+        return string.Create(CultureInfo.InvariantCulture,
+            $"over {(at == 0 ? 0 : steps.Steps[at - 1].UpTo)}, up to {steps.Steps[at].UpTo ?? 100} %");
     }
 
     // A market's own name may stand for the INCI name on its label, and not on its form.
@@ -142,9 +196,13 @@ internal static class CompositionParts
         _ => i.Name,
     };
 
-    private static PaperValue Numbers(IEnumerable<string> numbers) => numbers.Distinct().ToArray() is var all ? new(string.Join(", ", all), all) : PaperValue.None;
+    private static PaperValue Numbers(IEnumerable<string> numbers) =>
+        numbers.Distinct().ToArray() is var all ? new(string.Join(", ", all), all) : PaperValue.None;
 
-    private static string Functions(ImmutableArray<Ingredient> entries) => string.Join(", ", entries.SelectMany(e => e.Roles.Take(2)).Distinct().Select(Word));
+    private static string Functions(ImmutableArray<Ingredient> entries) =>
+        string.Join(", ", entries.SelectMany(e => e.Roles.Take(2)).Distinct().Select(Word));
 
-    private static string Word(IngredientRole role) => string.Concat(role.ToString().Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
+    private static string Word(IngredientRole role) =>
+        string.Concat(role.ToString()
+            .Select((c, i) => i > 0 && char.IsUpper(c) ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
 }

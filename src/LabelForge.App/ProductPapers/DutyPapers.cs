@@ -6,48 +6,50 @@ using LabelForge.Print.Documents;
 
 namespace LabelForge.ProductPapers;
 
-/// <summary>Papers of one product whose parts a market's law lists: each item is answered by a part of the workshop, or said to be missing.</summary>
+/// <summary>Papers of one product whose parts a market's law lists: each item is answered by a
+/// part of the workshop, or said to be missing.</summary>
 internal static class DutyPapers
 {
-    private static readonly FrozenDictionary<string, Func<PaperItem, PaperCase, PaperSection>> Parts = new Dictionary<string, Func<PaperItem, PaperCase, PaperSection>>
-    {
-        ["description"] = DescriptionParts.Description,
-        ["name"] = DescriptionParts.Name,
-        ["category"] = DescriptionParts.Category,
-        ["function"] = DescriptionParts.Function,
-        ["form"] = DescriptionParts.Form,
-        ["sold-as"] = DescriptionParts.SoldAs,
-        ["specifications"] = DescriptionParts.Specifications,
-        ["packaging"] = DescriptionParts.Packaging,
-        ["use"] = DescriptionParts.Used,
-        ["undesirable"] = DescriptionParts.Undesirable,
-        ["claims"] = DescriptionParts.Claims,
-        ["label"] = DescriptionParts.Label,
-        ["composition"] = CompositionParts.Composition,
-        ["formulation"] = CompositionParts.Formulation,
-        ["ranges"] = CompositionParts.Ranges,
-        ["ingredients"] = CompositionParts.Names,
-        ["nano"] = CompositionParts.Nano,
-        ["materials"] = CompositionParts.Materials,
-        ["papers"] = AttachmentParts.SuppliersPapers,
-        ["manufacture"] = MakingParts.Manufacture,
-        ["responsible"] = BusinessParts.Responsible,
-        ["origin"] = BusinessParts.Origin,
-        ["sold-in"] = BusinessParts.SoldIn,
-        ["contact"] = BusinessParts.Contact,
-        ["label-contact"] = BusinessParts.LabelContact,
-        ["local-address"] = BusinessParts.LocalAddress,
-        ["maker"] = BusinessParts.Maker,
-        ["signed"] = BusinessParts.Signed,
-        ["goes-on"] = BusinessParts.GoesOn,
-        ["deadline"] = BusinessParts.Deadline,
-        ["facility"] = BusinessParts.Facility,
-        ["agent"] = BusinessParts.Agent,
-        ["facility-number"] = BusinessParts.FacilityNumber,
-        ["brands"] = BusinessParts.Brands,
-        ["listing-number"] = BusinessParts.ListingNumber,
-        ["small-business"] = SmallBusinessTest.Section,
-    }.ToFrozenDictionary(StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, Func<PaperItem, PaperCase, PaperSection>> Parts =
+        new Dictionary<string, Func<PaperItem, PaperCase, PaperSection>>
+        {
+            ["description"] = DescriptionParts.Description,
+            ["name"] = DescriptionParts.Name,
+            ["category"] = DescriptionParts.Category,
+            ["function"] = DescriptionParts.Function,
+            ["form"] = DescriptionParts.Form,
+            ["sold-as"] = DescriptionParts.SoldAs,
+            ["specifications"] = DescriptionParts.Specifications,
+            ["packaging"] = DescriptionParts.Packaging,
+            ["use"] = DescriptionParts.Used,
+            ["undesirable"] = DescriptionParts.Undesirable,
+            ["claims"] = DescriptionParts.Claims,
+            ["label"] = DescriptionParts.Label,
+            ["composition"] = CompositionParts.Composition,
+            ["formulation"] = CompositionParts.Formulation,
+            ["ranges"] = CompositionParts.Ranges,
+            ["ingredients"] = CompositionParts.Names,
+            ["nano"] = CompositionParts.Nano,
+            ["materials"] = CompositionParts.Materials,
+            ["papers"] = AttachmentParts.SuppliersPapers,
+            ["manufacture"] = MakingParts.Manufacture,
+            ["responsible"] = BusinessParts.Responsible,
+            ["origin"] = BusinessParts.Origin,
+            ["sold-in"] = BusinessParts.SoldIn,
+            ["contact"] = BusinessParts.Contact,
+            ["label-contact"] = BusinessParts.LabelContact,
+            ["local-address"] = BusinessParts.LocalAddress,
+            ["maker"] = BusinessParts.Maker,
+            ["signed"] = BusinessParts.Signed,
+            ["goes-on"] = BusinessParts.GoesOn,
+            ["deadline"] = BusinessParts.Deadline,
+            ["facility"] = BusinessParts.Facility,
+            ["agent"] = BusinessParts.Agent,
+            ["facility-number"] = BusinessParts.FacilityNumber,
+            ["brands"] = BusinessParts.Brands,
+            ["listing-number"] = BusinessParts.ListingNumber,
+            ["small-business"] = SmallBusinessTest.Section,
+        }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The parts that a market's data may name.</summary>
     public static IEnumerable<string> Known => Parts.Keys;
@@ -58,6 +60,8 @@ internal static class DutyPapers
     {
         null => AttachmentParts.ByHand(item, of),
         var from when Parts.TryGetValue(from, out var part) => part(item, of),
-        var other => throw new InputException($"markets/{of.Market.Id}/papers.yaml", 0, "papers.no-such-part", ("duty", duty.Id), ("item", item.Id), ("other", other), ("list", string.Join(", ", Parts.Keys.Order(StringComparer.Ordinal)))),
+        var other =>
+            throw new InputException($"markets/{of.Market.Id}/papers.yaml", 0, "papers.no-such-part", ("duty", duty.Id), ("item", item.Id),
+                ("other", other), ("list", string.Join(", ", Parts.Keys.Order(StringComparer.Ordinal)))),
     })];
 }

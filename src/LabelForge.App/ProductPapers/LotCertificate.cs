@@ -31,29 +31,49 @@ internal static class LotCertificate
                     PaperFact.Of("maker", "Made by", BusinessParts.Address(of.Business), "workshop.yaml"),
                     PaperFact.Of("begun", "Begun", $"{PaperCase.Day(batch.On)}, by {batch.By}", "the books", batch.On),
                     batch.Closing is { } closing
-                        ? PaperFact.Of("closed", "Finished", string.Create(CultureInfo.InvariantCulture, $"{PaperCase.Day(closing.On)}, by {closing.By}: {closing.Made} pieces made, {closing.Rejected} rejected{(closing.YieldGrams is { } grams ? $"; all weigh {grams:0.##} g" : "")}"), "the books", closing.On)
+                        ? PaperFact.Of("closed", "Finished",
+                            string.Create(CultureInfo.InvariantCulture,
+                                $"{PaperCase.Day(closing.On)}, by {closing.By}: {closing.Made} pieces made, {closing.Rejected} rejected{(closing.YieldGrams is { } grams ? $"; all weigh {grams:0.##} g" : "")}"), "the books", closing.On)
                         : PaperFact.Lacking("closed", "Finished", $"The lot is still at the bench: count what came out and close it."),
                     PaperFact.Of("net", "Net content of a piece", of.Job.Content.NetQuantity),
-                    PaperFact.Of("ingredients", "Ingredients", of.Declaration.Statement, of.Product.Weighed is { Changes.IsEmpty: true } ? "by what was weighed; as on the label" : "by what was weighed", of.Declaration.Names),
-                    .. of.Product.Weighed?.Changes.Select((c, i) => PaperFact.Of(string.Create(CultureInfo.InvariantCulture, $"change-{i + 1}"), "Otherwise than planned", c, "the books")) ?? [],
+                    PaperFact.Of("ingredients", "Ingredients", of.Declaration.Statement,
+                        of.Product.Weighed is { Changes.IsEmpty: true } ? "by what was weighed; as on the label" : "by what was weighed",
+                        of.Declaration.Names),
+                    .. of.Product.Weighed?.Changes
+                        .Select((c,
+                            i) => PaperFact.Of(string.Create(CultureInfo.InvariantCulture, $"change-{i + 1}"), "Otherwise than planned", c,
+                                "the books")) ?? [],
                 ],
             },
             new PaperSection("weighed", "Weighed", null)
             {
                 Table = MakingParts.Weighed(batch),
-                Facts = batch.Lines.Any(l => l.Weighed == 0) ? [PaperFact.Lacking("weighings", "Weighings", $"Nothing is written for {string.Join(", ", batch.Lines.Where(l => l.Weighed == 0).Select(l => l.Name))}.")] : [],
-                Notes = [batch.Lines.Any(l => l.IsOff) ? "OFF: further from the recipe than its tolerance." : "Every amount is within the recipe's tolerance.",
-                    .. batch.Deviations.Select(d => $"Deviation, {PaperCase.Day(d.On)}, {d.By}: {d.What}"), .. batch.Deviations.Count == 0 ? ["No deviation is written."] : (string[])[]],
+                Facts = batch.Lines.Any(l => l.Weighed == 0)
+                    ? [PaperFact.Lacking("weighings", "Weighings",
+                        $"Nothing is written for {string.Join(", ", batch.Lines.Where(l => l.Weighed == 0).Select(l => l.Name))}.")]
+                    : [],
+                Notes = [batch.Lines.Any(l => l.IsOff)
+                    ? "OFF: further from the recipe than its tolerance."
+                    : "Every amount is within the recipe's tolerance.",
+                    .. batch.Deviations.Select(d => $"Deviation, {PaperCase.Day(d.On)}, {d.By}: {d.What}"),
+                    .. batch.Deviations.Count == 0 ? ["No deviation is written."] : (string[])[]],
             },
             new PaperSection("checked", "Checked against", null)
             {
                 Facts =
                 [
-                    PaperFact.Of("rules", "Rules", string.Create(CultureInfo.InvariantCulture, $"the rules known for {of.Market.Name} on {PaperCase.Day(of.On)}: {report.Findings.Count(f => f.Severity == Severity.Must)} open that a rule requires, {report.Findings.Count(f => f.Severity == Severity.Should)} that should be looked at"), $"the checks, market {of.Market.Id}, by what was weighed into {batch.Lot}", report.Findings.Count(f => f.Severity == Severity.Must)),
+                    PaperFact.Of("rules", "Rules",
+                        string.Create(CultureInfo.InvariantCulture,
+                            $"the rules known for {of.Market.Name} on {PaperCase.Day(of.On)}: {report.Findings.Count(f => f.Severity == Severity.Must)} open that a rule requires, {report.Findings.Count(f => f.Severity == Severity.Should)} that should be looked at"), $"the checks, market {of.Market.Id}, by what was weighed into {batch.Lot}", report.Findings.Count(f => f.Severity == Severity.Must)),
                     PaperFact.Lacking("signature", "Released by", "Name, day and signature of the person who releases the lot."),
                 ],
-                Table = open.Length == 0 ? null : new PaperTable([new("rule", "Rule", 2), new("severity", "weight", 0.8), new("message", "what", 4), new("source", "source", 2)],
-                    [.. open.Select(f => (ImmutableArray<PaperValue>)[new(f.Rule), new(f.Severity.ToString().ToLowerInvariant()), new(f.Message), new(f.Source)])]),
+                Table = open.Length == 0
+                    ? null
+                    : new PaperTable([new("rule", "Rule", 2), new("severity", "weight", 0.8), new("message", "what", 4),
+                        new("source", "source", 2)],
+                    [
+                        .. open.Select(f => (ImmutableArray<PaperValue>)[new(f.Rule), new(f.Severity.ToString().ToLowerInvariant()),
+                            new(f.Message), new(f.Source)])]),
                 Blanks = 2,
             },
         ];

@@ -39,7 +39,9 @@ public static class MakePaper
     {
         var market = call.Market ?? workshop.Market;
         var known = Known(market);
-        var duty = known.FirstOrDefault(d => d.Id == call.Kind) ?? throw new InputException(null, 0, "papers.unknown", ("kind", call.Kind), ("market", market.Name), ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind)));
+        var duty = known.FirstOrDefault(d => d.Id == call.Kind)
+            ?? throw new InputException(null, 0, "papers.unknown", ("kind", call.Kind), ("market", market.Name),
+                ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind)));
         return duty.Id switch
         {
             Lot => OfLot(duty, call, workshop, market, books),
@@ -55,13 +57,15 @@ public static class MakePaper
     /// <summary>Writes it as a PDF.</summary>
     public static void WritePdf(Stream stream, Paper paper, DateOnly on) => PaperWriter.WritePdf(stream, paper, Info(paper, on));
 
-    private static DocumentInfo Info(Paper paper, DateOnly on) => new($"{paper.Title}, {paper.Subtitle}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+    private static DocumentInfo Info(Paper paper, DateOnly on) =>
+        new($"{paper.Title}, {paper.Subtitle}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
 
     private static Paper OfProduct(PaperDuty duty, PaperCall call, Workshop workshop, Market market, IBooks? books)
     {
         var products = Products(call, workshop);
         if (products is not [var product])
-            throw new InputException(null, 0, "papers.of-one-product", ("title", duty.Title.ToLowerInvariant()), ("count", products.Length), ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\"").Take(12))));
+            throw new InputException(null, 0, "papers.of-one-product", ("title", duty.Title.ToLowerInvariant()),
+                ("count", products.Length), ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\"").Take(12))));
         var of = new PaperCase(product, market, call.On, books);
         return Framed(duty, market, call.On, workshop, $"{of.Name}, {workshop.Business.Name}", DutyPapers.Of(duty, of));
     }
@@ -71,7 +75,8 @@ public static class MakePaper
         PaperCase[] products = [.. Products(call, workshop).Select(p => new PaperCase(p, market, call.On, books))];
         if (products.Length == 0)
             throw new InputException(null, 0, "papers.no-product");
-        return Framed(duty, market, call.On, workshop, workshop.Business.Name, duty.Id == Line ? LineSheet.Of(products) : ShopSheet.Of(products));
+        return Framed(duty, market, call.On, workshop, workshop.Business.Name,
+            duty.Id == Line ? LineSheet.Of(products) : ShopSheet.Of(products));
     }
 
     private static Paper OfLot(PaperDuty duty, PaperCall call, Workshop workshop, Market market, IBooks? books)
@@ -89,33 +94,43 @@ public static class MakePaper
 
     private static Paper OfMaterials(PaperDuty duty, PaperCall call, Workshop workshop, Market market)
     {
-        var sold = workshop.Materials.Values.Where(m => m.MadeFrom.IsEmpty && m.Kind is not (MaterialKind.Water or MaterialKind.Packaging)).OrderBy(m => m.Supplier, StringComparer.Ordinal).ThenBy(m => m.Name, StringComparer.Ordinal).ToArray();
+        var sold = workshop.Materials.Values.Where(m => m.MadeFrom.IsEmpty && m.Kind is not (MaterialKind.Water or MaterialKind.Packaging))
+            .OrderBy(m => m.Supplier, StringComparer.Ordinal).ThenBy(m => m.Name, StringComparer.Ordinal).ToArray();
         Material[] asked = call.Of.IsEmpty ? sold : [.. call.Of.SelectMany(named =>
             workshop.Materials.ContainsKey(named) ? [workshop.Materials[named]]
-            : sold.Where(m => string.Equals(m.Supplier, named, StringComparison.OrdinalIgnoreCase)).ToArray() is { Length: > 0 } theirs ? theirs
+            : sold.Where(m => string.Equals(m.Supplier, named, StringComparison.OrdinalIgnoreCase)).ToArray() is { Length: > 0 } theirs
+            ? theirs
             : [workshop.Material(named, "the call", 0)])];
         string?[] suppliers = [.. asked.Select(m => m.Supplier).Distinct()];
-        return Framed(duty, market, call.On, workshop, suppliers is [{ } one] ? $"To {one}, from {workshop.Business.Name}" : $"From {workshop.Business.Name}", SupplierPaper.Of(asked));
+        return Framed(duty, market, call.On, workshop,
+            suppliers is [{ } one] ? $"To {one}, from {workshop.Business.Name}" : $"From {workshop.Business.Name}",
+            SupplierPaper.Of(asked));
     }
 
     private static ImmutableArray<Product> Products(PaperCall call, Workshop workshop) =>
         [.. (call.Of.IsEmpty ? workshop.RecipeIds : call.Of).SelectMany(name => workshop.ProductsOf(name))];
 
-    private static Paper Framed(PaperDuty duty, Market market, DateOnly on, Workshop workshop, string subtitle, ImmutableArray<PaperSection> sections)
+    private static Paper Framed(PaperDuty duty, Market market, DateOnly on, Workshop workshop, string subtitle,
+        ImmutableArray<PaperSection> sections)
     {
         var letter = market.Ways.Paper == "letter";
-        return new Paper(duty.Id, duty.Title, $"{subtitle} · {market.Name} · {PaperCase.Day(on)}", duty.Basis == Basis.Memory || duty.Read is null ? duty.Citation : $"{duty.Citation}; read: {Copy(duty.Read)}")
+        return new Paper(duty.Id, duty.Title, $"{subtitle} · {market.Name} · {PaperCase.Day(on)}",
+            duty.Basis == Basis.Memory || duty.Read is null ? duty.Citation : $"{duty.Citation}; read: {Copy(duty.Read)}")
         {
             Sections = sections,
             Notes = duty.Notes,
-            Foot = $"{duty.Title} · {workshop.Business.Name} · {PaperCase.Day(on)} · from the workshop's own files and books; no assessment of safety and no promise that it is lawful",
+            Foot =
+                $"{duty.Title} · {workshop.Business.Name} · {PaperCase.Day(on)} · from the workshop's own files and books; no assessment "
+                    + $"of safety and no promise that it is lawful",
             PageWidth = letter ? Length.FromInches(8.5m) : Length.FromMillimetres(210m),
             PageHeight = letter ? Length.FromInches(11m) : Length.FromMillimetres(297m),
         };
     }
 
-    private static string Copy(string read) => LawTexts.Find(read) is { } text ? $"{text.Copy}{(text.NotRead is { } not ? $"; not read: {not}" : "")}" : read;
+    private static string Copy(string read) =>
+        LawTexts.Find(read) is { } text ? $"{text.Copy}{(text.NotRead is { } not ? $"; not read: {not}" : "")}" : read;
 
-    private static string Elsewhere(string kind) => MarketBook.Shipped.All.Where(m => Known(m).Any(d => d.Id == kind)).Select(m => m.Id).ToArray() is { Length: > 0 } where
-        ? $"; {kind} is known for the markets {string.Join(" and ", where)}" : "";
+    private static string Elsewhere(string kind) =>
+        MarketBook.Shipped.All.Where(m => Known(m).Any(d => d.Id == kind)).Select(m => m.Id).ToArray() is { Length: > 0 } where
+            ? $"; {kind} is known for the markets {string.Join(" and ", where)}" : "";
 }

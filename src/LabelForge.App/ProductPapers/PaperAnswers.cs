@@ -16,7 +16,8 @@ namespace LabelForge.ProductPapers;
 /// <param name="Wholesale">What a shop pays for a piece; null where it follows from the share of the price.</param>
 /// <param name="Case">How many pieces a case holds; null where it is sold by the piece.</param>
 /// <param name="Minimum">The fewest pieces of it that a shop takes; null for none.</param>
-public sealed record ProductAnswers(string? Looks, string? Smells, string? Ph, string? Category, string? Frame, string? Listing, decimal? Wholesale, int? Case, int? Minimum)
+public sealed record ProductAnswers(string? Looks, string? Smells, string? Ph, string? Category, string? Frame, string? Listing,
+    decimal? Wholesale, int? Case, int? Minimum)
 {
     /// <summary>Nothing is said.</summary>
     public static ProductAnswers None { get; } = new(null, null, null, null, null, null, null, null, null);
@@ -71,7 +72,8 @@ public sealed record PaperAnswers
     public ImmutableDictionary<string, ProductAnswers> Products { get; init; } = ImmutableDictionary<string, ProductAnswers>.Empty;
 
     /// <summary>What is said of a product: under its own name, else under its recipe's.</summary>
-    public ProductAnswers Of(Product product) => Products.GetValueOrDefault(product.Name) ?? Products.GetValueOrDefault(product.Recipe.Id) ?? ProductAnswers.None;
+    public ProductAnswers Of(Product product) =>
+        Products.GetValueOrDefault(product.Name) ?? Products.GetValueOrDefault(product.Recipe.Id) ?? ProductAnswers.None;
 
     /// <summary>Reads a workshop's papers.yaml; nothing is said where there is none.</summary>
     /// <exception cref="InputException">Something in it is wrong.</exception>
@@ -83,8 +85,8 @@ public sealed record PaperAnswers
 
     private static PaperAnswers Read(MapNode file)
     {
-        file.OnlyKeys("The answers for papers", "contact person", "sold in", "signs", "maker", "facility number", "agent", "brands", "sales go on",
-            "sales of cosmetics", "we make", "wholesale", "products");
+        file.OnlyKeys("The answers for papers", "contact person", "sold in", "signs", "maker", "facility number", "agent", "brands",
+            "sales go on", "sales of cosmetics", "we make", "wholesale", "products");
         string? Text(string key) => file.OptionalText(key)?.Text;
         var wholesale = file.OptionalMap("wholesale")?.OnlyKeys("What shops pay", "share of price", "least order", "terms");
         return new PaperAnswers
@@ -97,7 +99,8 @@ public sealed record PaperAnswers
             Agent = Text("agent"),
             Brands = [.. file.Texts("brands").Select(t => t.Text)],
             GoesOn = file.OptionalText("sales go on") is { } goes ? YesOrNo(goes) : null,
-            Sales = (file.OptionalMap("sales of cosmetics")?.Entries ?? []).ToImmutableSortedDictionary(Year, e => Figure(Value(e), "8200.00")),
+            Sales = (file.OptionalMap("sales of cosmetics")?.Entries ?? [])
+                .ToImmutableSortedDictionary(Year, e => Figure(Value(e), "8200.00")),
             Makes = file.OptionalMap("we make")?.OnlyKeys("What is made", [.. SmallBusinessTest.Asked.Select(a => a.Key)]) is { } makes
                 ? makes.Entries.ToImmutableDictionary(e => e.Key, e => YesOrNo(Value(e)))
                 : ImmutableDictionary<string, bool>.Empty,
@@ -112,20 +115,24 @@ public sealed record PaperAnswers
     {
         if (entry.Value is not MapNode map)
             throw entry.Value.Refuse("papers.keys", ("name", entry.Key));
-        map.OnlyKeys("A product's answers", "looks", "smells", "ph", "category", "frame formulation", "listing number", "wholesale", "case", "minimum");
+        map.OnlyKeys("A product's answers", "looks", "smells", "ph", "category", "frame formulation", "listing number", "wholesale",
+            "case", "minimum");
         string? Text(string key) => map.OptionalText(key)?.Text;
         int? Whole(string key) => map.OptionalText(key) is not { } node ? null
             : int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) && whole > 0 ? whole
             : throw node.Refuse("papers.pieces", ("text", node.Text), ("key", key));
-        return new ProductAnswers(Text("looks"), Text("smells"), Text("ph"), Text("category"), Text("frame formulation"), Text("listing number"),
-            map.OptionalText("wholesale") is { } price ? Figure(price, "4.20") : null, Whole("case"), Whole("minimum"));
+        return new ProductAnswers(Text("looks"), Text("smells"), Text("ph"), Text("category"), Text("frame formulation"),
+            Text("listing number"), map.OptionalText("wholesale") is { } price ? Figure(price, "4.20") : null, Whole("case"),
+            Whole("minimum"));
     }
 
-    private static int Year(Entry entry) => int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year is >= 1900 and <= 2200
-        ? year
-        : throw entry.Value.Refuse("papers.year", ("name", entry.Key));
+    private static int Year(Entry entry) =>
+        int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year is >= 1900 and <= 2200
+            ? year
+            : throw entry.Value.Refuse("papers.year", ("name", entry.Key));
 
-    private static TextNode Value(Entry entry) => entry.Value as TextNode ?? throw entry.Value.Refuse("papers.one-value", ("name", entry.Key));
+    private static TextNode Value(Entry entry) =>
+        entry.Value as TextNode ?? throw entry.Value.Refuse("papers.one-value", ("name", entry.Key));
 
     private static bool YesOrNo(TextNode node) => node.Text.Trim().ToLowerInvariant() switch
     {
@@ -140,7 +147,9 @@ public sealed record PaperAnswers
             : throw node.Refuse("papers.sum", ("text", node.Text), ("example", example));
 
     private static decimal Share(TextNode node) =>
-        node.Text.EndsWith('%') && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
+        node.Text.EndsWith('%')
+            && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
+            && percent is > 0 and <= 100
             ? percent / 100m
             : throw node.Refuse("papers.share", ("text", node.Text));
 }

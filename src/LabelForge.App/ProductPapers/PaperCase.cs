@@ -27,7 +27,8 @@ public sealed class PaperCase
         {
             History = books.HistoryOf(product.Recipe.Id, product.Recipe.VariantName);
             LastBatch = History.Last is { } last ? BatchRecord.Of(books, last) : null;
-            OfMaterials = product.Batch.Lines.Select(l => l.Material.Id).Distinct().ToDictionary(id => id, id => books.AttachmentsOf(AttachedTo.Material(id)));
+            OfMaterials = product.Batch.Lines.Select(l => l.Material.Id).Distinct()
+                .ToDictionary(id => id, id => books.AttachmentsOf(AttachedTo.Material(id)));
         }
         Answers = PaperAnswers.Of(product.Workshop);
         _job = new(() => LabelJob.Prepare(product, market, null, lot, on));
@@ -49,7 +50,8 @@ public sealed class PaperCase
     public BatchRecord? LastBatch { get; }
 
     /// <summary>What is attached to the materials in it, by their ids.</summary>
-    public IReadOnlyDictionary<string, IReadOnlyList<Attachment>> OfMaterials { get; } = new Dictionary<string, IReadOnlyList<Attachment>>();
+    public IReadOnlyDictionary<string, IReadOnlyList<Attachment>> OfMaterials { get; } =
+        new Dictionary<string, IReadOnlyList<Attachment>>();
 
     /// <summary>What papers.yaml says.</summary>
     public PaperAnswers Answers { get; }
@@ -76,11 +78,14 @@ public sealed class PaperCase
     /// <summary>Its name as on the label.</summary>
     public string Name => Job.Content.ProductName;
 
-    /// <summary>Whether the business is inside: in one of these countries, else in the market's territory; null where its country is not written, or nothing says what is inside.</summary>
+    /// <summary>Whether the business is inside: in one of these countries, else in the market's territory; null where its country is not
+    /// written, or nothing says what is inside.</summary>
     internal bool? IsInside(ImmutableArray<string> countries)
     {
         var inside = countries.IsEmpty ? Rules.FigureIfAny("territory")?.Word.Split(' ') : [.. countries];
-        return inside is null || Business.Place.Country?.Trim().ToUpperInvariant() is not { Length: 2 } country ? null : inside.Contains(country);
+        return inside is null || Business.Place.Country?.Trim().ToUpperInvariant() is not { Length: 2 } country
+            ? null
+            : inside.Contains(country);
     }
 
     /// <summary>A day as it is written everywhere.</summary>

@@ -8,7 +8,11 @@ namespace LabelForge.ProductPapers;
 /// <summary>A paper as data: the very values that are printed, whole.</summary>
 public static class PaperData
 {
-    private static readonly JsonSerializerOptions Options = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonSerializerOptions Options = new()
+    {
+        WriteIndented = true,
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 
     /// <summary>The paper as JSON: each part under its key with its facts, its rows and what is missing.</summary>
     public static JsonObject Of(Paper paper)
@@ -24,8 +28,16 @@ public static class PaperData
             ["source"] = paper.Source,
             ["notes"] = new JsonArray([.. paper.Notes.Select(n => (JsonNode?)n)]),
             ["parts"] = parts,
-            ["questions"] = new JsonArray([.. paper.Sections.SelectMany(s => s.Facts.Where(f => f.IsQuestion).Select(f => (JsonNode?)new JsonObject { ["part"] = s.Key, ["key"] = f.Key, ["question"] = f.What }))]),
-            ["missing"] = new JsonArray([.. paper.Missing.Select(m => (JsonNode?)new JsonObject { ["part"] = m.Section.Key, ["what"] = m.Fact.What, ["write"] = m.Fact.Missing, ["source"] = m.Section.Source })]),
+            ["questions"] = new JsonArray([.. paper.Sections
+                .SelectMany(s => s.Facts.Where(f => f.IsQuestion)
+                    .Select(f => (JsonNode?)new JsonObject { ["part"] = s.Key, ["key"] = f.Key, ["question"] = f.What }))]),
+            ["missing"] =
+                new JsonArray(
+                    [.. paper.Missing
+                        .Select(m => (JsonNode?)new JsonObject
+                        {
+                            ["part"] = m.Section.Key, ["what"] = m.Fact.What, ["write"] = m.Fact.Missing, ["source"] = m.Section.Source,
+                        })]),
         };
     }
 
@@ -52,5 +64,6 @@ public static class PaperData
         return row;
     }
 
-    private static JsonNode? Value(PaperValue value) => value.Data is null ? value.Text.Length == 0 ? null : JsonValue.Create(value.Text) : JsonSerializer.SerializeToNode(value.Data);
+    private static JsonNode? Value(PaperValue value) =>
+        value.Data is null ? value.Text.Length == 0 ? null : JsonValue.Create(value.Text) : JsonSerializer.SerializeToNode(value.Data);
 }

@@ -21,20 +21,38 @@ internal static class ShopSheet
         var declaration = of.Declaration;
         var product = FinishedProduct.Of(of.Product);
         var named = declaration.Ingredients.Select(i => i.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
-        string[] open = [.. of.Product.Batch.Lines.Select(l => l.Material).DistinctBy(m => m.Id).Where(m => m.Allergens.IsEmpty && (m.Kind == Recipes.MaterialKind.Fragrance || PossibleAllergens.In(m).Any())).Select(m => m.Name)];
+        string[] open = [.. of.Product.Batch.Lines.Select(l => l.Material).DistinctBy(m => m.Id)
+            .Where(m => m.Allergens.IsEmpty && (m.Kind == Recipes.MaterialKind.Fragrance || PossibleAllergens.In(m).Any()))
+            .Select(m => m.Name)];
         return new PaperSection(of.Product.Name, of.Name, null)
         {
             Facts =
             [
                 PaperFact.Of("identity", "What it is", $"{of.Job.Content.Identity}, {of.Job.Content.NetQuantity}"),
-                PaperFact.Of("ingredients", "Ingredients", declaration.Statement, $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", declaration.Names),
+                PaperFact.Of("ingredients", "Ingredients", declaration.Statement,
+                    $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", declaration.Names),
                 .. Families.Select(f => Family(f, declaration)).OfType<PaperFact>(),
-                .. open.Length == 0 ? [] : (PaperFact[])[PaperFact.Lacking("certificates", "Fragrance allergens", $"No certificate is written for {string.Join(", ", open)}: ask for one.")],
-                .. product.Allergens.IsEmpty && open.Length == 0 ? [PaperFact.Of("no-allergens", "Fragrance allergens", "None is named by the suppliers' lists and certificates.")] : (PaperFact[])[],
-                .. of.Job.Content.Warnings.IsEmpty ? [] : (PaperFact[])[PaperFact.Of("warnings", "Warnings", string.Join(' ', of.Job.Content.Warnings), null, of.Job.Content.Warnings)],
+                .. open.Length == 0
+                    ? []
+                    : (PaperFact[])[PaperFact.Lacking("certificates", "Fragrance allergens",
+                        $"No certificate is written for {string.Join(", ", open)}: ask for one.")],
+                .. product.Allergens.IsEmpty && open.Length == 0
+                    ? [PaperFact.Of("no-allergens", "Fragrance allergens", "None is named by the suppliers' lists and certificates.")]
+                    : (PaperFact[])[],
+                .. of.Job.Content.Warnings.IsEmpty
+                    ? []
+                    : (PaperFact[])[PaperFact.Of("warnings", "Warnings", string.Join(' ', of.Job.Content.Warnings), null,
+                        of.Job.Content.Warnings)],
             ],
-            Table = product.Allergens.IsEmpty ? null : new PaperTable([new("allergen", "Fragrance allergen", 3), new("low", "at least %", 1.2, true), new("high", "at most %", 1.2, true), new("named", "on the label", 1), new("sources", "from", 3)],
-                [.. product.Allergens.Select(a => (ImmutableArray<PaperValue>)[new(a.Name), .. CompositionParts.Bound(new DeclaredIngredient(a.Name, a.Low, a.High, a.Low, Composition.Part.Minor)), new(named.Contains(a.Name) ? "yes" : "no", named.Contains(a.Name)), new(string.Join(", ", a.Sources.Select(s => s.Material).Distinct()))])]),
+            Table = product.Allergens.IsEmpty
+                ? null
+                : new PaperTable([new("allergen", "Fragrance allergen", 3), new("low", "at least %", 1.2, true),
+                    new("high", "at most %", 1.2, true), new("named", "on the label", 1), new("sources", "from", 3)],
+                [.. product.Allergens
+                    .Select(a => (ImmutableArray<PaperValue>)[new(a.Name),
+                        .. CompositionParts.Bound(new DeclaredIngredient(a.Name, a.Low, a.High, a.Low, Composition.Part.Minor)),
+                        new(named.Contains(a.Name) ? "yes" : "no", named.Contains(a.Name)),
+                        new(string.Join(", ", a.Sources.Select(s => s.Material).Distinct()))])]),
         };
     }
 
@@ -43,12 +61,25 @@ internal static class ShopSheet
     {
         if (WordLists.Denials.FirstOrDefault(d => d.Id == id) is not { } family)
             return null;
-        var entries = declaration.Ingredients.Select(i => (i.Name, Known: CompositionParts.EntriesOf(declaration, i).FirstOrDefault())).ToArray();
+        var entries = declaration.Ingredients.Select(i => (i.Name, Known: CompositionParts.EntriesOf(declaration, i).FirstOrDefault()))
+            .ToArray();
         string[] there = [.. entries.Where(e => family.IsContradictedBy(e.Name, e.Known)).Select(e => e.Name)];
         string[] perhaps = [.. entries.Where(e => !there.Contains(e.Name) && family.IsDoubtfulWith(e.Name, e.Known)).Select(e => e.Name)];
         if (there.Length + perhaps.Length == 0)
             return null;
-        var what = id switch { "nuts" => "Tree nuts", "peanut" => "Peanut", "gluten" => "Wheat, barley, rye", "soy" => "Soy", "coconut" => "Coconut", "vegan" => "Of animals", _ => "Palm" };
-        return PaperFact.Of(id, what, string.Join("; ", new[] { there.Length > 0 ? string.Join(", ", there) : null, perhaps.Length > 0 ? $"may come from it: {string.Join(", ", perhaps)}" : null }.OfType<string>()), null, there);
+        var what = id switch
+        {
+            "nuts" => "Tree nuts",
+            "peanut" => "Peanut",
+            "gluten" => "Wheat, barley, rye",
+            "soy" => "Soy",
+            "coconut" => "Coconut",
+            "vegan" => "Of animals",
+            _ => "Palm",
+        };
+        return PaperFact.Of(id, what,
+            string.Join("; ",
+                new[] { there.Length > 0 ? string.Join(", ", there) : null,
+                    perhaps.Length > 0 ? $"may come from it: {string.Join(", ", perhaps)}" : null }.OfType<string>()), null, there);
     }
 }

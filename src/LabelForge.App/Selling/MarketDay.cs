@@ -44,7 +44,8 @@ public sealed record MarketDay
     /// <summary>Of this, the sales tax.</summary>
     public decimal Tax => Rows.Sum(r => r.Tax);
 
-    /// <summary>What went past the box: what the card reader says where it was told, else what the sales say was not paid in cash.</summary>
+    /// <summary>What went past the box: what the card reader says where it was told, else what
+    /// the sales say was not paid in cash.</summary>
     public decimal NotCash => Takings?.Card ?? ByPayment.Where(p => p.Key is not ("" or "cash")).Sum(p => p.Value);
 
     /// <summary>What the box should hold; null where nobody has told what lay in it at the start.</summary>
@@ -53,8 +54,10 @@ public sealed record MarketDay
     /// <summary>What the box holds beyond that; below zero where it is short; null where nobody has counted.</summary>
     public decimal? Difference => Takings?.Cash - Expected;
 
-    /// <summary>What the sales say was paid by card and the card reader does not, or the other way round; null where the sales do not all tell.</summary>
-    public decimal? CardDifference => Takings is { } t && !ByPayment.ContainsKey("") && ByPayment.ContainsKey("card") ? t.Card - ByPayment["card"] : null;
+    /// <summary>What the sales say was paid by card and the card reader does not, or the other
+    /// way round; null where the sales do not all tell.</summary>
+    public decimal? CardDifference =>
+        Takings is { } t && !ByPayment.ContainsKey("") && ByPayment.ContainsKey("card") ? t.Card - ByPayment["card"] : null;
 
     /// <summary>The products of which one piece is worth just the difference: a stroke too many, or one too few.</summary>
     public IEnumerable<string> WorthTheDifference(IEnumerable<ProductOnTable> products) => Difference is { } d && d != 0
@@ -69,21 +72,27 @@ public sealed record MarketDay
         bool Here(string text) => string.Equals(text.Trim(), place.Trim(), StringComparison.OrdinalIgnoreCase);
         Sale[] sales = [.. books.SalesOn(on).Where(s => Here(s.To))];
         PiecesReturned[] returns = [.. books.ReturnsOn(on).Where(r => Here(r.From) || Here(r.Note ?? ""))];
-        var batches = sales.Select(s => s.BatchId).Concat(returns.Select(r => r.BatchId)).Distinct().ToDictionary(id => id, id => books.BatchNow(id) is { } now ? books.Find(BookLists.Batch, now) as Batch : null);
+        var batches = sales.Select(s => s.BatchId).Concat(returns.Select(r => r.BatchId)).Distinct()
+            .ToDictionary(id => id, id => books.BatchNow(id) is { } now ? books.Find(BookLists.Batch, now) as Batch : null);
         string Product(int batch) => batches[batch] is { } now ? NameOf(now) : "";
         var made = books.ProductsMade().ToDictionary(p => p.Variant is null ? p.Recipe : $"{p.Recipe}/{p.Variant}");
-        var rows = sales.Select(s => Product(s.BatchId)).Concat(returns.Select(r => Product(r.BatchId))).Distinct().Select(p => (Product: p, Sales: sales.Where(s => Product(s.BatchId) == p).ToArray(), Returns: returns.Where(r => Product(r.BatchId) == p).ToArray()));
+        var rows = sales.Select(s => Product(s.BatchId)).Concat(returns.Select(r => Product(r.BatchId))).Distinct()
+            .Select(p => (Product: p, Sales: sales.Where(s => Product(s.BatchId) == p).ToArray(),
+                Returns: returns.Where(r => Product(r.BatchId) == p).ToArray()));
         return new MarketDay
         {
             Place = place.Trim(),
             On = on,
             Rows =
             [
-                .. rows.Select(r => new MarketRow(r.Product, made.GetValueOrDefault(r.Product)?.Product ?? r.Product, r.Sales.Where(s => s.Paid > 0).Sum(s => s.Pieces), r.Sales.Where(s => s.Paid == 0).Sum(s => s.Pieces),
-                    r.Returns.Sum(x => x.Returned), r.Sales.Sum(s => s.Paid) - r.Returns.Sum(x => x.PaidBack), r.Sales.Sum(s => s.Tax ?? 0) - r.Returns.Sum(x => x.Tax ?? 0),
-                    made.GetValueOrDefault(r.Product)?.Left ?? 0)).OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
+                .. rows.Select(r => new MarketRow(r.Product, made.GetValueOrDefault(r.Product)?.Product ?? r.Product,
+                    r.Sales.Where(s => s.Paid > 0).Sum(s => s.Pieces), r.Sales.Where(s => s.Paid == 0).Sum(s => s.Pieces),
+                    r.Returns.Sum(x => x.Returned), r.Sales.Sum(s => s.Paid) - r.Returns.Sum(x => x.PaidBack),
+                    r.Sales.Sum(s => s.Tax ?? 0) - r.Returns.Sum(x => x.Tax ?? 0), made.GetValueOrDefault(r.Product)?.Left ?? 0))
+                    .OrderBy(r => r.Name, StringComparer.OrdinalIgnoreCase),
             ],
-            ByPayment = sales.Where(s => s.Paid > 0).Select(s => (Payment: s.Payment ?? "", Sum: s.Paid)).Concat(returns.Where(r => r.PaidBack > 0).Select(r => (Payment: r.Payment ?? "", Sum: -r.PaidBack)))
+            ByPayment = sales.Where(s => s.Paid > 0).Select(s => (Payment: s.Payment ?? "", Sum: s.Paid))
+                .Concat(returns.Where(r => r.PaidBack > 0).Select(r => (Payment: r.Payment ?? "", Sum: -r.PaidBack)))
                 .GroupBy(p => p.Payment).ToImmutableSortedDictionary(g => g.Key, g => g.Sum(p => p.Sum), StringComparer.Ordinal),
             Takings = books.TakingsOn(on).LastOrDefault(t => Here(t.Place)),
             Tickets = sales.Where(s => s.Payment is not null).Select(s => s.Ticket).Distinct().Count(),
@@ -102,7 +111,13 @@ public sealed record MarketDay
         if (Tax != 0)
             yield return (words["day-tax"], Tax);
         foreach (var (payment, sum) in ByPayment.Where(p => p.Key.Length > 0))
-            yield return (payment switch { "cash" => words["day-paid-cash"], "card" => words["day-paid-card"], "other" => words["day-paid-other"], _ => words["day-paid-by", payment] }, sum);
+            yield return (payment switch
+            {
+                "cash" => words["day-paid-cash"],
+                "card" => words["day-paid-card"],
+                "other" => words["day-paid-other"],
+                _ => words["day-paid-by", payment],
+            }, sum);
         if (Takings is not { } t)
             yield break;
         yield return (words["box-start"], t.Float);

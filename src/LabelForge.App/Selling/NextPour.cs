@@ -39,7 +39,8 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
     {
         var from = on.AddDays(1 - days);
         var (sold, open) = (books.SoldBetween(from, on), books.OpenBatches());
-        ImmutableArray<NextPourRow> rows = [.. PriceList.In(workshop, books).Select(p => Row(workshop, sold, open, p)).OfType<NextPourRow>()
+        ImmutableArray<NextPourRow> rows = [.. PriceList.In(workshop, books).Select(p => Row(workshop, sold, open, p))
+            .OfType<NextPourRow>()
             .OrderByDescending(r => r.Sold).ThenBy(r => r.Product.Name, StringComparer.Ordinal)];
         if (rows.All(r => r.Pour == 0))
             return new NextPour(from, on, rows, null, null);
@@ -63,14 +64,17 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
         var left = product.Left + open.Where(b => IsOf(b.Recipe, b.Variant)).Sum(b => b.PiecesPlanned);
         var each = product.Recipe.Pieces;
         var pour = (Math.Max(0, sold - left) + each - 1) / each * each;
-        return new NextPourRow(Product.Planned(workshop, product.Recipe), sold, left, pour, product.Price is { } price ? pour * price : null);
+        return new NextPourRow(Product.Planned(workshop, product.Recipe), sold, left, pour,
+            product.Price is { } price ? pour * price : null);
     }
 
     // Batch after batch, what sold best first, as long as the cheapest packs for all of it cost no more.
-    private static (ImmutableArray<NextPourRow> Rows, BuyPlan? Plan) Within(Workshop workshop, IBooks books, ImmutableArray<NextPourRow> rows, DateOnly on, decimal? budget)
+    private static (ImmutableArray<NextPourRow> Rows,
+        BuyPlan? Plan) Within(Workshop workshop, IBooks books, ImmutableArray<NextPourRow> rows, DateOnly on, decimal? budget)
     {
-        BuyPlan? Cheapest(IEnumerable<NextPourRow> of) => of.Where(r => r.WithinBudget > 0).Select(r => (r.Product, r.WithinBudget)).ToArray() is { Length: > 0 } wanted
-            ? Solved(workshop, BuyList.Of(workshop, wanted, CostsFile.Of(workshop), books, null, false, on)) : null;
+        BuyPlan? Cheapest(IEnumerable<NextPourRow> of) =>
+        of.Where(r => r.WithinBudget > 0).Select(r => (r.Product, r.WithinBudget)).ToArray() is { Length: > 0 } wanted
+                ? Solved(workshop, BuyList.Of(workshop, wanted, CostsFile.Of(workshop), books, null, false, on)) : null;
         if (budget is not { } most)
             return (rows, Cheapest(rows));
         NextPourRow[] chosen = [.. rows.Select(r => r with { WithinBudget = 0 })];
@@ -94,5 +98,6 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
 
     private static BuyPlan? Solved(Workshop workshop, BuyProblem problem) => problem.NotToBeHad.Count == 0
         ? BuySolver.Solve(problem)
-        : throw new InputException(null, 0, "buy.no-pack", ("list", string.Join(", ", problem.NotToBeHad)), ("list-2", string.Join(", ", problem.NotToBeHad.Select(id => workshop.Materials[id].File))));
+        : throw new InputException(null, 0, "buy.no-pack", ("list", string.Join(", ", problem.NotToBeHad)),
+            ("list-2", string.Join(", ", problem.NotToBeHad.Select(id => workshop.Materials[id].File))));
 }

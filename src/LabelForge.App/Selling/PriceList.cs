@@ -26,17 +26,28 @@ public static class PriceList
 
     /// <summary>The same out of books that are open already; null where there are none.</summary>
     public static ImmutableArray<ProductOnTable> In(Workshop workshop, IBooks? books) =>
-        [.. workshop.RecipeIds.SelectMany(id => Recipes(workshop, id)).Select(r => new ProductOnTable(NameOf(r), r, books is null ? 0 : TableSales.Left(books, r.Id, r.VariantName)))];
+        [.. workshop.RecipeIds.SelectMany(id => Recipes(workshop, id))
+            .Select(r => new ProductOnTable(NameOf(r), r, books is null ? 0 : TableSales.Left(books, r.Id, r.VariantName)))];
 
-    /// <summary>The product that a person names: as <c>meadow-bar/Moss Lane</c>, by the scent alone, or by its name on the label.</summary>
+    /// <summary>The product that a person names: as <c>meadow-bar/Moss Lane</c>, by the scent
+    /// alone, or by its name on the label.</summary>
     /// <exception cref="InputException">Nothing, or more than one, is named so.</exception>
     public static ProductOnTable Find(IReadOnlyList<ProductOnTable> products, string named)
     {
         bool Same(string? text) => string.Equals(text, named.Trim(), StringComparison.OrdinalIgnoreCase);
         ProductOnTable[] found = [.. products.Where(p => Same(p.Product))];
         if (found.Length == 0)
-            found = [.. products.Where(p => Same(p.Recipe.Name) || Same(p.Recipe.VariantName) || (p.Recipe.VariantName is null && Same(p.Recipe.Id)))];
-        return found is [var only] ? only : throw (found.Length == 0 ? new InputException(null, 0, "product.unknown", ("named", named.Trim()), ("list", string.Join(", ", products.Select(p => p.Product).Take(12)))) : new InputException(null, 0, "product.several", ("named", named.Trim()), ("count", found.Length), ("list", string.Join(", ", found.Select(p => $"\"{p.Product}\"")))));
+            found = [
+                .. products.Where(p => Same(p.Recipe.Name)
+                    || Same(p.Recipe.VariantName)
+                    || (p.Recipe.VariantName is null && Same(p.Recipe.Id)))];
+        return found is [var only]
+            ? only
+            : throw (found.Length == 0
+                ? new InputException(null, 0, "product.unknown", ("named", named.Trim()),
+                    ("list", string.Join(", ", products.Select(p => p.Product).Take(12))))
+                : new InputException(null, 0, "product.several", ("named", named.Trim()), ("count", found.Length),
+                    ("list", string.Join(", ", found.Select(p => $"\"{p.Product}\"")))));
     }
 
     /// <summary>The name by which a recipe or a variant of one is asked for.</summary>

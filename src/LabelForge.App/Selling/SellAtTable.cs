@@ -30,13 +30,17 @@ public static class SellAtTable
     /// <param name="taken">What the buyer takes.</param>
     /// <param name="agreed">A sum agreed on for all of it, tax included, shared out by price; 0 for a gift; null for the prices.</param>
     /// <exception cref="InputException">A product is not known, or has no price.</exception>
-    public static TableBill Bill(Workshop workshop, IReadOnlyList<ProductOnTable> products, IReadOnlyList<Taken> taken, decimal? agreed = null)
+    public static TableBill Bill(Workshop workshop, IReadOnlyList<ProductOnTable> products, IReadOnlyList<Taken> taken,
+        decimal? agreed = null)
     {
-        var items = taken.GroupBy(t => PriceList.Find(products, t.Product).Product).Select(g => (Product: products.First(p => p.Product == g.Key), Pieces: g.Sum(t => t.Pieces))).ToArray();
+        var items = taken.GroupBy(t => PriceList.Find(products, t.Product).Product)
+            .Select(g => (Product: products.First(p => p.Product == g.Key), Pieces: g.Sum(t => t.Pieces))).ToArray();
         if (items.Length == 0 || items.Any(i => i.Pieces < 1))
             throw new InputException(null, 0, "sale.nothing");
         if (agreed is { } sum)
-            return new TableBill([.. Shared(items, sum).Select(s => (s.Product, Item(s.Product, s.Pieces, s.Paid, workshop.Business.SalesTax is { } tax && s.Paid > 0 ? tax.In(s.Paid) : null)))]);
+            return new TableBill([.. Shared(items, sum)
+                .Select(s => (s.Product,
+                    Item(s.Product, s.Pieces, s.Paid, workshop.Business.SalesTax is { } tax && s.Paid > 0 ? tax.In(s.Paid) : null)))]);
         return new TableBill([.. items.Select(i =>
         {
             var price = i.Pieces * (i.Product.Price ?? throw NoPrice(i.Product));
@@ -48,16 +52,20 @@ public static class SellAtTable
     /// <summary>Sells what stands on a bill.</summary>
     /// <returns>The entries; all bear one ticket.</returns>
     /// <exception cref="InputException">There are not so many pieces in the house.</exception>
-    public static IReadOnlyList<Sale> Sell(OpenBooks book, TableBill bill, string to, string? payment, DateOnly on, string by, string? note = null) =>
+    public static IReadOnlyList<Sale> Sell(OpenBooks book, TableBill bill, string to, string? payment, DateOnly on, string by,
+        string? note = null) =>
         TableSales.Sell(book, [.. bill.Items.Select(i => i.Item)], to, payment, on, by, note);
 
     /// <summary>That a product has no price, and where to write one.</summary>
-    public static InputException NoPrice(ProductOnTable product) => new(product.Recipe.File, 0, "price.none", ("recipe", product.Recipe.Name));
+    public static InputException NoPrice(ProductOnTable product) =>
+        new(product.Recipe.File, 0, "price.none", ("recipe", product.Recipe.Name));
 
-    private static SoldItem Item(ProductOnTable product, int pieces, decimal paid, decimal? tax) => new(product.Recipe.Id, product.Recipe.VariantName, pieces, paid, tax);
+    private static SoldItem Item(ProductOnTable product, int pieces, decimal paid, decimal? tax) =>
+        new(product.Recipe.Id, product.Recipe.VariantName, pieces, paid, tax);
 
     // By price where all have one, else by pieces; to the cent, and together the sum.
-    private static IEnumerable<(ProductOnTable Product, int Pieces, decimal Paid)> Shared((ProductOnTable Product, int Pieces)[] items, decimal sum)
+    private static IEnumerable<(ProductOnTable Product, int Pieces, decimal Paid)> Shared((ProductOnTable Product, int Pieces)[] items,
+        decimal sum)
     {
         var priced = items.All(i => i.Product.Price is not null);
         decimal[] weights = [.. items.Select(i => i.Pieces * (priced ? i.Product.Price!.Value : 1m))];

@@ -22,7 +22,10 @@ namespace LabelForge.Selling;
 public sealed record TableCard(string Product, LabelLayout Layout)
 {
     /// <summary>What had a place on the card and no room, in sentences. A card says less than a label, and that is no lack.</summary>
-    public IEnumerable<string> LeftOut => Layout.LeftOut.Where(l => Layout.Design.Panels.SelectMany(p => p.Elements).Any(e => l.Contains($"The {Roles.NameOf(e.Role)} has no room", StringComparison.Ordinal)));
+    public IEnumerable<string> LeftOut =>
+        Layout.LeftOut
+            .Where(l => Layout.Design.Panels.SelectMany(p => p.Elements)
+                .Any(e => l.Contains($"The {Roles.NameOf(e.Role)} has no room", StringComparison.Ordinal)));
 }
 
 /// <summary>What stands on the table beside the products, fitted as labels are.</summary>
@@ -34,7 +37,8 @@ public sealed class TableCards
     private readonly PaperWords _words;
 
     /// <summary>Cards of a workshop.</summary>
-    public TableCards(Workshop workshop, Market market, DateOnly on, PaperWords? words = null) => (_workshop, _market, _on, _words) = (workshop, market, on, words ?? PaperWords.English);
+    public TableCards(Workshop workshop, Market market, DateOnly on, PaperWords? words = null) =>
+        (_workshop, _market, _on, _words) = (workshop, market, on, words ?? PaperWords.English);
 
     /// <summary>The card of one product.</summary>
     /// <param name="card">The card's id, as in <see cref="CardDesign.Known"/>; a gift set is of several products.</param>
@@ -48,15 +52,22 @@ public sealed class TableCards
         var content = job.Content with { Price = PriceOf(product.Recipe), Lot = null, OwnWords = words };
         content = card switch
         {
-            "price-tag" or "shelf-sign" when content.Price is null => throw SellAtTable.NoPrice(new ProductOnTable(product.Name, product.Recipe, 0)),
-            "ingredient-card" => content with { Ingredients = [.. content.Ingredients.Select(WithEveryday)], OwnWords = words ?? Allergens([product], _words) },
+            "price-tag" or "shelf-sign" when content.Price is null =>
+                throw SellAtTable.NoPrice(new ProductOnTable(product.Name, product.Recipe, 0)),
+            "ingredient-card" =>
+                content with
+                {
+                    Ingredients = [.. content.Ingredients.Select(WithEveryday)],
+                    OwnWords = words ?? Allergens([product], _words),
+                },
             "tester-sign" => content with { OwnWords = words ?? _words["tester"] },
             _ => content,
         };
         return new TableCard(product.Name, Fitted(design, content, product.Recipe));
     }
 
-    /// <summary>The label of a gift set: its own net contents, and the ingredients product by product. It is a label, and judged as one.</summary>
+    /// <summary>The label of a gift set: its own net contents, and the ingredients product by
+    /// product. It is a label, and judged as one.</summary>
     /// <param name="set">The set.</param>
     /// <param name="lot">The package's own lot; null where the pieces in it carry theirs.</param>
     /// <exception cref="InputException">A product is not known, or there is no room for all that it must say.</exception>
@@ -64,7 +75,9 @@ public sealed class TableCards
     {
         var job = SetLabel.Prepare(_workshop, set, _market, lot, _on);
         var left = new TableCard(set.Name, job.Fit.OrRefuse()).LeftOut.ToArray();
-        return left.Length == 0 ? job : throw new InputException(set.File, 0, "set.no-room", ("name", set.Name), ("list", string.Join(' ', left)));
+        return left.Length == 0
+            ? job
+            : throw new InputException(set.File, 0, "set.no-room", ("name", set.Name), ("list", string.Join(' ', left)));
     }
 
     /// <summary>The stock for a card: what the workshop has at hand and it fits, else what is nearest to its size.</summary>
@@ -74,14 +87,17 @@ public sealed class TableCards
         if (asked is not null)
             return shelf.Load(asked);
         LabelStock[] atHand = [.. _workshop.Business.LabelStock.Select(shelf.Load).Where(s => StockFit.Fits(design, s))];
-        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet)).MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
+        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet))
+            .MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
     }
 
     /// <summary>What a supplier's allergen sheet names, product by product; what has no sheet is said to have none.</summary>
     public static string Allergens(IEnumerable<Product> products, PaperWords words)
     {
-        var scents = products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).Where(m => m.Kind == MaterialKind.Fragrance).DistinctBy(m => m.Id).ToArray();
-        var named = scents.SelectMany(s => s.Allergens.Select(a => a.Name)).Distinct(StringComparer.OrdinalIgnoreCase).Order(StringComparer.OrdinalIgnoreCase).ToArray();
+        var scents = products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).Where(m => m.Kind == MaterialKind.Fragrance)
+            .DistinctBy(m => m.Id).ToArray();
+        var named = scents.SelectMany(s => s.Allergens.Select(a => a.Name)).Distinct(StringComparer.OrdinalIgnoreCase)
+            .Order(StringComparer.OrdinalIgnoreCase).ToArray();
         var unknown = scents.Where(s => s.Allergens.IsEmpty).Select(s => s.Name).ToArray();
         return string.Join(' ', new[]
         {
@@ -93,8 +109,11 @@ public sealed class TableCards
     private static string WithEveryday(string name)
     {
         var known = IngredientDictionary.Shipped.Find(name);
-        // A name that everyday names hold already is plain enough: glycerin, water, fragrance. Letters that stand for it are plain to nobody.
-        return known?.Everyday.FirstOrDefault(e => e != e.ToUpperInvariant()) is { } everyday && !known.Everyday.Any(e => e.Contains(name, StringComparison.OrdinalIgnoreCase) || name.Contains(e, StringComparison.OrdinalIgnoreCase))
+        // A name that everyday names hold already is plain enough: glycerin, water, fragrance.
+        // Letters that stand for it are plain to nobody.
+        return known?.Everyday.FirstOrDefault(e => e != e.ToUpperInvariant()) is { } everyday
+            && !known.Everyday
+                .Any(e => e.Contains(name, StringComparison.OrdinalIgnoreCase) || name.Contains(e, StringComparison.OrdinalIgnoreCase))
             ? $"{name} ({everyday})" : name;
     }
 
@@ -112,11 +131,16 @@ public sealed class TableCards
     {
         var link = TableLink.Of(_workshop, recipe);
         var extras = link is null ? LabelExtras.None
-            : LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse()) };
+            : LabelExtras.None with
+            {
+                Symbols = ImmutableDictionary<Role, InkBlock>.Empty
+                .Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse())
+            };
         content = content with { Link = link };
         // A card wears the colours of the label that it stands beside; plain where all that it says has no room so.
         var look = WorkshopRange.Of(_workshop, recipe).LookOf(recipe);
-        return LabelFitter.Fit(design.In(RangeFit.Over(design, look, [content], null, extras)), content, null, extras) is Fit.Fits looked && !new TableCard("", looked.Layout).LeftOut.Any()
+        return LabelFitter.Fit(design.In(RangeFit.Over(design, look, [content], null, extras)), content, null, extras) is Fit.Fits looked
+            && !new TableCard("", looked.Layout).LeftOut.Any()
             ? looked.Layout : LabelFitter.Fit(design, content, null, extras).OrRefuse();
     }
 }

@@ -34,7 +34,8 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
             throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "tally.heading");
         return [.. rows.Skip(1).Select(row =>
         {
-            string Cell(string column) => Array.IndexOf(heading, column) is var at and >= 0 && at < row.Cells.Count ? SafeCsv.Plain(row.Cells[at]).Trim() : "";
+            string Cell(string column) =>
+            Array.IndexOf(heading, column) is var at and >= 0 && at < row.Cells.Count ? SafeCsv.Plain(row.Cells[at]).Trim() : "";
             int? Count(string column) => Cell(column) is not { Length: > 0 } text ? null
                 : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n
                 : throw new InputException(path, row.Line, "tally.not-a-number-pieces", ("text", text));

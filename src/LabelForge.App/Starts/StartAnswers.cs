@@ -23,7 +23,8 @@ public sealed record StartAnswers
     /// <summary>The scents, a line each.</summary>
     public string Scents { get; init; } = "";
 
-    /// <summary>How much goes in of each, as files write it: by the id of a good, <see cref="WorkshopStart.OwnBase"/>, <see cref="WorkshopStart.Fragrance"/> or <see cref="WorkshopStart.Colour"/>.</summary>
+    /// <summary>How much goes in of each, as files write it: by the id of a good, <see cref="WorkshopStart.OwnBase"/>,
+    /// <see cref="WorkshopStart.Fragrance"/> or <see cref="WorkshopStart.Colour"/>.</summary>
     public ImmutableDictionary<string, string> Amounts { get; init; } = ImmutableDictionary<string, string>.Empty;
 
     /// <summary>How many pieces a batch makes.</summary>

@@ -16,7 +16,8 @@ namespace LabelForge.Starts;
 /// <param name="Layout">The label.</param>
 public sealed record PreviewLabel(string Name, LabelLayout Layout);
 
-/// <summary>Draws the labels of a start as far as the answers go. What is not answered stands on them as the question that it waits for.</summary>
+/// <summary>Draws the labels of a start as far as the answers go. What is not answered stands on
+/// them as the question that it waits for.</summary>
 public static class StartPreview
 {
     // More are seen once the workshop is there.
@@ -36,9 +37,14 @@ public static class StartPreview
     public static ImmutableArray<PreviewLabel> Of(StartAnswers answers, Waiting waiting, DateOnly on, CancellationToken stop = default)
     {
         answers = Readable(answers);
-        var missing = WorkshopStart.Asked(answers).Where(a => string.IsNullOrWhiteSpace(answers.Amounts.GetValueOrDefault(a.Key))).ToArray();
+        var missing = WorkshopStart.Asked(answers).Where(a => string.IsNullOrWhiteSpace(answers.Amounts.GetValueOrDefault(a.Key)))
+            .ToArray();
         // Only to have a batch at all: nothing that follows from these figures is shown.
-        var filled = answers with { Amounts = answers.Amounts.SetItems(missing.Select((m, i) => KeyValuePair.Create(m.Key, i == 0 ? "500 g" : "5 g"))) };
+        var filled = answers with
+        {
+            Amounts = answers.Amounts
+            .SetItems(missing.Select((m, i) => KeyValuePair.Create(m.Key, i == 0 ? "500 g" : "5 g")))
+        };
         var (noOrder, noWeight) = (missing.Length > 0, missing.Length > 0 || string.IsNullOrWhiteSpace(answers.Pieces));
         if (noWeight)
             filled = filled with { Pieces = "1", Net = string.IsNullOrWhiteSpace(answers.Net) || noOrder ? "10 g" : answers.Net };
@@ -70,15 +76,21 @@ public static class StartPreview
         {
             Contact = answers.Contact.Trim().Length > 0 && ContactWay.Parse(answers.Contact).IsValue ? answers.Contact : "",
             Amounts = answers.Amounts.Where(a => Amount.Parse(a.Value).IsValue).ToImmutableDictionary(),
-            Pieces = int.TryParse(answers.Pieces.Trim(), System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var pieces) && pieces > 0 ? answers.Pieces : "",
+            Pieces = int.TryParse(answers.Pieces.Trim(), System.Globalization.NumberStyles.None,
+                System.Globalization.CultureInfo.InvariantCulture, out var pieces) && pieces > 0 ? answers.Pieces : "",
             Net = Amount.Parse(answers.Net).IsValue ? answers.Net : "",
-            Scents = ScentLine.Wrong(scents) is null ? answers.Scents : string.Join('\n', scents.DistinctBy(s => s.Name, StringComparer.OrdinalIgnoreCase).Select(s => string.Join(", ", new[] { s.Name, s.Fragrance, s.ColourGood?.Material.Name }.OfType<string>()))),
+            Scents = ScentLine.Wrong(scents) is null
+                ? answers.Scents
+                : string.Join('\n',
+                    scents.DistinctBy(s => s.Name, StringComparer.OrdinalIgnoreCase)
+                        .Select(s => string.Join(", ", new[] { s.Name, s.Fragrance, s.ColourGood?.Material.Name }.OfType<string>()))),
         };
     }
 
     private static LabelLayout? One(Product product, string? order, string? weight, DateOnly on)
     {
-        var job = LabelJob.Prepare(product, product.Workshop.Market, null, order is null && weight is null ? new LotCode(on, 1) : null, on);
+        var job = LabelJob.Prepare(product, product.Workshop.Market, null, order is null && weight is null ? new LotCode(on, 1) : null,
+            on);
         if (job.Fit is not Fit.Fits { Layout: var layout })
             return null;
         if (order is null && weight is null)

@@ -6,7 +6,8 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Starts;
 
-/// <summary>Something that most makers of one trade buy, as a material's file to begin with: from templates/goods, to be held against the wrapper.</summary>
+/// <summary>Something that most makers of one trade buy, as a material's file to begin with: from
+/// templates/goods, to be held against the wrapper.</summary>
 /// <param name="Id">The id that its file will have.</param>
 /// <param name="Text">The file's text, which says where its list is from.</param>
 /// <param name="Material">What the text says.</param>
@@ -23,11 +24,13 @@ public sealed record UsualGood(string Id, string Text, Material Material)
     /// <summary>The good of an id; null where there is none.</summary>
     public static UsualGood? Named(string id) => All.FirstOrDefault(g => g.Id == id);
 
-    /// <summary>The colourant that a few words mean: <c>green</c>, <c>mica, green</c>; null where they name no colour known, or two.</summary>
+    /// <summary>The colourant that a few words mean: <c>green</c>, <c>mica, green</c>; null where
+    /// they name no colour known, or two.</summary>
     public static UsualGood? Colour(string words)
     {
         var written = words.ToLowerInvariant().Split([' ', ',', '-', '.'], StringSplitOptions.RemoveEmptyEntries);
-        var found = OfKind(MaterialKind.Colourant).Where(g => written.Contains(g.Material.Name.ToLowerInvariant().Split(' ')[0])).ToArray();
+        var found = OfKind(MaterialKind.Colourant).Where(g => written.Contains(g.Material.Name.ToLowerInvariant().Split(' ')[0]))
+            .ToArray();
         return found is [var one] ? one : null;
     }
 

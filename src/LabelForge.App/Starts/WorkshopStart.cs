@@ -48,8 +48,9 @@ public static class WorkshopStart
     }
 
     /// <summary>The name of the product where the answers give none: what the base is, until it is called something.</summary>
-    public static string ProposedName(StartAnswers answers) => Goods(answers).Select(g => g.Material).FirstOrDefault(m => m.Kind == MaterialKind.Base)?.Name is { } name
-        ? $"{name.Replace(" base", "", StringComparison.OrdinalIgnoreCase)} bar" : "My first bar";
+    public static string ProposedName(StartAnswers answers) =>
+        Goods(answers).Select(g => g.Material).FirstOrDefault(m => m.Kind == MaterialKind.Base)?.Name is { } name
+            ? $"{name.Replace(" base", "", StringComparison.OrdinalIgnoreCase)} bar" : "My first bar";
 
     /// <summary>The business's file.</summary>
     /// <exception cref="InputException">The name is missing, or something cannot be used.</exception>
@@ -61,8 +62,10 @@ public static class WorkshopStart
         var country = Country.Find(place?.Country ?? "US");
         var contact = answers.Contact.Trim().Length == 0 ? null : ContactWay.Parse(answers.Contact).OrRefuse();
         string Of(ContactKind kind) => contact?.Kind == kind ? contact.Text : "";
-        return new("", "workshop", new BusinessDraft(answers.Shop, "maker", place?.Street ?? "", place?.City ?? "", place?.Region ?? "", place?.Postcode ?? "", country?.Code ?? "US",
-            Of(ContactKind.Phone), Of(ContactKind.Web), Of(ContactKind.Email), MarketOf(country), country?.Currency ?? "USD").ToYaml());
+        return new("", "workshop",
+            new BusinessDraft(answers.Shop, "maker", place?.Street ?? "", place?.City ?? "", place?.Region ?? "", place?.Postcode ?? "",
+            country?.Code ?? "US", Of(ContactKind.Phone), Of(ContactKind.Web), Of(ContactKind.Email), MarketOf(country),
+            country?.Currency ?? "USD").ToYaml());
     }
 
     /// <summary>All the files, the business's last, so that a folder is a workshop once all of it is there.</summary>
@@ -73,7 +76,8 @@ public static class WorkshopStart
         return [.. materials, recipe, Business(answers)];
     }
 
-    /// <summary>Writes the files of a start into a folder that may hold others, for a picture before anything is in the workshop.</summary>
+    /// <summary>Writes the files of a start into a folder that may hold others, for a picture
+    /// before anything is in the workshop.</summary>
     public static void WriteTo(string folder, IEnumerable<StartFile> files)
     {
         foreach (var file in files)
@@ -93,10 +97,12 @@ public static class WorkshopStart
 
     /// <summary>The market where a business of a country sells first: its own, where its rules are known.</summary>
     public static string MarketOf(Country? country) =>
-        (MarketBook.Shipped.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code)) ?? MarketBook.Shipped.Usual).Id;
+        (MarketBook.Shipped.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code))
+            ?? MarketBook.Shipped.Usual).Id;
 
     private static IEnumerable<UsualGood> Goods(StartAnswers answers) =>
-        answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().OrderBy(g => g.Material.Kind).ThenBy(g => g.Material.Name, StringComparer.Ordinal);
+        answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().OrderBy(g => g.Material.Kind)
+            .ThenBy(g => g.Material.Name, StringComparer.Ordinal);
 
     private static (ImmutableArray<StartFile> Materials, StartFile Recipe) Made(StartAnswers answers)
     {
@@ -105,7 +111,10 @@ public static class WorkshopStart
             throw new InputException(wrong);
         var materials = Goods(answers).Select(g => new StartFile("materials", g.Id, g.Text)).ToList();
         if (answers.Wrapper.Trim().Length > 0)
-            materials.Insert(0, new("materials", OwnBase, new MaterialDraft(OwnBase, "Base", MaterialKind.Base, ListedOrder.Label, Names.Match(SuppliedText.Read(answers.Wrapper, Names.Knows))).ToYaml()));
+            materials.Insert(0,
+                new("materials", OwnBase,
+                    new MaterialDraft(OwnBase, "Base", MaterialKind.Base, ListedOrder.Label,
+                        Names.Match(SuppliedText.Read(answers.Wrapper, Names.Knows))).ToYaml()));
         if (materials.Count == 0)
             throw new InputException(null, 0, "start.nothing-says-what-you");
         foreach (var scent in scents)
@@ -129,7 +138,9 @@ public static class WorkshopStart
             var use = key == Fragrance ? main?.Fragrance is { } f ? FragranceId(f) : null : key == Colour ? main?.ColourGood?.Id : key;
             if (use is null)
                 continue;
-            var amount = answers.Amounts.GetValueOrDefault(key) is { Length: > 0 } written ? written : throw new InputException(null, 0, "start.how-much-goes", ("name", name));
+            var amount = answers.Amounts.GetValueOrDefault(key) is { Length: > 0 } written
+                ? written
+                : throw new InputException(null, 0, "start.how-much-goes", ("name", name));
             text.Append(CultureInfo.InvariantCulture, $"  - {{ use: {use}, amount: {Quoted(amount)} }}\n");
         }
         if (answers.Pieces.Trim().Length > 0)
@@ -163,18 +174,26 @@ public static class WorkshopStart
         }
         One(scent.Fragrance is { } f ? FragranceId(f) : null, main.Fragrance is { } g ? FragranceId(g) : null, Fragrance);
         One(scent.ColourGood?.Id, main.ColourGood?.Id, Colour);
-        return (replace.Count > 0 ? $", replace: {{ {string.Join(", ", replace)} }}" : "") + (gone.Count > 0 ? $", leave out: [ {string.Join(", ", gone)} ]" : "") + (add.Count > 0 ? $", add: [ {string.Join(", ", add)} ]" : "");
+        return (replace.Count > 0 ? $", replace: {{ {string.Join(", ", replace)} }}" : "")
+            + (gone.Count > 0 ? $", leave out: [ {string.Join(", ", gone)} ]" : "")
+            + (add.Count > 0 ? $", add: [ {string.Join(", ", add)} ]" : "");
     }
 
-    private static string FragranceId(string name) => MaterialDraft.IdOf(name.Contains("fragrance", StringComparison.OrdinalIgnoreCase) || name.Contains("oil", StringComparison.OrdinalIgnoreCase) ? name : name + " fragrance");
+    private static string FragranceId(string name) =>
+        MaterialDraft.IdOf(name.Contains("fragrance", StringComparison.OrdinalIgnoreCase)
+            || name.Contains("oil", StringComparison.OrdinalIgnoreCase) ? name : name + " fragrance");
 
     // Its limits and allergens are on its certificate; until they are copied the checks say that they are not known.
-    private static string FragranceText(string name) => $"# Copy the limits and the allergens from the certificates that came with the bottle.\nname: {Quoted(char.ToUpperInvariant(name[0]) + name[1..])}\nkind: fragrance\ncontains: Fragrance\n";
+    private static string FragranceText(string name) =>
+        $"# Copy the limits and the allergens from the certificates that came with the "
+            + $"bottle.\nname: {Quoted(char.ToUpperInvariant(name[0]) + name[1..])}\nkind: fragrance\ncontains: Fragrance\n";
 
     private static string Quoted(string value)
     {
         var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
-        return plain.Length > 0 && char.IsAsciiLetterOrDigit(plain[0]) && plain.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or '%' or '(' or ')')
+        return plain.Length > 0
+            && char.IsAsciiLetterOrDigit(plain[0])
+            && plain.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or '%' or '(' or ')')
             ? plain : $"\"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
     }
 }

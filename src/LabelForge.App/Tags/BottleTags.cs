@@ -22,7 +22,8 @@ namespace LabelForge.Tags;
 /// <param name="Layout">The label.</param>
 public sealed record BottleTag(string Code, LabelLayout Layout);
 
-/// <summary>Labels for bottles and bins: the number, what is in it, when it came, how long it keeps, and a code to scan. What they say is common practice.</summary>
+/// <summary>Labels for bottles and bins: the number, what is in it, when it came, how long it
+/// keeps, and a code to scan. What they say is common practice.</summary>
 public static class BottleTags
 {
     /// <summary>The sizes, the larger one first.</summary>
@@ -43,7 +44,10 @@ public static class BottleTags
         var market = workshop.Market;
         BottleTag[] tags = named.Count == 0
             ? [.. books.InStock().Select(s => Bottle(workshop, books, s.Receipt, drawn, market, on))]
-            : [.. named.Select(n => IsBottle(n, out var number) ? Bottle(workshop, books, books.ReceiptOf(number), drawn, market, on) : Bin(workshop, workshop.Material(n.Trim(), "the call", 0), drawn, market, on))];
+            : [
+                .. named.Select(n => IsBottle(n, out var number)
+                    ? Bottle(workshop, books, books.ReceiptOf(number), drawn, market, on)
+                    : Bin(workshop, workshop.Material(n.Trim(), "the call", 0), drawn, market, on))];
         return tags.Length > 0 ? [.. tags] : throw new InputException(null, 0, "tags.nothing");
     }
 
@@ -54,7 +58,8 @@ public static class BottleTags
         if (asked is not null)
             return shelf.Load(asked);
         LabelStock[] atHand = [.. workshop.Business.LabelStock.Select(shelf.Load).Where(s => StockFit.Fits(design, s))];
-        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet)).MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
+        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet))
+            .MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
     }
 
     /// <summary>The labels on sheets, one of each.</summary>
@@ -63,11 +68,17 @@ public static class BottleTags
     /// <param name="stock">The stock asked for; null for what is at hand, else what fits.</param>
     /// <param name="first">The first free position of a part-used sheet, from 1.</param>
     public static SheetOrder Order(Workshop workshop, ImmutableArray<BottleTag> tags, string? stock = null, int first = 1) =>
-        new() { Stock = StockFor(workshop, tags[0].Layout.Design, stock), Runs = [.. tags.Select(t => new LabelRun(t.Layout, 1))], First = first };
+        new()
+        {
+            Stock = StockFor(workshop, tags[0].Layout.Design, stock),
+            Runs = [.. tags.Select(t => new LabelRun(t.Layout, 1))],
+            First = first,
+        };
 
     /// <summary>Writes the sheets.</summary>
     public static void WritePdf(string path, Workshop workshop, SheetOrder order, DateOnly on) =>
-        SheetWriter.WritePdf(path, order, new DocumentInfo($"Bottles, {workshop.Business.Name}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        SheetWriter.WritePdf(path, order,
+            new DocumentInfo($"Bottles, {workshop.Business.Name}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
 
     /// <summary>The number on a bottle's label, as it is scanned or typed: 3 of M3; null where the text is none.</summary>
     public static int? NumberOf(string text) => IsBottle(text, out var number) ? number : null;
@@ -76,7 +87,9 @@ public static class BottleTags
     {
         number = 0;
         var trimmed = text.Trim();
-        return trimmed.Length > 1 && trimmed[0] is 'M' or 'm' && int.TryParse(trimmed.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out number);
+        return trimmed.Length > 1
+            && trimmed[0] is 'M' or 'm'
+            && int.TryParse(trimmed.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out number);
     }
 
     private static BottleTag Bottle(Workshop workshop, IBooks books, Receipt receipt, LabelDesign design, Market market, DateOnly on)
@@ -87,13 +100,17 @@ public static class BottleTags
             receipt.BestBefore is { } best ? string.Create(CultureInfo.InvariantCulture, $"best before {best:yyyy-MM-dd}") : null,
             receipt.SupplierLot is { } lot ? $"lot {lot}" : null,
         };
-        return Tag(books.Bottle(receipt.Id), books.Bottle(receipt.Id), workshop.Materials.GetValueOrDefault(receipt.Material)?.Name ?? receipt.Material, string.Join(", ", words.OfType<string>()), workshop, design, market, on);
+        return Tag(books.Bottle(receipt.Id), books.Bottle(receipt.Id),
+            workshop.Materials.GetValueOrDefault(receipt.Material)?.Name ?? receipt.Material, string.Join(", ", words.OfType<string>()),
+            workshop, design, market, on);
     }
 
     private static BottleTag Bin(Workshop workshop, Material material, LabelDesign design, Market market, DateOnly on) =>
-        Tag(material.Id, material.Name, material.Kind.ToString().ToLowerInvariant(), material.Supplier is { } supplier ? $"from {supplier}" : "", workshop, design, market, on);
+        Tag(material.Id, material.Name, material.Kind.ToString().ToLowerInvariant(),
+            material.Supplier is { } supplier ? $"from {supplier}" : "", workshop, design, market, on);
 
-    private static BottleTag Tag(string code, string name, string identity, string words, Workshop workshop, LabelDesign design, Market market, DateOnly on)
+    private static BottleTag Tag(string code, string name, string identity, string words, Workshop workshop, LabelDesign design,
+        Market market, DateOnly on)
     {
         var symbol = Barcode.Draw(BarcodeKind.Qr, code, new BarcodeOptions()).OrRefuse();
         var content = new LabelContent

@@ -42,7 +42,8 @@ public sealed class LotCosts
     /// <summary>What one gram or piece of a receipt cost.</summary>
     public static decimal Each(Receipt receipt) => receipt.Price / receipt.Amount;
 
-    /// <summary>What so much out of a bottle cost, by the number that the books gave it when that was written; 0 where it was struck for good.</summary>
+    /// <summary>What so much out of a bottle cost, by the number that the books gave it when that
+    /// was written; 0 where it was struck for good.</summary>
     public decimal Paid(int? receipt, decimal amount) =>
         receipt is { } id && (_movedReceipts.TryGetValue(id, out var now) ? now : id) is { } at ? amount * Each(_receipts[at]) : 0;
 
@@ -58,7 +59,8 @@ public sealed class LotCosts
     /// <summary>The good pieces that bear a lot's cost; 0 while it is open, or where none came out.</summary>
     public int Bearing(Batch batch) => ClosingOf(batch) is { } closing ? closing.Made - closing.Rejected : 0;
 
-    /// <summary>What so many pieces of a lot cost, counted from its first piece, to the cent: the parts of a lot add up to the whole.</summary>
+    /// <summary>What so many pieces of a lot cost, counted from its first piece, to the cent: the
+    /// parts of a lot add up to the whole.</summary>
     /// <param name="batch">The lot.</param>
     /// <param name="from">How many pieces had gone before.</param>
     /// <param name="pieces">How many go now; below zero where they come back.</param>

@@ -29,7 +29,8 @@ public sealed record YearLine(string By, string Name, int Sold, int Given, int R
 /// <param name="Cost">What it had cost; below zero where a count found more than the books had.</param>
 public sealed record Waste(string What, DateOnly On, decimal Cost);
 
-/// <summary>A year in the books, for taxes: what was sold, what the goods had cost first in, first out, what was lost, what is there at its end.</summary>
+/// <summary>A year in the books, for taxes: what was sold, what the goods had cost first in,
+/// first out, what was lost, what is there at its end.</summary>
 public sealed record YearBook
 {
     /// <summary>The year.</summary>
@@ -71,16 +72,19 @@ public sealed record YearBook
         YearLine Line(string by, string name, IEnumerable<Flow> of)
         {
             var all = of.ToArray();
-            return new YearLine(by, name, all.Sum(f => f.Sold), all.Sum(f => f.Given), all.Sum(f => f.Returned), all.Sum(f => f.Paid), all.Sum(f => f.Tax), all.Sum(f => f.Cost));
+            return new YearLine(by, name, all.Sum(f => f.Sold), all.Sum(f => f.Given), all.Sum(f => f.Returned), all.Sum(f => f.Paid),
+                all.Sum(f => f.Tax), all.Sum(f => f.Cost));
         }
-        IEnumerable<YearLine> By(string by, Func<Flow, string> key) => sales.GroupBy(key).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase).Select(g => Line(by, g.Key, g));
+        IEnumerable<YearLine> By(string by, Func<Flow, string> key) =>
+        sales.GroupBy(key).OrderBy(g => g.Key, StringComparer.OrdinalIgnoreCase).Select(g => Line(by, g.Key, g));
         return new YearBook
         {
             Year = year,
             Lines =
             [
                 Line("year", year.ToString(CultureInfo.InvariantCulture), sales),
-                .. By("month", f => f.On.ToString("yyyy-MM", CultureInfo.InvariantCulture)), .. By("product", f => f.Product), .. By("market", f => f.Market),
+                .. By("month", f => f.On.ToString("yyyy-MM", CultureInfo.InvariantCulture)), .. By("product", f => f.Product),
+                .. By("market", f => f.Market),
             ],
             Waste = [.. inYear.Where(f => f.Waste is not null).Select(f => new Waste(f.Waste!, f.On, f.Cost)).OrderBy(w => w.On)],
             Bought = costs.Receipts.Where(r => r.On.Year == year).Sum(r => r.Price),
@@ -94,9 +98,13 @@ public sealed record YearBook
     public (IReadOnlyList<string> Heading, IReadOnlyList<IReadOnlyList<object?>> Rows) Table() => (
         ["by", "name", "sold", "given", "returned", "paid", "tax", "net", "cost of goods", "margin"],
         [
-            .. Lines.Select(l => (IReadOnlyList<object?>)[l.By, l.Name, l.Sold, l.Given, l.Returned, l.Paid, l.Tax, l.Net, Cents(l.Cost), Cents(l.Margin)]),
-            .. Waste.Select(w => (IReadOnlyList<object?>)["waste", string.Create(CultureInfo.InvariantCulture, $"{w.On:yyyy-MM-dd} {w.What}"), null, null, null, null, null, null, Cents(w.Cost), null]),
-            ["bought", Year, null, null, null, null, null, null, Bought, null], ["in the house at the start", Year, null, null, null, null, null, null, Cents(AtStart), null],
+            .. Lines.Select(l => (IReadOnlyList<object?>)[l.By, l.Name, l.Sold, l.Given, l.Returned, l.Paid, l.Tax, l.Net, Cents(l.Cost),
+                Cents(l.Margin)]),
+            .. Waste.Select(w => (IReadOnlyList<object?>)["waste",
+                string.Create(CultureInfo.InvariantCulture, $"{w.On:yyyy-MM-dd} {w.What}"), null, null, null, null, null, null,
+                Cents(w.Cost), null]),
+            ["bought", Year, null, null, null, null, null, null, Bought, null],
+            ["in the house at the start", Year, null, null, null, null, null, null, Cents(AtStart), null],
             ["in the house at the end", Year, null, null, null, null, null, null, Cents(AtEnd), null],
         ]);
 
@@ -104,7 +112,8 @@ public sealed record YearBook
     public static decimal Cents(decimal sum) => Math.Round(sum, 2, MidpointRounding.AwayFromZero);
 
     // Everything that takes value out of the house, or brings it back.
-    private sealed record Flow(DateOnly On, string Product, string Market, int Sold, int Given, int Returned, decimal Paid, decimal Tax, decimal Cost, string? Waste);
+    private sealed record Flow(DateOnly On, string Product, string Market, int Sold, int Given, int Returned, decimal Paid, decimal Tax,
+        decimal Cost, string? Waste);
 
     private static IEnumerable<Flow> Flows(IBooks books, LotCosts costs)
     {
@@ -117,9 +126,11 @@ public sealed record YearBook
                 yield return Lost(closing.On, costs.Of(batch), $"{closing.Made} of {batch.Product}, lot {batch.Lot}: none was good");
         }
         foreach (var thrown in books.Each<Disposal>().Where(d => d.ReceiptId is not null))
-            yield return Lost(thrown.On, costs.Paid(thrown.ReceiptId, thrown.Amount), $"{books.Bottle(thrown.ReceiptId!.Value)}: {thrown.Reason}");
+            yield return Lost(thrown.On, costs.Paid(thrown.ReceiptId, thrown.Amount),
+                $"{books.Bottle(thrown.ReceiptId!.Value)}: {thrown.Reason}");
         foreach (var count in books.Each<StockCount>().Where(c => c.ReceiptId is not null))
-            yield return Lost(count.On, costs.Paid(count.ReceiptId, -count.Difference), $"{books.Bottle(count.ReceiptId!.Value)}: counted");
+            yield return Lost(count.On, costs.Paid(count.ReceiptId, -count.Difference),
+                $"{books.Bottle(count.ReceiptId!.Value)}: counted");
     }
 
     // What moved pieces, by the batch as it stands.
@@ -127,7 +138,8 @@ public sealed record YearBook
     {
         IEnumerable<(int? Batch, BookEntry Entry)> all =
         [
-            .. books.Each<Sale>().Select(s => (costs.BatchNow(s.BatchId), (BookEntry)s)), .. books.Each<PiecesReturned>().Select(r => (costs.BatchNow(r.BatchId), (BookEntry)r)),
+            .. books.Each<Sale>().Select(s => (costs.BatchNow(s.BatchId), (BookEntry)s)),
+            .. books.Each<PiecesReturned>().Select(r => (costs.BatchNow(r.BatchId), (BookEntry)r)),
             .. books.Each<Disposal>().Where(d => d.BatchId is not null).Select(d => (costs.BatchNow(d.BatchId!.Value), (BookEntry)d)),
             .. books.Each<StockCount>().Where(c => c.BatchId is not null).Select(c => (costs.BatchNow(c.BatchId!.Value), (BookEntry)c)),
         ];
@@ -151,8 +163,11 @@ public sealed record YearBook
         {
             yield return entry switch
             {
-                Sale s => new Flow(s.On, product, s.To.Trim(), s.Paid > 0 ? s.Pieces : 0, s.Paid == 0 ? s.Pieces : 0, 0, s.Paid, s.Tax ?? 0, Take(s.Pieces), null),
-                PiecesReturned r => new Flow(r.On, product, r.From.Trim(), 0, 0, r.Returned, -r.PaidBack, -(r.Tax ?? 0), Take(-r.BackOnShelf), null),
+                Sale s =>
+                    new Flow(s.On, product, s.To.Trim(), s.Paid > 0 ? s.Pieces : 0, s.Paid == 0 ? s.Pieces : 0, 0, s.Paid, s.Tax ?? 0,
+                        Take(s.Pieces), null),
+                PiecesReturned r =>
+                    new Flow(r.On, product, r.From.Trim(), 0, 0, r.Returned, -r.PaidBack, -(r.Tax ?? 0), Take(-r.BackOnShelf), null),
                 Disposal d => Lost(d.On, Take((int)d.Amount), $"{d.Amount:0} of {batch.Product}, lot {batch.Lot}: {d.Reason}"),
                 StockCount c => Lost(c.On, Take(-(int)c.Difference), $"{batch.Product}, lot {batch.Lot}: counted"),
                 _ => throw new InvalidOperationException("No such entry of pieces."),

@@ -4,7 +4,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 
-/// <summary>Who answers for the product, where, how to reach them; and where they are outside the market, who answers inside it and where the product was made.</summary>
+/// <summary>Who answers for the product, where, how to reach them; and where they are outside the
+/// market, who answers inside it and where the product was made.</summary>
 internal static partial class BusinessChecks
 {
     internal const string American = "american";
@@ -35,7 +36,8 @@ internal static partial class BusinessChecks
             label.Tell("business-place.missing/no-street", label.BusinessWhere);
         else if (missing.Length > 0)
             label.Tell("business-place.missing", label.BusinessWhere, string.Join(", ", missing) + (missing.Length == 1 ? " is" : " are"));
-        if (!label.Label.Contact.Any && (missing.Length > 0 || label.Label.Business.Name is null || label.Market.Ways.ContactBesideAddress))
+        if (!label.Label.Contact.Any
+            && (missing.Length > 0 || label.Label.Business.Name is null || label.Market.Ways.ContactBesideAddress))
             label.Tell("contact.missing", label.BusinessWhere);
         if (label.Rules.FigureIfAny("territory")?.Word.Split(' ') is not { } inside)
             return;
@@ -62,7 +64,8 @@ internal static partial class BusinessChecks
         if (business.Name is null)
             label.Tell("business-name.missing", label.Where);
         // "Made by" names the maker; "Distributed by" and "Manufactured for" do not (21 CFR 701.12(c)).
-        if (business.LeadIn is { } lead && (lead.StartsWith("dist", StringComparison.OrdinalIgnoreCase) || lead.EndsWith("for", StringComparison.OrdinalIgnoreCase)))
+        if (business.LeadIn is { } lead
+            && (lead.StartsWith("dist", StringComparison.OrdinalIgnoreCase) || lead.EndsWith("for", StringComparison.OrdinalIgnoreCase)))
             label.Tell("business.role", business.Name ?? label.Where, lead);
         var missing = new[] { ("city", business.City), ("state", business.State), ("ZIP code", business.Zip) }
             .Where(p => p.Item2 is null).Select(p => p.Item1).ToArray();
@@ -77,7 +80,8 @@ internal static partial class BusinessChecks
         }
         else if (business.Street is null)
         {
-            label.Tell(MayBeListed(label) ? "business-place.missing/street-soap" : "business-place.missing/street", business.Place ?? label.Where);
+            label.Tell(MayBeListed(label) ? "business-place.missing/street-soap" : "business-place.missing/street",
+                business.Place ?? label.Where);
         }
         if (!label.Label.Contact.Any && !business.HasMailAddress && label.SoldAs == SoldAs.Cosmetic)
             label.Tell("contact.missing", label.Where);
@@ -102,7 +106,8 @@ internal static partial class BusinessChecks
         var territory = label.Market.Ways.Territory;
         var inside = label.Rules.FigureIfAny("territory")?.Word.Split(' ').ToHashSet() ?? [];
         var within = addresses.Where(a => a.Country is { } c && inside.Contains(c)).ToArray();
-        if ((within.FirstOrDefault()?.Name ?? addresses.Select(a => a.Name).FirstOrDefault(n => n is not null) ?? label.Label.Business.Name) is null)
+        if ((within.FirstOrDefault()?.Name ?? addresses.Select(a => a.Name).FirstOrDefault(n => n is not null)
+            ?? label.Label.Business.Name) is null)
             NoName(label, !addresses.IsEmpty);
         if (!label.Label.Contact.Any && !addresses.Any(a => a.HasStreet))
             label.Tell("contact.missing", label.Where);
@@ -135,9 +140,11 @@ internal static partial class BusinessChecks
     [GeneratedRegex(@"\b(made|produced|manufactured) in\b|\b(product|country) of\b|\bcountry of origin\b", RegexOptions.IgnoreCase)]
     private static partial Regex Origin();
 
-    [GeneratedRegex(@"\b(?:country of origin|product of|made in|origin)\b|\bfabriqué en\b|\bhergestellt in\b|\bhecho en\b|\bprodotto in\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:country of origin|product of|made in|origin)\b|\bfabriqué en\b|\bhergestellt in\b|\bhecho en\b|\bprodotto in\b",
+        RegexOptions.IgnoreCase)]
     private static partial Regex OriginWords();
 
-    [GeneratedRegex(@"\b(?:imported (?:by|for)|importé (?:par|pour)|made in|fabriqué (?:au|en|aux)|product of|produit (?:de|du|des))\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:imported (?:by|for)|importé (?:par|pour)|made in|fabriqué (?:au|en|aux)|product of|produit (?:de|du|des))\b",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Imported();
 }

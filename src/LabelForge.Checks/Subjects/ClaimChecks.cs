@@ -27,7 +27,8 @@ internal static class ClaimChecks
     // What is found by its meaning is told where no words of the same weight tell it already: "Moisturizes dry skin" once.
     private static IEnumerable<(ClaimWords Claim, string[] Words)> Made(ClaimText text, CheckCase label)
     {
-        var all = WordLists.Claims.Where(c => c.HoldsIn(label.Market)).Select(c => (Claim: c, Hits: WordCheck.Hits(text, c).ToArray())).Where(c => c.Hits.Length > 0).ToArray();
+        var all = WordLists.Claims.Where(c => c.HoldsIn(label.Market)).Select(c => (Claim: c, Hits: WordCheck.Hits(text, c).ToArray()))
+            .Where(c => c.Hits.Length > 0).ToArray();
         var told = all.SelectMany(c => c.Hits.Where(h => !h.ByMeaning).Select(h => (c.Claim.Makes, h.Span))).ToList();
         foreach (var (claim, hits) in all)
         {
@@ -55,7 +56,8 @@ internal static class ClaimChecks
         var against = label.Names.Where(n => denial.IsContradictedBy(n.Name, n.Known)).Select(n => n.Name).ToArray();
         var doubtful = label.Names.Where(n => denial.IsDoubtfulWith(n.Name, n.Known)).Select(n => n.Name).ToArray();
         if (against.Length > 0)
-            label.Tell("claim.contradicted", where, words, string.Join(", ", against), denial.Instead.Length > 0 ? denial.Instead : "or keep it out of the product");
+            label.Tell("claim.contradicted", where, words, string.Join(", ", against),
+                denial.Instead.Length > 0 ? denial.Instead : "or keep it out of the product");
         else if (doubtful.Length > 0)
             label.Tell("claim.doubtful", where, words, string.Join(", ", doubtful));
     }

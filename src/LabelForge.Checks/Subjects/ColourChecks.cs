@@ -22,7 +22,9 @@ internal static partial class ColourChecks
         {
             OfComposition(label, product.Finished, product.Kind);
             Limits(label, product.Finished, product.Kind);
-            LabelWords(label, label.Label.Cautions, product.Finished.Substances.Select(s => s.Entry).OfType<Ingredient>().Where(e => e.IsColourant).Select(label.Dictionary.Colours.Find));
+            LabelWords(label, label.Label.Cautions,
+                product.Finished.Substances.Select(s => s.Entry).OfType<Ingredient>().Where(e => e.IsColourant)
+                    .Select(label.Dictionary.Colours.Find));
             return;
         }
         foreach (var item in label.Label.Names)
@@ -36,20 +38,24 @@ internal static partial class ColourChecks
         if (label.Kind is not { Area: AreaOfUse.Eye } || label.Binding("colour.not-permitted/coal-tar") is null)
             return;
         var names = label.Product is { } product ? product.Finished.Substances.Select(s => (s.Name, Known: s.Entry)) : label.Names;
-        foreach (var (name, known) in names.Where(n => n.Known is { IsColourant: true } && label.Dictionary.Colours.Find(n.Known) is { Certified: true }))
+        foreach (var (name,
+            known) in names.Where(n => n.Known is { IsColourant: true } && label.Dictionary.Colours.Find(n.Known) is { Certified: true }))
             label.Tell("colour.not-permitted/coal-tar", name, known!.NameIn(label.Market));
     }
 
     // Words that a listing wants on the label, where it lets the colour into this product.
     private static void LabelWords(CheckCase label, string text, IEnumerable<ColourAdditive?> colours)
     {
-        foreach (var listing in colours.OfType<ColourAdditive>().Distinct().Where(l => l.Label.Length > 0 && label.Kind is { } kind && l.Permits(kind) == Applies.Yes))
+        foreach (var listing in colours.OfType<ColourAdditive>().Distinct()
+            .Where(l => l.Label.Length > 0 && label.Kind is { } kind && l.Permits(kind) == Applies.Yes))
         {
             var missing = listing.Label.Split(". ", StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
                 .Select(s => s.TrimEnd('.')).Where(s => !text.Contains(s, StringComparison.OrdinalIgnoreCase)).ToArray();
             // Henna's section speaks of the label of henna itself (21 CFR 73.2190(d)).
             if (missing.Length > 0)
-                label.TellBy(listing.Basis, listing.Citation == "21 CFR 73.2190" ? "warning.missing/colour-itself" : "warning.missing/colour", "warnings", listing.Name, string.Join(". ", missing) + ".", listing.Citation);
+                label.TellBy(listing.Basis,
+                    listing.Citation == "21 CFR 73.2190" ? "warning.missing/colour-itself" : "warning.missing/colour", "warnings",
+                    listing.Name, string.Join(". ", missing) + ".", listing.Citation);
         }
     }
 
@@ -60,18 +66,23 @@ internal static partial class ColourChecks
             return;
         foreach (var share in product.Substances.Where(s => s.Entry is { IsColourant: true }))
         {
-            if (label.Dictionary.Colours.Find(share.Entry!) is not { Most: { } most } listing || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
+            if (label.Dictionary.Colours.Find(share.Entry!) is not { Most: { } most } listing
+                || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
                 continue;
-            var (low, high, limit) = (SubstanceChecks.Rounded(share.Low.Percent, 4), SubstanceChecks.Rounded(share.High.Percent, 4), SubstanceChecks.Percent(most.Highest.Percent));
+            var (low, high, limit) = (SubstanceChecks.Rounded(share.Low.Percent, 4), SubstanceChecks.Rounded(share.High.Percent, 4),
+                SubstanceChecks.Percent(most.Highest.Percent));
             if (share.Low.Percent > most.Highest.Percent)
-                label.TellBy(listing.Basis, "substance.over-limit", label.Where, share.Name, low, "", limit, "", share.From, listing.Citation);
+                label.TellBy(listing.Basis, "substance.over-limit", label.Where, share.Name, low, "", limit, "", share.From,
+                    listing.Citation);
             else
-                label.TellBy(listing.Basis, "substance.over-limit/unproven", label.Where, share.Name, high, "", limit, "", $"Ask for the figure of {share.Name} in {share.From}.", listing.Citation);
+                label.TellBy(listing.Basis, "substance.over-limit/unproven", label.Where, share.Name, high, "", limit, "",
+                    $"Ask for the figure of {share.Name} in {share.From}.", listing.Citation);
         }
     }
 
     // The name in full where the listing forms it so: FD&C Blue No. 1-Aluminum Lake (21 CFR 82.51(b)).
-    private static string FullName(ColourAdditive colour) => IsLake(colour) && colour.OtherNames.Length > 1 ? colour.OtherNames[1] : colour.Name;
+    private static string FullName(ColourAdditive colour) =>
+        IsLake(colour) && colour.OtherNames.Length > 1 ? colour.OtherNames[1] : colour.Name;
 
     private static bool IsLake(ColourAdditive colour) => colour.Name.EndsWith(" Lake", StringComparison.Ordinal);
 
@@ -94,15 +105,18 @@ internal static partial class ColourChecks
             else if (listing.Limit.Length > 0 && (kind.Area != AreaOfUse.External || !listing.Only.IsEmpty || listing.Most is not null))
                 label.TellBy(listing.Basis, "colour.condition", material.File, entry!.Key, listing.Limit, listing.Citation);
         }
-        foreach (var material in materials.Where(m => m.Kind == MaterialKind.Colourant && !m.Contains.Any(c => dictionary.Find(c.Name) is { IsColourant: true })))
-            label.Tell("colour.not-listed", material.File, material.Name, string.Join(", ", material.Contains.Select(c => c.Name)), NotListed);
+        foreach (var material in materials.Where(m => m.Kind == MaterialKind.Colourant
+            && !m.Contains.Any(c => dictionary.Find(c.Name) is { IsColourant: true })))
+            label.Tell("colour.not-listed", material.File, material.Name, string.Join(", ", material.Contains.Select(c => c.Name)),
+                NotListed);
     }
 
     private static void Named(CheckCase label, IngredientRead item)
     {
         if (Vague().IsMatch(item.Name))
         {
-            label.Tell("ingredients.colour-name/vague", item.Name, item.Name, "Name each colour additive as it is listed, for example Red 40, Iron Oxides or Mica.");
+            label.Tell("ingredients.colour-name/vague", item.Name, item.Name,
+                "Name each colour additive as it is listed, for example Red 40, Iron Oxides or Mica.");
             return;
         }
         var colour = ColourOf(item, label.Dictionary.Colours);
@@ -110,9 +124,12 @@ internal static partial class ColourChecks
         {
             // A number that nothing here knows is no name either way.
             if (Certified().IsMatch(item.Name))
-                label.Tell("colour.not-permitted/not-listed", item.Name, item.Name, "Its name is formed as those of certified colours are; none of this name is listed for cosmetics.");
+                label.Tell("colour.not-permitted/not-listed", item.Name, item.Name,
+                    "Its name is formed as those of certified colours are; none of this name is listed for cosmetics.");
             else if (NumberAlone().IsMatch(item.Name))
-                label.Tell("ingredients.colour-name/number", item.Name, item.Name, "No colour additive listed in the United States is known here by this number: ask its maker for the listed name, or use another.");
+                label.Tell("ingredients.colour-name/number", item.Name, item.Name,
+                    "No colour additive listed in the United States is known here by this number: ask its maker for the listed name, or "
+                        + "use another.");
             return;
         }
         if (NumberAlone().IsMatch(item.Name))
@@ -130,9 +147,11 @@ internal static partial class ColourChecks
             label.Tell("colour.lake-name", item.Name, item.Name, FullName(colour));
         }
         if (colour is null)
-            label.Tell("colour.not-permitted/not-listed", item.Name, item.Name, "Listed are among others iron oxides, mica, titanium dioxide, ultramarines (not for lips) and the certified colours.");
+            label.Tell("colour.not-permitted/not-listed", item.Name, item.Name,
+                "Listed are among others iron oxides, mica, titanium dioxide, ultramarines (not for lips) and the certified colours.");
         else if (label.Kind is { } kind && colour.Permits(kind) != Applies.Yes)
-            label.TellBy(colour.Basis, "colour.not-permitted/area", item.Name, colour.Name, Place(kind.Area), colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation);
+            label.TellBy(colour.Basis, "colour.not-permitted/area", item.Name, colour.Name, Place(kind.Area),
+                colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation);
     }
 
     /// <summary>The listed colour that a name means, or null.</summary>
@@ -142,11 +161,15 @@ internal static partial class ColourChecks
     {
         var bare = Abbreviated().Replace(Parenthesis().Replace(item.Name, ""), "").Trim();
         return listed.Find(item.Name) ?? listed.Find(bare) ?? listed.Find(Lake().Replace(bare, ""))
-            ?? (item.Known is { IsColourant: true } known ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null) : null);
+            ?? (item.Known is { IsColourant: true } known
+                ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null)
+                : null);
     }
 
     private static string Where(ColourAdditive? listing, ProductKind kind) =>
-        listing is { Only.IsEmpty: false } ? $"{Place(kind.Area)}; only in {string.Join(", ", listing.Only.Select(ProductGroup.Phrase))}" : Place(kind.Area);
+        listing is { Only.IsEmpty: false }
+            ? $"{Place(kind.Area)}; only in {string.Join(", ", listing.Only.Select(ProductGroup.Phrase))}"
+            : Place(kind.Area);
 
     private static string Place(AreaOfUse area) => area switch
     {
@@ -155,7 +178,9 @@ internal static partial class ColourChecks
         _ => "on the outside of the body",
     };
 
-    [GeneratedRegex(@"^(?:\W*)(?:(?:natural|artificial|cosmetic|soap|food|mineral|mica|skin[- ]safe|vegan|synthetic|added|approved|fda[- ]approved)\s+)*(?:colou?rs?|colou?rants?|colou?rings?|dyes?|pigments?|colou?r added|food colou?ring|fd\s?&\s?c(?: colou?rs?| dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?)(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:\W*)(?:(?:natural|artificial|cosmetic|soap|food|mineral|mica|skin[- ]safe|vegan|synthetic|added|approved|fda[- "
+        + @"]approved)\s+)*(?:colou?rs?|colou?rants?|colou?rings?|dyes?|pigments?|colou?r added|food colou?ring|fd\s?&\s?c(?: colou?rs?| "
+        + @"dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?)(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex Vague();
 
     [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?\d{5}(?::\d)?\W*$", RegexOptions.IgnoreCase)]

@@ -3,7 +3,8 @@ using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Subjects;
 
-/// <summary>Whether the label says how long the product keeps, or how long it may be used once open; and whether it cautions at all.</summary>
+/// <summary>Whether the label says how long the product keeps, or how long it may be used once
+/// open; and whether it cautions at all.</summary>
 internal static partial class DurabilityChecks
 {
     public static void Check(CheckCase label)
@@ -32,19 +33,23 @@ internal static partial class DurabilityChecks
         if (Months().Match(text) is { Success: true } sign)
             return sign.Value.Trim();
         var folded = FoldedText.Of(text);
-        return OpenFor.Value.Match(folded) is { Success: true } words ? text.Substring(words.Index, words.Length).Replace('\n', ' ').Trim() : null;
+        return OpenFor.Value.Match(folded) is { Success: true } words
+            ? text.Substring(words.Index, words.Length).Replace('\n', ' ').Trim()
+            : null;
     }
 
     private static readonly Lazy<Regex> OpenFor = new(() =>
     {
         var opening = LabelWords.Alternatives(LabelWord.Opening);
         var months = $@"\d{{1,2}}\s?(?:{LabelWords.Alternatives(LabelWord.Months)})(?![\p{{L}}])";
-        return new Regex($@"(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])[^\d.]{{0,40}}{months}|{months}[^\d.]{{0,40}}(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
+        return new Regex(
+            $@"(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])[^\d.]{{0,40}}{months}|{months}[^\d.]{{0,40}}(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     });
 
     private static bool SaysBestBefore(string text) => LabelWords.Pattern(LabelWord.BestBefore).IsMatch(FoldedText.Of(text));
 
-    [GeneratedRegex(@"(?<![\w.])\d{1,2}\s?M(?![\w])|\bPAO\s*:?\s*\d{1,2}(?:\s*(?:months?|mois|M))?|\b(?:use|used) within \d{1,2} months(?: of opening)?", RegexOptions.None)]
+    [GeneratedRegex(@"(?<![\w.])\d{1,2}\s?M(?![\w])|\bPAO\s*:?\s*\d{1,2}(?:\s*(?:months?|mois|M))?|\b(?:use|used) within \d{1,2} "
+        + @"months(?: of opening)?", RegexOptions.None)]
     private static partial Regex Months();
 
     private static bool Cautions(string text) => LabelWords.Pattern(LabelWord.Warnings).IsMatch(FoldedText.Of(text));

@@ -23,13 +23,19 @@ internal static class IdentityChecks
         if (!bilingual)
             return;
         if (identity is null || !IsInEnglish(identity, text))
-            label.Tell("identity.one-language", identity ?? label.Where, identity ?? "The label", "French", "Write it in English too, for example: Bar soap / Pain de savon");
+            label.Tell("identity.one-language", identity ?? label.Where, identity ?? "The label", "French",
+                "Write it in English too, for example: Bar soap / Pain de savon");
         else if (!french && !FrenchWords.IsSameInBoth(identity))
-            label.Tell("identity.one-language", identity, identity, "English", "Write it in French too, for example: Bar soap / Pain de savon");
+            label.Tell("identity.one-language", identity, identity, "English",
+                "Write it in French too, for example: Bar soap / Pain de savon");
     }
 
     // Where the identity is French, English may stand beside it, or anywhere else on the label.
     private static bool IsInEnglish(string identity, string text) =>
-        FrenchWords.IsSameInBoth(identity) || identity.Split('/').Any(part => part.Any(char.IsLetter) && !FrenchWords.NamesProduct(part) && (IdentityReader.IsInEnglish(part) || IdentityReader.Read(part, null) is null))
+        FrenchWords.IsSameInBoth(identity)
+        || identity.Split('/')
+            .Any(part => part.Any(char.IsLetter)
+                && !FrenchWords.NamesProduct(part)
+                && (IdentityReader.IsInEnglish(part) || IdentityReader.Read(part, null) is null))
         || IdentityReader.IsInEnglish(FrenchWords.WithoutProductNames(text));
 }

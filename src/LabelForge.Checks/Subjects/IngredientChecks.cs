@@ -38,8 +38,11 @@ internal static partial class IngredientChecks
             return;
         if (list.Heading is null)
             label.Tell("ingredients.heading", "ingredients");
-        else if (label.Rules.FigureIfAny("ingredients.heading") is { } word && IsSet(word) && !FoldedText.Of(list.Heading).Contains("ingr", StringComparison.Ordinal))
-            label.Tell(IngredientListReader.SaysIngredients(list.Heading) ? "ingredients.heading/translated" : "ingredients.heading", "ingredients", list.Heading);
+        else if (label.Rules.FigureIfAny("ingredients.heading") is { } word
+            && IsSet(word)
+            && !FoldedText.Of(list.Heading).Contains("ingr", StringComparison.Ordinal))
+            label.Tell(IngredientListReader.SaysIngredients(list.Heading) ? "ingredients.heading/translated" : "ingredients.heading",
+                "ingredients", list.Heading);
         foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
             Unknown(label, item);
         Foreign(label, list);
@@ -49,14 +52,16 @@ internal static partial class IngredientChecks
     // What the shop made itself is asked for what it was made from.
     private static IEnumerable<Material> Unconfirmed(RecipeFacts product)
     {
-        var (seen, waiting) = (new HashSet<string>(StringComparer.Ordinal), new Queue<Material>(product.Batch.Lines.Select(l => l.Material)));
+        var (seen, waiting) = (new HashSet<string>(StringComparer.Ordinal),
+            new Queue<Material>(product.Batch.Lines.Select(l => l.Material)));
         while (waiting.TryDequeue(out var material))
         {
             if (!seen.Add(material.Id))
                 continue;
             if (material.ToConfirm is not null)
                 yield return material;
-            foreach (var part in material.MadeFrom.Select(m => product.Workshop.Materials.GetValueOrDefault(m.Material)).OfType<Material>())
+            foreach (var part in material.MadeFrom.Select(m => product.Workshop.Materials.GetValueOrDefault(m.Material))
+                .OfType<Material>())
                 waiting.Enqueue(part);
         }
     }
@@ -67,8 +72,10 @@ internal static partial class IngredientChecks
     private static bool IsUnknown(IngredientRead item, CheckCase label)
     {
         // Where colours are listed one by one, they are judged apart.
-        var apart = label.Rules.Rule("ingredients.colour-name/vague") is not null && (ColourChecks.ColourOf(item, label.Dictionary.Colours) is not null || ColourWord().IsMatch(item.Name));
-        return (item.Known is null || (Saponified().IsMatch(item.Name) && label.Rules.Rule("ingredients.name-everyday") is not null)) && !apart;
+        var apart = label.Rules.Rule("ingredients.colour-name/vague") is not null
+            && (ColourChecks.ColourOf(item, label.Dictionary.Colours) is not null || ColourWord().IsMatch(item.Name));
+        return (item.Known is null || (Saponified().IsMatch(item.Name) && label.Rules.Rule("ingredients.name-everyday") is not null))
+            && !apart;
     }
 
     private static void Unknown(CheckCase label, IngredientRead item)
@@ -79,29 +86,45 @@ internal static partial class IngredientChecks
         var near = saponified ? [] : label.Dictionary.Suggest(item.Name, 1);
         label.Tell("ingredients.name-unknown/label", item.Name, item.Name, saponified
             ? "Name each oil and the alkali, or the soap that they make: Sodium Olivate, Sodium Cocoate."
-            : near.IsEmpty ? "Check its spelling, or ask the supplier for the INCI name." : $"Perhaps {near[0].NameIn(label.Market)} is meant. If not, ask the supplier for the INCI name.");
+            : near.IsEmpty
+            ? "Check its spelling, or ask the supplier for the INCI name."
+            : $"Perhaps {near[0].NameIn(label.Market)} is meant. If not, ask the supplier for the INCI name.");
     }
 
     // Names that are known and are not those that a label of this market carries.
     private static void Foreign(CheckCase label, IngredientListRead list)
     {
         var naming = IngredientNaming.Of(label.Market);
-        foreach (var scent in list.Items.Where(i => naming.NamesScent && i.Known is { Us: "Fragrance" } && !Holds(i.Name, "parfum") && !Holds(i.Name, "aroma")))
+        foreach (var scent in list.Items
+            .Where(i => naming.NamesScent && i.Known is { Us: "Fragrance" } && !Holds(i.Name, "parfum") && !Holds(i.Name, "aroma")))
             label.Tell("ingredients.name-foreign/parfum", scent.Name, scent.Name);
-        foreach (var colour in list.Items.Where(i => naming.NumbersColours && i.Known is { IsColourant: true, ColourIndex.Length: > 0 } known && !Holds(i.Name, "ci ") && !Holds(i.Name, "ci7") && !known.ColourIndex.Any(c => Holds(i.Name, Digits(c)))))
+        foreach (var colour in list.Items
+            .Where(i => naming.NumbersColours
+                && i.Known is { IsColourant: true, ColourIndex.Length: > 0 } known
+                && !Holds(i.Name, "ci ")
+                && !Holds(i.Name, "ci7") && !known.ColourIndex.Any(c => Holds(i.Name, Digits(c)))))
         {
             var certified = label.Dictionary.Colours.Find(colour.Known!) is { Certified: true };
-            label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name, string.Join(" or ", colour.Known!.ColourIndex));
+            label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name,
+                string.Join(" or ", colour.Known!.ColourIndex));
         }
-        var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known)).ToArray();
-        foreach (var plant in foreign.Where(i => IsBotanicalWithoutSpecies(i, naming) && label.Binding("ingredients.name-foreign/botanical") is not null))
+        var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known))
+            .ToArray();
+        foreach (var plant in foreign.Where(i => IsBotanicalWithoutSpecies(i, naming)
+            && label.Binding("ingredients.name-foreign/botanical") is not null))
             label.Tell("ingredients.name-foreign/botanical", plant.Name, plant.Name, naming.NameOf(plant.Known!));
-        foreign = [.. foreign.Where(i => !IsBotanicalWithoutSpecies(i, naming) || label.Binding("ingredients.name-foreign/botanical") is null)];
+        foreign = [
+            .. foreign.Where(i => !IsBotanicalWithoutSpecies(i, naming) || label.Binding("ingredients.name-foreign/botanical") is null)];
         if (foreign.Length > 0)
-            label.Tell("ingredients.name-foreign", "ingredients", string.Join(", ", foreign.Select(i => i.Name)), string.Join(", ", foreign.Select(i => naming.NameOf(i.Known!)).Distinct()));
-        var everyday = list.Items.Where(i => i.Known is { IsColourant: false } known && !Saponified().IsMatch(i.Name) && naming.IsEveryday(i.Name, i.IsKitchenName, known)).ToArray();
+            label.Tell("ingredients.name-foreign", "ingredients", string.Join(", ", foreign.Select(i => i.Name)),
+                string.Join(", ", foreign.Select(i => naming.NameOf(i.Known!)).Distinct()));
+        var everyday = list.Items
+            .Where(i => i.Known is { IsColourant: false } known
+                && !Saponified().IsMatch(i.Name)
+                && naming.IsEveryday(i.Name, i.IsKitchenName, known)).ToArray();
         if (everyday.Length > 0)
-            label.Tell("ingredients.name-everyday", "ingredients", string.Join(", ", everyday.Select(i => i.Name)), string.Join(", ", everyday.Select(i => naming.NameOf(i.Known!)).Distinct()));
+            label.Tell("ingredients.name-everyday", "ingredients", string.Join(", ", everyday.Select(i => i.Name)),
+                string.Join(", ", everyday.Select(i => naming.NameOf(i.Known!)).Distinct()));
     }
 
     // Genus and species are the first two words of a plant's INCI name.
@@ -115,14 +138,17 @@ internal static partial class IngredientChecks
         var text = label.Label.Text.Text;
         var after = text[list.Span.End..Math.Min(text.Length, list.Span.End + MostAfter)];
         var read = list.Items.Select(i => i.Known?.Key).ToHashSet();
-        var names = after.Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Where(p => IsFormalName(p, read, label.Dictionary)).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
+        var names = after.Split(Separators, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .Where(p => IsFormalName(p, read, label.Dictionary)).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
         if (names.Length >= FewestAfter && label.Label.OtherLists.IsEmpty)
             label.Tell("ingredients.list-goes-on", "ingredients", list.Items[^1].Name, string.Join(", ", names));
     }
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
     private static bool IsFormalName(string name, HashSet<string?> read, IngredientDictionary dictionary) =>
-        dictionary.Find(name) is { } known && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, name, StringComparison.OrdinalIgnoreCase));
+        dictionary.Find(name) is { } known
+            && !read.Contains(known.Key)
+            && !known.Everyday.Any(e => string.Equals(e, name, StringComparison.OrdinalIgnoreCase));
 
     private static string Digits(ColourIndexNumber number) => string.Concat(number.ToString().Where(char.IsDigit));
 

@@ -6,13 +6,15 @@ using LabelForge.Quantities;
 
 namespace LabelForge.Checks.Subjects;
 
-/// <summary>The net quantity: whether it is there, in the systems that the market asks for, agreeing, unqualified, and no more than a piece holds.</summary>
+/// <summary>The net quantity: whether it is there, in the systems that the market asks for,
+/// agreeing, unqualified, and no more than a piece holds.</summary>
 internal static partial class NetQuantityChecks
 {
     public static void Check(CheckCase label)
     {
         if (label.Product is { } product && product.Batch.Recipe.Net?.Mass is { } net && net > product.Batch.PerPiece)
-            label.Tell("net-quantity.overstated", product.Batch.Recipe.File, net, Mass.FromGrams(Math.Floor(product.Batch.PerPiece.Grams * 10) / 10));
+            label.Tell("net-quantity.overstated", product.Batch.Recipe.File, net,
+                Mass.FromGrams(Math.Floor(product.Batch.PerPiece.Grams * 10) / 10));
         if (label.Label.NetQuantity is not { } read)
         {
             label.Tell("net-quantity.missing", label.Where);
@@ -26,12 +28,14 @@ internal static partial class NetQuantityChecks
     {
         // In another statement that says net, or in any where one system is enough.
         var both = label.Market.Ways.NetQuantity != "metric";
-        var all = label.Label.NetQuantities.Where(q => !both || q.SaysNet || ReferenceEquals(q, read)).SelectMany(q => q.Quantities).ToArray();
+        var all = label.Label.NetQuantities.Where(q => !both || q.SaysNet || ReferenceEquals(q, read)).SelectMany(q => q.Quantities)
+            .ToArray();
         var customary = read.In(MeasureSystem.Customary) ?? (both ? all.FirstOrDefault(q => q.System == MeasureSystem.Customary) : null);
         var metric = read.In(MeasureSystem.Metric) ?? all.FirstOrDefault(q => q.System == MeasureSystem.Metric);
         if (metric is null || (both && customary is null))
         {
-            label.Tell("net-quantity.one-system-only", read.Written, read.Written, metric is not null ? "metric" : "US customary", Whole(read.Quantities[0], label));
+            label.Tell("net-quantity.one-system-only", read.Written, read.Written, metric is not null ? "metric" : "US customary",
+                Whole(read.Quantities[0], label));
             return;
         }
         if (customary is not null && customary.IsVolume != metric.IsVolume)
@@ -40,7 +44,8 @@ internal static partial class NetQuantityChecks
             return;
         }
         if (customary is not null)
-            Compare(read, both ? read.Quantities.Where(q => q.System == MeasureSystem.Customary).DefaultIfEmpty(customary) : [customary], metric, label);
+            Compare(read, both ? read.Quantities.Where(q => q.System == MeasureSystem.Customary).DefaultIfEmpty(customary) : [customary],
+                metric, label);
         if (read.OuncesAreFluid)
             label.Tell("net-quantity.unit", read.Written, read.Written, Whole(metric, label));
         // Viscous products go by volume in Canada (C.R.C., c. 417, s. 21); where no rule says so they go by weight.
@@ -60,13 +65,20 @@ internal static partial class NetQuantityChecks
         {
             // Where the metric figure alone binds, ounces beside it may be those of the Commonwealth.
             var found = QuantityAgreement.Between(one, metric);
-            if (label.Market.Ways.NetQuantity == "metric" && (found == Agreement.CutShort || QuantityAgreement.BetweenImperial(one, metric) != Agreement.Disagree))
+            if (label.Market.Ways.NetQuantity == "metric"
+                && (found == Agreement.CutShort || QuantityAgreement.BetweenImperial(one, metric) != Agreement.Disagree))
                 found = Agreement.Agree;
             var told = found switch
             {
-                Agreement.CutShort => label.Tell("net-quantity.systems-disagree/cut", read.Written, read.Written, Written(one), Exact(one, metric), Written(metric), Whole(metric, label)),
-                Agreement.Disagree => label.Tell("net-quantity.systems-disagree", read.Written, read.Written, Written(one), Exact(one, metric), Written(metric), Whole(one.Metric <= metric.Metric ? one : metric, label)),
-                Agreement.RoundedUp => label.Tell("net-quantity.rounded-up", read.Written, Written(one), Exact(one, metric), Written(metric), Whole(one, label)),
+                Agreement.CutShort =>
+                    label.Tell("net-quantity.systems-disagree/cut", read.Written, read.Written, Written(one), Exact(one, metric),
+                        Written(metric), Whole(metric, label)),
+                Agreement.Disagree =>
+                    label.Tell("net-quantity.systems-disagree", read.Written, read.Written, Written(one), Exact(one, metric),
+                        Written(metric), Whole(one.Metric <= metric.Metric ? one : metric, label)),
+                Agreement.RoundedUp =>
+                    label.Tell("net-quantity.rounded-up", read.Written, Written(one), Exact(one, metric), Written(metric),
+                        Whole(one, label)),
                 _ => false,
             };
             if (told)
@@ -81,13 +93,17 @@ internal static partial class NetQuantityChecks
         if (label.Label.Own is null && Qualifier().Match(around) is { Success: true } word)
             label.Tell("net-quantity.overstated/words", read.Written, read.Written, word.Value.ToLowerInvariant());
         if (!read.Quantities[0].IsVolume && !(read.SaysNet && read.SaysWeight))
-            label.Tell("net-quantity.form", read.Written, read.Written, "a weight is told as net weight", "Begin it with Net Wt", "(j)(2)");
+            label.Tell("net-quantity.form", read.Written, read.Written, "a weight is told as net weight", "Begin it with Net Wt",
+                "(j)(2)");
         if (read.Quantities[0].IsVolume && read.SaysWeight && !read.OuncesAreFluid)
-            label.Tell("net-quantity.form", read.Written, read.Written, "a volume is no weight", "Leave out Wt: a volume stands by itself, or after Net or Net contents", "(b), (j)(2)");
+            label.Tell("net-quantity.form", read.Written, read.Written, "a volume is no weight",
+                "Leave out Wt: a volume stands by itself, or after Net or Net contents", "(b), (j)(2)");
         var soap = label.SoldAs == Recipes.SoldAs.Soap;
         var most = label.Rules.FigureIfAny(soap ? "net-quantity.decimals-soap" : "net-quantity.decimals")?.Figure;
-        if (read.Quantities.SelectMany(q => q.Measures).Any(m => m.System == MeasureSystem.Customary && m.Places > most && !IsFraction(m, read)))
-            label.Tell(soap ? "net-quantity.form/soap" : "net-quantity.form", read.Written, read.Written, $"a decimal fraction has more than {most:0} places", $"Cut it to {most:0} places", "(d)");
+        if (read.Quantities.SelectMany(q => q.Measures)
+            .Any(m => m.System == MeasureSystem.Customary && m.Places > most && !IsFraction(m, read)))
+            label.Tell(soap ? "net-quantity.form/soap" : "net-quantity.form", read.Written, read.Written,
+                $"a decimal fraction has more than {most:0} places", $"Cut it to {most:0} places", "(d)");
     }
 
     private static bool IsFraction(ReadMeasure measure, NetQuantityRead read) => read.Written.Contains('/') && measure.Places == 2;
@@ -108,11 +124,16 @@ internal static partial class NetQuantityChecks
         }
     }
 
-    private static string Written(ReadQuantity quantity) => string.Join(" ", quantity.Measures.Select(m => FormattableString.Invariant($"{m.Figure:0.####} {(quantity.IsVolume && m.Unit == "oz" ? "fl oz" : m.Unit)}")));
+    private static string Written(ReadQuantity quantity) =>
+        string.Join(" ",
+            quantity.Measures
+                .Select(
+                    m => FormattableString.Invariant($"{m.Figure:0.####} {(quantity.IsVolume && m.Unit == "oz" ? "fl oz" : m.Unit)}")));
 
     private static string Exact(ReadQuantity customary, ReadQuantity metric) =>
         FormattableString.Invariant($"{customary.Metric / ReadMeasure.SizeOf(metric.LastUnit):0.###} {metric.LastUnit}");
 
-    [GeneratedRegex(@"\b(?:approx(?:imately)?|about|minimum|at least|not less than|up to|jumbo|giant|full|when packed|generous|est(?:imated)?(?!\.?\s+(?:\d{4}|[MDCLXVI]{3,})\b))(?=[\s.:]|$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:approx(?:imately)?|about|minimum|at least|not less than|up to|jumbo|giant|full|when "
+        + @"packed|generous|est(?:imated)?(?!\.?\s+(?:\d{4}|[MDCLXVI]{3,})\b))(?=[\s.:]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex Qualifier();
 }

@@ -8,7 +8,8 @@ namespace LabelForge.Checks.Subjects;
 /// The order of the ingredients: by what is proved of the composition where it is known, else as far as the names tell. What
 /// can only be a trace does not stand first.
 /// </summary>
-/// <remarks>Ingredients go by descending predominance; colour additives, and what is 1 percent or less, may follow in any order (21 CFR 701.3(a), (f)).</remarks>
+/// <remarks>Ingredients go by descending predominance; colour additives, and what is 1 percent or
+/// less, may follow in any order (21 CFR 701.3(a), (f)).</remarks>
 internal static class OrderChecks
 {
     private const int FewestForAlphabet = 6;
@@ -31,9 +32,12 @@ internal static class OrderChecks
         var listed = label.Dictionary.Colours;
         if (Trace(items[0], listed) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
             label.Tell("ingredients.order/first", "ingredients", items[0].Name, bulk.Name, what);
-        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1)).FirstOrDefault(p => Trace(p.item, listed) is not null && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
+        else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1))
+            .FirstOrDefault(p => Trace(p.item, listed) is not null
+                && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
             label.Tell("ingredients.order/early", "ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early, listed)!);
-        else if (items.Length >= FewestForAlphabet && items.Zip(items.Skip(1)).All(p => string.Compare(p.First.Name, p.Second.Name, StringComparison.OrdinalIgnoreCase) < 0))
+        else if (items.Length >= FewestForAlphabet
+            && items.Zip(items.Skip(1)).All(p => string.Compare(p.First.Name, p.Second.Name, StringComparison.OrdinalIgnoreCase) < 0))
             label.Tell("ingredients.order/alphabet", "ingredients");
     }
 
@@ -54,5 +58,6 @@ internal static class OrderChecks
     // What makes up the body of a product.
     private static bool IsBulk(IngredientRead item) => item.Known is { Roles: [var main, ..] } known
         && (known.Us == "Water" || main is IngredientRole.Base or IngredientRole.Soap or IngredientRole.Surfactant or IngredientRole.Wax
-            || (main == IngredientRole.Emollient && known.Group == "oils-and-butters") || (main == IngredientRole.Humectant && known.Us == "Glycerin"));
+            || (main == IngredientRole.Emollient && known.Group == "oils-and-butters")
+            || (main == IngredientRole.Humectant && known.Us == "Glycerin"));
 }

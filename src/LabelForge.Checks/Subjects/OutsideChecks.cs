@@ -3,7 +3,8 @@ namespace LabelForge.Checks.Subjects;
 /// <summary>What no label shows and the market asks for all the same.</summary>
 internal static class OutsideChecks
 {
-    private static readonly string[] Rules = ["outside.safety-report", "outside.product-file", "outside.notification", "outside.hotlist", "outside.quebec"];
+    private static readonly string[] Rules = ["outside.safety-report", "outside.product-file", "outside.notification", "outside.hotlist",
+        "outside.quebec"];
 
     public static void Check(CheckCase label)
     {

@@ -32,5 +32,8 @@ internal static class PreservationChecks
 
     // Water itself, and what is nearly all water: flower waters, juices and milks.
     private static bool IsWatery(Ingredient? entry) =>
-        entry is not null && (entry.Us == "Water" || entry.Us.EndsWith(" Water", StringComparison.Ordinal) || entry.Us.EndsWith(" Juice", StringComparison.Ordinal) || entry.Us is "Goat Milk" or "Milk");
+        entry is not null
+            && (entry.Us == "Water"
+                || entry.Us.EndsWith(" Water", StringComparison.Ordinal)
+                || entry.Us.EndsWith(" Juice", StringComparison.Ordinal) || entry.Us is "Goat Milk" or "Milk");
 }

@@ -16,13 +16,16 @@ internal static class ReadingChecks
         foreach (var unseen in label.Label.Text.Unseen)
             label.Tell("reading.unseen", $"page {unseen.Page}", Shortened(unseen.Words), unseen.Why);
         if (!label.Label.OtherLists.IsEmpty)
-            label.Tell("reading.several-labels", label.Where, label.Label.OtherLists.Length + 1, Shortened(string.Join(", ", label.Label.OtherLists[0].Items.Select(i => i.Name))));
+            label.Tell("reading.several-labels", label.Where, label.Label.OtherLists.Length + 1,
+                Shortened(string.Join(", ", label.Label.OtherLists[0].Items.Select(i => i.Name))));
         else if (!label.Label.Others.IsEmpty)
-            label.Tell("reading.several-labels/each", label.Where, label.Label.Others.Length + 1, string.Join("; ", label.Label.Others.Select(Title)));
+            label.Tell("reading.several-labels/each", label.Where, label.Label.Others.Length + 1,
+                string.Join("; ", label.Label.Others.Select(Title)));
         foreach (var list in label.Label.Strays.Where(s => s.Kind == StrayKind.Ingredients))
             label.Tell("reading.not-understood/ingredients", Shortened(list.Words), Shortened(list.Words));
         // In the languages that have a grammar claims are judged; of the others the words are shown.
-        foreach (var language in label.Label.Strays.Where(s => s.Kind == StrayKind.Sentence && SentenceGrammar.All.All(g => g.Language != s.Language)).GroupBy(s => s.Language))
+        foreach (var language in label.Label.Strays
+            .Where(s => s.Kind == StrayKind.Sentence && SentenceGrammar.All.All(g => g.Language != s.Language)).GroupBy(s => s.Language))
             label.Tell("reading.not-judged", Shortened(language.First().Words), Quoted(language.Select(s => s.Words)), Name(language.Key));
         Unknown(label);
     }
@@ -30,9 +33,11 @@ internal static class ReadingChecks
     private static void Unknown(CheckCase label)
     {
         var strays = label.Label.Strays.Where(s => s.Kind is StrayKind.Unknown or StrayKind.OtherLanguage || MayPromise(s)).ToArray();
-        var language = strays.Where(s => s.Kind == StrayKind.OtherLanguage).GroupBy(s => s.Language).OrderByDescending(g => g.Count()).FirstOrDefault()?.Key;
+        var language = strays.Where(s => s.Kind == StrayKind.OtherLanguage).GroupBy(s => s.Language).OrderByDescending(g => g.Count())
+            .FirstOrDefault()?.Key;
         if (strays.Length > 0)
-            label.Tell("reading.not-understood", Shortened(strays[0].Words), Quoted(strays.Select(s => s.Words)), language is null ? "" : $" They seem to be {Name(language)}.");
+            label.Tell("reading.not-understood", Shortened(strays[0].Words), Quoted(strays.Select(s => s.Words)),
+                language is null ? "" : $" They seem to be {Name(language)}.");
         var names = label.Label.Strays.Where(s => s.Kind == StrayKind.Name).Select(s => s.Words)
             .Concat(label.Label.Strays.Where(s => s.Kind == StrayKind.Partly && !MayPromise(s)).SelectMany(s => s.Unknown)).ToArray();
         if (names.Length > 0)
@@ -40,8 +45,9 @@ internal static class ReadingChecks
     }
 
     // Something is done, and what it is done to is not known: "Hilft gegen Zorbitose".
-    private static bool MayPromise(StrayWords stray) => stray.Kind == StrayKind.Partly && WordLists.Acts(stray.Words, stray.Language!) is { } act
-        && stray.Unknown.Any(w => stray.Words.IndexOf(w, StringComparison.Ordinal) > act.Start);
+    private static bool MayPromise(StrayWords stray) =>
+        stray.Kind == StrayKind.Partly && WordLists.Acts(stray.Words, stray.Language!) is { } act
+            && stray.Unknown.Any(w => stray.Words.IndexOf(w, StringComparison.Ordinal) > act.Start);
 
     private static string Title(LabelStatement of) => of.Identity?.Written ?? of.NetQuantity?.Written ?? "a label without a name";
 

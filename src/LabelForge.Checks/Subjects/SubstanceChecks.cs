@@ -30,7 +30,8 @@ internal static partial class SubstanceChecks
     private static void OfComposition(CheckCase label, RecipeFacts facts, SubstanceTable table)
     {
         var touched = facts.Finished.Substances
-            .SelectMany(s => table.Of(s.Name, s.Entry).Where(r => r.From is null || r.From <= label.Rules.Day).Select(r => new Hit(s, r, ProductGroup.Covers(facts.Kind, r.Groups))))
+            .SelectMany(s => table.Of(s.Name, s.Entry).Where(r => r.From is null || r.From <= label.Rules.Day)
+                .Select(r => new Hit(s, r, ProductGroup.Covers(facts.Kind, r.Groups))))
             .ToArray();
         var told = new HashSet<(string, string)>();
         foreach (var hit in touched)
@@ -78,7 +79,9 @@ internal static partial class SubstanceChecks
             case SubstanceVerdict.Condition when covers != Applies.No:
                 Tell("substance.condition", share.Name, rule.Words, rule.Citation);
                 break;
-            case SubstanceVerdict.Warning when covers != Applies.No && share.High.Percent > (rule.Most?.Percent ?? 0) && !Says(label, rule.Words):
+            case SubstanceVerdict.Warning when covers != Applies.No
+                && share.High.Percent > (rule.Most?.Percent ?? 0)
+                && !Says(label, rule.Words):
                 var certain = share.Low.Percent > (rule.Most?.Percent ?? 0) || (rule.Most is null && share.IsThere);
                 Tell(certain ? "warning.missing" : "warning.missing/perhaps", share.Name, rule.Words, rule.Citation);
                 break;
@@ -91,12 +94,21 @@ internal static partial class SubstanceChecks
         foreach (var item in label.Label.Names)
         {
             // Of the colours that nobody here uses only the numbers are held.
-            if (item.Known is null && !table.Colours.IsEmpty && ColourNumber().Match(item.Name) is { Success: true } number && !table.Colours.Contains(ColourIndexNumber.Parse(number.Groups["digits"].Value).Value))
-                label.TellBy(Basis.Text, "colour.not-permitted/unlisted", item.Name, item.Name, "Regulation (EC) No 1223/2009, Annex IV, does not list it");
+            if (item.Known is null
+                && !table.Colours.IsEmpty
+                && ColourNumber().Match(item.Name) is { Success: true } number
+                && !table.Colours.Contains(ColourIndexNumber.Parse(number.Groups["digits"].Value).Value))
+                label.TellBy(Basis.Text, "colour.not-permitted/unlisted", item.Name, item.Name,
+                    "Regulation (EC) No 1223/2009, Annex IV, does not list it");
             foreach (var rule in table.Of(item.Name, item.Known).Where(r => r.From is null || r.From <= label.Rules.Day))
             {
-                var covers = label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups) : rule.Groups.Contains("all") ? Applies.Yes : Applies.Perhaps;
-                if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition && covers != Applies.No)
+                var covers = label.Kind is { } kind
+                    ? ProductGroup.Covers(kind, rule.Groups)
+                    : rule.Groups.Contains("all")
+                    ? Applies.Yes
+                    : Applies.Perhaps;
+                if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition
+                    && covers != Applies.No)
                     conditions.Add(item.Name);
                 else
                     OneNamed(label, item.Name, rule, covers);
@@ -109,7 +121,8 @@ internal static partial class SubstanceChecks
     private static void OneNamed(CheckCase label, string name, SubstanceRule rule, Applies covers)
     {
         var kind = label.Kind?.Name.ToLowerInvariant() ?? "product";
-        void Tell(string id, params object[] arguments) => label.TellBy(rule.Basis, id, id.StartsWith("warning", StringComparison.Ordinal) ? "warnings" : name, arguments);
+        void Tell(string id, params object[] arguments) =>
+        label.TellBy(rule.Basis, id, id.StartsWith("warning", StringComparison.Ordinal) ? "warnings" : name, arguments);
         switch (rule.Verdict, covers)
         {
             case (SubstanceVerdict.Prohibited, Applies.Yes):
@@ -140,18 +153,22 @@ internal static partial class SubstanceChecks
     internal static string Percent(decimal percent) => percent.ToString("0.######", CultureInfo.InvariantCulture) + " %";
 
     /// <summary>A share in percent that was worked out, rounded for a sentence.</summary>
-    /// <remarks>What the last places of the arithmetic leave is cut off first, so that a share on the edge is told alike whichever way it was reached.</remarks>
+    /// <remarks>What the last places of the arithmetic leave is cut off first, so that a share on
+    /// the edge is told alike whichever way it was reached.</remarks>
     internal static string Rounded(decimal percent, int places) => Percent(Math.Round(Math.Round(percent, 12), places));
 
     private static bool Says(CheckCase label, string words) => new SetWords(label.Label.Cautions).Have(words);
 
     private static string Here(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here" : "substance.prohibited/here";
 
-    private static string HerePerhaps(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here-perhaps" : "substance.prohibited/here-perhaps";
+    private static string HerePerhaps(SubstanceRule rule) =>
+        rule.List == "IV" ? "colour.not-permitted/here-perhaps" : "substance.prohibited/here-perhaps";
 
     /// <summary>The facts that settle whether a product is one of a row's, as a fix names them; empty where none does.</summary>
     internal static string Settles(ProductKind kind, SubstanceRule rule) =>
-        ProductGroup.Open(kind, rule.Groups).ToArray() is { Length: > 0 } open ? $" by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open)} (yes or no)" : "";
+        ProductGroup.Open(kind, rule.Groups).ToArray() is { Length: > 0 } open
+            ? $" by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open)} (yes or no)"
+            : "";
 
     private static string Only(SubstanceRule rule) => $"permitted only in: {Groups(rule)}{Words(rule)}";
 

@@ -43,20 +43,26 @@ internal static class SubstanceLimits
             return;
         }
         var names = string.Join(" and ", counted.Select(h => h.Share.Name).Distinct());
-        var countedAs = rule.CountedAs is { } substance && !counted.All(h => string.Equals(h.Share.Name, substance, StringComparison.OrdinalIgnoreCase)) ? $", counted as {substance}" : "";
+        var countedAs = rule.CountedAs is { } substance
+            && !counted.All(h => string.Equals(h.Share.Name, substance, StringComparison.OrdinalIgnoreCase))
+            ? $", counted as {substance}"
+            : "";
         var scope = Scope(rule);
         var from = string.Join(", ", counted.SelectMany(h => h.Share.Sources).Select(s => s.Material).Distinct());
         var certain = low > limit && rule.Verdict == SubstanceVerdict.AtMost && counted[0].Covers == Applies.Yes;
         if (!told.Add(($"limit {names} {certain}", rule.Citation + limit)))
             return;
         if (certain)
-            label.TellBy(rule.Basis, "substance.over-limit", facts.Batch.Recipe.File, names, Shown(low), countedAs, SubstanceChecks.Percent(limit), scope, from, rule.Citation);
+            label.TellBy(rule.Basis, "substance.over-limit", facts.Batch.Recipe.File, names, Shown(low), countedAs,
+                SubstanceChecks.Percent(limit), scope, from, rule.Citation);
         else
-            label.TellBy(rule.Basis, "substance.over-limit/unproven", facts.Batch.Recipe.File, names, Shown(high), countedAs, SubstanceChecks.Percent(limit), scope, Ask(rule, counted, low, facts.Kind), rule.Citation);
+            label.TellBy(rule.Basis, "substance.over-limit/unproven", facts.Batch.Recipe.File, names, Shown(high), countedAs,
+                SubstanceChecks.Percent(limit), scope, Ask(rule, counted, low, facts.Kind), rule.Citation);
     }
 
     // Below the limit by the recipe, and not as far as the workshop's scale can tell.
-    private static void Weighed(SubstanceRule rule, Hit[] counted, decimal high, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
+    private static void Weighed(SubstanceRule rule, Hit[] counted, decimal high, CheckCase label, RecipeFacts facts,
+        HashSet<(string, string)> told)
     {
         if (rule.Verdict != SubstanceVerdict.AtMost || high == 0 || ScaleError.Of(facts.Finished) is not { } error)
             return;
@@ -66,7 +72,8 @@ internal static class SubstanceLimits
         if (most > limit && told.Add(($"scale {names}", rule.Citation + limit)))
         {
             label.TellBy(rule.Basis, "scale.limit-open/substance", facts.Batch.Recipe.File,
-                names, Shown(high), Shown(most), SubstanceChecks.Percent(limit) + Scope(rule), $"{error.Step.Grams.ToString("0.####", CultureInfo.InvariantCulture)} g", rule.Citation);
+                names, Shown(high), Shown(most), SubstanceChecks.Percent(limit) + Scope(rule),
+                $"{error.Step.Grams.ToString("0.####", CultureInfo.InvariantCulture)} g", rule.Citation);
         }
     }
 
@@ -82,8 +89,14 @@ internal static class SubstanceLimits
         var limit = rule.Most!.Value.Percent;
         var open = counted.SelectMany(h => h.Share.Sources.Where(s => !s.IsKnown).Select(s => (h.Share.Name, Source: s))).ToArray();
         if (open.Length == 0 || low > limit)
-            return rule.Verdict == SubstanceVerdict.AtMostIf ? $"Settle whether {rule.Words}; if so, use less." : $"Settle whether this product is one of those{SubstanceChecks.Settles(kind, rule)}, and what the limit counts; if so, use less.";
-        if (open is [var only] && counted is [var hit] && hit.Share.Sources.Length == 1 && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.Share.Fraction > 0)
+            return rule.Verdict == SubstanceVerdict.AtMostIf
+                ? $"Settle whether {rule.Words}; if so, use less."
+                : $"Settle whether this product is one of those{SubstanceChecks.Settles(kind, rule)}, and what the limit counts; if "
+                    + $"so, use less.";
+        if (open is [var only]
+            && counted is [var hit]
+            && hit.Share.Sources.Length == 1
+            && CountedAs.Share(only.Name, rule.CountedAs) is { } factor && only.Source.Share.Fraction > 0)
         {
             var most = limit / factor / only.Source.Share.Fraction;
             return $"Ask the supplier of {only.Source.Material} how much {only.Name} it holds: up to {SubstanceChecks.Percent(Math.Floor(most * 1000) / 1000)} of the material keeps the limit.";

@@ -16,12 +16,14 @@ internal static partial class TotalChecks
     public static void Check(CheckCase label)
     {
         var text = label.Label.Text.Text;
-        if (Each().Match(text) is not { Success: true } each || Count().Matches(text).Select(Number).FirstOrDefault(n => n > 1) is not (> 1 and var pieces))
+        if (Each().Match(text) is not { Success: true } each
+            || Count().Matches(text).Select(Number).FirstOrDefault(n => n > 1) is not (> 1 and var pieces))
             return;
         var one = Figure(each);
         if (Total().Match(text) is not { Success: true } total)
         {
-            label.Tell(label.SoldAs == Recipes.SoldAs.Soap ? "net-quantity.missing/total" : "net-quantity.missing/total-cosmetic", each.Value.Trim(), pieces, each.Value.Trim());
+            label.Tell(label.SoldAs == Recipes.SoldAs.Soap ? "net-quantity.missing/total" : "net-quantity.missing/total-cosmetic",
+                each.Value.Trim(), pieces, each.Value.Trim());
             return;
         }
         if (Kinds(text, each, total) is { Length: > 1 } kinds)
@@ -31,7 +33,8 @@ internal static partial class TotalChecks
         }
         var (sum, most) = (pieces * one, pieces * Step(each) * Rounding + Step(total) * Rounding);
         if (Math.Abs(Figure(total) - sum) > most)
-            label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), pieces, Shown(one, each), Shown(sum, each), Shown(Figure(total), total));
+            label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), pieces, Shown(one, each), Shown(sum, each),
+                Shown(Figure(total), total));
     }
 
     // What differs stands by name, parted by semicolons, and the total is of all of them.
@@ -49,7 +52,8 @@ internal static partial class TotalChecks
     }
 
     // "2 soap bars" by the noun, else "1 Moss Wall, 2 Sea Lavender" by the numbers that stand before names.
-    private static int Number(string before) => Count().Match(before) is { Success: true } count ? Number(count) : Named().Matches(before).Sum(Number);
+    private static int Number(string before) =>
+        Count().Match(before) is { Success: true } count ? Number(count) : Named().Matches(before).Sum(Number);
 
     private static int Number(Match match) => int.Parse(match.Groups["n"].Value, CultureInfo.InvariantCulture);
 
@@ -58,17 +62,22 @@ internal static partial class TotalChecks
         var sum = kinds.Sum(k => k.Sum);
         // Where a part has no figure that is read here, nothing is known of the sum.
         if (kinds.All(k => k.Sum > 0) && Math.Abs(Figure(total) - sum) > kinds.Sum(k => k.Most) + Step(total) * Rounding)
-            label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), kinds.Length, "what is in it", Shown(sum, total), Shown(Figure(total), total));
+            label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), kinds.Length, "what is in it",
+                Shown(sum, total), Shown(Figure(total), total));
     }
 
     private static decimal Figure(Match match) =>
-        decimal.Parse(match.Groups["figure"].Value.Replace(',', '.'), CultureInfo.InvariantCulture) * (match.Groups["unit"].Value.ToUpperInvariant() is "KG" or "L" ? 1000m : 1m);
+        decimal.Parse(match.Groups["figure"].Value.Replace(',', '.'),
+            CultureInfo.InvariantCulture) * (match.Groups["unit"].Value.ToUpperInvariant() is "KG" or "L" ? 1000m : 1m);
 
     private static decimal Step(Match match) =>
-        (match.Groups["figure"].Value.IndexOfAny(['.', ',']) is >= 0 and var point ? (decimal)Math.Pow(10, point + 1 - match.Groups["figure"].Value.Length) : 1m) * (match.Groups["unit"].Value.ToUpperInvariant() is "KG" or "L" ? 1000m : 1m);
+        (match.Groups["figure"].Value.IndexOfAny(['.', ',']) is >= 0 and var point
+            ? (decimal)Math.Pow(10, point + 1 - match.Groups["figure"].Value.Length)
+            : 1m) * (match.Groups["unit"].Value.ToUpperInvariant() is "KG" or "L" ? 1000m : 1m);
 
     private static string Shown(decimal figure, Match match) =>
-        figure.ToString("0.###", CultureInfo.InvariantCulture) + (match.Groups["unit"].Value.EndsWith("g", StringComparison.OrdinalIgnoreCase) ? " g" : " mL");
+        figure.ToString("0.###",
+            CultureInfo.InvariantCulture) + (match.Groups["unit"].Value.EndsWith("g", StringComparison.OrdinalIgnoreCase) ? " g" : " mL");
 
     [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\s*\)?\s*each\b", RegexOptions.IgnoreCase)]
     private static partial Regex Each();

@@ -4,7 +4,8 @@ using LabelForge.Ingredients;
 
 namespace LabelForge.Checks.Subjects;
 
-/// <summary>Warnings that a product's kind or ingredients call for, the languages they stand in, and substances named that may not be used at all.</summary>
+/// <summary>Warnings that a product's kind or ingredients call for, the languages they stand in,
+/// and substances named that may not be used at all.</summary>
 internal static partial class WarningChecks
 {
     public static void Check(CheckCase label)
@@ -50,7 +51,8 @@ internal static partial class WarningChecks
         string[] other =
         [
             .. warning.Signal is { } signal && !said.Have(signal) ? [$"{signal}:"] : Array.Empty<string>(),
-            .. warning.Parts.Where(p => IsWanted(p, text, label) && !p.Exact.IsEmpty && !p.Exact.Any(said.Have)).Select(p => $"{p.Exact[0]}."),
+            .. warning.Parts.Where(p => IsWanted(p, text, label) && !p.Exact.IsEmpty && !p.Exact.Any(said.Have))
+                .Select(p => $"{p.Exact[0]}."),
         ];
         if (other.Length > 0)
             label.Tell("warning.missing/set-words", "warnings", string.Join(" ", other), citation);
@@ -60,11 +62,13 @@ internal static partial class WarningChecks
         part.Unless?.IsMatch(text) != true && !part.Facts.Any(f => f.Frees(label.IsSo(f.Fact)) == true)
         && (part.OnlyWith is null || label.Names.Count == 0 || label.Names.Any(n => Fits(part.OnlyWith, n)));
 
-    private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) => pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
+    private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) =>
+        pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
 
     [GeneratedRegex(@"safety\s+of\s+this\s+product\s+has\s+not\s+been\s+determined", RegexOptions.IgnoreCase)]
     private static partial Regex NotDetermined();
 
-    [GeneratedRegex(@"\bfor\s+professional\s+(?:salon\s+)?use\b|\bprofessional\s+use\s+only\b|\blicensed\s+professionals?\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\bfor\s+professional\s+(?:salon\s+)?use\b|\bprofessional\s+use\s+only\b|\blicensed\s+professionals?\b",
+        RegexOptions.IgnoreCase)]
     private static partial Regex ProfessionalUse();
 }

@@ -3,7 +3,8 @@ using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Words;
 
-/// <summary>A label's words as they are looked through for claims: without accents, sentence by sentence, each in the language that it seems to be in.</summary>
+/// <summary>A label's words as they are looked through for claims: without accents, sentence by
+/// sentence, each in the language that it seems to be in.</summary>
 internal sealed class ClaimText
 {
     private readonly Lazy<ImmutableArray<int>> ofAll;
@@ -38,7 +39,8 @@ internal sealed class ClaimText
     }
 
     /// <summary>Whether any sentence may be in a language.</summary>
-    public bool MayBe(string language) => (languages ??= [.. Sentences().SelectMany(s => GrammarsOf(s.Start, s.End)).Select(g => g.Language)]).Contains(language);
+    public bool MayBe(string language) =>
+        (languages ??= [.. Sentences().SelectMany(s => GrammarsOf(s.Start, s.End)).Select(g => g.Language)]).Contains(language);
 
     private IEnumerable<WordSpan> Sentences()
     {
@@ -62,7 +64,8 @@ internal sealed class ClaimText
         return new(this, from, to, start, start + length);
     }
 
-    /// <summary>The grammars of the languages that a sentence may be in: those whose small words it has most of; where it has none, those of the whole text.</summary>
+    /// <summary>The grammars of the languages that a sentence may be in: those whose small words
+    /// it has most of; where it has none, those of the whole text.</summary>
     public ImmutableArray<SentenceGrammar> GrammarsOf(int from, int to)
     {
         if (grammars.TryGetValue(from, out var known))

@@ -20,7 +20,9 @@ internal static class DenialPattern
     private static readonly string After = Any([.. SentenceGrammar.All.SelectMany(g => g.Lacking)]);
 
     /// <summary>What parts the members of a list.</summary>
-    public static Regex Joins { get; } = new($@"\s*,\s*(?:{Any([.. SentenceGrammar.All.SelectMany(g => g.And)])}\s+)?|\s+{Any([.. SentenceGrammar.All.SelectMany(g => g.And)])}\s+",
+    public static Regex Joins { get; } =
+        new(
+        $@"\s*,\s*(?:{Any([.. SentenceGrammar.All.SelectMany(g => g.And)])}\s+)?|\s+{Any([.. SentenceGrammar.All.SelectMany(g => g.And)])}\s+",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
 
     /// <summary>The words that deny what comes after them, up to it.</summary>
@@ -39,8 +41,10 @@ internal static class DenialPattern
             parts.Add(Lead + any);
             parts.Add(any + Tail);
         }
-        return new($@"(?<![\p{{L}}\d])(?:{string.Join('|', parts)})(?![\p{{L}}\d])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
+        return new($@"(?<![\p{{L}}\d])(?:{string.Join('|', parts)})(?![\p{{L}}\d])",
+            RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     }
 
-    private static string Any(IEnumerable<string> words) => $"(?:{string.Join('|', words.OrderByDescending(n => n.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
+    private static string Any(IEnumerable<string> words) =>
+        $"(?:{string.Join('|', words.OrderByDescending(n => n.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
 }

@@ -6,7 +6,8 @@ using LabelForge.Ingredients;
 
 namespace LabelForge.Checks.Words;
 
-/// <summary>Something that a label denies and the dictionary knows, though no family of the word lists names it: "neem-free", "no aloe".</summary>
+/// <summary>Something that a label denies and the dictionary knows, though no family of the word
+/// lists names it: "neem-free", "no aloe".</summary>
 /// <param name="Written">The words of the label.</param>
 /// <param name="Denied">What they deny, as plain words.</param>
 internal sealed record DeniedWord(string Written, string Denied)
@@ -22,19 +23,22 @@ internal static partial class DictionaryDenials
     // Parts of plants and forms: of themselves they name no ingredient.
     private static readonly FrozenSet<string> Parts = new[]
     {
-        "fruit", "seed", "leaf", "root", "flower", "bark", "peel", "kernel", "herb", "stem", "wood", "extract", "powder", "juice", "acid", "gum", "natural",
-        "sodium", "potassium", "hydrogenated", "white", "red", "blue", "green", "yellow", "black", "pink", "fine", "light", "base", "active", "pure", "bean",
-        "free", "de", "la", "le", "a", "i", "e", "o", "and", "or", "the", "in", "of", "plant", "stone", "cold", "water", "hand", "dead", "sweet", "bitter", "tree", "sun",
+        "fruit", "seed", "leaf", "root", "flower", "bark", "peel", "kernel", "herb", "stem", "wood", "extract", "powder", "juice", "acid",
+        "gum", "natural", "sodium", "potassium", "hydrogenated", "white", "red", "blue", "green", "yellow", "black", "pink", "fine",
+        "light", "base", "active", "pure", "bean", "free", "de", "la", "le", "a", "i", "e", "o", "and", "or", "the", "in", "of", "plant",
+        "stone", "cold", "water", "hand", "dead", "sweet", "bitter", "tree", "sun",
     }.ToFrozenSet(StringComparer.Ordinal);
 
     // The runs of words in any name of a dictionary.
     private static readonly ConditionalWeakTable<IngredientDictionary, FrozenSet<string>> Known = [];
 
     private static FrozenSet<string> RunsOf(IngredientDictionary dictionary) => Known.GetValue(dictionary, d =>
-        d.Entries.SelectMany(e => e.Names).SelectMany(n => Runs(Plain(n).Split(' ', StringSplitOptions.RemoveEmptyEntries))).ToFrozenSet(StringComparer.Ordinal));
+        d.Entries.SelectMany(e => e.Names).SelectMany(n => Runs(Plain(n).Split(' ', StringSplitOptions.RemoveEmptyEntries)))
+            .ToFrozenSet(StringComparer.Ordinal));
 
     private static readonly Lazy<Regex> Pattern = new(() => new(
-        $@"(?<![\p{{L}}\d])(?:{DenialPattern.Lead}(?<x>[\p{{L}}][\p{{L}}\d-]*(?:[ -][\p{{L}}\d-]+){{0,2}})|(?<x>[\p{{L}}][\p{{L}}\d-]*(?: [\p{{L}}\d-]+){{0,2}}){DenialPattern.Tail}(?!\p{{L}}))",
+        $@"(?<![\p{{L}}\d])(?:{DenialPattern.Lead}(?<x>[\p{{L}}][\p{{L}}\d-]*(?:[ -][\p{{L}}\d-]+){{0,2}})|(?<x>[\p{{L}}][\p{{L}}\d-]*(?: "
+            + $@"[\p{{L}}\d-]+){{0,2}}){DenialPattern.Tail}(?!\p{{L}}))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The denials of a text that no family of the word lists has.</summary>
@@ -48,7 +52,9 @@ internal static partial class DictionaryDenials
             var item = match.Groups["x"];
             if (item.Index == match.Index)
             {
-                if (!HasFamily(match.Value) && !WordCheck.IsNot(item.Value, item.Value.IndexOf(' ', StringComparison.Ordinal) + 1) && Name(Words(item.Value), fromEnd: true, known) is { } before)
+                if (!HasFamily(match.Value)
+                    && !WordCheck.IsNot(item.Value, item.Value.IndexOf(' ', StringComparison.Ordinal) + 1)
+                    && Name(Words(item.Value), fromEnd: true, known) is { } before)
                     yield return new(WordCheck.Plain(text.Written.Substring(match.Index, match.Length)), before);
                 continue;
             }
@@ -70,7 +76,8 @@ internal static partial class DictionaryDenials
     private static string[] Words(string part) => Plain(part).Split(' ', StringSplitOptions.RemoveEmptyEntries);
 
     /// <summary>A name as plain words in the singular, parted by one space.</summary>
-    internal static string Plain(string name) => string.Join(' ', NotLetter().Split(FoldedText.KeepingCase(name).ToLowerInvariant()).Where(w => w.Length > 0).Select(Singular));
+    internal static string Plain(string name) =>
+        string.Join(' ', NotLetter().Split(FoldedText.KeepingCase(name).ToLowerInvariant()).Where(w => w.Length > 0).Select(Singular));
 
     private static string Singular(string word) => word is [_, _, .., not ('s' or 'u' or 'i'), 's'] ? word[..^1] : word;
 

@@ -15,11 +15,14 @@ public static class FrenchWords
     public static string WithoutProductNames(string text) => Lists.Value["identity"].Replace(text, " ");
 
     /// <summary>Whether a name is the same in English and French.</summary>
-    public static bool IsSameInBoth(string name) => Lists.Value["both"].Match(name.Trim()) is { Success: true } match && match.Length == name.Trim().Length;
+    public static bool IsSameInBoth(string name) =>
+        Lists.Value["both"].Match(name.Trim()) is { Success: true } match && match.Length == name.Trim().Length;
 
     /// <summary>The first English warning, or null where there is none or a French one stands on the label too.</summary>
     public static string? EnglishWarningAlone(string text) =>
-        Lists.Value["warning-en"].Match(text) is { Success: true } english && !Lists.Value["warning-fr"].IsMatch(text) ? english.Value : null;
+        Lists.Value["warning-en"].Match(text) is { Success: true } english && !Lists.Value["warning-fr"].IsMatch(text)
+            ? english.Value
+            : null;
 
     private static Dictionary<string, Regex> Load()
     {

@@ -62,7 +62,8 @@ internal sealed partial class MeaningPattern
         }
     }
 
-    private static ImmutableArray<(WordClass, bool)>.Builder Added(ImmutableArray<(WordClass, bool)>.Builder parts, WordClass known, bool apart)
+    private static ImmutableArray<(WordClass, bool)>.Builder Added(ImmutableArray<(WordClass, bool)>.Builder parts, WordClass known,
+        bool apart)
     {
         parts.Add((known, apart));
         return parts;

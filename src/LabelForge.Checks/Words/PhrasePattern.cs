@@ -21,10 +21,13 @@ internal static class PhrasePattern
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
 
     /// <summary>A pattern that finds a phrase in small letters, in a text of small letters.</summary>
-    public static Regex Lower(string phrase) => new($@"(?<![\p{{L}}\d]){Body(phrase)}(?![\p{{L}}\d])", RegexOptions.CultureInvariant, Limit);
+    public static Regex Lower(string phrase) =>
+        new($@"(?<![\p{{L}}\d]){Body(phrase)}(?![\p{{L}}\d])", RegexOptions.CultureInvariant, Limit);
 
     /// <summary>A phrase's pattern without the word borders.</summary>
-    public static string Body(string phrase) => string.Join(@"[\s-]+", phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word)).Replace(@"[\s-]+(?<gap>)[\s-]+", @"(?:[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,3}?[\s-]+");
+    public static string Body(string phrase) =>
+        string.Join(@"[\s-]+", phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word))
+            .Replace(@"[\s-]+(?<gap>)[\s-]+", @"(?:[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,3}?[\s-]+");
 
     private static string Word(string word) => word switch
     {

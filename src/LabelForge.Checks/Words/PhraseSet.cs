@@ -31,7 +31,8 @@ public sealed class PhraseSet
     internal bool IsIn(string sentence) => MayBeIn(sentence.ToLowerInvariant()) && pattern.Value.IsMatch(sentence);
 
     /// <summary>Whether a sentence without accents begins with one of them.</summary>
-    internal bool Begins(string sentence) => MayBeIn(sentence.ToLowerInvariant()) && pattern.Value.Match(sentence) is { Success: true, Index: 0 };
+    internal bool Begins(string sentence) =>
+        MayBeIn(sentence.ToLowerInvariant()) && pattern.Value.Match(sentence) is { Success: true, Index: 0 };
 
     private bool MayBeIn(string lower) => probes.Any(p => lower.Contains(p, StringComparison.Ordinal));
 

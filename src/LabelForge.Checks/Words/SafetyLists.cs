@@ -12,7 +12,8 @@ namespace LabelForge.Checks.Words;
 /// <param name="OnlyWith">Ingredients of which one must be there for this part to be wanted; null where it is wanted always.</param>
 /// <param name="Facts">Facts of the product that free it of this part.</param>
 /// <param name="Exact">The law's own words for it, or each of the ways in which it may be worded; empty where the law sets none.</param>
-public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith, ImmutableArray<Exemption> Facts, ImmutableArray<string> Exact);
+public sealed record WarningPart(string Says, Regex Words, Regex? Unless, Regex? OnlyWith, ImmutableArray<Exemption> Facts,
+    ImmutableArray<string> Exact);
 
 /// <summary>A warning that some products must carry. The kinds that need it are those of its rule.</summary>
 /// <param name="Rule">The rule by which it is told, such as <c>warning.missing/aerosol</c>.</param>
@@ -45,11 +46,14 @@ public static class SafetyLists
     private static readonly ConcurrentDictionary<Market, ImmutableArray<ProhibitedSubstance>> Prohibited = new();
 
     /// <summary>The warnings of a market.</summary>
-    public static ImmutableArray<RequiredWarning> WarningsOf(Market market) => Warnings.GetOrAdd(market, m => [.. m.Records("warnings").Select(Warning)]);
+    public static ImmutableArray<RequiredWarning> WarningsOf(Market market) =>
+        Warnings.GetOrAdd(market, m => [.. m.Records("warnings").Select(Warning)]);
 
     /// <summary>The substances that may not be used there.</summary>
-    public static ImmutableArray<ProhibitedSubstance> ProhibitedIn(Market market) => Prohibited.GetOrAdd(market, m => [.. m.Records("prohibited").Select(r =>
-        new ProhibitedSubstance(PhrasePattern.Whole(r.Texts("names", "[bithionol]")), r.Text("says", "why"), r.Text("source", "21 CFR 700.11")))]);
+    public static ImmutableArray<ProhibitedSubstance> ProhibitedIn(Market market) =>
+        Prohibited.GetOrAdd(market, m => [.. m.Records("prohibited").Select(r =>
+            new ProhibitedSubstance(PhrasePattern.Whole(r.Texts("names", "[bithionol]")), r.Text("says", "why"),
+                r.Text("source", "21 CFR 700.11")))]);
 
     private static RequiredWarning Warning(YamlRecord record)
     {
@@ -60,7 +64,10 @@ public static class SafetyLists
             record.Has("words") ? PhrasePattern.Any(record.Texts("words", "[aerosol]")) : null,
             record.Has("ingredients") ? PhrasePattern.Whole(record.Texts("ingredients", "[butane]")) : null,
             record.Has("says ingredient"),
-            [.. record.Records("parts", "- { says: ..., words: [...] }").Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")), Any(p, "unless"), Whole(p, "only with"), Facts(p), p.Has("exact") ? [.. p.Texts("exact", "[Use only as directed]")] : []))])
+            [.. record.Records("parts", "- { says: ..., words: [...] }")
+                .Select(p => new WarningPart(p.Text("says", "what it says"), PhrasePattern.Any(p.Texts("words", "[urinary tract]")),
+                    Any(p, "unless"), Whole(p, "only with"), Facts(p),
+                    p.Has("exact") ? [.. p.Texts("exact", "[Use only as directed]")] : []))])
         {
             Signal = record.Has("signal") ? record.Text("signal", "Caution") : null,
             Kinds = record.Has("kinds") ? [.. record.Texts("kinds", "[foaming-bath]")] : [],
@@ -70,9 +77,11 @@ public static class SafetyLists
     }
 
     private static ImmutableArray<Exemption> Facts(YamlRecord record) => !record.Has("facts") ? []
-        : [.. record.Texts("facts", "[not spray]").Select(t => Exemption.Parse(t) is var e && e.IsValue ? e.Value : throw record.RefuseAt("facts", e.Problem))];
+        : [.. record.Texts("facts", "[not spray]")
+            .Select(t => Exemption.Parse(t) is var e && e.IsValue ? e.Value : throw record.RefuseAt("facts", e.Problem))];
 
     private static Regex? Any(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Any(record.Texts(key, "[foam]")) : null;
 
-    private static Regex? Whole(YamlRecord record, string key) => record.Has(key) ? PhrasePattern.Whole(record.Texts(key, "[propane]")) : null;
+    private static Regex? Whole(YamlRecord record, string key) =>
+        record.Has(key) ? PhrasePattern.Whole(record.Texts(key, "[propane]")) : null;
 }

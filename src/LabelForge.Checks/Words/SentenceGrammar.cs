@@ -11,7 +11,8 @@ namespace LabelForge.Checks.Words;
 /// </summary>
 internal sealed class SentenceGrammar
 {
-    private static readonly Lazy<ImmutableArray<SentenceGrammar>> Lazy = new(() => [.. YamlRecord.Embedded("markets/Words/grammar.yaml").Select(r => new SentenceGrammar(r))]);
+    private static readonly Lazy<ImmutableArray<SentenceGrammar>> Lazy =
+        new(() => [.. YamlRecord.Embedded("markets/Words/grammar.yaml").Select(r => new SentenceGrammar(r))]);
 
     private readonly Lazy<Regex> small;
     private readonly Lazy<Regex> not;
@@ -33,9 +34,11 @@ internal sealed class SentenceGrammar
 
     private SentenceGrammar(YamlRecord record)
     {
-        record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures", "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and");
+        record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures",
+            "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and");
         Language = record.Text("id", "en");
-        string List(string key) => $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
+        string List(string key) =>
+        $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
         var only = $@"(?![\s-]+{List("only")}(?!\p{{L}}))";
         small = new(() => Words(List("small")));
         not = new(() => Words(List("not") + @"(?![\p{L}\d])" + only));
@@ -133,8 +136,11 @@ internal sealed class SentenceGrammar
 
     // The letters that show a name by their capital are told apart, all others are not.
     private static Regex At(string pattern) => new(
-        pattern.Contains(@"\p{Lu}", StringComparison.Ordinal) || pattern.Contains(@"\p{Ll}", StringComparison.Ordinal) ? Cased(pattern) : "(?i:" + pattern + ")",
+        pattern.Contains(@"\p{Lu}", StringComparison.Ordinal) || pattern.Contains(@"\p{Ll}", StringComparison.Ordinal)
+            ? Cased(pattern)
+            : "(?i:" + pattern + ")",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
 
-    private static string Cased(string pattern) => Regex.Replace(pattern, @"\\p\{L[ul]\}", m => $"(?-i:{m.Value})").Insert(0, "(?i:") + ")";
+    private static string Cased(string pattern) =>
+        Regex.Replace(pattern, @"\\p\{L[ul]\}", m => $"(?-i:{m.Value})").Insert(0, "(?i:") + ")";
 }

@@ -2,7 +2,8 @@ using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Words;
 
-/// <summary>The words of a label one after the other, to find in them words that a law sets: letters and figures count, no stops, capitals, accents or line ends.</summary>
+/// <summary>The words of a label one after the other, to find in them words that a law sets: letters and figures count, no stops,
+/// capitals, accents or line ends.</summary>
 public sealed class SetWords(string text)
 {
     private readonly string words = Plain(text);

@@ -16,7 +16,8 @@ public static partial class WordCheck
     internal static IEnumerable<ClaimHit> Hits(ClaimText text, ClaimWords claim)
     {
         // English words are found in whatever language, for labels mix it in; what is put together of several only in its own.
-        var words = claim.Words.Select(w => (w.Language, ByMeaning: false, Spans: w.Finds.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length))));
+        var words = claim.Words
+            .Select(w => (w.Language, ByMeaning: false, Spans: w.Finds.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length))));
         var meanings = claim.Meanings.Where(m => text.MayBe(m.Language)).Select(m => (m.Language, ByMeaning: true, Spans: m.In(text)));
         foreach (var (language, byMeaning, spans) in words.Concat(meanings))
         {
@@ -34,7 +35,9 @@ public static partial class WordCheck
 
     /// <summary>The words of a text by which it denies something; null where it does not.</summary>
     internal static string? Denial(ClaimText text, DenialWords denial) =>
-        denial.Words.In(text).FirstOrDefault(m => !IsNot(text.Folded, m.Index)) is { } match ? Plain(text.Written.Substring(match.Index, match.Length)) : null;
+        denial.Words.In(text).FirstOrDefault(m => !IsNot(text.Folded, m.Index)) is { } match
+            ? Plain(text.Written.Substring(match.Index, match.Length))
+            : null;
 
     /// <summary>Spaces as one.</summary>
     internal static string Plain(string words) => Spaces().Replace(words, " ").Trim();

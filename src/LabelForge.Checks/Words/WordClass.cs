@@ -12,7 +12,8 @@ internal sealed class WordClass
     private readonly ImmutableArray<(string Probe, Lazy<Regex> Finds)> members;
 
     private WordClass(IEnumerable<string> words) => members =
-        [.. words.Select(w => FoldedText.KeepingCase(w).ToLowerInvariant()).Distinct(StringComparer.Ordinal).Select(w => (PhraseSet.Probe(w), new Lazy<Regex>(() => PhrasePattern.Lower(w))))];
+        [.. words.Select(w => FoldedText.KeepingCase(w).ToLowerInvariant()).Distinct(StringComparer.Ordinal)
+            .Select(w => (PhraseSet.Probe(w), new Lazy<Regex>(() => PhrasePattern.Lower(w))))];
 
     /// <summary>Where words of the class stand in a text, from its beginning on; where several begin at one place, each.</summary>
     /// <param name="lower">The text without accents, in small letters.</param>

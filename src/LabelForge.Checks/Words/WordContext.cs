@@ -17,7 +17,8 @@ namespace LabelForge.Checks.Words;
 internal static partial class WordContext
 {
     /// <summary>Whether the words claim nothing where they stand.</summary>
-    public static bool ClaimsNothing(ClaimPlace place) => place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g));
+    public static bool ClaimsNothing(ClaimPlace place) =>
+        place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g));
 
     /// <summary>Whether what the words act on makes them a figure of speech: "heals the soul".</summary>
     public static bool IsFigure(ClaimPlace place) => place.Grammars.Any(g => g.Figure.IsMatch(place.After));
@@ -30,7 +31,8 @@ internal static partial class WordContext
         var (before, after) = (place.Before, place.After);
         if (grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before))
             return true;
-        return grammar.Not.Matches(before).LastOrDefault() is { } not && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar);
+        return grammar.Not.Matches(before).LastOrDefault() is { } not
+            && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar);
     }
 
     private static bool Reaches(string between, string words, string after, SentenceGrammar grammar)
@@ -38,7 +40,8 @@ internal static partial class WordContext
         if (grammar.But.IsMatch(between) || Turn().IsMatch(between))
             return false;
         var comma = between.LastIndexOf(',');
-        return comma < 0 || (grammar.Or.IsMatch(between[(comma + 1)..] + words + after) && !StartsAnew(between[(comma + 1)..], words, after, grammar));
+        return comma < 0
+            || (grammar.Or.IsMatch(between[(comma + 1)..] + words + after) && !StartsAnew(between[(comma + 1)..], words, after, grammar));
     }
 
     // "Not tested on animals, treats acne or eczema": in English a verb in -s after the comma starts anew; "acne, hives or burns" goes on.
@@ -50,9 +53,13 @@ internal static partial class WordContext
     private static bool AnsweredNo(ClaimPlace place, SentenceGrammar grammar) => place.IsAsked && grammar.Answers.IsMatch(place.Next);
 
     private static bool IsName(ClaimPlace place, SentenceGrammar grammar) => char.IsUpper(place.Words[0])
-        && (grammar.PlaceAfter.IsMatch(place.After) || grammar.PlaceBefore.IsMatch(place.Before) || grammar.HouseAfter.IsMatch(place.After) || grammar.HouseBefore.IsMatch(place.Before));
+        && (grammar.PlaceAfter.IsMatch(place.After)
+            || grammar.PlaceBefore.IsMatch(place.Before)
+            || grammar.HouseAfter.IsMatch(place.After)
+            || grammar.HouseBefore.IsMatch(place.Before));
 
-    private static bool Gives(ClaimPlace place, SentenceGrammar grammar) => grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After);
+    private static bool Gives(ClaimPlace place, SentenceGrammar grammar) =>
+        grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After);
 
     [GeneratedRegex(@":|\s[–—-]\s")]
     private static partial Regex Turn();

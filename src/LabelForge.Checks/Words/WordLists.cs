@@ -34,7 +34,8 @@ public sealed record LanguageWords(string Language, PhraseSet Finds);
 /// <param name="Unless">Words in the same sentence that change their sense.</param>
 /// <param name="Says">What they say, as a sentence's end.</param>
 /// <param name="Instead">A wording on the right side.</param>
-public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageWords> Words, ImmutableArray<PhraseSet> Unless, string Says, string Instead)
+public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageWords> Words, ImmutableArray<PhraseSet> Unless, string Says,
+    string Instead)
 {
     /// <summary>The markets in which they do so, as <c>us</c>; empty for all.</summary>
     public ImmutableArray<string> Markets { get; init; } = [];
@@ -51,20 +52,25 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
 
 /// <summary>Words that deny an ingredient, and the ingredients that contradict them.</summary>
 public sealed record DenialWords(
-    string Id, PhraseSet Words, ImmutableArray<IngredientRole> Roles, bool Animal, Lazy<Regex>? Names, Lazy<Regex>? But, Lazy<Regex>? Perhaps, string Instead)
+    string Id, PhraseSet Words, ImmutableArray<IngredientRole> Roles, bool Animal, Lazy<Regex>? Names, Lazy<Regex>? But,
+    Lazy<Regex>? Perhaps, string Instead)
 {
     /// <summary>Whether an ingredient of this name contradicts the words.</summary>
     public bool IsContradictedBy(string name, Ingredient? known) =>
         !Fits(But, name, known)
-        && (Fits(Names, name, known) || (Animal && known?.Flags.HasFlag(IngredientFlags.Animal) == true) || known?.Roles.Any(r => Roles.Contains(r) && IsMainRole(r, known)) == true);
+        && (Fits(Names, name, known)
+            || (Animal && known?.Flags.HasFlag(IngredientFlags.Animal) == true)
+            || known?.Roles.Any(r => Roles.Contains(r) && IsMainRole(r, known)) == true);
 
     /// <summary>Whether an ingredient of this name may come from what the words deny.</summary>
     public bool IsDoubtfulWith(string name, Ingredient? known) => Fits(Perhaps, name, known);
 
-    private static bool Fits(Lazy<Regex>? pattern, string name, Ingredient? known) => pattern?.Value is { } names && (names.IsMatch(name) || (known is not null && names.IsMatch(known.Us)));
+    private static bool Fits(Lazy<Regex>? pattern, string name, Ingredient? known) =>
+        pattern?.Value is { } names && (names.IsMatch(name) || (known is not null && names.IsMatch(known.Us)));
 
     // Benzyl alcohol preserves and smells, titanium dioxide whitens and thickens: only what a thing is for first of all counts.
-    private static bool IsMainRole(IngredientRole role, Ingredient known) => known.Roles[0] == role || role is IngredientRole.EssentialOil or IngredientRole.Soap;
+    private static bool IsMainRole(IngredientRole role, Ingredient known) =>
+        known.Roles[0] == role || role is IngredientRole.EssentialOil or IngredientRole.Soap;
 }
 
 /// <summary>The word lists that ship with the program.</summary>
@@ -100,7 +106,11 @@ public static class WordLists
         {
             record.OnlyKeys("id", "patterns");
             var at = Entry(all, record);
-            all[at] = all[at] with { Meanings = [.. record.Texts("patterns", "[\"{acts} ... {ailments}\"]").SelectMany(p => Classes.Value.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()] };
+            all[at] = all[at] with
+            {
+                Meanings = [.. record.Texts("patterns", "[\"{acts} ... {ailments}\"]")
+                    .SelectMany(p => Classes.Value.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()],
+            };
         }
         return [.. all];
     }
@@ -118,7 +128,9 @@ public static class WordLists
     internal static WordSpan? Acts(string words, string language)
     {
         var lower = FoldedText.Of(words);
-        WordSpan[] found = [.. Classes.Value.Where(c => c.Language == language).SelectMany(c => Doing.Where(c.Classes.ContainsKey).SelectMany(d => c.Classes[d].In(lower))).Where(s => s.End - s.Start >= ShortestAct)];
+        WordSpan[] found = [.. Classes.Value.Where(c => c.Language == language)
+            .SelectMany(c => Doing.Where(c.Classes.ContainsKey).SelectMany(d => c.Classes[d].In(lower)))
+            .Where(s => s.End - s.Start >= ShortestAct)];
         return found.Length > 0 ? found.Min() : null;
     }
 
@@ -137,7 +149,9 @@ public static class WordLists
         var makes = record.Text("makes", "drug, cosmetic, proof or unfair");
         return new(
             record.Text("id", "a name"),
-            Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind) ? kind : throw record.RefuseAt("makes", "claims.unknown-meaning", ("makes", makes)),
+            Enum.TryParse<Makes>(makes, ignoreCase: true, out var kind)
+                ? kind
+                : throw record.RefuseAt("makes", "claims.unknown-meaning", ("makes", makes)),
             [new(English, PhraseSet.Of(record.Texts("words", "[heals, healing]")))],
             [.. Unless(record)],
             record.Text("says", "what they say"),
@@ -145,7 +159,8 @@ public static class WordLists
         { Markets = [.. Texts(record, "markets")], Figures = record.Has("figures") };
     }
 
-    private static IEnumerable<PhraseSet> Unless(YamlRecord record) => record.Has("unless") ? [PhraseSet.Of(record.Texts("unless", "[appearance of]"))] : [];
+    private static IEnumerable<PhraseSet> Unless(YamlRecord record) =>
+        record.Has("unless") ? [PhraseSet.Of(record.Texts("unless", "[appearance of]"))] : [];
 
     private static DenialWords Denial(YamlRecord record)
     {
@@ -156,10 +171,12 @@ public static class WordLists
             new([.. nouns, .. phrases], _ => DenialPattern.For(nouns, phrases)),
             [.. Texts(record, "roles").Select(r => Enum.Parse<IngredientRole>(r.Replace("-", ""), ignoreCase: true))],
             Texts(record, "flags").Contains("animal"),
-            Whole(record, "names"), Whole(record, "but"), Whole(record, "perhaps"), record.Has("instead") ? record.Text("instead", "a wording") : "");
+            Whole(record, "names"), Whole(record, "but"), Whole(record, "perhaps"),
+            record.Has("instead") ? record.Text("instead", "a wording") : "");
     }
 
-    private static Lazy<Regex>? Whole(YamlRecord record, string key) => record.Has(key) && record.Texts(key, "[tallow]") is { } names ? new(() => PhrasePattern.Whole(names)) : null;
+    private static Lazy<Regex>? Whole(YamlRecord record, string key) =>
+        record.Has(key) && record.Texts(key, "[tallow]") is { } names ? new(() => PhrasePattern.Whole(names)) : null;
 
     private static IReadOnlyList<string> Texts(YamlRecord record, string key) => record.Has(key) ? record.Texts(key, "[fragrance]") : [];
 

@@ -35,7 +35,9 @@ internal static class CompleteVerb
         var begun = Begun(call);
         return root.Parse(call, CommandTree.Reading).GetCompletions(call.Length)
             .Select(c => c.InsertText ?? c.Label)
-            .Where(w => w.StartsWith(begun, StringComparison.Ordinal) && !w.StartsWith("/", StringComparison.Ordinal) && w is not ("-?" or "-h"))
+            .Where(w => w.StartsWith(begun, StringComparison.Ordinal)
+                && !w.StartsWith("/", StringComparison.Ordinal)
+                && w is not ("-?" or "-h"))
             // Options come once asked for with a dash; before that they would bury the names.
             .Where(w => begun.Length > 0 || !w.StartsWith('-'))
             .Distinct(StringComparer.Ordinal)

@@ -11,7 +11,8 @@ internal static class CompletionVerb
     {
         var shell = new Argument<string>("SHELL") { Description = "bash, zsh, fish or powershell" };
         shell.AcceptOnlyFromAmong("bash", "zsh", "fish", "powershell");
-        var verb = new Command("completion", "Lines for your shell's start file, so that the Tab key finishes verbs, options, and names of your workshop") { shell };
+        var verb = new Command("completion",
+            "Lines for your shell's start file, so that the Tab key finishes verbs, options, and names of your workshop") { shell };
         verb.SetAction(r =>
         {
             using var lines = new StreamReader(typeof(CompletionVerb).Assembly.GetManifestResourceStream(Folder + r.GetValue(shell))!);

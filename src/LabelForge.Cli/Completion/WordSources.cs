@@ -70,7 +70,8 @@ internal static class WordSources
     private static string Folder(ParseResult r) => Value(r, "--workshop") ?? Directory.GetCurrentDirectory();
 
     private static string? Value(ParseResult r, string option) =>
-        r.CommandResult.Command.Options.FirstOrDefault(o => o.Name == option) is { } known && r.GetResult(known) is { Tokens: [var token, ..] } ? token.Value : null;
+        r.CommandResult.Command.Options.FirstOrDefault(o => o.Name == option) is { } known
+            && r.GetResult(known) is { Tokens: [var token, ..] } ? token.Value : null;
 
     private static IEnumerable<string> Recipes(ParseResult r) => Workshop.Open(Folder(r)).RecipeIds;
 
@@ -81,16 +82,19 @@ internal static class WordSources
     // More than these nobody looks through.
     private const int MostProposed = 500;
 
-    private static IEnumerable<string> Lots(ParseResult r) => Book(r)?.Ask(books => books.LastLots(MostProposed)).Order(StringComparer.Ordinal) ?? Enumerable.Empty<string>();
+    private static IEnumerable<string> Lots(ParseResult r) =>
+        Book(r)?.Ask(books => books.LastLots(MostProposed)).Order(StringComparer.Ordinal) ?? Enumerable.Empty<string>();
 
-    private static IEnumerable<string> MaterialLots(ParseResult r) => Book(r)?.Ask(books => books.InStock().Take(MostProposed).Select(s => books.Bottle(s.Receipt.Id)).ToArray()) ?? [];
+    private static IEnumerable<string> MaterialLots(ParseResult r) =>
+        Book(r)?.Ask(books => books.InStock().Take(MostProposed).Select(s => books.Bottle(s.Receipt.Id)).ToArray()) ?? [];
 
     // Only books that are there: a press of a key makes no file.
     private static OpenBooks? Book(ParseResult r) => OpenBooks.Exists(Folder(r)) ? OpenBooks.Open(Folder(r)) : null;
 
     private static IEnumerable<string> Variants(ParseResult r)
     {
-        var named = r.CommandResult.Command.Arguments.FirstOrDefault(a => a.Name == "RECIPE") is { } recipe && r.GetResult(recipe) is { Tokens: [var token, ..] } ? token.Value : null;
+        var named = r.CommandResult.Command.Arguments.FirstOrDefault(a => a.Name == "RECIPE") is { } recipe
+            && r.GetResult(recipe) is { Tokens: [var token, ..] } ? token.Value : null;
         return named is null ? [] : Workshop.Open(Folder(r)).Recipe(named).Variants.Select(v => v.Name);
     }
 }

@@ -16,7 +16,9 @@ internal static class ChartLines
         var names = width < NarrowPage ? 0 : Math.Clamp(longest + 1, 10, width * 2 / 5);
         var bar = new RangeBar(width - names - FiguresWidth - 7);
         yield return "HOW MUCH OF EACH THE FINISHED PRODUCT CAN HOLD, IN MASS PERCENT";
-        foreach (var line in Page.Wrap("Bars: = where it can be; o the best estimate; | (inside a bar +) the one-percent line; < less than the scale shows. Each mark of the scale is ten times the one before.", width))
+        foreach (var line in Page.Wrap(
+            "Bars: = where it can be; o the best estimate; | (inside a bar +) the one-percent line; < less than the scale shows. Each "
+                + "mark of the scale is ten times the one before.", width))
             yield return line;
         yield return "";
         yield return $"{new string(' ', 5 + names)}{bar.Scale()}";
@@ -30,7 +32,9 @@ internal static class ChartLines
                 foreach (var line in Page.Wrap(Heading(i.Part), width))
                     yield return line;
             }
-            var figures = i.Low == i.High ? $"{Page.Percent(i.Low * 100),16}" : $"{Page.Percent(i.Low * 100),7} - {Page.Percent(i.High * 100),6}";
+            var figures = i.Low == i.High
+                ? $"{Page.Percent(i.Low * 100),16}"
+                : $"{Page.Percent(i.Low * 100),7} - {Page.Percent(i.High * 100),6}";
             var drawn = $"{bar.Draw(i.Low * 100, i.High * 100, i.Estimate * 100)}  {figures}";
             if (i.Name.Length >= names)
             {
@@ -46,7 +50,8 @@ internal static class ChartLines
         var besides = e.Declaration.Ingredients.Where(i => i.IsAllergen).Select(i => i.Name).ToArray();
         if (besides.Length == 0)
             yield break;
-        foreach (var line in Page.Wrap($"Named besides, as parts of the fragrance or an oil above, so they add no weight: {string.Join(", ", besides)}.", width))
+        foreach (var line in Page.Wrap(
+            $"Named besides, as parts of the fragrance or an oil above, so they add no weight: {string.Join(", ", besides)}.", width))
             yield return line;
     }
 

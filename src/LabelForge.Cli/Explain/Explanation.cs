@@ -8,9 +8,11 @@ namespace LabelForge.Cli.Explain;
 /// <param name="Declaration">What stands on the label.</param>
 /// <param name="Proof">What is proved of the order.</param>
 /// <param name="Accounts">Where each ingredient comes from, by its name.</param>
-internal sealed record Explanation(Declaration Declaration, CompositionProof Proof, ImmutableDictionary<string, IngredientAccount> Accounts)
+internal sealed record Explanation(Declaration Declaration, CompositionProof Proof,
+    ImmutableDictionary<string, IngredientAccount> Accounts)
 {
-    public static Explanation Of(Declaration declaration, BatchComposition composition) => new(declaration, composition.Proof, composition.Accounts);
+    public static Explanation Of(Declaration declaration, BatchComposition composition) =>
+        new(declaration, composition.Proof, composition.Accounts);
 
     /// <summary>Writes it for a person, as wide as the page.</summary>
     public void Write(TextWriter to, int width)

@@ -16,7 +16,8 @@ internal static class Page
         {
             if (!Console.IsOutputRedirected)
                 return Math.Clamp(Console.WindowWidth, Narrowest, Widest);
-            return int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), NumberStyles.None, CultureInfo.InvariantCulture, out var columns)
+            return int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), NumberStyles.None, CultureInfo.InvariantCulture,
+                out var columns)
                 ? Math.Clamp(columns, Narrowest, Widest)
                 : Usual;
         }
@@ -28,7 +29,8 @@ internal static class Page
         var line = new string(' ', indent);
         var start = indent;
         // A figure is not parted from its sign.
-        foreach (var word in text.Replace(" %", "\u00A0%", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries).Select(w => w.Replace('\u00A0', ' ')))
+        foreach (var word in text.Replace(" %", "\u00A0%", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries)
+            .Select(w => w.Replace('\u00A0', ' ')))
         {
             if (line.Length > start && line.Length + 1 + word.Length > width)
             {

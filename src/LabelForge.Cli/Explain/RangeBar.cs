@@ -27,7 +27,8 @@ internal sealed class RangeBar(int width)
         return new string(line);
     }
 
-    /// <summary>The bar: = where the share can be, o the estimate, | (or + inside the bar) the one-percent line, &lt; where it can be less than the scale shows.</summary>
+    /// <summary>The bar: = where the share can be, o the estimate, | (or + inside the bar) the
+    /// one-percent line, &lt; where it can be less than the scale shows.</summary>
     /// <param name="low">The least, percent.</param>
     /// <param name="high">The greatest, percent.</param>
     /// <param name="estimate">The estimate, percent.</param>

@@ -7,7 +7,8 @@ namespace LabelForge.Cli.Help;
 /// <summary>What is wrong with a call, in a sentence, and what was probably meant.</summary>
 internal static class CallMessages
 {
-    /// <summary>Whether a call can be done as it is written: a word that looks like an option is one, unless it stands behind --.</summary>
+    /// <summary>Whether a call can be done as it is written: a word that looks like an option is
+    /// one, unless it stands behind --.</summary>
     public static bool IsWrong(ParseResult call) => call.Errors.Count > 0 || TakenForAValue(call) is not null;
 
     /// <summary>The first thing that is wrong with a call that could not be read.</summary>
@@ -40,11 +41,15 @@ internal static class CallMessages
 
     // An option that the verb does not have would else be the name of a folder or of a recipe.
     private static string? TakenForAValue(ParseResult call) => call.Tokens.Any(t => t.Type == TokenType.DoubleDash) ? null
-        : call.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).Select(t => t.Value).FirstOrDefault(v => v.Length > 2 && v.StartsWith("--", StringComparison.Ordinal));
+        : call.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).Select(t => t.Value)
+            .FirstOrDefault(v => v.Length > 2 && v.StartsWith("--", StringComparison.Ordinal));
 
     private static string? Missing(ParseResult call, Command verb, string path)
     {
-        if (verb.Arguments.FirstOrDefault(a => a.Arity.MinimumNumberOfValues > 0 && !a.HasDefaultValue && call.GetResult(a) is null or { Tokens.Count: 0 }) is { } argument)
+        if (verb.Arguments
+            .FirstOrDefault(a => a.Arity.MinimumNumberOfValues > 0
+                && !a.HasDefaultValue
+                && call.GetResult(a) is null or { Tokens.Count: 0 }) is { } argument)
             return $"{path} needs {ValueNames.Of(argument)}: {FirstClause(argument.Description)}.";
         if (verb.Options.FirstOrDefault(o => o.Required && (call.GetResult(o) is null or { IdentifierToken: null })) is { } option)
             return $"{path} needs {ValueNames.Of(option)}: {FirstClause(option.Description)}.";

@@ -11,7 +11,8 @@ public static class CommandPage
     public static string Markdown(Command root)
     {
         var page = new StringBuilder();
-        page.Append("# The command\n\nWritten by `labelforge help --all`. Every example is run by the tests, from a workshop's folder.\n\n");
+        page.Append(
+            "# The command\n\nWritten by `labelforge help --all`. Every example is run by the tests, from a workshop's folder.\n\n");
         page.Append($"Exit codes: {Exit.InALine}: {Exit.NothingWritten}.\n");
         foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
             Verb(page, verb);
@@ -30,7 +31,8 @@ public static class CommandPage
         if (rows.Count > 0)
             page.Append("\n| | |\n| --- | --- |\n");
         foreach (var (name, what) in rows)
-            page.Append($"| `{name.Replace("|", "\\|", StringComparison.Ordinal)}` | {what.Replace("|", "\\|", StringComparison.Ordinal)} |\n");
+            page.Append(
+                $"| `{name.Replace("|", "\\|", StringComparison.Ordinal)}` | {what.Replace("|", "\\|", StringComparison.Ordinal)} |\n");
         foreach (var example in VerbExamples.Of(verb))
         {
             if (example.Says.Length > 0)

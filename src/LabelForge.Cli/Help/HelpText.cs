@@ -4,7 +4,8 @@ using System.Text;
 
 namespace LabelForge.Cli.Help;
 
-/// <summary>The help of a verb, or of the whole command: what it does, calls to start from, what it takes; 80 columns wide wherever it is shown.</summary>
+/// <summary>The help of a verb, or of the whole command: what it does, calls to start from, what
+/// it takes; 80 columns wide wherever it is shown.</summary>
 /// <remarks>Made of the tree alone: it opens no workshop and no books.</remarks>
 public static class HelpText
 {
@@ -65,7 +66,9 @@ public static class HelpText
     {
         var words = verb.Arguments.Select(a => a.Arity.MinimumNumberOfValues == 0 ? $"[{ValueNames.Of(a)}]" : ValueNames.Of(a));
         var needed = verb.Options.Where(o => o.Required).Select(ValueNames.Of);
-        return string.Join(' ', new[] { "labelforge", path }.Concat(words).Concat(needed).Append(verb.Options.Any(o => !o.Required && o is not HelpOption) ? "[options]" : "")).TrimEnd();
+        return string.Join(' ',
+            new[] { "labelforge", path }.Concat(words).Concat(needed)
+                .Append(verb.Options.Any(o => !o.Required && o is not HelpOption) ? "[options]" : "")).TrimEnd();
     }
 
     private static void Examples(StringBuilder text, Command verb)

@@ -9,9 +9,13 @@ internal static class HelpVerb
     public static Command Build(Command root)
     {
         var asked = new Argument<string[]>("VERB") { Description = "The verb, as: sheet, or: lot new", Arity = ArgumentArity.ZeroOrMore };
-        asked.CompletionSources.Add(_ => root.Subcommands.Where(v => !v.Hidden).Select(v => new System.CommandLine.Completions.CompletionItem(v.Name)));
+        asked.CompletionSources
+            .Add(_ => root.Subcommands.Where(v => !v.Hidden).Select(v => new System.CommandLine.Completions.CompletionItem(v.Name)));
         var all = new Option<bool>("--all") { Description = "Everything, as a page in Markdown" };
-        var manual = new Option<bool>("--manual") { Description = "Everything, as a manual page: labelforge help --manual > labelforge.1" };
+        var manual = new Option<bool>("--manual")
+        {
+            Description = "Everything, as a manual page: labelforge help --manual > labelforge.1",
+        };
         var verb = new Command("help", "What a verb does and takes, with examples") { asked, all, manual };
         verb.SetAction(r =>
         {
@@ -31,7 +35,9 @@ internal static class HelpVerb
                 if (found.Subcommands.FirstOrDefault(v => v.Name == word) is not { } next)
                 {
                     var near = Spelling.NearestOfFew(word, found.Subcommands.Where(v => !v.Hidden).Select(v => v.Name));
-                    Console.Error.WriteLine($"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does.{(near is null ? "" : $" Did you mean {near}?")} See: labelforge --help");
+                    Console.Error
+                        .WriteLine(
+                            $"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does.{(near is null ? "" : $" Did you mean {near}?")} See: labelforge --help");
                     return Exit.WrongInput;
                 }
                 found = next;

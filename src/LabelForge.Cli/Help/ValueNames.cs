@@ -3,7 +3,8 @@ using System.CommandLine.Help;
 
 namespace LabelForge.Cli.Help;
 
-/// <summary>What stands for a value in help: a word for its kind, never the values themselves, which may be many and are a workshop's own.</summary>
+/// <summary>What stands for a value in help: a word for its kind, never the values themselves,
+/// which may be many and are a workshop's own.</summary>
 internal static class ValueNames
 {
     private static readonly Dictionary<string, string> ByOption = new(StringComparer.Ordinal)
@@ -33,15 +34,19 @@ internal static class ValueNames
     public static string Of(Option option) => option.ValueType == typeof(bool) ? option.Name : $"{option.Name} <{ValueOf(option)}>";
 
     /// <summary>An argument: <c>&lt;recipe&gt;</c>.</summary>
-    public static string Of(Argument argument) => $"<{argument.Name.ToLowerInvariant()}>{(argument.Arity.MaximumNumberOfValues > 1 ? "..." : "")}";
+    public static string Of(Argument argument) =>
+        $"<{argument.Name.ToLowerInvariant()}>{(argument.Arity.MaximumNumberOfValues > 1 ? "..." : "")}";
 
     /// <summary>What an option says, with what it is where it is left out.</summary>
-    public static string Says(Option option) => Usual(option.Description, option.HasDefaultValue && option.ValueType != typeof(bool) ? option.GetDefaultValue() : null);
+    public static string Says(Option option) =>
+        Usual(option.Description, option.HasDefaultValue && option.ValueType != typeof(bool) ? option.GetDefaultValue() : null);
 
     /// <summary>What an argument says, with what it is where it is left out.</summary>
-    public static string Says(Argument argument) => Usual(argument.Description, argument.HasDefaultValue ? argument.GetDefaultValue() : null);
+    public static string Says(Argument argument) =>
+        Usual(argument.Description, argument.HasDefaultValue ? argument.GetDefaultValue() : null);
 
-    private static string Usual(string? description, object? usual) => usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
+    private static string Usual(string? description, object? usual) =>
+        usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
 
     private static string ValueOf(Option option) =>
         option.HelpName is { } named ? named
@@ -50,5 +55,7 @@ internal static class ValueNames
             : option.Name.TrimStart('-');
 
     /// <summary>Whether a value of this type is written in figures.</summary>
-    public static bool IsNumber(Type type) => (Nullable.GetUnderlyingType(type) ?? type) is var t && (t == typeof(int) || t == typeof(decimal) || t == typeof(double) || t == typeof(long));
+    public static bool IsNumber(Type type) =>
+        (Nullable.GetUnderlyingType(type) ?? type) is var t
+            && (t == typeof(int) || t == typeof(decimal) || t == typeof(double) || t == typeof(long));
 }

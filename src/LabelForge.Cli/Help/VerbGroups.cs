@@ -8,7 +8,9 @@ public static class VerbGroups
     [
         ("Begin", ["init", "demo", "serve", "today"]),
         ("Materials and recipes", ["material", "ask", "recipe", "declare", "soap", "fragrance", "colour"]),
-        ("Labels", ["check", "label", "sheet", "print", "gallery", "design", "stock", "calibrate", "quantity", "rules", "lot", "table", "papers"]),
+        ("Labels",
+            ["check", "label", "sheet", "print", "gallery", "design", "stock", "calibrate", "quantity", "rules", "lot", "table",
+                "papers"]),
         ("At the bench", ["batch", "weigh", "dry"]),
         ("Selling", ["sell", "market", "return", "complaint", "trace"]),
         ("What is in the house", ["receive", "receive-list", "stock-in-hand", "count", "dispose", "attach", "tags"]),

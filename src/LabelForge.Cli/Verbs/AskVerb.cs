@@ -10,7 +10,8 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Cli.Verbs;
 
-/// <summary><c>ask</c>: one message a supplier with the fewest questions that settle most of what is open, over the whole workshop or for one recipe.</summary>
+/// <summary><c>ask</c>: one message a supplier with the fewest questions that settle most of what
+/// is open, over the whole workshop or for one recipe.</summary>
 internal static class AskVerb
 {
     public static Command Build()
@@ -20,8 +21,15 @@ internal static class AskVerb
         var workshop = Shared.Workshop();
         var market = Shared.Market();
         var format = Shared.Format();
-        var asked = new Option<bool>("--asked") { Description = "Write down in the materials that their suppliers were asked today: labelforge today tells it, and asks about others first" };
-        var verb = new Command("ask", "One message a supplier: the fewest facts that settle most of the order of ingredients, and where the market wants allergens named, the certificates that are missing") { recipe, workshop, market, format, asked };
+        var asked = new Option<bool>("--asked")
+        {
+            Description =
+                "Write down in the materials that their suppliers were asked today: labelforge today tells it, and asks about "
+                    + "others first",
+        };
+        var verb = new Command("ask",
+            "One message a supplier: the fewest facts that settle most of the order of ingredients, and where the market wants allergens "
+                + "named, the certificates that are missing") { recipe, workshop, market, format, asked };
         verb.SetAction(r => Exit.Run(() =>
         {
             var (questions, folder) = Questions(r.GetValue(recipe), r.GetValue(workshop), r.GetValue(market));
@@ -30,7 +38,9 @@ internal static class AskVerb
             else if (questions is { Open: 0, Letters.IsEmpty: true })
                 Console.WriteLine("Nothing to ask: the order of every product is proved from what the suppliers say.");
             else if (questions.Letters.IsEmpty)
-                Console.WriteLine($"{questions.Open} pairs are open, and no single figure of a supplier settles them; labelforge declare --explain shows each.");
+                Console.WriteLine(
+                    $"{questions.Open} pairs are open, and no single figure of a supplier settles them; labelforge declare "
+                        + $"--explain shows each.");
             else
                 AskReport.Write(questions);
             if (r.GetValue(asked))

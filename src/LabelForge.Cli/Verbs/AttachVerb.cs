@@ -10,13 +10,21 @@ internal static class AttachVerb
     public static Command Build()
     {
         var file = new Argument<string>("FILE") { Description = "The paper or picture; it is copied" };
-        var about = new Option<string>("--to") { Description = "What it belongs to: a bottle (M3), a lot, a material, a product, or business", Required = true };
+        var about = new Option<string>("--to")
+        {
+            Description = "What it belongs to: a bottle (M3), a lot, a material, a product, or business",
+            Required = true,
+        };
         var kind = new Option<string>("--kind") { Description = AttachmentKinds.Listed, DefaultValueFactory = _ => "other" };
         var revision = new Option<string?>("--revision") { Description = "Its revision, as it stands on it" };
         var issued = new Option<string?>("--issued") { Description = "The day on it, YYYY-MM-DD" };
         var until = new Option<string?>("--holds-until") { Description = "The last day on which it holds, YYYY-MM-DD" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("attach", "Keeps a certificate, a data sheet, an invoice or a photo beside the books, by its digest") { file, about, kind, revision, issued, until });
+        var verb = options.AddTo(new Command("attach",
+            "Keeps a certificate, a data sheet, an invoice or a photo beside the books, by its digest")
+        {
+            file, about, kind, revision, issued, until,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -43,9 +51,20 @@ internal static class AttachVerb
                 BestBefore = r.GetValue(until) is { } last ? Shared.Date(last) : null,
             });
             if (options.Json(r))
-                JsonOut.Write(new { attachment = kept.Id, to, kind = kept.Kind, file = kept.FileName, digest = kept.Digest, revision = kept.Revision, issued = kept.Issued, holdsUntil = kept.BestBefore });
+                JsonOut.Write(new
+                {
+                    attachment = kept.Id,
+                    to,
+                    kind = kept.Kind,
+                    file = kept.FileName,
+                    digest = kept.Digest,
+                    revision = kept.Revision,
+                    issued = kept.Issued,
+                    holdsUntil = kept.BestBefore
+                });
             else
-                Console.WriteLine(FormattableString.Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
+                Console.WriteLine(
+                    FormattableString.Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
             return Exit.Done;
         }));
         return verb;

@@ -22,7 +22,10 @@ internal static class BatchBenchVerbs
         var lot = Shared.Lot(required: false);
         var variant = Shared.Variant();
         var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen") { recipe, pieces, mass, moulds, lot, variant });
+        var verb = options.AddAskingTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen")
+        {
+            recipe, pieces, mass, moulds, lot, variant,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -38,16 +41,34 @@ internal static class BatchBenchVerbs
             options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
             var book = BookOptions.Book(workshop);
             var code = r.GetValue(lot) is { } given ? BookOptions.Lot(given) : book.Ask(books => NextLot.Of(books, on, read).ToString());
-            var changed = book.Ask(books => books.LastBatch(read.Id, read.VariantName)) is { } last && workshop.ProductOf(named) is var product
-                ? ChangedLimits.OfCertificates(product, last).AddRange(ChangedLimits.OfLaw(product, last, Shared.MarketOf(null, workshop), on)) : [];
+            var changed = book.Ask(books => books.LastBatch(read.Id, read.VariantName)) is { } last
+                && workshop.ProductOf(named) is var product
+                ? ChangedLimits.OfCertificates(product, last)
+                    .AddRange(ChangedLimits.OfLaw(product, last, Shared.MarketOf(null, workshop), on)) : [];
             foreach (var change in changed)
                 Console.Error.WriteLine($"Note: {change.Told}");
-            var started = Production.Start(book, FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on, options.By(r), options.Note(r));
+            var started = Production.Start(book,
+                FrozenRecipe.Of(workshop, batch, workshop.Business.Market, BatchStatement.Of(workshop, batch, on)), code, on,
+                options.By(r), options.Note(r));
             return book.Ask(books =>
             {
                 var proposals = Production.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
                 if (options.Json(r))
-                    JsonOut.Write(new { lot = code, recipe = read.Id, pieces = started.PiecesPlanned, grams = Math.Round(batch.Total.Grams, 3), materials = proposals.Select(p => new { material = p.Material, grams = Math.Round(p.Needed, 3), take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }), missing = Math.Round(p.Missing, 3) }), changed = changed.Select(c => new { material = c.Material, since = c.Lot, told = c.Told }) });
+                    JsonOut.Write(new
+                    {
+                        lot = code,
+                        recipe = read.Id,
+                        pieces = started.PiecesPlanned,
+                        grams = Math.Round(batch.Total.Grams, 3),
+                        materials = proposals.Select(p => new
+                        {
+                            material = p.Material,
+                            grams = Math.Round(p.Needed, 3),
+                            take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }),
+                            missing = Math.Round(p.Missing, 3)
+                        }),
+                        changed = changed.Select(c => new { material = c.Material, since = c.Lot, told = c.Told })
+                    });
                 else
                     Tell(code, started, batch, proposals, books);
                 return Exit.Done;
@@ -63,7 +84,10 @@ internal static class BatchBenchVerbs
         var amount = new Argument<string>("AMOUNT") { Description = "What the scale showed: \"452.3 g\"" };
         var from = new Option<string?>("--from") { Description = "The material lot, for example M3 (default: first expired, first out)" };
         var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("weigh", "Records an amount weighed into a batch, and says what it changes") { lot, material, amount, from });
+        var verb = options.AddAskingTo(new Command("weigh", "Records an amount weighed into a batch, and says what it changes")
+        {
+            lot, material, amount, from,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -81,18 +105,34 @@ internal static class BatchBenchVerbs
                 var batch = books.BatchOf(code);
                 var line = Production.Compare(books, batch).First(l => l.Line.Material == what.Id);
                 var changes = Changes(workshop, books, batch, options.On(r));
-                var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On).Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
+                var expired = written.Where(w => w.ReceiptId is { } id && books.ReceiptOf(id).BestBefore < w.On)
+                    .Select(w => books.Bottle(w.ReceiptId!.Value)).ToArray();
                 var broken = LotFindings.BrokenAtTheBench(workshop, books, batch, workshop.Market, options.On(r));
                 var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
                 if (options.Json(r))
                 {
-                    JsonOut.Write(new { lot = code, material = what.Id, from = written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null), planned = Math.Round(line.Line.Grams, 3), weighed = line.Weighed, outOfTolerance = line.Off, expired, labelChanges = changes, findings = broken.Select(JsonOut.Of) });
+                    JsonOut.Write(new
+                    {
+                        lot = code,
+                        material = what.Id,
+                        from = written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null),
+                        planned = Math.Round(line.Line.Grams, 3),
+                        weighed = line.Weighed,
+                        outOfTolerance = line.Off,
+                        expired,
+                        labelChanges = changes,
+                        findings = broken.Select(JsonOut.Of)
+                    });
                     return flagged ? Exit.FindingStands : Exit.Done;
                 }
                 foreach (var w in written)
-                    Console.WriteLine(FormattableString.Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
+                    Console.WriteLine(
+                        FormattableString.Invariant(
+                            $"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
                 if (line.Off)
-                    Console.WriteLine(FormattableString.Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Production.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
+                    Console.WriteLine(
+                        FormattableString.Invariant(
+                            $"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Production.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
                 foreach (var past in expired)
                     Console.WriteLine($"FLAG: {past} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
                 foreach (var change in changes)
@@ -107,11 +147,18 @@ internal static class BatchBenchVerbs
     public static Command Close()
     {
         var lot = LotArgument();
-        var made = new Option<int>("--made") { Description = "Pieces that came out, rejected ones too; of a pot: of each of its batches that is still open", Required = true };
+        var made = new Option<int>("--made")
+        {
+            Description = "Pieces that came out, rejected ones too; of a pot: of each of its batches that is still open",
+            Required = true,
+        };
         var rejected = new Option<int>("--rejected") { Description = "Of these, not to be sold" };
         var yield = new Option<string?>("--yield") { Description = "What all pieces weigh together" };
         var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("close", "Finishes a batch: what came out, and what was lost") { lot, made, rejected, yield });
+        var verb = options.AddAskingTo(new Command("close", "Finishes a batch: what came out, and what was lost")
+        {
+            lot, made, rejected, yield,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -121,16 +168,30 @@ internal static class BatchBenchVerbs
             if (PotVerbs.IsPot(book, code))
                 return PotVerbs.Close(r, options, workshop, book, code, r.GetValue(made), r.GetValue(rejected), grams);
             options.Ask(r, book.Ask(books => Slips.OfClosing(books, code, r.GetValue(made), options.On(r), BookOptions.Today)));
-            var closing = Production.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r), options.Note(r));
-            foreach (var packed in ClosePacking.Use(workshop, book, [(code, closing.Made - closing.Rejected)], options.On(r), options.By(r)))
+            var closing = Production.Close(book, code, r.GetValue(made), r.GetValue(rejected), grams, options.On(r), options.By(r),
+                options.Note(r));
+            foreach (var packed in ClosePacking.Use(workshop, book, [(code, closing.Made - closing.Rejected)], options.On(r),
+                options.By(r)))
                 Console.Error.WriteLine($"Note: {packed}");
             var (weighed, broken) = book.Ask(books => (books.WeighedInto(books.BatchOf(code)).Sum(w => w.Grams),
                 LotFindings.BrokenAtTheBench(workshop, books, books.BatchOf(code), workshop.Market, options.On(r))));
             decimal? lost = grams is { } g ? weighed - g : null;
             if (options.Json(r))
-                JsonOut.Write(new { lot = code, made = closing.Made, rejected = closing.Rejected, forSale = closing.Made - closing.Rejected, weighedIn = weighed, yield = grams, loss = lost, findings = broken.Select(JsonOut.Of) });
+                JsonOut.Write(new
+                {
+                    lot = code,
+                    made = closing.Made,
+                    rejected = closing.Rejected,
+                    forSale = closing.Made - closing.Rejected,
+                    weighedIn = weighed,
+                    yield = grams,
+                    loss = lost,
+                    findings = broken.Select(JsonOut.Of)
+                });
             else
-                Console.WriteLine(FormattableString.Invariant($"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? FormattableString.Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? FormattableString.Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
             if (lost < 0)
                 Console.Error.WriteLine("More came out than went in: check the scale, the count and the weighings.");
             if (!options.Json(r))
@@ -148,7 +209,8 @@ internal static class BatchBenchVerbs
         var verb = options.AddTo(new Command("note", "Records a deviation") { lot, what });
         verb.SetAction(r => Exit.Run(() =>
         {
-            var deviation = Production.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!, options.On(r), options.By(r), options.Note(r));
+            var deviation = Production.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!,
+                options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
                 JsonOut.Write(new { deviation = deviation.Id, lot = BookOptions.Lot(r.GetValue(lot)!), what = deviation.What });
             else
@@ -162,7 +224,10 @@ internal static class BatchBenchVerbs
     {
         var lot = LotArgument();
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("show", "The record of a batch: planned, weighed, lots, deviations, what came out") { lot }, dated: false);
+        var verb = options.AddReadingTo(new Command("show", "The record of a batch: planned, weighed, lots, deviations, what came out")
+        {
+            lot,
+        }, dated: false);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -173,7 +238,9 @@ internal static class BatchBenchVerbs
                 if (batches.Length > 1 && !options.Json(r))
                     Console.WriteLine($"Pot {code}: {batches.Length} batches");
                 if (options.Json(r))
-                    JsonOut.Write(batches.Length == 1 ? BatchRecordText.Json(books, batches[0]) : new { pot = code, batches = batches.Select(b => BatchRecordText.Json(books, b)).ToArray() });
+                    JsonOut.Write(batches.Length == 1
+                        ? BatchRecordText.Json(books, batches[0])
+                        : new { pot = code, batches = batches.Select(b => BatchRecordText.Json(books, b)).ToArray() });
                 else
                     Array.ForEach(batches, b => BatchRecordText.Write(books, b));
                 return Exit.Done;
@@ -195,7 +262,8 @@ internal static class BatchBenchVerbs
         }
     }
 
-    /// <summary>For the batch sheet: which lots to take a material from, first to expire first; nothing where there are no books.</summary>
+    /// <summary>For the batch sheet: which lots to take a material from, first to expire first;
+    /// nothing where there are no books.</summary>
     internal static Func<string, string?>? TakeFrom(Print.Jobs.LabelJob job, DateOnly on) => OpenBooks.Exists(job.Workshop.Folder)
         ? OpenBooks.Open(job.Workshop.Folder).Ask(books => ProposedLots.For(books, job.Batch, on))
         : null;
@@ -209,7 +277,8 @@ internal static class BatchBenchVerbs
         }
     }
 
-    internal static Argument<string> LotArgument() => new("LOT") { Description = "The lot code of the batch; at the bench also the number of a pot" };
+    internal static Argument<string> LotArgument() =>
+        new("LOT") { Description = "The lot code of the batch; at the bench also the number of a pot" };
 
     private static Mass MassOf(string text)
     {
@@ -225,12 +294,20 @@ internal static class BatchBenchVerbs
 
     private static void Tell(string code, Batch started, BatchFormula batch, IReadOnlyList<Proposal> proposals, IBooks books)
     {
-        Console.WriteLine(FormattableString.Invariant($"Lot {code}: {started.Product}, {started.PiecesPlanned} pieces, {batch.Total.Grams:0.#} g"));
+        Console.WriteLine(
+            FormattableString.Invariant($"Lot {code}: {started.Product}, {started.PiecesPlanned} pieces, {batch.Total.Grams:0.#} g"));
         foreach (var p in proposals)
         {
             var kept = books.IsKept(p.Material);
-            var take = string.Join(", ", p.Take.Select(t => FormattableString.Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
-            Console.WriteLine(FormattableString.Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g{Expired(books, p.Material, started.On)}") : "")}"));
+            var take = string.Join(", ",
+                p.Take
+                    .Select(
+                        t =>
+                            FormattableString.Invariant(
+                                $"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g{Expired(books, p.Material, started.On)}") : "")}"));
         }
         Console.WriteLine($"Print the sheet: labelforge batch {started.Recipe} --lot {code} --out batch.pdf");
     }

@@ -21,9 +21,26 @@ internal static class BatchRecordText
             by = batch.By,
             piecesPlanned = batch.PiecesPlanned,
             statement = frozen.Statement,
-            materials = lines.Select(l => new { material = l.Line.Material, planned = l.Line.Grams, weighed = l.Weighed, outOfTolerance = l.Off, from = books.WeighedInto(batch).Where(w => w.Material == l.Line.Material).Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null) }),
+            materials = lines.Select(l => new
+            {
+                material = l.Line.Material,
+                planned = l.Line.Grams,
+                weighed = l.Weighed,
+                outOfTolerance = l.Off,
+                from = books.WeighedInto(batch).Where(w => w.Material == l.Line.Material)
+                    .Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null)
+            }),
             deviations = deviations.Select(d => new { on = d.On, by = d.By, what = d.What }),
-            closed = closing is null ? null : new { on = closing.On, by = closing.By, made = closing.Made, rejected = closing.Rejected, yieldGrams = closing.YieldGrams },
+            closed = closing is null
+                ? null
+                : new
+                {
+                    on = closing.On,
+                    by = closing.By,
+                    made = closing.Made,
+                    rejected = closing.Rejected,
+                    yieldGrams = closing.YieldGrams
+                },
             piecesLeft = books.PiecesLeft(batch),
         };
     }
@@ -33,14 +50,23 @@ internal static class BatchRecordText
         var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var deviations = books.DeviationsOf(batch).ToArray();
-        Console.WriteLine(FormattableString.Invariant($"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));
         foreach (var (line, weighed, off) in lines)
         {
-            var from = string.Join(", ", books.WeighedInto(batch).Where(w => w.Material == line.Material && w.ReceiptId is not null).Select(w => FormattableString.Invariant($"{books.Bottle(w.ReceiptId!.Value)} {w.Grams:0.###} g")));
-            Console.WriteLine(FormattableString.Invariant($"  {line.Material,-22} planned {line.Grams,10:0.00} g  weighed {weighed,10:0.00} g{(off ? "  OFF" : "")}  {from}"));
+            var from = string.Join(", ",
+                books.WeighedInto(batch).Where(w => w.Material == line.Material && w.ReceiptId is not null)
+                    .Select(w => FormattableString.Invariant($"{books.Bottle(w.ReceiptId!.Value)} {w.Grams:0.###} g")));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  {line.Material,-22} planned {line.Grams,10:0.00} g  weighed {weighed,10:0.00} g{(off ? "  OFF" : "")}  {from}"));
         }
         foreach (var d in deviations)
             Console.WriteLine(FormattableString.Invariant($"  deviation, {d.On:yyyy-MM-dd}, {d.By}: {d.What}"));
-        Console.WriteLine(closing is null ? "  still open" : FormattableString.Invariant($"  closed {closing.On:yyyy-MM-dd} by {closing.By}: {closing.Made} made, {closing.Rejected} rejected; {books.PiecesLeft(batch)} left"));
+        Console.WriteLine(closing is null
+            ? "  still open"
+            : FormattableString.Invariant(
+                $"  closed {closing.On:yyyy-MM-dd} by {closing.By}: {closing.Made} made, {closing.Rejected} rejected; {books.PiecesLeft(batch)} left"));
     }
 }

@@ -13,9 +13,11 @@ internal static class BatchVerb
     {
         var inputs = new PrintInputs();
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var verb = new Command("batch", "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot; and the batch's record in the books")
+        var verb = new Command("batch",
+            "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot; and the batch's record in the books")
         {
-            BatchBenchVerbs.Start(), PotVerbs.Begin(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(), BatchBenchVerbs.Show(), PotVerbs.Sheet(),
+            BatchBenchVerbs.Start(), PotVerbs.Begin(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(),
+        BatchBenchVerbs.Show(), PotVerbs.Sheet(),
         };
         output.AddTo(verb);
         inputs.AddTo(verb);
@@ -24,7 +26,11 @@ internal static class BatchVerb
             var path = output.Path(r);
             var (jobs, lot, on) = inputs.Prepare(r);
             inputs.Print(r, [.. jobs.Select(j => new LabelsToPrint(j, lot, 0))], on, () =>
-                BatchSheetWriter.WritePdf(path, [.. jobs.Select(j => BatchSheetJob.Content(j, lot, BatchBenchVerbs.TakeFrom(j, on)) with { MarginNote = inputs.Note(r, [j]) })], PrintInputs.Info(jobs, lot, on)), paper: "Batch sheet");
+                BatchSheetWriter.WritePdf(path,
+                    [
+                        .. jobs.Select(j => BatchSheetJob.Content(j, lot,
+                            BatchBenchVerbs.TakeFrom(j, on)) with { MarginNote = inputs.Note(r, [j]) })], PrintInputs.Info(jobs, lot, on)),
+                paper: "Batch sheet");
             inputs.Say(r, path, jobs, lot);
             return Exit.Done;
         }));

@@ -31,7 +31,8 @@ internal sealed class BookOptions
         return verb;
     }
 
-    /// <summary>Adds what a verb takes that only reads: where, and as what; and the day to reckon from where it reckons from one.</summary>
+    /// <summary>Adds what a verb takes that only reads: where, and as what; and the day to reckon
+    /// from where it reckons from one.</summary>
     public Command AddReadingTo(Command verb, bool dated)
     {
         verb.Options.Add(_workshop);
@@ -54,7 +55,8 @@ internal sealed class BookOptions
         return verb;
     }
 
-    /// <summary>Asks what looks like a slip, before anything is written: of the person at the screen, else by a refusal that says how to answer.</summary>
+    /// <summary>Asks what looks like a slip, before anything is written: of the person at the
+    /// screen, else by a refusal that says how to answer.</summary>
     /// <exception cref="InputException">It is not meant so, or nobody is there to say.</exception>
     public void Ask(ParseResult r, IReadOnlyList<string> questions)
     {
@@ -86,7 +88,8 @@ internal sealed class BookOptions
     public static OpenBooks Book(Workshop workshop) => OpenBooks.Open(workshop.Folder);
 
     /// <summary>Asks the books of a workshop; null is handed in where it has none yet.</summary>
-    public static T AskIfAny<T>(Workshop workshop, Func<IBooks?, T> ask) => OpenBooks.Exists(workshop.Folder) ? Book(workshop).Ask(ask) : ask(null);
+    public static T AskIfAny<T>(Workshop workshop, Func<IBooks?, T> ask) =>
+        OpenBooks.Exists(workshop.Folder) ? Book(workshop).Ask(ask) : ask(null);
 
     /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
     public static decimal Money(string text, string option) =>
@@ -95,7 +98,9 @@ internal sealed class BookOptions
 
     /// <summary>A material lot of the shop as people write it: M3.</summary>
     public static int MaterialLot(string text) =>
-        text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+        text.Length > 1
+            && text[0] is 'M' or 'm'
+            && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
             ? id
             : throw new InputException(null, 0, "call.not-a-material-lot", ("text", text));
 

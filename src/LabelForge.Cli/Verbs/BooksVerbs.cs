@@ -14,7 +14,8 @@ internal static class BooksVerbs
     public static Command StockInHand()
     {
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("stock-in-hand", "Materials and pieces in the house, first to expire first"), dated: true);
+        var verb = options.AddReadingTo(new Command("stock-in-hand", "Materials and pieces in the house, first to expire first"),
+            dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -26,35 +27,56 @@ internal static class BooksVerbs
                 {
                     JsonOut.Write(new
                     {
-                        materials = materials.Select(m => new { lot = books.Bottle(m.Receipt.Id), material = m.Receipt.Material, left = m.Left, unit = UnitOf(workshop, m.Receipt.Material), supplier = m.Receipt.Supplier, supplierLot = m.Receipt.SupplierLot, bestBefore = m.Receipt.BestBefore, expired = m.Receipt.BestBefore < on }).ToArray(),
+                        materials = materials.Select(m => new
+                        {
+                            lot = books.Bottle(m.Receipt.Id),
+                            material = m.Receipt.Material,
+                            left = m.Left,
+                            unit = UnitOf(workshop, m.Receipt.Material),
+                            supplier = m.Receipt.Supplier,
+                            supplierLot = m.Receipt.SupplierLot,
+                            bestBefore = m.Receipt.BestBefore,
+                            expired = m.Receipt.BestBefore < on
+                        })
+                            .ToArray(),
                         reserved = Reserved.Of(books).Select(m => new { material = m.Key, amount = Math.Round(m.Value, 3) }).ToArray(),
                         pieces = pieces.Select(p => new { lot = p.Batch.Lot, product = p.Batch.Product, left = p.Left }),
                     });
                     return Exit.Done;
                 }
                 foreach (var (receipt, left) in materials)
-                    Console.WriteLine(FormattableString.Invariant($"  {books.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {UnitOf(workshop, receipt.Material),-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
+                    Console.WriteLine(
+                        FormattableString.Invariant(
+                            $"  {books.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {UnitOf(workshop, receipt.Material),-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
                 foreach (var (batch, left) in pieces)
                     Console.WriteLine(FormattableString.Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
                 foreach (var (material, grams) in Reserved.Of(books).OrderBy(m => m.Key, StringComparer.Ordinal))
-                    Console.WriteLine(FormattableString.Invariant($"  for what is at the bench: {material,-24} {grams,10:0.##} {UnitOf(workshop, material)}"));
+                    Console.WriteLine(
+                        FormattableString.Invariant(
+                            $"  for what is at the bench: {material,-24} {grams,10:0.##} {UnitOf(workshop, material)}"));
                 if (materials.Count + pieces.Count == 0)
-                    Console.WriteLine("Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
+                    Console.WriteLine(
+                        "Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
                 return Exit.Done;
             });
         }));
         return verb;
     }
 
-    private static string UnitOf(Workshop workshop, string material) => workshop.Materials.TryGetValue(material, out var m) && m.Kind == MaterialKind.Packaging ? "pieces" : "g";
+    private static string UnitOf(Workshop workshop, string material) =>
+        workshop.Materials.TryGetValue(material, out var m) && m.Kind == MaterialKind.Packaging ? "pieces" : "g";
 
     public static Command Books()
     {
-        var list = new Argument<string>("LIST") { Description = string.Join(", ", BookFolder.Lists) + "; all; or verify, which reckons every balance anew" };
+        var list = new Argument<string>("LIST")
+        {
+            Description = string.Join(", ", BookFolder.Lists) + "; all; or verify, which reckons every balance anew",
+        };
         var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
         var last = new Option<int?>("--last") { Description = "Only so many entries, the last of the list" };
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last }, dated: false);
+        var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last },
+            dated: false);
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -74,11 +96,18 @@ internal static class BooksVerbs
             return book.Ask(books =>
             {
                 var heading = BookTables.Of(books, name, []).Heading;
-                var rows = r.GetValue(last) is { } most ? BookTables.Of(books, name, books.Page(name, null, most)).Rows : BookTables.InPages(books, name);
+                var rows = r.GetValue(last) is { } most
+                    ? BookTables.Of(books, name, books.Page(name, null, most)).Rows
+                    : BookTables.InPages(books, name);
                 if (path is not null)
                     AtomicFile.Write(path, s => SafeCsv.WriteFile(s, heading, rows));
                 if (options.Json(r))
-                    JsonOut.Write(new { list = name, entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "").ToDictionary(c => Key(c.First), c => c.Second)) });
+                    JsonOut.Write(new
+                    {
+                        list = name,
+                        entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "")
+                            .ToDictionary(c => Key(c.First), c => c.Second))
+                    });
                 else if (path is null)
                     SafeCsv.WriteTo(Console.Out, heading, rows);
                 return Exit.Done;
@@ -88,7 +117,8 @@ internal static class BooksVerbs
     }
 
     // supplier lot -> supplierLot, as in the other answers.
-    private static string Key(string heading) => string.Concat(heading.Split(' ').Select((w, i) => i == 0 ? w : char.ToUpperInvariant(w[0]) + w[1..]));
+    private static string Key(string heading) =>
+        string.Concat(heading.Split(' ').Select((w, i) => i == 0 ? w : char.ToUpperInvariant(w[0]) + w[1..]));
 
     private static int Verify(OpenBooks book, string folder, bool json)
     {
@@ -100,21 +130,33 @@ internal static class BooksVerbs
             Console.WriteLine(difference);
         if (!json)
         {
-            Console.WriteLine(FormattableString.Invariant($"{check.Entries} entries read; {check.Bottles} bottles and {check.Lots} batches reckoned anew: {(check.Differences.Count == 0 ? "all agrees with what is kept." : $"{check.Differences.Count} do not agree.")}"));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"{check.Entries} entries read; {check.Bottles} bottles and {check.Lots} batches reckoned anew: {(check.Differences.Count == 0 ? "all agrees with what is kept." : $"{check.Differences.Count} do not agree.")}"));
             if (check.Differences.Count > 0)
-                Console.WriteLine("The entries are what counts. Keep a copy of the books as they are, and restore the last backup that verifies: labelforge restore BACKUP");
+                Console.WriteLine(
+                    "The entries are what counts. Keep a copy of the books as they are, and restore the last backup that verifies: "
+                        + "labelforge restore BACKUP");
         }
         return check.Differences.Count == 0 ? Exit.Done : Exit.FindingStands;
     }
 
     public static Command Import()
     {
-        var files = new Argument<string[]>("CSV") { Description = "Lists as labelforge books writes them, or typed in their columns; or the folder of all", Arity = ArgumentArity.OneOrMore };
+        var files = new Argument<string[]>("CSV")
+        {
+            Description = "Lists as labelforge books writes them, or typed in their columns; or the folder of all",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var options = new BookOptions();
-        var verb = options.AddFileTo(new Command("import", "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
+        var verb = options.AddFileTo(new Command("import",
+            "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
         verb.SetAction(r => Exit.Run(() =>
         {
-            var paths = r.GetValue(files)!.SelectMany(f => Directory.Exists(f) ? Directory.EnumerateFiles(f, "*.csv").Order(StringComparer.Ordinal) : (IEnumerable<string>)[f]).ToArray();
+            var paths = r.GetValue(files)!
+                .SelectMany(f => Directory.Exists(f)
+                    ? Directory.EnumerateFiles(f, "*.csv").Order(StringComparer.Ordinal)
+                    : (IEnumerable<string>)[f]).ToArray();
             var workshop = options.Workshop(r);
             var (added, known) = ListImport.ReadFiles(BookOptions.Book(workshop), paths, options.On(r), options.By(r), workshop);
             if (options.Json(r))

@@ -15,13 +15,25 @@ internal static class CalibrateVerb
     {
         var printers = new PrinterInputs();
         var workshop = Shared.Workshop();
-        var stock = new Option<string?>("--stock") { Description = "The label stock whose outlines the page shows (see: labelforge stock)" };
-        var ruler = new Option<string?>("--ruler") { Description = "How long the page's rulers came out, across and down, in millimetres: 169.4,220.1" };
-        var scan = new Option<string?>("--scan") { Description = "A scan or a photo of the printed test page, PNG or JPEG: nudge and stretch are read from it" };
+        var stock = new Option<string?>("--stock")
+        {
+            Description = "The label stock whose outlines the page shows (see: labelforge stock)",
+        };
+        var ruler = new Option<string?>("--ruler")
+        {
+            Description = "How long the page's rulers came out, across and down, in millimetres: 169.4,220.1",
+        };
+        var scan = new Option<string?>("--scan")
+        {
+            Description = "A scan or a photo of the printed test page, PNG or JPEG: nudge and stretch are read from it",
+        };
         var dots = new Option<double?>("--scan-dpi") { Description = "Dots to the inch of the scan, where its file does not say them" };
         var format = Shared.Format();
         var output = OutputOption.Optional("The test page to write, a PDF", FileKind.Pdf);
-        var verb = new Command("calibrate", "A test page for a printer; and the nudge and stretch it asks for, remembered in the workshop") { stock, ruler, scan, dots, workshop, format };
+        var verb = new Command("calibrate", "A test page for a printer; and the nudge and stretch it asks for, remembered in the workshop")
+        {
+            stock, ruler, scan, dots, workshop, format,
+        };
         output.AddTo(verb);
         printers.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
@@ -33,14 +45,23 @@ internal static class CalibrateVerb
             var named = r.GetValue(stock) is { } id ? StockShelf.Of(folder).Load(id) : null;
             if (named is null && (path is not null || r.GetValue(ruler) is not null))
                 throw new InputException(null, 0, "call.no-label-stock-named");
-            var stretch = r.GetValue(ruler) is { } measured ? Stretch(named!, printers.Remembered(r, folder), measured) : ((decimal X, decimal Y)?)null;
+            var stretch = r.GetValue(ruler) is { } measured
+                ? Stretch(named!, printers.Remembered(r, folder), measured)
+                : ((decimal X, decimal Y)?)null;
             var (printer, changed) = printers.Resolve(r, folder, stretch);
             if (path is null && !changed)
                 throw new InputException(null, 0, "call.nothing-to-do");
             if (path is not null)
                 CalibrationPage.WritePdf(path, named!, printer);
             PrinterInputs.Remember(folder, printer, changed);
-            Shared.Say(r, format, () => new { file = path, stock = named?.Id, printer = changed ? printer.Id : null, registration = Json(printer.Registration) });
+            Shared.Say(r, format,
+                () => new
+                {
+                    file = path,
+                    stock = named?.Id,
+                    printer = changed ? printer.Id : null,
+                    registration = Json(printer.Registration)
+                });
             return Exit.Done;
         }));
         return verb;
@@ -50,11 +71,24 @@ internal static class CalibrateVerb
     {
         var found = Shared.Need(CalibrationScan.Read(ScannedPicture.Read(picture, dots), id => StockShelf.Of(folder).Load(id)));
         var needed = found.Needed;
-        Shared.Say(r, format, () => new { stock = found.Stock.Id, used = Json(found.Used), needed = Json(needed), byEdges = found.ByEdges, turnDegrees = Math.Round(found.TurnDegrees, 3), offMm = Math.Round(found.OffMm, 3) },
+        Shared.Say(r, format,
+            () => new
+            {
+                stock = found.Stock.Id,
+                used = Json(found.Used),
+                needed = Json(needed),
+                byEdges = found.ByEdges,
+                turnDegrees = Math.Round(found.TurnDegrees, 3),
+                offMm = Math.Round(found.OffMm, 3)
+            },
             $"The page of {found.Stock.Id}, printed {found.Used}, needs to be {needed}.",
             found.ByEdges
-            ? string.Create(CultureInfo.InvariantCulture, $"Measured by the sheet's own edges; the print stands turned by {found.TurnDegrees:0.00} degrees on it. The codes lie {found.OffMm:0.00} mm off the fit.")
-            : string.Create(CultureInfo.InvariantCulture, $"The sheet's edges cannot be seen, so the nudge stays as it was; the stretch is measured by the scan's dots to the inch. The codes lie {found.OffMm:0.00} mm off the fit."));
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"Measured by the sheet's own edges; the print "
+                    + $"stands turned by {found.TurnDegrees:0.00} degrees on it. The codes lie {found.OffMm:0.00} mm off the fit.")
+            : string.Create(CultureInfo.InvariantCulture,
+                $"The sheet's edges cannot be seen, so the nudge stays as it was; the stretch is measured by the scan's dots to the inch. "
+                    + $"The codes lie {found.OffMm:0.00} mm off the fit."));
         var (printer, changed) = printers.Found(r, folder, needed);
         PrinterInputs.Remember(folder, printer, changed);
         if (!changed)
@@ -62,11 +96,18 @@ internal static class CalibrateVerb
         return Exit.Done;
     }
 
-    private static object Json(Registration of) => new { nudgeMm = new { right = of.NudgeXMm, down = of.NudgeYMm }, stretchPercent = new { wider = of.StretchXPercent, higher = of.StretchYPercent } };
+    private static object Json(Registration of) =>
+        new
+        {
+            nudgeMm = new { right = of.NudgeXMm, down = of.NudgeYMm },
+            stretchPercent = new { wider = of.StretchXPercent, higher = of.StretchYPercent }
+        };
 
     private static (decimal X, decimal Y) Stretch(LabelStock stock, Registration used, string measured)
     {
-        var parts = measured.Split(',').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : 0m).ToArray();
+        var parts = measured.Split(',')
+            .Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : 0m)
+            .ToArray();
         return parts is [> 0m, > 0m]
             ? Shared.Need(CalibrationPage.StretchFor(stock, used, parts[0], parts[1]))
             : throw new InputException(null, 0, "call.not-two-lengths", ("measured", measured));

@@ -8,7 +8,8 @@ using Spectre.Console;
 
 namespace LabelForge.Cli.Verbs;
 
-/// <summary><c>check --all</c>, every product of a workshop, and <c>check FOLDER</c>, every label in a folder: one table, and each broken rule below it.</summary>
+/// <summary><c>check --all</c>, every product of a workshop, and <c>check FOLDER</c>, every label
+/// in a folder: one table, and each broken rule below it.</summary>
 internal static class CheckAllVerb
 {
     /// <summary>Judges a workshop.</summary>
@@ -39,7 +40,9 @@ internal static class CheckAllVerb
         try
         {
             var each = CheckLabel.Each(LabelInput.Read(file), new LabelQuestion(on, market));
-            return [.. each.Select(l => new JudgedProduct(Path.GetFileName(file) + (each.Length > 1 ? $", {l.Name}" : ""), market, l.Report, null))];
+            return [
+                .. each.Select(l => new JudgedProduct(Path.GetFileName(file) + (each.Length > 1 ? $", {l.Name}" : ""), market, l.Report,
+                    null))];
         }
         catch (InputException e)
         {
@@ -57,7 +60,11 @@ internal static class CheckAllVerb
             Json(judged);
         else
             Text(judged);
-        return judged.Any(j => j.Problem is not null) ? Exit.WrongInput : judged.Any(j => j.Report!.HasMust) ? Exit.FindingStands : Exit.Done;
+        return judged.Any(j => j.Problem is not null)
+            ? Exit.WrongInput
+            : judged.Any(j => j.Report!.HasMust)
+            ? Exit.FindingStands
+            : Exit.Done;
     }
 
     private static void Json(ImmutableArray<JudgedProduct> judged)
@@ -74,7 +81,8 @@ internal static class CheckAllVerb
         foreach (var of in judged)
         {
             table.AddRow(of.Problem is null
-                ? [Markup.Escape(of.Product), of.Market.Id, Figure(of, Severity.Must), Figure(of, Severity.Should), Figure(of, Severity.Note)]
+                ? [Markup.Escape(of.Product), of.Market.Id, Figure(of, Severity.Must), Figure(of, Severity.Should),
+                    Figure(of, Severity.Note)]
                 : [Markup.Escape(of.Product), of.Market.Id, "not judged", "", ""]);
         }
         AnsiConsole.Write(table);
@@ -85,9 +93,12 @@ internal static class CheckAllVerb
             foreach (var must in of.Report?.Findings.Where(f => f.Severity == Severity.Must) ?? [])
                 Console.WriteLine($"MUST {of.Product} ({of.Market.Id}) {must.Rule}: {must.Message}\n     {must.Fix} [{must.Source}]");
         }
-        Console.WriteLine($"{judged.Select(j => j.Product).Distinct().Count()} looked at, {judged.Count(j => j.Report?.HasMust == true)} with something that a rule requires, {judged.Count(j => j.Problem is not null)} not judged. "
+        Console.WriteLine(
+            $"{judged.Select(j => j.Product).Distinct().Count()} looked at, {judged.Count(j => j.Report?.HasMust == true)} with something "
+                + $"that a rule requires, {judged.Count(j => j.Problem is not null)} not judged. "
             + "Checked against the rules named by labelforge rules; labelforge check NAME shows each in full.");
     }
 
-    private static string Figure(JudgedProduct of, Severity severity) => of.Count(severity) is var count && count == 0 ? "-" : count.ToString(System.Globalization.CultureInfo.InvariantCulture);
+    private static string Figure(JudgedProduct of, Severity severity) =>
+        of.Count(severity) is var count && count == 0 ? "-" : count.ToString(System.Globalization.CultureInfo.InvariantCulture);
 }

@@ -20,22 +20,40 @@ internal static class CheckVerb
 {
     public static Command Build()
     {
-        var file = new Argument<string?>("FILE") { Description = "A recipe (file or id), a label made elsewhere (.txt, .md, .pdf, or - for standard input), or a folder of labels", Arity = ArgumentArity.ZeroOrOne };
+        var file = new Argument<string?>("FILE")
+        {
+            Description =
+                "A recipe (file or id), a label made elsewhere (.txt, .md, .pdf, or - for standard input), or a folder of labels",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var all = new Option<bool>("--all") { Description = "Every product of the workshop, market by market (--market us,eu or all)" };
         var workshop = Shared.Workshop();
         var market = Shared.Market();
         var design = Shared.Design();
         var lot = Shared.Lot(required: false);
-        var product = new Option<string?>("--product") { Description = "The kind of product, for example soap-bar (default: what the label says)" };
-        var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)" };
+        var product = new Option<string?>("--product")
+        {
+            Description = "The kind of product, for example soap-bar (default: what the label says)",
+        };
+        var panel = new Option<string?>("--panel")
+        {
+            Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)",
+        };
         var soldAs = new Option<string?>("--sold-as") { Description = "soap or cosmetic (default: judged from the words)" };
         soldAs.AcceptOnlyFromAmong("soap", "cosmetic");
-        var facts = new Option<string[]>("--fact") { Description = "What a rule asks of a product on a label made elsewhere: adults-only, or spray=no (a recipe says it under facts:)", AllowMultipleArgumentsPerToken = true };
-        var output = OutputOption.Named("--report", "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf", FileKind.Html, FileKind.Pdf);
+        var facts = new Option<string[]>("--fact")
+        {
+            Description =
+                "What a rule asks of a product on a label made elsewhere: adults-only, or spray=no (a recipe says it under facts:)",
+            AllowMultipleArgumentsPerToken = true,
+        };
+        var output = OutputOption.Named("--report", "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf",
+            FileKind.Html, FileKind.Pdf);
         var format = Shared.Format();
         var on = Shared.On();
         var variant = Shared.Variant();
-        var verb = new Command("check", "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
+        var verb = new Command("check",
+            "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
         {
             file, all, workshop, market, design, lot, product, panel, soldAs, facts, format, on, variant,
         };
@@ -46,22 +64,30 @@ internal static class CheckVerb
             var date = Shared.Date(r.GetValue(on));
             var json = r.GetValue(format) == "json";
             if (r.GetValue(all))
-                return CheckAllVerb.OfWorkshop(r.GetValue(workshop) ?? r.GetValue(file) ?? Directory.GetCurrentDirectory(), r.GetValue(market), date, json);
+                return CheckAllVerb.OfWorkshop(r.GetValue(workshop) ?? r.GetValue(file) ?? Directory.GetCurrentDirectory(),
+                    r.GetValue(market), date, json);
             if (r.GetValue(file) is not { } named)
                 throw new InputException(null, 0, "call.nothing-named");
             if (Directory.Exists(named) && !File.Exists(Path.Combine(named, "workshop.yaml")))
                 return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
             if (!LabelInput.IsLabel(named))
-                return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant), date, path, json);
-            return OfLabels(CheckLabel.Each(LabelInput.Read(named), new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? []))), path, date, json);
+                return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant),
+                    date, path, json);
+            return OfLabels(CheckLabel.Each(LabelInput.Read(named),
+                new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs),
+                    string.Join(' ', r.GetValue(facts) ?? []))), path, date, json);
         }));
         return verb;
     }
 
-    private static int OfLabels(ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> labels, string? output, DateOnly on, bool json)
+    private static int OfLabels(ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> labels, string? output,
+        DateOnly on, bool json)
     {
         if (output is not null)
-            WriteReport(output, [.. labels.Select(l => new JudgedLabel(labels.Length == 1 ? l.Reading.Text.Where : l.Name, l.Report, MarkedPages.Of(l.Reading, l.Report), l.Reading))], on);
+            WriteReport(output,
+                [
+                    .. labels.Select(l => new JudgedLabel(labels.Length == 1 ? l.Reading.Text.Where : l.Name, l.Report,
+                        MarkedPages.Of(l.Reading, l.Report), l.Reading))], on);
         if (json && labels.Length == 1)
             JsonOut.Write(JsonOut.Of(labels[0].Report));
         else if (json)
@@ -75,10 +101,12 @@ internal static class CheckVerb
         return labels.Any(l => l.Report.HasMust) ? Exit.FindingStands : Exit.Done;
     }
 
-    private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on, string? output, bool json)
+    private static int OfRecipe(string file, string? workshop, string? market, string? design, string? lot, string? variant, DateOnly on,
+        string? output, bool json)
     {
         if (Shared.SetNamed(file, workshop) is var (shop, set))
-            return OfSet(SetLabel.Prepare(shop, set, Shared.MarketOf(market, shop), lot is { } own ? Shared.Need(LotCode.Parse(own)) : null, on), set, on, output, json);
+            return OfSet(SetLabel.Prepare(shop, set, Shared.MarketOf(market, shop),
+                lot is { } own ? Shared.Need(LotCode.Parse(own)) : null, on), set, on, output, json);
         var products = Shared.Products(file, workshop, variant);
         var where = Shared.MarketOf(market, products[0].Workshop);
         var code = lot is { } text ? Shared.Need(LotCode.Parse(text)) : (LotCode?)null;
@@ -102,7 +130,9 @@ internal static class CheckVerb
     {
         var report = job.Check();
         if (output is not null)
-            WriteReport(output, [new JudgedLabel($"{set.Name}, {job.Content.Identity}", report, job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, report) : [], null)], on);
+            WriteReport(output,
+                [new JudgedLabel($"{set.Name}, {job.Content.Identity}", report,
+                    job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, report) : [], null)], on);
         if (json)
             JsonOut.Write(JsonOut.Of(report));
         else
@@ -112,7 +142,8 @@ internal static class CheckVerb
 
     private static void WriteReport(string path, ImmutableArray<(LabelJob Job, CheckReport Report)> judged, DateOnly on) =>
         WriteReport(path, [.. judged.Select(j => new JudgedLabel(
-            $"{j.Job.Product.Recipe.Name}, {j.Job.Product.Recipe.Identity}", j.Report, j.Job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, j.Report) : [], null))], on);
+            $"{j.Job.Product.Recipe.Name}, {j.Job.Product.Recipe.Identity}", j.Report,
+            j.Job.Fit is Fit.Fits fits ? MarkedPages.Of(fits.Layout, j.Report) : [], null))], on);
 
     private static void WriteReport(string path, ImmutableArray<JudgedLabel> labels, DateOnly on)
     {

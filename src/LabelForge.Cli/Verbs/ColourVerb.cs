@@ -20,23 +20,35 @@ internal static class ColourVerb
     {
         var recipe = Shared.RecipeArgument(required: false);
         var want = new Option<string?>("--want") { Description = "The shade wanted: \"#c9a0b4\"" };
-        var photo = new Option<string?>("--photo") { Description = "A photo (PNG or JPEG) to pick a colour from: the shade wanted, or with --for a material's own" };
-        var at = new Option<string?>("--at") { Description = "Where in the photo, in hundredths of its width and height: 50,50 (default: the middle)" };
+        var photo = new Option<string?>("--photo")
+        {
+            Description = "A photo (PNG or JPEG) to pick a colour from: the shade wanted, or with --for a material's own",
+        };
+        var at = new Option<string?>("--at")
+        {
+            Description = "Where in the photo, in hundredths of its width and height: 50,50 (default: the middle)",
+        };
         var white = new Option<string?>("--white") { Description = "Where a white sheet lies in the photo: its light is taken out" };
         var into = new Option<string?>("--for") { Description = "The material whose swatch the photo shows; it is written into its file" };
         var (folder, variant, market, on, format) = (Shared.Workshop(), Shared.Variant(), Shared.Market(), Shared.On(), Shared.Format());
-        var verb = new Command("colour", "The colour that a product's colourants give, how much of which comes nearest to a shade, and a colour picked from a photo")
+        var verb = new Command("colour",
+            "The colour that a product's colourants give, how much of which comes nearest to a shade, and a colour picked from a photo")
         {
             recipe, want, photo, at, white, into, folder, variant, market, on, format,
         };
         verb.SetAction(r => Exit.Run(() =>
         {
             var json = r.GetValue(format) == "json";
-            var picked = r.GetValue(photo) is { } file ? PhotoColour.Of(ColourPicture.Read(file), Place(r.GetValue(at)) ?? PicturePlace.Middle, Place(r.GetValue(white))) : (Colour?)null;
+            var picked = r.GetValue(photo) is { } file
+                ? PhotoColour.Of(ColourPicture.Read(file), Place(r.GetValue(at)) ?? PicturePlace.Middle, Place(r.GetValue(white)))
+                : (Colour?)null;
             if (r.GetValue(recipe) is not { } named)
-                return Photo(picked ?? throw new InputException(null, 0, "call.colour-of-what"), r.GetValue(into), r.GetValue(folder), json);
+                return Photo(picked ?? throw new InputException(null, 0, "call.colour-of-what"), r.GetValue(into), r.GetValue(folder),
+                    json);
             var products = Shared.Products(named, r.GetValue(folder), r.GetValue(variant));
-            var wanted = r.GetValue(want) is { } text ? Colour.Parse(text) ?? throw new InputException(null, 0, "look.not-a-colour", ("text", text)) : picked;
+            var wanted = r.GetValue(want) is { } text
+                ? Colour.Parse(text) ?? throw new InputException(null, 0, "look.not-a-colour", ("text", text))
+                : picked;
             if (wanted is not { } shade)
                 return Tell(products, json);
             var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop);
@@ -53,7 +65,8 @@ internal static class ColourVerb
         return verb;
     }
 
-    private static PicturePlace? Place(string? text) => text is null ? null : PicturePlace.Parse(text) ?? throw new InputException(null, 0, "look.photo-place", ("text", text));
+    private static PicturePlace? Place(string? text) =>
+        text is null ? null : PicturePlace.Parse(text) ?? throw new InputException(null, 0, "look.photo-place", ("text", text));
 
     private static int Photo(Colour picked, string? into, string? folder, bool json)
     {
@@ -71,7 +84,9 @@ internal static class ColourVerb
         if (json)
             JsonOut.Write(new { colour = picked.ToString(), file = written });
         else
-            Console.WriteLine(written is null ? picked.ToString() : $"{picked}: written into {written} as its swatch. With \"swatch at: 0.5 %\" say what share of the product it shows.");
+            Console.WriteLine(written is null
+                ? picked.ToString()
+                : $"{picked}: written into {written} as its swatch. With \"swatch at: 0.5 %\" say what share of the product it shows.");
         return Exit.Done;
     }
 
@@ -80,16 +95,20 @@ internal static class ColourVerb
         var all = products.Select(p => (Product: p, Gives: ProductColours.Of(p), Ground: ProductColours.Ground(p))).ToList();
         if (json)
         {
-            JsonOut.Write([.. all.Select(a => (a.Product.Name, (object)new { colour = a.Gives?.ToString(), ground = a.Ground.ToString() }))]);
+            JsonOut.Write(
+                [.. all.Select(a => (a.Product.Name, (object)new { colour = a.Gives?.ToString(), ground = a.Ground.ToString() }))]);
             return Exit.Done;
         }
         foreach (var (product, gives, _) in all)
         {
-            Console.WriteLine($"{product.Recipe.Name}: {(gives is { } colour ? $"about {colour}" : "no colourant whose colour is known")}");
+            Console.WriteLine(
+                $"{product.Recipe.Name}: {(gives is { } colour ? $"about {colour}" : "no colourant whose colour is known")}");
             foreach (var line in product.Batch.Lines.Where(l => l.Material.Kind == MaterialKind.Colourant))
             {
                 var known = ProductColours.Known(line.Material);
-                Console.WriteLine(FormattableString.Invariant($"  {line.Mass.Grams,8:0.##} g  {line.Material.Name}: {(known.Pigment is { } p ? $"{p.Seen} at {p.At * 100:0.###} %{(known.IsByName ? ", by its name alone" : "")}" : "colour not known")}"));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"  {line.Mass.Grams,8:0.##} g  {line.Material.Name}: {(known.Pigment is { } p ? $"{p.Seen} at {p.At * 100:0.###} %{(known.IsByName ? ", by its name alone" : "")}" : "colour not known")}"));
             }
         }
         Console.WriteLine(Guess);
@@ -109,9 +128,12 @@ internal static class ColourVerb
 
     private static void Write(ShadeAnswer answer)
     {
-        Console.WriteLine(answer.Amounts.IsEmpty ? $"Nearest to {answer.Wanted} is the base by itself: {answer.Gives}." : $"Nearest to {answer.Wanted}{(answer.IsNear ? "" : ", and still off")}: about {answer.Gives}, with");
+        Console.WriteLine(answer.Amounts.IsEmpty
+            ? $"Nearest to {answer.Wanted} is the base by itself: {answer.Gives}."
+            : $"Nearest to {answer.Wanted}{(answer.IsNear ? "" : ", and still off")}: about {answer.Gives}, with");
         foreach (var amount in answer.Amounts)
-            Console.WriteLine($"  {amount.Mass.Grams.ToString("0.##", CultureInfo.InvariantCulture),8} g  {amount.Material.Name}{(amount.Spoons.Length > 0 ? $" ({amount.Spoons})" : "")}");
+            Console.WriteLine(
+                $"  {amount.Mass.Grams.ToString("0.##", CultureInfo.InvariantCulture),8} g  {amount.Material.Name}{(amount.Spoons.Length > 0 ? $" ({amount.Spoons})" : "")}");
         foreach (var (material, why) in answer.NotAllowed)
             Console.WriteLine($"Left out: {material.Name}. {why}");
         if (!answer.Unknown.IsEmpty)

@@ -8,10 +8,16 @@ internal static class CopyVerbs
 {
     public static Command Backup()
     {
-        var file = new Argument<string>("FILE") { Description = "The copy to write, best on another disk: .zip for the whole workshop, .db for the books alone" };
+        var file = new Argument<string>("FILE")
+        {
+            Description = "The copy to write, best on another disk: .zip for the whole workshop, .db for the books alone",
+        };
         var workshop = Shared.Workshop();
         var (force, format) = (new Option<bool>("--force") { Description = "Write over a file that is no such copy" }, Shared.Format());
-        var verb = new Command("backup", "A checked copy of the whole workshop or of its books, made while they are in use") { file, workshop, force, format };
+        var verb = new Command("backup", "A checked copy of the whole workshop or of its books, made while they are in use")
+        {
+            file, workshop, force, format,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
@@ -19,11 +25,14 @@ internal static class CopyVerbs
             {
                 var entries = BookCopy.Backup(folder, path, r.GetValue(force));
                 var differences = OpenBooks.Open(folder).Check().Differences;
-                Shared.Say(r, format, () => new { file = path, entries, differences }, $"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip copies them too.");
+                Shared.Say(r, format, () => new { file = path, entries, differences },
+                    $"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip "
+                        + $"copies them too.");
                 return Agrees(differences);
             }
             var report = WorkshopCopy.Backup(folder, path, r.GetValue(force));
-            Shared.Say(r, format, () => new { file = path, files = report.Files, entries = report.Entries, differences = report.Differences },
+            Shared.Say(r, format,
+                () => new { file = path, files = report.Files, entries = report.Entries, differences = report.Differences },
                 $"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
             return Agrees(report.Differences);
         }));
@@ -34,18 +43,24 @@ internal static class CopyVerbs
     {
         var file = new Argument<string>("FILE") { Description = "A copy made by backup" };
         var (workshop, format) = (Shared.Workshop(), Shared.Format());
-        var verb = new Command("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it") { file, workshop, format };
+        var verb = new Command("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it")
+        {
+            file, workshop, format,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
             {
                 var (entries, kept) = BookCopy.Restore(folder, path);
-                Shared.Say(r, format, () => new { entries, kept }, $"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
+                Shared.Say(r, format, () => new { entries, kept },
+                    $"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
                 return Exit.Done;
             }
             var report = WorkshopCopy.Restore(folder, path);
-            Shared.Say(r, format, () => new { files = report.Files, entries = report.Entries, kept = report.Kept, differences = report.Differences }, $"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
+            Shared.Say(r, format,
+                () => new { files = report.Files, entries = report.Entries, kept = report.Kept, differences = report.Differences },
+                $"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
             return Agrees(report.Differences);
         }));
         return verb;
@@ -62,7 +77,10 @@ internal static class CopyVerbs
     public static Command AgreeServer()
     {
         var (workshop, format) = (Shared.Workshop(), Shared.Format());
-        var verb = new Command("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books") { workshop, format };
+        var verb = new Command("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books")
+        {
+            workshop, format,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             var server = KnownServers.Agree(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
@@ -74,9 +92,14 @@ internal static class CopyVerbs
 
     public static Command ReceiveList()
     {
-        var file = new Argument<string>("CSV") { Description = "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note" };
+        var file = new Argument<string>("CSV")
+        {
+            Description = "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note",
+        };
         var options = new BookOptions();
-        var verb = options.AddFileTo(options.AddSureTo(new Command("receive-list", "Writes a CSV of materials that came in into the books: all of its lines, or none") { file }));
+        var verb =
+            options.AddFileTo(options.AddSureTo(new Command("receive-list",
+                "Writes a CSV of materials that came in into the books: all of its lines, or none") { file }));
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -85,7 +108,17 @@ internal static class CopyVerbs
             options.Ask(r, book.Ask(books => list.Slips(books, workshop, BookOptions.Today)));
             var received = list.Write(book);
             if (options.Json(r))
-                JsonOut.Write(new { received = received.Select(e => new { materialLot = $"M{e.Id}", material = e.Material, amount = e.Amount, price = e.Price }) });
+                JsonOut.Write(
+                    new
+                    {
+                        received = received.Select(e => new
+                        {
+                            materialLot = $"M{e.Id}",
+                            material = e.Material,
+                            amount = e.Amount,
+                            price = e.Price
+                        })
+                    });
             foreach (var receipt in options.Json(r) ? [] : received)
                 Console.WriteLine($"M{receipt.Id} {receipt.Material}");
             return Exit.Done;

@@ -23,13 +23,22 @@ internal static class DeclareVerb
         var names = Shared.Names();
         var variant = Shared.Variant();
         var since = Shared.Since();
-        var explain = new Option<bool>("--explain") { Description = "Show what the order rests on: a bar for each range, what is proved and why, whom to ask for what" };
-        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order") { recipe, workshop, market, format, on, names, variant, since, explain };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on), r.GetValue(names)!, r.GetValue(variant), r.GetValue(since), r.GetValue(explain))));
+        var explain = new Option<bool>("--explain")
+        {
+            Description = "Show what the order rests on: a bar for each range, what is proved and why, whom to ask for what",
+        };
+        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order")
+        {
+            recipe, workshop, market, format, on, names, variant, since, explain,
+        };
+        verb.SetAction(
+            r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on),
+                r.GetValue(names)!, r.GetValue(variant), r.GetValue(since), r.GetValue(explain))));
         return verb;
     }
 
-    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant, string? since, bool explain)
+    private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant,
+        string? since, bool explain)
     {
         if (explain && format == "json")
             throw new InputException(null, 0, "call.explain-is-text");
@@ -45,7 +54,8 @@ internal static class DeclareVerb
         return declarations.Any(d => d.Findings.Any(f => f.Severity == Severity.Must)) ? Exit.FindingStands : Exit.Done;
     }
 
-    private static void Write(ImmutableArray<Product> products, ImmutableArray<Declaration> declarations, Assortment? assortment, RulesOf rules, bool explain)
+    private static void Write(ImmutableArray<Product> products, ImmutableArray<Declaration> declarations, Assortment? assortment,
+        RulesOf rules, bool explain)
     {
         for (var i = 0; i < products.Length; i++)
         {
@@ -57,7 +67,9 @@ internal static class DeclareVerb
         }
         if (assortment is not null && !explain)
             Report.Write(assortment.Common);
-        if (!explain && declarations.Any(d => !d.IsProved) && SupplierQuestions.For(products, rules) is { Letters.IsEmpty: false } questions)
+        if (!explain
+            && declarations.Any(d => !d.IsProved)
+            && SupplierQuestions.For(products, rules) is { Letters.IsEmpty: false } questions)
             AskReport.Write(questions);
         if (products.Any(p => LyeCautions.Apply(p.Workshop, p.Batch)))
             SoapReport.WriteCautions();

@@ -19,9 +19,14 @@ internal static class DemoVerb
     {
         var output = new Option<string>("--out") { Description = "The folder to write to", DefaultValueFactory = _ => "demo-out" };
         var on = Shared.On();
-        var (force, format) = (new Option<bool>("--force") { Description = "Write over what was changed in the example since" }, Shared.Format());
-        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet") { output, on, force, format };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force), Shared.IsJson(r, format))));
+        var (force, format) = (new Option<bool>("--force") { Description = "Write over what was changed in the example since" },
+            Shared.Format());
+        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet")
+        {
+            output, on, force, format,
+        };
+        verb.SetAction(
+            r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force), Shared.IsJson(r, format))));
         return verb;
     }
 
@@ -34,7 +39,10 @@ internal static class DemoVerb
         var batch = 0;
         var (range, told) = (new List<ContactLabel>(), new List<object>());
         // A recipe's first product lies in the recipe's own folder, the others in folders by their names in it.
-        var products = workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id).Select((p, i) => (Product: p, Folder: i == 0 ? id : Path.Combine(id, p.Recipe.Name.ToLowerInvariant().Replace(' ', '-')), IsFurther: i > 0)));
+        var products = workshop.RecipeIds
+            .SelectMany(id => workshop.ProductsOf(id)
+                .Select((p, i) => (Product: p, Folder: i == 0 ? id : Path.Combine(id, p.Recipe.Name.ToLowerInvariant().Replace(' ', '-')),
+                    IsFurther: i > 0)));
         foreach (var (product, inside, _) in products.OrderBy(p => p.IsFurther))
         {
             var lot = new LotCode(on, ++batch);
@@ -42,21 +50,34 @@ internal static class DemoVerb
             var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
             if (json)
-                told.Add(new { name = product.Name, lot = lot.ToString(), pieces = job.Batch.Recipe.Pieces, netQuantity = job.Content.NetQuantity, statement = job.Declaration.Statement, proved = job.Declaration.IsProved, folder = Path.Combine(folder, inside), findings = report.Findings.Select(JsonOut.Of) });
+                told.Add(new
+                {
+                    name = product.Name,
+                    lot = lot.ToString(),
+                    pieces = job.Batch.Recipe.Pieces,
+                    netQuantity = job.Content.NetQuantity,
+                    statement = job.Declaration.Statement,
+                    proved = job.Declaration.IsProved,
+                    folder = Path.Combine(folder, inside),
+                    findings = report.Findings.Select(JsonOut.Of)
+                });
             else
                 Say(job, lot, report);
             WriteFiles(Path.Combine(folder, inside), job, lot, on);
             range.Add(new ContactLabel(job.Fit.OrRefuse(), GalleryVerb.Said(product.Recipe, job.Fit.OrRefuse())));
         }
-        ContactSheet.WritePdf(Path.Combine(folder, "range.pdf"), $"The range of {workshop.Business.Name}", range, Length.FromInches(8.5m), Length.FromInches(11m),
-            new DocumentInfo("The range", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+        ContactSheet.WritePdf(Path.Combine(folder, "range.pdf"), $"The range of {workshop.Business.Name}", range, Length.FromInches(8.5m),
+            Length.FromInches(11m), new DocumentInfo("The range", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
         if (json)
         {
             JsonOut.Write(new { folder, range = Path.Combine(folder, "range.pdf"), products = told });
             return mustStands ? Exit.FindingStands : Exit.Done;
         }
-        Console.WriteLine($"\nWritten to {folder}: range.pdf shows all labels side by side; for each product its label (PDF, SVG, PNG), a sheet of labels and a batch sheet.");
-        Console.WriteLine("Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
+        Console.WriteLine(
+            $"\nWritten to {folder}: range.pdf shows all labels side by side; for each product its label (PDF, SVG, PNG), a sheet of "
+                + $"labels and a batch sheet.");
+        Console.WriteLine(
+            "Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
         return mustStands ? Exit.FindingStands : Exit.Done;
     }
 
@@ -64,7 +85,8 @@ internal static class DemoVerb
     {
         Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
         Console.WriteLine($"  {job.Declaration.Statement}");
-        Console.WriteLine($"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
+        Console.WriteLine(
+            $"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
         foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
             Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
     }
@@ -78,11 +100,13 @@ internal static class DemoVerb
         foreach (var (design, fit) in job.Companions)
         {
             LabelFile.Write(Path.Combine(folder, $"label-{design}.pdf"), fit.OrRefuse(), info);
-            SheetWriter.WritePdf(Path.Combine(folder, $"sheet-{design}.pdf"), fit.OrRefuse(), LabelStock.Load(usual.With[design]), info, count: job.Batch.Recipe.Pieces);
+            SheetWriter.WritePdf(Path.Combine(folder, $"sheet-{design}.pdf"), fit.OrRefuse(), LabelStock.Load(usual.With[design]), info,
+                count: job.Batch.Recipe.Pieces);
         }
         foreach (var ending in new[] { "pdf", "svg", "png" })
             LabelFile.Write(Path.Combine(folder, $"label.{ending}"), layout, info);
-        SheetWriter.WritePdf(Path.Combine(folder, "sheet.pdf"), layout, LabelStock.Load(usual.Stock), info, count: job.Batch.Recipe.Pieces);
+        SheetWriter.WritePdf(Path.Combine(folder, "sheet.pdf"), layout, LabelStock.Load(usual.Stock), info,
+            count: job.Batch.Recipe.Pieces);
         BatchSheetJob.Write(Path.Combine(folder, "batch-sheet.pdf"), job, lot, info);
     }
 }

@@ -12,13 +12,26 @@ internal static class DesignVerb
     {
         var format = Shared.Format();
         var workshop = Shared.Workshop();
-        var verb = new Command("design", "Lists the label designs known; your own go in the workshop's folder designs") { workshop, format };
+        var verb = new Command("design", "Lists the label designs known; your own go in the workshop's folder designs")
+        {
+            workshop, format,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             var shelf = new DesignShelf(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             var designs = shelf.Ids.Select(id => shelf.Load(id)).ToList();
             if (r.GetValue(format) == "json")
-                JsonOut.Write(designs.Select(d => new { id = d.Id, name = d.Name, widthMm = d.Width.Millimetres, heightMm = d.Height.Millimetres, round = d.Round, @for = d.For, with = d.With, own = shelf.IsOwn(d.Id) }));
+                JsonOut.Write(designs.Select(d => new
+                {
+                    id = d.Id,
+                    name = d.Name,
+                    widthMm = d.Width.Millimetres,
+                    heightMm = d.Height.Millimetres,
+                    round = d.Round,
+                    @for = d.For,
+                    with = d.With,
+                    own = shelf.IsOwn(d.Id)
+                }));
             else
                 List(shelf, designs);
             return Exit.Done;
@@ -30,10 +43,15 @@ internal static class DesignVerb
     {
         foreach (var d in designs)
         {
-            Console.WriteLine($"  {d.Id,-24}{d.Width.Millimetres,6:0.#} x {d.Height.Millimetres,-5:0.#} mm  {d.Name}{(d.With.IsEmpty ? "" : $"; goes with {string.Join(", ", d.With)}")}{(shelf.IsOwn(d.Id) ? "  (your own)" : "")}");
+            Console.WriteLine(
+                $"  {d.Id,-24}{d.Width.Millimetres,6:0.#} x {d.Height.Millimetres,-5:0.#} mm  {d.Name}{(d.With.IsEmpty ? "" : $"; goes with {string.Join(", ", d.With)}")}{(shelf.IsOwn(d.Id) ? "  (your own)" : "")}");
         }
         Console.WriteLine();
-        Console.WriteLine($"An arrangement may follow ({string.Join(", ", ArrangementFile.Known)}) and a pair of types: --design bar-2x4+medallion+soft");
-        Console.WriteLine($"A style alone ({string.Join(", ", DesignStyle.Known)}), light or dark, is the design's plain setting: --design bar-2x4+bookish+dark");
+        Console.WriteLine(
+            $"An arrangement may follow ({string.Join(", ", ArrangementFile.Known)}) and a pair of types: --design "
+                + $"bar-2x4+medallion+soft");
+        Console.WriteLine(
+            $"A style alone ({string.Join(", ", DesignStyle.Known)}), light or dark, is the design's plain setting: --design "
+                + $"bar-2x4+bookish+dark");
     }
 }

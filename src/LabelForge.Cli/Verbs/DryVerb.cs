@@ -9,7 +9,10 @@ internal static class DryVerb
 {
     public static Command Build()
     {
-        var list = new Argument<string>("CSV") { Description = "Day and mass, one weighing a line: 14,112.6 (or dates: 2026-11-25,112.6)" };
+        var list = new Argument<string>("CSV")
+        {
+            Description = "Day and mass, one weighing a line: 14,112.6 (or dates: 2026-11-25,112.6)",
+        };
         var at = new Option<decimal>("--at") { Description = "The age in days", Required = true };
         var format = Shared.Format();
         var verb = new Command("dry", "What a drying piece of soap will weigh at an age, with its interval") { list, at, format };
@@ -22,13 +25,29 @@ internal static class DryVerb
             var beyond = mass.Day > 2 * curve.Weights[^1].Day;
             if (r.GetValue(format) == "json")
             {
-                JsonOut.Write(new { day = mass.Day, grams = mass.Grams, low = mass.Low, high = mass.High, confidence = 0.95, endGrams = Math.Round(curve.EndGrams, 3), paceDays = Math.Round(curve.PaceDays, 3), farBeyondTheWeighings = beyond });
+                JsonOut.Write(new
+                {
+                    day = mass.Day,
+                    grams = mass.Grams,
+                    low = mass.Low,
+                    high = mass.High,
+                    confidence = 0.95,
+                    endGrams = Math.Round(curve.EndGrams, 3),
+                    paceDays = Math.Round(curve.PaceDays, 3),
+                    farBeyondTheWeighings = beyond
+                });
                 return Exit.Done;
             }
-            Console.WriteLine(FormattableString.Invariant($"At {mass.Day:0.##} days: {mass.Grams:0.00} g, between {mass.Low:0.00} and {mass.High:0.00} g with 95 % confidence (the curve, not the next bar)."));
-            Console.WriteLine(FormattableString.Invariant($"It dries towards {curve.EndGrams:0.00} g; the water still to go falls to 37 % in {curve.PaceDays:0.#} days."));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"At {mass.Day:0.##} days: {mass.Grams:0.00} g, between {mass.Low:0.00} and {mass.High:0.00} g with 95 % confidence (the curve, not the next bar)."));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"It dries towards {curve.EndGrams:0.00} g; the water still to go falls to 37 % in {curve.PaceDays:0.#} days."));
             if (beyond)
-                Console.WriteLine(FormattableString.Invariant($"The last weighing was on day {curve.Weights[^1].Day:0.##}: this looks far beyond it. Weigh again later."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"The last weighing was on day {curve.Weights[^1].Day:0.##}: this looks far beyond it. Weigh again later."));
             return Exit.Done;
         }));
         return verb;

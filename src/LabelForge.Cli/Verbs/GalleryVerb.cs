@@ -13,14 +13,20 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 
-/// <summary><c>gallery</c>: a product in every arrangement, or without one the whole range as it would be printed, at actual size.</summary>
+/// <summary><c>gallery</c>: a product in every arrangement, or without one the whole range as it
+/// would be printed, at actual size.</summary>
 internal static class GalleryVerb
 {
     public static Command Build()
     {
         var (named, format) = (Shared.RecipeArgument(required: false), Shared.Format());
-        var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(), Shared.On(), new OutputOption("The PDF to write", FileKind.Pdf));
-        var verb = new Command("gallery", "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed") { named, folder, market, design, variant, on, format };
+        var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(),
+            Shared.On(), new OutputOption("The PDF to write", FileKind.Pdf));
+        var verb = new Command("gallery",
+            "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed")
+        {
+            named, folder, market, design, variant, on, format,
+        };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -28,7 +34,8 @@ internal static class GalleryVerb
             var day = Shared.Date(r.GetValue(on));
             var labels = r.GetValue(named) is { } recipe
                 ? OfProducts(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
-                : OfRange(Shared.OpenFolder(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design), day);
+                : OfRange(Shared.OpenFolder(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design),
+                    day);
             var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
             Shared.Say(r, format, () => new { file = path, title = labels.Title, labels = labels.All.Select(l => l.Caption) },
@@ -38,10 +45,13 @@ internal static class GalleryVerb
         return verb;
     }
 
-    private static (string Title, IReadOnlyList<ContactLabel> All) OfProducts(string named, string? folder, string? variant, string? market, string? design, DateOnly on)
+    private static (string Title,
+        IReadOnlyList<ContactLabel> All) OfProducts(string named, string? folder, string? variant, string? market, string? design,
+            DateOnly on)
     {
         var products = Shared.Products(named, folder, variant);
-        var all = Product.Each(products, p => Gallery.Of(p, Shared.MarketOf(market, p.Workshop), design, new LotCode(on, 1), on)).SelectMany(g => g).ToList();
+        var all = Product.Each(products, p => Gallery.Of(p, Shared.MarketOf(market, p.Workshop), design, new LotCode(on, 1), on))
+            .SelectMany(g => g).ToList();
         var name = string.Join(", ", products.Select(p => p.Recipe.Name));
         return all.Count == 0
             ? throw new InputException(products[0].Recipe.File, 0, "call.no-room", ("name", name))

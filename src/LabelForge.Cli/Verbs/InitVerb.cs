@@ -11,7 +11,10 @@ internal static class InitVerb
         var folder = new Argument<string>("FOLDER") { Description = "The folder to make the workshop in", DefaultValueFactory = _ => "." };
         var force = new Option<bool>("--force") { Description = "Write over files of the same names" };
         var format = Shared.Format();
-        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes") { folder, force, format };
+        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes")
+        {
+            folder, force, format,
+        };
         verb.SetAction(r => Exit.Run(() => Run(r.GetValue(folder)!, r.GetValue(force), Shared.IsJson(r, format))));
         return verb;
     }

@@ -11,7 +11,8 @@ internal static class LabelInput
     private const long MostTextBytes = 1_000_000;
 
     /// <summary>Whether this names a label and not a recipe.</summary>
-    public static bool IsLabel(string file) => file == "-" || Path.GetExtension(file).ToLowerInvariant() is ".txt" or ".md" or ".pdf" or ".text";
+    public static bool IsLabel(string file) =>
+        file == "-" || Path.GetExtension(file).ToLowerInvariant() is ".txt" or ".md" or ".pdf" or ".text";
 
     /// <summary>Reads its words.</summary>
     /// <exception cref="InputException">There is no such file, or it holds no label.</exception>

@@ -15,10 +15,23 @@ internal static class LabelVerb
         var inputs = new PrintInputs();
         var output = OutputOption.Optional("The file to write: .pdf, .svg or .png; needed save with --scan", OutputOption.Drawn);
         var dots = new Option<int?>("--dpi") { Description = "Dots to the inch of a PNG, from 72 to 2400 (default: 300)" };
-        var proof = new Option<bool>("--proof") { Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare" };
-        var scan = new Option<string?>("--scan") { Description = "With --proof: a scan of the print, PNG or JPEG; its letters, contrast and barcode are measured against what was asked" };
-        var scanDots = new Option<double?>("--scan-dpi") { Description = "Dots to the inch of the scan, where its file does not say them" };
-        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each") { dots, proof, scan, scanDots };
+        var proof = new Option<bool>("--proof")
+        {
+            Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare",
+        };
+        var scan = new Option<string?>("--scan")
+        {
+            Description =
+                "With --proof: a scan of the print, PNG or JPEG; its letters, contrast and barcode are measured against what was asked",
+        };
+        var scanDots = new Option<double?>("--scan-dpi")
+        {
+            Description = "Dots to the inch of the scan, where its file does not say them",
+        };
+        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each")
+        {
+            dots, proof, scan, scanDots,
+        };
         output.AddTo(verb);
         inputs.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>

@@ -14,7 +14,11 @@ internal static class LotBarcodeVerb
     public static Command Build()
     {
         var code = new Argument<string>("CODE") { Description = "The lot code" };
-        var kind = new Option<string>("--kind") { Description = "code128: the lot alone; gs1-128, datamatrix, qr: item and lot; ean13, upca: the item alone", DefaultValueFactory = _ => "code128" };
+        var kind = new Option<string>("--kind")
+        {
+            Description = "code128: the lot alone; gs1-128, datamatrix, qr: item and lot; ean13, upca: the item alone",
+            DefaultValueFactory = _ => "code128",
+        };
         kind.AcceptOnlyFromAmong("code128", "gs1-128", "datamatrix", "qr", "ean13", "upca");
         var gtin = new Option<string?>("--gtin") { Description = "The item's number, 8 to 14 digits; every kind but code128 needs it" };
         var made = new Option<string?>("--made") { Description = "Also encode the production date: YYYY-MM-DD" };
@@ -24,16 +28,21 @@ internal static class LotBarcodeVerb
         dpi.AcceptOnlyFromAmong("300", "600");
         var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn);
         var format = Shared.Format();
-        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text") { code, kind, gtin, made, useBy, link, dpi, format };
+        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text")
+        {
+            code, kind, gtin, made, useBy, link, dpi, format,
+        };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
             var lot = Shared.Need(LotCode.Parse(r.GetValue(code)!));
-            var wanted = new Wanted(lot, r.GetValue(kind)!, r.GetValue(gtin), Day(r.GetValue(made)), Day(r.GetValue(useBy)), r.GetValue(link));
+            var wanted = new Wanted(lot, r.GetValue(kind)!, r.GetValue(gtin), Day(r.GetValue(made)), Day(r.GetValue(useBy)),
+                r.GetValue(link));
             var (block, text) = Draw(wanted, new BarcodeOptions { Dpi = r.GetValue(dpi) });
             // The lot's own day stands for the time, so that the same call gives the same bytes.
-            var info = new DocumentInfo($"{wanted.Kind} of lot {lot}", new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+            var info = new DocumentInfo($"{wanted.Kind} of lot {lot}",
+                new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             BarcodeFile.Write(path, block, text, r.GetValue(dpi), info);
             Shared.Say(r, format, () => new { file = path, kind = wanted.Kind, lot = lot.ToString(), text });
             return Exit.Done;
@@ -75,7 +84,8 @@ internal static class LotBarcodeVerb
 
     private static DateOnly? Day(string? written) => written is null ? null : Shared.Date(written);
 
-    private static InputException Wrong(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Wrong(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 
     private sealed record Wanted(LotCode Lot, string Kind, string? Gtin, DateOnly? Made, DateOnly? UseBy, string? Link);
 }

@@ -7,7 +7,8 @@ namespace LabelForge.Cli.Verbs;
 /// <summary><c>lot</c>: makes and reads lot codes.</summary>
 internal static class LotVerb
 {
-    public static Command Build() => new("lot", "Makes and reads lot codes, and draws their barcodes") { New(), Read(), LotBarcodeVerb.Build() };
+    public static Command Build() =>
+        new("lot", "Makes and reads lot codes, and draws their barcodes") { New(), Read(), LotBarcodeVerb.Build() };
 
     private static Command New()
     {
@@ -22,7 +23,8 @@ internal static class LotVerb
                 throw new InputException(null, 0, "call.not-a-batch-day", ("number", number), ("most-batches", LotCode.MostBatches));
             var date = Shared.Date(r.GetValue(made));
             if (date < LotCode.FirstDay || date > LotCode.LastDay)
-                throw new InputException(null, 0, "call.outside-lot-years", ("date", $"{date:yyyy-MM-dd}"), ("first-day", $"{LotCode.FirstDay:yyyy-MM-dd}"), ("last-day", $"{LotCode.LastDay:yyyy-MM-dd}"));
+                throw new InputException(null, 0, "call.outside-lot-years", ("date", $"{date:yyyy-MM-dd}"),
+                    ("first-day", $"{LotCode.FirstDay:yyyy-MM-dd}"), ("last-day", $"{LotCode.LastDay:yyyy-MM-dd}"));
             Show(new LotCode(date, number), r.GetValue(format)!);
             return Exit.Done;
         }));

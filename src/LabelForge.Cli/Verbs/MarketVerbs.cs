@@ -22,14 +22,21 @@ internal static class MarketVerbs
         Sheet(), Sell(), Undo(), Book(), Day(),
     };
 
-    private static Option<string> Place() => new("--to") { Description = "Which market day: \"Fairport market\"", DefaultValueFactory = _ => UsualPlace };
+    private static Option<string> Place() =>
+        new("--to") { Description = "Which market day: \"Fairport market\"", DefaultValueFactory = _ => UsualPlace };
 
     private static Command Sheet()
     {
-        var bring = new Argument<string[]>("PRODUCT=PIECES") { Description = "What is brought, in the order of the paper (default: every product in the house, all of it)", Arity = ArgumentArity.ZeroOrMore };
+        var bring = new Argument<string[]>("PRODUCT=PIECES")
+        {
+            Description = "What is brought, in the order of the paper (default: every product in the house, all of it)",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
         var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddReadingTo(output.AddTo(new Command("sheet", "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }), dated: true);
+        var verb =
+            options.AddReadingTo(output.AddTo(new Command("sheet",
+                "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
@@ -41,12 +48,23 @@ internal static class MarketVerbs
             if (rows.Length == 0)
                 throw new InputException(null, 0, "call.nothing-to-bring");
             foreach (var none in rows.Where(p => p.Product.Price is null))
-                Console.Error.WriteLine($"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or on the paper.");
-            AtomicFile.Write(path, stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows, PaperWords.English));
+                Console.Error
+                    .WriteLine(
+                        $"Note: {none.Product.Recipe.Name} has no price; write it in {none.Product.Recipe.File} (price: 7.00), or "
+                            + $"on the paper.");
+            AtomicFile.Write(path,
+                stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows, PaperWords.English));
             if (options.Json(r))
-                JsonOut.Write(new { file = path, place = r.GetValue(place), products = rows.Select(p => new { product = p.Product.Product, brought = p.Brought, price = p.Product.Price }) });
+                JsonOut.Write(new
+                {
+                    file = path,
+                    place = r.GetValue(place),
+                    products = rows.Select(p => new { product = p.Product.Product, brought = p.Brought, price = p.Product.Price })
+                });
             else
-                Console.WriteLine($"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
+                Console.WriteLine(
+                    $"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market "
+                        + $"book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
             return Exit.Done;
         }));
         return verb;
@@ -54,24 +72,50 @@ internal static class MarketVerbs
 
     private static Command Sell()
     {
-        var items = new Argument<string[]>("PRODUCT=PIECES") { Description = "What one buyer takes: \"Moss Lane=2\" bramble-bar=1", Arity = ArgumentArity.OneOrMore };
+        var items = new Argument<string[]>("PRODUCT=PIECES")
+        {
+            Description = "What one buyer takes: \"Moss Lane=2\" bramble-bar=1",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var payment = new Option<string?>("--payment") { Description = "How it is paid: cash, card, or in your own words" };
-        var paid = new Option<string?>("--paid") { Description = "What was agreed on for all of it (default: the prices in the recipes); 0 for a gift" };
+        var paid = new Option<string?>("--paid")
+        {
+            Description = "What was agreed on for all of it (default: the prices in the recipes); 0 for a gift",
+        };
         var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddTo(new Command("sell", "Sells several products in one go, out of the oldest lots, at the prices in the recipes") { items, place, payment, paid });
+        var verb = options.AddTo(new Command("sell",
+            "Sells several products in one go, out of the oldest lots, at the prices in the recipes") { items, place, payment, paid });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
-            var bill = SellAtTable.Bill(workshop, PriceList.Of(workshop, book), [.. r.GetValue(items)!.Select(Parse)], r.GetValue(paid) is { } sum ? BookOptions.Money(sum, "--paid") : null);
-            var sales = SellAtTable.Sell(book, bill, r.GetValue(place)!, r.GetValue(payment), options.On(r), options.By(r), options.Note(r));
+            var bill = SellAtTable.Bill(workshop, PriceList.Of(workshop, book), [.. r.GetValue(items)!.Select(Parse)],
+                r.GetValue(paid) is { } sum ? BookOptions.Money(sum, "--paid") : null);
+            var sales = SellAtTable.Sell(book, bill, r.GetValue(place)!, r.GetValue(payment), options.On(r), options.By(r),
+                options.Note(r));
             if (options.Json(r))
             {
-                var lots = book.Ask(books => sales.Select(s => s.BatchId).Distinct().ToDictionary(id => id, id => ((Batch)books.Find(BookLists.Batch, id)!).Lot));
-                JsonOut.Write(new { ticket = sales[0].Ticket, paid = bill.Paid, tax = bill.Tax, payment = r.GetValue(payment), sales = sales.Select(s => new { sale = s.Id, lot = lots[s.BatchId], pieces = s.Pieces, paid = s.Paid, tax = s.Tax }) });
+                var lots = book.Ask(books => sales.Select(s => s.BatchId).Distinct()
+                    .ToDictionary(id => id, id => ((Batch)books.Find(BookLists.Batch, id)!).Lot));
+                JsonOut.Write(new
+                {
+                    ticket = sales[0].Ticket,
+                    paid = bill.Paid,
+                    tax = bill.Tax,
+                    payment = r.GetValue(payment),
+                    sales = sales.Select(s => new
+                    {
+                        sale = s.Id,
+                        lot = lots[s.BatchId],
+                        pieces = s.Pieces,
+                        paid = s.Paid,
+                        tax = s.Tax
+                    })
+                });
                 return Exit.Done;
             }
-            Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
+            Console.WriteLine(
+                $"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
             return Exit.Done;
         }));
         return verb;
@@ -79,10 +123,17 @@ internal static class MarketVerbs
 
     private static Command Undo()
     {
-        var ticket = new Argument<string?>("TICKET") { Description = "The ticket (default: the last one)", Arity = ArgumentArity.ZeroOrOne };
+        var ticket = new Argument<string?>("TICKET")
+        {
+            Description = "The ticket (default: the last one)",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
         var reason = new Option<string>("--reason") { Description = "Why", DefaultValueFactory = _ => "undone at the table" };
         var options = new BookOptions();
-        var verb = options.AddFileTo(new Command("undo", "Takes the last sale over the table back, or that of a ticket") { ticket, reason });
+        var verb = options.AddFileTo(new Command("undo", "Takes the last sale over the table back, or that of a ticket")
+        {
+            ticket, reason,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var book = BookOptions.Book(options.Workshop(r));
@@ -92,7 +143,9 @@ internal static class MarketVerbs
             if (options.Json(r))
                 JsonOut.Write(new { ticket = which, struck = struck.Select(s => s.Id) });
             else
-                Console.WriteLine(FormattableString.Invariant($"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
             return Exit.Done;
         }));
         return verb;
@@ -100,22 +153,37 @@ internal static class MarketVerbs
 
     private static Command Book()
     {
-        var items = new Argument<string[]>("PRODUCT=SOLD") { Description = "The strokes on the paper, row by row: bramble-bar=6 \"Moss Lane=2\"", Arity = ArgumentArity.ZeroOrMore };
+        var items = new Argument<string[]>("PRODUCT=SOLD")
+        {
+            Description = "The strokes on the paper, row by row: bramble-bar=6 \"Moss Lane=2\"",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
         var tally = new Option<string?>("--tally") { Description = "The same as a CSV: product,sold, and if you like given and brought" };
-        var given = new Option<string[]>("--given") { Description = "Given away, broken or a tester: --given bramble-bar=1; once for each" };
-        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" }, new Option<string?>("--card") { Description = "What the card reader took" }, new Option<string?>("--cash") { Description = "What was counted in the box at the end" });
+        var given = new Option<string[]>("--given")
+        {
+            Description = "Given away, broken or a tester: --given bramble-bar=1; once for each",
+        };
+        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" },
+            new Option<string?>("--card") { Description = "What the card reader took" },
+            new Option<string?>("--cash") { Description = "What was counted in the box at the end" });
         var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddFileTo(new Command("book", "Books the paper of a day in the evening, row by row, and holds the takings against it") { items, tally, given, atStart, card, cash, place });
+        var verb = options.AddFileTo(new Command("book",
+            "Books the paper of a day in the evening, row by row, and holds the takings against it")
+        {
+            items, tally, given, atStart, card, cash, place,
+        });
         options.AddSureTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var rows = r.GetValue(tally) is { } path ? TallyForm.ReadRows(path) : [];
-            rows = [.. rows, .. r.GetValue(items)!.Select(Parse).Select(t => new TallyRow(t.Product, t.Pieces, 0, null)), .. (r.GetValue(given) ?? []).Select(Parse).Select(t => new TallyRow(t.Product, 0, t.Pieces, null))];
+            rows = [.. rows, .. r.GetValue(items)!.Select(Parse).Select(t => new TallyRow(t.Product, t.Pieces, 0, null)),
+                .. (r.GetValue(given) ?? []).Select(Parse).Select(t => new TallyRow(t.Product, 0, t.Pieces, null))];
             if (rows.IsEmpty)
                 throw new InputException(null, 0, "call.tally-empty");
             decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
-            var form = new TallyForm(r.GetValue(place)!, rows, Sum(atStart), Sum(card), r.GetValue(cash) is { } counted ? BookOptions.Money(counted, "--cash") : null);
+            var form = new TallyForm(r.GetValue(place)!, rows, Sum(atStart), Sum(card),
+                r.GetValue(cash) is { } counted ? BookOptions.Money(counted, "--cash") : null);
             options.Ask(r, [.. form.Slips()]);
             var book = BookOptions.Book(workshop);
             var day = form.Book(workshop, book, options.On(r), options.By(r));
@@ -128,8 +196,14 @@ internal static class MarketVerbs
     {
         var output = OutputOption.Optional("The summary to keep: .pdf or .csv", FileKind.Pdf, FileKind.Csv);
         var (place, options) = (Place(), new BookOptions());
-        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" }, new Option<string?>("--card") { Description = "What the card reader took" }, new Option<string?>("--cash") { Description = "What was counted in the box at the end: the box is booked" });
-        var verb = options.AddFileTo(output.AddTo(new Command("day", "The sums of a market day by product and payment, and the box against them") { place, atStart, card, cash }));
+        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" },
+            new Option<string?>("--card") { Description = "What the card reader took" },
+            new Option<string?>("--cash") { Description = "What was counted in the box at the end: the box is booked" });
+        var verb =
+            options.AddFileTo(output.AddTo(new Command("day", "The sums of a market day by product and payment, and the box against them")
+            {
+                place, atStart, card, cash,
+            }));
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.PathOrNone(r);
@@ -137,10 +211,20 @@ internal static class MarketVerbs
             var book = BookOptions.Book(workshop);
             decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
             if (r.GetValue(cash) is { } counted)
-                TableSales.BookDay(book, [], r.GetValue(place)!, new Takings { On = options.On(r), By = options.By(r), Place = r.GetValue(place)!, Float = Sum(atStart), Card = Sum(card), Cash = BookOptions.Money(counted, "--cash") }, options.On(r), options.By(r));
+                TableSales.BookDay(book, [], r.GetValue(place)!,
+                    new Takings
+                    {
+                        On = options.On(r),
+                        By = options.By(r),
+                        Place = r.GetValue(place)!,
+                        Float = Sum(atStart),
+                        Card = Sum(card),
+                        Cash = BookOptions.Money(counted, "--cash"),
+                    }, options.On(r), options.By(r));
             var day = book.Ask(books => MarketDay.Of(books, r.GetValue(place)!, options.On(r)));
             if (day.Rows.IsEmpty)
-                throw new InputException(null, 0, "call.nothing-booked", ("place", day.Place), ("iso", Iso(day.On)), ("list", string.Join("; ", book.Ask(books => books.LastBuyers(5)))));
+                throw new InputException(null, 0, "call.nothing-booked", ("place", day.Place), ("iso", Iso(day.On)),
+                    ("list", string.Join("; ", book.Ask(books => books.LastBuyers(5)))));
             if (path is not null)
                 Save(path, workshop, day);
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));
@@ -175,25 +259,42 @@ internal static class MarketVerbs
                 counted = day.Takings?.Cash,
                 difference = day.Difference,
                 cardDifference = day.CardDifference,
-                products = day.Rows.Select(m => new { product = m.Product, name = m.Name, sold = m.Sold, given = m.Given, returned = m.Returned, paid = m.Paid, tax = m.Tax, left = m.Left }),
+                products = day.Rows
+                    .Select(m => new
+                    {
+                        product = m.Product,
+                        name = m.Name,
+                        sold = m.Sold,
+                        given = m.Given,
+                        returned = m.Returned,
+                        paid = m.Paid,
+                        tax = m.Tax,
+                        left = m.Left
+                    }),
             });
             return Exit.Done;
         }
         foreach (var row in day.Rows)
-            Console.WriteLine(FormattableString.Invariant($"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
         foreach (var (what, sum) in day.Box(PaperWords.English))
             Console.WriteLine($"{what}: {MarketPapers.Money(workshop, sum)}");
         if (day.WorthTheDifference(products).ToArray() is { Length: > 0 } worth)
-            Console.WriteLine($"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
+            Console.WriteLine(
+                $"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
         if (day.CardDifference is { } off && off != 0)
-            Console.WriteLine($"The card reader says {MarketPapers.Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
+            Console.WriteLine(
+                $"The card reader says {MarketPapers.Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
         return Exit.Done;
     }
 
     private static Taken Parse(string text)
     {
         var at = text.LastIndexOf('=');
-        return at > 0 && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is >= 0 and <= 100_000
+        return at > 0
+            && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces)
+            && pieces is >= 0 and <= 100_000
             ? new Taken(text[..at].Trim(), pieces)
             : throw new InputException(null, 0, "call.does-not-say-how", ("text", text));
     }

@@ -15,20 +15,33 @@ internal static class MaterialVerb
     public static Command Build()
     {
         var name = new Argument<string>("NAME") { Description = "What you call the material: \"Clear shea base\"" };
-        var declaration = new Option<string?>("--declaration") { Description = "The supplier's list of ingredients, copied as it stands (default: read from standard input)" };
+        var declaration = new Option<string?>("--declaration")
+        {
+            Description = "The supplier's list of ingredients, copied as it stands (default: read from standard input)",
+        };
         var csv = new Option<string?>("--csv") { Description = "A table with the columns name and share, in place of a text" };
         var paper = new Option<string?>("--paper") { Description = "The supplier's paper as a file, text or PDF, in place of a text" };
-        var sheet = new Option<string?>("--sheet") { Description = "The safety data sheet, text or PDF: its section 3 is held against the list, and its figures are taken with it" };
+        var sheet = new Option<string?>("--sheet")
+        {
+            Description = "The safety data sheet, text or PDF: its section 3 is held against the list, and its figures are taken with it",
+        };
         var kind = new Option<string?>("--kind") { Description = "What it is bought as (default: what the names on the paper tell)" };
         kind.AcceptOnlyFromAmong("base", "oil", "fragrance", "colourant", "additive", "lye", "water");
-        var listed = new Option<string>("--listed") { Description = "How far the supplier's order can be trusted: strict, label or none", DefaultValueFactory = _ => "label" };
+        var listed = new Option<string>("--listed")
+        {
+            Description = "How far the supplier's order can be trusted: strict, label or none",
+            DefaultValueFactory = _ => "label",
+        };
         listed.AcceptOnlyFromAmong("strict", "label", "none");
         var id = new Option<string?>("--id") { Description = "The material's id (default: made of its name)" };
         var replace = new Option<bool>("--replace") { Description = "Write over a material that is there" };
         var dry = new Option<bool>("--dry-run") { Description = "Show what was read, and write nothing" };
         var workshop = Shared.Workshop();
         var format = Shared.Format();
-        var verb = new Command("material", "Reads a supplier's list of ingredients and writes the material's file") { name, declaration, csv, paper, sheet, kind, listed, id, replace, dry, workshop, format };
+        var verb = new Command("material", "Reads a supplier's list of ingredients and writes the material's file")
+        {
+            name, declaration, csv, paper, sheet, kind, listed, id, replace, dry, workshop, format,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             var matcher = new NameMatcher(IngredientDictionary.Shipped);
@@ -43,14 +56,17 @@ internal static class MaterialVerb
                 MaterialDraft.IdOf(r.GetValue(id) ?? r.GetValue(name)!), r.GetValue(name)!,
                 told ?? likely ?? MaterialKind.Base, Enum.Parse<ListedOrder>(r.GetValue(listed)!, ignoreCase: true), matches)
             { Said = list.Said };
-            var path = r.GetValue(dry) ? null : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
+            var path = r.GetValue(dry)
+                ? null
+                : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
             var yaml = draft.ToYaml();
             if (r.GetValue(format) == "json")
                 MaterialReport.Json(draft, list, path);
             else
                 MaterialReport.Table(draft, list, told is not null ? null
                     : likely is not null ? "That it is bought so is told from its names; --kind says otherwise."
-                    : "Its names do not tell what it is bought as, so it stands as a base. If it is none: --kind colourant, oil, fragrance ...");
+                    : "Its names do not tell what it is bought as, so it stands as a base. If it is none: --kind colourant, oil, "
+                        + "fragrance ...");
             if (path is null)
                 return Exit.Done;
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
@@ -67,7 +83,8 @@ internal static class MaterialVerb
         if (declaration is not null && csv is not null)
             throw new InputException(null, 0, "call.two-lists");
         if (csv is not null)
-            return CsvDeclaration.Read(csv, File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(csv, 0, "call.no-such-table"), matcher.Knows);
+            return CsvDeclaration.Read(csv,
+                File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(csv, 0, "call.no-such-table"), matcher.Knows);
         if (declaration is null && !Console.IsInputRedirected)
             throw new InputException(null, 0, "call.no-list-read");
         return SuppliedText.Read(declaration ?? Console.In.ReadToEnd(), matcher.Knows);

@@ -12,13 +12,29 @@ internal static class MoneyVerbs
 {
     public static Command Cost()
     {
-        var what = new Argument<string>("WHAT") { Description = "A recipe, one of its products as RECIPE/VARIANT, or the lot of a finished batch (then by what was paid for the lots really used)" };
-        var margin = new Option<string?>("--margin") { Description = "The share of the price wanted as profit: \"50 %\" (default: costs.yaml, else 50 %)" };
+        var what = new Argument<string>("WHAT")
+        {
+            Description =
+                "A recipe, one of its products as RECIPE/VARIANT, or the lot of a finished batch (then by what was paid for the lots "
+                    + "really used)",
+        };
+        var margin = new Option<string?>("--margin")
+        {
+            Description = "The share of the price wanted as profit: \"50 %\" (default: costs.yaml, else 50 %)",
+        };
         var price = new Option<string?>("--price") { Description = "A price to judge (default: the one for the margin)" };
         var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
-        var swing = new Option<decimal>("--swing") { Description = "By how many percent each input is moved", DefaultValueFactory = _ => 10 };
+        var swing = new Option<decimal>("--swing")
+        {
+            Description = "By how many percent each input is moved",
+            DefaultValueFactory = _ => 10,
+        };
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most") { what, margin, price, pieces, swing }, dated: false);
+        var verb = options.AddReadingTo(new Command("cost",
+            "What a batch and a piece cost, the price for a margin, break-even, and what matters most")
+        {
+            what, margin, price, pieces, swing,
+        }, dated: false);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -44,12 +60,28 @@ internal static class MoneyVerbs
 
     public static Command Buy()
     {
-        var recipes = new Argument<string[]>("RECIPE[:PIECES]") { Description = "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, as many as the budget makes", Arity = ArgumentArity.OneOrMore };
+        var recipes = new Argument<string[]>("RECIPE[:PIECES]")
+        {
+            Description =
+                "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, "
+                    + "as many as the budget makes",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var budget = new Option<string?>("--budget") { Description = "The most to spend" };
-        var tools = new Option<bool>("--tools") { Description = "Count what pouring needs once, too: a scale, a jug, a mould; what costs.yaml says of them, else the upper end of what is usual" };
-        var fillings = new Option<int?>("--fillings") { Description = "How often a mould is filled at most, with --tools (default: as often as it takes)" };
+        var tools = new Option<bool>("--tools")
+        {
+            Description =
+                "Count what pouring needs once, too: a scale, a jug, a mould; what costs.yaml says of them, else the upper end of "
+                    + "what is usual",
+        };
+        var fillings = new Option<int?>("--fillings")
+        {
+            Description = "How often a mould is filled at most, with --tools (default: as often as it takes)",
+        };
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget, tools, fillings }, dated: true);
+        var verb = options.AddReadingTo(new Command("buy",
+            "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget, tools, fillings },
+            dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -61,15 +93,21 @@ internal static class MoneyVerbs
             if (r.GetValue(fillings) is not null && !r.GetValue(tools))
                 throw new InputException(null, 0, "call.fillings-without-tools");
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
-            var problem = BookOptions.AskIfAny(workshop, books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop), books, cents, most, options.On(r), r.GetValue(tools))) with { Fillings = r.GetValue(fillings) };
+            var problem = BookOptions.AskIfAny(workshop,
+                books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop),
+                    books, cents, most, options.On(r), r.GetValue(tools))) with
+            { Fillings = r.GetValue(fillings) };
             // Before any reckoning: a material that nobody sells makes the dearest plan no cheaper.
             if (problem.NotToBeHad.Count > 0)
-                throw new InputException(null, 0, "call.not-enough-stock", ("listed", Listed(problem.NotToBeHad)), ("listed-2", Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])));
+                throw new InputException(null, 0, "call.not-enough-stock", ("listed", Listed(problem.NotToBeHad)),
+                    ("listed-2", Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])));
             var plan = BuySolver.Solve(problem);
             if (plan is null)
             {
                 var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
-                throw (without is null ? new InputException(null, 0, "call.pieces-cannot-be-made") : new InputException(null, 0, "call.pieces-cannot-be-made-without", ("cents", $"{without.Cents / 100m:0.00}")));
+                throw (without is null
+                    ? new InputException(null, 0, "call.pieces-cannot-be-made")
+                    : new InputException(null, 0, "call.pieces-cannot-be-made-without", ("cents", $"{without.Cents / 100m:0.00}")));
             }
             var bare = most && plan.Tools.Count > 0 ? BuySolver.Solve(problem with { Tools = [] }) : null;
             Tell(plan, bare, problem, workshop, options.Json(r));
@@ -78,7 +116,8 @@ internal static class MoneyVerbs
         return verb;
     }
 
-    private static string Listed(IReadOnlyList<string> names) => names is [_, _, ..] ? $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}" : string.Join(", ", names);
+    private static string Listed(IReadOnlyList<string> names) =>
+        names is [_, _, ..] ? $"{string.Join(", ", names.SkipLast(1))} and {names[^1]}" : string.Join(", ", names);
 
     // What the same money makes once the things are there is told beside it.
     private static void Tell(BuyPlan plan, BuyPlan? bare, BuyProblem problem, Workshop workshop, bool json)
@@ -90,8 +129,17 @@ internal static class MoneyVerbs
                 currency = workshop.Business.Currency,
                 optimal = plan.Optimal,
                 total = plan.Cents / 100m,
-                packs = plan.Packs.Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
-                tools = plan.Tools.Select(t => new { tool = t.Tool.Id, name = t.Tool.Name, count = t.Count, price = t.Tool.Cents / 100m, guessed = t.Tool.IsGuess }),
+                packs = plan.Packs
+                    .Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
+                tools = plan.Tools
+                    .Select(t => new
+                    {
+                        tool = t.Tool.Id,
+                        name = t.Tool.Name,
+                        count = t.Count,
+                        price = t.Tool.Cents / 100m,
+                        guessed = t.Tool.IsGuess
+                    }),
                 leftOut = problem.WithoutPrice,
                 withoutTools = bare?.Made,
                 pieces = plan.Pieces.Select(p => new { recipe = p.Key, count = p.Value }),
@@ -102,40 +150,61 @@ internal static class MoneyVerbs
         foreach (var (material, pack, count) in plan.Packs)
             Console.WriteLine(FormattableString.Invariant($"  {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
         foreach (var (tool, count) in plan.Tools)
-            Console.WriteLine(FormattableString.Invariant($"  {count} x {tool.Name}: {count * tool.Cents / 100m:0.00}{(tool.IsGuess ? ", the upper end of what is usual" : "")}"));
-        Console.WriteLine(FormattableString.Invariant($"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  {count} x {tool.Name}: {count * tool.Cents / 100m:0.00}{(tool.IsGuess ? ", the upper end of what is usual" : "")}"));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
         if (plan.Tools.Any(t => t.Tool.IsGuess))
-            Console.WriteLine("Prices of things are common practice: write what yours cost into costs.yaml, tools: [ { use: scale, price: 18.00 } ], or have: 1 where you have one.");
+            Console.WriteLine(
+                "Prices of things are common practice: write what yours cost into costs.yaml, tools: [ { use: scale, price: 18.00 } ], or "
+                    + "have: 1 where you have one.");
         if (problem.WithoutPrice.Count > 0)
-            Console.WriteLine($"Left out, because nothing says what it costs: {string.Join(", ", problem.WithoutPrice)}. Write it into costs.yaml: tools: [ {{ use: scale, price: 18.00 }} ]");
+            Console.WriteLine(
+                $"Left out, because nothing says what it costs: {string.Join(", ", problem.WithoutPrice)}. Write it into costs.yaml: "
+                    + $"tools: [ {{ use: scale, price: 18.00 }} ]");
         if (bare is not null)
             Console.WriteLine($"Once these things are there, the same money makes {bare.Made} pieces.");
         Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Where(p => p.Value > 0).Select(p => $"{p.Value} of {p.Key}"))}.");
-        Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
+        Console.WriteLine(
+            $"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }
 
-    private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs) => BookOptions.AskIfAny<(string Name, CostSheet Sheet)[]>(workshop, books =>
-    {
-        if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
-            return [(what, CostSheet.Of(workshop, (books ?? throw new InputException(null, 0, "call.no-books-yet")).BatchOf(lot.Value.ToString()), costs, books))];
-        // A lot with a slip in it is no recipe's name: what is said is about the lot.
-        if (char.IsAsciiDigit(what[0]) && !workshop.RecipeIds.Contains(what) && !what.Contains('/', StringComparison.Ordinal) && books is not null)
-            BookOptions.Lot(what);
-        var products = workshop.ProductsOf(what);
-        return [.. products.Zip(Product.Each(products, p => CostSheet.Of(workshop, BatchSize.ToPieces(workshop, p.Recipe, pieces ?? p.Recipe.Pieces), costs, books)), (p, s) => (p.Name, s))];
-    });
+    private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs) =>
+        BookOptions.AskIfAny<(string Name, CostSheet Sheet)[]>(workshop, books =>
+        {
+            if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
+                return [(what,
+                    CostSheet.Of(workshop, (books ?? throw new InputException(null, 0, "call.no-books-yet")).BatchOf(lot.Value.ToString()),
+                        costs, books))];
+            // A lot with a slip in it is no recipe's name: what is said is about the lot.
+            if (char.IsAsciiDigit(what[0])
+                && !workshop.RecipeIds.Contains(what)
+                && !what.Contains('/', StringComparison.Ordinal)
+                && books is not null)
+                BookOptions.Lot(what);
+            var products = workshop.ProductsOf(what);
+            return [
+                .. products.Zip(Product.Each(products,
+                    p => CostSheet.Of(workshop, BatchSize.ToPieces(workshop, p.Recipe, pieces ?? p.Recipe.Pieces), costs, books)),
+                    (p, s) => (p.Name, s))];
+        });
 
     // So many of each product that the name stands for.
     private static IEnumerable<(Product Product, int Pieces)> Wanted(string text, Workshop workshop)
     {
         var parts = text.Split(':');
         return parts.Length == 1 ? workshop.ProductsOf(text).Select(p => (p, 0))
-            : parts.Length == 2 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and <= 100_000 ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
+            : parts.Length == 2
+                && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n)
+                && n is > 0 and <= 100_000 ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
             : throw new InputException(null, 0, "call.does-not-say-how-many", ("text", text));
     }
 
     private static decimal Percent(string text) =>
-        decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is >= 0 and < 100
+        decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+            && figure is >= 0 and < 100
             ? figure / 100m
             : throw new InputException(null, 0, "call.not-a-margin", ("text", text));
 }

@@ -9,16 +9,23 @@ internal static class NextVerb
 {
     public static Command Build()
     {
-        var days = new Option<int>("--days") { Description = "How many days back count, and how many to come are poured for", DefaultValueFactory = _ => NextPour.UsualDays };
+        var days = new Option<int>("--days")
+        {
+            Description = "How many days back count, and how many to come are poured for",
+            DefaultValueFactory = _ => NextPour.UsualDays,
+        };
         var budget = new Option<string?>("--budget") { Description = "The most to spend on what is to be bought for it" };
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("next", "What to pour next by what sold, with the money it would bring, and what to buy for it") { days, budget }, dated: true);
+        var verb = options.AddReadingTo(new Command("next",
+            "What to pour next by what sold, with the money it would bring, and what to buy for it") { days, budget }, dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(days) is < 1 or > 366)
                 throw new InputException(null, 0, "call.days-out-of-range", ("days", r.GetValue(days)));
             var workshop = options.Workshop(r);
-            var next = BookOptions.Book(workshop).Ask(books => NextPour.Of(workshop, books, options.On(r), r.GetValue(days), r.GetValue(budget) is { } b ? BookOptions.Money(b, "--budget") : null));
+            var next = BookOptions.Book(workshop)
+                .Ask(books => NextPour.Of(workshop, books, options.On(r), r.GetValue(days),
+                    r.GetValue(budget) is { } b ? BookOptions.Money(b, "--budget") : null));
             var currency = workshop.Business.Currency;
             if (options.Json(r))
             {
@@ -29,19 +36,34 @@ internal static class NextVerb
                     currency,
                     cost = next.Buy?.Cents / 100m,
                     problem = next.WhyNot?.ToString(),
-                    pour = next.Rows.Select(p => new { product = p.Product.Name, sold = p.Sold, left = p.Left, pour = p.Pour, withinBudget = p.WithinBudget, money = p.Money }),
-                    packs = next.Buy?.Packs.Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
+                    pour = next.Rows
+                        .Select(p => new
+                        {
+                            product = p.Product.Name,
+                            sold = p.Sold,
+                            left = p.Left,
+                            pour = p.Pour,
+                            withinBudget = p.WithinBudget,
+                            money = p.Money
+                        }),
+                    packs = next.Buy?.Packs
+                        .Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
                 });
                 return Exit.Done;
             }
             foreach (var row in next.Rows)
-                Console.WriteLine(FormattableString.Invariant($"  {row.Product.Recipe.Name,-24} {row.Sold,4} sold, {row.Left,3} left: {(row.Pour == 0 ? "enough" : $"pour {row.WithinBudget}{(row.WithinBudget < row.Pour ? $" of {row.Pour}, by the budget" : "")}{(row.Product.Recipe.Price is { } price ? FormattableString.Invariant($", would bring {row.WithinBudget * price:0.00} {currency}") : ", no price")}")}"));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"  {row.Product.Recipe.Name,-24} {row.Sold,4} sold, {row.Left,3} left: {(row.Pour == 0 ? "enough" : $"pour {row.WithinBudget}{(row.WithinBudget < row.Pour ? $" of {row.Pour}, by the budget" : "")}{(row.Product.Recipe.Price is { } price ? FormattableString.Invariant($", would bring {row.WithinBudget * price:0.00} {currency}") : ", no price")}")}"));
             if (next.Rows.IsEmpty)
                 Console.WriteLine(FormattableString.Invariant($"Nothing sold from {next.From:yyyy-MM-dd} to {next.To:yyyy-MM-dd}."));
             foreach (var (material, pack, count) in next.Buy?.Packs ?? [])
-                Console.WriteLine(FormattableString.Invariant($"  buy {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
+                Console.WriteLine(
+                    FormattableString.Invariant($"  buy {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
             if (next.Buy is { } plan)
-                Console.WriteLine(FormattableString.Invariant($"{plan.Cents / 100m:0.00} {currency} to buy for it, beyond what is in stock and not promised to a batch."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"{plan.Cents / 100m:0.00} {currency} to buy for it, beyond what is in stock and not promised to a batch."));
             if (next.WhyNot is { } problem)
                 Console.Error.WriteLine($"What to buy cannot be reckoned: {problem}");
             return Exit.Done;

@@ -24,7 +24,8 @@ internal static class OutgoingVerbs
             var book = BookOptions.Book(options.Workshop(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
             options.Ask(r, book.Ask(books => Slips.OfPiecesOut(books, code, options.On(r), BookOptions.Today)));
-            var sale = StockMovements.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!, r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
+            var sale = StockMovements.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!,
+                r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
                 JsonOut.Write(new { sale = sale.Id, lot = code, pieces = sale.Pieces, paid = sale.Paid, left });
@@ -40,22 +41,41 @@ internal static class OutgoingVerbs
         var from = new Option<string>("--from") { Description = "Who told of it", Required = true };
         var what = new Option<string>("--what") { Description = "What they told", Required = true };
         var lot = new Option<string?>("--lot") { Description = "The lot, where it is known; or the code on the piece, as it was scanned" };
-        var serious = new Option<bool>("--serious") { Description = "Death, a threat to life, hospital, lasting harm, an infection, or serious disfigurement (FD&C Act, section 604(5))" };
+        var serious = new Option<bool>("--serious")
+        {
+            Description =
+                "Death, a threat to life, hospital, lasting harm, an infection, or serious disfigurement (FD&C Act, section 604(5))",
+        };
         var small = new Option<bool>("--small-business") { Description = "The business is small in the sense of FD&C Act, section 612" };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("complaint", "Writes a complaint or a bad reaction into the books, with its dates") { from, what, lot, serious, small });
+        var verb = options.AddTo(new Command("complaint", "Writes a complaint or a bad reaction into the books, with its dates")
+        {
+            from, what, lot, serious, small,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
-            var entry = StockMovements.Complain(BookOptions.Book(options.Workshop(r)), r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
-                r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r), options.Note(r));
+            var entry = StockMovements.Complain(BookOptions.Book(options.Workshop(r)),
+                r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
+                r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r),
+                options.Note(r));
             if (options.Json(r))
             {
-                JsonOut.Write(new { complaint = entry.Id, serious = entry.Serious, reportBy = entry.ReportBy, keepUntil = entry.KeepUntil });
+                JsonOut.Write(new
+                {
+                    complaint = entry.Id,
+                    serious = entry.Serious,
+                    reportBy = entry.ReportBy,
+                    keepUntil = entry.KeepUntil
+                });
                 return Exit.Done;
             }
-            Console.WriteLine(FormattableString.Invariant($"Complaint {entry.Id}. Keep the record until {entry.KeepUntil:yyyy-MM-dd} [FD&C Act, section 605(e)]."));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"Complaint {entry.Id}. Keep the record until {entry.KeepUntil:yyyy-MM-dd} [FD&C Act, section 605(e)]."));
             if (entry.ReportBy is { } by)
-                Console.WriteLine(FormattableString.Invariant($"SERIOUS: report it to FDA by {by:yyyy-MM-dd}, 15 business days (holidays not left out, so never late) [FD&C Act, section 605(a)]."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"SERIOUS: report it to FDA by {by:yyyy-MM-dd}, 15 business days (holidays not left out, so never late) [FD&C Act, section 605(a)]."));
             else
                 Console.WriteLine("If it turns out serious, correct this entry at once: the days to report run from when you were told.");
             return Exit.Done;
@@ -80,13 +100,16 @@ internal static class OutgoingVerbs
             {
                 var id = BookOptions.MaterialLot(text);
                 var receipt = book.Ask(books => books.ReceiptOf(id));
-                disposal = StockMovements.DisposeMaterial(book, id, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why, options.On(r), options.By(r), options.Note(r));
+                disposal = StockMovements.DisposeMaterial(book, id,
+                    Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why,
+                    options.On(r), options.By(r), options.Note(r));
             }
             else
             {
                 if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
                     throw new InputException(null, 0, "call.not-a-number-pieces", ("amount", r.GetValue(amount)));
-                disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r), options.Note(r));
+                disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r),
+                    options.Note(r));
             }
             if (options.Json(r))
                 JsonOut.Write(new { disposal = disposal.Id, of = text, amount = disposal.Amount, reason = disposal.Reason });
@@ -101,10 +124,17 @@ internal static class OutgoingVerbs
     {
         var list = new Argument<string>("LIST") { Description = string.Join(", ", BookLists.All) };
         var number = new Argument<int>("NUMBER") { Description = "The entry's number" };
-        var set = new Option<string[]>("--set") { Description = "What becomes of a field: --set pieces=3 (none: the entry is struck)", AllowMultipleArgumentsPerToken = false };
+        var set = new Option<string[]>("--set")
+        {
+            Description = "What becomes of a field: --set pieces=3 (none: the entry is struck)",
+            AllowMultipleArgumentsPerToken = false,
+        };
         var reason = new Option<string>("--reason") { Description = "Why", Required = true };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("correct", "Corrects an entry: it stays, struck, beside the one that stands instead") { list, number, set, reason });
+        var verb = options.AddTo(new Command("correct", "Corrects an entry: it stays, struck, beside the one that stands instead")
+        {
+            list, number, set, reason,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var changes = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
@@ -114,11 +144,20 @@ internal static class OutgoingVerbs
                 if (at < 1 || !changes.TryAdd(pair[..at].Trim(), pair[(at + 1)..].Trim()))
                     throw new InputException(null, 0, "call.one-field-each", ("pair", pair));
             }
-            var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes, r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
+            var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes,
+                r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
-                JsonOut.Write(new { correction = correction.Id, list = correction.List, struck = correction.EntryId, instead = correction.InsteadId });
+                JsonOut.Write(new
+                {
+                    correction = correction.Id,
+                    list = correction.List,
+                    struck = correction.EntryId,
+                    instead = correction.InsteadId
+                });
             else
-                Console.WriteLine(correction.InsteadId is { } now ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead." : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
+                Console.WriteLine(correction.InsteadId is { } now
+                    ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead."
+                    : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
             return Exit.Done;
         }));
         return verb;

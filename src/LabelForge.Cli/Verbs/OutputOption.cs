@@ -8,7 +8,10 @@ namespace LabelForge.Cli.Verbs;
 internal sealed class OutputOption
 {
     private readonly Option<string?> _path;
-    private readonly Option<bool> _force = new("--force") { Description = "Write over a file of another kind, or among the workshop's own files" };
+    private readonly Option<bool> _force = new("--force")
+    {
+        Description = "Write over a file of another kind, or among the workshop's own files",
+    };
     private readonly ImmutableArray<FileKind> _kinds;
 
     /// <param name="what">What is written, as help says it.</param>
@@ -30,7 +33,8 @@ internal sealed class OutputOption
     public static OutputOption Optional(string what, params ImmutableArray<FileKind> kinds) => new(what, required: false, kinds);
 
     /// <summary>An output that need not be, under an option of another name.</summary>
-    public static OutputOption Named(string name, string what, params ImmutableArray<FileKind> kinds) => new(what, required: false, kinds, name);
+    public static OutputOption Named(string name, string what, params ImmutableArray<FileKind> kinds) =>
+        new(what, required: false, kinds, name);
 
     public Command AddTo(Command verb)
     {

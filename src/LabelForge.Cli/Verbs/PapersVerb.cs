@@ -13,11 +13,23 @@ internal static class PapersVerb
 {
     public static Command Build()
     {
-        var kind = new Argument<string?>("PAPER") { Description = "product-file, notification, shop-sheet, line-sheet, lot-certificate or supplier-questions (default: lists those of the market)", Arity = ArgumentArity.ZeroOrOne };
-        var of = new Argument<string[]>("OF") { Description = "What it is of: a product, several, a lot, materials or a supplier (default: all that there are)", Arity = ArgumentArity.ZeroOrMore };
+        var kind = new Argument<string?>("PAPER")
+        {
+            Description =
+                "product-file, notification, shop-sheet, line-sheet, lot-certificate or supplier-questions (default: lists those of "
+                    + "the market)",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var of = new Argument<string[]>("OF")
+        {
+            Description = "What it is of: a product, several, a lot, materials or a supplier (default: all that there are)",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
         var (workshop, market, on, format) = (Shared.Workshop(), Shared.Market(), Shared.On(), Shared.Format());
         var output = OutputOption.Optional("The PDF to write", FileKind.Pdf);
-        var verb = output.AddTo(new Command("papers", "Papers that go with a product: product file, data for notifications, sheets for shops, a lot's certificate, questions to suppliers; each says what is missing") { kind, of, workshop, market, on, format });
+        var verb = output.AddTo(new Command("papers",
+            "Papers that go with a product: product file, data for notifications, sheets for shops, a lot's certificate, questions to "
+                + "suppliers; each says what is missing") { kind, of, workshop, market, on, format });
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.PathOrNone(r);
@@ -28,7 +40,8 @@ internal static class PapersVerb
             if (r.GetValue(kind) is not { } asked)
             {
                 if (path is not null)
-                    throw new InputException(null, 0, "call.which-paper", ("list", string.Join(", ", MakePaper.Known(where).Select(d => d.Id))));
+                    throw new InputException(null, 0, "call.which-paper",
+                        ("list", string.Join(", ", MakePaper.Known(where).Select(d => d.Id))));
                 return List(where, json);
             }
             var call = new PaperCall(asked, [.. r.GetValue(of) ?? []], day, where);
@@ -40,7 +53,8 @@ internal static class PapersVerb
             else if (path is null)
                 Write(paper);
             else
-                Console.WriteLine($"{path}: {paper.Title}, {paper.Subtitle}.{(paper.Missing.Count() is > 0 and var missing ? FormattableString.Invariant($" {missing} {(missing == 1 ? "thing is" : "things are")} missing; the paper says which.") : "")}");
+                Console.WriteLine(
+                    $"{path}: {paper.Title}, {paper.Subtitle}.{(paper.Missing.Count() is > 0 and var missing ? FormattableString.Invariant($" {missing} {(missing == 1 ? "thing is" : "things are")} missing; the paper says which.") : "")}");
             return Exit.Done;
         }));
         return verb;
@@ -50,7 +64,18 @@ internal static class PapersVerb
     {
         var papers = MakePaper.Known(market);
         if (json)
-            JsonOut.Write(new { market = market.Id, papers = papers.Select(p => new { paper = p.Id, title = p.Title, source = p.Citation, basis = BasisText.Of(p.Basis), items = p.Items.Select(i => new { id = i.Id, what = i.What, source = i.At }) }) });
+            JsonOut.Write(new
+            {
+                market = market.Id,
+                papers = papers.Select(p => new
+                {
+                    paper = p.Id,
+                    title = p.Title,
+                    source = p.Citation,
+                    basis = BasisText.Of(p.Basis),
+                    items = p.Items.Select(i => new { id = i.Id, what = i.What, source = i.At })
+                })
+            });
         foreach (var paper in json ? [] : papers)
             Console.WriteLine($"  {paper.Id,-20} {paper.Title} [{paper.Citation}]");
         return Exit.Done;
@@ -67,7 +92,11 @@ internal static class PapersVerb
             Console.WriteLine();
             Console.WriteLine($"{section.Title}{(section.Source is { } source ? $" [{source}]" : "")}");
             foreach (var fact in section.Facts)
-                Console.WriteLine(fact.IsQuestion ? $"  {fact.What}: ____" : fact.Missing is { } missing ? $"  MISSING: {fact.What}. {missing}" : $"  {fact.What}: {fact.Value!.Text}");
+                Console.WriteLine(fact.IsQuestion
+                    ? $"  {fact.What}: ____"
+                    : fact.Missing is { } missing
+                    ? $"  MISSING: {fact.What}. {missing}"
+                    : $"  {fact.What}: {fact.Value!.Text}");
             if (section.Table is { } table)
             {
                 Console.WriteLine($"  {string.Join(" | ", table.Columns.Select(c => c.Heading))}");

@@ -25,7 +25,10 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     private readonly Option<string?> _variant = Shared.Variant();
     private readonly Option<string> _names = Shared.Names();
     private readonly Option<string> _format = Shared.Format();
-    private readonly Option<string[]> _despite = new("--despite") { Description = "Print although this rule is broken, as the findings name it; once for each rule" };
+    private readonly Option<string[]> _despite = new("--despite")
+    {
+        Description = "Print although this rule is broken, as the findings name it; once for each rule",
+    };
 
     public void AddTo(Command verb)
     {
@@ -39,7 +42,17 @@ internal sealed class PrintInputs(bool severalRecipes = false)
 
     /// <summary>Says, where JSON is wanted, what was written of which products; in words the file itself says it.</summary>
     public void Say(ParseResult r, string path, IEnumerable<LabelJob> jobs, LotCode lot) =>
-        Shared.Say(r, _format, () => new { file = path, lot = lot.ToString(), products = jobs.Select(j => new { name = j.Product.Name, design = j.Fit is Print.Fitting.Fit.Fits fits ? fits.Layout.Design.Id : null }) });
+        Shared.Say(r, _format,
+            () => new
+            {
+                file = path,
+                lot = lot.ToString(),
+                products = jobs.Select(j => new
+                {
+                    name = j.Product.Name,
+                    design = j.Fit is Print.Fitting.Fit.Fits fits ? fits.Layout.Design.Id : null
+                })
+            });
 
     /// <summary>Prints, and says what has to be known about the books.</summary>
     /// <param name="r">The words of the command.</param>
@@ -49,16 +62,20 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     /// <param name="binds">Whether the paper binds its lots to their products, so that it is written down in the books.</param>
     /// <param name="paper">What the paper is called in the books where it is printed over a broken rule.</param>
     /// <exception cref="StoppedException">What was laid out breaks a rule that the call does not name.</exception>
-    public void Print(ParseResult r, ImmutableArray<LabelsToPrint> labels, DateOnly on, Action write, bool binds = false, string paper = "Label")
+    public void Print(ParseResult r, ImmutableArray<LabelsToPrint> labels, DateOnly on, Action write, bool binds = false,
+        string paper = "Label")
     {
         var folder = labels[0].Job.Workshop.Folder;
         var book = (binds || r.GetValue(_despite) is { Length: > 0 }) && OpenBooks.Exists(folder) ? OpenBooks.Open(folder) : null;
-        var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName) { Paper = paper }, book, write);
+        var outcome = PrintLabels.Run(new PrintCall(labels, [.. r.GetValue(_despite) ?? []], on, Environment.UserName) { Paper = paper },
+            book, write);
         StopWhereBroken(outcome, labels.Any(l => l.Job.Product.Weighed is not null));
         if (book is null)
             return;
         foreach (var (lot, products) in outcome.Shared)
-            Console.Error.WriteLine($"Note: the lot {lot} stands on labels of {string.Join(", ", products)}. A lot is one product's: give each its own.");
+            Console.Error
+                .WriteLine(
+                    $"Note: the lot {lot} stands on labels of {string.Join(", ", products)}. A lot is one product's: give each its own.");
         if (outcome.NotRecorded is { } problem)
             Console.Error.WriteLine($"Note: that these labels were made is not in the books. {problem}");
     }
@@ -71,7 +88,8 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     public static void StopWhereBroken(PrintOutcome outcome, bool weighed)
     {
         if (outcome.IsStopped)
-            throw new StoppedException($"Nothing was printed: {(outcome.Open.Length == 1 ? "a rule is" : $"{outcome.Open.Length} rules are")} broken{(weighed ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', outcome.Open.Select(f => $"--despite {f.Rule}").Distinct())}", outcome.Open);
+            throw new StoppedException(
+                $"Nothing was printed: {(outcome.Open.Length == 1 ? "a rule is" : $"{outcome.Open.Length} rules are")} broken{(weighed ? " by what was weighed" : "")}. Mend it, or print all the same with {string.Join(' ', outcome.Open.Select(f => $"--despite {f.Rule}").Distinct())}", outcome.Open);
     }
 
     /// <summary>Goes from the recipe to the laid-out label of each of its products.</summary>
@@ -92,11 +110,15 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var on = Shared.Date(r.GetValue(_on));
         var market = Shared.MarketOf(r.GetValue(_market), products[0].Workshop);
         var names = Shared.Need(NameStyleText.Parse(r.GetValue(_names)!));
-        var jobs = Product.Each(LotBinding.Bind(products, lot, market, on), p => LabelJob.Prepare(p, market, r.GetValue(_design), lot, on, names));
+        var jobs = Product.Each(LotBinding.Bind(products, lot, market, on),
+            p => LabelJob.Prepare(p, market, r.GetValue(_design), lot, on, names));
         foreach (var missing in jobs.SelectMany(j => j.LeftOut.Select(m => jobs.Length > 1 ? $"{j.Product.Name}: {m}" : m)))
             Console.Error.WriteLine($"Note: {missing}");
         foreach (var job in jobs.Where(j => !j.IsPackageKnown).DistinctBy(j => j.Product.Recipe.File))
-            Console.Error.WriteLine($"Note: {job.Product.Recipe.File} does not say what its package is, so the label's front was taken for the whole front; a larger one may want larger letters. Measure it and write: package: {UsualPackage.For(job.Kind)}");
+            Console.Error
+                .WriteLine(
+                    $"Note: {job.Product.Recipe.File} does not say what its package is, so the label's front was taken for the whole "
+                        + $"front; a larger one may want larger letters. Measure it and write: package: {UsualPackage.For(job.Kind)}");
         return (jobs, lot, on);
     }
 
@@ -106,7 +128,8 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         var on = Shared.Date(r.GetValue(_on));
         if (r.GetValue(_design) is { } design)
             throw new InputException(null, 0, "call.set-one-design", ("name", set.Name), ("design", design));
-        var job = SetLabel.Prepare(workshop, set, Shared.MarketOf(r.GetValue(_market), workshop), lot, on, Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
+        var job = SetLabel.Prepare(workshop, set, Shared.MarketOf(r.GetValue(_market), workshop), lot, on,
+            Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
         foreach (var missing in job.LeftOut)
             Console.Error.WriteLine($"Note: {missing}");
         return ([job], lot, on);

@@ -16,21 +16,40 @@ namespace LabelForge.Cli.Verbs;
 internal static class PrintVerb
 {
     private static readonly Option<bool> Today = new("--today") { Description = "What waits for labels, as labelforge today lists it" };
-    private static readonly Option<string[]> Batches = new("--batch") { Description = "The labels of a lot, or of all lots of a pot; once for each" };
-    private static readonly Option<string[]> Only = new("--count") { Description = "So many labels of a lot, whatever it still needs: --count LOT=3; once for each" };
+    private static readonly Option<string[]> Batches = new("--batch")
+    {
+        Description = "The labels of a lot, or of all lots of a pot; once for each",
+    };
+    private static readonly Option<string[]> Only = new("--count")
+    {
+        Description = "So many labels of a lot, whatever it still needs: --count LOT=3; once for each",
+    };
     private static readonly Option<int> Spare = new("--spare") { Description = "So many more of each lot, in case of spoils" };
-    private static readonly Option<string[]> Spoiled = new("--spoiled") { Description = "Labels that came out badly: --spoiled LOT=2; they wait to be printed again" };
+    private static readonly Option<string[]> Spoiled = new("--spoiled")
+    {
+        Description = "Labels that came out badly: --spoiled LOT=2; they wait to be printed again",
+    };
     private static readonly Option<int?> Again = new("--again") { Description = "Print that run again, exactly as it was, on new sheets" };
-    private static readonly Option<string?> Stock = new("--stock") { Description = "The label stock (default: what workshop.yaml has at hand, else what is usual)" };
-    private static readonly Option<bool> DryRun = new("--dry-run") { Description = "Show what would be printed on which sheets, and write nothing" };
-    private static readonly Option<string[]> Despite = new("--despite") { Description = "Print although this rule is broken, as the findings name it; once for each rule" };
+    private static readonly Option<string?> Stock = new("--stock")
+    {
+        Description = "The label stock (default: what workshop.yaml has at hand, else what is usual)",
+    };
+    private static readonly Option<bool> DryRun = new("--dry-run")
+    {
+        Description = "Show what would be printed on which sheets, and write nothing",
+    };
+    private static readonly Option<string[]> Despite = new("--despite")
+    {
+        Description = "Print although this rule is broken, as the findings name it; once for each rule",
+    };
 
     public static Command Build()
     {
         var market = Shared.Market();
         var output = OutputOption.Optional("The PDF to write", FileKind.Pdf);
         var (options, printers) = (new BookOptions(), new PrinterInputs());
-        var verb = new Command("print", "All labels that batches need: several products on one sheet, part-used sheets first, written down in the books")
+        var verb = new Command("print",
+            "All labels that batches need: several products on one sheet, part-used sheets first, written down in the books")
         {
             Today, Batches, Only, Spare, Spoiled, Again, Stock, DryRun, Despite, market,
         };
@@ -62,13 +81,17 @@ internal static class PrintVerb
             }
             var path = Needed(output.PathOrNone(r));
             var (printer, changed) = printers.Resolve(r, workshop.Folder);
-            var outcome = PrintRun.Print(workshop, book, plan, [.. r.GetValue(Despite) ?? []], printer, path, options.On(r), options.By(r));
+            var outcome = PrintRun.Print(workshop, book, plan, [.. r.GetValue(Despite) ?? []], printer, path, options.On(r),
+                options.By(r));
             PrintInputs.StopWhereBroken(outcome.Outcome, plan.Labels.Any(l => l.Job.Product.Weighed is not null));
             PrinterInputs.Remember(workshop.Folder, printer, changed);
             if (outcome.Outcome.NotRecorded is { } problem)
                 Console.Error.WriteLine($"Note: that these labels were made is not in the books. {problem}");
             foreach (var (material, missing) in outcome.Short)
-                Console.Error.WriteLine(FormattableString.Invariant($"Note: the books have {missing:0.###} less of {material} than were printed on. Write what came in (labelforge receive), or count it (labelforge count)."));
+                Console.Error
+                    .WriteLine(
+                        FormattableString.Invariant(
+                            $"Note: the books have {missing:0.###} less of {material} than were printed on. Write what came in (labelforge receive), or count it (labelforge count)."));
             Tell(r, options, plan, path, outcome.Run);
             return Exit.Done;
         }));
@@ -86,9 +109,17 @@ internal static class PrintVerb
     {
         var again = PrintRun.Again(workshop, book, run, path, options.On(r), options.By(r));
         if (options.Json(r))
-            JsonOut.Write(new { run, file = path, labels = again.Sum(p => p.Labels), lots = again.Select(p => new { lot = p.Lot, labels = p.Labels, places = p.Places }) });
+            JsonOut.Write(new
+            {
+                run,
+                file = path,
+                labels = again.Sum(p => p.Labels),
+                lots = again.Select(p => new { lot = p.Lot, labels = p.Labels, places = p.Places })
+            });
         else
-            Console.WriteLine($"{path}: run {run} again, {again.Sum(p => p.Labels)} labels, exactly as they were. Load new sheets; the same places are printed. Print at actual size.");
+            Console.WriteLine(
+                $"{path}: run {run} again, {again.Sum(p => p.Labels)} labels, exactly as they were. Load new sheets; the same places are "
+                    + $"printed. Print at actual size.");
         return Exit.Done;
     }
 
@@ -100,7 +131,15 @@ internal static class PrintVerb
             {
                 run,
                 file = path,
-                labels = plan.Labels.Select(l => new { lot = l.Lot.ToString(), product = l.Job.Product.Name, design = l.Layout.Design.Id, stock = l.Stock.Id, count = l.Count }),
+                labels = plan.Labels
+                    .Select(l => new
+                    {
+                        lot = l.Lot.ToString(),
+                        product = l.Job.Product.Name,
+                        design = l.Layout.Design.Id,
+                        stock = l.Stock.Id,
+                        count = l.Count
+                    }),
                 sheets = plan.Sheets.Select(s => new
                 {
                     stock = s.Stock.Id,
@@ -114,12 +153,17 @@ internal static class PrintVerb
             return;
         }
         foreach (var label in plan.Labels)
-            Console.WriteLine($"  {label.Count,4} {label.Job.Content.ProductName}, lot {label.Lot}{(label.IsOwn ? "" : $", {label.Layout.Design.Id}")}");
-        Console.WriteLine($"{(path is null ? "" : $"{path}: ")}{plan.Labels.Sum(l => l.Count)} labels on {plan.Sheets.Length} {(plan.Sheets.Length == 1 ? "sheet" : "sheets")}{(run is { } n ? $", print run {n}" : "")}. Print at actual size. In the tray, from the top:");
+            Console.WriteLine(
+                $"  {label.Count,4} {label.Job.Content.ProductName}, lot {label.Lot}{(label.IsOwn ? "" : $", {label.Layout.Design.Id}")}");
+        Console.WriteLine(
+            $"{(path is null ? "" : $"{path}: ")}{plan.Labels.Sum(l => l.Count)} labels on {plan.Sheets.Length} {(plan.Sheets.Length == 1 ? "sheet" : "sheets")}{(run is { } n ? $", print run {n}" : "")}. Print at actual size. In the tray, from the top:");
         foreach (var (sheet, page) in plan.Sheets.Select((s, i) => (s, i + 1)))
         {
-            var which = sheet.IsNew ? $"a new sheet{(sheet.Name is { } letter ? $", write {letter} on it" : "")}" : $"sheet {sheet.Name}, {PositionRanges.Write(sheet.UsedBefore)} used";
-            Console.WriteLine($"  {page}. {which}: {sheet.Labels.Length} printed at {PositionRanges.Write(sheet.Labels.Select(l => l.Place))}, {(sheet.FreeAfter == 0 ? "full" : $"{sheet.FreeAfter} free")}  ({sheet.Stock.Id})");
+            var which = sheet.IsNew
+                ? $"a new sheet{(sheet.Name is { } letter ? $", write {letter} on it" : "")}"
+                : $"sheet {sheet.Name}, {PositionRanges.Write(sheet.UsedBefore)} used";
+            Console.WriteLine(
+                $"  {page}. {which}: {sheet.Labels.Length} printed at {PositionRanges.Write(sheet.Labels.Select(l => l.Place))}, {(sheet.FreeAfter == 0 ? "full" : $"{sheet.FreeAfter} free")}  ({sheet.Stock.Id})");
         }
     }
 
@@ -128,7 +172,9 @@ internal static class PrintVerb
     private static (string Lot, int Count) LotAndCount(string text)
     {
         var at = text.LastIndexOf('=');
-        return at > 0 && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= SheetWriter.MostLabels
+        return at > 0
+            && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            && count is > 0 and <= SheetWriter.MostLabels
             ? (BookOptions.Lot(text[..at].Trim()), count)
             : throw new InputException(null, 0, "call.does-not-say-how-many-labels", ("text", text));
     }

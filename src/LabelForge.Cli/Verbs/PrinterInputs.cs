@@ -8,8 +8,15 @@ namespace LabelForge.Cli.Verbs;
 /// <summary>What the verbs that fit a print to a printer take alike.</summary>
 internal sealed class PrinterInputs
 {
-    private readonly Option<string?> _printer = new("--printer") { Description = "The printer; --nudge and --stretch are remembered for it in the workshop" };
-    private readonly Option<string?> _nudge = new("--nudge") { Description = "Move the print right and down, in millimetres: 0.5,-0.3", AllowMultipleArgumentsPerToken = false };
+    private readonly Option<string?> _printer = new("--printer")
+    {
+        Description = "The printer; --nudge and --stretch are remembered for it in the workshop",
+    };
+    private readonly Option<string?> _nudge = new("--nudge")
+    {
+        Description = "Move the print right and down, in millimetres: 0.5,-0.3",
+        AllowMultipleArgumentsPerToken = false,
+    };
     private readonly Option<string?> _stretch = new("--stretch") { Description = "Make the print wider and higher, in percent: 0.4,-0.2" };
 
     public void AddTo(Command verb)
@@ -44,9 +51,10 @@ internal sealed class PrinterInputs
     }
 
     /// <summary>The printer named, moved and stretched as was measured; changed where one is named.</summary>
-    public (Printer Printer, bool Changed) Found(ParseResult r, string workshopFolder, Registration measured) => r.GetValue(_printer) is { } id
-        ? ((PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown with { Id = id }) with { Registration = measured }, true)
-        : (Printer.Unknown with { Registration = measured }, false);
+    public (Printer Printer, bool Changed) Found(ParseResult r, string workshopFolder, Registration measured) =>
+        r.GetValue(_printer) is { } id
+            ? ((PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown with { Id = id }) with { Registration = measured }, true)
+            : (Printer.Unknown with { Registration = measured }, false);
 
     /// <summary>Remembers a printer that was changed, once what was asked for is written.</summary>
     public static void Remember(string workshopFolder, Printer printer, bool changed)

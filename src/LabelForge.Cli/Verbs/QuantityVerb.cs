@@ -9,13 +9,22 @@ internal static class QuantityVerb
 {
     public static Command Build()
     {
-        var amount = new Argument<string[]>("AMOUNT") { Description = "What the package holds, for example: 4 oz, 113 g, 8 fl oz", Arity = ArgumentArity.OneOrMore };
+        var amount = new Argument<string[]>("AMOUNT")
+        {
+            Description = "What the package holds, for example: 4 oz, 113 g, 8 fl oz",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example: 2.5x3.5in or 60x90mm" };
         var market = Shared.Market();
         var format = Shared.Format();
         var on = Shared.On();
-        var verb = new Command("quantity", "The net quantity statement for a market, and its least letter height") { amount, panel, market, format, on };
-        verb.SetAction(r => Exit.Run(() => Run(string.Join(' ', r.GetValue(amount)!), r.GetValue(panel), r.GetValue(market), r.GetValue(format)!, r.GetValue(on))));
+        var verb = new Command("quantity", "The net quantity statement for a market, and its least letter height")
+        {
+            amount, panel, market, format, on,
+        };
+        verb.SetAction(
+            r => Exit.Run(() => Run(string.Join(' ', r.GetValue(amount)!), r.GetValue(panel), r.GetValue(market), r.GetValue(format)!,
+                r.GetValue(on))));
         return verb;
     }
 
@@ -37,7 +46,8 @@ internal static class QuantityVerb
         }
         Console.WriteLine(quantity.Statement);
         if (quantity.LetterHeight is { } height)
-            Console.WriteLine(FormattableString.Invariant($"Letters at least {height.Mm:0.###} mm ({height.Inches:0.####} in) high [{height.Source}]"));
+            Console.WriteLine(
+                FormattableString.Invariant($"Letters at least {height.Mm:0.###} mm ({height.Inches:0.####} in) high [{height.Source}]"));
         return Exit.Done;
     }
 }

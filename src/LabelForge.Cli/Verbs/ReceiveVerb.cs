@@ -16,7 +16,10 @@ internal static class ReceiveVerb
         var best = new Option<string?>("--best-before") { Description = "YYYY-MM-DD" };
         var certificate = new Option<string?>("--certificate") { Description = "Where its certificate lies" };
         var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("receive", "Writes a material that came in into the books") { material, amount, price, supplier, lot, best, certificate });
+        var verb = options.AddAskingTo(new Command("receive", "Writes a material that came in into the books")
+        {
+            material, amount, price, supplier, lot, best, certificate,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -37,9 +40,17 @@ internal static class ReceiveVerb
             options.Ask(r, Slips.OfReceipt(written, what, BookOptions.Today));
             var receipt = StockMovements.Receive(BookOptions.Book(workshop), written);
             if (options.Json(r))
-                JsonOut.Write(new { materialLot = $"M{receipt.Id}", material = receipt.Material, amount = receipt.Amount, price = receipt.Price });
+                JsonOut.Write(new
+                {
+                    materialLot = $"M{receipt.Id}",
+                    material = receipt.Material,
+                    amount = receipt.Amount,
+                    price = receipt.Price
+                });
             else
-                Console.WriteLine(FormattableString.Invariant($"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
             return Exit.Done;
         }));
         return verb;

@@ -12,8 +12,14 @@ internal static class RulesVerb
     {
         var market = Shared.Market();
         var format = Shared.Format();
-        var law = new Option<bool>("--law") { Description = "Writes by market what is judged, from which text of which day, and what is not judged" };
-        var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates") { market, format, law };
+        var law = new Option<bool>("--law")
+        {
+            Description = "Writes by market what is judged, from which text of which day, and what is not judged",
+        };
+        var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates")
+        {
+            market, format, law,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             var only = r.GetValue(market) is { } named ? Shared.MarketOf(named) : null;

@@ -22,8 +22,27 @@ internal static class ScanReport
                 product,
                 widePercent = Math.Round(found.WidePercent, 2),
                 highPercent = Math.Round(found.HighPercent, 2),
-                texts = found.Texts.Select(t => new { role = Roles.NameOf(t.Role), text = t.Text, drawnMm = Math.Round(t.DrawnMm, 3), printedMm = Math.Round(t.PrintedMm, 3), leastMm = Math.Round(t.FloorMm, 3), contrast = Math.Round(t.Contrast, 2), highEnough = t.IsHighEnough, source = t.Source }),
-                barcode = found.Symbol is { } symbol ? new { reads = symbol.Says, drawnModuleMm = Math.Round(symbol.ModuleMm, 4), printedModuleMm = Math.Round(symbol.PrintedModuleMm, 4), growthMm = Math.Round(symbol.GrowthMm, 3) } : null,
+                texts = found.Texts
+                    .Select(t => new
+                    {
+                        role = Roles.NameOf(t.Role),
+                        text = t.Text,
+                        drawnMm = Math.Round(t.DrawnMm, 3),
+                        printedMm = Math.Round(t.PrintedMm, 3),
+                        leastMm = Math.Round(t.FloorMm, 3),
+                        contrast = Math.Round(t.Contrast, 2),
+                        highEnough = t.IsHighEnough,
+                        source = t.Source
+                    }),
+                barcode = found.Symbol is { } symbol
+                    ? new
+                    {
+                        reads = symbol.Says,
+                        drawnModuleMm = Math.Round(symbol.ModuleMm, 4),
+                        printedModuleMm = Math.Round(symbol.PrintedModuleMm, 4),
+                        growthMm = Math.Round(symbol.GrowthMm, 3)
+                    }
+                    : null,
             });
             return;
         }
@@ -38,13 +57,16 @@ internal static class ScanReport
         foreach (var text in found.Texts)
         {
             var says = text.Text.Length > LongestText ? text.Text[..LongestText] + "..." : text.Text;
-            yield return Said($"{Roles.NameOf(text.Role),-22}{text.DrawnMm,6:0.00} mm{text.PrintedMm,6:0.00} mm{text.FloorMm,6:0.00} mm  {text.Contrast,4:0.0} to 1  {(text.IsHighEnough ? "" : "TOO LOW ")}{says}");
+            yield return Said(
+                $"{Roles.NameOf(text.Role),-22}{text.DrawnMm,6:0.00} mm{text.PrintedMm,6:0.00} mm{text.FloorMm,6:0.00} mm  {text.Contrast,4:0.0} to 1  {(text.IsHighEnough ? "" : "TOO LOW ")}{says}");
         }
         foreach (var text in found.Texts.Where(t => !t.IsHighEnough))
-            yield return Said($"The {Roles.NameOf(text.Role)} is printed {text.PrintedMm:0.00} mm high; {text.Source} asks for {text.FloorMm:0.00} mm. Print at actual size, or choose a larger label.");
+            yield return Said(
+                $"The {Roles.NameOf(text.Role)} is printed {text.PrintedMm:0.00} mm high; {text.Source} asks for {text.FloorMm:0.00} mm. Print at actual size, or choose a larger label.");
         if (found.Symbol is { } symbol)
         {
-            yield return Said($"Barcode: {(symbol.Says is { } says ? $"reads \"{says.Replace('\u001D', ' ')}\"" : "cannot be read on this scan")}; modules {symbol.ModuleMm:0.000} mm drawn, {symbol.PrintedModuleMm:0.000} mm printed, ink {symbol.GrowthMm:+0.00;-0.00;0.00} mm at each edge{(Math.Abs(symbol.GrowthMm) > MostGrowth ? ": too much to rely on" : "")}.");
+            yield return Said(
+                $"Barcode: {(symbol.Says is { } says ? $"reads \"{says.Replace('\u001D', ' ')}\"" : "cannot be read on this scan")}; modules {symbol.ModuleMm:0.000} mm drawn, {symbol.PrintedModuleMm:0.000} mm printed, ink {symbol.GrowthMm:+0.00;-0.00;0.00} mm at each edge{(Math.Abs(symbol.GrowthMm) > MostGrowth ? ": too much to rely on" : "")}.");
         }
         yield return Said($"Heights may err by {100 * LabelScan.HeightError:0} %; contrast is as the scanner sees it.");
     }

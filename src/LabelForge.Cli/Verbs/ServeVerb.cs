@@ -11,10 +11,15 @@ internal static class ServeVerb
     public static Command Build()
     {
         var port = new Option<int>("--port") { Description = "The port (default: one that is free)" };
-        var workshop = new Option<string?>("--workshop") { Description = "The workshop's folder (default: the current one); an empty one will do" };
+        var workshop = new Option<string?>("--workshop")
+        {
+            Description = "The workshop's folder (default: the current one); an empty one will do",
+        };
         var quiet = new Option<bool>("--no-browser") { Description = "Print the address, and open no browser" };
         var verb = new Command("serve", "Opens the workshop as a page in the browser, on this machine alone") { port, workshop, quiet };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet)).GetAwaiter().GetResult()));
+        verb.SetAction(
+            r => Exit.Run(() => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet))
+                .GetAwaiter().GetResult()));
         return verb;
     }
 
@@ -22,7 +27,10 @@ internal static class ServeVerb
     {
         if (port is < 0 or > 65535)
             throw new InputException(null, 0, "call.not-a-port", ("port", port));
-        await using var page = await PageServer.StartAsync(new ServeOptions(folder, port) { WriteSample = into => ShippedWorkshop.Write(ShippedWorkshop.Example, into) });
+        await using var page = await PageServer.StartAsync(new ServeOptions(folder, port)
+        {
+            WriteSample = into => ShippedWorkshop.Write(ShippedWorkshop.Example, into),
+        });
         Console.WriteLine($"The workshop {Path.GetFullPath(folder)} is open at {page.Entrance}");
         Console.WriteLine("Only this machine can reach it, and only who has this address. Stop it with Ctrl-C.");
         if (browser)

@@ -16,11 +16,14 @@ internal static class Shared
         Arity = required ? ArgumentArity.ExactlyOne : ArgumentArity.ZeroOrOne,
     };
 
-    public static Option<string?> Workshop() => new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
+    public static Option<string?> Workshop() =>
+        new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
 
-    public static Option<string?> Market() => new("--market") { Description = $"{MarketBook.Shipped.Listed}, or the folder of another (default: the workshop's)" };
+    public static Option<string?> Market() =>
+        new("--market") { Description = $"{MarketBook.Shipped.Listed}, or the folder of another (default: the workshop's)" };
 
-    /// <summary>The market that the call names, by its id or by a folder that holds a market's files; else the one that the workshop names, else the usual one.</summary>
+    /// <summary>The market that the call names, by its id or by a folder that holds a market's
+    /// files; else the one that the workshop names, else the usual one.</summary>
     public static Market MarketOf(string? named, Workshop? workshop = null) => (named, workshop) switch
     {
         ({ } folder, _) when File.Exists(Path.Combine(folder, "market.yaml")) => Markets.Market.At(folder),
@@ -51,9 +54,16 @@ internal static class Shared
             Console.WriteLine(line);
     }
 
-    public static Option<string?> Lot(bool required) => new("--lot") { Description = "The lot code (make one with: labelforge lot new)", Required = required };
+    public static Option<string?> Lot(bool required) =>
+        new("--lot") { Description = "The lot code (make one with: labelforge lot new)", Required = required };
 
-    public static Option<string?> Design() => new("--design") { Description = "The label design, with an arrangement and a pair of types if you like: bar-2x4+medallion+soft; or its plain setting in a style, light or dark: bar-2x4+bookish+dark (see: labelforge design)" };
+    public static Option<string?> Design() =>
+        new("--design")
+        {
+            Description =
+                "The label design, with an arrangement and a pair of types if you like: bar-2x4+medallion+soft; or its plain setting in a "
+                    + "style, light or dark: bar-2x4+bookish+dark (see: labelforge design)",
+        };
 
     public static Option<string> Names() => new("--names")
     {
@@ -63,9 +73,14 @@ internal static class Shared
 
     public static Option<string?> On() => new("--on") { Description = "The date to judge by, YYYY-MM-DD (default: today)" };
 
-    public static Option<string?> Variant() => new("--variant") { Description = "One variant alone, by its name; the same as RECIPE/VARIANT (default: all products of the recipe)" };
+    public static Option<string?> Variant() =>
+        new("--variant")
+        {
+            Description = "One variant alone, by its name; the same as RECIPE/VARIANT (default: all products of the recipe)",
+        };
 
-    public static Option<string?> Since() => new("--since") { Description = "The day the product came on the market, YYYY-MM-DD (default: what the recipe says, else new)" };
+    public static Option<string?> Since() =>
+        new("--since") { Description = "The day the product came on the market, YYYY-MM-DD (default: what the recipe says, else new)" };
 
     /// <summary>Opens the workshop that a recipe belongs to, and reads the products that the call names.</summary>
     /// <param name="named">The recipe, with the variant behind a solidus for one product alone.</param>
@@ -73,14 +88,17 @@ internal static class Shared
     /// <param name="variant">The variant, where the call names it apart.</param>
     public static ImmutableArray<Product> Products(string named, string? folder, string? variant = null)
     {
-        var workshop = OpenFolder(folder ?? (ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory()));
+        var workshop = OpenFolder(folder
+            ?? (ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory()));
         return workshop.ProductsOf(variant is null ? named : $"{named}/{variant.Trim()}");
     }
 
     /// <summary>The gift set that the call names, with its workshop; null where it names a recipe.</summary>
     public static (Workshop Workshop, GiftSet Set)? SetNamed(string named, string? folder)
     {
-        var own = Path.GetDirectoryName(Path.GetFullPath(named)) is { } sets && Path.GetFileName(sets) == GiftSet.Folder && File.Exists(named) ? Path.GetDirectoryName(sets) : null;
+        var own = Path.GetDirectoryName(Path.GetFullPath(named)) is { } sets
+            && Path.GetFileName(sets) == GiftSet.Folder
+            && File.Exists(named) ? Path.GetDirectoryName(sets) : null;
         var at = folder ?? own ?? Directory.GetCurrentDirectory();
         if (!Directory.Exists(Path.Combine(at, GiftSet.Folder)))
             return null;

@@ -17,18 +17,40 @@ internal static class SheetVerb
 {
     private static readonly PrintInputs Inputs = new(severalRecipes: true);
     private static readonly PrinterInputs PrinterOptions = new();
-    private static readonly Option<string> Stock = new("--stock") { Description = "The label stock (see: labelforge stock)", Required = true };
-    private static readonly Option<int?> Count = new("--count") { Description = "How many labels of each product (default: what is left of one sheet, shared out among them)" };
-    private static readonly Option<int?> First = new("--first") { Description = "The first free position of a part-used sheet, counted from 1" };
-    private static readonly Option<string?> Fill = new("--fill") { Description = "Several recipes, products or lots on the sheets: bramble-bar:10,bath-salt/Plain Soak:5,tideline-bar@26R25-02C:20" };
-    private static readonly Option<string?> Serial = new("--serial") { Description = "Number the labels, each with its own barcode: 1..500" };
-    private static readonly Option<bool> Remember = new("--remember") { Description = "Start where the last print on this stock ended, and remember where this one ends" };
+    private static readonly Option<string> Stock = new("--stock")
+    {
+        Description = "The label stock (see: labelforge stock)",
+        Required = true,
+    };
+    private static readonly Option<int?> Count = new("--count")
+    {
+        Description = "How many labels of each product (default: what is left of one sheet, shared out among them)",
+    };
+    private static readonly Option<int?> First = new("--first")
+    {
+        Description = "The first free position of a part-used sheet, counted from 1",
+    };
+    private static readonly Option<string?> Fill = new("--fill")
+    {
+        Description = "Several recipes, products or lots on the sheets: bramble-bar:10,bath-salt/Plain Soak:5,tideline-bar@26R25-02C:20",
+    };
+    private static readonly Option<string?> Serial = new("--serial")
+    {
+        Description = "Number the labels, each with its own barcode: 1..500",
+    };
+    private static readonly Option<bool> Remember = new("--remember")
+    {
+        Description = "Start where the last print on this stock ended, and remember where this one ends",
+    };
     private static readonly Option<bool> Marks = new("--cut-marks") { Description = "Draw marks to cut by, for plain paper" };
     private static readonly OutputOption Output = new("The PDF to write", FileKind.Pdf);
 
     public static Command Build()
     {
-        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size") { Stock, Count, First, Fill, Serial, Remember, Marks };
+        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size")
+        {
+            Stock, Count, First, Fill, Serial, Remember, Marks,
+        };
         Output.AddTo(verb);
         Inputs.AddTo(verb);
         PrinterOptions.AddTo(verb);
@@ -43,26 +65,41 @@ internal static class SheetVerb
         var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
             throw new InputException(null, 0, "call.serial-counts");
-        var made = items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count)) : []).ToList();
+        var made =
+            items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p
+                ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count))
+                : []).ToList();
         var folder = made[0].Made.Job.Workshop.Folder;
         var stock = StockShelf.Of(folder).Load(r.GetValue(Stock)!);
         var partUsed = r.GetValue(Remember) ? PartUsedSheets.Of(folder) : null;
         var first = r.GetValue(First) ?? partUsed?.FirstOf(stock) ?? 1;
         var (printer, changed) = PrinterOptions.Resolve(r, folder);
         if (numbers is not null && made.Count > 1)
-            throw new InputException(null, 0, "call.serial-one-product", ("recipe", items[0].Recipe), ("count", made.Count), ("list", string.Join(", ", made.Select(m => $"\"{m.Made.Job.Product.Name}\""))));
+            throw new InputException(null, 0, "call.serial-one-product", ("recipe", items[0].Recipe), ("count", made.Count),
+                ("list", string.Join(", ", made.Select(m => $"\"{m.Made.Job.Product.Name}\""))));
         var serials = numbers is null ? null : SerialLabels.Prepare(made[0].Made.Job, made[0].Made.Lot, numbers);
         var order = new SheetOrder
         {
             Stock = stock,
-            Runs = serials is not null ? [new LabelRun(serials.Sample, serials.Count)] : [.. made.Select((m, at) => new LabelRun(m.Made.Job.Fit.OrRefuse(), m.Count ?? r.GetValue(Count) ?? Part(SheetWriter.Plan(stock, first, null).Count, made.Count, at))).Where(run => run.Count > 0)],
+            Runs = serials is not null
+                ? [new LabelRun(serials.Sample, serials.Count)]
+                : [
+                    .. made.Select((m,
+                        at) => new LabelRun(m.Made.Job.Fit.OrRefuse(),
+                            m.Count ?? r.GetValue(Count) ?? Part(SheetWriter.Plan(stock, first, null).Count, made.Count, at)))
+                        .Where(run => run.Count > 0)],
             First = first,
             Registration = printer.Registration,
             CutMarks = r.GetValue(Marks),
             Note = Inputs.Note(r, made.Select(m => m.Made.Job)),
         };
         var (info, progress) = (Info([.. made.Select(m => m.Made)]), LongWork.Of("sheets", order.Plan().Sheets));
-        Inputs.Print(r, [.. made.Select(m => new LabelsToPrint(m.Made.Job, m.Made.Lot, serials?.Count ?? order.Runs.Where(run => m.Made.Job.Fit is Fit.Fits fits && run.Label == fits.Layout).Sum(run => run.Count)))], made[0].Made.On, () =>
+        Inputs.Print(r,
+            [
+                .. made.Select(m => new LabelsToPrint(m.Made.Job, m.Made.Lot,
+                    serials?.Count
+                        ?? order.Runs.Where(run => m.Made.Job.Fit is Fit.Fits fits && run.Label == fits.Layout).Sum(run => run.Count)))],
+            made[0].Made.On, () =>
         {
             if (serials is null)
                 SheetWriter.WritePdf(path, order, info, progress);
@@ -75,20 +112,34 @@ internal static class SheetVerb
         var next = partUsed?.Remember(stock, first, order.Count);
         if (Inputs.Json(r))
         {
-            JsonOut.Write(new { file = path, stock = stock.Id, labels = order.Count, sheets = order.Plan().Sheets, first, next, inkPercent = Math.Round(Ink(order), 1) });
+            JsonOut.Write(new
+            {
+                file = path,
+                stock = stock.Id,
+                labels = order.Count,
+                sheets = order.Plan().Sheets,
+                first,
+                next,
+                inkPercent = Math.Round(Ink(order), 1)
+            });
             return Exit.Done;
         }
-        Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
-        Console.WriteLine(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Ink: about {Ink(order):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label)."));
+        Console.WriteLine(
+            $"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
+        Console.WriteLine(string.Create(System.Globalization.CultureInfo.InvariantCulture,
+            $"Ink: about {Ink(order):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label)."));
         if (next is not null)
-            Console.WriteLine(next == 1 ? "The last sheet is full; the next print starts a new one." : $"The next print on this stock starts at position {next}.");
+            Console.WriteLine(next == 1
+                ? "The last sheet is full; the next print starts a new one."
+                : $"The next print on this stock starts at position {next}.");
         return Exit.Done;
     }
 
     // Each is drawn to be measured.
     private const int MostInked = 20;
 
-    private static double Ink(SheetOrder order) => order.Runs.Select(run => run.Label).Distinct().Take(MostInked).Average(l => (double)InkCoverage.Of(l).Percent);
+    private static double Ink(SheetOrder order) =>
+        order.Runs.Select(run => run.Label).Distinct().Take(MostInked).Average(l => (double)InkCoverage.Of(l).Percent);
 
     // What is left of a sheet, shared out among several products as evenly as it goes.
     private static int Part(int places, int products, int at) => places / products + (at < places % products ? 1 : 0);

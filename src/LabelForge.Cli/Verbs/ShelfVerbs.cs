@@ -12,23 +12,43 @@ internal static class ShelfVerbs
 {
     public static Command Count()
     {
-        var counted = new Argument<string[]>("LOT=THERE") { Description = "What is there: 26R25-01E=7, or a bottle: \"M3=412 g\", M7=60", Arity = ArgumentArity.OneOrMore };
+        var counted = new Argument<string[]>("LOT=THERE")
+        {
+            Description = "What is there: 26R25-01E=7, or a bottle: \"M3=412 g\", M7=60",
+            Arity = ArgumentArity.OneOrMore,
+        };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("count", "Counts the shelf: what differs from the books is booked as a difference, and the count holds from then on") { counted });
+        var verb = options.AddTo(new Command("count",
+            "Counts the shelf: what differs from the books is booked as a difference, and the count holds from then on") { counted });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
             var there = book.Ask(books => r.GetValue(counted)!.Select(t => Read(t, workshop, books)).ToArray());
             var counts = ShelfCount.Take(book, there, options.On(r), options.By(r), options.Note(r));
-            var names = book.Ask(books => counts.ToDictionary(c => c.Id, c => c.ReceiptId is { } id ? $"{books.Bottle(id)} {books.FindReceipt(id)?.Material}" : $"lot {(books.Find(BookLists.Batch, c.BatchId!.Value) as Batch)?.Lot}"));
+            var names = book.Ask(books => counts.ToDictionary(c => c.Id,
+                c => c.ReceiptId is { } id
+                    ? $"{books.Bottle(id)} {books.FindReceipt(id)?.Material}"
+                    : $"lot {(books.Find(BookLists.Batch, c.BatchId!.Value) as Batch)?.Lot}"));
             string What(StockCount c) => names[c.Id];
             if (options.Json(r))
-                JsonOut.Write(new { counted = r.GetValue(counted)!.Length, differences = counts.Select(c => new { count = c.Id, what = What(c), there = c.Counted, difference = c.Difference }) });
+                JsonOut.Write(new
+                {
+                    counted = r.GetValue(counted)!.Length,
+                    differences = counts.Select(c => new
+                    {
+                        count = c.Id,
+                        what = What(c),
+                        there = c.Counted,
+                        difference = c.Difference
+                    })
+                });
             else if (counts.Count == 0)
                 Console.WriteLine("The books agree: nothing to write.");
             foreach (var count in options.Json(r) ? [] : counts)
-                Console.WriteLine(FormattableString.Invariant($"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
             return Exit.Done;
         }));
         return verb;
@@ -44,7 +64,10 @@ internal static class ShelfVerbs
         var payment = new Option<string?>("--payment") { Description = "How it was paid back: cash, card" };
         var reason = new Option<string>("--reason") { Description = "Why they came back", Required = true };
         var options = new BookOptions();
-        var verb = options.AddTo(new Command("return", "Writes pieces that were brought back into the books, and the money that went back") { lot, pieces, back, from, paidBack, payment, reason });
+        var verb = options.AddTo(new Command("return", "Writes pieces that were brought back into the books, and the money that went back")
+        {
+            lot, pieces, back, from, paidBack, payment, reason,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
@@ -67,9 +90,19 @@ internal static class ShelfVerbs
             });
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
-                JsonOut.Write(new { @return = entry.Id, lot = code, returned = entry.Returned, backOnShelf = entry.BackOnShelf, paidBack = entry.PaidBack, left });
+                JsonOut.Write(new
+                {
+                    @return = entry.Id,
+                    lot = code,
+                    returned = entry.Returned,
+                    backOnShelf = entry.BackOnShelf,
+                    paidBack = entry.PaidBack,
+                    left
+                });
             else
-                Console.WriteLine(FormattableString.Invariant($"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
             return Exit.Done;
         }));
         return verb;

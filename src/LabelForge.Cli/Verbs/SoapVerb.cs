@@ -16,14 +16,21 @@ internal static class SoapVerb
         var workshop = Shared.Workshop();
         var format = Shared.Format();
         var variant = Shared.Variant();
-        var verb = new Command("soap", "Soap made from oils: the lye, the superfat, what is in the soap, and whether lye could be left over") { recipe, workshop, format, variant };
-        verb.SetAction(r => Exit.Run(() => Run(Shared.Products(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant)), r.GetValue(format)!)));
+        var verb = new Command("soap",
+            "Soap made from oils: the lye, the superfat, what is in the soap, and whether lye could be left over")
+        {
+            recipe, workshop, format, variant,
+        };
+        verb.SetAction(
+            r => Exit.Run(() => Run(Shared.Products(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant)),
+                r.GetValue(format)!)));
         return verb;
     }
 
     private static int Run(ImmutableArray<Product> products, string format)
     {
-        var charges = Product.Each(products, p => SoapCharge.In(p.Workshop, p.Batch) ?? throw new InputException(p.Recipe.File, 0, "call.no-soap"));
+        var charges = Product.Each(products,
+            p => SoapCharge.In(p.Workshop, p.Batch) ?? throw new InputException(p.Recipe.File, 0, "call.no-soap"));
         var findings = Product.Each(products, p => SoapCheck.Find(p.Workshop, p.Batch).ToArray());
         if (format == "json")
             JsonOut.Write([.. products.Select((p, i) => (p.Name, SoapReport.Json(p.Batch, charges[i], findings[i])))]);

@@ -14,7 +14,10 @@ internal static class StockVerb
         var workshop = Shared.Workshop();
         var show = new Option<string?>("--show") { Description = "Tell of one stock; with --out, draw it at actual size" };
         var output = OutputOption.Optional("The drawing to write: .pdf, .svg or .png", OutputOption.Drawn);
-        var verb = new Command("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock") { show, workshop, format };
+        var verb = new Command("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock")
+        {
+            show, workshop, format,
+        };
         output.AddTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
@@ -35,8 +38,10 @@ internal static class StockVerb
 
     private static void List(StockShelf shelf)
     {
-        foreach (var s in shelf.All.OrderBy(s => s.Kind).ThenBy(s => s.PageHeight).ThenByDescending(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres))
-            Console.WriteLine($"  {s.Id,-30}{(s.Kind == StockKind.Roll ? "  a roll" : $"{s.PerSheet,4} to a sheet"),-14}  {s.Name}{(shelf.IsOwn(s.Id) ? "  (your own)" : "")}");
+        foreach (var s in shelf.All.OrderBy(s => s.Kind).ThenBy(s => s.PageHeight)
+            .ThenByDescending(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres))
+            Console.WriteLine(
+                $"  {s.Id,-30}{(s.Kind == StockKind.Roll ? "  a roll" : $"{s.PerSheet,4} to a sheet"),-14}  {s.Name}{(shelf.IsOwn(s.Id) ? "  (your own)" : "")}");
     }
 
     private static void Show(StockShelf shelf, string id, string? path, bool json)

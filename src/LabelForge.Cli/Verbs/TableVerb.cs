@@ -21,17 +21,37 @@ internal static class TableVerb
     {
         var card = new Argument<string>("CARD") { Description = string.Join(", ", CardDesign.Known) };
         card.AcceptOnlyFromAmong([.. CardDesign.Known]);
-        var products = new Argument<string[]>("PRODUCT=COUNT") { Description = "The products, and how many cards of each: bramble-bar \"meadow-bar/Moss Lane=2\"; of a gift set, how many are in it, or the set's id in sets/ (default: every product, one card each)", Arity = ArgumentArity.ZeroOrMore };
-        var words = new Option<string?>("--words") { Description = "Your own words, where the card has a place for them; of a gift set, what it is" };
+        var products = new Argument<string[]>("PRODUCT=COUNT")
+        {
+            Description =
+                "The products, and how many cards of each: bramble-bar \"meadow-bar/Moss Lane=2\"; of a gift set, how many are in it, or "
+                    + "the set's id in sets/ (default: every product, one card each)",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var words = new Option<string?>("--words")
+        {
+            Description = "Your own words, where the card has a place for them; of a gift set, what it is",
+        };
         var name = new Option<string?>("--name") { Description = "The name of the gift set" };
         var count = new Option<int>("--count") { Description = "How many labels of the gift set", DefaultValueFactory = _ => 1 };
         var stock = new Option<string?>("--stock") { Description = "The label or card stock (default: what is at hand, else what fits)" };
-        var first = new Option<int>("--first") { Description = "The first free position of a part-used sheet, counted from 1", DefaultValueFactory = _ => 1 };
+        var first = new Option<int>("--first")
+        {
+            Description = "The first free position of a part-used sheet, counted from 1",
+            DefaultValueFactory = _ => 1,
+        };
         var lot = new Option<string?>("--lot") { Description = "The gift set's own lot, where its package has one" };
-        var despite = new Option<string[]>("--despite") { Description = "Print the gift set although this rule is broken, as the findings name it; once for each rule" };
+        var despite = new Option<string[]>("--despite")
+        {
+            Description = "Print the gift set although this rule is broken, as the findings name it; once for each rule",
+        };
         var (workshop, market, on, format) = (Shared.Workshop(), Shared.Market(), Shared.On(), Shared.Format());
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var verb = output.AddTo(new Command("table", "Price tags, shelf signs, ingredient cards, tester signs, care cards and gift-set labels, fitted as labels are") { card, products, words, name, count, lot, despite, stock, first, workshop, market, on, format });
+        var verb = output.AddTo(new Command("table",
+            "Price tags, shelf signs, ingredient cards, tester signs, care cards and gift-set labels, fitted as labels are")
+        {
+            card, products, words, name, count, lot, despite, stock, first, workshop, market, on, format,
+        });
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
@@ -40,21 +60,45 @@ internal static class TableVerb
             var cards = new TableCards(opened, Shared.MarketOf(r.GetValue(market), opened), day);
             var asked = r.GetValue(products) is { Length: > 0 } named ? named : [.. opened.RecipeIds];
             var id = r.GetValue(card)!;
-            var set = id == "gift-set" ? cards.GiftSet(SetOf(opened, asked, r.GetValue(name), r.GetValue(words)), r.GetValue(lot) is { } code ? Shared.Need(LotCode.Parse(code)) : null) : null;
-            ImmutableArray<(Product Product, int Count)> wanted = set is not null ? [] : [.. asked.SelectMany(t => Split(opened, t) is var (what, n) ? opened.ProductsOf(what).Select(p => (p, n)) : [])];
+            var set = id == "gift-set"
+                ? cards.GiftSet(SetOf(opened, asked, r.GetValue(name), r.GetValue(words)),
+                    r.GetValue(lot) is { } code ? Shared.Need(LotCode.Parse(code)) : null)
+                : null;
+            ImmutableArray<(Product Product, int Count)> wanted = set is not null
+                ? []
+                : [.. asked.SelectMany(t => Split(opened, t) is var (what, n) ? opened.ProductsOf(what).Select(p => (p, n)) : [])];
             (TableCard Card, int Count)[] made = set is not null
                 ? [(new TableCard(set.Content.ProductName, set.Fit.OrRefuse()), r.GetValue(count))]
                 : [.. wanted.Select(w => (cards.Of(id, w.Product, r.GetValue(words)), w.Count))];
             var sheet = cards.StockFor(made[0].Card.Layout.Design, r.GetValue(stock));
             if (set is not null)
-                PrintInputs.StopWhereBroken(new PrintOutcome { Open = PrintLabels.Open([set], r.GetValue(despite) ?? []) }, weighed: false);
-            var order = new SheetOrder { Stock = sheet, Runs = [.. made.Select(m => new LabelRun(m.Card.Layout, m.Count))], First = r.GetValue(first), Note = set is null ? null : PrintLabels.Note([set], [.. r.GetValue(despite) ?? []]) };
-            SheetWriter.WritePdf(path, order, new DocumentInfo($"{id}, {opened.Business.Name}", new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                PrintInputs.StopWhereBroken(new PrintOutcome { Open = PrintLabels.Open([set], r.GetValue(despite) ?? []) },
+                    weighed: false);
+            var order = new SheetOrder
+            {
+                Stock = sheet,
+                Runs = [.. made.Select(m => new LabelRun(m.Card.Layout, m.Count))],
+                First = r.GetValue(first),
+                Note = set is null ? null : PrintLabels.Note([set], [.. r.GetValue(despite) ?? []]),
+            };
+            SheetWriter.WritePdf(path, order,
+                new DocumentInfo($"{id}, {opened.Business.Name}", new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
             foreach (var missing in made.SelectMany(m => m.Card.LeftOut.Select(l => $"{m.Card.Product}: {l}")))
                 Console.Error.WriteLine($"Note: {missing}");
             if (set is not null)
-                Console.Error.WriteLine("Note: a set is a package of its own, judged product by product and as a whole; keep the lots of what is in it.");
-            Shared.Say(r, format, () => new { file = path, card = id, stock = sheet.Id, cards = order.Count, sheets = order.Plan().Sheets, leftOut = made.SelectMany(m => m.Card.LeftOut) },
+                Console.Error
+                    .WriteLine(
+                        "Note: a set is a package of its own, judged product by product and as a whole; keep the lots of what is in it.");
+            Shared.Say(r, format,
+                () => new
+                {
+                    file = path,
+                    card = id,
+                    stock = sheet.Id,
+                    cards = order.Count,
+                    sheets = order.Plan().Sheets,
+                    leftOut = made.SelectMany(m => m.Card.LeftOut)
+                },
                 $"{path}: {order.Count} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {sheet.Id}. Print at actual size.");
             return Exit.Done;
         }));
@@ -67,7 +111,8 @@ internal static class TableVerb
         if (asked is [var only] && GiftSet.Named(workshop, only) is { } known)
             return known with { Identity = words ?? known.Identity, Name = name ?? known.Name };
         return new GiftSet(name ?? throw new InputException(null, 0, "call.set-no-name"), name,
-            [.. asked.Select(t => Split(workshop, t)).SelectMany(t => workshop.ProductsOf(t.Product).Select(p => new SetItem(p.Name, t.Count, 0)))])
+            [.. asked.Select(t => Split(workshop, t))
+                .SelectMany(t => workshop.ProductsOf(t.Product).Select(p => new SetItem(p.Name, t.Count, 0)))])
         { Identity = words };
     }
 
@@ -76,8 +121,10 @@ internal static class TableVerb
         var at = text.LastIndexOf('=');
         if (at < 0)
             return (text, 1);
-        return int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 10_000
+        return int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+            && count is > 0 and <= 10_000
             ? (text[..at].Trim(), count)
-            : throw new InputException(null, 0, "call.how-many-of-what", ("text", text), ("first-or-default", workshop.RecipeIds.FirstOrDefault() ?? "bramble-bar"));
+            : throw new InputException(null, 0, "call.how-many-of-what", ("text", text),
+                ("first-or-default", workshop.RecipeIds.FirstOrDefault() ?? "bramble-bar"));
     }
 }

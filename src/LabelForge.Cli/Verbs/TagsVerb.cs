@@ -9,25 +9,42 @@ internal static class TagsVerb
 {
     public static Command Build()
     {
-        var of = new Argument<string[]>("BOTTLE") { Description = "Bottles (M3), or materials for a label on their bin (default: every bottle in the house)", Arity = ArgumentArity.ZeroOrMore };
-        var size = new Option<string>("--size") { Description = string.Join(", ", BottleTags.Designs), DefaultValueFactory = _ => BottleTags.Designs[0] };
+        var of = new Argument<string[]>("BOTTLE")
+        {
+            Description = "Bottles (M3), or materials for a label on their bin (default: every bottle in the house)",
+            Arity = ArgumentArity.ZeroOrMore,
+        };
+        var size = new Option<string>("--size")
+        {
+            Description = string.Join(", ", BottleTags.Designs),
+            DefaultValueFactory = _ => BottleTags.Designs[0],
+        };
         size.AcceptOnlyFromAmong([.. BottleTags.Designs]);
         var stock = new Option<string?>("--stock") { Description = "The label stock (default: what is at hand, else what fits)" };
-        var first = new Option<int>("--first") { Description = "The first free position of a part-used sheet, counted from 1", DefaultValueFactory = _ => 1 };
+        var first = new Option<int>("--first")
+        {
+            Description = "The first free position of a part-used sheet, counted from 1",
+            DefaultValueFactory = _ => 1,
+        };
         var options = new BookOptions();
         var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var verb = options.AddReadingTo(output.AddTo(new Command("tags", "Labels for bottles and bins: number, name, received, best before, and a code to scan") { of, size, stock, first }), dated: false);
+        var verb =
+            options.AddReadingTo(output.AddTo(new Command("tags",
+                "Labels for bottles and bins: number, name, received, best before, and a code to scan") { of, size, stock, first }),
+                dated: false);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
-            var tags = BookOptions.Book(workshop).Ask(books => BottleTags.Of(workshop, books, r.GetValue(of) ?? [], r.GetValue(size)!, BookOptions.Today));
+            var tags = BookOptions.Book(workshop)
+                .Ask(books => BottleTags.Of(workshop, books, r.GetValue(of) ?? [], r.GetValue(size)!, BookOptions.Today));
             var order = BottleTags.Order(workshop, tags, r.GetValue(stock), r.GetValue(first));
             BottleTags.WritePdf(path, workshop, order, BookOptions.Today);
             if (options.Json(r))
                 JsonOut.Write(new { file = path, stock = order.Stock.Id, sheets = order.Plan().Sheets, tags = tags.Select(t => t.Code) });
             else
-                Console.WriteLine($"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
+                Console.WriteLine(
+                    $"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
             return Exit.Done;
         }));
         return verb;

@@ -13,19 +13,38 @@ internal static class TodayVerb
     public static Command Build()
     {
         var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("today", "What is open: labels to print, batches to close, dates that near, complaints, materials that run low, questions without an answer"), dated: true);
+        var verb = options.AddReadingTo(new Command("today",
+            "What is open: labels to print, batches to close, dates that near, complaints, materials that run low, questions "
+                + "without an answer"), dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var workshop = options.Workshop(r);
             Shared.SayRecipesLeftOut(workshop);
-            var today = BookOptions.AskIfAny(workshop, books => OpenToday.Of(workshop, books, options.On(r))).And(OpenQuestions.Of(workshop, options.On(r)));
+            var today = BookOptions.AskIfAny(workshop, books => OpenToday.Of(workshop, books, options.On(r)))
+                .And(OpenQuestions.Of(workshop, options.On(r)));
             if (options.Json(r))
             {
                 JsonOut.Write(new
                 {
                     on = today.On,
-                    open = today.Open.Select(o => new { kind = o.Kind.ToString().ToLowerInvariant(), title = o.Title, detail = o.Detail, lot = o.Lot, pot = o.Pot, lots = o.Lots.IsEmpty ? null : o.Lots.ToArray(), product = o.Product, material = o.Material, supplier = o.Supplier, bottle = o.Bottle, count = o.Count, by = o.By }),
-                    shelf = today.Shelf.Select(p => new { product = p.Product, name = p.Name, left = p.Left, withoutLabels = p.WithoutLabels }),
+                    open = today.Open
+                        .Select(o => new
+                        {
+                            kind = o.Kind.ToString().ToLowerInvariant(),
+                            title = o.Title,
+                            detail = o.Detail,
+                            lot = o.Lot,
+                            pot = o.Pot,
+                            lots = o.Lots.IsEmpty ? null : o.Lots.ToArray(),
+                            product = o.Product,
+                            material = o.Material,
+                            supplier = o.Supplier,
+                            bottle = o.Bottle,
+                            count = o.Count,
+                            by = o.By
+                        }),
+                    shelf = today.Shelf
+                        .Select(p => new { product = p.Product, name = p.Name, left = p.Left, withoutLabels = p.WithoutLabels }),
                 });
                 return Exit.Done;
             }
@@ -51,7 +70,8 @@ internal static class TodayVerb
         var labels = open.Where(o => o.Kind == OpenKind.Labels).ToArray();
         if (labels.Length <= MostLabelsApart)
             return open;
-        var all = new OpenThing(OpenKind.Labels, new("labels-several", labels.Sum(l => l.Count ?? 0), labels.Select(l => l.Product).Distinct().Count()),
+        var all = new OpenThing(OpenKind.Labels,
+            new("labels-several", labels.Sum(l => l.Count ?? 0), labels.Select(l => l.Product).Distinct().Count()),
             [new("labels-each", string.Join(", ", labels.Select(l => $"{l.Count} {l.Product}")))]);
         return open.Select(o => o == labels[0] ? all : o).Except(labels);
     }

@@ -15,8 +15,12 @@ internal static class TraceVerb
 {
     public static Command Build()
     {
-        var from = new Argument<string>("FROM") { Description = "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer" };
-        var output = OutputOption.Optional("A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)", FileKind.Csv, FileKind.Svg, FileKind.Pdf);
+        var from = new Argument<string>("FROM")
+        {
+            Description = "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer",
+        };
+        var output = OutputOption.Optional("A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)", FileKind.Csv,
+            FileKind.Svg, FileKind.Pdf);
         var options = new BookOptions();
         var verb = options.AddReadingTo(new Command("trace", "From a material lot to batches to people, and back") { from }, dated: true);
         output.AddTo(verb);
@@ -47,7 +51,8 @@ internal static class TraceVerb
                 AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TracePicture.Svg(trace))));
                 break;
             case ".pdf":
-                RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop.Business, on), new DocumentInfo($"Recall, {trace.From}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop.Business, on),
+                    new DocumentInfo($"Recall, {trace.From}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
                 break;
             default:
                 throw new InputException(path, 0, "call.trace-file-kind");
@@ -57,11 +62,42 @@ internal static class TraceVerb
     private static void Json(Trace trace) => JsonOut.Write(new
     {
         from = trace.From,
-        bottles = trace.Bottles.Select(b => new { materialLot = $"M{b.MaterialLot}", material = b.Material, supplier = b.Supplier, supplierLot = b.SupplierLot, on = b.On, amount = b.Amount, left = b.Left }),
-        materialLots = trace.Uses.Select(u => new { materialLot = $"M{u.MaterialLot}", material = u.Material, supplier = u.Supplier, supplierLot = u.SupplierLot, lot = u.Lot, grams = u.Grams }),
-        batches = trace.Batches.Select(b => new { lot = b.Lot, product = b.Product, on = b.On, made = b.Made, rejected = b.Rejected, left = b.Left, disposed = b.Disposed, open = b.Open }),
+        bottles = trace.Bottles
+            .Select(b => new
+            {
+                materialLot = $"M{b.MaterialLot}",
+                material = b.Material,
+                supplier = b.Supplier,
+                supplierLot = b.SupplierLot,
+                on = b.On,
+                amount = b.Amount,
+                left = b.Left
+            }),
+        materialLots = trace.Uses
+            .Select(u => new
+            {
+                materialLot = $"M{u.MaterialLot}",
+                material = u.Material,
+                supplier = u.Supplier,
+                supplierLot = u.SupplierLot,
+                lot = u.Lot,
+                grams = u.Grams
+            }),
+        batches = trace.Batches
+            .Select(b => new
+            {
+                lot = b.Lot,
+                product = b.Product,
+                on = b.On,
+                made = b.Made,
+                rejected = b.Rejected,
+                left = b.Left,
+                disposed = b.Disposed,
+                open = b.Open
+            }),
         deliveries = trace.Deliveries.Select(d => new { lot = d.Lot, on = d.On, pieces = d.Pieces, to = d.To, gift = d.Gift }),
-        complaints = trace.Complaints.Select(c => new { on = c.On, from = c.From, what = c.What, serious = c.Serious, reportBy = c.ReportBy }),
+        complaints = trace.Complaints
+            .Select(c => new { on = c.On, from = c.From, what = c.What, serious = c.Serious, reportBy = c.ReportBy }),
     });
 
     private static string Supply(string? supplier, string? lot) => (supplier, lot) switch
@@ -76,17 +112,25 @@ internal static class TraceVerb
     {
         Console.WriteLine($"From {trace.From}");
         foreach (var b in trace.Bottles)
-            Console.WriteLine(FormattableString.Invariant($"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###}{trace.UnitOf(b)} left in the house"));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###}{trace.UnitOf(b)} left in the house"));
         foreach (var u in trace.Uses)
             Console.WriteLine(FormattableString.Invariant($"  M{u.MaterialLot} {u.Material}: {u.Grams:0.###} g into lot {u.Lot}"));
         foreach (var b in trace.Batches)
         {
-            Console.WriteLine(FormattableString.Invariant($"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}"));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}"));
             foreach (var d in trace.Deliveries.Where(d => d.Lot == b.Lot))
                 Console.WriteLine(FormattableString.Invariant($"    {d.Pieces} to {d.To}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"));
         }
         foreach (var c in trace.Complaints)
-            Console.WriteLine(FormattableString.Invariant($"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? FormattableString.Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
-        Console.WriteLine(FormattableString.Invariant($"{trace.Deliveries.Sum(d => d.Pieces)} pieces are with {trace.Deliveries.Select(d => d.To).Distinct().Count()} buyers, {trace.Batches.Sum(b => b.Left)} in the house."));
+            Console.WriteLine(
+                FormattableString.Invariant(
+                    $"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? FormattableString.Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"{trace.Deliveries.Sum(d => d.Pieces)} pieces are with {trace.Deliveries.Select(d => d.To).Distinct().Count()} buyers, {trace.Batches.Sum(b => b.Left)} in the house."));
     }
 }

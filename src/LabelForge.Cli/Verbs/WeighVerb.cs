@@ -12,14 +12,27 @@ internal static class WeighVerb
 {
     public static Command Build()
     {
-        var list = new Argument<string>("CSV") { Description = "One weight a line in grams (or name,mass or name,mass,tare; \"mass oz\" as heading for ounces)" };
-        var declared = new Option<string>("--declared") { Description = "What the label declares, for example: 113 g or 4 oz", Required = true };
+        var list = new Argument<string>("CSV")
+        {
+            Description = "One weight a line in grams (or name,mass or name,mass,tare; \"mass oz\" as heading for ounces)",
+        };
+        var declared = new Option<string>("--declared")
+        {
+            Description = "What the label declares, for example: 113 g or 4 oz",
+            Required = true,
+        };
         var lotSize = new Option<int?>("--lot-size") { Description = "How many pieces the whole lot has" };
-        var tare = new Option<string?>("--tare") { Description = "What an empty package weighs, for example: 3.2 g; or a CSV of weighed empties" };
+        var tare = new Option<string?>("--tare")
+        {
+            Description = "What an empty package weighs, for example: 3.2 g; or a CSV of weighed empties",
+        };
         var market = Shared.Market();
         var format = Shared.Format();
         var on = Shared.On();
-        var verb = new Command("weigh", "Whether weighed pieces meet the declared net quantity, and the largest that could be declared") { list, declared, lotSize, tare, market, format, on };
+        var verb = new Command("weigh", "Whether weighed pieces meet the declared net quantity, and the largest that could be declared")
+        {
+            list, declared, lotSize, tare, market, format, on,
+        };
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(lotSize) is < 1)
@@ -73,10 +86,15 @@ internal static class WeighVerb
     private static void WriteText(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes)
     {
         var sample = test.Sample;
-        Console.WriteLine(FormattableString.Invariant($"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? FormattableString.Invariant($", standard deviation {sd:0.###} g") : "")}"));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? FormattableString.Invariant($", standard deviation {sd:0.###} g") : "")}"));
         Console.WriteLine(FormattableString.Invariant($"declared {test.Declared.Metric:0.###} g"));
-        Console.WriteLine(FormattableString.Invariant($"  average:    {Verdict(test.AveragePasses)} (passes from {test.AverageLimit:0.###} g on)"));
-        Console.WriteLine(FormattableString.Invariant($"  individual: {Verdict(test.IndividualPasses)} ({test.Short.Length} short by more than {test.Allowed.Grams:0.##} g, {test.MayBeShort} may be)"));
+        Console.WriteLine(
+            FormattableString.Invariant($"  average:    {Verdict(test.AveragePasses)} (passes from {test.AverageLimit:0.###} g on)"));
+        Console.WriteLine(
+            FormattableString.Invariant(
+                $"  individual: {Verdict(test.IndividualPasses)} ({test.Short.Length} short by more than {test.Allowed.Grams:0.##} g, {test.MayBeShort} may be)"));
         foreach (var piece in test.Short)
             Console.WriteLine(FormattableString.Invariant($"    {piece.Name}, line {piece.Line}: {piece.Net.Grams:0.###} g"));
         Console.WriteLine($"  checked against {test.Source}");

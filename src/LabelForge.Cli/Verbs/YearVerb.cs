@@ -15,7 +15,10 @@ internal static class YearVerb
         var year = new Argument<int?>("YEAR") { Description = "The year (default: this one)", Arity = ArgumentArity.ZeroOrOne };
         var output = OutputOption.Optional("The table to write, a CSV", FileKind.Csv);
         var options = new BookOptions();
-        var verb = options.AddReadingTo(output.AddTo(new Command("year", "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }), dated: true);
+        var verb =
+            options.AddReadingTo(output.AddTo(new Command("year",
+                "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }),
+                dated: true);
         verb.SetAction(r => Exit.Run(() =>
         {
             var path = output.PathOrNone(r);
@@ -27,7 +30,10 @@ internal static class YearVerb
                 AtomicFile.Write(path, s => s.Write(SafeCsv.File(heading, rows)));
             }
             foreach (var material in book.WithoutAPrice)
-                Console.Error.WriteLine($"Note: {material} was weighed in and never received, so that its cost is in no figure here. Write what came in: labelforge receive {material}");
+                Console.Error
+                    .WriteLine(
+                        $"Note: {material} was weighed in and never received, so that its cost is in no figure here. Write what came in: "
+                            + $"labelforge receive {material}");
             if (options.Json(r))
                 Json(book);
             else
@@ -43,7 +49,20 @@ internal static class YearVerb
         bought = book.Bought,
         atStart = YearBook.Cents(book.AtStart),
         atEnd = YearBook.Cents(book.AtEnd),
-        lines = book.Lines.Select(l => new { by = l.By, name = l.Name, sold = l.Sold, given = l.Given, returned = l.Returned, paid = l.Paid, tax = l.Tax, net = l.Net, cost = YearBook.Cents(l.Cost), margin = YearBook.Cents(l.Margin) }),
+        lines = book.Lines
+            .Select(l => new
+            {
+                by = l.By,
+                name = l.Name,
+                sold = l.Sold,
+                given = l.Given,
+                returned = l.Returned,
+                paid = l.Paid,
+                tax = l.Tax,
+                net = l.Net,
+                cost = YearBook.Cents(l.Cost),
+                margin = YearBook.Cents(l.Margin)
+            }),
         waste = book.Waste.Select(w => new { what = w.What, on = w.On, cost = YearBook.Cents(w.Cost) }),
         withoutAPrice = book.WithoutAPrice,
     });
@@ -54,10 +73,14 @@ internal static class YearVerb
         {
             Console.WriteLine($"By {by.Key}");
             foreach (var line in by)
-                Console.WriteLine(FormattableString.Invariant($"  {line.Name,-26} {line.Sold,5} sold {line.Given,4} given {line.Returned,3} back {line.Paid,10:0.00}  tax {line.Tax,8:0.00}  cost {line.Cost,9:0.00}  margin {line.Margin,9:0.00}"));
+                Console.WriteLine(
+                    FormattableString.Invariant(
+                        $"  {line.Name,-26} {line.Sold,5} sold {line.Given,4} given {line.Returned,3} back {line.Paid,10:0.00}  tax {line.Tax,8:0.00}  cost {line.Cost,9:0.00}  margin {line.Margin,9:0.00}"));
         }
         foreach (var waste in book.Waste)
             Console.WriteLine(FormattableString.Invariant($"  lost {waste.On:yyyy-MM-dd} {waste.Cost,8:0.00}  {waste.What}"));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"In {currency}: {book.AtStart:0.00} in the house at the start, {book.Bought:0.00} bought, {book.Whole.Cost:0.00} sold and given, {book.Waste.Sum(w => w.Cost):0.00} lost, {book.AtEnd:0.00} at the end. Materials by what was paid for the very bottles; no work, no overhead."));
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"In {currency}: {book.AtStart:0.00} in the house "
+                + $"at the start, {book.Bought:0.00} bought, {book.Whole.Cost:0.00} sold and given, {book.Waste.Sum(w => w.Cost):0.00} lost, {book.AtEnd:0.00} at the end. Materials by what was paid for the very bottles; no work, no overhead."));
     }
 }

@@ -123,8 +123,12 @@ internal sealed class AskedProduct
             Product = product;
             var place = product.Ingredients.Select((ingredient, at) => (ingredient.Name, at)).ToDictionary(p => p.Name, p => p.at);
             Open = [.. proof.Unproven.Select(u => (place[u.First], place[u.Second]))];
-            Of = [.. product.Materials.Select((_, m) => Enumerable.Range(0, product.Ingredients.Length).Where(i => product.Ingredients[i].Sources.Any(s => s.Material == m)).ToArray())];
-            Touching = [.. Of.Select(of => of.ToHashSet()).Select(of => Enumerable.Range(0, Open.Length).Where(p => of.Contains(Open[p].First) || of.Contains(Open[p].Second)).ToArray())];
+            Of = [.. product.Materials
+                .Select((_, m) => Enumerable.Range(0, product.Ingredients.Length)
+                    .Where(i => product.Ingredients[i].Sources.Any(s => s.Material == m)).ToArray())];
+            Touching = [.. Of.Select(of => of.ToHashSet())
+                .Select(of => Enumerable.Range(0, Open.Length).Where(p => of.Contains(Open[p].First) || of.Contains(Open[p].Second))
+                    .ToArray())];
             BesidesLow = [.. product.Ingredients.Select(i => (double)i.Besides.Sum(b => b.ShareOfProduct * b.Low))];
             BesidesHigh = [.. product.Ingredients.Select(i => (double)i.Besides.Sum(b => b.ShareOfProduct * b.High))];
             Lost = [.. product.Ingredients.Select(i => (double)i.Lost)];

@@ -22,7 +22,8 @@ public static class Facts
 
     /// <summary>The facts to ask for; empty where nothing is open.</summary>
     /// <param name="proofs">The products, as they were proved.</param>
-    /// <param name="supplierOf">Who can be asked about a material of this name, null where nobody can; each material for itself, if null.</param>
+    /// <param name="supplierOf">Who can be asked about a material of this name, null where nobody
+    /// can; each material for itself, if null.</param>
     public static AskedFacts Best(IReadOnlyList<CompositionProof> proofs, Func<string, string?>? supplierOf = null)
     {
         supplierOf ??= material => material;
@@ -54,7 +55,8 @@ public static class Facts
         return (double)count / worlds.Length;
     }
 
-    private static ImmutableArray<SupplierFact> Greedy(IEnumerable<KeyValuePair<Candidate, double>> candidates, World[] worlds, Func<string, string?> supplierOf)
+    private static ImmutableArray<SupplierFact> Greedy(IEnumerable<KeyValuePair<Candidate, double>> candidates, World[] worlds,
+        Func<string, string?> supplierOf)
     {
         var facts = ImmutableArray.CreateBuilder<SupplierFact>();
         // What a question settled at the last count is near enough what it settles now to say which to count anew: only those
@@ -84,17 +86,20 @@ public static class Facts
         return facts.ToImmutable();
     }
 
-    // The shares that most open pairs turn on; the bands; and lines: the one-percent line, and where what is weighed exactly stands in a list.
+    // The shares that most open pairs turn on; the bands; and lines: the one-percent line, and
+    // where what is weighed exactly stands in a list.
     private static List<Candidate> Candidates(CompositionProof[] open)
     {
         var asked = open
             .SelectMany(p => Sources(p))
             .GroupBy(c => c)
             .Select(g => (Fact: g.Key, Count: g.Count()))
-            .OrderByDescending(g => g.Count).ThenBy(g => g.Fact.Material, StringComparer.Ordinal).ThenBy(g => g.Fact.Constituent, StringComparer.Ordinal).ThenBy(g => g.Fact.Line?.AtMost)
+            .OrderByDescending(g => g.Count).ThenBy(g => g.Fact.Material, StringComparer.Ordinal)
+            .ThenBy(g => g.Fact.Constituent, StringComparer.Ordinal).ThenBy(g => g.Fact.Line?.AtMost)
             .Select(g => g.Fact)
             .ToArray();
-        return [.. asked.GroupBy(c => (c.Material, IsLine: c.Line is not null, IsShare: c.Constituent is not null)).SelectMany(g => g.Take(g.Key.IsLine ? MostLines : MostShares))];
+        return [.. asked.GroupBy(c => (c.Material, IsLine: c.Line is not null, IsShare: c.Constituent is not null))
+            .SelectMany(g => g.Take(g.Key.IsLine ? MostLines : MostShares))];
     }
 
     private static IEnumerable<Candidate> Sources(CompositionProof proof)
@@ -122,7 +127,8 @@ public static class Facts
     }
 
     // The share of the material at which the ingredient weighs as much as another whose weight is known, in four figures that count.
-    private static ShareLine? LineAgainst(ProductModel product, MaterialModel material, ProductIngredient ingredient, ProductIngredient other)
+    private static ShareLine? LineAgainst(ProductModel product, MaterialModel material, ProductIngredient ingredient,
+        ProductIngredient other)
     {
         var (low, high) = (-other.Lost, -other.Lost);
         foreach (var source in other.Sources)

@@ -18,7 +18,8 @@ internal sealed class QuickList
     /// <summary>Reads a material's list as it stands.</summary>
     public QuickList(MaterialModel material)
         : this(material.Part.Listed, (double)material.Line, Ordered(material.Part), [.. material.Groups],
-            [.. material.Part.Constituents.Select(c => (double)c.Share.Low.Fraction)], [.. material.Part.Constituents.Select(c => (double)c.Share.High.Fraction)])
+            [.. material.Part.Constituents.Select(c => (double)c.Share.Low.Fraction)],
+            [.. material.Part.Constituents.Select(c => (double)c.Share.High.Fraction)])
     {
     }
 
@@ -47,7 +48,8 @@ internal sealed class QuickList
     public QuickList? WithShare(int constituent, double share)
     {
         double[] least = [.. _least], greatest = [.. _greatest];
-        (least[constituent], greatest[constituent]) = (Math.Max(least[constituent], share - Slack), Math.Min(greatest[constituent], share + Slack));
+        (least[constituent],
+            greatest[constituent]) = (Math.Max(least[constituent], share - Slack), Math.Min(greatest[constituent], share + Slack));
         return Possible(least, greatest);
     }
 

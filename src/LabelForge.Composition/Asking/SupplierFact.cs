@@ -17,13 +17,16 @@ public static class ShareBands
     public static ImmutableArray<decimal> Edges { get; } = [0.01m, 0.02m, 0.05m, 0.10m, 0.20m, 0.40m];
 }
 
-/// <summary>A fact that a supplier could state about a material's list: the share of a constituent, who is over a line, or each one's band.</summary>
+/// <summary>A fact that a supplier could state about a material's list: the share of a
+/// constituent, who is over a line, or each one's band.</summary>
 /// <param name="Material">The material, as the maker calls it.</param>
 /// <param name="Constituent">The constituent whose share to ask for; null where the question is of the whole list.</param>
 /// <param name="Line">The line; null where the question is another.</param>
-/// <param name="Settles">How many open pairs the answer is expected to settle, after the facts before it: an average over compositions that the lists allow.</param>
+/// <param name="Settles">How many open pairs the answer is expected to settle, after the facts
+/// before it: an average over compositions that the lists allow.</param>
 /// <param name="Pairs">The pairs it would settle at the estimate: canonical names, the first standing first now.</param>
-public sealed record SupplierFact(string Material, string? Constituent, ShareLine? Line, double Settles, ImmutableArray<(string First, string Second)> Pairs)
+public sealed record SupplierFact(string Material, string? Constituent, ShareLine? Line, double Settles,
+    ImmutableArray<(string First, string Second)> Pairs)
 {
     /// <summary>Whether the question is in which of <see cref="ShareBands"/> each constituent lies.</summary>
     public bool IsBands => Constituent is null && Line is null;

@@ -20,7 +20,8 @@ public abstract record Node(string File, int Line)
     /// <summary>An error that points here.</summary>
     /// <param name="code">What is wrong.</param>
     /// <param name="arguments">What its words are filled with, by name.</param>
-    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => Refuse(new Problem(null, 0, code, arguments));
+    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        Refuse(new Problem(null, 0, code, arguments));
 
     /// <summary>An error that points here.</summary>
     /// <param name="problem">What is wrong, wherever it was found.</param>
@@ -83,7 +84,8 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
         foreach (var entry in Entries.Where(e => !known.Contains(e.Key)))
         {
             throw Spelling.Nearest(entry.Key, known) is { } nearest
-                ? entry.Name.Refuse("key.unknown-nearest", ("what", what), ("name", entry.Key), ("nearest", nearest), ("known", string.Join(", ", known)))
+                ? entry.Name.Refuse("key.unknown-nearest", ("what", what), ("name", entry.Key), ("nearest", nearest),
+                    ("known", string.Join(", ", known)))
                 : entry.Name.Refuse("key.unknown", ("what", what), ("name", entry.Key), ("known", string.Join(", ", known)));
         }
         return this;
@@ -91,7 +93,10 @@ public sealed record MapNode(string File, int Line, ImmutableArray<Entry> Entrie
 
     /// <summary>The text of a key that must be there.</summary>
     public TextNode Required(string key, string example) =>
-        OptionalText(key) ?? throw new InputException(Refuse("key.missing", ("key", key), ("example", example)).Problem with { Path = new NodePath(Path, key).ToString() });
+        OptionalText(key)
+            ?? throw new InputException(Refuse("key.missing", ("key", key),
+                ("example", example)).Problem with
+            { Path = new NodePath(Path, key).ToString() });
 
     /// <summary>The text of a key, or null where it is not there or empty.</summary>
     public TextNode? OptionalText(string key) => this[key] switch

@@ -11,12 +11,14 @@ namespace LabelForge.Files;
 public static class OutputPath
 {
     private static readonly string[] RoomsOfAWorkshop = ["materials", "recipes", "designs", "stock", "art"];
-    private static readonly string[] OtherKinds = [".pdf", ".png", ".svg", ".csv", ".html", ".htm", ".txt", ".md", ".json", ".yaml", ".yml"];
+    private static readonly string[] OtherKinds = [".pdf", ".png", ".svg", ".csv", ".html", ".htm", ".txt", ".md", ".json", ".yaml",
+        ".yml"];
 
     /// <summary>Refuses a place that may not be written to.</summary>
     /// <param name="path">The file to write, as it was given.</param>
     /// <param name="kinds">The kinds that can be written; the path's ending chooses.</param>
-    /// <param name="force">Write over a file of another kind, over a link, or among a workshop's own files. Never over its books or its workshop.yaml.</param>
+    /// <param name="force">Write over a file of another kind, over a link, or among a workshop's
+    /// own files. Never over its books or its workshop.yaml.</param>
     /// <exception cref="InputException">The ending is none of them, or something stands there that is not to be lost.</exception>
     public static void RefuseUnlessFree(string path, ImmutableArray<FileKind> kinds, bool force)
     {
@@ -46,7 +48,9 @@ public static class OutputPath
         {
             [] => Refused(path, "output.file-kind-db", ("what", what), ("written", written)),
             [var only] => Refused(path, "output.file-kind", ("what", what), ("written", written), ("ending", only)),
-            _ => Refused(path, "output.file-kind-of", ("what", what), ("written", written), ("endings", string.Join(", ", endings[..^1])), ("last", endings[^1])),
+            _ =>
+                Refused(path, "output.file-kind-of", ("what", what), ("written", written), ("endings", string.Join(", ", endings[..^1])),
+                    ("last", endings[^1])),
         };
     }
 
@@ -63,7 +67,8 @@ public static class OutputPath
                 if (RoomsOfAWorkshop.Contains(inside[0], StringComparer.OrdinalIgnoreCase) || inside[0].StartsWith('.'))
                     return (folder, false);
             }
-            else if (inside[0].StartsWith("records.db", StringComparison.OrdinalIgnoreCase) || inside[0].Equals("workshop.yaml", StringComparison.OrdinalIgnoreCase))
+            else if (inside[0].StartsWith("records.db", StringComparison.OrdinalIgnoreCase)
+                || inside[0].Equals("workshop.yaml", StringComparison.OrdinalIgnoreCase))
             {
                 return (folder, true);
             }
@@ -81,7 +86,8 @@ public static class OutputPath
         if (Path.GetDirectoryName(folder) is not { } above)
             return folder;
         var whole = Path.Combine(Real(above), Path.GetFileName(folder));
-        return new DirectoryInfo(whole) is { Exists: true, LinkTarget: not null } link && link.ResolveLinkTarget(returnFinalTarget: true) is { } target ? target.FullName : whole;
+        return new DirectoryInfo(whole) is { Exists: true, LinkTarget: not null } link
+            && link.ResolveLinkTarget(returnFinalTarget: true) is { } target ? target.FullName : whole;
     }
 
     private static byte[] Head(string path)
@@ -98,5 +104,6 @@ public static class OutputPath
         }
     }
 
-    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(path, 0, code, arguments);
+    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(path, 0, code, arguments);
 }

@@ -6,18 +6,21 @@ public static class Spelling
     /// <summary>The nearest of the known words, or null where none is near.</summary>
     public static string? Nearest(string written, IEnumerable<string> known) => Nearest(written, known, Farthest(written));
 
-    /// <summary>The nearest of a few words that are known, with more letters wrong; a word of the same letters, two of which changed places, comes before all.</summary>
+    /// <summary>The nearest of a few words that are known, with more letters wrong; a word of the
+    /// same letters, two of which changed places, comes before all.</summary>
     public static string? NearestOfFew(string written, IEnumerable<string> known)
     {
         var all = known.ToArray();
-        return Array.Find(all, k => Letters(k) == Letters(written)) ?? Nearest(written, all, written.Length < 4 ? 1 : Math.Max(2, Farthest(written)));
+        return Array.Find(all, k => Letters(k) == Letters(written))
+            ?? Nearest(written, all, written.Length < 4 ? 1 : Math.Max(2, Farthest(written)));
     }
 
     private static string Letters(string word) => string.Concat(word.ToLowerInvariant().Order());
 
     private static string? Nearest(string written, IEnumerable<string> known, int most)
     {
-        return known.Select(k => (Word: k, Distance: DistanceWithin(most, written, k))).Where(p => p.Distance is not null).OrderBy(p => p.Distance).FirstOrDefault().Word;
+        return known.Select(k => (Word: k, Distance: DistanceWithin(most, written, k))).Where(p => p.Distance is not null)
+            .OrderBy(p => p.Distance).FirstOrDefault().Word;
     }
 
     /// <summary>How many letters may be wrong for a word still to be meant: one in three.</summary>

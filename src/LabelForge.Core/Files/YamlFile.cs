@@ -58,7 +58,8 @@ public static partial class YamlFile
         new(shownAs, 0, "yaml.too-large");
 
     /// <summary>Reads a file's text.</summary>
-    /// <exception cref="InputException">It is not readable, is no set of keys and values, or a name in it would lose its number.</exception>
+    /// <exception cref="InputException">It is not readable, is no set of keys and values, or a
+    /// name in it would lose its number.</exception>
     public static MapNode ReadText(string text, string shownAs)
     {
         var node = Root(text, shownAs);
@@ -67,7 +68,8 @@ public static partial class YamlFile
         if (HasNumberSign(text) && CutName().Match(text) is { Success: true } cut)
         {
             var (name, number) = (cut.Groups["name"].Value, cut.Groups["number"].Value.TrimEnd());
-            throw new InputException(shownAs, text.AsSpan(0, cut.Index).Count('\n') + 1, "yaml.name-cut", ("name", name), ("number", number));
+            throw new InputException(shownAs, text.AsSpan(0, cut.Index).Count('\n') + 1, "yaml.name-cut", ("name", name),
+                ("number", number));
         }
         return map;
     }
@@ -96,7 +98,8 @@ public static partial class YamlFile
             // To YAML a value that begins with > is the head of a longer text.
             var line = text.AsSpan(0, share.Index).Count('\n') + 1;
             var (sign, rest) = (share.Groups["sign"].Value, share.Groups["rest"].Value.Trim());
-            throw new InputException(shownAs, line, "yaml.greater-sign", ("sign", sign), ("value", (sign == ">" ? "more than" : "at least")), ("rest", rest));
+            throw new InputException(shownAs, line, "yaml.greater-sign", ("sign", sign),
+                ("value", (sign == ">" ? "more than" : "at least")), ("rest", rest));
         }
         catch (YamlException) when (Tabbed().Match(text) is { Success: true } tab)
         {
@@ -114,7 +117,8 @@ public static partial class YamlFile
     }
 
     // A number behind a # in what will be printed as a name, outside quotation marks: to YAML the rest of the line is a remark.
-    [GeneratedRegex(@"^[ \t]*(?:-[ \t]+)?(?:name|identity|business):[ \t]+(?<name>[^""'\s#|>][^""'\r\n]*?)[ \t]+(?<number>#\d[^\r\n]*)", RegexOptions.Multiline)]
+    [GeneratedRegex(@"^[ \t]*(?:-[ \t]+)?(?:name|identity|business):[ \t]+(?<name>[^""'\s#|>][^""'\r\n]*?)[ \t]+(?<number>#\d[^\r\n]*)",
+        RegexOptions.Multiline)]
     private static partial Regex CutName();
 
     [GeneratedRegex(@"^ *(?:- +)?\t+(?=[^\s#])", RegexOptions.Multiline)]

@@ -5,7 +5,8 @@ using YamlDotNet.Core.Tokens;
 
 namespace LabelForge.Recipes.Files;
 
-/// <summary>Builds the tree of a YAML text, each value with its place: the one reader for files that are read and for files that are edited.</summary>
+/// <summary>Builds the tree of a YAML text, each value with its place: the one reader for files
+/// that are read and for files that are edited.</summary>
 /// <remarks>
 /// Stands on the library's scanner, which knows indentation, quoting and line folding, and puts tokens together by the productions
 /// of YAML 1.2.2, chapters 7 and 8. The library's parser is not used: it builds and compiles patterns for anchors and tags when it
@@ -84,7 +85,13 @@ internal sealed class YamlTree
         {
             case Scalar scalar:
                 Next();
-                return new TextNode(_file, Line(scalar.Start), scalar.Value.Trim()) { Value = scalar.Value, Start = At(scalar.Start), End = At(scalar.End), Path = _path };
+                return new TextNode(_file, Line(scalar.Start), scalar.Value.Trim())
+                {
+                    Value = scalar.Value,
+                    Start = At(scalar.Start),
+                    End = At(scalar.End),
+                    Path = _path,
+                };
             case BlockMappingStart:
                 return Keys(depth);
             case BlockSequenceStart start:
@@ -116,7 +123,12 @@ internal sealed class YamlTree
             items.Add(Current is BlockEntry or BlockEnd or Key or Value ? Empty(dash.End) : Node(depth + 1));
         }
         _path = above;
-        return new ListNode(_file, Line(start), items.ToImmutable()) { Start = At(start), End = items.Count == 0 ? At(start) : items[^1].End, Path = _path };
+        return new ListNode(_file, Line(start), items.ToImmutable())
+        {
+            Start = At(start),
+            End = items.Count == 0 ? At(start) : items[^1].End,
+            Path = _path,
+        };
     }
 
     // Keys in lines of their own.
@@ -125,7 +137,8 @@ internal sealed class YamlTree
         var (start, entries) = (Next<BlockMappingStart>(), new Entries(this));
         // A colon with no key before it is refused, as the library does.
         while (Current is Key)
-            AddValue(entries, KeyOfEntry(depth, static t => t is Key or Value or BlockEnd), depth, static t => t is Key or Value or BlockEnd, mayBeDashes: true);
+            AddValue(entries, KeyOfEntry(depth, static t => t is Key or Value or BlockEnd), depth,
+                static t => t is Key or Value or BlockEnd, mayBeDashes: true);
         Next<BlockEnd>();
         return entries.Map(start.Start, null);
     }
@@ -168,7 +181,13 @@ internal sealed class YamlTree
         }
         _path = above;
         var end = Next<FlowSequenceEnd>();
-        return new ListNode(_file, Line(start.Start), items.ToImmutable()) { Start = At(start.Start), End = At(end.Start) + 1, InBrackets = true, Path = _path };
+        return new ListNode(_file, Line(start.Start), items.ToImmutable())
+        {
+            Start = At(start.Start),
+            End = At(end.Start) + 1,
+            InBrackets = true,
+            Path = _path,
+        };
     }
 
     // A key with a value that stands among the items of a list in brackets: a set of one.
@@ -200,7 +219,8 @@ internal sealed class YamlTree
         return entries.Map(start.Start, end.Start);
     }
 
-    private Node Item(int depth) => Current is FlowEntry or Value or FlowMappingEnd or FlowSequenceEnd or StreamEnd ? throw Unexpected("a value") : Node(depth);
+    private Node Item(int depth) =>
+        Current is FlowEntry or Value or FlowMappingEnd or FlowSequenceEnd or StreamEnd ? throw Unexpected("a value") : Node(depth);
 
     private void NoReferences()
     {

@@ -116,12 +116,15 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
     /// <summary>Whether the unit measures volume (drops and spoons too).</summary>
     public bool IsVolume => Unit is >= AmountUnit.Millilitre and <= AmountUnit.Drop;
 
-    /// <summary>Reads an amount; decimal point only, a space before the unit optional, fractions such as <c>1/2</c> or <c>1 1/2</c> allowed.</summary>
+    /// <summary>Reads an amount; decimal point only, a space before the unit optional, fractions
+    /// such as <c>1/2</c> or <c>1 1/2</c> allowed.</summary>
     public static Parsed<Amount> Parse(string text)
     {
         var match = Shape().Match(text.Trim());
         if (!match.Success)
-            return (FigureWithComma().IsMatch(text) ? Parsed<Amount>.Refused("amount.not-an-amount", ("text", text.Trim())) : Parsed<Amount>.Refused("amount.not-an-amount-of-this", ("text", text.Trim())));
+            return (FigureWithComma().IsMatch(text)
+                ? Parsed<Amount>.Refused("amount.not-an-amount", ("text", text.Trim()))
+                : Parsed<Amount>.Refused("amount.not-an-amount-of-this", ("text", text.Trim())));
         if (ReadFigure(match.Groups["figure"].Value) is not { } figure)
             return Parsed<Amount>.Refused("amount.unreadable-figure", ("figure", match.Groups["figure"].Value));
         if (match.Groups["sign"].Success || figure == 0)

@@ -27,7 +27,8 @@ public static class ComposedText
         ('\u0326', "STst", "ȘȚșț"),
         ('\u0327', "CEGKLNRSTcegklnrst", "ÇȨĢĶĻŅŖŞŢçȩģķļņŗşţ"),
         ('\u0328', "AEIOUaeiou", "ĄĘĮǪŲąęįǫų"),
-    }.SelectMany(r => r.Letters.Zip(r.Composed, (letter, composed) => KeyValuePair.Create((letter, r.Mark), composed))).ToFrozenDictionary();
+    }.SelectMany(r => r.Letters.Zip(r.Composed, (letter, composed) => KeyValuePair.Create((letter, r.Mark), composed)))
+        .ToFrozenDictionary();
 
     /// <summary>The text with its marks on their letters; the same text where it has none apart.</summary>
     public static string Of(string text)

@@ -7,27 +7,30 @@ namespace LabelForge.Checks.Reading;
 /// </remarks>
 public static class FoldedText
 {
-    private const string Marked = "àáâãäåāăąçćĉċčďđðèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšșţťŧțùúûüũūŭůűųŵýÿŷźżžάέήίόύώϊϋΐΰςѝѐёї’‘ʼ´`";
-    private const string Plain = "aaaaaaaaacccccdddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrsssssttttuuuuuuuuuuwyyyzzzαεηιουωιυιυσиееі'''''";
+    private const string Marked =
+        "àáâãäåāăąçćĉċčďđðèéêëēĕėęěĝğġģĥħìíîïĩīĭįıĵķĺļľŀłñńņňòóôõöøōŏőŕŗřśŝşšșţťŧțùúûüũūŭůűųŵýÿŷźżžάέήίόύώϊϋΐΰςѝѐёї’‘ʼ´`";
+    private const string Plain =
+        "aaaaaaaaacccccdddeeeeeeeeegggghhiiiiiiiiijklllllnnnnooooooooorrrsssssttttuuuuuuuuuuwyyyzzzαεηιουωιυιυσиееі'''''";
 
     private static readonly Dictionary<char, char> Table = Marked.Zip(Plain).ToDictionary(p => p.First, p => p.Second);
 
     /// <summary>The text without accents in its own capitals and small letters, its spaces and hyphens plain; as long as it was.</summary>
-    public static string KeepingCase(string text) => text.All(char.IsAscii) ? text : string.Create(text.Length, text, static (plain, from) =>
-    {
-        for (var i = 0; i < from.Length; i++)
+    public static string KeepingCase(string text) =>
+        text.All(char.IsAscii) ? text : string.Create(text.Length, text, static (plain, from) =>
         {
-            var small = char.ToLowerInvariant(from[i]);
-            var letter = Table.GetValueOrDefault(small, small);
-            plain[i] = from[i] switch
+            for (var i = 0; i < from.Length; i++)
             {
-                '\u00A0' or '\u202F' or '\u2009' => ' ',
-                '\u2010' or '\u2011' => '-',
-                _ when small != from[i] => char.ToUpperInvariant(letter),
-                _ => letter,
-            };
-        }
-    });
+                var small = char.ToLowerInvariant(from[i]);
+                var letter = Table.GetValueOrDefault(small, small);
+                plain[i] = from[i] switch
+                {
+                    '\u00A0' or '\u202F' or '\u2009' => ' ',
+                    '\u2010' or '\u2011' => '-',
+                    _ when small != from[i] => char.ToUpperInvariant(letter),
+                    _ => letter,
+                };
+            }
+        });
 
     /// <summary>The folded text, as long as the text.</summary>
     public static string Of(string text) => string.Create(text.Length, text, static (folded, from) =>

@@ -9,13 +9,17 @@ public static class MoneyText
 
     /// <summary>A sum: a plain figure, not below nothing, with at most two decimals.</summary>
     public static Parsed<decimal> Parse(string text) =>
-        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money) && money == Math.Round(money, 2) && money < Most
+        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money)
+            && money == Math.Round(money, 2) && money < Most
             ? Parsed<decimal>.Of(money)
-            : (text.Trim().Length == 0 ? Parsed<decimal>.Refused("money.missing") : Parsed<decimal>.Refused("money.not-a-sum", ("text", text.Trim())));
+            : (text.Trim().Length == 0
+                ? Parsed<decimal>.Refused("money.missing")
+                : Parsed<decimal>.Refused("money.not-a-sum", ("text", text.Trim())));
 
     /// <summary>A share of a price, with its sign of percent or without: <c>40 %</c> is 0.4.</summary>
     public static Parsed<decimal> Margin(string text) =>
-        decimal.TryParse(text.Trim().TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure < 100
+        decimal.TryParse(text.Trim().TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+            && figure < 100
             ? Parsed<decimal>.Of(figure / 100m)
             : Parsed<decimal>.Refused("money.not-a-margin", ("text", text.Trim()));
 }

@@ -3,7 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace LabelForge.Measures;
 
-/// <summary>Reads a supplier's figure for a share: <c>5 %</c>, <c>10-30 %</c>, <c>&lt;= 1 %</c>, <c>at least 2 %</c> or <c>&gt;= 2 %</c>.</summary>
+/// <summary>Reads a supplier's figure for a share: <c>5 %</c>, <c>10-30 %</c>, <c>&lt;= 1 %</c>,
+/// <c>at least 2 %</c> or <c>&gt;= 2 %</c>.</summary>
 public static partial class ShareText
 {
     private const string Examples = "Write 5 %, 10-30 %, at most 1 % or at least 2 %.";
@@ -35,6 +36,7 @@ public static partial class ShareText
     private static decimal? Number(string text) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
 
-    [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥|at most|up to|less than|at least|more than)?\s*(?<low>\d*\.?\d+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>\d*\.?\d+)\s*)?%$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥|at most|up to|less than|at least|more "
+        + @"than)?\s*(?<low>\d*\.?\d+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>\d*\.?\d+)\s*)?%$", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 }

@@ -5,7 +5,8 @@ namespace LabelForge.Measures;
 /// <param name="Value">What stands there, as text.</param>
 public readonly record struct Argument(string Name, string Value)
 {
-    /// <summary>The problem that this one is about, where it wraps one: the words take both its halves, <c>{inner.wrong}</c> and <c>{inner.write}</c>.</summary>
+    /// <summary>The problem that this one is about, where it wraps one: the words take both its
+    /// halves, <c>{inner.wrong}</c> and <c>{inner.write}</c>.</summary>
     public Problem? Inner { get; init; }
 
     /// <summary>An argument of any value: numbers as the invariant culture writes them.</summary>

@@ -37,5 +37,6 @@ public readonly record struct Parsed<T>
     public static Parsed<T> Refused(Problem problem) => new(default, problem);
 
     /// <summary>A refusal: what is wrong, by its code, and what fills its words.</summary>
-    public static Parsed<T> Refused(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(default, new Problem(null, 0, code, arguments));
+    public static Parsed<T> Refused(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(default, new Problem(null, 0, code, arguments));
 }

@@ -28,7 +28,8 @@ public sealed record Problem
     /// <summary>The line, counted from 1; 0 where no line applies.</summary>
     public int Line { get; init; }
 
-    /// <summary>The place in the file: keys, and positions in lists counted from 0, parted by strokes, as <c>materials/2/amount</c>. Null where it is not known.</summary>
+    /// <summary>The place in the file: keys, and positions in lists counted from 0, parted by
+    /// strokes, as <c>materials/2/amount</c>. Null where it is not known.</summary>
     public string? Path { get; init; }
 
     /// <summary>What kind of problem it is: a group and a name, as <c>amount.no-unit</c>.</summary>
@@ -82,7 +83,8 @@ public sealed class InputException(Problem problem) : Exception
     /// <param name="line">The line, counted from 1; 0 where no line applies.</param>
     /// <param name="code">What is wrong.</param>
     /// <param name="arguments">What its words are filled with, by name.</param>
-    public InputException(string? file, int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) : this(new Problem(file, line, code, arguments))
+    public InputException(string? file, int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments)
+        : this(new Problem(file, line, code, arguments))
     {
     }
 

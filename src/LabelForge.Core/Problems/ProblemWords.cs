@@ -29,13 +29,15 @@ public sealed class ProblemWords
     public static ProblemWords Command { get; } = new(Languages[0], page: false);
 
     /// <summary>The page's words in each language.</summary>
-    private static readonly FrozenDictionary<string, ProblemWords> Pages = Languages.ToFrozenDictionary(l => l, l => new ProblemWords(l, page: true), StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, ProblemWords> Pages = Languages.ToFrozenDictionary(l => l,
+        l => new ProblemWords(l, page: true), StringComparer.Ordinal);
 
     /// <summary>The page's words in a language; in English where the catalogue has not got it.</summary>
     public static ProblemWords Page(string language) => Pages.GetValueOrDefault(language) ?? Pages[Languages[0]];
 
     /// <summary>What is wrong and what to write instead.</summary>
-    /// <exception cref="InvalidOperationException">The catalogue has no words for the problem's code: a mistake that a test finds.</exception>
+    /// <exception cref="InvalidOperationException">The catalogue has no words for the problem's
+    /// code: a mistake that a test finds.</exception>
     public (string Wrong, string Write) Of(Problem problem)
     {
         var entry = Find(problem.Code);
@@ -43,7 +45,9 @@ public sealed class ProblemWords
     }
 
     /// <summary>The language in which a problem is told.</summary>
-    public string LanguageOf(Problem problem) => problem.Code.IndexOf('.', StringComparison.Ordinal) is > 0 and var dot && Group(problem.Code[..dot]).ContainsKey(problem.Code[(dot + 1)..]) ? _language : Languages[0];
+    public string LanguageOf(Problem problem) =>
+        problem.Code.IndexOf('.', StringComparison.Ordinal) is > 0 and var dot
+            && Group(problem.Code[..dot]).ContainsKey(problem.Code[(dot + 1)..]) ? _language : Languages[0];
 
     /// <summary>The codes of the catalogue, with all their words in this language.</summary>
     internal IEnumerable<(string Code, string[] Words)> All() => Groups(_language).SelectMany(group => Group(group).Select(e =>
@@ -54,7 +58,9 @@ public sealed class ProblemWords
         var dot = code.IndexOf('.', StringComparison.Ordinal);
         if (dot > 0 && Group(code[..dot]).TryGetValue(code[(dot + 1)..], out var entry))
             return entry;
-        return _language != Languages[0] ? Pages[Languages[0]].Find(code) : throw new InvalidOperationException($"The catalogue has no words for {code}.");
+        return _language != Languages[0]
+            ? Pages[Languages[0]].Find(code)
+            : throw new InvalidOperationException($"The catalogue has no words for {code}.");
     }
 
     private FrozenDictionary<string, Entry> Group(string group) => _groups.GetOrAdd(group, name =>
@@ -67,12 +73,14 @@ public sealed class ProblemWords
     });
 
     private static Entry Read(JsonElement entry) => new(
-        entry.GetProperty("wrong").GetString()!, entry.GetProperty("write").GetString()!, entry.TryGetProperty("page", out var page) ? page.GetString() : null);
+        entry.GetProperty("wrong").GetString()!, entry.GetProperty("write").GetString()!,
+        entry.TryGetProperty("page", out var page) ? page.GetString() : null);
 
     private static IEnumerable<string> Groups(string language)
     {
         var folder = $"words/{language}/";
-        return typeof(ProblemWords).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(folder, StringComparison.Ordinal)).Select(n => n[folder.Length..^".json".Length]);
+        return typeof(ProblemWords).Assembly.GetManifestResourceNames().Where(n => n.StartsWith(folder, StringComparison.Ordinal))
+            .Select(n => n[folder.Length..^".json".Length]);
     }
 
     // "{text}" is a place where the problem has an argument of that name; other braces are the maker's own to write.

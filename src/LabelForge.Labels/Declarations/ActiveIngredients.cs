@@ -22,7 +22,9 @@ internal static class ActiveIngredients
         return [.. recipe.Actives.Select(a =>
         {
             var key = dictionary.Find(a.Name)?.Key ?? a.Name;
-            return keys.TryGetValue(key, out var own) ? own : throw new InputException(recipe.File, a.Line, "declaration.active-not-in-batch", ("a", a.Name));
+            return keys.TryGetValue(key, out var own)
+                ? own
+                : throw new InputException(recipe.File, a.Line, "declaration.active-not-in-batch", ("a", a.Name));
         })];
     }
 
@@ -34,7 +36,8 @@ internal static class ActiveIngredients
         ordered.InsertRange(0, actives);
     }
 
-    /// <summary>The heading: <c>Active ingredient: Zinc Oxide 10 %. Inactive ingredients:</c>, or the plain one where nothing is active.</summary>
+    /// <summary>The heading: <c>Active ingredient: Zinc Oxide 10 %. Inactive ingredients:</c>, or
+    /// the plain one where nothing is active.</summary>
     public static string Heading(IReadOnlyList<DeclaredIngredient> ordered, string plain)
     {
         var actives = ordered.Where(o => o.IsActive).ToArray();
@@ -50,7 +53,8 @@ internal static class ActiveIngredients
             yield break;
         if (rules.FigureIfAny("ingredients.active-first") is null)
         {
-            yield return EveryMarket.Rules["active.other-market"].Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), rules.Market.Id);
+            yield return EveryMarket.Rules["active.other-market"]
+                .Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), rules.Market.Id);
             yield break;
         }
         yield return EveryMarket.Rules["active.drug-facts"].Find(recipe.File);

@@ -16,7 +16,8 @@ internal static class AllergenNaming
 
     /// <summary>What to tell the maker: why each stands there, and what a certificate names that nothing knows.</summary>
     public static IEnumerable<Finding> Findings(
-        ImmutableArray<AllergenTotal> totals, ImmutableArray<AllergenTotal> named, AllergenRule? rule, IEnumerable<DeclaredIngredient> ordered, IngredientDictionary dictionary)
+        ImmutableArray<AllergenTotal> totals, ImmutableArray<AllergenTotal> named, AllergenRule? rule,
+        IEnumerable<DeclaredIngredient> ordered, IngredientDictionary dictionary)
     {
         if (rule is null)
             yield break;
@@ -32,12 +33,15 @@ internal static class AllergenNaming
                 "ingredients", both.Name, Range(both.Itself), Range(both.Besides!), Range(new PercentRange(both.Low, both.High)));
         }
         foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.Threshold.Percent && dictionary.Find(t.Name) is null))
-            yield return EveryMarket.Rules["allergen.name-unknown"].Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
+            yield return EveryMarket.Rules["allergen.name-unknown"]
+                .Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
     }
 
-    private static string Sources(AllergenTotal total) => string.Join(", ", total.Sources.Select(s => $"{s.Material} {Range(new PercentRange(s.Low, s.High))}"));
+    private static string Sources(AllergenTotal total) =>
+        string.Join(", ", total.Sources.Select(s => $"{s.Material} {Range(new PercentRange(s.Low, s.High))}"));
 
-    private static string Range(PercentRange range) => range.Low == range.High ? Percent(range.High) : $"{Percent(range.Low)} to {Percent(range.High)}";
+    private static string Range(PercentRange range) =>
+        range.Low == range.High ? Percent(range.High) : $"{Percent(range.Low)} to {Percent(range.High)}";
 
     private static string Percent(decimal percent)
     {

@@ -24,12 +24,14 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
 {
     /// <summary>Declares each variant of a recipe; null where it has none.</summary>
     /// <exception cref="InputException">A variant's data is wrong; the same as for a recipe.</exception>
-    public static Assortment? Of(Workshop workshop, Recipe recipe, ProductKind kind, Market market, DateOnly on, NameStyle style = NameStyle.Market)
+    public static Assortment? Of(Workshop workshop, Recipe recipe, ProductKind kind, Market market, DateOnly on,
+        NameStyle style = NameStyle.Market)
     {
         if (recipe.Variants.IsEmpty)
             return null;
         var products = Product.AllOf(workshop, recipe);
-        return Of(products, Product.Each(products, p => DeclarationBuilder.Build(p.Workshop, p.Batch, kind, market, on, style)), market, on);
+        return Of(products, Product.Each(products, p => DeclarationBuilder.Build(p.Workshop, p.Batch, kind, market, on, style)), market,
+            on);
     }
 
     /// <summary>The assortment of products that are declared already; null where there is one alone, and it is no variant.</summary>
@@ -49,12 +51,17 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
         var rule = MayContainColours.ShadeRule(market, on);
         var merged = Merged(variants);
         if (variants.All(v => v.Declaration.Statement == first.Statement))
-            return new CommonLabel(merged, "Every variant declares the same names in the same order, so one ingredient list serves all.", rule.Citation);
+            return new CommonLabel(merged, "Every variant declares the same names in the same order, so one ingredient list serves all.",
+                rule.Citation);
         if (variants.FirstOrDefault(v => !Uncoloured(v.Declaration).SequenceEqual(Uncoloured(first))) is { } other)
             return new CommonLabel(null, Difference(variants[0], other), rule.Citation);
         return kind.IsMakeup
-            ? new CommonLabel(merged, "The variants differ in colour only and are makeup sold in several shades, so one list may name every colour.", rule.Citation)
-            : new CommonLabel(null, $"The variants differ in colour. Only makeup sold in several shades may share one list of colours; {kind.Name.ToLowerInvariant()} needs a list for each.", rule.Citation);
+            ? new CommonLabel(merged,
+                "The variants differ in colour only and are makeup sold in several shades, so one list may name every colour.",
+                rule.Citation)
+            : new CommonLabel(null,
+                $"The variants differ in colour. Only makeup sold in several shades may share one list "
+                    + $"of colours; {kind.Name.ToLowerInvariant()} needs a list for each.", rule.Citation);
     }
 
     private static IEnumerable<string> Uncoloured(Declaration declaration) =>
@@ -63,9 +70,11 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
     private static string Difference(VariantDeclaration one, VariantDeclaration other)
     {
         string[] of = [.. Uncoloured(one.Declaration)], and = [.. Uncoloured(other.Declaration)];
-        string Only(string[] has, string[] lacks, string name) => has.Except(lacks).ToArray() is { Length: > 0 } only ? $" Only {name} has {string.Join(", ", only)}." : "";
+        string Only(string[] has, string[] lacks, string name) =>
+        has.Except(lacks).ToArray() is { Length: > 0 } only ? $" Only {name} has {string.Join(", ", only)}." : "";
         var sets = Only(of, and, one.Variant.Name) + Only(and, of, other.Variant.Name);
-        return $"{one.Variant.Name} and {other.Variant.Name} differ in more than colour, so each needs its own list.{(sets.Length > 0 ? sets : " They have the same ingredients in another order.")}";
+        return $"{one.Variant.Name} and {other.Variant.Name} differ in more than colour, so each needs "
+            + $"its own list.{(sets.Length > 0 ? sets : " They have the same ingredients in another order.")}";
     }
 
     // What all hold stands with its widest bounds; colours that some lack may be contained.
@@ -73,7 +82,8 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
     {
         var declarations = variants.Select(v => v.Declaration).ToArray();
         var first = declarations[0];
-        var all = declarations.SelectMany(d => d.Ingredients).GroupBy(i => i.Name, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.ToArray());
+        var all = declarations.SelectMany(d => d.Ingredients).GroupBy(i => i.Name, StringComparer.Ordinal)
+            .ToDictionary(g => g.Key, g => g.ToArray());
         var common = first.Ingredients
             .Where(i => all[i.Name].Length == declarations.Length)
             .Select(i => i with
@@ -89,7 +99,8 @@ public sealed record Assortment(ImmutableArray<VariantDeclaration> Variants, Com
             Composition = null,
             Unsettled = [.. declarations.SelectMany(d => d.Unsettled).Distinct()],
             Findings = [.. declarations.SelectMany(d => d.Findings).Distinct()],
-            MayContain = [.. declarations.SelectMany(d => d.Ingredients).Select(i => i.Name).Where(n => all[n].Length < declarations.Length)
+            MayContain = [.. declarations.SelectMany(d => d.Ingredients).Select(i => i.Name)
+                .Where(n => all[n].Length < declarations.Length)
                 .Concat(declarations.SelectMany(d => d.MayContain)).Distinct()],
         };
     }

@@ -49,7 +49,8 @@ public sealed record UnsettledPair(string First, string Second, string Ask)
 /// <param name="Unsettled">The pairs whose order is not proved.</param>
 /// <param name="Findings">What was noticed in making it.</param>
 public sealed record Declaration(
-    Market Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled, ImmutableArray<Finding> Findings)
+    Market Market, string Heading, ImmutableArray<DeclaredIngredient> Ingredients, ImmutableArray<UnsettledPair> Unsettled,
+    ImmutableArray<Finding> Findings)
 {
     /// <summary>What the order rests on; null for a declaration of several products together.</summary>
     public BatchComposition? Composition { get; init; }
@@ -60,7 +61,8 @@ public sealed record Declaration(
     /// <summary>The words before <see cref="MayContain"/>: <c>May contain:</c> or <c>+/-</c>.</summary>
     public string MayContainWords { get; init; } = "May contain:";
 
-    /// <summary>The names that stand after <see cref="Heading"/>, in label order: without the active drug ingredients, which the heading holds.</summary>
+    /// <summary>The names that stand after <see cref="Heading"/>, in label order: without the
+    /// active drug ingredients, which the heading holds.</summary>
     public ImmutableArray<string> Names
     {
         get

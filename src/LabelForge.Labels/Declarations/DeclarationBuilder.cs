@@ -8,7 +8,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 
-/// <summary>Makes a market's ingredient declaration of a batch: suppliers' lists merged, ordered by weight, named as the market names them.</summary>
+/// <summary>Makes a market's ingredient declaration of a batch: suppliers' lists merged, ordered
+/// by weight, named as the market names them.</summary>
 public static class DeclarationBuilder
 {
     /// <summary>
@@ -21,7 +22,8 @@ public static class DeclarationBuilder
     /// <param name="market">The market.</param>
     /// <param name="on">The date to judge by.</param>
     /// <param name="style">The market's own names, or names for one label sold in all four markets.</param>
-    /// <exception cref="InputException">The suppliers' data contradict themselves, or the recipe names a colour or an active that cannot be.</exception>
+    /// <exception cref="InputException">The suppliers' data contradict themselves, or the recipe
+    /// names a colour or an active that cannot be.</exception>
     public static Declaration Build(
         Workshop workshop, BatchFormula batch, ProductKind kind, Market market, DateOnly on, NameStyle style = NameStyle.Market)
     {
@@ -33,10 +35,12 @@ public static class DeclarationBuilder
         var rule = Rule(market, style, kind, on, recipe.OnMarketSince);
         var allergens = product.Allergens;
         var named = AllergenNaming.Named(allergens, rule);
-        var names = new LabelNames(dictionary, market, style, rules.FigureIfAny("ingredients.nano") is not null, [.. named.Select(a => a.Entry!)]);
+        var names = new LabelNames(dictionary, market, style, rules.FigureIfAny("ingredients.nano") is not null,
+            [.. named.Select(a => a.Entry!)]);
         var composition = product.Composition(dictionary, rules, names.Of, named);
 
-        var ordered = composition.Proof.Ingredients.Select(i => Declared(i, composition.Accounts[i.Name]) with { Placed = composition.Proof.PlacedOf(i.Name) }).ToList();
+        var ordered = composition.Proof.Ingredients
+            .Select(i => Declared(i, composition.Accounts[i.Name]) with { Placed = composition.Proof.PlacedOf(i.Name) }).ToList();
         if (rules.FigureIfAny("ingredients.active-first") is not null)
             ActiveIngredients.PutFirst(ordered, [.. ActiveIngredients.Keys(recipe, composition.KeysPresent, dictionary).Select(names.Of)]);
         var actives = ordered.Where(o => o.IsActive).Select(o => o.Name).ToHashSet();
@@ -52,7 +56,8 @@ public static class DeclarationBuilder
             unsettled,
             [
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
-                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null).Select(k => NameUnknown(k, product, market)),
+                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null)
+                    .Select(k => NameUnknown(k, product, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule, ordered, dictionary),
                 .. OilFindings.Find(product, rule),
@@ -63,24 +68,29 @@ public static class DeclarationBuilder
             ])
         {
             Composition = composition,
-            MayContain = [.. MayContainColours.Keys(recipe, dictionary).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c)).Distinct()],
+            MayContain = [.. MayContainColours.Keys(recipe, dictionary).Select(names.Of).Where(c => ordered.TrueForAll(o => o.Name != c))
+                .Distinct()],
             MayContainWords = MayContainColours.Words(market, style),
         };
     }
 
     // One label for several markets names whatever any of them wants named.
-    private static AllergenRule? Rule(Market market, NameStyle style, ProductKind kind, DateOnly on, DateOnly? since) => style == NameStyle.Dual
-        ? market.Book.All.Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
-        : AllergenRule.For(market, kind, on, since);
+    private static AllergenRule? Rule(Market market, NameStyle style, ProductKind kind, DateOnly on, DateOnly? since) =>
+        style == NameStyle.Dual
+            ? market.Book.All.Select(m => AllergenRule.For(m, kind, on, since)).OfType<AllergenRule>().Aggregate((a, b) => a.Stricter(b))
+            : AllergenRule.For(market, kind, on, since);
 
     private static DeclaredIngredient Declared(IngredientShare share, IngredientAccount account)
     {
         var besides = account.Besides.IsEmpty ? null : new PercentRange(
-            account.Besides.Sum(b => b.ShareOfProduct * b.Low) / account.Left * 100, account.Besides.Sum(b => b.ShareOfProduct * b.High) / account.Left * 100);
+            account.Besides.Sum(b => b.ShareOfProduct * b.Low) / account.Left * 100,
+            account.Besides.Sum(b => b.ShareOfProduct * b.High) / account.Left * 100);
         return new DeclaredIngredient(share.Name, share.Low * 100, share.High * 100, share.Estimate * 100, share.Part)
         {
             IsAllergen = account.Sources.IsEmpty,
-            Itself = besides is null ? new(share.Low * 100, share.High * 100) : new(Math.Max(0, share.Low * 100 - besides.Low), Math.Max(0, share.High * 100 - besides.High)),
+            Itself = besides is null
+                ? new(share.Low * 100, share.High * 100)
+                : new(Math.Max(0, share.Low * 100 - besides.Low), Math.Max(0, share.High * 100 - besides.High)),
             Besides = besides,
         };
     }
@@ -88,7 +98,9 @@ public static class DeclarationBuilder
     // A name nobody has settled stops the label; one that the maker has settled is told.
     private static Finding NameUnknown(string name, FinishedProduct product, Market market)
     {
-        var own = product.Materials.Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
-        return EveryMarket.Rules[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"].Find("ingredients", name, market.Ways.IngredientNamesBy);
+        var own = product.Materials
+            .Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
+        return EveryMarket.Rules[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"]
+            .Find("ingredients", name, market.Ways.IngredientNamesBy);
     }
 }

@@ -16,7 +16,8 @@ public static class LabelContentBuilder
     /// <param name="panel">The principal display panel, which sets the least height of the net quantity.</param>
     /// <param name="lot">The lot, or null where none is known yet.</param>
     /// <param name="on">The date to judge by.</param>
-    public static LabelContent Build(Workshop workshop, BatchFormula batch, ProductKind kind, Declaration declaration, Panel panel, LotCode? lot, DateOnly on)
+    public static LabelContent Build(Workshop workshop, BatchFormula batch, ProductKind kind, Declaration declaration, Panel panel,
+        LotCode? lot, DateOnly on)
     {
         var recipe = batch.Recipe;
         var business = workshop.Business;
@@ -37,7 +38,8 @@ public static class LabelContentBuilder
             CartonCount = recipe.Pieces == 1 ? "1 piece" : $"{recipe.Pieces} pieces",
             BestBefore = words.BestBefore,
             Origin = words.Origin,
-            Responsible = Importer(business, market) ?? string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),
+            Responsible = Importer(business, market)
+                ?? string.Join(", ", new[] { business.NameLine, business.Place.Line }.Where(t => t.Length > 0)),
             Contact = business.ContactLine,
             Lot = lot?.ToString(),
             LotElementString = lot?.ToString(),
@@ -54,6 +56,9 @@ public static class LabelContentBuilder
         if (business.ResponsibleIn(market) is not { } responsible || market.Ways.ImportedBy is not { } words)
             return business.ResponsibleIn(market);
         // "Imported for" is as good as "Imported by": the first word of each language tells.
-        return words.Split('/', StringSplitOptions.TrimEntries).Any(w => responsible.Contains(w.Split(' ')[0] + " ", StringComparison.OrdinalIgnoreCase)) ? responsible : $"{words} {responsible}";
+        return words.Split('/', StringSplitOptions.TrimEntries)
+            .Any(w => responsible.Contains(w.Split(' ')[0] + " ", StringComparison.OrdinalIgnoreCase))
+            ? responsible
+            : $"{words} {responsible}";
     }
 }

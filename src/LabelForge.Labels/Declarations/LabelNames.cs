@@ -13,9 +13,11 @@ namespace LabelForge.Declarations;
 /// The allergens that have to be named: an ingredient that is one of them carries the name that Annex III sets, so
 /// lavender oil stands as <c>Lavandula Oil/Extract</c>.
 /// </param>
-public sealed class LabelNames(IngredientDictionary dictionary, Market market, NameStyle style, bool marksNano, ImmutableHashSet<FragranceAllergen> named)
+public sealed class LabelNames(IngredientDictionary dictionary, Market market, NameStyle style, bool marksNano,
+    ImmutableHashSet<FragranceAllergen> named)
 {
-    /// <summary>The name on the label of an ingredient by its dictionary key; what the dictionary does not know stands as written.</summary>
+    /// <summary>The name on the label of an ingredient by its dictionary key; what the dictionary
+    /// does not know stands as written.</summary>
     public string Of(string key)
     {
         var bare = NanoName.Bare(key);

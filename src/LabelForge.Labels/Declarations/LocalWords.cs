@@ -18,14 +18,20 @@ internal sealed record LocalWords(string Identity, string? Directions, Immutable
         return new LocalWords(
             Both(languages, l => words.In.GetValueOrDefault(l)?.Identity ?? recipe.Identity, recipe) ?? "",
             Both(languages, l => words.In.GetValueOrDefault(l)?.Directions ?? recipe.Directions, recipe),
-            [.. languages.SelectMany(l => (words.In.TryGetValue(l, out var own) && !own.Warnings.IsEmpty ? own.Warnings : recipe.Warnings).Select(w => Text(w, l, recipe))).Distinct()],
-            words.BestBefore is { } end ? Both(languages, l => $"{Phrases.Find("best-before", l)} {end.Month:00}/{end.Year}", recipe) : null,
+            [
+                .. languages.SelectMany(l => (words.In.TryGetValue(l, out var own) && !own.Warnings.IsEmpty
+                    ? own.Warnings
+                    : recipe.Warnings).Select(w => Text(w, l, recipe))).Distinct()],
+            words.BestBefore is { } end
+                ? Both(languages, l => $"{Phrases.Find("best-before", l)} {end.Month:00}/{end.Year}", recipe)
+                : null,
             words.Origin is { } origin ? Both(languages, l => $"{Phrases.Find("made-in", l)} {origin}", recipe) : null);
     }
 
     private static string? Both(string[] languages, Func<string, string?> words, Recipe recipe)
     {
-        var all = languages.Select(words).Zip(languages, (text, l) => text is null ? null : Text(text, l, recipe)).Where(t => !string.IsNullOrWhiteSpace(t)).Distinct().ToList();
+        var all = languages.Select(words).Zip(languages, (text, l) => text is null ? null : Text(text, l, recipe))
+            .Where(t => !string.IsNullOrWhiteSpace(t)).Distinct().ToList();
         return all.Count == 0 ? null : string.Join(" / ", all);
     }
 
@@ -35,6 +41,7 @@ internal sealed record LocalWords(string Identity, string? Directions, Immutable
             return written;
         var name = written[Standard.Length..].Trim();
         return Phrases.Find(name, language)
-            ?? throw new InputException(recipe.File, 0, "declaration.no-such-phrase", ("name", name), ("list", string.Join(", ", Phrases.Names)));
+            ?? throw new InputException(recipe.File, 0, "declaration.no-such-phrase", ("name", name),
+                ("list", string.Join(", ", Phrases.Names)));
     }
 }

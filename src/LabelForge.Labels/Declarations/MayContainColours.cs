@@ -33,7 +33,8 @@ internal static class MayContainColours
         foreach (var at in markets.Where(m => m.On(on).FigureIfAny("colours.may-contain-to-match") is null))
         {
             var rule = ShadeRule(at, on);
-            yield return EveryMarket.Rules["colour.may-contain-not-permitted"].Find(recipe.File, MarketText.Of(at), kind.Name, rule.Citation);
+            yield return EveryMarket.Rules["colour.may-contain-not-permitted"]
+                .Find(recipe.File, MarketText.Of(at), kind.Name, rule.Citation);
         }
     }
 }

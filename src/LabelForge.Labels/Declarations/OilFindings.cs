@@ -20,14 +20,20 @@ internal static class OilFindings
     /// <param name="product">The product.</param>
     /// <param name="rule">Which allergens the market wants named, and above which share.</param>
     public static IEnumerable<Finding> Find(FinishedProduct product, AllergenRule? rule) =>
-        rule is null or { List: AllergenList.None } ? [] : [.. Unanalysed(product, rule), .. product.Materials.Select(f => f.Material).Distinct().SelectMany(m => Analysed(m, product.Workshop.Dictionary))];
+        rule is null or { List: AllergenList.None }
+            ? []
+            : [.. Unanalysed(product, rule),
+                .. product.Materials.Select(f => f.Material).Distinct().SelectMany(m => Analysed(m, product.Workshop.Dictionary))];
 
     private static IEnumerable<Finding> Unanalysed(FinishedProduct product, AllergenRule rule)
     {
         var oils = PossibleAllergens.Of(product.Materials);
         var told = product.Allergens.Where(t => t.Entry is not null).ToDictionary(t => t.Entry!, t => t.High);
         var may = oils.SelectMany(o => o.Holds.Select(h => (h.Allergen, Most: o.Most(h)))).GroupBy(h => h.Allergen)
-            .Where(g => rule.Lists(g.Key) && told.GetValueOrDefault(g.Key) is var known && known <= rule.Threshold.Percent && known + g.Sum(h => h.Most) > rule.Threshold.Percent)
+            .Where(g => rule.Lists(g.Key)
+                && told.GetValueOrDefault(g.Key) is var known
+                && known <= rule.Threshold.Percent
+                && known + g.Sum(h => h.Most) > rule.Threshold.Percent)
             .ToDictionary(g => g.Key, g => Math.Min(100, told.GetValueOrDefault(g.Key) + g.Sum(h => h.Most)));
         // The same material may lie in two pots: it is asked about once, with all that there is of it.
         foreach (var material in oils.GroupBy(o => o.Material.Name).Select(g => g.ToArray()))
@@ -36,9 +42,13 @@ internal static class OilFindings
                 .GroupBy(o => o.Holds.Allergen).Select(g => (g.First().Holds, Most: g.Sum(o => o.Most))).ToArray();
             if (open.Length == 0)
                 continue;
-            var names = string.Join(", ", open.Select(o => $"{o.Holds.Allergen.Name} ({o.Holds.Amount}; here up to {Percent(o.Most)}{Together(may[o.Holds.Allergen], o.Most)})"));
+            var names = string.Join(", ",
+                open.Select(
+                    o =>
+                        $"{o.Holds.Allergen.Name} ({o.Holds.Amount}; here up to {Percent(o.Most)}{Together(may[o.Holds.Allergen], o.Most)})"));
             yield return EveryMarket.Rules["allergen.undeclared/possible"].Find(
-                material[0].Material.File, material[0].Material.Name, names, Percent(rule.Threshold.Percent), material[0].Material.Id, rule.Source).By(open.Max(o => o.Holds.Basis));
+                material[0].Material.File, material[0].Material.Name, names, Percent(rule.Threshold.Percent), material[0].Material.Id,
+                rule.Source).By(open.Max(o => o.Holds.Basis));
         }
     }
 
@@ -52,12 +62,16 @@ internal static class OilFindings
             var (low, high) = (written.Sum(a => a.Share.Low.Percent), written.Sum(a => a.Share.High.Percent));
             if (high >= known.Low * FarBelow && low <= Math.Min(100, known.High!.Value * FarAbove))
                 continue;
-            var says = written.Length == 0 ? $"does not name {known.Allergen.Name}" : $"says {known.Allergen.Name} {(low == high ? Percent(high) : $"{Percent(low)} to {Percent(high)}")}";
-            yield return EveryMarket.Rules["allergen.outside-range"].Find(material.File, material.Name, says, known.Amount, known.Source).By(known.Basis);
+            var says = written.Length == 0
+                ? $"does not name {known.Allergen.Name}"
+                : $"says {known.Allergen.Name} {(low == high ? Percent(high) : $"{Percent(low)} to {Percent(high)}")}";
+            yield return EveryMarket.Rules["allergen.outside-range"].Find(material.File, material.Name, says, known.Amount, known.Source)
+                .By(known.Basis);
         }
     }
 
     private static string Together(decimal sum, decimal alone) => sum > alone ? $", with what else brings it {Percent(sum)}" : "";
 
-    private static string Percent(decimal percent) => Math.Round(percent, percent >= 1 ? 2 : 4).ToString("0.####", CultureInfo.InvariantCulture) + " %";
+    private static string Percent(decimal percent) =>
+        Math.Round(percent, percent >= 1 ? 2 : 4).ToString("0.####", CultureInfo.InvariantCulture) + " %";
 }

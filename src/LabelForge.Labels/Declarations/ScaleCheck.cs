@@ -8,7 +8,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 
-/// <summary>What the workshop's scale leaves open: amounts that it cannot weigh, and orders, limits and thresholds that turn within its error.</summary>
+/// <summary>What the workshop's scale leaves open: amounts that it cannot weigh, and orders,
+/// limits and thresholds that turn within its error.</summary>
 internal static class ScaleCheck
 {
     /// <summary>Nothing where the workshop does not say what its scale shows.</summary>
@@ -23,7 +24,8 @@ internal static class ScaleCheck
         foreach (var reading in ScaleReading.Of(product.Batch, error.Step).Where(r => !r.IsWeighable(tolerance)))
         {
             yield return rules["scale.too-coarse"].Find("materials",
-                Grams(reading.Line.Mass.Grams), reading.Line.Material.Name, step, Percent(Math.Min(9.99m, reading.AsMuchAs)), Percent(tolerance), reading.WayRound(product.Batch, tolerance));
+                Grams(reading.Line.Mass.Grams), reading.Line.Material.Name, step, Percent(Math.Min(9.99m, reading.AsMuchAs)),
+                Percent(tolerance), reading.WayRound(product.Batch, tolerance));
         }
         foreach (var (first, second) in Turning(error, composition))
             yield return rules["scale.order-open"].Find("ingredients", first, second, step);
@@ -31,7 +33,9 @@ internal static class ScaleCheck
         {
             var most = oil.Share.Fraction + error.OfProduct(oil.Material.Name);
             if (most > oil.Limit!.Value.Fraction)
-                yield return rules["scale.limit-open"].Find("materials", oil.Material.Name, Percent(oil.Share.Fraction), Percent(most), Percent(oil.Limit.Value.Fraction), step);
+                yield return rules["scale.limit-open"]
+                    .Find("materials", oil.Material.Name, Percent(oil.Share.Fraction), Percent(most), Percent(oil.Limit.Value.Fraction),
+                        step);
         }
         if (rule is null)
             yield break;
@@ -39,7 +43,9 @@ internal static class ScaleCheck
         {
             var most = total.High * (1 + error.OfItself(total.Sources.Select(s => s.Material)));
             if (most > rule.Threshold.Percent)
-                yield return rules["scale.allergen-open"].Find("ingredients", total.Name, Percent(total.High / 100), Percent(most / 100), Percent(rule.Threshold.Percent / 100), step);
+                yield return rules["scale.allergen-open"]
+                    .Find("ingredients", total.Name, Percent(total.High / 100), Percent(most / 100), Percent(rule.Threshold.Percent / 100),
+                        step);
         }
     }
 
@@ -52,12 +58,15 @@ internal static class ScaleCheck
             var (first, second) = (main[i], main[i + 1]);
             // What weighs exactly the same may stand either way.
             var slack = first.Low - second.High;
-            if (slack >= 0 && first.High > second.Low && error.Turns(slack, composition.Accounts[first.Name], composition.Accounts[second.Name]))
+            if (slack >= 0
+                && first.High > second.Low
+                && error.Turns(slack, composition.Accounts[first.Name], composition.Accounts[second.Name]))
                 yield return (first.Name, second.Name);
         }
     }
 
     private static string Grams(decimal grams) => grams.ToString("0.####", CultureInfo.InvariantCulture) + " g";
 
-    private static string Percent(decimal fraction) => (fraction * 100).ToString(fraction < 0.0001m ? "0.######" : "0.###", CultureInfo.InvariantCulture) + " %";
+    private static string Percent(decimal fraction) =>
+        (fraction * 100).ToString(fraction < 0.0001m ? "0.######" : "0.###", CultureInfo.InvariantCulture) + " %";
 }

@@ -28,7 +28,8 @@ public sealed record Gs1Element
         var identifier = Gs1Identifier.Find(code);
         if (identifier is null)
         {
-            return Parsed<Gs1Element>.Refused("gs1.unknown-identifier", ("code", code), ("list", string.Join(", ", Gs1Identifier.Known.Select(known => $"({known.Code}) {known.Title}"))));
+            return Parsed<Gs1Element>.Refused("gs1.unknown-identifier", ("code", code),
+                ("list", string.Join(", ", Gs1Identifier.Known.Select(known => $"({known.Code}) {known.Title}"))));
         }
 
         var wrong = identifier.Format switch
@@ -43,7 +44,8 @@ public sealed record Gs1Element
     }
 
     /// <summary>The day that a date element names, or null for other elements.</summary>
-    /// <param name="today">Decides the century: the year nearest to today's within 49 years back and 50 ahead (GS1 General Specifications, 7.12).</param>
+    /// <param name="today">Decides the century: the year nearest to today's within 49 years back
+    /// and 50 ahead (GS1 General Specifications, 7.12).</param>
     public DateOnly? Day(DateOnly today)
     {
         if (Identifier.Format != Gs1Format.Date)
@@ -89,7 +91,8 @@ public sealed record Gs1Element
     private static Problem? WrongText(string value)
     {
         if (value.Length is 0 or > Gs1Identifier.MostCharacters)
-            return new Problem(null, 0, "gs1.characters", ("value", value), ("count", value.Length), ("most", Gs1Identifier.MostCharacters));
+            return new Problem(null, 0, "gs1.characters", ("value", value), ("count", value.Length),
+                ("most", Gs1Identifier.MostCharacters));
         foreach (var character in value)
         {
             if (!Gs1Identifier.CharacterSet82.Contains(character))

@@ -5,7 +5,8 @@ using LabelForge.Measures;
 namespace LabelForge.Lots;
 
 /// <summary>What a GS1 barcode says about one item: its GTIN and, as the maker chooses, lot, dates and serial number.</summary>
-/// <remarks>Source: GS1 General Specifications, 3 (identifiers), 7.8 (element strings), 4.14 (human readable interpretation); section numbers from memory.</remarks>
+/// <remarks>Source: GS1 General Specifications, 3 (identifiers), 7.8 (element strings), 4.14
+/// (human readable interpretation); section numbers from memory.</remarks>
 public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
 {
     /// <summary>How FNC1 stands in <see cref="Message"/> and in what a scanner sends: the control character GS, 29.</summary>
@@ -67,11 +68,13 @@ public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
     /// <param name="made">The day it was made, or null.</param>
     /// <param name="useBy">The last day to use it, or null.</param>
     /// <param name="serial">The piece's own number, 1 to 20 characters, or null.</param>
-    public static Parsed<Gs1ElementString> ForItem(Gtin gtin, string? lot = null, DateOnly? made = null, DateOnly? useBy = null, string? serial = null)
+    public static Parsed<Gs1ElementString> ForItem(Gtin gtin, string? lot = null, DateOnly? made = null, DateOnly? useBy = null,
+        string? serial = null)
     {
         ArgumentNullException.ThrowIfNull(gtin);
         if (made > useBy)
-            return Parsed<Gs1ElementString>.Refused("gs1.use-by-before-made", ("use-by", $"{useBy:yyyy-MM-dd}"), ("made", $"{made:yyyy-MM-dd}"));
+            return Parsed<Gs1ElementString>.Refused("gs1.use-by-before-made", ("use-by", $"{useBy:yyyy-MM-dd}"),
+                ("made", $"{made:yyyy-MM-dd}"));
 
         var pairs = new (string Code, string? Value)[]
         {
@@ -101,15 +104,20 @@ public sealed class Gs1ElementString : IEquatable<Gs1ElementString>
     /// <summary>The GS1 Digital Link URI, as a QR code carries it.</summary>
     /// <param name="site">The maker's own http or https address, with or without a path; no query and no fragment.</param>
     /// <returns>For instance <c>https://id.example.com/01/09521321000018/10/26R25-072?11=261125</c>.</returns>
-    /// <remarks>GTIN, then 22, 10, 21 in the path, dates in the query; GTIN always in 14 digits. GS1 Digital Link Standard, URI Syntax.</remarks>
+    /// <remarks>GTIN, then 22, 10, 21 in the path, dates in the query; GTIN always in 14 digits.
+    /// GS1 Digital Link Standard, URI Syntax.</remarks>
     public Parsed<string> DigitalLink(string site)
     {
         ArgumentNullException.ThrowIfNull(site);
-        if (!Uri.TryCreate(site, UriKind.Absolute, out var uri) || uri.Scheme is not ("http" or "https") || uri.Query + uri.Fragment != "" || uri.UserInfo != "")
+        if (!Uri.TryCreate(site, UriKind.Absolute, out var uri)
+            || uri.Scheme is not ("http" or "https")
+            || uri.Query + uri.Fragment != ""
+            || uri.UserInfo != "")
             return Parsed<string>.Refused("gs1.not-a-web-address", ("site", site));
 
         // ASCII alone, so that the QR code needs no character set: a name in other letters goes as its ASCII form.
-        var link = new StringBuilder(uri.GetComponents(UriComponents.SchemeAndServer, UriFormat.UriEscaped).Replace(uri.Host, uri.IdnHost, StringComparison.Ordinal));
+        var link = new StringBuilder(uri.GetComponents(UriComponents.SchemeAndServer, UriFormat.UriEscaped)
+            .Replace(uri.Host, uri.IdnHost, StringComparison.Ordinal));
         link.Append(uri.AbsolutePath.TrimEnd('/'));
         foreach (var identifier in Gs1Identifier.Known.Where(known => known.Place != DigitalLinkPlace.Attribute))
         {

@@ -41,7 +41,8 @@ internal static class Gs1ElementStringReader
     }
 
     private static bool IsIdentifierAt(string text, int at) =>
-        at + 3 < text.Length && text[at] == '(' && char.IsAsciiDigit(text[at + 1]) && char.IsAsciiDigit(text[at + 2]) && text[at + 3] == ')';
+        at + 3 < text.Length && text[at] == '(' && char.IsAsciiDigit(text[at + 1]) && char.IsAsciiDigit(text[at + 2])
+            && text[at + 3] == ')';
 
     private static Parsed<Gs1ElementString> Raw(string text)
     {

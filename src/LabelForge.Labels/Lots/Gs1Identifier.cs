@@ -42,7 +42,8 @@ public sealed record Gs1Identifier(string Code, string Title, Gs1Format Format, 
     /// <summary>The greatest number of characters of a text value (X..20).</summary>
     public const int MostCharacters = 20;
 
-    /// <summary>Characters of GS1's set 82, which text values are limited to (GS1 General Specifications, figure 7.11-1, from memory).</summary>
+    /// <summary>Characters of GS1's set 82, which text values are limited to (GS1 General
+    /// Specifications, figure 7.11-1, from memory).</summary>
     public const string CharacterSet82 =
         "!\"%&'()*+,-./0123456789:;<=>?ABCDEFGHIJKLMNOPQRSTUVWXYZ_abcdefghijklmnopqrstuvwxyz";
 

@@ -4,7 +4,8 @@ using LabelForge.Measures;
 namespace LabelForge.Lots;
 
 /// <summary>A Global Trade Item Number of 8, 12, 13 or 14 digits, its check digit right.</summary>
-/// <remarks>Two numbers are the same item where <see cref="Fourteen"/> is the same; equality here follows that. Source: GS1 General Specifications, 2.1 and 7.9.</remarks>
+/// <remarks>Two numbers are the same item where <see cref="Fourteen"/> is the same; equality here
+/// follows that. Source: GS1 General Specifications, 2.1 and 7.9.</remarks>
 public sealed class Gtin : IEquatable<Gtin>
 {
     private Gtin(string digits) => Digits = digits;
@@ -16,7 +17,8 @@ public sealed class Gtin : IEquatable<Gtin>
     public string Fourteen => Digits.PadLeft(14, '0');
 
     /// <summary>The check digit that a number without one asks for.</summary>
-    /// <param name="body">1 to 17 digits. From the right, digits weigh 3, 1, 3, 1, ...; the check digit fills the sum up to a multiple of 10.</param>
+    /// <param name="body">1 to 17 digits. From the right, digits weigh 3, 1, 3, 1, ...; the check
+    /// digit fills the sum up to a multiple of 10.</param>
     /// <remarks>GS1 General Specifications, 7.9.1: 629104150021 asks for 3.</remarks>
     /// <exception cref="ArgumentException">Empty, or not digits alone.</exception>
     public static char CheckDigit(string body)
@@ -46,7 +48,8 @@ public sealed class Gtin : IEquatable<Gtin>
     }
 
     /// <summary>Builds the GTIN of a maker's own item.</summary>
-    /// <param name="companyPrefix">The GS1 Company Prefix as GS1 licensed it, 4 to 11 digits (9521321 in examples). One that starts with 0 (a U.P.C. prefix written out) gives a GTIN-12.</param>
+    /// <param name="companyPrefix">The GS1 Company Prefix as GS1 licensed it, 4 to 11 digits (9521321 in examples). One that starts with 0
+    /// (a U.P.C. prefix written out) gives a GTIN-12.</param>
     /// <param name="item">The item's number, from 0, in the digits that the prefix leaves free (12 less its length).</param>
     public static Parsed<Gtin> FromPrefix(string companyPrefix, int item)
     {
@@ -57,7 +60,8 @@ public sealed class Gtin : IEquatable<Gtin>
         var number = item.ToString(CultureInfo.InvariantCulture).PadLeft(free, '0');
         if (item < 0 || number.Length > free)
         {
-            return Parsed<Gtin>.Refused("gtin.item-number", ("item", item), ("company-prefix", companyPrefix), ("free", free), ("value", new string('9', free)));
+            return Parsed<Gtin>.Refused("gtin.item-number", ("item", item), ("company-prefix", companyPrefix), ("free", free),
+                ("value", new string('9', free)));
         }
 
         var body = companyPrefix + number;

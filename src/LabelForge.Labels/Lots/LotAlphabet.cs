@@ -13,7 +13,8 @@ internal static class LotAlphabet
     /// <summary>January to December, in alphabetical order so that written codes sort by date.</summary>
     public const string Months = "ACEFHJKMNPRT";
 
-    /// <summary>Letters that take the hyphen's place, tried in this order, where the check character would be one that can be misread.</summary>
+    /// <summary>Letters that take the hyphen's place, tried in this order, where the check
+    /// character would be one that can be misread.</summary>
     public const string Joints = "XYWTRPNM";
 
     // ICAO Annex 10, volume II, 5.2.1.3 (from memory); figures are said as plain English.

@@ -67,8 +67,10 @@ public readonly record struct LotCode : IComparable<LotCode>
         }
     }
 
-    /// <summary>Reads a lot code as a person writes it: small or capital letters, with or without spaces, hyphens and the word "Lot" before it.</summary>
-    /// <returns>The lot, or what is wrong with the text; a code with one wrong character or two neighbours swapped is always refused.</returns>
+    /// <summary>Reads a lot code as a person writes it: small or capital letters, with or without
+    /// spaces, hyphens and the word "Lot" before it.</summary>
+    /// <returns>The lot, or what is wrong with the text; a code with one wrong character or two
+    /// neighbours swapped is always refused.</returns>
     public static Parsed<LotCode> Parse(string text) => LotCodeReader.Read(text);
 
     /// <inheritdoc/>

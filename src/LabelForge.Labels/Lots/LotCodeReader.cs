@@ -50,7 +50,8 @@ internal static class LotCodeReader
         if (!char.IsAsciiDigit(date[0]) || !char.IsAsciiDigit(date[1]))
             return new Problem(null, 0, "lot.not-a-year", ("written", date[..2]));
         if (!LotAlphabet.Months.Contains(date[2]))
-            return new Problem(null, 0, "lot.not-a-month", ("written", date[2]), ("months", string.Join(' ', LotAlphabet.Months.AsEnumerable())));
+            return new Problem(null, 0, "lot.not-a-month", ("written", date[2]),
+                ("months", string.Join(' ', LotAlphabet.Months.AsEnumerable())));
         if (!char.IsAsciiDigit(date[3]) || !char.IsAsciiDigit(date[4]))
             return new Problem(null, 0, "lot.not-a-day", ("written", date[3..]));
         if (!char.IsAsciiDigit(batch[0]) || !char.IsAsciiDigit(batch[1]))

@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Lots;
 
-/// <summary>The lot of a piece, from whatever code is on it: the lot itself, a GS1 element string, or the address in a GS1 QR code.</summary>
+/// <summary>The lot of a piece, from whatever code is on it: the lot itself, a GS1 element
+/// string, or the address in a GS1 QR code.</summary>
 public static class PieceCode
 {
     private const string LotIdentifier = "10";
@@ -37,7 +38,10 @@ public static class PieceCode
     private static Parsed<LotCode> Within(string value)
     {
         var whole = LotCode.Parse(value);
-        return !whole.IsValue && value.Length > LotLength && value.AsSpan(LotLength).StartsWith(SerialIdentifier) && LotCode.Parse(value[..LotLength]) is { IsValue: true } lot
+        return !whole.IsValue
+            && value.Length > LotLength
+            && value.AsSpan(LotLength).StartsWith(SerialIdentifier)
+            && LotCode.Parse(value[..LotLength]) is { IsValue: true } lot
             ? lot : whole;
     }
 }

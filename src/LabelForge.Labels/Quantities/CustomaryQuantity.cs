@@ -17,10 +17,12 @@ internal sealed record CustomaryQuantity(string Text, bool HasParentheses)
     /// of units serves below a gallon and above.
     /// </summary>
     public static CustomaryQuantity Fluid(decimal fluidOunces, RulesOf rules) => State(
-        fluidOunces, "fl oz", [("gal", 128m), ("qt", 32m), ("pt", 16m)], "net-quantity.pints-beside-from", "net-quantity.gallons-only-from", rules);
+        fluidOunces, "fl oz", [("gal", 128m), ("qt", 32m), ("pt", 16m)], "net-quantity.pints-beside-from",
+        "net-quantity.gallons-only-from", rules);
 
     private static CustomaryQuantity State(
-        decimal ounces, string unit, IReadOnlyList<(string Unit, decimal Ounces)> larger, string besideFrom, string onlyFrom, RulesOf rules)
+        decimal ounces, string unit, IReadOnlyList<(string Unit, decimal Ounces)> larger, string besideFrom, string onlyFrom,
+        RulesOf rules)
     {
         var small = $"{RoundedDown.Text(ounces)} {unit}";
         if (ounces < rules.Figure(besideFrom).Figure)

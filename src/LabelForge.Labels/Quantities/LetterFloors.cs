@@ -32,8 +32,11 @@ public sealed record LetterFloors(LetterFloor NetQuantity, LetterFloor Ingredien
         var rules = market.On(on);
         // What a market asks of every required word alike stands before what it asks of the ingredients alone.
         var required = Floor(rules, "print.letter-height");
-        var small = rules.FigureIfAny("ingredients.small-package-below") is { } below && package is not null && IsBelow(market.Ways.IsSmallByWholeSurface ? package.LabellingSurface : panel.Area, below);
-        var ingredients = required ?? Floor(rules, small ? "ingredients.letter-height-small" : "ingredients.letter-height") ?? LetterFloor.None;
+        var small = rules.FigureIfAny("ingredients.small-package-below") is { } below
+            && package is not null
+            && IsBelow(market.Ways.IsSmallByWholeSurface ? package.LabellingSurface : panel.Area, below);
+        var ingredients = required ?? Floor(rules, small ? "ingredients.letter-height-small" : "ingredients.letter-height")
+            ?? LetterFloor.None;
         return new(quantity, ingredients, Floor(rules, "warnings.letter-height") ?? ingredients, required ?? LetterFloor.None);
     }
 
@@ -44,5 +47,6 @@ public sealed record LetterFloors(LetterFloor NetQuantity, LetterFloor Ingredien
         _ => throw new InvalidOperationException($"{limit.Id} is no area."),
     };
 
-    private static LetterFloor? Floor(RulesOf rules, string figure) => rules.FigureIfAny(figure) is { } height ? new(height.Length, height.Citation) : null;
+    private static LetterFloor? Floor(RulesOf rules, string figure) =>
+        rules.FigureIfAny(figure) is { } height ? new(height.Length, height.Citation) : null;
 }

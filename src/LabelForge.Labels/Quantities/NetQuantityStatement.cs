@@ -23,11 +23,13 @@ public static class NetQuantityStatement
     /// <param name="amount">What the package holds.</param>
     /// <param name="digits">Significant digits of the measurement; null where the figure is exact.</param>
     /// <param name="on">The day to judge by.</param>
-    public static NetQuantity For(Market market, Mass amount, int? digits, DateOnly on) => For(market, NetAmount.Of(amount, digits: digits), on);
+    public static NetQuantity For(Market market, Mass amount, int? digits, DateOnly on) =>
+        For(market, NetAmount.Of(amount, digits: digits), on);
 
     /// <summary>States a volume measured in millilitres.</summary>
     /// <inheritdoc cref="For(Market, Mass, int?, DateOnly)"/>
-    public static NetQuantity For(Market market, Volume amount, int? digits, DateOnly on) => For(market, NetAmount.Of(amount, digits: digits), on);
+    public static NetQuantity For(Market market, Volume amount, int? digits, DateOnly on) =>
+        For(market, NetAmount.Of(amount, digits: digits), on);
 
     /// <summary>States an amount.</summary>
     /// <param name="market">The market.</param>
@@ -81,5 +83,6 @@ public static class NetQuantityStatement
 
     private static int Figures(Market market, DateOnly on) => (int)market.On(on).Figure("net-quantity.figures").Figure;
 
-    private static InputException TooLittle(NetAmount amount) => new(null, 0, "quantity.too-little", ("mass", amount.Mass?.ToString() ?? amount.Volume.ToString()));
+    private static InputException TooLittle(NetAmount amount) =>
+        new(null, 0, "quantity.too-little", ("mass", amount.Mass?.ToString() ?? amount.Volume.ToString()));
 }

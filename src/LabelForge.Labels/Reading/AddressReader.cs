@@ -37,7 +37,8 @@ public static partial class AddressReader
     /// <param name="text">The label's text, the ingredient list and the net quantity blanked.</param>
     public static ImmutableArray<AddressRead> Read(string text)
     {
-        var coded = Code().Matches(text).Take(MostAddresses).Select(m => Of(text, m)).OfType<AddressRead>().DistinctBy(a => a.Line).ToImmutableArray();
+        var coded = Code().Matches(text).Take(MostAddresses).Select(m => Of(text, m)).OfType<AddressRead>().DistinctBy(a => a.Line)
+            .ToImmutableArray();
         return coded.IsEmpty ? WithoutCode(text) : coded;
     }
 
@@ -50,7 +51,8 @@ public static partial class AddressReader
         var country = found?.Code ?? CountryBefore(code.Value) ?? (shape is "digits" or "us" ? null : shape.ToUpperInvariant());
         // Five figures in a row are an address only with a place after them, or a country.
         var city = CityFollows().Match(after);
-        if ((shape == "digits" && found is null && country is null && !city.Success && !IsAfterCity(text, code)) || (shape == "mt" && found?.Code != "MT"))
+        if ((shape == "digits" && found is null && country is null && !city.Success && !IsAfterCity(text, code))
+            || (shape == "mt" && found?.Code != "MT"))
             return null;
         country ??= shape == "us" ? "US" : null;
         var from = Math.Max(0, code.Index - LongestBefore);
@@ -72,33 +74,41 @@ public static partial class AddressReader
         var tail = code.Value.Trim() + (found is { } f ? after[..(f.Start + f.Length)] : city.Value);
         var first = street >= 0 ? street : nameAt >= 0 && city.Success ? parts.Length : Math.Max(0, parts.Length - 1);
         var line = Spaces().Replace(string.Join(", ", parts[first..].Append(tail.Trim(' ', ',', '.', '\n').Replace("\n", ", "))), " ");
-        var begins = parts.Length == 0 ? code.Index : from + Math.Max(0, before.LastIndexOf(parts[Math.Max(0, Math.Min(nameAt >= 0 ? nameAt : first, parts.Length - 1))], StringComparison.Ordinal));
+        var begins = parts.Length == 0
+            ? code.Index
+            : from
+                + Math.Max(0,
+                    before.LastIndexOf(parts[Math.Max(0, Math.Min(nameAt >= 0 ? nameAt : first, parts.Length - 1))],
+                        StringComparison.Ordinal));
         var hasStreet = street >= 0 || (found is { } c && Street().IsMatch(after[..c.Start]));
         return new(new TextSpan(begins, code.Index - begins + tail.Length), name, line, country, hasStreet, lead);
     }
 
     // "гр. Пловдив 4000, ул. Измислена 7": the city before its code, the street after it.
     private static bool IsAfterCity(string text, Match code) =>
-        CityBefore().IsMatch(text[Math.Max(0, code.Index - 40)..code.Index]) && text[(code.Index + code.Length)..Math.Min(text.Length, code.Index + code.Length + 60)].Split('\n')[0] is [',', ..] after && Street().IsMatch(after);
+        CityBefore().IsMatch(text[Math.Max(0, code.Index - 40)..code.Index])
+            && text[(code.Index + code.Length)..Math.Min(text.Length, code.Index + code.Length + 60)].Split('\n')[0] is [',', ..] after
+            && Street().IsMatch(after);
 
     // "B-9000 Gent": the letters of the country's vehicles, or its two letters, before the code.
-    private static string? CountryBefore(string code) => code.IndexOf('-') is > 0 and <= 3 and var end && code[..end].All(char.IsLetter) ? code[..end] switch
-    {
-        "A" => "AT",
-        "B" => "BE",
-        "D" => "DE",
-        "E" => "ES",
-        "F" => "FR",
-        "H" => "HU",
-        "I" => "IT",
-        "L" => "LU",
-        "N" => "NO",
-        "P" => "PT",
-        "S" => "SE",
-        "SLO" => "SI",
-        var two => two.Length == 2 && Countries.Name(two) != two ? two : null,
-    }
-    : null;
+    private static string? CountryBefore(string code) =>
+        code.IndexOf('-') is > 0 and <= 3 and var end && code[..end].All(char.IsLetter) ? code[..end] switch
+        {
+            "A" => "AT",
+            "B" => "BE",
+            "D" => "DE",
+            "E" => "ES",
+            "F" => "FR",
+            "H" => "HU",
+            "I" => "IT",
+            "L" => "LU",
+            "N" => "NO",
+            "P" => "PT",
+            "S" => "SE",
+            "SLO" => "SI",
+            var two => two.Length == 2 && Countries.Name(two) != two ? two : null,
+        }
+        : null;
 
     // Before an address, on its lines, may stand a lot, a date or directions: it begins after them, or with who answers for it.
     private static int Begins(string before)
@@ -106,7 +116,8 @@ public static partial class AddressReader
         var folded = FoldedText.Of(before);
         if (LabelWords.Pattern(LabelWord.Responsible).Matches(folded) is { Count: > 0 } led)
             return led[^1].Index;
-        var last = new[] { LabelWord.BestBefore, LabelWord.Lot, LabelWord.Warnings, LabelWord.Directions }.SelectMany(w => LabelWords.Pattern(w).Matches(folded)).Select(m => m.Index).DefaultIfEmpty(-1).Max();
+        var last = new[] { LabelWord.BestBefore, LabelWord.Lot, LabelWord.Warnings, LabelWord.Directions }
+            .SelectMany(w => LabelWords.Pattern(w).Matches(folded)).Select(m => m.Index).DefaultIfEmpty(-1).Max();
         return last >= 0 && before.IndexOf('\n', last) is >= 0 and var end ? end + 1 : 0;
     }
 
@@ -128,16 +139,23 @@ public static partial class AddressReader
             var start = at;
             at += line.Length + 1;
             var last = Break().Split(line).LastOrDefault(p => p.Any(char.IsLetter))?.Trim(' ', '.') ?? "";
-            if (found.Count >= MostAddresses || Countries.Code(last) is not { } country || (Ends.Value.Match(FoldedText.Of(line)) is { Success: true } other && !LeadIn.Value.IsMatch(FoldedText.Of(line)) && other.Index < line.LastIndexOf(last, StringComparison.Ordinal)))
+            if (found.Count >= MostAddresses
+                || Countries.Code(last) is not { } country
+                || (Ends.Value.Match(FoldedText.Of(line)) is { Success: true } other
+                    && !LeadIn.Value.IsMatch(FoldedText.Of(line))
+                    && other.Index < line.LastIndexOf(last, StringComparison.Ordinal)))
                 continue;
-            var blockAt = Math.Max(text.LastIndexOf("\n\n", Math.Max(0, start - 1), StringComparison.Ordinal) + 2, Math.Max(0, start - LongestBefore));
+            var blockAt = Math.Max(text.LastIndexOf("\n\n", Math.Max(0, start - 1), StringComparison.Ordinal) + 2,
+                Math.Max(0, start - LongestBefore));
             blockAt = Math.Min(start, blockAt < 2 ? 0 : blockAt);
-            var parts = Break().Split(text[blockAt..(start + line.Length)]).Select(p => p.Trim()).Where(p => p.Any(char.IsLetterOrDigit)).ToArray();
+            var parts = Break().Split(text[blockAt..(start + line.Length)]).Select(p => p.Trim()).Where(p => p.Any(char.IsLetterOrDigit))
+                .ToArray();
             var street = Array.FindLastIndex(parts, p => Street().IsMatch(p));
             if (street < 0 || parts.Length - street > 4)
                 continue;
             var (name, lead) = street == 0 ? NameInside(parts[0]) : NameOf(parts[street - 1]);
-            found.Add(new(new TextSpan(blockAt, start + line.Length - blockAt), name, string.Join(", ", parts[street..]), country, true, lead));
+            found.Add(new(new TextSpan(blockAt, start + line.Length - blockAt), name, string.Join(", ", parts[street..]), country, true,
+                lead));
         }
         return found.ToImmutable();
     }
@@ -148,13 +166,18 @@ public static partial class AddressReader
             return (null, null);
         var lead = LeadIn.Value.Match(FoldedText.Of(part));
         var name = OtherLead().Replace(part[(lead.Success ? lead.Index + lead.Length : 0)..].Trim(' ', ':', '.', '-', '–', '©'), "");
-        return (name.Length is > 1 and <= 60 && name.Count(char.IsLetter) > 1 && !Opening().IsMatch(name) ? name : null, lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
+        return (name.Length is > 1 and <= 60 && name.Count(char.IsLetter) > 1 && !Opening().IsMatch(name) ? name : null,
+            lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
     }
 
     // "Responsible person: Example Ltd 2 Example Quay": nothing parts the name from the street.
-    private static (string? Name, string? Lead) NameInside(string part) => NameOf(StreetNumber().Match(part) is { Success: true, Index: > 2 } at ? part[..at.Index] : null);
+    private static (string? Name, string? Lead) NameInside(string part) =>
+        NameOf(StreetNumber().Match(part) is { Success: true, Index: > 2 } at ? part[..at.Index] : null);
 
-    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>" + Postcode.British + ")|(?<ca>" + Postcode.Canadian + @")|(?<ie>" + Postcode.Irish + @")|(?<nl>(?!0)" + Postcode.Dutch + @"(?=\s+\p{Lu}\p{Ll}))|(?<pl>" + Postcode.Polish + @"(?=\s+\p{Lu}))|(?<us>(?:" + Region.StateCodes + ")[ ,]{1,2}" + Postcode.American + @")|(?<mt>" + Postcode.Maltese + @"(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|" + Postcode.Parted + "|" + Postcode.Portuguese + @"))(?![\w-])")]
+    [GeneratedRegex(@"(?<![\w-])(?:(?<gb>" + Postcode.British + ")|(?<ca>" + Postcode.Canadian + @")|(?<ie>" + Postcode.Irish
+        + @")|(?<nl>(?!0)" + Postcode.Dutch + @"(?=\s+\p{Lu}\p{Ll}))|(?<pl>" + Postcode.Polish + @"(?=\s+\p{Lu}))|(?<us>(?:"
+        + Region.StateCodes + ")[ ,]{1,2}" + Postcode.American + @")|(?<mt>" + Postcode.Maltese
+        + @"(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|" + Postcode.Parted + "|" + Postcode.Portuguese + @"))(?![\w-])")]
     private static partial Regex Code();
 
     [GeneratedRegex(@"^[ ]+\p{Lu}[\p{L}’'.]{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?:[ ](?:\d{1,2}|\p{Lu}))?(?=\s*(?:[\n,.(·|•–-]|$))")]

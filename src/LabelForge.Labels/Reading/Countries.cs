@@ -3,7 +3,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 
-/// <summary>Countries as labels name them, in every official language of the European Union, to two letters (ISO 3166-1 alpha-2).</summary>
+/// <summary>Countries as labels name them, in every official language of the European Union, to
+/// two letters (ISO 3166-1 alpha-2).</summary>
 public static partial class Countries
 {
     // "United States of America" has four words, "l-Istati Uniti" fewer.
@@ -34,7 +35,9 @@ public static partial class Countries
                 var start = words[i].Index;
                 var length = words[last].Index + words[last].Length - start;
                 // Names are written with capitals: "in den Niederlanden" is, "malta" is no country.
-                if (char.IsUpper(text[start]) && !text.AsSpan(start, length).ContainsAny('\n', ',') && Code(text.Substring(start, length)) is { } code)
+                if (char.IsUpper(text[start])
+                    && !text.AsSpan(start, length).ContainsAny('\n', ',')
+                    && Code(text.Substring(start, length)) is { } code)
                     return (code, start, length);
             }
         }

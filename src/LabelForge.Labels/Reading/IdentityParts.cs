@@ -50,7 +50,8 @@ internal static partial class IdentityParts
         {
             foreach (var (stem, use) in parts.Stems.Where(s => word.StartsWith(s.Stem, StringComparison.Ordinal)))
             {
-                if (word.Length - end.Length - stem.Length is >= 0 and <= MostJoining && parts.Pairs.GetValueOrDefault((form, use)) is { } kind)
+                if (word.Length - end.Length - stem.Length is >= 0 and <= MostJoining
+                    && parts.Pairs.GetValueOrDefault((form, use)) is { } kind)
                     return kind;
             }
         }
@@ -65,9 +66,13 @@ internal static partial class IdentityParts
     private static Parts Load()
     {
         var records = YamlRecord.Embedded("markets/Words/identity-parts.yaml");
-        var words = records.Where(r => r.Has("words")).SelectMany(r => r.Texts("words", "[cream, crème]").Select(w => (Part: r.Text("part", "form"), Id: r.Text("id", "cream"), Word: FoldedText.Of(w)))).ToArray();
+        var words = records.Where(r => r.Has("words"))
+            .SelectMany(r => r.Texts("words", "[cream, crème]")
+                .Select(w => (Part: r.Text("part", "form"), Id: r.Text("id", "cream"), Word: FoldedText.Of(w)))).ToArray();
         var pairs = records.Where(r => r.Has("forms"))
-            .SelectMany(r => r.Texts("forms", "[cream]").SelectMany(f => r.Texts("uses", "[hand]").Select(u => (Form: f, Use: u, Kind: ProductKinds.Shipped.Find(r.Text("id", "a product kind")).Value!))));
+            .SelectMany(r => r.Texts("forms", "[cream]")
+                .SelectMany(f => r.Texts("uses", "[hand]")
+                    .Select(u => (Form: f, Use: u, Kind: ProductKinds.Shipped.Find(r.Text("id", "a product kind")).Value!))));
         return new(
             Whole(words, "form"), Whole(words, "use"),
             [.. words.Where(w => w.Part == "form" && w.Word.StartsWith('*')).Select(w => (w.Word[1..], w.Id))],
@@ -75,12 +80,15 @@ internal static partial class IdentityParts
             pairs.DistinctBy(p => (p.Form, p.Use)).ToDictionary(p => (p.Form, p.Use), p => p.Kind));
     }
 
-    private static Dictionary<string, ImmutableArray<string>> Whole(IEnumerable<(string Part, string Id, string Word)> words, string part) =>
-        words.Where(w => w.Part == part).GroupBy(w => w.Word.Trim('*')).ToDictionary(g => g.Key, g => g.Select(w => w.Id).Distinct().ToImmutableArray(), StringComparer.Ordinal);
+    private static Dictionary<string, ImmutableArray<string>> Whole(IEnumerable<(string Part, string Id, string Word)> words,
+        string part) =>
+        words.Where(w => w.Part == part).GroupBy(w => w.Word.Trim('*'))
+            .ToDictionary(g => g.Key, g => g.Select(w => w.Id).Distinct().ToImmutableArray(), StringComparer.Ordinal);
 
     private sealed record Parts(
-        Dictionary<string, ImmutableArray<string>> Forms, Dictionary<string, ImmutableArray<string>> Uses, ImmutableArray<(string End, string Form)> Ends,
-        ImmutableArray<(string Stem, string Use)> Stems, Dictionary<(string Form, string Use), ProductKind> Pairs);
+        Dictionary<string, ImmutableArray<string>> Forms, Dictionary<string, ImmutableArray<string>> Uses,
+        ImmutableArray<(string End, string Form)> Ends, ImmutableArray<(string Stem, string Use)> Stems,
+        Dictionary<(string Form, string Use), ProductKind> Pairs);
 
     [GeneratedRegex(@"\p{L}+")]
     private static partial Regex Word();

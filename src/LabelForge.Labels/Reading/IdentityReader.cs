@@ -64,7 +64,8 @@ public static partial class IdentityReader
         var parts = Parts(text).ToArray();
         foreach (var ((start, first), (next, second)) in parts.Zip(parts.Skip(1)))
         {
-            if (next == start + first.Length + 1 && text[next - 1] == '\n' && first.Trim().Length > 0 && second.Trim().Length > 0 && Words(first) <= MostOfBroken && Words(second) <= MostOfBroken
+            if (next == start + first.Length + 1 && text[next - 1] == '\n' && first.Trim().Length > 0 && second.Trim().Length > 0
+                && Words(first) <= MostOfBroken && Words(second) <= MostOfBroken
                 && $"{first} {second}" is var both && IsShort(both) && !IsOther.Value.IsMatch(FoldedText.Of(both)))
                 yield return (start, both, first.Length);
         }
@@ -75,10 +76,13 @@ public static partial class IdentityReader
     /// <summary>Whether a text says in English what a product is.</summary>
     public static bool IsInEnglish(string text) => Names(text).Any(p => English.Value.In(p.Text).Any(n => IsHead(p.Text[n.Span.End..])));
 
-    /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy Potion</c>; null where nothing does.</summary>
+    /// <summary>Words that hint at what it is and hardly say it: <c>Charcoal Bar</c>, <c>Sleepy
+    /// Potion</c>; null where nothing does.</summary>
     /// <param name="text">The label's text, ingredients, quantity and business blanked.</param>
     public static string? Hint(string text) => Parts(text).Select(p => p.Text)
-        .Where(p => IsShort(p) && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5 && (Hinting().IsMatch(p) || IdentityParts.Hints(p))).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
+        .Where(p => IsShort(p)
+            && p.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 5
+            && (Hinting().IsMatch(p) || IdentityParts.Hints(p))).Select(p => Spaces().Replace(p, " ").Trim()).FirstOrDefault();
 
     private static IdentityWords<ProductKind> Load(params string[] files)
     {
@@ -93,7 +97,8 @@ public static partial class IdentityReader
     }
 
     /// <summary>The parts of a label that may be a name each: short, and telling nobody to do anything.</summary>
-    internal static IEnumerable<(int Start, string Text)> Names(string text) => Parts(text).Where(p => IsShort(p.Text) && !GoesOn(text, p.Start) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
+    internal static IEnumerable<(int Start, string Text)> Names(string text) =>
+        Parts(text).Where(p => IsShort(p.Text) && !GoesOn(text, p.Start) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
 
     // A small letter below a line of a sentence goes on with it: "... sunburn. Use" over "a sunscreen, wear protective clothing".
     private static bool GoesOn(string text, int start)
@@ -115,10 +120,12 @@ public static partial class IdentityReader
         yield return (start, text[start..]);
     }
 
-    private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
+    private static string Blank(string text, string name) =>
+        text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
 
     // A name is short and tells nobody to do anything.
-    private static bool IsShort(string part) => part.Trim() is { Length: > 2 } t && t.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 14 && !Sentence().IsMatch(t);
+    private static bool IsShort(string part) =>
+        part.Trim() is { Length: > 2 } t && t.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 14 && !Sentence().IsMatch(t);
 
     // In "lavender soap with oats" soap is what it is; in "soap dish", "soap free" and "Soap Company" it is not.
     private static bool IsHead(string after) => Follows().IsMatch(after);

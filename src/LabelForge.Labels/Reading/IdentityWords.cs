@@ -28,7 +28,9 @@ internal sealed partial class IdentityWords<T>
             }
             foreach (var (end, phrase, length, kind) in ends)
             {
-                if (words[i].Value.Length >= end.Length && Forms(words[i].Value).Any(f => f.EndsWith(end, StringComparison.Ordinal)) && Fits(folded, words, i, phrase) is { } span)
+                if (words[i].Value.Length >= end.Length
+                    && Forms(words[i].Value).Any(f => f.EndsWith(end, StringComparison.Ordinal))
+                    && Fits(folded, words, i, phrase) is { } span)
                     yield return (span, length, kind);
             }
         }
@@ -55,7 +57,8 @@ internal sealed partial class IdentityWords<T>
         {
             var gapAt = words[at + k - 1].Index + words[at + k - 1].Length;
             var isLast = k == phrase.Length - 1;
-            if (folded[gapAt..words[at + k].Index].Any(c => c is not (' ' or '-' or '\'')) || !(isLast ? Forms(words[at + k].Value) : [words[at + k].Value]).Contains(phrase[k]))
+            if (folded[gapAt..words[at + k].Index].Any(c => c is not (' ' or '-' or '\''))
+                || !(isLast ? Forms(words[at + k].Value) : [words[at + k].Value]).Contains(phrase[k]))
                 return null;
         }
         var last = words[at + phrase.Length - 1];

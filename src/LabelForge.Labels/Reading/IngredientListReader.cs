@@ -20,7 +20,8 @@ public sealed record IngredientRead(string Name, Ingredient? Known, bool MayCont
 /// <param name="Items">Its names in order.</param>
 public sealed record IngredientListRead(TextSpan Span, string? Heading, ImmutableArray<IngredientRead> Items);
 
-/// <summary>Finds the ingredient lists of a label: with a heading or without, over lines and columns, parted by commas, bullets, strokes, dashes, dots or lines.</summary>
+/// <summary>Finds the ingredient lists of a label: with a heading or without, over lines and
+/// columns, parted by commas, bullets, strokes, dashes, dots or lines.</summary>
 public static partial class IngredientListReader
 {
     private const int FewestWithoutHeading = 3;
@@ -48,7 +49,8 @@ public static partial class IngredientListReader
         var found = new List<(IngredientListRead List, int Rank)>();
         foreach (Match heading in Headings.Value.Matches(folded).Take(MostHeadings))
         {
-            if (found.Any(f => f.List.Span.End > heading.Index) || (heading.Groups["bare"].Success && !char.IsUpper(text[heading.Index + heading.Length])))
+            if (found.Any(f => f.List.Span.End > heading.Index)
+                || (heading.Groups["bare"].Success && !char.IsUpper(text[heading.Index + heading.Length])))
                 continue;
             var start = heading.Index + heading.Length;
             var end = extent.End(start, isHeaded: true);
@@ -57,10 +59,13 @@ public static partial class IngredientListReader
             // Below a heading that stands alone words of another part are no list.
             var isOther = items.Length < FewestWithoutHeading && items.All(i => i.Known is null) && heading.Value.Contains('\n');
             if (items.Length > 0 && !isOther)
-                found.Add((new(new TextSpan(heading.Index, end - heading.Index), text.Substring(word.Index, word.Length), items), Rank(word.Value)));
+                found.Add((new(new TextSpan(heading.Index, end - heading.Index), text.Substring(word.Index, word.Length), items),
+                    Rank(word.Value)));
         }
-        // "Contains:" may head a note on allergens, "Inhalt:" the net quantity: what holds names that are known goes first, then a heading that says ingredients.
-        return [.. found.Where(f => f.Rank < 2 || f.List.Items.Any(i => i.Known is not null)).OrderBy(f => f.List.Items.Count(i => i.Known is not null) == 0).ThenBy(f => f.Rank).Select(f => f.List)];
+        // "Contains:" may head a note on allergens, "Inhalt:" the net quantity: what holds names
+        // that are known goes first, then a heading that says ingredients.
+        return [.. found.Where(f => f.Rank < 2 || f.List.Items.Any(i => i.Known is not null))
+            .OrderBy(f => f.List.Items.Count(i => i.Known is not null) == 0).ThenBy(f => f.Rank).Select(f => f.List)];
     }
 
     private static int Rank(string heading) => heading switch
@@ -71,10 +76,12 @@ public static partial class IngredientListReader
     };
 
     // Words that head a list among other things: they do not say ingredients in any language.
-    private static readonly ImmutableArray<string> Loose = ["contains", "made with", "made from", "what's in it", "what's inside", "what's in this"];
+    private static readonly ImmutableArray<string> Loose = ["contains", "made with", "made from", "what's in it", "what's inside",
+        "what's in this"];
 
     // Words for a list or for the content of the package, by the language.
-    private static readonly ImmutableArray<string> Other = ["indhold", "innehall", "sisalto", "inhalt inci", "zusammensetzung", "composition", "sastav", "sestava", "koostumus", "koostis"];
+    private static readonly ImmutableArray<string> Other = ["indhold", "innehall", "sisalto", "inhalt inci", "zusammensetzung",
+        "composition", "sastav", "sestava", "koostumus", "koostis"];
 
     /// <summary>Whether a heading says ingredients, in whatever language.</summary>
     public static bool SaysIngredients(string heading) => !Loose.Contains(FoldedText.Of(heading));
@@ -87,13 +94,19 @@ public static partial class IngredientListReader
         for (var start = 0; start < text.Length; start = Lines.Next(text, start))
         {
             var line = Lines.At(text, start);
-            if (!Separator().IsMatch(line) || ListNames.Split(AfterLabel(line)).Take(3).Count(n => ListNames.Known(n, dictionary) is not null) < 1)
+            if (!Separator().IsMatch(line)
+                || ListNames.Split(AfterLabel(line)).Take(3).Count(n => ListNames.Known(n, dictionary) is not null) < 1)
                 continue;
             var end = extent.End(start, isHeaded: false);
             var items = ListNames.Read(AfterLabel(text[start..end]), dictionary);
             var known = items.Count(i => i.Known is not null);
-            if (known >= FewestWithoutHeading && known * 10 >= items.Length * 6 && known > (best?.Items.Count(i => i.Known is not null) ?? 0))
-                best = new(new TextSpan(start, end - start), OwnHeading().Match(text[start..end]) is { Success: true } own && SaysSo().IsMatch(FoldedText.Of(own.Value)) ? own.Value.Trim(' ', ':') : null, items);
+            if (known >= FewestWithoutHeading
+                && known * 10 >= items.Length * 6
+                && known > (best?.Items.Count(i => i.Known is not null) ?? 0))
+                best = new(new TextSpan(start, end - start),
+                    OwnHeading().Match(text[start..end]) is { Success: true } own && SaysSo().IsMatch(FoldedText.Of(own.Value))
+                        ? own.Value.Trim(' ', ':')
+                        : null, items);
         }
         return best;
     }

@@ -34,10 +34,12 @@ public static partial class KitchenNames
     /// <summary>The name without "saponified oils of".</summary>
     public static string AfterOils(string name) => OilsOf().Replace(name, "");
 
-    [GeneratedRegex(@"^(?:saponified\s+)?(?:organic\s+)?(?:oils?|fats?)\s+of\s+|^saponified\s+(?:oils?\s*(?:\(|:)\s*)?(?:organic\s+)?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:saponified\s+)?(?:organic\s+)?(?:oils?|fats?)\s+of\s+|^saponified\s+(?:oils?\s*(?:\(|:)\s*)?(?:organic\s+)?",
+        RegexOptions.IgnoreCase)]
     private static partial Regex OilsOf();
 
-    [GeneratedRegex(@"\b(?:fragrance|perfume|scent)(?:\s+(?:oils?|blend))+$|^(?:[\p{L}’'& -]{2,30}\s)?(?:fragrance|parfum)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:fragrance|perfume|scent)(?:\s+(?:oils?|blend))+$|^(?:[\p{L}’'& -]{2,30}\s)?(?:fragrance|parfum)$",
+        RegexOptions.IgnoreCase)]
     private static partial Regex ScentOil();
 
     [GeneratedRegex(@"^(?:(?:certified|100\s?%|organic|raw|local|unrefined|refined|extra|virgin|pure|natural|fresh|filtered|purified|cold[- ]pressed|expeller[- ]pressed|fractionated|hydrogenated|wild[- ]?(?:crafted|harvested)|fair[- ]trade|sustainable|sustainably sourced|rspo|non[- ]gmo|food[- ]grade|cosmetic[- ]grade|usp|steam[- ]distilled|finely|ground|powdered|dried|whole|fine|coarse|our|real|vegan|grass[- ]fed|kosher|colloidal|infused)[\s-]+)+", RegexOptions.IgnoreCase)]

@@ -22,7 +22,8 @@ internal sealed partial class KnownWords
     private static readonly ConditionalWeakTable<IngredientDictionary, FrozenSet<string>> OfIngredients = [];
 
     // Languages that write compounds as one word: their words are known by their halves.
-    private static readonly FrozenSet<string> Joining = new[] { "de", "nl", "sv", "da", "fi", "et", "hu" }.ToFrozenSet(StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Joining = new[] { "de", "nl", "sv", "da", "fi", "et", "hu" }
+        .ToFrozenSet(StringComparer.Ordinal);
 
     private readonly string[] languages;
     private readonly HashSet<string> names;
@@ -36,7 +37,8 @@ internal sealed partial class KnownWords
     {
         this.languages = [.. languages.Append(English).Distinct()];
         this.names = [.. names.SelectMany(LanguageOf.Words)];
-        ingredients = OfIngredients.GetValue(dictionary, d => d.Entries.SelectMany(e => e.Names).SelectMany(LanguageOf.Words).ToFrozenSet(StringComparer.Ordinal));
+        ingredients = OfIngredients.GetValue(dictionary,
+            d => d.Entries.SelectMany(e => e.Names).SelectMany(LanguageOf.Words).ToFrozenSet(StringComparer.Ordinal));
     }
 
     /// <summary>The words of a text that are not known, as they are written.</summary>
@@ -55,7 +57,8 @@ internal sealed partial class KnownWords
     }
 
     private bool Has(string word) =>
-        names.Contains(word) || LanguageOf.IsCommon(word) || LanguageOf.IsOfTrade(word) || ingredients.Contains(word) || languages.Any(l => IsOf(word, l));
+        names.Contains(word) || LanguageOf.IsCommon(word) || LanguageOf.IsOfTrade(word) || ingredients.Contains(word)
+            || languages.Any(l => IsOf(word, l));
 
     private static bool IsOf(string word, string language)
     {
@@ -67,7 +70,8 @@ internal sealed partial class KnownWords
         if (SharesStem(known, word))
             return true;
         return Joining.Contains(language) && Halves(word).Any(h =>
-            (Has(known, h.First) || (h.First[^1] == 's' && Has(known, h.First[..^1]))) && (Has(known, h.Second) || SharesStem(known, h.Second)));
+            (Has(known, h.First) || (h.First[^1] == 's' && Has(known, h.First[..^1])))
+                && (Has(known, h.Second) || SharesStem(known, h.Second)));
     }
 
     private static IEnumerable<(string First, string Second)> Halves(string word)
@@ -81,7 +85,8 @@ internal sealed partial class KnownWords
         string[] words =
         [
             .. LawData.Vocabulary(language),
-            .. YamlRecord.Embedded("markets/Words/everyday-words.yaml").Where(r => r.Text("language", English) == language).SelectMany(r => r.Texts("words", "[rinse]")).SelectMany(LanguageOf.Words),
+            .. YamlRecord.Embedded("markets/Words/everyday-words.yaml").Where(r => r.Text("language", English) == language)
+                .SelectMany(r => r.Texts("words", "[rinse]")).SelectMany(LanguageOf.Words),
             .. Phrases.Languages.Contains(language) ? Phrases.Names.SelectMany(n => LanguageOf.Words(Phrases.Find(n, language)!)) : [],
         ];
         Array.Sort(words, StringComparer.Ordinal);
@@ -101,12 +106,14 @@ internal sealed partial class KnownWords
     // "Upcycled", "destress": what may be put before and behind any word.
     private static IEnumerable<string> Stems(string word)
     {
-        foreach (var ending in (string[])["s", "es", "ed", "d", "ing", "y", "er", "ly", "less", "like", "free", "line", "box", "book", "room", "house", "proof", "worthy"])
+        foreach (var ending in (string[])["s", "es", "ed", "d", "ing", "y", "er", "ly", "less", "like", "free", "line", "box", "book",
+            "room", "house", "proof", "worthy"])
         {
             if (word.Length - ending.Length >= ShortestPart && word.EndsWith(ending, StringComparison.Ordinal))
                 yield return word[..^ending.Length];
         }
-        foreach (var beginning in (string[])["un", "re", "non", "pre", "up", "over", "off", "out", "under", "back", "rain", "sea", "hand", "home", "super", "multi"])
+        foreach (var beginning in (string[])["un", "re", "non", "pre", "up", "over", "off", "out", "under", "back", "rain", "sea", "hand",
+            "home", "super", "multi"])
         {
             if (word.Length - beginning.Length >= ShortestPart && word.StartsWith(beginning, StringComparison.Ordinal))
                 yield return word[beginning.Length..];
@@ -115,7 +122,8 @@ internal sealed partial class KnownWords
 
     // "@mossandmallow", "mossandmallow.example/refills", "#slow": addresses of a kind, not words.
     private static bool IsHandle(string text, int start, int end) =>
-        (start > 0 && text[start - 1] is '@' or '#' or '/' or '_') || (end < text.Length - 1 && text[end] is '.' or '@' or '_' && char.IsLetterOrDigit(text[end + 1]))
+        (start > 0 && text[start - 1] is '@' or '#' or '/' or '_')
+        || (end < text.Length - 1 && text[end] is '.' or '@' or '_' && char.IsLetterOrDigit(text[end + 1]))
         || (start > 1 && text[start - 1] == '.' && char.IsLetterOrDigit(text[start - 2])) || (start > 0 && char.IsDigit(text[start - 1]))
         || Shop().IsMatch(text[..start]);
 

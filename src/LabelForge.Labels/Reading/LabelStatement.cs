@@ -21,8 +21,8 @@ namespace LabelForge.Checks.Reading;
 /// <param name="Origin">The country that "Made in" names, or null.</param>
 /// <param name="Rest">The text with ingredients, quantity, address, contacts and lot blanked: the words that may claim something.</param>
 public sealed partial record LabelStatement(
-    LabelText Text, IdentityRead? Identity, ImmutableArray<NetQuantityRead> NetQuantities, IngredientListRead? Ingredients, BusinessRead Business,
-    ContactRead Contact, LotRead? Lot, string? Origin, string Rest)
+    LabelText Text, IdentityRead? Identity, ImmutableArray<NetQuantityRead> NetQuantities, IngredientListRead? Ingredients,
+    BusinessRead Business, ContactRead Contact, LotRead? Lot, string? Origin, string Rest)
 {
     /// <summary>The likeliest net quantity statement, or null.</summary>
     public NetQuantityRead? NetQuantity => NetQuantities.FirstOrDefault();
@@ -36,7 +36,8 @@ public sealed partial record LabelStatement(
     /// <summary>A line that may be an address, where none was understood; null where none is.</summary>
     public string? MayBeAddress { get; init; }
 
-    /// <summary>The words at the head of a label that was read, which may be the business's name or the product's; null where none stand there.</summary>
+    /// <summary>The words at the head of a label that was read, which may be the business's name
+    /// or the product's; null where none stand there.</summary>
     public string? Brand { get; init; }
 
     /// <summary>The dictionary by which its names are known.</summary>
@@ -64,7 +65,8 @@ public sealed partial record LabelStatement(
     /// <param name="kind">The product's kind.</param>
     /// <param name="workshop">The workshop whose label it is.</param>
     /// <param name="printed">The parts that are printed; null where it is not laid out.</param>
-    public static LabelStatement Printed(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop, ImmutableHashSet<LabelPart>? printed) =>
+    public static LabelStatement Printed(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop,
+        ImmutableHashSet<LabelPart>? printed) =>
         PrintedLabel.Of(content, declaration, recipe, kind, workshop, printed);
 
     /// <summary>The labels of other products that the same text holds, each read by itself.</summary>
@@ -76,14 +78,16 @@ public sealed partial record LabelStatement(
     /// <summary>Words that belong to no part.</summary>
     public ImmutableArray<StrayWords> Strays { get; init; } = [];
 
-    /// <summary>Reads a label. Where the text holds the labels of several products, the first, and the others in <see cref="Others"/>.</summary>
+    /// <summary>Reads a label. Where the text holds the labels of several products, the first,
+    /// and the others in <see cref="Others"/>.</summary>
     public static LabelStatement Read(LabelText text, IngredientDictionary dictionary)
     {
         var lists = IngredientListReader.ReadAll(text.Text, dictionary);
         var several = SeveralLabels.Others(lists);
         if (several.IsEmpty)
             return ReadOne(text, lists, dictionary);
-        var parts = SeveralLabels.Parts(text.Text, lists, several).Select(p => text.Only(p)).Select(t => ReadOne(t, IngredientListReader.ReadAll(t.Text, dictionary), dictionary)).ToImmutableArray();
+        var parts = SeveralLabels.Parts(text.Text, lists, several).Select(p => text.Only(p))
+            .Select(t => ReadOne(t, IngredientListReader.ReadAll(t.Text, dictionary), dictionary)).ToImmutableArray();
         // Each with a quantity of its own is a label of its own; else it is one label of several things.
         return parts.All(p => p.NetQuantity is not null)
             ? parts[0] with { Text = parts[0].Text with { Unseen = text.Unseen }, Others = parts[1..] }
@@ -94,7 +98,8 @@ public sealed partial record LabelStatement(
     {
         var ingredients = lists.FirstOrDefault();
         // The same list again, in another language or on another label, is read once.
-        var taken = lists.Where(l => l == ingredients || (l.Heading is { } h && IngredientListReader.SaysIngredients(h))).Select(l => l.Span).ToList();
+        var taken = lists.Where(l => l == ingredients || (l.Heading is { } h && IngredientListReader.SaysIngredients(h)))
+            .Select(l => l.Span).ToList();
         var lot = LotReader.Read(text.Without(taken));
         if (lot is not null)
             taken.Add(lot.Span);
@@ -106,28 +111,40 @@ public sealed partial record LabelStatement(
         var business = BusinessReader.Read(CapitalLetters.Given(text.Without(taken)));
         taken.AddRange(business.Spans);
         var rest = text.Without(taken);
-        var traders = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().Where(n => LegalForms.Without(n) != n).Select(LegalForms.Without).ToArray();
+        var traders = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().Where(n => LegalForms.Without(n) != n)
+            .Select(LegalForms.Without).ToArray();
         var identity = IdentityReader.Read(traders.Aggregate(rest, Blank), business.Name);
         // "Shea Butter Soap" over the address is what it is where nothing else says so.
-        if (identity is null && business is { Name: { } taking, LeadIn: null } && !BusinessReader.IsCorporate(taking) && StandsApart(text.Text, taking) && IdentityReader.Read(taking, null) is not null)
+        if (identity is null
+            && business is { Name: { } taking, LeadIn: null }
+            && !BusinessReader.IsCorporate(taking)
+            && StandsApart(text.Text, taking) && IdentityReader.Read(taking, null) is not null)
             (identity, business) = (IdentityReader.Read(text.Without(taken.Except(business.Spans)), null), business with { Name = null });
         if (business.Name is null && contact.NameIn(text.Text, identity?.Span) is { } own)
             business = business with { Name = own };
-        if (business.Name is null && addresses.All(a => a.Name is null) && ingredients is not null && BusinessReader.NameAfter(text.Without(taken), ingredients.Span.End, identity?.Span) is { } last)
+        if (business.Name is null
+            && addresses.All(a => a.Name is null)
+            && ingredients is not null
+            && BusinessReader.NameAfter(text.Without(taken), ingredients.Span.End, identity?.Span) is { } last)
             business = business with { Name = last };
-        if (business.Name is null && addresses.Length > 0 && addresses.All(a => a.Name is null) && BusinessReader.NameByTrade(text.Without(taken)) is { } trade)
+        if (business.Name is null
+            && addresses.Length > 0
+            && addresses.All(a => a.Name is null)
+            && BusinessReader.NameByTrade(text.Without(taken)) is { } trade)
             business = business with { Name = trade };
         if (business.Name is null && addresses.All(a => a.Name is null) && LegalForms.NameIn(text.Without(taken)) is { } legal)
             business = business with { Name = legal };
         var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().ToArray();
-        return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text), names.Where(n => n.Length > 2).Aggregate(rest, Blank))
+        return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text),
+            names.Where(n => n.Length > 2).Aggregate(rest, Blank))
         {
             Dictionary = dictionary,
             Addresses = addresses,
             MayBeLot = lot is null ? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)])) : null,
             MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,
             Brand = BusinessReader.NameAtHead(text.Without(taken), identity?.Span),
-            Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span, [.. business.Spans, .. contact.Spans, .. addresses.Select(a => a.Span)], names, dictionary, ingredients?.Items ?? []),
+            Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span,
+                [.. business.Spans, .. contact.Spans, .. addresses.Select(a => a.Span)], names, dictionary, ingredients?.Items ?? []),
         };
     }
 
@@ -148,9 +165,11 @@ public sealed partial record LabelStatement(
 
     // On the line of its address a name is a business's: "Lantern Bay Perfumes, 3 Wharf Sq."
     private static bool StandsApart(string text, string name) =>
-        text.LastIndexOf(name, StringComparison.OrdinalIgnoreCase) is var at && (at < 0 || text[(at + name.Length)..].TrimStart(' ', '.', '*', '"') is "" or ['\n', ..]);
+        text.LastIndexOf(name, StringComparison.OrdinalIgnoreCase) is var at
+            && (at < 0 || text[(at + name.Length)..].TrimStart(' ', '.', '*', '"') is "" or ['\n', ..]);
 
-    private static string Blank(string text, string name) => text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
+    private static string Blank(string text, string name) =>
+        text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"(?:made|manufactured|produced)\s+in\s+(?:the\s+)?(?<country>\p{Lu}[\p{L}.]+(?:\s\p{Lu}[\p{L}.]+)?)|product\s+of\s+(?:the\s+)?(?<country>\p{Lu}[\p{L}.]+(?:\s\p{Lu}[\p{L}.]+)?)", RegexOptions.IgnoreCase)]
     private static partial Regex MadeIn();

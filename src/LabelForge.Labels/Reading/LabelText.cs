@@ -73,10 +73,13 @@ public sealed record LabelText
     {
         if (text.Length > MostCharacters)
             throw new InputException(where, 0, "reading.too-long", ("count", $"{text.Length:N0}"));
-        if (text.Any(c => c == '\0' || (char.IsControl(c) && c is not ('\n' or '\r' or '\t' or '\f' or '\v' or '\u0085')) || c == '\uFFFD'))
+        if (text.Any(c => c == '\0'
+            || (char.IsControl(c) && c is not ('\n' or '\r' or '\t' or '\f' or '\v' or '\u0085'))
+            || c == '\uFFFD'))
             throw new InputException(where, 0, "reading.not-plain-text");
         var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
-            .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "").Replace("\u00AD", "").Replace("\u200B", "");
+            .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "")
+            .Replace("\u00AD", "").Replace("\u200B", "");
         alike = ComposedText.Of(Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters)));
         alike = TextColumns.Unfold(alike);
         return alike.Any(char.IsLetterOrDigit)

@@ -50,7 +50,8 @@ public enum LabelWord
 public static class LabelWords
 {
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(5);
-    private static readonly Lazy<ImmutableArray<YamlRecord>> Records = new(() => [.. YamlRecord.Embedded("markets/Words/label-words.yaml")]);
+    private static readonly Lazy<ImmutableArray<YamlRecord>> Records =
+        new(() => [.. YamlRecord.Embedded("markets/Words/label-words.yaml")]);
     private static readonly ConcurrentDictionary<LabelWord, Regex> Patterns = new();
 
     /// <summary>The words of a kind in every language, as they stand in the data.</summary>
@@ -64,14 +65,17 @@ public static class LabelWords
         Records.Value.Where(r => r.Text("language", "en") == language).SelectMany(r => r.Texts(Key(word), "[ingredients]"));
 
     /// <summary>Finds words of a kind anywhere in folded text (<see cref="FoldedText"/>).</summary>
-    public static Regex Pattern(LabelWord word) => Patterns.GetOrAdd(word, w => new Regex($@"(?<![\p{{L}}\d])(?:{Alternatives(w)})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
+    public static Regex Pattern(LabelWord word) =>
+        Patterns.GetOrAdd(word,
+            w => new Regex($@"(?<![\p{{L}}\d])(?:{Alternatives(w)})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
 
     /// <summary>Whether words begin a part of a label in any language, as directions, warnings or a date do.</summary>
     public static bool BeginsPart(string words) => Begins.Value.IsMatch(BeginningOf(words));
 
     /// <summary>Whether words begin one of these parts in any language.</summary>
     public static bool BeginsAny(string words, IEnumerable<LabelWord> parts) =>
-        BeginningOf(words) is var beginning && parts.Any(p => Pattern(p).Match(beginning) is { Success: true } at && !beginning[..at.Index].Any(char.IsLetterOrDigit));
+        BeginningOf(words) is var beginning
+            && parts.Any(p => Pattern(p).Match(beginning) is { Success: true } at && !beginning[..at.Index].Any(char.IsLetterOrDigit));
 
     // What begins a part stands in its first words; signs without end before them begin nothing.
     private static string BeginningOf(string words) => FoldedText.Of(words.Length > LongestBeginning ? words[..LongestBeginning] : words);
@@ -86,7 +90,8 @@ public static class LabelWords
 
     /// <summary>Phrases as the alternatives of a pattern over folded text, the longest first.</summary>
     public static string Alternatives(IEnumerable<string> phrases) =>
-        string.Join('|', phrases.Select(FoldedText.Of).Distinct().OrderByDescending(p => p.Length).ThenBy(p => p, StringComparer.Ordinal).Select(Body));
+        string.Join('|',
+            phrases.Select(FoldedText.Of).Distinct().OrderByDescending(p => p.Length).ThenBy(p => p, StringComparer.Ordinal).Select(Body));
 
     private static string Key(LabelWord word) => word switch
     {

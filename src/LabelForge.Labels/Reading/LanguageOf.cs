@@ -18,13 +18,15 @@ public static class LanguageOf
 
     // What everyday words of the trade are known by: the names of products, and what claims are made of.
     private static readonly Lazy<string[]> Phrases = new(() =>
-        [.. Files.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml")).SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]")))]);
+        [.. Files.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml"))
+            .SelectMany(r => new[] { "words", "nouns", "phrases" }.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]")))]);
 
     private static readonly Lazy<HashSet<string>> Trade = new(() => [.. Phrases.Value.SelectMany(Words)]);
 
     // Words that may go on: "eczem*".
     private static readonly Lazy<HashSet<string>> Stems = new(() =>
-        [.. Phrases.Value.SelectMany(p => p.Split(' ', '-')).Where(w => w.EndsWith('*') && w.Length > ShortestStem).Select(w => FoldedText.Of(w.TrimEnd('*')))]);
+        [.. Phrases.Value.SelectMany(p => p.Split(' ', '-')).Where(w => w.EndsWith('*') && w.Length > ShortestStem)
+            .Select(w => FoldedText.Of(w.TrimEnd('*')))]);
 
     private const int ShortestStem = 4;
 
@@ -49,23 +51,30 @@ public static class LanguageOf
     public static (string Language, double Share)? Find(string text)
     {
         var words = Words(text).ToArray();
-        var best = Held.Value.Select(l => (l.Language, Count: words.Count(w => l.Words.Contains(w)))).OrderByDescending(l => l.Count).FirstOrDefault();
+        var best = Held.Value.Select(l => (l.Language, Count: words.Count(w => l.Words.Contains(w)))).OrderByDescending(l => l.Count)
+            .FirstOrDefault();
         // One word of five may be anything.
-        return words.Length == 0 || best.Count < (words.Length < FewWords ? 1 : 2) ? null : (best.Language, (double)best.Count / words.Length);
+        return words.Length == 0 || best.Count < (words.Length < FewWords ? 1 : 2)
+            ? null
+            : (best.Language, (double)best.Count / words.Length);
     }
 
     /// <summary>Whether a folded word names a product in any language, or is one that claims are made of.</summary>
-    public static bool IsOfTrade(string word) => Trade.Value.Contains(word) || Enumerable.Range(ShortestStem, Math.Max(0, word.Length - ShortestStem + 1)).Any(n => Stems.Value.Contains(word[..n]));
+    public static bool IsOfTrade(string word) =>
+        Trade.Value.Contains(word)
+            || Enumerable.Range(ShortestStem, Math.Max(0, word.Length - ShortestStem + 1)).Any(n => Stems.Value.Contains(word[..n]));
 
     /// <summary>Whether a folded word stands in any text of some language.</summary>
     public static bool IsCommon(string word) => Held.Value.Any(l => l.Words.Contains(word));
 
     private static ImmutableArray<(string Language, HashSet<string> Words)> Load()
     {
-        var parts = LabelWords.Languages.ToDictionary(l => l, l => Enum.GetValues<LabelWord>().SelectMany(w => LabelWords.Of(w, l)).SelectMany(Words).ToHashSet());
+        var parts = LabelWords.Languages
+            .ToDictionary(l => l, l => Enum.GetValues<LabelWord>().SelectMany(w => LabelWords.Of(w, l)).SelectMany(Words).ToHashSet());
         return
         [
-            .. YamlRecord.Embedded("markets/Words/common-words.yaml").Select(r => (Language: r.Text("language", "en"), Words: r.Texts("words", "[the, and]").SelectMany(Words).ToHashSet()))
+            .. YamlRecord.Embedded("markets/Words/common-words.yaml")
+                .Select(r => (Language: r.Text("language", "en"), Words: r.Texts("words", "[the, and]").SelectMany(Words).ToHashSet()))
                 .Select(l => (l.Language, (HashSet<string>)[.. l.Words, .. parts.GetValueOrDefault(l.Language) ?? []])),
         ];
     }

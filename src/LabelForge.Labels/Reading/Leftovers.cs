@@ -10,17 +10,21 @@ public static partial class Leftovers
 {
     /// <summary>A code that no word announces and that may be the lot; null where none is left.</summary>
     /// <param name="text">The label's text, all that was read blanked.</param>
-    public static string? Lot(string text) => Code().Matches(text).Select(m => m.Value.TrimEnd('.', '/', '-')).FirstOrDefault(c => c.Count(char.IsDigit) > 1 && !NoLot().IsMatch(c));
+    public static string? Lot(string text) =>
+        Code().Matches(text).Select(m => m.Value.TrimEnd('.', '/', '-'))
+            .FirstOrDefault(c => c.Count(char.IsDigit) > 1 && !NoLot().IsMatch(c));
 
     /// <summary>A day or month that no word announces and that may be that of durability; null where none is.</summary>
     /// <param name="text">The label's text.</param>
     public static string? Durability(string text) =>
-        Day().Matches(text).Where(m => !Made().IsMatch(FoldedText.Of(text[Math.Max(0, m.Index - MostBefore)..m.Index]))).Select(m => m.Value).FirstOrDefault();
+        Day().Matches(text).Where(m => !Made().IsMatch(FoldedText.Of(text[Math.Max(0, m.Index - MostBefore)..m.Index])))
+            .Select(m => m.Value).FirstOrDefault();
 
     /// <summary>A line with a postal code and a street or a house's number, which may be an address; null where none is.</summary>
     /// <param name="text">The label's text, ingredients, quantities and lot blanked.</param>
     public static string? Address(string text) =>
-        text.Split('\n').Select(l => l.Trim(' ', ',', '.')).FirstOrDefault(l => PostalCode().IsMatch(l) && (Number().Count(l) > 1 || l.Count(c => c == ',') > 0));
+        text.Split('\n').Select(l => l.Trim(' ', ',', '.'))
+            .FirstOrDefault(l => PostalCode().IsMatch(l) && (Number().Count(l) > 1 || l.Count(c => c == ',') > 0));
 
     private const int MostBefore = 24;
 

@@ -2,13 +2,15 @@ using System.Text.RegularExpressions;
 
 namespace LabelForge.Checks.Reading;
 
-/// <summary>Legal forms of businesses in the markets, by which a name is told to be a business's: <c>Muster GmbH</c>, <c>SIA "Āpsis"</c>.</summary>
+/// <summary>Legal forms of businesses in the markets, by which a name is told to be a business's:
+/// <c>Muster GmbH</c>, <c>SIA "Āpsis"</c>.</summary>
 /// <remarks>The usual short forms of each country's company law, written down by us: common practice.</remarks>
 internal static partial class LegalForms
 {
     /// <summary>The first name with a legal form in a label's text; null where none is.</summary>
     public static string? NameIn(string text) =>
-        Part().Split(text).Select(p => p.Trim(' ', ',', '.', ':', '©')).FirstOrDefault(p => p.Length is > 3 and <= 60 && p.Any(char.IsUpper) && (After().IsMatch(p) || Before().IsMatch(p)));
+        Part().Split(text).Select(p => p.Trim(' ', ',', '.', ':', '©'))
+            .FirstOrDefault(p => p.Length is > 3 and <= 60 && p.Any(char.IsUpper) && (After().IsMatch(p) || Before().IsMatch(p)));
 
     /// <summary>A name without its legal form; the name where it has none.</summary>
     public static string Without(string name) =>

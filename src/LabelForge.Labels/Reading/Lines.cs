@@ -8,5 +8,6 @@ internal static class Lines
         start >= text.Length ? "" : text.IndexOf('\n', start) is var end && end < 0 ? text[start..] : text[start..end];
 
     /// <summary>Where the line after the one at a place begins; the text's length where there is none.</summary>
-    public static int Next(string text, int start) => text.IndexOf('\n', Math.Min(start, text.Length)) is var end && end < 0 ? text.Length : end + 1;
+    public static int Next(string text, int start) =>
+        text.IndexOf('\n', Math.Min(start, text.Length)) is var end && end < 0 ? text.Length : end + 1;
 }

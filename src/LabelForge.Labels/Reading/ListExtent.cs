@@ -27,7 +27,11 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     // "Lip balm: Ingredients: ..." begins the list of another product.
-    private static readonly Lazy<Regex> HeadsAnother = new(() => new Regex($@"(?<![\p{{L}}])(?:ingredients|inci|{LabelWords.Alternatives(LabelWords.Of(LabelWord.Ingredients).Where(w => w.Length > 7 && !w.StartsWith("made", StringComparison.Ordinal) && w != "contains"))})\s*:", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+    private static readonly Lazy<Regex> HeadsAnother =
+        new(
+            () =>
+                new Regex(
+                    $@"(?<![\p{{L}}])(?:ingredients|inci|{LabelWords.Alternatives(LabelWords.Of(LabelWord.Ingredients).Where(w => w.Length > 7 && !w.StartsWith("made", StringComparison.Ordinal) && w != "contains"))})\s*:", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>Where the list that begins at a place ends: the first character after it.</summary>
     public int End(int start, bool isHeaded)
@@ -64,7 +68,9 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     private bool EndsSentence(int start, int dot)
     {
         var before = text[Math.Max(0, dot - 3)..dot];
-        if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase) || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase) || before.EndsWith(".I", StringComparison.Ordinal)
+        if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase)
+            || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase)
+            || before.EndsWith(".I", StringComparison.Ordinal)
             || before is [.., ' ' or ',', 'C' or 'c'] || before.EndsWith("Ext", StringComparison.OrdinalIgnoreCase))
             return false;
         var rest = text[(dot + 1)..Math.Min(text.Length, dot + 160)];
@@ -83,20 +89,26 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         if (body.Contains(',') || body.Contains(';') || rest.StartsWith("\n\n", StringComparison.Ordinal))
             return false;
         var next = DotOrEnd().Split(rest.Trim()).Select(n => n.Replace('\n', ' ').Trim()).Where(n => n.Length > 0).Take(2).ToArray();
-        return next.Length > 0 && (IsKnown(next[0]) || (next.Length > 1 && body.Contains(". ", StringComparison.Ordinal) && IsShort(next[0]) && IsKnown(next[1])));
+        return next.Length > 0
+            && (IsKnown(next[0])
+                || (next.Length > 1 && body.Contains(". ", StringComparison.Ordinal) && IsShort(next[0]) && IsKnown(next[1])));
     }
 
     private bool Stops(string body, int next, bool isHeaded)
     {
         var tail = body.TrimEnd();
-        var goesOn = tail[^1] is ',' or ';' or '/' or '-' or '–' or '—' or '+' or '&' or '•' or '·' or '|' or ':' || EndsWithAnd().IsMatch(tail);
+        var goesOn = tail[^1] is ',' or ';' or '/' or '-' or '–' or '—' or '+' or '&' or '•' or '·' or '|' or ':'
+            || EndsWithAnd().IsMatch(tail);
         var line = Lines.At(text, next);
         if (line.Trim().Length == 0)
         {
             // Over one empty line, as between columns, a list goes on only from a comma, within a name or with more names.
             var at = Lines.Next(text, next);
             var after = Lines.At(text, at);
-            return after.Trim().Length == 0 || tail[^1] is ':' || BeginsOtherPart(at) || !(goesOn || IsBroken(tail, after) || IsListOfNames(after));
+            return after.Trim().Length == 0
+                || tail[^1] is ':'
+                || BeginsOtherPart(at)
+                || !(goesOn || IsBroken(tail, after) || IsListOfNames(after));
         }
         if (BeginsOtherPart(next) || HeadsAnother.Value.IsMatch(folded[next..Math.Min(folded.Length, next + line.Length)]))
             return true;
@@ -104,7 +116,10 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return false;
         var first = ListNames.Split(line).FirstOrDefault() ?? "";
         // A small letter goes on from the line before; without a heading only where names that are known follow.
-        if ((char.IsLower(line.TrimStart()[0]) && !(HoldsContact().IsMatch(line) && !IsKnown(first)) && (isHeaded || ListNames.Split(line).Any(n => ListNames.Known(n, dictionary) is not null))) || line.TrimStart()[0] is '(' or '[' or ',' or ';' or '/' or '+' or '•' or '·' || IsBroken(tail, line))
+        if ((char.IsLower(line.TrimStart()[0])
+            && !(HoldsContact().IsMatch(line) && !IsKnown(first))
+            && (isHeaded || ListNames.Split(line).Any(n => ListNames.Known(n, dictionary) is not null)))
+            || line.TrimStart()[0] is '(' or '[' or ',' or ';' or '/' or '+' or '•' or '·' || IsBroken(tail, line))
             return false;
         // On a narrow label a long name takes three lines.
         var after2 = Lines.At(text, Lines.Next(text, next));
@@ -134,10 +149,14 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     }
 
     private bool BeginsOtherPart(int at) =>
-        EnglishTerminator().IsMatch(Lines.At(text, at).TrimStart()) || (BeginsOther.Value.Match(folded, at) is { Success: true } begins && !IsName(at, begins));
+        EnglishTerminator().IsMatch(Lines.At(text, at).TrimStart())
+            || (BeginsOther.Value.Match(folded, at) is { Success: true } begins && !IsName(at, begins));
 
     // "Parfum" and "Sal" begin no other part: the whole of what stands before the next separator is a known name.
-    private bool IsName(int at, Match begins) => ListNames.Split(Lines.At(text, at)).FirstOrDefault() is { } first && first.Trim().Length > begins.Value.Trim().Length && IsFormal(first);
+    private bool IsName(int at, Match begins) =>
+        ListNames.Split(Lines.At(text, at)).FirstOrDefault() is { } first
+            && first.Trim().Length > begins.Value.Trim().Length
+            && IsFormal(first);
 
     // A name that two lines make together. One that is whole already may be known with other words after it too: the two must
     // differ, and a pair parted by a stroke, as CI 77491/CI 77492, is whole where it is known.
@@ -148,7 +167,8 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         if (alone is not null && last.Contains('/'))
             return false;
         var next = ListNames.Split(after).FirstOrDefault() ?? "";
-        return ListNames.Ways(last.TrimEnd(), next.TrimStart()).Select(w => dictionary.Find(ListNames.Bare(w))).FirstOrDefault(w => w is not null) is { } whole && whole.Key != alone?.Key;
+        return ListNames.Ways(last.TrimEnd(), next.TrimStart()).Select(w => dictionary.Find(ListNames.Bare(w)))
+            .FirstOrDefault(w => w is not null) is { } whole && whole.Key != alone?.Key;
     }
 
     private bool IsListOfNames(string line)
@@ -161,11 +181,15 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
     private bool IsFormal(string name) =>
-        ListNames.Bare(name) is var bare && dictionary.Find(bare) is { } known && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
+        ListNames.Bare(name) is var bare
+            && dictionary.Find(bare) is { } known
+            && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
 
-    private static bool IsShort(string name) => name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= MostWords && name.Any(char.IsLetter);
+    private static bool IsShort(string name) =>
+        name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= MostWords && name.Any(char.IsLetter);
 
-    [GeneratedRegex(@"^[*#_ ]*(?:net\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|\d{1,5} \p{Lu}|p\.?\s?o\.? box\b|\*+\s*(?:certified|organic)|no\b(?!\.)|mind\.|nettof|[\w.+-]+@|[\w-]+\.(?:com|net|org|example|ca|uk|eu|shop)\b|\+?\d[\d ().-]{7,}$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^[*#_ ]*(?:net\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|\d{1,5} "
+        + @"\p{Lu}|p\.?\s?o\.? box\b|\*+\s*(?:certified|organic)|no\b(?!\.)|mind\.|nettof|[\w.+-]+@|[\w-]+\.(?:com|net|org|example|ca|uk|eu|shop)\b|\+?\d[\d ().-]{7,}$)", RegexOptions.IgnoreCase)]
     private static partial Regex EnglishTerminator();
 
     [GeneratedRegex(@"^[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)|peut\s+contenir|kann\s+enthalten|\+/-|±)", RegexOptions.IgnoreCase)]

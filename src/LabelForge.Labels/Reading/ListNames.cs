@@ -45,7 +45,10 @@ internal static partial class ListNames
         {
             var c = list[i];
             open = c switch { '(' or '[' => open + 1, ')' or ']' => Math.Max(0, open - 1), _ => open };
-            var parts = (open == 0 && c is ',' or ';' or '•' or '·' or '|' or '∙' or '‧' or '●' or '◦' or '*' && !(c == '*' && (part.Length == 0 || list[i - 1] != ' '))) && !(c == ',' && i > 0 && char.IsDigit(list[i - 1]) && i + 1 < list.Length && char.IsDigit(list[i + 1]));
+            var parts = (open == 0
+                && c is ',' or ';' or '•' or '·' or '|' or '∙' or '‧' or '●' or '◦' or '*'
+                && !(c == '*' && (part.Length == 0 || list[i - 1] != ' ')))
+                && !(c == ',' && i > 0 && char.IsDigit(list[i - 1]) && i + 1 < list.Length && char.IsDigit(list[i + 1]));
             if (!parts)
             {
                 part.Append(c);
@@ -60,11 +63,13 @@ internal static partial class ListNames
     /// <summary>A name without footnote signs, percentages, bullets, or the word organic before it.</summary>
     public static string Bare(string name)
     {
-        var bare = Percent().Replace(name, "").Trim().TrimStart('-', '*', '+', '–', '—', '/').TrimEnd('.', '*', '†', '‡', '+', ':', ' ', '-', '/', '–', '—').Trim();
+        var bare = Percent().Replace(name, "").Trim().TrimStart('-', '*', '+', '–', '—', '/')
+            .TrimEnd('.', '*', '†', '‡', '+', ':', ' ', '-', '/', '–', '—').Trim();
         return Organic().Replace(Spaces().Replace(bare, " "), "").Trim();
     }
 
-    /// <summary>The ways in which the end of one line and the start of the next may make a name: parted by a space, or a broken word.</summary>
+    /// <summary>The ways in which the end of one line and the start of the next may make a name:
+    /// parted by a space, or a broken word.</summary>
     public static IEnumerable<string> Ways(string end, string start)
     {
         if (end.EndsWith('-') && !end.EndsWith(" -", StringComparison.Ordinal))
@@ -85,21 +90,31 @@ internal static partial class ListNames
         {
             ofOils |= KitchenNames.BeginsOils(name);
             // "Saponified oils of olive, coconut and castor".
-            if (ofOils && dictionary.Find(name) is null && And().Split(name) is { Length: > 1 } pair && pair.All(p => KitchenNames.Find(KitchenNames.AfterOils(p), dictionary, ofOils) is not null))
+            if (ofOils
+                && dictionary.Find(name) is null
+                && And().Split(name) is { Length: > 1 } pair
+                && pair.All(p => KitchenNames.Find(KitchenNames.AfterOils(p), dictionary, ofOils) is not null))
             {
                 foreach (var part in pair)
-                    yield return new(part, KitchenNames.Find(KitchenNames.AfterOils(part), dictionary, ofOils), may) { IsKitchenName = true };
+                    yield return new(part, KitchenNames.Find(KitchenNames.AfterOils(part), dictionary, ofOils), may)
+                    {
+                        IsKitchenName = true,
+                    };
                 continue;
             }
             var known = dictionary.Find(name);
-            var kitchen = known is null ? KitchenNames.Find(AndFirst().Replace(KitchenNames.AfterOils(name), ""), dictionary, ofOils) : null;
+            var kitchen = known is null
+                ? KitchenNames.Find(AndFirst().Replace(KitchenNames.AfterOils(name), ""), dictionary, ofOils)
+                : null;
             yield return new(name, known ?? kitchen, may) { IsKitchenName = kitchen is not null };
         }
     }
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary) =>
-        Split(body).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary)).SelectMany(r => AndAlso().Split(r)).Select(Bare)
-            .Where(n => n.Any(char.IsLetterOrDigit) && !NoName().IsMatch(n)).Select(n => Unbroken(n, dictionary)).SelectMany(n => Blended(n, dictionary));
+        Split(body).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary)).SelectMany(r => AndAlso().Split(r))
+            .Select(Bare)
+            .Where(n => n.Any(char.IsLetterOrDigit) && !NoName().IsMatch(n)).Select(n => Unbroken(n, dictionary))
+            .SelectMany(n => Blended(n, dictionary));
 
     // Strokes, plus signs, dashes and full stops part names where at least half of what they part is known and the whole is not.
     private static IEnumerable<string> BySigns(string piece, IngredientDictionary dictionary)
@@ -109,7 +124,9 @@ internal static partial class ListNames
         foreach (var sign in new[] { Strokes(), Plus(), Dashes(), FullStops() })
         {
             var parts = sign.Split(piece).Where(p => p.Any(char.IsLetterOrDigit)).ToArray();
-            if (parts.Length > 1 && parts.Count(p => Known(OneLine(p), dictionary) is not null) is > 1 and var known && known * 2 >= parts.Length)
+            if (parts.Length > 1
+                && parts.Count(p => Known(OneLine(p), dictionary) is not null) is > 1 and var known
+                && known * 2 >= parts.Length)
                 return parts.SelectMany(p => BySigns(p, dictionary));
         }
         return [piece];
@@ -128,8 +145,10 @@ internal static partial class ListNames
             for (var from = Math.Max(0, to - MostLinesOfName); from < to; from++)
             {
                 var (name, isKnown) = Joined(lines.AsSpan(from, to - from), dictionary);
-                var way = (Unknown: best[from].Unknown + (isKnown ? 0 : 1), Known: best[from].Known + (isKnown ? 1 : 0), From: from, Name: name);
-                var isBetter = way.Unknown < best[to].Unknown || (way.Unknown == best[to].Unknown && (way.Unknown > 0 ? way.Known > best[to].Known : way.Known < best[to].Known));
+                var way = (Unknown: best[from].Unknown + (isKnown ? 0 : 1), Known: best[from].Known + (isKnown ? 1 : 0), From: from,
+                    Name: name);
+                var isBetter = way.Unknown < best[to].Unknown
+                    || (way.Unknown == best[to].Unknown && (way.Unknown > 0 ? way.Known > best[to].Known : way.Known < best[to].Known));
                 if (isBetter)
                     best[to] = way;
             }
@@ -146,7 +165,8 @@ internal static partial class ListNames
         var ways = new List<string> { lines[0] };
         foreach (var line in lines[1..])
             ways = [.. ways.SelectMany(w => Ways(w, line)).Take(8)];
-        // "Phenoxyethanol" and "Parfum" below it are no perfume's name: kitchen names go over lines only where the first is none by itself.
+        // "Phenoxyethanol" and "Parfum" below it are no perfume's name: kitchen names go over
+        // lines only where the first is none by itself.
         var whole = false;
         foreach (var line in lines[..^1])
             whole |= dictionary.Find(Bare(line)) is not null;
@@ -164,7 +184,9 @@ internal static partial class ListNames
     private static IEnumerable<string> Blended(string name, IngredientDictionary dictionary)
     {
         // A blend named with its parts: "Green Mica (Mica, Titanium Dioxide)".
-        if (Blend().Match(name) is { Success: true } blend && dictionary.Find(name) is null && Split(blend.Groups["parts"].Value).Select(Bare).ToArray() is var parts && parts.All(p => dictionary.Find(p) is not null))
+        if (Blend().Match(name) is { Success: true } blend
+            && dictionary.Find(name) is null
+            && Split(blend.Groups["parts"].Value).Select(Bare).ToArray() is var parts && parts.All(p => dictionary.Find(p) is not null))
             return parts;
         var pair = And().Split(name);
         if (pair.Length > 1 && dictionary.Find(name) is null && pair.All(p => dictionary.Find(Bare(p)) is not null))
@@ -174,7 +196,9 @@ internal static partial class ListNames
 
     // "PHENOXY-ETHANOL": the hyphen of a broken line belongs to no name.
     private static string Unbroken(string name, IngredientDictionary dictionary) =>
-        name.Contains('-') && dictionary.Find(name) is null && dictionary.Find(name.Replace("- ", "").Replace("-", "")) is not null ? name.Replace("- ", "").Replace("-", "") : name;
+        name.Contains('-') && dictionary.Find(name) is null && dictionary.Find(name.Replace("- ", "").Replace("-", "")) is not null
+            ? name.Replace("- ", "").Replace("-", "")
+            : name;
 
     [GeneratedRegex(@"\s*[/\\]\s*")]
     private static partial Regex Strokes();

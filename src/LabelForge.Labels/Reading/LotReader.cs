@@ -5,7 +5,8 @@ namespace LabelForge.Checks.Reading;
 /// <summary>A lot code as it stands on a label.</summary>
 public sealed record LotRead(TextSpan Span, string Code);
 
-/// <summary>Finds a lot or batch code: <c>Lot 26R25-01E</c>, <c>Nr partii: 26/117</c>, <c>Партида № 12</c>, <c>L:0426</c>, <c>#1204</c>.</summary>
+/// <summary>Finds a lot or batch code: <c>Lot 26R25-01E</c>, <c>Nr partii: 26/117</c>, <c>Партида
+/// № 12</c>, <c>L:0426</c>, <c>#1204</c>.</summary>
 public static partial class LotReader
 {
     private static readonly Lazy<Regex> Named = new(() => new Regex(

@@ -43,7 +43,8 @@ public sealed record ReadMeasure(TextSpan Span, decimal Figure, string Unit, int
 public static partial class MeasureReader
 {
     /// <summary>The measures in the text, in order.</summary>
-    public static ImmutableArray<ReadMeasure> Read(string text) => [.. Measure().Matches(text).Concat(UnitFirst().Matches(text)).OrderBy(m => m.Index).Select(Of).OfType<ReadMeasure>()];
+    public static ImmutableArray<ReadMeasure> Read(string text) =>
+        [.. Measure().Matches(text).Concat(UnitFirst().Matches(text)).OrderBy(m => m.Index).Select(Of).OfType<ReadMeasure>()];
 
     private static ReadMeasure? Of(Match match)
     {
@@ -90,7 +91,9 @@ public static partial class MeasureReader
         if (written.Length > 0 && char.GetNumericValue(written[^1]) is > 0 and < 1 and var part)
         {
             var whole = written[..^1].Trim();
-            return (decimal.TryParse(whole, NumberStyles.None, CultureInfo.InvariantCulture, out var w) ? w + (decimal)part : (decimal)part, 2, 3);
+            return (decimal.TryParse(whole, NumberStyles.None, CultureInfo.InvariantCulture, out var w)
+                ? w + (decimal)part
+                : (decimal)part, 2, 3);
         }
         var plain = Thousands().IsMatch(written) ? written.Replace(",", "") : written.Replace(',', '.');
         if (!decimal.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))

@@ -29,7 +29,8 @@ public sealed record ReadQuantity(ImmutableArray<ReadMeasure> Measures, bool IsV
 /// <param name="SaysNet">Whether it says net.</param>
 /// <param name="SaysWeight">Whether it says weight.</param>
 /// <param name="OuncesAreFluid">Whether plain ounces were taken for fluid ounces because millilitres stand beside them.</param>
-public sealed record NetQuantityRead(TextSpan Span, string Written, ImmutableArray<ReadQuantity> Quantities, bool SaysNet, bool SaysWeight, bool OuncesAreFluid)
+public sealed record NetQuantityRead(TextSpan Span, string Written, ImmutableArray<ReadQuantity> Quantities, bool SaysNet, bool SaysWeight,
+    bool OuncesAreFluid)
 {
     /// <summary>The first quantity of a system, or null.</summary>
     public ReadQuantity? In(MeasureSystem system) => Quantities.FirstOrDefault(q => q.System == system);
@@ -67,7 +68,10 @@ public static partial class NetQuantityReader
             end++;
         var written = text[from..end];
         var weight = Weight().IsMatch(written) || Weight().IsMatch(text[end..Math.Min(text.Length, end + 12)]);
-        var fluid = !weight && group.Any(m => m.Unit is "mL" or "L") && !group.Any(m => m.Unit == "fl oz") && group.Any(m => m.Unit == "oz");
+        var fluid = !weight
+            && group.Any(m => m.Unit is "mL" or "L")
+            && !group.Any(m => m.Unit == "fl oz")
+            && group.Any(m => m.Unit == "oz");
         return new(new TextSpan(from, end - from), Spaces().Replace(written, " ").Trim(), Quantities(text, group, fluid),
             Net().IsMatch(written) || Net().IsMatch(text[end..Math.Min(text.Length, end + 12)]), weight, fluid);
     }
@@ -78,7 +82,10 @@ public static partial class NetQuantityReader
         var quantities = new List<List<ReadMeasure>>();
         foreach (var measure in group)
         {
-            if (quantities.Count > 0 && quantities[^1][^1] is var last && last.System == MeasureSystem.Customary && measure.System == last.System
+            if (quantities.Count > 0
+                && quantities[^1][^1] is var last
+                && last.System == MeasureSystem.Customary
+                && measure.System == last.System
                 && measure.Size < last.Size && AddUp().IsMatch(text[last.Span.End..measure.Span.Start])
                 && (last.Unit != "lb" || measure.Unit == "oz") && (last.Unit == "lb" || measure.Unit != "oz"))
                 quantities[^1].Add(measure);
@@ -93,7 +100,8 @@ public static partial class NetQuantityReader
         var lineStart = text.LastIndexOf('\n', Math.Max(0, read.Span.Start - 1)) + 1;
         var lineEnd = text.IndexOf('\n', read.Span.End) is var e && e < 0 ? text.Length : e;
         // After a dash or a bar begins another part: "Pour cheveux gras – 70 g".
-        var begins = new[] { ". ", " – ", " — ", " - ", "|", "•", "·" }.Max(b => text.LastIndexOf(b, read.Span.Start, StringComparison.Ordinal));
+        var begins = new[] { ". ", " – ", " — ", " - ", "|", "•", "·" }
+            .Max(b => text.LastIndexOf(b, read.Span.Start, StringComparison.Ordinal));
         var sentence = text[Math.Clamp(begins + 1, lineStart, read.Span.Start)..read.Span.Start];
         var score = 1;
         if (read.SaysNet)
@@ -110,7 +118,8 @@ public static partial class NetQuantityReader
         return score;
     }
 
-    [GeneratedRegex(@"^[\s()\[\]/|,;:•·~=≈–—\-+]*(?:(?:net|wt|weight|or|and|e|℮|approx)\.?[\s()\[\]/|,;:•·~=≈–—\-+]*){0,3}$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^[\s()\[\]/|,;:•·~=≈–—\-+]*(?:(?:net|wt|weight|or|and|e|℮|approx)\.?[\s()\[\]/|,;:•·~=≈–—\-+]*){0,3}$",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Between();
 
     [GeneratedRegex(@"(?:\b(?:net(?:\s*\.?\s*(?:wt|weight|contents?|cont|vol(?:ume)?|qty|quantity))?|contents?|weight|wt|volume|℮|e)\s*[.:]{0,2}\s*(?:(?:of|approx(?:imately)?|about|min(?:imum)?)\.?\s*)?[(\s]*)$", RegexOptions.IgnoreCase)]
@@ -125,7 +134,8 @@ public static partial class NetQuantityReader
     [GeneratedRegex(@"^[\s,]*(?:and\s+)?$", RegexOptions.IgnoreCase)]
     private static partial Regex AddUp();
 
-    [GeneratedRegex(@"\b(?:use|add|pour|dissolve|apply|mix|sprinkle|take|massage|per|every|up to|holds|over|above)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:use|add|pour|dissolve|apply|mix|sprinkle|take|massage|per|every|up to|holds|over|above)\b",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Use();
 
     [GeneratedRegex(@"^\s*(?:per|of|to|into|for every)\b", RegexOptions.IgnoreCase)]

@@ -19,7 +19,9 @@ public static partial class OtherProductReader
     /// <param name="market">The market, whose law says what is a cosmetic.</param>
     public static OtherProductRead? Read(string text, string? business, Market market)
     {
-        var said = business is { Length: > 2 } ? text.Replace(business, new string(' ', business.Length), StringComparison.OrdinalIgnoreCase) : text;
+        var said = business is { Length: > 2 }
+            ? text.Replace(business, new string(' ', business.Length), StringComparison.OrdinalIgnoreCase)
+            : text;
         var ours = new Lazy<IdentityRead?>(() => IdentityReader.Read(said, null));
         foreach (var (start, part) in IdentityReader.Names(said))
         {
@@ -40,9 +42,11 @@ public static partial class OtherProductReader
 
     private static string Plain(string text) => string.Join(' ', NotWord().Split(FoldedText.Of(text)).Where(w => w.Length > 0));
 
-    // In "Soy candle with lavender" candle is what it is; in "Candle Lane Soap" and "laundry day" it is not. Nor in "no more bug spray" or "contains no sunscreen".
+    // In "Soy candle with lavender" candle is what it is; in "Candle Lane Soap" and "laundry day"
+    // it is not. Nor in "no more bug spray" or "contains no sunscreen".
     private static bool IsWhole(string part, TextSpan span, OtherProduct other) =>
-        (other.MayBeScent ? EndsScent() : Ends()).IsMatch(FoldedText.Of(part[span.End..])) && !Denied().IsMatch(FoldedText.Of(part[..span.Start]));
+        (other.MayBeScent ? EndsScent() : Ends()).IsMatch(FoldedText.Of(part[span.End..]))
+            && !Denied().IsMatch(FoldedText.Of(part[..span.Start]));
 
     private static IdentityWords<OtherProduct> Load()
     {
@@ -58,7 +62,8 @@ public static partial class OtherProductReader
     [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|by|in|no|spf|lsf|fps|\d+|without|and|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a la|au|aux|all'|alla|al|de|di|von|spray|stick|lotion|cream|gel|liquid|balm|bar|powder|tablet|oil|mist|milk|wipe|soap|shampoo|creme|lait|huile|seife|jabon|sapone)s?\b)")]
     private static partial Regex Ends();
 
-    [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|in|without|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a la|au|aux|all'|alla|al|spray|stick|liquid|powder|tablet|bar)s?\b)")]
+    [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|in|without|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a "
+        + @"la|au|aux|all'|alla|al|spray|stick|liquid|powder|tablet|bar)s?\b)")]
     private static partial Regex EndsScent();
 
     [GeneratedRegex(@"\b(?:no|not|never|without|unlike|like|beats|contains?|warning|caution|keep|away|near|after|before|pas|sans|contient|comme|attention|apres|kein\w*|nicht|ohne|enthalt|wie|achtung|nach|non|senza|contiene|come|attenzione|dopo|sin|como|atencion|despues)\b")]

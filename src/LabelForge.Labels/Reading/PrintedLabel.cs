@@ -59,8 +59,10 @@ internal sealed class PrintedLabel
     /// <param name="recipe">The recipe, whose claims stand on it too.</param>
     /// <param name="kind">The product's kind.</param>
     /// <param name="workshop">The workshop whose label it is.</param>
-    /// <param name="printed">The parts that are printed, on it or on a label beside it; null where it is not laid out, so that all are taken as printed.</param>
-    public static LabelStatement Of(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop, ImmutableHashSet<LabelPart>? printed)
+    /// <param name="printed">The parts that are printed, on it or on a label beside it; null
+    /// where it is not laid out, so that all are taken as printed.</param>
+    public static LabelStatement Of(LabelContent content, Declaration declaration, Recipe recipe, ProductKind kind, Workshop workshop,
+        ImmutableHashSet<LabelPart>? printed)
     {
         var label = new PrintedLabel();
         label.Add(LabelPart.Name, content.ProductName, printed);
@@ -70,7 +72,8 @@ internal sealed class PrintedLabel
         foreach (var claim in recipe.Claims)
             label.Line(claim);
         label.Add(LabelPart.Warnings, string.Join("\n", content.Warnings), printed);
-        label.Add(LabelPart.Ingredients, content.Ingredients.IsEmpty ? null : $"{content.IngredientHeading} {string.Join(", ", content.Ingredients)}.", printed);
+        label.Add(LabelPart.Ingredients,
+            content.Ingredients.IsEmpty ? null : $"{content.IngredientHeading} {string.Join(", ", content.Ingredients)}.", printed);
         label.Add(LabelPart.Responsible, content.Responsible, printed);
         label.Add(LabelPart.Contact, content.Contact, printed);
         label.Add(LabelPart.Lot, content.Lot is { } lot ? $"Lot {lot}" : null, printed);
@@ -90,24 +93,36 @@ internal sealed class PrintedLabel
             : [];
         var shown = spans.ContainsKey(LabelPart.Responsible);
         var country = place.Country?.Trim().ToUpperInvariant();
-        var words = new[] { recipe.Name, content.Identity, content.Directions }.Concat(recipe.Claims).Concat(content.Warnings).Where(t => !string.IsNullOrWhiteSpace(t));
+        var words = new[] { recipe.Name, content.Identity, content.Directions }.Concat(recipe.Claims).Concat(content.Warnings)
+            .Where(t => !string.IsNullOrWhiteSpace(t));
         return new(
             says,
             spans.TryGetValue(LabelPart.Identity, out var identity) ? new IdentityRead(identity, content.Identity, kind) : null,
             quantities,
-            spans.TryGetValue(LabelPart.Ingredients, out var list) ? new IngredientListRead(list, content.IngredientHeading, Items(declaration, workshop.Dictionary)) : null,
-            shown ? new BusinessRead([spans[LabelPart.Responsible]], business.Name, null, place.Street, place.City, place.Region, place.Postcode, null) : new([], null, null, null, null, null, null, null),
-            spans.TryGetValue(LabelPart.Contact, out var contact) ? new ContactRead([contact], Given(business.Phone), Given(business.Email), Given(business.Web)) : new([], [], [], []),
+            spans.TryGetValue(LabelPart.Ingredients, out var list)
+                ? new IngredientListRead(list, content.IngredientHeading, Items(declaration, workshop.Dictionary))
+                : null,
+            shown
+                ? new BusinessRead([spans[LabelPart.Responsible]], business.Name, null, place.Street, place.City, place.Region,
+                    place.Postcode, null)
+                : new([], null, null, null, null, null, null, null),
+            spans.TryGetValue(LabelPart.Contact, out var contact)
+                ? new ContactRead([contact], Given(business.Phone), Given(business.Email), Given(business.Web))
+                : new([], [], [], []),
             spans.TryGetValue(LabelPart.Lot, out var lot) ? new LotRead(lot, content.Lot!) : null,
             spans.ContainsKey(LabelPart.Origin) ? recipe.Words.Origin : null,
             string.Join(".\n", words))
         {
             Dictionary = workshop.Dictionary,
             Own = business,
-            Addresses = shown && place.Line.Length > 0 ? [new AddressRead(spans[LabelPart.Responsible], business.Name, place.Line, country, place.Street is not null, null)] : [],
+            Addresses = shown && place.Line.Length > 0
+                ? [new AddressRead(spans[LabelPart.Responsible], business.Name, place.Line, country, place.Street is not null, null)]
+                : [],
             DrawsOpenJar = spans.ContainsKey(LabelPart.PeriodAfterOpening),
             DrawsBestBefore = spans.ContainsKey(LabelPart.BestBefore),
-            Cautions = string.Join("\n", (spans.ContainsKey(LabelPart.Warnings) ? content.Warnings : []).Append(spans.ContainsKey(LabelPart.Directions) ? content.Directions ?? "" : "")),
+            Cautions = string.Join("\n",
+                (spans.ContainsKey(LabelPart.Warnings) ? content.Warnings : [])
+                    .Append(spans.ContainsKey(LabelPart.Directions) ? content.Directions ?? "" : "")),
         };
     }
 

@@ -12,13 +12,16 @@ internal static class SeveralLabels
     // More than a page of labels holds.
     private const int MostLabels = 40;
 
-    private static readonly ImmutableArray<LabelWord> Footing = [LabelWord.Directions, LabelWord.Warnings, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn];
+    private static readonly ImmutableArray<LabelWord> Footing = [LabelWord.Directions, LabelWord.Warnings, LabelWord.Lot,
+        LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn];
 
     /// <summary>Lists of products other than the first, in order; empty where there is one product.</summary>
     public static ImmutableArray<IngredientListRead> Others(ImmutableArray<IngredientListRead> lists)
     {
         var of = new List<IngredientListRead>();
-        foreach (var list in lists.Where(l => l.Items.Count(i => i.Known is not null) > 1 && l.Heading is { } h && IngredientListReader.SaysIngredients(h) && !FoldedText.Of(h).Contains("active", StringComparison.Ordinal)))
+        foreach (var list in lists.Where(l => l.Items.Count(i => i.Known is not null) > 1
+            && l.Heading is { } h
+            && IngredientListReader.SaysIngredients(h) && !FoldedText.Of(h).Contains("active", StringComparison.Ordinal)))
         {
             if (!of.Any(o => IsSame(o, list)))
                 of.Add(list);
@@ -30,7 +33,8 @@ internal static class SeveralLabels
     /// <param name="text">The text.</param>
     /// <param name="all">Every list in it.</param>
     /// <param name="of">The lists of the products.</param>
-    public static ImmutableArray<TextSpan> Parts(string text, ImmutableArray<IngredientListRead> all, ImmutableArray<IngredientListRead> of)
+    public static ImmutableArray<TextSpan> Parts(string text, ImmutableArray<IngredientListRead> all,
+        ImmutableArray<IngredientListRead> of)
     {
         var cuts = new List<int> { 0 };
         foreach (var list in of.Skip(1).Take(MostLabels))
@@ -43,7 +47,9 @@ internal static class SeveralLabels
     }
 
     private static int End(string text, ImmutableArray<IngredientListRead> all, IngredientListRead list, int from) =>
-        all.Where(l => l.Span.Start > list.Span.End).OrderBy(l => l.Span.Start).FirstOrDefault() is { } next ? Math.Max(from, Cut(text, list.Span.End, next.Span.Start)) : text.Length;
+        all.Where(l => l.Span.Start > list.Span.End).OrderBy(l => l.Span.Start).FirstOrDefault() is { } next
+            ? Math.Max(from, Cut(text, list.Span.End, next.Span.Start))
+            : text.Length;
 
     // The label begins below the last line that ends another: its address, lot, date, directions or warnings.
     private static int Cut(string text, int from, int to)
@@ -58,7 +64,11 @@ internal static class SeveralLabels
         return cut == from ? Math.Min(to, Lines.Next(text, from)) : cut;
     }
 
-    private static bool Ends(string line) => LabelWords.BeginsAny(line, Footing) || AddressReader.Read(line).Length > 0 || ContactReader.Read(line).Any || BusinessReader.Read(line).Zip is not null;
+    private static bool Ends(string line) =>
+        LabelWords.BeginsAny(line, Footing)
+            || AddressReader.Read(line).Length > 0
+            || ContactReader.Read(line).Any
+            || BusinessReader.Read(line).Zip is not null;
 
     private static bool IsSame(IngredientListRead one, IngredientListRead other)
     {

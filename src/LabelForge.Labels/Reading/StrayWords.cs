@@ -59,17 +59,21 @@ public static partial class WordAccount
     /// <param name="dictionary">The ingredients that are known.</param>
     /// <param name="read">The ingredients that were read.</param>
     public static ImmutableArray<StrayWords> Of(
-        LabelText text, IEnumerable<TextSpan> taken, TextSpan? identity, IReadOnlyCollection<TextSpan> trader, IEnumerable<string> names, IngredientDictionary dictionary, IEnumerable<IngredientRead> read)
+        LabelText text, IEnumerable<TextSpan> taken, TextSpan? identity, IReadOnlyCollection<TextSpan> trader, IEnumerable<string> names,
+        IngredientDictionary dictionary, IEnumerable<IngredientRead> read)
     {
         string[] own = [.. names.Where(n => n.Length > 2)];
-        var left = own.Aggregate(text.Without(taken), (t, n) => t.Replace(n, new string(' ', n.Length), StringComparison.OrdinalIgnoreCase));
+        var left = own.Aggregate(text.Without(taken),
+            (t, n) => t.Replace(n, new string(' ', n.Length), StringComparison.OrdinalIgnoreCase));
         var parts = Parts(text.Text, left, identity, trader).ToArray();
         string[] languages =
         [
             .. parts.SelectMany(p => p.Text.Split('/', ':')).Select(LanguageOf.Find).OfType<(string Language, double Share)>()
                 .Where(l => l.Share >= LeastKnown && LabelWords.Languages.Contains(l.Language)).Select(l => l.Language),
         ];
-        var known = new KnownWords(languages, [.. own, .. trader.Select(s => text.Text.Substring(s.Start, s.Length)), .. parts.Where(p => p.IsTitle).Select(p => p.Text)], dictionary);
+        var known = new KnownWords(languages,
+            [.. own, .. trader.Select(s => text.Text.Substring(s.Start, s.Length)), .. parts.Where(p => p.IsTitle).Select(p => p.Text)],
+            dictionary);
         // Words that tell no language are in that of most others.
         var main = languages.GroupBy(l => l).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault(English);
         var account = new Account(known, main, dictionary, read.Select(r => r.Known?.Key).ToHashSet());
@@ -98,21 +102,27 @@ public static partial class WordAccount
                 if (words == 0)
                     continue;
                 // A sentence goes on over lines and semicolons; "Directions:" and what follows it are one.
-                goesOn = LabelWords.BeginsPart(part.Value.Trim()) || (goesOn && (part.Index == whole.Length - whole.TrimStart().Length || (part.Index > 0 && whole[part.Index - 1] == ';')) && !EndsBefore(text, span.Start));
+                goesOn = LabelWords.BeginsPart(part.Value.Trim())
+                    || (goesOn
+                        && (part.Index == whole.Length - whole.TrimStart().Length || (part.Index > 0 && whole[part.Index - 1] == ';'))
+                        && !EndsBefore(text, span.Start));
                 if (identity?.Overlaps(span) != true && Countries.Code(part.Value.Trim(' ', '.', ',')) is null)
-                    yield return new(part.Value, span, goesOn, words <= MostWordsOfName && !EndsSentence(whole, part) && (isTitleLine || IsBeside(text, span, trader)));
+                    yield return new(part.Value, span, goesOn,
+                        words <= MostWordsOfName && !EndsSentence(whole, part) && (isTitleLine || IsBeside(text, span, trader)));
             }
             start += whole.Length + 1;
             line++;
         }
     }
 
-    private static bool EndsSentence(string line, Match part) => part.Index + part.Length < line.Length && line[part.Index + part.Length] is '.' or '!' && part.Value.Any(char.IsLower)
-        && part.Value.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && char.IsLower(w[0]));
+    private static bool EndsSentence(string line, Match part) =>
+        part.Index + part.Length < line.Length && line[part.Index + part.Length] is '.' or '!' && part.Value.Any(char.IsLower)
+            && part.Value.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && char.IsLower(w[0]));
 
     // On the line of the address, or the one over or under it.
     private static bool IsBeside(string text, TextSpan span, IEnumerable<TextSpan> trader) =>
-        trader.Any(t => text.AsSpan(Math.Min(span.End, t.End), Math.Max(0, Math.Max(span.Start, t.Start) - Math.Min(span.End, t.End))).Count('\n') <= 1);
+        trader.Any(t => text.AsSpan(Math.Min(span.End, t.End), Math.Max(0, Math.Max(span.Start, t.Start) - Math.Min(span.End, t.End)))
+            .Count('\n') <= 1);
 
     private sealed class Account(KnownWords known, string main, IngredientDictionary dictionary, HashSet<string?> read)
     {
@@ -124,29 +134,40 @@ public static partial class WordAccount
             var language = LanguageOf.Find(part.Text);
             var isKnownLanguage = language is { Share: >= LeastKnown };
             if (isKnownLanguage && !part.GoesOn && !LabelWords.Languages.Contains(language!.Value.Language))
-                return part.IsTitle || IsName(part.Text, words.Length) ? [] : [Stray(part, StrayKind.OtherLanguage, language.Value.Language)];
+                return part.IsTitle || IsName(part.Text, words.Length)
+                    ? []
+                    : [Stray(part, StrayKind.OtherLanguage, language.Value.Language)];
             if (part.IsTitle)
                 return [];
             var unknown = known.Unknown(part.Text).Where(w => !RomanNumber().IsMatch(w)).ToArray();
             // A capital begins a name, but for that of the sentence.
-            var names = unknown.Where(w => char.IsUpper(w[0]) && !w.All(char.IsUpper) && !part.Text.TrimStart().StartsWith(w, StringComparison.Ordinal)).ToArray();
+            var names =
+                unknown.Where(w => char.IsUpper(w[0])
+                    && !w.All(char.IsUpper)
+                    && !part.Text.TrimStart().StartsWith(w, StringComparison.Ordinal)).ToArray();
             var isLost = unknown.Length > 1 && unknown.Length * 2 >= words.Length;
             if (unknown.Length > 0 && IsName(part.Text, words.Length))
                 return [Stray(part, StrayKind.Name, null)];
             var tongue = isKnownLanguage ? language!.Value.Language : main;
-            if (isLost || (tongue == English ? unknown.Length > names.Length : unknown.Length > 1 && unknown.Length * MostUnknown >= words.Length))
+            if (isLost
+                || (tongue == English
+                    ? unknown.Length > names.Length
+                    : unknown.Length > 1 && unknown.Length * MostUnknown >= words.Length))
                 return [Stray(part, StrayKind.Unknown, language?.Language)];
             if (tongue != English && unknown.Length > 0 && !part.GoesOn)
                 return [Stray(part, StrayKind.Partly, tongue) with { Unknown = [.. unknown] }];
-            if (part.GoesOn || IsName(part.Text, words.Length) || !isKnownLanguage || language!.Value.Language == English || words.Length <= MostWordsOfName)
+            if (part.GoesOn || IsName(part.Text, words.Length) || !isKnownLanguage || language!.Value.Language == English
+                || words.Length <= MostWordsOfName)
                 return [];
             return [Stray(part, StrayKind.Sentence, language.Value.Language)];
         }
 
-        private static StrayWords Stray(Part part, StrayKind kind, string? language) => new(part.Span, Spaces().Replace(part.Text, " ").Trim(), kind, language);
+        private static StrayWords Stray(Part part, StrayKind kind, string? language) =>
+            new(part.Span, Spaces().Replace(part.Text, " ").Trim(), kind, language);
 
         // Few words with capitals.
-        private static bool IsName(string text, int words) => words <= MostWordsOfTitle && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0]));
+        private static bool IsName(string text, int words) =>
+            words <= MostWordsOfTitle && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0]));
     }
 
     private const string English = "en";
@@ -156,7 +177,10 @@ public static partial class WordAccount
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
     private static bool IsFormal(string name, IngredientDictionary dictionary, HashSet<string?> read) =>
-        ListNames.Bare(name) is var bare && bare.Contains(' ') | bare.Length > 6 && dictionary.Find(bare) is { } known && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
+        ListNames.Bare(name) is var bare
+            && bare.Contains(' ') | bare.Length > 6
+            && dictionary.Find(bare) is { } known
+            && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
 
     private static bool EndsBefore(string text, int at) => text[..at].TrimEnd(' ', '\n') is [.., '.' or '!' or '?'];
 

@@ -38,7 +38,8 @@ internal static class TextColumns
                 while (to < lines.Length && !Crosses(lines[to], column))
                     to++;
                 var region = lines[from..to];
-                if (region.Count(l => l.Length > column) >= FewestLines && region.Count(l => l.Length > column && l[..column].Trim().Length > 0) >= FewestBeside
+                if (region.Count(l => l.Length > column) >= FewestLines
+                    && region.Count(l => l.Length > column && l[..column].Trim().Length > 0) >= FewestBeside
                     && region.Where(l => l.Length > column && l[..column].Trim().Length > 0).All(l => l[column] != ' ')
                     && to - from > (best is { } b ? b.To - b.From : 0))
                     best = (from, to, column);
@@ -61,5 +62,6 @@ internal static class TextColumns
     private static bool Crosses(string line, int column) => line.Length >= column && line[(column - Between)..column].Trim().Length > 0;
 
     private static IEnumerable<string> Parted(string[] region, int column) =>
-        region.Select(l => l.Length > column ? l[..column].TrimEnd() : l).Append("").Concat(region.Where(l => l.Length > column || l.Length == 0).Select(l => l.Length > column ? l[column..] : "")).Append("");
+        region.Select(l => l.Length > column ? l[..column].TrimEnd() : l).Append("")
+            .Concat(region.Where(l => l.Length > column || l.Length == 0).Select(l => l.Length > column ? l[column..] : "")).Append("");
 }

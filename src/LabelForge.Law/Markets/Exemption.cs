@@ -34,5 +34,6 @@ public sealed record Exemption(ProductFact Fact, bool IfNot)
     /// <param name="open">The exemptions.</param>
     /// <param name="words">The language's words of exemptions; null for English.</param>
     internal static string Question(ImmutableArray<Exemption> open, ExemptionWords? words) => open.IsEmpty ? ""
-        : words?.Question(open) ?? $" {string.Join(" ", open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open.Select(e => e.Fact.Id))} (yes or no), and it is not asked again.";
+        : words?.Question(open)
+            ?? $" {string.Join(" ", open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open.Select(e => e.Fact.Id))} (yes or no), and it is not asked again.";
 }

@@ -6,7 +6,8 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Checks;
 
-/// <summary>How exemptions are said in another language than English: <c>facts-fr.yaml</c>, by the fact's id, and under <c>unless</c> the sentences around them.</summary>
+/// <summary>How exemptions are said in another language than English: <c>facts-fr.yaml</c>, by
+/// the fact's id, and under <c>unless</c> the sentences around them.</summary>
 internal sealed class ExemptionWords
 {
     private const string Around = "unless";
@@ -22,7 +23,8 @@ internal sealed class ExemptionWords
 
     /// <summary>The words of a language; null where there are none.</summary>
     internal static ExemptionWords? Of(string language) => Read.GetOrAdd(language, l =>
-        RuleWords.Entries($"markets/facts-{l}.yaml").ToFrozenDictionary(e => e.Key, e => e.Value, StringComparer.Ordinal) is { Count: > 0 } entries ? new(entries) : null);
+        RuleWords.Entries($"markets/facts-{l}.yaml")
+            .ToFrozenDictionary(e => e.Key, e => e.Value, StringComparer.Ordinal) is { Count: > 0 } entries ? new(entries) : null);
 
     /// <summary>That the rule holds unless one of them is so.</summary>
     internal string Sentence(ImmutableArray<Exemption> open) =>

@@ -29,10 +29,12 @@ public sealed record Finding(string Rule, Severity Severity, string Message, str
     /// <summary>What would take the product out of the rule and is not settled, in words; empty where nothing would.</summary>
     public ImmutableArray<string> Unless { get; init; } = [];
 
-    /// <summary>What was found and what to do in another language, as far as there are words for the rule in it; else in English.</summary>
+    /// <summary>What was found and what to do in another language, as far as there are words for
+    /// the rule in it; else in English.</summary>
     /// <param name="language">The language's code, as <c>fr</c>.</param>
     /// <remarks>What fills the places of a sentence (names, figures, what a table or a supplier's paper says) stays as it is.</remarks>
-    public (string Message, string Fix) In(string language) => language == RuleWords.English || Told is null ? (Message, Fix) : Told.In(language);
+    public (string Message, string Fix) In(string language) =>
+        language == RuleWords.English || Told is null ? (Message, Fix) : Told.In(language);
 
     internal Telling? Told { get; init; }
 

@@ -2,12 +2,15 @@ using LabelForge.Measures;
 
 namespace LabelForge.Markets;
 
-/// <summary>Reads a law file. An entry without its citation or one of its dates is refused: gaps get in where they may be left out.</summary>
+/// <summary>Reads a law file. An entry without its citation or one of its dates is refused: gaps
+/// get in where they may be left out.</summary>
 internal static class LawFile
 {
     /// <param name="records">The entries as written.</param>
-    /// <param name="market">The market's id; where an entry's name ends in it, as in identity.weight.us, the name is what stands before.</param>
-    public static IReadOnlyList<LawEntry> Read(IReadOnlyList<YamlRecord> records, string market) => [.. records.Select(r => Entry(r, market))];
+    /// <param name="market">The market's id; where an entry's name ends in it, as in
+    /// identity.weight.us, the name is what stands before.</param>
+    public static IReadOnlyList<LawEntry> Read(IReadOnlyList<YamlRecord> records, string market) =>
+        [.. records.Select(r => Entry(r, market))];
 
     private static LawEntry Entry(YamlRecord record, string market)
     {

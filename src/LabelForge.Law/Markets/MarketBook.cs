@@ -14,7 +14,8 @@ public sealed class MarketBook
     {
         Ids = [.. shipped, .. folders.Select(f => Path.GetFileName(f))];
         markets = shipped.Select(id => KeyValuePair.Create(id, new Lazy<Market>(() => Market.Of(MarketFolder.Embedded(id), this))))
-            .Concat(folders.Select(f => KeyValuePair.Create(Path.GetFileName(f), new Lazy<Market>(() => Market.Of(MarketFolder.At(f), this)))))
+            .Concat(
+                folders.Select(f => KeyValuePair.Create(Path.GetFileName(f), new Lazy<Market>(() => Market.Of(MarketFolder.At(f), this)))))
             .ToImmutableDictionary();
     }
 
@@ -33,12 +34,16 @@ public sealed class MarketBook
     /// <summary>The ids as a sentence lists them: <c>us, eu, uk or ca</c>.</summary>
     public string Listed => $"{string.Join(", ", Ids[..^1])} or {Ids[^1]}";
 
-    /// <summary>The markets that ship, and a maker's own beside them: each folder in a folder that holds a market.yaml, by its name.</summary>
+    /// <summary>The markets that ship, and a maker's own beside them: each folder in a folder
+    /// that holds a market.yaml, by its name.</summary>
     /// <param name="folder">The folder of folders; there need not be one.</param>
     /// <exception cref="InputException">A folder bears the name of a market that ships.</exception>
     public static MarketBook With(string folder)
     {
-        string[] own = Directory.Exists(folder) ? [.. Directory.EnumerateDirectories(folder).Where(d => File.Exists(Path.Combine(d, "market.yaml"))).Order(StringComparer.Ordinal)] : [];
+        string[] own = Directory.Exists(folder)
+            ? [.. Directory.EnumerateDirectories(folder).Where(d => File.Exists(Path.Combine(d, "market.yaml")))
+                .Order(StringComparer.Ordinal)]
+            : [];
         if (own.Length == 0)
             return Shipped;
         return own.FirstOrDefault(d => Shipped.Ids.Contains(Path.GetFileName(d))) is { } taken

@@ -26,7 +26,8 @@ public sealed class MarketFolder
         var prefix = $"markets/{id}/";
         return new(id,
             [.. LawData.Names(prefix).Select(n => n[prefix.Length..])],
-            file => LawData.Tree(prefix + file)) { WordsOf = id };
+            file => LawData.Tree(prefix + file))
+        { WordsOf = id };
     }
 
     /// <summary>A folder on disk; its name is the market's id.</summary>
@@ -40,7 +41,9 @@ public sealed class MarketFolder
             file => YamlFile.Root(File.ReadAllText(Path.Combine(path, file)), Path.Combine(path, file)));
     }
 
-    /// <summary>The files whose names begin so: <c>rules</c> for rules.yaml and rules-label.yaml. A name stands for a file as messages show it.</summary>
+    /// <summary>The files whose names begin so: <c>rules</c> for rules.yaml and rules-label.yaml.
+    /// A name stands for a file as messages show it.</summary>
     internal IEnumerable<(string Name, Node Root)> Read(string kind) =>
-        Files.Where(f => f.StartsWith(kind, StringComparison.Ordinal) && f.EndsWith(".yaml", StringComparison.Ordinal)).Select(f => ($"{Id}/{f}", open(f)));
+        Files.Where(f => f.StartsWith(kind, StringComparison.Ordinal) && f.EndsWith(".yaml", StringComparison.Ordinal))
+            .Select(f => ($"{Id}/{f}", open(f)));
 }

@@ -20,7 +20,8 @@ public sealed record WeighingWay(string Test, string Shortfalls, string Samples,
     public int? LargestLot { get; init; }
 }
 
-/// <summary>How a market names, counts and shows things, from its market.yaml. A way that is new is a small class that the file names.</summary>
+/// <summary>How a market names, counts and shows things, from its market.yaml. A way that is new
+/// is a small class that the file names.</summary>
 public sealed record MarketWays
 {
     /// <summary>Its name in a sentence: <c>the European Union</c>.</summary>
@@ -83,7 +84,8 @@ public sealed record MarketWays
     /// <summary>The table of prohibited and restricted substances; null where none is held.</summary>
     public string? Substances { get; init; }
 
-    /// <summary>How rows of that table are cited, with places for list, reference, instrument and export; null as the Union's annexes are.</summary>
+    /// <summary>How rows of that table are cited, with places for list, reference, instrument and
+    /// export; null as the Union's annexes are.</summary>
     public string? SubstancesCited { get; init; }
 
     /// <summary>The same for rows that hold in this market alone.</summary>
@@ -105,9 +107,11 @@ public sealed record MarketWays
         var (name, root) = folder.Read("market.yaml").FirstOrDefault();
         if (name is null)
             throw new InputException(folder.Id, 0, "market.no-file");
-        var file = ((MapNode)root).OnlyKeys("A market", "name", "territory", "countries", "languages", "each language", "rules from", "without", "cited",
-            "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form", "contact beside address", "small package by", "net quantity measured by",
-            "substances", "substances cited", "own substances cited", "weighing", "paper", "imported by");
+        var file = ((MapNode)root)
+            .OnlyKeys("A market", "name", "territory", "countries", "languages", "each language", "rules from", "without", "cited",
+            "cited as", "ingredient names", "ingredient names by", "net quantity", "millilitre", "may contain", "address", "address form",
+            "contact beside address", "small package by", "net quantity measured by", "substances", "substances cited",
+            "own substances cited", "weighing", "paper", "imported by");
         return new MarketWays
         {
             Name = file.Required("name", "the United States").Text,
@@ -141,12 +145,16 @@ public sealed record MarketWays
     private static WeighingWay WeighingOf(MapNode map)
     {
         map.OnlyKeys("A way of weighing", "test", "shortfalls", "samples", "far short", "by", "note", "least grams", "largest lot");
-        return new(map.Required("test", "directive").Text, map.Required("shortfalls", "a table").Text, map.Required("samples", "a table").Text,
-            map.Required("by", "Directive 76/211/EEC").Text, map.OptionalText("note")?.Text,
+        return new(map.Required("test", "directive").Text, map.Required("shortfalls", "a table").Text,
+            map.Required("samples", "a table").Text, map.Required("by", "Directive 76/211/EEC").Text, map.OptionalText("note")?.Text,
             map.OptionalText("far short") is { } far ? int.Parse(far.Text, System.Globalization.CultureInfo.InvariantCulture) : 0)
         {
-            LeastGrams = map.OptionalText("least grams") is { } least ? decimal.Parse(least.Text, System.Globalization.CultureInfo.InvariantCulture) : null,
-            LargestLot = map.OptionalText("largest lot") is { } lot ? int.Parse(lot.Text, System.Globalization.CultureInfo.InvariantCulture) : null,
+            LeastGrams = map.OptionalText("least grams") is { } least
+                ? decimal.Parse(least.Text, System.Globalization.CultureInfo.InvariantCulture)
+                : null,
+            LargestLot = map.OptionalText("largest lot") is { } lot
+                ? int.Parse(lot.Text, System.Globalization.CultureInfo.InvariantCulture)
+                : null,
         };
     }
 }

@@ -9,7 +9,8 @@ namespace LabelForge.Markets;
 /// <param name="Unless">Words in the same line that make it soap or a cosmetic again.</param>
 /// <param name="MayBeScent">Whether such a word may be a scent's name, so that a label that says elsewhere what it is, is that.</param>
 /// <param name="Whose">By market, who makes the rules for it and where.</param>
-public sealed record OtherProduct(string Id, string What, ImmutableArray<string> Words, ImmutableArray<string> Unless, bool MayBeScent, ImmutableDictionary<string, string> Whose)
+public sealed record OtherProduct(string Id, string What, ImmutableArray<string> Words, ImmutableArray<string> Unless, bool MayBeScent,
+    ImmutableDictionary<string, string> Whose)
 {
     /// <summary>Who makes the rules for it in a market and where; null where it is one of the cosmetics there.</summary>
     public string? WhoseIn(Market market) => Whose.GetValueOrDefault(market.Id);
@@ -18,7 +19,8 @@ public sealed record OtherProduct(string Id, string What, ImmutableArray<string>
 /// <summary>The products that are not for these rules, as they ship.</summary>
 public static class OtherProducts
 {
-    private static readonly Lazy<ImmutableArray<OtherProduct>> LazyShipped = new(() => [.. YamlRecord.Embedded("markets/Words/others.yaml").Select(One)]);
+    private static readonly Lazy<ImmutableArray<OtherProduct>> LazyShipped =
+        new(() => [.. YamlRecord.Embedded("markets/Words/others.yaml").Select(One)]);
 
     /// <summary>All of them.</summary>
     public static ImmutableArray<OtherProduct> Shipped => LazyShipped.Value;
@@ -30,6 +32,7 @@ public static class OtherProducts
         return new(
             record.Text("id", "candle"), record.Text("what", "a candle"), [.. record.Texts("words", "[candle, candles]")],
             record.Has("unless") ? [.. record.Texts("unless", "[massage candle]")] : [], record.Has("scent"),
-            MarketBook.Shipped.All.Where(m => whose.Has(m.Id)).ToImmutableDictionary(m => m.Id, m => whose.Text(m.Id, "who makes the rules")));
+            MarketBook.Shipped.All.Where(m => whose.Has(m.Id))
+                .ToImmutableDictionary(m => m.Id, m => whose.Text(m.Id, "who makes the rules")));
     }
 }

@@ -11,7 +11,8 @@ namespace LabelForge.Markets;
 /// <param name="Paper">The kind of attachment that answers it, where one is kept with the product; null for none.</param>
 /// <param name="Write">What a person has to add; null where the workshop answers.</param>
 /// <param name="Inside">The countries (ISO 3166-1, two letters) that count as inside for it; empty where it does not turn on them.</param>
-public sealed record PaperItem(string Id, string What, string? At, string? From, string? Paper, string? Write, ImmutableArray<string> Inside);
+public sealed record PaperItem(string Id, string What, string? At, string? From, string? Paper, string? Write,
+    ImmutableArray<string> Inside);
 
 /// <summary>A paper that goes with a product, by a market's law or by common practice.</summary>
 /// <param name="Id">Its name, as <c>product-file</c>.</param>
@@ -21,7 +22,8 @@ public sealed record PaperItem(string Id, string What, string? At, string? From,
 /// <param name="Read">The text that was read; null for none.</param>
 /// <param name="Notes">What a reader has to know of it, a sentence each.</param>
 /// <param name="Items">What it has to say, in order; empty where its use case sets it.</param>
-public sealed record PaperDuty(string Id, string Title, string Citation, Basis Basis, string? Read, ImmutableArray<string> Notes, ImmutableArray<PaperItem> Items)
+public sealed record PaperDuty(string Id, string Title, string Citation, Basis Basis, string? Read, ImmutableArray<string> Notes,
+    ImmutableArray<PaperItem> Items)
 {
     /// <summary>The papers of a market: its own, then those of the market whose rules it follows, then those of every market.</summary>
     public static ImmutableArray<PaperDuty> Of(Market market)
@@ -49,7 +51,8 @@ public sealed record PaperDuty(string Id, string Title, string Citation, Basis B
     {
         record.OnlyKeys("id", "what", "at", "from", "paper", "write", "inside");
         string? Optional(string key) => record.Has(key) ? record.Text(key, "a text") : null;
-        var item = new PaperItem(record.Text("id", "a name"), record.Text("what", "what it is"), Optional("at"), Optional("from"), Optional("paper"), Optional("write"), [.. Optional("inside")?.Split(' ') ?? []]);
+        var item = new PaperItem(record.Text("id", "a name"), record.Text("what", "what it is"), Optional("at"), Optional("from"),
+            Optional("paper"), Optional("write"), [.. Optional("inside")?.Split(' ') ?? []]);
         return item is { From: null, Write: null }
             ? throw record.RefuseAt("id", "papers.nobody-asked")
             : item;

@@ -22,13 +22,15 @@ public sealed record ProductFact(string Id, string Asks, string Is, string IsNot
     /// <summary>Finds a fact; a refusal lists them.</summary>
     public static Parsed<ProductFact> Find(string id) => Loaded.Value.TryGetValue(id.Trim(), out var fact)
         ? Parsed<ProductFact>.Of(fact)
-        : Parsed<ProductFact>.Refused("fact.not-a-fact", ("id", id.Trim()), ("list", string.Join(", ", Loaded.Value.Keys.Order(StringComparer.Ordinal))));
+        : Parsed<ProductFact>.Refused("fact.not-a-fact", ("id", id.Trim()),
+            ("list", string.Join(", ", Loaded.Value.Keys.Order(StringComparer.Ordinal))));
 
     private static ProductFact Of(YamlRecord record)
     {
         record.OnlyKeys("id", "asks", "is", "not", "says", "hints");
-        return new(record.Text("id", "a name, such as spray"), record.Text("asks", "the question"), record.Text("is", "how a sentence says it"),
-            record.Text("not", "how a sentence denies it"), Words(record, "says"), Words(record, "hints"));
+        return new(record.Text("id", "a name, such as spray"), record.Text("asks", "the question"),
+            record.Text("is", "how a sentence says it"), record.Text("not", "how a sentence denies it"), Words(record, "says"),
+            Words(record, "hints"));
     }
 
     private static FactWords? Words(YamlRecord record, string key) => record.Has(key) ? new(record.Texts(key, "[roll-on]")) : null;
@@ -41,9 +43,11 @@ public sealed class FactWords(IReadOnlyList<string> words)
     private readonly string[] probes = [.. words.Select(w => w.Split(' ').MaxBy(p => p.Length)!)];
 
     private readonly Lazy<Regex> pattern = new(() => new(
-        @"(?<![\p{L}\p{N}])(?:" + string.Join('|', words.Select(w => Regex.Escape(w).Replace(@"\ ", @"\s+", StringComparison.Ordinal))) + @")(?![\p{L}\p{N}])",
+        @"(?<![\p{L}\p{N}])(?:" + string.Join('|', words.Select(w => Regex.Escape(w).Replace(@"\ ", @"\s+", StringComparison.Ordinal)))
+            + @")(?![\p{L}\p{N}])",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2)));
 
     /// <summary>Whether any of them stands in a text.</summary>
-    public bool IsMatch(string text) => probes.Any(p => text.Contains(p, StringComparison.OrdinalIgnoreCase)) && pattern.Value.IsMatch(text);
+    public bool IsMatch(string text) =>
+        probes.Any(p => text.Contains(p, StringComparison.OrdinalIgnoreCase)) && pattern.Value.IsMatch(text);
 }

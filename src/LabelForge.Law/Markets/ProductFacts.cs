@@ -40,19 +40,22 @@ public sealed record ProductFacts(ImmutableSortedDictionary<string, bool> Settle
     /// <summary>A kind of product as these facts settle it: what depended on the product does no more.</summary>
     public ProductKind Of(ProductKind kind) => Settled.IsEmpty ? kind : kind with
     {
-        Groups = [.. kind.Groups.Where(g => State(g.Name) is null), .. Settled.Where(f => f.Value && ProductGroup.IsKnown(f.Key)).Select(f => new ProductGroup(f.Key, true))],
+        Groups = [.. kind.Groups.Where(g => State(g.Name) is null),
+            .. Settled.Where(f => f.Value && ProductGroup.IsKnown(f.Key)).Select(f => new ProductGroup(f.Key, true))],
     };
 
     /// <summary>The same, with what the words of a label or a recipe show where the maker has not said.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="words">The words.</param>
-    public ProductKind Of(ProductKind kind, string words) => Of(kind) is var settled && Shown(words, settled).ToImmutableArray() is { IsEmpty: false } shown
-        ? settled with { Groups = [.. settled.Groups.Where(g => shown.All(s => s.Name != g.Name)), .. shown] }
-        : settled;
+    public ProductKind Of(ProductKind kind, string words) =>
+        Of(kind) is var settled && Shown(words, settled).ToImmutableArray() is { IsEmpty: false } shown
+            ? settled with { Groups = [.. settled.Groups.Where(g => shown.All(s => s.Name != g.Name)), .. shown] }
+            : settled;
 
     private IEnumerable<ProductGroup> Shown(string words, ProductKind kind)
     {
-        foreach (var fact in ProductFact.All.Values.Where(f => State(f.Id) is null && ProductGroup.IsKnown(f.Id) && !kind.Groups.Contains(new(f.Id, true))))
+        foreach (var fact in ProductFact.All.Values
+            .Where(f => State(f.Id) is null && ProductGroup.IsKnown(f.Id) && !kind.Groups.Contains(new(f.Id, true))))
         {
             if (fact.Says?.IsMatch(words) == true)
                 yield return new(fact.Id, true);

@@ -23,8 +23,9 @@ public readonly record struct ProductGroup(string Name, bool Sure)
 {
     // Nails and oral care are in the annexes, but no kind of ours falls in them.
     private static readonly ImmutableHashSet<string> Listed =
-        ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled", "nails", "oral",
-        "aerosol", "viscous", "perfume", "hydroalcoholic", "sun", "under-three", "professional-use", "adults-only", "roll-on"];
+        ["soap", "hair", "shampoo", "face", "hand", "foot", "body", "lotion", "bath", "deodorant", "spray", "powder", "mucous", "inhaled",
+        "nails", "oral", "aerosol", "viscous", "perfume", "hydroalcoholic", "sun", "under-three", "professional-use", "adults-only",
+        "roll-on"];
 
     private static readonly ImmutableHashSet<string> Computed = ["all", "rinse-off", "leave-on", "lips", "eye", "external", "makeup"];
 
@@ -37,7 +38,8 @@ public readonly record struct ProductGroup(string Name, bool Sure)
             : Parsed<ProductGroup>.Refused("kind.not-a-group-products", ("name", name), ("list", string.Join(", ", Listed.Order())));
     }
 
-    /// <summary>Whether the name is that of a group, of what use and area tell (all, rinse-off, leave-on, lips, eye, external), or of a kind.</summary>
+    /// <summary>Whether the name is that of a group, of what use and area tell (all, rinse-off,
+    /// leave-on, lips, eye, external), or of a kind.</summary>
     public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name) || ProductKinds.Shipped.Find(name).IsValue;
 
     /// <summary>Whether a kind of product falls in a group.</summary>

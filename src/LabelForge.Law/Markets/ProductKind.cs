@@ -43,7 +43,8 @@ public enum QuantityBy
 /// <param name="Area">Where it is used.</param>
 /// <param name="QuantityBy">Mass or volume.</param>
 /// <param name="IsSolid">Whether the product is solid (keeps its shape), not liquid or pourable.</param>
-public sealed record ProductKind(string Id, string Name, ProductUse Use, string IfraCategory, AreaOfUse Area, QuantityBy QuantityBy, bool IsSolid)
+public sealed record ProductKind(string Id, string Name, ProductUse Use, string IfraCategory, AreaOfUse Area, QuantityBy QuantityBy,
+    bool IsSolid)
 {
     /// <summary>Whether it is makeup, which may be sold in a range of shades under one list of colours.</summary>
     public bool IsMakeup { get; init; }

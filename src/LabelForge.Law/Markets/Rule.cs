@@ -4,8 +4,10 @@ using LabelForge.Markets;
 
 namespace LabelForge.Checks;
 
-/// <summary>One rule of a market, as data. An id of the form <c>rule/case</c> is a case of a rule with words or weight of its own.</summary>
-public sealed record Rule(string Id, Severity Severity, string Message, string Fix, string Source, DateOnly InForceFrom, DateOnly LastChecked)
+/// <summary>One rule of a market, as data. An id of the form <c>rule/case</c> is a case of a rule
+/// with words or weight of its own.</summary>
+public sealed record Rule(string Id, Severity Severity, string Message, string Fix, string Source, DateOnly InForceFrom,
+    DateOnly LastChecked)
 {
     /// <summary>The rule's name in findings: the id without its case.</summary>
     public string Name => Id.Split('/')[0];
@@ -37,7 +39,8 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>Whether it binds a product. One of a kind that is not known may be any.</summary>
     /// <param name="kind">The kind's id, or null.</param>
     /// <param name="isSoap">Whether it is sold as soap.</param>
-    public bool Binds(string? kind, bool isSoap) => (Products.IsEmpty || kind is null || Products.Contains(kind)) && !(BindsCosmeticsOnly && isSoap);
+    public bool Binds(string? kind, bool isSoap) =>
+        (Products.IsEmpty || kind is null || Products.Contains(kind)) && !(BindsCosmeticsOnly && isSoap);
 
     /// <summary>A finding by this rule; the arguments fill the places {0}, {1}, ... of its sentences.</summary>
     public Finding Find(string where, params object[] arguments) => Find(where, Unless, arguments);
@@ -59,8 +62,11 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     // Where a language has no words for the rule, all of it is told in English: half a sentence of each helps nobody.
     private (string Message, string Fix) Told(string language, ImmutableArray<Exemption> open, object[] arguments)
     {
-        var (said, around) = RuleWords.Of(WordsOf, language, Id) is { } words ? (words, ExemptionWords.Of(language)) : ((Message, Fix), null);
-        return (Fill(said.Message, arguments) + Exemption.Sentence(open, around), Fill(said.Fix, arguments) + Exemption.Question(open, around));
+        var (said, around) = RuleWords.Of(WordsOf, language, Id) is { } words
+            ? (words, ExemptionWords.Of(language))
+            : ((Message, Fix), null);
+        return (Fill(said.Message, arguments) + Exemption.Sentence(open, around),
+            Fill(said.Fix, arguments) + Exemption.Question(open, around));
     }
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);

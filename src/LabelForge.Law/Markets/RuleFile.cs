@@ -22,12 +22,15 @@ public static class RuleFile
 
     private static Rule ReadRule(MapNode map)
     {
-        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "basis", "read", "products", "sold as", "unless");
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "basis", "read", "products",
+            "sold as", "unless");
         var severity = map.Required("severity", "must");
         var (basis, read) = BasisOf(map);
         return new Rule(
             map.Required("id", "lot.missing").Text,
-            Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave) ? grave : throw severity.Refuse("rule.not-a-severity", ("severity", severity.Text)),
+            Enum.TryParse<Severity>(severity.Text, ignoreCase: true, out var grave)
+                ? grave
+                : throw severity.Refuse("rule.not-a-severity", ("severity", severity.Text)),
             map.Required("message", "what is wrong").Text,
             map.Required("fix", "what to do").Text,
             map.Required("source", "21 CFR 701.3(a)").Text,
@@ -36,8 +39,10 @@ public static class RuleFile
         {
             Until = map.OptionalText("until") is { } until ? Date(until) : null,
             Products = [.. map.Texts("products").Select(t => t.Text)],
-            BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold && (sold.Text == "cosmetic" ? true : throw sold.Refuse("rule.sold-as", ("sold", sold.Text))),
-            Unless = [.. map.Texts("unless").Select(t => Exemption.Parse(t.Text) is var e && e.IsValue ? e.Value : throw t.Refuse(e.Problem))],
+            BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold
+                && (sold.Text == "cosmetic" ? true : throw sold.Refuse("rule.sold-as", ("sold", sold.Text))),
+            Unless = [.. map.Texts("unless")
+                .Select(t => Exemption.Parse(t.Text) is var e && e.IsValue ? e.Value : throw t.Refuse(e.Problem))],
             Basis = basis,
             Read = read,
         };
@@ -53,7 +58,8 @@ public static class RuleFile
         return LawTexts.Doubt(basis.Value, read) is { } doubt ? throw node.Refuse(doubt) : (basis.Value, read);
     }
 
-    private static DateOnly Date(TextNode node) => DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
-        ? date
-        : throw node.Refuse("rule.not-a-date", ("text", node.Text));
+    private static DateOnly Date(TextNode node) =>
+        DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+            ? date
+            : throw node.Refuse("rule.not-a-date", ("text", node.Text));
 }

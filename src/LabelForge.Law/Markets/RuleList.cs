@@ -17,7 +17,13 @@ public static class RuleList
     /// <param name="market">The market whose rules to write; all where null.</param>
     public static string Markdown(Market? market = null)
     {
-        var page = new StringBuilder("# Rules\n\nWritten by `labelforge rules`. must: a rule requires it. should: good practice, or a risk. note: worth knowing. An id `rule/case` is a case of a rule with words or weight of its own, reported under the rule's name. text: the source was read, in the copy named after it (docs/law.md). secondary: an account of it was read, or it is common practice. memory: it was written down from memory. What is looked up in lists of substances and colours stands in `ingredients/tables`.\n");
+        var page =
+            new StringBuilder(
+                "# Rules\n\nWritten by `labelforge rules`. must: a rule requires it. should: good practice, or a risk. note: worth "
+                    + "knowing. An id `rule/case` is a case of a rule with words or weight of its own, reported under the rule's name. "
+                    + "text: the source was read, in the copy named after it (docs/law.md). secondary: an account of it was read, or it "
+                    + "is common practice. memory: it was written down from memory. What is looked up in lists of substances and colours "
+                    + "stands in `ingredients/tables`.\n");
         foreach (var section in Sections(market))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n# {section.Heading}\n");
@@ -35,19 +41,24 @@ public static class RuleList
         foreach (var one in markets.Where(m => m.OwnRules.Any()))
         {
             var takers = MarketBook.Shipped.All.Where(m => m.Basis == one).ToArray();
-            var too = takers.Length == 0 ? "" : $", and {string.Join(" and ", takers.Select(m => m.Name))} where it has no rule of its own";
+            var too = takers.Length == 0
+                ? ""
+                : $", and {string.Join(" and ", takers.Select(m => m.Name))} where it has no rule of its own";
             yield return new(char.ToUpperInvariant(one.Name[0]) + one.Name[1..] + too, [one, .. takers], one.OwnRules);
         }
-        yield return new("Any market", market is null ? [.. MarketBook.Shipped.All] : [market], EveryMarket.Rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal));
+        yield return new("Any market", market is null ? [.. MarketBook.Shipped.All] : [market],
+            EveryMarket.Rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal));
     }
 
     private static void Append(StringBuilder page, Rule rule)
     {
-        page.Append(CultureInfo.InvariantCulture, $"\n## {rule.Id}\n\n{rule.Severity.ToString().ToLowerInvariant()}, from {rule.InForceFrom:yyyy-MM-dd}. Source: {rule.Source} ({BasisText.Of(rule.Basis)}{(rule.Read is { } read ? ": " + read : "")}). Last checked {rule.LastChecked:yyyy-MM-dd}.\n");
+        page.Append(CultureInfo.InvariantCulture,
+            $"\n## {rule.Id}\n\n{rule.Severity.ToString().ToLowerInvariant()}, from {rule.InForceFrom:yyyy-MM-dd}. Source: {rule.Source} ({BasisText.Of(rule.Basis)}{(rule.Read is { } read ? ": " + read : "")}). Last checked {rule.LastChecked:yyyy-MM-dd}.\n");
         if (!rule.Products.IsEmpty)
             page.Append(CultureInfo.InvariantCulture, $"For: {string.Join(", ", rule.Products)}.\n");
         if (!rule.Unless.IsEmpty)
-            page.Append(CultureInfo.InvariantCulture, $"Unless {string.Join(", or ", rule.Unless.Select(e => e.Words))} (facts: {string.Join(", ", rule.Unless.Select(e => e.Fact.Id))}).\n");
+            page.Append(CultureInfo.InvariantCulture,
+                $"Unless {string.Join(", or ", rule.Unless.Select(e => e.Words))} (facts: {string.Join(", ", rule.Unless.Select(e => e.Fact.Id))}).\n");
         page.Append(CultureInfo.InvariantCulture, $"\n{rule.Message}\n\nDo: {rule.Fix}\n");
     }
 }

@@ -14,7 +14,8 @@ internal static class RuleWords
     /// <summary>The language in which the rules themselves are written.</summary>
     internal const string English = "en";
 
-    private static readonly ConcurrentDictionary<string, FrozenDictionary<string, (string Message, string Fix)>> Read = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, FrozenDictionary<string, (string Message,
+        string Fix)>> Read = new(StringComparer.Ordinal);
 
     /// <summary>The words of a rule; null where the language has none.</summary>
     /// <param name="folder">The market's folder; null for a rule of nobody's.</param>
@@ -25,7 +26,9 @@ internal static class RuleWords
 
     /// <summary>All words of a folder in a language, by the rule's id.</summary>
     internal static FrozenDictionary<string, (string Message, string Fix)> All(string folder, string language) =>
-        Read.GetOrAdd($"markets/{folder}/words-{language}.yaml", name => Entries(name).ToFrozenDictionary(e => e.Key, e => (Text(e.Value, "message"), Text(e.Value, "fix")), StringComparer.Ordinal));
+        Read.GetOrAdd($"markets/{folder}/words-{language}.yaml",
+            name => Entries(name)
+                .ToFrozenDictionary(e => e.Key, e => (Text(e.Value, "message"), Text(e.Value, "fix")), StringComparer.Ordinal));
 
     /// <summary>What a shipped file of words says, entry by entry; nothing where there is no such file.</summary>
     internal static IEnumerable<KeyValuePair<string, MapNode>> Entries(string name) => LawData.Names(name).Contains(name)

@@ -3,7 +3,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Markets;
 
-/// <summary>The rules and figures of a market that are in force on a day. Whatever depends on the law asks here and nowhere else.</summary>
+/// <summary>The rules and figures of a market that are in force on a day. Whatever depends on the
+/// law asks here and nowhere else.</summary>
 /// <param name="market">The market.</param>
 /// <param name="day">The day to judge by.</param>
 public sealed class RulesOf(Market market, DateOnly day)
@@ -15,7 +16,8 @@ public sealed class RulesOf(Market market, DateOnly day)
     public DateOnly Day { get; } = day;
 
     /// <summary>The figure of a name.</summary>
-    /// <exception cref="InputException">The market's folder has none of that name, or no version of it that is known held on that day.</exception>
+    /// <exception cref="InputException">The market's folder has none of that name, or no version
+    /// of it that is known held on that day.</exception>
     public LawEntry Figure(string id) => Market.Figures.Has(id) ? Market.Figures.Get(id, Day)
         : EveryMarket.Figures.Has(id) ? EveryMarket.Figures.Get(id, Day)
         : throw new InputException($"{Market.Id}/figures.yaml", 0, "figure.missing", ("market", Market.Name), ("id", id));

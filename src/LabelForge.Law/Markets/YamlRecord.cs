@@ -65,7 +65,9 @@ public sealed class YamlRecord(MapNode node)
 
     /// <summary>A mapping that must be given.</summary>
     public YamlRecord Record(string key, string write) =>
-        Find(key) is MapNode map ? new YamlRecord(map) : throw At(key).Refuse("record.not-keys-and-values", ("name", Name), ("key", key), ("write", write));
+        Find(key) is MapNode map
+            ? new YamlRecord(map)
+            : throw At(key).Refuse("record.not-keys-and-values", ("name", Name), ("key", key), ("write", write));
 
     /// <summary>A list of mappings that must be given.</summary>
     public IReadOnlyList<YamlRecord> Records(string key, string write) =>
@@ -84,7 +86,8 @@ public sealed class YamlRecord(MapNode node)
     }
 
     /// <summary>A refusal at a key's line.</summary>
-    public InputException RefuseAt(string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => RefuseAt(key, new Problem(null, 0, code, arguments));
+    public InputException RefuseAt(string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        RefuseAt(key, new Problem(null, 0, code, arguments));
 
     /// <summary>A refusal at a key's line.</summary>
     public InputException RefuseAt(string key, Problem problem) => Name.Length == 0

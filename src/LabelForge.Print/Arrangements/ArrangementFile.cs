@@ -33,8 +33,8 @@ public static class ArrangementFile
 
     private static readonly string[] BoxKeys =
     [
-        "rows", "columns", "pair", "say", "window", "picture", "space", "rule", "gap", "padding", "size", "share", "width", "least", "want", "most", "on", "shape", "corner",
-        "behind", "ring", "align", "run", "lines", "face", "capitals", "tracking", "leading",
+        "rows", "columns", "pair", "say", "window", "picture", "space", "rule", "gap", "padding", "size", "share", "width", "least",
+        "want", "most", "on", "shape", "corner", "behind", "ring", "align", "run", "lines", "face", "capitals", "tracking", "leading",
     ];
 
     /// <summary>Which variant a face takes.</summary>
@@ -43,7 +43,8 @@ public static class ArrangementFile
 
     /// <summary>An arrangement's file.</summary>
     public static MapNode File(string id) => Read.GetOrAdd(id, i => Known.Contains(i)
-        ? YamlFile.ReadText(Templates.Text($"arrangements/{i}.yaml"), $"arrangements/{i}.yaml").OnlyKeys("An arrangement", "name", "for", "square", "wide", "tall", "round")
+        ? YamlFile.ReadText(Templates.Text($"arrangements/{i}.yaml"), $"arrangements/{i}.yaml")
+            .OnlyKeys("An arrangement", "name", "for", "square", "wide", "tall", "round")
         : throw Templates.Unknown("arrangement", i, Known));
 
     /// <summary>Its boxes for a face, or null where it has none for a face of this shape.</summary>
@@ -57,9 +58,13 @@ public static class ArrangementFile
     {
         var file = File(id);
         var shape = ShapeOf(width, height, round);
-        var root = file.OptionalMap(shape.ToString().ToLowerInvariant()) ?? (shape is FaceShape.Round or FaceShape.Wide ? null : file.OptionalMap("square"));
+        var root = file.OptionalMap(shape.ToString().ToLowerInvariant())
+            ?? (shape is FaceShape.Round or FaceShape.Wide ? null : file.OptionalMap("square"));
         var (w, h) = (Points.ToLength(width), Points.ToLength(height));
-        return root is null ? null : new Reader(style, longName, ImmutableDictionary<string, Length>.Empty.Add("w", w).Add("h", h).Add("u", w.CompareTo(h) < 0 ? w : h)).Box(root);
+        return root is null
+            ? null
+            : new Reader(style, longName,
+                ImmutableDictionary<string, Length>.Empty.Add("w", w).Add("h", h).Add("u", w.CompareTo(h) < 0 ? w : h)).Box(root);
     }
 
     private sealed class Reader(DesignStyle style, bool longName, ImmutableDictionary<string, Length> sides)
@@ -73,7 +78,9 @@ public static class ArrangementFile
             var padding = map.Texts("padding").Select(t => Of(t)).ToArray();
             return new ArrangementBox(kind.Kind)
             {
-                Inside = kind.Kind is BoxKind.Rows or BoxKind.Columns or BoxKind.Pair ? [.. map.Items(kind.Key).Select(n => Box((MapNode)n))] : [],
+                Inside = kind.Kind is BoxKind.Rows or BoxKind.Columns or BoxKind.Pair
+                    ? [.. map.Items(kind.Key).Select(n => Box((MapNode)n))]
+                    : [],
                 Element = kind.Kind == BoxKind.Say ? Element(map) : null,
                 Side = Word(map, "align", Side.Left),
                 Run = Word(map, "run", Run.Across),
@@ -112,12 +119,18 @@ public static class ArrangementFile
                 Role = role,
                 Align = Align.Left,
                 Face = style.Faces[map.OptionalText("face")?.Text ?? usual.Face],
-                Least = LengthFormula.Or(map, "least", Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, 0.085m * sides["u"].Millimetres) : usual.Least), sides),
+                Least = LengthFormula.Or(map, "least",
+                    Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, 0.085m * sides["u"].Millimetres) : usual.Least),
+                    sides),
                 Most = LengthFormula.Or(map, "most", Length.FromMillimetres(usual.Most), sides),
                 // A tube is so narrow that a name of three words takes a line for each.
-                Lines = (int)map.NumberOr("lines", sides["u"].Millimetres < 26 ? usual.Lines + 1 : usual.Lines) + (longName && role == Role.Name && Word(map, "run", Run.Across) == Run.Across ? 1 : 0),
-                Capitals = map.OptionalText("capitals")?.Text is { } c ? c == "true" : role == Role.Business || (role == Role.Name && style.NameCapitals),
-                Tracking = map.NumberOr("tracking", role == Role.Business ? Math.Max(0.1, style.Tracking) : role == Role.Name ? style.NameTracking : 0),
+                Lines = (int)map.NumberOr("lines", sides["u"].Millimetres < 26 ? usual.Lines + 1 : usual.Lines)
+                    + (longName && role == Role.Name && Word(map, "run", Run.Across) == Run.Across ? 1 : 0),
+                Capitals = map.OptionalText("capitals")?.Text is { } c
+                    ? c == "true"
+                    : role == Role.Business || (role == Role.Name && style.NameCapitals),
+                Tracking = map.NumberOr("tracking",
+                    role == Role.Business ? Math.Max(0.1, style.Tracking) : role == Role.Name ? style.NameTracking : 0),
                 Leading = map.NumberOr("leading", role == Role.Name ? style.NameLeading : usual.Leading),
             };
         }
@@ -125,7 +138,8 @@ public static class ArrangementFile
         private T Word<T>(MapNode map, string key, T otherwise) where T : struct, Enum =>
             map.OptionalText(key) is not { } node ? otherwise
             : Enum.TryParse<T>(node.Text, ignoreCase: true, out var value) ? value
-            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", Enum.GetNames<T>().Select(n => n.ToLowerInvariant()))));
+            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text),
+                ("list", string.Join(", ", Enum.GetNames<T>().Select(n => n.ToLowerInvariant()))));
 
         private double? Points(MapNode map, string key) => map.OptionalText(key) is { } node ? Of(node) : null;
 
@@ -133,8 +147,8 @@ public static class ArrangementFile
 
         private static readonly (string Key, BoxKind Kind)[] Kinds =
         [
-            ("rows", BoxKind.Rows), ("columns", BoxKind.Columns), ("pair", BoxKind.Pair), ("say", BoxKind.Say), ("window", BoxKind.Ornament),
-            ("picture", BoxKind.Picture), ("space", BoxKind.Space), ("rule", BoxKind.Rule),
+            ("rows", BoxKind.Rows), ("columns", BoxKind.Columns), ("pair", BoxKind.Pair), ("say", BoxKind.Say),
+            ("window", BoxKind.Ornament), ("picture", BoxKind.Picture), ("space", BoxKind.Space), ("rule", BoxKind.Rule),
         ];
     }
 }

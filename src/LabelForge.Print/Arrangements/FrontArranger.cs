@@ -27,14 +27,16 @@ internal sealed class FrontArranger
     private readonly FrontWords _words;
     private readonly ArtBlock? _picture;
 
-    private FrontArranger(FrontFace face, ArrangementBox root, FrontWords words, ArtBlock? picture) => (_face, _root, _words, _picture) = (face, root, words, picture);
+    private FrontArranger(FrontFace face, ArrangementBox root, FrontWords words, ArtBlock? picture) =>
+        (_face, _root, _words, _picture) = (face, root, words, picture);
 
     /// <summary>Arranges a front, or says by null that the words have no room in this arrangement.</summary>
     /// <param name="face">The front.</param>
     /// <param name="root">The arrangement's boxes.</param>
     /// <param name="words">The words of an element; null where there are none.</param>
     /// <param name="picture">The maker's logo or picture; null for none.</param>
-    public static ArrangedFront? Arrange(FrontFace face, ArrangementBox root, Func<DesignElement, ElementText?> words, ArtBlock? picture = null)
+    public static ArrangedFront? Arrange(FrontFace face, ArrangementBox root, Func<DesignElement, ElementText?> words,
+        ArtBlock? picture = null)
     {
         var said = new FrontWords(words, face.Look.Most);
         if (Pruned(WindowOrder.Of(root, face.Look.OrnamentAbove), said, picture) is not { } kept)
@@ -45,7 +47,8 @@ internal sealed class FrontArranger
         {
             if (arranger.Wanted(level) is not { } found)
                 continue;
-            // A window that is only smaller is worth a larger name; none at all only where the name would else be less than the net quantity.
+            // A window that is only smaller is worth a larger name; none at all only where the
+            // name would else be less than the net quantity.
             var wanted = level == WindowLevel.None ? NameAtLeast : NameOverNet;
             if (best is null || (best.NameToNet < wanted && found.NameToNet > best.NameToNet + 0.02))
                 best = found;

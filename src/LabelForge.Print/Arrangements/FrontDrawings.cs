@@ -19,14 +19,18 @@ internal sealed class FrontDrawings(FrontFace face)
     public ImmutableArray<Func<PlacedDrawing>> All => _all.ToImmutable();
 
     /// <summary>How much of each side the frame takes, in points.</summary>
-    public double FrameDepth => face.Look.Frame is { } frame ? FrontFace.Rim * 0.75 + (frame.Depth + 0.5) * PointsPerMillimetre - (face.Round ? 0 : FrontFace.Rim * 0.6) : 0;
+    public double FrameDepth =>
+        face.Look.Frame is { } frame
+            ? FrontFace.Rim * 0.75 + (frame.Depth + 0.5) * PointsPerMillimetre - (face.Round ? 0 : FrontFace.Rim * 0.6)
+            : 0;
 
     private Palette Palette => face.Look.Palette;
 
     public void Clear() => _all.Clear();
 
     /// <summary>The ink of words on a ground.</summary>
-    public Colour InkOn(BoxGround ground, Role role) => ground == BoxGround.Plate ? Palette.OnPlate : role == Role.Name ? Palette.Deep : Palette.Ink;
+    public Colour InkOn(BoxGround ground, Role role) =>
+        ground == BoxGround.Plate ? Palette.OnPlate : role == Role.Name ? Palette.Deep : Palette.Ink;
 
     /// <summary>A line of words in the ink of its ground.</summary>
     public PlacedLine Line(MeasuredText text, double x, double baseline, BoxGround ground, Role role) =>
@@ -36,18 +40,23 @@ internal sealed class FrontDrawings(FrontFace face)
     public void Ground(ArrangementBox box, double x, double y, double width, double height, BoxGround ground, bool behind)
     {
         if (box.Ground != BoxGround.None)
-            _all.Add(() => Drawing(x, y, width, height, box, [new DrawnPath(Outline(box, width, height), ColourOf(ground), null, 0)]) with { IsGround = true });
+            _all.Add(() => Drawing(x, y, width, height, box,
+                [new DrawnPath(Outline(box, width, height), ColourOf(ground), null, 0)]) with
+            { IsGround = true });
         if (behind)
             Ornament(box, x, y, width, height, ground);
     }
 
     /// <summary>The ornament round what is set into a box's ground.</summary>
-    public void Surrounding(ArrangementBox box, double x, double y, double width, double height, (double X, double Y, double Width, double Height) inner, bool disc, BoxGround ground)
+    public void Surrounding(ArrangementBox box, double x, double y, double width, double height,
+        (double X, double Y, double Width, double Height) inner, bool disc, BoxGround ground)
     {
         if (face.Look.Ornament is not { } ornament)
             return;
         const double K = PointsPerMillimetre;
-        _all.Add(() => Drawing(x, y, width, height, box, Coloured(Surround.Draw(ornament.Family, width / K, height / K, ((inner.X - x) / K, (inner.Y - y) / K, inner.Width / K, inner.Height / K), disc,
+        _all.Add(() => Drawing(x, y, width, height, box,
+            Coloured(Surround.Draw(ornament.Family, width / K, height / K,
+            ((inner.X - x) / K, (inner.Y - y) / K, inner.Width / K, inner.Height / K), disc,
             (ornament.Seed, ornament.Density, ornament.Weight)), ground)));
     }
 
@@ -55,7 +64,8 @@ internal sealed class FrontDrawings(FrontFace face)
     public Colour InkOf(BoxGround ground) => ColourOf(OrnamentInk.First, ground);
 
     /// <summary>The outline of a window, which cuts off what is larger.</summary>
-    public PictureClip Clip(ArrangementBox box, double x, double y, double width, double height) => new(Outline(Shape(box, width, height), width, height, x, y), x, y, PointsPerMillimetre);
+    public PictureClip Clip(ArrangementBox box, double x, double y, double width, double height) =>
+        new(Outline(Shape(box, width, height), width, height, x, y), x, y, PointsPerMillimetre);
 
     /// <summary>A window with the ornament.</summary>
     public void Window(ArrangementBox box, double x, double y, double width, double height, BoxGround ground)
@@ -76,7 +86,10 @@ internal sealed class FrontDrawings(FrontFace face)
     public void Ring(ArrangementBox box, double x, double y, double width, double height, BoxGround ground)
     {
         var r = box.Ring;
-        _all.Add(() => Drawing(x + r, y + r, width - 2 * r, height - 2 * r, box, [new DrawnPath(Outline(box, width - 2 * r, height - 2 * r), null, ground == BoxGround.Plate ? Palette.OnPlate : Palette.Deep, 0.22)]) with { Clip = null });
+        _all.Add(() => Drawing(x + r, y + r, width - 2 * r, height - 2 * r, box,
+            [new DrawnPath(Outline(box, width - 2 * r, height - 2 * r), null, ground == BoxGround.Plate ? Palette.OnPlate : Palette.Deep,
+                0.22)]) with
+        { Clip = null });
     }
 
     /// <summary>The frame round the whole front.</summary>
@@ -86,7 +99,8 @@ internal sealed class FrontDrawings(FrontFace face)
         var rim = FrontFace.Rim * 0.75;
         var (width, height) = (face.Width - 2 * rim, face.Height - 2 * rim);
         _all.Add(() => new PlacedDrawing(
-            Coloured(frame.Draw(width / PointsPerMillimetre, height / PointsPerMillimetre, face.Round, face.Look.Ornament?.Seed ?? "", 1), BoxGround.Paper), null,
+            Coloured(frame.Draw(width / PointsPerMillimetre, height / PointsPerMillimetre, face.Round, face.Look.Ornament?.Seed ?? "", 1),
+                BoxGround.Paper), null,
             face.Left + rim, face.Top + rim, PointsPerMillimetre)
         { Box = (face.Left + rim, face.Top + rim, width, height) });
     }
@@ -95,14 +109,19 @@ internal sealed class FrontDrawings(FrontFace face)
     {
         if (face.Look.Ornament is not { } ornament)
             return;
-        _all.Add(() => Drawing(x, y, width, height, box, Coloured(ornament.Family.Draw(width / PointsPerMillimetre, height / PointsPerMillimetre, ornament.Seed, ornament.Density, ornament.Weight), ground)));
+        _all.Add(() => Drawing(x, y, width, height, box,
+            Coloured(ornament.Family.Draw(width / PointsPerMillimetre, height / PointsPerMillimetre, ornament.Seed, ornament.Density,
+                ornament.Weight), ground)));
     }
 
     private PlacedDrawing Drawing(double x, double y, double width, double height, ArrangementBox box, ImmutableArray<DrawnPath> paths) =>
         new(paths, Outline(box, width, height, x, y), x, y, PointsPerMillimetre) { Box = (x, y, width, height) };
 
     private ImmutableArray<DrawnPath> Coloured(OrnamentDrawing drawing, BoxGround ground) =>
-        [.. drawing.Paths.Select(p => p.Stroke > 0 ? new DrawnPath(p.Data, null, ColourOf(p.Ink, ground), p.Stroke) : new DrawnPath(p.Data, ColourOf(p.Ink, ground), null, 0))];
+        [.. drawing.Paths
+            .Select(p => p.Stroke > 0
+                ? new DrawnPath(p.Data, null, ColourOf(p.Ink, ground), p.Stroke)
+                : new DrawnPath(p.Data, ColourOf(p.Ink, ground), null, 0))];
 
     private Colour ColourOf(OrnamentInk ink, BoxGround ground) => ink switch
     {
@@ -141,7 +160,8 @@ internal sealed class FrontDrawings(FrontFace face)
                 return $"M0 {Outlines.Number(h)}A{Outlines.Number(w / 2)} {Outlines.Number(h)} 0 0 1 {Outlines.Number(w)} {Outlines.Number(h)}Z";
             case BoxShape.Round when !double.IsNaN(x):
                 var inset = FrameDepth > 0 ? FrameDepth + 2 : FrontFace.Rim;
-                var middle = new Spot((face.Left + face.Width / 2 - x) / PointsPerMillimetre, (face.Top + face.Height / 2 - y) / PointsPerMillimetre);
+                var middle = new Spot((face.Left + face.Width / 2 - x) / PointsPerMillimetre,
+                    (face.Top + face.Height / 2 - y) / PointsPerMillimetre);
                 return Common(Outlines.Circle(middle, (face.Width / 2 - inset) / PointsPerMillimetre), Outlines.Rectangle(0, 0, w, h));
             default:
                 return Outlines.Rectangle(0, 0, w, h, Math.Min(c, Math.Min(w, h) / 2));

@@ -14,7 +14,8 @@ namespace LabelForge.Print.Arrangements;
 /// <param name="Style">Its pair of types.</param>
 /// <param name="ClearHeights">Clear space above and below the net quantity, in heights of its capitals.</param>
 /// <param name="ClearBeside">Clear space at its sides, in widths of its N.</param>
-internal sealed record FrontFace(double Left, double Top, double Width, double Height, bool Round, Look Look, DesignStyle Style, double ClearHeights, double ClearBeside)
+internal sealed record FrontFace(double Left, double Top, double Width, double Height, bool Round, Look Look, DesignStyle Style,
+    double ClearHeights, double ClearBeside)
 {
     /// <summary>The product's own picture, which stands in the window; null for the look's ornament.</summary>
     public ArtBlock? Photo { get; init; }
@@ -28,7 +29,8 @@ internal sealed record FrontFace(double Left, double Top, double Width, double H
     /// <summary>Whether its right side is the label's.</summary>
     public bool EndsAtCut { get; init; } = true;
 
-    /// <summary>Plates stand so far inside the cut: no slivers where it is cut a hair off, and the rim of paper makes it look made.</summary>
+    /// <summary>Plates stand so far inside the cut: no slivers where it is cut a hair off, and
+    /// the rim of paper makes it look made.</summary>
     public static double Rim { get; } = 1.9 * 72 / 25.4;
 }
 
@@ -57,7 +59,8 @@ internal sealed record ArrangedPicture(ArtBlock Art, double X, double Y, double 
 /// <param name="Drawn">Draws what stands under them, in painting order; sizes are tried without drawing.</param>
 /// <param name="Pictures">The maker's pictures.</param>
 /// <param name="Bars">Thin lines.</param>
-/// <param name="NameToNet">How many times as high the name's letters are as the net quantity's; infinite where there is none of them.</param>
+/// <param name="NameToNet">How many times as high the name's letters are as the net quantity's;
+/// infinite where there is none of them.</param>
 internal sealed record ArrangedFront(
     ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<ArrangedPicture> Pictures,
     ImmutableArray<PlacedBar> Bars, double NameToNet)

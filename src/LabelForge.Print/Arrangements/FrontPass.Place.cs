@@ -59,11 +59,13 @@ internal sealed partial class FrontPass
                 break;
             case BoxKind.Picture:
                 var pictureWide = PictureWidth(box, inner.Width);
-                _pictures.Add(new(picture!, inner.X + (inner.Width - pictureWide) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, pictureWide));
+                _pictures.Add(new(picture!, inner.X + (inner.Width - pictureWide) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y,
+                    pictureWide));
                 break;
             case BoxKind.Rule:
                 var rule = Math.Min(box.Width ?? inner.Width, inner.Width);
-                _bars.Add(new PlacedBar(inner.X + (inner.Width - rule) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, rule, RuleThickness, _drawings.InkOn(on, Role.Business)));
+                _bars.Add(new PlacedBar(inner.X + (inner.Width - rule) * (box.Side == Side.Centre ? 0.5 : 0), inner.Y, rule, RuleThickness,
+                    _drawings.InkOn(on, Role.Business)));
                 break;
         }
     }
@@ -79,9 +81,16 @@ internal sealed partial class FrontPass
         var fills = !photo.Image.IsEmpty;
         if (!fills)
             _drawings.Ground(box, x, y, width, height, on, behind: false);
-        var scale = fills ? Math.Max(width / photo.UnitsWide, height / photo.UnitsHigh) : DrawingInWindow * Math.Min(width / photo.UnitsWide, height / photo.UnitsHigh);
+        var scale = fills
+            ? Math.Max(width / photo.UnitsWide, height / photo.UnitsHigh)
+            : DrawingInWindow * Math.Min(width / photo.UnitsWide, height / photo.UnitsHigh);
         var (wide, high) = (photo.UnitsWide * scale, photo.UnitsHigh * scale);
-        _pictures.Add(new(photo, x + (width - wide) / 2, y + (height - high) / 2, wide) { InWindow = true, Ink = _drawings.InkOf(on), Clip = fills ? _drawings.Clip(box, x, y, width, height) : null });
+        _pictures.Add(new(photo, x + (width - wide) / 2, y + (height - high) / 2, wide)
+        {
+            InWindow = true,
+            Ink = _drawings.InkOf(on),
+            Clip = fills ? _drawings.Clip(box, x, y, width, height) : null,
+        });
     }
 
     // What is set into the ground is the one box inside it; a disc is as large as that holds.
@@ -103,7 +112,10 @@ internal sealed partial class FrontPass
             return;
         }
         var extra = Shared(box, free);
-        var y = at.Y + (box.Inside.All(b => b.Share == 0) && circle is not null && box.Shape == BoxShape.Disc ? Math.Min(free, free / 2 + (arcDepth ?? 0) * 0.3) : 0);
+        var y = at.Y
+            + (box.Inside.All(b => b.Share == 0) && circle is not null && box.Shape == BoxShape.Disc
+                ? Math.Min(free, free / 2 + (arcDepth ?? 0) * 0.3)
+                : 0);
         ArrangementBox? above = null;
         for (var i = 0; i < box.Inside.Length; i++)
         {
@@ -170,8 +182,10 @@ internal sealed partial class FrontPass
             // On one baseline: what is lower stands lower by the difference of their tops.
             var sets = box.Inside.Select(b => SetOf(b, at.Width)!).ToList();
             var top = sets.Max(MetricTop);
-            Say(box.Inside[0] with { Side = Side.Left }, at with { Y = at.Y + top - MetricTop(sets[0]) }, ground, circle, null, box.Inside[0]);
-            Say(box.Inside[1] with { Side = Side.Right }, at with { Y = at.Y + top - MetricTop(sets[1]) }, ground, circle, null, box.Inside[1]);
+            Say(box.Inside[0] with { Side = Side.Left }, at with { Y = at.Y + top - MetricTop(sets[0]) }, ground, circle, null,
+                box.Inside[0]);
+            Say(box.Inside[1] with { Side = Side.Right }, at with { Y = at.Y + top - MetricTop(sets[1]) }, ground, circle, null,
+                box.Inside[1]);
         }
         else
         {
@@ -210,7 +224,8 @@ internal sealed partial class FrontPass
             var width = SetText.WidthOf(set.Lines[i]);
             var x = at.X + (at.Width - width) * (box.Side switch { Side.Centre => 0.5, Side.Right => 1, _ => 0 });
             if (circle is { } round)
-                x = InCircle(named, round, arcDepth, at, x, width, baseline - set.Lines[i].Max(p => p.Shape.Top) * set.Size, baseline + set.Lines[i].Max(p => p.Shape.Bottom) * set.Size, box.Side);
+                x = InCircle(named, round, arcDepth, at, x, width, baseline - set.Lines[i].Max(p => p.Shape.Top) * set.Size,
+                    baseline + set.Lines[i].Max(p => p.Shape.Bottom) * set.Size, box.Side);
             (left, right) = (Math.Min(left, x), Math.Max(right, x + width));
             foreach (var part in set.Lines[i])
             {
@@ -224,10 +239,13 @@ internal sealed partial class FrontPass
     }
 
     // Words in a circle: where a line does not fit, the next pass gives it the chord's length.
-    private double InCircle(ArrangementBox box, Circle circle, double? arcDepth, Box at, double x, double width, double top, double bottom, Side side)
+    private double InCircle(ArrangementBox box, Circle circle, double? arcDepth, Box at, double x, double width, double top, double bottom,
+        Side side)
     {
         // The arc's words are at the top: what stands high keeps clear of them too.
-        double Half(double y) => Math.Sqrt(Math.Max(0, Math.Pow(circle.Radius - CircleMargin - (y < circle.Y ? arcDepth ?? 0 : 0), 2) - (y - circle.Y) * (y - circle.Y)));
+        double Half(double y) =>
+        Math.Sqrt(Math.Max(0,
+            Math.Pow(circle.Radius - CircleMargin - (y < circle.Y ? arcDepth ?? 0 : 0), 2) - (y - circle.Y) * (y - circle.Y)));
         var half = Math.Min(Half(top), Half(bottom));
         if (side == Side.Centre && Math.Abs(at.X + at.Width / 2 - circle.X) < 0.5)
             x = circle.X - width / 2;
@@ -249,7 +267,8 @@ internal sealed partial class FrontPass
             return;
         // One line, its letters at most so much of the column, so that descenders and ascenders have room.
         var one = text with { Element = text.Element with { Lines = 1 } };
-        var wanted = Math.Min(words.Most(text).Millimetres, Points.ToLength(at.Width * 0.62 * one.Element.Face.LetterHeight(one.Text)).Millimetres);
+        var wanted = Math.Min(words.Most(text).Millimetres,
+            Points.ToLength(at.Width * 0.62 * one.Element.Face.LetterHeight(one.Text)).Millimetres);
         if (wanted < one.Floor.Millimetres || words.Highest(one, Measures.Length.FromMillimetres(wanted), at.Height) is not { } set)
         {
             Failed = true;
@@ -260,7 +279,8 @@ internal sealed partial class FrontPass
         // The middle of its capitals on the middle of the column.
         var baseline = at.X + (at.Width + top - bottom) / 2;
         var foot = at.Y + at.Height;
-        var lines = set.Lines[0].Select(part => _drawings.Line(part, baseline, foot, ground, one.Element.Role) with { Upright = true }).ToList();
+        var lines = set.Lines[0].Select(part => _drawings.Line(part, baseline, foot, ground, one.Element.Role) with { Upright = true })
+            .ToList();
         Report(lines, set, baseline - set.Top, foot - set.Width, set.Height, set.Width);
     }
 
@@ -271,20 +291,25 @@ internal sealed partial class FrontPass
         var one = text with { Element = text.Element with { Lines = 1 } };
         var top = one.Element.Face.SizeFor(one.Text, words.Most(text)) * one.Element.Face.CapitalHeight;
         var radius = round.Radius - 4.6 - top;
-        if (radius < 10 || words.Highest(one, words.Most(text), radius * (ground == BoxGround.Plate ? LongestArcOverWindow : LongestArc)) is not { } set)
+        if (radius < 10
+            || words.Highest(one, words.Most(text),
+                radius * (ground == BoxGround.Plate ? LongestArcOverWindow : LongestArc)) is not { } set)
         {
             Failed = true;
             return;
         }
-        var lines = set.Lines[0].Select(part => _drawings.Line(part, round.X, round.Y, ground, one.Element.Role) with { Radius = radius }).ToList();
+        var lines = set.Lines[0].Select(part => _drawings.Line(part, round.X, round.Y, ground, one.Element.Role) with { Radius = radius })
+            .ToList();
         var half = radius * Math.Sin(Math.Min(Math.PI / 2, set.Width / 2 / radius));
-        Report(lines, set, round.X - half, round.Y - radius - set.Top, 2 * half, set.Top + radius * (1 - Math.Cos(Math.Min(Math.PI / 2, set.Width / 2 / radius))));
+        Report(lines, set, round.X - half, round.Y - radius - set.Top, 2 * half,
+            set.Top + radius * (1 - Math.Cos(Math.Min(Math.PI / 2, set.Width / 2 / radius))));
     }
 
     private void Report(List<PlacedLine> lines, SetText set, double x, double y, double width, double height)
     {
         var text = set.Said;
-        _texts.Add(new FrontText([.. lines], new PlacedText(set.Of.Element.Role, text, Points.ToLength(x), Points.ToLength(y), Points.ToLength(width), Points.ToLength(height), set.LetterHeight,
-            set.Of.Required.Height, set.Of.Required.Source)));
+        _texts.Add(new FrontText([.. lines],
+            new PlacedText(set.Of.Element.Role, text, Points.ToLength(x), Points.ToLength(y), Points.ToLength(width),
+            Points.ToLength(height), set.LetterHeight, set.Of.Required.Height, set.Of.Required.Source)));
     }
 }

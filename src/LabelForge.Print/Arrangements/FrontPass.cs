@@ -7,7 +7,8 @@ using LabelForge.Print.Lettering;
 namespace LabelForge.Print.Arrangements;
 
 /// <summary>One try at a front, at one step of enlargement: heights from the words, then places from the heights.</summary>
-internal sealed partial class FrontPass(FrontFace face, FrontWords words, double step, WindowLevel level, double windowSize, ArtBlock? picture)
+internal sealed partial class FrontPass(FrontFace face, FrontWords words, double step, WindowLevel level, double windowSize,
+    ArtBlock? picture)
 {
     private const double RuleThickness = 0.6;
     private const double PairGap = 9;
@@ -50,7 +51,9 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     {
         var frame = _drawings.FrameDepth;
         var (x, y, width, height) = (face.Left + frame, face.Top + frame, face.Width - 2 * frame, face.Height - 2 * frame);
-        var circle = face.Round ? new Circle(x + width / 2, y + height / 2, width / 2 - (frame > 0 ? 0 : 0.8 * FrontFace.Rim)) : (Circle?)null;
+        var circle = face.Round
+            ? new Circle(x + width / 2, y + height / 2, width / 2 - (frame > 0 ? 0 : 0.8 * FrontFace.Rim))
+            : (Circle?)null;
         if (Natural(root, width) > height + 0.01)
             Failed = true;
         if (!Failed)
@@ -63,13 +66,15 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     /// <summary>The front as the last pass left it.</summary>
     public ArrangedFront Result()
     {
-        double? Height(Role role) => _texts.FirstOrDefault(t => t.Report.Role == role)?.Report is { } r ? (double)r.LetterHeight.Millimetres : null;
+        double? Height(Role role) =>
+        _texts.FirstOrDefault(t => t.Report.Role == role)?.Report is { } r ? (double)r.LetterHeight.Millimetres : null;
         return new ArrangedFront(_texts.ToImmutable(), _drawings.All, _pictures.ToImmutable(), _bars.ToImmutable(),
             Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity);
     }
 
     // The height that a row takes in a width; shares of what is left over come on top.
-    private double Natural(ArrangementBox box, double width) => box.Size is { } fixedSize && box.Kind is not BoxKind.Columns ? fixedSize : ContentHeight(box, width);
+    private double Natural(ArrangementBox box, double width) =>
+        box.Size is { } fixedSize && box.Kind is not BoxKind.Columns ? fixedSize : ContentHeight(box, width);
 
     // A column's size is its width, and says nothing of its height.
     private double ContentHeight(ArrangementBox box, double width)
@@ -130,14 +135,16 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     // What stands at the head or the foot of a box, to which a neighbour comes near.
     private IEnumerable<ArrangementBox> Edge(ArrangementBox box, double width, bool atFoot) => box.Kind switch
     {
-        BoxKind.Rows when box.Inside.Length > 0 && box.Ground == BoxGround.None => Edge(atFoot ? box.Inside[^1] : box.Inside[0], width, atFoot),
+        BoxKind.Rows when box.Inside.Length > 0 && box.Ground == BoxGround.None =>
+            Edge(atFoot ? box.Inside[^1] : box.Inside[0], width, atFoot),
         BoxKind.Pair when box.Inside.Length == 2 && !OneRow(box, width) => Edge(atFoot ? box.Inside[^1] : box.Inside[0], width, atFoot),
         _ => box.All,
     };
 
     private double Clear(ArrangementBox box, double width, bool atFoot) => Edge(box, width, atFoot)
         .Where(b => b.Element?.Role == Role.NetQuantity)
-        .Select(b => SetOf(b, width) is { } set ? face.ClearHeights * set.Of.Element.Face.CapitalHeight * set.Size + 0.4 : 0).DefaultIfEmpty(0).Max();
+        .Select(b => SetOf(b, width) is { } set ? face.ClearHeights * set.Of.Element.Face.CapitalHeight * set.Size + 0.4 : 0)
+        .DefaultIfEmpty(0).Max();
 
     private double PairHeight(ArrangementBox pair, double width)
     {
@@ -151,7 +158,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         var sets = pair.Inside.Select(b => SetOf(b, width)).ToList();
         if (sets.Any(s => s is null || s.Lines.Length > 1))
             return false;
-        var clear = pair.Inside.Zip(sets).Where(p => p.First.Element?.Role == Role.NetQuantity).Select(p => face.ClearBeside * p.Second!.Of.Element.Face.WidthOfN * p.Second.Size + 0.5).DefaultIfEmpty(0).Max();
+        var clear = pair.Inside.Zip(sets).Where(p => p.First.Element?.Role == Role.NetQuantity)
+            .Select(p => face.ClearBeside * p.Second!.Of.Element.Face.WidthOfN * p.Second.Size + 0.5).DefaultIfEmpty(0).Max();
         return sets.Sum(s => s!.Width) + Math.Max(PairGap, clear) <= width;
     }
 
@@ -170,7 +178,9 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         var most = words.Most(text);
         var wanted = text.Element.Role == Role.Identity && _nameBefore > 0
             ? Clamped(Math.Ceiling(_nameBefore * IdentityToName * 1000) / 1000, text.Floor.Millimetres, most.Millimetres)
-            : text.Element.Role == Role.Identity ? text.Floor.Millimetres : text.Floor.Millimetres + (most.Millimetres - text.Floor.Millimetres) * (decimal)step;
+            : text.Element.Role == Role.Identity
+            ? text.Floor.Millimetres
+            : text.Floor.Millimetres + (most.Millimetres - text.Floor.Millimetres) * (decimal)step;
         var room = Math.Min(width, _limits.GetValueOrDefault(box, double.PositiveInfinity));
         var set = room > 1 ? words.Highest(text, Length.FromMillimetres(wanted), room) : null;
         if (set is null)
@@ -183,10 +193,13 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private static decimal Clamped(decimal value, decimal least, decimal most) => Math.Max(least, Math.Min(most, value));
 
     // Heights come from the face, not from the letters of the day, so that a name without a p or a d stands where the others stand.
-    private static double MetricHeight(SetText set) => MetricTop(set) + MetricBottom(set) + (set.Lines.Length - 1) * set.Of.Element.Leading * set.Size;
+    private static double MetricHeight(SetText set) =>
+        MetricTop(set) + MetricBottom(set) + (set.Lines.Length - 1) * set.Of.Element.Leading * set.Size;
 
     private static double MetricTop(SetText set) =>
-        (set.Of.Text.Any(char.IsLower) && set.Of.Element.Role == Role.Name ? Math.Max(set.Of.Element.Face.InkHeight('d'), set.Of.Element.Face.CapitalHeight) : set.Of.Element.Face.CapitalHeight) * set.Size;
+        (set.Of.Text.Any(char.IsLower) && set.Of.Element.Role == Role.Name
+            ? Math.Max(set.Of.Element.Face.InkHeight('d'), set.Of.Element.Face.CapitalHeight)
+            : set.Of.Element.Face.CapitalHeight) * set.Size;
 
     private static double MetricBottom(SetText set) =>
         set.Of.Text.Any(char.IsLower) ? (set.Of.Element.Face.InkHeight('p') - set.Of.Element.Face.SmallLetterHeight) * set.Size
@@ -194,7 +207,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
 
     private readonly record struct Box(double X, double Y, double Width, double Height)
     {
-        public Box Inside((double Left, double Top, double Right, double Bottom) p) => new(X + p.Left, Y + p.Top, Width - p.Left - p.Right, Height - p.Top - p.Bottom);
+        public Box Inside((double Left, double Top, double Right, double Bottom) p) =>
+            new(X + p.Left, Y + p.Top, Width - p.Left - p.Right, Height - p.Top - p.Bottom);
     }
 
     /// <summary>A circle that words have to stay inside of.</summary>

@@ -4,7 +4,8 @@ using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Arrangements;
 
-/// <summary>Sets the window above the name or below it, where they stand in one column; the net quantity keeps its place at the foot.</summary>
+/// <summary>Sets the window above the name or below it, where they stand in one column; the net
+/// quantity keeps its place at the foot.</summary>
 internal static class WindowOrder
 {
     private static readonly double LeastGap = Points.OfMillimetres(2.2m);
@@ -33,5 +34,6 @@ internal static class WindowOrder
         return box with { Inside = [.. rows] };
     }
 
-    private static bool HasName(ArrangementBox box) => box.All.Any(b => b.Element?.Role == Role.Name && b.Run == Run.Across) && box.All.All(b => b.Element?.Role != Role.NetQuantity);
+    private static bool HasName(ArrangementBox box) =>
+        box.All.Any(b => b.Element?.Role == Role.Name && b.Run == Run.Across) && box.All.All(b => b.Element?.Role != Role.NetQuantity);
 }

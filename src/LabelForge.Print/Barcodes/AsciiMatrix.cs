@@ -17,7 +17,8 @@ internal static class AsciiMatrix
     // Beyond this a symbol is parted into regions, which only the general encoder draws: 26 by 26 modules.
     private const int MostCodewords = 44;
 
-    /// <summary>The modules, or null where the message has a character beyond ASCII or is longer than a symbol of one region holds.</summary>
+    /// <summary>The modules, or null where the message has a character beyond ASCII or is longer
+    /// than a symbol of one region holds.</summary>
     public static BitMatrix? Of(string message)
     {
         var words = new StringBuilder(MostCodewords).Append(Fnc1);

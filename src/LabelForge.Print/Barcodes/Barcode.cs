@@ -60,7 +60,8 @@ public static class Barcode
             case BarcodeKind.Gs1Code128 when data.Message.Length <= MostGs1Code128Characters:
                 return Encoded(kind, () => SymbolEncoder.Gs1Code128(data.Message), options, data.HumanReadable);
             case BarcodeKind.Gs1Code128:
-                return Parsed<InkBlock>.Refused("barcode.gs1-128-too-long", ("human-readable", data.HumanReadable), ("count", data.Message.Length), ("most-gs1-code128-characters", MostGs1Code128Characters));
+                return Parsed<InkBlock>.Refused("barcode.gs1-128-too-long", ("human-readable", data.HumanReadable),
+                    ("count", data.Message.Length), ("most-gs1-code128-characters", MostGs1Code128Characters));
             case BarcodeKind.Ean13 or BarcodeKind.UpcA when data.Elements.Length == 1:
                 return Till(kind, Parsed<Gtin>.Of(data.Gtin), options);
             case BarcodeKind.Ean13 or BarcodeKind.UpcA:
@@ -87,11 +88,13 @@ public static class Barcode
     private static Parsed<InkBlock> Code128(string data, BarcodeOptions options)
     {
         if (data.Length is 0 or > MostCode128Characters)
-            return Parsed<InkBlock>.Refused("barcode.code-128-too-long", ("count", data.Length), ("most-code128-characters", MostCode128Characters));
+            return Parsed<InkBlock>.Refused("barcode.code-128-too-long", ("count", data.Length),
+                ("most-code128-characters", MostCode128Characters));
         foreach (var character in data)
         {
             if (character is < ' ' or > '~')
-                return Parsed<InkBlock>.Refused("barcode.code-128-character", ("character", character), ("character-2", $"{(int)character:X4}"));
+                return Parsed<InkBlock>.Refused("barcode.code-128-character", ("character", character),
+                    ("character-2", $"{(int)character:X4}"));
         }
 
         return Encoded(BarcodeKind.Code128, () => SymbolEncoder.Code128(data), options, data);
@@ -130,7 +133,8 @@ public static class Barcode
         catch (Exception refusal) when (refusal is WriterException or ArgumentException or InvalidOperationException)
         {
             // What fits depends on the mix of characters, so only the encoder knows.
-            return Parsed<InkBlock>.Refused("barcode.cannot-carry-caption", ("kind", kind), ("caption", caption), ("message", refusal.Message));
+            return Parsed<InkBlock>.Refused("barcode.cannot-carry-caption", ("kind", kind), ("caption", caption),
+                ("message", refusal.Message));
         }
 
         return Parsed<InkBlock>.Of(SymbolDrawing.Draw(modules, SymbolRules.For(kind), options, caption));

@@ -17,7 +17,8 @@ namespace LabelForge.Print.Barcodes;
 /// </remarks>
 public static class BarcodeFile
 {
-    /// <summary>The margin around the barcode with its quiet zones, so that what is set beside it does not touch: common practice.</summary>
+    /// <summary>The margin around the barcode with its quiet zones, so that what is set beside it
+    /// does not touch: common practice.</summary>
     private const decimal MarginMm = 1m;
 
     // A page is whole points in the PDF. Six points are 25 dots at 300 dpi and 50 at 600, so that the page is whole dots too.
@@ -33,7 +34,8 @@ public static class BarcodeFile
     public static void Write(string path, InkBlock block, ImmutableArray<string> text, int dpi, DocumentInfo info)
     {
         var page = BarcodePage.Of(block, text, dpi, MarginMm);
-        DrawnFile.Write(path, "A barcode", s => PdfFile.Write(s, info, WholeSteps(page.Width), WholeSteps(page.Height), [canvas => Paint(canvas, page)]),
+        DrawnFile.Write(path, "A barcode",
+            s => PdfFile.Write(s, info, WholeSteps(page.Width), WholeSteps(page.Height), [canvas => Paint(canvas, page)]),
             s => WriteSvg(s, page, info.Title), s => DrawnFile.WritePng(s, page.Width, page.Height, dpi, canvas => Paint(canvas, page)));
     }
 
@@ -52,11 +54,14 @@ public static class BarcodeFile
     private static void WriteSvg(Stream stream, BarcodePage page, string title)
     {
         var svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{page.Width:0.####}pt\" height=\"{page.Height:0.####}pt\" viewBox=\"0 0 {page.Width:0.####} {page.Height:0.####}\">\n");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{page.Width:0.####}pt\" height=\"{page.Height:0.####}pt\" viewBox=\"0 0 {page.Width:0.####} {page.Height:0.####}\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
-        svg.Append(CultureInfo.InvariantCulture, $"<rect width=\"{page.Width:0.####}\" height=\"{page.Height:0.####}\" fill=\"#fff\"/>\n<g shape-rendering=\"crispEdges\">\n");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<rect width=\"{page.Width:0.####}\" height=\"{page.Height:0.####}\" fill=\"#fff\"/>\n<g shape-rendering=\"crispEdges\">\n");
         foreach (var bar in page.Bars)
-            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"/>\n");
+            svg.Append(CultureInfo.InvariantCulture,
+                $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"/>\n");
         svg.Append("</g>\n");
         var letters = new SvgLetters();
         var lines = string.Concat(page.Lines.Select(line => letters.Line(line.Text, line.X, line.Y)));

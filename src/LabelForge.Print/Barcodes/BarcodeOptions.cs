@@ -11,6 +11,7 @@ public sealed record BarcodeOptions
     /// <summary>The least width of a module; it is rounded up to whole dots. Null takes the kind's own.</summary>
     public Length? LeastModuleWidth { get; init; }
 
-    /// <summary>The height of the bars of a linear barcode, rounded up to whole dots. Null takes the kind's own. Not used for DataMatrix and QR.</summary>
+    /// <summary>The height of the bars of a linear barcode, rounded up to whole dots. Null takes
+    /// the kind's own. Not used for DataMatrix and QR.</summary>
     public Length? Height { get; init; }
 }

@@ -27,7 +27,8 @@ internal sealed record BarcodePage(double Width, double Height, ImmutableArray<P
         var inner = Dots(lines.Select(l => l.Width).Append(Points.Of(block.Width)).Max());
         var left = margin + Math.Floor((inner - Points.Of(block.Width)) / 2 / dot) * dot;
         var bars = block.Bars.Select(b => new PlacedBar(
-            left + Points.OfMillimetres(b.XMm), margin + Points.OfMillimetres(b.YMm), Points.OfMillimetres(b.WidthMm), Points.OfMillimetres(b.HeightMm)));
+            left + Points.OfMillimetres(b.XMm), margin + Points.OfMillimetres(b.YMm), Points.OfMillimetres(b.WidthMm),
+            Points.OfMillimetres(b.HeightMm)));
         var baseline = margin + Points.Of(block.Height) + Points.OfMillimetres(marginMm);
         var placed = ImmutableArray.CreateBuilder<PlacedLine>();
         foreach (var line in lines)

@@ -9,7 +9,8 @@ public static class BarcodeText
     // A text that has no parts, as a long lot code or an address, is broken after this many characters.
     private const int LongestPart = 24;
 
-    /// <summary>An element string, each identifier with its value: <c>(01)09521321000018</c>, <c>(10)26R25-072</c> (GS1 General Specifications, 4.14).</summary>
+    /// <summary>An element string, each identifier with its value: <c>(01)09521321000018</c>,
+    /// <c>(10)26R25-072</c> (GS1 General Specifications, 4.14).</summary>
     public static ImmutableArray<string> Of(Gs1ElementString data) => [.. data.Elements.Select(e => $"({e.Identifier.Code}){e.Value}")];
 
     /// <summary>A plain text: whole where it is short.</summary>

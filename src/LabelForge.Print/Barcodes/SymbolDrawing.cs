@@ -15,7 +15,8 @@ internal static class SymbolDrawing
         var row = rules.Height is { } height ? WholeDots(options.Height ?? height, options.Dpi) : module;
 
         // Exact arithmetic, once for each column and row and not for each rectangle: labels with numbers of their own have thousands.
-        var (across, down) = (Places(modules.Width, module, rules.QuietLeft * module, options.Dpi), Places(modules.Height, row, rules.QuietAround * module, options.Dpi));
+        var (across, down) = (Places(modules.Width, module, rules.QuietLeft * module, options.Dpi),
+            Places(modules.Height, row, rules.QuietAround * module, options.Dpi));
         var (wide, high) = (Places(modules.Width, module, 0, options.Dpi), Places(modules.Height, row, 0, options.Dpi));
         var bars = ImmutableArray.CreateBuilder<InkRectangle>();
         foreach (var run in Runs(modules))

@@ -21,9 +21,11 @@ public static class SymbolReader
 
     // A square symbol is looked for from the middle of a picture outwards: what lies around the label hides it, and a part of
     // the picture is looked at again by itself.
-    private static readonly ImmutableArray<(double Part, bool Local)> Looks = [(1, true), (0.7, true), (0.45, true), (1, false), (0.7, false)];
+    private static readonly ImmutableArray<(double Part, bool Local)> Looks = [(1, true), (0.7, true), (0.45, true), (1, false),
+        (0.7, false)];
 
-    private static readonly BarcodeFormat[] Formats = [BarcodeFormat.DATA_MATRIX, BarcodeFormat.QR_CODE, BarcodeFormat.CODE_128, BarcodeFormat.EAN_13, BarcodeFormat.UPC_A];
+    private static readonly BarcodeFormat[] Formats = [BarcodeFormat.DATA_MATRIX, BarcodeFormat.QR_CODE, BarcodeFormat.CODE_128,
+        BarcodeFormat.EAN_13, BarcodeFormat.UPC_A];
 
     /// <summary>Reads a picture in shades of grey.</summary>
     /// <param name="grey">A byte a pixel, row by row, 0 for black.</param>
@@ -48,7 +50,8 @@ public static class SymbolReader
         ArgumentNullException.ThrowIfNull(picture);
         using var whole = GivenPicture.Decode(picture, 100_000_000, null).Dots;
         // A telephone's photograph is looked at in several sizes: a small code needs its pixels, a large one less noise.
-        return new[] { 1600, 900, 480 }.Where(s => s < 1600 || Math.Max(whole.Width, whole.Height) > 900).Select(s => ReadAt(whole, s)).FirstOrDefault(t => t is not null);
+        return new[] { 1600, 900, 480 }.Where(s => s < 1600 || Math.Max(whole.Width, whole.Height) > 900).Select(s => ReadAt(whole, s))
+            .FirstOrDefault(t => t is not null);
     }
 
     private static string? ReadAt(SKBitmap whole, int longest)
@@ -76,7 +79,15 @@ public static class SymbolReader
 
     private static string? Read(LuminanceSource picture, bool local)
     {
-        var reader = new MultiFormatReader { Hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.POSSIBLE_FORMATS] = Formats.ToList(), [DecodeHintType.TRY_HARDER] = true, [DecodeHintType.ASSUME_GS1] = true } };
+        var reader = new MultiFormatReader
+        {
+            Hints = new Dictionary<DecodeHintType, object>
+            {
+                [DecodeHintType.POSSIBLE_FORMATS] = Formats.ToList(),
+                [DecodeHintType.TRY_HARDER] = true,
+                [DecodeHintType.ASSUME_GS1] = true,
+            },
+        };
         var bitmap = new BinaryBitmap(local ? new HybridBinarizer(picture) : new GlobalHistogramBinarizer(picture));
         return reader.decodeWithState(bitmap)?.Text is { } text && Element(text) is { Length: >= Shortest } read ? read : null;
     }

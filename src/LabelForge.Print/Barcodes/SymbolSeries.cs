@@ -15,7 +15,8 @@ public sealed class SymbolSeries
     private readonly int _columns;
     private readonly bool _inAscii;
 
-    private SymbolSeries(BarcodeKind kind, SymbolPicture sample, bool inAscii) => (_kind, Sample, _columns, _inAscii) = (kind, sample, sample.Columns, inAscii);
+    private SymbolSeries(BarcodeKind kind, SymbolPicture sample, bool inAscii) =>
+        (_kind, Sample, _columns, _inAscii) = (kind, sample, sample.Columns, inAscii);
 
     /// <summary>The symbol that the series was begun with.</summary>
     public SymbolPicture Sample { get; }
@@ -24,7 +25,8 @@ public sealed class SymbolSeries
     public static SymbolSeries OfMatrix(Gs1ElementString sample)
     {
         var modules = SymbolEncoder.Gs1DataMatrix(sample.Message);
-        return new SymbolSeries(BarcodeKind.Gs1DataMatrix, PictureOf(modules), AsciiMatrix.Of(sample.Message) is { } ascii && ascii.Width == modules.Width);
+        return new SymbolSeries(BarcodeKind.Gs1DataMatrix, PictureOf(modules),
+            AsciiMatrix.Of(sample.Message) is { } ascii && ascii.Width == modules.Width);
     }
 
     /// <summary>A series of symbols of text, Code 128 or QR, as large as one's.</summary>
@@ -32,12 +34,14 @@ public sealed class SymbolSeries
 
     /// <summary>A symbol of the series.</summary>
     /// <exception cref="InvalidOperationException">It is not as large as the others.</exception>
-    public SymbolPicture Of(Gs1ElementString data) => Checked(_inAscii && AsciiMatrix.Of(data.Message) is { } ascii ? ascii : SymbolEncoder.Gs1DataMatrix(data.Message));
+    public SymbolPicture Of(Gs1ElementString data) =>
+        Checked(_inAscii && AsciiMatrix.Of(data.Message) is { } ascii ? ascii : SymbolEncoder.Gs1DataMatrix(data.Message));
 
     /// <inheritdoc cref="Of(Gs1ElementString)"/>
     public SymbolPicture Of(string text) => Checked(Encoded(_kind, text));
 
-    private static BitMatrix Encoded(BarcodeKind kind, string text) => kind == BarcodeKind.Qr ? SymbolEncoder.Qr(text) : SymbolEncoder.Code128(text);
+    private static BitMatrix Encoded(BarcodeKind kind, string text) =>
+        kind == BarcodeKind.Qr ? SymbolEncoder.Qr(text) : SymbolEncoder.Code128(text);
 
     private SymbolPicture Checked(BitMatrix modules) => modules.Width == _columns
         ? PictureOf(modules)

@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Print.Designs;
 
-/// <summary>Cards for a table, laid out as labels are: tags, signs, cards of ingredients. Sizes and proportions are common practice.</summary>
+/// <summary>Cards for a table, laid out as labels are: tags, signs, cards of ingredients. Sizes
+/// and proportions are common practice.</summary>
 public static class CardDesign
 {
     /// <summary>The ids of the cards.</summary>

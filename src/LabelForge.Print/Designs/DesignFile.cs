@@ -10,7 +10,8 @@ namespace LabelForge.Print.Designs;
 internal static class DesignFile
 {
     /// <summary>The keys of a design.</summary>
-    internal static readonly string[] DesignKeys = ["name", "for", "package", "width", "height", "shape", "style", "tone", "bleed", "with", "panels"];
+    internal static readonly string[] DesignKeys = ["name", "for", "package", "width", "height", "shape", "style", "tone", "bleed", "with",
+        "panels"];
 
     /// <summary>The keys of a panel.</summary>
     internal static readonly string[] PanelKeys = ["principal", "turned", "x", "y", "width", "height", "padding", "elements"];
@@ -18,7 +19,8 @@ internal static class DesignFile
     /// <summary>The keys of an element.</summary>
     internal static readonly string[] ElementKeys =
     [
-        "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before", "length", "thickness", "caption", "file",
+        "role", "place", "align", "face", "least", "most", "lines", "capitals", "tracking", "leading", "gap", "optional", "before",
+    "length", "thickness", "caption", "file",
     ];
 
     public static LabelDesign Read(MapNode map, DesignLook look, Package? wanted)
@@ -27,13 +29,17 @@ internal static class DesignFile
         var package = PackageOf(map, look.Design, wanted);
         var style = DesignStyle.Load(look.Style ?? Choice(map, "style", "plain", DesignStyle.Known));
         var tone = look.Tone ?? Enum.Parse<Tone>(Choice(map, "tone", "light", ["light", "dark"]), ignoreCase: true);
-        var (width, height) = (LengthFormula.Required(map, "width", package?.Sides), LengthFormula.Required(map, "height", package?.Sides));
+        var (width, height) = (LengthFormula.Required(map, "width", package?.Sides),
+            LengthFormula.Required(map, "height", package?.Sides));
         var round = Choice(map, "shape", "rectangle", ["rectangle", "round"]) == "round";
         var panels = map.OptionalMap("panels") ?? throw map.Refuse("design.no-panels");
         var read = panels.Entries.Select(e => ReadPanel(e, width, height, style, package)).ToImmutableArray();
         if (read.Count(p => p.Principal) > 1)
             throw panels.Refuse("design.two-principal");
-        var with = map.Texts("with").Select(t => LabelDesign.Known.Contains(t.Text) ? t.Text : throw t.Refuse("design.unknown-with", ("text", t.Text), ("list", string.Join(", ", LabelDesign.Known))));
+        var with = map.Texts("with")
+            .Select(t => LabelDesign.Known.Contains(t.Text)
+                ? t.Text
+                : throw t.Refuse("design.unknown-with", ("text", t.Text), ("list", string.Join(", ", LabelDesign.Known))));
         var (ground, ink) = style.Colours[tone];
         return new LabelDesign(look.Design, map.Required("name", "Bar soap").Text, width, height, round, read)
         {
@@ -52,7 +58,8 @@ internal static class DesignFile
         var own = map.OptionalMap("package") is { } node ? PackageFile.Read(node) : null;
         if (own is null || wanted is null || own.Shape == wanted.Shape)
             return own is null ? null : wanted ?? own;
-        throw new InputException(null, 0, "design.other-package", ("id", id), ("shape", own.Shape.ToString().ToLowerInvariant()), ("shape-2", wanted.Shape.ToString().ToLowerInvariant()));
+        throw new InputException(null, 0, "design.other-package", ("id", id), ("shape", own.Shape.ToString().ToLowerInvariant()),
+            ("shape-2", wanted.Shape.ToString().ToLowerInvariant()));
     }
 
     private static IEnumerable<Role> RolesOf(MapNode design) => (design.OptionalMap("panels")?.Entries ?? [])
@@ -62,11 +69,13 @@ internal static class DesignFile
 
     private static DesignPanel ReadPanel(Entry entry, Length labelWidth, Length labelHeight, DesignStyle style, Package? package)
     {
-        var map = entry.Value as MapNode ?? throw entry.Value.Refuse("design.not-a-panel", ("name", entry.Key), ("kind", entry.Value.Kind));
+        var map = entry.Value as MapNode
+            ?? throw entry.Value.Refuse("design.not-a-panel", ("name", entry.Key), ("kind", entry.Value.Kind));
         map.OnlyKeys("A panel", PanelKeys);
         var sides = package?.Sides;
         var (x, y) = (LengthFormula.Or(map, "x", default, sides), LengthFormula.Or(map, "y", default, sides));
-        var (width, height, padding) = (LengthFormula.Required(map, "width", sides), LengthFormula.Required(map, "height", sides), map.LengthOr("padding", default));
+        var (width, height, padding) = (LengthFormula.Required(map, "width", sides), LengthFormula.Required(map, "height", sides),
+            map.LengthOr("padding", default));
         if (x.Millimetres + width.Millimetres > labelWidth.Millimetres || y.Millimetres + height.Millimetres > labelHeight.Millimetres)
             throw map.Refuse("design.panel-outside", ("name", entry.Key), ("label-width", labelWidth), ("label-height", labelHeight));
         if (2 * padding.Millimetres >= Math.Min(width.Millimetres, height.Millimetres))
@@ -89,7 +98,8 @@ internal static class DesignFile
             Role = role,
             Place = Enum.Parse<Place>(Choice(map, "place", "top", ["top", "middle", "bottom"]), ignoreCase: true),
             Align = Enum.Parse<Align>(Choice(map, "align", "left", ["left", "centre"]), ignoreCase: true),
-            Face = style.Faces[Choice(map, "face", role == Role.Business ? "business" : role == Role.Name ? "display" : "regular", [.. style.Faces.Keys.Order()])],
+            Face = style.Faces[Choice(map, "face", role == Role.Business ? "business" : role == Role.Name ? "display" : "regular",
+                [.. style.Faces.Keys.Order()])],
             Least = least,
             Most = most,
             Lines = (int)map.NumberOr("lines", 0),

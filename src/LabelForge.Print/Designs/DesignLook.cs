@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Print.Designs;
 
-/// <summary>A design's id with what is asked for of its look, as in <c>bar-2x4+bookish+dark</c> or <c>bar-2x4+medallion+soft</c>.</summary>
+/// <summary>A design's id with what is asked for of its look, as in <c>bar-2x4+bookish+dark</c> or
+/// <c>bar-2x4+medallion+soft</c>.</summary>
 /// <param name="Design">The design's id.</param>
 /// <param name="Style">The style, or with an arrangement the pair of types.</param>
 /// <param name="Tone">Light or dark.</param>
@@ -28,7 +29,9 @@ public sealed record DesignLook(string Design, string? Style, Tone? Tone)
                 "dark" => look with { Tone = Designs.Tone.Dark },
                 _ when Templates.Ids("arrangements").Contains(part) => look with { Arrangement = part },
                 _ when DesignStyle.Known.Contains(part) => look with { Style = part },
-                _ => throw new InputException(null, 0, "design.unknown-look", ("part", part), ("list", string.Join(", ", Templates.Ids("arrangements"))), ("list-2", string.Join(", ", DesignStyle.Known))),
+                _ =>
+                    throw new InputException(null, 0, "design.unknown-look", ("part", part),
+                        ("list", string.Join(", ", Templates.Ids("arrangements"))), ("list-2", string.Join(", ", DesignStyle.Known))),
             };
         }
         return look;

@@ -60,7 +60,8 @@ public sealed record DesignStyle
 
     private static DesignStyle Read(MapNode map, string id)
     {
-        map.OnlyKeys("A style", "name", "faces", "capitals", "tracking", "rule", "light", "dark", "name capitals", "name tracking", "name leading");
+        map.OnlyKeys("A style", "name", "faces", "capitals", "tracking", "rule", "light", "dark", "name capitals", "name tracking",
+            "name leading");
         var faces = map.OptionalMap("faces")?.OnlyKeys("A style's faces", FaceNames) ?? throw map.Refuse("design.style-needs-faces");
         var named = faces.Entries.ToImmutableDictionary(e => e.Key, e => BundledFaces.OfFile(((TextNode)e.Value).Text));
         return new DesignStyle
@@ -73,7 +74,8 @@ public sealed record DesignStyle
             NameCapitals = map.OptionalText("name capitals")?.Text == "true",
             NameTracking = map.NumberOr("name tracking", 0),
             NameLeading = map.NumberOr("name leading", 0.96),
-            Colours = ImmutableDictionary<Tone, (Colour, Colour)>.Empty.Add(Tone.Light, Pair(map, "light")).Add(Tone.Dark, Pair(map, "dark")),
+            Colours = ImmutableDictionary<Tone, (Colour, Colour)>.Empty.Add(Tone.Light, Pair(map, "light"))
+                .Add(Tone.Dark, Pair(map, "dark")),
         };
     }
 

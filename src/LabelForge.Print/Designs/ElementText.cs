@@ -13,7 +13,8 @@ namespace LabelForge.Print.Designs;
 /// <param name="Names">The names of a list; empty for running text.</param>
 /// <param name="Floor">The letter height that the fitter keeps to: the rule's or the design's, whichever is higher.</param>
 /// <param name="Required">What the rule asks for; the design's least where there is no rule.</param>
-internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor, LetterFloor Required)
+internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor,
+    LetterFloor Required)
 {
     /// <summary>The languages of the label; none where the maker may choose.</summary>
     public ImmutableArray<string> Languages { get; init; } = [];
@@ -73,7 +74,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         var size = Element.Face.SizeFor(Names.IsEmpty ? Text : Heading + Text, letterHeight);
         var items = Hyphenated(Items(width / size), size, width, out var hyphenated);
         // What it is in two languages begins each on a line of its own where there are lines enough for that.
-        var lines = ByLanguage(items) is { Length: > 1 } parts && Lines(parts, size, width) is { TooWide: null } apart && (Element.Lines == 0 || apart.Lines.Length <= Element.Lines)
+        var lines = ByLanguage(items) is { Length: > 1 } parts
+            && Lines(parts, size, width) is { TooWide: null } apart
+            && (Element.Lines == 0 || apart.Lines.Length <= Element.Lines)
             ? apart
             : Lines([items], size, width);
         if (lines.TooWide is { } wide)
@@ -84,8 +87,8 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         return new SetText(this, size, lines.Lines, 0, null) { Hyphenated = hyphenated };
     }
 
-    // Where a word is wider than the line even with its letters at their least, it has to be broken. A name is broken at that height alone:
-    // smaller letters are better than a hyphen, and a hyphen better than no label.
+    // Where a word is wider than the line even with its letters at their least, it has to be broken. A name is broken at that height
+    // alone: smaller letters are better than a hyphen, and a hyphen better than no label.
     private ParagraphItem[] Hyphenated(ParagraphItem[] items, double size, double width, out bool broken)
     {
         broken = false;
@@ -98,12 +101,15 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         return all;
     }
 
-    private (ImmutableArray<ImmutableArray<MeasuredText>> Lines, ParagraphItem? TooWide) Lines(IEnumerable<ParagraphItem[]> parts, double size, double width)
+    private (ImmutableArray<ImmutableArray<MeasuredText>> Lines,
+        ParagraphItem? TooWide) Lines(IEnumerable<ParagraphItem[]> parts, double size, double width)
     {
         var lines = ImmutableArray.CreateBuilder<ImmutableArray<MeasuredText>>();
         foreach (var part in parts)
         {
-            var broken = Paragraph.Break(part, width / size, Element.Align == Align.Centre || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words or Role.Claim, noLoneWord: true);
+            var broken = Paragraph.Break(part, width / size,
+                Element.Align == Align.Centre
+                    || Element.Role is Role.Responsible or Role.Name or Role.Identity or Role.Words or Role.Claim, noLoneWord: true);
             if (broken.TooWide is { } wide)
                 return ([], wide);
             lines.AddRange(broken.Lines.Select(range => LineOf([.. part.Take(range)], size)));
@@ -138,7 +144,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             return [.. Paragraph.OfChunks(Commas(Text.Split(", ")), Element.Face, lineWidth)];
         // A figure stays with its unit: "Net Wt 4 oz" and "(113 g)" may part, not "4" and "oz".
         if (Element.Role == Role.NetQuantity)
-            return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal).Replace(") ", ")\n", StringComparison.Ordinal).Split('\n'), Element.Face, lineWidth)];
+            return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal)
+                .Replace(") ", ")\n", StringComparison.Ordinal)
+                .Split('\n'), Element.Face, lineWidth)];
         // A name is broken where a reader would pause: "Bramble" and "& Shea".
         if (Element.Role is Role.Name or Role.Identity or Role.ScentLine or Role.Words or Role.Claim)
             return [.. Paragraph.OfPieces(SenseBreaks.Of(Text), Element.Face, lineWidth, Element.Tracking)];
@@ -149,7 +157,8 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         return [.. Paragraph.OfWords(Heading, BundledFaces.SemiBold), .. Paragraph.OfNames(Names, Element.Face)];
     }
 
-    private static IEnumerable<string> Commas(IReadOnlyList<string> parts) => parts.Select((part, i) => i == parts.Count - 1 ? part : part + ",");
+    private static IEnumerable<string> Commas(IReadOnlyList<string> parts) =>
+        parts.Select((part, i) => i == parts.Count - 1 ? part : part + ",");
 
     // Each way to reach the business with the dot after it, which a line's end does without.
     private static IReadOnlyList<string> Dotted(string text)
@@ -166,7 +175,9 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             var face = items[at].Face;
             var run = items.Skip(at).TakeWhile(i => i.Face == face).ToArray();
             at += run.Length;
-            parts.Add(MeasuredText.OfWords(face, size, [.. run.Select((item, i) => at == items.Length && i == run.Length - 1 ? item.Text.TrimEnd('·', ' ') : item.Text)], run[0].Tracking, at < items.Length));
+            parts.Add(MeasuredText.OfWords(face, size,
+                [.. run.Select((item, i) => at == items.Length && i == run.Length - 1 ? item.Text.TrimEnd('·', ' ') : item.Text)],
+                run[0].Tracking, at < items.Length));
         }
         return parts.ToImmutable();
     }
@@ -178,7 +189,8 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
 /// <param name="Lines">The lines.</param>
 /// <param name="TooWide">By how many points it is too wide; 0 where it fits.</param>
 /// <param name="Culprit">What is too wide, or null.</param>
-internal sealed record SetText(ElementText Of, double Size, ImmutableArray<ImmutableArray<MeasuredText>> Lines, double TooWide, string? Culprit)
+internal sealed record SetText(ElementText Of, double Size, ImmutableArray<ImmutableArray<MeasuredText>> Lines, double TooWide,
+    string? Culprit)
 {
     /// <summary>Whether a word is broken, a hyphen at its line's end.</summary>
     public bool Hyphenated { get; init; }

@@ -29,7 +29,8 @@ public sealed record FoldedFace(decimal X, decimal Y, decimal Width, decimal Hei
 /// <param name="Back">What is seen from behind.</param>
 /// <param name="BesideFront">What is seen at the right of the front; null where nothing turns there.</param>
 /// <param name="BesideBack">What is seen at the right of the back.</param>
-public sealed record FoldedLabel(FoldManner Manner, FoldedFace Front, FoldedFace Back, FoldedFace? BesideFront = null, FoldedFace? BesideBack = null)
+public sealed record FoldedLabel(FoldManner Manner, FoldedFace Front, FoldedFace Back, FoldedFace? BesideFront = null,
+    FoldedFace? BesideBack = null)
 {
     /// <summary>The label folded; null for one that lies flat on one face.</summary>
     public static FoldedLabel? Of(LabelDesign design)
@@ -41,10 +42,13 @@ public sealed record FoldedLabel(FoldManner Manner, FoldedFace Front, FoldedFace
             return new(FoldManner.OverTop, new(0, high / 2, wide, high / 2), new(0, 0, wide, high / 2, Turned: true));
         if (design.Package is not { } package)
             return null;
-        if (package.Shape == PackageShape.Box && package.Sides is var bar && 2 * (bar["height"].Millimetres + bar["depth"].Millimetres) is var all && wide >= all)
+        if (package.Shape == PackageShape.Box
+            && package.Sides is var bar
+            && 2 * (bar["height"].Millimetres + bar["depth"].Millimetres) is var all && wide >= all)
         {
             var (height, depth) = (bar["height"].Millimetres, bar["depth"].Millimetres);
-            return new(FoldManner.Band, new(depth, 0, height, high), new(2 * depth + height, 0, height, high), new(depth + height, 0, depth, high), new(0, 0, depth, high));
+            return new(FoldManner.Band, new(depth, 0, height, high), new(2 * depth + height, 0, height, high),
+                new(depth + height, 0, depth, high), new(0, 0, depth, high));
         }
         // Half of the round is seen from either side; what is printed first stands in the middle of the front.
         return package.Sides.GetValueOrDefault("circumference") is { Millimetres: > 0 and var round } && wide > round / 2

@@ -95,7 +95,8 @@ public sealed record DesignElement
 /// <param name="Elements">What stands in it, each place from top to bottom.</param>
 /// <param name="Turned">Whether it stands upside down on the flat label, as the back of one folded over an edge.</param>
 public sealed record DesignPanel(
-    string Id, bool Principal, Length X, Length Y, Length Width, Length Height, Length Padding, ImmutableArray<DesignElement> Elements, bool Turned = false)
+    string Id, bool Principal, Length X, Length Y, Length Width, Length Height, Length Padding, ImmutableArray<DesignElement> Elements,
+    bool Turned = false)
 {
     /// <summary>Its area.</summary>
     public Area Area => Area.OfRectangle(Width, Height);
@@ -153,7 +154,8 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     public Colour Seen(Colour ink) => Look?.Palette.Seen(ink) ?? ink;
 
     /// <summary>The same design with a look: its colours, and its arrangement on the fronts.</summary>
-    public LabelDesign In(Look look) => this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink, Stock = look.Palette.Stock };
+    public LabelDesign In(Look look) =>
+        this with { Look = look, Ground = look.Palette.Paper, GroundIsStock = true, Ink = look.Palette.Ink, Stock = look.Palette.Stock };
 
     // What ships does not change: a design for a package is read once.
     private static readonly FoundBefore<(string, string?), LabelDesign> Loaded = new(500);
@@ -174,7 +176,8 @@ public sealed record LabelDesign(string Id, string Name, Length Width, Length He
     }
 
     /// <summary>A design of the maker's own.</summary>
-    /// <exception cref="InputException">The file cannot be read, or says something that cannot be used; the message names the line.</exception>
+    /// <exception cref="InputException">The file cannot be read, or says something that cannot be
+    /// used; the message names the line.</exception>
     public static LabelDesign LoadFile(string path, string shownAs, Package? package = null, string? look = null) =>
         DesignFile.Read(YamlFile.Read(path, shownAs), DesignLook.Of(look ?? Path.GetFileNameWithoutExtension(path)), package);
 

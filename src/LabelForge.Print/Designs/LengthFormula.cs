@@ -10,7 +10,8 @@ internal static class LengthFormula
 {
     private static readonly ImmutableDictionary<string, Length> NoSides = ImmutableDictionary<string, Length>.Empty;
 
-    public static Length Required(MapNode map, string key, ImmutableDictionary<string, Length>? sides) => Read(map.Required(key, "2 in"), sides ?? NoSides);
+    public static Length Required(MapNode map, string key, ImmutableDictionary<string, Length>? sides) =>
+        Read(map.Required(key, "2 in"), sides ?? NoSides);
 
     public static Length Or(MapNode map, string key, Length otherwise, ImmutableDictionary<string, Length>? sides) =>
         map.OptionalText(key) is { } node ? Read(node, sides ?? NoSides) : otherwise;
@@ -31,7 +32,9 @@ internal static class LengthFormula
             sign = i < node.Text.Length && node.Text[i] == '-' ? -1 : 1;
             from = i + 1;
         }
-        return sum is >= 0 and <= 10_000 ? Length.FromMillimetres(sum) : throw node.Refuse("length.out-of-range", ("text", node.Text), ("sum", $"{sum:0.##}"));
+        return sum is >= 0 and <= 10_000
+            ? Length.FromMillimetres(sum)
+            : throw node.Refuse("length.out-of-range", ("text", node.Text), ("sum", $"{sum:0.##}"));
     }
 
     private static decimal Term(string term, TextNode node, ImmutableDictionary<string, Length> sides)
@@ -39,7 +42,8 @@ internal static class LengthFormula
         var times = 1m;
         if (term.IndexOf('*', StringComparison.Ordinal) is > 0 and var star)
         {
-            if (!decimal.TryParse(term[..star].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out times) || times > 1000)
+            if (!decimal.TryParse(term[..star].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out times)
+                || times > 1000)
                 throw node.Refuse("length.not-a-number", ("term", term[..star].Trim()));
             term = term[(star + 1)..].Trim();
         }

@@ -13,10 +13,16 @@ public static class LengthText
     public static Parsed<Length> Parse(string text)
     {
         var trimmed = text.Trim();
-        var unit = trimmed.EndsWith("mm", StringComparison.Ordinal) ? 1m : trimmed.EndsWith("in", StringComparison.Ordinal) ? Length.MillimetresPerInch : 0m;
+        var unit = trimmed.EndsWith("mm", StringComparison.Ordinal)
+            ? 1m
+            : trimmed.EndsWith("in", StringComparison.Ordinal)
+            ? Length.MillimetresPerInch
+            : 0m;
         if (unit == 0m)
             return Parsed<Length>.Refused("length.no-unit", ("trimmed", trimmed));
-        var parts = trimmed[..^2].Split('/').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : -1m).ToArray();
+        var parts = trimmed[..^2].Split('/')
+            .Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : -1m)
+            .ToArray();
         return parts switch
         {
             [>= 0m and <= 10_000m] => Parsed<Length>.Of(Length.FromMillimetres(parts[0] * unit)),

@@ -48,13 +48,15 @@ public sealed record Look
     /// The most that letters of the front may grow to, by role: what the narrowest name of a range leaves room for, so that all the
     /// range stands at one size. Empty where the label is fitted by itself.
     /// </summary>
-    public System.Collections.Immutable.ImmutableDictionary<Role, Length> Most { get; init; } = System.Collections.Immutable.ImmutableDictionary<Role, Length>.Empty;
+    public System.Collections.Immutable.ImmutableDictionary<Role, Length> Most { get; init; } =
+        System.Collections.Immutable.ImmutableDictionary<Role, Length>.Empty;
 
     /// <summary>
     /// How the letters of each panel beside the front are set, by the panel's id, so that a range is read at one size on its backs too.
     /// Empty where the label is fitted by itself.
     /// </summary>
-    public System.Collections.Immutable.ImmutableDictionary<string, BackSetting> Backs { get; init; } = System.Collections.Immutable.ImmutableDictionary<string, BackSetting>.Empty;
+    public System.Collections.Immutable.ImmutableDictionary<string, BackSetting> Backs { get; init; } =
+        System.Collections.Immutable.ImmutableDictionary<string, BackSetting>.Empty;
 }
 
 /// <summary>How the letters of a back are held.</summary>

@@ -81,8 +81,9 @@ public static class Roles
 {
     /// <summary>The names, in the order of <see cref="Role"/>.</summary>
     public static IReadOnlyList<string> Names { get; } =
-        ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot", "barcode", "rule",
-            "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art", "scent-line", "words", "price", "link", "claim"];
+        ["business", "name", "identity", "net-quantity", "ingredients", "directions", "warnings", "responsible", "contact", "lot",
+            "barcode", "rule", "lot-barcode", "date-barcode", "count", "period-after-opening", "best-before", "origin", "art",
+            "scent-line", "words", "price", "link", "claim"];
 
     /// <summary>A role's name in files and messages.</summary>
     public static string NameOf(Role role) => Names[(int)role];

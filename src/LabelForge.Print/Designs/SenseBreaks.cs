@@ -6,8 +6,9 @@ internal static class SenseBreaks
     // English, French, German, Spanish, Italian, Dutch and Polish: what joins, and what leads to a noun.
     private static readonly HashSet<string> Leading = new(StringComparer.OrdinalIgnoreCase)
     {
-        "&", "+", "and", "or", "of", "the", "a", "an", "with", "in", "on", "to", "for", "by", "at", "no", "et", "de", "des", "du", "la", "le", "les", "au", "aux", "à", "und", "mit", "der", "die", "das",
-        "von", "y", "con", "del", "el", "los", "las", "e", "di", "da", "al", "en", "met", "van", "het", "een", "i", "z", "ze", "w", "do", "na",
+        "&", "+", "and", "or", "of", "the", "a", "an", "with", "in", "on", "to", "for", "by", "at", "no", "et", "de", "des", "du", "la",
+        "le", "les", "au", "aux", "à", "und", "mit", "der", "die", "das", "von", "y", "con", "del", "el", "los", "las", "e", "di", "da",
+        "al", "en", "met", "van", "het", "een", "i", "z", "ze", "w", "do", "na",
     };
 
     /// <summary>The pieces that a line may be broken between.</summary>

@@ -19,11 +19,14 @@ public sealed record UsualDesign(string Design, string Stock, ImmutableDictionar
     /// <summary>The usual design of a product kind.</summary>
     /// <param name="kind">The kind's id.</param>
     /// <param name="atHand">The ids of the stock that the workshop has; none where it does not say.</param>
-    /// <param name="package">The product's package; where the kind's design is for another shape, the one for any product is taken.</param>
+    /// <param name="package">The product's package; where the kind's design is for another shape,
+    /// the one for any product is taken.</param>
     public static UsualDesign For(string kind, IReadOnlyCollection<string>? atHand = null, Package? package = null)
     {
         var usual = Loaded.Value.GetValueOrDefault(kind) is { } own && Suits(own, package) ? own : Loaded.Value["any"];
-        return usual.Or is { } other && atHand is not null && atHand.Contains(other.Stock) && !atHand.Contains(usual.Stock) ? other : usual;
+        return usual.Or is { } other && atHand is not null && atHand.Contains(other.Stock) && !atHand.Contains(usual.Stock)
+            ? other
+            : usual;
     }
 
     private static bool Suits(UsualDesign usual, Package? package) =>
@@ -33,7 +36,9 @@ public sealed record UsualDesign(string Design, string Stock, ImmutableDictionar
     {
         map.OnlyKeys("A usual design", "design", "stock", "with", "or");
         return new UsualDesign(map.Required("design", "bar-2x4").Text, map.Required("stock", "us-letter-10-2x4in").Text,
-            map.OptionalMap("with") is { } with ? with.Entries.ToImmutableDictionary(e => e.Key, e => with.Required(e.Key, "a stock").Text) : ImmutableDictionary<string, string>.Empty)
+            map.OptionalMap("with") is { } with
+                ? with.Entries.ToImmutableDictionary(e => e.Key, e => with.Required(e.Key, "a stock").Text)
+                : ImmutableDictionary<string, string>.Empty)
         {
             Or = map.OptionalMap("or") is { } other ? Read(other) : null,
         };

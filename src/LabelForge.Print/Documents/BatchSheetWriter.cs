@@ -19,8 +19,10 @@ public static class BatchSheetWriter
 
     /// <summary>Writes several batch sheets of one page size into one document, each beginning on a page of its own.</summary>
     /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
-    public static void WritePdf(string path, IReadOnlyList<BatchSheetContent> sheets, DocumentInfo info) => AtomicFile.Write(path, stream =>
-        PdfFile.Write(stream, info, Points.Of(sheets[0].PageWidth), Points.Of(sheets[0].PageHeight), sheets.SelectMany(s => PagesOf(s).Pages)));
+    public static void WritePdf(string path, IReadOnlyList<BatchSheetContent> sheets, DocumentInfo info) =>
+        AtomicFile.Write(path, stream =>
+            PdfFile.Write(stream, info, Points.Of(sheets[0].PageWidth), Points.Of(sheets[0].PageHeight),
+                sheets.SelectMany(s => PagesOf(s).Pages)));
 
     /// <summary>Writes a batch sheet to a stream.</summary>
     public static void WritePdf(Stream stream, BatchSheetContent content, DocumentInfo info) =>
@@ -51,7 +53,8 @@ public static class BatchSheetWriter
         y += pages.Write(content.Words["expected", content.PiecesExpected], BundledFaces.Regular, Body, 0, y, titleWidth);
 
         var right = pages.Width - Math.Max(blockWidth, 110);
-        var lotBottom = top + pages.Write(content.Words["lot", content.LotCode], BundledFaces.SemiBold, 16, right, top, pages.Width - right) + 4;
+        var lotBottom = top
+            + pages.Write(content.Words["lot", content.LotCode], BundledFaces.SemiBold, 16, right, top, pages.Width - right) + 4;
         if (content.LotBarcode is { } block)
         {
             pages.Block(block, right, lotBottom);
@@ -74,7 +77,8 @@ public static class BatchSheetWriter
         }
         var total = content.Materials.Aggregate(Mass.FromGrams(0), (sum, m) => sum + m.Mass);
         pages.NewPageUnless(30);
-        pages.Write(content.Words["together"], BundledFaces.SemiBold, Body, columns.Name, pages.Y + RowPadding, columns.Grams - columns.Name - 60);
+        pages.Write(content.Words["together"], BundledFaces.SemiBold, Body, columns.Name, pages.Y + RowPadding,
+            columns.Grams - columns.Name - 60);
         Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(total) + " g", columns.Grams, pages.Y + RowPadding);
         Figure(pages, BundledFaces.SemiBold, BenchMass.Ounces(total) + " oz", columns.Ounces, pages.Y + RowPadding);
         pages.Down(Body * 1.2 + 2 * RowPadding + 12);

@@ -5,7 +5,8 @@ using SkiaSharp;
 
 namespace LabelForge.Print.Documents;
 
-/// <summary>Pages filled from the top down; what is drawn is kept per page and replayed when the file is written. Units are points.</summary>
+/// <summary>Pages filled from the top down; what is drawn is kept per page and replayed when the
+/// file is written. Units are points.</summary>
 internal sealed class BenchPages(Length pageWidth, Length pageHeight)
 {
     public const double Margin = 48;
@@ -58,9 +59,11 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
     }
 
     /// <summary>The height that running text would take.</summary>
-    public double HeightOf(string text, TypeFace face, double size, double width) => Math.Max(1, Lines(text, face, size, width).Count) * size * Lead;
+    public double HeightOf(string text, TypeFace face, double size, double width) =>
+        Math.Max(1, Lines(text, face, size, width).Count) * size * Lead;
 
-    /// <summary>Writes a line at the foot of every page that there is now, given the page's number, from 1, and how many there are.</summary>
+    /// <summary>Writes a line at the foot of every page that there is now, given the page's
+    /// number, from 1, and how many there are.</summary>
     public void Foot(Func<int, int, string> words, TypeFace face, double size)
     {
         for (var i = 0; i < pages.Count; i++)
@@ -82,7 +85,8 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
     private static List<MeasuredText> Lines(string text, TypeFace face, double size, double width)
     {
         var items = Paragraph.OfWords(text, face).SelectMany(i => i.Width * size > width ? Pieces(i, width / size) : [i]).ToList();
-        return [.. Paragraph.Break(items, width / size).Lines.Select(l => MeasuredText.OfWords(face, size, [.. items.Take(l).Select(w => w.Text)], 0, false))];
+        return [.. Paragraph.Break(items, width / size).Lines
+            .Select(l => MeasuredText.OfWords(face, size, [.. items.Take(l).Select(w => w.Text)], 0, false))];
     }
 
     public void Draw(MeasuredText text, double x, double baseline) =>
@@ -92,7 +96,8 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
     public void Paint(Action<SKCanvas> draw) => pages[^1].Add((canvas, _) => draw(canvas));
 
     public void Rule(double x, double y, double length, double thickness = 0.5) =>
-        pages[^1].Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, (float)length, (float)thickness), ink));
+        pages[^1]
+            .Add((canvas, ink) => canvas.DrawRect(SKRect.Create((float)(Margin + x), (float)y, (float)length, (float)thickness), ink));
 
     public void Box(double x, double y, double side)
     {

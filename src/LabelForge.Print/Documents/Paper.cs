@@ -28,7 +28,8 @@ public sealed record PaperFact(string Key, string What, PaperValue? Value, strin
     public static PaperFact Question(string key, string question) => new(key, question, null, null, "") { IsQuestion = true };
 
     /// <summary>A fact that is there.</summary>
-    public static PaperFact Of(string key, string what, string text, string? source = null, object? data = null) => new(key, what, new PaperValue(text, data), source);
+    public static PaperFact Of(string key, string what, string text, string? source = null, object? data = null) =>
+        new(key, what, new PaperValue(text, data), source);
 
     /// <summary>A fact that is there, or what to write where it is not.</summary>
     public static PaperFact OrMissing(string key, string what, string? text, string missing, string? source = null) =>
@@ -95,5 +96,6 @@ public sealed record Paper(string Kind, string Title, string Subtitle, string So
     public Length PageHeight { get; init; } = Length.FromInches(11m);
 
     /// <summary>What is missing, with the part that it is missing in.</summary>
-    public IEnumerable<(PaperSection Section, PaperFact Fact)> Missing => Sections.SelectMany(s => s.Facts.Where(f => f.Missing is not null && !f.IsQuestion).Select(f => (s, f)));
+    public IEnumerable<(PaperSection Section, PaperFact Fact)> Missing =>
+        Sections.SelectMany(s => s.Facts.Where(f => f.Missing is not null && !f.IsQuestion).Select(f => (s, f)));
 }

@@ -17,7 +17,8 @@ public static class PaperWriter
 
     /// <summary>Writes it as a PDF, whole or not at all.</summary>
     /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
-    public static void WritePdf(string path, Paper paper, DocumentInfo info) => AtomicFile.Write(path, stream => WritePdf(stream, paper, info));
+    public static void WritePdf(string path, Paper paper, DocumentInfo info) =>
+        AtomicFile.Write(path, stream => WritePdf(stream, paper, info));
 
     /// <summary>Writes it as a PDF.</summary>
     /// <exception cref="InputException">The type has no letter for a character.</exception>
@@ -32,7 +33,9 @@ public static class PaperWriter
         Missing(pages, paper);
         foreach (var section in paper.Sections)
             Section(pages, section);
-        pages.Foot((page, count) => string.Create(CultureInfo.InvariantCulture, $"{paper.Foot}{(paper.Foot.Length > 0 ? " · " : "")}page {page} of {count}"), BundledFaces.Regular, Small);
+        pages.Foot((page,
+            count) => string.Create(CultureInfo.InvariantCulture,
+                $"{paper.Foot}{(paper.Foot.Length > 0 ? " · " : "")}page {page} of {count}"), BundledFaces.Regular, Small);
         PdfFile.Write(stream, info, Points.Of(paper.PageWidth), Points.Of(paper.PageHeight), pages.Pages);
     }
 
@@ -44,7 +47,10 @@ public static class PaperWriter
             return;
         pages.Down(4);
         var count = paper.Missing.Count();
-        Line(pages, string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? "thing is" : "things are")} missing, each marked where it belongs: {string.Join("; ", missing)}."), BundledFaces.SemiBold, Body, 0);
+        Line(pages,
+            string.Create(CultureInfo.InvariantCulture,
+                $"{count} {(count == 1 ? "thing is" : "things are")} missing, each marked where "
+                    + $"it belongs: {string.Join("; ", missing)}."), BundledFaces.SemiBold, Body, 0);
     }
 
     private static void Section(BenchPages pages, PaperSection section)
@@ -81,7 +87,9 @@ public static class PaperWriter
     private static void Fact(BenchPages pages, PaperFact fact)
     {
         var (left, width) = (pages.Width * 0.3, pages.Width * 0.7);
-        var (face, text) = fact.Missing is { } missing ? (BundledFaces.SemiBold, $"MISSING. {missing}") : (BundledFaces.Regular, fact.Value!.Text);
+        var (face, text) = fact.Missing is { } missing
+            ? (BundledFaces.SemiBold, $"MISSING. {missing}")
+            : (BundledFaces.Regular, fact.Value!.Text);
         var high = Math.Max(pages.HeightOf(fact.What, BundledFaces.Regular, Body, left - Gap), pages.HeightOf(text, face, Body, width));
         pages.NewPageUnless(high + 16);
         pages.Write(fact.What, BundledFaces.Regular, Body, 0, pages.Y, left - Gap);
@@ -119,7 +127,8 @@ public static class PaperWriter
             }
             pages.Down(high);
         }
-        double High(IReadOnlyList<string> cells, TypeFace face, double size) => cells.Select((c, i) => pages.HeightOf(c, face, size, Width(i))).Max();
+        double High(IReadOnlyList<string> cells, TypeFace face, double size) =>
+        cells.Select((c, i) => pages.HeightOf(c, face, size, Width(i))).Max();
         string[] heading = [.. table.Columns.Select(c => c.Heading)];
         void Head()
         {
@@ -159,7 +168,10 @@ public static class PaperWriter
         });
         pages.Frame(0, y, width * scale, height * scale);
         pages.Down(height * scale + 4);
-        Line(pages, scale < 1 ? string.Create(CultureInfo.InvariantCulture, $"{scale:0.00} of its size.") : "At its size where the page is printed at actual size.", BundledFaces.Regular, Small, 0);
+        Line(pages,
+            scale < 1
+                ? string.Create(CultureInfo.InvariantCulture, $"{scale:0.00} of its size.")
+                : "At its size where the page is printed at actual size.", BundledFaces.Regular, Small, 0);
     }
 
     private static void Line(BenchPages pages, string text, TypeFace face, double size, double indent)

@@ -4,7 +4,8 @@ using LabelForge.Papers;
 
 namespace LabelForge.Print.Documents;
 
-/// <summary>What stands on the sheet for a pot whose base is poured into several products: cautions, the pot, then a block for each product.</summary>
+/// <summary>What stands on the sheet for a pot whose base is poured into several products:
+/// cautions, the pot, then a block for each product.</summary>
 public sealed record PotSheetContent
 {
     /// <summary>The pot's number.</summary>

@@ -48,7 +48,9 @@ public static class PotSheetWriter
     }
 
     private static double HeightOf(BenchPages pages, PotSheetBlock block) => 84 + block.Rows.Sum(r =>
-        pages.HeightOf(r.Text, BundledFaces.Regular, Body, TextWidth(pages, r)) + (r.Under is { Length: > 0 } under ? pages.HeightOf(under, BundledFaces.Regular, Small, TextWidth(pages, r)) : 0) + 2 * Padding - 4);
+        pages.HeightOf(r.Text, BundledFaces.Regular, Body, TextWidth(pages, r))
+            + (r.Under is { Length: > 0 } under ? pages.HeightOf(under, BundledFaces.Regular, Small, TextWidth(pages, r)) : 0)
+            + 2 * Padding - 4);
 
     private static double TextWidth(BenchPages pages, PotSheetRow row) => row.Mass is null ? pages.Width - 18 : pages.Width * 0.62 - 76;
 

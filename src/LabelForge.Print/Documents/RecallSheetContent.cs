@@ -8,7 +8,8 @@ namespace LabelForge.Print.Documents;
 /// <param name="Facts">What is recalled and where it went, one sentence each.</param>
 /// <param name="Steps">What to do, in order, each with a box to tick.</param>
 /// <param name="Letters">The letters, each a list of paragraphs; one to a page.</param>
-public sealed record RecallSheetContent(string Title, ImmutableArray<string> Facts, ImmutableArray<string> Steps, ImmutableArray<ImmutableArray<string>> Letters)
+public sealed record RecallSheetContent(string Title, ImmutableArray<string> Facts, ImmutableArray<string> Steps,
+    ImmutableArray<ImmutableArray<string>> Letters)
 {
     /// <summary>The page's width; US Letter by default.</summary>
     public Length PageWidth { get; init; } = Length.FromInches(8.5m);

@@ -10,7 +10,8 @@ public static class RecallSheetWriter
     private const double WholePage = 10_000;
 
     /// <summary>Writes the sheet as a PDF, whole or not at all.</summary>
-    /// <exception cref="LabelForge.Measures.InputException">The file cannot be written, or the type has no letter for a character.</exception>
+    /// <exception cref="LabelForge.Measures.InputException">The file cannot be written, or the
+    /// type has no letter for a character.</exception>
     public static void WritePdf(string path, RecallSheetContent content, DocumentInfo info) => AtomicFile.Write(path, stream =>
     {
         var pages = new BenchPages(content.PageWidth, content.PageHeight);

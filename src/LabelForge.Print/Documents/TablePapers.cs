@@ -29,7 +29,8 @@ public sealed record TallyPaper(string Title, string Subtitle, ImmutableArray<Ta
 /// <param name="Heading">The table's heading; the first column is words, the others are figures.</param>
 /// <param name="Rows">The table.</param>
 /// <param name="Sums">Sums below it, in words and figures.</param>
-public sealed record DayPaper(string Title, string Subtitle, ImmutableArray<string> Heading, ImmutableArray<ImmutableArray<string>> Rows, ImmutableArray<(string What, string Sum)> Sums);
+public sealed record DayPaper(string Title, string Subtitle, ImmutableArray<string> Heading, ImmutableArray<ImmutableArray<string>> Rows,
+    ImmutableArray<(string What, string Sum)> Sums);
 
 /// <summary>Writes the papers of a market day.</summary>
 public static class TablePapers
@@ -43,7 +44,8 @@ public static class TablePapers
     public static void WritePdf(Stream stream, TallyPaper paper, DocumentInfo info) => Write(stream, info, pages =>
     {
         Head(pages, paper.Title, paper.Subtitle);
-        foreach (var (heading, x) in new[] { (paper.Words["product"], 0.0), (paper.Words["price"], 132.0), (paper.Words["brought"], 184.0), (paper.Words["strokes"], 224.0) })
+        foreach (var (heading, x) in new[] { (paper.Words["product"], 0.0), (paper.Words["price"], 132.0), (paper.Words["brought"], 184.0),
+            (paper.Words["strokes"], 224.0) })
             pages.Write(heading, BundledFaces.Regular, Small, x, pages.Y, 100);
         Right(pages, BundledFaces.Regular, Small, paper.Words["in-all"], pages.Width, pages.Y);
         pages.Down(14);
@@ -53,7 +55,8 @@ public static class TablePapers
             pages.NewPageUnless(46);
             pages.Write(row.Name, BundledFaces.SemiBold, Body, 0, pages.Y + 4, 128);
             pages.Write(row.Price, BundledFaces.Regular, Body, 132, pages.Y + 4, 50);
-            pages.Write(row.Brought is { } brought ? brought.ToString(CultureInfo.InvariantCulture) : "____", BundledFaces.Regular, Body, 184, pages.Y + 4, 34);
+            pages.Write(row.Brought is { } brought ? brought.ToString(CultureInfo.InvariantCulture) : "____", BundledFaces.Regular, Body,
+                184, pages.Y + 4, 34);
             for (var i = 0; i < BoxesInARow; i++)
             {
                 // A gap behind each five, so that strokes are counted at a glance.

@@ -25,7 +25,8 @@ internal static class ArtPainter
     {
         using var ground = new SKPaint { Color = Of(design.Ground), IsAntialias = design.Round };
         var bleed = Points.Of(design.Bleed);
-        var area = SKRect.Create((float)(left - bleed), (float)(top - bleed), (float)(Points.Of(design.Width) + 2 * bleed), (float)(Points.Of(design.Height) + 2 * bleed));
+        var area = SKRect.Create((float)(left - bleed), (float)(top - bleed), (float)(Points.Of(design.Width) + 2 * bleed),
+            (float)(Points.Of(design.Height) + 2 * bleed));
         if (design.Round)
             canvas.DrawOval(area, ground);
         else
@@ -59,7 +60,15 @@ internal static class ArtPainter
         }
         if (stroke is { } line)
         {
-            using var paint = new SKPaint { Color = Of(line), IsAntialias = true, Style = SKPaintStyle.Stroke, StrokeWidth = (float)strokeWidth, StrokeJoin = SKStrokeJoin.Round, StrokeCap = SKStrokeCap.Round };
+            using var paint = new SKPaint
+            {
+                Color = Of(line),
+                IsAntialias = true,
+                Style = SKPaintStyle.Stroke,
+                StrokeWidth = (float)strokeWidth,
+                StrokeJoin = SKStrokeJoin.Round,
+                StrokeCap = SKStrokeCap.Round,
+            };
             canvas.DrawPath(path, paint);
         }
     }
@@ -83,12 +92,14 @@ internal static class ArtPainter
         if (image.Clip is { } clip)
         {
             using var outline = SKPath.ParseSvgPathData(clip.Outline);
-            outline.Transform(SKMatrix.CreateScaleTranslation((float)clip.Scale, (float)clip.Scale, (float)(left + clip.X), (float)(top + clip.Y)));
+            outline.Transform(SKMatrix.CreateScaleTranslation((float)clip.Scale, (float)clip.Scale, (float)(left + clip.X),
+                (float)(top + clip.Y)));
             canvas.ClipPath(outline, SKClipOperation.Intersect, antialias: true);
         }
         if (image.Turned)
             canvas.RotateDegrees(180, (float)(left + image.X + image.Width / 2), (float)(top + image.Y + image.Height / 2));
-        canvas.DrawImage(bitmap, SKRect.Create((float)(left + image.X), (float)(top + image.Y), (float)image.Width, (float)image.Height), new SKSamplingOptions(SKCubicResampler.Mitchell));
+        canvas.DrawImage(bitmap, SKRect.Create((float)(left + image.X), (float)(top + image.Y), (float)image.Width, (float)image.Height),
+            new SKSamplingOptions(SKCubicResampler.Mitchell));
         canvas.RestoreToCount(state);
     }
 }

@@ -15,7 +15,8 @@ namespace LabelForge.Print.Drawing;
 /// <param name="Required">Whether a label that breaks it is refused.</param>
 /// <param name="Fix">What to do where it is broken.</param>
 public sealed record Constraint(
-    string Id, Role? Role, string What, decimal Measured, decimal Limit, string Unit, bool AtLeast, string Source, bool Required, string Fix)
+    string Id, Role? Role, string What, decimal Measured, decimal Limit, string Unit, bool AtLeast, string Source, bool Required,
+    string Fix)
 {
     // Lengths are rounded down to a ten-thousandth of a millimetre on their way; that much is no breach.
     private const decimal Rounding = 0.0002m;
@@ -36,5 +37,7 @@ public sealed record Constraint(
     public Length Shortfall => Unit == "mm" && Margin < 0 ? Length.FromMillimetres(-Margin) : default;
 
     /// <summary>The rule, as a sentence.</summary>
-    public string Sentence => FormattableString.Invariant($"{What}: {Measured:0.##} {Unit}; {(AtLeast ? "at least" : "at most")} {Limit:0.##} {Unit} ({Source}).");
+    public string Sentence =>
+        FormattableString.Invariant(
+            $"{What}: {Measured:0.##} {Unit}; {(AtLeast ? "at least" : "at most")} {Limit:0.##} {Unit} ({Source}).");
 }

@@ -18,7 +18,9 @@ internal sealed class DrawnFaces : IDisposable
         var faces = new DrawnFaces();
         foreach (var used in texts.GroupBy(t => t.Face))
         {
-            if (used.Key.CutTo(used.SelectMany(t => t.Shape.Glyphs).Distinct().Order(), used.SelectMany(t => t.Text.EnumerateRunes()).Select(r => r.Value).Distinct().Order()) is { } cut)
+            if (used.Key
+                .CutTo(used.SelectMany(t => t.Shape.Glyphs).Distinct().Order(),
+                    used.SelectMany(t => t.Text.EnumerateRunes()).Select(r => r.Value).Distinct().Order()) is { } cut)
                 faces._cut.Add(used.Key, cut);
         }
         return faces;

@@ -57,7 +57,8 @@ public sealed record PlacedBar(double X, double Y, double Width, double Height, 
 /// <param name="Stroke">The stroke's colour; null for none.</param>
 /// <param name="StrokeWidth">In units.</param>
 /// <param name="Turned">Whether it stands upside down.</param>
-public sealed record PlacedShape(string Path, double X, double Y, double Scale, Colour? Fill, Colour? Stroke, double StrokeWidth, bool Turned);
+public sealed record PlacedShape(string Path, double X, double Y, double Scale, Colour? Fill, Colour? Stroke, double StrokeWidth,
+    bool Turned);
 
 /// <summary>A picture of the maker's at its place, in points; PNG or JPEG bytes that were decoded once already.</summary>
 public sealed record PlacedImage(ImmutableArray<byte> Bytes, double X, double Y, double Width, double Height, bool Turned)
@@ -83,7 +84,8 @@ public sealed record PictureClip(string Outline, double X, double Y, double Scal
 /// <param name="LetterHeight">The height by which the law measures it, from the outlines drawn.</param>
 /// <param name="RequiredFloor">The height it may not fall below.</param>
 /// <param name="Source">Where that floor comes from.</param>
-public sealed record PlacedText(Role Role, string Text, Length X, Length Y, Length Width, Length Height, Length LetterHeight, Length RequiredFloor, string Source);
+public sealed record PlacedText(Role Role, string Text, Length X, Length Y, Length Width, Length Height, Length LetterHeight,
+    Length RequiredFloor, string Source);
 
 /// <summary>A label laid out and ready to draw. All that is drawn is in <see cref="Lines"/> and <see cref="Bars"/>.</summary>
 public sealed record LabelLayout
@@ -127,12 +129,14 @@ public sealed record LabelLayout
             Design = Design with { Ink = of(Design.Ink), Ground = of(Design.Ground) },
             Lines = [.. Lines.Select(l => l with { Ink = Of(l.Ink), Ground = Of(l.Ground) })],
             Bars = [.. Bars.Select(b => b with { Ink = Of(b.Ink) })],
-            Drawings = [.. Drawings.Select(d => d with { Paths = [.. d.Paths.Select(p => p with { Fill = Of(p.Fill), Stroke = Of(p.Stroke) })] })],
+            Drawings = [
+                .. Drawings.Select(d => d with { Paths = [.. d.Paths.Select(p => p with { Fill = Of(p.Fill), Stroke = Of(p.Stroke) })] })],
             Shapes = [.. Shapes.Select(s => s with { Fill = Of(s.Fill), Stroke = Of(s.Stroke) })],
         };
     }
 
-    /// <summary>The label as it is seen, for a picture of it: on its stock's own colour, which shows through inks that do not cover it. Not for printing.</summary>
+    /// <summary>The label as it is seen, for a picture of it: on its stock's own colour, which
+    /// shows through inks that do not cover it. Not for printing.</summary>
     public LabelLayout OnStock()
     {
         if (Design.Stock == Colour.White)

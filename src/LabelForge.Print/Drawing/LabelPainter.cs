@@ -60,11 +60,12 @@ internal static class LabelPainter
         }
     }
 
-    public static SKFont FontOf(TypeFace face, double size, DrawnFaces? faces = null) => new(faces is null ? face.Typeface : faces[face], (float)size)
-    {
-        Hinting = SKFontHinting.None,
-        Subpixel = true,
-        LinearMetrics = true,
-        Edging = SKFontEdging.Antialias,
-    };
+    public static SKFont FontOf(TypeFace face, double size, DrawnFaces? faces = null) =>
+        new(faces is null ? face.Typeface : faces[face], (float)size)
+        {
+            Hinting = SKFontHinting.None,
+            Subpixel = true,
+            LinearMetrics = true,
+            Edging = SKFontEdging.Antialias,
+        };
 }

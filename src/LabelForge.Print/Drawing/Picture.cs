@@ -14,7 +14,8 @@ public enum Tint
     Grey,
 }
 
-/// <summary>The outline of a rectangle, its corners perhaps rounded, or of the ellipse inside it. Points from the page's top left corner, down.</summary>
+/// <summary>The outline of a rectangle, its corners perhaps rounded, or of the ellipse inside it.
+/// Points from the page's top left corner, down.</summary>
 public sealed record Outline(double X, double Y, double Width, double Height, double Corner, bool Ellipse, double Thickness, Tint Tint);
 
 /// <summary>A straight line. Points from the page's top left corner, down.</summary>

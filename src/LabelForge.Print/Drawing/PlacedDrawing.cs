@@ -19,7 +19,8 @@ public sealed record DrawnPath(string Data, Colour? Fill, Colour? Stroke, double
 /// <param name="Turned">Whether it stands upside down.</param>
 public sealed record PlacedDrawing(ImmutableArray<DrawnPath> Paths, string? Clip, double X, double Y, double Scale, bool Turned = false)
 {
-    /// <summary>What lies inside this, in points: no word of the law's may stand there unless the drawing is a plain ground for it.</summary>
+    /// <summary>What lies inside this, in points: no word of the law's may stand there unless the
+    /// drawing is a plain ground for it.</summary>
     public (double Left, double Top, double Width, double Height) Box { get; init; }
 
     /// <summary>Whether it is a plain ground, of one colour.</summary>

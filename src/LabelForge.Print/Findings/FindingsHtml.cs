@@ -33,9 +33,14 @@ public static class FindingsHtml
     /// <summary>The page.</summary>
     public static string Page(ImmutableArray<JudgedLabel> labels, DateOnly on)
     {
-        var page = new StringBuilder("<!doctype html>\n<html lang=\"en\">\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" content=\"width=device-width\">\n");
-        page.Append("<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n");
-        page.Append(CultureInfo.InvariantCulture, $"<title>{Safe(string.Join("; ", labels.Select(l => l.Title)))}</title>\n<style>{Style}</style>\n");
+        var page =
+            new StringBuilder(
+                "<!doctype html>\n<html lang=\"en\">\n<meta charset=\"utf-8\">\n<meta name=\"viewport\" "
+                    + "content=\"width=device-width\">\n");
+        page.Append(
+            "<meta http-equiv=\"Content-Security-Policy\" content=\"default-src 'none'; style-src 'unsafe-inline'; img-src data:\">\n");
+        page.Append(CultureInfo.InvariantCulture,
+            $"<title>{Safe(string.Join("; ", labels.Select(l => l.Title)))}</title>\n<style>{Style}</style>\n");
         foreach (var label in labels)
             Write(page, label, on);
         return page.Append("</html>\n").ToString();
@@ -45,9 +50,11 @@ public static class FindingsHtml
     {
         var (report, pages, reading) = (label.Report, label.Pages, label.Reading);
         page.Append(CultureInfo.InvariantCulture, $"<h1>{Safe(label.Title)}</h1>\n");
-        page.Append(CultureInfo.InvariantCulture, $"<p>Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}: {Counted(report)}. This is not legal advice.</p>\n");
+        page.Append(CultureInfo.InvariantCulture,
+            $"<p>Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}: {Counted(report)}. This is not legal advice.</p>\n");
         for (var i = 0; i < pages.Length; i++)
-            page.Append(CultureInfo.InvariantCulture, $"<figure>{FindingsSvg.Of(pages[i], report)}{(pages[i].Label is null ? "<figcaption>The words where they stand, not how they look.</figcaption>" : "")}</figure>\n");
+            page.Append(CultureInfo.InvariantCulture,
+                $"<figure>{FindingsSvg.Of(pages[i], report)}{(pages[i].Label is null ? "<figcaption>The words where they stand, not how they look.</figcaption>" : "")}</figure>\n");
         if (reading is not null && pages.IsEmpty)
             page.Append(CultureInfo.InvariantCulture, $"<pre>{Marked(reading, report)}</pre>\n");
         Read(page, report.Found);
@@ -56,7 +63,8 @@ public static class FindingsHtml
         {
             page.Append(CultureInfo.InvariantCulture, $"<h2>{Heading(group.Key)}</h2>\n<ol>\n");
             foreach (var finding in group)
-                page.Append(CultureInfo.InvariantCulture, $"<li class=\"{Name(finding.Severity)}\"><b>{++number}. {Safe(finding.Message)}</b><div class=\"fix\">{Safe(finding.Fix)}</div><div class=\"source\"><code>{Safe(finding.Rule)}</code> {Safe(finding.Source)}</div></li>\n");
+                page.Append(CultureInfo.InvariantCulture,
+                    $"<li class=\"{Name(finding.Severity)}\"><b>{++number}. {Safe(finding.Message)}</b><div class=\"fix\">{Safe(finding.Fix)}</div><div class=\"source\"><code>{Safe(finding.Rule)}</code> {Safe(finding.Source)}</div></li>\n");
             page.Append("</ol>\n");
         }
     }
@@ -68,7 +76,9 @@ public static class FindingsHtml
     private static void Read(StringBuilder page, LabelFound found)
     {
         page.Append("<h2>What stands on the label, as read</h2>\n<dl>\n");
-        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity), ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place), ("contact", found.Contact), ("lot", found.Lot) })
+        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity),
+            ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place),
+            ("contact", found.Contact), ("lot", found.Lot) })
             page.Append(CultureInfo.InvariantCulture, $"<dt>{what}</dt><dd>{(string.IsNullOrEmpty(text) ? "(none)" : Safe(text))}</dd>\n");
         page.Append("</dl>\n");
     }
@@ -87,7 +97,10 @@ public static class FindingsHtml
         for (var start = 0; start < text.Length;)
         {
             var end = start + 1;
-            while (end < text.Length && (numbers[end] is null ? numbers[start] is null : numbers[start] is not null && numbers[end]!.SetEquals(numbers[start]!)))
+            while (end < text.Length
+                && (numbers[end] is null
+                    ? numbers[start] is null
+                    : numbers[start] is not null && numbers[end]!.SetEquals(numbers[start]!)))
                 end++;
             var words = Safe(text[start..end]);
             page.Append(numbers[start] is { } of ? $"<mark>{words}<sup>{string.Join(' ', of)}</sup></mark>" : words);

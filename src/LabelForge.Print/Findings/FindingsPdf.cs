@@ -25,25 +25,34 @@ public static class FindingsPdf
         var pages = new BenchPages(Letter.Width, Letter.Height);
         foreach (var label in labels)
             Write(pages, label, on);
-        PdfFile.Write(stream, new DocumentInfo(string.Join("; ", labels.Select(l => l.Title)), new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)), Points.Of(Letter.Width), Points.Of(Letter.Height), pages.Pages);
+        PdfFile.Write(stream,
+            new DocumentInfo(string.Join("; ", labels.Select(l => l.Title)),
+                new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)), Points.Of(Letter.Width), Points.Of(Letter.Height),
+            pages.Pages);
     });
 
     private static void Write(BenchPages pages, JudgedLabel label, DateOnly on)
     {
         var report = label.Report;
         Paragraph(pages, Printable(label.Title), BundledFaces.SemiBold, 18, 0);
-        Paragraph(pages, string.Create(CultureInfo.InvariantCulture, $"Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}. This is not legal advice."), BundledFaces.Regular, Body, 0);
+        Paragraph(pages,
+            string.Create(CultureInfo.InvariantCulture,
+                $"Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}. This is not legal advice."), BundledFaces.Regular,
+            Body, 0);
         foreach (var picture in label.Pages)
             Picture(pages, picture);
         var found = report.Found;
-        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity), ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place), ("contact", found.Contact), ("lot", found.Lot) })
+        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity),
+            ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place),
+            ("contact", found.Contact), ("lot", found.Lot) })
             Paragraph(pages, $"{what}: {(string.IsNullOrEmpty(text) ? "(none)" : Printable(text))}", BundledFaces.Regular, Body, 0);
         var number = 0;
         foreach (var finding in report.Findings)
         {
             pages.NewPageUnless(60);
             pages.Down(6);
-            Paragraph(pages, Printable($"{++number}. {finding.Severity.ToString().ToUpperInvariant()}: {finding.Message}"), BundledFaces.SemiBold, Body, 0);
+            Paragraph(pages, Printable($"{++number}. {finding.Severity.ToString().ToUpperInvariant()}: {finding.Message}"),
+                BundledFaces.SemiBold, Body, 0);
             Paragraph(pages, Printable(finding.Fix), BundledFaces.Regular, Body, 12);
             Paragraph(pages, Printable($"{finding.Rule}; {finding.Source}"), BundledFaces.Regular, 8, 12);
         }
@@ -75,5 +84,6 @@ public static class FindingsPdf
     }
 
     // The bundled type has no sign for some letters that a label may hold; a question mark stands for them.
-    private static string Printable(string text) => string.Concat(text.Select(c => char.IsControl(c) || !BundledFaces.Regular.Has(c) ? (char.IsWhiteSpace(c) ? ' ' : '?') : c));
+    private static string Printable(string text) =>
+        string.Concat(text.Select(c => char.IsControl(c) || !BundledFaces.Regular.Has(c) ? (char.IsWhiteSpace(c) ? ' ' : '?') : c));
 }

@@ -18,7 +18,8 @@ public sealed record DrawnWord(string Text, double X, double Y, double Width, do
 /// <param name="Label">The label as LabelForge draws it, or null.</param>
 /// <param name="Words">Its words, where it was drawn elsewhere: a picture of where they stand, not of how they look.</param>
 /// <param name="Marks">The places.</param>
-public sealed record MarkedPage(double Width, double Height, Drawing.LabelLayout? Label, ImmutableArray<DrawnWord> Words, ImmutableArray<Mark> Marks);
+public sealed record MarkedPage(double Width, double Height, Drawing.LabelLayout? Label, ImmutableArray<DrawnWord> Words,
+    ImmutableArray<Mark> Marks);
 
 /// <summary>A label and what its check found, for a report.</summary>
 /// <param name="Title">What was checked, as the person knows it.</param>

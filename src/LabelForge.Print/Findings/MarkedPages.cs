@@ -22,12 +22,16 @@ public static class MarkedPages
     public static ImmutableArray<MarkedPage> Of(LabelStatement reading, CheckReport report)
     {
         var text = reading.Text;
-        var places = report.Findings.SelectMany((f, i) => FindingPlaces.Of(f, reading).Select(s => (Finding: f, Number: i + 1, Span: s))).ToArray();
+        var places = report.Findings.SelectMany((f, i) => FindingPlaces.Of(f, reading).Select(s => (Finding: f, Number: i + 1, Span: s)))
+            .ToArray();
         return
         [
             .. text.Pages.Select((size, at) => new MarkedPage(size.Width, size.Height, null,
-                [.. text.Places.Where(p => p.Page == at + 1).Select(p => new DrawnWord(text.Text.Substring(p.Span.Start, p.Span.Length), p.X, p.Y, p.Width, p.Height))],
-                [.. places.SelectMany(f => text.Places.Where(p => p.Page == at + 1 && p.Span.Overlaps(f.Span)).Select(p => new Mark(f.Number, f.Finding.Severity, p.X, p.Y, p.Width, p.Height)))])),
+                [.. text.Places.Where(p => p.Page == at + 1)
+                    .Select(p => new DrawnWord(text.Text.Substring(p.Span.Start, p.Span.Length), p.X, p.Y, p.Width, p.Height))],
+                [
+                    .. places.SelectMany(f => text.Places.Where(p => p.Page == at + 1 && p.Span.Overlaps(f.Span))
+                        .Select(p => new Mark(f.Number, f.Finding.Severity, p.X, p.Y, p.Width, p.Height)))])),
         ];
     }
 

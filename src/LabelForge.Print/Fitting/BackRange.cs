@@ -12,52 +12,69 @@ internal static class BackRange
 {
     private static readonly FoundBefore<BackKey, (double? Beside, double? Whole)> Known = new(4000);
 
-    /// <summary>The setting of each panel that no look arranges. Words that do not fit at their least do not count: they are refused by themselves.</summary>
+    /// <summary>The setting of each panel that no look arranges. Words that do not fit at their
+    /// least do not count: they are refused by themselves.</summary>
     /// <param name="design">The design, in its look.</param>
     /// <param name="range">What the labels say.</param>
     /// <param name="barcode">The lot's barcode, as large for each; null for none.</param>
     /// <param name="extras">What few designs have a place for.</param>
-    public static ImmutableDictionary<string, BackSetting> Of(LabelDesign design, IReadOnlyList<LabelContent> range, InkBlock? barcode, LabelExtras extras)
+    public static ImmutableDictionary<string, BackSetting> Of(LabelDesign design, IReadOnlyList<LabelContent> range, InkBlock? barcode,
+        LabelExtras extras)
     {
         if (range.Count == 0)
             return ImmutableDictionary<string, BackSetting>.Empty;
         var clear = PrintRules.For(range[0].Market, range[0].On).ClearAbove;
-        return design.Panels.Where(p => !FrontPanels.IsFront(p)).ToImmutableDictionary(p => p.Id, p => Setting(p, design, [.. range.Select(c => Items(p, design, c, barcode, extras))], clear));
+        return design.Panels.Where(p => !FrontPanels.IsFront(p))
+            .ToImmutableDictionary(p => p.Id,
+                p => Setting(p, design, [.. range.Select(c => Items(p, design, c, barcode, extras))], clear));
     }
 
     // What goes without a part that it may, does so in the range as it does alone.
-    private static IReadOnlyList<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras) =>
+    private static IReadOnlyList<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode,
+        LabelExtras extras) =>
         [.. LabelFitter.Items(panel, design, content, barcode, extras)];
 
     // Each label has its own highest step, and the lowest of these holds for all.
     private static BackSetting Setting(DesignPanel panel, LabelDesign design, ImmutableArray<IReadOnlyList<PanelItem>> range, double clear)
     {
-        var steps = range.Select(items => Known.Of(new BackKey(panel, design.Round, design.Look?.Ornament is not null, clear, [.. items.Select(WordsOf)]), () => Steps(panel, design, items, clear))).ToArray();
+        var steps =
+            range.Select(
+                items => Known.Of(new BackKey(panel, design.Round, design.Look?.Ornament is not null, clear, [.. items.Select(WordsOf)]),
+                    () => Steps(panel, design, items, clear))).ToArray();
         if (steps.All(s => s.Beside is not null) && steps.Min(s => s.Beside!.Value) is var beside && beside >= BackStrip.LeastStep)
             return new BackSetting(beside, true);
         return new BackSetting(steps.Select(s => s.Whole).OfType<double>().DefaultIfEmpty(1).Min(), false);
     }
 
-    private static (double? Beside, double? Whole) Steps(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear)
+    private static (double? Beside,
+        double? Whole) Steps(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear)
     {
-        double? beside = BackStrip.RoomFor(panel, design, items, clear) is { } room ? Bisection.Highest(s => room.Arranger.Arrange(room.Words, s).Fits) : null;
+        double? beside = BackStrip.RoomFor(panel, design, items, clear) is { } room
+            ? Bisection.Highest(s => room.Arranger.Arrange(room.Words, s).Fits)
+            : null;
         var arranger = PanelArranger.Of(panel, clear);
         var fitting = Fitting(arranger, items);
         return (beside, fitting.Count > 0 ? Bisection.Highest(s => arranger.Arrange(fitting, s).Fits) : null);
     }
 
     private static BackItem WordsOf(PanelItem item) =>
-        new(item.Element, item.Text is { } t ? (t.Text, t.Heading, string.Join('\n', t.Names), t.Floor) : null, item.Block is not null, item.Art is not null, item.Caption is not null, item.FixedWidth, item.FixedHeight);
+        new(item.Element, item.Text is { } t ? (t.Text, t.Heading, string.Join('\n', t.Names), t.Floor) : null, item.Block is not null,
+            item.Art is not null, item.Caption is not null, item.FixedWidth, item.FixedHeight);
 
     private readonly record struct BackItem(
-        DesignElement Element, (string Text, string Heading, string Names, Length Floor)? Words, bool Code, bool Art, bool Captioned, double Width, double Height);
+        DesignElement Element, (string Text, string Heading, string Names, Length Floor)? Words, bool Code, bool Art, bool Captioned,
+        double Width, double Height);
 
     // All that the steps of a back hang on: its room and what stands in it.
     private sealed record BackKey(DesignPanel Panel, bool Round, bool Ornament, double Clear, ImmutableArray<BackItem> Items)
     {
-        public bool Equals(BackKey? other) => other is not null && (Panel, Round, Ornament, Clear) == (other.Panel, other.Round, other.Ornament, other.Clear) && Items.SequenceEqual(other.Items);
+        public bool Equals(BackKey? other) =>
+            other is not null
+                && (Panel, Round, Ornament, Clear) == (other.Panel, other.Round, other.Ornament, other.Clear)
+                && Items.SequenceEqual(other.Items);
 
-        public override int GetHashCode() => Items.Aggregate(HashCode.Combine(Panel.Id, Round, Clear), (hash, item) => HashCode.Combine(hash, item.Words));
+        public override int GetHashCode() =>
+            Items.Aggregate(HashCode.Combine(Panel.Id, Round, Clear), (hash, item) => HashCode.Combine(hash, item.Words));
     }
 
     private static List<PanelItem> Fitting(PanelArranger arranger, IReadOnlyList<PanelItem> items)

@@ -24,7 +24,8 @@ internal static class BackStrip
     internal const double LeastStep = 0.3;
 
     /// <summary>The back with its strip, or null where it has no room for one.</summary>
-    public static (Arrangement Words, PlacedDrawing Plate, PlacedDrawing Ornament)? Try(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clearHeights)
+    public static (Arrangement Words, PlacedDrawing Plate, PlacedDrawing Ornament)? Try(DesignPanel panel, LabelDesign design,
+        IReadOnlyList<PanelItem> items, double clearHeights)
     {
         if (RoomFor(panel, design, items, clearHeights) is not { } room || design.Look is not { Ornament: { } ornament } look)
             return null;
@@ -45,13 +46,22 @@ internal static class BackStrip
         var (x, y) = (Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding);
         var outline = Outlines.Rectangle(0, 0, strip / PointsPerMillimetre, tall / PointsPerMillimetre, 0.8);
         var palette = look.Palette;
-        var drawn = ornament.Family.Draw(strip / PointsPerMillimetre, tall / PointsPerMillimetre, ornament.Seed + "/back", ornament.Density, ornament.Weight);
+        var drawn = ornament.Family.Draw(strip / PointsPerMillimetre, tall / PointsPerMillimetre, ornament.Seed + "/back",
+            ornament.Density, ornament.Weight);
         ImmutableArray<DrawnPath> paths =
         [
-            .. drawn.Paths.Select(p => (p, Ink: p.Ink switch { OrnamentInk.First => palette.PlateFirst, OrnamentInk.Second => palette.PlateSecond, _ => palette.Plate }))
+            .. drawn.Paths
+                .Select(p => (p,
+                    Ink: p.Ink switch
+                    {
+                        OrnamentInk.First => palette.PlateFirst,
+                        OrnamentInk.Second => palette.PlateSecond,
+                        _ => palette.Plate,
+                    }))
                 .Select(t => t.p.Stroke > 0 ? new DrawnPath(t.p.Data, null, t.Ink, t.p.Stroke) : new DrawnPath(t.p.Data, t.Ink, null, 0)),
         ];
-        PlacedDrawing At(ImmutableArray<DrawnPath> what, bool ground) => new(what, outline, x, y, PointsPerMillimetre) { Box = (x, y, strip, tall), IsGround = ground };
+        PlacedDrawing At(ImmutableArray<DrawnPath> what, bool ground) =>
+        new(what, outline, x, y, PointsPerMillimetre) { Box = (x, y, strip, tall), IsGround = ground };
         return (new Arrangement(placed, 0, null, 0), At([new DrawnPath(outline, palette.Plate, null, 0)], true), At(paths, false));
     }
 
@@ -75,5 +85,6 @@ internal static class BackStrip
     }
 
     /// <summary>What a back has room for beside a strip; widths and heights in points.</summary>
-    internal sealed record Room(PanelArranger Arranger, IReadOnlyList<PanelItem> Words, IReadOnlyList<PanelItem> Codes, double Strip, double Tall);
+    internal sealed record Room(PanelArranger Arranger, IReadOnlyList<PanelItem> Words, IReadOnlyList<PanelItem> Codes, double Strip,
+        double Tall);
 }

@@ -29,11 +29,18 @@ public static class LabelFitter
         {
             if (FitPanels(design with { Look = tried }, content, barcode, extras ?? LabelExtras.None, rules) is not Fitting.Fit.Fits fits)
                 continue;
-            return tried.Frame == look.Frame && tried.Arrangement == look.Arrangement ? fits : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
+            return tried.Frame == look.Frame && tried.Arrangement == look.Arrangement
+                ? fits
+                : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
         }
         return FitPanels(design with { Look = null }, content, barcode, extras ?? LabelExtras.None, rules) switch
         {
-            Fitting.Fit.Fits plain => new Fit.Fits(plain.Layout with { LeftOut = plain.Layout.LeftOut.Add($"No arrangement has room for these words on the design {design.Id}; they are set plainly, without ornament.") }),
+            Fitting.Fit.Fits plain =>
+                new Fit.Fits(plain.Layout with
+                {
+                    LeftOut = plain.Layout.LeftOut
+                    .Add($"No arrangement has room for these words on the design {design.Id}; they are set plainly, without ornament.")
+                }),
             var refused => refused,
         };
     }
@@ -68,15 +75,22 @@ public static class LabelFitter
             {
                 var logo = extras.Art.GetValueOrDefault(LabelExtras.Logo);
                 var photo = extras.Art.GetValueOrDefault(LabelExtras.Picture);
-                if ((FrontPanels.Arrange(design, panel, look, content, rules, logo, photo) ?? FrontPanels.Arrange(design, panel, look, content, rules, null, photo)) is not { } front)
-                    return new Fit.DoesNotFit(panel.Id, null, default, new Problem(null, 0, "fit.no-room", ("arrangement", look.Arrangement)));
+                if ((FrontPanels.Arrange(design, panel, look, content, rules, logo, photo)
+                    ?? FrontPanels.Arrange(design, panel, look, content, rules, null, photo)) is not { } front)
+                    return new Fit.DoesNotFit(panel.Id, null, default,
+                        new Problem(null, 0, "fit.no-room", ("arrangement", look.Arrangement)));
                 assembly.Add(front);
                 if (logo is not null && front.Pictures.All(p => p.InWindow))
-                    assembly.LeaveOut($"The logo has no room on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
+                    assembly.LeaveOut(
+                        $"The logo has no room on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
                 if (photo is not null && !front.Pictures.Any(p => p.InWindow))
-                    assembly.LeaveOut($"The picture has no window on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
-                foreach (var role in MakersOwn.Where(r => ElementText.WordsOf(r, content) is not null && front.Texts.All(t => t.Report.Role != r)))
-                    assembly.LeaveOut($"The {Roles.NameOf(role)} has no place on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
+                    assembly.LeaveOut(
+                        $"The picture has no window on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
+                foreach (var role in MakersOwn.Where(r => ElementText.WordsOf(r, content) is not null
+                    && front.Texts.All(t => t.Report.Role != r)))
+                    assembly.LeaveOut(
+                        $"The {Roles.NameOf(role)} has no place "
+                            + $"on the panel {panel.Id} in the arrangement {look.Arrangement}, and is left out.");
                 continue;
             }
             var items = Items(panel, design, content, barcode, extras).ToList();
@@ -91,7 +105,8 @@ public static class LabelFitter
             var least = arranger.Arrange(items, 0);
             while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)
             {
-                assembly.LeaveOut($"The {items[at].RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out.");
+                assembly.LeaveOut(
+                    $"The {items[at].RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out.");
                 items.RemoveAt(at);
                 least = arranger.Arrange(items, 0);
             }
@@ -100,19 +115,22 @@ public static class LabelFitter
             assembly.Add(panel, arranger.Arrange(items, arranger.Step(items, design.Look?.Backs.GetValueOrDefault(panel.Id)?.Step) ?? 0));
         }
         if (design.Look is { WhiteInk: false, Palette: { Covers: true, Stock: var stock } } && stock != Colour.White)
-            assembly.LeaveOut($"On stock as dark as {stock} nothing is read without white ink under it. Write \"white ink: true\" in look where your printer has it; else take lighter stock.");
+            assembly.LeaveOut(
+                $"On stock as dark as {stock} nothing is read without white ink under it. Write \"white ink: true\" in look where your "
+                    + $"printer has it; else take lighter stock.");
         var layout = assembly.Finish();
         layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules, content.PrincipalPanel?.Area)] };
         return layout.Constraints.FirstOrDefault(c => c.Required && !c.Kept) is { } broken
-            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall, new Problem(null, 0, "fit.rule-broken", ("sentence", broken.Sentence), ("fix", broken.Fix)))
+            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall,
+                new Problem(null, 0, "fit.rule-broken", ("sentence", broken.Sentence), ("fix", broken.Fix)))
             : new Fit.Fits(layout);
     }
 
     // What a design must have a place for where the label says it; the rest is the design's own choice.
     private static readonly Role[] Expected =
     [
-        Role.Business, Role.Name, Role.Identity, Role.NetQuantity, Role.Ingredients, Role.Directions, Role.Warnings, Role.Responsible, Role.Contact, Role.Lot, Role.BestBefore,
-        Role.Origin, Role.PeriodAfterOpening, Role.Barcode,
+        Role.Business, Role.Name, Role.Identity, Role.NetQuantity, Role.Ingredients, Role.Directions, Role.Warnings, Role.Responsible,
+        Role.Contact, Role.Lot, Role.BestBefore, Role.Origin, Role.PeriodAfterOpening, Role.Barcode,
     ];
 
     private static bool Says(LabelContent content, Role role, InkBlock? barcode) => role switch
@@ -122,7 +140,8 @@ public static class LabelFitter
         _ => ElementText.WordsOf(role, content) is not null,
     };
 
-    internal static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras)
+    internal static IEnumerable<PanelItem> Items(DesignPanel panel, LabelDesign design, LabelContent content, InkBlock? barcode,
+        LabelExtras extras)
     {
         foreach (var element in panel.Elements)
         {
@@ -159,13 +178,15 @@ public static class LabelFitter
         {
             var lacks = Points.ToLength(least.TooWideBy + 0.03);
             return new Fit.DoesNotFit(panel.Id, wide.Element.Role, lacks,
-                new Problem(null, 0, "fit.too-wide", ("role", wide.RoleName), ("lacks", Shown(lacks)), ("panel", panel.Id), ("height", Shown(wide.Text?.Floor ?? default)), ("ways", WaysOut.Of(panel, law))));
+                new Problem(null, 0, "fit.too-wide", ("role", wide.RoleName), ("lacks", Shown(lacks)), ("panel", panel.Id),
+                    ("height", Shown(wide.Text?.Floor ?? default)), ("ways", WaysOut.Of(panel, law))));
         }
         var missing = Points.ToLength(least.TooHigh + 0.03);
         var tallest = least.Items.Where(i => i.Set is not null).OrderByDescending(i => i.Height).Take(3)
             .Select(i => $"{i.Item.RoleName} {Shown(Points.ToLength(i.Height))}");
         return new Fit.DoesNotFit(panel.Id, null, missing,
-            new Problem(null, 0, "fit.too-high", ("missing", Shown(missing)), ("panel", panel.Id), ("tallest", string.Join(", ", tallest)), ("ways", WaysOut.Of(panel, law))));
+            new Problem(null, 0, "fit.too-high", ("missing", Shown(missing)), ("panel", panel.Id), ("tallest", string.Join(", ", tallest)),
+                ("ways", WaysOut.Of(panel, law))));
     }
 
     private static string Shown(Length length) => FormattableString.Invariant($"{length.Millimetres:0.0#} mm");

@@ -51,7 +51,12 @@ internal sealed class LayoutAssembly(LabelDesign design)
         for (var i = firstShape; i < shapes.Count; i++)
             shapes[i] = shapes[i] with { X = twiceX - shapes[i].X, Y = twiceY - shapes[i].Y, Turned = true };
         for (var i = firstImage; i < images.Count; i++)
-            images[i] = images[i] with { X = twiceX - images[i].X - images[i].Width, Y = twiceY - images[i].Y - images[i].Height, Turned = true };
+            images[i] = images[i] with
+            {
+                X = twiceX - images[i].X - images[i].Width,
+                Y = twiceY - images[i].Y - images[i].Height,
+                Turned = true,
+            };
         for (var i = firstText; i < texts.Count; i++)
             texts[i] = texts[i] with
             {
@@ -82,7 +87,13 @@ internal sealed class LayoutAssembly(LabelDesign design)
         }
         var (twiceX, twiceY) = (2 * Points.Of(panel.X) + Points.Of(panel.Width), 2 * Points.Of(panel.Y) + Points.Of(panel.Height));
         var (left, top, width, height) = drawing.Box;
-        drawings.Add(drawing with { X = twiceX - drawing.X, Y = twiceY - drawing.Y, Turned = true, Box = (twiceX - left - width, twiceY - top - height, width, height) });
+        drawings.Add(drawing with
+        {
+            X = twiceX - drawing.X,
+            Y = twiceY - drawing.Y,
+            Turned = true,
+            Box = (twiceX - left - width, twiceY - top - height, width, height),
+        });
     }
 
     public LabelLayout Finish() => new()
@@ -151,7 +162,13 @@ internal sealed class LayoutAssembly(LabelDesign design)
         // The jar's body is the lower half of the symbol.
         var baseline = at.Top + at.Height * 0.72 + word.Shape.Top * word.Size / 2;
         lines.Add(new PlacedLine(word, at.X + (at.Width - word.Width) / 2, baseline, at.Item.Element.Role));
-        texts.Add(Report(at with { X = at.X + (at.Width - word.Width) / 2, Width = word.Width, Top = baseline - word.Shape.Top * word.Size, Height = (word.Shape.Top + word.Shape.Bottom) * word.Size },
+        texts.Add(Report(at with
+        {
+            X = at.X + (at.Width - word.Width) / 2,
+            Width = word.Width,
+            Top = baseline - word.Shape.Top * word.Size,
+            Height = (word.Shape.Top + word.Shape.Bottom) * word.Size,
+        },
             inside, word.LetterHeight, at.Item.Element.Least, $"the design {design.Id} (common practice)"));
     }
 
@@ -166,5 +183,6 @@ internal sealed class LayoutAssembly(LabelDesign design)
     }
 
     private static PlacedText Report(ArrangedItem at, string text, Measures.Length height, Measures.Length floor, string source) =>
-        new(at.Item.Element.Role, text, Points.ToLength(at.X), Points.ToLength(at.Top), Points.ToLength(at.Width), Points.ToLength(at.Height), height, floor, source);
+        new(at.Item.Element.Role, text, Points.ToLength(at.X), Points.ToLength(at.Top), Points.ToLength(at.Width),
+            Points.ToLength(at.Height), height, floor, source);
 }

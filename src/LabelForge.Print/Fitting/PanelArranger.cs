@@ -33,7 +33,8 @@ internal sealed class PanelArranger(double width, double height, double clearHei
     public static PanelArranger Of(DesignPanel panel, double clearHeights) =>
         new(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), clearHeights);
 
-    /// <summary>How far the items may be enlarged: as far as a range holds them, where they fit so; null where they do not fit at their least.</summary>
+    /// <summary>How far the items may be enlarged: as far as a range holds them, where they fit
+    /// so; null where they do not fit at their least.</summary>
     public double? Step(IReadOnlyList<PanelItem> items, double? held)
     {
         if (held is { } step && Arrange(items, step).Fits)
@@ -44,7 +45,9 @@ internal sealed class PanelArranger(double width, double height, double clearHei
 
     public Arrangement Arrange(IReadOnlyList<PanelItem> items, double step)
     {
-        var corner = items.FirstOrDefault(i => (i.Block is not null || i.Art is not null) && i.Element.Place == Place.Bottom && i.FixedWidth <= width * WidestCorner);
+        var corner = items.FirstOrDefault(i => (i.Block is not null || i.Art is not null)
+            && i.Element.Place == Place.Bottom
+            && i.FixedWidth <= width * WidestCorner);
         var placed = new List<ArrangedItem>();
         reading = items.Where(i => i.IsReading).Select(i => i.Text!).ToArray() is { Length: > 0 } read
             ? (read.Min(t => t.Floor.Millimetres), read.Max(t => t.Most.Millimetres))
@@ -58,14 +61,16 @@ internal sealed class PanelArranger(double width, double height, double clearHei
                 return new Arrangement([], 0, stack.TooWide, stack.TooWideBy);
 
         var bottomHeight = Math.Max(bottom.Height, corner?.FixedHeight ?? 0);
-        var (aboveMiddle, aboveBottom) = (Between(top, middle), bottomHeight > 0 ? Between(middle.Items.Count > 0 ? middle : top, bottom) : 0);
+        var (aboveMiddle, aboveBottom) = (Between(top, middle),
+            bottomHeight > 0 ? Between(middle.Items.Count > 0 ? middle : top, bottom) : 0);
         var free = height - top.Height - aboveMiddle - middle.Height - aboveBottom - bottomHeight;
         placed.AddRange(top.Items);
         var middleTop = top.Height + aboveMiddle + Math.Max(0, free) / 2;
         placed.AddRange(middle.Items.Select(i => i with { Top = i.Top + middleTop }));
         placed.AddRange(bottom.Items.Select(i => i with { Top = i.Top + height - bottom.Height }));
         if (corner is not null)
-            placed.Add(new ArrangedItem(corner, null, width - corner.FixedWidth, corner.FixedWidth, height - corner.FixedHeight, corner.FixedHeight));
+            placed.Add(new ArrangedItem(corner, null, width - corner.FixedWidth, corner.FixedWidth, height - corner.FixedHeight,
+                corner.FixedHeight));
         return new Arrangement(placed, -free, null, 0);
     }
 
@@ -83,7 +88,8 @@ internal sealed class PanelArranger(double width, double height, double clearHei
                 continue;
             var tall = above.Height + Math.Max(CornerTop + corner.FixedHeight, Between(above, below) + below.Height);
             if (best.TooWide is not null || tall < Math.Max(best.Height, corner.FixedHeight) - LeastSaved)
-                best = new StackOfItems([.. above.Items, .. below.Items.Select(i => i with { Top = i.Top + tall - below.Height })], tall, null, 0);
+                best = new StackOfItems([.. above.Items, .. below.Items.Select(i => i with { Top = i.Top + tall - below.Height })], tall,
+                    null, 0);
         }
         return best;
     }

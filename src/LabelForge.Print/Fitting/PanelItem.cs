@@ -17,7 +17,12 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
         : MeasuredText.WithLetterHeight(Element.Face, Block.Caption, Element.Least);
 
     /// <summary>The width it cannot go below; 0 for text, which wraps.</summary>
-    public double FixedWidth => Art is not null ? Points.Of(Element.RuleLength) : Block is null ? Points.Of(Element.RuleLength) : Math.Max(Points.Of(Block.Width), Caption?.Width ?? 0);
+    public double FixedWidth =>
+        Art is not null
+            ? Points.Of(Element.RuleLength)
+            : Block is null
+            ? Points.Of(Element.RuleLength)
+            : Math.Max(Points.Of(Block.Width), Caption?.Width ?? 0);
 
     /// <summary>The height of a rule or a barcode.</summary>
     public double FixedHeight => Art is not null ? FixedWidth * Art.UnitsHigh / Art.UnitsWide : Block is null
@@ -28,11 +33,14 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
     public string RoleName => Roles.NameOf(Element.Role);
 
     /// <summary>Whether it is what is read in the hand: such words of one panel grow to one height, the lowest first.</summary>
-    public bool IsReading => Text is not null && Element.Role is Role.Ingredients or Role.Directions or Role.Warnings or Role.Responsible or Role.Contact or Role.Origin
-        or Role.BestBefore or Role.Lot;
+    public bool IsReading =>
+        Text is not null
+            && Element.Role is Role.Ingredients or Role.Directions or Role.Warnings or Role.Responsible or Role.Contact or Role.Origin
+            or Role.BestBefore or Role.Lot;
 
     /// <summary>The letter height where words of a panel are to stand at one: as near to it as its own floor and most allow.</summary>
-    public Length LetterHeightNear(decimal millimetres) => Length.FromMillimetres(Math.Clamp(millimetres, Text!.Floor.Millimetres, Text.Most.Millimetres));
+    public Length LetterHeightNear(decimal millimetres) =>
+        Length.FromMillimetres(Math.Clamp(millimetres, Text!.Floor.Millimetres, Text.Most.Millimetres));
 
     /// <summary>The letter height at a step between its floor (0) and its most (1).</summary>
     public Length LetterHeightAt(double step) => Length.FromMillimetres(

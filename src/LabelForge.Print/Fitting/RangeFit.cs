@@ -17,16 +17,21 @@ public static class RangeFit
 
     // All that the heights of a front's letters hang on: the room, what shares it, the words, and what the law asks of them on the day.
     private sealed record FrontKey(
-        DesignPanel Panel, (bool Round, Length Width, Length Height) Label, (string Arrangement, string Types, FrameFamily? Frame, bool Ornament, double OrnamentSize, bool? Above, ImmutableDictionary<Role, Length> Most) Look,
-        (string Design, string Business, string Name, string Identity, string? Scent, string Net, string? Own, string? Claim, string? Price) Words, LetterFloors Floors, Market Market, DateOnly On);
+        DesignPanel Panel, (bool Round, Length Width, Length Height) Label,
+        (string Arrangement, string Types, FrameFamily? Frame, bool Ornament, double OrnamentSize, bool? Above,
+            ImmutableDictionary<Role, Length> Most) Look,
+        (string Design, string Business, string Name, string Identity, string? Scent, string Net, string? Own, string? Claim,
+            string? Price) Words, LetterFloors Floors, Market Market, DateOnly On);
 
     /// <summary>The look with its letters held to what every product of the range has room for.</summary>
     /// <param name="design">The design.</param>
     /// <param name="look">The look of one of the range; its ornament and colours do not matter here.</param>
-    /// <param name="range">What the labels of the range say, this one's with them. One whose words have no room at all does not count.</param>
+    /// <param name="range">What the labels of the range say, this one's with them. One whose
+    /// words have no room at all does not count.</param>
     /// <param name="barcode">The lot's barcode; null for none.</param>
     /// <param name="extras">What few designs have a place for: barcodes of cartons, art; null for none.</param>
-    public static Look Over(LabelDesign design, Look look, IReadOnlyList<LabelContent> range, InkBlock? barcode = null, LabelExtras? extras = null)
+    public static Look Over(LabelDesign design, Look look, IReadOnlyList<LabelContent> range, InkBlock? barcode = null,
+        LabelExtras? extras = null)
     {
         var most = ImmutableDictionary<Role, Length>.Empty;
         var fronts = design.Panels.Where(FrontPanels.IsFront).ToList();
@@ -44,10 +49,13 @@ public static class RangeFit
         return look with { Most = most, Backs = BackRange.Of(design.In(look), range, barcode, extras ?? LabelExtras.None) };
     }
 
-    private static ImmutableArray<(Role Role, Length Height)> Heights(LabelDesign design, DesignPanel panel, Look look, LabelContent content)
+    private static ImmutableArray<(Role Role, Length Height)> Heights(LabelDesign design, DesignPanel panel, Look look,
+        LabelContent content)
     {
-        var key = new FrontKey(panel, (design.Round, design.Width, design.Height), (look.Arrangement, look.Types, look.Frame, look.Ornament is not null, look.OrnamentSize, look.OrnamentAbove, look.Most),
-            (design.Id, content.BusinessName, content.ProductName, content.Identity, content.ScentLine, content.NetQuantity, content.OwnWords, content.Claim, content.Price), content.Floors, content.Market, content.On);
+        var key = new FrontKey(panel, (design.Round, design.Width, design.Height),
+            (look.Arrangement, look.Types, look.Frame, look.Ornament is not null, look.OrnamentSize, look.OrnamentAbove, look.Most),
+            (design.Id, content.BusinessName, content.ProductName, content.Identity, content.ScentLine, content.NetQuantity,
+                content.OwnWords, content.Claim, content.Price), content.Floors, content.Market, content.On);
         return Fronts.Of(key, () =>
         [
             .. (FrontPanels.Arrange(design, panel, look, content, PrintRules.For(content.Market, content.On), null)?.Texts ?? [])

@@ -15,8 +15,10 @@ internal static class WaysOut
         const string Larger = "Choose a larger label, a design with a second panel, a fold-out or a tag";
         // Where every required word has a height of its own, a small package helps the ingredients no further.
         return law.FigureIfAny("print.letter-height") is null
-            && law.FigureIfAny("ingredients.small-package-below") is { Value: LawFigure below } small && law.FigureIfAny("ingredients.letter-height-small") is { Value: LawFigure height }
-            ? $"{Larger}; or a package with less surface than {Shown(below)} for labels, where ingredients may be {Shown(height)} high ({small.Citation}; write package: in the recipe)."
+            && law.FigureIfAny("ingredients.small-package-below") is { Value: LawFigure below } small
+            && law.FigureIfAny("ingredients.letter-height-small") is { Value: LawFigure height }
+            ? $"{Larger}; or a package with less surface than {Shown(below)} for labels, where "
+                + $"ingredients may be {Shown(height)} high ({small.Citation}; write package: in the recipe)."
             : $"{Larger}.";
     }
 

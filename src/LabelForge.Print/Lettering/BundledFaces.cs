@@ -4,7 +4,8 @@ namespace LabelForge.Print.Lettering;
 
 /// <summary>
 /// The type that ships with the tool, all of it under the SIL Open Font License: Barlow Condensed for what is read
-/// closely; Alegreya, Jost, Fraunces, DM Serif Display, Josefin Sans and Caveat Brush for names. The licences lie beside the files in templates/fonts.
+/// closely; Alegreya, Jost, Fraunces, DM Serif Display, Josefin Sans and Caveat Brush for names.
+/// The licences lie beside the files in templates/fonts.
 /// </summary>
 public static class BundledFaces
 {

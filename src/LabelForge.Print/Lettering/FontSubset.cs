@@ -3,7 +3,8 @@ using HarfBuzzSharp;
 
 namespace LabelForge.Print.Lettering;
 
-/// <summary>Cuts a font down to the letters used, with HarfBuzz's own subsetter. Glyphs keep their numbers, so that text already shaped stays right.</summary>
+/// <summary>Cuts a font down to the letters used, with HarfBuzz's own subsetter. Glyphs keep
+/// their numbers, so that text already shaped stays right.</summary>
 /// <remarks>
 /// Skia's build here embeds whole fonts. HarfBuzz's managed layer does not bring the subsetter, but the library it loads does;
 /// where one does not, the font is embedded whole, which is larger and no less right.

@@ -26,19 +26,22 @@ public sealed class Hyphenation
     /// <summary>The languages whose patterns ship with the tool.</summary>
     public static IReadOnlyList<string> Languages { get; } = ["en", "fr"];
 
-    /// <summary>The patterns for a word on a label in these languages: French ones where its letters say so or French stands alone, else English.</summary>
+    /// <summary>The patterns for a word on a label in these languages: French ones where its
+    /// letters say so or French stands alone, else English.</summary>
     /// <param name="word">The word.</param>
     /// <param name="languages">The label's languages; none where the maker may choose.</param>
     public static Hyphenation For(string word, IReadOnlyCollection<string> languages)
     {
-        var french = (languages.Count == 0 || languages.Contains("fr")) && word.Any(c => "àâæçéèêëîïôœùûüÿ".Contains(char.ToLowerInvariant(c), StringComparison.Ordinal));
+        var french = (languages.Count == 0 || languages.Contains("fr"))
+            && word.Any(c => "àâæçéèêëîïôœùûüÿ".Contains(char.ToLowerInvariant(c), StringComparison.Ordinal));
         return Of(french || (languages.Contains("fr") && !languages.Contains("en")) ? "fr" : "en");
     }
 
     /// <summary>A language's patterns.</summary>
     public static Hyphenation Of(string language) => Read.GetOrAdd(language, l => new Hyphenation(Templates.Text($"hyphens/{l}.txt")));
 
-    /// <summary>The places at which a word may be broken, counted in characters from its start. Signs that are no letters part it into words.</summary>
+    /// <summary>The places at which a word may be broken, counted in characters from its start.
+    /// Signs that are no letters part it into words.</summary>
     public IEnumerable<int> BreaksIn(string word)
     {
         for (var from = 0; from < word.Length;)
@@ -52,7 +55,8 @@ public sealed class Hyphenation
         }
     }
 
-    // A word with a dot at each end is held against every pattern; between two letters the highest level counts, and odd ones allow a break.
+    // A word with a dot at each end is held against every pattern; between two letters the
+    // highest level counts, and odd ones allow a break.
     private IEnumerable<int> BreaksOfLetters(string letters)
     {
         var dotted = $".{letters.ToLowerInvariant()}.";

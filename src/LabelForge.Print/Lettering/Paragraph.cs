@@ -32,7 +32,8 @@ public static class Paragraph
     // A name is broken where its line would else stay emptier than this share, and costs as much as that where it is.
     private const double EmptyEnd = 1 / 8d;
 
-    /// <summary>The items of a list of names: their words, each but a name's last marked as going on; a comma never leaves its name.</summary>
+    /// <summary>The items of a list of names: their words, each but a name's last marked as going
+    /// on; a comma never leaves its name.</summary>
     /// <param name="names">The names in order.</param>
     /// <param name="face">The face.</param>
     public static IEnumerable<ParagraphItem> OfNames(IReadOnlyList<string> names, TypeFace face) => names.SelectMany((name, at) =>
@@ -48,7 +49,8 @@ public static class Paragraph
 
     /// <summary>Items that each stay whole, letters spaced; one alone wider than a line is given as its words.</summary>
     public static IEnumerable<ParagraphItem> OfPieces(IEnumerable<string> pieces, TypeFace face, double lineWidth, double tracking) =>
-        pieces.Select(piece => new ParagraphItem(face, piece, tracking)).SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, tracking) : [item]);
+        pieces.Select(piece => new ParagraphItem(face, piece, tracking))
+            .SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, tracking) : [item]);
 
     /// <summary>The items of running text: its words; a stroke between two languages stays with what stands before it.</summary>
     public static IEnumerable<ParagraphItem> OfWords(string text, TypeFace face, double tracking = 0)
@@ -58,7 +60,8 @@ public static class Paragraph
             yield return new ParagraphItem(face, at + 1 < words.Length && words[at + 1] == "/" ? $"{words[at++]} /" : words[at], tracking);
     }
 
-    /// <summary>A word that no line can hold, in pieces that each fill a line as far as may be, hyphens at their ends; as it was where no break helps.</summary>
+    /// <summary>A word that no line can hold, in pieces that each fill a line as far as may be,
+    /// hyphens at their ends; as it was where no break helps.</summary>
     /// <param name="item">The word.</param>
     /// <param name="lineWidth">The width of a line, in em.</param>
     /// <param name="languages">The languages that it may be of.</param>
@@ -67,7 +70,8 @@ public static class Paragraph
         while (item.Width > lineWidth)
         {
             var breaks = Hyphenation.For(item.Text, languages).BreaksIn(item.Text);
-            if (breaks.Select(at => (At: at, Piece: item with { Text = item.Text[..at] + "-", GoesOn = false })).Reverse().FirstOrDefault(p => p.Piece.Width <= lineWidth) is not { At: > 0 } found)
+            if (breaks.Select(at => (At: at, Piece: item with { Text = item.Text[..at] + "-", GoesOn = false })).Reverse()
+                .FirstOrDefault(p => p.Piece.Width <= lineWidth) is not { At: > 0 } found)
                 break;
             yield return found.Piece;
             item = item with { Text = item.Text[found.At..] };
@@ -79,8 +83,10 @@ public static class Paragraph
     /// <param name="items">The items.</param>
     /// <param name="lineWidth">The width of a line, in em.</param>
     /// <param name="balanced">Whether the last line counts too, as for a centred heading.</param>
-    /// <param name="noLoneWord">Whether a word alone on the last line counts as badly as a line left mostly empty, as in running text.</param>
-    public static BrokenParagraph Break(IReadOnlyList<ParagraphItem> items, double lineWidth, bool balanced = false, bool noLoneWord = false)
+    /// <param name="noLoneWord">Whether a word alone on the last line counts as badly as a line
+    /// left mostly empty, as in running text.</param>
+    public static BrokenParagraph Break(IReadOnlyList<ParagraphItem> items, double lineWidth, bool balanced = false,
+        bool noLoneWord = false)
     {
         if (items.FirstOrDefault(i => i.Width > lineWidth) is { } tooWide)
             return new BrokenParagraph([], tooWide);
@@ -110,7 +116,8 @@ public static class Paragraph
                 // A word alone on the last line of several looks lost.
                 if (noLoneWord && last && end == start && start > 0 && items.Count > 3)
                     slack = Math.Max(slack, lineWidth * LoneWord);
-                var (lines, ragged) = (best[end + 1].Lines + 1, best[end + 1].Ragged + slack * slack + (broken ? lineWidth * lineWidth * EmptyEnd * EmptyEnd : 0));
+                var (lines, ragged) = (best[end + 1].Lines + 1,
+                    best[end + 1].Ragged + slack * slack + (broken ? lineWidth * lineWidth * EmptyEnd * EmptyEnd : 0));
                 if (lines < best[start].Lines || (lines == best[start].Lines && ragged < best[start].Ragged))
                     best[start] = (lines, ragged, end + 1);
                 width += items[end].Space;

@@ -9,4 +9,5 @@ namespace LabelForge.Print.Lettering;
 /// <param name="Width">The advance of the whole, letter-spacing after the last letter left out.</param>
 /// <param name="Top">How far ink reaches above the baseline.</param>
 /// <param name="Bottom">How far ink reaches below the baseline; zero where none does.</param>
-public sealed record ShapedText(string Text, ImmutableArray<ushort> Glyphs, ImmutableArray<double> Offsets, double Width, double Top, double Bottom);
+public sealed record ShapedText(string Text, ImmutableArray<ushort> Glyphs, ImmutableArray<double> Offsets, double Width, double Top,
+    double Bottom);

@@ -119,7 +119,8 @@ public sealed class TypeFace
     /// <summary>The weight that the font file gives itself: 400 regular, 600 semi-bold, 700 bold (OpenType, OS/2 usWeightClass).</summary>
     public int Weight => Typeface.FontWeight;
 
-    /// <summary>The face with these glyphs alone, under their own numbers, or null where it cannot be cut. The caller disposes it.</summary>
+    /// <summary>The face with these glyphs alone, under their own numbers, or null where it
+    /// cannot be cut. The caller disposes it.</summary>
     internal SKTypeface? CutTo(IEnumerable<ushort> glyphs, IEnumerable<int> characters)
     {
         lock (shaping)
@@ -173,7 +174,10 @@ public sealed class TypeFace
     {
         var sign = char.IsHighSurrogate(text[at]) && at + 1 < text.Length ? text.Substring(at, 2) : text[at].ToString();
         var code = char.ConvertToUtf32(sign + (char.IsHighSurrogate(sign[0]) && sign.Length == 1 ? "\udc00" : ""), 0);
-        return new InputException(new Problem(null, 0, "letter.not-in-type", ("sign", sign), ("code", $"{code:X4}"), ("text", text)) { Letter = sign });
+        return new InputException(new Problem(null, 0, "letter.not-in-type", ("sign", sign), ("code", $"{code:X4}"), ("text", text))
+        {
+            Letter = sign,
+        });
     }
 
     // As it is drawn: shaping may take another glyph than the face's first for a character.

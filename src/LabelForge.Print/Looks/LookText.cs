@@ -10,11 +10,16 @@ internal static class LookText
 {
     public static string? Known(TextNode? node, string what, IReadOnlyList<string> known) => node is null ? null
         : known.Contains(node.Text) ? node.Text
-        : throw (Spelling.Nearest(node.Text, known) is { } near ? node.Refuse("look.unknown", ("what", what), ("text", node.Text), ("near", near), ("list", string.Join(", ", known))) : node.Refuse("look.unknown-nearest", ("what", what), ("text", node.Text), ("list", string.Join(", ", known))));
+        : throw (Spelling.Nearest(node.Text, known) is { } near
+            ? node.Refuse("look.unknown", ("what", what), ("text", node.Text), ("near", near), ("list", string.Join(", ", known)))
+            : node.Refuse("look.unknown-nearest", ("what", what), ("text", node.Text), ("list", string.Join(", ", known))));
 
     public static double? Number(TextNode? node, string what, double least, double most) => node is null ? null
-        : double.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value >= least && value <= most ? value
-        : throw node.Refuse("look.out-of-range", ("what", what), ("text", node.Text), ("written", Written(least)), ("written-2", Written(most)), ("written-3", Written(Math.Min(most, Math.Max(least, 1)))));
+        : double.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            && value >= least
+            && value <= most ? value
+        : throw node.Refuse("look.out-of-range", ("what", what), ("text", node.Text), ("written", Written(least)),
+            ("written-2", Written(most)), ("written-3", Written(Math.Min(most, Math.Max(least, 1)))));
 
     public static Colour? Colour(TextNode? node) => node is null ? null
         : Print.Colour.Parse(node.Text) ?? throw node.Refuse("look.not-a-colour", ("text", node.Text));

@@ -60,7 +60,8 @@ public static class RangeLooks
     }
 
     private static string? ScentKey(RangeProduct product) =>
-        product.Materials.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id).Order(StringComparer.Ordinal).ToList() is { Count: > 0 } ids ? string.Join('+', ids) : null;
+        product.Materials.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id).Order(StringComparer.Ordinal)
+            .ToList() is { Count: > 0 } ids ? string.Join('+', ids) : null;
 
     private static bool IsWritten(LookWish wish) => wish.Ornament is not null && wish.Hue is not null && wish.Hue.Text != "proposed";
 
@@ -72,24 +73,38 @@ public static class RangeLooks
         {
             NameSize = LookText.Number(wish.NameSize, "name size", 0.5, 1) ?? 1,
             OrnamentSize = LookText.Number(wish.OrnamentSize, "ornament size", 0.5, 2) ?? 1,
-            OrnamentAbove = LookText.Known(wish.OrnamentPlace, "place of the ornament", ["above", "below"]) is { } place ? place == "above" : null,
+            OrnamentAbove = LookText.Known(wish.OrnamentPlace, "place of the ornament", ["above", "below"]) is { } place
+                ? place == "above"
+                : null,
             WhiteInk = LookText.Yes(wish.WhiteInk, "white ink") == true,
             Arrangement = LookText.Known(wish.Arrangement, "arrangement", ArrangementFile.Known) ?? UsualArrangement,
             Types = LookText.Known(wish.Types, "pair of types", DesignStyle.Known) ?? UsualTypes,
-            Frame = LookText.Known(wish.Frame, "frame", [.. FrameFamily.All.Select(f => f.Id), "none"]) is { } frame ? FrameFamily.Named(frame) : null,
+            Frame = LookText.Known(wish.Frame, "frame", [.. FrameFamily.All.Select(f => f.Id), "none"]) is { } frame
+                ? FrameFamily.Named(frame)
+                : null,
             Ornament = wish.Ornament is null && sameScent?.Ornament is { } same ? same : Ornament(product, word, scent, ornaments),
-            Palette = wish.Hue is null && wish.Strength is null && sameScent is not null ? Palette.Of(sameScent.Palette.Hue, sameScent.Palette.Strength, paper: LookText.Colour(wish.Stock), whiteInk: LookText.Yes(wish.WhiteInk, "white ink") == true) : Proposed(product, word, scent, hues),
+            Palette = wish.Hue is null && wish.Strength is null && sameScent is not null
+                ? Palette.Of(sameScent.Palette.Hue, sameScent.Palette.Strength, paper: LookText.Colour(wish.Stock),
+                    whiteInk: LookText.Yes(wish.WhiteInk, "white ink") == true)
+                : Proposed(product, word, scent, hues),
         };
     }
 
     private static (ScentWord? Word, ScentFamily Scent) Scent(RangeProduct product)
     {
         var fragrances = product.Materials.Where(m => m.Kind == MaterialKind.Fragrance).ToList();
-        var word = new[] { product.Name, product.Wish.Line?.Text ?? "" }.Concat(fragrances.Select(f => f.Name)).Select(ScentWords.In).OfType<ScentWord>().FirstOrDefault();
+        var word = new[] { product.Name, product.Wish.Line?.Text ?? "" }.Concat(fragrances.Select(f => f.Name)).Select(ScentWords.In)
+            .OfType<ScentWord>().FirstOrDefault();
         var written = product.Wish.Scent ?? fragrances.Select(f => f.Scent).OfType<TextNode>().FirstOrDefault();
         if (written is not null)
-            return (word, Enum.Parse<ScentFamily>(LookText.Known(written, "kind of scent", [.. Enum.GetNames<ScentFamily>().Select(n => n.ToLowerInvariant())])!, ignoreCase: true));
-        return (word, word?.Scent ?? (fragrances.Count == 0 ? ScentFamily.Plain : (ScentFamily)new SeededNumbers(product.Key).Below((int)ScentFamily.Plain)));
+            return (word,
+                Enum.Parse<ScentFamily>(LookText.Known(written, "kind of scent",
+                    [.. Enum.GetNames<ScentFamily>().Select(n => n.ToLowerInvariant())])!, ignoreCase: true));
+        return (word,
+            word?.Scent
+                ?? (fragrances.Count == 0
+                    ? ScentFamily.Plain
+                    : (ScentFamily)new SeededNumbers(product.Key).Below((int)ScentFamily.Plain)));
     }
 
     private static OrnamentChoice? Ornament(RangeProduct product, ScentWord? word, ScentFamily scent, List<OrnamentFamily> taken)
@@ -99,14 +114,17 @@ public static class RangeLooks
         if (named == "none")
             return null;
         var family = named is null or "proposed" ? Proposed(product, word, scent, taken) : OrnamentFamily.Named(named)!;
-        return new OrnamentChoice(family, wish.Seed?.Text ?? product.Name, LookText.Number(wish.Density, "density", 0.4, 2.5) ?? 1, LookText.Number(wish.Weight, "weight", 0.4, 2.5) ?? 1);
+        return new OrnamentChoice(family, wish.Seed?.Text ?? product.Name, LookText.Number(wish.Density, "density", 0.4, 2.5) ?? 1,
+            LookText.Number(wish.Weight, "weight", 0.4, 2.5) ?? 1);
     }
 
     private static OrnamentFamily Proposed(RangeProduct product, ScentWord? word, ScentFamily scent, List<OrnamentFamily> taken)
     {
         var turn = new SeededNumbers(product.Key).Below(OrnamentFamily.All.Length);
         var suited = OrnamentFamily.All.Where(f => f.Suits.Contains(scent)).OrderBy(f => f.Suits.IndexOf(scent)).ToList();
-        IEnumerable<OrnamentFamily> wanted = word?.Ornament is { } first ? [first, .. suited] : [.. suited.Skip(turn % suited.Count), .. suited.Take(turn % suited.Count)];
+        IEnumerable<OrnamentFamily> wanted = word?.Ornament is { } first
+            ? [first, .. suited]
+            : [.. suited.Skip(turn % suited.Count), .. suited.Take(turn % suited.Count)];
         return wanted.FirstOrDefault(f => !taken.Contains(f))
             ?? OrnamentFamily.All.Skip(turn).Concat(OrnamentFamily.All.Take(turn)).FirstOrDefault(f => !taken.Contains(f))
             ?? OrnamentFamily.All.MinBy(f => taken.Count(t => t == f))!;
@@ -115,7 +133,8 @@ public static class RangeLooks
     private static Palette Proposed(RangeProduct product, ScentWord? word, ScentFamily scent, List<double> taken)
     {
         var (hue, strength) = Hue(product, word, scent, taken);
-        return Palette.Of(hue, strength, paper: LookText.Colour(product.Wish.Stock), whiteInk: LookText.Yes(product.Wish.WhiteInk, "white ink") == true);
+        return Palette.Of(hue, strength, paper: LookText.Colour(product.Wish.Stock),
+            whiteInk: LookText.Yes(product.Wish.WhiteInk, "white ink") == true);
     }
 
     private static (double Hue, double Strength) Hue(RangeProduct product, ScentWord? word, ScentFamily scent, List<double> taken)
@@ -124,7 +143,8 @@ public static class RangeLooks
         var strength = LookText.Number(wish.Strength, "strength", 0, 1.3);
         if (wish.Hue is { } written && written.Text != "proposed")
             return (LookText.Number(written, "hue", 0, 360)!.Value, strength ?? 1);
-        var (hue, own) = Known(product) ?? (word is null ? (ScentWords.Of(scent).Hue, ScentWords.Of(scent).Strength) : (word.Hue, word.Strength));
+        var (hue, own) = Known(product)
+            ?? (word is null ? (ScentWords.Of(scent).Hue, ScentWords.Of(scent).Strength) : (word.Hue, word.Strength));
         return (Apart(hue, taken), strength ?? own);
     }
 
@@ -136,7 +156,8 @@ public static class RangeLooks
             return Oklch.Of(swatch) is var at && at.Chroma < 0.02 ? (at.Hue, 0.25) : (at.Hue, Math.Clamp(at.Chroma / 0.09, 0.35, 1));
         if (ScentWords.In(product.Name) is not null)
             return null;
-        return colourants.Select(c => ScentWords.ColourIn(c.Name)).OfType<ScentWord>().Select(c => ((double, double)?)(c.Hue, c.Strength)).FirstOrDefault();
+        return colourants.Select(c => ScentWords.ColourIn(c.Name)).OfType<ScentWord>().Select(c => ((double, double)?)(c.Hue, c.Strength))
+            .FirstOrDefault();
     }
 
     // The nearest hue that is far enough from those taken; in a large range, the one farthest from all.

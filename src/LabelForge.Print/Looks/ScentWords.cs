@@ -16,7 +16,8 @@ public sealed record ScentWord(string Word, double Hue, double Strength, ScentFa
 /// <summary>Words in names, and what they say of a look: data in templates/scents.yaml, by eye.</summary>
 public static class ScentWords
 {
-    private static readonly Lazy<(ImmutableArray<ScentWord> Words, ImmutableArray<ScentWord> Colours, ImmutableDictionary<ScentFamily, ScentWord> Scents)> Loaded = new(Read);
+    private static readonly Lazy<(ImmutableArray<ScentWord> Words, ImmutableArray<ScentWord> Colours,
+        ImmutableDictionary<ScentFamily, ScentWord> Scents)> Loaded = new(Read);
 
     /// <summary>The first word of a name that is known; null where none is.</summary>
     public static ScentWord? In(string name) => First(Loaded.Value.Words, name);
@@ -37,7 +38,8 @@ public static class ScentWords
 
     private static (ImmutableArray<ScentWord>, ImmutableArray<ScentWord>, ImmutableDictionary<ScentFamily, ScentWord>) Read()
     {
-        var file = YamlFile.ReadText(Templates.Text("scents.yaml"), "scents.yaml").OnlyKeys("The words of scents", "words", "colours", "scents");
+        var file = YamlFile.ReadText(Templates.Text("scents.yaml"), "scents.yaml")
+            .OnlyKeys("The words of scents", "words", "colours", "scents");
         var scents = file.OptionalMap("scents")!;
         return ([.. file.Items("words").Select(n => One((MapNode)n))], [.. file.Items("colours").Select(n => One((MapNode)n))],
             scents.Entries.ToImmutableDictionary(e => Enum.Parse<ScentFamily>(e.Key, ignoreCase: true), e => One((MapNode)e.Value)));
@@ -46,5 +48,7 @@ public static class ScentWords
     private static ScentWord One(MapNode map) => new(
         map.OptionalText("word")?.Text ?? "", map.NumberOr("hue", 0), map.NumberOr("strength", 1),
         map.OptionalText("scent") is { } scent ? Enum.Parse<ScentFamily>(scent.Text, ignoreCase: true) : null,
-        map.OptionalText("ornament") is { } ornament ? OrnamentFamily.Named(ornament.Text) ?? throw ornament.Refuse("look.no-such-ornament", ("ornament", ornament.Text)) : null);
+        map.OptionalText("ornament") is { } ornament
+            ? OrnamentFamily.Named(ornament.Text) ?? throw ornament.Refuse("look.no-such-ornament", ("ornament", ornament.Text))
+            : null);
 }

@@ -37,7 +37,8 @@ public sealed record FrameFamily(string Id, string What, double Depth)
         var half = Depth / 2;
         var field = new OrnamentField(width, height, 1, weight, new SeededNumbers($"{Id}/{seed}"));
         var pen = new OrnamentPen();
-        Program(new FramePath(half, half, width - Depth, height - Depth, Math.Min(1.4, Math.Min(width, height) / 6), round), pen, field.Chance, weight);
+        Program(new FramePath(half, half, width - Depth, height - Depth, Math.Min(1.4, Math.Min(width, height) / 6), round), pen,
+            field.Chance, weight);
         return pen.Drawing(field);
     }
 
@@ -56,7 +57,8 @@ public sealed record FrameFamily(string Id, string What, double Depth)
         {
             var s = i * p.Length / leaves;
             var side = i % 2 == 0 ? 1 : -1;
-            pen.Fill(i % 6 == 4 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Leaf(p.At(s, Swing(s)), p.Way(s) + side * 0.82, chance.Between(1.15, 1.4), 0.66 * Math.Sqrt(weight), 0.45));
+            pen.Fill(i % 6 == 4 ? OrnamentInk.Second : OrnamentInk.First,
+                Outlines.Leaf(p.At(s, Swing(s)), p.Way(s) + side * 0.82, chance.Between(1.15, 1.4), 0.66 * Math.Sqrt(weight), 0.45));
             if (i % 3 == 0)
                 pen.Dot(OrnamentInk.Second, p.At(s + 0.7, Swing(s) - side * 0.5), 0.2);
         }
@@ -76,7 +78,9 @@ public sealed record FrameFamily(string Id, string What, double Depth)
             var (from, to) = (i * p.Length / pieces, (i + 1) * p.Length / pieces);
             foreach (var strand in Enumerable.Range(0, strands).OrderBy(k => Near(k, (from + to) / 2)))
             {
-                string Piece(double longer) => Outlines.Smooth(Outlines.Points(5, t => p.At(from - longer + (to - from + 2 * longer) * t, Swing(strand, from - longer + (to - from + 2 * longer) * t))));
+                string Piece(double longer) =>
+                Outlines.Smooth(Outlines.Points(5,
+                    t => p.At(from - longer + (to - from + 2 * longer) * t, Swing(strand, from - longer + (to - from + 2 * longer) * t))));
                 pen.Line(OrnamentInk.Ground, 0.72 * weight, Piece(-0.02));
                 pen.Line(strand == 1 ? OrnamentInk.Second : OrnamentInk.First, 0.4 * weight, Piece(0.06));
             }
@@ -90,7 +94,9 @@ public sealed record FrameFamily(string Id, string What, double Depth)
         pen.Line(OrnamentInk.First, 0.22 * weight, Along(p, 320, _ => -0.64));
         for (var i = 0; i < count; i++)
         {
-            string Arc(double r) => Outlines.Smooth(Outlines.Points(9, t => p.At((i + 0.5) * wide - r * Math.Cos(Math.PI * t), -0.64 + r * Math.Sin(Math.PI * t))));
+            string Arc(double r) =>
+            Outlines.Smooth(Outlines.Points(9,
+                t => p.At((i + 0.5) * wide - r * Math.Cos(Math.PI * t), -0.64 + r * Math.Sin(Math.PI * t))));
             pen.Line(OrnamentInk.First, 0.2 * weight, Arc(wide / 2));
             pen.Line(OrnamentInk.Second, 0.2 * weight, Arc(wide * 0.29));
             pen.Dot(OrnamentInk.First, p.At((i + 0.5) * wide, -0.42), 0.17);
@@ -103,7 +109,8 @@ public sealed record FrameFamily(string Id, string What, double Depth)
         for (var k = 0; k < 5; k++)
         {
             var phase = k / 5.0;
-            pen.Line(k == 2 ? OrnamentInk.Second : OrnamentInk.First, 0.13 * weight, Along(p, periods * 12, s => 0.85 * Math.Sin(2 * Math.PI * (s / p.Length * periods + phase))));
+            pen.Line(k == 2 ? OrnamentInk.Second : OrnamentInk.First, 0.13 * weight,
+                Along(p, periods * 12, s => 0.85 * Math.Sin(2 * Math.PI * (s / p.Length * periods + phase))));
         }
     }
 
@@ -111,18 +118,22 @@ public sealed record FrameFamily(string Id, string What, double Depth)
     {
         var count = 2 * (int)Math.Round(p.Length / 1.9);
         for (var i = 0; i < count; i++)
-            pen.Dot(i % 2 == 0 ? OrnamentInk.First : OrnamentInk.Second, p.At(i * p.Length / count), (i % 2 == 0 ? 0.36 : 0.17) * Math.Sqrt(weight));
+            pen.Dot(i % 2 == 0 ? OrnamentInk.First : OrnamentInk.Second, p.At(i * p.Length / count),
+                (i % 2 == 0 ? 0.36 : 0.17) * Math.Sqrt(weight));
     }
 
     private static void Stitches(FramePath p, OrnamentPen pen, SeededNumbers chance, double weight)
     {
         var count = (int)Math.Round(p.Length / 2.1);
         for (var i = 0; i < count; i++)
-            pen.Line(i % 4 == 3 ? OrnamentInk.Second : OrnamentInk.First, 0.34 * weight, Outlines.Smooth(Outlines.Points(4, t => p.At((i + 0.66 * t) * p.Length / count))));
+            pen.Line(i % 4 == 3 ? OrnamentInk.Second : OrnamentInk.First, 0.34 * weight,
+                Outlines.Smooth(Outlines.Points(4, t => p.At((i + 0.66 * t) * p.Length / count))));
     }
 
     private static string Along(FramePath p, int points, Func<double, double> inwards) =>
-        Outlines.Smooth([.. Enumerable.Range(0, points).Select(i => p.At(i * p.Length / points, inwards(i * p.Length / points)))], closed: true);
+        Outlines.Smooth([.. Enumerable.Range(0, points).Select(i => p.At(i * p.Length / points, inwards(i * p.Length / points)))],
+            closed: true);
 
-    private static FrameFamily Of(string id, string what, double depth, Action<FramePath, OrnamentPen, SeededNumbers, double> program) => new(id, what, depth) { Program = program };
+    private static FrameFamily Of(string id, string what, double depth, Action<FramePath, OrnamentPen, SeededNumbers, double> program) =>
+        new(id, what, depth) { Program = program };
 }

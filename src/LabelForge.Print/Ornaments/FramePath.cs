@@ -11,7 +11,8 @@ internal sealed class FramePath
         if (round)
         {
             for (var i = 0; i < 720; i++)
-                _points.Add(new Spot(x + width / 2, y + height / 2) + new Spot(Math.Sin(i * Math.PI / 360) * width / 2, -Math.Cos(i * Math.PI / 360) * height / 2));
+                _points.Add(new Spot(x + width / 2,
+                    y + height / 2) + new Spot(Math.Sin(i * Math.PI / 360) * width / 2, -Math.Cos(i * Math.PI / 360) * height / 2));
         }
         else
         {

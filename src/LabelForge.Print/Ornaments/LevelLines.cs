@@ -1,6 +1,7 @@
 namespace LabelForge.Print.Ornaments;
 
-/// <summary>Lines of equal height of a field, by marching squares: Lorensen, Cline, "Marching cubes", SIGGRAPH 1987, in two dimensions.</summary>
+/// <summary>Lines of equal height of a field, by marching squares: Lorensen, Cline, "Marching
+/// cubes", SIGGRAPH 1987, in two dimensions.</summary>
 internal static class LevelLines
 {
     /// <summary>The lines at a level; what is higher lies to one side of all of them alike.</summary>
@@ -10,13 +11,16 @@ internal static class LevelLines
     /// <param name="grid">How far apart the field is looked at.</param>
     /// <param name="level">The level.</param>
     /// <param name="closed">Whether lines that leave the box are closed round what is higher, outside the box.</param>
-    public static List<(List<Spot> Points, bool Closed)> Of(Func<double, double, double> height, double width, double tall, double grid, double level, bool closed = false)
+    public static List<(List<Spot> Points, bool Closed)> Of(Func<double, double, double> height, double width, double tall, double grid,
+        double level, bool closed = false)
     {
         var (columns, rows) = ((int)Math.Ceiling(width / grid) + 5, (int)Math.Ceiling(tall / grid) + 5);
         var values = new double[columns, rows];
         for (var i = 0; i < columns; i++)
             for (var j = 0; j < rows; j++)
-                values[i, j] = closed && (i == 0 || j == 0 || i == columns - 1 || j == rows - 1) ? level - 1 : height((i - 2) * grid, (j - 2) * grid);
+                values[i, j] = closed && (i == 0 || j == 0 || i == columns - 1 || j == rows - 1)
+                    ? level - 1
+                    : height((i - 2) * grid, (j - 2) * grid);
         var next = new Dictionary<(int, int, bool), (int, int, bool)>();
         for (var i = 0; i + 1 < columns; i++)
             for (var j = 0; j + 1 < rows; j++)
@@ -25,7 +29,8 @@ internal static class LevelLines
 
         void March(int i, int j)
         {
-            var mark = (values[i, j] > level ? 1 : 0) | (values[i + 1, j] > level ? 2 : 0) | (values[i + 1, j + 1] > level ? 4 : 0) | (values[i, j + 1] > level ? 8 : 0);
+            var mark = (values[i, j] > level ? 1 : 0) | (values[i + 1, j] > level ? 2 : 0) | (values[i + 1, j + 1] > level ? 4 : 0)
+                | (values[i, j + 1] > level ? 8 : 0);
             // Edges of a cell: along its top and left are its own (true: across, false: down), the others its neighbours'.
             (int, int, bool) top = (i, j, true), left = (i, j, false), bottom = (i, j + 1, true), right = (i + 1, j, false);
             foreach (var (from, to) in mark switch

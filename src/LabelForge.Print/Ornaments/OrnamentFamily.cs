@@ -60,12 +60,14 @@ public sealed record OrnamentFamily(string Id, string What, OrnamentManner Manne
     /// <summary>All families.</summary>
     public static ImmutableArray<OrnamentFamily> All { get; } =
     [
-        Of("sprig", "twigs with leaves and small flowers", OrnamentManner.Stands, 1, Branching.Sprig, ScentFamily.Flower, ScentFamily.Herb),
+        Of("sprig", "twigs with leaves and small flowers", OrnamentManner.Stands, 1, Branching.Sprig, ScentFamily.Flower,
+            ScentFamily.Herb),
         Of("coral", "coral", OrnamentManner.Stands, 1, Branching.Coral, ScentFamily.Sea, ScentFamily.Spice),
         Of("fern", "ferns", OrnamentManner.Stands, 0.9, Stems.Fern, ScentFamily.Wood, ScentFamily.Herb),
         Of("meadow", "grasses in ear", OrnamentManner.Stands, 1, Stems.Meadow, ScentFamily.Herb),
         Of("umbels", "umbels", OrnamentManner.Stands, 1, Stems.Umbels, ScentFamily.Herb, ScentFamily.Flower),
-        Of("spikes", "spikes of small flowers, as of lavender", OrnamentManner.Stands, 1, Stems.Spikes, ScentFamily.Flower, ScentFamily.Herb),
+        Of("spikes", "spikes of small flowers, as of lavender", OrnamentManner.Stands, 1, Stems.Spikes, ScentFamily.Flower,
+            ScentFamily.Herb),
         Of("seed-head", "a head of seeds", OrnamentManner.Turns, 1, Spirals.SeedHead, ScentFamily.Sweet, ScentFamily.Spice),
         Of("dahlia", "double flowers", OrnamentManner.Fills, 1, Spirals.Dahlia, ScentFamily.Flower, ScentFamily.Sweet),
         Of("leaves", "strewn leaves", OrnamentManner.Fills, 1, Leaves.Strewn, ScentFamily.Herb, ScentFamily.Wood),
@@ -88,7 +90,8 @@ public sealed record OrnamentFamily(string Id, string What, OrnamentManner Manne
         Of("stars", "stars on squares and octagons", OrnamentManner.Fills, 1, Tilings.Stars, ScentFamily.Spice, ScentFamily.Smoke),
         Of("plait", "a plait of two straps", OrnamentManner.Fills, 0.9, Tilings.Plait, ScentFamily.Sweet, ScentFamily.Spice),
         Of("scales", "scales with rings", OrnamentManner.Fills, 1, Tilings.Scales, ScentFamily.Sea, ScentFamily.Citrus),
-        Of("tile", "tiles in one of the seventeen plane groups", OrnamentManner.Fills, 1, Wallpaper.Draw, ScentFamily.Spice, ScentFamily.Citrus),
+        Of("tile", "tiles in one of the seventeen plane groups", OrnamentManner.Fills, 1, Wallpaper.Draw, ScentFamily.Spice,
+            ScentFamily.Citrus),
         Of("brush", "brush strokes", OrnamentManner.Fills, 0.9, Strokes.Brush, ScentFamily.Smoke, ScentFamily.Sea),
         Of("bees", "bees", OrnamentManner.Fills, 1, Strokes.Bees, ScentFamily.Sweet),
     ];
@@ -102,7 +105,8 @@ public sealed record OrnamentFamily(string Id, string What, OrnamentManner Manne
     /// <param name="seed">Any text; two seeds give two drawings.</param>
     /// <param name="density">From 0.4 to 2.5; 1 as the family is meant.</param>
     /// <param name="weight">From 0.4 to 2.5; 1 as the family is meant.</param>
-    public OrnamentDrawing Draw(double width, double height, string seed, double density = 1, double weight = 1) => Draw(width, height, seed, density, weight, about: false);
+    public OrnamentDrawing Draw(double width, double height, string seed, double density = 1, double weight = 1) =>
+        Draw(width, height, seed, density, weight, about: false);
 
     internal OrnamentDrawing Draw(double width, double height, string seed, double density, double weight, bool about)
     {
@@ -121,6 +125,7 @@ public sealed record OrnamentFamily(string Id, string What, OrnamentManner Manne
     // A label is drawn anew at each letter that is typed, and most letters leave its ornaments as they were.
     private static readonly FoundBefore<(string, double, double, string, double, double, bool), OrnamentDrawing> Drawn = new(200);
 
-    private static OrnamentFamily Of(string id, string what, OrnamentManner manner, double even, Action<OrnamentField, OrnamentPen> program, params ScentFamily[] suits) =>
+    private static OrnamentFamily Of(string id, string what, OrnamentManner manner, double even,
+        Action<OrnamentField, OrnamentPen> program, params ScentFamily[] suits) =>
         new(id, what, manner, even, [.. suits]) { Program = program };
 }

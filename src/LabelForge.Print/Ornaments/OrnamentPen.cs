@@ -23,7 +23,8 @@ internal sealed class OrnamentPen
 
     public void Fill(OrnamentInk ink, string outline) => Add(ink, 0, outline);
 
-    public void Line(OrnamentInk ink, double thickness, string outline) => Add(ink, Math.Round(Math.Max(ThinnestLine, thickness), 2), outline);
+    public void Line(OrnamentInk ink, double thickness, string outline) =>
+        Add(ink, Math.Round(Math.Max(ThinnestLine, thickness), 2), outline);
 
     /// <summary>A disc.</summary>
     public void Dot(OrnamentInk ink, Spot middle, double radius) => Fill(ink, Outlines.Circle(middle, radius));
@@ -47,7 +48,10 @@ internal sealed class OrnamentPen
 /// <summary>Outlines as path data, in hundredths of a millimetre: finer than any printer's dot.</summary>
 internal static class Outlines
 {
-    public static string Number(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture) is "-0" ? "0" : Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+    public static string Number(double value) =>
+        Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture) is "-0"
+            ? "0"
+            : Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
 
     public static string Of(Spot p) => $"{Number(p.X)} {Number(p.Y)}";
 
@@ -109,7 +113,9 @@ internal static class Outlines
         var (left, right) = (new List<Spot>(), new List<Spot>());
         for (var i = 0; i < points.Count; i++)
         {
-            var way = (points[Math.Min(i + 1, points.Count - 1)] - points[Math.Max(i - 1, 0)]).Unit.Left * (thickness(i / (points.Count - 1.0)) / 2);
+            var way =
+                (points[Math.Min(i + 1, points.Count - 1)]
+                    - points[Math.Max(i - 1, 0)]).Unit.Left * (thickness(i / (points.Count - 1.0)) / 2);
             left.Add(points[i] + way);
             right.Add(points[i] - way);
         }
@@ -118,5 +124,6 @@ internal static class Outlines
     }
 
     /// <summary>Points along a curve.</summary>
-    public static List<Spot> Points(int count, Func<double, Spot> at) => [.. Enumerable.Range(0, count).Select(i => at(i / (count - 1.0)))];
+    public static List<Spot> Points(int count, Func<double, Spot> at) =>
+        [.. Enumerable.Range(0, count).Select(i => at(i / (count - 1.0)))];
 }

@@ -28,7 +28,8 @@ internal static class PathMove
                 case 'A':
                     var (rx, ry, turn, large, sweep) = (Number(), Number(), Number(), Number(), Number());
                     pen = new Spot(Number(), Number());
-                    text.Append(CultureInfo.InvariantCulture, $"A{Outlines.Number(rx)} {Outlines.Number(ry)} {Outlines.Number(turn + degrees)} {large:0} {sweep:0} {Outlines.Of(Moved(pen.X, pen.Y))}");
+                    text.Append(CultureInfo.InvariantCulture,
+                        $"A{Outlines.Number(rx)} {Outlines.Number(ry)} {Outlines.Number(turn + degrees)} {large:0} {sweep:0} {Outlines.Of(Moved(pen.X, pen.Y))}");
                     break;
                 case 'H' or 'V':
                     pen = command == 'H' ? pen with { X = Number() } : pen with { Y = Number() };

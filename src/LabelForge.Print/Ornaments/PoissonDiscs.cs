@@ -1,6 +1,7 @@
 namespace LabelForge.Print.Ornaments;
 
-/// <summary>Points no two of which are nearer than a distance, and no gap where one more would go: Bridson, "Fast Poisson disk sampling in arbitrary dimensions", SIGGRAPH 2007.</summary>
+/// <summary>Points no two of which are nearer than a distance, and no gap where one more would go: Bridson, "Fast Poisson disk sampling in
+/// arbitrary dimensions", SIGGRAPH 2007.</summary>
 internal static class PoissonDiscs
 {
     private const int Tries = 24;

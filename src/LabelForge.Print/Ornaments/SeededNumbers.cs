@@ -12,7 +12,8 @@ public sealed class SeededNumbers
     public SeededNumbers(ulong seed) => _state = seed;
 
     /// <summary>Starts at a text, by its FNV-1a hash of 64 bits (Fowler, Noll, Vo; RFC 9923).</summary>
-    public SeededNumbers(string text) => _state = text.Aggregate(14695981039346656037UL, (hash, c) => unchecked((hash ^ c) * 1099511628211UL));
+    public SeededNumbers(string text) =>
+        _state = text.Aggregate(14695981039346656037UL, (hash, c) => unchecked((hash ^ c) * 1099511628211UL));
 
     /// <summary>The next 64 bits.</summary>
     public ulong Next()

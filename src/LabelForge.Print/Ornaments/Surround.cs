@@ -15,17 +15,20 @@ internal static class Surround
     /// <param name="inner">What is set into it: its left, top, width and height.</param>
     /// <param name="disc">Whether that is a disc.</param>
     /// <param name="choice">Seed, density and weight.</param>
-    public static OrnamentDrawing Draw(OrnamentFamily family, double width, double height, (double X, double Y, double Width, double Height) inner, bool disc, (string Seed, double Density, double Weight) choice)
+    public static OrnamentDrawing Draw(OrnamentFamily family, double width, double height,
+        (double X, double Y, double Width, double Height) inner, bool disc, (string Seed, double Density, double Weight) choice)
     {
         if (family.Manner == OrnamentManner.Fills)
             return family.Draw(width, height, choice.Seed, choice.Density, choice.Weight);
         if (family.Manner == OrnamentManner.Turns)
             return Turning(family, width, height, inner, choice);
-        return new OrnamentDrawing(width, height, disc ? Wreath(family, width, height, inner, choice) : Sides(family, width, height, inner, choice));
+        return new OrnamentDrawing(width, height,
+            disc ? Wreath(family, width, height, inner, choice) : Sides(family, width, height, inner, choice));
     }
 
     // What turns about a middle turns about the middle of what is set into it.
-    private static OrnamentDrawing Turning(OrnamentFamily family, double width, double height, (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
+    private static OrnamentDrawing Turning(OrnamentFamily family, double width, double height,
+        (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
     {
         var middle = new Spot(inner.X + inner.Width / 2, inner.Y + inner.Height / 2);
         var reach = 2 * Math.Max(Math.Max(middle.X, width - middle.X), Math.Max(middle.Y, height - middle.Y)) * 1.28;
@@ -33,7 +36,8 @@ internal static class Surround
         return new OrnamentDrawing(width, height, Moved(drawn, 0, middle - new Spot(reach / 2, reach / 2)));
     }
 
-    private static ImmutableArray<OrnamentPath> Wreath(OrnamentFamily family, double width, double height, (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
+    private static ImmutableArray<OrnamentPath> Wreath(OrnamentFamily family, double width, double height,
+        (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
     {
         var middle = new Spot(inner.X + inner.Width / 2, inner.Y + inner.Height / 2);
         var radius = Math.Min(inner.Width, inner.Height) / 2;
@@ -53,10 +57,12 @@ internal static class Surround
         return [.. paths];
     }
 
-    private static ImmutableArray<OrnamentPath> Sides(OrnamentFamily family, double width, double height, (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
+    private static ImmutableArray<OrnamentPath> Sides(OrnamentFamily family, double width, double height,
+        (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
     {
         var (right, foot) = (inner.X + inner.Width, inner.Y + inner.Height);
-        OrnamentDrawing Strip(double wide, double high, string side) => family.Draw(Math.Max(1, wide), Math.Max(1, high * 1.06), $"{choice.Seed}/{side}", choice.Density, choice.Weight);
+        OrnamentDrawing Strip(double wide, double high, string side) =>
+        family.Draw(Math.Max(1, wide), Math.Max(1, high * 1.06), $"{choice.Seed}/{side}", choice.Density, choice.Weight);
         return
         [
             .. Moved(Strip(inner.Height, inner.X, "left"), -90, new Spot(-0.06 * inner.X, foot)),

@@ -33,7 +33,8 @@ internal static class DrawnFile
     public static void WritePng(Stream stream, double width, double height, int dotsPerInch, Action<SKCanvas> paint)
     {
         var scale = dotsPerInch / PointsPerInch;
-        using var surface = SKSurface.Create(new SKImageInfo((int)Math.Ceiling(width * scale - 1e-6), (int)Math.Ceiling(height * scale - 1e-6), SKColorType.Rgba8888, SKAlphaType.Opaque));
+        using var surface = SKSurface.Create(new SKImageInfo((int)Math.Ceiling(width * scale - 1e-6),
+            (int)Math.Ceiling(height * scale - 1e-6), SKColorType.Rgba8888, SKAlphaType.Opaque));
         surface.Canvas.Clear(SKColors.White);
         surface.Canvas.Scale((float)scale);
         paint(surface.Canvas);

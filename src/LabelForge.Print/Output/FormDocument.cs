@@ -37,8 +37,12 @@ internal sealed class FormDocument
     /// <summary>The form of a label or a picture, drawn when it is first wanted.</summary>
     public PlacedForm FormOf(object drawn) => _forms.TryGetValue(drawn, out var known) ? known : _forms[drawn] = drawn switch
     {
-        LabelLayout label => Form(label.Design.Width, label.Design.Height, label.Lines.Select(l => l.Text), (canvas, faces) => LabelPainter.Paint(canvas, label, 0, 0, faces)),
-        Picture picture => Form(picture.Width, picture.Height, picture.Lines.Select(l => l.Text), (canvas, faces) => PicturePainter.Paint(canvas, picture, faces)),
+        LabelLayout label =>
+            Form(label.Design.Width, label.Design.Height, label.Lines.Select(l => l.Text),
+                (canvas, faces) => LabelPainter.Paint(canvas, label, 0, 0, faces)),
+        Picture picture =>
+            Form(picture.Width, picture.Height, picture.Lines.Select(l => l.Text),
+                (canvas, faces) => PicturePainter.Paint(canvas, picture, faces)),
         _ => throw new ArgumentException("Neither a label nor a picture.", nameof(drawn)),
     };
 
@@ -48,11 +52,14 @@ internal sealed class FormDocument
     /// <param name="faces">The fonts, cut down to what is drawn and what is spelt.</param>
     /// <param name="paint">Paints the form.</param>
     /// <param name="spelt">All the letters that pages may write, by face.</param>
-    public (PlacedForm Form, IReadOnlyDictionary<TypeFace, PdfFont> Fonts) Draw(double width, double height, DrawnFaces faces, Action<SKCanvas> paint, IReadOnlyCollection<MeasuredText> spelt)
+    public (PlacedForm Form,
+        IReadOnlyDictionary<TypeFace, PdfFont> Fonts) Draw(double width, double height, DrawnFaces faces, Action<SKCanvas> paint,
+            IReadOnlyCollection<MeasuredText> spelt)
     {
         using var ink = new SKPaint { Color = SKColors.Black };
         using var drawing = new MemoryStream();
-        PdfFile.Write(drawing, _info, width, height, [paint, .. spelt.Select(text => (Action<SKCanvas>)(canvas => LabelPainter.Paint(canvas, text, 0, height, ink, faces)))]);
+        PdfFile.Write(drawing, _info, width, height,
+            [paint, .. spelt.Select(text => (Action<SKCanvas>)(canvas => LabelPainter.Paint(canvas, text, 0, height, ink, faces)))]);
         var skia = new SkiaPdf(drawing.GetBuffer().AsMemory(0, (int)drawing.Length));
         var moved = new PdfObjectImporter(skia, _writer);
         var pages = skia.Pages;
@@ -72,7 +79,8 @@ internal sealed class FormDocument
     }
 
     /// <summary>Writes a page. One that draws what the page before it drew shares its content.</summary>
-    internal void Write(double width, double height, ReadOnlySpan<byte> operators, IReadOnlyCollection<(string Kind, string Name, int Object)> resources)
+    internal void Write(double width, double height, ReadOnlySpan<byte> operators,
+        IReadOnlyCollection<(string Kind, string Name, int Object)> resources)
     {
         if (_contentBefore == 0 || !operators.SequenceEqual(_before))
         {
@@ -93,7 +101,8 @@ internal sealed class FormDocument
         foreach (var resource in resources)
         {
             if (resource.Kind == kind)
-                named.Append(CultureInfo.InvariantCulture, $"{(named.Length == 0 ? $"/{kind}<<" : "")}/{resource.Name} {resource.Object} 0 R");
+                named.Append(CultureInfo.InvariantCulture,
+                    $"{(named.Length == 0 ? $"/{kind}<<" : "")}/{resource.Name} {resource.Object} 0 R");
         }
         return named.Length == 0 ? "" : named.Append(">>").ToString();
     }

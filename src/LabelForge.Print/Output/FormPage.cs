@@ -36,7 +36,8 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
         .Add("q "u8).AddFactor(scale).Add("0 0 "u8).AddFactor(scale).Add(x).Add(height - y - form.Height * scale).Add("cm/"u8)
         .Add(Named("XObject", form.Object)).Add(" Do Q\n"u8);
 
-    /// <summary>Turns all that follows by a quarter to the left, until <see cref="TurnBack"/>: what is placed at the page's corner then stands at a point.</summary>
+    /// <summary>Turns all that follows by a quarter to the left, until <see cref="TurnBack"/>:
+    /// what is placed at the page's corner then stands at a point.</summary>
     /// <param name="x">Where its left edge comes to stand.</param>
     /// <param name="y">Where its top comes to stand.</param>
     /// <param name="wide">How wide it is unturned.</param>
@@ -115,7 +116,9 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
     }
 
     /// <inheritdoc/>
-    public void Dispose() => document.Write(width, height, _operators.Written, [.. _names.Select(n => (n.Value.Kind, Encoding.ASCII.GetString(n.Value.Name), n.Key))]);
+    public void Dispose() =>
+        document.Write(width, height, _operators.Written,
+            [.. _names.Select(n => (n.Value.Kind, Encoding.ASCII.GetString(n.Value.Name), n.Key))]);
 
     private void Ink(Colour ink)
     {

@@ -19,7 +19,8 @@ public static class LabelFile
     {
         if (dotsPerInch is < 72 or > 2400)
             throw new InputException(null, 0, "output.dots", ("dots-per-inch", dotsPerInch));
-        DrawnFile.Write(path, "A label", s => WritePdf(s, label, info), s => WriteSvg(s, label, info.Title), s => WritePng(s, label, dotsPerInch));
+        DrawnFile.Write(path, "A label", s => WritePdf(s, label, info), s => WriteSvg(s, label, info.Title),
+            s => WritePng(s, label, dotsPerInch));
     }
 
     /// <summary>Writes several labels: one PDF with a page for each, of the label's own size.</summary>
@@ -57,23 +58,27 @@ public static class LabelFile
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(dotsPerInch, 72);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(dotsPerInch, 2400);
-        DrawnFile.WritePng(stream, Points.Of(label.Design.Width), Points.Of(label.Design.Height), dotsPerInch, canvas => LabelPainter.Paint(canvas, label, 0, 0));
+        DrawnFile.WritePng(stream, Points.Of(label.Design.Width), Points.Of(label.Design.Height), dotsPerInch,
+            canvas => LabelPainter.Paint(canvas, label, 0, 0));
     }
 
-    /// <summary>Writes SVG with letters as outlines, so that it looks the same where the font is not installed; each line's text is its label.</summary>
+    /// <summary>Writes SVG with letters as outlines, so that it looks the same where the font is
+    /// not installed; each line's text is its label.</summary>
     public static void WriteSvg(Stream stream, LabelLayout label, string title)
     {
         var (width, height) = (label.Design.Width, label.Design.Height);
         var svg = new StringBuilder();
         svg.Append("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
         var letters = new SvgLetters();
         var lines = string.Concat(label.Lines.Select(line => letters.Line(line, SvgArtWriter.Fill(line.Ink ?? label.Design.Ink))));
         svg.Append(letters.Outlines());
         SvgArtWriter.WriteUnder(svg, label);
         foreach (var bar in label.Bars)
-            svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"{SvgArtWriter.Fill(bar.Ink ?? label.Design.Ink)}/>\n");
+            svg.Append(CultureInfo.InvariantCulture,
+                $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"{SvgArtWriter.Fill(bar.Ink ?? label.Design.Ink)}/>\n");
         svg.Append(lines);
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));

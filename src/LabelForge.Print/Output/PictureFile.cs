@@ -20,7 +20,8 @@ public static class PictureFile
     public static void Write(string path, Picture picture, DocumentInfo info, int dotsPerInch = 150)
     {
         DrawnFile.Write(path, "A drawing", s => WritePdf(s, picture, info, default), s => WriteSvg(s, picture, info.Title),
-            s => DrawnFile.WritePng(s, Points.Of(picture.Width), Points.Of(picture.Height), dotsPerInch, canvas => PicturePainter.Paint(canvas, picture)));
+            s => DrawnFile.WritePng(s, Points.Of(picture.Width), Points.Of(picture.Height), dotsPerInch,
+                canvas => PicturePainter.Paint(canvas, picture)));
     }
 
     /// <summary>Writes a page of the picture's own size.</summary>
@@ -38,18 +39,22 @@ public static class PictureFile
     private static void WriteSvg(Stream stream, Picture picture, string title)
     {
         var svg = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n");
-        Line(svg, $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{picture.Width.Millimetres:0.####}mm\" height=\"{picture.Height.Millimetres:0.####}mm\" viewBox=\"0 0 {picture.Width.Points:0.####} {picture.Height.Points:0.####}\">");
+        Line(svg,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{picture.Width.Millimetres:0.####}mm\" height=\"{picture.Height.Millimetres:0.####}mm\" viewBox=\"0 0 {picture.Width.Points:0.####} {picture.Height.Points:0.####}\">");
         Line(svg, $"<title>{SecurityElement.Escape(title)}</title>");
         foreach (var o in picture.Outlines)
         {
             var pen = Pen(o.Thickness, o.Tint);
             if (o.Ellipse)
-                Line(svg, $"<ellipse cx=\"{o.X + o.Width / 2:0.####}\" cy=\"{o.Y + o.Height / 2:0.####}\" rx=\"{o.Width / 2:0.####}\" ry=\"{o.Height / 2:0.####}\" {pen}/>");
+                Line(svg,
+                    $"<ellipse cx=\"{o.X + o.Width / 2:0.####}\" cy=\"{o.Y + o.Height / 2:0.####}\" rx=\"{o.Width / 2:0.####}\" ry=\"{o.Height / 2:0.####}\" {pen}/>");
             else
-                Line(svg, $"<rect x=\"{o.X:0.####}\" y=\"{o.Y:0.####}\" width=\"{o.Width:0.####}\" height=\"{o.Height:0.####}\" rx=\"{o.Corner:0.####}\" {pen}/>");
+                Line(svg,
+                    $"<rect x=\"{o.X:0.####}\" y=\"{o.Y:0.####}\" width=\"{o.Width:0.####}\" height=\"{o.Height:0.####}\" rx=\"{o.Corner:0.####}\" {pen}/>");
         }
         foreach (var s in picture.Strokes)
-            Line(svg, $"<line x1=\"{s.X1:0.####}\" y1=\"{s.Y1:0.####}\" x2=\"{s.X2:0.####}\" y2=\"{s.Y2:0.####}\" {Pen(s.Thickness, s.Tint)}/>");
+            Line(svg,
+                $"<line x1=\"{s.X1:0.####}\" y1=\"{s.Y1:0.####}\" x2=\"{s.X2:0.####}\" y2=\"{s.Y2:0.####}\" {Pen(s.Thickness, s.Tint)}/>");
         var letters = new SvgLetters();
         var lines = string.Concat(picture.Lines.Select(l => letters.Line(l.Text, l.X, l.Y)));
         svg.Append(letters.Outlines()).Append(lines);
@@ -58,7 +63,9 @@ public static class PictureFile
     }
 
     private static string Pen(double thickness, Tint tint) =>
-        string.Create(CultureInfo.InvariantCulture, $"fill=\"none\" stroke=\"{(tint == Tint.Grey ? PicturePainter.GreyInHex : "black")}\" stroke-width=\"{thickness:0.####}\"");
+        string.Create(CultureInfo.InvariantCulture,
+            $"fill=\"none\" stroke=\"{(tint == Tint.Grey ? PicturePainter.GreyInHex : "black")}\" stroke-width=\"{thickness:0.####}\"");
 
-    private static void Line(StringBuilder svg, FormattableString text) => svg.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
+    private static void Line(StringBuilder svg, FormattableString text) =>
+        svg.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');
 }

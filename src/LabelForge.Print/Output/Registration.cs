@@ -39,7 +39,9 @@ public readonly record struct Registration(decimal NudgeXMm, decimal NudgeYMm, d
 
     private static Parsed<(decimal X, decimal Y)> Parse(string text, decimal most, string code)
     {
-        var parts = text.Split(',').Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var v) ? v : (decimal?)null).ToArray();
+        var parts = text.Split(',')
+            .Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+                CultureInfo.InvariantCulture, out var v) ? v : (decimal?)null).ToArray();
         if (parts is not [{ } x, { } y])
             return Parsed<(decimal, decimal)>.Refused(code, ("text", text));
         return Math.Abs(x) <= most && Math.Abs(y) <= most

@@ -6,7 +6,8 @@ using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Output;
 
-/// <summary>The letters of an SVG: each outline stands once, in the face's own whole units, and lines of text place it (SVG 2, 5.6: <c>use</c>).</summary>
+/// <summary>The letters of an SVG: each outline stands once, in the face's own whole units, and
+/// lines of text place it (SVG 2, 5.6: <c>use</c>).</summary>
 internal sealed class SvgLetters
 {
     private readonly Dictionary<TypeFace, int> _faces = new(ReferenceEqualityComparer.Instance);
@@ -20,14 +21,16 @@ internal sealed class SvgLetters
         var face = FaceNumber(line.Text.Face);
         var scale = line.Text.Size / line.Text.Face.UnitsPerEm;
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text.Trim())}\"{fill}>");
+        text.Append(CultureInfo.InvariantCulture,
+            $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(line.Text.Text.Trim())}\"{fill}>");
         foreach (var (index, x, y, degrees) in line.OnCircle())
         {
             var glyph = line.Text.Shape.Glyphs[index];
             if (line.Text.Face.Outline(glyph) is not { Length: > 0 } outline)
                 continue;
             _outlines[(face, glyph)] = outline;
-            text.Append(CultureInfo.InvariantCulture, $"<use href=\"#f{face}g{glyph}\" transform=\"translate({x:0.####} {y:0.####}) rotate({degrees:0.###}) scale({scale:0.########})\"/>");
+            text.Append(CultureInfo.InvariantCulture,
+                $"<use href=\"#f{face}g{glyph}\" transform=\"translate({x:0.####} {y:0.####}) rotate({degrees:0.###}) scale({scale:0.########})\"/>");
         }
         return text.Append("</g>\n").ToString();
     }
@@ -42,14 +45,16 @@ internal sealed class SvgLetters
     {
         var face = FaceNumber(text.Face);
         var line = new StringBuilder();
-        line.Append(CultureInfo.InvariantCulture, $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(text.Text.Trim())}\"{fill} transform=\"translate({x:0.####} {y:0.####}){(turn == 0 ? "" : $" rotate({turn:0})")} scale({text.Size / text.Face.UnitsPerEm:0.########})\">");
+        line.Append(CultureInfo.InvariantCulture,
+            $"<g role=\"img\" aria-label=\"{SecurityElement.Escape(text.Text.Trim())}\"{fill} transform=\"translate({x:0.####} {y:0.####}){(turn == 0 ? "" : $" rotate({turn:0})")} scale({text.Size / text.Face.UnitsPerEm:0.########})\">");
         for (var i = 0; i < text.Shape.Glyphs.Length; i++)
         {
             var glyph = text.Shape.Glyphs[i];
             if (text.Face.Outline(glyph) is not { Length: > 0 } outline)
                 continue;
             _outlines[(face, glyph)] = outline;
-            line.Append(CultureInfo.InvariantCulture, $"<use href=\"#f{face}g{glyph}\" x=\"{text.Shape.Offsets[i] * text.Face.UnitsPerEm:0.##}\"/>");
+            line.Append(CultureInfo.InvariantCulture,
+                $"<use href=\"#f{face}g{glyph}\" x=\"{text.Shape.Offsets[i] * text.Face.UnitsPerEm:0.##}\"/>");
         }
         return line.Append("</g>\n").ToString();
     }
@@ -58,5 +63,7 @@ internal sealed class SvgLetters
 
     /// <summary>The outlines that the lines so far place.</summary>
     public string Outlines() =>
-        _outlines.Count == 0 ? "" : $"<defs>\n{string.Concat(_outlines.Select(o => $"<path id=\"f{o.Key.Face}g{o.Key.Glyph}\" d=\"{o.Value}\"/>\n"))}</defs>\n";
+        _outlines.Count == 0
+            ? ""
+            : $"<defs>\n{string.Concat(_outlines.Select(o => $"<path id=\"f{o.Key.Face}g{o.Key.Glyph}\" d=\"{o.Value}\"/>\n"))}</defs>\n";
 }

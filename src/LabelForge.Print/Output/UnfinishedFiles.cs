@@ -10,7 +10,8 @@ internal static class UnfinishedFiles
 
     // Held for the life of the process: a registration that is collected no longer listens.
     private static readonly PosixSignalRegistration[] Listening =
-        [.. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT }.Select(s => PosixSignalRegistration.Create(s, _ => RemoveAll()))];
+        [.. new[] { PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP, PosixSignal.SIGQUIT }
+            .Select(s => PosixSignalRegistration.Create(s, _ => RemoveAll()))];
 
     private static bool _stopping;
 

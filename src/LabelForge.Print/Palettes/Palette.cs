@@ -62,7 +62,8 @@ public sealed record Palette
     public bool PlateIsLight => OnPlate == Ink;
 
     /// <summary>Computes a palette.</summary>
-    /// <param name="hue">Degrees of Oklch: about 25 red, 70 orange, 100 yellow, 145 green, 195 teal, 250 blue, 305 violet, 350 rose.</param>
+    /// <param name="hue">Degrees of Oklch: about 25 red, 70 orange, 100 yellow, 145 green, 195
+    /// teal, 250 blue, 305 violet, 350 rose.</param>
     /// <param name="strength">From 0 (grey) to 1.3.</param>
     /// <param name="turn">By how many degrees the accent's hue differs; null for the usual.</param>
     /// <param name="paper">The stock's colour; null for white.</param>
@@ -77,8 +78,12 @@ public sealed record Palette
         var t = turn ?? (h is > 58 and < 125 ? -32 : 42);
         // Letters are darker than dark stock can bear: there they are light, and so is all that stands on it.
         var dark = stock.Luminance < 0.18;
-        var ink = dark ? Lightened(new Oklch(0.9, 0.02 * strength, h), stock, RequiredContrast) : Darkened(new Oklch(0.27, 0.055 * strength, h), stock, RequiredContrast + 1);
-        var deep = dark ? Lightened(new Oklch(0.84, 0.085 * strength, h), stock, DisplayContrast) : Darkened(new Oklch(0.47, 0.105 * strength, h), stock, RequiredContrast);
+        var ink = dark
+            ? Lightened(new Oklch(0.9, 0.02 * strength, h), stock, RequiredContrast)
+            : Darkened(new Oklch(0.27, 0.055 * strength, h), stock, RequiredContrast + 1);
+        var deep = dark
+            ? Lightened(new Oklch(0.84, 0.085 * strength, h), stock, DisplayContrast)
+            : Darkened(new Oklch(0.47, 0.105 * strength, h), stock, RequiredContrast);
         var light = h is > 30 and < 112 && !dark;
         var plate = light ? new Oklch(0.83, 0.108 * strength, h).ToColour() : dark ? new Oklch(0.86, 0.07 * strength, h).ToColour() : deep;
         var onPlate = light ? ink : dark ? Darkened(new Oklch(0.25, 0.05 * strength, h), plate, RequiredContrast) : stock;
@@ -88,18 +93,27 @@ public sealed record Palette
             Strength = strength,
             Paper = stock,
             Stock = stock,
-            Tint = dark ? new Oklch(Math.Min(0.42, Oklch.Of(stock).Lightness + 0.08), 0.03 * strength, h).ToColour() : Tinted(stock, h, strength),
+            Tint = dark
+                ? new Oklch(Math.Min(0.42, Oklch.Of(stock).Lightness + 0.08), 0.03 * strength, h).ToColour()
+                : Tinted(stock, h, strength),
             Ink = ink,
             Deep = deep,
             Accent = dark ? new Oklch(0.72, 0.12 * strength, h + t).ToColour() : new Oklch(0.68, 0.125 * strength, h + t).ToColour(),
             Plate = plate,
             OnPlate = onPlate,
-            PlateFirst = light || dark ? new Oklch(0.5, 0.11 * strength, h - 12).ToColour() : new Oklch(0.835, 0.08 * strength, h).ToColour(),
-            PlateSecond = light ? new Oklch(0.985, 0.012, h).ToColour() : dark ? new Oklch(0.62, 0.1 * strength, h + t).ToColour() : new Oklch(0.885, 0.085 * strength, h + t).ToColour(),
+            PlateFirst = light || dark
+                ? new Oklch(0.5, 0.11 * strength, h - 12).ToColour()
+                : new Oklch(0.835, 0.08 * strength, h).ToColour(),
+            PlateSecond = light
+                ? new Oklch(0.985, 0.012, h).ToColour()
+                : dark
+                ? new Oklch(0.62, 0.1 * strength, h + t).ToColour()
+                : new Oklch(0.885, 0.085 * strength, h + t).ToColour(),
         };
     }
 
-    /// <summary>Whether even black cannot be read on a stock as the law wants it read: it needs white ink under all that is printed.</summary>
+    /// <summary>Whether even black cannot be read on a stock as the law wants it read: it needs
+    /// white ink under all that is printed.</summary>
     public static bool NeedsWhite(Colour stock) => Colour.Contrast(Colour.Black, stock) < RequiredContrast;
 
     // The same inks on a stock that shows through: what is read is made darker until it is read there too.
@@ -120,7 +134,10 @@ public sealed record Palette
             Stock = stock,
             Covers = false,
             Ink = Read(ink, white.Tint.On(stock), RequiredContrast),
-            Deep = Read(white.Deep, white.Tint.On(stock), DisplayContrast) is var deep && Colour.Contrast(deep.On(stock), stock) < RequiredContrast ? Read(deep, stock, RequiredContrast) : Read(white.Deep, white.Tint.On(stock), DisplayContrast),
+            Deep = Read(white.Deep, white.Tint.On(stock), DisplayContrast) is var deep
+                && Colour.Contrast(deep.On(stock), stock) < RequiredContrast
+                ? Read(deep, stock, RequiredContrast)
+                : Read(white.Deep, white.Tint.On(stock), DisplayContrast),
             Plate = plate,
             OnPlate = white.PlateIsLight ? Read(ink, white.Tint.On(stock), RequiredContrast) : white.OnPlate,
         };
@@ -148,7 +165,10 @@ public sealed record Palette
             var middle = (byte)((low + high) / 2);
             if (new Colour(middle, middle, middle).Luminance < colour.Luminance) low = middle; else high = middle;
         }
-        return Math.Abs(new Colour(low, low, low).Luminance - colour.Luminance) <= Math.Abs(new Colour(high, high, high).Luminance - colour.Luminance) ? new(low, low, low) : new(high, high, high);
+        return Math.Abs(new Colour(low, low, low).Luminance
+            - colour.Luminance) <= Math.Abs(new Colour(high, high, high).Luminance - colour.Luminance)
+            ? new(low, low, low)
+            : new(high, high, high);
     }
 
     private static Colour Tinted(Colour stock, double hue, double strength)

@@ -38,13 +38,16 @@ public static class PigmentMix
     public static Colour OfBases(IReadOnlyCollection<(Colour Colour, double Share)> bases)
     {
         var whole = bases.Sum(b => b.Share);
-        return whole <= 0 ? PlainBase : bases.Aggregate(default(Channels), (sum, b) => sum.Plus(Ratios(b.Colour).Times(b.Share / whole))).ToColour();
+        return whole <= 0
+            ? PlainBase
+            : bases.Aggregate(default(Channels), (sum, b) => sum.Plus(Ratios(b.Colour).Times(b.Share / whole))).ToColour();
     }
 
     /// <summary>What a colourant adds to K/S, for a share of 1: as it was seen, less what a plain base has.</summary>
     internal static Channels Unit(Pigment pigment) => Ratios(pigment.Seen).Plus(Ratios(PlainBase).Times(-1)).Times(1 / pigment.At);
 
-    internal static Channels Ratios(Colour colour) => new(Ratio(Colour.Linear(colour.Red)), Ratio(Colour.Linear(colour.Green)), Ratio(Colour.Linear(colour.Blue)));
+    internal static Channels Ratios(Colour colour) =>
+        new(Ratio(Colour.Linear(colour.Red)), Ratio(Colour.Linear(colour.Green)), Ratio(Colour.Linear(colour.Blue)));
 
     private static double Ratio(double reflectance)
     {

@@ -32,15 +32,17 @@ public static class GreyLabel
     }
 
     /// <summary>The label in greys.</summary>
-    public static LabelLayout Of(LabelLayout label) => label.Recoloured(Of) with { Images = [.. label.Images.Select(i => i with { Bytes = InGrey(i.Bytes) })] };
+    public static LabelLayout Of(LabelLayout label) =>
+        label.Recoloured(Of) with { Images = [.. label.Images.Select(i => i with { Bytes = InGrey(i.Bytes) })] };
 
     /// <summary>Whether anything on the label is printed in a colour that is not a grey.</summary>
     public static bool HasColour(LabelLayout label) => !label.Images.IsEmpty || Inks(label).Any(c => Of(c) != c);
 
-    private static IEnumerable<Colour> Inks(LabelLayout label) => new Colour?[] { label.Design.Ink, label.Design.HasGround ? label.Design.Ground : null }
-        .Concat(label.Lines.Select(l => l.Ink)).Concat(label.Bars.Select(b => b.Ink))
-        .Concat(label.Drawings.SelectMany(d => d.Paths).SelectMany(p => new[] { p.Fill, p.Stroke }))
-        .Concat(label.Shapes.SelectMany(s => new[] { s.Fill, s.Stroke })).OfType<Colour>();
+    private static IEnumerable<Colour> Inks(LabelLayout label) =>
+        new Colour?[] { label.Design.Ink, label.Design.HasGround ? label.Design.Ground : null }
+            .Concat(label.Lines.Select(l => l.Ink)).Concat(label.Bars.Select(b => b.Ink))
+            .Concat(label.Drawings.SelectMany(d => d.Paths).SelectMany(p => new[] { p.Fill, p.Stroke }))
+            .Concat(label.Shapes.SelectMany(s => new[] { s.Fill, s.Stroke })).OfType<Colour>();
 
     private static ImmutableArray<byte> InGrey(ImmutableArray<byte> picture)
     {

@@ -25,7 +25,8 @@ public sealed record InkCoverage(double Cyan, double Magenta, double Yellow, dou
     public static InkCoverage Of(LabelLayout label)
     {
         var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
-        using var bitmap = new SKBitmap(new SKImageInfo((int)Math.Ceiling(width * DotsPerPoint), (int)Math.Ceiling(height * DotsPerPoint), SKColorType.Rgba8888, SKAlphaType.Premul));
+        using var bitmap = new SKBitmap(new SKImageInfo((int)Math.Ceiling(width * DotsPerPoint), (int)Math.Ceiling(height * DotsPerPoint),
+            SKColorType.Rgba8888, SKAlphaType.Premul));
         using (var canvas = new SKCanvas(bitmap))
         {
             canvas.Clear(SKColors.White);

@@ -90,7 +90,8 @@ internal sealed class ProofPages(Length width, Length height)
 
     private void EndPage()
     {
-        _done.Add(new ProofPage(new Picture(width, height) { Outlines = [.. _outlines], Strokes = [.. _strokes], Lines = [.. _lines] }, [.. _labels]));
+        _done.Add(new ProofPage(new Picture(width, height) { Outlines = [.. _outlines], Strokes = [.. _strokes], Lines = [.. _lines] },
+            [.. _labels]));
         _outlines.Clear();
         _strokes.Clear();
         _lines.Clear();
@@ -102,6 +103,8 @@ internal sealed class ProofPages(Length width, Length height)
         var words = Paragraph.OfWords(text, face).ToList();
         var broken = Paragraph.Break(words, lineWidth);
         // A word wider than its column runs over the edge of it: a proof shows everything.
-        return broken.TooWide is not null || words.Count == 0 ? [text] : [.. broken.Lines.Select(r => string.Join(' ', words[r].Select(w => w.Text)))];
+        return broken.TooWide is not null || words.Count == 0
+            ? [text]
+            : [.. broken.Lines.Select(r => string.Join(' ', words[r].Select(w => w.Text)))];
     }
 }

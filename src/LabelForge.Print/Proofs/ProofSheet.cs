@@ -8,7 +8,8 @@ using LabelForge.Print.Output;
 
 namespace LabelForge.Print.Proofs;
 
-/// <summary>A proof for the maker's eye: the label at actual size and enlarged, its elements numbered, and each rule with what the label measures and the margin to spare.</summary>
+/// <summary>A proof for the maker's eye: the label at actual size and enlarged, its elements numbered, and each rule with what the label
+/// measures and the margin to spare.</summary>
 public static class ProofSheet
 {
     private const double Thin = 0.35;
@@ -28,8 +29,11 @@ public static class ProofSheet
     /// <exception cref="InputException">The file cannot be written.</exception>
     public static void WritePdf(string path, IReadOnlyList<LabelLayout> labels, Market market, DateOnly on, DocumentInfo info)
     {
-        var (width, height) = market.Ways.Paper == "letter" ? (Length.FromInches(8.5m), Length.FromInches(11m)) : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
-        var pages = labels.SelectMany(l => Pages(new ProofPages(width, height), l, market, on, info).Select(p => (Label: l, Page: p))).ToArray();
+        var (width, height) = market.Ways.Paper == "letter"
+            ? (Length.FromInches(8.5m), Length.FromInches(11m))
+            : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
+        var pages = labels.SelectMany(l => Pages(new ProofPages(width, height), l, market, on, info).Select(p => (Label: l, Page: p)))
+            .ToArray();
         var greys = labels.Where(GreyLabel.HasColour).Distinct().ToDictionary(l => l, GreyLabel.Of);
         AtomicFile.Write(path, stream =>
         {
@@ -49,7 +53,9 @@ public static class ProofSheet
     {
         var (width, height) = (label.Design.Width, label.Design.Height);
         pages.Text($"Proof: {info.Title}", 14, BundledFaces.SemiBold);
-        pages.Text(FormattableString.Invariant($"Design {label.Design.Id}, {width} by {height}. Measured against the rules of {market.ToString().ToUpperInvariant()} as they stood on {on:yyyy-MM-dd}, those named below and no others."), Body);
+        pages.Text(
+            FormattableString.Invariant(
+                $"Design {label.Design.Id}, {width} by {height}. Measured against the rules of {market.ToString().ToUpperInvariant()} as they stood on {on:yyyy-MM-dd}, those named below and no others."), Body);
         pages.Space(8);
         ActualSize(pages, label);
         Enlarged(pages, label);
@@ -81,10 +87,13 @@ public static class ProofSheet
         var room = Math.Min(MostScale, Math.Min((pages.Width - 2 * NumberRoom) / width, MostHeight / height));
         var scale = Math.Max(0.1, Math.Floor(room * 10) / 10);
         pages.Need(height * scale + 30);
-        pages.Text(string.Create(CultureInfo.InvariantCulture, $"Drawn at {scale:0.0} times its size; the grey lines are the design's panels and are not printed."), Body, BundledFaces.SemiBold);
+        pages.Text(string.Create(CultureInfo.InvariantCulture,
+            $"Drawn at {scale:0.0} times its size; the grey lines are the design's panels and are not printed."), Body,
+            BundledFaces.SemiBold);
         var (left, top) = (ProofPages.Margin + NumberRoom, pages.Y + 4);
         foreach (var panel in label.Design.Panels)
-            pages.Add(new Outline(left + Points.Of(panel.X) * scale, top + Points.Of(panel.Y) * scale, Points.Of(panel.Width) * scale, Points.Of(panel.Height) * scale, 0, false, Thin, Tint.Grey));
+            pages.Add(new Outline(left + Points.Of(panel.X) * scale, top + Points.Of(panel.Y) * scale, Points.Of(panel.Width) * scale,
+                Points.Of(panel.Height) * scale, 0, false, Thin, Tint.Grey));
         Frame(pages, label, left, top, scale);
         Numbers(pages, label, left, top, scale);
         pages.Space(height * scale + 20);
@@ -92,7 +101,8 @@ public static class ProofSheet
 
     private static void Frame(ProofPages pages, LabelLayout label, double x, double y, double scale)
     {
-        pages.Add(new Outline(x, y, Points.Of(label.Design.Width) * scale, Points.Of(label.Design.Height) * scale, 0, label.Design.Round, Thin, Tint.Grey));
+        pages.Add(new Outline(x, y, Points.Of(label.Design.Width) * scale, Points.Of(label.Design.Height) * scale, 0, label.Design.Round,
+            Thin, Tint.Grey));
         pages.Add(new PlacedProof(x, y, scale));
     }
 
@@ -100,7 +110,8 @@ public static class ProofSheet
     {
         var ink = InkCoverage.Of(label);
         var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
-        pages.Text(string.Create(CultureInfo.InvariantCulture, $"Ink: {ink.Percent:0} % of the label's area, were it printed solid (cyan {ink.Cyan:0}, magenta {ink.Magenta:0}, yellow {ink.Yellow:0}, black {ink.Black:0}); worked out from the colours, for comparing designs."), Body);
+        pages.Text(string.Create(CultureInfo.InvariantCulture,
+            $"Ink: {ink.Percent:0} % of the label's area, were it printed solid (cyan {ink.Cyan:0}, magenta {ink.Magenta:0}, yellow {ink.Yellow:0}, black {ink.Black:0}); worked out from the colours, for comparing designs."), Body);
         pages.Space(6);
         if (!GreyLabel.HasColour(label) || width > pages.Width || height > pages.Height - 100)
             return;
@@ -115,7 +126,9 @@ public static class ProofSheet
     private static void Numbers(ProofPages pages, LabelLayout label, double left, double top, double scale)
     {
         var right = left + Points.Of(label.Design.Width) * scale;
-        var numbered = label.Texts.Select((t, i) => (Number: i + 1, Left: OnLeft(label.Design, t), X: left + Points.Of(t.X) * scale, Right: left + Points.Of(t.X) * scale + Points.Of(t.Width) * scale,
+        var numbered = label.Texts
+            .Select((t, i) => (Number: i + 1, Left: OnLeft(label.Design, t), X: left + Points.Of(t.X) * scale,
+            Right: left + Points.Of(t.X) * scale + Points.Of(t.Width) * scale,
             Y: top + (Points.Of(t.Y) + Points.Of(t.Height) / 2) * scale)).ToList();
         foreach (var side in numbered.GroupBy(n => n.Left))
         {
@@ -124,7 +137,8 @@ public static class ProofSheet
             {
                 var y = Math.Max(n.Y, free);
                 free = y + 10;
-                var figure = new MeasuredText(BundledFaces.SemiBold, Body, BundledFaces.SemiBold.Shape(n.Number.ToString(CultureInfo.InvariantCulture)));
+                var figure = new MeasuredText(BundledFaces.SemiBold, Body,
+                    BundledFaces.SemiBold.Shape(n.Number.ToString(CultureInfo.InvariantCulture)));
                 var (at, to) = side.Key ? (left - 8, n.X - 1) : (right + 8, n.Right + 1);
                 pages.Add(new PictureLine(figure, side.Key ? at - figure.Width - 2 : at + 2, y + 3));
                 pages.Add(new Stroke(at, y, to, n.Y, 0.25, Tint.Grey));
@@ -138,12 +152,15 @@ public static class ProofSheet
         return panel is null || panel.X.Millimetres + panel.Width.Millimetres / 2 <= design.Width.Millimetres / 2;
     }
 
-    private static bool Inside(Length at, Length from, Length size) => at.Millimetres >= from.Millimetres && at.Millimetres <= from.Millimetres + size.Millimetres;
+    private static bool Inside(Length at, Length from, Length size) =>
+        at.Millimetres >= from.Millimetres && at.Millimetres <= from.Millimetres + size.Millimetres;
 
     private static void Rules(ProofPages pages, LabelLayout label)
     {
         pages.Need(60);
-        pages.Text("Heights are those of the lower-case o, or of the capitals where all are capitals, and no more than the lowest figure's; measured from the outlines drawn.", Body);
+        pages.Text(
+            "Heights are those of the lower-case o, or of the capitals where all are capitals, and no more than the lowest figure's; "
+                + "measured from the outlines drawn.", Body);
         double[] widths = [22, pages.Width * 0.33, 58, 78, 66];
         var last = pages.Width - widths.Sum();
         IReadOnlyList<(string, double)> Cells(params string[] texts) => [.. texts.Zip([.. widths, last])];
@@ -151,7 +168,8 @@ public static class ProofSheet
         pages.Add(new Stroke(ProofPages.Margin, pages.Y, ProofPages.Margin + pages.Width, pages.Y, Thin, Tint.Black));
         pages.Space(3);
         foreach (var rule in label.Constraints)
-            pages.Row(Cells(NumberOf(label, rule.Role), rule.What, Figure(rule.Measured, rule.Unit), (rule.AtLeast ? "at least " : "at most ") + Figure(rule.Limit, rule.Unit), Spare(rule), rule.Source),
+            pages.Row(Cells(NumberOf(label, rule.Role), rule.What, Figure(rule.Measured, rule.Unit),
+                (rule.AtLeast ? "at least " : "at most ") + Figure(rule.Limit, rule.Unit), Spare(rule), rule.Source),
                 Body, rule.Kept ? rule.Binds ? BundledFaces.Named("medium") : null : BundledFaces.SemiBold);
         pages.Space(6);
     }

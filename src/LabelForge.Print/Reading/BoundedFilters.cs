@@ -25,7 +25,8 @@ internal sealed class BoundedFilters : BaseFilterProvider
         Add("FlateDecode", "Fl", new Bounded(new FlateFilter(), budget, (input, _, most) => Inflated(input, most)));
         Add("LZWDecode", "LZW", new Bounded(new LzwFilter(), budget, (input, at, most) => LzwLength.Of(input.Span, at, most)));
         Add("RunLengthDecode", "RL", new Bounded(new RunLengthFilter(), budget, (input, _, _) => Runs(input.Span)));
-        Add("ASCII85Decode", "A85", new Bounded(new Ascii85Filter(), budget, (input, _, _) => input.Length + 3L * Count(input.Span, (byte)'z')));
+        Add("ASCII85Decode", "A85",
+            new Bounded(new Ascii85Filter(), budget, (input, _, _) => input.Length + 3L * Count(input.Span, (byte)'z')));
         Add("ASCIIHexDecode", "AHx", new Bounded(new AsciiHexDecodeFilter(), budget, (input, _, _) => input.Length));
         Add("DCTDecode", "DCT", new NotUnpacked());
         Add("CCITTFaxDecode", "CCF", new NotUnpacked());
@@ -94,6 +95,7 @@ internal sealed class BoundedFilters : BaseFilterProvider
     {
         public bool IsSupported => false;
 
-        public Memory<byte> Decode(Memory<byte> input, DictionaryToken streamDictionary, IFilterProvider filterProvider, int filterIndex) => input;
+        public Memory<byte> Decode(Memory<byte> input, DictionaryToken streamDictionary, IFilterProvider filterProvider,
+            int filterIndex) => input;
     }
 }

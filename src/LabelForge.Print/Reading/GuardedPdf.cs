@@ -38,9 +38,11 @@ internal static class GuardedPdf
         {
             try
             {
-                using var document = PdfDocument.Open(pdf, new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true, FilterProvider = BoundedFilters.Of(budget) });
+                using var document = PdfDocument.Open(pdf,
+                    new ParsingOptions { UseLenientParsing = true, SkipMissingFonts = true, FilterProvider = BoundedFilters.Of(budget) });
                 if (document.NumberOfPages > mostPages)
-                    throw Refused(where, "pdf.too-many-pages", ("number-of-pages", document.NumberOfPages), ("what", what), ("most-pages", mostPages));
+                    throw Refused(where, "pdf.too-many-pages", ("number-of-pages", document.NumberOfPages), ("what", what),
+                        ("most-pages", mostPages));
                 answer = read(document);
             }
             catch (Exception e)
@@ -68,7 +70,8 @@ internal static class GuardedPdf
     }
 
     /// <summary>Why a file cannot be used.</summary>
-    public static InputException Refused(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(where, 0, code, arguments);
+    public static InputException Refused(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(where, 0, code, arguments);
 
     private static bool HasHeader(byte[] pdf) => pdf.AsSpan(0, Math.Min(1024, pdf.Length)).IndexOf("%PDF-"u8) >= 0;
 }

@@ -3,7 +3,8 @@ using UglyToad.PdfPig.Content;
 
 namespace LabelForge.Print.Reading;
 
-/// <summary>Measures the letters of a word as the law does: from the baseline up, the lower-case o and the capitals apart (21 CFR 701.13(h)(2)).</summary>
+/// <summary>Measures the letters of a word as the law does: from the baseline up, the lower-case
+/// o and the capitals apart (21 CFR 701.13(h)(2)).</summary>
 internal static class LetterHeights
 {
     // Round letters stand as high as the o by which the law measures; flat ones (x, z) a hair less, so they serve only
@@ -13,11 +14,13 @@ internal static class LetterHeights
     private const string Upper = "ABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789";
 
     /// <summary>The median height of each sort in the word; null where the word has none, or the font gives no outlines.</summary>
-    public static (Length? Lower, Length? Upper) Of(IReadOnlyList<Letter> word) => (Median(word, Round) ?? Median(word, Flat), Median(word, Upper));
+    public static (Length? Lower, Length? Upper) Of(IReadOnlyList<Letter> word) =>
+        (Median(word, Round) ?? Median(word, Flat), Median(word, Upper));
 
     private static Length? Median(IReadOnlyList<Letter> word, string sort)
     {
-        var heights = word.Where(l => l.Value.Length == 1 && sort.Contains(l.Value[0])).Select(Height).Where(h => h > 0.1).Order().ToArray();
+        var heights = word.Where(l => l.Value.Length == 1 && sort.Contains(l.Value[0])).Select(Height).Where(h => h > 0.1).Order()
+            .ToArray();
         return heights.Length == 0 ? null : Length.FromInches((decimal)heights[heights.Length / 2] / 72m);
     }
 

@@ -3,7 +3,8 @@ using UglyToad.PdfPig.Tokens;
 
 namespace LabelForge.Print.Reading;
 
-/// <summary>How long a stream packed by LZW becomes (ISO 32000-1, 7.4.4), told without unpacking it: of every code only the length is kept.</summary>
+/// <summary>How long a stream packed by LZW becomes (ISO 32000-1, 7.4.4), told without unpacking
+/// it: of every code only the length is kept.</summary>
 internal static class LzwLength
 {
     private const int Clear = 256;
@@ -14,7 +15,8 @@ internal static class LzwLength
     public static long Of(ReadOnlySpan<byte> packed, DictionaryToken dictionary, long most)
     {
         // A code is made longer one code early, unless the parameters say otherwise (table 8).
-        var early = DecodeParameterResolver.GetFilterParameters(dictionary, 0).TryGet(NameToken.Create("EarlyChange"), out NumericToken change) ? change.Int : 1;
+        var early = DecodeParameterResolver.GetFilterParameters(dictionary, 0)
+            .TryGet(NameToken.Create("EarlyChange"), out NumericToken change) ? change.Int : 1;
         var lengths = new int[Codes];
         var (next, width, before, bits, held, total) = (End + 1, 9, 0, 0, 0u, 0L);
         foreach (var b in packed)

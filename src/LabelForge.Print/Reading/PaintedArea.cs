@@ -14,7 +14,8 @@ internal sealed class PaintedArea
     private readonly List<List<PdfPoint>> rings = [];
     private IReadOnlyList<PaintedArea> cut = [];
     private int points;
-    private (double Left, double Bottom, double Right, double Top) box = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
+    private (double Left, double Bottom, double Right,
+        double Top) box = (double.MaxValue, double.MaxValue, double.MinValue, double.MinValue);
 
     /// <summary>Whether it is filled by the even-odd rule; else by the nonzero winding rule (ISO 32000-1, 8.5.3.3).</summary>
     public bool EvenOdd { get; set; }
@@ -43,7 +44,8 @@ internal sealed class PaintedArea
         {
             var t = i / (double)StepsOfCurve;
             var (a, b, c, d) = ((1 - t) * (1 - t) * (1 - t), 3 * t * (1 - t) * (1 - t), 3 * t * t * (1 - t), t * t * t);
-            Add(new PdfPoint((a * from.X) + (b * one.X) + (c * two.X) + (d * to.X), (a * from.Y) + (b * one.Y) + (c * two.Y) + (d * to.Y)));
+            Add(new PdfPoint((a * from.X) + (b * one.X) + (c * two.X) + (d * to.X),
+                (a * from.Y) + (b * one.Y) + (c * two.Y) + (d * to.Y)));
         }
     }
 
@@ -92,7 +94,8 @@ internal sealed class PaintedArea
 /// <summary>A colour as far as contrast goes: its relative luminance, 0 to 1.</summary>
 internal readonly record struct Shade(double Luminance)
 {
-    /// <summary>Below this ratio letters are taken as not there. WCAG 2 asks 4.5 of text; this is far below what is read with ease.</summary>
+    /// <summary>Below this ratio letters are taken as not there. WCAG 2 asks 4.5 of text; this is
+    /// far below what is read with ease.</summary>
     public const double LeastContrast = 2;
 
     /// <summary>White paper.</summary>

@@ -20,8 +20,9 @@ namespace LabelForge.Print.Reading;
 /// ISO 32000-1: 8.5.3 painting of paths, 8.5.4 clipping, 9.3.6 text rendering modes, 11.3.7 constant alpha. A shading or a
 /// pattern has no one colour: what lies on it is taken as seen.
 /// </remarks>
-internal sealed class PaintedPage(int number, IResourceStore resources, IPdfTokenScanner scanner, IPageContentParser content, ILookupFilterProvider filters, CropBox crop,
-    UserSpaceUnit unit, PageRotationDegrees rotation, in TransformationMatrix initial, ParsingOptions options)
+internal sealed class PaintedPage(int number, IResourceStore resources, IPdfTokenScanner scanner, IPageContentParser content,
+    ILookupFilterProvider filters, CropBox crop, UserSpaceUnit unit, PageRotationDegrees rotation, in TransformationMatrix initial,
+    ParsingOptions options)
     : BaseStreamProcessor<PaintedLetters>(number, resources, scanner, content, filters, crop, unit, rotation, initial, options)
 {
     // Below these letters are not seen, and above this an area hides what is under it. Common practice.
@@ -33,7 +34,8 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
 
     private readonly PdfRectangle page = crop.GetVisibleBounds(rotation);
     private readonly List<(PaintedArea Area, Shade? Shade, ImmutableArray<DictionaryToken> Layers)> areas = [];
-    private readonly List<(PdfPoint Start, PdfPoint Middle, int Areas, Shade? Shade, Unseen Why, ImmutableArray<DictionaryToken> Layers)> glyphs = [];
+    private readonly List<(PdfPoint Start, PdfPoint Middle, int Areas, Shade? Shade, Unseen Why,
+        ImmutableArray<DictionaryToken> Layers)> glyphs = [];
 
     // What is painted belongs to every layer that is open (ISO 32000-1, 8.11.3.2); other marked content is kept as null.
     private readonly List<DictionaryToken?> marked = [];
@@ -57,7 +59,11 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         foreach (var glyph in glyphs)
         {
             var key = SeenLetters.Key(glyph.Start);
-            var why = !glyph.Layers.All(layers.Prints) ? Unseen.Layer : glyph.Why == Unseen.No ? Why(glyph.Middle, glyph.Areas, glyph.Shade, printed) : glyph.Why;
+            var why = !glyph.Layers.All(layers.Prints)
+                ? Unseen.Layer
+                : glyph.Why == Unseen.No
+                ? Why(glyph.Middle, glyph.Areas, glyph.Shade, printed)
+                : glyph.Why;
             if (why == Unseen.No)
                 seen.Add(key);
             else
@@ -87,12 +93,15 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     }
 
     /// <inheritdoc/>
-    public override void RenderGlyph(IFont font, CurrentGraphicsState currentState, double fontSize, double pointSize, int code, string unicode, long currentOffset,
-        in TransformationMatrix renderingMatrix, in TransformationMatrix textMatrix, in TransformationMatrix transformationMatrix, CharacterBoundingBox characterBoundingBox)
+    public override void RenderGlyph(IFont font, CurrentGraphicsState currentState, double fontSize, double pointSize, int code,
+        string unicode, long currentOffset, in TransformationMatrix renderingMatrix, in TransformationMatrix textMatrix,
+        in TransformationMatrix transformationMatrix, CharacterBoundingBox characterBoundingBox)
     {
         var start = transformationMatrix.Transform(textMatrix.Transform(renderingMatrix.Transform(new PdfPoint(0, 0))));
         var box = characterBoundingBox.GlyphBounds;
-        var (x, y) = box.Width > 0 && box.Height > 0 ? ((box.Left + box.Right) / 2, (box.Bottom + box.Top) / 2) : (characterBoundingBox.Width / 2, 0.25);
+        var (x, y) = box.Width > 0 && box.Height > 0
+            ? ((box.Left + box.Right) / 2, (box.Bottom + box.Top) / 2)
+            : (characterBoundingBox.Width / 2, 0.25);
         var middle = transformationMatrix.Transform(textMatrix.Transform(renderingMatrix.Transform(new PdfPoint(x, y))));
         var mode = currentState.FontState.TextRenderingMode;
         var stroked = mode is TextRenderingMode.Stroke or TextRenderingMode.StrokeClip;
@@ -101,12 +110,14 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
             : !Holds(page, middle) || clips.Peek().Any(c => !c.Lets(middle)) ? Unseen.Outside
             : Unseen.No;
         // What is filled and stroked is seen by either.
-        var shade = mode is TextRenderingMode.FillThenStroke or TextRenderingMode.FillThenStrokeClip or TextRenderingMode.NeitherClip ? null
+        var shade = mode is TextRenderingMode.FillThenStroke or TextRenderingMode.FillThenStrokeClip or TextRenderingMode.NeitherClip
+            ? null
             : Shade.Of(stroked ? currentState.CurrentStrokingColor : currentState.CurrentNonStrokingColor, alpha);
         glyphs.Add((start, middle, areas.Count, shade, why, Layers()));
     }
 
-    private static bool Holds(PdfRectangle box, PdfPoint at) => at.X >= box.Left && at.X <= box.Right && at.Y >= box.Bottom && at.Y <= box.Top;
+    private static bool Holds(PdfRectangle box, PdfPoint at) =>
+        at.X >= box.Left && at.X <= box.Right && at.Y >= box.Bottom && at.Y <= box.Top;
 
     /// <inheritdoc/>
     public override void PushState()
@@ -139,7 +150,9 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         var about = xObjectContentRecord.Stream.StreamDictionary;
         if (about.ContainsKey(NameToken.Create("OC")))
             return;
-        if (about.ContainsKey(NameToken.Smask) || about.ContainsKey(NameToken.Mask) || (about.TryGet(NameToken.ImageMask, out BooleanToken mask) && mask.Data))
+        if (about.ContainsKey(NameToken.Smask)
+            || about.ContainsKey(NameToken.Mask)
+            || (about.TryGet(NameToken.ImageMask, out BooleanToken mask) && mask.Data))
             return;
         Picture(xObjectContentRecord.AppliedTransformation);
     }
@@ -201,7 +214,8 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     /// <inheritdoc/>
     public override void BezierCurveTo(double x2, double y2, double x3, double y3)
     {
-        var (control, end) = (CurrentTransformationMatrix.Transform(new PdfPoint(x2, y2)), CurrentTransformationMatrix.Transform(new PdfPoint(x3, y3)));
+        var (control, end) = (CurrentTransformationMatrix.Transform(new PdfPoint(x2, y2)),
+            CurrentTransformationMatrix.Transform(new PdfPoint(x3, y3)));
         path.Curve(CurrentPosition, CurrentPosition, control, end);
         CurrentPosition = end;
     }
@@ -262,7 +276,10 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
 
     /// <inheritdoc/>
     public override void BeginMarkedContent(NameToken name, NameToken? propertyDictionaryName, DictionaryToken? properties) =>
-        marked.Add(name.Data != "OC" ? null : properties ?? (propertyDictionaryName is null ? null : ResourceStore.GetMarkedContentPropertiesDictionary(propertyDictionaryName)));
+        marked.Add(name.Data != "OC"
+            ? null
+            : properties
+                ?? (propertyDictionaryName is null ? null : ResourceStore.GetMarkedContentPropertiesDictionary(propertyDictionaryName)));
 
     /// <inheritdoc/>
     public override void EndMarkedContent()

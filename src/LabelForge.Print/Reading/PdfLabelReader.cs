@@ -83,7 +83,8 @@ public static class PdfLabelReader
     {
         foreach (var why in page.Letters.GroupBy(seen.Of).Where(g => g.Key != Unseen.No))
         {
-            var words = PdfWords.Of(why).SelectMany(ReadingOrder.Blocks).SelectMany(b => b.SelectMany(l => l)).Select(w => Clean(w.Text)).Where(w => w.Any(char.IsLetterOrDigit)).ToArray();
+            var words = PdfWords.Of(why).SelectMany(ReadingOrder.Blocks).SelectMany(b => b.SelectMany(l => l)).Select(w => Clean(w.Text))
+                .Where(w => w.Any(char.IsLetterOrDigit)).ToArray();
             if (words.Length > 0)
                 yield return new(string.Join(' ', words), Sentence(why.Key), page.Number);
         }
@@ -98,7 +99,8 @@ public static class PdfLabelReader
         _ => "outside the page, or outside what their drawing is cut to",
     };
 
-    private static void Append(IReadOnlyList<ImmutableArray<PdfWord>> block, Page page, StringBuilder text, ImmutableArray<WordHeight>.Builder heights, ImmutableArray<WordPlace>.Builder places)
+    private static void Append(IReadOnlyList<ImmutableArray<PdfWord>> block, Page page, StringBuilder text,
+        ImmutableArray<WordHeight>.Builder heights, ImmutableArray<WordPlace>.Builder places)
     {
         foreach (var line in block)
         {
@@ -125,7 +127,8 @@ public static class PdfLabelReader
         var (left, right) = (word.Letters.Min(l => Edge(l, true, true)), word.Letters.Max(l => Edge(l, true, false)));
         var (low, high) = (word.Letters.Min(l => Edge(l, false, true)), word.Letters.Max(l => Edge(l, false, false)));
         return word.Turn == 0
-            ? new WordPlace(span, page.Number, word.From, page.Height - word.Letters[0].StartBaseLine.Y - (word.Size * Ascent), word.To - word.From, word.Size)
+            ? new WordPlace(span, page.Number, word.From, page.Height - word.Letters[0].StartBaseLine.Y - (word.Size * Ascent),
+                word.To - word.From, word.Size)
             : new WordPlace(span, page.Number, left, page.Height - high, right - left, high - low);
     }
 
@@ -140,7 +143,8 @@ public static class PdfLabelReader
     private static string Clean(string word)
     {
         var clean = new StringBuilder(word.Length);
-        foreach (var c in ComposedText.Of(LabelText.Ligatures.Aggregate(word, (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal))))
+        foreach (var c in ComposedText.Of(LabelText.Ligatures.Aggregate(word,
+            (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal))))
         {
             if (!char.IsControl(c) && c is not ('\u00AD' or '\u200B' or '\uFEFF' or '\uFFFD'))
                 clean.Append(char.IsWhiteSpace(c) ? ' ' : c);

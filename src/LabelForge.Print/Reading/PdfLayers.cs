@@ -20,17 +20,26 @@ internal sealed class PdfLayers
     /// <summary>The layers of a document.</summary>
     public static PdfLayers Of(PdfDocument document)
     {
-        IToken Resolve(IToken token) => token is IndirectReferenceToken reference ? document.Structure.GetObject(reference.Data).Data : token;
-        DictionaryToken? Dictionary(DictionaryToken of, string key) => of.TryGet(NameToken.Create(key), out IToken found) ? Resolve(found) as DictionaryToken : null;
-        IEnumerable<IToken> Array(DictionaryToken of, string key) => of.TryGet(NameToken.Create(key), out IToken found) && Resolve(found) is ArrayToken array ? array.Data : [];
+        IToken Resolve(IToken token) =>
+        token is IndirectReferenceToken reference ? document.Structure.GetObject(reference.Data).Data : token;
+        DictionaryToken? Dictionary(DictionaryToken of, string key) =>
+        of.TryGet(NameToken.Create(key), out IToken found) ? Resolve(found) as DictionaryToken : null;
+        IEnumerable<IToken> Array(DictionaryToken of, string key) =>
+        of.TryGet(NameToken.Create(key), out IToken found) && Resolve(found) is ArrayToken array ? array.Data : [];
         IEnumerable<DictionaryToken> Groups(DictionaryToken of, string key) => Array(of, key).Select(Resolve).OfType<DictionaryToken>();
-        if (Dictionary(document.Structure.Catalog.CatalogDictionary, "OCProperties") is not { } properties || Dictionary(properties, "D") is not { } configuration)
+        if (Dictionary(document.Structure.Catalog.CatalogDictionary, "OCProperties") is not { } properties
+            || Dictionary(properties, "D") is not { } configuration)
             return new([], Resolve);
         var all = Groups(properties, "OCGs").ToArray();
-        var off = Name(configuration, "BaseState") == "OFF" ? all.Except(Groups(configuration, "ON")).ToHashSet() : Groups(configuration, "OFF").ToHashSet();
-        foreach (var group in Array(configuration, "AS").Select(Resolve).OfType<DictionaryToken>().Where(u => Name(u, "Event") == "Print").SelectMany(u => Groups(u, "OCGs")))
+        var off = Name(configuration, "BaseState") == "OFF"
+            ? all.Except(Groups(configuration, "ON")).ToHashSet()
+            : Groups(configuration, "OFF").ToHashSet();
+        foreach (var group in Array(configuration, "AS").Select(Resolve).OfType<DictionaryToken>().Where(u => Name(u, "Event") == "Print")
+            .SelectMany(u => Groups(u, "OCGs")))
         {
-            if (Dictionary(group, "Usage") is { } usage && Dictionary(usage, "Print") is { } print && Name(print, "PrintState") is { } state)
+            if (Dictionary(group, "Usage") is { } usage
+                && Dictionary(usage, "Print") is { } print
+                && Name(print, "PrintState") is { } state)
                 _ = state == "OFF" ? off.Add(group) : off.Remove(group);
         }
         return new([.. off.Where(o => all.Where(g => g.Equals(o)).All(off.Contains))], Resolve);
@@ -43,7 +52,8 @@ internal sealed class PdfLayers
             return !off.Any(o => o.Equals(group));
         if (!group.TryGet(NameToken.Create("OCGs"), out IToken named))
             return true;
-        var on = (resolve(named) switch { ArrayToken several => several.Data.Select(resolve), var one => [one] }).OfType<DictionaryToken>().Select(g => !off.Any(o => o.Equals(g))).ToArray();
+        var on = (resolve(named) switch { ArrayToken several => several.Data.Select(resolve), var one => [one] }).OfType<DictionaryToken>()
+            .Select(g => !off.Any(o => o.Equals(g))).ToArray();
         return on.Length == 0 || Name(group, "P") switch
         {
             "AllOn" => on.All(o => o),

@@ -26,7 +26,8 @@ internal static class PdfNotes
                 _ => null,
             };
             if (!string.IsNullOrWhiteSpace(words))
-                yield return (words.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'), note.Flags.HasFlag(AnnotationFlags.Print) && !note.Flags.HasFlag(AnnotationFlags.Hidden));
+                yield return (words.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n'),
+                    note.Flags.HasFlag(AnnotationFlags.Print) && !note.Flags.HasFlag(AnnotationFlags.Hidden));
         }
     }
 
@@ -46,12 +47,14 @@ internal static class PdfNotes
 
     private const int MostParents = 8;
 
-    private static string? Text(PdfDocument document, DictionaryToken of, string key) => !of.TryGet(NameToken.Create(key), out IToken found) ? null : Resolve(document, found) switch
-    {
-        StringToken text => text.Data,
-        HexToken hex => hex.Data,
-        _ => null,
-    };
+    private static string? Text(PdfDocument document, DictionaryToken of, string key) =>
+        !of.TryGet(NameToken.Create(key), out IToken found) ? null : Resolve(document, found) switch
+        {
+            StringToken text => text.Data,
+            HexToken hex => hex.Data,
+            _ => null,
+        };
 
-    private static IToken Resolve(PdfDocument document, IToken token) => token is IndirectReferenceToken reference ? document.Structure.GetObject(reference.Data).Data : token;
+    private static IToken Resolve(PdfDocument document, IToken token) =>
+        token is IndirectReferenceToken reference ? document.Structure.GetObject(reference.Data).Data : token;
 }

@@ -22,7 +22,8 @@ public static class PdfRows
         foreach (var page in document.GetPages())
         {
             if (page.Letters.Count > MostLetters)
-                throw GuardedPdf.Refused(where, "pdf.too-many-letters-for-a-certificate", ("number", page.Number), ("count", $"{page.Letters.Count:N0}"));
+                throw GuardedPdf.Refused(where, "pdf.too-many-letters-for-a-certificate", ("number", page.Number),
+                    ("count", $"{page.Letters.Count:N0}"));
             foreach (var row in Rows(page))
                 text.AppendJoin(' ', row.Select(w => w.Text)).Append('\n');
         }
@@ -34,7 +35,8 @@ public static class PdfRows
     {
         var row = new List<Word>();
         double middle = 0, half = 0;
-        foreach (var word in NearestNeighbourWordExtractor.Instance.GetWords(page.Letters).Where(w => !string.IsNullOrWhiteSpace(w.Text)).OrderByDescending(Middle).ThenBy(w => w.BoundingBox.Left))
+        foreach (var word in NearestNeighbourWordExtractor.Instance.GetWords(page.Letters).Where(w => !string.IsNullOrWhiteSpace(w.Text))
+            .OrderByDescending(Middle).ThenBy(w => w.BoundingBox.Left))
         {
             if (row.Count > 0 && Math.Abs(Middle(word) - middle) > half)
             {

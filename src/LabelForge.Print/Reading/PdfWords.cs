@@ -50,7 +50,8 @@ internal static class PdfWords
         var placed = letters.Where(l => l.Value.Length > 0).Select(Placed.Of).ToArray();
         var curves = Curves(placed).ToArray();
         var straight = placed.Except(curves.SelectMany(c => c));
-        return straight.GroupBy(p => p.Turn).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).Select(g => Words([.. g], g.Key)).Concat(curves.Select(Curved));
+        return straight.GroupBy(p => p.Turn).OrderByDescending(g => g.Count()).ThenBy(g => g.Key).Select(g => Words([.. g], g.Key))
+            .Concat(curves.Select(Curved));
     }
 
     // Letters drawn one after the other, each beginning near where the last ended and turned a little from it.
@@ -75,10 +76,13 @@ internal static class PdfWords
     {
         var (dx, dy) = (next.Letter.StartBaseLine.X - last.Letter.EndBaseLine.X, next.Letter.StartBaseLine.Y - last.Letter.EndBaseLine.Y);
         var turn = Math.Abs(last.Turn - next.Turn);
-        return Math.Abs(last.Size - next.Size) < 0.1 * last.Size && (dx * dx) + (dy * dy) < last.Size * last.Size && Math.Min(turn, 360 - turn) <= MostTurnOfLetter;
+        return Math.Abs(last.Size - next.Size) < 0.1 * last.Size
+            && (dx * dx) + (dy * dy) < last.Size * last.Size
+            && Math.Min(turn, 360 - turn) <= MostTurnOfLetter;
     }
 
-    private static bool IsCurve(List<Placed> run) => run.Count >= FewestOfCurve && run.Select(l => l.Turn).Distinct().Count() >= FewestTurns;
+    private static bool IsCurve(List<Placed> run) =>
+        run.Count >= FewestOfCurve && run.Select(l => l.Turn).Distinct().Count() >= FewestTurns;
 
     // Along the curve each letter stands behind the last; the words of one curve are one line.
     private static ImmutableArray<PdfWord> Curved(List<Placed> curve)
@@ -103,7 +107,8 @@ internal static class PdfWords
     private static ImmutableArray<PdfWord> Words(Placed[] letters, int turn)
     {
         var runs = Rows(letters).SelectMany(Runs).ToArray();
-        var faces = runs.SelectMany(r => Gaps(r).Select(g => (Face: Face(r[0]), Gap: g))).GroupBy(g => g.Face).ToDictionary(g => g.Key, g => Median(g.Select(x => x.Gap)));
+        var faces = runs.SelectMany(r => Gaps(r).Select(g => (Face: Face(r[0]), Gap: g))).GroupBy(g => g.Face)
+            .ToDictionary(g => g.Key, g => Median(g.Select(x => x.Gap)));
         return [.. runs.SelectMany(r => Parted(r, faces.GetValueOrDefault(Face(r[0])), turn))];
     }
 
@@ -131,10 +136,16 @@ internal static class PdfWords
         var run = new List<Placed>();
         foreach (var letter in row.OrderBy(l => l.From).ThenBy(l => l.To))
         {
-            if (run.Count > 0 && run[^1] is var last && last.Letter.Value == letter.Letter.Value && Math.Abs(last.From - letter.From) < 0.15 * letter.Size && !letter.IsSpace)
+            if (run.Count > 0
+                && run[^1] is var last
+                && last.Letter.Value == letter.Letter.Value
+                && Math.Abs(last.From - letter.From) < 0.15 * letter.Size && !letter.IsSpace)
                 continue;
             // Letters of two sizes part only where they stand apart: "Net Wt" and a large figure after it.
-            if (run.Count > 0 && (letter.From - run[^1].To > RunBreak * Math.Max(letter.Size, run[^1].Size) || (Math.Abs(letter.Size - run[^1].Size) > 0.2 * letter.Size && letter.From - run[^1].To > LeastWordGap * letter.Size)))
+            if (run.Count > 0
+                && (letter.From - run[^1].To > RunBreak * Math.Max(letter.Size, run[^1].Size)
+                    || (Math.Abs(letter.Size - run[^1].Size) > 0.2 * letter.Size
+                        && letter.From - run[^1].To > LeastWordGap * letter.Size)))
             {
                 yield return run;
                 run = [];
@@ -177,7 +188,8 @@ internal static class PdfWords
     }
 
     private static PdfWord Word(List<Placed> letters, int turn) => new(
-        [.. letters.Select(l => l.Letter)], string.Concat(letters.Select(l => l.Letter.Value)), letters[0].From, letters.Max(l => l.To), letters[0].Down, letters.Max(l => l.Size), turn);
+        [.. letters.Select(l => l.Letter)], string.Concat(letters.Select(l => l.Letter.Value)), letters[0].From, letters.Max(l => l.To),
+        letters[0].Down, letters.Max(l => l.Size), turn);
 
     private static double Median(IEnumerable<double> values)
     {
@@ -201,7 +213,9 @@ internal static class PdfWords
             // Of turned text the size is told by the box from descenders to ascenders, some 1.16 of it in usual faces.
             var (low, high) = (letter.GlyphRectangleLoose.BottomLeft, letter.GlyphRectangleLoose.TopLeft);
             var loose = Math.Sqrt(((high.X - low.X) * (high.X - low.X)) + ((high.Y - low.Y) * (high.Y - low.Y))) * 0.86;
-            var size = loose > 0.5 && (letter.PointSize < 0.5 || letter.PointSize > 1.7 * loose || letter.PointSize < loose / 1.7) ? loose : Math.Max(0.5, letter.PointSize);
+            var size = loose > 0.5 && (letter.PointSize < 0.5 || letter.PointSize > 1.7 * loose || letter.PointSize < loose / 1.7)
+                ? loose
+                : Math.Max(0.5, letter.PointSize);
             var start = (from.X * cos) + (from.Y * sin);
             return new(letter, start, start + length, (from.X * sin) - (from.Y * cos), size, turn);
         }

@@ -27,7 +27,8 @@ internal static class ReadingOrder
     private const double LeastBlockGap = 1.6;
 
     /// <summary>The blocks of text in the order of reading; each is lines of words, and a block may hold empty lines.</summary>
-    public static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Blocks(ImmutableArray<PdfWord> words) => Divide(words, words.Length > MostWords ? Deepest : 0);
+    public static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Blocks(ImmutableArray<PdfWord> words) =>
+        Divide(words, words.Length > MostWords ? Deepest : 0);
 
     private static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Divide(ImmutableArray<PdfWord> words, int depth)
     {
@@ -39,7 +40,8 @@ internal static class ReadingOrder
         var beside = words.Where(w => Middle(w) > gutter.Top && Middle(w) < gutter.Bottom).ToArray();
         ImmutableArray<PdfWord>[] parts =
         [
-            [.. words.Where(w => Middle(w) <= gutter.Top)], [.. beside.Where(w => w.From < middle)], [.. beside.Where(w => w.From >= middle)], [.. words.Where(w => Middle(w) >= gutter.Bottom)],
+            [.. words.Where(w => Middle(w) <= gutter.Top)], [.. beside.Where(w => w.From < middle)],
+        [.. beside.Where(w => w.From >= middle)], [.. words.Where(w => Middle(w) >= gutter.Bottom)],
         ];
         return parts.SelectMany(p => Divide(p, depth + 1));
     }
@@ -76,8 +78,10 @@ internal static class ReadingOrder
                 continue;
             var width = after.Min(w => w.From) - before.Max(w => w.To);
             // Only lines that stand beside one another make columns.
-            var (from, to) = (Math.Max(before.Min(w => w.Top), after.Min(w => w.Top)), Math.Min(before.Max(w => w.Bottom), after.Max(w => w.Bottom)));
-            var rows = Math.Min(Rows(before.Where(w => w.Bottom > from && w.Top < to)), Rows(after.Where(w => w.Bottom > from && w.Top < to)));
+            var (from, to) = (Math.Max(before.Min(w => w.Top), after.Min(w => w.Top)),
+                Math.Min(before.Max(w => w.Bottom), after.Max(w => w.Bottom)));
+            var rows = Math.Min(Rows(before.Where(w => w.Bottom > from && w.Top < to)),
+                Rows(after.Where(w => w.Bottom > from && w.Top < to)));
             if (rows < (width >= WideGutter * word.Size ? RowsBesideWide : RowsBesideNarrow))
                 continue;
             if (IsStretched([.. before.Where(w => w.Bottom > from && w.Top < to)], [.. after.Where(w => w.Bottom > from && w.Top < to)]))
@@ -85,7 +89,10 @@ internal static class ReadingOrder
             // Of strips beside as many lines the one that leaves no line of a column outside.
             var score = (rows * 100_000) + ((Rows(before) + Rows(after)) * 1000) + Math.Min(width, 900);
             if (score > bestScore)
-                (best, bestScore) = ((before.Max(w => w.To), after.Min(w => w.From), Math.Max(top, Math.Min(before.Min(w => w.Top), after.Min(w => w.Top)) - 1), Math.Min(bottom, Math.Max(before.Max(w => w.Bottom), after.Max(w => w.Bottom)) + 1)), score);
+                (best,
+                    bestScore) = ((before.Max(w => w.To), after.Min(w => w.From),
+                        Math.Max(top, Math.Min(before.Min(w => w.Top), after.Min(w => w.Top)) - 1),
+                        Math.Min(bottom, Math.Max(before.Max(w => w.Bottom), after.Max(w => w.Bottom)) + 1)), score);
         }
         return best;
     }
@@ -137,7 +144,9 @@ internal static class ReadingOrder
         for (var i = 0; i < rows.Count; i++)
         {
             var step = i == 0 ? 0 : rows[i][0].Down - rows[i - 1][0].Down;
-            if (i > 0 && step > LeastBlockGap * Math.Min(rows[i].Max(w => w.Size), rows[i - 1].Max(w => w.Size)) && (step > BlockGap * usual || step > 2.2 * rows[i].Max(w => w.Size)))
+            if (i > 0
+                && step > LeastBlockGap * Math.Min(rows[i].Max(w => w.Size), rows[i - 1].Max(w => w.Size))
+                && (step > BlockGap * usual || step > 2.2 * rows[i].Max(w => w.Size)))
                 lines.Add([]);
             lines.Add([.. rows[i].OrderBy(w => w.From)]);
         }

@@ -49,11 +49,14 @@ internal sealed record SeenLetters(IReadOnlyDictionary<(double X, double Y), Uns
 internal sealed record PaintedLetters(Func<PdfLayers, SeenLetters> Where);
 
 /// <summary>Makes <see cref="PaintedLetters"/> of a page.</summary>
-internal sealed class SeenLettersFactory(IPdfTokenScanner scanner, IResourceStore resources, ILookupFilterProvider filters, IPageContentParser content, ParsingOptions options)
+internal sealed class SeenLettersFactory(IPdfTokenScanner scanner, IResourceStore resources, ILookupFilterProvider filters,
+    IPageContentParser content, ParsingOptions options)
     : BasePageFactory<PaintedLetters>(scanner, resources, filters, content, options)
 {
     /// <inheritdoc/>
-    protected override PaintedLetters ProcessPage(int pageNumber, DictionaryToken dictionary, NamedDestinations namedDestinations, MediaBox mediaBox, CropBox cropBox,
-        UserSpaceUnit userSpaceUnit, PageRotationDegrees rotation, TransformationMatrix initialMatrix, IReadOnlyList<IGraphicsStateOperation> operations) =>
-        new PaintedPage(pageNumber, ResourceStore, PdfScanner, PageContentParser, FilterProvider, cropBox, userSpaceUnit, rotation, initialMatrix, ParsingOptions).Process(pageNumber, operations);
+    protected override PaintedLetters ProcessPage(int pageNumber, DictionaryToken dictionary, NamedDestinations namedDestinations,
+        MediaBox mediaBox, CropBox cropBox, UserSpaceUnit userSpaceUnit, PageRotationDegrees rotation, TransformationMatrix initialMatrix,
+        IReadOnlyList<IGraphicsStateOperation> operations) =>
+        new PaintedPage(pageNumber, ResourceStore, PdfScanner, PageContentParser, FilterProvider, cropBox, userSpaceUnit, rotation,
+            initialMatrix, ParsingOptions).Process(pageNumber, operations);
 }

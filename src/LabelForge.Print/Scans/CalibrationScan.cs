@@ -12,9 +12,12 @@ namespace LabelForge.Print.Scans;
 /// <param name="Used">How the page was moved and stretched when it was printed.</param>
 /// <param name="Needed">How prints have to be moved and stretched to land where the labels are.</param>
 /// <param name="ByEdges">Whether the sheet's edges were seen; without them the nudge is not known and stays as it was.</param>
-/// <param name="TurnDegrees">By how much the print stands turned on its sheet, clockwise; no print can be turned back, the paper's guides can. 0 without edges.</param>
-/// <param name="OffMm">How far the codes stand from where the fit puts them, root mean square: what the paper and the picture left unsaid.</param>
-public sealed record CalibrationReading(LabelStock Stock, Registration Used, Registration Needed, bool ByEdges, double TurnDegrees, double OffMm);
+/// <param name="TurnDegrees">By how much the print stands turned on its sheet, clockwise; no
+/// print can be turned back, the paper's guides can. 0 without edges.</param>
+/// <param name="OffMm">How far the codes stand from where the fit puts them, root mean square:
+/// what the paper and the picture left unsaid.</param>
+public sealed record CalibrationReading(LabelStock Stock, Registration Used, Registration Needed, bool ByEdges, double TurnDegrees,
+    double OffMm);
 
 /// <summary>
 /// Reads a scan or a photo of a printed test page: its four codes say where the print lies, the sheet's edges where it should lie.
@@ -23,7 +26,9 @@ public sealed record CalibrationReading(LabelStock Stock, Registration Used, Reg
 /// </summary>
 public static class CalibrationScan
 {
-    private const string Again = "Lay the whole page on something dark and flat, light it evenly, and scan it at 200 dots to the inch or more, or take the photo from straight above.";
+    private const string Again =
+        "Lay the whole page on something dark and flat, light it evenly, and scan it at 200 dots to the inch or more, or take the photo "
+            + "from straight above.";
 
     // Farther from the fit than this, the page was not flat or is not the page it says.
     private const double MostOff = 0.6;
@@ -66,7 +71,8 @@ public static class CalibrationScan
         var needed = new Registration(
             byEdges ? Rounded(-shiftX / factorX, 2) : used.NudgeXMm, byEdges ? Rounded(-shiftY / factorY, 2) : used.NudgeYMm,
             Rounded(100 * (1 / factorX - 1), 2), Rounded(100 * (1 / factorY - 1), 2));
-        if (Math.Abs(needed.StretchXPercent) > Registration.MostStretchPercent || Math.Abs(needed.StretchYPercent) > Registration.MostStretchPercent)
+        if (Math.Abs(needed.StretchXPercent) > Registration.MostStretchPercent
+            || Math.Abs(needed.StretchYPercent) > Registration.MostStretchPercent)
             return Refused("scan.not-actual-size", ("value", $"{100 * factorX:0.0}"), ("value-2", $"{100 * factorY:0.0}"));
         return Math.Abs(needed.NudgeXMm) > Registration.MostNudgeMm || Math.Abs(needed.NudgeYMm) > Registration.MostNudgeMm
             ? Refused("scan.out-of-place", ("shift-x", $"{shiftX:0.0}"), ("shift-y", $"{shiftY:0.0}"), ("page", page.Id))
@@ -80,9 +86,11 @@ public static class CalibrationScan
     {
         var rows = drawn.Select(p => new[] { p.X, p.Y, 1.0 }).ToArray();
         var (x, y) = (Squares([.. lies.Select(p => p.X)]), Squares([.. lies.Select(p => p.Y)]));
-        var off = Math.Sqrt(drawn.Zip(lies).Average(p => Math.Pow(Along(x, p.First) - p.Second.X, 2) + Math.Pow(Along(y, p.First) - p.Second.Y, 2)));
+        var off = Math.Sqrt(drawn.Zip(lies)
+            .Average(p => Math.Pow(Along(x, p.First) - p.Second.X, 2) + Math.Pow(Along(y, p.First) - p.Second.Y, 2)));
         // Scanned turned, a page's own axes lie across the picture's: its lengths are what counts.
-        return new Fitting(Math.Sqrt(x[0] * x[0] + y[0] * y[0]), Math.Sqrt(x[1] * x[1] + y[1] * y[1]), x[2], y[2], Math.Atan2(y[0] - x[1], x[0] + y[1]) * 180 / Math.PI, off);
+        return new Fitting(Math.Sqrt(x[0] * x[0] + y[0] * y[0]), Math.Sqrt(x[1] * x[1] + y[1] * y[1]), x[2], y[2],
+            Math.Atan2(y[0] - x[1], x[0] + y[1]) * 180 / Math.PI, off);
 
         double[] Squares(double[] targets) => MathNet.Numerics.LinearRegression.MultipleRegression.QR(rows, targets, intercept: false);
 
@@ -94,7 +102,8 @@ public static class CalibrationScan
         var found = new Dictionary<int, (CalibrationCode, (double, double)[])>();
         // A quarter and a little more at a time: each holds one code, whichever way the page lies.
         var (wide, high) = (picture.Width * 11 / 20, picture.Height * 11 / 20);
-        foreach (var (left, top) in new[] { (0, 0), (picture.Width - wide, 0), (0, picture.Height - high), (picture.Width - wide, picture.Height - high) })
+        foreach (var (left, top) in new[] { (0, 0), (picture.Width - wide, 0), (0, picture.Height - high),
+            (picture.Width - wide, picture.Height - high) })
         {
             var (grey, width, height) = picture.Part(left, top, wide, high);
             if (Read(grey, width, height) is { } code)
@@ -109,13 +118,15 @@ public static class CalibrationScan
         var hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.TRY_HARDER] = true };
         foreach (var binarizer in new Binarizer[] { new HybridBinarizer(source), new GlobalHistogramBinarizer(source) })
         {
-            if (new QRCodeReader().decode(new BinaryBitmap(binarizer), hints) is { ResultPoints.Length: >= 3 } result && CalibrationCode.Parse(result.Text) is { } code)
+            if (new QRCodeReader().decode(new BinaryBitmap(binarizer), hints) is { ResultPoints.Length: >= 3 } result
+                && CalibrationCode.Parse(result.Text) is { } code)
                 return (code, [.. result.ResultPoints.Take(3).Select(p => ((double)p.X, (double)p.Y))]);
         }
         return null;
     }
 
-    private static Parsed<CalibrationReading> Refused(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => Parsed<CalibrationReading>.Refused(code, arguments);
+    private static Parsed<CalibrationReading> Refused(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        Parsed<CalibrationReading>.Refused(code, arguments);
 
     private sealed record Fitting(double WideX, double HighY, double X, double Y, double Turn, double Off);
 }

@@ -25,7 +25,8 @@ public sealed class ColourPicture
         using var whole = new SKBitmap(new SKImageInfo(Width, Height, SKColorType.Rgba8888, SKAlphaType.Opaque));
         _dots.CopyTo(whole.GetPixelSpan());
         var scale = Math.Min(1, most / (double)Math.Max(Width, Height));
-        using var small = whole.Resize(new SKImageInfo(Math.Max(1, (int)(Width * scale)), Math.Max(1, (int)(Height * scale))), new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
+        using var small = whole.Resize(new SKImageInfo(Math.Max(1, (int)(Width * scale)), Math.Max(1, (int)(Height * scale))),
+            new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
         using var file = small.Encode(SKEncodedImageFormat.Jpeg, 85);
         return file.ToArray();
     }
@@ -72,7 +73,13 @@ internal static class PictureDots
     // Cameras lay their pictures on the side and say so.
     private static SKBitmap Upright(SKBitmap bitmap, SKEncodedOrigin origin)
     {
-        var degrees = origin switch { SKEncodedOrigin.BottomRight => 180, SKEncodedOrigin.RightTop => 90, SKEncodedOrigin.LeftBottom => 270, _ => 0 };
+        var degrees = origin switch
+        {
+            SKEncodedOrigin.BottomRight => 180,
+            SKEncodedOrigin.RightTop => 90,
+            SKEncodedOrigin.LeftBottom => 270,
+            _ => 0,
+        };
         var (width, height) = degrees is 90 or 270 ? (bitmap.Height, bitmap.Width) : (bitmap.Width, bitmap.Height);
         var turned = new SKBitmap(width, height, SKColorType.Rgba8888, SKAlphaType.Premul);
         using var canvas = new SKCanvas(turned);
@@ -83,5 +90,6 @@ internal static class PictureDots
         return turned;
     }
 
-    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(path, 0, code, arguments);
+    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(path, 0, code, arguments);
 }

@@ -22,7 +22,8 @@ internal sealed class GreyField(int width, int height, float[] values, double pe
     /// <summary>A label as it is drawn, on white.</summary>
     public static GreyField Of(LabelLayout label, double perMillimetre)
     {
-        var (wide, high) = ((int)Math.Ceiling((double)label.Design.Width.Millimetres * perMillimetre), (int)Math.Ceiling((double)label.Design.Height.Millimetres * perMillimetre));
+        var (wide, high) = ((int)Math.Ceiling((double)label.Design.Width.Millimetres * perMillimetre),
+            (int)Math.Ceiling((double)label.Design.Height.Millimetres * perMillimetre));
         using var bitmap = new SKBitmap(new SKImageInfo(wide, high, SKColorType.Rgba8888, SKAlphaType.Premul));
         using (var canvas = new SKCanvas(bitmap))
         {
@@ -87,6 +88,7 @@ internal sealed class GreyField(int width, int height, float[] values, double pe
             return null;
         var (dx, dy, at) = (x - left, y - top, top * width + left);
         var (a, b, c, d) = (values[at], values[at + 1], values[at + width], values[at + width + 1]);
-        return ((a * (1 - dx) + b * dx) * (1 - dy) + (c * (1 - dx) + d * dx) * dy, (b - a) * (1 - dy) + (d - c) * dy, (c - a) * (1 - dx) + (d - b) * dx);
+        return ((a * (1 - dx) + b * dx) * (1 - dy) + (c * (1 - dx) + d * dx) * dy, (b - a) * (1 - dy) + (d - c) * dy,
+            (c - a) * (1 - dx) + (d - b) * dx);
     }
 }

@@ -36,13 +36,15 @@ internal static class LabelFinder
     /// <param name="drawn">Draws the label, so many points to the millimetre.</param>
     /// <param name="width">The label's width in millimetres.</param>
     /// <param name="height">Its height.</param>
-    public static LabelPose? Find(ScannedPicture picture, double dotsPerMillimetre, Func<double, GreyField> drawn, double width, double height)
+    public static LabelPose? Find(ScannedPicture picture, double dotsPerMillimetre, Func<double, GreyField> drawn, double width,
+        double height)
     {
         var coarse = Math.Min(dotsPerMillimetre, Math.Sqrt(CoarsePoints / (width * height)));
         var whole = (0.0, 0.0, width, height);
         var (first, second) = (Level(coarse), Level(2 * coarse));
         var best = Places(first.Scan, first.Label, width, height).SelectMany(place => Scales.Select(place.Scaled))
-            .Select(pose => Refined(second.Scan, second.Label, Refined(first.Scan, first.Label, pose, whole, wholePlane: true), whole, wholePlane: true))
+            .Select(pose => Refined(second.Scan, second.Label, Refined(first.Scan, first.Label, pose, whole, wholePlane: true), whole,
+                wholePlane: true))
             .Select(pose => (Pose: pose, Likeness: Likeness(second.Scan, second.Label, pose))).DefaultIfEmpty().MaxBy(p => p.Likeness);
         var pose = best.Pose;
         for (var per = 4 * coarse; per <= Math.Min(dotsPerMillimetre, 2 * Fine); per *= 2)
@@ -54,7 +56,8 @@ internal static class LabelFinder
         return best.Likeness < LeastLikeness ? null : pose;
 
         // Softened, so that lines of text find one another from farther away.
-        (GreyField Scan, GreyField Label) Level(double per) => (GreyField.Of(picture, per, dotsPerMillimetre).Softened(), drawn(per).Softened());
+        (GreyField Scan, GreyField Label) Level(double per) =>
+        (GreyField.Of(picture, per, dotsPerMillimetre).Softened(), drawn(per).Softened());
     }
 
     /// <summary>A pose made better by the points of a part of the label.</summary>
@@ -63,13 +66,15 @@ internal static class LabelFinder
     /// <param name="pose">Where it lies about.</param>
     /// <param name="part">The part: left, top, right, bottom in millimetres.</param>
     /// <param name="wholePlane">Whether it may turn and shear too; else it moves, and stretches along its own sides.</param>
-    public static LabelPose Refined(GreyField scan, GreyField label, LabelPose pose, (double Left, double Top, double Right, double Bottom) part, bool wholePlane)
+    public static LabelPose Refined(GreyField scan, GreyField label, LabelPose pose,
+        (double Left, double Top, double Right, double Bottom) part, bool wholePlane)
     {
         for (var round = 0; round < 14; round++)
         {
             if (Step(scan, label, pose, part, wholePlane) is not { } better)
                 return pose;
-            var moved = Math.Abs(better.C - pose.C) + Math.Abs(better.F - pose.F) + 50 * (Math.Abs(better.A - pose.A) + Math.Abs(better.E - pose.E));
+            var moved = Math.Abs(better.C - pose.C) + Math.Abs(better.F - pose.F)
+                + 50 * (Math.Abs(better.A - pose.A) + Math.Abs(better.E - pose.E));
             pose = better;
             if (moved < 0.002)
                 break;
@@ -77,7 +82,8 @@ internal static class LabelFinder
         return pose;
     }
 
-    private static LabelPose? Step(GreyField scan, GreyField label, LabelPose pose, (double Left, double Top, double Right, double Bottom) part, bool wholePlane)
+    private static LabelPose? Step(GreyField scan, GreyField label, LabelPose pose,
+        (double Left, double Top, double Right, double Bottom) part, bool wholePlane)
     {
         var per = label.PerMillimetre;
         var (left, right) = (Math.Max(0, (int)(part.Left * per)), Math.Min(label.Width, (int)Math.Ceiling(part.Right * per)));
@@ -126,7 +132,8 @@ internal static class LabelFinder
             return null;
         if (wholePlane)
             return Moved(pose, found[0], found[1], found[2], found[3], found[4], found[5], middleX, middleY);
-        return Moved(pose, pose.A * found[0], pose.B * found[1], found[2], pose.D * found[0], pose.E * found[1], found[3], middleX, middleY);
+        return Moved(pose, pose.A * found[0], pose.B * found[1], found[2], pose.D * found[0], pose.E * found[1], found[3], middleX,
+            middleY);
     }
 
     // Changes were reckoned about the part's middle, where they hinder one another least.

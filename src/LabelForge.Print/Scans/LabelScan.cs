@@ -39,7 +39,8 @@ public sealed record LabelReading(double WidePercent, double HighPercent, Immuta
 /// <summary>Finds a label on a scan of its print and measures it against what was asked.</summary>
 public static class LabelScan
 {
-    /// <summary>Heights are found within this share of themselves on the pictures of the tests; docs/printing.md says which those are.</summary>
+    /// <summary>Heights are found within this share of themselves on the pictures of the tests;
+    /// docs/printing.md says which those are.</summary>
     public const double HeightError = 0.03;
 
     private const double Fine = 12;
@@ -64,7 +65,8 @@ public static class LabelScan
     }
 
     // What runs upwards or round a circle is not measured letter by letter.
-    private static bool IsStraight(LabelLayout label, PlacedText text) => label.Lines.Where(l => l.Role == text.Role).All(l => l is { Upright: false, Radius: 0 });
+    private static bool IsStraight(LabelLayout label, PlacedText text) =>
+        label.Lines.Where(l => l.Role == text.Role).All(l => l is { Upright: false, Radius: 0 });
 
     private static ScannedText Text(GreyField scan, GreyField drawn, LabelPose pose, PlacedText text)
     {
@@ -75,13 +77,16 @@ public static class LabelScan
         // Where its letters say another thing than the label as a whole, they were not what was followed.
         own = Math.Abs(own.HighY / pose.HighY - 1) > 0.08 ? pose : own;
         var height = (double)text.LetterHeight.Millimetres;
-        return new ScannedText(text.Role, text.Text, height, height * own.HighY, (double)text.RequiredFloor.Millimetres, text.Source, Contrast(scan, drawn, own, part));
+        return new ScannedText(text.Role, text.Text, height, height * own.HighY, (double)text.RequiredFloor.Millimetres, text.Source,
+            Contrast(scan, drawn, own, part));
     }
 
     // The middle of strokes against the ground beside them; of each, the half that blur has changed least.
-    private static double Contrast(GreyField scan, GreyField drawn, LabelPose pose, (double Left, double Top, double Right, double Bottom) part)
+    private static double Contrast(GreyField scan, GreyField drawn, LabelPose pose,
+        (double Left, double Top, double Right, double Bottom) part)
     {
-        var seen = Grid(drawn, part).Select(p => (p.Drawn, Seen: Seen(scan, pose, p.X, p.Y))).Where(p => p.Seen is not null).Select(p => (p.Drawn, Seen: p.Seen!.Value)).ToList();
+        var seen = Grid(drawn, part).Select(p => (p.Drawn, Seen: Seen(scan, pose, p.X, p.Y))).Where(p => p.Seen is not null)
+            .Select(p => (p.Drawn, Seen: p.Seen!.Value)).ToList();
         if (seen.Count < 50)
             return 0;
         var (low, high) = (seen.Min(p => p.Drawn), seen.Max(p => p.Drawn));
@@ -89,7 +94,9 @@ public static class LabelScan
         var light = seen.Where(p => p.Drawn >= high - 0.05 * (high - low)).Select(p => p.Seen).Order().ToList();
         // Letters are the fewer of the two.
         var lettersAreDark = dark.Count < light.Count;
-        var (ink, ground) = lettersAreDark ? (dark[dark.Count / 4], light[light.Count / 2]) : (light[3 * light.Count / 4], dark[dark.Count / 2]);
+        var (ink, ground) = lettersAreDark
+            ? (dark[dark.Count / 4], light[light.Count / 2])
+            : (light[3 * light.Count / 4], dark[dark.Count / 2]);
         return Colour.Contrast(Grey(ink), Grey(ground));
     }
 
@@ -101,7 +108,8 @@ public static class LabelScan
         if (bars.Count < SymbolBars)
             return null;
         var k = 1 / Points.OfMillimetres(1m);
-        var (left, top, right, bottom) = (k * bars.Min(b => b.X), k * bars.Min(b => b.Y), k * bars.Max(b => b.X + b.Width), k * bars.Max(b => b.Y + b.Height));
+        var (left, top, right, bottom) = (k * bars.Min(b => b.X), k * bars.Min(b => b.Y), k * bars.Max(b => b.X + b.Width),
+            k * bars.Max(b => b.Y + b.Height));
         var module = k * bars.Min(b => Math.Min(b.Width, b.Height));
         var part = (left - 2 * module, top - 2 * module, right + 2 * module, bottom + 2 * module);
         var own = LabelFinder.Refined(scan, drawn, pose, part, wholePlane: false);
@@ -122,7 +130,11 @@ public static class LabelScan
             for (var i = 0; i < group.Count; i++)
             {
                 var from = group[i];
-                bool IsNear(PlacedBar b) => b.X < from.X + from.Width + near && from.X < b.X + b.Width + near && b.Y < from.Y + from.Height + near && from.Y < b.Y + b.Height + near;
+                bool IsNear(PlacedBar b) =>
+                b.X < from.X + from.Width + near
+                    && from.X < b.X + b.Width + near
+                    && b.Y < from.Y + from.Height + near
+                    && from.Y < b.Y + b.Height + near;
                 group.AddRange(left.Where(IsNear));
                 left.RemoveAll(IsNear);
             }
@@ -131,8 +143,10 @@ public static class LabelScan
         return most;
     }
 
-    // Blur takes from ink what it gives to the ground: the sum stays. What is darker than drawn, over the length of all edges, is how far they moved.
-    private static double Growth(GreyField scan, GreyField drawn, LabelPose pose, (double Left, double Top, double Right, double Bottom) part)
+    // Blur takes from ink what it gives to the ground: the sum stays. What is darker than drawn,
+    // over the length of all edges, is how far they moved.
+    private static double Growth(GreyField scan, GreyField drawn, LabelPose pose,
+        (double Left, double Top, double Right, double Bottom) part)
     {
         var points = Grid(drawn, part).Select(p => (p.Drawn, Seen: Seen(scan, pose, p.X, p.Y) ?? 255)).ToList();
         var (black, white) = (Low(points.Select(p => p.Seen)), High(points.Select(p => p.Seen)));
@@ -173,9 +187,18 @@ public static class LabelScan
                 grey[y * wide + x] = (byte)(inside ? Seen(scan, pose, mmX, mmY) ?? 255 : 255);
             }
         }
-        var reader = new MultiFormatReader { Hints = new Dictionary<DecodeHintType, object> { [DecodeHintType.TRY_HARDER] = true, [DecodeHintType.POSSIBLE_FORMATS] = new[] { BarcodeFormat.DATA_MATRIX, BarcodeFormat.CODE_128, BarcodeFormat.QR_CODE, BarcodeFormat.EAN_13 } } };
+        var reader = new MultiFormatReader
+        {
+            Hints = new Dictionary<DecodeHintType, object>
+            {
+                [DecodeHintType.TRY_HARDER] = true,
+                [DecodeHintType.POSSIBLE_FORMATS] = new[] { BarcodeFormat.DATA_MATRIX, BarcodeFormat.CODE_128, BarcodeFormat.QR_CODE,
+                BarcodeFormat.EAN_13 },
+            },
+        };
         var source = new RGBLuminanceSource(grey, wide, high, RGBLuminanceSource.BitmapFormat.Gray8);
-        return new Binarizer[] { new HybridBinarizer(source), new GlobalHistogramBinarizer(source) }.Select(b => reader.decode(new BinaryBitmap(b))?.Text).FirstOrDefault(t => t is not null);
+        return new Binarizer[] { new HybridBinarizer(source), new GlobalHistogramBinarizer(source) }
+            .Select(b => reader.decode(new BinaryBitmap(b))?.Text).FirstOrDefault(t => t is not null);
     }
 
     private static double? Seen(GreyField scan, LabelPose pose, double x, double y)
@@ -184,7 +207,8 @@ public static class LabelScan
         return scan.At(atX * scan.PerMillimetre, atY * scan.PerMillimetre)?.Value;
     }
 
-    private static IEnumerable<(double X, double Y, double Drawn)> Grid(GreyField drawn, (double Left, double Top, double Right, double Bottom) part)
+    private static IEnumerable<(double X, double Y, double Drawn)> Grid(GreyField drawn,
+        (double Left, double Top, double Right, double Bottom) part)
     {
         var per = drawn.PerMillimetre;
         for (var y = Math.Max(0, (int)(part.Top * per)); y < Math.Min(drawn.Height, part.Bottom * per); y++)

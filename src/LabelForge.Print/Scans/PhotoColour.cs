@@ -13,10 +13,13 @@ public readonly record struct PicturePlace(double X, double Y)
 
     /// <summary>Reads <c>40,60</c>; null where the text is no place in a picture.</summary>
     public static PicturePlace? Parse(string text) =>
-        text.Replace("%", "", StringComparison.Ordinal).Split(',') is [var x, var y] && Hundredths(x) is { } across && Hundredths(y) is { } down ? new PicturePlace(across, down) : null;
+        text.Replace("%", "", StringComparison.Ordinal).Split(',') is [var x, var y]
+            && Hundredths(x) is { } across
+            && Hundredths(y) is { } down ? new PicturePlace(across, down) : null;
 
     private static double? Hundredths(string text) =>
-        double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is >= 0 and <= 100 ? value : null;
+        double.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            && value is >= 0 and <= 100 ? value : null;
 }
 
 /// <summary>
@@ -62,7 +65,8 @@ public static class PhotoColour
                 seen.Add((Colour.Linear(dot.Red), Colour.Linear(dot.Green), Colour.Linear(dot.Blue)));
             }
         }
-        var kept = seen.OrderBy(c => 0.2126 * c.R + 0.7152 * c.G + 0.0722 * c.B).Skip((int)(seen.Count * LeftOut)).Take(Math.Max(1, (int)(seen.Count * (1 - 2 * LeftOut)))).ToList();
+        var kept = seen.OrderBy(c => 0.2126 * c.R + 0.7152 * c.G + 0.0722 * c.B).Skip((int)(seen.Count * LeftOut))
+            .Take(Math.Max(1, (int)(seen.Count * (1 - 2 * LeftOut)))).ToList();
         return (kept.Average(c => c.R), kept.Average(c => c.G), kept.Average(c => c.B));
     }
 }

@@ -42,7 +42,8 @@ internal sealed class PlaneMap
         return ((m[0, 0] * p.X + m[0, 1] * p.Y + m[0, 2]) / w, (m[1, 0] * p.X + m[1, 1] * p.Y + m[1, 2]) / w);
     }
 
-    // Their middle at the origin, their mean distance from it the square root of two: else the least squares would weigh some far more than others.
+    // Their middle at the origin, their mean distance from it the square root of two: else the
+    // least squares would weigh some far more than others.
     private static Matrix<double> Normal(IReadOnlyList<(double X, double Y)> points)
     {
         var (x, y) = (points.Average(p => p.X), points.Average(p => p.Y));

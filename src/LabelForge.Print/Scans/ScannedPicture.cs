@@ -75,7 +75,8 @@ public sealed class ScannedPicture
     }
 }
 
-/// <summary>Dots to the inch, as picture files say them: PNG's pHYs chunk (ISO/IEC 15948, 11.3.5.3), JPEG's JFIF segment (ITU-T T.871, 10.1).</summary>
+/// <summary>Dots to the inch, as picture files say them: PNG's pHYs chunk (ISO/IEC 15948,
+/// 11.3.5.3), JPEG's JFIF segment (ITU-T T.871, 10.1).</summary>
 internal static class PictureDensity
 {
     public static double? Of(ReadOnlySpan<byte> file)
@@ -83,7 +84,9 @@ internal static class PictureDensity
         if (file.Length > 8 && file[1..4].SequenceEqual("PNG"u8))
         {
             var at = file.IndexOf("pHYs"u8);
-            return at > 0 && at + 13 <= file.Length && file[at + 12] == 1 ? Known(BinaryPrimitives.ReadUInt32BigEndian(file[(at + 4)..]) * 0.0254) : null;
+            return at > 0 && at + 13 <= file.Length && file[at + 12] == 1
+                ? Known(BinaryPrimitives.ReadUInt32BigEndian(file[(at + 4)..]) * 0.0254)
+                : null;
         }
         var head = file.IndexOf("JFIF\0"u8);
         if (head is < 0 or > 64 || head + 12 > file.Length)

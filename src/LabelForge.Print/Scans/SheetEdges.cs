@@ -15,7 +15,8 @@ internal static class SheetEdges
     // So many places must show the edge.
     private const double LeastSeen = 0.5;
 
-    /// <summary>The sheet's corners in the plane of the print: top left, top right, bottom right, bottom left, in millimetres; null where an edge cannot be seen.</summary>
+    /// <summary>The sheet's corners in the plane of the print: top left, top right, bottom right,
+    /// bottom left, in millimetres; null where an edge cannot be seen.</summary>
     /// <param name="picture">The picture.</param>
     /// <param name="toPicture">From the plane of the print to the picture.</param>
     /// <param name="width">The sheet's width in millimetres.</param>
@@ -75,7 +76,8 @@ internal static class SheetEdges
         return null;
     }
 
-    private static double Median(IEnumerable<(double D, double Light)> some) => some.Select(p => p.Light).Order().ToList() is var all ? all[all.Count / 2] : 0;
+    private static double Median(IEnumerable<(double D, double Light)> some) =>
+        some.Select(p => p.Light).Order().ToList() is var all ? all[all.Count / 2] : 0;
 
     // The line that most agree on: least squares, what lies farthest off left out a few times.
     private static (double At, double Slope) Line(List<(double S, double D)> seen)

@@ -6,7 +6,8 @@ using LabelForge.Print.Output;
 
 namespace LabelForge.Print.Sheets;
 
-/// <summary>One of the four QR codes of a test page: it says of which stock the page is, where on it the code stands, and how the print was moved and stretched.</summary>
+/// <summary>One of the four QR codes of a test page: it says of which stock the page is, where on
+/// it the code stands, and how the print was moved and stretched.</summary>
 /// <param name="Stock">The stock's id.</param>
 /// <param name="Corner">0 to 3: top left, top right, bottom left, bottom right.</param>
 /// <param name="Used">How the page was moved and stretched when it was written.</param>
@@ -26,15 +27,20 @@ public sealed record CalibrationCode(string Stock, int Corner, Registration Used
     /// <summary>Reads what a code says; null where it is another.</summary>
     public static CalibrationCode? Parse(string text)
     {
-        static decimal? Figure(string part) => decimal.TryParse(part, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value) ? value : null;
-        return text.Split(' ') is [Mark, { Length: > 0 and < 100 } stock, ['0' or '1' or '2' or '3'] corner, var nudgeX, var nudgeY, var stretchX, var stretchY]
+        static decimal? Figure(string part) =>
+        decimal.TryParse(part, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            ? value
+            : null;
+        return text.Split(' ') is [Mark, { Length: > 0 and < 100 } stock, ['0' or '1' or '2' or '3'] corner, var nudgeX, var nudgeY,
+            var stretchX, var stretchY]
             && (Figure(nudgeX), Figure(nudgeY), Figure(stretchX), Figure(stretchY)) is ({ } x, { } y, { } wide, { } high)
             ? new CalibrationCode(stock, corner[0] - '0', new Registration(x, y, wide, high))
             : null;
     }
 
     /// <summary>The four codes of a page.</summary>
-    public static ImmutableArray<CalibrationCode> Of(LabelStock stock, Registration used) => [.. Enumerable.Range(0, 4).Select(i => new CalibrationCode(stock.Id, i, used))];
+    public static ImmutableArray<CalibrationCode> Of(LabelStock stock, Registration used) =>
+        [.. Enumerable.Range(0, 4).Select(i => new CalibrationCode(stock.Id, i, used))];
 
     /// <summary>Its ink as bars, in points from the page's top left corner, before it is moved and stretched.</summary>
     public IEnumerable<Stroke> Ink(LabelStock stock)
@@ -43,10 +49,12 @@ public sealed record CalibrationCode(string Stock, int Corner, Registration Used
         const double k = 72 / 25.4;
         // A stroke as thick as the bar is high.
         return symbol.Bars.Select(b => new Stroke(
-            k * (x + (double)b.XMm), k * (y + (double)(b.YMm + b.HeightMm / 2)), k * (x + (double)(b.XMm + b.WidthMm)), k * (y + (double)(b.YMm + b.HeightMm / 2)), k * (double)b.HeightMm, Tint.Black));
+            k * (x + (double)b.XMm), k * (y + (double)(b.YMm + b.HeightMm / 2)), k * (x + (double)(b.XMm + b.WidthMm)),
+            k * (y + (double)(b.YMm + b.HeightMm / 2)), k * (double)b.HeightMm, Tint.Black));
     }
 
-    /// <summary>The middles of its three finder patterns (ISO/IEC 18004), bottom left, top left, top right: millimetres from the page's top left corner, before it is moved and stretched.</summary>
+    /// <summary>The middles of its three finder patterns (ISO/IEC 18004), bottom left, top left, top right: millimetres from the page's
+    /// top left corner, before it is moved and stretched.</summary>
     public ImmutableArray<(double X, double Y)> Finders(LabelStock stock)
     {
         var (x, y, symbol) = Place(stock);
@@ -59,7 +67,8 @@ public sealed record CalibrationCode(string Stock, int Corner, Registration Used
 
     private (double X, double Y, InkBlock Symbol) Place(LabelStock stock)
     {
-        var symbol = Barcode.Draw(BarcodeKind.Qr, Text, new BarcodeOptions { Dpi = 600, LeastModuleWidth = Measures.Length.FromMillimetres(Module) }).OrRefuse();
+        var symbol = Barcode.Draw(BarcodeKind.Qr, Text,
+            new BarcodeOptions { Dpi = 600, LeastModuleWidth = Measures.Length.FromMillimetres(Module) }).OrRefuse();
         var (wide, high) = (symbol.Width.Millimetres, symbol.Height.Millimetres);
         var quiet = symbol.Bars.Min(b => b.XMm);
         var x = Corner % 2 == 0 ? Inside - quiet : stock.PageWidth.Millimetres - Inside - wide + quiet;

@@ -32,7 +32,8 @@ public static class CalibrationPage
     {
         var (across, down) = Rulers(stock);
         if (Away(acrossMm, across) || Away(downMm, down))
-            return Parsed<(decimal, decimal)>.Refused("printer.rulers-differ", ("stock", stock.Id), ("across", across), ("down", down), ("across-mm", acrossMm), ("down-mm", downMm), ("most-stretch-percent", Registration.MostStretchPercent));
+            return Parsed<(decimal, decimal)>.Refused("printer.rulers-differ", ("stock", stock.Id), ("across", across), ("down", down),
+                ("across-mm", acrossMm), ("down-mm", downMm), ("most-stretch-percent", Registration.MostStretchPercent));
         return Parsed<(decimal, decimal)>.Of((Needed(used.StretchXPercent, across, acrossMm), Needed(used.StretchYPercent, down, downMm)));
     }
 
@@ -52,8 +53,10 @@ public static class CalibrationPage
         var strokes = ImmutableArray.CreateBuilder<Stroke>();
         var lines = ImmutableArray.CreateBuilder<PictureLine>();
         var (left, top) = ((width - Points.Of(across)) / 2, (height - Points.Of(down)) / 2);
-        AddRuler(strokes, lines, across, at => (left + at, height / 2), (x, y, long_) => new Stroke(x, y - long_, x, y + long_, Thin, Tint.Black));
-        AddRuler(strokes, lines, down, at => (width / 2, top + at), (x, y, long_) => new Stroke(x - long_, y, x + long_, y, Thin, Tint.Black));
+        AddRuler(strokes, lines, across, at => (left + at, height / 2),
+            (x, y, long_) => new Stroke(x, y - long_, x, y + long_, Thin, Tint.Black));
+        AddRuler(strokes, lines, down, at => (width / 2, top + at),
+            (x, y, long_) => new Stroke(x - long_, y, x + long_, y, Thin, Tint.Black));
         var roomy = Math.Min(stock.PageWidth.Millimetres, stock.PageHeight.Millimetres) >= RoomForWords;
         if (roomy)
         {
@@ -64,17 +67,24 @@ public static class CalibrationPage
             AddCrosshair(strokes, stock, position);
         if (roomy)
             AddWords(lines, Words(stock, printer, across, down), width / 2 + 8 * Millimetre, height / 2 + 8 * Millimetre);
-        return new Picture(stock.PageWidth, stock.PageHeight) { Outlines = [.. StockDrawing.Outlines(stock, Thin, Tint.Grey)], Strokes = strokes.ToImmutable(), Lines = lines.ToImmutable() };
+        return new Picture(stock.PageWidth, stock.PageHeight)
+        {
+            Outlines = [.. StockDrawing.Outlines(stock, Thin, Tint.Grey)],
+            Strokes = strokes.ToImmutable(),
+            Lines = lines.ToImmutable(),
+        };
     }
 
-    private static bool Away(decimal measured, Length ruler) => Math.Abs(measured / ruler.Millimetres - 1m) > Registration.MostStretchPercent / 100m;
+    private static bool Away(decimal measured, Length ruler) =>
+        Math.Abs(measured / ruler.Millimetres - 1m) > Registration.MostStretchPercent / 100m;
 
     private static decimal Needed(decimal usedPercent, Length ruler, decimal measured) =>
         Math.Round(((1m + usedPercent / 100m) * ruler.Millimetres / measured - 1m) * 100m, 2);
 
     private static Length Ruler(Length side) => Length.FromMillimetres(Math.Max(10m, Math.Floor(side.Millimetres * 0.8m / 10m) * 10m));
 
-    private static void AddRuler(ImmutableArray<Stroke>.Builder strokes, ImmutableArray<PictureLine>.Builder lines, Length length, Func<double, (double X, double Y)> place, Func<double, double, double, Stroke> tick)
+    private static void AddRuler(ImmutableArray<Stroke>.Builder strokes, ImmutableArray<PictureLine>.Builder lines, Length length,
+        Func<double, (double X, double Y)> place, Func<double, double, double, Stroke> tick)
     {
         var whole = (int)length.Millimetres;
         var (from, to) = (place(0), place(whole * Millimetre));
@@ -88,15 +98,18 @@ public static class CalibrationPage
             {
                 var figure = Text(mm.ToString(CultureInfo.InvariantCulture), 6);
                 var sideways = from.Y == to.Y;
-                lines.Add(new PictureLine(figure, sideways ? x - figure.Width / 2 : x + 2.8 * Millimetre, sideways ? y - 2.8 * Millimetre : y + 2));
+                lines.Add(new PictureLine(figure, sideways ? x - figure.Width / 2 : x + 2.8 * Millimetre,
+                    sideways ? y - 2.8 * Millimetre : y + 2));
             }
         }
     }
 
-    // A line from the very edge inward at the middle of each side, with a tick each millimetre: where it begins to show is what the printer can reach.
+    // A line from the very edge inward at the middle of each side, with a tick each millimetre:
+    // where it begins to show is what the printer can reach.
     private static void AddEdgeScales(ImmutableArray<Stroke>.Builder strokes, double width, double height)
     {
-        foreach (var (x, y, dx, dy) in new[] { (0.0, height / 3, 1, 0), (width, height / 3, -1, 0), (width / 3, 0.0, 0, 1), (width / 3, height, 0, -1) })
+        foreach (var (x, y, dx, dy) in new[] { (0.0, height / 3, 1, 0), (width, height / 3, -1, 0), (width / 3, 0.0, 0, 1),
+            (width / 3, height, 0, -1) })
         {
             strokes.Add(new Stroke(x, y, x + dx * 12 * Millimetre, y + dy * 12 * Millimetre, Thin, Tint.Black));
             for (var mm = 1; mm <= 12; mm++)

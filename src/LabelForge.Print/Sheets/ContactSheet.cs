@@ -25,7 +25,8 @@ public static class ContactSheet
     /// <param name="width">The paper's width.</param>
     /// <param name="height">The paper's height.</param>
     /// <param name="info">Title and time.</param>
-    public static void WritePdf(string path, string title, IReadOnlyList<ContactLabel> labels, Length width, Length height, DocumentInfo info) => AtomicFile.Write(path, stream =>
+    public static void WritePdf(string path, string title, IReadOnlyList<ContactLabel> labels, Length width, Length height,
+        DocumentInfo info) => AtomicFile.Write(path, stream =>
     {
         var document = new FormDocument(stream, info);
         foreach (var page in Pages(labels, Points.Of(width), Points.Of(height)))
@@ -39,7 +40,8 @@ public static class ContactSheet
     });
 
     // Rows as high as their highest label, each row centred.
-    private static List<List<(ContactLabel Label, double X, double Y)>> Pages(IReadOnlyList<ContactLabel> labels, double width, double height)
+    private static List<List<(ContactLabel Label, double X, double Y)>> Pages(IReadOnlyList<ContactLabel> labels, double width,
+        double height)
     {
         var pages = new List<List<(ContactLabel, double, double)>> { new() };
         var (row, used, y) = (new List<ContactLabel>(), 0.0, Margin + CaptionRoom);
@@ -84,7 +86,8 @@ public static class ContactSheet
             Lines =
             [
                 new PictureLine(Of(title, BundledFaces.SemiBold, 12), Margin, Margin),
-                .. page.Select(p => new PictureLine(Of(p.Label.Caption, BundledFaces.Regular, CaptionSize), p.X, p.Y + Points.Of(p.Label.Layout.Design.Height) + CaptionSize + 2)),
+                .. page.Select(p => new PictureLine(Of(p.Label.Caption, BundledFaces.Regular, CaptionSize), p.X,
+                    p.Y + Points.Of(p.Label.Layout.Design.Height) + CaptionSize + 2)),
             ],
         };
     }

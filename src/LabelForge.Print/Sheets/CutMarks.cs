@@ -4,8 +4,10 @@ using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Sheets;
 
-/// <summary>Marks to cut by, where labels are printed on plain paper: short lines in the sheet's margins, in line with the labels' edges.</summary>
-/// <remarks>None stands on a label. Where the labels leave no margin there is no room for any; then the sheet's own edge is the label's.</remarks>
+/// <summary>Marks to cut by, where labels are printed on plain paper: short lines in the sheet's
+/// margins, in line with the labels' edges.</summary>
+/// <remarks>None stands on a label. Where the labels leave no margin there is no room for any;
+/// then the sheet's own edge is the label's.</remarks>
 public static class CutMarks
 {
     // Common practice: a mark of 5 mm that stops 1 mm short of what is cut out, in a line of a quarter point.
@@ -34,14 +36,16 @@ public static class CutMarks
         if (!order.CutMarks)
             yield break;
         if (Of(order.Stock).IsEmpty)
-            yield return $"There is no room for cut marks: the labels of {order.Stock.Id} reach to the sheet's edges. Use stock with margins.";
+            yield return $"There is no room for cut marks: the labels of {order.Stock.Id} reach to the sheet's edges. Use stock "
+                + $"with margins.";
         if (order.Stock.Shape == StockShape.Round)
             yield return "The cut marks show the square around each round label; cut the round by eye, or with a punch of its size.";
     }
 
     // Two labels without a gap share an edge, which is cut once.
     private static double[] Edges(double first, double pitch, double size, int count) =>
-        [.. Enumerable.Range(0, count).SelectMany(i => new[] { first + i * pitch, first + i * pitch + size }).Select(e => Math.Round(e, 3)).Distinct()];
+        [.. Enumerable.Range(0, count).SelectMany(i => new[] { first + i * pitch, first + i * pitch + size }).Select(e => Math.Round(e, 3))
+            .Distinct()];
 
     private static IEnumerable<(double From, double To)> Spans(double before, double after, double whole)
     {

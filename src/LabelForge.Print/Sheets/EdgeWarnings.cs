@@ -9,7 +9,8 @@ public static class EdgeWarnings
     // Less than this is within what paper slips in the feed; points.
     private const double Tolerance = 0.05 * 72 / 25.4;
 
-    /// <summary>One sentence for each edge that ink comes too near to; none for a roll, whose printer prints on the label's whole width.</summary>
+    /// <summary>One sentence for each edge that ink comes too near to; none for a roll, whose
+    /// printer prints on the label's whole width.</summary>
     /// <param name="order">What stands on the sheets.</param>
     /// <param name="printer">The printer.</param>
     public static IEnumerable<string> Of(SheetOrder order, Printer printer)
@@ -29,7 +30,8 @@ public static class EdgeWarnings
                 ? FormattableString.Invariant($"runs {-reach * 25.4 / 72:0.0} mm over the {name} edge of the sheet")
                 : FormattableString.Invariant($"comes within {reach * 25.4 / 72:0.0} mm of the {name} edge of the sheet");
             var whose = printer.Id.Length == 0 ? "most desk printers cannot" : $"the printer {printer.Id} cannot";
-            yield return FormattableString.Invariant($"The print {how}; {whose} print on the outermost {blank.Millimetres:0.0} mm, and that part would stay blank. Use stock with wider margins, a design with more padding, or a printer that prints to the edge.");
+            yield return FormattableString.Invariant(
+                $"The print {how}; {whose} print on the outermost {blank.Millimetres:0.0} mm, and that part would stay blank. Use stock with wider margins, a design with more padding, or a printer that prints to the edge.");
         }
     }
 
@@ -48,7 +50,9 @@ public static class EdgeWarnings
                 var (x, y) = SheetWriter.LabelCorner(order.Stock, position, run.Label.Design);
                 // Turned to the left, its right side comes to stand at the top.
                 var wide = Points.Of(run.Label.Design.Width);
-                var lies = StockFit.Turns(run.Label.Design, order.Stock) ? (Left: own.Top, Top: wide - own.Right, Right: own.Bottom, Bottom: wide - own.Left) : (own.Left, own.Top, own.Right, own.Bottom);
+                var lies = StockFit.Turns(run.Label.Design, order.Stock)
+                    ? (Left: own.Top, Top: wide - own.Right, Right: own.Bottom, Bottom: wide - own.Left)
+                    : (own.Left, own.Top, own.Right, own.Bottom);
                 var (left, top) = order.Registration.Apply(x + lies.Left, y + lies.Top);
                 var (right, bottom) = order.Registration.Apply(x + lies.Right, y + lies.Bottom);
                 box = box.With(left, top, right, bottom);

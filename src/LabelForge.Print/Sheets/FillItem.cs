@@ -10,7 +10,9 @@ namespace LabelForge.Print.Sheets;
 /// <param name="Count">How many labels.</param>
 public sealed record FillItem(string Recipe, string? Lot, int Count)
 {
-    private const string Example = "Write each recipe with its number of labels, and its lot where it has one of its own: --fill bramble-bar:10,tideline-bar@26R25-02C:20.";
+    private const string Example =
+        "Write each recipe with its number of labels, and its lot where it has one of its own: --fill "
+            + "bramble-bar:10,tideline-bar@26R25-02C:20.";
 
     /// <summary>Reads <c>recipeA:10,recipeB@26R25-02C:20</c>.</summary>
     public static Parsed<ImmutableArray<FillItem>> ParseAll(string text)
@@ -20,11 +22,15 @@ public sealed record FillItem(string Recipe, string? Lot, int Count)
         {
             // The last colon, so that a path with a drive letter may stand before it.
             var colon = part.LastIndexOf(':');
-            if (colon <= 0 || !int.TryParse(part[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) || count is < 1 or > SheetWriter.MostLabels)
+            if (colon <= 0
+                || !int.TryParse(part[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+                || count is < 1 or > SheetWriter.MostLabels)
                 return Parsed<ImmutableArray<FillItem>>.Refused("sheet.how-many-of-what", ("part", part));
             var (what, at) = (part[..colon].Trim(), part[..colon].LastIndexOf('@'));
             items.Add(at > 0 ? new FillItem(what[..at].Trim(), what[(at + 1)..].Trim(), count) : new FillItem(what, null, count));
         }
-        return items.Count > 0 ? Parsed<ImmutableArray<FillItem>>.Of(items.ToImmutable()) : Parsed<ImmutableArray<FillItem>>.Refused("sheet.nothing-to-fill");
+        return items.Count > 0
+            ? Parsed<ImmutableArray<FillItem>>.Of(items.ToImmutable())
+            : Parsed<ImmutableArray<FillItem>>.Refused("sheet.nothing-to-fill");
     }
 }

@@ -122,6 +122,7 @@ public sealed record LabelStock
         ArgumentOutOfRangeException.ThrowIfLessThan(position, 1);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(position, PerSheet);
         var (row, column) = Math.DivRem(position - 1, Columns);
-        return (Length.FromMillimetres(Left.Millimetres + column * PitchX.Millimetres), Length.FromMillimetres(Top.Millimetres + row * PitchY.Millimetres));
+        return (Length.FromMillimetres(Left.Millimetres + column * PitchX.Millimetres),
+            Length.FromMillimetres(Top.Millimetres + row * PitchY.Millimetres));
     }
 }

@@ -4,7 +4,8 @@ using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Sheets;
 
-/// <summary>A line in the margin of a sheet of labels, and on no label: what the person who takes the sheet in hand has to know of it.</summary>
+/// <summary>A line in the margin of a sheet of labels, and on no label: what the person who takes
+/// the sheet in hand has to know of it.</summary>
 public static class MarginNote
 {
     // Common practice: 6 point letters, 1 mm clear of what is cut, and no nearer to the sheet's edge than most printers print.
@@ -28,7 +29,10 @@ public static class MarginNote
         if (note is null || Baseline(stock) is not { } y)
             return null;
         var text = MeasuredText.OfWords(BundledFaces.Regular, Size, note.Split(' '), 0, false);
-        return new Picture(stock.PageWidth, stock.PageHeight) { Lines = [new PictureLine(text, Math.Max(EdgeOfPaper, Points.Of(stock.Left)), y)] };
+        return new Picture(stock.PageWidth, stock.PageHeight)
+        {
+            Lines = [new PictureLine(text, Math.Max(EdgeOfPaper, Points.Of(stock.Left)), y)],
+        };
     }
 
     // Below the last row or above the first, whichever leaves more.

@@ -19,7 +19,8 @@ public sealed class PartUsedSheets
     private readonly string _path;
     private readonly ImmutableSortedDictionary<string, ImmutableArray<PartUsedSheet>> _sheets;
 
-    private PartUsedSheets(string path, ImmutableSortedDictionary<string, ImmutableArray<PartUsedSheet>> sheets) => (_path, _sheets) = (path, sheets);
+    private PartUsedSheets(string path, ImmutableSortedDictionary<string, ImmutableArray<PartUsedSheet>> sheets) =>
+        (_path, _sheets) = (path, sheets);
 
     /// <summary>Reads what is remembered; nothing where there is no such file.</summary>
     /// <exception cref="InputException">The file cannot be used; the message names the line.</exception>
@@ -37,7 +38,8 @@ public sealed class PartUsedSheets
 
     /// <summary>The part-used sheets of a stock that still have a free place.</summary>
     public ImmutableArray<PartUsedSheet> SheetsOf(LabelStock stock) =>
-        [.. _sheets.GetValueOrDefault(stock.Id, []).Select(s => s with { Used = s.Used.Intersect(Enumerable.Range(1, stock.PerSheet)) }).Where(s => s.Used.Count > 0 && s.Used.Count < stock.PerSheet)];
+        [.. _sheets.GetValueOrDefault(stock.Id, []).Select(s => s with { Used = s.Used.Intersect(Enumerable.Range(1, stock.PerSheet)) })
+            .Where(s => s.Used.Count > 0 && s.Used.Count < stock.PerSheet)];
 
     /// <summary>The first position behind all that is used on a stock's first part-used sheet, or 1 where none is remembered.</summary>
     public int FirstOf(LabelStock stock) => SheetsOf(stock) is [var first, ..] && first.Used.Max < stock.PerSheet ? first.Used.Max + 1 : 1;
@@ -64,7 +66,10 @@ public sealed class PartUsedSheets
     {
         ImmutableArray<PartUsedSheet> left = [.. sheets.Where(s => s.Used.Count > 0 && s.Used.Count < stock.PerSheet)];
         var all = _sheets.SetItem(stock.Id, left);
-        var text = new StringBuilder("# The part-used sheets of each stock, by the letter on them, and the places that are used; a single figure is the first free place.\n# Correct it, or delete the line, where a sheet was thrown away.\n");
+        var text =
+            new StringBuilder(
+                "# The part-used sheets of each stock, by the letter on them, and the places that are used; a single figure is the first "
+                    + "free place.\n# Correct it, or delete the line, where a sheet was thrown away.\n");
         foreach (var (id, part) in all)
         {
             if (part.IsEmpty)
@@ -72,12 +77,14 @@ public sealed class PartUsedSheets
             else if (part is [{ Name: "A" } only] && only.Used.Max == only.Used.Count)
                 text.Append(CultureInfo.InvariantCulture, $"{id}: {only.Used.Count + 1}\n");
             else
-                text.Append(CultureInfo.InvariantCulture, $"{id}:\n{string.Concat(part.Select(s => $"  {s.Name}: \"{PositionRanges.Write(s.Used)}\"\n"))}");
+                text.Append(CultureInfo.InvariantCulture,
+                    $"{id}:\n{string.Concat(part.Select(s => $"  {s.Name}: \"{PositionRanges.Write(s.Used)}\"\n"))}");
         }
         AtomicFile.Write(_path, stream => stream.Write(Encoding.UTF8.GetBytes(text.ToString())));
     }
 
-    /// <summary>Says of a place that it is used, or where it was, that it is free: a label was printed elsewhere, or one was never stuck on.</summary>
+    /// <summary>Says of a place that it is used, or where it was, that it is free: a label was
+    /// printed elsewhere, or one was never stuck on.</summary>
     /// <param name="stock">The stock.</param>
     /// <param name="name">The letter on the sheet; null for one that bears none yet.</param>
     /// <param name="place">The place, from 1.</param>
@@ -103,13 +110,18 @@ public sealed class PartUsedSheets
 
     private static string Letters(int at) => at < 26 ? $"{(char)('A' + at)}" : $"{(char)('A' + at / 26 - 1)}{(char)('A' + at % 26)}";
 
-    private static PartUsedSheet Sheet(Entry entry) => entry.Value is TextNode text && PositionRanges.Read(text.Text) is { Count: > 0 } used
-        ? new PartUsedSheet(entry.Key, used)
-        : throw entry.Value.Refuse("sheet.part-used-places", ("name", entry.Key));
+    private static PartUsedSheet Sheet(Entry entry) =>
+        entry.Value is TextNode text && PositionRanges.Read(text.Text) is { Count: > 0 } used
+            ? new PartUsedSheet(entry.Key, used)
+            : throw entry.Value.Refuse("sheet.part-used-places", ("name", entry.Key));
 
-    private static ImmutableArray<PartUsedSheet> First(Entry entry) => Position(entry) is > 1 and var first ? [new PartUsedSheet("A", [.. Enumerable.Range(1, first - 1)])] : [];
+    private static ImmutableArray<PartUsedSheet> First(Entry entry) =>
+        Position(entry) is > 1 and var first ? [new PartUsedSheet("A", [.. Enumerable.Range(1, first - 1)])] : [];
 
-    private static int Position(Entry entry) => entry.Value is TextNode text && int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var position) && position is >= 1 and <= 10_000
-        ? position
-        : throw entry.Value.Refuse("sheet.part-used-position", ("name", entry.Key));
+    private static int Position(Entry entry) =>
+        entry.Value is TextNode text
+            && int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var position)
+            && position is >= 1 and <= 10_000
+            ? position
+            : throw entry.Value.Refuse("sheet.part-used-position", ("name", entry.Key));
 }

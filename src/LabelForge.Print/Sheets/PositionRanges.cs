@@ -38,7 +38,8 @@ public static class PositionRanges
         return read.ToImmutable();
     }
 
-    private static bool Number(string text, out int number) => int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number) && number is >= 1 and <= 10_000;
+    private static bool Number(string text, out int number) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out number) && number is >= 1 and <= 10_000;
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

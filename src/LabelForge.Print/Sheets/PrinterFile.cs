@@ -26,14 +26,18 @@ public static class PrinterFile
         if (Find(workshopFolder, id) is { } found)
             return found;
         var known = Known(workshopFolder);
-        throw new InputException(null, 0, "printer.unknown", ("id", id), ("advice", known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}."));
+        throw new InputException(null, 0, "printer.unknown", ("id", id),
+            ("advice", known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}."));
     }
 
     /// <summary>The ids of the printers remembered.</summary>
     public static IReadOnlyList<string> Known(string workshopFolder)
     {
         var folder = Path.Combine(workshopFolder, Room);
-        return Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal)] : [];
+        return Directory.Exists(folder)
+            ? [.. Directory.EnumerateFiles(folder, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)!)
+                .Order(StringComparer.Ordinal)]
+            : [];
     }
 
     /// <summary>Remembers a printer; whatever was remembered of it is replaced.</summary>
@@ -65,7 +69,8 @@ public static class PrinterFile
         var margins = map.OptionalMap("margins")?.OnlyKeys("Margins", "left", "top", "right", "bottom");
         var usual = BlankEdges.Usual;
         var blank = margins is null ? usual : new BlankEdges(
-            margins.LengthOr("left", usual.Left), margins.LengthOr("top", usual.Top), margins.LengthOr("right", usual.Right), margins.LengthOr("bottom", usual.Bottom));
+            margins.LengthOr("left", usual.Left), margins.LengthOr("top", usual.Top), margins.LengthOr("right", usual.Right),
+            margins.LengthOr("bottom", usual.Bottom));
         return new Printer(id, new Registration(nudge.X, nudge.Y, stretch.X, stretch.Y), blank);
     }
 

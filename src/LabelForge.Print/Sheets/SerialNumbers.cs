@@ -24,9 +24,11 @@ public sealed record SerialNumbers(int First, int Last, int Digits)
         var parts = text.Split("..").Select(p => p.Trim()).ToArray();
         if (parts is not [{ Length: > 0 and <= 9 } first, { Length: > 0 and <= 9 } last] || !parts.All(p => p.All(char.IsAsciiDigit)))
             return Parsed<SerialNumbers>.Refused("sheet.not-serial-numbers", ("text", text));
-        var numbers = new SerialNumbers(int.Parse(first, CultureInfo.InvariantCulture), int.Parse(last, CultureInfo.InvariantCulture), Math.Max(first.Length, last.Length));
+        var numbers = new SerialNumbers(int.Parse(first, CultureInfo.InvariantCulture), int.Parse(last, CultureInfo.InvariantCulture),
+            Math.Max(first.Length, last.Length));
         return numbers.Count is >= 1 and <= SheetWriter.MostLabels
             ? Parsed<SerialNumbers>.Of(numbers)
-            : Parsed<SerialNumbers>.Refused("sheet.too-many-serials", ("text", text), ("count", numbers.Count), ("most-labels", SheetWriter.MostLabels));
+            : Parsed<SerialNumbers>.Refused("sheet.too-many-serials", ("text", text), ("count", numbers.Count),
+                ("most-labels", SheetWriter.MostLabels));
     }
 }

@@ -9,7 +9,8 @@ namespace LabelForge.Print.Sheets;
 /// <param name="Places">The places printed now, in order.</param>
 public sealed record FilledSheet(string? Name, ImmutableSortedSet<int> UsedBefore, ImmutableArray<int> Places);
 
-/// <summary>Chooses the sheets for a number of labels: so that afterwards as few as can be are part-used, then with the fewest new ones, then the fewest in all.</summary>
+/// <summary>Chooses the sheets for a number of labels: so that afterwards as few as can be are
+/// part-used, then with the fewest new ones, then the fewest in all.</summary>
 public static class SheetFilling
 {
     // Every choice among so many part-used sheets is tried; of more than these, the fullest.
@@ -21,8 +22,11 @@ public static class SheetFilling
     /// <param name="labels">How many labels, at least 1.</param>
     public static ImmutableArray<FilledSheet> Plan(int perSheet, IReadOnlyList<PartUsedSheet> partUsed, int labels)
     {
-        PartUsedSheet[] tried = [.. partUsed.OrderByDescending(s => s.Used.Count).ThenBy(s => s.Name, StringComparer.Ordinal).Take(MostTried)];
-        var best = Enumerable.Range(0, 1 << tried.Length).Select(chosen => Score(perSheet, tried, chosen, labels)).Where(s => s is not null).Min()!.Value;
+        PartUsedSheet[] tried = [.. partUsed.OrderByDescending(s => s.Used.Count).ThenBy(s => s.Name, StringComparer.Ordinal)
+            .Take(MostTried)];
+        var best = Enumerable.Range(0, 1 << tried.Length).Select(chosen => Score(perSheet, tried, chosen, labels))
+            .Where(s => s is not null)
+            .Min()!.Value;
         return Fill(perSheet, [.. tried.Where((_, i) => (best.Chosen >> i & 1) == 1)], best.New, labels);
     }
 
@@ -42,7 +46,8 @@ public static class SheetFilling
     private static ImmutableArray<FilledSheet> Fill(int perSheet, PartUsedSheet[] chosen, int fresh, int labels)
     {
         // The emptiest of the part-used ones last, so that what stays free does so there.
-        var sheets = chosen.OrderByDescending(s => s.Used.Count).ThenBy(s => s.Name, StringComparer.Ordinal).Select(s => (Name: (string?)s.Name, s.Used))
+        var sheets = chosen.OrderByDescending(s => s.Used.Count).ThenBy(s => s.Name, StringComparer.Ordinal)
+            .Select(s => (Name: (string?)s.Name, s.Used))
             .Concat(Enumerable.Repeat((Name: (string?)null, Used: ImmutableSortedSet<int>.Empty), fresh));
         var filled = ImmutableArray.CreateBuilder<FilledSheet>();
         foreach (var (name, used) in sheets)

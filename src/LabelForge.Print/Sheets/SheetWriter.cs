@@ -6,7 +6,8 @@ using LabelForge.Print.Output;
 
 namespace LabelForge.Print.Sheets;
 
-/// <summary>Lays labels out on label stock and writes the sheets as one PDF. A label is drawn once and placed as often as it is wanted.</summary>
+/// <summary>Lays labels out on label stock and writes the sheets as one PDF. A label is drawn
+/// once and placed as often as it is wanted.</summary>
 public static class SheetWriter
 {
     /// <summary>The most labels in one document; more is taken for a slip of the finger.</summary>
@@ -19,9 +20,11 @@ public static class SheetWriter
     /// <param name="info">Title and time of the document.</param>
     /// <param name="first">The first position used on the first sheet, from 1: a part-used sheet starts later.</param>
     /// <param name="count">How many labels; null for what is left of one sheet.</param>
-    /// <exception cref="InputException">The label is larger than the stock's, a number is out of range, or the file cannot be written.</exception>
+    /// <exception cref="InputException">The label is larger than the stock's, a number is out of
+    /// range, or the file cannot be written.</exception>
     public static void WritePdf(string path, LabelLayout label, LabelStock stock, DocumentInfo info, int first = 1, int? count = null) =>
-        WritePdf(path, new SheetOrder { Stock = stock, Runs = [new LabelRun(label, Plan(stock, first, count).Count)], First = first }, info);
+        WritePdf(path, new SheetOrder { Stock = stock, Runs = [new LabelRun(label, Plan(stock, first, count).Count)], First = first },
+            info);
 
     /// <summary>Writes labels that differ, in order.</summary>
     /// <param name="path">Where; written whole or not at all.</param>
@@ -29,7 +32,8 @@ public static class SheetWriter
     /// <param name="stock">The sheets.</param>
     /// <param name="info">Title and time of the document.</param>
     /// <param name="first">The first position used on the first sheet, from 1.</param>
-    /// <exception cref="InputException">A label is larger than the stock's, a number is out of range, or the file cannot be written.</exception>
+    /// <exception cref="InputException">A label is larger than the stock's, a number is out of
+    /// range, or the file cannot be written.</exception>
     public static void WritePdf(string path, IReadOnlyList<LabelLayout> labels, LabelStock stock, DocumentInfo info, int first = 1) =>
         WritePdf(path, new SheetOrder { Stock = stock, Runs = [.. labels.Select(l => new LabelRun(l, 1))], First = first }, info);
 
@@ -38,7 +42,8 @@ public static class SheetWriter
     /// <param name="order">What stands on the sheets.</param>
     /// <param name="info">Title and time of the document.</param>
     /// <param name="done">Told the number of sheets done, now and then; may be null.</param>
-    /// <exception cref="InputException">A label is larger than the stock's, a number is out of range, or the file cannot be written.</exception>
+    /// <exception cref="InputException">A label is larger than the stock's, a number is out of
+    /// range, or the file cannot be written.</exception>
     public static void WritePdf(string path, SheetOrder order, DocumentInfo info, Action<int>? done = null)
     {
         var plan = order.Plan();

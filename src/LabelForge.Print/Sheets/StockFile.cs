@@ -10,12 +10,14 @@ internal static class StockFile
     // Thirds of an inch have no exact decimal; a sum of them may differ in the last places.
     private const decimal Tolerance = 0.000001m;
 
-    public static LabelStock ReadFile(string path, string shownAs) => Read(YamlFile.Read(path, shownAs), Path.GetFileNameWithoutExtension(path));
+    public static LabelStock ReadFile(string path, string shownAs) =>
+        Read(YamlFile.Read(path, shownAs), Path.GetFileNameWithoutExtension(path));
 
     private static readonly string[] Common = ["name", "basis", "source", "kind", "width", "height", "corner", "shape"];
 
     /// <summary>A stock from what its file says.</summary>
-    public static LabelStock Read(MapNode map, string id) => Choice(map, "kind", "sheet", "sheet", "roll") == "roll" ? ReadRoll(map, id) : ReadSheet(map, id);
+    public static LabelStock Read(MapNode map, string id) =>
+        Choice(map, "kind", "sheet", "sheet", "roll") == "roll" ? ReadRoll(map, id) : ReadSheet(map, id);
 
     // A roll's page is one label, so that only the label's own size counts; the printer finds the gap.
     private static LabelStock ReadRoll(MapNode map, string id)
@@ -88,15 +90,18 @@ internal static class StockFile
             throw At(map, "pitch y", "stock-sheet.overlap-downward", ("label-height", s.LabelHeight), ("pitch-y", s.PitchY));
         var (x, y) = s.CornerOf(s.PerSheet);
         if (x.Millimetres + s.LabelWidth.Millimetres > s.PageWidth.Millimetres + Tolerance)
-            throw At(map, "columns", "stock-sheet.last-column", ("from-millimetres", Length.FromMillimetres(x.Millimetres + s.LabelWidth.Millimetres - s.PageWidth.Millimetres)));
+            throw At(map, "columns", "stock-sheet.last-column",
+                ("from-millimetres", Length.FromMillimetres(x.Millimetres + s.LabelWidth.Millimetres - s.PageWidth.Millimetres)));
         if (y.Millimetres + s.LabelHeight.Millimetres > s.PageHeight.Millimetres + Tolerance)
-            throw At(map, "rows", "stock-sheet.last-row", ("from-millimetres", Length.FromMillimetres(y.Millimetres + s.LabelHeight.Millimetres - s.PageHeight.Millimetres)));
+            throw At(map, "rows", "stock-sheet.last-row",
+                ("from-millimetres", Length.FromMillimetres(y.Millimetres + s.LabelHeight.Millimetres - s.PageHeight.Millimetres)));
         if (2 * s.CornerRadius.Millimetres > Math.Min(s.LabelWidth.Millimetres, s.LabelHeight.Millimetres))
             throw At(map, "corner", "stock-sheet.corner");
         return s;
     }
 
-    private static InputException At(MapNode map, string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => (map[key] ?? map).Refuse(code, arguments);
+    private static InputException At(MapNode map, string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        (map[key] ?? map).Refuse(code, arguments);
 
     private static Length LabelSide(MapNode map, string key) => map.RequiredLength(key) is { Millimetres: >= 5m } side
         ? side

@@ -15,10 +15,13 @@ public static class StockFit
 
     /// <summary>Whether a design that does not stand upright on a stock's labels lies on them, turned by a quarter to the left.</summary>
     public static bool Turns(LabelDesign design, LabelStock stock) =>
-        !design.Round && stock.Shape != StockShape.Round && !Stands(design, stock) && !Larger(design.Width, stock.LabelHeight) && !Larger(design.Height, stock.LabelWidth);
+        !design.Round && stock.Shape != StockShape.Round && !Stands(design, stock) && !Larger(design.Width, stock.LabelHeight)
+            && !Larger(design.Height, stock.LabelWidth);
 
     private static bool Stands(LabelDesign design, LabelStock stock) =>
-        design.Round == (stock.Shape == StockShape.Round) && !Larger(design.Width, stock.LabelWidth) && !Larger(design.Height, stock.LabelHeight);
+        design.Round == (stock.Shape == StockShape.Round)
+            && !Larger(design.Width, stock.LabelWidth)
+            && !Larger(design.Height, stock.LabelHeight);
 
     /// <summary>Refuses a label that is larger than the stock's, naming stock that it fits.</summary>
     public static void RefuseWrongSize(LabelLayout label, LabelStock stock)
@@ -27,8 +30,17 @@ public static class StockFit
         if (Fits(design, stock))
             return;
         // The closest first: a small label on a whole sheet fits, and is not what anyone wants.
-        var fitting = LabelStock.All.Where(s => Fits(design, s)).OrderBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres).Take(4).Select(s => s.Id).ToList();
-        throw (fitting.Count == 0 ? new InputException(null, 0, "stock-sheet.design-does-not-fit", ("design", design.Id), ("width", design.Width), ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id), ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight), ("value-2", (stock.Shape == StockShape.Round ? ", round" : ""))) : new InputException(null, 0, "stock-sheet.design-does-not-fit-any", ("design", design.Id), ("width", design.Width), ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id), ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight), ("value-2", (stock.Shape == StockShape.Round ? ", round" : "")), ("list", string.Join(", ", fitting))));
+        var fitting = LabelStock.All.Where(s => Fits(design, s)).OrderBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres).Take(4)
+            .Select(s => s.Id).ToList();
+        throw (fitting.Count == 0
+            ? new InputException(null, 0, "stock-sheet.design-does-not-fit", ("design", design.Id), ("width", design.Width),
+                ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id),
+                ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight),
+                ("value-2", (stock.Shape == StockShape.Round ? ", round" : "")))
+            : new InputException(null, 0, "stock-sheet.design-does-not-fit-any", ("design", design.Id), ("width", design.Width),
+                ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id),
+                ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight),
+                ("value-2", (stock.Shape == StockShape.Round ? ", round" : "")), ("list", string.Join(", ", fitting))));
     }
 
     private static bool Larger(Length design, Length stock) => design.Millimetres > stock.Millimetres + SizeTolerance;

@@ -11,7 +11,8 @@ namespace LabelForge.Declarations;
 /// <param name="Low">The least it brings, mass percent of the product.</param>
 /// <param name="High">The most it brings, mass percent of the product.</param>
 /// <param name="Share">The material's share of the finished product.</param>
-/// <param name="IsIngredient">Whether it stands in the material's list by weight; else it is a part of what does, such as a fragrance.</param>
+/// <param name="IsIngredient">Whether it stands in the material's list by weight; else it is a
+/// part of what does, such as a fragrance.</param>
 public sealed record AllergenSource(string Material, decimal Low, decimal High, FinishedShare Share, bool IsIngredient);
 
 /// <summary>An allergen's share of the finished product, added over every material that brings it.</summary>
@@ -20,13 +21,16 @@ public sealed record AllergenSource(string Material, decimal Low, decimal High, 
 /// <param name="Low">The least, mass percent of the product.</param>
 /// <param name="High">The most, mass percent of the product.</param>
 /// <param name="Sources">The materials that bring it, the one that can bring most first.</param>
-public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decimal Low, decimal High, ImmutableArray<AllergenSource> Sources)
+public sealed record AllergenTotal(string Name, FragranceAllergen? Entry, decimal Low, decimal High,
+    ImmutableArray<AllergenSource> Sources)
 {
     /// <summary>What of it is named besides the materials that hold it.</summary>
     /// <param name="name">Its name on the label.</param>
     /// <param name="product">The product that it is in.</param>
-    internal IEnumerable<NamedBesides> Besides(string name, FinishedProduct product) => Sources.Where(s => !s.IsIngredient && s.Share.Fraction > 0)
-        .Select(s => new NamedBesides(name, s.Material, product.Charge(s.Share).Fraction, s.Low / s.Share.Percent, s.High / s.Share.Percent));
+    internal IEnumerable<NamedBesides> Besides(string name, FinishedProduct product) =>
+        Sources.Where(s => !s.IsIngredient && s.Share.Fraction > 0)
+            .Select(s => new NamedBesides(name, s.Material, product.Charge(s.Share).Fraction, s.Low / s.Share.Percent,
+                s.High / s.Share.Percent));
 }
 
 /// <summary>
@@ -49,7 +53,8 @@ public static class AllergenSum
     private static AllergenTotal Total(IGrouping<string, (Material Material, FinishedShare Share, InOne Allergen)> same)
     {
         var sources = same
-            .Select(x => new AllergenSource(x.Material.Name, x.Share.Percent * x.Allergen.Low, x.Share.Percent * x.Allergen.High, x.Share, x.Allergen.IsIngredient))
+            .Select(x => new AllergenSource(x.Material.Name, x.Share.Percent * x.Allergen.Low, x.Share.Percent * x.Allergen.High, x.Share,
+                x.Allergen.IsIngredient))
             .OrderByDescending(s => s.High)
             .ToImmutableArray();
         return new AllergenTotal(same.First().Allergen.Name, same.First().Allergen.Entry,
@@ -86,7 +91,8 @@ public static class AllergenSum
         return Listed(lines, true, i => model.Low[i], i => model.High[i]);
     }
 
-    private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, bool areIngredients, Func<int, decimal> low, Func<int, decimal> high) =>
+    private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, bool areIngredients, Func<int, decimal> low,
+        Func<int, decimal> high) =>
         Enumerable.Range(0, lines.Length)
             .Where(i => IngredientDictionary.Shipped.Allergens.Find(lines[i].Name) is not null)
             .Select(i => InOne.Named(lines[i].Name, low(i), high(i)) with { IsIngredient = areIngredients });
@@ -104,8 +110,9 @@ public static class AllergenSum
     // An allergen's share of one material, as fractions.
     private sealed record InOne(string Name, FragranceAllergen? Entry, decimal Low, decimal High, bool IsIngredient = false)
     {
-        public static InOne Named(string written, decimal low, decimal high) => IngredientDictionary.Shipped.Allergens.Find(written) is { } entry
-            ? new(entry.Name, entry, low, high)
-            : new(IngredientDictionary.Shipped.Find(written)?.Eu ?? written, null, low, high);
+        public static InOne Named(string written, decimal low, decimal high) =>
+            IngredientDictionary.Shipped.Allergens.Find(written) is { } entry
+                ? new(entry.Name, entry, low, high)
+                : new(IngredientDictionary.Shipped.Find(written)?.Eu ?? written, null, low, high);
     }
 }

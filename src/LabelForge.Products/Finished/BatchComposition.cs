@@ -13,7 +13,8 @@ namespace LabelForge.Declarations;
 /// <param name="Accounts">Where each ingredient comes from, by that name; what is provably absent has one too.</param>
 /// <param name="Keys">The dictionary's keys of the substances that go by each name.</param>
 public sealed record BatchComposition(
-    CompositionProof Proof, ImmutableDictionary<string, IngredientAccount> Accounts, ImmutableDictionary<string, ImmutableArray<string>> Keys)
+    CompositionProof Proof, ImmutableDictionary<string, IngredientAccount> Accounts,
+    ImmutableDictionary<string, ImmutableArray<string>> Keys)
 {
     /// <summary>
     /// Merges the materials' lists, takes off what left the batch, and orders what is left. What carries one name on the label
@@ -30,7 +31,8 @@ public sealed record BatchComposition(
     /// formed cannot be worked out or named.
     /// </exception>
     internal static BatchComposition Of(
-        FinishedProduct product, IngredientDictionary dictionary, RulesOf rules, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default)
+        FinishedProduct product, IngredientDictionary dictionary, RulesOf rules, Func<string, string>? nameOf = null,
+        ImmutableArray<AllergenTotal> named = default)
     {
         var names = new BatchNames(new NameIdentity(dictionary), nameOf ?? (key => key));
         var (soap, others, parts, losses) = Parts(product, names);
@@ -56,13 +58,15 @@ public sealed record BatchComposition(
     }
 
     // What was weighed in, the soap that came of oils and lye in one part where it is declared as formed; and what left.
-    private static (SoapPartOfBatch? Soap, ImmutableArray<MaterialPart> Others, ImmutableArray<MaterialPart> Parts, ImmutableArray<Adjustment> Losses) Parts(
+    private static (SoapPartOfBatch? Soap, ImmutableArray<MaterialPart> Others, ImmutableArray<MaterialPart> Parts,
+        ImmutableArray<Adjustment> Losses) Parts(
         FinishedProduct product, BatchNames names)
     {
         var recipe = product.Batch.Recipe;
         var soap = recipe.DeclareAs == DeclareAs.Formed ? SoapPartOfBatch.Of(product) : null;
         var rest = soap is null ? product.Charged : [.. product.Charged.Where(f => !SoapCharge.TakesPart(f.Material))];
-        ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), recipe.Product).Select(names.Printed)];
+        ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), recipe.Product)
+            .Select(names.Printed)];
         ImmutableArray<MaterialPart> parts = soap is null ? others : [names.Printed(soap.Part(names.Identity)), .. others];
         return (soap, others, parts, [
             .. product.Lost.Select(l => new Adjustment(names.Of(l.Loss.Ingredient), l.Share.Fraction, recipe.File, l.Loss.Line)

@@ -43,5 +43,6 @@ internal sealed class BatchNames(NameIdentity identity, Func<string, string> nam
         return _printed[name];
     }
 
-    private static bool IsEntry(string key, FragranceAllergen entry) => IngredientDictionary.Shipped.Allergens.Find(NanoName.Bare(key)) == entry;
+    private static bool IsEntry(string key, FragranceAllergen entry) =>
+        IngredientDictionary.Shipped.Allergens.Find(NanoName.Bare(key)) == entry;
 }

@@ -48,7 +48,8 @@ public sealed class FinishedProduct
     public ImmutableArray<FinishedMaterial> Materials => _materials.Value;
 
     /// <summary>What left, each as a share of what was weighed in.</summary>
-    public IEnumerable<(BatchLoss Loss, ChargeShare Share)> Lost => Batch.Losses.Select(l => (l, new ChargeShare(l.Mass.Grams / Batch.Total.Grams)));
+    public IEnumerable<(BatchLoss Loss, ChargeShare Share)> Lost =>
+        Batch.Losses.Select(l => (l, new ChargeShare(l.Mass.Grams / Batch.Total.Grams)));
 
     /// <summary>The oils and the lye that reacted; null where no soap is made.</summary>
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
@@ -82,7 +83,9 @@ public sealed class FinishedProduct
     /// <param name="rules">The law of the label, which says where the order by weight ends.</param>
     /// <param name="nameOf">The name on the label of a dictionary key; null where each key is a name of its own.</param>
     /// <param name="named">Allergens that are named besides what holds them.</param>
-    /// <exception cref="InputException">The suppliers' data contradict themselves, or soap that is to be declared as formed cannot be worked out or named.</exception>
-    public BatchComposition Composition(IngredientDictionary dictionary, RulesOf rules, Func<string, string>? nameOf = null, ImmutableArray<AllergenTotal> named = default) =>
+    /// <exception cref="InputException">The suppliers' data contradict themselves, or soap that
+    /// is to be declared as formed cannot be worked out or named.</exception>
+    public BatchComposition Composition(IngredientDictionary dictionary, RulesOf rules, Func<string, string>? nameOf = null,
+        ImmutableArray<AllergenTotal> named = default) =>
         BatchComposition.Of(this, dictionary, rules, nameOf, named);
 }

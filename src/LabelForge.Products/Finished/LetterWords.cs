@@ -12,8 +12,9 @@ internal sealed class LetterWords
 
     private readonly FrozenDictionary<string, string> _words;
 
-    private LetterWords(string language) => _words = ((MapNode)CompiledData.ReadTree(typeof(LetterWords).Assembly, $"letters/letters-{language}.yaml"))
-        .Entries.ToFrozenDictionary(e => e.Key, e => ((TextNode)e.Value).Text, StringComparer.Ordinal);
+    private LetterWords(string language) =>
+        _words = ((MapNode)CompiledData.ReadTree(typeof(LetterWords).Assembly, $"letters/letters-{language}.yaml"))
+            .Entries.ToFrozenDictionary(e => e.Key, e => ((TextNode)e.Value).Text, StringComparer.Ordinal);
 
     /// <summary>The words in English.</summary>
     internal static LetterWords English => In("en");

@@ -12,7 +12,8 @@ namespace LabelForge.Declarations;
 /// <param name="Low">The least it makes up of the product.</param>
 /// <param name="High">The most it makes up of the product.</param>
 /// <param name="Holds">What oils of the kind are known to hold; empty where nothing is known of them.</param>
-public sealed record UnanalysedOil(Material Material, Ingredient Oil, FinishedShare Low, FinishedShare High, ImmutableArray<OilAllergen> Holds)
+public sealed record UnanalysedOil(Material Material, Ingredient Oil, FinishedShare Low, FinishedShare High,
+    ImmutableArray<OilAllergen> Holds)
 {
     /// <summary>The most of an allergen that it may bring, mass percent of the product.</summary>
     public decimal Most(OilAllergen allergen) => High.Percent * allergen.Most;
@@ -36,18 +37,23 @@ public static class PossibleAllergens
         var dictionary = IngredientDictionary.Shipped;
         if (!material.Allergens.IsEmpty || ProductParts.Scent(material) is not null || !lines.Any(l => IsOil(dictionary.Find(l.Name))))
             yield break;
-        var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0], FreeOrder.OfLists);
+        var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0],
+            FreeOrder.OfLists);
         // What the list names besides the oil is told, and so is what it then leaves out of it.
-        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => IngredientDictionary.Shipped.Allergens.Find(l.Name)).OfType<FragranceAllergen>().ToHashSet();
+        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => IngredientDictionary.Shipped.Allergens.Find(l.Name))
+            .OfType<FragranceAllergen>().ToHashSet();
         for (var i = 0; i < model.Names.Length; i++)
         {
             if (dictionary.Find(model.Names[i]) is { } oil && IsOil(oil))
-                yield return (oil, model.Low[i], model.High[i], [.. IngredientDictionary.Shipped.OilAllergens.Of(oil).Where(a => !told.Contains(a.Allergen))]);
+                yield return (oil, model.Low[i], model.High[i],
+                    [.. IngredientDictionary.Shipped.OilAllergens.Of(oil).Where(a => !told.Contains(a.Allergen))]);
         }
     }
 
     private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished) => In(finished.Material)
-        .Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low), new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
+        .Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low),
+            new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
 
-    private static bool IsOil(Ingredient? ingredient) => ingredient is not null && IngredientDictionary.Shipped.OilAllergens.IsScentOil(ingredient);
+    private static bool IsOil(Ingredient? ingredient) =>
+        ingredient is not null && IngredientDictionary.Shipped.OilAllergens.IsScentOil(ingredient);
 }

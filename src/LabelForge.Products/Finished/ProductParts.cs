@@ -17,14 +17,18 @@ public static class ProductParts
 
     /// <summary>The materials with their constituents under one name each.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
-    public static ImmutableArray<MaterialPart> Of(ImmutableArray<ExplodedShare> formula, IngredientDictionary dictionary) => Of(formula, new NameIdentity(dictionary));
+    public static ImmutableArray<MaterialPart> Of(ImmutableArray<ExplodedShare> formula, IngredientDictionary dictionary) =>
+        Of(formula, new NameIdentity(dictionary));
 
     /// <summary>The same with names that other parts of the batch have too.</summary>
     /// <exception cref="InputException">Two lines of a declaration mean the same ingredient.</exception>
     public static ImmutableArray<MaterialPart> Of(ImmutableArray<ExplodedShare> formula, NameIdentity identity) =>
-        [.. formula.Select(f => new MaterialPart(f.Material.Name, f.Share.Fraction, f.Material.Listed, Constituents(f.Material, identity)) { ExactShare = f.Exact })];
+        [
+            .. formula.Select(f => new MaterialPart(f.Material.Name, f.Share.Fraction, f.Material.Listed,
+                Constituents(f.Material, identity)) { ExactShare = f.Exact })];
 
-    /// <summary>What a fragrance oil is called as one ingredient, where its list names it so: what carries it is part of it then. Null for anything else.</summary>
+    /// <summary>What a fragrance oil is called as one ingredient, where its list names it so:
+    /// what carries it is part of it then. Null for anything else.</summary>
     public static string? Scent(Material material) => material.Kind == MaterialKind.Fragrance
         ? material.Contains.Select(c => IngredientDictionary.Shipped.Find(c.Name)?.Key).FirstOrDefault(k => k is Fragrance or Flavor)
         : null;
@@ -37,8 +41,11 @@ public static class ProductParts
         var twice = named.GroupBy(n => n.Key, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
         {
-            throw new InputException(material.File, twice.Last().Line.Line, "finished.same-ingredient", ("line", twice.First().Line.Name), ("line-2", twice.Last().Line.Name), ("name", twice.Key));
+            throw new InputException(material.File, twice.Last().Line.Line, "finished.same-ingredient", ("line", twice.First().Line.Name),
+                ("line-2", twice.Last().Line.Name), ("name", twice.Key));
         }
-        return [.. named.Select(n => new Constituent(n.Key, n.Line.Share, IngredientDictionary.Shipped.Find(NanoName.Bare(n.Line.Name))?.IsColourant ?? false))];
+        return [
+            .. named.Select(n => new Constituent(n.Key, n.Line.Share,
+                IngredientDictionary.Shipped.Find(NanoName.Bare(n.Line.Name))?.IsColourant ?? false))];
     }
 }

@@ -16,7 +16,8 @@ internal sealed class SoapPartOfBatch
     private readonly decimal _grams;
     private readonly decimal _share;
 
-    private SoapPartOfBatch(ImmutableArray<SoapSubstance> made, decimal grams, decimal share) => (_made, _grams, _share) = (made, grams, share);
+    private SoapPartOfBatch(ImmutableArray<SoapSubstance> made, decimal grams, decimal share) =>
+        (_made, _grams, _share) = (made, grams, share);
 
     /// <summary>Works out what came of the oils and the lye.</summary>
     /// <exception cref="InputException">There are no oils or no lye, or a soap has no standard name known here.</exception>
@@ -27,7 +28,8 @@ internal sealed class SoapPartOfBatch
         var made = SoapMade.Of(charge);
         if (made.FirstOrDefault(s => !s.HasStandardName) is { } unnamed)
         {
-            throw new InputException(recipe.File, recipe.DeclareAsLine, "finished.no-standard-name", ("unnamed", unnamed.Name), ("file", unnamed.Of!.Material.File));
+            throw new InputException(recipe.File, recipe.DeclareAsLine, "finished.no-standard-name", ("unnamed", unnamed.Name),
+                ("file", unnamed.Of!.Material.File));
         }
         return new SoapPartOfBatch(made, charge.Grams, charge.Grams / product.Batch.Total.Grams);
     }

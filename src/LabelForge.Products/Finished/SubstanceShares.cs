@@ -11,7 +11,8 @@ namespace LabelForge.Declarations;
 /// <param name="Low">The least it can be of the product.</param>
 /// <param name="High">The most it can be of the product.</param>
 /// <param name="Sources">The materials that bring it.</param>
-public sealed record SubstanceShare(string Name, Ingredient? Entry, FinishedShare Low, FinishedShare High, ImmutableArray<SubstanceSource> Sources)
+public sealed record SubstanceShare(string Name, Ingredient? Entry, FinishedShare Low, FinishedShare High,
+    ImmutableArray<SubstanceSource> Sources)
 {
     /// <summary>Whether it is surely there, however little.</summary>
     public bool IsThere => Low.Fraction > 0 || Sources.Any(s => s.IsListed);
@@ -24,23 +25,27 @@ public sealed record SubstanceShare(string Name, Ingredient? Entry, FinishedShar
 /// <param name="Material">The material's name.</param>
 /// <param name="Share">The material's share of the finished product.</param>
 /// <param name="IsKnown">Whether the supplier gives one figure for the substance, not a range and not nothing.</param>
-/// <param name="IsListed">Whether the supplier lists it as a constituent, so that it is there; false where only a certificate names it.</param>
+/// <param name="IsListed">Whether the supplier lists it as a constituent, so that it is there;
+/// false where only a certificate names it.</param>
 public sealed record SubstanceSource(string Material, FinishedShare Share, bool IsKnown, bool IsListed);
 
-/// <summary>Everything that can be told of a finished product's substances and their shares: the bounds of what its materials list, and what suppliers say is in a fragrance.</summary>
+/// <summary>Everything that can be told of a finished product's substances and their shares: the bounds of what its materials list, and
+/// what suppliers say is in a fragrance.</summary>
 internal static class SubstanceShares
 {
     /// <summary>The substances that can be there at all.</summary>
     public static ImmutableArray<SubstanceShare> Of(FinishedProduct product)
     {
         var dictionary = IngredientDictionary.Shipped;
-        var sources = product.Materials.SelectMany(f => Constituents(f, dictionary)).ToLookup(c => c.Key, StringComparer.OrdinalIgnoreCase);
+        var sources = product.Materials.SelectMany(f => Constituents(f, dictionary))
+            .ToLookup(c => c.Key, StringComparer.OrdinalIgnoreCase);
         var shares = new Dictionary<string, SubstanceShare>(StringComparer.OrdinalIgnoreCase);
         void Enter(string written, decimal low, decimal high)
         {
             var entry = dictionary.Find(written);
             var key = entry?.Key ?? written;
-            shares[key] = new SubstanceShare(entry?.Us ?? written, entry, new FinishedShare(low / 100), new FinishedShare(high / 100), [.. sources[key].Select(s => s.Source).OrderByDescending(s => s.Share).ThenBy(s => s.Material, StringComparer.Ordinal)]);
+            shares[key] = new SubstanceShare(entry?.Us ?? written, entry, new FinishedShare(low / 100), new FinishedShare(high / 100),
+                [.. sources[key].Select(s => s.Source).OrderByDescending(s => s.Share).ThenBy(s => s.Material, StringComparer.Ordinal)]);
         }
 
         // The shares of what stands inside a fragrance come last, so that a substance that stands both there and by
@@ -52,7 +57,8 @@ internal static class SubstanceShares
         foreach (var allergen in product.Allergens)
             Enter(allergen.Name, allergen.Low, allergen.High);
         // By amount, so that what is said does not depend on which material was weighed first.
-        return [.. shares.Values.Where(s => s.High.Percent > 0).OrderByDescending(s => s.High.Percent).ThenBy(s => s.Name, StringComparer.Ordinal)];
+        return [.. shares.Values.Where(s => s.High.Percent > 0).OrderByDescending(s => s.High.Percent)
+            .ThenBy(s => s.Name, StringComparer.Ordinal)];
     }
 
     // In percent of the finished product: over the materials, share of the batch times bound in the material, less what left.
@@ -62,7 +68,8 @@ internal static class SubstanceShares
     private static IEnumerable<Part> Constituents(FinishedMaterial flat, IngredientDictionary dictionary)
     {
         var material = flat.Material;
-        var isFragrance = material.Kind == MaterialKind.Fragrance && material.Contains.Any(c => dictionary.Find(c.Name)?.Us == ProductParts.Fragrance);
+        var isFragrance = material.Kind == MaterialKind.Fragrance
+            && material.Contains.Any(c => dictionary.Find(c.Name)?.Us == ProductParts.Fragrance);
         return material.Contains.Select(c => (c.Name, c.Share, Hidden: isFragrance, Listed: true))
             .Concat(material.Allergens.Select(a => (a.Name, a.Share, Hidden: true, Listed: false)))
             .DistinctBy(c => dictionary.Find(c.Name)?.Key ?? c.Name, StringComparer.OrdinalIgnoreCase)
@@ -71,7 +78,8 @@ internal static class SubstanceShares
                 flat.Share.Percent * c.Share.Low.Fraction,
                 flat.Share.Percent * c.Share.High.Fraction,
                 c.Hidden,
-                new SubstanceSource(material.Name, flat.Share, c.Share.Low == c.Share.High || material.Contains.Length == 1, c.Listed && c.Share.High.Fraction > 0)));
+                new SubstanceSource(material.Name, flat.Share, c.Share.Low == c.Share.High || material.Contains.Length == 1,
+                    c.Listed && c.Share.High.Fraction > 0)));
     }
 
     // One constituent of one material, in percent of the product.

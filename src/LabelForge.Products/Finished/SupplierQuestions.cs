@@ -17,7 +17,8 @@ namespace LabelForge.Declarations;
 /// <param name="Line">The line of the material's file where the answer goes.</param>
 public sealed record SupplierQuestion(Material Material, string? Constituent, ShareLine? Over, double Settles, int Line)
 {
-    /// <summary>The fragrance allergens that are asked about, as far as such a material is known to hold them; null where the question is another.</summary>
+    /// <summary>The fragrance allergens that are asked about, as far as such a material is known
+    /// to hold them; null where the question is another.</summary>
     public ImmutableArray<string>? Allergens { get; init; }
 
     /// <summary>Whether the question is in which of <see cref="ShareBands"/> each of the list lies.</summary>
@@ -38,12 +39,17 @@ public sealed record SupplierQuestion(Material Material, string? Constituent, Sh
         ? $"{Material.File}: under allergens: each with its figure or range, for example {{ Linalool: 20-45 % }}"
         : Constituent is { } name
         ? $"{Material.File}, line {Line}: - {name}: the figure or range, for example 5-10 %"
-        : IsBands ? $"{Material.File}, line {Line} and below: beside each its band, for example 5-10 %; beside the least, <= {Percent(ShareBands.Edges[0])}"
-        : $"{Material.File}, line {Line} and below: beside each that is at or over it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
+        : IsBands
+        ? $"{Material.File}, line {Line} and below: beside each its band, for example 5-10 %; beside "
+            + $"the least, <= {Percent(ShareBands.Edges[0])}"
+        : $"{Material.File}, line {Line} and below: beside each that is at or over "
+            + $"it, at least {Percent(Over!.Value.AtLeast)}; beside the others, <= {Percent(Over.Value.AtMost)}";
 
     // "1 % or less, 1-2 %, ... above 40 %".
     private static string Bands(LetterWords words) => string.Join(", ",
-        [words["band-first", Percent(ShareBands.Edges[0])], .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"{from * 100:0.##}-{Percent(to)}"), words["band-last", Percent(ShareBands.Edges[^1])]]);
+        [words["band-first", Percent(ShareBands.Edges[0])],
+            .. ShareBands.Edges.Zip(ShareBands.Edges.Skip(1), (from, to) => $"{from * 100:0.##}-{Percent(to)}"),
+            words["band-last", Percent(ShareBands.Edges[^1])]]);
 
     private static string Percent(decimal fraction) => (fraction * 100).ToString("0.########", CultureInfo.InvariantCulture) + " %";
 }
@@ -73,11 +79,17 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
     public LetterText In(string language)
     {
         var words = LetterWords.In(language);
-        var why = (Questions.Any(q => q.Allergens is null), Questions.Any(q => q.Allergens is not null)) switch { (true, false) => "why-order", (false, true) => "why-allergens", _ => "why-both" };
+        var why = (Questions.Any(q => q.Allergens is null), Questions.Any(q => q.Allergens is not null)) switch
+        {
+            (true, false) => "why-order",
+            (false, true) => "why-allergens",
+            _ => "why-both",
+        };
         var numbered = Questions.Select((q, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {q.AskedIn(words)}"));
         return new(
             To ?? words["supplier-of", Questions[0].Material.Name],
-            words[Questions.Length <= 3 ? $"subject-{Questions.Length}" : "subject-many", string.Join(words["and"], Questions.Select(q => q.Material.Name).Distinct())],
+            words[Questions.Length <= 3 ? $"subject-{Questions.Length}" : "subject-many",
+                string.Join(words["and"], Questions.Select(q => q.Material.Name).Distinct())],
             $"{words["greeting"]}\n\n{words["could", words[why]]}\n\n{string.Join('\n', numbered)}\n\n{words["thanks"]}");
     }
 }
@@ -105,14 +117,17 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
     public static SupplierQuestions For(ImmutableArray<Product> products, RulesOf rules)
     {
         var dictionary = IngredientDictionary.Shipped;
-        var materials = products.SelectMany(p => ExplodedFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id).ToArray();
+        var materials = products.SelectMany(p => ExplodedFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id)
+            .ToArray();
         var named = materials.GroupBy(m => m.Name).ToDictionary(g => g.Key, g => g.First());
         var asked = Facts.Best(
             Product.Each(products, p => BatchComposition.Prove(p.Workshop, p.Batch, dictionary, rules)),
             material => named.TryGetValue(material, out var known) ? Supplier(known) : null);
         var letters = asked.Facts
             .Select(f => Question(named[f.Material], f, dictionary))
-            .Concat(rules.FigureIfAny("allergens.list-new-products") is { Word: not "none" } ? materials.Select(AllergensOf).OfType<SupplierQuestion>() : [])
+            .Concat(rules.FigureIfAny("allergens.list-new-products") is { Word: not "none" }
+                ? materials.Select(AllergensOf).OfType<SupplierQuestion>()
+                : [])
             .GroupBy(q => Supplier(q.Material))
             .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g]))
             .OrderByDescending(l => l.Settles)
@@ -135,7 +150,10 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
             return null;
         var oils = PossibleAllergens.In(material).ToArray();
         return oils.Length == 0 && material.Kind != MaterialKind.Fragrance ? null
-            : new SupplierQuestion(material, null, null, 0, 1) { Allergens = [.. oils.SelectMany(o => o.Holds).Select(h => h.Allergen.Name).Distinct()] };
+            : new SupplierQuestion(material, null, null, 0, 1)
+            {
+                Allergens = [.. oils.SelectMany(o => o.Holds).Select(h => h.Allergen.Name).Distinct()],
+            };
     }
 
     // Whom a material comes from; where nothing says so, the material stands for its supplier.
@@ -144,8 +162,10 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
     private static SupplierQuestion Question(Material material, SupplierFact fact, IngredientDictionary dictionary)
     {
         if (fact.Constituent is null)
-            return new SupplierQuestion(material, null, fact.Line, fact.Settles, material.Contains.Select(c => c.Line).DefaultIfEmpty(1).First());
-        var line = material.Contains.FirstOrDefault(c => Key(c.Name) == NanoName.Bare(fact.Constituent)) ?? material.Contains.FirstOrDefault();
+            return new SupplierQuestion(material, null, fact.Line, fact.Settles,
+                material.Contains.Select(c => c.Line).DefaultIfEmpty(1).First());
+        var line = material.Contains.FirstOrDefault(c => Key(c.Name) == NanoName.Bare(fact.Constituent))
+            ?? material.Contains.FirstOrDefault();
         return new SupplierQuestion(material, line?.Name ?? fact.Constituent, null, fact.Settles, line?.Line ?? 1);
 
         string Key(string written) => dictionary.Find(NanoName.Bare(written))?.Key ?? NanoName.Bare(written);

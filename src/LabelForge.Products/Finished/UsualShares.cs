@@ -30,6 +30,7 @@ internal static class UsualShares
         };
 
         ImmutableArray<string> Sources(string name) =>
-            [.. levels.Published(name, form).Where(l => !l.IsMaximum).Select(l => $"{l.Percent:0.####} %: {l.Source}").Distinct().Take(MostSources)];
+            [.. levels.Published(name, form).Where(l => !l.IsMaximum).Select(l => $"{l.Percent:0.####} %: {l.Source}").Distinct()
+                .Take(MostSources)];
     }
 }

@@ -17,7 +17,8 @@ public static class FragranceLimits
         var (workshop, batch, finished) = (product.Workshop, product.Batch, product.Mass);
         var grams = Grams(product.Charged, batch.Total);
         var oils = grams
-            .Select(g => new FragranceOil(g.Material, Mass.FromGrams(g.Grams), product.Of(Mass.FromGrams(g.Grams)), LimitOf(g.Material, kind)))
+            .Select(g => new FragranceOil(g.Material, Mass.FromGrams(g.Grams), product.Of(Mass.FromGrams(g.Grams)),
+                LimitOf(g.Material, kind)))
             .ToImmutableArray();
         var lines = batch.Lines
             .Select(l => (Line: l, Oils: Grams(ExplodedFormula.Of(workshop, l.Material), l.Mass)))
@@ -40,7 +41,8 @@ public static class FragranceLimits
         material.Limits.FirstOrDefault(l => l.Category == kind.IfraCategory)?.Highest;
 
     private static FragranceLine Line(
-        BatchLine line, ImmutableArray<(Material Material, decimal Grams)> inLine, ImmutableArray<FragranceOil> all, Mass finished, ProductKind kind)
+        BatchLine line, ImmutableArray<(Material Material, decimal Grams)> inLine, ImmutableArray<FragranceOil> all, Mass finished,
+        ProductKind kind)
     {
         var rest = finished.Grams - line.Mass.Grams;
         (decimal Most, Material Binds)? least = null;
@@ -50,7 +52,8 @@ public static class FragranceLimits
                 return new FragranceLine(line.Material, line.Mass, null, null);
             var within = grams / line.Mass.Grams;
             var elsewhere = all.Single(o => o.Material.Id == material.Id).Mass.Grams - grams;
-            // b of the line holds b * within of the oil: b * within + elsewhere = limit * (rest + b). Under its limit in the line itself it never binds.
+            // b of the line holds b * within of the oil: b * within + elsewhere = limit * (rest +
+            // b). Under its limit in the line itself it never binds.
             if (within <= limit.Fraction)
                 continue;
             var most = (limit.Fraction * rest - elsewhere) / (within - limit.Fraction);

@@ -41,7 +41,8 @@ public sealed record FragranceLine(Material Material, Mass Mass, Mass? Most, Mat
 /// <param name="Finished">What the finished batch weighs.</param>
 /// <param name="Oils">The oils, blends opened up.</param>
 /// <param name="Lines">The recipe's lines that bring them.</param>
-public sealed record FragranceBudget(ProductKind Kind, Mass Finished, ImmutableArray<FragranceOil> Oils, ImmutableArray<FragranceLine> Lines)
+public sealed record FragranceBudget(ProductKind Kind, Mass Finished, ImmutableArray<FragranceOil> Oils,
+    ImmutableArray<FragranceLine> Lines)
 {
     /// <summary>
     /// The parts of their limits that the oils use up, added together; null where an oil's limit is not written down.

@@ -23,7 +23,8 @@ public readonly record struct CasNumber
         var due = CheckDigit(first + second);
         return due == check[0] - '0'
             ? Parsed<CasNumber>.Of(new CasNumber(number))
-            : Parsed<CasNumber>.Refused("substances.cas-check-digit", ("number", number), ("first", first), ("second", second), ("due", due));
+            : Parsed<CasNumber>.Refused("substances.cas-check-digit", ("number", number), ("first", first), ("second", second),
+                ("due", due));
     }
 
     /// <summary>The check digit: the digits counted from the right, each times its place, summed, modulo 10.</summary>

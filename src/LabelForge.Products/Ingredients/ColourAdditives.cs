@@ -9,7 +9,8 @@ namespace LabelForge.Ingredients;
 public sealed class ColourAdditives
 {
     private static readonly string[] Heading =
-        ["name", "other", "ci", "citation", "batch", "eye", "lips", "external", "only", "max", "limits", "limit", "label", "source", "basis", "read"];
+        ["name", "other", "ci", "citation", "batch", "eye", "lips", "external", "only", "max", "limits", "limit", "label", "source",
+            "basis", "read"];
 
     private readonly Dictionary<string, ColourAdditive> byName = new(StringComparer.Ordinal);
 
@@ -35,13 +36,15 @@ public sealed class ColourAdditives
         return additives;
     }
 
-    /// <summary>The colour additive of this name, or null where it is not listed. A lake is found under its own name only if the table lists it.</summary>
+    /// <summary>The colour additive of this name, or null where it is not listed. A lake is found
+    /// under its own name only if the table lists it.</summary>
     public ColourAdditive? Find(string name) =>
         ColourIndexNumber.Parse(name) is { IsValue: true } number
             ? All.FirstOrDefault(a => a.ColourIndex.Contains(number.Value))
             : byName.GetValueOrDefault(NameText.Plain(name));
 
-    /// <summary>The colour additive an ingredient is: by its US name, and a lake by the colour it is made of; null where it is not listed.</summary>
+    /// <summary>The colour additive an ingredient is: by its US name, and a lake by the colour it
+    /// is made of; null where it is not listed.</summary>
     public ColourAdditive? Find(Ingredient ingredient)
     {
         const string Lake = " Lake";
@@ -67,7 +70,8 @@ public sealed class ColourAdditives
 
     private static ColourLimit? Most(DataRow row) => row["max"].Length == 0
         ? null
-        : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
+        : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
+            && percent is > 0 and <= 100
             ? new ColourLimit(Share.FromPercent(percent), Groups(row, "limits"))
             : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 
@@ -78,6 +82,7 @@ public sealed class ColourAdditives
     {
         var text when text == positive => true,
         var text when text == negative => false,
-        var text => throw row.Refuse("substances.column", ("text", text), ("column", column), ("positive", positive), ("negative", negative)),
+        var text =>
+            throw row.Refuse("substances.column", ("text", text), ("column", column), ("positive", positive), ("negative", negative)),
     };
 }

@@ -7,9 +7,11 @@ namespace LabelForge.Ingredients;
 /// <summary>How much of a substance stands for another by which a limit counts: a salt for its acid. By mass, from molar masses.</summary>
 public static class CountedAs
 {
-    private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source", "basis", "read", "bound"];
+    private static readonly string[] Heading = ["ingredient", "as", "share", "formula", "as formula", "parts", "source", "basis", "read",
+        "bound"];
 
-    private static readonly Lazy<FrozenDictionary<(string, string), (decimal Share, bool IsBound)>> Held = new(() => Read(DataTable.Embedded("ingredients/tables/counted-as.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<(string,
+        string), (decimal Share, bool IsBound)>> Held = new(() => Read(DataTable.Embedded("ingredients/tables/counted-as.csv").Single()));
 
     /// <summary>
     /// Grams of the one in a gram of the other; 1 where they are the same. Null where no figure is held: the salt then
@@ -22,7 +24,8 @@ public static class CountedAs
             ? 1
             : Held.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) ? row.Share : null;
 
-    /// <summary>The share that is surely there: as <see cref="Share"/>, but 0 where no figure is held or the figure is an upper bound, as for clays.</summary>
+    /// <summary>The share that is surely there: as <see cref="Share"/>, but 0 where no figure is
+    /// held or the figure is an upper bound, as for clays.</summary>
     public static decimal Least(string ingredient, string? counted) =>
         counted is not null && Held.Value.TryGetValue((NameText.Plain(ingredient), NameText.Plain(counted)), out var row) && row.IsBound
             ? 0

@@ -6,7 +6,8 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Ingredients;
 
-/// <summary>A table of data with a fixed heading, read row by row; what is wrong in it names the file, the line and the row's text.</summary>
+/// <summary>A table of data with a fixed heading, read row by row; what is wrong in it names the
+/// file, the line and the row's text.</summary>
 public sealed class DataTable
 {
     private readonly Func<ImmutableArray<CompiledRow>> _rows;
@@ -44,7 +45,8 @@ public sealed class DataTable
             if (first && !cells.SequenceEqual(heading))
                 throw row.Refuse("substances.heading", ("list", string.Join(',', heading)));
             if (cells.Length != heading.Length)
-                throw row.Refuse("substances.cells", ("count", cells.Length), ("count-2", heading.Length), ("list", string.Join(',', heading)));
+                throw row.Refuse("substances.cells", ("count", cells.Length), ("count-2", heading.Length),
+                    ("list", string.Join(',', heading)));
             if (!first)
                 yield return row;
             first = false;
@@ -84,8 +86,10 @@ public sealed record DataRow(string File, int Line, string[] Heading, ImmutableA
     public T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw Refuse(parsed.Problem);
 
     /// <summary>A refusal that names this row and shows its text.</summary>
-    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => Refuse(new Problem(null, 0, code, arguments));
+    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        Refuse(new Problem(null, 0, code, arguments));
 
     /// <summary>A refusal that names this row and shows its text.</summary>
-    public InputException Refuse(Problem problem) => new(File, Line, "substances.in-row", ("row", string.Join(',', Cells)), ("inner", problem));
+    public InputException Refuse(Problem problem) =>
+        new(File, Line, "substances.in-row", ("row", string.Join(',', Cells)), ("inner", problem));
 }

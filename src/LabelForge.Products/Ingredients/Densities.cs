@@ -5,7 +5,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 
-/// <summary>A published density, for a maker to take or leave: nothing is reckoned with it until it stands in the material's file.</summary>
+/// <summary>A published density, for a maker to take or leave: nothing is reckoned with it until
+/// it stands in the material's file.</summary>
 /// <param name="GramsPerMillilitre">The figure to propose.</param>
 /// <param name="Least">The least that was read.</param>
 /// <param name="Most">The most that was read.</param>
@@ -23,21 +24,24 @@ public static class Densities
 {
     private static readonly string[] Heading = ["ingredient", "as", "density", "least", "most", "basis", "source"];
 
-    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<PublishedDensity>>> Held = new(() => Read(DataTable.Embedded("ingredients/tables/densities.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<string, ImmutableArray<PublishedDensity>>> Held =
+        new(() => Read(DataTable.Embedded("ingredients/tables/densities.csv").Single()));
 
     /// <summary>The published densities of an ingredient, as spooned first; empty where none is held, as for mica and clay.</summary>
     /// <param name="name">Any name the dictionary knows it by.</param>
     public static ImmutableArray<PublishedDensity> Of(string name) =>
         IngredientDictionary.Shipped.Find(name) is { } known && Held.Value.TryGetValue(known.Us, out var found) ? found : [];
 
-    /// <summary>What to write where a volume has no density: the published figure for the one thing that a material is, else how to measure it.</summary>
+    /// <summary>What to write where a volume has no density: the published figure for the one
+    /// thing that a material is, else how to measure it.</summary>
     /// <param name="file">The material's file.</param>
     /// <param name="contains">The names of its list.</param>
     public static string Advice(string file, IReadOnlyList<string> contains)
     {
         const string Measured = "weigh a level teaspoon of it and divide the grams by 4.93";
         return contains is [var only] && Of(only) is [var published, ..]
-            ? string.Create(CultureInfo.InvariantCulture, $"Weigh it and write grams, or add its density to {file}: density: {published.GramsPerMillilitre:0.###} g/mL ({published.Sentence}; or {Measured}).")
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"Weigh it and write grams, or add its density to {file}: density: {published.GramsPerMillilitre:0.###} g/mL ({published.Sentence}; or {Measured}).")
             : $"Weigh it and write grams; or {Measured}, and add the result to {file}: density: ... g/mL";
     }
 
@@ -46,12 +50,14 @@ public static class Densities
         return table.Rows(Heading).ToArray()
             .GroupBy(r => r.Needed("ingredient"), StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g
-                .Select(r => new PublishedDensity(Figure(r, "density"), Figure(r, "least"), Figure(r, "most"), r.Needed("as"), r.Needed("source")))
+                .Select(r => new PublishedDensity(Figure(r, "density"), Figure(r, "least"), Figure(r, "most"), r.Needed("as"),
+                    r.Needed("source")))
                 .OrderBy(d => d.As switch { "spooned" => 0, "liquid" => 1, _ => 2 }).ToImmutableArray());
     }
 
     private static decimal Figure(DataRow row, string column) =>
-        decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is > 0 and < 25
+        decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+            && figure is > 0 and < 25
             ? figure
             : throw row.Refuse("substances.no-density", ("row", row[column]));
 }

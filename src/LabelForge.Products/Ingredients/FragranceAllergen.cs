@@ -25,7 +25,8 @@ public enum AllergenList
 /// <param name="Source">Where the row comes from.</param>
 /// <param name="Basis">Whether the entry was read.</param>
 public sealed record FragranceAllergen(
-    string Name, ImmutableArray<string> Members, ImmutableArray<CasNumber> Cas, AllergenList List, string Reference, string Source, Basis Basis)
+    string Name, ImmutableArray<string> Members, ImmutableArray<CasNumber> Cas, AllergenList List, string Reference, string Source,
+    Basis Basis)
 {
     /// <summary>The label name and the members.</summary>
     public IEnumerable<string> Names => Members.Prepend(Name);

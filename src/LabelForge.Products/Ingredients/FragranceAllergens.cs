@@ -11,7 +11,8 @@ public sealed class FragranceAllergens
     private readonly Dictionary<string, FragranceAllergen> byName = new(StringComparer.Ordinal);
     private readonly IngredientDictionary dictionary;
 
-    private FragranceAllergens(ImmutableArray<FragranceAllergen> all, IngredientDictionary dictionary) => (All, this.dictionary) = (all, dictionary);
+    private FragranceAllergens(ImmutableArray<FragranceAllergen> all, IngredientDictionary dictionary) =>
+        (All, this.dictionary) = (all, dictionary);
 
     /// <summary>Every entry, in the order of Annex III.</summary>
     public ImmutableArray<FragranceAllergen> All { get; }

@@ -17,7 +17,8 @@ public sealed class IngredientDictionary
     private readonly Lazy<HashSet<string>> keys;
     private readonly Lazy<FragranceAllergens> allergens;
     private readonly Lazy<OilAllergens> oils;
-    private readonly Lazy<ColourAdditives> colours = new(() => ColourAdditives.Read(DataTable.Embedded("ingredients/tables/us-colour-additives").Single()));
+    private readonly Lazy<ColourAdditives> colours =
+        new(() => ColourAdditives.Read(DataTable.Embedded("ingredients/tables/us-colour-additives").Single()));
 
     private IngredientDictionary(List<IngredientRow> rows)
     {
@@ -77,7 +78,8 @@ public sealed class IngredientDictionary
         var parts = NameText.Parts(name).ToArray();
         // In a pair parted by a stroke each side is a whole name: Citrus Tangerina Peel Oil / Citrus Reticulata (Tangerine) Peel Oil.
         var pair = name.Contains('/', StringComparison.Ordinal);
-        var known = parts.Select(p => byName.GetValueOrDefault(p) ?? (pair ? byBareName.GetValueOrDefault(p) : null)).OfType<IngredientRow>().Select(r => r.Ingredient).ToArray();
+        var known = parts.Select(p => byName.GetValueOrDefault(p) ?? (pair ? byBareName.GetValueOrDefault(p) : null))
+            .OfType<IngredientRow>().Select(r => r.Ingredient).ToArray();
         if (known.Length > 1)
             return Agreed(known, parts);
         // Of one known part the others must be a common name inside a botanical one, not a second substance beside it.
@@ -142,6 +144,7 @@ public sealed class IngredientDictionary
         var other = index[name];
         if (ReferenceEquals(other, row) || (other.IsColourant && row.IsColourant))
             return;
-        throw row.Row.Refuse("substances.name-taken", ("name", name), ("us", other.Us), ("file", Path.GetFileNameWithoutExtension(other.Row.File)));
+        throw row.Row.Refuse("substances.name-taken", ("name", name), ("us", other.Us),
+            ("file", Path.GetFileNameWithoutExtension(other.Row.File)));
     }
 }

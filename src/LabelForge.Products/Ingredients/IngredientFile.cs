@@ -11,7 +11,8 @@ internal static class IngredientFile
         ["us", "eu", "inci", "ca", "cas", "ec", "ci", "everyday", "roles", "flags", "koh", "source", "basis"];
 
     /// <summary>Adds the rows of a file.</summary>
-    /// <exception cref="InputException">The heading is not the one wanted, or a row has no name; the message names file, line and the row's text.</exception>
+    /// <exception cref="InputException">The heading is not the one wanted, or a row has no name;
+    /// the message names file, line and the row's text.</exception>
     public static void Read(DataTable table, List<IngredientRow> to)
     {
         foreach (var row in table.Rows(Heading))
@@ -57,9 +58,12 @@ internal static class IngredientFile
     private static class Words<T>
         where T : struct, Enum
     {
-        public static readonly Dictionary<string, T> Known = Enum.GetNames<T>().Where(n => n != "None").ToDictionary(Hyphened, Enum.Parse<T>);
+        public static readonly Dictionary<string, T> Known = Enum.GetNames<T>().Where(n => n != "None")
+            .ToDictionary(Hyphened, Enum.Parse<T>);
 
         private static string Hyphened(string name) =>
-            string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $"-{char.ToLowerInvariant(c)}" : $"{char.ToLowerInvariant(c)}"));
+            string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0
+                ? $"-{char.ToLowerInvariant(c)}"
+                : $"{char.ToLowerInvariant(c)}"));
     }
 }

@@ -20,8 +20,10 @@ public abstract class IngredientNaming
 
     /// <summary>The way of a market.</summary>
     /// <exception cref="Measures.InputException">Its market.yaml names none that is known here.</exception>
-    public static IngredientNaming Of(Market market) => Ways.GetValueOrDefault(market.Ways.IngredientNames) ?? throw new Measures.InputException(
-        $"{market.Id}/market.yaml", 0, "market.naming", ("written", market.Ways.IngredientNames), ("known", string.Join(", ", Ways.Keys)));
+    public static IngredientNaming Of(Market market) =>
+        Ways.GetValueOrDefault(market.Ways.IngredientNames) ?? throw new Measures.InputException(
+            $"{market.Id}/market.yaml", 0, "market.naming", ("written", market.Ways.IngredientNames),
+            ("known", string.Join(", ", Ways.Keys)));
 
     /// <summary>The name that an ingredient carries.</summary>
     public abstract string NameOf(Ingredient ingredient);
@@ -66,7 +68,8 @@ public abstract class IngredientNaming
 
         public override string NameOf(Ingredient ingredient) => ingredient.Eu;
 
-        public override bool IsForeign(string name, bool isKitchenName, Ingredient known) => known.Us != "Fragrance" && !IsNamed(name, known, known.Eu);
+        public override bool IsForeign(string name, bool isKitchenName, Ingredient known) =>
+            known.Us != "Fragrance" && !IsNamed(name, known, known.Eu);
     }
 
     // Of the schedule's things the EU name will do, or English and French together: Aqua, or Water/Eau.

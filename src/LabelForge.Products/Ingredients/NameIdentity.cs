@@ -12,7 +12,8 @@ public sealed class NameIdentity(IngredientDictionary dictionary)
     public static IEqualityComparer<string> Same { get; } = new AsCompared();
 
     /// <summary>The one name of an ingredient by any name that was written for it.</summary>
-    /// <remarks>A nanomaterial is an ingredient beside the same substance in larger grains, since some labels must tell them apart.</remarks>
+    /// <remarks>A nanomaterial is an ingredient beside the same substance in larger grains, since
+    /// some labels must tell them apart.</remarks>
     public string KeyOf(string written)
     {
         var bare = NanoName.Bare(written);
@@ -31,7 +32,8 @@ public sealed class NameIdentity(IngredientDictionary dictionary)
 
     private sealed class AsCompared : IEqualityComparer<string>
     {
-        public bool Equals(string? one, string? other) => one is null || other is null ? ReferenceEquals(one, other) : NameText.Plain(one) == NameText.Plain(other);
+        public bool Equals(string? one, string? other) =>
+            one is null || other is null ? ReferenceEquals(one, other) : NameText.Plain(one) == NameText.Plain(other);
 
         public int GetHashCode(string name) => NameText.Plain(name).GetHashCode(StringComparison.Ordinal);
     }

@@ -8,7 +8,8 @@ public static partial class NameText
 {
     private const int ColourIndexDigits = 5;
 
-    /// <summary>The name as it is compared: in small letters, one space for any, none around a stroke, <c>C.I. 77491</c> as <c>ci 77491</c>.</summary>
+    /// <summary>The name as it is compared: in small letters, one space for any, none around a
+    /// stroke, <c>C.I. 77491</c> as <c>ci 77491</c>.</summary>
     /// <remarks>Written out and not as patterns, since every name of the dictionary passes here before the first label is drawn.</remarks>
     public static string Plain(string name)
     {
@@ -41,11 +42,14 @@ public static partial class NameText
             if (!char.IsDigit(digit))
                 return plain;
         }
-        return plain.AsSpan(0, plain.Length - ColourIndexDigits) is "ci" or "ci " or "ci." or "ci. " or "c.i" or "c.i " or "c.i." or "c.i. " ? $"ci {digits}" : plain;
+        return plain.AsSpan(0, plain.Length - ColourIndexDigits) is "ci" or "ci " or "ci." or "ci. " or "c.i" or "c.i " or "c.i."
+            or "c.i. " ? $"ci {digits}" : plain;
     }
 
-    /// <summary>The name without what stands in parentheses or brackets: <c>Cocos Nucifera (Coconut) Oil</c> to <c>Cocos Nucifera Oil</c>.</summary>
-    public static string WithoutParentheses(string name) => Plain(name.AsSpan().IndexOfAny('(', '[') < 0 ? name : Parentheses().Replace(name, " "));
+    /// <summary>The name without what stands in parentheses or brackets: <c>Cocos Nucifera
+    /// (Coconut) Oil</c> to <c>Cocos Nucifera Oil</c>.</summary>
+    public static string WithoutParentheses(string name) =>
+        Plain(name.AsSpan().IndexOfAny('(', '[') < 0 ? name : Parentheses().Replace(name, " "));
 
     /// <summary>The parts of a name given twice: <c>Aqua (Water)</c>, <c>Aqua/Water/Eau</c>, <c>Titanium Dioxide [CI 77891]</c>.</summary>
     public static IEnumerable<string> Parts(string name)

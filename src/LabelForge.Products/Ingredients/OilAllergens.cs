@@ -53,7 +53,8 @@ public sealed class OilAllergens
 
     private readonly ILookup<string, OilAllergen> byOil;
 
-    private OilAllergens(IEnumerable<(string Oil, OilAllergen Allergen)> rows) => byOil = rows.ToLookup(r => r.Oil, r => r.Allergen, StringComparer.Ordinal);
+    private OilAllergens(IEnumerable<(string Oil, OilAllergen Allergen)> rows) =>
+        byOil = rows.ToLookup(r => r.Oil, r => r.Allergen, StringComparer.Ordinal);
 
     /// <summary>The keys of the oils that it knows.</summary>
     public IEnumerable<string> Oils => byOil.Select(g => g.Key);
@@ -62,13 +63,18 @@ public sealed class OilAllergens
     /// <param name="oil">The ingredient.</param>
     public ImmutableArray<OilAllergen> Of(Ingredient oil) => [.. byOil[oil.Key].OrderByDescending(a => a.High ?? -1)];
 
-    /// <summary>Whether an ingredient is an oil or an extract taken for its scent, so that it brings allergens, known here or not.</summary>
-    public bool IsScentOil(Ingredient ingredient) => ingredient.Roles.Contains(IngredientRole.EssentialOil) || byOil.Contains(ingredient.Key);
+    /// <summary>Whether an ingredient is an oil or an extract taken for its scent, so that it
+    /// brings allergens, known here or not.</summary>
+    public bool IsScentOil(Ingredient ingredient) =>
+        ingredient.Roles.Contains(IngredientRole.EssentialOil) || byOil.Contains(ingredient.Key);
 
     /// <summary>Reads the table.</summary>
     /// <exception cref="InputException">A row cannot be used: an oil or an allergen that is not known, figures that are none.</exception>
     public static OilAllergens Read(DataTable table, IngredientDictionary dictionary, FragranceAllergens allergens) =>
-        new(table.Rows(Heading).SelectMany(row => Of(row, allergens) is var allergen ? row.Several("oils").Select(o => (Key(o, row, dictionary), allergen)) : []));
+        new(table.Rows(Heading)
+            .SelectMany(row => Of(row, allergens) is var allergen
+                ? row.Several("oils").Select(o => (Key(o, row, dictionary), allergen))
+                : []));
 
     private static string Key(string oil, DataRow row, IngredientDictionary dictionary) =>
         dictionary.Find(oil)?.Key ?? throw row.Refuse("substances.not-dictionary", ("oil", oil));
@@ -78,7 +84,9 @@ public sealed class OilAllergens
         var name = row.Needed("allergen");
         var allergen = allergens.Find(name) ?? throw row.Refuse("substances.no-fragrance-allergen", ("name", name));
         var (low, high) = (Percent(row, "low"), Percent(row, "high"));
-        var figure = Enum.TryParse<OilFigure>(row["kind"], ignoreCase: true, out var known) ? known : throw row.Refuse("substances.no-kind-figure", ("kind", row["kind"]));
+        var figure = Enum.TryParse<OilFigure>(row["kind"], ignoreCase: true, out var known)
+            ? known
+            : throw row.Refuse("substances.no-kind-figure", ("kind", row["kind"]));
         if (figure == OilFigure.Occurs != (high is null) || low > high || low is null != high is null)
             throw row.Refuse("substances.figures-of-another-kind");
         return new(allergen, low, high, figure, row.Needed("source"), row.Basis().Basis);

@@ -27,5 +27,7 @@ public sealed record SaponificationValue(decimal Low, decimal High)
     }
 
     private static decimal? Number(string text) =>
-        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value > 0 ? value : null;
+        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value > 0
+            ? value
+            : null;
 }

@@ -77,7 +77,8 @@ public sealed record SubstanceRule(
     string? Read,
     ImmutableArray<string> Markets)
 {
-    /// <summary>Whether the export is older than a year before the dictionary was made (December 2025), so that changes since are not in it.</summary>
+    /// <summary>Whether the export is older than a year before the dictionary was made (December
+    /// 2025), so that changes since are not in it.</summary>
     public bool IsStale => Export.StartsWith("2024", StringComparison.Ordinal);
 
     /// <summary>How the market cites it, with places to fill; null as the Union's annexes are cited.</summary>
@@ -86,11 +87,16 @@ public sealed record SubstanceRule(
     /// <summary>Where it is written, and how far the copy here can be trusted.</summary>
     public string Citation => List switch
     {
-        _ when Form is { } form => form.Replace(Reference == "-" ? ", {reference}" : "{reference}", Reference == "-" ? "" : Reference, StringComparison.Ordinal)
-            .Replace("{list}", List, StringComparison.Ordinal).Replace("{instrument}", Instrument, StringComparison.Ordinal).Replace("{export}", Export, StringComparison.Ordinal),
+        _ when Form is { } form =>
+            form.Replace(Reference == "-" ? ", {reference}" : "{reference}", Reference == "-" ? "" : Reference, StringComparison.Ordinal)
+            .Replace("{list}", List, StringComparison.Ordinal).Replace("{instrument}", Instrument, StringComparison.Ordinal)
+            .Replace("{export}", Export, StringComparison.Ordinal),
         "REACH" => $"Regulation (EC) No 1907/2006, Annex XVII, {Reference}, {Instrument} ({Export})",
         _ => $"Regulation (EC) No 1223/2009, Annex {List}{(Reference == "-" ? "" : $", {Reference}")} ({Copy})",
     };
 
-    private string Copy => !char.IsDigit(Export[0]) ? $"{Instrument}, {Export}" : $"CosIng export of {Export}{(IsStale ? ", not checked for later changes" : "")}";
+    private string Copy =>
+        !char.IsDigit(Export[0])
+            ? $"{Instrument}, {Export}"
+            : $"CosIng export of {Export}{(IsStale ? ", not checked for later changes" : "")}";
 }

@@ -7,11 +7,13 @@ using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 
-/// <summary>A market's lists of prohibited, restricted and permitted substances, for the substances that hand makers meet; an excerpt.</summary>
+/// <summary>A market's lists of prohibited, restricted and permitted substances, for the
+/// substances that hand makers meet; an excerpt.</summary>
 public sealed class SubstanceTable
 {
     private static readonly string[] Heading =
-        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from", "instrument", "export", "basis", "read", "markets"];
+        ["list", "ref", "substance", "ingredients", "names", "cas", "rule", "groups", "max", "as", "counted", "words", "from",
+            "instrument", "export", "basis", "read", "markets"];
 
     private static readonly string[] ColourHeading = ["number", "ref", "export", "basis", "read"];
 
@@ -22,7 +24,8 @@ public sealed class SubstanceTable
     private SubstanceTable(ImmutableArray<SubstanceRule> all)
     {
         All = all;
-        byName = all.SelectMany(r => r.Ingredients.Concat(r.Names).Select(n => (Name: NameText.Plain(n), Rule: r))).ToLookup(p => p.Name, p => p.Rule);
+        byName = all.SelectMany(r => r.Ingredients.Concat(r.Names).Select(n => (Name: NameText.Plain(n), Rule: r)))
+            .ToLookup(p => p.Name, p => p.Rule);
     }
 
     /// <summary>Every row, in the order of the table.</summary>
@@ -37,7 +40,10 @@ public sealed class SubstanceTable
     public ImmutableHashSet<ColourIndexNumber> Colours { get; private init; } = [];
 
     private SubstanceTable In(Market market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market.Id))
-        .Select(r => r with { Form = r.Markets.IsEmpty ? market.Ways.SubstancesCited : market.Ways.OwnSubstancesCited })]) { Colours = Colours };
+        .Select(r => r with { Form = r.Markets.IsEmpty ? market.Ways.SubstancesCited : market.Ways.OwnSubstancesCited })])
+    {
+        Colours = Colours,
+    };
 
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>
@@ -45,7 +51,8 @@ public sealed class SubstanceTable
     public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? name)];
 
     /// <summary>Reads a table.</summary>
-    /// <exception cref="InputException">A row cannot be used: a name that means nothing, an unknown word, a share that is none.</exception>
+    /// <exception cref="InputException">A row cannot be used: a name that means nothing, an
+    /// unknown word, a share that is none.</exception>
     public static SubstanceTable Read(DataTable table, IngredientDictionary dictionary) =>
         new([.. table.Rows(Heading).Select(row => Of(row, dictionary))]);
 
@@ -53,7 +60,10 @@ public sealed class SubstanceTable
     {
         var rule = new SubstanceRule(
             row.Needed("list"), row.Needed("ref"), row.Needed("substance"),
-            [.. row.Several("ingredients").Select(i => dictionary.HasKey(i) ? i : dictionary.Find(i)?.Key ?? throw row.Refuse("substances.not-dictionary-2", ("i", i)))],
+            [.. row.Several("ingredients")
+                .Select(i => dictionary.HasKey(i)
+                    ? i
+                    : dictionary.Find(i)?.Key ?? throw row.Refuse("substances.not-dictionary-2", ("i", i)))],
             [.. row.Several("names")],
             [.. row.Several("cas").Select(c => row.Value(CasNumber.Parse(c)))],
             Verdict(row),
@@ -72,7 +82,8 @@ public sealed class SubstanceTable
             throw row.Refuse("substances.not-a-group-products", ("group", group));
         if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf && rule.Most is null)
             throw row.Refuse("substances.sets-no-share");
-        if (rule.Verdict is SubstanceVerdict.ProhibitedIf or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition or SubstanceVerdict.Warning && rule.Words.Length == 0)
+        if (rule.Verdict is SubstanceVerdict.ProhibitedIf or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition
+            or SubstanceVerdict.Warning && rule.Words.Length == 0)
             throw row.Refuse("substances.no-warning-words");
         return rule;
     }
@@ -86,13 +97,16 @@ public sealed class SubstanceTable
             SubstanceVerdict.AtMostIf => "at-most-if",
             _ => v.ToString().ToLowerInvariant(),
         });
-        return known.TryGetValue(row["rule"], out var verdict) ? verdict : throw row.Refuse("substances.not-3", ("rule", row["rule"]), ("list", string.Join(", ", known.Keys)));
+        return known.TryGetValue(row["rule"], out var verdict)
+            ? verdict
+            : throw row.Refuse("substances.not-3", ("rule", row["rule"]), ("list", string.Join(", ", known.Keys)));
     }
 
     private static Share? Percent(DataRow row) =>
         row["max"].Length == 0
             ? null
-            : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
+            : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
+                && percent is > 0 and <= 100
                 ? Share.FromPercent(percent)
                 : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 
@@ -110,8 +124,10 @@ public sealed class SubstanceTable
                 ? day
                 : throw row.Refuse("substances.not-a-date", ("from", row["from"]));
 
-    private static SubstanceTable Ship(string name) => new(Read(DataTable.Embedded($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
-    {
-        Colours = [.. DataTable.Embedded($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading)).Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
-    };
+    private static SubstanceTable Ship(string name) =>
+        new(Read(DataTable.Embedded($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
+        {
+            Colours = [.. DataTable.Embedded($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading))
+                .Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
+        };
 }

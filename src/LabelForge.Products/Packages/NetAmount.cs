@@ -42,10 +42,12 @@ public sealed partial record NetAmount
     public decimal Ounces => Mass?.Ounces ?? Volume!.Value.FluidOunces;
 
     /// <summary>An amount by mass.</summary>
-    public static NetAmount Of(Mass mass, MeasureSystem system = MeasureSystem.Metric, int? digits = null) => new(mass, null, system, digits);
+    public static NetAmount Of(Mass mass, MeasureSystem system = MeasureSystem.Metric, int? digits = null) =>
+        new(mass, null, system, digits);
 
     /// <summary>An amount by volume.</summary>
-    public static NetAmount Of(Volume volume, MeasureSystem system = MeasureSystem.Metric, int? digits = null) => new(null, volume, system, digits);
+    public static NetAmount Of(Volume volume, MeasureSystem system = MeasureSystem.Metric, int? digits = null) =>
+        new(null, volume, system, digits);
 
     /// <summary>
     /// Reads an amount as a maker writes it: <c>113 g</c>, <c>4 oz</c>, <c>8 fl oz</c>, <c>250 mL</c>. Every digit written
@@ -60,10 +62,12 @@ public sealed partial record NetAmount
         int? digits = text.Contains('/') ? null : Figure().Match(text).Value.Replace(".", "").TrimStart('0').Length;
         return amount.Unit switch
         {
-            AmountUnit.Gram or AmountUnit.Kilogram or AmountUnit.Milligram => Parsed<NetAmount>.Of(Of(amount.AsMass(), MeasureSystem.Metric, digits)),
+            AmountUnit.Gram or AmountUnit.Kilogram or AmountUnit.Milligram =>
+                Parsed<NetAmount>.Of(Of(amount.AsMass(), MeasureSystem.Metric, digits)),
             AmountUnit.Ounce or AmountUnit.Pound => Parsed<NetAmount>.Of(Of(amount.AsMass(), MeasureSystem.Customary, digits)),
             AmountUnit.Millilitre or AmountUnit.Litre => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Metric, digits)),
-            AmountUnit.FluidOunce or AmountUnit.Pint or AmountUnit.Quart or AmountUnit.Gallon => Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Customary, digits)),
+            AmountUnit.FluidOunce or AmountUnit.Pint or AmountUnit.Quart or AmountUnit.Gallon =>
+                Parsed<NetAmount>.Of(Of(amount.AsVolume(), MeasureSystem.Customary, digits)),
             _ => Parsed<NetAmount>.Refused("package.not-a-measure", ("text", text.Trim())),
         };
     }

@@ -39,7 +39,8 @@ public sealed partial record Package
     public ImmutableDictionary<string, Length> Sides { get; }
 
     /// <summary>The shape and every measure as one text: two packages of one key are the same.</summary>
-    public string Key => string.Join(' ', Sides.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{Shape}{s.Key}{s.Value.Millimetres}"));
+    public string Key =>
+        string.Join(' ', Sides.OrderBy(s => s.Key, StringComparer.Ordinal).Select(s => $"{Shape}{s.Key}{s.Value.Millimetres}"));
 
     /// <summary>All the surface that can bear a label; shoulders, necks and the ends of tubes are left out.</summary>
     public Area LabellingSurface => Area.FromSquareMillimetres(Shape switch
@@ -79,7 +80,8 @@ public sealed partial record Package
         var unit = match.Groups["unit"].Value switch { "mm" => 1m, "cm" => 10m, _ => Length.MillimetresPerInch };
         var figures = match.Groups["figure"].Captures.Select(c => decimal.Parse(c.Value, CultureInfo.InvariantCulture) * unit).ToArray();
         if (figures.Length != known.Sides.Length)
-            return Parsed<Package>.Refused("package.number-of-measures", ("word", word), ("count", known.Sides.Length), ("size", size.Trim()), ("count-2", figures.Length), ("example", example));
+            return Parsed<Package>.Refused("package.number-of-measures", ("word", word), ("count", known.Sides.Length),
+                ("size", size.Trim()), ("count-2", figures.Length), ("example", example));
         if (figures.Any(f => f is < 1m or > 2_000m))
             return Parsed<Package>.Refused("package.side", ("size", size.Trim()));
         var sides = known.Sides.Zip(figures).ToImmutableDictionary(p => p.First, p => Length.FromMillimetres(p.Second));

@@ -28,7 +28,8 @@ internal sealed class AmountResolution
         (_workshop, _uses, _file, _superfat) = (workshop, uses, file, superfat);
         var twice = uses.GroupBy(u => u.Material).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw Refuse(twice.Last().Line, "recipe.used-twice", ("name", twice.Key), ("list", string.Join(" and ", twice.Select(u => u.Amount))));
+            throw Refuse(twice.Last().Line, "recipe.used-twice", ("name", twice.Key),
+                ("list", string.Join(" and ", twice.Select(u => u.Amount))));
         _materials = uses.ToDictionary(u => u.Material, u => workshop.Material(u.Material, file, u.Line));
         foreach (var use in uses.Where(u => _materials[u.Material].Kind == MaterialKind.Packaging))
             throw Refuse(use.Line, "recipe.packaging-inside", ("material", use.Material));
@@ -40,7 +41,8 @@ internal sealed class AmountResolution
     /// <param name="file">The file they stand in, for messages.</param>
     /// <param name="superfat">The superfat by which a lye may be measured out; null where there is none.</param>
     /// <exception cref="InputException">An amount cannot be worked out.</exception>
-    public static (ImmutableArray<BatchLine> Lines, Mass Total) Resolve(Workshop workshop, ImmutableArray<MaterialUse> uses, string file, WrittenSuperfat? superfat = null) =>
+    public static (ImmutableArray<BatchLine> Lines,
+        Mass Total) Resolve(Workshop workshop, ImmutableArray<MaterialUse> uses, string file, WrittenSuperfat? superfat = null) =>
         new AmountResolution(workshop, uses, file, superfat).Resolved();
 
     private (ImmutableArray<BatchLine> Lines, Mass Total) Resolved()
@@ -74,7 +76,9 @@ internal sealed class AmountResolution
     private bool IsReady(MaterialUse use)
     {
         if (use.Amount.Unit == AmountUnit.BySuperfat)
-            return _uses.All(u => u == use || _known.ContainsKey(u.Material) || (u.Amount.Unit != AmountUnit.BySuperfat && Balance(u).IsNone));
+            return _uses.All(u => u == use
+                || _known.ContainsKey(u.Material)
+                || (u.Amount.Unit != AmountUnit.BySuperfat && Balance(u).IsNone));
         if (use.Amount.Of is not { } of || of == Batch)
             return true;
         if (_uses.Any(u => u.Material == of))
@@ -98,7 +102,8 @@ internal sealed class AmountResolution
         {
             return material.GramsPerMillilitre is { } density
                 ? (amount.AsVolume(material.DropsPerMillilitre).Millilitres * density, 0)
-                : throw Refuse(use.Line, "recipe.no-density", ("material", use.Material), ("advice", Densities.Advice($"materials/{use.Material}.yaml", [.. material.Contains.Select(c => c.Name)])));
+                : throw Refuse(use.Line, "recipe.no-density", ("material", use.Material),
+                    ("advice", Densities.Advice($"materials/{use.Material}.yaml", [.. material.Contains.Select(c => c.Name)])));
         }
         var share = amount.Figure / 100;
         if (amount.Of == Batch)
@@ -133,5 +138,6 @@ internal sealed class AmountResolution
     private static (decimal Grams, decimal OfBatch) Sum(IEnumerable<(decimal Grams, decimal OfBatch)> parts) =>
         parts.Aggregate((Grams: 0m, OfBatch: 0m), (sum, next) => (sum.Grams + next.Grams, sum.OfBatch + next.OfBatch));
 
-    private InputException Refuse(int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(_file, line, code, arguments);
+    private InputException Refuse(int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(_file, line, code, arguments);
 }

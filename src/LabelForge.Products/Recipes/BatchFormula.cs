@@ -50,7 +50,9 @@ public sealed record BatchFormula(Recipe Recipe, ImmutableArray<BatchLine> Lines
         if (recipe.Yield is { } yield)
         {
             return yield.Mass <= total
-                ? yield.Mass == total ? [] : [new BatchLoss(LossText.UsualLoss, Mass.FromGrams(total.Grams - yield.Mass.Grams), yield.Line)]
+                ? yield.Mass == total
+                    ? []
+                    : [new BatchLoss(LossText.UsualLoss, Mass.FromGrams(total.Grams - yield.Mass.Grams), yield.Line)]
                 : throw new InputException(recipe.File, yield.Line, "recipe.yield-above-batch", ("mass", yield.Mass), ("total", total));
         }
         var losses = recipe.Losses

@@ -17,6 +17,8 @@ internal static class BlendParts
         var sum = uses.Sum(u => u.Amount.Figure);
         return sum == 100
             ? [.. uses.Select(u => u with { Amount = new Amount(u.Amount.Figure, AmountUnit.Gram, null) })]
-            : throw new InputException(file.File, uses[0].Line, "material.blend-sum", ("sum", sum.ToString("0.######", CultureInfo.InvariantCulture)), ("abs", Math.Abs(100 - sum).ToString("0.######", CultureInfo.InvariantCulture)));
+            : throw new InputException(file.File, uses[0].Line, "material.blend-sum",
+                ("sum", sum.ToString("0.######", CultureInfo.InvariantCulture)),
+                ("abs", Math.Abs(100 - sum).ToString("0.######", CultureInfo.InvariantCulture)));
     }
 }

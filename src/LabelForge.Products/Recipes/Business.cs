@@ -69,11 +69,14 @@ public sealed record Business(
     /// <param name="written">The moment, in universal time.</param>
     /// <param name="format">How it is written.</param>
     public static string InZone(TimeZoneInfo? zone, string written, string format) =>
-        DateTime.TryParseExact(written, format, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var moment)
-            ? TimeZoneInfo.ConvertTime(new DateTimeOffset(moment, TimeSpan.Zero), zone ?? TimeZoneInfo.Local).ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)
+        DateTime.TryParseExact(written, format, CultureInfo.InvariantCulture,
+            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var moment)
+            ? TimeZoneInfo.ConvertTime(new DateTimeOffset(moment, TimeSpan.Zero), zone ?? TimeZoneInfo.Local)
+                .ToString("yyyy-MM-dd HH:mm:ss zzz", CultureInfo.InvariantCulture)
             : written;
 
-    /// <summary>The responsible person's name and address in a market (Regulation (EC) No 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
+    /// <summary>The responsible person's name and address in a market (Regulation (EC) No
+    /// 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
     public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
 
     /// <summary>The name with what the law wants before it where the business is not the maker (21 CFR 701.12(c)).</summary>
@@ -101,7 +104,8 @@ public sealed record Business(
     public static Business Read(MapNode file, MarketBook? markets = null)
     {
         markets ??= MarketBook.Shipped;
-        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language", "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax", "zone");
+        file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language",
+            "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax", "zone");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");
         var contact = file.OptionalMap("contact")?.OnlyKeys("A contact", "phone", "web", "email");
         var prefix = file.OptionalText("gtin prefix");
@@ -111,7 +115,8 @@ public sealed record Business(
             new Place(place?.OptionalText("street")?.Text, place?.OptionalText("city")?.Text, place?.OptionalText("region")?.Text,
                 place?.OptionalText("postcode")?.Text, place?.OptionalText("country")?.Text),
             contact?.OptionalText("phone")?.Text, contact?.OptionalText("web")?.Text, contact?.OptionalText("email")?.Text,
-            ReadMarket(file.OptionalText("market"), markets), prefix is null ? null : CompanyPrefix.Read(prefix), file.OptionalText("currency")?.Text ?? "USD")
+            ReadMarket(file.OptionalText("market"), markets), prefix is null ? null : CompanyPrefix.Read(prefix),
+            file.OptionalText("currency")?.Text ?? "USD")
         {
             Language = ReadLanguage(file.OptionalText("language")),
             Responsible = ReadResponsible(file, markets),
@@ -150,7 +155,9 @@ public sealed record Business(
 
     private static string ReadMarket(TextNode? node, MarketBook markets) => node is null
         ? markets.Ids[0]
-        : markets.Ids.Contains(node.Text) ? node.Text : throw node.Refuse("market.unknown", ("text", node.Text), ("listed", markets.Listed));
+        : markets.Ids.Contains(node.Text)
+        ? node.Text
+        : throw node.Refuse("market.unknown", ("text", node.Text), ("listed", markets.Listed));
 
     private static BusinessRole ReadRole(TextNode? node) => node?.Text switch
     {

@@ -8,7 +8,8 @@ namespace LabelForge.Recipes;
 
 /// <summary>A new workshop's <c>workshop.yaml</c>, from what a maker filled in. What is empty is left out.</summary>
 public sealed record BusinessDraft(
-    string Name, string Role, string Street, string City, string Region, string Postcode, string Country, string Phone, string Web, string Email, string Market, string Currency)
+    string Name, string Role, string Street, string City, string Region, string Postcode, string Country, string Phone, string Web,
+    string Email, string Market, string Currency)
 {
     /// <summary>An empty one for a maker in the United States.</summary>
     public static BusinessDraft Empty { get; } = new("", "maker", "", "", "", "", "US", "", "", "", MarketBook.Shipped.Ids[0], "USD");
@@ -42,6 +43,7 @@ public sealed record BusinessDraft(
     {
         var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
         if (plain.Length > 0)
-            text.Append(CultureInfo.InvariantCulture, $"{key}: \"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{key}: \"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"\n");
     }
 }

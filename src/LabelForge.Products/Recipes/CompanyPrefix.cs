@@ -32,5 +32,6 @@ internal static class CompanyPrefix
         return IsDigits(text, 7, 11) ? text : throw node.Refuse("business.prefix-unreadable", ("text", text));
     }
 
-    private static bool IsDigits(string text, int least, int most) => text.Length >= least && text.Length <= most && text.All(char.IsAsciiDigit);
+    private static bool IsDigits(string text, int least, int most) =>
+        text.Length >= least && text.Length <= most && text.All(char.IsAsciiDigit);
 }

@@ -45,7 +45,8 @@ public sealed partial record ContactWay(ContactKind Kind, string Text)
             return new Problem(null, 0, "business.email-no-name", ("text", text));
         var host = text[(at + 1)..];
         if (!host.Contains('.', StringComparison.Ordinal) || host.EndsWith('.'))
-            return new Problem(null, 0, "business.email-ends-early", ("name", text[..at]), ("host", host.Trim('.') is { Length: > 0 } some ? some : "thistle"));
+            return new Problem(null, 0, "business.email-ends-early", ("name", text[..at]),
+                ("host", host.Trim('.') is { Length: > 0 } some ? some : "thistle"));
         return MailAddress.TryCreate(text, out var read) && read.Address == text && WebShape().IsMatch(host)
             ? null
             : new Problem(null, 0, "business.no-email", ("text", text));

@@ -14,7 +14,8 @@ namespace LabelForge.Recipes;
 public sealed partial record Country(string Code, string Name, string Currency)
 {
     private static readonly Lazy<ImmutableArray<Country>> Read = new(() => [.. DataTable.Embedded("places/countries")
-        .SelectMany(t => t.Rows(["code", "name", "currency", "source"])).Select(r => new Country(r["code"], r["name"], r["currency"])).OrderBy(c => c.Name, StringComparer.Ordinal)]);
+        .SelectMany(t => t.Rows(["code", "name", "currency", "source"])).Select(r => new Country(r["code"], r["name"], r["currency"]))
+        .OrderBy(c => c.Name, StringComparer.Ordinal)]);
 
     private static readonly Lazy<FrozenDictionary<string, Country>> OnLabels = new(Listed);
 
@@ -24,11 +25,13 @@ public sealed partial record Country(string Code, string Name, string Currency)
     /// <summary>The currencies in use, in the order of their letters.</summary>
     public static ImmutableArray<string> Currencies => [.. All.Select(c => c.Currency).Distinct().Order(StringComparer.Ordinal)];
 
-    /// <summary>The country that a person wrote: by its code, its name, or its name in another language; null where none is meant.</summary>
+    /// <summary>The country that a person wrote: by its code, its name, or its name in another
+    /// language; null where none is meant.</summary>
     public static Country? Find(string written)
     {
         var text = written.Trim().TrimEnd('.');
-        return All.FirstOrDefault(c => string.Equals(c.Code, text, StringComparison.OrdinalIgnoreCase) || string.Equals(c.Name, text, StringComparison.OrdinalIgnoreCase))
+        return All.FirstOrDefault(c => string.Equals(c.Code, text, StringComparison.OrdinalIgnoreCase)
+            || string.Equals(c.Name, text, StringComparison.OrdinalIgnoreCase))
             ?? OnLabel(written);
     }
 
@@ -40,7 +43,8 @@ public sealed partial record Country(string Code, string Name, string Currency)
 
     private static FrozenDictionary<string, Country> Listed()
     {
-        var (named, found) = (All.ToDictionary(c => c.Code, StringComparer.Ordinal), new Dictionary<string, Country>(StringComparer.Ordinal));
+        var (named, found) = (All.ToDictionary(c => c.Code, StringComparer.Ordinal),
+            new Dictionary<string, Country>(StringComparer.Ordinal));
         foreach (var record in YamlRecord.Embedded("markets/Words/countries.yaml"))
         {
             var country = named[record.Text("id", "AT")];
@@ -50,7 +54,8 @@ public sealed partial record Country(string Code, string Name, string Currency)
         return found.ToFrozenDictionary(StringComparer.Ordinal);
     }
 
-    private static string Key(string name) => Between().Replace(FoldedText.Of(name.Trim()).Replace(".", "", StringComparison.Ordinal), " ");
+    private static string Key(string name) =>
+        Between().Replace(FoldedText.Of(name.Trim()).Replace(".", "", StringComparison.Ordinal), " ");
 
     [GeneratedRegex(@"[\s'-]+")]
     private static partial Regex Between();

@@ -32,7 +32,8 @@ public static partial class EnvelopeAddress
             lines.RemoveAt(lines.Count - 1);
             if (before.Length > 0)
                 lines.Add(before);
-            return Of(lines, lines.Count > 1 || !HasFigure(lines.FirstOrDefault() ?? "") ? lines.LastOrDefault() : null, null, last.Value.ToUpperInvariant(), of);
+            return Of(lines, lines.Count > 1 || !HasFigure(lines.FirstOrDefault() ?? "") ? lines.LastOrDefault() : null, null,
+                last.Value.ToUpperInvariant(), of);
         }
         if (Canadian().Match(lines[^1]) is { Success: true } ca && country is null or { Code: "CA" })
             return Of(lines, Town(ca), Letters(ca, Region.Provinces), ca.Groups["code"].Value.ToUpperInvariant(), "CA");
@@ -41,7 +42,9 @@ public static partial class EnvelopeAddress
             return Of(lines[..^1], lines[^2], null, lines[^1], country.Code);
         if (Continental().Match(lines[^1]) is { Success: true } eu && country is not { Code: "US" })
             return Of(lines, eu.Groups["town"].Value.Trim(), null, eu.Groups["code"].Value, country?.Code ?? usual);
-        if (American().Match(lines[^1]) is { Success: true } us && (country is null or { Code: "US" }) && Letters(us, Region.States) is { } state)
+        if (American().Match(lines[^1]) is { Success: true } us
+            && (country is null or { Code: "US" })
+            && Letters(us, Region.States) is { } state)
             return Of(lines, Town(us), state, us.Groups["code"].Value is { Length: > 0 } zip ? zip : null, "US");
         return Of(lines, lines.Count > 1 || !HasFigure(lines[^1]) ? lines[^1] : null, null, null, country?.Code ?? usual);
     }
@@ -56,14 +59,17 @@ public static partial class EnvelopeAddress
     private static Place Of(List<string> lines, string? town, string? region, string? postcode, string country)
     {
         var streets = lines.Take(lines.Count - (town is null ? 0 : 1)).Select(l => l.Trim(' ', ',')).ToImmutableArray();
-        return new Place(streets.IsEmpty ? null : string.Join(", ", streets), town is { Length: > 0 } ? town : null, region, postcode, country);
+        return new Place(streets.IsEmpty ? null : string.Join(", ", streets), town is { Length: > 0 } ? town : null, region, postcode,
+            country);
     }
 
     // "14 Mill Road, Wendle, ME 00000": the last comma may part the town from its state.
     private static List<string> OneLine(string line)
     {
         var parts = line.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).ToList();
-        var last = parts.Count > 1 && Country.Find(parts[^1]) is not null && !Region.States.ContainsKey(parts[^1].ToUpperInvariant()) ? parts.Count - 2 : parts.Count - 1;
+        var last = parts.Count > 1 && Country.Find(parts[^1]) is not null && !Region.States.ContainsKey(parts[^1].ToUpperInvariant())
+            ? parts.Count - 2
+            : parts.Count - 1;
         if (last > 0 && StateAndCode().IsMatch(parts[last]))
         {
             parts[last - 1] += ", " + parts[last];
@@ -84,13 +90,16 @@ public static partial class EnvelopeAddress
     private static bool HasFigure(string text) => text.Any(char.IsAsciiDigit);
 
     // Each group is named by its country.
-    [GeneratedRegex(@"\b(?:(?<GB>" + Postcode.British + ")|(?<IE>" + Postcode.Irish + ")|(?<MT>" + Postcode.Maltese + @"))\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:(?<GB>" + Postcode.British + ")|(?<IE>" + Postcode.Irish + ")|(?<MT>" + Postcode.Maltese + @"))\z",
+        RegexOptions.IgnoreCase)]
     private static partial Regex CodeLast();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>" + Region.ProvinceCodes + "|" + Region.ProvinceNames + @"),? +(?<code>" + Postcode.Canadian + @")\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>" + Region.ProvinceCodes + "|" + Region.ProvinceNames + @"),? +(?<code>"
+        + Postcode.Canadian + @")\z", RegexOptions.IgnoreCase)]
     private static partial Regex Canadian();
 
-    private const string CodeOfContinent = "(?:[A-Z]{1,2}-)?(?<code>" + Postcode.Dutch + @"(?= |\z)|" + Postcode.Portuguese + "|" + Postcode.Polish + "|" + Postcode.Parted + "|[0-9]{4,6})";
+    private const string CodeOfContinent = "(?:[A-Z]{1,2}-)?(?<code>" + Postcode.Dutch + @"(?= |\z)|" + Postcode.Portuguese + "|"
+        + Postcode.Polish + "|" + Postcode.Parted + "|[0-9]{4,6})";
 
     [GeneratedRegex("^" + CodeOfContinent + @" +(?<town>\D.*)\z")]
     private static partial Regex Continental();
@@ -98,9 +107,11 @@ public static partial class EnvelopeAddress
     [GeneratedRegex("^" + CodeOfContinent + @"\z")]
     private static partial Regex CodeAlone();
 
-    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>" + Region.StateCodes + "|" + Region.StateNames + @"),?(?: +(?<code>" + Postcode.American + @"))?\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<town>.+?),? +(?<state>" + Region.StateCodes + "|" + Region.StateNames + @"),?(?: +(?<code>" + Postcode.American
+        + @"))?\z", RegexOptions.IgnoreCase)]
     private static partial Regex American();
 
-    [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?)(?: +" + Postcode.American + "| +" + Postcode.Canadian + @")?\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:[A-Za-z]{2}|[A-Za-z]{3,13}(?: [A-Za-z]{4,10})?)(?: +" + Postcode.American + "| +" + Postcode.Canadian + @")?\z",
+        RegexOptions.IgnoreCase)]
     private static partial Regex StateAndCode();
 }

@@ -9,14 +9,16 @@ namespace LabelForge.Recipes;
 /// <param name="Exact">The same without rounding.</param>
 public sealed record ExplodedShare(Material Material, ChargeShare Share, Fraction Exact);
 
-/// <summary>The exploded formula of a batch: shares of bought materials only, what the shop mixed itself opened up level by level.</summary>
+/// <summary>The exploded formula of a batch: shares of bought materials only, what the shop mixed
+/// itself opened up level by level.</summary>
 public static class ExplodedFormula
 {
     /// <summary>Opens up a batch; the shares are of all that was weighed in, and sum to 1.</summary>
     /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
     public static ImmutableArray<ExplodedShare> Of(Workshop workshop, BatchFormula batch)
     {
-        return Sum(batch.Lines.Select(l => (l.Material, l.Mass.Grams / batch.Total.Grams, Fraction.Of(l.Mass.Grams, batch.Total.Grams))), new Opening(workshop));
+        return Sum(batch.Lines.Select(l => (l.Material, l.Mass.Grams / batch.Total.Grams, Fraction.Of(l.Mass.Grams, batch.Total.Grams))),
+            new Opening(workshop));
     }
 
     /// <summary>Opens up one material: shares of it, which sum to 1.</summary>
@@ -26,7 +28,8 @@ public static class ExplodedFormula
         return new Opening(workshop).Of(material, []);
     }
 
-    private static ImmutableArray<ExplodedShare> Sum(IEnumerable<(Material Material, decimal Share, Fraction Exact)> lines, Opening opening, ImmutableList<string>? inside = null)
+    private static ImmutableArray<ExplodedShare> Sum(IEnumerable<(Material Material, decimal Share, Fraction Exact)> lines,
+        Opening opening, ImmutableList<string>? inside = null)
     {
         var shares = new Dictionary<string, ChargeShare>(StringComparer.Ordinal);
         var exact = new Dictionary<string, Fraction>(StringComparer.Ordinal);
@@ -56,9 +59,12 @@ public static class ExplodedFormula
                 return known;
             if (inside.Contains(material.Id))
             {
-                throw new InputException(material.File, material.MadeFrom[0].Line, "recipe.made-from-itself", ("material", material.Id), ("list", string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))));
+                throw new InputException(material.File, material.MadeFrom[0].Line, "recipe.made-from-itself", ("material", material.Id),
+                    ("list", string.Join(" from ", inside.Add(material.Id).SkipWhile(i => i != material.Id))));
             }
-            return _opened[material.Id] = material.MadeFrom.IsEmpty ? [new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))] : Made(material, inside.Add(material.Id));
+            return _opened[material.Id] = material.MadeFrom.IsEmpty
+                ? [new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))]
+                : Made(material, inside.Add(material.Id));
         }
 
         private ImmutableArray<ExplodedShare> Made(Material material, ImmutableList<string> inside)

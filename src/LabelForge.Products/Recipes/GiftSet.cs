@@ -41,14 +41,19 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
 
     /// <summary>The ids of a workshop's sets, in order.</summary>
     public static ImmutableArray<string> Ids(Workshop workshop) => Directory.Exists(Path.Combine(workshop.Folder, Folder))
-        ? [.. Directory.EnumerateFiles(Path.Combine(workshop.Folder, Folder), "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)] : [];
+        ? [.. Directory.EnumerateFiles(Path.Combine(workshop.Folder, Folder), "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f))
+            .Order(StringComparer.Ordinal)] : [];
 
     /// <summary>The set that a person names: by its id, or by its file; null where it is none, and the name may be a recipe's.</summary>
     /// <exception cref="InputException">Its file cannot be used.</exception>
     public static GiftSet? Named(Workshop workshop, string named)
     {
-        var id = named.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase) && Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(named, workshop.Folder))) == Folder
-            ? Path.GetFileNameWithoutExtension(named) : named.StartsWith(Folder + "/", StringComparison.Ordinal) ? named[(Folder.Length + 1)..] : named;
+        var id = named.EndsWith(".yaml", StringComparison.OrdinalIgnoreCase)
+            && Path.GetFileName(Path.GetDirectoryName(Path.GetFullPath(named, workshop.Folder))) == Folder
+            ? Path.GetFileNameWithoutExtension(named)
+            : named.StartsWith(Folder + "/", StringComparison.Ordinal)
+            ? named[(Folder.Length + 1)..]
+            : named;
         return Ids(workshop).Contains(id) && (id != named || !workshop.RecipeIds.Contains(id))
             ? Read(id, YamlFile.Read(Path.Combine(workshop.Folder, Folder, $"{id}.yaml"), $"{Folder}/{id}.yaml")) : null;
     }
@@ -62,7 +67,8 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
         [
             .. file.Items("holds").Select(node =>
             {
-                var map = (node as MapNode ?? throw node.Refuse("set.not-a-product", ("kind", node.Kind))).OnlyKeys("A product in a set", "use", "count");
+                var map = (node as MapNode ?? throw node.Refuse("set.not-a-product", ("kind", node.Kind)))
+                    .OnlyKeys("A product in a set", "use", "count");
                 var use = map.Required("use", "bramble-bar");
                 return new SetItem(use.Text, map.OptionalText("count") is { } count ? Count(count) : 1, use.Line);
             }),
@@ -98,6 +104,7 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
         }
     }
 
-    private static int Count(TextNode node) => int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 1000
-        ? count : throw node.Refuse("set.not-a-count", ("text", node.Text));
+    private static int Count(TextNode node) =>
+        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 1000
+            ? count : throw node.Refuse("set.not-a-count", ("text", node.Text));
 }

@@ -44,13 +44,15 @@ public static class LegalLimits
     {
         var entry = IngredientDictionary.Shipped.Find(NanoName.Bare(constituent.Name));
         var name = entry?.Us ?? constituent.Name;
-        var limits = table.Of(constituent.Name, entry).Where(r => r.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf).ToArray();
+        var limits = table.Of(constituent.Name, entry).Where(r => r.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf)
+            .ToArray();
         if (!limits.Any(r => r.Verdict == SubstanceVerdict.AtMost && r.Words.Length == 0 && r.Groups is ["all"]))
             return null;
         // Where it is not held how much of the salt the acid is, nothing is bounded.
         if (limits.Any(r => CountedAs.Least(name, r.CountedAs) == 0))
             return null;
-        var (rule, most) = limits.Select(r => (Rule: r, Most: r.Most!.Value.Percent / CountedAs.Least(name, r.CountedAs))).MaxBy(r => r.Most);
+        var (rule, most) = limits.Select(r => (Rule: r, Most: r.Most!.Value.Percent / CountedAs.Least(name, r.CountedAs)))
+            .MaxBy(r => r.Most);
         return new(constituent.Name, Share.FromPercent(Math.Min(100, most)), rule.Citation);
     }
 }

@@ -4,7 +4,8 @@ using LabelForge.Ingredients.Supplied;
 
 namespace LabelForge.Recipes;
 
-/// <summary>What a material is probably bought as, told from the names on its supplier's paper: a proposal, for the maker to confirm.</summary>
+/// <summary>What a material is probably bought as, told from the names on its supplier's paper: a
+/// proposal, for the maker to confirm.</summary>
 public static class LikelyKind
 {
     // Flakes and fillers of pearl pigments stand in this file of the dictionary although they are no colours by themselves.
@@ -29,9 +30,11 @@ public static class LikelyKind
         {
             [{ Us: "Water" }] => MaterialKind.Water,
             _ when found.All(i => i.Us is "Sodium Hydroxide" or "Potassium Hydroxide") => MaterialKind.Lye,
-            _ when found.Any(i => i.IsColourant) && found.All(i => i.Group == Colourants || Fillers.Contains(i.Us)) => MaterialKind.Colourant,
+            _ when found.Any(i => i.IsColourant) && found.All(i => i.Group == Colourants || Fillers.Contains(i.Us)) =>
+                MaterialKind.Colourant,
             _ when Scents.Contains(found[0].Group) => MaterialKind.Fragrance,
-            _ when found.All(i => Fats.Contains(i.Group) || i.Roles.Contains(IngredientRole.Antioxidant)) && found.Any(i => Fats.Contains(i.Group)) => MaterialKind.Oil,
+            _ when found.All(i => Fats.Contains(i.Group) || i.Roles.Contains(IngredientRole.Antioxidant))
+                && found.Any(i => Fats.Contains(i.Group)) => MaterialKind.Oil,
             [_] => MaterialKind.Additive,
             _ => MaterialKind.Base,
         };

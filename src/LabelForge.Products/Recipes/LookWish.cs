@@ -12,7 +12,8 @@ public sealed record LookWish
 {
     /// <summary>The keys that a look may have.</summary>
     public static IReadOnlyList<string> KnownKeys { get; } =
-        ["arrangement", "frame", "ornament", "palette", "types", "scent", "line", "words", "claim", "price", "logo", "picture", "link", "code", "stock", "white ink", "name size", "ornament size", "ornament place"];
+        ["arrangement", "frame", "ornament", "palette", "types", "scent", "line", "words", "claim", "price", "logo", "picture", "link",
+            "code", "stock", "white ink", "name size", "ornament size", "ornament place"];
 
     /// <summary>Nothing written.</summary>
     public static LookWish None { get; } = new();

@@ -39,11 +39,13 @@ public sealed record MarketWords
     private static TranslatedWords Translated(MapNode map)
     {
         map.OnlyKeys("A language", "identity", "directions", "warnings");
-        return new(map.OptionalText("identity")?.Text, map.OptionalText("directions")?.Text, [.. map.Texts("warnings").Select(t => t.Text)]);
+        return new(map.OptionalText("identity")?.Text, map.OptionalText("directions")?.Text,
+            [.. map.Texts("warnings").Select(t => t.Text)]);
     }
 
     private static string Period(TextNode node) =>
-        int.TryParse(node.Text.Replace("months", "", StringComparison.Ordinal).TrimEnd('M', ' '), NumberStyles.None, CultureInfo.InvariantCulture, out var months) && months is >= 1 and <= 60
+        int.TryParse(node.Text.Replace("months", "", StringComparison.Ordinal).TrimEnd('M', ' '), NumberStyles.None,
+            CultureInfo.InvariantCulture, out var months) && months is >= 1 and <= 60
             ? $"{months}M"
             : throw node.Refuse("recipe.period-after-opening", ("text", node.Text));
 

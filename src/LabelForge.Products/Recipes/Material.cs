@@ -101,7 +101,8 @@ public sealed record Material
     /// <summary>The packs it can be bought in.</summary>
     public ImmutableArray<MaterialPack> Packs { get; init; } = [];
 
-    /// <summary>An oil's saponification value from its certificate, mg KOH/g; null where the dictionary's range serves, 0 where it takes up no alkali.</summary>
+    /// <summary>An oil's saponification value from its certificate, mg KOH/g; null where the
+    /// dictionary's range serves, 0 where it takes up no alkali.</summary>
     public SaponificationValue? Saponification { get; init; }
 
     /// <summary>The name of its soap, where the maker names it.</summary>
@@ -119,7 +120,8 @@ public sealed record Material
     /// <summary>The bounds that were taken from the law.</summary>
     public ImmutableArray<LegalBound> LegalBounds { get; init; } = [];
 
-    /// <summary>Where its list is from as long as nobody has held it against the wrapper: the usual list of such goods, for instance; null where it is the supplier's own.</summary>
+    /// <summary>Where its list is from as long as nobody has held it against the wrapper: the usual list of such goods, for instance; null
+    /// where it is the supplier's own.</summary>
     public string? ToConfirm { get; init; }
 
     /// <summary>The day on which its supplier was asked what its list leaves open; null where nobody wrote that down.</summary>
@@ -137,7 +139,8 @@ public sealed record Material
     /// <summary>What a fragrance is like: citrus, flower, herb, wood, spice, sea, sweet, smoke or plain; null where not written.</summary>
     public TextNode? Scent { get; init; }
 
-    /// <summary>Packaging that is label sheets: the id of their stock, so that printing uses them up label by label; null for any other.</summary>
+    /// <summary>Packaging that is label sheets: the id of their stock, so that printing uses them
+    /// up label by label; null for any other.</summary>
     public string? LabelStock { get; init; }
 
     /// <summary>For how many months after it was first used a bottle keeps; null where not written.</summary>

@@ -16,7 +16,8 @@ namespace LabelForge.Recipes;
 /// <param name="Kind">What it is bought as; not packaging.</param>
 /// <param name="Listed">How far the supplier's order can be trusted.</param>
 /// <param name="Matches">The names of the paper, matched.</param>
-public sealed partial record MaterialDraft(string Id, string Name, MaterialKind Kind, ListedOrder Listed, ImmutableArray<NameMatch> Matches)
+public sealed partial record MaterialDraft(string Id, string Name, MaterialKind Kind, ListedOrder Listed,
+    ImmutableArray<NameMatch> Matches)
 {
     /// <summary>What else the paper says, to be kept as comments: nothing of it is dropped.</summary>
     public ImmutableArray<string> Said { get; init; } = [];
@@ -37,7 +38,8 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     {
         RefuseRepeats();
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"name: {Scalar(Name)}\nkind: {Kind.ToString().ToLowerInvariant()}\nlisted: {Listed.ToString().ToLowerInvariant()}\ncontains:\n");
+        text.Append(CultureInfo.InvariantCulture,
+            $"name: {Scalar(Name)}\nkind: {Kind.ToString().ToLowerInvariant()}\nlisted: {Listed.ToString().ToLowerInvariant()}\ncontains:\n");
         foreach (var match in Matches.Where(m => !m.Written.MayContain))
             Append(text, match, "  ");
         var may = Matches.Where(m => m.Written.MayContain).ToArray();
@@ -66,11 +68,14 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         var inside = scent?.Written.Text.IndexOfAny(['(', '[']) ?? -1;
         if (inside < 0)
             return;
-        string[] allergens = [.. scent!.Written.Text[(inside + 1)..].Split([',', ';', ')', ']'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .Select(IngredientDictionary.Shipped.Allergens.Find).OfType<FragranceAllergen>().Select(a => a.Name).Distinct(StringComparer.Ordinal)];
+        string[] allergens = [.. scent!.Written.Text[(inside + 1)..]
+            .Split([',', ';', ')', ']'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
+            .Select(IngredientDictionary.Shipped.Allergens.Find).OfType<FragranceAllergen>().Select(a => a.Name)
+            .Distinct(StringComparer.Ordinal)];
         if (allergens.Length == 0)
             return;
-        text.Append("# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");
+        text.Append(
+            "# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");
         foreach (var allergen in allergens)
             text.Append(CultureInfo.InvariantCulture, $"  {Scalar(allergen)}: <= {Percent(scent.Written.Share.High)} %\n");
     }
@@ -84,7 +89,8 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         if (twice is null)
             return;
         var (first, second) = (twice.First().Written, twice.ElementAt(1).Written);
-        throw new InputException(null, 0, "material.same-ingredient-twice", ("first", first.Text), ("position", first.Position), ("second", second.Text), ("position-2", second.Position), ("name", twice.Key));
+        throw new InputException(null, 0, "material.same-ingredient-twice", ("first", first.Text), ("position", first.Position),
+            ("second", second.Text), ("position-2", second.Position), ("name", twice.Key));
     }
 
     // The mark of a nanomaterial is no part of the name, and must not be lost with the supplier's spelling.
@@ -96,9 +102,13 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     {
         if (match.Kind == MatchKind.Unknown)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{indent}# SETTLE THIS: \"{Comment(match.Written.Text)}\" is not in the dictionary. ");
-            text.Append(match.Nearest.IsEmpty ? "Nothing there is spelt like it.\n" : $"Nearest there: {string.Join("; ", match.Nearest.Select(n => n.Key))}.\n");
-            text.Append(CultureInfo.InvariantCulture, $"{indent}# Write the one that it is in its place; where it is none of them, ask the supplier for its INCI name.\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{indent}# SETTLE THIS: \"{Comment(match.Written.Text)}\" is not in the dictionary. ");
+            text.Append(match.Nearest.IsEmpty
+                ? "Nothing there is spelt like it.\n"
+                : $"Nearest there: {string.Join("; ", match.Nearest.Select(n => n.Key))}.\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"{indent}# Write the one that it is in its place; where it is none of them, ask the supplier for its INCI name.\n");
         }
         var remarks = match.Written.Remarks.ToList();
         if (match.Written.Cas is { } cas)

@@ -19,14 +19,17 @@ public static class MaterialFile
     public const string AskedKey = "asked";
 
     private static int ReadMonths(TextNode node) =>
-        node.Text.EndsWith(" months", StringComparison.Ordinal) && int.TryParse(node.Text[..^" months".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var months) && months is > 0 and <= 120
+        node.Text.EndsWith(" months", StringComparison.Ordinal)
+            && int.TryParse(node.Text[..^" months".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var months)
+            && months is > 0 and <= 120
             ? months
             : throw node.Refuse("material.keeps", ("text", node.Text));
 
     private static readonly string[] Keys =
     [
-        "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier", "flash point", "notes",
-        "saponification", "soap name", "purity", "swatch", "swatch at", "scent", "own names", "trust", "label stock", "period after opening", ConfirmKey, AskedKey,
+        "name", "kind", "listed", "contains", "made from", "density", "drops per mL", "limits", "allergens", "packs", "lot", "supplier",
+        "flash point", "notes", "saponification", "soap name", "purity", "swatch", "swatch at", "scent", "own names", "trust",
+        "label stock", "period after opening", ConfirmKey, AskedKey,
     ];
 
     /// <summary>The keys that a material's file may have.</summary>
@@ -105,7 +108,8 @@ public static class MaterialFile
         var read = items.Select(ReadConstituent).ToImmutableArray();
         var twice = read.GroupBy(c => c.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
-            throw new InputException(file.File, twice.Last().Line, "material.constituent-twice", ("name", twice.Key), ("figures", Figures(twice)));
+            throw new InputException(file.File, twice.Last().Line, "material.constituent-twice", ("name", twice.Key),
+                ("figures", Figures(twice)));
         RefuseTooMuch(file.File, read);
         return read;
     }
@@ -119,18 +123,22 @@ public static class MaterialFile
             sum += constituent.Share.Low.Percent;
             if (sum > 100)
             {
-                throw new InputException(file, constituent.Line, "material.figures-above-whole", ("constituent", constituent.Name), ("sum", sum.ToString("0.####", CultureInfo.InvariantCulture)));
+                throw new InputException(file, constituent.Line, "material.figures-above-whole", ("constituent", constituent.Name),
+                    ("sum", sum.ToString("0.####", CultureInfo.InvariantCulture)));
             }
         }
     }
 
     private static string Figures(IEnumerable<DeclaredConstituent> same) =>
-        same.All(c => c.Share == ShareRange.Unknown) ? "" : $": {string.Join(" and ", same.Select(c => c.Share == ShareRange.Unknown ? "no figure" : c.Share.ToString()))}";
+        same.All(c => c.Share == ShareRange.Unknown)
+            ? ""
+            : $": {string.Join(" and ", same.Select(c => c.Share == ShareRange.Unknown ? "no figure" : c.Share.ToString()))}";
 
     private static DeclaredConstituent ReadConstituent(Node node) => node switch
     {
         TextNode { Text.Length: > 0 } text => new DeclaredConstituent(text.Text, ShareRange.Unknown, text.Line),
-        MapNode { Entries: [{ Value: TextNode share } only] } => new DeclaredConstituent(only.Key, Read(share, ShareText.Parse), only.Line),
+        MapNode { Entries: [{ Value: TextNode share } only] } =>
+            new DeclaredConstituent(only.Key, Read(share, ShareText.Parse), only.Line),
         _ => throw node.Refuse("material.not-a-constituent"),
     };
 
@@ -141,18 +149,20 @@ public static class MaterialFile
             return null;
         if (node.Text == limits)
             return new(null);
-        if (node.Text.StartsWith(limits + " of ", StringComparison.Ordinal) && MarketText.Parse(node.Text[(limits.Length + 4)..]) is { IsValue: true } market)
+        if (node.Text.StartsWith(limits + " of ", StringComparison.Ordinal)
+            && MarketText.Parse(node.Text[(limits.Length + 4)..]) is { IsValue: true } market)
             return new(market.OrRefuse());
         throw node.Refuse("material.trust", ("text", node.Text));
     }
 
-    private static ImmutableArray<string> ReadOwnNames(MapNode file, ImmutableArray<DeclaredConstituent> contains) => [.. file.Items("own names").Select(node =>
-    {
-        var text = node as TextNode ?? throw node.Refuse("material.own-name");
-        return contains.Any(c => NameIdentity.Same.Equals(c.Name, text.Text))
-            ? text.Text
-            : throw text.Refuse("material.not-under-contains", ("text", text.Text));
-    })];
+    private static ImmutableArray<string> ReadOwnNames(MapNode file, ImmutableArray<DeclaredConstituent> contains) =>
+        [.. file.Items("own names").Select(node =>
+        {
+            var text = node as TextNode ?? throw node.Refuse("material.own-name");
+            return contains.Any(c => NameIdentity.Same.Equals(c.Name, text.Text))
+                ? text.Text
+                : throw text.Refuse("material.not-under-contains", ("text", text.Text));
+        })];
 
     private static decimal? ReadDensity(TextNode? node)
     {
@@ -160,19 +170,23 @@ public static class MaterialFile
             return null;
         var parts = node.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length == 2 && parts[1] is "g/mL" or "g/ml" or "g/cm3" or "kg/L"
-            && decimal.TryParse(parts[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var density) && density is > 0 and < 25)
+            && decimal.TryParse(parts[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var density)
+            && density is > 0 and < 25)
             return density;
         throw node.Refuse("material.not-a-density", ("text", node.Text));
     }
 
     private static decimal ReadDrops(TextNode? node) => node is null
         ? Volume.DropsPerMillilitre
-        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var drops) && drops is >= 1 and <= 200
+        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var drops)
+            && drops is >= 1 and <= 200
             ? drops
             : throw node.Refuse("material.drops", ("text", node.Text));
 
     private static Share ReadSwatchAt(TextNode node) =>
-        node.Text.EndsWith('%') && decimal.TryParse(node.Text[..^1].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is >= 0.001m and <= 50m
+        node.Text.EndsWith('%')
+            && decimal.TryParse(node.Text[..^1].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
+            && percent is >= 0.001m and <= 50m
             ? Share.FromPercent(percent)
             : throw node.Refuse("material.swatch-at", ("text", node.Text));
 

@@ -18,15 +18,19 @@ public sealed record MouldSet(int Cavities, Mass Holds, int Number, string Writt
     /// <exception cref="InputException">Something in it is wrong.</exception>
     internal static ImmutableArray<MouldSet> ReadAll(MapNode file) => [.. file.Items("moulds").Select(node =>
     {
-        var map = (node as MapNode ?? throw node.Refuse("business.not-a-mould", ("kind", node.Kind))).OnlyKeys("A mould", "cavities", "holds", "number");
+        var map = (node as MapNode ?? throw node.Refuse("business.not-a-mould", ("kind", node.Kind)))
+            .OnlyKeys("A mould", "cavities", "holds", "number");
         var holds = map.Required("holds", "113 g");
         var amount = Amount.Parse(holds.Text);
-        return new MouldSet(Count(map.Required("cavities", "6")), amount is { IsValue: true, Value.IsMass: true } && amount.Value.AsMass() is { Grams: > 0 and <= 100_000 } mass
+        return new MouldSet(Count(map.Required("cavities", "6")),
+            amount is { IsValue: true, Value.IsMass: true } && amount.Value.AsMass() is { Grams: > 0 and <= 100_000 } mass
             ? mass
-            : throw holds.Refuse("business.mould-cavity", ("holds", holds.Text)), map.OptionalText("number") is { } number ? Count(number) : 1, holds.Text);
+            : throw holds.Refuse("business.mould-cavity", ("holds", holds.Text)),
+            map.OptionalText("number") is { } number ? Count(number) : 1, holds.Text);
     })];
 
-    private static int Count(TextNode node) => int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 10_000
-        ? count
-        : throw node.Refuse("business.mould-count", ("text", node.Text));
+    private static int Count(TextNode node) =>
+        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 10_000
+            ? count
+            : throw node.Refuse("business.mould-count", ("text", node.Text));
 }

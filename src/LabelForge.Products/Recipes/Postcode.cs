@@ -1,11 +1,13 @@
 namespace LabelForge.Recipes;
 
-/// <summary>The shapes of postal codes, as pieces of patterns in capitals: for addresses that are typed and for those that are read on labels.</summary>
+/// <summary>The shapes of postal codes, as pieces of patterns in capitals: for addresses that are
+/// typed and for those that are read on labels.</summary>
 /// <remarks>The national posts' guides and the Universal Postal Union's addressing systems by country; from memory.</remarks>
 public static class Postcode
 {
     private static readonly string[] BeforeTown =
-        ["AT", "BE", "BG", "CH", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GR", "HR", "IS", "IT", "LI", "LT", "LU", "NL", "NO", "PL", "PT", "RO", "SE", "SI", "SK"];
+        ["AT", "BE", "BG", "CH", "CY", "CZ", "DE", "DK", "EE", "ES", "FI", "FR", "GR", "HR", "IS", "IT", "LI", "LT", "LU", "NL", "NO",
+            "PL", "PT", "RO", "SE", "SI", "SK"];
 
     /// <summary>Whether a country writes the postcode before the town, as most of the continent does.</summary>
     /// <param name="country">Two letters (ISO 3166-1), or null where none is known.</param>

@@ -25,7 +25,8 @@ public sealed record Product
     /// <summary>The workshop; its materials are as they stood when the lot was begun, where the product is known from a lot.</summary>
     public Workshop Workshop { get; private init; }
 
-    /// <summary>The recipe, the variant's name and materials in place; with the weighed amounts, where the product is known from a lot.</summary>
+    /// <summary>The recipe, the variant's name and materials in place; with the weighed amounts,
+    /// where the product is known from a lot.</summary>
     public Recipe Recipe { get; private init; }
 
     /// <summary>What goes into a batch and what leaves it.</summary>
@@ -49,10 +50,12 @@ public sealed record Product
     /// <param name="lot">The lot, and what it changes.</param>
     /// <param name="stood">The workshop as it stood when the lot was begun.</param>
     /// <param name="weighed">What was weighed in and what left.</param>
-    public static Product AsWeighed(WeighedLot lot, Workshop stood, BatchFormula weighed) => new(stood, weighed.Recipe, weighed) { Weighed = lot };
+    public static Product AsWeighed(WeighedLot lot, Workshop stood, BatchFormula weighed) =>
+        new(stood, weighed.Recipe, weighed) { Weighed = lot };
 
     /// <summary>All products of a recipe: one for each variant, or the one that a recipe without variants makes.</summary>
-    /// <exception cref="InputException">The amounts of one cannot be worked out; where there are several, the message names it.</exception>
+    /// <exception cref="InputException">The amounts of one cannot be worked out; where there are
+    /// several, the message names it.</exception>
     public static ImmutableArray<Product> AllOf(Workshop workshop, Recipe recipe)
     {
         Recipe[] each = recipe.Variants.IsEmpty ? [recipe] : [.. recipe.Variants.Select(v => recipe.Variant(v.Name))];
@@ -71,7 +74,9 @@ public sealed record Product
         }
         catch (InputException e)
         {
-            throw new InputException(new Problem(e.Problem.File, e.Problem.Line, "recipe.of-product", ("product", product), ("inner", e.Problem)) { Path = e.Problem.Path, Letter = e.Problem.Letter });
+            throw new InputException(new Problem(e.Problem.File, e.Problem.Line, "recipe.of-product", ("product", product),
+                ("inner", e.Problem))
+            { Path = e.Problem.Path, Letter = e.Problem.Letter });
         }
     }
 }

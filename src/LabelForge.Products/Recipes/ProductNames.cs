@@ -25,11 +25,15 @@ public static class ProductNames
     /// <summary>The product, where there is one alone.</summary>
     /// <exception cref="InputException">There are several.</exception>
     public static Product One(ImmutableArray<Product> products, string named) => products is [var only] ? only
-        : throw new InputException(products[0].Recipe.File, 0, "recipe.makes-products", ("named", named), ("count", products.Length), ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\""))));
+        : throw new InputException(products[0].Recipe.File, 0, "recipe.makes-products", ("named", named), ("count", products.Length),
+            ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\""))));
 
     /// <summary>The file of a recipe where the name begins with one; null where it is an id.</summary>
     public static string? FileIn(string named) =>
-        File.Exists(named) ? named : Parts(named).Select(p => p.Recipe).FirstOrDefault(r => r.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) && File.Exists(r));
+        File.Exists(named)
+            ? named
+            : Parts(named).Select(p => p.Recipe)
+                .FirstOrDefault(r => r.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) && File.Exists(r));
 
     private static (string Recipe, string? Variant) Split(Workshop workshop, string named)
     {
@@ -37,11 +41,13 @@ public static class ProductNames
             return (named, null);
         foreach (var (recipe, variant) in Parts(named))
         {
-            if (workshop.RecipeIds.Contains(recipe) || (recipe.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) && File.Exists(recipe)))
+            if (workshop.RecipeIds.Contains(recipe)
+                || (recipe.EndsWith(Ending, StringComparison.OrdinalIgnoreCase) && File.Exists(recipe)))
                 return (recipe, variant);
         }
         // An id mistyped before a variant is the recipe that is missing; any other path names a recipe by its last part.
-        var known = workshop.RecipeIds.Contains(Path.GetFileNameWithoutExtension(named)) || named.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);
+        var known = workshop.RecipeIds.Contains(Path.GetFileNameWithoutExtension(named))
+            || named.EndsWith(Ending, StringComparison.OrdinalIgnoreCase);
         return !known && named.IndexOf('/') is > 0 and var at ? (named[..at], named[(at + 1)..]) : (named, null);
     }
 

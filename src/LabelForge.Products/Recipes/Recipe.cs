@@ -49,10 +49,12 @@ public sealed record Recipe
     /// <summary>What the maker says of it.</summary>
     public ImmutableArray<string> Claims { get; init; } = [];
 
-    /// <summary>Of these, the line and the words that the label's look puts on its front: a scent, a place, now and then a claim.</summary>
+    /// <summary>Of these, the line and the words that the label's look puts on its front: a
+    /// scent, a place, now and then a claim.</summary>
     public ImmutableArray<string> SaidOnFront { get; init; } = [];
 
-    /// <summary>How its label is to look, as far as the recipe says. Its line and its words stand among the claims too, so that they are checked.</summary>
+    /// <summary>How its label is to look, as far as the recipe says. Its line and its words stand
+    /// among the claims too, so that they are checked.</summary>
     public LookWish Look { get; init; } = LookWish.None;
 
     /// <summary>What goes in.</summary>
@@ -118,7 +120,8 @@ public sealed record Recipe
     /// <summary>Colours that some batches hold and others do not.</summary>
     public ImmutableArray<NamedIngredient> MayContain { get; init; } = [];
 
-    /// <summary>The products of an assortment that share this recipe but for fragrance or colour; empty where it makes one product.</summary>
+    /// <summary>The products of an assortment that share this recipe but for fragrance or colour;
+    /// empty where it makes one product.</summary>
     public ImmutableArray<RecipeVariant> Variants { get; init; } = [];
 
     /// <summary>The variant's name where this is a variant of a recipe; null for a recipe as its file has it.</summary>
@@ -130,7 +133,22 @@ public sealed record Recipe
     public Recipe Variant(string name)
     {
         if (Variants.FirstOrDefault(v => v.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase)) is { } variant)
-            return this with { VariantName = variant.Name, Name = variant.Name, Item = variant.Item, Materials = variant.Materials, OnMarketSince = variant.OnMarketSince ?? OnMarketSince, Price = variant.Price ?? Price, Look = variant.Look.Over(Look), Claims = [.. Claims, .. variant.SaidOnFront], SaidOnFront = [.. SaidOnFront, .. variant.SaidOnFront], Variants = [] };
-        throw (Variants.IsEmpty ? new InputException(File, 0, "recipe.not-a-variant-recipe", ("name", name.Trim())) : new InputException(File, 0, "recipe.not-a-variant-recipe-2", ("name", name.Trim()), ("list", string.Join(", ", Variants.Select(v => v.Name)))));
+            return this with
+            {
+                VariantName = variant.Name,
+                Name = variant.Name,
+                Item = variant.Item,
+                Materials = variant.Materials,
+                OnMarketSince = variant.OnMarketSince ?? OnMarketSince,
+                Price = variant.Price ?? Price,
+                Look = variant.Look.Over(Look),
+                Claims = [.. Claims, .. variant.SaidOnFront],
+                SaidOnFront = [.. SaidOnFront, .. variant.SaidOnFront],
+                Variants = [],
+            };
+        throw (Variants.IsEmpty
+            ? new InputException(File, 0, "recipe.not-a-variant-recipe", ("name", name.Trim()))
+            : new InputException(File, 0, "recipe.not-a-variant-recipe-2", ("name", name.Trim()),
+                ("list", string.Join(", ", Variants.Select(v => v.Name)))));
     }
 }

@@ -37,7 +37,9 @@ public sealed record RecipeDraft(string Name, string Identity, string Product, s
     private static string YamlQuoted(string value)
     {
         var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
-        return plain.Length > 0 && char.IsAsciiLetterOrDigit(plain[0]) && plain.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or '%' or '(' or ')')
+        return plain.Length > 0
+            && char.IsAsciiLetterOrDigit(plain[0])
+            && plain.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or '%' or '(' or ')')
             ? plain
             : $"\"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
     }

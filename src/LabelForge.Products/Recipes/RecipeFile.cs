@@ -12,8 +12,9 @@ public static class RecipeFile
 {
     private static readonly string[] Keys =
     [
-        "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes", "on the market since",
-        "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening", "best before", "origin", "in", "superfat", "declare as", "tolerance", "look", "facts", "price", "steps",
+        "name", "identity", "product", "sold as", "claims", "materials", "pieces", "net", "directions", "warnings", "item", "notes",
+        "on the market since", "active drug ingredients", "may contain", "yield", "loss", "variants", "package", "period after opening",
+        "best before", "origin", "in", "superfat", "declare as", "tolerance", "look", "facts", "price", "steps",
     ];
 
     /// <summary>The keys that a recipe's file may have.</summary>
@@ -70,7 +71,8 @@ public static class RecipeFile
 
     /// <summary>Reads what a piece is sold for.</summary>
     internal static decimal? ReadPrice(MapNode file) => file.OptionalText("price") is not { } node ? null
-        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price) && price is > 0 and <= 1_000_000 && price == Math.Round(price, 2)
+        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
+            && price is > 0 and <= 1_000_000 && price == Math.Round(price, 2)
         ? price
         : throw node.Refuse("recipe.not-a-price", ("text", node.Text));
 
@@ -95,7 +97,8 @@ public static class RecipeFile
     private static decimal ReadTolerance(TextNode node)
     {
         var figure = node.Text.EndsWith('%') ? node.Text.TrimEnd('%', ' ') : "";
-        return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 50
+        return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
+            && percent is > 0 and <= 50
             ? percent / 100m
             : throw node.Refuse("recipe.tolerance", ("text", node.Text));
     }

@@ -3,7 +3,8 @@ using System.Collections.Frozen;
 namespace LabelForge.Recipes;
 
 /// <summary>The states of the United States with what is addressed like one, and the provinces and territories of Canada.</summary>
-/// <remarks>USPS, Publication 28, appendix B; Canada Post's addressing guidelines; both from memory. Constants, so that patterns are made of them.</remarks>
+/// <remarks>USPS, Publication 28, appendix B; Canada Post's addressing guidelines; both from
+/// memory. Constants, so that patterns are made of them.</remarks>
 public static class Region
 {
     /// <summary>The letters of the states, parted by upright strokes.</summary>
@@ -12,9 +13,12 @@ public static class Region
 
     /// <summary>Their names, in the same order.</summary>
     public const string StateNames =
-        "Alabama|Alaska|Arizona|Arkansas|California|Colorado|Connecticut|Delaware|District of Columbia|Florida|Georgia|Hawaii|Idaho|Illinois|Indiana|Iowa|Kansas|"
-        + "Kentucky|Louisiana|Maine|Maryland|Massachusetts|Michigan|Minnesota|Mississippi|Missouri|Montana|Nebraska|Nevada|New Hampshire|New Jersey|New Mexico|"
-        + "New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South Dakota|Tennessee|Texas|Utah|Vermont|Virginia|"
+        "Alabama|Alaska|Arizona|Arkansas|California|Colorado|Connecticut|Delaware|District of "
+            + "Columbia|Florida|Georgia|Hawaii|Idaho|Illinois|Indiana|Iowa|Kansas|"
+        + "Kentucky|Louisiana|Maine|Maryland|Massachusetts|Michigan|Minnesota|Mississippi|Missouri|Montana|Nebraska|Nevada|New "
+        + "Hampshire|New Jersey|New Mexico|"
+        + "New York|North Carolina|North Dakota|Ohio|Oklahoma|Oregon|Pennsylvania|Rhode Island|South Carolina|South "
+        + "Dakota|Tennessee|Texas|Utah|Vermont|Virginia|"
         + "Washington|West Virginia|Wisconsin|Wyoming|Puerto Rico|Guam|American Samoa|Northern Mariana Islands|Virgin Islands";
 
     /// <summary>The letters of the provinces and territories, parted by upright strokes.</summary>
@@ -22,7 +26,8 @@ public static class Region
 
     /// <summary>Their names, in the same order.</summary>
     public const string ProvinceNames =
-        "Alberta|British Columbia|Manitoba|New Brunswick|Newfoundland and Labrador|Nova Scotia|Northwest Territories|Nunavut|Ontario|Prince Edward Island|Quebec|Saskatchewan|Yukon";
+        "Alberta|British Columbia|Manitoba|New Brunswick|Newfoundland and Labrador|Nova Scotia|Northwest "
+            + "Territories|Nunavut|Ontario|Prince Edward Island|Quebec|Saskatchewan|Yukon";
 
     /// <summary>The names of the states by their letters.</summary>
     public static FrozenDictionary<string, string> States { get; } = Table(StateCodes, StateNames);

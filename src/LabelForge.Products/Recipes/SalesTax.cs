@@ -4,12 +4,14 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;
 
-/// <summary>The sales tax that the maker says applies to what is sold. No rate is known here: it differs by place, product and day.</summary>
+/// <summary>The sales tax that the maker says applies to what is sold. No rate is known here: it
+/// differs by place, product and day.</summary>
 /// <param name="Percent">The rate, in percent of the price before tax.</param>
 /// <param name="Inside">Whether the prices hold it already; else it is added to them.</param>
 public sealed record SalesTax(decimal Percent, bool Inside)
 {
-    /// <summary>What a buyer pays for goods at a price, and how much of that is tax. Rounded to the cent, halves up, as is common practice.</summary>
+    /// <summary>What a buyer pays for goods at a price, and how much of that is tax. Rounded to
+    /// the cent, halves up, as is common practice.</summary>
     /// <param name="price">The price as it is shown.</param>
     public (decimal Paid, decimal Tax) On(decimal price)
     {
@@ -30,7 +32,9 @@ public sealed record SalesTax(decimal Percent, bool Inside)
         var rate = map.Required("rate", "5.5 %");
         var prices = map.Required("prices", "with tax");
         return new SalesTax(
-            rate.Text.EndsWith('%') && decimal.TryParse(rate.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent is >= 0 and < 100
+            rate.Text.EndsWith('%')
+                && decimal.TryParse(rate.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+                    out var percent) && percent is >= 0 and < 100
                 ? percent
                 : throw rate.Refuse("business.tax-rate", ("rate", rate.Text)),
             prices.Text switch

@@ -11,7 +11,8 @@ namespace LabelForge.Recipes;
 /// <param name="AsMuchAs">How far what is weighed may be off, as a fraction of it, when the scale shows its nearest mark.</param>
 public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal AsMuchAs)
 {
-    /// <summary>How far a weighed amount may be off before it is flagged where the recipe does not say: 2 % of it; common practice.</summary>
+    /// <summary>How far a weighed amount may be off before it is flagged where the recipe does
+    /// not say: 2 % of it; common practice.</summary>
     public const decimal UsualTolerance = 0.02m;
 
     /// <summary>The least that it can be when the scale shows <see cref="Shown"/>.</summary>
@@ -36,7 +37,8 @@ public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal
         // Exact: halves go up, as a scale's display does.
         var marks = Math.Floor(line.Mass.Grams / step.Grams + 0.5m);
         var shown = marks * step.Grams;
-        var off = Math.Max(Math.Abs(shown + step.Grams / 2 - line.Mass.Grams), Math.Abs(line.Mass.Grams - Math.Max(0, shown - step.Grams / 2)));
+        var off = Math.Max(Math.Abs(shown + step.Grams / 2 - line.Mass.Grams),
+            Math.Abs(line.Mass.Grams - Math.Max(0, shown - step.Grams / 2)));
         return new ScaleReading(line, Mass.FromGrams(shown), step, line.Mass.Grams == 0 ? 0 : off / line.Mass.Grams);
     }
 
@@ -56,12 +58,14 @@ public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal
             && oil.Mass.Grams + grams >= least && Math.Ceiling(least) * oil.Mass.Grams / grams <= MostPremix)
         {
             var powder = Math.Ceiling(least);
-            ways.Add($"stir {Number(powder)} g of it into {Number(Math.Round(powder * oil.Mass.Grams / grams))} g of {oil.Material.Name} and take {Number(oil.Mass.Grams + grams)} g of that in place of both");
+            ways.Add(
+                $"stir {Number(powder)} g of it into {Number(Math.Round(powder * oil.Mass.Grams / grams))} g of {oil.Material.Name} and take {Number(oil.Mass.Grams + grams)} g of that in place of both");
         }
         if (Line.Written.IsVolume)
             ways.Add($"measure it with the spoon as the recipe says ({Line.Written}), with its own weighed density");
         else if (Line.Material.GramsPerMillilitre is { } density && density > 0)
-            ways.Add($"measure {Number(Math.Round(grams / density / TeaspoonMillilitres, 2))} level teaspoons, by the density in its file");
+            ways.Add(
+                $"measure {Number(Math.Round(grams / density / TeaspoonMillilitres, 2))} level teaspoons, by the density in its file");
         else
             ways.Add("weigh a heap of level teaspoons of it together, divide, and measure it with the spoon");
         ways.Add($"use a scale that shows {Number(Finer(grams, tolerance))} g");

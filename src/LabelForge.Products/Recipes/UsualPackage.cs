@@ -10,7 +10,8 @@ public static class UsualPackage
     /// <param name="kind">The kind of product.</param>
     public static string For(ProductKind kind) => kind.Id switch
     {
-        "soap-bar" or "shampoo-bar" or "conditioner-bar" or "shaving-soap" or "bubble-bar" or "solid-lotion-bar" => "{ shape: bar, size: 3.25x2.25x1 in }",
+        "soap-bar" or "shampoo-bar" or "conditioner-bar" or "shaving-soap" or "bubble-bar" or "solid-lotion-bar" =>
+            "{ shape: bar, size: 3.25x2.25x1 in }",
         "lip-balm" or "tinted-lip-balm" or "lipstick" => "{ shape: tube, size: 16.5x52 mm }",
         "deodorant" => "{ shape: tube, size: 1.5x4 in }",
         "bath-salt" or "bath-bomb" => "{ shape: bag, size: 4x6 in }",

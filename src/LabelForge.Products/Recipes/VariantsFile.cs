@@ -9,7 +9,8 @@ internal static class VariantsFile
 {
     private const string Example = "- { name: Rose, item: \"12\", replace: { plain-fragrance: rose-fragrance } }";
 
-    /// <summary>The variants; empty where the recipe has none. One that changes nothing is the recipe as it stands, under its own name.</summary>
+    /// <summary>The variants; empty where the recipe has none. One that changes nothing is the
+    /// recipe as it stands, under its own name.</summary>
     /// <exception cref="InputException">Something in one is wrong.</exception>
     public static ImmutableArray<RecipeVariant> Read(MapNode recipe, ImmutableArray<MaterialUse> materials)
     {
@@ -66,12 +67,15 @@ internal static class VariantsFile
         if (place >= 0)
             return place;
         var nearest = Spelling.Nearest(id, uses.Select(u => u.Material));
-        throw (nearest is null ? at.Refuse("recipe.not-used", ("id", id), ("list", string.Join(", ", uses.Select(u => u.Material)))) : at.Refuse("recipe.not-used-in-variant", ("id", id), ("nearest", nearest)));
+        throw (nearest is null
+            ? at.Refuse("recipe.not-used", ("id", id), ("list", string.Join(", ", uses.Select(u => u.Material))))
+            : at.Refuse("recipe.not-used-in-variant", ("id", id), ("nearest", nearest)));
     }
 
     private static void RefuseTwice(MapNode recipe, ImmutableArray<RecipeVariant> variants, Func<RecipeVariant, string?> of, string what)
     {
-        if (variants.Where(v => of(v) is not null).GroupBy(v => of(v), StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        if (variants.Where(v => of(v) is not null).GroupBy(v => of(v), StringComparer.OrdinalIgnoreCase)
+            .FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(recipe.File, twice.Last().Line, "recipe.variants-alike", ("what", what), ("name", twice.Key));
     }
 }

@@ -9,7 +9,8 @@ namespace LabelForge.Recipes;
 /// <summary>A maker's folder: the business, what is bought, what is made. Reading it changes nothing.</summary>
 public sealed class Workshop
 {
-    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials, ImmutableSortedDictionary<string, Problem> unreadable, IngredientDictionary dictionary, MarketBook markets)
+    private Workshop(string folder, Business business, ImmutableDictionary<string, Material> materials,
+        ImmutableSortedDictionary<string, Problem> unreadable, IngredientDictionary dictionary, MarketBook markets)
     {
         Markets = markets;
         Dictionary = dictionary;
@@ -44,13 +45,15 @@ public sealed class Workshop
     /// <summary>The materials by id, as far as their files can be read.</summary>
     public ImmutableDictionary<string, Material> Materials { get; }
 
-    /// <summary>The materials whose files cannot be read, and why. What does not use them goes on; what does is refused with this.</summary>
+    /// <summary>The materials whose files cannot be read, and why. What does not use them goes
+    /// on; what does is refused with this.</summary>
     public ImmutableSortedDictionary<string, Problem> Unreadable { get; }
 
     /// <summary>The ids of the recipes there are, in order.</summary>
     public ImmutableArray<string> RecipeIds => IdsIn("recipes");
 
-    /// <summary>Reads workshop.yaml and every material; a material's file that cannot be read is put down in <see cref="Unreadable"/>.</summary>
+    /// <summary>Reads workshop.yaml and every material; a material's file that cannot be read is
+    /// put down in <see cref="Unreadable"/>.</summary>
     /// <param name="folder">The folder.</param>
     /// <param name="dictionary">The names known; null for those that ship with the program.</param>
     /// <exception cref="InputException">workshop.yaml is missing or wrong.</exception>
@@ -67,18 +70,21 @@ public sealed class Workshop
         {
             try
             {
-                materials.Add(id, MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml")));
+                materials.Add(id,
+                    MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml")));
             }
             catch (InputException e)
             {
                 unreadable.Add(id, e.Problem);
             }
         }
-        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable(), dictionary ?? IngredientDictionary.Shipped, markets);
+        return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable(),
+            dictionary ?? IngredientDictionary.Shipped, markets);
     }
 
     /// <summary>The same workshop with other files for some materials, as they stood on another day.</summary>
-    public Workshop With(IEnumerable<Material> materials) => new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable, Dictionary, Markets);
+    public Workshop With(IEnumerable<Material> materials) =>
+        new(Folder, Business, Materials.SetItems(materials.Select(m => KeyValuePair.Create(m.Id, m))), Unreadable, Dictionary, Markets);
 
     /// <summary>Reads a recipe, by id or by the path of its file.</summary>
     /// <exception cref="InputException">There is no such recipe, or something in it is wrong.</exception>
@@ -91,7 +97,11 @@ public sealed class Workshop
         if (!File.Exists(path))
         {
             var nearest = Spelling.Nearest(id, RecipeIds);
-            throw (nearest is null ? new InputException(null, 0, "workshop.no-recipe", ("id", id), ("file", Path.Combine(Folder, "recipes")), ("known", Known(RecipeIds))) : new InputException(null, 0, "workshop.no-recipe-near", ("id", id), ("file", Path.Combine(Folder, "recipes")), ("nearest", nearest)));
+            throw (nearest is null
+                ? new InputException(null, 0, "workshop.no-recipe", ("id", id), ("file", Path.Combine(Folder, "recipes")),
+                    ("known", Known(RecipeIds)))
+                : new InputException(null, 0, "workshop.no-recipe-near", ("id", id), ("file", Path.Combine(Folder, "recipes")),
+                    ("nearest", nearest)));
         }
         return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));
     }
@@ -135,7 +145,9 @@ public sealed class Workshop
         var inside = Path.Combine(folder, room);
         if (!Directory.Exists(inside))
             return [];
-        var ids = Directory.EnumerateFiles(inside, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)!).Order(StringComparer.Ordinal).ToArray();
+        var ids = Directory.EnumerateFiles(inside, "*.yaml").Select(f => Path.GetFileNameWithoutExtension(f)!)
+            .Order(StringComparer.Ordinal)
+            .ToArray();
         var twice = ids.GroupBy(i => i, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         return twice is null
             ? ids

@@ -30,13 +30,17 @@ public static class AttachedTo
         var text = named.Trim();
         if (text.Equals(Business, StringComparison.OrdinalIgnoreCase))
             return Business;
-        if (text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var bottle))
+        if (text.Length > 1
+            && text[0] is 'M' or 'm'
+            && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var bottle))
             return books.Bottle(books.ReceiptOf(bottle).Id);
         if (LotCode.Parse(text) is { IsValue: true } lot && books.FindBatch(lot.Value.ToString()) is { } batch)
             return Lot(batch.Lot);
         if (workshop.Materials.ContainsKey(text))
             return Material(text);
-        if (text.Split('/') is [var recipe, ..] && workshop.RecipeIds.Contains(recipe) && workshop.ProductsOf(text) is { Length: > 0 } products)
+        if (text.Split('/') is [var recipe, ..]
+            && workshop.RecipeIds.Contains(recipe)
+            && workshop.ProductsOf(text) is { Length: > 0 } products)
             return products is [var one] ? Product(one.Recipe.Id, one.Recipe.VariantName) : $"product {recipe}";
         throw new InputException(null, 0, "attachment.of-nothing", ("text", text));
     }

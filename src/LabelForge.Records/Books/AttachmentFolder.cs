@@ -14,7 +14,8 @@ public static class AttachmentFolder
     public const long MostBytes = 50_000_000;
 
     /// <summary>Where an attached file lies.</summary>
-    public static string PathOf(string workshopFolder, Attachment attachment) => PathOf(workshopFolder, attachment.Digest, attachment.FileName);
+    public static string PathOf(string workshopFolder, Attachment attachment) =>
+        PathOf(workshopFolder, attachment.Digest, attachment.FileName);
 
     /// <summary>Keeps a file and writes it into the books. The file is on the disk before the entry is in the books.</summary>
     /// <param name="book">The books.</param>
@@ -25,7 +26,9 @@ public static class AttachmentFolder
     public static Attachment Keep(OpenBooks book, string workshopFolder, byte[] source, Func<string, Attachment> entry)
     {
         if (source.Length is 0 or > (int)MostBytes)
-            throw (source.Length == 0 ? Refuse(null, "attachment.file-empty") : Refuse(null, "attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
+            throw (source.Length == 0
+                ? Refuse(null, "attachment.file-empty")
+                : Refuse(null, "attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
         var attachment = entry(Convert.ToHexStringLower(SHA256.HashData(source)));
         EntryValidation.Check(attachment);
         var path = PathOf(workshopFolder, attachment);
@@ -48,21 +51,26 @@ public static class AttachmentFolder
         if (!File.Exists(path))
             return $"Attachment {attachment.Id} ({attachment.FileName}) is not on this machine: {Path.GetFileName(path)} in the folder {Name}.";
         using var file = File.OpenRead(path);
-        return Convert.ToHexStringLower(SHA256.HashData(file)) == attachment.Digest ? null : $"Attachment {attachment.Id} ({attachment.FileName}) is not what its digest says.";
+        return Convert.ToHexStringLower(SHA256.HashData(file)) == attachment.Digest
+            ? null
+            : $"Attachment {attachment.Id} ({attachment.FileName}) is not what its digest says.";
     }
 
     /// <summary>What is wrong with any attached file, a sentence each; empty where every one is there and whole.</summary>
     /// <param name="book">The books.</param>
     /// <param name="workshopFolder">The workshop.</param>
     public static IReadOnlyList<string> Faults(OpenBooks book, string workshopFolder) =>
-        [.. book.Ask(books => books.Attachments()).DistinctBy(a => PathOf(workshopFolder, a)).Select(a => Fault(workshopFolder, a)).OfType<string>()];
+        [.. book.Ask(books => books.Attachments()).DistinctBy(a => PathOf(workshopFolder, a)).Select(a => Fault(workshopFolder, a))
+            .OfType<string>()];
 
     // The ending is kept, so that other programs know what they open; nothing else of the name is.
     private static string PathOf(string workshopFolder, string digest, string fileName)
     {
         var ending = Path.GetExtension(fileName).ToLowerInvariant();
-        return Path.Combine(workshopFolder, Name, digest + (ending.Length is > 1 and < 8 && ending.Skip(1).All(char.IsAsciiLetterOrDigit) ? ending : ""));
+        return Path.Combine(workshopFolder, Name,
+            digest + (ending.Length is > 1 and < 8 && ending.Skip(1).All(char.IsAsciiLetterOrDigit) ? ending : ""));
     }
 
-    private static InputException Refuse(string? where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(where, 0, code, arguments);
+    private static InputException Refuse(string? where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(where, 0, code, arguments);
 }

@@ -32,7 +32,8 @@ public sealed class Batch : BookEntry
     /// <summary>The pieces planned.</summary>
     public required int PiecesPlanned { get; init; }
 
-    /// <summary>The number of the pot that its base was melted in together with that of other batches; null where it had its own.</summary>
+    /// <summary>The number of the pot that its base was melted in together with that of other
+    /// batches; null where it had its own.</summary>
     public string? Pot { get; init; }
 
     /// <summary>The batch with what it froze, read for it.</summary>

@@ -27,7 +27,8 @@ public static partial class BatchSize
         var pieces = Math.Floor(mass.Grams * batch.Left / batch.PerPiece.Grams);
         return pieces is > 0 and <= 1_000_000 && mass.Grams <= HeaviestGrams
             ? Scaled(workshop, batch, factor, (int)pieces)
-            : throw new InputException(null, 0, "batch.no-pieces", ("mass", mass), ("recipe", recipe.Name), ("grams", $"{batch.Total.Grams / recipe.Pieces:0.#}"));
+            : throw new InputException(null, 0, "batch.no-pieces", ("mass", mass), ("recipe", recipe.Name),
+                ("grams", $"{batch.Total.Grams / recipe.Pieces:0.#}"));
     }
 
     /// <summary>The recipe scaled to fill moulds, written as <c>6 x 113 g, 12 x 85 g</c>.</summary>
@@ -38,7 +39,8 @@ public static partial class BatchSize
             var match = Mould().Match(part.Trim());
             var mass = match.Success ? Amount.Parse(match.Groups["mass"].Value) : default;
             return match.Success && mass is { IsValue: true, Value.IsMass: true } && mass.Value.AsMass().Grams is > 0 and <= 100_000m
-                && int.TryParse(match.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 100_000
+                && int.TryParse(match.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+                && count is > 0 and <= 100_000
                 ? (Count: count, Grams: count * mass.Value.AsMass().Grams)
                 : throw new InputException(null, 0, "moulds.unreadable", ("part", part.Trim()));
         }).ToArray();
@@ -62,14 +64,18 @@ public static partial class BatchSize
             changed = changed with
             {
                 Yield = recipe.Yield is { } yield ? yield with { Mass = yield.Mass * factor } : null,
-                Losses = [.. recipe.Losses.Select(l => l.Amount.IsMass ? l with { Amount = new Amount(l.Amount.AsMass().Grams * factor, AmountUnit.Gram, null) } : l)],
+                Losses = [.. recipe.Losses
+                    .Select(l => l.Amount.IsMass
+                        ? l with { Amount = new Amount(l.Amount.AsMass().Grams * factor, AmountUnit.Gram, null) }
+                        : l)],
             };
         }
         return BatchFormula.Of(workshop, changed);
     }
 
     private static BatchFormula Scaled(Workshop workshop, BatchFormula batch, decimal factor, int pieces) =>
-        Of(workshop, batch.Recipe, batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, Math.Round(g.Sum(l => l.Mass.Grams) * factor, 6))), pieces);
+        Of(workshop, batch.Recipe,
+            batch.Lines.GroupBy(l => l.Material.Id).Select(g => (g.Key, Math.Round(g.Sum(l => l.Mass.Grams) * factor, 6))), pieces);
 
     [GeneratedRegex(@"^(?<count>[0-9]{1,6})\s*(x|×|of)\s*(?<mass>.+)$", RegexOptions.IgnoreCase)]
     private static partial Regex Mould();

@@ -146,7 +146,8 @@ public static class BookCopy
                 throw Damaged(path);
             // A copy made by an older version lacks the lists that came later.
             var later = new HashSet<string> { "Printings", "PackingUses", "StockCounts", "Returns", "Takings", "Attachments" };
-            var lists = RecordsContext.Tables.Where(t => !later.Contains(t) || (long)Ask(copy, $"SELECT COUNT(*) FROM sqlite_master WHERE name = '{t}'")! > 0);
+            var lists = RecordsContext.Tables
+                .Where(t => !later.Contains(t) || (long)Ask(copy, $"SELECT COUNT(*) FROM sqlite_master WHERE name = '{t}'")! > 0);
             return lists.Sum(t => (long)Ask(copy, $"SELECT COUNT(*) FROM \"{t}\"")!);
         }
         catch (SqliteException)
@@ -166,7 +167,8 @@ public static class BookCopy
 
     private static SqliteConnection Open(string path, SqliteOpenMode mode)
     {
-        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }.ToString());
+        var connection = new SqliteConnection(new SqliteConnectionStringBuilder { DataSource = path, Mode = mode, Pooling = false }
+            .ToString());
         connection.Open();
         return connection;
     }

@@ -3,7 +3,8 @@ using LabelForge.Records.Spreadsheets;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>All lists of the books as CSV in a folder, and what batches froze beside them; read back by <see cref="ListImport"/>.</summary>
+/// <summary>All lists of the books as CSV in a folder, and what batches froze beside them; read
+/// back by <see cref="ListImport"/>.</summary>
 public static class BookFolder
 {
     /// <summary>The lists' names.</summary>

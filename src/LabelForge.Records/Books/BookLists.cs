@@ -35,5 +35,6 @@ public static class BookLists
     public const string Correction = "correction";
 
     /// <summary>All that can be corrected.</summary>
-    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal, Packing, Count, Return, Takings, Attachment];
+    public static readonly IReadOnlyList<string> All = [Receipt, Batch, Printing, Weighing, Deviation, Closing, Sale, Complaint, Disposal,
+        Packing, Count, Return, Takings, Attachment];
 }

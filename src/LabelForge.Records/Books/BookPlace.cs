@@ -11,7 +11,9 @@ namespace LabelForge.Records.Books;
 /// <param name="Server">How to reach the server; null for a file.</param>
 public sealed record BookPlace(string Shown, string? File, string? Server)
 {
-    private const string Example = "records: \"Host=127.0.0.1;Database=books;Username=maker\" (the password in PGPASSWORD or .pgpass), or leave the line out to keep the books in the folder.";
+    private const string Example =
+        "records: \"Host=127.0.0.1;Database=books;Username=maker\" (the password in PGPASSWORD or .pgpass), or leave the line out to keep "
+            + "the books in the folder.";
 
     /// <summary>The place that a workshop's file names with <c>records</c>; the folder where it names none.</summary>
     /// <exception cref="InputException">workshop.yaml cannot be read, or what it says is no way to a server.</exception>
@@ -29,7 +31,9 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
     public bool IsElsewhere => Server is not null && new NpgsqlConnectionStringBuilder(Server).Host!.Split(',').Any(h => !IsHere(h));
 
     private static bool IsHere(string host) =>
-        host.StartsWith('/') || host.Split(':')[0] is "localhost" || (System.Net.IPAddress.TryParse(host, out var address) && System.Net.IPAddress.IsLoopback(address))
+        host.StartsWith('/')
+        || host.Split(':')[0] is "localhost"
+        || (System.Net.IPAddress.TryParse(host, out var address) && System.Net.IPAddress.IsLoopback(address))
         || (System.Net.IPAddress.TryParse(host.Split(':')[0], out var first) && System.Net.IPAddress.IsLoopback(first));
 
     /// <summary>A server, by its connection string.</summary>

@@ -9,14 +9,17 @@ internal sealed partial class BookQueries
 
     /// <inheritdoc/>
     public IReadOnlyList<LotInHand> Lots(int? before, int most, string? recipe = null) =>
-        InHand(context.BatchStock, context.Batches.Where(b => (before == null || b.Id < before) && (recipe == null || b.Recipe == recipe)), lots => lots.OrderByDescending(s => s.Batch.Id).Take(most));
+        InHand(context.BatchStock, context.Batches.Where(b => (before == null || b.Id < before) && (recipe == null || b.Recipe == recipe)),
+            lots => lots.OrderByDescending(s => s.Batch.Id).Take(most));
 
     /// <inheritdoc/>
     public (bool Begun, bool Finished) WasMade(string recipe, string? variant)
     {
         // The last ones first: what was begun lately tells, however many there were.
-        var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant && context.BatchStock.Any(s => s.BatchId == b.Id)).OrderByDescending(b => b.Id);
-        return (mine.Select(b => b.Id).FirstOrDefault() != 0, mine.Where(b => context.BatchStock.Any(s => s.BatchId == b.Id && s.Closings > 0)).Select(b => b.Id).FirstOrDefault() != 0);
+        var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant && context.BatchStock.Any(s => s.BatchId == b.Id))
+            .OrderByDescending(b => b.Id);
+        return (mine.Select(b => b.Id).FirstOrDefault() != 0,
+            mine.Where(b => context.BatchStock.Any(s => s.BatchId == b.Id && s.Closings > 0)).Select(b => b.Id).FirstOrDefault() != 0);
     }
 
     /// <inheritdoc/>
@@ -25,7 +28,9 @@ internal sealed partial class BookQueries
         .. (list switch
         {
             NameList.Products => context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b.Product),
-            NameList.Suppliers => context.ReceiptStock.Join(context.Receipts.Where(r => r.Supplier != null), s => s.ReceiptId, r => r.Id, (s, r) => r.Supplier!),
+            NameList.Suppliers =>
+                context.ReceiptStock.Join(context.Receipts.Where(r => r.Supplier != null), s => s.ReceiptId, r => r.Id,
+                    (s, r) => r.Supplier!),
             _ => Standing(context.Sales, BookLists.Sale).Select(s => s.To),
         }).Distinct().AsEnumerable().Order(StringComparer.Ordinal),
     ];
@@ -36,7 +41,8 @@ internal sealed partial class BookQueries
         var lots = context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b);
         foreach (var word in words)
             lots = lots.Where(b => b.Lot.ToUpper().Contains(word.Code) || word.Names.Contains(b.Product));
-        return [.. lots.OrderBy(b => near.Contains(b.Product) ? 0 : 1).ThenByDescending(b => b.On).ThenByDescending(b => b.Id).Take(most).AsNoTracking()];
+        return [.. lots.OrderBy(b => near.Contains(b.Product) ? 0 : 1).ThenByDescending(b => b.On).ThenByDescending(b => b.Id).Take(most)
+            .AsNoTracking()];
     }
 
     /// <inheritdoc/>
@@ -45,16 +51,19 @@ internal sealed partial class BookQueries
         var bottles = context.ReceiptStock.Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { s.Bottle, Receipt = r });
         foreach (var word in words)
         {
-            bottles = bottles.Where(b => ("M" + b.Bottle.ToString()).Contains(word.Code) || (b.Receipt.SupplierLot != null && b.Receipt.SupplierLot.ToUpper().Contains(word.Code))
+            bottles = bottles.Where(b => ("M" + b.Bottle.ToString()).Contains(word.Code)
+                || (b.Receipt.SupplierLot != null && b.Receipt.SupplierLot.ToUpper().Contains(word.Code))
                 || word.Names.Contains(b.Receipt.Material) || (b.Receipt.Supplier != null && word.Names.Contains(b.Receipt.Supplier)));
         }
-        return [.. bottles.OrderBy(b => near.Contains(b.Receipt.Material) ? 0 : 1).ThenByDescending(b => b.Receipt.On).ThenByDescending(b => b.Receipt.Id).Take(most).Select(b => b.Receipt).AsNoTracking()];
+        return [.. bottles.OrderBy(b => near.Contains(b.Receipt.Material) ? 0 : 1).ThenByDescending(b => b.Receipt.On)
+            .ThenByDescending(b => b.Receipt.Id).Take(most).Select(b => b.Receipt).AsNoTracking()];
     }
 
     /// <inheritdoc/>
     public IReadOnlyDictionary<string, (int Pieces, DateOnly Last)> BoughtBy(IReadOnlyCollection<string> buyers) =>
         Standing(context.Sales, BookLists.Sale).Where(s => buyers.Contains(s.To)).GroupBy(s => s.To)
-            .Select(g => new { To = g.Key, Pieces = g.Sum(s => s.Pieces), Last = g.Max(s => s.On) }).ToDictionary(g => g.To, g => (g.Pieces, g.Last));
+            .Select(g => new { To = g.Key, Pieces = g.Sum(s => s.Pieces), Last = g.Max(s => s.On) })
+            .ToDictionary(g => g.To, g => (g.Pieces, g.Last));
 
     /// <inheritdoc/>
     public IEnumerable<T> Each<T>() where T : BookEntry
@@ -73,7 +82,8 @@ internal sealed partial class BookQueries
     }
 
     /// <inheritdoc/>
-    public IReadOnlyDictionary<int, int?> Moved(string list) => Corrections.Moved(context.Corrections.AsNoTracking().Where(c => c.List == list).AsEnumerable());
+    public IReadOnlyDictionary<int, int?> Moved(string list) =>
+        Corrections.Moved(context.Corrections.AsNoTracking().Where(c => c.List == list).AsEnumerable());
 
     /// <inheritdoc/>
     public IReadOnlyDictionary<int, int> Firsts(string list, IReadOnlyCollection<int> entries)
@@ -82,7 +92,8 @@ internal sealed partial class BookQueries
         for (var asked = entries.ToDictionary(e => e, e => e); asked.Count > 0;)
         {
             int[] now = [.. asked.Values.Distinct()];
-            var earlier = context.Corrections.Where(c => c.List == list && c.InsteadId != null && now.Contains(c.InsteadId.Value)).Select(c => new { c.EntryId, Instead = c.InsteadId!.Value }).ToDictionary(c => c.Instead, c => c.EntryId);
+            var earlier = context.Corrections.Where(c => c.List == list && c.InsteadId != null && now.Contains(c.InsteadId.Value))
+                .Select(c => new { c.EntryId, Instead = c.InsteadId!.Value }).ToDictionary(c => c.Instead, c => c.EntryId);
             asked = asked.Where(a => earlier.ContainsKey(a.Value)).ToDictionary(a => a.Key, a => earlier[a.Value]);
             foreach (var (entry, first) in asked)
                 firsts[entry] = first;
@@ -92,7 +103,8 @@ internal sealed partial class BookQueries
 
     /// <inheritdoc/>
     public IReadOnlyDictionary<int, decimal> LeftOf(IReadOnlyCollection<int> receipts) =>
-        context.ReceiptStock.Where(s => receipts.Contains(s.ReceiptId)).Select(s => new { s.ReceiptId, s.Left }).ToDictionary(s => s.ReceiptId, s => s.Left);
+        context.ReceiptStock.Where(s => receipts.Contains(s.ReceiptId)).Select(s => new { s.ReceiptId, s.Left })
+            .ToDictionary(s => s.ReceiptId, s => s.Left);
 
     /// <inheritdoc/>
     public IEnumerable<(string Digest, string Json)> FrozenTexts()

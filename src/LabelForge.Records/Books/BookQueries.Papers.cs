@@ -7,7 +7,8 @@ internal sealed partial class BookQueries
 {
     /// <inheritdoc/>
     public Batch? LastBatch(string recipe, string? variant) => Whole(context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant)
-        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderByDescending(b => b.Id).AsNoTracking().FirstOrDefault());
+        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderByDescending(b => b.Id)
+        .AsNoTracking().FirstOrDefault());
 
     /// <inheritdoc/>
     public ProductHistory HistoryOf(string recipe, string? variant)
@@ -16,12 +17,15 @@ internal sealed partial class BookQueries
         var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant);
         var standing = mine.Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id));
         var first = Standing(context.Sales, BookLists.Sale).Where(s => mine.Any(b => b.Id == s.BatchId)).Min(s => (DateOnly?)s.On);
-        var complaints = Standing(context.Complaints, BookLists.Complaint).Where(c => mine.Any(b => b.Id == c.BatchId)).OrderBy(c => c.Id).ToArray();
-        return new ProductHistory(standing.Count(), LastBatch(recipe, variant), first, complaints, AttachmentsOf(AttachedTo.Product(recipe, variant)));
+        var complaints = Standing(context.Complaints, BookLists.Complaint).Where(c => mine.Any(b => b.Id == c.BatchId)).OrderBy(c => c.Id)
+            .ToArray();
+        return new ProductHistory(standing.Count(), LastBatch(recipe, variant), first, complaints,
+            AttachmentsOf(AttachedTo.Product(recipe, variant)));
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Attachment> AttachmentsOf(string about) => [.. Standing(context.Attachments, BookLists.Attachment).Where(a => a.About == about).OrderBy(a => a.Id)];
+    public IReadOnlyList<Attachment> AttachmentsOf(string about) =>
+        [.. Standing(context.Attachments, BookLists.Attachment).Where(a => a.About == about).OrderBy(a => a.Id)];
 
     /// <inheritdoc/>
     public IReadOnlyList<Attachment> Attachments() => [.. Standing(context.Attachments, BookLists.Attachment).OrderBy(a => a.Id)];

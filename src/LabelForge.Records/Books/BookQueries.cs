@@ -6,7 +6,8 @@ namespace LabelForge.Records.Books;
 internal sealed partial class BookQueries(RecordsContext context) : IBooks
 {
     /// <inheritdoc/>
-    public Correction? StruckBy(string list, int id) => context.Corrections.AsNoTracking().FirstOrDefault(c => c.List == list && c.EntryId == id);
+    public Correction? StruckBy(string list, int id) =>
+        context.Corrections.AsNoTracking().FirstOrDefault(c => c.List == list && c.EntryId == id);
 
     /// <inheritdoc/>
     public int? Current(string list, int id)
@@ -20,26 +21,31 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
     /// <inheritdoc/>
     public int First(string list, int id)
     {
-        while (context.Corrections.Where(c => c.List == list && c.InsteadId == id).Select(c => (int?)c.EntryId).FirstOrDefault() is { } earlier)
+        while (context.Corrections.Where(c => c.List == list && c.InsteadId == id).Select(c => (int?)c.EntryId)
+            .FirstOrDefault() is { } earlier)
             id = earlier;
         return id;
     }
 
     /// <inheritdoc/>
-    public BookEntry? Find(string list, int id) => EntryKind.Of(list)?.Find(context, id) is { } entry ? entry is Batch batch ? Whole(batch) : entry : null;
+    public BookEntry? Find(string list, int id) =>
+        EntryKind.Of(list)?.Find(context, id) is { } entry ? entry is Batch batch ? Whole(batch) : entry : null;
 
     /// <inheritdoc/>
     public int? Last(string list) => EntryKind.Of(list)?.Last(context);
 
     /// <inheritdoc/>
-    public Batch? FindBatch(string lot) => Whole(context.BatchStock.Where(s => s.Lot == lot).Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b).AsNoTracking().FirstOrDefault());
+    public Batch? FindBatch(string lot) =>
+        Whole(context.BatchStock.Where(s => s.Lot == lot).Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b).AsNoTracking()
+            .FirstOrDefault());
 
     /// <inheritdoc/>
     public IReadOnlyList<Batch> OpenBatches() => [.. context.BatchStock.Where(s => s.Closings == 0)
         .Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b).OrderBy(b => b.Id).AsNoTracking().ToArray().Select(b => Whole(b)!)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> LastLots(int most) => [.. context.BatchStock.OrderByDescending(s => s.BatchId).Take(most).Select(s => s.Lot).AsEnumerable().Reverse()];
+    public IReadOnlyList<string> LastLots(int most) =>
+        [.. context.BatchStock.OrderByDescending(s => s.BatchId).Take(most).Select(s => s.Lot).AsEnumerable().Reverse()];
 
     /// <inheritdoc/>
     public bool IsNumberTaken(string code) => context.Batches.Any(b => b.Lot == code || b.Pot == code);
@@ -48,7 +54,8 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
     public Receipt? FindReceipt(int number)
     {
         var bottle = First(BookLists.Receipt, number);
-        return context.ReceiptStock.Where(s => s.Bottle == bottle).Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => r).AsNoTracking().FirstOrDefault();
+        return context.ReceiptStock.Where(s => s.Bottle == bottle).Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => r)
+            .AsNoTracking().FirstOrDefault();
     }
 
     /// <inheritdoc/>
@@ -67,10 +74,12 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
     ];
 
     /// <inheritdoc/>
-    public Closing? ClosingOf(Batch batch) => OfBatch(context.Closings, BookLists.Closing, batch, ids => c => ids.Contains(c.BatchId)).FirstOrDefault();
+    public Closing? ClosingOf(Batch batch) =>
+        OfBatch(context.Closings, BookLists.Closing, batch, ids => c => ids.Contains(c.BatchId)).FirstOrDefault();
 
     /// <inheritdoc/>
-    public int PiecesLeft(Batch batch) => context.BatchStock.Where(s => s.BatchId == batch.Id).Select(s => (int?)s.Left).FirstOrDefault() ?? 0;
+    public int PiecesLeft(Batch batch) =>
+        context.BatchStock.Where(s => s.BatchId == batch.Id).Select(s => (int?)s.Left).FirstOrDefault() ?? 0;
 
     /// <inheritdoc/>
     public IReadOnlyList<(Batch Batch, int Left)> LotsInStock(string recipe, string? variant) =>
@@ -84,55 +93,70 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
 
     /// <inheritdoc/>
     public IEnumerable<Batch> BatchesOfPot(string pot) => context.Batches.AsNoTracking().Where(b => b.Pot == pot)
-        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderBy(b => b.Id).ToArray().Select(b => Whole(b)!).ToArray();
+        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderBy(b => b.Id).ToArray()
+        .Select(b => Whole(b)!).ToArray();
 
     /// <inheritdoc/>
-    public IEnumerable<Weighing> WeighedInto(Batch batch) => OfBatch(context.Weighings, BookLists.Weighing, batch, ids => w => ids.Contains(w.BatchId));
+    public IEnumerable<Weighing> WeighedInto(Batch batch) =>
+        OfBatch(context.Weighings, BookLists.Weighing, batch, ids => w => ids.Contains(w.BatchId));
 
     /// <inheritdoc/>
-    public IEnumerable<Deviation> DeviationsOf(Batch batch) => OfBatch(context.Deviations, BookLists.Deviation, batch, ids => d => ids.Contains(d.BatchId));
+    public IEnumerable<Deviation> DeviationsOf(Batch batch) =>
+        OfBatch(context.Deviations, BookLists.Deviation, batch, ids => d => ids.Contains(d.BatchId));
 
     /// <inheritdoc/>
     public IEnumerable<Sale> SalesOf(Batch batch) => OfBatch(context.Sales, BookLists.Sale, batch, ids => s => ids.Contains(s.BatchId));
 
     /// <inheritdoc/>
-    public IEnumerable<Disposal> DisposalsOf(Batch batch) => OfBatch(context.Disposals, BookLists.Disposal, batch, ids => d => ids.Contains(d.BatchId!.Value));
+    public IEnumerable<Disposal> DisposalsOf(Batch batch) =>
+        OfBatch(context.Disposals, BookLists.Disposal, batch, ids => d => ids.Contains(d.BatchId!.Value));
 
     /// <inheritdoc/>
-    public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) => OfBatch(context.Returns, BookLists.Return, batch, ids => r => ids.Contains(r.BatchId));
+    public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) =>
+        OfBatch(context.Returns, BookLists.Return, batch, ids => r => ids.Contains(r.BatchId));
 
     /// <inheritdoc/>
-    public IEnumerable<StockCount> CountsOf(Batch batch) => OfBatch(context.StockCounts, BookLists.Count, batch, ids => c => ids.Contains(c.BatchId!.Value));
+    public IEnumerable<StockCount> CountsOf(Batch batch) =>
+        OfBatch(context.StockCounts, BookLists.Count, batch, ids => c => ids.Contains(c.BatchId!.Value));
 
     /// <inheritdoc/>
-    public IEnumerable<PackingUse> PackedInto(Batch batch) => OfBatch(context.PackingUses, BookLists.Packing, batch, ids => u => ids.Contains(u.BatchId));
+    public IEnumerable<PackingUse> PackedInto(Batch batch) =>
+        OfBatch(context.PackingUses, BookLists.Packing, batch, ids => u => ids.Contains(u.BatchId));
 
     /// <inheritdoc/>
-    public IReadOnlyList<Printing> PrintingsOf(string lot) => [.. Standing(context.Printings, BookLists.Printing).Where(p => p.Lot == lot).OrderBy(p => p.Id)];
+    public IReadOnlyList<Printing> PrintingsOf(string lot) =>
+        [.. Standing(context.Printings, BookLists.Printing).Where(p => p.Lot == lot).OrderBy(p => p.Id)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<Sale> SalesOfTicket(string ticket) => [.. Standing(context.Sales, BookLists.Sale).Where(s => s.Ticket == ticket).OrderBy(s => s.Id)];
+    public IReadOnlyList<Sale> SalesOfTicket(string ticket) =>
+        [.. Standing(context.Sales, BookLists.Sale).Where(s => s.Ticket == ticket).OrderBy(s => s.Id)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> TicketsOf(string beginning) => [.. context.Sales.Where(s => EF.Functions.Like(s.Ticket!, beginning + "%")).Select(s => s.Ticket!).Distinct()];
+    public IReadOnlyList<string> TicketsOf(string beginning) =>
+        [.. context.Sales.Where(s => EF.Functions.Like(s.Ticket!, beginning + "%")).Select(s => s.Ticket!).Distinct()];
 
-    /// <summary>Whether anything that stands took from a bottle, by any of its receipts' numbers: a weighing, packaging, a count, a disposal.</summary>
+    /// <summary>Whether anything that stands took from a bottle, by any of its receipts' numbers:
+    /// a weighing, packaging, a count, a disposal.</summary>
     /// <returns>What it is, as "Weighing 3 took from" or "Disposal 4 is of"; null where nothing did.</returns>
     public string? Hanging(IReadOnlyList<int> receipts)
     {
-        if (Standing(context.Weighings, BookLists.Weighing).Where(w => w.ReceiptId != null && receipts.Contains(w.ReceiptId.Value)).ToArray().FirstOrDefault(w => this.BatchNow(w.BatchId) is not null) is { } weighing)
+        if (Standing(context.Weighings, BookLists.Weighing).Where(w => w.ReceiptId != null && receipts.Contains(w.ReceiptId.Value))
+            .ToArray().FirstOrDefault(w => this.BatchNow(w.BatchId) is not null) is { } weighing)
             return FormattableString.Invariant($"Weighing {weighing.Id} took from");
         if (Standing(context.PackingUses, BookLists.Packing).FirstOrDefault(u => receipts.Contains(u.ReceiptId)) is { } packing)
             return FormattableString.Invariant($"Packing {packing.Id} took from");
-        if (Standing(context.StockCounts, BookLists.Count).FirstOrDefault(c => c.ReceiptId != null && receipts.Contains(c.ReceiptId.Value)) is { } count)
+        if (Standing(context.StockCounts, BookLists.Count)
+            .FirstOrDefault(c => c.ReceiptId != null && receipts.Contains(c.ReceiptId.Value)) is { } count)
             return FormattableString.Invariant($"Count {count.Id} is of");
-        return Standing(context.Disposals, BookLists.Disposal).FirstOrDefault(d => d.ReceiptId != null && receipts.Contains(d.ReceiptId.Value)) is { } disposal
+        return Standing(context.Disposals, BookLists.Disposal)
+            .FirstOrDefault(d => d.ReceiptId != null && receipts.Contains(d.ReceiptId.Value)) is { } disposal
             ? FormattableString.Invariant($"Disposal {disposal.Id} is of") : null;
     }
 
     /// <summary>A weighing that stands, took from one of these receipts and is of another material than this.</summary>
     public Weighing? OtherWeighing(IReadOnlyList<int> receipts, string material) => Standing(context.Weighings, BookLists.Weighing)
-        .Where(w => w.ReceiptId != null && receipts.Contains(w.ReceiptId.Value) && w.Material != material).ToArray().FirstOrDefault(w => this.BatchNow(w.BatchId) is not null);
+        .Where(w => w.ReceiptId != null && receipts.Contains(w.ReceiptId.Value) && w.Material != material).ToArray()
+        .FirstOrDefault(w => this.BatchNow(w.BatchId) is not null);
 
     /// <summary>The numbers that an entry had, from the first to the one that stands.</summary>
     public IReadOnlyList<int> Numbers(string list, int id)
@@ -148,9 +172,13 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
 
     private IQueryable<T> Standing<T>(IQueryable<T> all, string list) where T : BookEntry => Standing(all, context.Corrections, list);
 
-    private T[] OfBatch<T>(IQueryable<T> all, string list, Batch batch, Func<IReadOnlyList<int>, System.Linq.Expressions.Expression<Func<T, bool>>> isOf) where T : BookEntry =>
+    private T[] OfBatch<T>(IQueryable<T> all, string list, Batch batch,
+        Func<IReadOnlyList<int>, System.Linq.Expressions.Expression<Func<T, bool>>> isOf) where T : BookEntry =>
         [.. Standing(all, list).Where(isOf(Numbers(BookLists.Batch, batch.Id))).OrderBy(e => e.Id)];
 
     private Batch? Whole(Batch? batch) =>
-        batch is not null && context.FrozenRecipes.Where(f => f.Digest == batch.FrozenDigest).Select(f => f.Json).FirstOrDefault() is { } json ? batch.With(json) : batch;
+        batch is not null
+            && context.FrozenRecipes.Where(f => f.Digest == batch.FrozenDigest).Select(f => f.Json).FirstOrDefault() is { } json
+            ? batch.With(json)
+            : batch;
 }

@@ -34,12 +34,15 @@ internal static class BookTrouble
     private static Problem OfServer(PostgresException e, string shown) => e.SqlState switch
     {
         PostgresErrorCodes.LockNotAvailable or PostgresErrorCodes.DeadlockDetected => new Problem(shown, 0, "books.busy"),
-        PostgresErrorCodes.AdminShutdown or PostgresErrorCodes.CrashShutdown or PostgresErrorCodes.CannotConnectNow => Silent(e.MessageText, shown),
+        PostgresErrorCodes.AdminShutdown or PostgresErrorCodes.CrashShutdown or PostgresErrorCodes.CannotConnectNow =>
+            Silent(e.MessageText, shown),
         PostgresErrorCodes.TooManyConnections => new Problem(shown, 0, "server.no-room"),
         PostgresErrorCodes.DiskFull => new Problem(shown, 0, "server.disk-full"),
-        PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification => new Problem(shown, 0, "server.user-refused"),
+        PostgresErrorCodes.InvalidPassword or PostgresErrorCodes.InvalidAuthorizationSpecification =>
+            new Problem(shown, 0, "server.user-refused"),
         PostgresErrorCodes.InvalidCatalogName => new Problem(shown, 0, "server.no-database"),
-        PostgresErrorCodes.InsufficientPrivilege or PostgresErrorCodes.ReadOnlySqlTransaction => new Problem(shown, 0, "books.not-written", ("message-text", e.MessageText)),
+        PostgresErrorCodes.InsufficientPrivilege or PostgresErrorCodes.ReadOnlySqlTransaction =>
+            new Problem(shown, 0, "books.not-written", ("message-text", e.MessageText)),
         _ => new Problem(shown, 0, "books.refused-by-server", ("message-text", e.MessageText)),
     };
 }

@@ -64,7 +64,8 @@ internal abstract class BooksDatabase
         if (applied.Length < known.Length)
         {
             PrepareToMigrate(context);
-            var script = context.GetService<IMigrator>().GenerateScript(applied.LastOrDefault() ?? "0", known[^1], MigrationsSqlGenerationOptions.NoTransactions);
+            var script = context.GetService<IMigrator>()
+                .GenerateScript(applied.LastOrDefault() ?? "0", known[^1], MigrationsSqlGenerationOptions.NoTransactions);
             Run(context, script);
             // What is left is reckoned from the entries by the same rules that books verify goes by.
             if (applied.Length > 0 && !applied.Any(m => m.EndsWith(FirstBalances, StringComparison.Ordinal)))
@@ -126,7 +127,13 @@ internal sealed class BooksFile : BooksDatabase
 
     public BooksFile(string path, int patience)
     {
-        var connection = new SqliteConnectionStringBuilder { DataSource = path, ForeignKeys = true, Pooling = false, DefaultTimeout = patience };
+        var connection = new SqliteConnectionStringBuilder
+        {
+            DataSource = path,
+            ForeignKeys = true,
+            Pooling = false,
+            DefaultTimeout = patience,
+        };
         _options = new DbContextOptionsBuilder<RecordsContext>().UseSqlite(connection.ToString()).Options;
     }
 
@@ -148,8 +155,14 @@ internal sealed class BooksFile : BooksDatabase
     {
         var connection = (SqliteConnection)context.Database.GetDbConnection();
         connection.CreateFunction<string?, long, string, long?>(WholeAmounts.Whole, static (written, factor, way) => written is null ? null
-            : decimal.Parse(written, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture) * factor is var amount
-                ? (long)(way switch { "ceil" => Math.Ceiling(amount), "floor" => Math.Floor(amount), _ => Math.Round(amount, MidpointRounding.AwayFromZero) }) : null, isDeterministic: true);
+            : decimal.Parse(written, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+                CultureInfo.InvariantCulture) * factor is var amount
+                ? (long)(way switch
+                {
+                    "ceil" => Math.Ceiling(amount),
+                    "floor" => Math.Floor(amount),
+                    _ => Math.Round(amount, MidpointRounding.AwayFromZero),
+                }) : null, isDeterministic: true);
         connection.CreateFunction<string, string>(WholeAmounts.Digest, FrozenText.DigestOf, isDeterministic: true);
     }
 
@@ -163,7 +176,8 @@ internal sealed class BooksFile : BooksDatabase
     }
 
     // Takes the write lock at once, so that two programs cannot both sell the last bar.
-    protected override IDbContextTransaction Lock(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.Serializable);
+    protected override IDbContextTransaction Lock(RecordsContext context) =>
+        context.Database.BeginTransaction(IsolationLevel.Serializable);
 
     public override IDbContextTransaction BeginReading(RecordsContext context)
     {
@@ -207,16 +221,21 @@ internal sealed class BooksServer : BooksDatabase
     {
         // Each statement after the lock sees all that others committed before it.
         var transaction = context.Database.BeginTransaction(IsolationLevel.ReadCommitted);
-        Run(context, FormattableString.Invariant($"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({LockNumber}); {ServerWatch.Tell}"));
+        Run(context,
+            FormattableString.Invariant(
+                $"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({LockNumber}); {ServerWatch.Tell}"));
         return transaction;
     }
 
-    public override IDbContextTransaction BeginReading(RecordsContext context) => context.Database.BeginTransaction(IsolationLevel.RepeatableRead);
+    public override IDbContextTransaction BeginReading(RecordsContext context) =>
+        context.Database.BeginTransaction(IsolationLevel.RepeatableRead);
 
     // The server counts numbers by itself and does not look at those that were given.
     public override void NumbersWereGiven(RecordsContext context)
     {
         foreach (var table in RecordsContext.Tables)
-            Run(context, $"SELECT setval(pg_get_serial_sequence('\"{table}\"', 'Id'), (SELECT COALESCE(MAX(\"Id\"), 0) + 1 FROM \"{table}\"), false);");
+            Run(context,
+                $"SELECT setval(pg_get_serial_sequence('\"{table}\"', 'Id'), (SELECT COALESCE(MAX(\"Id\"), "
+                    + $"0) + 1 FROM \"{table}\"), false);");
     }
 }

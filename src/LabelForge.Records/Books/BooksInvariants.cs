@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>What must hold of the books after every entry: nothing leaves that did not come in, and nothing hangs on a struck entry.</summary>
+/// <summary>What must hold of the books after every entry: nothing leaves that did not come in,
+/// and nothing hangs on a struck entry.</summary>
 public static class BooksInvariants
 {
     /// <summary>Checks the books.</summary>
@@ -32,15 +33,18 @@ public static class BooksInvariants
         foreach (var receipt in snapshot.Receipts)
         {
             if (left[receipt.Id] is < 0 and var lacks)
-                throw Refuse("stock.negative", ("bottle", snapshot.Bottle(receipt.Id)), ("material", receipt.Material), ("value", $"{-lacks:0.###}"), ("receipt", receipt.Id));
+                throw Refuse("stock.negative", ("bottle", snapshot.Bottle(receipt.Id)), ("material", receipt.Material),
+                    ("value", $"{-lacks:0.###}"), ("receipt", receipt.Id));
         }
         var receipts = snapshot.Receipts.ToDictionary(r => r.Id);
         foreach (var weighing in snapshot.Weighings.Where(w => w.ReceiptId is not null && snapshot.BatchNow(w.BatchId) is not null))
         {
             if (snapshot.Current(BookLists.Receipt, weighing.ReceiptId!.Value) is not { } now)
-                throw Refuse("receipt.in-use-by-weighing", ("weighing", weighing.Id), ("bottle", snapshot.Bottle(weighing.ReceiptId.Value)));
+                throw Refuse("receipt.in-use-by-weighing", ("weighing", weighing.Id),
+                    ("bottle", snapshot.Bottle(weighing.ReceiptId.Value)));
             if (receipts[now].Material != weighing.Material)
-                throw Refuse("books.weighing-of-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", snapshot.Bottle(now)), ("material-2", receipts[now].Material));
+                throw Refuse("books.weighing-of-another-material", ("weighing", weighing.Id), ("material", weighing.Material),
+                    ("bottle", snapshot.Bottle(now)), ("material-2", receipts[now].Material));
         }
         if (snapshot.PackingUses.FirstOrDefault(u => snapshot.Current(BookLists.Receipt, u.ReceiptId) is null) is { } used)
             throw Refuse("receipt.in-use-by-packing", ("used", used.Id), ("bottle", snapshot.Bottle(used.ReceiptId)));
@@ -58,7 +62,8 @@ public static class BooksInvariants
             var first = printed.First();
             if (printed.FirstOrDefault(p => !PrintedLots.IsSame(first, p.Recipe, p.Variant)) is { } other)
                 throw PrintedLots.Refuse(first, other.Product);
-            if (snapshot.Batches.FirstOrDefault(b => b.Lot == printed.Key) is { } batch && !PrintedLots.IsSame(first, batch.Recipe, batch.Variant))
+            if (snapshot.Batches.FirstOrDefault(b => b.Lot == printed.Key) is { } batch
+                && !PrintedLots.IsSame(first, batch.Recipe, batch.Variant))
                 throw PrintedLots.Refuse(first, batch.Product);
         }
     }
@@ -70,7 +75,11 @@ public static class BooksInvariants
             throw Refuse("lot.closed-twice", ("lot", batch.Lot));
         if (closings == 1 && snapshot.PiecesLeft(batch) is < 0 and var left)
             throw Refuse("lot.negative", ("lot", batch.Lot), ("value", -left));
-        if (closings == 0 && (snapshot.SalesOf(batch).Any() || snapshot.DisposalsOf(batch).Any() || snapshot.ReturnsOf(batch).Any() || snapshot.CountsOf(batch).Any()))
+        if (closings == 0
+            && (snapshot.SalesOf(batch).Any()
+                || snapshot.DisposalsOf(batch).Any()
+                || snapshot.ReturnsOf(batch).Any()
+                || snapshot.CountsOf(batch).Any()))
             throw Refuse("lot.not-closed", ("lot", batch.Lot));
         if (snapshot.ReturnsOf(batch).Sum(r => r.Returned) - snapshot.SalesOf(batch).Sum(s => s.Pieces) is > 0 and var over)
             throw Refuse("return.more-than-sold", ("over", over), ("lot", batch.Lot));
@@ -78,5 +87,6 @@ public static class BooksInvariants
             throw Refuse("books.lot-taken", ("lot", batch.Lot));
     }
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 }

@@ -13,7 +13,8 @@ public sealed partial class BooksSnapshot
     public IReadOnlyList<Takings> TakingsOn(DateOnly day) => [.. Takings.Where(t => t.On == day)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> LastBuyers(int most) => [.. Sales.GroupBy(s => s.To).OrderBy(g => g.Max(s => s.Id)).Select(g => g.Key).TakeLast(most)];
+    public IReadOnlyList<string> LastBuyers(int most) =>
+        [.. Sales.GroupBy(s => s.To).OrderBy(g => g.Max(s => s.Id)).Select(g => g.Key).TakeLast(most)];
 
     /// <inheritdoc/>
     public string? LastTicket() => Sales.LastOrDefault(s => s.Ticket is not null)?.Ticket;
@@ -32,16 +33,19 @@ public sealed partial class BooksSnapshot
 
     /// <inheritdoc/>
     public IReadOnlyList<ProductSold> SoldBetween(DateOnly from, DateOnly to) => ProductSold.Of(this,
-        Sales.Where(s => s.On >= from && s.On <= to && s.Paid > 0).Select(s => (s.BatchId, s.Pieces, 0)).Concat(Returns.Where(r => r.On >= from && r.On <= to).Select(r => (r.BatchId, 0, r.Returned))));
+        Sales.Where(s => s.On >= from && s.On <= to && s.Paid > 0).Select(s => (s.BatchId, s.Pieces, 0))
+            .Concat(Returns.Where(r => r.On >= from && r.On <= to).Select(r => (r.BatchId, 0, r.Returned))));
 
     /// <inheritdoc/>
-    public IReadOnlyDictionary<int, Correction> StruckIn(string list, int first, int last) => Corrections.Where(c => c.List == list && c.EntryId >= first && c.EntryId <= last).ToDictionary(c => c.EntryId);
+    public IReadOnlyDictionary<int, Correction> StruckIn(string list, int first, int last) =>
+        Corrections.Where(c => c.List == list && c.EntryId >= first && c.EntryId <= last).ToDictionary(c => c.EntryId);
 
     /// <inheritdoc/>
     public IReadOnlyDictionary<int, (string Lot, int Left)> LotsOf(IReadOnlyCollection<int> batches)
     {
         var wanted = batches.ToHashSet();
-        return AllBatches.Where(b => wanted.Contains(b.Id)).ToDictionary(b => b.Id, b => (b.Lot, StruckBy(BookLists.Batch, b.Id) is null ? PiecesLeft(b) : 0));
+        return AllBatches.Where(b => wanted.Contains(b.Id))
+            .ToDictionary(b => b.Id, b => (b.Lot, StruckBy(BookLists.Batch, b.Id) is null ? PiecesLeft(b) : 0));
     }
 
     /// <inheritdoc/>

@@ -11,7 +11,8 @@ public sealed partial class BooksSnapshot
     {
         var mine = AllBatches.Where(b => b.Recipe == recipe && b.Variant == variant).Select(b => b.Id).ToHashSet();
         var standing = Batches.Where(b => mine.Contains(b.Id)).ToArray();
-        return new ProductHistory(standing.Length, standing.LastOrDefault(), Sales.Where(s => mine.Contains(s.BatchId)).Select(s => (DateOnly?)s.On).Min(),
+        return new ProductHistory(standing.Length, standing.LastOrDefault(),
+            Sales.Where(s => mine.Contains(s.BatchId)).Select(s => (DateOnly?)s.On).Min(),
             [.. Complaints.Where(c => c.BatchId is { } id && mine.Contains(id))], AttachmentsOf(AttachedTo.Product(recipe, variant)));
     }
 

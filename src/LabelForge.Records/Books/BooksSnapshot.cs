@@ -112,7 +112,9 @@ public sealed partial class BooksSnapshot : IBooks
     internal BooksSnapshot With(IReadOnlyCollection<BookEntry> added)
     {
         var more = added.ToLookup(e => e.GetType());
-        return new BooksSnapshot(EntryKind.All.ToDictionary(k => k.Type, k => more.Contains(k.Type) ? k.Typed(_all[k.Type].Concat(more[k.Type]).OrderBy(e => e.Id)) : _all[k.Type]));
+        return new BooksSnapshot(EntryKind.All
+            .ToDictionary(k => k.Type,
+                k => more.Contains(k.Type) ? k.Typed(_all[k.Type].Concat(more[k.Type]).OrderBy(e => e.Id)) : _all[k.Type]));
     }
 
     /// <summary>Every entry of a kind, struck and replaced ones too, the first one first.</summary>
@@ -121,7 +123,8 @@ public sealed partial class BooksSnapshot : IBooks
     /// <summary>The correction that strikes an entry, or null where it stands.</summary>
     public Correction? StruckBy(string list, int id) => _struck.GetValueOrDefault((list, id));
 
-    /// <summary>The entry that stands in the place of one: itself, or what corrections put instead; null where it was struck for good.</summary>
+    /// <summary>The entry that stands in the place of one: itself, or what corrections put
+    /// instead; null where it was struck for good.</summary>
     public int? Current(string list, int id)
     {
         int? now = id;
@@ -190,7 +193,8 @@ public sealed partial class BooksSnapshot : IBooks
     public IReadOnlyList<Sale> SalesOfTicket(string ticket) => [.. Sales.Where(s => s.Ticket == ticket)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> TicketsOf(string beginning) => [.. AllSales.Select(s => s.Ticket).OfType<string>().Where(t => t.StartsWith(beginning, StringComparison.Ordinal)).Distinct()];
+    public IReadOnlyList<string> TicketsOf(string beginning) =>
+        [.. AllSales.Select(s => s.Ticket).OfType<string>().Where(t => t.StartsWith(beginning, StringComparison.Ordinal)).Distinct()];
 
     /// <summary>Grams (or pieces of packaging) left of a receipt that stands.</summary>
     public decimal Left(Receipt receipt) => LeftOfAll()[receipt.Id];
@@ -218,7 +222,8 @@ public sealed partial class BooksSnapshot : IBooks
     }
 
     /// <inheritdoc/>
-    public DateOnly? OpenedOn(Receipt receipt) => Weighings.Where(w => w.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id).Select(w => (DateOnly?)w.On).Min();
+    public DateOnly? OpenedOn(Receipt receipt) =>
+        Weighings.Where(w => w.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id).Select(w => (DateOnly?)w.On).Min();
 
     /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
     public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) => Receipts
@@ -264,7 +269,8 @@ public sealed partial class BooksSnapshot : IBooks
 
     // Asked for batch after batch, so that going through the whole list each time would grow with the square of the books.
     private ILookup<int, T> ByBatch<T>(IReadOnlyList<T> all, Func<T, int?> batch) =>
-        all.Select(e => (Entry: e, Batch: this.BatchNow(batch(e)))).Where(e => e.Batch is not null).ToLookup(e => e.Batch!.Value, e => e.Entry);
+        all.Select(e => (Entry: e, Batch: this.BatchNow(batch(e)))).Where(e => e.Batch is not null)
+            .ToLookup(e => e.Batch!.Value, e => e.Entry);
 
     private T[] All<T>() where T : BookEntry => (T[])_all[typeof(T)];
 

@@ -10,17 +10,20 @@ namespace LabelForge.Records.Books;
 /// <summary>Strikes an entry with a reason, and where something is set, adds the entry that stands instead.</summary>
 public static class Correcting
 {
-    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen", "FrozenDigest", "WrittenAt", "Counted", "Difference", "Drawing"];
+    private static readonly string[] Fixed = ["Id", "By", "BatchId", "ReceiptId", "Frozen", "FrozenDigest", "WrittenAt", "Counted",
+        "Difference", "Drawing"];
 
     // What an entry hangs on is named as people name it.
-    private static readonly (string Field, string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
+    private static readonly (string Field,
+        string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
 
     /// <summary>Corrects an entry.</summary>
     /// <param name="list">One of <see cref="BookLists.All"/>.</param>
     /// <param name="id">The entry's number.</param>
     /// <param name="set">What becomes of which field, as text: <c>pieces</c> to <c>3</c>; empty strikes the entry for good.</param>
     /// <exception cref="InputException">There is no such entry, it is struck already, or the books would not balance.</exception>
-    public static Correction Of(OpenBooks book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on, string by, string? note = null)
+    public static Correction Of(OpenBooks book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on,
+        string by, string? note = null)
     {
         if (string.IsNullOrWhiteSpace(reason))
             throw Refuse("correction.no-reason");
@@ -28,14 +31,26 @@ public static class Correcting
         {
             var entry = Find(books, list, id);
             if (books.StruckBy(list, id) is { } earlier)
-                throw (earlier.InsteadId is { } now ? Refuse("books.struck-instead", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason), ("now", now)) : Refuse("books.struck", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason)));
+                throw (earlier.InsteadId is { } now
+                    ? Refuse("books.struck-instead", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"),
+                        ("reason", earlier.Reason), ("now", now))
+                    : Refuse("books.struck", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason)));
             BookEntry? instead = set.Count == 0 ? null : Changed(books, entry, list, set);
             if (instead is not null)
             {
                 context.Add((object)instead);
                 context.SaveChanges();
             }
-            var correction = new Correction { On = on, By = by, List = list, EntryId = id, InsteadId = instead?.Id, Reason = reason, Note = note };
+            var correction = new Correction
+            {
+                On = on,
+                By = by,
+                List = list,
+                EntryId = id,
+                InsteadId = instead?.Id,
+                Reason = reason,
+                Note = note,
+            };
             context.Corrections.Add(correction);
             return correction;
         });
@@ -47,12 +62,16 @@ public static class Correcting
     {
         if (!BookLists.All.Contains(list))
             throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
-        return books.Find(list, id) ?? throw (books.Last(list) is { } last ? Refuse("books.no-entry", ("list", list), ("id", id), ("last", last)) : Refuse("books.list-empty", ("list", list), ("id", id)));
+        return books.Find(list, id)
+            ?? throw (books.Last(list) is { } last
+                ? Refuse("books.no-entry", ("list", list), ("id", id), ("last", last))
+                : Refuse("books.list-empty", ("list", list), ("id", id)));
     }
 
     /// <summary>All entries of a list, struck or not.</summary>
-    public static IReadOnlyList<BookEntry> All(BooksSnapshot snapshot, string list) => EntryKind.Of(list) is { } kind ? snapshot.AllOf(kind)
-        : throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
+    public static IReadOnlyList<BookEntry> All(BooksSnapshot snapshot, string list) =>
+        EntryKind.Of(list) is { } kind ? snapshot.AllOf(kind)
+            : throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
 
     private static BookEntry Changed(IBooks books, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
     {
@@ -60,19 +79,27 @@ public static class Correcting
         var json = JsonSerializer.SerializeToNode(entry, type)!.AsObject();
         json["Id"] = 0;
         json.Remove("WrittenAt");
-        var fields = type.GetProperties().Where(p => !Fixed.Contains(p.Name) && p.SetMethod is { IsPublic: true }).ToDictionary(p => p.Name, StringComparer.OrdinalIgnoreCase);
+        var fields = type.GetProperties().Where(p => !Fixed.Contains(p.Name) && p.SetMethod is { IsPublic: true })
+            .ToDictionary(p => p.Name, StringComparer.OrdinalIgnoreCase);
         foreach (var (name, text) in set)
         {
             if (fields.TryGetValue(name.Replace(" ", "").Replace("-", ""), out var field))
                 json[field.Name] = Value(field, name, text);
-            else if (Hangs.FirstOrDefault(h => h.Name == name.ToLowerInvariant().Replace('-', ' ')) is { Field: { } hangs } && type.GetProperty(hangs) is { } on)
+            else if (Hangs.FirstOrDefault(h => h.Name == name.ToLowerInvariant().Replace('-', ' ')) is { Field: { } hangs }
+                && type.GetProperty(hangs) is { } on)
                 json[hangs] = HangsOn(books, on, text);
             else
-                throw Refuse("books.no-such-field", ("list", list), ("name", name), ("list-2", string.Join(", ", fields.Keys.Select(Words).Concat(Hangs.Where(h => type.GetProperty(h.Field) is not null).Select(h => h.Name)))));
+                throw Refuse("books.no-such-field", ("list", list), ("name", name),
+                    ("list-2",
+                        string.Join(", ",
+                            fields.Keys.Select(Words)
+                                .Concat(Hangs.Where(h => type.GetProperty(h.Field) is not null).Select(h => h.Name)))));
         }
         var changed = (BookEntry)json.Deserialize(type)!;
         // What turns out serious gets its day of reporting; it runs from the day the maker was told.
-        return changed is Complaint complaint && !set.Keys.Any(k => k.Replace(" ", "").Replace("-", "").Equals(nameof(Complaint.ReportBy), StringComparison.OrdinalIgnoreCase))
+        return changed is Complaint complaint
+            && !set.Keys
+                .Any(k => k.Replace(" ", "").Replace("-", "").Equals(nameof(Complaint.ReportBy), StringComparison.OrdinalIgnoreCase))
             ? complaint.With(complaint.Serious ? StockMovements.LastDayToReport(complaint.On) : null)
             : changed;
     }
@@ -83,7 +110,9 @@ public static class Correcting
             return null;
         if (field.Name == "BatchId")
             return books.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
-        return text.Length > 1 && text[0] is 'M' or 'm' && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        return text.Length > 1
+            && text[0] is 'M' or 'm'
+            && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             ? books.ReceiptOf(number).Id
             : throw Refuse("call.not-a-material-lot", ("text", text));
     }
@@ -95,18 +124,28 @@ public static class Correcting
             return null;
         if (type == typeof(int) && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole))
             return whole;
-        if (type == typeof(decimal) && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
+        if (type == typeof(decimal)
+            && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
             return figure;
-        if (type == typeof(DateOnly) && DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+        if (type == typeof(DateOnly)
+            && DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
             return day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
         if (type == typeof(bool) && text is "yes" or "no")
             return text == "yes";
         return type == typeof(string)
             ? text
-            : throw Refuse(type == typeof(DateOnly) ? "books.not-a-day" : type == typeof(bool) ? "books.not-yes-or-no" : "books.not-a-plain-figure", ("text", text), ("name", name));
+            : throw Refuse(type == typeof(DateOnly)
+                ? "books.not-a-day"
+                : type == typeof(bool)
+                ? "books.not-yes-or-no"
+                : "books.not-a-plain-figure", ("text", text), ("name", name));
     }
 
-    private static string Words(string name) => string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0 ? $" {char.ToLowerInvariant(c)}" : char.ToLowerInvariant(c).ToString()));
+    private static string Words(string name) =>
+        string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0
+            ? $" {char.ToLowerInvariant(c)}"
+            : char.ToLowerInvariant(c).ToString()));
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 }

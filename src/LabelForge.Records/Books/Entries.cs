@@ -15,7 +15,8 @@ public abstract class BookEntry
     /// <summary>A note, or where a paper or picture lies.</summary>
     public string? Note { get; init; }
 
-    /// <summary>When it was written into the books, in UTC to the second, by the clock of the file's machine or of the server; null where an older version wrote it.</summary>
+    /// <summary>When it was written into the books, in UTC to the second, by the clock of the
+    /// file's machine or of the server; null where an older version wrote it.</summary>
     public DateTime? WrittenAt { get; internal set; }
 }
 

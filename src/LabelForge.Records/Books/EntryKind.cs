@@ -71,7 +71,8 @@ internal sealed class EntryKind<T>(string list, string table) : EntryKind(list, 
     internal override BookEntry? Find(RecordsContext context, int id) => context.Set<T>().AsNoTracking().FirstOrDefault(e => e.Id == id);
 
     internal override IReadOnlyList<BookEntry> Page(RecordsContext context, int? before, int most) =>
-        [.. context.Set<T>().AsNoTracking().Where(e => before == null || e.Id < before).OrderByDescending(e => e.Id).Take(most).AsEnumerable().Reverse()];
+        [.. context.Set<T>().AsNoTracking().Where(e => before == null || e.Id < before).OrderByDescending(e => e.Id).Take(most)
+            .AsEnumerable().Reverse()];
 
     internal override int? Last(RecordsContext context) => context.Set<T>().Max(e => (int?)e.Id);
 

@@ -25,7 +25,8 @@ internal static class EntryValidation
             case Printing p:
                 Need(Lots.LotCode.Parse(p.Lot).IsValue, "lot.not-a-code", ("lot", p.Lot));
                 Need(p.Labels > 0, "books.printing-least-one");
-                Need(p.Spoiled >= 0 && p.Spoiled <= p.Labels, "printing.spoiled-more-labels-cannot", ("spoiled", p.Spoiled), ("labels", p.Labels));
+                Need(p.Spoiled >= 0 && p.Spoiled <= p.Labels, "printing.spoiled-more-labels-cannot", ("spoiled", p.Spoiled),
+                    ("labels", p.Labels));
                 Text(p.Recipe, "recipe");
                 Text(p.Product, "product");
                 break;
@@ -33,7 +34,8 @@ internal static class EntryValidation
                 Need(w.Grams is > 0 and <= Largest, "books.nothing-weighed");
                 break;
             case Closing c:
-                Need(c.Made >= 0 && c.Rejected >= 0 && c.Rejected <= c.Made, "closing.rejected-more", ("rejected", c.Rejected), ("made", c.Made));
+                Need(c.Made >= 0 && c.Rejected >= 0 && c.Rejected <= c.Made, "closing.rejected-more", ("rejected", c.Rejected),
+                    ("made", c.Made));
                 Need(c.YieldGrams is null or > 0, "closing.no-yield");
                 break;
             case Sale s:
@@ -69,10 +71,12 @@ internal static class EntryValidation
             case StockCount c:
                 Need((c.BatchId is null) != (c.ReceiptId is null), "books.count-lot");
                 Need(c.Counted is >= 0 and <= Largest && c.Difference != 0, "books.count-agrees-books");
-                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)), "books.pieces-counted-whole-numbers");
+                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)),
+                    "books.pieces-counted-whole-numbers");
                 break;
             case PiecesReturned r:
-                Need(r.Returned > 0 && r.BackOnShelf >= 0 && r.BackOnShelf <= r.Returned, "return.more-back", ("returned", r.Returned), ("back-on-shelf", r.BackOnShelf));
+                Need(r.Returned > 0 && r.BackOnShelf >= 0 && r.BackOnShelf <= r.Returned, "return.more-back", ("returned", r.Returned),
+                    ("back-on-shelf", r.BackOnShelf));
                 Need(r.PaidBack is >= 0 and <= Largest, "books.what-paid-back-nothing");
                 Cents(r.PaidBack);
                 Tax(r.Tax, r.PaidBack);
@@ -113,7 +117,8 @@ internal static class EntryValidation
             Text(text, field);
     }
 
-    private static void Text(string? text, string field) => Need(text is not null && text.Trim().Length is > 0 and <= LongestText, "books.empty-or-too-long", ("field", field));
+    private static void Text(string? text, string field) =>
+        Need(text is not null && text.Trim().Length is > 0 and <= LongestText, "books.empty-or-too-long", ("field", field));
 
     private static void Need(bool holds, string code, params ReadOnlySpan<(string Name, object? Value)> arguments)
     {

@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>What batches froze, beside lists: a list names it by its digest, and it lies in the folder <c>frozen</c> next to the list.</summary>
+/// <summary>What batches froze, beside lists: a list names it by its digest, and it lies in the
+/// folder <c>frozen</c> next to the list.</summary>
 internal sealed class FrozenFiles
 {
     /// <summary>The folder's name.</summary>
@@ -14,7 +15,8 @@ internal sealed class FrozenFiles
     public FrozenFiles(IEnumerable<string> lists, BooksSnapshot snapshot)
     {
         _texts = snapshot.AllBatches.Select(b => b.Frozen).Distinct().ToDictionary(FrozenText.DigestOf);
-        foreach (var file in lists.Select(l => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(l))!, Folder)).Distinct().Where(Directory.Exists).SelectMany(f => Directory.EnumerateFiles(f, "*.json")))
+        foreach (var file in lists.Select(l => Path.Combine(Path.GetDirectoryName(Path.GetFullPath(l))!, Folder)).Distinct()
+            .Where(Directory.Exists).SelectMany(f => Directory.EnumerateFiles(f, "*.json")))
         {
             var text = File.ReadAllText(file);
             _texts[FrozenText.DigestOf(text)] = text;

@@ -14,8 +14,10 @@ public sealed record FrozenLine(string Material, string Name, decimal Grams, str
 public sealed record FrozenPart(string Material, string File);
 
 /// <summary>A recipe as it stood when a batch began: scaled amounts, the declaration, and the files themselves.</summary>
-/// <remarks>ISO 22716:2007, 7.2 asks that what is made be documented: formula, and each material with its lot and amount (from memory).</remarks>
-public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGrams, int Pieces, string Market, string? Statement, ImmutableArray<FrozenLine> Lines, string RecipeFile)
+/// <remarks>ISO 22716:2007, 7.2 asks that what is made be documented: formula, and each material
+/// with its lot and amount (from memory).</remarks>
+public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGrams, int Pieces, string Market, string? Statement,
+    ImmutableArray<FrozenLine> Lines, string RecipeFile)
 {
     private static readonly JsonSerializerOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
@@ -35,12 +37,16 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
     /// <param name="statement">The declaration then; null where none could be made.</param>
     public static FrozenRecipe Of(Workshop workshop, BatchFormula batch, string market, string? statement)
     {
-        var lines = batch.Lines.GroupBy(l => l.Material.Id).Select(g => new FrozenLine(g.Key, g.First().Material.Name, g.Sum(l => l.Mass.Grams), Text(workshop, g.First().Material.File))).ToImmutableArray();
-        return new(batch.Recipe.Id, batch.Recipe.Name, batch.Total.Grams, batch.Recipe.Pieces, market, statement, lines, Text(workshop, batch.Recipe.File))
+        var lines = batch.Lines.GroupBy(l => l.Material.Id)
+            .Select(g => new FrozenLine(g.Key, g.First().Material.Name, g.Sum(l => l.Mass.Grams), Text(workshop, g.First().Material.File)))
+            .ToImmutableArray();
+        return new(batch.Recipe.Id, batch.Recipe.Name, batch.Total.Grams, batch.Recipe.Pieces, market, statement, lines,
+            Text(workshop, batch.Recipe.File))
         {
             Variant = batch.Recipe.VariantName,
             Tolerance = batch.Recipe.Tolerance,
-            Parts = [.. PartsOf(workshop, batch.Lines.Select(l => l.Material)).Where(m => lines.All(l => l.Material != m.Id)).Select(m => new FrozenPart(m.Id, Text(workshop, m.File)))],
+            Parts = [.. PartsOf(workshop, batch.Lines.Select(l => l.Material)).Where(m => lines.All(l => l.Material != m.Id))
+                .Select(m => new FrozenPart(m.Id, Text(workshop, m.File)))],
         };
     }
 
@@ -54,7 +60,9 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
         try
         {
             var read = JsonSerializer.Deserialize<FrozenRecipe>(json, Options);
-            return read is null || read.Lines.IsDefault ? throw Unreadable() : read with { Parts = read.Parts.IsDefault ? [] : read.Parts };
+            return read is null || read.Lines.IsDefault
+                ? throw Unreadable()
+                : read with { Parts = read.Parts.IsDefault ? [] : read.Parts };
         }
         catch (JsonException)
         {
@@ -71,7 +79,8 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
 
     /// <summary>Whether the recipe, as it stood, had a variant of that name.</summary>
     public bool HasVariant(string name) => RecipeFile.Length > 0
-        && LabelForge.Recipes.RecipeFile.Read(Recipe, YamlFile.ReadText(RecipeFile, $"recipes/{Recipe}.yaml")).Variants.Any(v => v.Name == name);
+        && LabelForge.Recipes.RecipeFile.Read(Recipe, YamlFile.ReadText(RecipeFile, $"recipes/{Recipe}.yaml")).Variants
+            .Any(v => v.Name == name);
 
     private static Material Read(string id, string text) => MaterialFile.Read(id, YamlFile.ReadText(text, $"materials/{id}.yaml"));
 

@@ -15,13 +15,15 @@ public partial interface IBooks
     /// <summary>The different names in a list's entries that stand: what batches are of, who supplied, who bought.</summary>
     IReadOnlyList<string> Names(NameList list);
 
-    /// <summary>The last batches in whose lot or product's name all words are: those of a name that is near first; without what they froze.</summary>
+    /// <summary>The last batches in whose lot or product's name all words are: those of a name
+    /// that is near first; without what they froze.</summary>
     /// <param name="words">The words.</param>
     /// <param name="near">The products' names that stand before the others.</param>
     /// <param name="most">How many at most.</param>
     IReadOnlyList<Batch> LotsWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most);
 
-    /// <summary>The last bottles in whose number, supplier's lot, material or supplier all words are: those of a material that is near first.</summary>
+    /// <summary>The last bottles in whose number, supplier's lot, material or supplier all words
+    /// are: those of a material that is near first.</summary>
     /// <param name="words">The words; their names are materials' ids and suppliers.</param>
     /// <param name="near">The materials that stand before the others.</param>
     /// <param name="most">How many at most.</param>
@@ -30,7 +32,8 @@ public partial interface IBooks
     /// <summary>What people bought and were given: pieces, and the day of the last; by the name that their sales have.</summary>
     IReadOnlyDictionary<string, (int Pieces, DateOnly Last)> BoughtBy(IReadOnlyCollection<string> buyers);
 
-    /// <summary>Every entry of a kind that stands, the first one first, read in pages: what is held at once does not grow with the list.</summary>
+    /// <summary>Every entry of a kind that stands, the first one first, read in pages: what is
+    /// held at once does not grow with the list.</summary>
     IEnumerable<T> Each<T>() where T : BookEntry;
 
     /// <summary>The entries of a list that were struck, and what stands instead of each; null where nothing does.</summary>
@@ -59,7 +62,8 @@ public enum NameList
     Buyers,
 }
 
-/// <summary>A word that is looked for: it is in an entry where the entry's code holds it, or where one of these names is the entry's.</summary>
+/// <summary>A word that is looked for: it is in an entry where the entry's code holds it, or
+/// where one of these names is the entry's.</summary>
 /// <param name="Code">The word as a code has it, in capitals.</param>
 /// <param name="Names">The names that it is in, however they are spelt.</param>
 public sealed record SoughtWord(string Code, IReadOnlyCollection<string> Names);

@@ -12,7 +12,8 @@ public partial interface IBooks
     /// <summary>The correction that strikes an entry, or null where it stands.</summary>
     Correction? StruckBy(string list, int id);
 
-    /// <summary>The entry that stands in the place of one: itself, or what corrections put instead; null where it was struck for good.</summary>
+    /// <summary>The entry that stands in the place of one: itself, or what corrections put
+    /// instead; null where it was struck for good.</summary>
     int? Current(string list, int id);
 
     /// <summary>The number of an entry as it was first written: corrections do not change it.</summary>
@@ -72,7 +73,8 @@ public partial interface IBooks
     /// <summary>The day of the first printing of labels, struck ones too; null where there is none.</summary>
     DateOnly? FirstPrinting();
 
-    /// <summary>The complaints that stand of which the maker was told on a day or after it, or which are to be reported on it or after it.</summary>
+    /// <summary>The complaints that stand of which the maker was told on a day or after it, or
+    /// which are to be reported on it or after it.</summary>
     IReadOnlyList<Complaint> ComplaintsSince(DateOnly day);
 
     /// <summary>The closing of a batch, or null while it is open.</summary>
@@ -193,7 +195,8 @@ public static class BookQuestions
 {
     extension(IBooks books)
     {
-        /// <summary>What stands on the bottle of a receipt: M and the number that it was first given, whatever was corrected since.</summary>
+        /// <summary>What stands on the bottle of a receipt: M and the number that it was first
+        /// given, whatever was corrected since.</summary>
         public string Bottle(int receiptId) => FormattableString.Invariant($"M{books.First(BookLists.Receipt, receiptId)}");
 
         /// <summary>The receipt that stands for a bottle's number.</summary>

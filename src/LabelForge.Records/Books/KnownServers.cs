@@ -40,7 +40,9 @@ public static class KnownServers
             throw new InputException("workshop.yaml", 0, "server.unknown", ("shown", place.Shown));
     }
 
-    private static string ListPath => Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify), "labelforge", "servers");
+    private static string ListPath =>
+        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.ApplicationData, Environment.SpecialFolderOption.DoNotVerify),
+            "labelforge", "servers");
 
     private static string[] Listed()
     {

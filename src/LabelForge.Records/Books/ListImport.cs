@@ -11,9 +11,10 @@ namespace LabelForge.Records.Books;
 /// a list read twice adds nothing the second time, and one that says a thing twice adds it twice. All files are one moment:
 /// all of it stands, or nothing.
 /// </remarks>
-public static class ListImport
+public static partial class ListImport
 {
-    private static readonly string[] Common = ["number", "on", "by", "note", "written at", "struck by", "batch", "receipt", "lot", "material lot"];
+    private static readonly string[] Common = ["number", "on", "by", "note", "written at", "struck by", "batch", "receipt", "lot",
+        "material lot"];
 
     // What a list must have, which tells it from the others, and what else it may have.
     private static readonly (string List, string[] Needed, string[] Other)[] Shapes =
@@ -39,9 +40,12 @@ public static class ListImport
     /// <param name="on">The date of rows that give none.</param>
     /// <param name="by">The person of rows that name none.</param>
     /// <returns>How many entries are new, and how many the books had already.</returns>
-    /// <exception cref="InputException">Something cannot be read, or the books would not balance; with file and line where it is of one row.</exception>
-    /// <param name="workshop">The workshop, so that new receipts name its materials and may give amounts in any unit; null where amounts are plain figures.</param>
-    public static (int Added, int Known) ReadFiles(OpenBooks book, IReadOnlyList<string> paths, DateOnly on, string by, Workshop? workshop = null)
+    /// <exception cref="InputException">Something cannot be read, or the books would not balance;
+    /// with file and line where it is of one row.</exception>
+    /// <param name="workshop">The workshop, so that new receipts name its materials and may give
+    /// amounts in any unit; null where amounts are plain figures.</param>
+    public static (int Added,
+        int Known) ReadFiles(OpenBooks book, IReadOnlyList<string> paths, DateOnly on, string by, Workshop? workshop = null)
     {
         var lists = paths.Select(p => Read(p, TextTable.ReadFile(p))).ToArray();
         if (lists.GroupBy(l => l.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
@@ -89,38 +93,12 @@ public static class ListImport
         var heading = rows.Count == 0 ? [] : rows[0].Cells.Select(c => c.ToLowerInvariant()).ToArray();
         if (heading.GroupBy(h => h).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(path, rows[0].Line, "import.column-twice", ("name", twice.Key));
-        var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains) && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
+        var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains)
+            && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
         return shape.List is { } list
             ? (list, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])
-            : throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "import.heading-unknown", ("list", string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))));
-    }
-
-    private static BookEntry Entry(string list, ListRow row, BooksSnapshot snapshot, FrozenFiles frozen, DateOnly usualDay, string usualBy, Workshop? workshop)
-    {
-        var (id, on, by, note) = (row.Whole("number") ?? 0, row.Day("on") ?? usualDay, row.Text("by") ?? usualBy, row.Text("note"));
-        int? Batch() => row.Whole("batch") ?? (row.Text("lot") is { } lot ? snapshot.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null);
-        int BatchNeeded() => Batch() ?? throw row.Refuse("import.lot-empty");
-        int? Receipt() => row.Whole("receipt") ?? (row.Text("material lot") is { } bottle
-            ? int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? snapshot.ReceiptOf(number).Id : throw row.Refuse("import.not-a-material-lot", ("bottle", bottle))
-            : null);
-        return list switch
-        {
-            BookLists.Receipt => ReceiptOf(row, workshop, id, on, by),
-            BookLists.Batch => new Batch { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Product = row.Needed("product"), PiecesPlanned = row.Need(row.Whole("pieces planned"), "pieces planned"), Frozen = frozen.Of(row), Pot = row.Text("pot") },
-            BookLists.Printing => new Printing { Id = id, On = on, By = by, Note = note, Lot = row.Needed("lot"), Recipe = row.Needed("recipe"), Variant = row.Text("variant"), Product = row.Needed("product"), Labels = row.Need(row.Whole("labels"), "labels"), Spoiled = row.Whole("spoiled") ?? 0, Run = row.Whole("run"), Stock = row.Text("stock"), Places = row.Text("places"), Drawing = row.Text("drawing") },
-            BookLists.Weighing => new Weighing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Material = row.Needed("material"), ReceiptId = Receipt(), Grams = row.Need(row.Grams("grams"), "grams") },
-            BookLists.Deviation => new Deviation { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), What = row.Needed("what") },
-            BookLists.Closing => new Closing { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Made = row.Need(row.Whole("made"), "made"), Rejected = row.Whole("rejected") ?? 0, YieldGrams = row.Grams("yield g") },
-            BookLists.Sale => new Sale { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Pieces = row.Need(row.Whole("pieces"), "pieces"), To = row.Needed("to"), Paid = row.Need(row.Figure("paid"), "paid"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Ticket = row.Text("ticket") },
-            BookLists.Complaint => new Complaint { Id = id, On = on, By = by, Note = note, BatchId = Batch(), From = row.Needed("from"), What = row.Needed("what"), Serious = row.Text("serious") is "yes", ReportBy = row.Day("report by"), KeepUntil = row.Need(row.Day("keep until"), "keep until") },
-            BookLists.Disposal => new Disposal { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Amount = row.Need(row.Grams("amount"), "amount"), Reason = row.Needed("reason") },
-            BookLists.Packing => new PackingUse { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), ReceiptId = Receipt() ?? throw row.Refuse("import.material-lot-empty"), Used = row.Need(row.Figure("used"), "used") },
-            BookLists.Count => new StockCount { Id = id, On = on, By = by, Note = note, BatchId = Batch(), ReceiptId = Receipt(), Counted = row.Need(row.Figure("counted"), "counted"), Difference = row.Need(row.Signed("difference"), "difference") },
-            BookLists.Return => new PiecesReturned { Id = id, On = on, By = by, Note = note, BatchId = BatchNeeded(), Returned = row.Need(row.Whole("returned"), "returned"), BackOnShelf = row.Whole("back on shelf") ?? 0, From = row.Needed("from"), PaidBack = row.Need(row.Figure("paid back"), "paid back"), Tax = row.Figure("tax"), Payment = row.Text("payment"), Reason = row.Needed("reason") },
-            BookLists.Takings => new Takings { Id = id, On = on, By = by, Note = note, Place = row.Needed("place"), Float = row.Need(row.Figure("float"), "float"), Cash = row.Need(row.Figure("cash"), "cash"), Card = row.Need(row.Figure("card"), "card") },
-            BookLists.Attachment => new Attachment { Id = id, On = on, By = by, Note = note, About = row.Needed("about"), Kind = row.Needed("kind"), FileName = row.Needed("file"), Digest = row.Needed("digest"), Revision = row.Text("revision"), Issued = row.Day("issued"), BestBefore = row.Day("holds until") },
-            _ => new Correction { Id = id, On = on, By = by, Note = note, List = BookLists.All.Contains(row.Needed("list")) ? row.Needed("list") : throw row.Refuse("books.no-such-list", ("list", row.Needed("list")), ("list-2", string.Join(", ", BookLists.All))), EntryId = row.Need(row.Whole("entry"), "entry"), InsteadId = row.Whole("instead"), Reason = row.Needed("reason") },
-        };
+            : throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "import.heading-unknown",
+                ("list", string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))));
     }
 
     /// <summary>Receipts of one list, each for an entry of its own; lines that are struck are left out.</summary>
@@ -129,11 +107,14 @@ public static class ListImport
     {
         var (list, rows) = Read(path, TextTable.ReadFile(path));
         return list == BookLists.Receipt
-            ? [.. rows.Where(r => r.Text("struck by") is null).Select(r => (Checked(ReceiptOf(r, workshop, 0, r.Day("on") ?? on, r.Text("by") ?? by), r), r.Line))]
-            : throw new InputException(path, 1, "import.heading-not-receipts", ("list", string.Join(',', Shapes[0].Needed.Concat(Shapes[0].Other))));
+            ? [.. rows.Where(r => r.Text("struck by") is null)
+                .Select(r => (Checked(ReceiptOf(r, workshop, 0, r.Day("on") ?? on, r.Text("by") ?? by), r), r.Line))]
+            : throw new InputException(path, 1, "import.heading-not-receipts",
+                ("list", string.Join(',', Shapes[0].Needed.Concat(Shapes[0].Other))));
     }
 
-    // A new receipt names a material of the workshop, in any unit that the material can be counted in; one that the books wrote has plain figures.
+    // A new receipt names a material of the workshop, in any unit that the material can be
+    // counted in; one that the books wrote has plain figures.
     private static Receipt ReceiptOf(ListRow row, Workshop? workshop, int id, DateOnly on, string by)
     {
         var material = row.Needed("material");
@@ -156,18 +137,23 @@ public static class ListImport
     }
 
     // A list keeps no spaces around a text and no carriage returns in it.
-    internal static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) => one.GetType() == other.GetType() && one.GetType().GetProperties().Where(p => p.Name != nameof(BookEntry.WrittenAt) && !besides.Contains(p.Name)).All(p => (p.GetValue(one), p.GetValue(other)) switch
-    {
-        (string a, string b) => a.Trim().ReplaceLineEndings("\n") == b.Trim().ReplaceLineEndings("\n"),
-        (string a, null) => a.Trim().Length == 0,
-        var (a, b) => Equals(a, b),
-    });
+    internal static bool SaysTheSame(BookEntry one, BookEntry other, params string[] besides) =>
+        one.GetType() == other.GetType()
+            && one.GetType().GetProperties().Where(p => p.Name != nameof(BookEntry.WrittenAt) && !besides.Contains(p.Name))
+                .All(p => (p.GetValue(one), p.GetValue(other)) switch
+        {
+            (string a, string b) => a.Trim().ReplaceLineEndings("\n") == b.Trim().ReplaceLineEndings("\n"),
+            (string a, null) => a.Trim().Length == 0,
+            var (a, b) => Equals(a, b),
+        });
 
     // A row without a day or a person gets those of the day it is read, which say nothing about whether it was read before.
     private static string[] NotTold(ListRow row) =>
-        [nameof(BookEntry.Id), .. row.Text("on") is null ? [nameof(BookEntry.On)] : (string[])[], .. row.Text("by") is null ? [nameof(BookEntry.By)] : (string[])[]];
+        [nameof(BookEntry.Id), .. row.Text("on") is null ? [nameof(BookEntry.On)] : (string[])[],
+            .. row.Text("by") is null ? [nameof(BookEntry.By)] : (string[])[]];
 
-    private static IEnumerable<BookEntry> All(BooksSnapshot snapshot, string list) => list == BookLists.Correction ? snapshot.Corrections : Correcting.All(snapshot, list);
+    private static IEnumerable<BookEntry> All(BooksSnapshot snapshot, string list) =>
+        list == BookLists.Correction ? snapshot.Corrections : Correcting.All(snapshot, list);
 
     private static BookEntry? Had(BooksSnapshot snapshot, string list, int id) => All(snapshot, list).FirstOrDefault(e => e.Id == id);
 

@@ -13,7 +13,8 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
 
     private const string Date = "Write year, month and day: 2026-11-25";
 
-    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(file, row.Line, code, arguments);
+    public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(file, row.Line, code, arguments);
 
     /// <summary>A problem found in this row.</summary>
     public InputException Refuse(Problem problem) => new(problem.At(file, row.Line));
@@ -58,7 +59,8 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
     public Material Known(Workshop workshop, string id) => workshop.Material(id, file, row.Line);
 
     public decimal? Signed(string column) => Text(column) is not { } text ? null
-        : decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var figure) ? figure
+        : decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture,
+            out var figure) ? figure
         : throw Refuse("import.not-a-figure-2", ("text", text), ("column", column));
 
     public DateOnly? Day(string column) => Text(column) is not { } text ? null
@@ -66,7 +68,8 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
         : throw Refuse("import.not-a-date", ("text", text));
 
     public DateTime? Time(string column) => Text(column) is not { } text ? null
-        : DateTime.TryParseExact(text, BookTables.WrittenAt, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time) ? time
+        : DateTime.TryParseExact(text, BookTables.WrittenAt, CultureInfo.InvariantCulture,
+            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var time) ? time
         : throw Refuse("import.not-a-time", ("text", text));
 
     public T Need<T>(T? value, string column) where T : struct => value ?? throw Refuse("import.empty", ("column", column));

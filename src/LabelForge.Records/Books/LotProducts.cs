@@ -29,7 +29,8 @@ public static class LotProducts
     /// <exception cref="InputException">The books know the lot as another product.</exception>
     public static Product Of(Product product, LotCode lot, Market market, DateOnly on) => Of([product], lot, market, on)[0];
 
-    /// <summary>The product of a batch in the books, by what was weighed into it so far; what is not yet weighed counts as planned.</summary>
+    /// <summary>The product of a batch in the books, by what was weighed into it so far; what is
+    /// not yet weighed counts as planned.</summary>
     /// <exception cref="InputException">The batch is of another product.</exception>
     public static Product Weighed(ImmutableArray<Product> products, IBooks books, Batch batch, Market market, DateOnly on)
     {
@@ -38,17 +39,22 @@ public static class LotProducts
         return Product.AsWeighed(new WeighedLot(batch.Lot, [.. label.Changes]), label.Workshop, label.Formula);
     }
 
-    /// <summary>The product of a batch at the bench: of each material what was weighed, or as much as planned where less was weighed so far.</summary>
-    public static Product SoFar(ImmutableArray<Product> products, IBooks books, Batch batch) => Of(products, books, batch, l => Math.Max(l.Weighed, l.Line.Grams));
+    /// <summary>The product of a batch at the bench: of each material what was weighed, or as
+    /// much as planned where less was weighed so far.</summary>
+    public static Product SoFar(ImmutableArray<Product> products, IBooks books, Batch batch) =>
+        Of(products, books, batch, l => Math.Max(l.Weighed, l.Line.Grams));
 
     /// <summary>The product of a batch as it was begun: by what was planned then.</summary>
-    public static Product Begun(ImmutableArray<Product> products, IBooks books, Batch batch) => Of(products, books, batch, l => l.Line.Grams);
+    public static Product Begun(ImmutableArray<Product> products, IBooks books, Batch batch) =>
+        Of(products, books, batch, l => l.Line.Grams);
 
-    private static Product Of(ImmutableArray<Product> products, IBooks books, Batch batch, Func<(FrozenLine Line, decimal Weighed, bool Off), decimal> grams)
+    private static Product Of(ImmutableArray<Product> products, IBooks books, Batch batch,
+        Func<(FrozenLine Line, decimal Weighed, bool Off), decimal> grams)
     {
         var product = Named(products, batch);
         var stood = FrozenRecipe.FromJson(batch.Frozen).AsItStood(product.Workshop);
-        var formula = BatchSize.Of(stood, product.Recipe, Production.Compare(books, batch).Select(l => (l.Line.Material, grams(l))), batch.PiecesPlanned);
+        var formula = BatchSize.Of(stood, product.Recipe, Production.Compare(books, batch).Select(l => (l.Line.Material, grams(l))),
+            batch.PiecesPlanned);
         return Product.AsWeighed(new WeighedLot(batch.Lot, []), stood, formula);
     }
 
@@ -57,6 +63,8 @@ public static class LotProducts
         var variant = FrozenRecipe.FromJson(batch.Frozen).Variant;
         return products.FirstOrDefault(p => string.Equals(p.Recipe.VariantName, variant, StringComparison.OrdinalIgnoreCase))
             // Begun while the recipe had no variants: the lot is the recipe as it stands.
-            ?? (products.Length > 1 && variant is null ? Product.Planned(products[0].Workshop, products[0].Workshop.Recipe(batch.Recipe)) : products[0]);
+            ?? (products.Length > 1 && variant is null
+                ? Product.Planned(products[0].Workshop, products[0].Workshop.Recipe(batch.Recipe))
+                : products[0]);
     }
 }

@@ -31,6 +31,7 @@ public static class MaterialAmount
             return Parsed<decimal>.Refused("books.share-not-amount", ("text", text));
         return material.GramsPerMillilitre is { } density
             ? Parsed<decimal>.Of(Math.Round(parsed.Value.AsVolume(material.DropsPerMillilitre).Millilitres * density, 6))
-            : Parsed<decimal>.Refused("books.no-density", ("text", text), ("material", material.Name), ("advice", Densities.Advice(material.File, [.. material.Contains.Select(c => c.Name)])));
+            : Parsed<decimal>.Refused("books.no-density", ("text", text), ("material", material.Name),
+                ("advice", Densities.Advice(material.File, [.. material.Contains.Select(c => c.Name)])));
     }
 }

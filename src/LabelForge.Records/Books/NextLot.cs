@@ -7,10 +7,12 @@ namespace LabelForge.Records.Books;
 /// <summary>The lot code of a day's next batch.</summary>
 public static class NextLot
 {
-    /// <summary>The first code of a day that no batch and no pot in the books has, struck ones too, and no label was printed with.</summary>
+    /// <summary>The first code of a day that no batch and no pot in the books has, struck ones
+    /// too, and no label was printed with.</summary>
     /// <param name="books">The books.</param>
     /// <param name="on">The day.</param>
-    /// <param name="recipe">What the batch is of: labels printed for it that day wait for their batch, which has their lot. Null for any.</param>
+    /// <param name="recipe">What the batch is of: labels printed for it that day wait for their
+    /// batch, which has their lot. Null for any.</param>
     /// <param name="given">Codes that others got in the same moment; null for none.</param>
     /// <exception cref="InputException">As many batches were begun that day as a code can count.</exception>
     public static LotCode Of(IBooks books, DateOnly on, Recipe? recipe = null, IReadOnlySet<string>? given = null)
@@ -20,7 +22,8 @@ public static class NextLot
             var code = new LotCode(on, number);
             if (given?.Contains(code.ToString()) == true || books.IsNumberTaken(code.ToString()))
                 continue;
-            if (PrintedLots.Waiting(books, code.ToString()) is not { } printed || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
+            if (PrintedLots.Waiting(books, code.ToString()) is not { } printed
+                || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
                 return code;
         }
         throw new InputException(null, 0, "lots.day-full", ("most-batches", LotCode.MostBatches), ("on", $"{on:yyyy-MM-dd}"));

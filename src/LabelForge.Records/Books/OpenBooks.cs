@@ -21,7 +21,8 @@ public sealed class OpenBooks
 
     private OpenBooks(BookPlace place, int patience) => (Place, _store) = (place, BooksDatabase.Of(place, patience));
 
-    private OpenBooks(OpenBooks book, string once) => (Place, _store, IsReadOnly, _once) = (book.Place, book._store, book.IsReadOnly, once);
+    private OpenBooks(OpenBooks book, string once) =>
+        (Place, _store, IsReadOnly, _once) = (book.Place, book._store, book.IsReadOnly, once);
 
     private OpenBooks(BookPlace place, BooksDatabase copy) => (Place, _store, IsReadOnly) = (place, copy, true);
 
@@ -35,7 +36,8 @@ public sealed class OpenBooks
     public string Path => Place.Shown;
 
     /// <summary>Whether a workshop has books yet; a server always counts as having them.</summary>
-    public static bool Exists(string workshopFolder) => BookPlace.Of(workshopFolder) is var place && (place.File is not { } file || File.Exists(file));
+    public static bool Exists(string workshopFolder) =>
+        BookPlace.Of(workshopFolder) is var place && (place.File is not { } file || File.Exists(file));
 
     /// <summary>Opens a workshop's books; makes them where there are none, and brings an older version's up to date.</summary>
     /// <exception cref="InputException">They are damaged, from a newer version, or cannot be reached or written.</exception>
@@ -58,7 +60,8 @@ public sealed class OpenBooks
             {
                 return book.Made();
             }
-            catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN && place.File is { } file && File.Exists(file))
+            catch (SqliteException e) when (e.SqliteErrorCode is SQLitePCL.raw.SQLITE_READONLY or SQLitePCL.raw.SQLITE_CANTOPEN
+                && place.File is { } file && File.Exists(file))
             {
                 return new OpenBooks(place, BooksDatabase.Of(BookPlace.InFile(Copied(file, e)), patience)).Made();
             }
@@ -92,7 +95,8 @@ public sealed class OpenBooks
         }
     }
 
-    /// <summary>Reads all entries as they stand at one moment. It grows with the shop: one use asks for what it needs, by <see cref="Ask"/>.</summary>
+    /// <summary>Reads all entries as they stand at one moment. It grows with the shop: one use
+    /// asks for what it needs, by <see cref="Ask"/>.</summary>
     public BooksSnapshot Read() => Reading((_, context) => BooksSnapshot.Load(context));
 
     /// <summary>Asks the books, all questions at one moment.</summary>

@@ -3,7 +3,8 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>Carries what was added to the books over to what is left of bottles and batches, in the same transaction, and refuses what cannot be.</summary>
+/// <summary>Carries what was added to the books over to what is left of bottles and batches, in
+/// the same transaction, and refuses what cannot be.</summary>
 /// <remarks>
 /// All that one transaction adds is carried over as one, so that a correction and what stands instead count together. The
 /// tables refuse less than nothing once more by themselves.
@@ -154,7 +155,8 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
 
     private void RefuseSecond(string lot, int number)
     {
-        if (context.BatchStock.Any(s => s.Lot == lot && s.Number != number) || context.BatchStock.Local.Any(s => s.Lot == lot && s.Number != number))
+        if (context.BatchStock.Any(s => s.Lot == lot && s.Number != number)
+            || context.BatchStock.Local.Any(s => s.Lot == lot && s.Number != number))
             throw PostingRules.Refuse("books.lot-taken", ("lot", lot));
     }
 
@@ -174,5 +176,6 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
             changed.Add(row);
     }
 
-    private static InputException Struck(string what, int id) => PostingRules.Refuse("books.batch-in-use", ("what", what), ("id", id), ("what-2", what.ToLowerInvariant()));
+    private static InputException Struck(string what, int id) =>
+        PostingRules.Refuse("books.batch-in-use", ("what", what), ("id", id), ("what-2", what.ToLowerInvariant()));
 }

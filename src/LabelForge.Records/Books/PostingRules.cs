@@ -8,21 +8,26 @@ internal static class PostingRules
 {
     /// <summary>Checks them.</summary>
     /// <exception cref="InputException">Less than nothing would be left, or pieces of an open batch would leave.</exception>
-    public static void Check(BookQueries books, RecordsContext context, IReadOnlyList<BatchStock> lots, IReadOnlyList<ReceiptStock> bottles)
+    public static void Check(BookQueries books, RecordsContext context, IReadOnlyList<BatchStock> lots,
+        IReadOnlyList<ReceiptStock> bottles)
     {
         foreach (var bottle in bottles.Where(b => b.Left < 0 && context.Entry(b).State != EntityState.Deleted))
         {
-            throw Refuse("stock.negative-bottle", ("bottle", bottle.Bottle), ("material", bottle.Material), ("value", $"{-bottle.Left:0.###}"), ("receipt-id", bottle.ReceiptId));
+            throw Refuse("stock.negative-bottle", ("bottle", bottle.Bottle), ("material", bottle.Material),
+                ("value", $"{-bottle.Left:0.###}"), ("receipt-id", bottle.ReceiptId));
         }
         foreach (var lot in lots.Where(l => context.Entry(l).State != EntityState.Deleted))
             Check(books, context, lot);
     }
 
     /// <summary>A weighing is of another material than its bottle.</summary>
-    public static InputException OtherMaterial(Weighing weighing, int bottle, string holds) => Refuse("books.weighing-from-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", bottle), ("holds", holds));
+    public static InputException OtherMaterial(Weighing weighing, int bottle, string holds) =>
+        Refuse("books.weighing-from-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", bottle),
+            ("holds", holds));
 
     /// <summary>A refusal.</summary>
-    public static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    public static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 
     private static void Check(BookQueries books, RecordsContext context, BatchStock lot)
     {
@@ -38,10 +43,12 @@ internal static class PostingRules
     }
 
     // Who sells beside others wants to know who was quicker.
-    private static string Who(BookQueries books, RecordsContext context, Batch batch) => books.SalesOf(batch).LastOrDefault(s => context.Sales.Local.FindEntry(s.Id) is null) is { } last
-        ? Who(last) : "";
+    private static string Who(BookQueries books, RecordsContext context, Batch batch) =>
+        books.SalesOf(batch).LastOrDefault(s => context.Sales.Local.FindEntry(s.Id) is null) is { } last
+            ? Who(last) : "";
 
     /// <summary>Who sold the last, and to whom: the end of a sentence.</summary>
     public static string Who(Sale last) =>
-        FormattableString.Invariant($": the last that were sold, {last.Pieces} to {last.To} on {last.On:yyyy-MM-dd}, {last.By} wrote down{(last.WrittenAt is { } at ? FormattableString.Invariant($" at {at:HH:mm:ss} UTC") : "")}");
+        FormattableString.Invariant(
+            $": the last that were sold, {last.Pieces} to {last.To} on {last.On:yyyy-MM-dd}, {last.By} wrote down{(last.WrittenAt is { } at ? FormattableString.Invariant($" at {at:HH:mm:ss} UTC") : "")}");
 }

@@ -17,7 +17,9 @@ public static class Pots
     /// <param name="by">Who pours.</param>
     /// <param name="note">A note, or null.</param>
     /// <returns>The pot's number, and the batches in the same order.</returns>
-    public static (string Pot, IReadOnlyList<Batch> Batches) Begin(OpenBooks book, IReadOnlyList<(Recipe Recipe, FrozenRecipe Frozen)> batches, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static (string Pot,
+        IReadOnlyList<Batch> Batches) Begin(OpenBooks book, IReadOnlyList<(Recipe Recipe, FrozenRecipe Frozen)> batches, DateOnly on,
+            string by, string? note = null) => book.Write((books, context) =>
     {
         var given = new HashSet<string>();
         string Next(Recipe? recipe)
@@ -43,11 +45,13 @@ public static class Pots
         return (pot, (IReadOnlyList<Batch>)begun);
     });
 
-    /// <summary>Records what was weighed into the pot: each batch still at the bench gets its part by what it was planned to take.</summary>
+    /// <summary>Records what was weighed into the pot: each batch still at the bench gets its
+    /// part by what it was planned to take.</summary>
     /// <param name="receiptId">The number on the bottle; null takes the lots that are proposed.</param>
     /// <returns>One entry for each batch and bottle; together they are what the scale showed.</returns>
     /// <exception cref="InputException">No batch of the pot is open or takes that material, or the stock is short.</exception>
-    public static IReadOnlyList<Weighing> Weigh(OpenBooks book, string pot, string material, decimal grams, int? receiptId, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static IReadOnlyList<Weighing> Weigh(OpenBooks book, string pot, string material, decimal grams, int? receiptId, DateOnly on,
+        string by, string? note = null) => book.Write((books, context) =>
     {
         var open = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null)
             .Select(b => (Batch: b, Planned: FrozenRecipe.FromJson(b.Frozen).Lines.Where(l => l.Material == material).Sum(l => l.Grams)))
@@ -64,7 +68,16 @@ public static class Pots
             {
                 var (receipt, left) = bottles.Peek();
                 var now = Math.Min(rest, left);
-                weighed.Add(new Weighing { On = on, By = by, Note = note, BatchId = batch.Id, Material = material, ReceiptId = receipt, Grams = now });
+                weighed.Add(new Weighing
+                {
+                    On = on,
+                    By = by,
+                    Note = note,
+                    BatchId = batch.Id,
+                    Material = material,
+                    ReceiptId = receipt,
+                    Grams = now,
+                });
                 rest -= now;
                 bottles.Dequeue();
                 if (left > now)

@@ -36,7 +36,10 @@ public static class PrintedLots
 
     // Where a recipe got variants after it was printed, or lost them, its lot stays its own.
     internal static bool IsSame(Printing printed, string recipe, string? variant) =>
-        printed.Recipe == recipe && (printed.Variant is null || variant is null || string.Equals(printed.Variant, variant, StringComparison.OrdinalIgnoreCase));
+        printed.Recipe == recipe
+            && (printed.Variant is null || variant is null || string.Equals(printed.Variant, variant, StringComparison.OrdinalIgnoreCase));
 
-    internal static InputException Refuse(Printing printed, string other) => new(null, 0, "lot.printed-for-another", ("product", printed.Product), ("lot", printed.Lot), ("on", $"{printed.On:yyyy-MM-dd}"), ("other", other), ("printed", printed.Id));
+    internal static InputException Refuse(Printing printed, string other) =>
+        new(null, 0, "lot.printed-for-another", ("product", printed.Product), ("lot", printed.Lot), ("on", $"{printed.On:yyyy-MM-dd}"),
+            ("other", other), ("printed", printed.Id));
 }

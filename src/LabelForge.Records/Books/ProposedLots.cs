@@ -5,7 +5,8 @@ namespace LabelForge.Records.Books;
 /// <summary>Which lots in the house a batch sheet says to take from.</summary>
 public static class ProposedLots
 {
-    /// <summary>For a material's id, its lots as they are written on bottles, the first to expire first; null where it is not kept in stock.</summary>
+    /// <summary>For a material's id, its lots as they are written on bottles, the first to expire
+    /// first; null where it is not kept in stock.</summary>
     /// <param name="books">The books.</param>
     /// <param name="batch">The batch.</param>
     /// <param name="on">The day; what is past its date then is not proposed.</param>
@@ -18,6 +19,10 @@ public static class ProposedLots
     }
 
     private static string Named(IBooks books, Proposal proposal) =>
-        string.Join(", ", proposal.Take.Select(t => proposal.Take.Count == 1 ? books.Bottle(t.From.Id) : FormattableString.Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.#} g")))
+        string.Join(", ",
+            proposal.Take
+                .Select(t => proposal.Take.Count == 1
+                    ? books.Bottle(t.From.Id)
+                    : FormattableString.Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.#} g")))
             + (proposal.Missing > 0 ? FormattableString.Invariant($"; {proposal.Missing:0.#} g short") : "");
 }

@@ -21,7 +21,9 @@ internal static class ReadOnlyCopy
     /// <exception cref="UnauthorizedAccessException">They cannot be read.</exception>
     public static string Of(string books)
     {
-        var stands = string.Join('|', new[] { books, books + "-wal" }.Select(f => new FileInfo(f)).Select(f => f.Exists ? FormattableString.Invariant($"{f.FullName}:{f.Length}:{f.LastWriteTimeUtc.Ticks}") : ""));
+        var stands = string.Join('|',
+            new[] { books, books + "-wal" }.Select(f => new FileInfo(f))
+                .Select(f => f.Exists ? FormattableString.Invariant($"{f.FullName}:{f.Length}:{f.LastWriteTimeUtc.Ticks}") : ""));
         return Copies.GetOrAdd(stands, _ => new Lazy<string>(() => Make(books))).Value;
     }
 

@@ -4,7 +4,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>Receipts out of a CSV, as <c>labelforge books receipt</c> writes them or as a maker types them: rows as <see cref="ListImport"/> reads them, each for an entry of its own.</summary>
+/// <summary>Receipts out of a CSV, as <c>labelforge books receipt</c> writes them or as a maker types them: rows as
+/// <see cref="ListImport"/> reads them, each for an entry of its own.</summary>
 /// <param name="Rows">The receipts, and the line of each; struck lines are left out.</param>
 public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows)
 {
@@ -13,7 +14,8 @@ public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows
 
     /// <summary>Reads a list whole; nothing is written.</summary>
     /// <exception cref="InputException">Something in it cannot be read, with its line.</exception>
-    public static ReceiptList Read(string path, Workshop workshop, DateOnly on, string by) => new(ListImport.Receipts(path, workshop, on, by));
+    public static ReceiptList Read(string path, Workshop workshop, DateOnly on, string by) =>
+        new(ListImport.Receipts(path, workshop, on, by));
 
     /// <summary>What looks like a slip, row by row: as of a single receipt, and rows that the books hold already.</summary>
     /// <param name="books">The books.</param>
@@ -30,7 +32,9 @@ public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows
             if (had.FirstOrDefault(h => ListImport.SaysTheSame(h, receipt, nameof(BookEntry.Id))) is not { } same)
                 continue;
             had.Remove(same);
-            asked.Add(FormattableString.Invariant($"Line {line}: {books.Bottle(same.Id)} in the books says all of the same. Is this another bottle?"));
+            asked.Add(
+                FormattableString.Invariant(
+                    $"Line {line}: {books.Bottle(same.Id)} in the books says all of the same. Is this another bottle?"));
         }
         return asked.ToImmutable();
     }

@@ -74,11 +74,13 @@ public class RecordsContext : DbContext
     /// <summary>The keys of forms that were written.</summary>
     public DbSet<OnceKey> OnceKeys => Set<OnceKey>();
 
-    /// <summary>When what is added was written: by the store's own clock, which all who write into it share. Null where nothing is written.</summary>
+    /// <summary>When what is added was written: by the store's own clock, which all who write
+    /// into it share. Null where nothing is written.</summary>
     internal DateTime? Now { get; set; }
 
     /// <summary>The names of the tables.</summary>
-    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Attachments", "Corrections"];
+    public static IReadOnlyList<string> Tables { get; } = ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings",
+        "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Attachments", "Corrections"];
 
     /// <inheritdoc/>
     public override int SaveChanges(bool acceptAllChangesOnSuccess)
@@ -87,7 +89,9 @@ public class RecordsContext : DbContext
         {
             EntryValidation.Check(entry);
             entry.WrittenAt ??= Now;
-            if (entry is Batch batch && FrozenRecipes.Local.FindEntry(batch.FrozenDigest) is null && !FrozenRecipes.Any(f => f.Digest == batch.FrozenDigest))
+            if (entry is Batch batch
+                && FrozenRecipes.Local.FindEntry(batch.FrozenDigest) is null
+                && !FrozenRecipes.Any(f => f.Digest == batch.FrozenDigest))
                 FrozenRecipes.Add(new FrozenText { Digest = batch.FrozenDigest, Json = batch.Frozen });
         }
         return base.SaveChanges(acceptAllChangesOnSuccess);
@@ -133,7 +137,8 @@ public class RecordsContext : DbContext
         foreach (var entry in model.Model.GetEntityTypes().Where(t => typeof(BookEntry).IsAssignableFrom(t.ClrType)))
         {
             model.Entity(entry.ClrType).Property<DateTime?>(nameof(BookEntry.WrittenAt)).HasColumnName("WrittenAtSeconds")
-                .HasConversion(at => (long)(at!.Value - DateTime.UnixEpoch).TotalSeconds, seconds => DateTime.UnixEpoch.AddSeconds(seconds));
+                .HasConversion(at => (long)(at!.Value - DateTime.UnixEpoch).TotalSeconds,
+                    seconds => DateTime.UnixEpoch.AddSeconds(seconds));
         }
         // An entry is struck once; what stands instead can be struck in its turn.
         model.Entity<Correction>().HasIndex(c => new { c.List, c.EntryId }).IsUnique();

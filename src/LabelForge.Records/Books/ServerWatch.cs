@@ -2,7 +2,8 @@ using Npgsql;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>Tells of what other programs write into books on a server: whoever writes tells the server, and the server all who listen.</summary>
+/// <summary>Tells of what other programs write into books on a server: whoever writes tells the
+/// server, and the server all who listen.</summary>
 /// <remarks>Where the line to the server breaks it is taken up again, and told, since something may have been written meanwhile.</remarks>
 public sealed class ServerWatch : IDisposable
 {
@@ -45,7 +46,11 @@ public sealed class ServerWatch : IDisposable
         {
             try
             {
-                await using var connection = new NpgsqlConnection(new NpgsqlConnectionStringBuilder(Server) { Pooling = false, KeepAlive = 30 }.ToString());
+                await using var connection = new NpgsqlConnection(new NpgsqlConnectionStringBuilder(Server)
+                {
+                    Pooling = false,
+                    KeepAlive = 30,
+                }.ToString());
                 await connection.OpenAsync(stop);
                 connection.Notification += (_, _) => _changed();
                 await using (var listen = new NpgsqlCommand("LISTEN labelforge_books", connection))

@@ -58,7 +58,8 @@ public static class Slips
     /// <param name="receiptId">The number on the bottle, where it is known.</param>
     /// <param name="on">The day it was weighed.</param>
     /// <param name="today">The day it is written.</param>
-    public static ImmutableArray<string> OfWeighing(IBooks books, string lot, string material, decimal grams, int? receiptId, DateOnly on, DateOnly today)
+    public static ImmutableArray<string> OfWeighing(IBooks books, string lot, string material, decimal grams, int? receiptId, DateOnly on,
+        DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         var batch = books.BatchOf(lot);
@@ -75,11 +76,13 @@ public static class Slips
     }
 
     /// <summary>What to ask of an amount weighed into a pot, for all its batches that are still open.</summary>
-    public static ImmutableArray<string> OfPotWeighing(IBooks books, string pot, string material, decimal grams, DateOnly on, DateOnly today)
+    public static ImmutableArray<string> OfPotWeighing(IBooks books, string pot, string material, decimal grams, DateOnly on,
+        DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         Future(asked, on, today, "was weighed");
-        var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Production.Compare(books, b)).Where(l => l.Line.Material == material).ToArray();
+        var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Production.Compare(books, b))
+            .Where(l => l.Line.Material == material).ToArray();
         if (lines.Sum(l => l.Line.Grams) is > 0 and var planned)
             Unlike(asked, grams, planned, lines.Sum(l => l.Weighed));
         return asked.ToImmutable();
@@ -88,7 +91,9 @@ public static class Slips
     private static void Unlike(ImmutableArray<string>.Builder asked, decimal grams, decimal planned, decimal before)
     {
         if (before + grams >= planned * TimesThePlan)
-            asked.Add(Text($"{grams:0.###} g where {planned:0.###} g was planned{(before > 0 ? Text($" and {before:0.###} g is in already") : "")}?"));
+            asked.Add(
+                Text(
+                    $"{grams:0.###} g where {planned:0.###} g was planned{(before > 0 ? Text($" and {before:0.###} g is in already") : "")}?"));
         else if (before == 0 && Math.Abs(grams * 10 - planned) <= planned * NearATenth)
             asked.Add(Text($"{grams:0.###} g where {planned:0.###} g was planned: a tenth?"));
     }
@@ -126,7 +131,8 @@ public static class Slips
             asked.Add(Text($"It {what} on {on:yyyy-MM-dd}, which is yet to come?"));
     }
 
-    private static string Weight(decimal grams) => grams >= 1_000_000 ? Text($"{grams / 1_000_000:0.###} tonnes") : Text($"{grams / 1_000:0.###} kg");
+    private static string Weight(decimal grams) =>
+        grams >= 1_000_000 ? Text($"{grams / 1_000_000:0.###} tonnes") : Text($"{grams / 1_000:0.###} kg");
 
     private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

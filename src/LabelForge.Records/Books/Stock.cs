@@ -1,7 +1,8 @@
 namespace LabelForge.Records.Books;
 
 /// <summary>What is left of a bottle: kept with every entry that takes from it, in the same transaction.</summary>
-/// <remarks>The database refuses a row whose <see cref="Left"/> is below zero. <see cref="BooksCheck"/> holds all rows against the entries.</remarks>
+/// <remarks>The database refuses a row whose <see cref="Left"/> is below zero.
+/// <see cref="BooksCheck"/> holds all rows against the entries.</remarks>
 public sealed class ReceiptStock
 {
     /// <summary>The number on the bottle: that of the receipt as it was first written.</summary>

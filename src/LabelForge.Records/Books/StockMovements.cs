@@ -13,7 +13,8 @@ public static class StockMovements
     });
 
     /// <summary>Writes down pieces sold or given.</summary>
-    public static Sale Sell(OpenBooks book, string lot, int pieces, string to, decimal paid, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static Sale Sell(OpenBooks book, string lot, int pieces, string to, decimal paid, DateOnly on, string by,
+        string? note = null) => book.Write((books, context) =>
     {
         var sale = new Sale { On = on, By = by, BatchId = books.BatchOf(lot).Id, Pieces = pieces, To = to, Paid = paid, Note = note };
         context.Sales.Add(sale);
@@ -21,7 +22,8 @@ public static class StockMovements
     });
 
     /// <summary>Writes down a complaint; a serious one gets its last day of reporting (FD&amp;C Act, section 605(a)).</summary>
-    public static Complaint Complain(OpenBooks book, string? lot, string from, string what, bool serious, bool smallBusiness, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static Complaint Complain(OpenBooks book, string? lot, string from, string what, bool serious, bool smallBusiness, DateOnly on,
+        string by, string? note = null) => book.Write((books, context) =>
     {
         var keep = (int)InAnyMarket(smallBusiness ? "complaint.keep-small" : "complaint.keep", on).Max();
         var complaint = new Complaint
@@ -49,12 +51,15 @@ public static class StockMovements
         MarketBook.Shipped.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
 
     /// <summary>Writes down pieces of a lot thrown away or taken back.</summary>
-    public static Disposal DisposePieces(OpenBooks book, string lot, int pieces, string reason, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static Disposal DisposePieces(OpenBooks book, string lot, int pieces, string reason, DateOnly on, string by,
+        string? note = null) => book.Write((books, context) =>
         Add(context, new Disposal { On = on, By = by, Note = note, BatchId = books.BatchOf(lot).Id, Amount = pieces, Reason = reason }));
 
     /// <summary>Writes down material thrown away.</summary>
-    public static Disposal DisposeMaterial(OpenBooks book, int receiptId, decimal amount, string reason, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
-        Add(context, new Disposal { On = on, By = by, Note = note, ReceiptId = books.ReceiptOf(receiptId).Id, Amount = amount, Reason = reason }));
+    public static Disposal DisposeMaterial(OpenBooks book, int receiptId, decimal amount, string reason, DateOnly on, string by,
+        string? note = null) => book.Write((books, context) =>
+        Add(context,
+            new Disposal { On = on, By = by, Note = note, ReceiptId = books.ReceiptOf(receiptId).Id, Amount = amount, Reason = reason }));
 
     private static Disposal Add(RecordsContext context, Disposal disposal)
     {

@@ -21,7 +21,8 @@ internal static class StockTables
             stock.ToTable("BatchStock", t =>
             {
                 t.HasCheckConstraint("CK_BatchStock_Left", "\"Left\" >= 0");
-                t.HasCheckConstraint("CK_BatchStock_Balance", "\"Left\" = \"Made\" - \"Rejected\" - \"Sold\" + \"BackOnShelf\" - \"Disposed\" + \"Counted\"");
+                t.HasCheckConstraint("CK_BatchStock_Balance",
+                    "\"Left\" = \"Made\" - \"Rejected\" - \"Sold\" + \"BackOnShelf\" - \"Disposed\" + \"Counted\"");
                 t.HasCheckConstraint("CK_BatchStock_Closings", "\"Closings\" = 1 OR (\"Closings\" = 0 AND \"Left\" = 0 AND \"Sold\" = 0)");
                 t.HasCheckConstraint("CK_BatchStock_Returned", "\"Returned\" <= \"Sold\"");
             });

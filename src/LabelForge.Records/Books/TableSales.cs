@@ -23,7 +23,8 @@ public static class TableSales
     /// <param name="note">A note, or null.</param>
     /// <returns>The entries: one for each lot that pieces came from.</returns>
     /// <exception cref="InputException">There are not so many pieces of a product in the house.</exception>
-    public static IReadOnlyList<Sale> Sell(OpenBooks book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
+    public static IReadOnlyList<Sale> Sell(OpenBooks book, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on,
+        string by, string? note = null) => book.Write((books, context) =>
         Written(books, context, items, to, payment, on, by, note));
 
     /// <summary>Books the paper of a whole day, all of it or nothing.</summary>
@@ -33,14 +34,16 @@ public static class TableSales
     /// <param name="takings">What the box held; null where nobody counted.</param>
     /// <param name="on">The day.</param>
     /// <param name="by">Who books it.</param>
-    public static IReadOnlyList<Sale> BookDay(OpenBooks book, IReadOnlyList<SoldItem> items, string place, Takings? takings, DateOnly on, string by) => book.Write((books, context) =>
+    public static IReadOnlyList<Sale> BookDay(OpenBooks book, IReadOnlyList<SoldItem> items, string place, Takings? takings, DateOnly on,
+        string by) => book.Write((books, context) =>
     {
         if (takings is not null)
             context.Takings.Add(takings);
         return Written(books, context, items, place, null, on, by, null);
     });
 
-    private static IReadOnlyList<Sale> Written(IBooks books, RecordsContext context, IReadOnlyList<SoldItem> items, string to, string? payment, DateOnly on, string by, string? note)
+    private static IReadOnlyList<Sale> Written(IBooks books, RecordsContext context, IReadOnlyList<SoldItem> items, string to,
+        string? payment, DateOnly on, string by, string? note)
     {
         var ticket = NextTicket(books, on);
         var taken = new Dictionary<int, int>();
@@ -69,32 +72,37 @@ public static class TableSales
     /// <param name="by">Who takes it back.</param>
     /// <returns>The entries that were struck.</returns>
     /// <exception cref="InputException">No sale bears that ticket.</exception>
-    public static IReadOnlyList<Sale> Undo(OpenBooks book, string ticket, string reason, DateOnly on, string by) => book.Write((books, context) =>
-    {
-        var sales = books.SalesOfTicket(ticket);
-        if (sales.Count == 0)
-            throw new InputException(null, 0, "ticket.unknown", ("ticket", ticket));
-        context.Corrections.AddRange(sales.Select(s => new Correction { On = on, By = by, List = BookLists.Sale, EntryId = s.Id, Reason = reason }));
-        return sales;
-    });
+    public static IReadOnlyList<Sale> Undo(OpenBooks book, string ticket, string reason, DateOnly on, string by) =>
+        book.Write((books, context) =>
+        {
+            var sales = books.SalesOfTicket(ticket);
+            if (sales.Count == 0)
+                throw new InputException(null, 0, "ticket.unknown", ("ticket", ticket));
+            context.Corrections
+                .AddRange(sales.Select(s => new Correction { On = on, By = by, List = BookLists.Sale, EntryId = s.Id, Reason = reason }));
+            return sales;
+        });
 
     /// <summary>Pieces of a product in the house, over all its lots.</summary>
     public static int Left(IBooks books, string recipe, string? variant) => books.LotsInStock(recipe, variant).Sum(l => l.Left);
 
     /// <summary>Writes down pieces that were brought back.</summary>
     /// <exception cref="InputException">More would come back than left the house.</exception>
-    public static PiecesReturned TakeBack(OpenBooks book, string lot, Func<Batch, PiecesReturned> returned) => book.Write((books, context) =>
-    {
-        var entry = returned(books.BatchOf(lot));
-        context.Returns.Add(entry);
-        return entry;
-    });
+    public static PiecesReturned TakeBack(OpenBooks book, string lot, Func<Batch, PiecesReturned> returned) =>
+        book.Write((books, context) =>
+        {
+            var entry = returned(books.BatchOf(lot));
+            context.Returns.Add(entry);
+            return entry;
+        });
 
     /// <summary>The lots of a product that can be sold from, the oldest first.</summary>
-    public static IEnumerable<Batch> Lots(IBooks books, string recipe, string? variant) => books.LotsInStock(recipe, variant).Select(l => l.Batch);
+    public static IEnumerable<Batch> Lots(IBooks books, string recipe, string? variant) =>
+        books.LotsInStock(recipe, variant).Select(l => l.Batch);
 
     // A sum over several lots is shared out by pieces, to the cent, so that the parts are the whole again.
-    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(IBooks books, SoldItem item, DateOnly on, Dictionary<int, int> taken)
+    private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(IBooks books, SoldItem item, DateOnly on,
+        Dictionary<int, int> taken)
     {
         var (open, paid, tax) = (item.Pieces, item.Paid, item.Tax);
         foreach (var (batch, left) in books.LotsInStock(item.Recipe, item.Variant))
@@ -111,18 +119,22 @@ public static class TableSales
                 yield break;
         }
         var name = item.Variant is { } v ? $"{item.Recipe}/{v}" : item.Recipe;
-        throw new InputException(null, 0, "pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces), ("who", LastSold(books, item, on) is { } last ? PostingRules.Who(last) : ""));
+        throw new InputException(null, 0, "pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces),
+            ("who", LastSold(books, item, on) is { } last ? PostingRules.Who(last) : ""));
     }
 
     // Who sells beside others wants to know who was quicker.
     private static Sale? LastSold(IBooks books, SoldItem item, DateOnly on) => books.SalesOn(on)
-        .LastOrDefault(s => books.BatchNow(s.BatchId) is { } id && books.Find(BookLists.Batch, id) is Batch batch && batch.Recipe == item.Recipe && string.Equals(batch.Variant, item.Variant, StringComparison.OrdinalIgnoreCase));
+        .LastOrDefault(s => books.BatchNow(s.BatchId) is { } id
+            && books.Find(BookLists.Batch, id) is Batch batch
+            && batch.Recipe == item.Recipe && string.Equals(batch.Variant, item.Variant, StringComparison.OrdinalIgnoreCase));
 
     private static string NextTicket(IBooks books, DateOnly on)
     {
         var day = FormattableString.Invariant($"{on:yyyyMMdd}-");
         var last = books.TicketsOf(day)
-            .Select(t => int.TryParse(t.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0).DefaultIfEmpty().Max();
+            .Select(t => int.TryParse(t.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0)
+            .DefaultIfEmpty().Max();
         return FormattableString.Invariant($"{day}{last + 1:000}");
     }
 }

@@ -11,7 +11,8 @@ namespace LabelForge.Records.Books;
 /// <param name="Weighed">The declaration of what was really weighed.</param>
 /// <param name="Planned">The declaration of the batch as it was begun.</param>
 /// <param name="Changes">What differs, one sentence each; empty where the label holds.</param>
-public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Declaration Weighed, Declaration Planned, IReadOnlyList<string> Changes)
+public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Declaration Weighed, Declaration Planned,
+    IReadOnlyList<string> Changes)
 {
     /// <summary>Binds a label to what was weighed.</summary>
     /// <param name="workshop">The workshop as it stands today.</param>
@@ -24,24 +25,28 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         if (recipe.Id != batch.Recipe)
-            throw new InputException(null, 0, "lot.of-another", ("lot", batch.Lot), ("product", batch.Product), ("recipe", batch.Recipe), ("recipe-2", recipe.Id));
+            throw new InputException(null, 0, "lot.of-another", ("lot", batch.Lot), ("product", batch.Product), ("recipe", batch.Recipe),
+                ("recipe-2", recipe.Id));
         if (frozen.Variant is { } variant && !recipe.Variants.IsEmpty)
             recipe = recipe.Variant(variant);
         // A new name for the same product is no mistake; the name of another variant is.
         if (recipe.Name != batch.Product && (frozen.Variant is not null || frozen.HasVariant(recipe.Name)))
-            throw new InputException(null, 0, "lot.of-another-product", ("lot", batch.Lot), ("product", batch.Product), ("recipe", recipe.Name), ("value", (frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)));
+            throw new InputException(null, 0, "lot.of-another-product", ("lot", batch.Lot), ("product", batch.Product),
+                ("recipe", recipe.Name), ("value", (frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)));
         var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);
         var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var pieces = closing is { Made: > 0 } ? closing.Made : batch.PiecesPlanned;
         var plan = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Line.Grams)), batch.PiecesPlanned);
-        var weighedIn = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)), pieces);
+        var weighedIn = BatchSize.Of(stood, recipe, lines.Select(l => (l.Line.Material, l.Weighed > 0 ? l.Weighed : l.Line.Grams)),
+            pieces);
         var real = closing?.YieldGrams is { } grams ? CameOut(stood, weighedIn, Mass.FromGrams(grams)) : weighedIn;
         var planned = DeclarationBuilder.Build(stood, plan, kind, market, on);
         var weighed = DeclarationBuilder.Build(stood, real, kind, market, on);
         return new WeighedLabel(stood, real, weighed, planned,
-            [.. Differences(planned, weighed), .. Since(workshop, recipe, planned, kind, market, on), .. Net(recipe, real, closing), .. NotSaid(recipe, real)]);
+            [.. Differences(planned, weighed), .. Since(workshop, recipe, planned, kind, market, on), .. Net(recipe, real, closing),
+                .. NotSaid(recipe, real)]);
     }
 
     // Where the recipe says that something leaves the batch, the scale says how much left this one. Where it does not, the
@@ -55,13 +60,18 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
         if (recipe.Yield is { } yield)
             recipe = recipe with { Yield = yield with { Mass = cameOut } };
         else if (weighedIn.Losses.Sum(l => l.Mass.Grams) is > 0 and var planned)
-            recipe = recipe with { Losses = [.. weighedIn.Losses.Select(l => new WrittenLoss(new Amount(l.Mass.Grams / planned * gone, AmountUnit.Gram, null), l.Ingredient, l.Line))] };
+            recipe = recipe with
+            {
+                Losses = [.. weighedIn.Losses
+                    .Select(l => new WrittenLoss(new Amount(l.Mass.Grams / planned * gone, AmountUnit.Gram, null), l.Ingredient, l.Line))],
+            };
         return BatchFormula.Of(workshop, recipe);
     }
 
     private static IEnumerable<string> NotSaid(Recipe recipe, BatchFormula real)
     {
-        if (recipe.Yield is null && recipe.Losses.IsEmpty && recipe.Net is null && real.Recipe.CameOut is { } cameOut && cameOut < real.Total)
+        if (recipe.Yield is null && recipe.Losses.IsEmpty && recipe.Net is null && real.Recipe.CameOut is { } cameOut
+            && cameOut < real.Total)
         {
             yield return FormattableString.Invariant(
                 $"{real.Total.Grams - cameOut.Grams:0.#} g less came out than was weighed in, and the recipe does not say what left: it is taken to have stayed in the pot. Where it was water, write loss: or yield: in the recipe.");
@@ -83,7 +93,8 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
     }
 
     // The files may have changed since: a lot is labelled by what it was made of then.
-    private static IEnumerable<string> Since(Workshop workshop, Recipe recipe, Declaration planned, ProductKind kind, Market market, DateOnly on)
+    private static IEnumerable<string> Since(Workshop workshop, Recipe recipe, Declaration planned, ProductKind kind, Market market,
+        DateOnly on)
     {
         Declaration today;
         try
@@ -96,7 +107,8 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
             yield break;
         }
         if (today.Statement != planned.Statement)
-            yield return "The recipe or a material's file has changed since this lot was begun, and today's declaration would be another; the lot keeps its own.";
+            yield return "The recipe or a material's file has changed since this lot was begun, and today's declaration would be another; "
+                + "the lot keeps its own.";
     }
 
     private static IEnumerable<string> Net(Recipe recipe, BatchFormula real, Closing? closing)
@@ -105,6 +117,7 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
             yield break;
         var each = closing.YieldGrams is { } yield ? yield / closing.Made : real.PerPiece.Grams;
         if (each < declared.Grams)
-            yield return FormattableString.Invariant($"The pieces weigh {each:0.#} g on average, less than the {declared.Grams:0.#} g declared: weigh each piece, or declare less.");
+            yield return FormattableString.Invariant(
+                $"The pieces weigh {each:0.#} g on average, less than the {declared.Grams:0.#} g declared: weigh each piece, or declare less.");
     }
 }

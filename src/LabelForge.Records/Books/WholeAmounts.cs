@@ -27,9 +27,11 @@ internal static class WholeAmounts
     ];
 
     private static readonly string[] Tables =
-        ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses", "StockCounts", "Returns", "Takings", "Corrections"];
+        ["Receipts", "Batches", "Printings", "Weighings", "Deviations", "Closings", "Sales", "Complaints", "Disposals", "PackingUses",
+            "StockCounts", "Returns", "Takings", "Corrections"];
 
-    private const string AsWritten = """CREATE TABLE "AmountsAsWritten" ("List" TEXT NOT NULL, "EntryId" INTEGER NOT NULL, "Field" TEXT NOT NULL, "Written" TEXT NOT NULL, PRIMARY KEY ("List", "EntryId", "Field"));""";
+    private const string AsWritten =
+        """CREATE TABLE "AmountsAsWritten" ("List" TEXT NOT NULL, "EntryId" INTEGER NOT NULL, "Field" TEXT NOT NULL, "Written" TEXT NOT NULL, PRIMARY KEY ("List", "EntryId", "Field"));""";
 
     /// <summary>The name of the function that the file's connection knows: a decimal text times a factor, made whole one way.</summary>
     public const string Whole = "labelforge_whole";

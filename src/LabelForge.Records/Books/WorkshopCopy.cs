@@ -85,7 +85,8 @@ public static class WorkshopCopy
                 var (from, to) = (Path.Combine(fresh, file), Path.Combine(root, file));
                 if (File.Exists(to) && !Digest(to).SequenceEqual(Digest(from)))
                 {
-                    kept ??= Enumerable.Range(1, 10_000).Select(i => Path.Combine(root, $"before-restore-{i}")).First(p => !Directory.Exists(p));
+                    kept ??= Enumerable.Range(1, 10_000).Select(i => Path.Combine(root, $"before-restore-{i}"))
+                        .First(p => !Directory.Exists(p));
                     var aside = Path.Combine(kept, file);
                     Directory.CreateDirectory(Path.GetDirectoryName(aside)!);
                     File.Move(to, aside);
@@ -93,7 +94,9 @@ public static class WorkshopCopy
                 Directory.CreateDirectory(Path.GetDirectoryName(to)!);
                 File.Copy(from, to, overwrite: true);
             }
-            var (entries, keptBooks) = files.Contains(OpenBooks.FileName) ? BookCopy.Restore(root, Path.Combine(fresh, OpenBooks.FileName)) : (0, null);
+            var (entries, keptBooks) = files.Contains(OpenBooks.FileName)
+                ? BookCopy.Restore(root, Path.Combine(fresh, OpenBooks.FileName))
+                : (0, null);
             return new WorkshopCopyReport(files.Count(f => f != OpenBooks.FileName), entries, Differences(root), kept ?? keptBooks);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
@@ -139,14 +142,23 @@ public static class WorkshopCopy
     // The maker's files, but not the books as they are written to. What could not be used yet and what was removed is the
     // maker's work too, and is nowhere else.
     private static IEnumerable<string> FilesOf(string folder) => Visible(folder)
-        .Where(f => Path.GetRelativePath(folder, f) is var name && !name.StartsWith(OpenBooks.FileName, StringComparison.Ordinal) && name != ListName)
+        .Where(f => Path.GetRelativePath(folder, f) is var name
+            && !name.StartsWith(OpenBooks.FileName, StringComparison.Ordinal)
+            && name != ListName)
         .Concat(Visible(Path.Combine(folder, Drafts)))
         .Order(StringComparer.Ordinal);
 
     // No links, nothing hidden, and not what earlier restores put aside.
-    private static IEnumerable<string> Visible(string folder) => new DirectoryInfo(folder) is { Exists: true, LinkTarget: null } ? Directory
-        .EnumerateFiles(folder, "*", new EnumerationOptions { RecurseSubdirectories = true, AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System })
-        .Where(f => !Path.GetRelativePath(folder, f).Split(Path.DirectorySeparatorChar).Any(p => p.StartsWith('.') || p.StartsWith("before-restore-", StringComparison.Ordinal))) : [];
+    private static IEnumerable<string> Visible(string folder) =>
+        new DirectoryInfo(folder) is { Exists: true, LinkTarget: null } ? Directory
+            .EnumerateFiles(folder, "*",
+                new EnumerationOptions
+                {
+                    RecurseSubdirectories = true,
+                    AttributesToSkip = FileAttributes.ReparsePoint | FileAttributes.Hidden | FileAttributes.System,
+                })
+            .Where(f => !Path.GetRelativePath(folder, f).Split(Path.DirectorySeparatorChar)
+                .Any(p => p.StartsWith('.') || p.StartsWith("before-restore-", StringComparison.Ordinal))) : [];
 
     private static WorkshopCopyReport Tried(string copy)
     {
@@ -158,7 +170,8 @@ public static class WorkshopCopy
                 return new WorkshopCopyReport(files.Count, 0, [], null);
             var books = OpenBooks.Open(BookPlace.InFile(Path.Combine(folder, OpenBooks.FileName)));
             var check = books.Check();
-            return new WorkshopCopyReport(files.Count - 1, check.Entries, [.. check.Differences, .. AttachmentFolder.Faults(books, folder)], null);
+            return new WorkshopCopyReport(files.Count - 1, check.Entries,
+                [.. check.Differences, .. AttachmentFolder.Faults(books, folder)], null);
         }
         finally
         {
@@ -181,7 +194,8 @@ public static class WorkshopCopy
             {
                 var path = Path.GetFullPath(Path.Combine(folder, name));
                 // A name that leads out of the folder is none that was written here.
-                if (!path.StartsWith(Path.GetFullPath(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal) || name.Contains('\\', StringComparison.Ordinal))
+                if (!path.StartsWith(Path.GetFullPath(folder) + Path.DirectorySeparatorChar, StringComparison.Ordinal)
+                    || name.Contains('\\', StringComparison.Ordinal))
                     throw Damaged(source);
                 Directory.CreateDirectory(Path.GetDirectoryName(path)!);
                 (zip.GetEntry(name) ?? throw Damaged(source)).ExtractToFile(path);
@@ -204,5 +218,6 @@ public static class WorkshopCopy
 
     private static InputException Damaged(string path) => Refuse(path, "backup.unsound-workshop");
 
-    private static InputException Refuse(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(where, 0, code, arguments);
+    private static InputException Refuse(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(where, 0, code, arguments);
 }

@@ -15,7 +15,8 @@ public sealed record BenchTool(string Id, string Name)
     /// <summary>What in a list of kinds stands for a recipe that lye goes into.</summary>
     private const string Lye = "lye";
 
-    private static readonly Lazy<ImmutableArray<BenchTool>> Read = new(() => [.. Templates.Tree("tools.yaml").Entries.Select(e => Usually(e.Key, (MapNode)e.Value))]);
+    private static readonly Lazy<ImmutableArray<BenchTool>> Read =
+        new(() => [.. Templates.Tree("tools.yaml").Entries.Select(e => Usually(e.Key, (MapNode)e.Value))]);
 
     /// <summary>What a first pour usually needs: data in templates/tools.yaml, common practice.</summary>
     public static ImmutableArray<BenchTool> Usual => Read.Value;
@@ -54,7 +55,8 @@ public sealed record BenchTool(string Id, string Name)
             .. Usual.Select(u => u.Id switch
             {
                 "scale" when workshop.Business.Scale is not null => u with { Have = 1 },
-                "mould" when !moulds.IsEmpty => u with { Have = moulds.Sum(m => m.Number), PiecesHad = moulds.Sum(m => m.Number * m.Cavities) },
+                "mould" when !moulds.IsEmpty =>
+                    u with { Have = moulds.Sum(m => m.Number), PiecesHad = moulds.Sum(m => m.Number * m.Cavities) },
                 _ => u,
             }).Select(u => written.GetValueOrDefault(u.Id) is { } own ? Over(u, own) : u),
             .. costs.Tools.Where(t => Usual.All(u => u.Id != t.Id)),
@@ -67,7 +69,8 @@ public sealed record BenchTool(string Id, string Name)
     {
         var tools = costs.Items("tools").Select(node =>
         {
-            var map = (node as MapNode ?? throw node.Refuse("tool.not-a-thing", ("kind", node.Kind))).OnlyKeys("A thing", "use", "price", "pieces", "have");
+            var map = (node as MapNode ?? throw node.Refuse("tool.not-a-thing", ("kind", node.Kind)))
+                .OnlyKeys("A thing", "use", "price", "pieces", "have");
             var use = map.Required("use", "scale");
             return (Node: use, Tool: new BenchTool(use.Text, Usual.FirstOrDefault(u => u.Id == use.Text)?.Name ?? use.Text)
             {
@@ -85,7 +88,13 @@ public sealed record BenchTool(string Id, string Name)
     {
         var pieces = own.Pieces ?? usual.Pieces;
         var have = Math.Max(usual.Have, own.Have);
-        return usual with { Price = own.Price, Pieces = pieces, Have = have, PiecesHad = Math.Max(usual.PiecesHad, own.Have * (pieces ?? 0)) };
+        return usual with
+        {
+            Price = own.Price,
+            Pieces = pieces,
+            Have = have,
+            PiecesHad = Math.Max(usual.PiecesHad, own.Have * (pieces ?? 0)),
+        };
     }
 
     private static BenchTool Usually(string id, MapNode map)
@@ -94,16 +103,20 @@ public sealed record BenchTool(string Id, string Name)
         var range = map.Required("usual", "12-25");
         return new BenchTool(id, map.Required("name", "scale").Text)
         {
-            UsualPrice = range.Text.Split('-') is [_, var most] && decimal.TryParse(most, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
+            UsualPrice = range.Text.Split('-') is [_, var most]
+                && decimal.TryParse(most, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
                 ? price : throw range.Refuse("tool.not-a-range", ("text", range.Text)),
             Pieces = map.OptionalText("pieces") is { } pieces ? Count(pieces, 1) : null,
             For = [.. map.Items("for").OfType<TextNode>().Select(k => k.Text)],
         };
     }
 
-    private static decimal Figure(TextNode node) => decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure is >= 0 and <= 1_000_000
-        ? figure : throw node.Refuse("tool.not-a-price", ("text", node.Text));
+    private static decimal Figure(TextNode node) =>
+        decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+            && figure is >= 0 and <= 1_000_000
+            ? figure : throw node.Refuse("tool.not-a-price", ("text", node.Text));
 
-    private static int Count(TextNode node, int least) => int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= least && count <= 10_000
-        ? count : throw node.Refuse("tool.not-a-count", ("text", node.Text), ("least", least));
+    private static int Count(TextNode node, int least) =>
+        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= least && count <= 10_000
+            ? count : throw node.Refuse("tool.not-a-count", ("text", node.Text), ("least", least));
 }

@@ -17,7 +17,8 @@ public static class BuyList
     /// <param name="on">The day: what is past its date does not count as stock.</param>
     /// <param name="tools">Whether the things count that pouring needs once: a scale, a jug, a mould.</param>
     /// <exception cref="InputException">A product is named twice.</exception>
-    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Product Product, int Pieces)> wanted, CostsFile costs, IBooks? books, long? budgetCents, bool most, DateOnly on, bool tools = false)
+    public static BuyProblem Of(Workshop workshop, IReadOnlyList<(Product Product, int Pieces)> wanted, CostsFile costs, IBooks? books,
+        long? budgetCents, bool most, DateOnly on, bool tools = false)
     {
         if (wanted.GroupBy(w => w.Product.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(null, 0, "pour.named-twice", ("name", twice.Key));
@@ -32,10 +33,15 @@ public static class BuyList
         // What a batch at the bench still needs is not there for another.
         var reserved = books is null ? null : Reserved.Of(books);
         (BenchTool Tool, int[] For)[] needed = !tools ? [] : [.. BenchTool.In(workshop, costs)
-            .Select(t => (Tool: t, For: wanted.Select((w, i) => (w.Product, i)).Where(w => t.IsFor(w.Product)).Select(w => w.i).ToArray())).Where(t => t.For.Length > 0)];
-        return new BuyProblem([.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, reserved?.GetValueOrDefault(id) ?? 0, on))], products, budgetCents, most)
+            .Select(t => (Tool: t, For: wanted.Select((w, i) => (w.Product, i)).Where(w => t.IsFor(w.Product)).Select(w => w.i).ToArray()))
+            .Where(t => t.For.Length > 0)];
+        return new BuyProblem(
+            [.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, reserved?.GetValueOrDefault(id) ?? 0, on))],
+            products, budgetCents, most)
         {
-            Tools = [.. needed.Where(t => PriceOf(workshop, t.Tool) is not null || t.Tool.Have > 0).Select(t => new BuyTool(t.Tool.Id, t.Tool.Name, PriceOf(workshop, t.Tool) is { } price ? Cents(price) : null, t.Tool.Price is null, t.For)
+            Tools = [.. needed.Where(t => PriceOf(workshop, t.Tool) is not null || t.Tool.Have > 0)
+                .Select(t => new BuyTool(t.Tool.Id, t.Tool.Name, PriceOf(workshop, t.Tool) is { } price ? Cents(price) : null,
+                    t.Tool.Price is null, t.For)
             {
                 Have = t.Tool.Have,
                 Pieces = t.Tool.Pieces,
@@ -45,7 +51,8 @@ public static class BuyList
         };
     }
 
-    private static decimal? PriceOf(Workshop workshop, BenchTool tool) => tool.Price ?? (workshop.Business.Currency == "USD" ? tool.UsualPrice : null);
+    private static decimal? PriceOf(Workshop workshop, BenchTool tool) =>
+        tool.Price ?? (workshop.Business.Currency == "USD" ? tool.UsualPrice : null);
 
     private static long Cents(decimal price) => (long)Math.Ceiling(price * 100m);
 
@@ -55,6 +62,7 @@ public static class BuyList
         if (material.Kind == MaterialKind.Water && material.Packs.IsEmpty)
             return new BuyMaterial(material.Id, 100_000_000m, []);
         var stock = books?.InStock(material.Id).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) ?? 0;
-        return new BuyMaterial(material.Id, Math.Max(0, stock - reserved), [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, Cents(p.Pack.Price)))]);
+        return new BuyMaterial(material.Id, Math.Max(0, stock - reserved),
+            [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, Cents(p.Pack.Price)))]);
     }
 }

@@ -54,9 +54,11 @@ public sealed record BuyProblem(IReadOnlyList<BuyMaterial> Materials, IReadOnlyL
     /// <summary>How often a mould is filled at most; null for as often as it takes.</summary>
     public int? Fillings { get; init; }
 
-    /// <summary>The materials of which there is not enough and no pack to buy more: while there are any, nothing can be reckoned.</summary>
+    /// <summary>The materials of which there is not enough and no pack to buy more: while there
+    /// are any, nothing can be reckoned.</summary>
     public IReadOnlyList<string> NotToBeHad =>
-        [.. Materials.Where(m => m.Packs.Count == 0 && m.Stock < Products.Sum(p => p.Takes(m.Id, Math.Max(1, p.Least)))).Select(m => m.Id)];
+        [.. Materials.Where(m => m.Packs.Count == 0 && m.Stock < Products.Sum(p => p.Takes(m.Id, Math.Max(1, p.Least))))
+            .Select(m => m.Id)];
 }
 
 /// <summary>The answer.</summary>
@@ -65,7 +67,8 @@ public sealed record BuyProblem(IReadOnlyList<BuyMaterial> Materials, IReadOnlyL
 /// <param name="Cents">What it costs.</param>
 /// <param name="Left">What is left of each material afterwards.</param>
 /// <param name="Optimal">Whether it is proved that there is no better.</param>
-public sealed record BuyPlan(IReadOnlyList<(string Material, BuyPack Pack, long Count)> Packs, IReadOnlyDictionary<string, long> Pieces, long Cents, IReadOnlyDictionary<string, decimal> Left, bool Optimal)
+public sealed record BuyPlan(IReadOnlyList<(string Material, BuyPack Pack, long Count)> Packs, IReadOnlyDictionary<string, long> Pieces,
+    long Cents, IReadOnlyDictionary<string, decimal> Left, bool Optimal)
 {
     /// <summary>How many of which thing that no batch uses up.</summary>
     public IReadOnlyList<(BuyTool Tool, long Count)> Tools { get; init; } = [];

@@ -22,7 +22,8 @@ internal sealed record BuyScale(BigInteger Factor, bool IsExact)
             .. material.Packs.Select(p => (p.Amount, 1)),
             .. problem.Products.Select(p => (p.PerBatch.GetValueOrDefault(material.Id), p.Pieces)),
         ];
-        var factor = amounts.Select(a => Fraction(a.Amount, a.Over).Under).Aggregate(BigInteger.One, (all, next) => all / BigInteger.GreatestCommonDivisor(all, next) * next);
+        var factor = amounts.Select(a => Fraction(a.Amount, a.Over).Under)
+            .Aggregate(BigInteger.One, (all, next) => all / BigInteger.GreatestCommonDivisor(all, next) * next);
         var most = amounts.Max(a => Math.Abs(a.Amount / a.Over));
         if (new BigInteger(Math.Ceiling(most)) * factor <= Largest)
             return new BuyScale(factor, true);

@@ -28,7 +28,10 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
 
     /// <summary>A planned batch, at what was paid for the stock or the packs' prices.</summary>
     public static CostSheet Of(Workshop workshop, BatchFormula batch, CostsFile costs, IBooks? books) => new(batch.Recipe.Pieces,
-        [.. batch.Lines.Select(l => UnitPrice.Of(l.Material, books) is var price ? new CostLine(l.Material.Name, l.Mass.Grams * price.Each, false, price.Source) : null!), .. Besides(workshop, batch.Recipe.Pieces, costs, books)], costs);
+        [.. batch.Lines
+            .Select(l => UnitPrice.Of(l.Material, books) is var price
+                ? new CostLine(l.Material.Name, l.Mass.Grams * price.Each, false, price.Source)
+                : null!), .. Besides(workshop, batch.Recipe.Pieces, costs, books)], costs);
 
     /// <summary>A batch in the books, at what was paid for the very lots that were used.</summary>
     /// <exception cref="InputException">The batch is still open, or no good piece came out.</exception>
@@ -54,12 +57,17 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
                     false, $"paid for {string.Join(", ", g.Select(w => books.Bottle(w.ReceiptId!.Value)).Distinct())}");
             }
             // Not out of the books' stock: at the price of its pack, and said to be.
-            var each = material is null ? new UnitPrice(0, "not in the books, and no longer in the workshop") : UnitPrice.Of(material, null);
-            return new CostLine(material?.Name ?? g.Key.Material, g.Sum(w => w.Grams) * each.Each, false, $"not out of the stock; {each.Source}");
+            var each = material is null
+                ? new UnitPrice(0, "not in the books, and no longer in the workshop")
+                : UnitPrice.Of(material, null);
+            return new CostLine(material?.Name ?? g.Key.Material, g.Sum(w => w.Grams) * each.Each, false,
+                $"not out of the stock; {each.Source}");
         });
         var pieces = closing.Made - closing.Rejected;
-        var packed = books.PackedInto(batch).Select(u => (Receipt: Of(u.ReceiptId), u.Used)).Where(u => u.Receipt is not null).GroupBy(u => u.Receipt!.Material).ToArray();
-        var packing = packed.Select(g => new CostLine(workshop.Materials.GetValueOrDefault(g.Key)?.Name ?? g.Key, g.Sum(u => u.Used * u.Receipt!.Price / u.Receipt.Amount), false, "paid for what was used up"));
+        var packed = books.PackedInto(batch).Select(u => (Receipt: Of(u.ReceiptId), u.Used)).Where(u => u.Receipt is not null)
+            .GroupBy(u => u.Receipt!.Material).ToArray();
+        var packing = packed.Select(g => new CostLine(workshop.Materials.GetValueOrDefault(g.Key)?.Name ?? g.Key,
+            g.Sum(u => u.Used * u.Receipt!.Price / u.Receipt.Amount), false, "paid for what was used up"));
         // What the books saw used up is not reckoned a second time by the piece.
         var besides = costs with { Packaging = [.. costs.Packaging.Where(p => packed.All(g => g.Key != p.Material))] };
         return new CostSheet(pieces, [.. used, .. packing, .. Besides(workshop, pieces, besides, books)], costs);
@@ -101,7 +109,8 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
         if (costs.Label > 0)
             yield return new CostLine("labels and ink", costs.Label * pieces, false, CostsFile.FileName);
         if (costs.Minutes * costs.Wage > 0)
-            yield return new CostLine("work", costs.Minutes * costs.Wage / 60m, true, FormattableString.Invariant($"{costs.Minutes:0.#} minutes"));
+            yield return new CostLine("work", costs.Minutes * costs.Wage / 60m, true,
+                FormattableString.Invariant($"{costs.Minutes:0.#} minutes"));
         if (costs.Overhead > 0)
             yield return new CostLine("overhead", costs.Overhead, true, CostsFile.FileName);
     }

@@ -15,7 +15,8 @@ namespace LabelForge.Records.Money;
 /// <param name="FeeEach">The fixed fee a sale of one piece.</param>
 /// <param name="Margin">The share of the price wanted as profit.</param>
 /// <param name="Packaging">Packaging a piece: material id and how many.</param>
-public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, decimal Label, decimal FeeShare, decimal FeeEach, decimal Margin, ImmutableArray<(string Material, decimal Count)> Packaging)
+public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, decimal Label, decimal FeeShare, decimal FeeEach,
+    decimal Margin, ImmutableArray<(string Material, decimal Count)> Packaging)
 {
     /// <summary>The file's name.</summary>
     public const string FileName = "costs.yaml";
@@ -42,15 +43,18 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static CostsFile Read(MapNode costs, Workshop? workshop)
     {
-        var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging", "tools");
+        var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging",
+            "tools");
         decimal Figure(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
             : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
             : throw node.Refuse("money.not-a-figure", ("text", node.Text), ("key", key));
         decimal Share(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
-            : node.Text.EndsWith('%') && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) && figure < 100 ? figure / 100m
+            : node.Text.EndsWith('%')
+                && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+                    out var figure) && figure < 100 ? figure / 100m
             : throw node.Refuse("money.not-a-share", ("text", node.Text), ("key", key));
-        return new CostsFile(Figure("wage", 0), Figure("minutes", 0), Figure("overhead", 0), Figure("label", 0), Share("fee share", 0), Figure("fee each", 0), Share("margin", None.Margin),
-        [.. file.Items("packaging").Select(node =>
+        return new CostsFile(Figure("wage", 0), Figure("minutes", 0), Figure("overhead", 0), Figure("label", 0), Share("fee share", 0),
+        Figure("fee each", 0), Share("margin", None.Margin), [.. file.Items("packaging").Select(node =>
         {
             var map = (node as MapNode ?? throw node.Refuse("money.not-packaging")).OnlyKeys("Packaging", "use", "count");
             var use = map.Required("use", "clear-bag");

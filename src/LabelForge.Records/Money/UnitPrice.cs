@@ -9,7 +9,8 @@ public sealed record UnitPrice(decimal Each, string Source)
 {
     /// <summary>The packs a material can be bought in: size in grams or pieces, and price.</summary>
     /// <exception cref="InputException">A size is a volume and the density is not known.</exception>
-    public static IReadOnlyList<(MaterialPack Pack, decimal Amount)> Packs(Material material) => [.. material.Packs.Select(pack => (pack, MaterialAmount.Read(material, pack.Size).OrRefuse(material.File, pack.Line)))];
+    public static IReadOnlyList<(MaterialPack Pack, decimal Amount)> Packs(Material material) =>
+        [.. material.Packs.Select(pack => (pack, MaterialAmount.Read(material, pack.Size).OrRefuse(material.File, pack.Line)))];
 
     /// <summary>What was paid for the stock in the house; else the dearest pack's price, so that the figure is not too low.</summary>
     /// <exception cref="InputException">Nothing says what it costs.</exception>
@@ -17,7 +18,8 @@ public sealed record UnitPrice(decimal Each, string Source)
     {
         var stock = books?.InStock(material.Id).ToArray() ?? [];
         if (stock.Length > 0)
-            return new UnitPrice(stock.Sum(s => s.Left * s.Receipt.Price / s.Receipt.Amount) / stock.Sum(s => s.Left), "paid for the stock in the house");
+            return new UnitPrice(stock.Sum(s => s.Left * s.Receipt.Price / s.Receipt.Amount) / stock.Sum(s => s.Left),
+                "paid for the stock in the house");
         var packs = Packs(material);
         if (packs.Count > 0)
             return packs.Select(p => new UnitPrice(p.Pack.Price / p.Amount, $"pack of {p.Pack.Size}")).MaxBy(p => p.Each)!;

@@ -46,7 +46,8 @@ public static class SafeCsv
     public static byte[] File(string csv) => [0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes(csv)];
 
     /// <summary>The text as it was before <see cref="Write"/> made it safe.</summary>
-    public static string Plain(string cell) => cell.Length > 1 && cell[0] == '\'' && (Dangerous(cell[1]) || cell[1] == '\'') ? cell[1..] : cell;
+    public static string Plain(string cell) =>
+        cell.Length > 1 && cell[0] == '\'' && (Dangerous(cell[1]) || cell[1] == '\'') ? cell[1..] : cell;
 
     private static void Line(StringBuilder text, IReadOnlyList<object?> cells) => text.AppendJoin(',', cells.Select(Cell)).Append("\r\n");
 
@@ -67,5 +68,6 @@ public static class SafeCsv
         return text.AsSpan().IndexOfAny(",\"\r\n;\t") >= 0 ? $"\"{text.Replace("\"", "\"\"")}\"" : text;
     }
 
-    private static bool Dangerous(char first) => first is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '|' or '%' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20';
+    private static bool Dangerous(char first) =>
+        first is '=' or '+' or '-' or '@' or '\t' or '\r' or '\n' or '|' or '%' or '\uFF1D' or '\uFF0B' or '\uFF0D' or '\uFF20';
 }

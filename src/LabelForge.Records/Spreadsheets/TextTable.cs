@@ -8,7 +8,8 @@ namespace LabelForge.Records.Spreadsheets;
 /// <param name="Cells">The cells, spaces around them taken off.</param>
 public sealed record TextRow(int Line, IReadOnlyList<string> Cells);
 
-/// <summary>Reads what a spreadsheet or a person saves as CSV: comma, semicolon or tab between cells; nothing is guessed about numbers.</summary>
+/// <summary>Reads what a spreadsheet or a person saves as CSV: comma, semicolon or tab between
+/// cells; nothing is guessed about numbers.</summary>
 public static class TextTable
 {
     private const long LargestFile = 10_000_000;

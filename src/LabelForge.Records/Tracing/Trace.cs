@@ -10,7 +10,8 @@ public sealed record TracedDelivery(string Lot, DateOnly On, int Pieces, string 
 public sealed record TracedUse(int MaterialLot, string Material, string? Supplier, string? SupplierLot, string Lot, decimal Grams);
 
 /// <summary>A material lot: when it came, and what is left of it in grams (or pieces of packaging).</summary>
-public sealed record TracedBottle(int MaterialLot, string Material, string? Supplier, string? SupplierLot, DateOnly On, decimal Amount, decimal Left);
+public sealed record TracedBottle(int MaterialLot, string Material, string? Supplier, string? SupplierLot, DateOnly On, decimal Amount,
+    decimal Left);
 
 /// <summary>A batch on the way.</summary>
 public sealed record TracedBatch(string Lot, string Product, DateOnly On, int Made, int Rejected, int Left, int Disposed, bool Open);
@@ -22,9 +23,11 @@ public sealed record TracedBatch(string Lot, string Product, DateOnly On, int Ma
 /// <param name="Batches">The batches.</param>
 /// <param name="Deliveries">The pieces that left.</param>
 /// <param name="Complaints">What was told of these lots.</param>
-public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IReadOnlyList<TracedUse> Uses, IReadOnlyList<TracedBatch> Batches, IReadOnlyList<TracedDelivery> Deliveries, IReadOnlyList<Complaint> Complaints)
+public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IReadOnlyList<TracedUse> Uses,
+    IReadOnlyList<TracedBatch> Batches, IReadOnlyList<TracedDelivery> Deliveries, IReadOnlyList<Complaint> Complaints)
 {
-    /// <summary>The unit of a bottle's amounts, after a space: what was weighed into a batch is in grams; else nothing tells it from packaging, which is counted.</summary>
+    /// <summary>The unit of a bottle's amounts, after a space: what was weighed into a batch is
+    /// in grams; else nothing tells it from packaging, which is counted.</summary>
     public string UnitOf(TracedBottle bottle) => Uses.Any(u => u.MaterialLot == bottle.MaterialLot) ? " g" : "";
 
     /// <summary>Whether the way was followed forward from material lots, and not back from pieces.</summary>

@@ -44,7 +44,8 @@ internal sealed class TraceSql(string way, params string[] parameters)
     public const string BottlesNamed = Bottles + """ WHERE rs."Bottle" IN (SELECT "Bottle" FROM bottle) ORDER BY rs."ReceiptId" """;
 
     /// <summary>The bottles that were weighed from, in the order of the first weighing.</summary>
-    public const string BottlesUsed = Bottles + """ JOIN (SELECT "Bottle", MIN("Id") AS "First" FROM used GROUP BY "Bottle") u ON u."Bottle" = rs."Bottle" ORDER BY u."First" """;
+    public const string BottlesUsed = Bottles
+        + """ JOIN (SELECT "Bottle", MIN("Id") AS "First" FROM used GROUP BY "Bottle") u ON u."Bottle" = rs."Bottle" ORDER BY u."First" """;
 
     private const string Bottles = """
         SELECT rs."Bottle", r."Material", r."Supplier", r."SupplierLot", r."On", r."AmountMillionths" AS "Amount", rs."LeftMillionths" AS "Left" FROM "ReceiptStock" rs JOIN "Receipts" r ON r."Id" = rs."ReceiptId"
@@ -96,7 +97,8 @@ internal sealed class TraceSql(string way, params string[] parameters)
         $"NOT EXISTS (SELECT 1 FROM \"Corrections\" x WHERE x.\"List\" = '{list}' AND x.\"EntryId\" = {entry}.\"Id\")";
 
     /// <summary>Asks one of the statements.</summary>
-    /// <remarks>Not through the framework, which would compile each statement anew: that took a hundred times as long as the answer.</remarks>
+    /// <remarks>Not through the framework, which would compile each statement anew: that took a
+    /// hundred times as long as the answer.</remarks>
     public IReadOnlyList<T> Ask<T>(RecordsContext context, string statement, Func<DbDataReader, T> row)
     {
         using var command = context.Database.GetDbConnection().CreateCommand();

@@ -36,7 +36,8 @@ public sealed record AllowedShortfall(decimal Grams, string Source, string Known
     }
 
     // Annex I, 2.5: a percentage in grams is rounded up to the nearest tenth of a gram (from memory).
-    private static decimal RoundedUp(decimal grams, decimal declared) => declared > 1000m ? Math.Ceiling(grams) : Math.Ceiling(grams * 10m) / 10m;
+    private static decimal RoundedUp(decimal grams, decimal declared) =>
+        declared > 1000m ? Math.Ceiling(grams) : Math.Ceiling(grams * 10m) / 10m;
 
     private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Embedded(NetContentTest.WayOf(market).Shortfalls + ".csv");
 

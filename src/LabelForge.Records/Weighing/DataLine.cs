@@ -22,7 +22,11 @@ internal sealed record DataLine(IReadOnlyList<string> Heading, IReadOnlyList<str
 
     public static IReadOnlyList<DataLine> Embedded(string file) => Loaded.GetOrAdd(file, name =>
     {
-        var rows = CompiledData.ReadTable(Assembly.GetExecutingAssembly(), $"weighing/{name}").Where(r => !r.Cells[0].StartsWith('#')).ToArray();
-        return [.. rows.Skip(1).Select(r => r.Cells.Length == rows[0].Cells.Length ? new DataLine(rows[0].Cells, r.Cells) : throw new InvalidOperationException($"{name}, line {r.Line}: the cells do not match the heading."))];
+        var rows = CompiledData.ReadTable(Assembly.GetExecutingAssembly(), $"weighing/{name}").Where(r => !r.Cells[0].StartsWith('#'))
+            .ToArray();
+        return [.. rows.Skip(1)
+            .Select(r => r.Cells.Length == rows[0].Cells.Length
+                ? new DataLine(rows[0].Cells, r.Cells)
+                : throw new InvalidOperationException($"{name}, line {r.Line}: the cells do not match the heading."))];
     });
 }

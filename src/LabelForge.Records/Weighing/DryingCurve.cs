@@ -24,7 +24,8 @@ public sealed class DryingCurve
     private readonly double _end, _loss, _rate, _variance;
     private readonly Matrix<double> _spread;
 
-    private DryingCurve(ImmutableArray<DriedWeight> weights, double end, double loss, double rate, double variance, Matrix<double> spread) =>
+    private DryingCurve(ImmutableArray<DriedWeight> weights, double end, double loss, double rate, double variance,
+        Matrix<double> spread) =>
         (Weights, _end, _loss, _rate, _variance, _spread) = (weights, end, loss, rate, variance, spread);
 
     /// <summary>The weighings fitted.</summary>
@@ -109,5 +110,6 @@ public sealed class DryingCurve
         return (low + high) / 2;
     }
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 }

@@ -24,7 +24,8 @@ public static class DryingList
                 throw new InputException(mass.Problem.At(path, row.Line));
             if (DateOnly.TryParseExact(row.Cells[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
                 return new DriedWeight(date.DayNumber - (start ??= date).DayNumber, mass.Value.Grams);
-            return decimal.TryParse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day) && day <= 10_000 && start is null
+            return decimal.TryParse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day)
+                && day <= 10_000 && start is null
                 ? new DriedWeight(day, mass.Value.Grams)
                 : throw new InputException(path, row.Line, "weighing.not-a-day", ("cell", row.Cells[0]));
         })];

@@ -19,7 +19,8 @@ public sealed record LargestDeclaration(decimal Grams, NetQuantity? Statement, s
     /// the lower 97.5 % confidence bound of the average, and no weighed piece is short of it by more than the table allows
     /// (in the EU and Great Britain: no more pieces than the rules allow, and none by more than twice).
     /// </remarks>
-    public static LargestDeclaration Of(Market market, WeighedSample sample, DateOnly on, MeasureSystem system = MeasureSystem.Metric, int? lotSize = null)
+    public static LargestDeclaration Of(Market market, WeighedSample sample, DateOnly on, MeasureSystem system = MeasureSystem.Metric,
+        int? lotSize = null)
     {
         var whole = lotSize == sample.Count;
         if (sample.Sd is not { } sd)
@@ -32,10 +33,12 @@ public sealed record LargestDeclaration(decimal Grams, NetQuantity? Statement, s
         // Below a thousandth of a gram a kitchen scale knows nothing.
         bound = Math.Floor(bound * 1000m) / 1000m;
         if (bound <= 0)
-            return new LargestDeclaration(0, null, "The weights differ so much that they support no declaration: look for a slip of the pen, or weigh more pieces.");
+            return new LargestDeclaration(0, null,
+                "The weights differ so much that they support no declaration: look for a slip of the pen, or weigh more pieces.");
         var grams = Supported(market, sample, bound, system, lotSize);
         var why = grams < bound
-            ? $"{sample.Pieces.MinBy(p => p.Net.Grams)!.Name} is so light that a higher figure would leave it short by more than is allowed."
+            ? $"{sample.Pieces.MinBy(p => p.Net.Grams)!.Name} is so light that a higher figure would leave it short by more "
+                + $"than is allowed."
             : whole ? "The whole lot was weighed: its average."
             : FormattableString.Invariant($"With 97.5 % confidence the lot's average is not below {bound:0.###} g.");
         return grams <= 0

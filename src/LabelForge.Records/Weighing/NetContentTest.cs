@@ -25,21 +25,25 @@ public sealed record NetContentTest(
     /// <summary>Whether few enough pieces are short, and none far short.</summary>
     public bool IndividualPasses => Short.Length <= MayBeShort && FarShort.Length <= MayBeFarShort;
 
-    /// <summary>How many may be short by more than twice what is allowed: none in the Union and Great Britain, one in Canada (C.R.C., c. 417, s. 39(4)(c)).</summary>
+    /// <summary>How many may be short by more than twice what is allowed: none in the Union and
+    /// Great Britain, one in Canada (C.R.C., c. 417, s. 39(4)(c)).</summary>
     public int MayBeFarShort { get; init; }
 
-    /// <summary>A second sample that decides, where the first alone does not: more are short than may be, fewer than refuse the lot; null where none does.</summary>
+    /// <summary>A second sample that decides, where the first alone does not: more are short than
+    /// may be, fewer than refuse the lot; null where none does.</summary>
     public SamplePlan? SecondSample { get; init; }
 
     /// <summary>Whether the average passes only because a sample is given the benefit of the doubt.</summary>
     public bool PassesByChance => AveragePasses && Sample.Mean < Declared.Metric;
 
     /// <summary>Tests a sample.</summary>
-    /// <param name="market">us (NIST Handbook 133, Category A), eu (Directive 76/211/EEC), uk (SI 2006/659) or ca (C.R.C., c. 417).</param>
+    /// <param name="market">us (NIST Handbook 133, Category A), eu (Directive 76/211/EEC), uk (SI
+    /// 2006/659) or ca (C.R.C., c. 417).</param>
     /// <param name="declared">The declared net quantity, a mass.</param>
     /// <param name="sample">The weighed pieces.</param>
     /// <param name="lotSize">How many pieces the lot has; null where it is not said: then the sample is judged as it is.</param>
-    /// <exception cref="InputException">A volume is declared, the lot is smaller than the sample, or the market has no test here.</exception>
+    /// <exception cref="InputException">A volume is declared, the lot is smaller than the sample,
+    /// or the market has no test here.</exception>
     public static NetContentTest Of(Market market, NetAmount declared, WeighedSample sample, int? lotSize = null)
     {
         if (declared.Mass is not { } mass)
@@ -77,7 +81,9 @@ public sealed record NetContentTest(
     /// <summary>How a market tests net contents.</summary>
     /// <exception cref="InputException">That is not known here.</exception>
     internal static WeighingWay WayOf(Market market) => market.Ways.Weighing
-        ?? throw new InputException(null, 0, "market.not-weighed", ("market", market.Name), ("list", string.Join(" or ", market.Book.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))));
+        ?? throw new InputException(null, 0, "market.not-weighed", ("market", market.Name),
+            ("list", string.Join(" or ", market.Book.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))));
 
-    private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) => [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
+    private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) =>
+        [.. sample.Pieces.Where(p => p.Net.Grams < limit)];
 }

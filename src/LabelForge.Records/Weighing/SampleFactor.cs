@@ -2,7 +2,8 @@ using MathNet.Numerics.Distributions;
 
 namespace LabelForge.Records.Weighing;
 
-/// <summary>The factor that a sample's standard deviation is multiplied by to allow for chance: Student's t over the root of the number.</summary>
+/// <summary>The factor that a sample's standard deviation is multiplied by to allow for chance:
+/// Student's t over the root of the number.</summary>
 /// <remarks>
 /// At 97.5 % these are the sample correction factors of NIST Handbook 133, Table 2-1 (0.635 at 12, 0.422 at 24); at 99.5 % the
 /// factors of Directive 76/211/EEC, Annex II, 2.3 (0.503 at 30, 0.379 at 50).

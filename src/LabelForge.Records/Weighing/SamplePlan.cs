@@ -8,7 +8,8 @@ namespace LabelForge.Records.Weighing;
 /// <param name="Sample">How many are weighed.</param>
 /// <param name="MayBeShort">How many may fall short by more than is allowed.</param>
 /// <param name="Source">The table.</param>
-/// <param name="Then">How many are weighed in a second sample, where the first has more short pieces than may be but is not yet refused; 0 where there is none.</param>
+/// <param name="Then">How many are weighed in a second sample, where the first has more short
+/// pieces than may be but is not yet refused; 0 where there is none.</param>
 /// <param name="MayBeShortOfBoth">How many of both samples together may be short.</param>
 public sealed record SamplePlan(int LotSize, int Sample, int MayBeShort, string Source, int Then = 0, int MayBeShortOfBoth = 0)
 {
@@ -23,7 +24,8 @@ public sealed record SamplePlan(int LotSize, int Sample, int MayBeShort, string 
         var sample = SampleOf(row["sample"], lotSize);
         return row["then"].Length == 0
             ? new SamplePlan(lotSize, sample, Short(row["may be short"], sample), row["source"])
-            : new SamplePlan(lotSize, sample, Short(row["may be short"], sample), row["source"], Whole(row["then"]), Whole(row["may be short of both"]));
+            : new SamplePlan(lotSize, sample, Short(row["may be short"], sample), row["source"], Whole(row["then"]),
+                Whole(row["may be short of both"]));
     }
 
     /// <summary>
@@ -55,7 +57,11 @@ public sealed record SamplePlan(int LotSize, int Sample, int MayBeShort, string 
     private static IReadOnlyList<DataLine> Table(Market market) => DataLine.Embedded(NetContentTest.WayOf(market).Samples + ".csv");
 
     private static int Short(string text, int sample) =>
-        text == BySample ? Whole(DataLine.Embedded("ca-accept.csv") is var steps && steps.FirstOrDefault(s => sample <= Whole(s["sample up to"])) is { } step ? step["may be short"] : steps[^1]["may be short"])
+        text == BySample
+        ? Whole(DataLine.Embedded("ca-accept.csv") is var steps
+            && steps.FirstOrDefault(s => sample <= Whole(s["sample up to"])) is { } step
+            ? step["may be short"]
+            : steps[^1]["may be short"])
         : text.EndsWith('%') ? (int)Math.Floor(Percent(text) * sample / 100m)
         : Whole(text);
 

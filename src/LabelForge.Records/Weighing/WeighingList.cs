@@ -38,7 +38,9 @@ public static partial class WeighingList
             var off = columns.Tare is { } t ? Cell(row, t, columns, file) : tare ?? default;
             if (off >= gross)
                 throw new InputException(file, row.Line, "weighing.empty-as-full", ("off", off), ("gross", gross));
-            var name = columns.Name is { } n && n < row.Cells.Count && row.Cells[n].Length > 0 ? row.Cells[n] : $"piece {pieces.Count + 1}";
+            var name = columns.Name is { } n && n < row.Cells.Count && row.Cells[n].Length > 0
+                ? row.Cells[n]
+                : $"piece {pieces.Count + 1}";
             pieces.Add(new WeighedPiece(name, Mass.FromGrams(gross.Grams - off.Grams), row.Line));
         }
         return pieces.Count > 0
@@ -52,12 +54,22 @@ public static partial class WeighingList
         var match = Shape().Match(cell);
         if (cell.Contains(','))
             return Parsed<Mass>.Refused("weighing.comma", ("cell", cell), ("cell-2", cell.Replace(',', '.')));
-        if (!match.Success || !decimal.TryParse(match.Groups["figure"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
-            return (cell.Length == 0 ? Parsed<Mass>.Refused("weighing.no-weight") : Parsed<Mass>.Refused("weighing.not-a-weight", ("cell", cell)));
+        if (!match.Success
+            || !decimal.TryParse(match.Groups["figure"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+                out var figure))
+            return (cell.Length == 0
+                ? Parsed<Mass>.Refused("weighing.no-weight")
+                : Parsed<Mass>.Refused("weighing.not-a-weight", ("cell", cell)));
         if (figure == 0 || figure > HeaviestGrams)
             return Parsed<Mass>.Refused("weighing.not-a-package-weight", ("cell", cell));
         var unit = match.Groups["unit"].Value.ToLowerInvariant();
-        return Parsed<Mass>.Of(unit is "oz" || (unit.Length == 0 && ounces) ? Mass.FromOunces(figure) : unit == "kg" ? Mass.FromGrams(figure * 1000m) : unit is "lb" ? Mass.FromPounds(figure) : Mass.FromGrams(figure));
+        return Parsed<Mass>.Of(unit is "oz" || (unit.Length == 0 && ounces)
+            ? Mass.FromOunces(figure)
+            : unit == "kg"
+            ? Mass.FromGrams(figure * 1000m)
+            : unit is "lb"
+            ? Mass.FromPounds(figure)
+            : Mass.FromGrams(figure));
     }
 
     private static Mass Cell(TextRow row, int column, Columns columns, string file)
@@ -73,14 +85,17 @@ public static partial class WeighingList
     {
         if (rows[0].Cells.Count != 2 || rows.Any(r => r.Cells.Count != 2 || !r.Cells.All(c => Digits().IsMatch(c))))
             return;
-        var counts = rows.Select(r => r.Cells[0]).Distinct().Count() == rows.Count && rows.Zip(rows.Skip(1)).All(p => Number(p.Second) == Number(p.First) + 1);
+        var counts = rows.Select(r => r.Cells[0]).Distinct().Count() == rows.Count
+            && rows.Zip(rows.Skip(1)).All(p => Number(p.Second) == Number(p.First) + 1);
         if (!counts || rows.Count == 1)
         {
-            throw new InputException(file, rows[0].Line, "weighing.comma-or-two", ("list", string.Join(',', rows[0].Cells)), ("list-2", string.Join('.', rows[0].Cells)));
+            throw new InputException(file, rows[0].Line, "weighing.comma-or-two", ("list", string.Join(',', rows[0].Cells)),
+                ("list-2", string.Join('.', rows[0].Cells)));
         }
     }
 
-    private static decimal Number(TextRow row) => decimal.Parse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+    private static decimal Number(TextRow row) =>
+        decimal.Parse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(@"^[0-9]{1,9}(\.[0-9]{1,9})?$")]
     private static partial Regex Digits();
@@ -96,14 +111,18 @@ public static partial class WeighingList
             if (first.Cells.Any(c => ReadMass(c, false).IsValue || c.Contains(',')))
             {
                 return first.Cells.Count <= 3
-                    ? new Columns(false, first.Cells.Count, first.Cells.Count > 1 ? 0 : null, first.Cells.Count > 1 ? 1 : 0, first.Cells.Count > 2 ? 2 : null, false)
+                    ? new Columns(false, first.Cells.Count, first.Cells.Count > 1 ? 0 : null, first.Cells.Count > 1 ? 1 : 0,
+                        first.Cells.Count > 2 ? 2 : null, false)
                     : throw new InputException(file, first.Line, "weighing.cells", ("count", first.Cells.Count));
             }
             var mass = Find(first, MassWords());
             var tare = Find(first, TareWords());
             if (mass is null)
                 throw new InputException(file, first.Line, "weighing.no-mass-column", ("list", string.Join(", ", first.Cells)));
-            return new Columns(true, first.Cells.Count, first.Cells.Count > 1 ? Enumerable.Range(0, first.Cells.Count).Cast<int?>().FirstOrDefault(i => i != mass && i != tare) : null, mass.Value, tare, OunceWord().IsMatch(first.Cells[mass.Value]));
+            return new Columns(true, first.Cells.Count,
+                first.Cells.Count > 1
+                    ? Enumerable.Range(0, first.Cells.Count).Cast<int?>().FirstOrDefault(i => i != mass && i != tare)
+                    : null, mass.Value, tare, OunceWord().IsMatch(first.Cells[mass.Value]));
         }
 
         private static int? Find(TextRow row, Regex words) =>

@@ -14,7 +14,8 @@ internal sealed class Debounce(TimeSpan pause, Action act)
         {
             _waiting?.Cancel();
             var own = _waiting = new CancellationTokenSource();
-            _ = Task.Delay(pause, own.Token).ContinueWith(_ => Act(own), own.Token, TaskContinuationOptions.OnlyOnRanToCompletion, TaskScheduler.Default);
+            _ = Task.Delay(pause, own.Token)
+                .ContinueWith(_ => Act(own), own.Token, TaskContinuationOptions.OnlyOnRanToCompletion, TaskScheduler.Default);
         }
     }
 

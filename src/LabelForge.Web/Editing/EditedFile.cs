@@ -5,7 +5,8 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Editing;
 
-/// <summary>One file of the workshop as it is being edited: saved as typed, with steps back, and watched for changes from outside.</summary>
+/// <summary>One file of the workshop as it is being edited: saved as typed, with steps back, and
+/// watched for changes from outside.</summary>
 /// <remarks>
 /// What can be used is written to the file itself. What cannot be used yet is kept beside it, under <c>.drafts</c>, so that the
 /// command line goes on with the last good text and nothing typed is lost. Several pages may have one file open: they share this.
@@ -32,7 +33,8 @@ public sealed class EditedFile
     private DateTime _lastEdit;
     private DateTime? _lastWrite;
 
-    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, Action<string?> trouble, TimeSpan pause, FileVersions versions)
+    internal EditedFile(string path, string draft, Func<string, Problem?> judge, Action saved, Action<string?> trouble, TimeSpan pause,
+        FileVersions versions)
     {
         (_path, _draft, _judge, _saved, _trouble, _versions) = (path, draft, judge, saved, trouble, versions);
         _save = new Debounce(pause, Save);

@@ -42,13 +42,15 @@ public sealed class FileVersions(string folder)
 
     private string PathOf(DateTime at) => Path.Combine(folder, at.ToString(Time, CultureInfo.InvariantCulture) + ".version");
 
-    private string[] Files() => Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.version").Order(StringComparer.Ordinal)] : [];
+    private string[] Files() =>
+        Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.version").Order(StringComparer.Ordinal)] : [];
 
     private static Version? Read(string file)
     {
         try
         {
-            return DateTime.TryParseExact(Path.GetFileNameWithoutExtension(file), Time, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var at)
+            return DateTime.TryParseExact(Path.GetFileNameWithoutExtension(file), Time, CultureInfo.InvariantCulture,
+                DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var at)
                 ? new Version(at, File.ReadAllText(file))
                 : null;
         }

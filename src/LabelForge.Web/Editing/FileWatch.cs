@@ -1,7 +1,8 @@
 namespace LabelForge.Web.Editing;
 
 /// <summary>Tells of files that this program or another wrote, once they have come to rest.</summary>
-/// <remarks>Where the system lets no folder be watched, nothing is told; what was written elsewhere is then seen after the next writing here.</remarks>
+/// <remarks>Where the system lets no folder be watched, nothing is told; what was written
+/// elsewhere is then seen after the next writing here.</remarks>
 internal sealed class FileWatch : IDisposable
 {
     private readonly FileSystemWatcher? _watcher;
@@ -15,7 +16,11 @@ internal sealed class FileWatch : IDisposable
     {
         try
         {
-            _watcher = new FileSystemWatcher(folder, files) { IncludeSubdirectories = deep, NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size };
+            _watcher = new FileSystemWatcher(folder, files)
+            {
+                IncludeSubdirectories = deep,
+                NotifyFilter = NotifyFilters.FileName | NotifyFilters.LastWrite | NotifyFilters.Size,
+            };
             _watcher.Changed += (_, _) => rest.Start();
             _watcher.Created += (_, _) => rest.Start();
             _watcher.Deleted += (_, _) => rest.Start();

@@ -46,12 +46,14 @@ public sealed partial class OpenDocuments : IDisposable
     public event Action? Changed;
 
     /// <summary>What could not be written to the disk, and why: it is in the program's memory alone until it can be.</summary>
-    public IReadOnlyList<(string What, string Why)> NotSaved => [.. _notSaved.OrderBy(n => n.Key, StringComparer.Ordinal).Select(n => (n.Key, n.Value))];
+    public IReadOnlyList<(string What, string Why)> NotSaved =>
+        [.. _notSaved.OrderBy(n => n.Key, StringComparer.Ordinal).Select(n => (n.Key, n.Value))];
 
     /// <summary>Whether the folder is a workshop already.</summary>
     public bool HasWorkshop => File.Exists(Path.Combine(Folder, "workshop.yaml"));
 
-    /// <summary>Whether a text may be an id: letters, digits, hyphens and underscores, so that it names a file in its room and none elsewhere, on any system.</summary>
+    /// <summary>Whether a text may be an id: letters, digits, hyphens and underscores, so that it
+    /// names a file in its room and none elsewhere, on any system.</summary>
     public static bool IsId(string? id) => id is not null && IdShape().IsMatch(id) && !DeviceNames.Holds(id);
 
     /// <summary>Whether a room has a file of that id.</summary>
@@ -66,10 +68,15 @@ public sealed partial class OpenDocuments : IDisposable
 
     /// <summary>Opens a file for editing; all who open it share it. Null where there is none.</summary>
     public EditedFile? Open(string room, string id) =>
-        Has(room, id) ? _open.GetOrAdd((room, id), _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell, why => TellNotSaved(Shown(room, id), why), TimeSpan.FromMilliseconds(400), VersionsOf(room, id))) : null;
+        Has(room, id)
+            ? _open.GetOrAdd((room, id),
+                _ => new EditedFile(PathOf(room, id), DraftOf(room, id), text => Judge(room, id, text), Tell,
+                    why => TellNotSaved(Shown(room, id), why), TimeSpan.FromMilliseconds(400), VersionsOf(room, id)))
+            : null;
 
     /// <summary>How a file read earlier.</summary>
-    public FileVersions VersionsOf(string room, string id) => new(Path.Combine(Folder, ".drafts", "versions", room, IsId(id) ? id : "none"));
+    public FileVersions VersionsOf(string room, string id) =>
+        new(Path.Combine(Folder, ".drafts", "versions", room, IsId(id) ? id : "none"));
 
     /// <summary>Writes a new file.</summary>
     /// <exception cref="InputException">The id is no name for a file, or there is one already.</exception>

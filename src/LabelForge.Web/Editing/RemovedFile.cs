@@ -54,8 +54,10 @@ public sealed partial record RemovedFile(string Name, string Room, string Id, Da
         var folder = FolderOf(workshop);
         return !Directory.Exists(folder) ? [] :
         [
-            .. Directory.EnumerateFiles(folder).Where(f => Path.GetExtension(f) is ".yaml" or ".draft").Select(f => Path.GetFileNameWithoutExtension(f)).Distinct()
-                .Select(name => Of(name, folder)).OfType<RemovedFile>().OrderByDescending(f => f.At).ThenBy(f => f.Name, StringComparer.Ordinal),
+            .. Directory.EnumerateFiles(folder).Where(f => Path.GetExtension(f) is ".yaml" or ".draft")
+                .Select(f => Path.GetFileNameWithoutExtension(f)).Distinct()
+                .Select(name => Of(name, folder)).OfType<RemovedFile>().OrderByDescending(f => f.At)
+                .ThenBy(f => f.Name, StringComparer.Ordinal),
         ];
     }
 
@@ -84,7 +86,8 @@ public sealed partial record RemovedFile(string Name, string Room, string Id, Da
 
     private static RemovedFile? Of(string name, string folder) =>
         Shape().Match(name) is { Success: true } read
-        && DateTime.TryParseExact(read.Groups["at"].Value, Time, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var at)
+        && DateTime.TryParseExact(read.Groups["at"].Value, Time, CultureInfo.InvariantCulture,
+            DateTimeStyles.AssumeUniversal | DateTimeStyles.AdjustToUniversal, out var at)
             ? new RemovedFile(name, read.Groups["room"].Value, read.Groups["id"].Value, at, folder)
             : null;
 

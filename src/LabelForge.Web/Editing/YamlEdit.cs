@@ -48,7 +48,8 @@ public static class YamlEdit
     /// <summary>The line that the value at a path begins on, from 1; 0 where there is none.</summary>
     public static int LineOf(string text, params Step[] path) => Find(text, path)?.Line ?? 0;
 
-    /// <summary>Writes a value: over the one that is there, or under a new key, placed after the nearest that comes before it in an order.</summary>
+    /// <summary>Writes a value: over the one that is there, or under a new key, placed after the
+    /// nearest that comes before it in an order.</summary>
     /// <param name="text">The text.</param>
     /// <param name="path">Where.</param>
     /// <param name="value">The value as a person reads it; quotation marks are set where needed.</param>
@@ -77,7 +78,8 @@ public static class YamlEdit
             return InsertKey(Remove(text, parent), parent, $"{{ {YamlScalar.Write(key)}: {written} }}", order);
         return Find(text, parent) switch
         {
-            MapNode { InBraces: true } map => Checked(YamlLines.IntoFlow(text, map.Start, map.End, map.Entries.Length == 0, Entry(YamlScalar.Write(key), written))),
+            MapNode { InBraces: true } map =>
+                Checked(YamlLines.IntoFlow(text, map.Start, map.End, map.Entries.Length == 0, Entry(YamlScalar.Write(key), written))),
             MapNode map => Checked(YamlLines.AfterEntry(text, map, Before(map, key, order), Entry(YamlScalar.Write(key), written))),
             null when parent.Length == 0 => Checked(YamlLines.AtEnd(text, Entry(YamlScalar.Write(key), written))),
             _ => throw Refuse("a single value"),
@@ -121,9 +123,11 @@ public static class YamlEdit
             ListNode { Items.Length: 1 } => Remove(text, path[..^1]),
             ListNode { InBrackets: true } list => Checked(YamlLines.OutOfFlow(text, list.Start, list.End, value.Start, value.End)),
             ListNode => Checked(YamlLines.WithoutLines(text, YamlLines.DashBefore(text, value.Start), value.End)),
-            MapNode { InBraces: true } map when map.Entry(step.Key!) is { } entry => Checked(YamlLines.OutOfFlow(text, map.Start, map.End, entry.Name.Start, entry.Value.End)),
+            MapNode { InBraces: true } map when map.Entry(step.Key!) is { } entry =>
+                Checked(YamlLines.OutOfFlow(text, map.Start, map.End, entry.Name.Start, entry.Value.End)),
             MapNode { Entries.Length: 1 } when path.Length > 1 => Remove(text, path[..^1]),
-            MapNode map when map.Entry(step.Key!) is { } entry => Checked(YamlLines.WithoutLines(text, entry.Name.Start, Math.Max(entry.Name.End, entry.Value.End))),
+            MapNode map when map.Entry(step.Key!) is { } entry =>
+                Checked(YamlLines.WithoutLines(text, entry.Name.Start, Math.Max(entry.Name.End, entry.Value.End))),
             TextNode when step.Index == 0 => Remove(text, path[..^1]),
             _ => throw Refuse("something that cannot be taken away"),
         };
@@ -194,7 +198,8 @@ public static class YamlEdit
         var place = Place(key);
         if (place < 0)
             return map.Entries.Length - 1;
-        var before = Enumerable.Range(0, map.Entries.Length).Where(i => Place(map.Entries[i].Key) is var p && p >= 0 && p < place).ToList();
+        var before = Enumerable.Range(0, map.Entries.Length).Where(i => Place(map.Entries[i].Key) is var p && p >= 0 && p < place)
+            .ToList();
         return before.Count == 0 ? -1 : before.MaxBy(i => Place(map.Entries[i].Key));
 
         int Place(string k) => Enumerable.Range(0, order.Count).FirstOrDefault(i => order[i] == k, -1);

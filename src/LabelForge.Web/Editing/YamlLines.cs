@@ -24,14 +24,16 @@ internal static class YamlLines
     }
 
     /// <summary>With a line at the end.</summary>
-    public static string AtEnd(string text, string line) => (text.Length == 0 || text.EndsWith('\n') ? text : text + NewLine(text)) + line + NewLine(text);
+    public static string AtEnd(string text, string line) =>
+        (text.Length == 0 || text.EndsWith('\n') ? text : text + NewLine(text)) + line + NewLine(text);
 
     /// <summary>With an item after one of a block list.</summary>
     public static string AfterItem(string text, Node item, string written)
     {
         var dash = DashBefore(text, item.Start);
         var between = text[(dash + 1)..item.Start];
-        return InsertLine(text, EndOfLine(text, item.End), $"{new string(' ', Column(text, dash))}-{(between.All(c => c == ' ') && between.Length > 0 ? between : " ")}{written}");
+        return InsertLine(text, EndOfLine(text, item.End),
+            $"{new string(' ', Column(text, dash))}-{(between.All(c => c == ' ') && between.Length > 0 ? between : " ")}{written}");
     }
 
     /// <summary>With a piece before the closing bracket or brace.</summary>

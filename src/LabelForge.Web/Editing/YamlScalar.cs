@@ -22,7 +22,8 @@ internal static partial class YamlScalar
                 '\n' => quoted.Append("\\n"),
                 '\t' => quoted.Append("\\t"),
                 '\r' => quoted,
-                _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\ufeff' => quoted.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}"),
+                _ when char.IsControl(c) || c is '\u2028' or '\u2029' or '\ufeff' =>
+                    quoted.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:X4}"),
                 _ => quoted.Append(c),
             };
         }

@@ -52,7 +52,9 @@ internal static class Assets
             stream.CopyTo(copy);
             return (Name: n[Root.Length..], Bytes: copy.ToArray());
         });
-        var type = new[] { "Alegreya-Medium.ttf", "Alegreya-Bold.ttf", "BarlowCondensed-Medium.ttf", "BarlowCondensed-SemiBold.ttf" }.Select(f => (Name: f, Bytes: Templates.Bytes($"fonts/{f}")));
-        return own.Concat(type).ToFrozenDictionary(f => f.Name, f => (f.Bytes, $"\"{Convert.ToHexString(SHA256.HashData(f.Bytes))[..16]}\""));
+        var type = new[] { "Alegreya-Medium.ttf", "Alegreya-Bold.ttf", "BarlowCondensed-Medium.ttf", "BarlowCondensed-SemiBold.ttf" }
+            .Select(f => (Name: f, Bytes: Templates.Bytes($"fonts/{f}")));
+        return own.Concat(type)
+            .ToFrozenDictionary(f => f.Name, f => (f.Bytes, $"\"{Convert.ToHexString(SHA256.HashData(f.Bytes))[..16]}\""));
     }
 }

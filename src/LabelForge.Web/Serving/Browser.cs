@@ -14,7 +14,12 @@ public static class Browser
             var (program, arguments) = OperatingSystem.IsMacOS() ? ("open", new[] { address.ToString() })
                 : OperatingSystem.IsWindows() ? ("cmd", ["/c", "start", "", address.ToString()])
                 : ("xdg-open", [address.ToString()]);
-            using var started = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true, UseShellExecute = false });
+            using var started = Process.Start(new ProcessStartInfo(program, arguments)
+            {
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+                UseShellExecute = false,
+            });
             return started is not null;
         }
         catch (Exception e) when (e is Win32Exception or InvalidOperationException or PlatformNotSupportedException)

@@ -23,7 +23,8 @@ internal static class CodeReading
 
     private static async Task<IResult> Answer(HttpContext context)
     {
-        if (SizeOf(context.Request.Headers[SizeHeader]) is not var (width, height) || context.Request.ContentLength != (long)width * height)
+        if (SizeOf(context.Request.Headers[SizeHeader]) is not var (width, height)
+            || context.Request.ContentLength != (long)width * height)
             return Results.BadRequest();
         var grey = new byte[width * height];
         await Turns.WaitAsync(context.RequestAborted);
@@ -40,6 +41,7 @@ internal static class CodeReading
     }
 
     private static (int Width, int Height)? SizeOf(string? written) => written?.Split('x') is [var w, var h]
-        && int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out var width) && int.TryParse(h, NumberStyles.None, CultureInfo.InvariantCulture, out var height)
+        && int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out var width)
+        && int.TryParse(h, NumberStyles.None, CultureInfo.InvariantCulture, out var height)
         && width > 0 && height > 0 && (long)width * height <= SymbolReader.MostPixels ? (width, height) : null;
 }

@@ -3,7 +3,8 @@ using System.Text;
 
 namespace LabelForge.Web.Serving;
 
-/// <summary>Who is let in: whoever came through the address that the program showed. Others who may log in to the machine do not know it.</summary>
+/// <summary>Who is let in: whoever came through the address that the program showed. Others who
+/// may log in to the machine do not know it.</summary>
 /// <remarks>
 /// The first visit turns the key in the address into a cookie, which the browser sends to this page alone (SameSite=Strict) and no
 /// script can read. The address that a browser is started with can be seen by everyone in the list of running programs, so that one
@@ -66,5 +67,6 @@ public sealed class Door
     private static string NewKey() => Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(24));
 
     // Takes as long for a wrong key as for a right one.
-    private static bool Same(string given, string own) => CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(given), Encoding.UTF8.GetBytes(own));
+    private static bool Same(string given, string own) =>
+        CryptographicOperations.FixedTimeEquals(Encoding.UTF8.GetBytes(given), Encoding.UTF8.GetBytes(own));
 }

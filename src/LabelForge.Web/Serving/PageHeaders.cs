@@ -2,7 +2,8 @@ using Microsoft.AspNetCore.Http;
 
 namespace LabelForge.Web.Serving;
 
-/// <summary>What every answer tells the browser to refuse: scripts and styles that are not ours, frames, guesses at content, sending our address on.</summary>
+/// <summary>What every answer tells the browser to refuse: scripts and styles that are not ours,
+/// frames, guesses at content, sending our address on.</summary>
 public sealed class PageHeaders(RequestDelegate next)
 {
     /// <summary>Writes the headers and hands on.</summary>
@@ -16,7 +17,8 @@ public sealed class PageHeaders(RequestDelegate next)
             if (context.Response.ContentType != "application/pdf")
             {
                 headers.ContentSecurityPolicy =
-                    $"default-src 'self'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; connect-src 'self' ws://{host}; object-src 'none'; frame-ancestors 'none'; base-uri 'self'; form-action 'self'";
+                    $"default-src 'self'; script-src 'self'; style-src 'self'; font-src 'self'; img-src 'self' data: blob:; connect-src "
+                        + $"'self' ws://{host}; object-src 'none'; frame-ancestors 'none'; base-uri 'self'; form-action 'self'";
             }
             headers.XContentTypeOptions = "nosniff";
             headers.XFrameOptions = "DENY";

@@ -32,7 +32,8 @@ public sealed class PageServer : IAsyncDisposable
     public Uri EntranceOnce() => _app.Services.GetRequiredService<Door>().EntranceOnce();
 
     /// <summary>Starts serving.</summary>
-    /// <exception cref="Measures.InputException">Another page is open on the workshop, the port is taken, or the folder cannot be written.</exception>
+    /// <exception cref="Measures.InputException">Another page is open on the workshop, the port
+    /// is taken, or the folder cannot be written.</exception>
     public static async Task<PageServer> StartAsync(ServeOptions options)
     {
         var held = WorkshopLock.Take(options.Folder);
@@ -72,11 +73,19 @@ public sealed class PageServer : IAsyncDisposable
 
     private static WebApplication Build(ServeOptions options)
     {
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = typeof(PageServer).Assembly.GetName().Name, EnvironmentName = "Production", ContentRootPath = AppContext.BaseDirectory });
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
+        {
+            ApplicationName = typeof(PageServer).Assembly.GetName().Name,
+            EnvironmentName = "Production",
+            ContentRootPath = AppContext.BaseDirectory,
+        });
         builder.Logging.ClearProviders();
         // What makers type is nobody's business: only the kind of trouble is logged, on standard error.
-        builder.Logging.AddSimpleConsole(o => o.SingleLine = true).AddFilter((category, level) => level >= LogLevel.Error && category?.StartsWith("Microsoft.Extensions.Hosting", StringComparison.Ordinal) != true);
-        builder.Services.Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(o => o.LogToStandardErrorThreshold = LogLevel.Trace);
+        builder.Logging.AddSimpleConsole(o => o.SingleLine = true)
+            .AddFilter((category, level) => level >= LogLevel.Error
+                && category?.StartsWith("Microsoft.Extensions.Hosting", StringComparison.Ordinal) != true);
+        builder.Services
+            .Configure<Microsoft.Extensions.Logging.Console.ConsoleLoggerOptions>(o => o.LogToStandardErrorThreshold = LogLevel.Trace);
         builder.WebHost.ConfigureKestrel(k =>
         {
             k.Listen(IPAddress.Loopback, options.Port);

@@ -32,20 +32,26 @@ public sealed class RequestGuard(RequestDelegate next, Door door)
         var changes = !(HttpMethods.IsGet(request.Method) || HttpMethods.IsHead(request.Method));
         if (origin.Count == 0 && (changes || context.WebSockets.IsWebSocketRequest || request.Headers.Upgrade.Count > 0))
             return Refuse(context, "Requests that do not say where they come from are refused.");
-        if (request.Headers["Sec-Fetch-Site"] is ["cross-site" or "same-site"] && request.Path.StartsWithSegments(Hub, StringComparison.Ordinal))
+        if (request.Headers["Sec-Fetch-Site"] is ["cross-site" or "same-site"]
+            && request.Path.StartsWithSegments(Hub, StringComparison.Ordinal))
             return Refuse(context, "Requests from other pages are refused.");
         if (!changes && request.Path.Value is { } path && path.StartsWith(Door.Path, StringComparison.Ordinal))
             return Enter(context, path[Door.Path.Length..]);
         if (!door.Knows(request.Cookies[door.CookieName]))
-            return Refuse(context, "Open the page by the whole address that \"labelforge serve\" shows; this browser has not come through it yet.");
+            return Refuse(context,
+                "Open the page by the whole address that \"labelforge serve\" shows; this browser has not come through it yet.");
         return next(context);
     }
 
     private Task Enter(HttpContext context, string key)
     {
         if (!door.Opens(key))
-            return Refuse(context, "This address does not open the page: it was used before, or the page was started anew. Open the one that \"labelforge serve\" shows on its terminal.");
-        context.Response.Cookies.Append(door.CookieName, door.CookieValue, new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", IsEssential = true });
+            return Refuse(context,
+                "This address does not open the page: it was used before, or the page was started anew. Open the one that \"labelforge "
+                    + "serve\" shows on its terminal.");
+        context.Response.Cookies
+            .Append(door.CookieName, door.CookieValue,
+                new CookieOptions { HttpOnly = true, SameSite = SameSiteMode.Strict, Path = "/", IsEssential = true });
         context.Response.ContentType = "text/html; charset=utf-8";
         return context.Response.WriteAsync(Entered);
     }

@@ -23,7 +23,8 @@ public sealed class WorkshopLock : IDisposable
     private WorkshopLock(string path, FileStream held) => (_path, _held) = (path, held);
 
     /// <summary>Takes hold of a workshop.</summary>
-    /// <exception cref="InputException">Another page holds it, the folder cannot be written, or a link stands in the file's place.</exception>
+    /// <exception cref="InputException">Another page holds it, the folder cannot be written, or a
+    /// link stands in the file's place.</exception>
     public static WorkshopLock Take(string folder)
     {
         var path = Path.Combine(folder, FileName);
@@ -43,7 +44,8 @@ public sealed class WorkshopLock : IDisposable
         }
     }
 
-    /// <summary>Writes down where the page is, for whoever comes second. The address lets in whoever has it, so only its owner may read it.</summary>
+    /// <summary>Writes down where the page is, for whoever comes second. The address lets in
+    /// whoever has it, so only its owner may read it.</summary>
     public void Announce(Uri address)
     {
         // The hold is on the whole file, so the address stands in one beside it. Only the page that holds the workshop touches
@@ -105,7 +107,8 @@ public sealed class WorkshopLock : IDisposable
         {
             if (new FileInfo(AddressPath(path)) is not { Exists: true, LinkTarget: null } file)
                 return "";
-            using var reader = new StreamReader(new FileStream(file.FullName, FileMode.Open, FileAccess.Read, FileShare.ReadWrite | FileShare.Delete), Encoding.UTF8);
+            using var reader = new StreamReader(new FileStream(file.FullName, FileMode.Open, FileAccess.Read,
+                FileShare.ReadWrite | FileShare.Delete), Encoding.UTF8);
             return $", at {reader.ReadToEnd().Trim()}";
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

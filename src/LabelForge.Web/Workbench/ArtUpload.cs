@@ -9,7 +9,8 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>Puts a maker's picture on a design: the picture beside the workshop's own designs, and a design of the maker's own that shows it.</summary>
+/// <summary>Puts a maker's picture on a design: the picture beside the workshop's own designs,
+/// and a design of the maker's own that shows it.</summary>
 internal static class ArtUpload
 {
     /// <summary>The largest picture that is taken.</summary>
@@ -66,10 +67,14 @@ internal static class ArtUpload
     {
         var panels = YamlEdit.Keys(text, "panels");
         var front = panels.FirstOrDefault(p => YamlEdit.Get(text, "panels", p, "principal") == "true") ?? panels[0];
-        var art = Enumerable.Range(0, YamlEdit.Count(text, "panels", front, "elements")).FirstOrDefault(i => YamlEdit.Get(text, "panels", front, "elements", i, "role") == "art", -1);
+        var art = Enumerable.Range(0, YamlEdit.Count(text, "panels", front, "elements"))
+            .FirstOrDefault(i => YamlEdit.Get(text, "panels", front, "elements", i, "role") == "art", -1);
         if (art >= 0)
-            return YamlEdit.Set(YamlEdit.Set(text, ["panels", front, "elements", art, "file"], picture), ["panels", front, "elements", art, "length"], width);
-        return YamlEdit.Add(text, ["panels", front, "elements"], $"{{ role: art, file: {YamlScalar.Write(picture)}, place: top, align: centre, length: {YamlScalar.Write(width)}, gap: 1.5 mm }}");
+            return YamlEdit.Set(YamlEdit.Set(text, ["panels", front, "elements", art, "file"], picture),
+                ["panels", front, "elements", art, "length"], width);
+        return YamlEdit.Add(text, ["panels", front, "elements"],
+            $"{{ role: art, file: {YamlScalar.Write(picture)}, place: top, align: "
+                + $"centre, length: {YamlScalar.Write(width)}, gap: 1.5 mm }}");
     }
 
     private static string Free(string folder, string design)

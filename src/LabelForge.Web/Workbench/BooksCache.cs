@@ -4,7 +4,8 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>The workshop's books as the pages ask them; it tells when something is written into them, here or by another program.</summary>
+/// <summary>The workshop's books as the pages ask them; it tells when something is written into
+/// them, here or by another program.</summary>
 public sealed class BooksCache : IDisposable
 {
     private readonly Lock _gate = new();
@@ -34,7 +35,8 @@ public sealed class BooksCache : IDisposable
     /// <summary>Why the books could not be asked the last time that a page only wanted to show something; null where they could.</summary>
     public Problem? Trouble { get; private set; }
 
-    /// <summary>Asks the books to show something: what is given instead stands where there are none yet, or where they cannot be read, which <see cref="Trouble"/> tells.</summary>
+    /// <summary>Asks the books to show something: what is given instead stands where there are none yet, or where they cannot be read,
+    /// which <see cref="Trouble"/> tells.</summary>
     /// <param name="ask">Asks them, and gives an answer that no longer needs them.</param>
     /// <param name="otherwise">What is given instead.</param>
     public T Asked<T>(Func<IBooks, T> ask, T otherwise)
@@ -88,7 +90,8 @@ public sealed class BooksCache : IDisposable
             return null;
         try
         {
-            await WriteAsync(book => last.Entries.Reverse().Select(e => Correcting.Of(book, last.List, e, new Dictionary<string, string>(), "Undone at once", on, by)).ToArray());
+            await WriteAsync(book => last.Entries.Reverse()
+                .Select(e => Correcting.Of(book, last.List, e, new Dictionary<string, string>(), "Undone at once", on, by)).ToArray());
             return last.What;
         }
         catch (InputException)
@@ -105,7 +108,8 @@ public sealed class BooksCache : IDisposable
         _server?.Dispose();
     }
 
-    // What others write into books on a server is told by the server; it is listened to once the books were opened, not before it was agreed to.
+    // What others write into books on a server is told by the server; it is listened to once the
+    // books were opened, not before it was agreed to.
     private OpenBooks Opened()
     {
         var book = OpenBooks.Open(_documents.Folder);

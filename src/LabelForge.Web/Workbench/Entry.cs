@@ -18,13 +18,17 @@ internal static class Entry
 
     /// <summary>A day as the browser's own field gives it.</summary>
     public static DateOnly Day(string text, string what) =>
-        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : throw Refuse("form.day-missing", ("what", what));
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            ? day
+            : throw Refuse("form.day-missing", ("what", what));
 
     /// <summary>A whole number above zero.</summary>
     public static int Count(string text, string what) =>
         int.TryParse(Loose.Count(text.Trim()).Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0
             ? count
-            : throw (text.Trim().Length == 0 ? Refuse("form.count-missing", ("what", what)) : Refuse("form.not-a-count", ("text", text.Trim())));
+            : throw (text.Trim().Length == 0
+                ? Refuse("form.count-missing", ("what", what))
+                : Refuse("form.not-a-count", ("text", text.Trim())));
 
     /// <summary>A whole number, zero too.</summary>
     public static int CountOrNone(string text, string what) => text.Trim() is "" or "0" ? 0 : Count(text, what);
@@ -33,14 +37,19 @@ internal static class Entry
     public static decimal Figure(string text, string what) =>
         decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
             ? figure
-            : throw (text.Trim().Length == 0 ? Refuse("form.figure-missing", ("what", what)) : Refuse("form.not-a-figure", ("text", text.Trim())));
+            : throw (text.Trim().Length == 0
+                ? Refuse("form.figure-missing", ("what", what))
+                : Refuse("form.not-a-figure", ("text", text.Trim())));
 
     /// <summary>A mass in any unit of mass.</summary>
     public static Mass Mass(string text, string write) =>
-        Measures.Amount.Parse(Loose.Amount(text)).OrRefuse() is { IsMass: true } amount ? amount.AsMass() : throw Refuse("form.not-a-mass-like", ("text", text.Trim()), ("write", write));
+        Measures.Amount.Parse(Loose.Amount(text)).OrRefuse() is { IsMass: true } amount
+            ? amount.AsMass()
+            : throw Refuse("form.not-a-mass-like", ("text", text.Trim()), ("write", write));
 
     /// <summary>The value, or the refusal as an error.</summary>
     public static T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw new InputException(parsed.Problem);
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 }

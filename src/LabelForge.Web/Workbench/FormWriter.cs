@@ -19,7 +19,8 @@ public sealed class FormWriter(BooksCache books, string key, bool isSure = false
     /// <summary>Writes one entry.</summary>
     /// <param name="list">The list that it stands in.</param>
     /// <param name="write">Writes it.</param>
-    /// <exception cref="Measures.InputException">The entry cannot stand, the form was written already, or the books cannot be written.</exception>
+    /// <exception cref="Measures.InputException">The entry cannot stand, the form was written
+    /// already, or the books cannot be written.</exception>
     public async Task<T> One<T>(string list, Func<OpenBooks, T> write) where T : BookEntry
     {
         var entry = await books.WriteAsync(book => write(book.Once(key)));

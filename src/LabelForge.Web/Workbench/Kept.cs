@@ -3,7 +3,8 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>What was typed into a page and is no file of the workshop yet: kept beside the drafts, so that a reload or a closed lid loses nothing.</summary>
+/// <summary>What was typed into a page and is no file of the workshop yet: kept beside the
+/// drafts, so that a reload or a closed lid loses nothing.</summary>
 public sealed class Kept(OpenDocuments documents) : IDisposable
 {
     private readonly PageStateFile<JsonElement> _kept = new(documents, "typed.json");

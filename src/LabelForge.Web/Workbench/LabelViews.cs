@@ -23,7 +23,8 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
     /// <param name="text">Its text, perhaps unsaved.</param>
     /// <param name="wish">How the label is wanted.</param>
     /// <param name="stop">Set once the view is no longer wanted.</param>
-    /// <param name="soon">Told the view of a recipe with scents before the others of them are judged; null where nobody waits for it.</param>
+    /// <param name="soon">Told the view of a recipe with scents before the others of them are
+    /// judged; null where nobody waits for it.</param>
     public LabelView Of(string id, string text, LabelWish wish, CancellationToken stop, Action<LabelView>? soon = null)
     {
         try
@@ -77,7 +78,8 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
             try
             {
                 var job = Prepare(workshop, id, text, wish with { Variant = variant.Name }, out _);
-                others.Add(new OtherProduct(variant.Name, [.. RecipeCheck.Run(job.Facts).Findings.Concat(job.Declaration.Findings).Distinct()], null));
+                others.Add(new OtherProduct(variant.Name,
+                    [.. RecipeCheck.Run(job.Facts).Findings.Concat(job.Declaration.Findings).Distinct()], null));
             }
             catch (InputException e)
             {
@@ -88,13 +90,15 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
     }
 
     private static IEnumerable<LabelLayout> Fits(LabelJob job) =>
-        job.Companions.OrderBy(c => c.Key, StringComparer.Ordinal).Select(c => c.Value).Prepend(job.Fit).OfType<Fit.Fits>().Select(f => f.Layout);
+        job.Companions.OrderBy(c => c.Key, StringComparer.Ordinal).Select(c => c.Value).Prepend(job.Fit).OfType<Fit.Fits>()
+            .Select(f => f.Layout);
 
     private LabelPicture Draw(LabelLayout layout)
     {
         using var svg = new MemoryStream();
         LabelFile.WriteSvg(svg, layout.OnStock(), layout.Design.Id);
-        return new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), layout.Design.Id, layout.Design.Width.Millimetres, layout.Design.Height.Millimetres);
+        return new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), layout.Design.Id, layout.Design.Width.Millimetres,
+            layout.Design.Height.Millimetres);
     }
 
     private static LabelView Checked(LabelView view, LabelJob job)

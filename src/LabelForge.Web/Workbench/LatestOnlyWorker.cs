@@ -4,8 +4,10 @@ namespace LabelForge.Web.Workbench;
 /// <param name="work">The work.</param>
 /// <param name="ready">Told the answer, on any thread.</param>
 /// <param name="failed">Told of trouble that nobody foresaw.</param>
-/// <param name="stopping">Whether the program ends, and neither is told any more: windows that lost touch are kept for a while, and draw what they are told.</param>
-public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed, Stopping stopping) : IDisposable
+/// <param name="stopping">Whether the program ends, and neither is told any more: windows that
+/// lost touch are kept for a while, and draw what they are told.</param>
+public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready,
+    Func<Exception, Task> failed, Stopping stopping) : IDisposable
 {
     private readonly Lock _gate = new();
     private CancellationTokenSource? _under;

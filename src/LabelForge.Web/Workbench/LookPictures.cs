@@ -42,7 +42,8 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
             if (job.Fit is not Fit.Fits { Layout: var layout })
                 return new(tried, null, null, null, job.Fit is Fit.DoesNotFit not ? PageWords.Told(not.Problem) : null, null);
             var must = RecipeCheck.Run(job.Facts).Findings.FirstOrDefault(f => f.Severity == Severity.Must);
-            return new(tried, layout, Put(layout), Front(layout), must is null ? null : $"{must.Message} {must.Fix}", string.Join(' ', job.LeftOut) is { Length: > 0 } advice ? advice : null);
+            return new(tried, layout, Put(layout), Front(layout), must is null ? null : $"{must.Message} {must.Fix}",
+                string.Join(' ', job.LeftOut) is { Length: > 0 } advice ? advice : null);
         }
         catch (InputException e)
         {
@@ -57,7 +58,8 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
         {
             stop.ThrowIfCancellationRequested();
             return shelf.Read().Workshop is { } workshop
-                && views.Prepare(workshop, subject.Id, tried.Into(subject.Text, subject.Variant, subject.Before), subject.Wish, out _).Fit is Fit.Fits { Layout: var layout }
+                && views.Prepare(workshop, subject.Id, tried.Into(subject.Text, subject.Variant, subject.Before), subject.Wish,
+                    out _).Fit is Fit.Fits { Layout: var layout }
                 && layout.Design.Look?.Arrangement == tried.Arrangement ? Front(layout) : null;
         }
         catch (InputException)
@@ -66,7 +68,8 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
         }
     }
 
-    /// <summary>The fronts of a workshop's products where all share the arrangement, frame and types of a look; each keeps its own colour and ornament.</summary>
+    /// <summary>The fronts of a workshop's products where all share the arrangement, frame and
+    /// types of a look; each keeps its own colour and ornament.</summary>
     public IEnumerable<(string Name, string Address)> Range(OpenDocuments documents, LookTry shared, int most, CancellationToken stop)
     {
         if (shelf.Read().Workshop is not { } workshop)
@@ -90,7 +93,8 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
             var text = LookTry.OutOf(file.Text);
             int? index = variant is null ? null : Array.IndexOf(ProductChoices.Variants(text), variant);
             var without = shared with { Arrangement = "", Frame = "", Types = "" };
-            return views.Prepare(workshop, id, shared.Into(text, index, without), new LabelWish(Variant: variant), out _).Fit is Fit.Fits { Layout: var layout } ? Front(layout) : null;
+            return views.Prepare(workshop, id, shared.Into(text, index, without), new LabelWish(Variant: variant),
+                out _).Fit is Fit.Fits { Layout: var layout } ? Front(layout) : null;
         }
         catch (InputException)
         {

@@ -34,13 +34,14 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
     private static readonly string[] Ranged = ["arrangement", "frame", "types"];
 
     /// <summary>The look that a label has.</summary>
-    public static LookTry Of(Look look) => new(look.Arrangement, look.Frame?.Id ?? "none", look.Ornament?.Family.Id ?? "none", look.Ornament?.Seed ?? "",
-        Math.Round(look.Palette.Hue), look.Palette.Strength, look.Types)
-    {
-        NameSize = look.NameSize,
-        OrnamentSize = look.OrnamentSize,
-        OrnamentPlace = look.OrnamentAbove switch { true => "above", false => "below", _ => "" },
-    };
+    public static LookTry Of(Look look) =>
+        new(look.Arrangement, look.Frame?.Id ?? "none", look.Ornament?.Family.Id ?? "none", look.Ornament?.Seed ?? "",
+            Math.Round(look.Palette.Hue), look.Palette.Strength, look.Types)
+        {
+            NameSize = look.NameSize,
+            OrnamentSize = look.OrnamentSize,
+            OrnamentPlace = look.OrnamentAbove switch { true => "above", false => "below", _ => "" },
+        };
 
     /// <summary>A look by chance, which its seed gives again.</summary>
     public static LookTry Surprise(string seed)
@@ -49,7 +50,8 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
         return new(look.Arrangement, look.Frame, look.Ornament, seed, look.Hue, look.Strength, look.Types);
     }
 
-    /// <summary>A recipe's text with this look for one product. What is as it was before is not written: it stays proposed, or as the range has it.</summary>
+    /// <summary>A recipe's text with this look for one product. What is as it was before is not
+    /// written: it stays proposed, or as the range has it.</summary>
     /// <param name="text">The recipe's text.</param>
     /// <param name="variant">Which of its scents, from 0; null for a recipe without any.</param>
     /// <param name="before">The look that the product has.</param>
@@ -64,15 +66,19 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
             text = Put(text, at, "types", Types);
         if (Ornament != before.Ornament || Seed != before.Seed)
             text = Ornament == "none" ? Put(text, at, "ornament", "none") : Put(text, at, "ornament", OrnamentOf(text, at));
-        foreach (var (key, now, was) in new[] { ("name size", NameSize, before.NameSize), ("ornament size", OrnamentSize, before.OrnamentSize) })
+        foreach (var (key, now, was) in new[] { ("name size", NameSize, before.NameSize),
+            ("ornament size", OrnamentSize, before.OrnamentSize) })
         {
             if (now != was)
                 text = Put(text, at, key, now.ToString("0.##", CultureInfo.InvariantCulture));
         }
         if (OrnamentPlace != before.OrnamentPlace)
-            text = OrnamentPlace.Length == 0 ? YamlEdit.Remove(text, [.. at, "ornament place"]) : Put(text, at, "ornament place", OrnamentPlace);
+            text = OrnamentPlace.Length == 0
+                ? YamlEdit.Remove(text, [.. at, "ornament place"])
+                : Put(text, at, "ornament place", OrnamentPlace);
         if (Hue != before.Hue || Strength != before.Strength)
-            text = Put(text, at, "palette", string.Create(CultureInfo.InvariantCulture, $"{{ hue: {Hue:0.#}, strength: {Strength:0.##} }}"));
+            text = Put(text, at, "palette",
+                string.Create(CultureInfo.InvariantCulture, $"{{ hue: {Hue:0.#}, strength: {Strength:0.##} }}"));
         return text;
     }
 
@@ -99,7 +105,8 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
     // How close and how heavy it was drawn stays.
     private string OrnamentOf(string text, Step[] at)
     {
-        var rest = string.Concat(new[] { "density", "weight" }.Select(k => (Key: k, Value: YamlEdit.Get(text, [.. at, "ornament", k]))).Where(k => k.Value is { Length: > 0 }).Select(k => $", {k.Key}: {k.Value}"));
+        var rest = string.Concat(new[] { "density", "weight" }.Select(k => (Key: k, Value: YamlEdit.Get(text, [.. at, "ornament", k])))
+            .Where(k => k.Value is { Length: > 0 }).Select(k => $", {k.Key}: {k.Value}"));
         return $"{{ family: {Ornament}, seed: \"{Seed.Replace("\\", "", StringComparison.Ordinal).Replace("\"", "", StringComparison.Ordinal)}\"{rest} }}";
     }
 

@@ -26,8 +26,10 @@ public static partial class Loose
 
     private static readonly (string Written, string Unit)[] Units =
     [
-        ("milligrams?|mgs", "mg"), ("kilograms?|kilos?|kgs", "kg"), ("grams?|grammes?|gr|gms?", "g"), ("fluid ounces?|fl\\.? ?ozs?\\.?|floz", "fl oz"), ("ounces?|ozs\\.?|oz\\.", "oz"),
-        ("pounds?|lbs\\.?|lb\\.", "lb"), ("millilit(?:er|re)s?|mls?|ML", "mL"), ("lit(?:er|re)s?|l", "L"), ("teaspoons?|tsps?\\.?", "tsp"), ("tablespoons?|tbsps?\\.?|Tbs?\\.?", "tbsp"), ("drop|drps?", "drops"),
+        ("milligrams?|mgs", "mg"), ("kilograms?|kilos?|kgs", "kg"), ("grams?|grammes?|gr|gms?", "g"),
+        ("fluid ounces?|fl\\.? ?ozs?\\.?|floz", "fl oz"), ("ounces?|ozs\\.?|oz\\.", "oz"), ("pounds?|lbs\\.?|lb\\.", "lb"),
+        ("millilit(?:er|re)s?|mls?|ML", "mL"), ("lit(?:er|re)s?|l", "L"), ("teaspoons?|tsps?\\.?", "tsp"),
+        ("tablespoons?|tbsps?\\.?|Tbs?\\.?", "tbsp"), ("drop|drps?", "drops"),
     ];
 
     /// <summary>An amount: "½ tsp" is 0.5 tsp, "0,5 g" 0.5 g, "1 lb 11 oz" 27 oz, a cup sixteen tablespoons.</summary>
@@ -54,9 +56,11 @@ public static partial class Loose
     }
 
     /// <summary>A count: "8 bars" is 8.</summary>
-    public static string Count(string typed) => CountOfThings().Match(typed.Trim()) is { Success: true } count ? count.Groups["n"].Value : typed;
+    public static string Count(string typed) =>
+        CountOfThings().Match(typed.Trim()) is { Success: true } count ? count.Groups["n"].Value : typed;
 
-    /// <summary>A figure with whatever stands behind it: "0,96 g/mL" is 0.96 g/mL. What has another sense is left alone: "1,000".</summary>
+    /// <summary>A figure with whatever stands behind it: "0,96 g/mL" is 0.96 g/mL. What has
+    /// another sense is left alone: "1,000".</summary>
     public static string Decimals(string typed) => Point(typed);
 
     // A comma with one or two figures behind it parts decimals, as in most of Europe; with three it may part thousands.
@@ -97,7 +101,8 @@ public static partial class Loose
     [GeneratedRegex(@"^(?:(?<whole>[0-9]{1,6}) +)?(?<above>[0-9]{1,4}) ?/ ?(?<below>[0-9]{1,4})(?![0-9])")]
     private static partial Regex MixedFraction();
 
-    [GeneratedRegex(@"^(?<lb>[0-9]{1,6}) ?(?:lbs?\.?|pounds?),? +(?:and +)?(?<oz>[0-9]{1,6}(?:\.[0-9]{1,6})?) ?(?:ozs?\.?|ounces?)\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<lb>[0-9]{1,6}) ?(?:lbs?\.?|pounds?),? +(?:and +)?(?<oz>[0-9]{1,6}(?:\.[0-9]{1,6})?) ?(?:ozs?\.?|ounces?)\z",
+        RegexOptions.IgnoreCase)]
     private static partial Regex PoundsAndOunces();
 
     [GeneratedRegex(@"^(?<n>[0-9]{1,6}(?:\.[0-9]{1,6})?) ?(?:US )?cups?\z", RegexOptions.IgnoreCase)]

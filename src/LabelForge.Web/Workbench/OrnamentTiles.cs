@@ -17,10 +17,12 @@ public sealed class OrnamentTiles(TemporaryDownloads papers)
     private readonly ConcurrentDictionary<(string Id, int Hue), byte[]> _drawn = [];
 
     /// <summary>The address of an ornament's picture in about this hue.</summary>
-    public string Of(OrnamentFamily family, double hue) => Put($"o-{family.Id}", hue, palette => Drawn(family.Draw(Wide, High, "tile"), palette.Plate.ToString(), palette));
+    public string Of(OrnamentFamily family, double hue) =>
+        Put($"o-{family.Id}", hue, palette => Drawn(family.Draw(Wide, High, "tile"), palette.Plate.ToString(), palette));
 
     /// <summary>The address of a frame's picture in about this hue.</summary>
-    public string Of(FrameFamily frame, double hue) => Put($"f-{frame.Id}", hue, palette => Drawn(frame.Draw(Wide, High, round: false, "tile"), "#ffffff", palette));
+    public string Of(FrameFamily frame, double hue) =>
+        Put($"f-{frame.Id}", hue, palette => Drawn(frame.Draw(Wide, High, round: false, "tile"), "#ffffff", palette));
 
     private string Put(string id, double hue, Func<Palette, byte[]> draw)
     {
@@ -39,11 +41,13 @@ public sealed class OrnamentTiles(TemporaryDownloads papers)
             _ => ground,
         };
         var svg = new StringBuilder();
-        svg.Append(CultureInfo.InvariantCulture, $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Wide} {High}\" width=\"{Wide}mm\" height=\"{High}mm\"><rect width=\"{Wide}\" height=\"{High}\" fill=\"{ground}\"/>");
+        svg.Append(CultureInfo.InvariantCulture,
+            $"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 {Wide} {High}\" width=\"{Wide}mm\" height=\"{High}mm\"><rect width=\"{Wide}\" height=\"{High}\" fill=\"{ground}\"/>");
         foreach (var path in drawing.Paths)
         {
             var paint = path.Stroke > 0
-                ? string.Create(CultureInfo.InvariantCulture, $"fill=\"none\" stroke=\"{Ink(path.Ink)}\" stroke-width=\"{path.Stroke:0.###}\" stroke-linecap=\"round\"")
+                ? string.Create(CultureInfo.InvariantCulture,
+                    $"fill=\"none\" stroke=\"{Ink(path.Ink)}\" stroke-width=\"{path.Stroke:0.###}\" stroke-linecap=\"round\"")
                 : $"fill=\"{Ink(path.Ink)}\"";
             svg.Append(CultureInfo.InvariantCulture, $"<path d=\"{path.Data}\" {paint}/>");
         }

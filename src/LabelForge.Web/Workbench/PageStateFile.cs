@@ -5,7 +5,8 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>What a page keeps by name in one file beside the drafts. A file that cannot be read counts as empty, one that cannot be written is tried again with the next change.</summary>
+/// <summary>What a page keeps by name in one file beside the drafts. A file that cannot be read counts as empty, one that cannot be
+/// written is tried again with the next change.</summary>
 internal sealed class PageStateFile<T> : IDisposable
 {
     private readonly ConcurrentDictionary<string, T> _of;

@@ -3,7 +3,8 @@ using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>How a person wants the page: its language, and light or dark. Kept beside the drafts; nothing of it is the workshop's.</summary>
+/// <summary>How a person wants the page: its language, and light or dark. Kept beside the drafts;
+/// nothing of it is the workshop's.</summary>
 public sealed class Preferences(OpenDocuments documents) : IDisposable
 {
     private const string LanguageKey = "language";
@@ -22,8 +23,12 @@ public sealed class Preferences(OpenDocuments documents) : IDisposable
     /// <summary><c>light</c>, <c>dark</c>, or <c>system</c>: as the machine has it.</summary>
     public string Scheme => _kept.TryGet(SchemeKey, out var scheme) && scheme is "light" or "dark" ? scheme : "system";
 
-    /// <summary>How much larger than a page's own inch an inch of this screen is drawn, found with a card held against it; 1 where nobody has.</summary>
-    public decimal ScreenScale => _kept.TryGet(ScreenKey, out var scale) && decimal.TryParse(scale, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value is >= 0.5m and <= 2 ? value : 1;
+    /// <summary>How much larger than a page's own inch an inch of this screen is drawn, found
+    /// with a card held against it; 1 where nobody has.</summary>
+    public decimal ScreenScale =>
+        _kept.TryGet(ScreenKey, out var scale)
+            && decimal.TryParse(scale, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+            && value is >= 0.5m and <= 2 ? value : 1;
 
     /// <summary>Who writes into the books: the name that was written here, else the user of this machine.</summary>
     public string Who => WrittenWho is { Length: > 0 } who ? who : Environment.UserName;

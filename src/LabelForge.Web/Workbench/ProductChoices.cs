@@ -7,7 +7,8 @@ namespace LabelForge.Web.Workbench;
 public static class ProductChoices
 {
     /// <summary>The products by the name that <see cref="ProductNames"/> reads, with the name to show.</summary>
-    public static IEnumerable<(string Id, string Name)> Of(OpenDocuments documents, Workshop workshop) => workshop.RecipeIds.SelectMany(id => Of(documents, id));
+    public static IEnumerable<(string Id, string Name)> Of(OpenDocuments documents, Workshop workshop) =>
+        workshop.RecipeIds.SelectMany(id => Of(documents, id));
 
     /// <summary>The products of one recipe.</summary>
     public static IEnumerable<(string Id, string Name)> Of(OpenDocuments documents, string recipe)
@@ -21,11 +22,16 @@ public static class ProductChoices
 
     /// <summary>The names of a recipe's variants.</summary>
     public static string[] Variants(string text) =>
-        [.. Enumerable.Range(0, YamlEdit.Count(text, "variants")).Select(i => YamlEdit.Get(text, "variants", i, "name") ?? "").Where(n => n.Length > 0)];
+        [.. Enumerable.Range(0, YamlEdit.Count(text, "variants")).Select(i => YamlEdit.Get(text, "variants", i, "name") ?? "")
+            .Where(n => n.Length > 0)];
 
     /// <summary>The name to show for a product.</summary>
     public static string Name(OpenDocuments documents, string product) =>
-        product.IndexOf('/') is > 0 and var at ? product[(at + 1)..] : Of(documents, product) is var all && all.Count() == 1 ? all.First().Name : product;
+        product.IndexOf('/') is > 0 and var at
+            ? product[(at + 1)..]
+            : Of(documents, product) is var all && all.Count() == 1
+            ? all.First().Name
+            : product;
 
     /// <summary>A product's name as part of an element's id.</summary>
     public static string ElementId(string product) => string.Concat(product.Select(c => char.IsLetterOrDigit(c) ? c : '-'));

@@ -29,5 +29,6 @@ public sealed class Say
     public bool Has(string key) => _book.Has(key);
 
     /// <summary>The words for one or for several: the keys <c>key.one</c> and <c>key.many</c>, which begin with the count.</summary>
-    public string Counted(string key, int count, params object?[] more) => _book.Of(count == 1 ? key + ".one" : key + ".many", [count, .. more]);
+    public string Counted(string key, int count, params object?[] more) =>
+        _book.Of(count == 1 ? key + ".one" : key + ".many", [count, .. more]);
 }

@@ -32,6 +32,8 @@ public sealed class StartPictures(TemporaryDownloads papers, ServeOptions option
         using var svg = new MemoryStream();
         LabelFile.WriteSvg(svg, label.Layout.OnStock(), label.Layout.Design.Id);
         var design = label.Layout.Design;
-        return (label.Name, new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), design.Id, design.Width.Millimetres, design.Height.Millimetres));
+        return (label.Name,
+            new LabelPicture(papers.Put(svg.ToArray(), "image/svg+xml", "label.svg"), design.Id, design.Width.Millimetres,
+                design.Height.Millimetres));
     }
 }

@@ -1,6 +1,7 @@
 namespace LabelForge.Web.Workbench;
 
-/// <summary>Whether the program is about to end: from then on no window is told anything, for what a window would be drawn with is being put away.</summary>
+/// <summary>Whether the program is about to end: from then on no window is told anything, for
+/// what a window would be drawn with is being put away.</summary>
 public sealed class Stopping
 {
     private volatile bool _is;

@@ -35,8 +35,9 @@ public sealed class TemporaryDownloads
         return $"/papers/{key}/{name}";
     }
 
-    internal static void Map(IEndpointRouteBuilder app) => app.MapGet("/papers/{key}/{name}", (HttpContext context, string key, string name) =>
-        context.RequestServices.GetRequiredService<TemporaryDownloads>()._kept.TryGetValue(key, out var paper)
-            ? Results.Bytes(paper.Bytes, paper.Type)
-            : Results.NotFound());
+    internal static void Map(IEndpointRouteBuilder app) =>
+        app.MapGet("/papers/{key}/{name}", (HttpContext context, string key, string name) =>
+            context.RequestServices.GetRequiredService<TemporaryDownloads>()._kept.TryGetValue(key, out var paper)
+                ? Results.Bytes(paper.Bytes, paper.Type)
+                : Results.NotFound());
 }

@@ -13,7 +13,8 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace LabelForge.Web.Workbench;
 
-/// <summary>The front of each product's label, small, for lists: drawn once for the files as they stand, away from the thread that draws pages.</summary>
+/// <summary>The front of each product's label, small, for lists: drawn once for the files as they
+/// stand, away from the thread that draws pages.</summary>
 public sealed class Thumbs
 {
     private readonly ConcurrentDictionary<string, Thumb> _of = [];

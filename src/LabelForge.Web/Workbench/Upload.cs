@@ -44,5 +44,6 @@ internal static class Upload
         return Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF');
     }
 
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) => new(null, 0, code, arguments);
+    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+        new(null, 0, code, arguments);
 }

@@ -1,6 +1,7 @@
 namespace LabelForge.Web.Workbench;
 
-/// <summary>A value that is worked out anew only when what it is of has changed: a page is drawn at every key, its workshop and books change seldom.</summary>
+/// <summary>A value that is worked out anew only when what it is of has changed: a page is drawn
+/// at every key, its workshop and books change seldom.</summary>
 /// <typeparam name="TOf">What it is of, compared as itself.</typeparam>
 /// <typeparam name="T">The value.</typeparam>
 /// <param name="work">Works it out.</param>

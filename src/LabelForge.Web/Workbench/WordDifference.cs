@@ -16,7 +16,9 @@ public static class WordDifference
         var longest = new int[own.Length + 1, theirs.Length + 1];
         for (var i = own.Length - 1; i >= 0; i--)
             for (var j = theirs.Length - 1; j >= 0; j--)
-                longest[i, j] = Bare(own[i]) == Bare(theirs[j]) ? longest[i + 1, j + 1] + 1 : Math.Max(longest[i + 1, j], longest[i, j + 1]);
+                longest[i, j] = Bare(own[i]) == Bare(theirs[j])
+                    ? longest[i + 1, j + 1] + 1
+                    : Math.Max(longest[i + 1, j], longest[i, j + 1]);
         var pieces = new List<(string Words, bool Same)>();
         for (int i = 0, j = 0; i < own.Length;)
         {

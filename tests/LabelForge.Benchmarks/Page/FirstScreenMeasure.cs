@@ -31,7 +31,10 @@ internal static class FirstScreenMeasure
     public static async Task<string> Table()
     {
         await using var served = await ServedExample.StartAsync();
-        var text = new StringBuilder("| page | a new window: half within | 95 of 100 within | of this until the script is there | the same window: half within | 95 of 100 within |\n| --- | ---: | ---: | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder(
+                "| page | a new window: half within | 95 of 100 within | of this until the script is there | the same window: half within "
+                    + "| 95 of 100 within |\n| --- | ---: | ---: | ---: | ---: | ---: |\n");
         // The program's own first steps are not the page's: the first opening of each page is not counted.
         foreach (var page in Pages)
             _ = await NewWindow(served, page);
@@ -45,7 +48,8 @@ internal static class FirstScreenMeasure
                 script.Add(times.First[1]);
                 again.Add(times.Second[0]);
             }
-            text.Append(CultureInfo.InvariantCulture, $"| /{page} | {At(fresh, 50):0} ms | {At(fresh, 95):0} ms | {At(script, 50):0} ms | {At(again, 50):0} ms | {At(again, 95):0} ms |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| /{page} | {At(fresh, 50):0} ms | {At(fresh, 95):0} ms | {At(script, 50):0} ms | {At(again, 50):0} ms | {At(again, 95):0} ms |\n");
         }
         return text.ToString();
     }
@@ -65,5 +69,6 @@ internal static class FirstScreenMeasure
         return await page.EvaluateAsync<double[]>(Seen);
     }
 
-    private static double At(List<double> times, int percent) => times.Order().ElementAt(Math.Min(times.Count - 1, times.Count * percent / 100));
+    private static double At(List<double> times, int percent) =>
+        times.Order().ElementAt(Math.Min(times.Count - 1, times.Count * percent / 100));
 }

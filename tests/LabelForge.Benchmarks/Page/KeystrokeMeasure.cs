@@ -4,7 +4,8 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Benchmarks.Page;
 
-/// <summary>How long a keystroke in a recipe takes to the new picture of its label, in a real browser on a page served as makers serve it.</summary>
+/// <summary>How long a keystroke in a recipe takes to the new picture of its label, in a real
+/// browser on a page served as makers serve it.</summary>
 /// <remarks>
 /// The browser itself takes the time: from the field's change to the frame after the new picture is decoded. It includes the way to
 /// the program and back, reading the recipe, composition, declaration, layout, checks, the picture and its drawing.
@@ -56,9 +57,11 @@ internal static class KeystrokeMeasure
     /// <summary>The same as a table for the documentation.</summary>
     public static async Task<string> Table()
     {
-        var text = new StringBuilder("| recipe | half of the keystrokes within | 95 of 100 within | slowest |\n| --- | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder("| recipe | half of the keystrokes within | 95 of 100 within | slowest |\n| --- | ---: | ---: | ---: |\n");
         foreach (var (recipe, times) in await Run(Measured))
-            text.Append(CultureInfo.InvariantCulture, $"| {recipe} | {times[times.Length / 2]:0} ms | {times[times.Length * 95 / 100]:0} ms | {times[^1]:0} ms |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {recipe} | {times[times.Length / 2]:0} ms | {times[times.Length * 95 / 100]:0} ms | {times[^1]:0} ms |\n");
         return $"{text}\n{await Parts()}";
     }
 
@@ -67,6 +70,7 @@ internal static class KeystrokeMeasure
     private static async Task<string> Parts()
     {
         await using var served = await ServedExample.StartAsync();
-        return $"Of this the program itself, half of the keystrokes, without the browser and the way to it; the whole way to the layout holds the parts before it but reading:\n\n{KeystrokeParts.Table(served.Folder, Measured)}";
+        return $"Of this the program itself, half of the keystrokes, without the browser and the way to it; the whole way to the layout "
+            + $"holds the parts before it but reading:\n\n{KeystrokeParts.Table(served.Folder, Measured)}";
     }
 }

@@ -13,7 +13,8 @@ using LabelForge.Recipes.Files;
 
 namespace LabelForge.Benchmarks.Page;
 
-/// <summary>What the program itself does between a keystroke and the picture, in its parts and without a browser: the name differs each time, as when it is typed.</summary>
+/// <summary>What the program itself does between a keystroke and the picture, in its parts and
+/// without a browser: the name differs each time, as when it is typed.</summary>
 internal static class KeystrokeParts
 {
     private const int WarmUp = 30;

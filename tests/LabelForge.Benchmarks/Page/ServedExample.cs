@@ -11,7 +11,8 @@ internal sealed class ServedExample : IAsyncDisposable
     private readonly PageServer _server;
     private readonly IPlaywright _playwright;
 
-    private ServedExample(string folder, PageServer server, IPlaywright playwright, IBrowser browser) => (Folder, _server, _playwright, Browser) = (folder, server, playwright, browser);
+    private ServedExample(string folder, PageServer server, IPlaywright playwright, IBrowser browser) =>
+        (Folder, _server, _playwright, Browser) = (folder, server, playwright, browser);
 
     public string Folder { get; }
 
@@ -36,7 +37,12 @@ internal sealed class ServedExample : IAsyncDisposable
         WriteExample(folder);
         var server = await PageServer.StartAsync(new ServeOptions(folder, 0));
         var playwright = await Playwright.CreateAsync();
-        var browser = await playwright.Chromium.LaunchAsync(new BrowserTypeLaunchOptions { ExecutablePath = "/usr/bin/chromium", Args = ["--headless", "--no-sandbox", "--disable-gpu"] });
+        var browser = await playwright.Chromium
+            .LaunchAsync(new BrowserTypeLaunchOptions
+            {
+                ExecutablePath = "/usr/bin/chromium",
+                Args = ["--headless", "--no-sandbox", "--disable-gpu"],
+            });
         return new ServedExample(folder, server, playwright, browser);
     }
 

@@ -14,7 +14,8 @@ internal static class Soak
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(4);
 
-    private static readonly string[] Rooms = ["", "materials", "materials/bramble-fragrance", "recipes", "recipes/bramble-bar", "labels/hayloft-bar", "batches", "stock", "stock/in", "stock/books", "trace", "weigh", "costs", "costs/buy", "check", "business"];
+    private static readonly string[] Rooms = ["", "materials", "materials/bramble-fragrance", "recipes", "recipes/bramble-bar",
+        "labels/hayloft-bar", "batches", "stock", "stock/in", "stock/books", "trace", "weigh", "costs", "costs/buy", "check", "business"];
 
     /// <summary>Works for so long, and tells memory and work done ten times on the way.</summary>
     public static async Task<string> Table(TimeSpan length)
@@ -28,14 +29,20 @@ internal static class Soak
             Repeat(over.Token, async () => (pages, sheets) = (pages + Rooms.Length, sheets + await Walk(served))),
             Repeat(over.Token, async () => windows += await ComeAndGo(served)),
         };
-        var text = new StringBuilder("| minute | managed memory | the whole program | keystrokes | pages | sheets printed | windows come and gone |\n| ---: | ---: | ---: | ---: | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder(
+                "| minute | managed memory | the whole program | keystrokes | pages | sheets printed | windows come and gone |\n| ---: | "
+                    + "---: | ---: | ---: | ---: | ---: | ---: |\n");
         var since = Stopwatch.StartNew();
         for (var i = 0; i <= 10; i++)
         {
-            await Task.Delay(i == 0 ? TimeSpan.FromSeconds(20) : TimeSpan.FromTicks(Math.Max(0, (length * i / 10).Ticks - since.Elapsed.Ticks)));
+            await Task.Delay(i == 0
+                ? TimeSpan.FromSeconds(20)
+                : TimeSpan.FromTicks(Math.Max(0, (length * i / 10).Ticks - since.Elapsed.Ticks)));
             GC.Collect(2, GCCollectionMode.Forced, blocking: true, compacting: true);
             using var process = Process.GetCurrentProcess();
-            var row = string.Create(CultureInfo.InvariantCulture, $"| {since.Elapsed.TotalMinutes:0.0} | {GC.GetTotalMemory(false) / 1e6:0.0} MB | {process.WorkingSet64 / 1e6:0} MB | {keys} | {pages} | {sheets} | {windows} |");
+            var row = string.Create(CultureInfo.InvariantCulture,
+                $"| {since.Elapsed.TotalMinutes:0.0} | {GC.GetTotalMemory(false) / 1e6:0.0} MB | {process.WorkingSet64 / 1e6:0} MB | {keys} | {pages} | {sheets} | {windows} |");
             Console.Error.WriteLine(row);
             text.Append(row).Append('\n');
         }

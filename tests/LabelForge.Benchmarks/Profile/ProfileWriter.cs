@@ -47,7 +47,8 @@ internal sealed class ProfileWriter
             if (!type.Names.All(n => n == Canon || _types.ContainsKey(n)))
                 continue;
             var (reader, definition) = _types[type.Name];
-            var assemblies = type.Names.Where(n => n != Canon).Select(n => AssemblyOf(_types[n].Reader)).Distinct().Order(StringComparer.Ordinal);
+            var assemblies = type.Names.Where(n => n != Canon).Select(n => AssemblyOf(_types[n].Reader)).Distinct()
+                .Order(StringComparer.Ordinal);
             foreach (var handle in reader.GetTypeDefinition(definition).GetMethods())
             {
                 var found = reader.GetMethodDefinition(handle);
@@ -56,10 +57,12 @@ internal sealed class ProfileWriter
                 var signature = new BlobBuilder();
                 var decoded = found.DecodeSignature(new SignatureCopy(this, reader), null);
                 new BlobEncoder(signature).MethodSignature(decoded.Header.CallingConvention, 0, decoded.Header.IsInstance)
-                    .Parameters(decoded.ParameterTypes.Length, r => decoded.ReturnType(r.Type()), p => { foreach (var one in decoded.ParameterTypes) one(p.AddParameter().Type()); });
+                    .Parameters(decoded.ParameterTypes.Length, r => decoded.ReturnType(r.Type()),
+                        p => { foreach (var one in decoded.ParameterTypes) one(p.AddParameter().Type()); });
                 var group = string.Concat(assemblies.Select(a => a + ";"));
                 (groups.TryGetValue(group, out var list) ? list : groups[group] = []).Add(
-                    _metadata.AddMemberReference(Specification(type), _metadata.GetOrAddString(method.Name), _metadata.GetOrAddBlob(signature)));
+                    _metadata.AddMemberReference(Specification(type), _metadata.GetOrAddString(method.Name),
+                        _metadata.GetOrAddBlob(signature)));
             }
         }
         Assemble(groups, path);
@@ -70,9 +73,12 @@ internal sealed class ProfileWriter
 
     private void Assemble(SortedDictionary<string, List<EntityHandle>> groups, string path)
     {
-        _metadata.AddModule(0, _metadata.GetOrAddString("startup.mibc"), _metadata.GetOrAddGuid(new Guid(0x1abe1f06, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1)), default, default);
-        _metadata.AddAssembly(_metadata.GetOrAddString("startup"), new Version(1, 0, 0, 0), default, default, 0, AssemblyHashAlgorithm.None);
-        _metadata.AddTypeDefinition(0, default, _metadata.GetOrAddString("<Module>"), default, MetadataTokens.FieldDefinitionHandle(1), MetadataTokens.MethodDefinitionHandle(1));
+        _metadata.AddModule(0, _metadata.GetOrAddString("startup.mibc"),
+            _metadata.GetOrAddGuid(new Guid(0x1abe1f06, 0, 0, 0, 0, 0, 0, 0, 0, 0, 1)), default, default);
+        _metadata.AddAssembly(_metadata.GetOrAddString("startup"), new Version(1, 0, 0, 0), default, default, 0,
+            AssemblyHashAlgorithm.None);
+        _metadata.AddTypeDefinition(0, default, _metadata.GetOrAddString("<Module>"), default, MetadataTokens.FieldDefinitionHandle(1),
+            MetadataTokens.MethodDefinitionHandle(1));
         var dictionary = new InstructionEncoder(new BlobBuilder());
         foreach (var (name, methods) in groups)
         {
@@ -84,7 +90,8 @@ internal sealed class ProfileWriter
         }
         Method("AssemblyDictionary", dictionary);
         var image = new BlobBuilder();
-        new ManagedPEBuilder(PEHeaderBuilder.CreateLibraryHeader(), new MetadataRootBuilder(_metadata), _bodies.Builder, deterministicIdProvider: _ => BlobContentId.FromHash(new byte[20])).Serialize(image);
+        new ManagedPEBuilder(PEHeaderBuilder.CreateLibraryHeader(), new MetadataRootBuilder(_metadata), _bodies.Builder,
+            deterministicIdProvider: _ => BlobContentId.FromHash(new byte[20])).Serialize(image);
         using var file = File.Create(path);
         image.WriteContentTo(file);
     }
@@ -101,8 +108,9 @@ internal sealed class ProfileWriter
         body.OpCode(ILOpCode.Ret);
         var signature = new BlobBuilder();
         new BlobEncoder(signature).MethodSignature().Parameters(0, r => r.Void(), _ => { });
-        return _metadata.AddMethodDefinition(MethodAttributes.Public | MethodAttributes.Static, MethodImplAttributes.IL, _metadata.GetOrAddString(name),
-            _metadata.GetOrAddBlob(signature), _bodies.AddMethodBody(body), MetadataTokens.ParameterHandle(1));
+        return _metadata.AddMethodDefinition(MethodAttributes.Public | MethodAttributes.Static, MethodImplAttributes.IL,
+            _metadata.GetOrAddString(name), _metadata.GetOrAddBlob(signature), _bodies.AddMethodBody(body),
+            MetadataTokens.ParameterHandle(1));
     }
 
     private EntityHandle Specification(TracedType type)
@@ -132,14 +140,17 @@ internal sealed class ProfileWriter
 
     // ECMA-335, II.23.1.16: in signatures these have codes of their own.
     private static PrimitiveTypeCode? Primitive(string name) =>
-        name.StartsWith("System.", StringComparison.Ordinal) && Enum.TryParse<PrimitiveTypeCode>(name[7..], out var code) && code is not PrimitiveTypeCode.Void ? code : null;
+        name.StartsWith("System.", StringComparison.Ordinal)
+            && Enum.TryParse<PrimitiveTypeCode>(name[7..], out var code)
+            && code is not PrimitiveTypeCode.Void ? code : null;
 
     private bool IsValue(string name)
     {
         if (name == Canon)
             return false;
         var (reader, type) = _types[name];
-        return reader.GetTypeDefinition(type).BaseType is { IsNil: false } parent && BaseName(reader, parent) is "System.ValueType" or "System.Enum" && name != "System.Enum";
+        return reader.GetTypeDefinition(type).BaseType is { IsNil: false } parent
+            && BaseName(reader, parent) is "System.ValueType" or "System.Enum" && name != "System.Enum";
     }
 
     private static string BaseName(MetadataReader reader, EntityHandle type) => type.Kind switch
@@ -154,13 +165,17 @@ internal sealed class ProfileWriter
         if (_references.TryGetValue(name, out var known))
             return known;
         var at = name.LastIndexOf('+');
-        var (scope, full) = at < 0 ? (Assembly(name == Canon ? "System.Private.Canon" : AssemblyOf(_types[name].Reader)), name) : (Reference(name[..at]), name[(at + 1)..]);
+        var (scope, full) = at < 0
+            ? (Assembly(name == Canon ? "System.Private.Canon" : AssemblyOf(_types[name].Reader)), name)
+            : (Reference(name[..at]), name[(at + 1)..]);
         var dot = at < 0 ? full.LastIndexOf('.') : -1;
-        return _references[name] = _metadata.AddTypeReference(scope, dot < 0 ? default : _metadata.GetOrAddString(full[..dot]), _metadata.GetOrAddString(full[(dot + 1)..]));
+        return _references[name] = _metadata.AddTypeReference(scope, dot < 0 ? default : _metadata.GetOrAddString(full[..dot]),
+            _metadata.GetOrAddString(full[(dot + 1)..]));
     }
 
     private EntityHandle Assembly(string name) => _references.TryGetValue("assembly " + name, out var known) ? known
-        : _references["assembly " + name] = _metadata.AddAssemblyReference(_metadata.GetOrAddString(name), new Version(0, 0, 0, 0), default, default, 0, default);
+        : _references["assembly " + name] = _metadata.AddAssemblyReference(_metadata.GetOrAddString(name), new Version(0, 0, 0, 0),
+            default, default, 0, default);
 
     private static string AssemblyOf(MetadataReader reader) => reader.GetString(reader.GetAssemblyDefinition().Name);
 
@@ -168,7 +183,11 @@ internal sealed class ProfileWriter
     {
         var type = reader.GetTypeDefinition(handle);
         var own = reader.GetString(type.Name);
-        return type.GetDeclaringType() is { IsNil: false } outer ? $"{NameOf(reader, outer)}+{own}" : type.Namespace.IsNil ? own : $"{reader.GetString(type.Namespace)}.{own}";
+        return type.GetDeclaringType() is { IsNil: false } outer
+            ? $"{NameOf(reader, outer)}+{own}"
+            : type.Namespace.IsNil
+            ? own
+            : $"{reader.GetString(type.Namespace)}.{own}";
     }
 
     internal static string NameOf(MetadataReader reader, TypeReferenceHandle handle)

@@ -5,7 +5,8 @@ using System.Reflection.Metadata.Ecma335;
 namespace LabelForge.Benchmarks;
 
 /// <summary>Copies a method's signature from the assembly it stands in to a profile: each part as what writes it there.</summary>
-internal sealed class SignatureCopy(ProfileWriter profile, MetadataReader from) : ISignatureTypeProvider<Action<SignatureTypeEncoder>, object?>
+internal sealed class SignatureCopy(ProfileWriter profile, MetadataReader from)
+    : ISignatureTypeProvider<Action<SignatureTypeEncoder>, object?>
 {
     public Action<SignatureTypeEncoder> GetPrimitiveType(PrimitiveTypeCode typeCode) => typeCode switch
     {
@@ -14,11 +15,14 @@ internal sealed class SignatureCopy(ProfileWriter profile, MetadataReader from) 
         _ => to => to.PrimitiveType(typeCode),
     };
 
-    public Action<SignatureTypeEncoder> GetTypeFromDefinition(MetadataReader reader, TypeDefinitionHandle handle, byte rawTypeKind) => Named(ProfileWriter.NameOf(reader, handle), rawTypeKind);
+    public Action<SignatureTypeEncoder> GetTypeFromDefinition(MetadataReader reader, TypeDefinitionHandle handle, byte rawTypeKind) =>
+        Named(ProfileWriter.NameOf(reader, handle), rawTypeKind);
 
-    public Action<SignatureTypeEncoder> GetTypeFromReference(MetadataReader reader, TypeReferenceHandle handle, byte rawTypeKind) => Named(ProfileWriter.NameOf(reader, handle), rawTypeKind);
+    public Action<SignatureTypeEncoder> GetTypeFromReference(MetadataReader reader, TypeReferenceHandle handle, byte rawTypeKind) =>
+        Named(ProfileWriter.NameOf(reader, handle), rawTypeKind);
 
-    public Action<SignatureTypeEncoder> GetTypeFromSpecification(MetadataReader reader, object? genericContext, TypeSpecificationHandle handle, byte rawTypeKind) =>
+    public Action<SignatureTypeEncoder> GetTypeFromSpecification(MetadataReader reader, object? genericContext,
+        TypeSpecificationHandle handle, byte rawTypeKind) =>
         reader.GetTypeSpecification(handle).DecodeSignature(new SignatureCopy(profile, from), genericContext);
 
     // The kind stands before the token: 0x11 a value, 0x12 an object (ECMA-335, II.23.1.16); without one a token stands alone.
@@ -47,7 +51,8 @@ internal sealed class SignatureCopy(ProfileWriter profile, MetadataReader from) 
 
     public Action<SignatureTypeEncoder> GetPinnedType(Action<SignatureTypeEncoder> elementType) => elementType;
 
-    public Action<SignatureTypeEncoder> GetGenericInstantiation(Action<SignatureTypeEncoder> genericType, ImmutableArray<Action<SignatureTypeEncoder>> typeArguments) => to =>
+    public Action<SignatureTypeEncoder> GetGenericInstantiation(Action<SignatureTypeEncoder> genericType,
+        ImmutableArray<Action<SignatureTypeEncoder>> typeArguments) => to =>
     {
         to.Builder.WriteByte((byte)SignatureTypeCode.GenericTypeInstance);
         genericType(to);
@@ -58,14 +63,17 @@ internal sealed class SignatureCopy(ProfileWriter profile, MetadataReader from) 
 
     public Action<SignatureTypeEncoder> GetGenericTypeParameter(object? genericContext, int index) => to => to.GenericTypeParameter(index);
 
-    public Action<SignatureTypeEncoder> GetGenericMethodParameter(object? genericContext, int index) => to => to.GenericMethodTypeParameter(index);
+    public Action<SignatureTypeEncoder> GetGenericMethodParameter(object? genericContext, int index) =>
+        to => to.GenericMethodTypeParameter(index);
 
-    public Action<SignatureTypeEncoder> GetModifiedType(Action<SignatureTypeEncoder> modifier, Action<SignatureTypeEncoder> unmodifiedType, bool isRequired) => to =>
+    public Action<SignatureTypeEncoder> GetModifiedType(Action<SignatureTypeEncoder> modifier, Action<SignatureTypeEncoder> unmodifiedType,
+        bool isRequired) => to =>
     {
         to.Builder.WriteByte((byte)(isRequired ? SignatureTypeCode.RequiredModifier : SignatureTypeCode.OptionalModifier));
         modifier(to);
         unmodifiedType(to);
     };
 
-    public Action<SignatureTypeEncoder> GetFunctionPointerType(MethodSignature<Action<SignatureTypeEncoder>> signature) => throw new NotSupportedException();
+    public Action<SignatureTypeEncoder> GetFunctionPointerType(MethodSignature<Action<SignatureTypeEncoder>> signature) =>
+        throw new NotSupportedException();
 }

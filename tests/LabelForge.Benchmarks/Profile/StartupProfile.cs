@@ -34,10 +34,13 @@ internal static partial class StartupProfile
         [
             ["declare", "bramble-bar", .. here], ["declare", "harbour-wall-bar", .. here, "--market", "eu", "--format", "json"],
             ["check", "bramble-bar", .. lot], ["check", "harbour-wall-bar", .. lot, "--market", "ca"], ["check", words, "--on", Day],
-            ["label", "hayloft-bar", .. lot, "--out", Scratch.Path("label.pdf")], ["label", "hayloft-bar", .. lot, "--out", Scratch.Path("label.svg")], ["check", Scratch.Path("label.pdf"), "--on", Day],
-            ["sheet", "hayloft-bar", .. lot, "--stock", "us-letter-10-2x4in", "--count", "12", "--out", Scratch.Path("sheet.pdf")], ["batch", "hayloft-bar", .. lot, "--out", Scratch.Path("bench.pdf")],
-            ["gallery", "hayloft-bar", .. here, "--out", Scratch.Path("gallery.pdf")], ["soap", "harbour-wall-bar", .. here[..2]], ["fragrance", "bramble-bar", .. here], ["ask", .. here[..2]],
-            ["quantity", "4 oz", "--panel", "2.5x3.5in"], ["lot", "new"], ["stock"], ["rules", "--market", "us"],
+            ["label", "hayloft-bar", .. lot, "--out", Scratch.Path("label.pdf")],
+            ["label", "hayloft-bar", .. lot, "--out", Scratch.Path("label.svg")], ["check", Scratch.Path("label.pdf"), "--on", Day],
+            ["sheet", "hayloft-bar", .. lot, "--stock", "us-letter-10-2x4in", "--count", "12", "--out", Scratch.Path("sheet.pdf")],
+            ["batch", "hayloft-bar", .. lot, "--out", Scratch.Path("bench.pdf")],
+            ["gallery", "hayloft-bar", .. here, "--out", Scratch.Path("gallery.pdf")], ["soap", "harbour-wall-bar", .. here[..2]],
+            ["fragrance", "bramble-bar", .. here], ["ask", .. here[..2]], ["quantity", "4 oz", "--panel", "2.5x3.5in"], ["lot", "new"],
+            ["stock"], ["rules", "--market", "us"],
         ]);
         return new ProfileWriter(Path.GetDirectoryName(program)!).Write(methods, path);
     }
@@ -50,7 +53,8 @@ internal static partial class StartupProfile
     /// <param name="program">The published command.</param>
     /// <param name="calls">The calls, each its words.</param>
     private static IReadOnlyList<CompiledMethod> Of(string program, IEnumerable<string[]> calls) =>
-        [.. calls.SelectMany(c => Run(program, c)).Distinct().OrderBy(m => m.Type, StringComparer.Ordinal).ThenBy(m => m.Name, StringComparer.Ordinal).ThenBy(m => m.Signature, StringComparer.Ordinal)];
+        [.. calls.SelectMany(c => Run(program, c)).Distinct().OrderBy(m => m.Type, StringComparer.Ordinal)
+            .ThenBy(m => m.Name, StringComparer.Ordinal).ThenBy(m => m.Signature, StringComparer.Ordinal)];
 
     private static IEnumerable<CompiledMethod> Run(string program, string[] call)
     {
@@ -58,7 +62,8 @@ internal static partial class StartupProfile
         using var run = Process.Start(new ProcessStartInfo(program, call)
         {
             RedirectStandardOutput = true,
-            Environment = { ["DOTNET_EnableEventPipe"] = "1", ["DOTNET_EventPipeConfig"] = "Microsoft-Windows-DotNETRuntime:0x10:5", ["DOTNET_EventPipeOutputPath"] = trace },
+            Environment = { ["DOTNET_EnableEventPipe"] = "1", ["DOTNET_EventPipeConfig"] = "Microsoft-Windows-DotNETRuntime:0x10:5",
+                ["DOTNET_EventPipeOutputPath"] = trace },
         })!;
         run.StandardOutput.ReadToEnd();
         run.WaitForExit();

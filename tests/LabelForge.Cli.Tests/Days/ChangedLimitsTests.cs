@@ -21,7 +21,9 @@ public sealed class ChangedLimitsTests : IDisposable
 
     public void Dispose() => _example.Dispose();
 
-    private void Begin() => Production.Start(Book, FrozenRecipe.Of(Workshop, Workshop.ProductsOf("bramble-bar")[0].Batch, "us", null), "26R25-02C", Day.AddDays(-1), "A");
+    private void Begin() =>
+        Production.Start(Book, FrozenRecipe.Of(Workshop, Workshop.ProductsOf("bramble-bar")[0].Batch, "us", null), "26R25-02C",
+            Day.AddDays(-1), "A");
 
     private void Change(string from, string to)
     {
@@ -31,7 +33,8 @@ public sealed class ChangedLimitsTests : IDisposable
         File.WriteAllText(file, text.Replace(from, to, StringComparison.Ordinal));
     }
 
-    private OpenThing[] Told() => Book.Ask(books => OpenToday.Of(Workshop, books, Day)).Open.Where(o => o.Kind == OpenKind.Limit).ToArray();
+    private OpenThing[] Told() =>
+        Book.Ask(books => OpenToday.Of(Workshop, books, Day)).Open.Where(o => o.Kind == OpenKind.Limit).ToArray();
 
     [Fact]
     public void Nothing_is_told_while_the_certificate_is_the_same()
@@ -63,9 +66,13 @@ public sealed class ChangedLimitsTests : IDisposable
         var paper = Path.Combine(Folder, "paper.pdf");
         File.WriteAllText(paper, "%PDF-");
         OpenThing[] Papers() => Book.Ask(books => OpenToday.Of(Workshop, books, Day)).Open.Where(o => o.Kind == OpenKind.Paper).ToArray();
-        Assert.Equal(0, CommandRun.Of("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2026-12-10", "--workshop", Folder).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2026-12-10", "--workshop",
+                Folder).ExitCode);
         Assert.Contains("2026-12-10", Assert.Single(Papers()).Title, StringComparison.Ordinal);
-        Assert.Equal(0, CommandRun.Of("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2027-12-10", "--workshop", Folder).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("attach", paper, "--to", "castor-oil", "--kind", "certificate", "--holds-until", "2027-12-10", "--workshop",
+                Folder).ExitCode);
         Assert.Empty(Papers());
     }
 
@@ -73,9 +80,12 @@ public sealed class ChangedLimitsTests : IDisposable
     public void A_law_that_changed_between_two_batches_is_told_by_its_rule()
     {
         // Regulation (EU) 2026/909 prohibits triphenyl phosphate (Annex II, 1767) from 1 January 2027.
-        File.WriteAllText(Path.Combine(Folder, "materials/softener.yaml"), "name: Softener\nkind: additive\ncontains: Triphenyl Phosphate\n");
+        File.WriteAllText(Path.Combine(Folder, "materials/softener.yaml"),
+            "name: Softener\nkind: additive\ncontains: Triphenyl Phosphate\n");
         var recipe = Path.Combine(Folder, "recipes/bramble-bar.yaml");
-        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("materials:\n", "materials:\n  - { use: softener, amount: 1 g }\n", StringComparison.Ordinal));
+        File.WriteAllText(recipe,
+            File.ReadAllText(recipe)
+                .Replace("materials:\n", "materials:\n  - { use: softener, amount: 1 g }\n", StringComparison.Ordinal));
         Begin();
         var last = Book.Ask(b => b.HistoryOf("bramble-bar", null)).Last!;
         var product = Workshop.ProductsOf("bramble-bar")[0];

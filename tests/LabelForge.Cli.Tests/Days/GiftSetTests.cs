@@ -17,7 +17,10 @@ public sealed class GiftSetTests : IDisposable
 
     private readonly ExampleWorkshop _example = new();
 
-    public GiftSetTests() => Write("three", "name: Three from the hedge\nholds:\n  - { use: bramble-bar }\n  - { use: meadow-bar/Moss Lane, count: 2 }\nprice: 20.00\npackage: { shape: box, size: 7x3x2 in }\n");
+    public GiftSetTests() =>
+        Write("three",
+            "name: Three from the hedge\nholds:\n  - { use: bramble-bar }\n  - { use: meadow-bar/Moss Lane, count: 2 }\nprice: "
+                + "20.00\npackage: { shape: box, size: 7x3x2 in }\n");
 
     private string Folder => _example.Opened.Folder;
 
@@ -48,8 +51,10 @@ public sealed class GiftSetTests : IDisposable
     {
         var (code, answer) = Check(named, "--lot", Lot);
         Assert.Equal(0, code);
-        Assert.Equal("1 Bramble & Shea, 2 Moss Lane, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 12 oz (340 g)", answer.GetProperty("found").GetProperty("netQuantity").GetString());
-        Assert.Contains(answer.GetProperty("found").GetProperty("ingredients").EnumerateArray(), i => i.GetString()!.Contains("; Moss Lane: ", StringComparison.Ordinal));
+        Assert.Equal("1 Bramble & Shea, 2 Moss Lane, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 12 oz (340 g)",
+            answer.GetProperty("found").GetProperty("netQuantity").GetString());
+        Assert.Contains(answer.GetProperty("found").GetProperty("ingredients").EnumerateArray(),
+            i => i.GetString()!.Contains("; Moss Lane: ", StringComparison.Ordinal));
     }
 
     // What is wrong with one product in it is wrong on the set's label, and says which product it is.
@@ -63,7 +68,8 @@ public sealed class GiftSetTests : IDisposable
         var must = answer.GetProperty("findings").EnumerateArray().First(f => f.GetProperty("rule").GetString() == "fragrance.over-limit");
         Assert.StartsWith("bramble-bar: ", must.GetProperty("where").GetString(), StringComparison.Ordinal);
         var pdf = Path.Combine(Folder, "set.pdf");
-        foreach (var call in (string[][])[["sheet", "three", "--lot", Lot, "--stock", "us-letter-4-4.25x5.5in", "--count", "1", "--out", pdf], ["label", "three", "--lot", Lot, "--out", pdf], ["table", "gift-set", "three", "--out", pdf]])
+        foreach (var call in (string[][])[["sheet", "three", "--lot", Lot, "--stock", "us-letter-4-4.25x5.5in", "--count", "1", "--out",
+            pdf], ["label", "three", "--lot", Lot, "--out", pdf], ["table", "gift-set", "three", "--out", pdf]])
         {
             var run = CommandRun.Of([.. call, "--workshop", Folder, "--on", "2026-11-28"]);
             Assert.Equal(1, run.ExitCode);
@@ -74,7 +80,8 @@ public sealed class GiftSetTests : IDisposable
         Assert.True(File.Exists(pdf));
     }
 
-    private string[] Despite(params string[] call) => [.. call, "--despite", "fragrance.over-limit", "--workshop", Folder, "--on", "2026-11-28"];
+    private string[] Despite(params string[] call) =>
+        [.. call, "--despite", "fragrance.over-limit", "--workshop", Folder, "--on", "2026-11-28"];
 
     [Fact]
     public void What_the_sets_own_name_promises_is_judged()
@@ -118,7 +125,8 @@ public sealed class GiftSetTests : IDisposable
         var path = Path.Combine(Folder, "recipes/bramble-bar.yaml");
         File.WriteAllText(path, File.ReadAllText(path).Replace("net: 4 oz", "net: 3 oz", StringComparison.Ordinal));
         var job = Job();
-        Assert.Equal("1 Bramble & Shea, Net Wt 3 oz (85 g); 2 Moss Lane, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 11 oz (311 g)", job.Content.NetQuantity);
+        Assert.Equal("1 Bramble & Shea, Net Wt 3 oz (85 g); 2 Moss Lane, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 11 oz (311 g)",
+            job.Content.NetQuantity);
         Assert.DoesNotContain(job.Check().Findings, f => f.Severity == Severity.Must);
     }
 
@@ -136,7 +144,8 @@ public sealed class GiftSetTests : IDisposable
         Assert.Equal("colour-block", Laid().Design.Look?.Arrangement);
         File.AppendAllText(Path.Combine(Folder, GiftSet.Folder, "three.yaml"), "look: { palette: 200, types: round }\n");
         Assert.Equal((200, "round"), (Math.Round(Laid().Design.Look?.Palette.Hue ?? 0), Laid().Design.Look?.Types));
-        File.WriteAllText(Path.Combine(Folder, GiftSet.Folder, "three.yaml"), "name: Three\nholds: [ { use: bramble-bar, count: 2 } ]\nlook: { arrangement: heap }\n");
+        File.WriteAllText(Path.Combine(Folder, GiftSet.Folder, "three.yaml"),
+            "name: Three\nholds: [ { use: bramble-bar, count: 2 } ]\nlook: { arrangement: heap }\n");
         Assert.Contains("heap", Assert.Throws<InputException>(() => Laid()).Message, StringComparison.Ordinal);
     }
 
@@ -156,7 +165,8 @@ public sealed class GiftSetTests : IDisposable
     {
         var pdf = Path.Combine(Folder, "set.pdf");
         CommandRun.Of("batch", "start", "bramble-bar", "--workshop", Folder, "--on", "2026-11-25");
-        var run = CommandRun.Of("sheet", "three", "--lot", new Lots.LotCode(Day, 9).ToString(), "--stock", "us-letter-4-4.25x5.5in", "--count", "4", "--workshop", Folder, "--on", "2026-11-28", "--out", pdf);
+        var run = CommandRun.Of("sheet", "three", "--lot", new Lots.LotCode(Day, 9).ToString(), "--stock", "us-letter-4-4.25x5.5in",
+            "--count", "4", "--workshop", Folder, "--on", "2026-11-28", "--out", pdf);
         Assert.True(run.ExitCode == 0, run.Messages);
         Assert.Empty(Records.Books.OpenBooks.Open(Folder).Read().Printings);
     }

@@ -42,26 +42,29 @@ public sealed class MarketTests : IDisposable
         foreach (var line in product.Batch.Lines)
         {
             if (!Book.Ask(b => b.IsKept(line.Material.Id)))
-                StockMovements.Receive(Book, new Receipt { On = Day.AddDays(-9), By = "A", Material = line.Material.Id, Amount = 3000, Price = 31.01m });
+                StockMovements.Receive(Book,
+                    new Receipt { On = Day.AddDays(-9), By = "A", Material = line.Material.Id, Amount = 3000, Price = 31.01m });
             Production.Weigh(Book, lot, line.Material.Id, Math.Round(line.Mass.Grams, 2), null, Day.AddDays(-7), "A");
         }
         Production.Close(Book, lot, pieces, 0, null, Day.AddDays(-7), "A");
     }
 
-    private MarketDay Evening(decimal cash, params TallyRow[] rows) => new TallyForm("Fairport market", [.. rows], 40, 14, cash).Book(Workshop, Book, Day, "A");
+    private MarketDay Evening(decimal cash, params TallyRow[] rows) =>
+        new TallyForm("Fairport market", [.. rows], 40, 14, cash).Book(Workshop, Book, Day, "A");
 
     [Fact]
-    public void Tax_inside_a_price_and_tax_added_to_it_make_what_is_paid() => Gen.Select(Gen.Int[1, 100_000], Gen.Int[0, 3000]).Sample((cents, rate) =>
-    {
-        var price = cents / 100m;
-        var (paid, tax) = new SalesTax(rate / 100m, true).On(price);
-        Assert.Equal(price, paid);
-        Assert.InRange(tax - (price - price / (1 + rate / 10_000m)), -0.005m, 0.005m);
-        var (more, added) = new SalesTax(rate / 100m, false).On(price);
-        Assert.Equal(price, more - added);
-        Assert.InRange(added - price * rate / 10_000m, -0.005m, 0.005m);
-        Assert.True(tax == Math.Round(tax, 2) && added == Math.Round(added, 2));
-    }, iter: 200);
+    public void Tax_inside_a_price_and_tax_added_to_it_make_what_is_paid() =>
+        Gen.Select(Gen.Int[1, 100_000], Gen.Int[0, 3000]).Sample((cents, rate) =>
+        {
+            var price = cents / 100m;
+            var (paid, tax) = new SalesTax(rate / 100m, true).On(price);
+            Assert.Equal(price, paid);
+            Assert.InRange(tax - (price - price / (1 + rate / 10_000m)), -0.005m, 0.005m);
+            var (more, added) = new SalesTax(rate / 100m, false).On(price);
+            Assert.Equal(price, more - added);
+            Assert.InRange(added - price * rate / 10_000m, -0.005m, 0.005m);
+            Assert.True(tax == Math.Round(tax, 2) && added == Math.Round(added, 2));
+        }, iter: 200);
 
     [Fact]
     public void An_evening_is_booked_row_by_row_and_the_box_held_against_it()
@@ -77,8 +80,10 @@ public sealed class MarketTests : IDisposable
     [Fact]
     public void A_form_that_cannot_stand_writes_nothing_not_even_the_box()
     {
-        Assert.Contains("Only 6 of", Assert.Throws<InputException>(() => Evening(0, new TallyRow("Salt Meadow", 7, 0, null))).Message, StringComparison.Ordinal);
-        Assert.Contains("There is no product", Assert.Throws<InputException>(() => Evening(0, new TallyRow("Nobody", 1, 0, null))).Message, StringComparison.Ordinal);
+        Assert.Contains("Only 6 of", Assert.Throws<InputException>(() => Evening(0, new TallyRow("Salt Meadow", 7, 0, null))).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("There is no product", Assert.Throws<InputException>(() => Evening(0, new TallyRow("Nobody", 1, 0, null))).Message,
+            StringComparison.Ordinal);
         Assert.Empty(Book.Read().Takings);
         Assert.Single(new TallyForm("x", [new TallyRow("Salt Meadow", 5, 2, 6)], 0, 0, null).Slips());
     }
@@ -87,24 +92,39 @@ public sealed class MarketTests : IDisposable
     public void What_has_no_price_is_sold_for_no_price_of_ours()
     {
         var products = PriceList.Of(Workshop, Book);
-        Assert.Contains("has no price", Assert.Throws<InputException>(() => SellAtTable.Bill(Workshop, products, [new Taken("tideline-bar", 1)])).Message, StringComparison.Ordinal);
+        Assert.Contains("has no price",
+            Assert.Throws<InputException>(() => SellAtTable.Bill(Workshop, products, [new Taken("tideline-bar", 1)])).Message,
+            StringComparison.Ordinal);
         Assert.Equal(5m, SellAtTable.Bill(Workshop, products, [new Taken("tideline-bar", 1)], 5m).Paid);
     }
 
     [Fact]
-    public void A_sum_agreed_on_is_shared_out_to_the_cent() => Gen.Select(Gen.Int[0, 5000], Gen.Int[1, 9], Gen.Int[1, 9]).Sample((cents, some, others) =>
-    {
-        var bill = SellAtTable.Bill(Workshop, PriceList.In(_example.Opened, null), [new Taken("meadow-bar/Salt Meadow", some), new Taken("bramble-bar", others)], cents / 100m);
-        Assert.Equal(cents / 100m, bill.Paid);
-        Assert.All(bill.Items, i => Assert.True(i.Item.Paid >= 0 && i.Item.Paid == Math.Round(i.Item.Paid, 2)));
-    }, iter: 40);
+    public void A_sum_agreed_on_is_shared_out_to_the_cent() =>
+        Gen.Select(Gen.Int[0, 5000], Gen.Int[1, 9], Gen.Int[1, 9]).Sample((cents, some, others) =>
+        {
+            var bill = SellAtTable.Bill(Workshop, PriceList.In(_example.Opened, null),
+                [new Taken("meadow-bar/Salt Meadow", some), new Taken("bramble-bar", others)], cents / 100m);
+            Assert.Equal(cents / 100m, bill.Paid);
+            Assert.All(bill.Items, i => Assert.True(i.Item.Paid >= 0 && i.Item.Paid == Math.Round(i.Item.Paid, 2)));
+        }, iter: 40);
 
     [Fact]
     public void The_cost_of_goods_follows_the_pieces_to_the_cent_and_the_year_balances()
     {
         Evening(54, new TallyRow("Salt Meadow", 4, 1, null), new TallyRow("Peach Morning", 2, 0, null));
         var lot = Book.Read().Batches[0].Lot;
-        TableSales.TakeBack(Book, lot, b => new PiecesReturned { On = Day, By = "A", BatchId = b.Id, Returned = 1, BackOnShelf = 1, From = "Fairport market", PaidBack = 7, Reason = "a gift for nobody" });
+        TableSales.TakeBack(Book, lot,
+            b => new PiecesReturned
+            {
+                On = Day,
+                By = "A",
+                BatchId = b.Id,
+                Returned = 1,
+                BackOnShelf = 1,
+                From = "Fairport market",
+                PaidBack = 7,
+                Reason = "a gift for nobody",
+            });
         StockMovements.DisposePieces(Book, lot, 1, "fell", Day, "A");
         ShelfCount.Take(Book, [("M1", 1000)], Day, "A");
         var snapshot = Book.Read();
@@ -133,10 +153,13 @@ public sealed class MarketTests : IDisposable
             Assert.NotNull(cards.StockFor(made.Layout.Design, null));
         }
         if (card is "price-tag" or "shelf-sign")
-            Assert.Contains("has no price", Assert.Throws<InputException>(() => cards.Of(card, Workshop.ProductOf("tideline-bar"))).Message, StringComparison.Ordinal);
+            Assert.Contains("has no price",
+                Assert.Throws<InputException>(() => cards.Of(card, Workshop.ProductOf("tideline-bar"))).Message, StringComparison.Ordinal);
     }
 
-    private static GiftSet Three => new("three", "Three from the hedge", [new("meadow-bar/Salt Meadow", 1, 0), new("meadow-bar/Peach Morning", 1, 0), new("bramble-bar", 1, 0)]);
+    private static GiftSet Three =>
+        new("three", "Three from the hedge",
+            [new("meadow-bar/Salt Meadow", 1, 0), new("meadow-bar/Peach Morning", 1, 0), new("bramble-bar", 1, 0)]);
 
     [Fact]
     public void A_set_says_what_it_holds_in_all_and_the_ingredients_of_each()
@@ -145,10 +168,14 @@ public sealed class MarketTests : IDisposable
         var set = cards.GiftSet(Three);
         string Said(Role role) => string.Join(' ', set.Fit.OrRefuse().Texts.Where(t => t.Role == role).Select(t => t.Text));
         // 16 CFR 500.28(a): the number of each, what each holds, and the total last.
-        Assert.Equal("1 Salt Meadow, 1 Peach Morning, 1 Bramble & Shea, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 12 oz (340 g)", Said(Role.NetQuantity));
-        Assert.All((string[])["Salt Meadow: Glycerin", "Peach Morning: Glycerin", "Bramble & Shea: Glycerin"], named => Assert.Contains(named, Said(Role.Ingredients), StringComparison.Ordinal));
+        Assert.Equal("1 Salt Meadow, 1 Peach Morning, 1 Bramble & Shea, Net Wt 4 oz (113 g) each; Total: 3 pieces, Net Wt 12 oz (340 g)",
+            Said(Role.NetQuantity));
+        Assert.All((string[])["Salt Meadow: Glycerin", "Peach Morning: Glycerin", "Bramble & Shea: Glycerin"],
+            named => Assert.Contains(named, Said(Role.Ingredients), StringComparison.Ordinal));
         Assert.NotEmpty(Said(Role.Warnings));
-        Assert.Contains("at least two", Assert.Throws<InputException>(() => cards.GiftSet(new GiftSet("One", "One", [new SetItem("bramble-bar", 1, 0)]))).Message, StringComparison.Ordinal);
+        Assert.Contains("at least two",
+            Assert.Throws<InputException>(() => cards.GiftSet(new GiftSet("One", "One", [new SetItem("bramble-bar", 1, 0)]))).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -157,8 +184,12 @@ public sealed class MarketTests : IDisposable
         var bramble = Workshop.ProductOf("bramble-bar");
         Assert.Contains("by its supplier: ", TableCards.Allergens([bramble], PaperWords.English), StringComparison.Ordinal);
         var path = Path.Combine(Folder, "materials/bramble-fragrance.yaml");
-        File.WriteAllText(path, string.Join('\n', File.ReadAllLines(path).Where(l => !l.StartsWith("allergens", StringComparison.Ordinal) && !l.StartsWith("  ", StringComparison.Ordinal))));
-        Assert.Contains("No allergen sheet is at hand", TableCards.Allergens([Workshop.ProductOf("bramble-bar")], PaperWords.English), StringComparison.Ordinal);
+        File.WriteAllText(path,
+            string.Join('\n',
+                File.ReadAllLines(path)
+                    .Where(l => !l.StartsWith("allergens", StringComparison.Ordinal) && !l.StartsWith("  ", StringComparison.Ordinal))));
+        Assert.Contains("No allergen sheet is at hand", TableCards.Allergens([Workshop.ProductOf("bramble-bar")], PaperWords.English),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -166,7 +197,8 @@ public sealed class MarketTests : IDisposable
     {
         Evening(0, new TallyRow("Salt Meadow", 6, 0, null), new TallyRow("Peach Morning", 1, 0, null));
         var next = NextPour.Of(Workshop, Book.Read(), Day);
-        Assert.Equal([("meadow-bar/Salt Meadow", 6, 42m), ("meadow-bar/Peach Morning", 0, 0m)], next.Rows.Select(r => (r.Product.Name, r.Pour, r.Money ?? 0)));
+        Assert.Equal([("meadow-bar/Salt Meadow", 6, 42m), ("meadow-bar/Peach Morning", 0, 0m)],
+            next.Rows.Select(r => (r.Product.Name, r.Pour, r.Money ?? 0)));
         Assert.Null(next.WhyNot);
         Assert.Equal(0, NextPour.Of(Workshop, Book.Read(), Day, budget: 0.01m).Rows[0].WithinBudget * (next.Buy!.Cents > 1 ? 1 : 0));
         Assert.Empty(NextPour.Of(Workshop, Book.Read(), Day.AddDays(60)).Rows);

@@ -21,12 +21,14 @@ public sealed class OpenTodayTests : IDisposable
     private OpenToday Open(DateOnly? on = null) => OpenToday.Of(_example.Opened, _book.Read(), on ?? Today);
 
     private void Receive(string material, decimal grams, DateOnly? best = null) =>
-        StockMovements.Receive(_book, new Receipt { On = Today.AddDays(-30), By = "A", Material = material, Amount = grams, Price = 9, BestBefore = best });
+        StockMovements.Receive(_book,
+            new Receipt { On = Today.AddDays(-30), By = "A", Material = material, Amount = grams, Price = 9, BestBefore = best });
 
     private BatchFormula Begin(string recipe = "bramble-bar", int day = 0)
     {
         var batch = _example.Batch(recipe);
-        Production.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), new LotCode(Today.AddDays(day), 1).ToString(), Today.AddDays(day), "A");
+        Production.Start(_book, FrozenRecipe.Of(_example.Opened, batch, "us", null), new LotCode(Today.AddDays(day), 1).ToString(),
+            Today.AddDays(day), "A");
         return batch;
     }
 
@@ -49,9 +51,11 @@ public sealed class OpenTodayTests : IDisposable
         Finish(batch, 6, 1);
         var open = Assert.Single(Open().Open);
         Assert.Equal((OpenKind.Labels, 5), (open.Kind, open.Count));
-        PrintedLots.Print(_book, [new Printing { On = Today, By = "A", Lot = Lot, Recipe = "bramble-bar", Product = "Bramble", Labels = 3 }]);
+        PrintedLots.Print(_book,
+            [new Printing { On = Today, By = "A", Lot = Lot, Recipe = "bramble-bar", Product = "Bramble", Labels = 3 }]);
         Assert.Equal(2, Assert.Single(Open().Open).Count);
-        PrintedLots.Print(_book, [new Printing { On = Today, By = "A", Lot = Lot, Recipe = "bramble-bar", Product = "Bramble", Labels = 2 }]);
+        PrintedLots.Print(_book,
+            [new Printing { On = Today, By = "A", Lot = Lot, Recipe = "bramble-bar", Product = "Bramble", Labels = 2 }]);
         Assert.Empty(Open().Open);
         Assert.Equal((5, 0), (Open().Shelf[0].Left, Open().Shelf[0].WithoutLabels));
     }
@@ -60,7 +64,9 @@ public sealed class OpenTodayTests : IDisposable
     public void Several_products_out_of_one_pot_are_one_thing_to_go_on_with()
     {
         var workshop = _example.Opened;
-        var (pot, batches) = Pots.Begin(_book, [.. new[] { "meadow-bar/Moss Lane", "meadow-bar/Rainy Day" }.Select(workshop.ProductOf).Select(p => (p.Recipe, FrozenRecipe.Of(workshop, p.Batch, "us", null)))], Today, "A");
+        var (pot, batches) = Pots.Begin(_book,
+            [.. new[] { "meadow-bar/Moss Lane", "meadow-bar/Rainy Day" }.Select(workshop.ProductOf)
+                .Select(p => (p.Recipe, FrozenRecipe.Of(workshop, p.Batch, "us", null)))], Today, "A");
         var open = Assert.Single(Open().Open, o => o.Kind == OpenKind.Batch);
         Assert.Equal((pot, batches.Sum(b => b.PiecesPlanned), null), (open.Pot, open.Count, open.Lot));
         Assert.Equal(batches.Select(b => b.Lot), open.Lots);
@@ -73,7 +79,9 @@ public sealed class OpenTodayTests : IDisposable
     public void A_supplier_who_was_asked_comes_after_who_was_not_and_the_day_is_told()
     {
         var folder = _example.Opened.Folder;
-        OpenThing[] Questions() => [.. OpenQuestions.Of(Workshop.Open(folder), Today).Where(q => q is { Kind: OpenKind.Question, Details.Length: > 0 } && q.Details[0].Key != "as-told")];
+        OpenThing[] Questions() =>
+        [.. OpenQuestions.Of(Workshop.Open(folder), Today)
+            .Where(q => q is { Kind: OpenKind.Question, Details.Length: > 0 } && q.Details[0].Key != "as-told")];
         Assert.All(Questions(), q => Assert.DoesNotContain("Asked on", q.Detail, StringComparison.Ordinal));
         var asked = CommandRun.Of("ask", "--asked", "--workshop", folder);
         Assert.Equal(0, asked.ExitCode);
@@ -138,8 +146,10 @@ public sealed class OpenTodayTests : IDisposable
         var text = CommandRun.Of("today", "--workshop", folder, "--on", "2026-11-25");
         Assert.Equal((0, ""), (text.ExitCode, text.Messages));
         Assert.StartsWith(Open().Open[0].Title, text.Output, StringComparison.Ordinal);
-        using var data = System.Text.Json.JsonDocument.Parse(CommandRun.Of("today", "--workshop", folder, "--on", "2026-11-25", "--format", "json").Output);
-        Assert.Equal(["labels", "batch", "question"], data.RootElement.GetProperty("open").EnumerateArray().Select(o => o.GetProperty("kind").GetString()));
+        using var data = System.Text.Json.JsonDocument
+            .Parse(CommandRun.Of("today", "--workshop", folder, "--on", "2026-11-25", "--format", "json").Output);
+        Assert.Equal(["labels", "batch", "question"],
+            data.RootElement.GetProperty("open").EnumerateArray().Select(o => o.GetProperty("kind").GetString()));
         Assert.Equal(Lot, data.RootElement.GetProperty("open")[0].GetProperty("lot").GetString());
     }
 
@@ -192,8 +202,10 @@ public sealed class OpenTodayTests : IDisposable
     public void What_is_at_the_bench_is_not_promised_twice()
     {
         Receive("castor-oil", 25);
-        Assert.DoesNotContain(Open().Open, o => o.Kind == OpenKind.Stock && o.Material == "castor-oil" && o.Detail.Contains("at the bench", StringComparison.Ordinal));
+        Assert.DoesNotContain(Open().Open,
+            o => o.Kind == OpenKind.Stock && o.Material == "castor-oil" && o.Detail.Contains("at the bench", StringComparison.Ordinal));
         Begin();
-        Assert.Contains("14 g of it for what is at the bench", Assert.Single(Open().Open, o => o.Kind == OpenKind.Stock && o.Material == "castor-oil").Detail, StringComparison.Ordinal);
+        Assert.Contains("14 g of it for what is at the bench",
+            Assert.Single(Open().Open, o => o.Kind == OpenKind.Stock && o.Material == "castor-oil").Detail, StringComparison.Ordinal);
     }
 }

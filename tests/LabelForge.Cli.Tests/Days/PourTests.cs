@@ -7,7 +7,8 @@ using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Tests.Days;
 
-/// <summary>One pot, several scents: the base is weighed once, each product has its lot, and what the scale showed is in the books to the microgram.</summary>
+/// <summary>One pot, several scents: the base is weighed once, each product has its lot, and what
+/// the scale showed is in the books to the microgram.</summary>
 public sealed class PourTests : IDisposable
 {
     private static readonly DateOnly Day = new(2026, 11, 21);
@@ -18,8 +19,10 @@ public sealed class PourTests : IDisposable
     public PourTests()
     {
         _book = OpenBooks.Open(Folder);
-        StockMovements.Receive(_book, new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 3000, Price = 30, BestBefore = Day.AddDays(90) });
-        StockMovements.Receive(_book, new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 9000, Price = 80, BestBefore = Day.AddDays(400) });
+        StockMovements.Receive(_book,
+            new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 3000, Price = 30, BestBefore = Day.AddDays(90) });
+        StockMovements.Receive(_book,
+            new Receipt { On = Day, By = "A", Material = "white-shea-base", Amount = 9000, Price = 80, BestBefore = Day.AddDays(400) });
     }
 
     private string Folder => _example.Opened.Folder;
@@ -55,7 +58,8 @@ public sealed class PourTests : IDisposable
         Assert.Equal(12_000 - grams, snapshot.Receipts.Sum(snapshot.Left));
         // The bottle that expires first is empty before the next one is touched.
         Assert.Equal(0, snapshot.Left(snapshot.ReceiptOf(1)));
-        Assert.All(snapshot.BatchesOfPot(pot), b => Assert.InRange(snapshot.WeighedInto(b).Sum(w => w.Grams), grams / 7 - 0.000001m, grams / 7 + 0.000001m));
+        Assert.All(snapshot.BatchesOfPot(pot),
+            b => Assert.InRange(snapshot.WeighedInto(b).Sum(w => w.Grams), grams / 7 - 0.000001m, grams / 7 + 0.000001m));
     }
 
     [Fact]
@@ -66,7 +70,8 @@ public sealed class PourTests : IDisposable
     public void Moulds_at_hand_are_filled_one_scent_to_a_mould()
     {
         Assert.Contains("How many of bramble-bar?", Refusal("bramble-bar", "meadow-bar/Moss Lane"), StringComparison.Ordinal);
-        File.AppendAllText(Path.Combine(Folder, "workshop.yaml"), "moulds: [ { cavities: 6, holds: 125 g, number: 2 }, { cavities: 4, holds: 90 g } ]\n");
+        File.AppendAllText(Path.Combine(Folder, "workshop.yaml"),
+            "moulds: [ { cavities: 6, holds: 125 g, number: 2 }, { cavities: 4, holds: 90 g } ]\n");
         var poured = Begin("bramble-bar", "meadow-bar/Moss Lane");
         Assert.Equal([10, 6], poured.Batches.Select(b => b.Batch.PiecesPlanned));
         Assert.Equal(6 * 125m + 4 * 90m, Math.Round(poured.Batches[0].Wish.Formula.Total.Grams, 4));
@@ -85,9 +90,12 @@ public sealed class PourTests : IDisposable
     [Fact]
     public void The_bench_sheet_follows_the_makers_steps_and_puts_cautions_first()
     {
-        File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"), "steps:\n  - { add: colourant, note: in a little oil }\n  - Stir until no streak is left\n  - { add: fragrance, note: below 60 °C }\n");
+        File.AppendAllText(Path.Combine(Folder, "recipes/meadow-bar.yaml"),
+            "steps:\n  - { add: colourant, note: in a little oil }\n  - Stir until no streak is left\n  - { add: fragrance, note: "
+                + "below 60 °C }\n");
         var content = PotSheet.Content(Workshop, Begin("meadow-bar/Moss Lane=6", "meadow-bar/Rainy Day=6"));
-        Assert.Equal(["From the pot into the jug", "Castor oil", "Straw gold mica", "Stir until no streak is left", "Moss lane fragrance oil", "Fill 6 moulds"], content.Blocks[0].Rows.Select(r => r.Text));
+        Assert.Equal(["From the pot into the jug", "Castor oil", "Straw gold mica", "Stir until no streak is left",
+            "Moss lane fragrance oil", "Fill 6 moulds"], content.Blocks[0].Rows.Select(r => r.Text));
         Assert.Equal("below 60 °C", content.Blocks[0].Rows[4].Under);
         Assert.Equal(1450m, content.Shared[0].Mass?.Grams);
         Assert.StartsWith("Melted base", content.Cautions[0], StringComparison.Ordinal);
@@ -135,7 +143,8 @@ public sealed class PourTests : IDisposable
         Assert.StartsWith("La base fondue", content.Cautions[0], StringComparison.Ordinal);
         Assert.StartsWith("Lisez d’abord", content.Cautions[^1], StringComparison.Ordinal);
         using var pdf = new MemoryStream();
-        LabelForge.Print.Documents.PotSheetWriter.WritePdf(pdf, content, new LabelForge.Print.Output.DocumentInfo("pot", DateTimeOffset.UnixEpoch));
+        LabelForge.Print.Documents.PotSheetWriter
+            .WritePdf(pdf, content, new LabelForge.Print.Output.DocumentInfo("pot", DateTimeOffset.UnixEpoch));
         Assert.True(pdf.Length > 1000);
     }
 
@@ -143,7 +152,8 @@ public sealed class PourTests : IDisposable
     [InlineData("bramble-bar=0", "not a number of pieces")]
     [InlineData("bramble-bar=some", "does not say how much")]
     [InlineData("bramble-bar=6 x soap", "not a set of moulds")]
-    public void A_size_that_says_nothing_is_asked_about(string word, string told) => Assert.Contains(told, Refusal(word), StringComparison.Ordinal);
+    public void A_size_that_says_nothing_is_asked_about(string word, string told) =>
+        Assert.Contains(told, Refusal(word), StringComparison.Ordinal);
 
     [Fact]
     public void All_batches_of_a_pot_are_closed_together_or_none_is()
@@ -151,7 +161,8 @@ public sealed class PourTests : IDisposable
         var poured = Begin("bramble-bar=6", "meadow-bar/Rainy Day=6");
         Pots.Weigh(_book, poured.Pot!, "white-shea-base", 1450, null, Day, "A");
         string[] lots = [.. poured.Batches.Select(b => b.Batch.Lot)];
-        Assert.Contains("Nothing is written for", Assert.Throws<InputException>(() => Production.CloseAll(_book, lots, 6, 0, Day, "A")).Message, StringComparison.Ordinal);
+        Assert.Contains("Nothing is written for",
+            Assert.Throws<InputException>(() => Production.CloseAll(_book, lots, 6, 0, Day, "A")).Message, StringComparison.Ordinal);
         foreach (var (batch, wish) in poured.Batches)
         {
             foreach (var line in wish.Formula.Lines.Where(l => l.Material.Id != "white-shea-base"))

@@ -15,7 +15,9 @@ public sealed class RecipeCopyTests : IDisposable
 
     private string Refusal(RecipeCopyWish wish) => Assert.Throws<InputException>(() => RecipeCopy.Write(Workshop, wish)).Message;
 
-    public static TheoryData<string> Products => ["bramble-bar", "hayloft-bar", "tideline-bar", "harbour-wall-bar", "sugar-scrub", "lip-balm", "bath-salt/Plain Soak", "meadow-bar/Salt Meadow", "meadow-bar/Winter Smoke"];
+    public static TheoryData<string> Products =>
+        ["bramble-bar", "hayloft-bar", "tideline-bar", "harbour-wall-bar", "sugar-scrub", "lip-balm", "bath-salt/Plain Soak",
+            "meadow-bar/Salt Meadow", "meadow-bar/Winter Smoke"];
 
     [Theory]
     [MemberData(nameof(Products))]
@@ -27,7 +29,8 @@ public sealed class RecipeCopyTests : IDisposable
         var (old, copy) = (Workshop.ProductOf(from), Workshop.ProductOf(name));
         Assert.Equal(("Fern & Stone", null), (copy.Recipe.Name, copy.Recipe.Item));
         Assert.Equal(old.Batch.Lines.Select(l => (l.Material.Id, l.Mass)), copy.Batch.Lines.Select(l => (l.Material.Id, l.Mass)));
-        Assert.Equal((old.Recipe.Identity, old.Recipe.Net, old.Recipe.Package?.Shape, old.Recipe.Price), (copy.Recipe.Identity, copy.Recipe.Net, copy.Recipe.Package?.Shape, copy.Recipe.Price));
+        Assert.Equal((old.Recipe.Identity, old.Recipe.Net, old.Recipe.Package?.Shape, old.Recipe.Price),
+            (copy.Recipe.Identity, copy.Recipe.Net, copy.Recipe.Package?.Shape, copy.Recipe.Price));
         Assert.Equal(old.Recipe.Warnings, copy.Recipe.Warnings);
     }
 
@@ -38,7 +41,8 @@ public sealed class RecipeCopyTests : IDisposable
         var copy = Workshop.ProductOf(name).Recipe;
         Assert.Equal("peach-fragrance", copy.Materials[2].Material);
         Assert.Equal(("60", null, 7.50m), (copy.Look.Hue?.Text, copy.Look.Line?.Text, copy.Price));
-        var (other, _) = RecipeCopy.Write(Workshop, new RecipeCopyWish("meadow-bar/Salt Meadow", "Slate Quay", "rain-fragrance", 250, "wet slate, mint"));
+        var (other, _) = RecipeCopy.Write(Workshop,
+            new RecipeCopyWish("meadow-bar/Salt Meadow", "Slate Quay", "rain-fragrance", 250, "wet slate, mint"));
         var variant = Workshop.ProductOf(other).Recipe;
         Assert.Equal(("250", "wet slate, mint"), (variant.Look.Hue?.Text, variant.Look.Line?.Text));
         Assert.Contains(variant.Materials, m => m.Material == "rain-fragrance");
@@ -60,7 +64,8 @@ public sealed class RecipeCopyTests : IDisposable
     [InlineData("Tideline", "There is no material \"none\"")]
     [InlineData("castor", "is not a fragrance")]
     public void What_is_no_fragrance_is_no_scent(string name, string told) =>
-        Assert.Contains(told, Refusal(new RecipeCopyWish("bramble-bar", name, name == "castor" ? "castor-oil" : "none")), StringComparison.Ordinal);
+        Assert.Contains(told, Refusal(new RecipeCopyWish("bramble-bar", name, name == "castor" ? "castor-oil" : "none")),
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_name_that_is_taken_is_refused_and_nothing_is_written()

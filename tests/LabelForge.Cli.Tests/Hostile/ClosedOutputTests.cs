@@ -18,7 +18,11 @@ public sealed class ClosedOutputTests
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "/dev/full is Linux's own.");
         var program = $"dotnet '{Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll")}'";
-        var start = new ProcessStartInfo("bash", ["-c", $"{program} {call}"]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo("bash", ["-c", $"{program} {call}"])
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
         using var process = Process.Start(start)!;
         var said = process.StandardError.ReadToEnd();
         process.WaitForExit();

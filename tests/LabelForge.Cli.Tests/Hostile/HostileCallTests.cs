@@ -31,7 +31,13 @@ public sealed class HostileCallTests : IDisposable
     public void A_way_out_in_any_option_is_refused_and_nothing_is_written(string option, string value)
     {
         var target = Path.Combine(Folder, "label.pdf");
-        var words = new Dictionary<string, string> { ["--workshop"] = Folder, ["--lot"] = "26R25-02C", ["--out"] = target, [option] = value };
+        var words = new Dictionary<string, string>
+        {
+            ["--workshop"] = Folder,
+            ["--lot"] = "26R25-02C",
+            ["--out"] = target,
+            [option] = value,
+        };
         var run = CommandRun.Of([.. new[] { "label", "bramble-bar" }.Concat(words.SelectMany(w => new[] { w.Key, w.Value }))]);
         Assert.Equal(2, run.ExitCode);
         Assert.NotEmpty(run.Messages);
@@ -45,7 +51,8 @@ public sealed class HostileCallTests : IDisposable
         const string Formula = "=HYPERLINK(\"http://example.com\")";
         foreach (var words in (string[][])
         [
-            ["receive", "castor-oil", "1 kg", "--price", "9.50", "--supplier", Formula, "--lot", "+1+1", "--note", "@SUM(A1)", "--by", "-2+3"],
+            ["receive", "castor-oil", "1 kg", "--price", "9.50", "--supplier", Formula, "--lot", "+1+1", "--note", "@SUM(A1)", "--by",
+                "-2+3"],
             ["complaint", "--from", Formula, "--what", "\t=1+1", "--note", "=1", "--by", "=1"],
             ["dispose", "M1", "10 g", "--reason", "=cmd|' /C calc'!A0", "--by", "=1"],
         ])
@@ -70,7 +77,8 @@ public sealed class HostileCallTests : IDisposable
     public void Signs_of_control_and_signs_that_turn_the_reading_direction_do_not_reach_a_label(string written, string sign)
     {
         var recipe = Path.Combine(Folder, "recipes", "bramble-bar.yaml");
-        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("name: Bramble & Shea", $"name: \"Bramble {written}\"", StringComparison.Ordinal));
+        File.WriteAllText(recipe,
+            File.ReadAllText(recipe).Replace("name: Bramble & Shea", $"name: \"Bramble {written}\"", StringComparison.Ordinal));
         var target = Path.Combine(Folder, "label.svg");
         var run = CommandRun.Of("label", "bramble-bar", "--lot", "26R25-02C", "--workshop", Folder, "--out", target);
         Assert.Equal(2, run.ExitCode);

@@ -17,7 +17,8 @@ public sealed class OverwritingTests : IDisposable
         Receive();
         var target = Path.Combine(Folder, "records.db");
         var before = File.ReadAllBytes(target);
-        foreach (var call in (string[][])[Sheet, ["batch", "bramble-bar", "--lot", Lot], ["calibrate", "--stock", "us-letter-10-2x4in"], ["books", "receipt"], ["trace", "M1"], ["label", "bramble-bar", "--lot", Lot]])
+        foreach (var call in (string[][])[Sheet, ["batch", "bramble-bar", "--lot", Lot], ["calibrate", "--stock", "us-letter-10-2x4in"],
+            ["books", "receipt"], ["trace", "M1"], ["label", "bramble-bar", "--lot", Lot]])
         {
             var run = CommandRun.Of([.. call, "--out", target, "--workshop", Folder]);
             Assert.True(run.ExitCode == 2, $"{call[0]}: {run.ExitCode}, {run.Messages}{run.Output}");
@@ -61,7 +62,8 @@ public sealed class OverwritingTests : IDisposable
         try
         {
             Directory.CreateDirectory(Path.Combine(folder, "materials"));
-            var mine = Path.Combine(folder, "materials", Directory.GetFiles(NewWorkshop(Path.Combine(folder, "made")), "*.yaml").Select(Path.GetFileName).First()!);
+            var mine = Path.Combine(folder, "materials",
+                Directory.GetFiles(NewWorkshop(Path.Combine(folder, "made")), "*.yaml").Select(Path.GetFileName).First()!);
             File.WriteAllText(mine, "name: Mine");
             Assert.Equal(2, CommandRun.Of("init", folder).ExitCode);
             Assert.Equal("name: Mine", File.ReadAllText(mine));
@@ -89,5 +91,6 @@ public sealed class OverwritingTests : IDisposable
         return Path.Combine(folder, "materials");
     }
 
-    private void Receive() => Assert.Equal(0, CommandRun.Of("receive", "castor-oil", "1 kg", "--price", "9.50", "--workshop", Folder).ExitCode);
+    private void Receive() =>
+        Assert.Equal(0, CommandRun.Of("receive", "castor-oil", "1 kg", "--price", "9.50", "--workshop", Folder).ExitCode);
 }

@@ -27,8 +27,10 @@ public sealed class PapersTests : IDisposable
     [InlineData("ca", "notification", "ingredients", "sugar-scrub")]
     public void The_composition_on_a_paper_has_the_bounds_of_the_declaration(string market, string paper, string part, string product)
     {
-        var declared = Json("declare", product, "--market", market).GetProperty("ingredients").EnumerateArray().ToDictionary(i => i.GetProperty("name").GetString()!, i => i.GetProperty("percent"));
-        var rows = Json("papers", paper, product, "--market", market).GetProperty("parts").GetProperty(part).GetProperty("rows").EnumerateArray().ToArray();
+        var declared = Json("declare", product, "--market", market).GetProperty("ingredients").EnumerateArray()
+            .ToDictionary(i => i.GetProperty("name").GetString()!, i => i.GetProperty("percent"));
+        var rows = Json("papers", paper, product, "--market", market).GetProperty("parts").GetProperty(part).GetProperty("rows")
+            .EnumerateArray().ToArray();
         Assert.Equal(declared.Keys, rows.Select(r => r.GetProperty("name").GetString()));
         Assert.All(rows, r =>
         {
@@ -42,9 +44,11 @@ public sealed class PapersTests : IDisposable
     public void A_product_file_has_every_item_of_the_law_and_says_what_only_an_assessor_can_add()
     {
         var file = Json("papers", "product-file", "bramble-bar", "--market", "eu");
-        Assert.Equal(PaperDuty.Of(MarketBook.Shipped.Find("eu").OrRefuse()).Single(d => d.Id == "product-file").Items.Select(i => i.Id), file.GetProperty("parts").EnumerateObject().Select(p => p.Name));
+        Assert.Equal(PaperDuty.Of(MarketBook.Shipped.Find("eu").OrRefuse()).Single(d => d.Id == "product-file").Items.Select(i => i.Id),
+            file.GetProperty("parts").EnumerateObject().Select(p => p.Name));
         var missing = file.GetProperty("missing").EnumerateArray().Select(m => m.GetProperty("part").GetString()).ToHashSet();
-        Assert.Superset(new HashSet<string?> { "stability", "challenge", "toxicology", "exposure", "assessment", "animals", "practice" }, missing);
+        Assert.Superset(new HashSet<string?> { "stability", "challenge", "toxicology", "exposure", "assessment", "animals", "practice" },
+            missing);
         Assert.DoesNotContain("description", missing);
         // Who reads it must not take it for more than it is.
         var all = file.GetRawText();
@@ -56,7 +60,8 @@ public sealed class PapersTests : IDisposable
     public void Nothing_says_that_a_sheet_can_be_uploaded()
     {
         foreach (var market in MarketBook.Shipped.All)
-            Assert.Contains("nothing here can be uploaded", PaperDuty.Of(market).Single(d => d.Id == "notification").Notes[0], StringComparison.Ordinal);
+            Assert.Contains("nothing here can be uploaded", PaperDuty.Of(market).Single(d => d.Id == "notification").Notes[0],
+                StringComparison.Ordinal);
     }
 
     [Fact]
@@ -95,17 +100,21 @@ public sealed class PapersTests : IDisposable
     [InlineData(80.1, 1)]
     [InlineData(100, 1)]
     public void A_share_falls_in_the_range_of_the_Canadian_table(double percent, int number) =>
-        Assert.Equal(number, (int)((LawSteps)MarketBook.Shipped.Find("ca").OrRefuse().On(new DateOnly(2026, 11, 26)).Figure("notification.range").Value).At((decimal)percent));
+        Assert.Equal(number,
+            (int)((LawSteps)MarketBook.Shipped.Find("ca").OrRefuse().On(new DateOnly(2026, 11, 26)).Figure("notification.range").Value)
+                .At((decimal)percent));
 
     [Fact]
     public void A_share_known_within_bounds_has_every_range_that_it_may_fall_in_and_the_supplier_is_asked()
     {
         var paper = Json("papers", "notification", "bramble-bar", "--market", "ca");
-        var rows = paper.GetProperty("parts").GetProperty("ingredients").GetProperty("rows").EnumerateArray().ToDictionary(r => r.GetProperty("name").GetString()!, r => r);
+        var rows = paper.GetProperty("parts").GetProperty("ingredients").GetProperty("rows").EnumerateArray()
+            .ToDictionary(r => r.GetProperty("name").GetString()!, r => r);
         var water = rows.Values.Single(r => r.GetProperty("inci").GetString() == "Water");
         // 14.4 to 30.4 %: 10 to 20, 20 to 30, 30 to 40.
         Assert.Equal([7, 6, 5], water.GetProperty("range").EnumerateArray().Select(n => n.GetInt32()));
-        Assert.Contains(paper.GetProperty("missing").EnumerateArray(), m => m.GetProperty("write").GetString()!.Contains("(7 or 6 or 5)", StringComparison.Ordinal));
+        Assert.Contains(paper.GetProperty("missing").EnumerateArray(),
+            m => m.GetProperty("write").GetString()!.Contains("(7 or 6 or 5)", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -119,7 +128,9 @@ public sealed class PapersTests : IDisposable
     public void The_test_for_small_businesses_asks_for_sales_and_for_four_kinds_of_product(string sales, string? eye, string outcome)
     {
         // FD&C Act, section 612: an average under 1 000 000 dollars over three years, and no product that (b) names.
-        File.WriteAllText(Path.Combine(Folder, "papers.yaml"), $"sales of cosmetics: {sales}\nwe make: {{ {(eye is null ? "" : $"touches the eye: {eye}, ")}is injected: no, for internal use: no, lasts over 24 hours: no }}\n");
+        File.WriteAllText(Path.Combine(Folder, "papers.yaml"),
+            $"sales of cosmetics: {sales}\nwe make: {{ {(eye is null ? "" : $"touches the eye: {eye}, ")}is injected: no, for internal "
+                + $"use: no, lasts over 24 hours: no }}\n");
         var part = Json("papers", "notification", "lip-balm", "--market", "us").GetProperty("parts").GetProperty("small-business");
         Assert.Equal(outcome, part.GetProperty("outcome").GetString());
     }
@@ -141,12 +152,17 @@ public sealed class PapersTests : IDisposable
     public void A_wholesale_price_is_the_maker_s_or_a_share_of_the_retail_price_and_never_proposed()
     {
         var recipe = Path.Combine(Folder, "recipes/bramble-bar.yaml");
-        var priceless = string.Concat(File.ReadLines(recipe).Where(l => !l.StartsWith("price:", StringComparison.Ordinal)).Select(l => l + "\n"));
+        var priceless = string.Concat(File.ReadLines(recipe).Where(l => !l.StartsWith("price:", StringComparison.Ordinal))
+            .Select(l => l + "\n"));
         File.WriteAllText(recipe, priceless);
-        Assert.Contains(Json("papers", "line-sheet", "bramble-bar").GetProperty("missing").EnumerateArray(), m => m.GetProperty("what").GetString() == "Wholesale prices");
+        Assert.Contains(Json("papers", "line-sheet", "bramble-bar").GetProperty("missing").EnumerateArray(),
+            m => m.GetProperty("what").GetString() == "Wholesale prices");
         File.WriteAllText(recipe, priceless + "price: 7.25\n");
-        File.WriteAllText(Path.Combine(Folder, "papers.yaml"), "wholesale: { share of price: 50 %, least order: 150, terms: \"30 days\" }\nproducts: { lip-balm: { wholesale: 2.10, case: 12, minimum: 24 } }\n");
-        var rows = Json("papers", "line-sheet", "bramble-bar", "lip-balm").GetProperty("parts").GetProperty("products").GetProperty("rows").EnumerateArray().ToArray();
+        File.WriteAllText(Path.Combine(Folder, "papers.yaml"),
+            "wholesale: { share of price: 50 %, least order: 150, terms: \"30 days\" }\nproducts: { lip-balm: { wholesale: 2.10, case: "
+                + "12, minimum: 24 } }\n");
+        var rows = Json("papers", "line-sheet", "bramble-bar", "lip-balm").GetProperty("parts").GetProperty("products").GetProperty("rows")
+            .EnumerateArray().ToArray();
         // Half of 7.25 is 3.625: half a cent goes up.
         Assert.Equal([3.63m, 2.10m], rows.Select(r => r.GetProperty("wholesale").GetDecimal()));
         Assert.Equal(24, rows[1].GetProperty("minimum").GetInt32());
@@ -172,7 +188,8 @@ public sealed class PapersTests : IDisposable
         string Claims() => Json("papers", "product-file", "meadow-bar/Moss Lane", "--market", "eu").GetProperty("missing").GetRawText();
         Assert.DoesNotContain("oakmoss", Claims(), StringComparison.Ordinal);
         var recipe = Path.Combine(Folder, "recipes/meadow-bar.yaml");
-        File.WriteAllText(recipe, File.ReadAllText(recipe).Replace("oakmoss, wet stone", "moisturises dry skin", StringComparison.Ordinal));
+        File.WriteAllText(recipe,
+            File.ReadAllText(recipe).Replace("oakmoss, wet stone", "moisturises dry skin", StringComparison.Ordinal));
         Assert.Contains("moisturises dry skin", Claims(), StringComparison.Ordinal);
     }
 
@@ -185,33 +202,54 @@ public sealed class PapersTests : IDisposable
         Production.Start(book, FrozenRecipe.Of(workshop, product.Batch, "us", null), "26R25-02C", new DateOnly(2026, 11, 25), "A");
         foreach (var line in product.Batch.Lines)
         {
-            StockMovements.Receive(book, new Receipt { On = new(2026, 11, 1), By = "A", Material = line.Material.Id, Amount = 3000, Price = 9, Supplier = "Heron", SupplierLot = $"L-{line.Material.Id}" });
-            Production.Weigh(book, "26R25-02C", line.Material.Id, Math.Round(line.Mass.Grams * (line.Material.Id == "castor-oil" ? 1.5m : 1), 2), null, new(2026, 11, 25), "A");
+            StockMovements.Receive(book,
+                new Receipt
+                {
+                    On = new(2026, 11, 1),
+                    By = "A",
+                    Material = line.Material.Id,
+                    Amount = 3000,
+                    Price = 9,
+                    Supplier = "Heron",
+                    SupplierLot = $"L-{line.Material.Id}",
+                });
+            Production.Weigh(book, "26R25-02C", line.Material.Id,
+                Math.Round(line.Mass.Grams * (line.Material.Id == "castor-oil" ? 1.5m : 1), 2), null, new(2026, 11, 25), "A");
         }
         var open = Json("papers", "lot-certificate", "26R25-02C");
         Assert.Contains(open.GetProperty("missing").EnumerateArray(), m => m.GetProperty("what").GetString() == "Finished");
         Production.Close(book, "26R25-02C", 6, 1, null, new(2026, 11, 26), "A");
         var parts = Json("papers", "lot-certificate", "26R25-02C").GetProperty("parts");
-        var weighed = parts.GetProperty("weighed").GetProperty("rows").EnumerateArray().ToDictionary(r => r.GetProperty("material").GetString()!, r => r);
+        var weighed = parts.GetProperty("weighed").GetProperty("rows").EnumerateArray()
+            .ToDictionary(r => r.GetProperty("material").GetString()!, r => r);
         Assert.True(weighed["Castor oil"].GetProperty("off").GetBoolean());
         Assert.Equal(21m, weighed["Castor oil"].GetProperty("weighed").GetDecimal());
         Assert.All(weighed.Values, r => Assert.Matches("^M[1-4]$", r.GetProperty("from")[0].GetString()!));
-        var checkedNow = CommandRun.Of("check", "bramble-bar", "--lot", "26R25-02C", "--workshop", Folder, "--on", Day, "--format", "json");
-        var musts = JsonDocument.Parse(checkedNow.Output).RootElement.GetProperty("findings").EnumerateArray().Count(f => f.GetProperty("severity").GetString() == "must");
+        var checkedNow = CommandRun.Of("check", "bramble-bar", "--lot", "26R25-02C", "--workshop", Folder, "--on", Day, "--format",
+            "json");
+        var musts = JsonDocument.Parse(checkedNow.Output).RootElement.GetProperty("findings").EnumerateArray()
+            .Count(f => f.GetProperty("severity").GetString() == "must");
         Assert.Equal(musts, parts.GetProperty("checked").GetProperty("rules").GetInt32());
-        Assert.Contains("6 pieces made, 1 rejected", CommandRun.Of("papers", "lot-certificate", "26R25-02C", "--workshop", Folder, "--on", Day).Output, StringComparison.Ordinal);
+        Assert.Contains("6 pieces made, 1 rejected",
+            CommandRun.Of("papers", "lot-certificate", "26R25-02C", "--workshop", Folder, "--on", Day).Output, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_paper_kept_with_a_product_fills_its_item_until_it_holds_no_more()
     {
         File.WriteAllText(Path.Combine(Folder, "test.pdf"), "%PDF- as it were");
-        bool Lacks() => Json("papers", "product-file", "bramble-bar", "--market", "eu").GetProperty("missing").EnumerateArray().Any(m => m.GetProperty("part").GetString() == "stability");
+        bool Lacks() =>
+        Json("papers", "product-file", "bramble-bar", "--market", "eu").GetProperty("missing").EnumerateArray()
+            .Any(m => m.GetProperty("part").GetString() == "stability");
         Assert.True(Lacks());
-        Assert.Equal(0, CommandRun.Of("attach", Path.Combine(Folder, "test.pdf"), "--to", "bramble-bar", "--kind", "stability", "--holds-until", Day, "--workshop", Folder).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("attach", Path.Combine(Folder, "test.pdf"), "--to", "bramble-bar", "--kind", "stability", "--holds-until", Day,
+                "--workshop", Folder).ExitCode);
         Assert.False(Lacks());
         var later = CommandRun.Json("papers", "product-file", "bramble-bar", "--market", "eu", "--workshop", Folder, "--on", "2026-11-27");
-        Assert.Contains(later.GetProperty("missing").EnumerateArray(), m => m.GetProperty("part").GetString() == "stability" && m.GetProperty("write").GetString()!.Contains("holds no more", StringComparison.Ordinal));
+        Assert.Contains(later.GetProperty("missing").EnumerateArray(),
+            m => m.GetProperty("part").GetString() == "stability"
+                && m.GetProperty("write").GetString()!.Contains("holds no more", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -220,7 +258,8 @@ public sealed class PapersTests : IDisposable
         var paper = Json("papers", "supplier-questions", "bramble-fragrance", "castor-oil");
         var parts = paper.GetProperty("parts");
         Assert.Equal(JsonValueKind.Null, parts.GetProperty("castor-oil").GetProperty("saponification").ValueKind);
-        Assert.Contains("Citronellol", parts.GetProperty("bramble-fragrance").GetProperty("allergens").GetString(), StringComparison.Ordinal);
+        Assert.Contains("Citronellol", parts.GetProperty("bramble-fragrance").GetProperty("allergens").GetString(),
+            StringComparison.Ordinal);
         Assert.Empty(paper.GetProperty("missing").EnumerateArray());
         Assert.NotEmpty(paper.GetProperty("questions").EnumerateArray());
     }
@@ -233,10 +272,12 @@ public sealed class PapersTests : IDisposable
     public void Every_paper_is_a_PDF_that_says_what_the_data_say(string market, string paper)
     {
         var path = Path.Combine(Folder, "paper.pdf");
-        Assert.Equal(0, CommandRun.Of("papers", paper, "bramble-bar", "--market", market, "--out", path, "--workshop", Folder, "--on", Day).ExitCode);
+        Assert.Equal(0,
+            CommandRun.Of("papers", paper, "bramble-bar", "--market", market, "--out", path, "--workshop", Folder, "--on", Day).ExitCode);
         using var document = UglyToad.PdfPig.PdfDocument.Open(path);
         var words = string.Concat(document.GetPages().Select(p => p.Text));
-        foreach (var name in Json("declare", "bramble-bar", "--market", market).GetProperty("ingredients").EnumerateArray().Select(i => i.GetProperty("name").GetString()!.Split(' ')[0]))
+        foreach (var name in Json("declare", "bramble-bar", "--market", market).GetProperty("ingredients").EnumerateArray()
+            .Select(i => i.GetProperty("name").GetString()!.Split(' ')[0]))
             Assert.Contains(name, words, StringComparison.Ordinal);
         Assert.Contains("page 1 of", words, StringComparison.Ordinal);
         if (paper != "shop-sheet")
@@ -249,7 +290,8 @@ public sealed class PapersTests : IDisposable
         foreach (var market in MarketBook.Shipped.All)
         {
             foreach (var duty in PaperDuty.Of(market).Where(d => !d.Items.IsEmpty))
-                Assert.NotEmpty(MakePaper.Run(new PaperCall(duty.Id, ["lip-balm"], new DateOnly(2026, 11, 26), market), _example.Opened, null).Sections);
+                Assert.NotEmpty(MakePaper.Run(new PaperCall(duty.Id, ["lip-balm"], new DateOnly(2026, 11, 26), market), _example.Opened,
+                    null).Sections);
         }
     }
 }

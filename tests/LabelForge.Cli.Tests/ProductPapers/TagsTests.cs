@@ -13,8 +13,19 @@ public sealed class TagsTests : IDisposable
 
     public TagsTests()
     {
-        StockMovements.Receive(Book, new Receipt { On = new(2026, 11, 2), By = "A", Material = "castor-oil", Amount = 500, Price = 9, SupplierLot = "B77", BestBefore = new(2027, 5, 1) });
-        StockMovements.Receive(Book, new Receipt { On = new(2026, 11, 3), By = "A", Material = "bramble-fragrance", Amount = 60, Price = 9 });
+        StockMovements.Receive(Book,
+            new Receipt
+            {
+                On = new(2026, 11, 2),
+                By = "A",
+                Material = "castor-oil",
+                Amount = 500,
+                Price = 9,
+                SupplierLot = "B77",
+                BestBefore = new(2027, 5, 1),
+            });
+        StockMovements.Receive(Book,
+            new Receipt { On = new(2026, 11, 3), By = "A", Material = "bramble-fragrance", Amount = 60, Price = 9 });
     }
 
     private OpenBooks Book => OpenBooks.Open(_example.Opened.Folder);

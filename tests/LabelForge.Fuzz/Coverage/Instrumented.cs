@@ -10,7 +10,8 @@ namespace LabelForge.Fuzz.Coverage;
 /// </summary>
 public sealed class Instrumented : AssemblyLoadContext
 {
-    private static readonly string[] Ours = ["LabelForge.Core", "LabelForge.Composition", "LabelForge.Law", "LabelForge.Products", "LabelForge.Labels", "LabelForge.Checks", "LabelForge.Print", "LabelForge.Records"];
+    private static readonly string[] Ours = ["LabelForge.Core", "LabelForge.Composition", "LabelForge.Law", "LabelForge.Products",
+        "LabelForge.Labels", "LabelForge.Checks", "LabelForge.Print", "LabelForge.Records"];
     private static readonly Lazy<Instrumented> Loaded = new(() => new Instrumented());
 
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-fuzz-").FullName;
@@ -32,7 +33,8 @@ public sealed class Instrumented : AssemblyLoadContext
     public static Action<byte[]> Target(string name)
     {
         var own = Loaded.Value.LoadFromAssemblyPath(typeof(Instrumented).Assembly.Location);
-        var find = own.GetType(typeof(Targets.AllTargets).FullName!, throwOnError: true)!.GetMethod(nameof(Targets.AllTargets.Of), BindingFlags.Public | BindingFlags.Static)!;
+        var find = own.GetType(typeof(Targets.AllTargets).FullName!, throwOnError: true)!
+            .GetMethod(nameof(Targets.AllTargets.Of), BindingFlags.Public | BindingFlags.Static)!;
         return find.CreateDelegate<Func<string, Action<byte[]>>>()(name);
     }
 

@@ -13,7 +13,8 @@ namespace LabelForge.Fuzz.Targets;
 /// </summary>
 internal static class AmountTarget
 {
-    public static readonly string[] Words = ["g", "kg", "mg", "oz", "lb", "mL", "fl oz", "tsp", "drops", "% of batch", "1/2", "1 1/2", "by superfat", "<=", "≥", "-", "x", "in", "mm", ".", "/"];
+    public static readonly string[] Words = ["g", "kg", "mg", "oz", "lb", "mL", "fl oz", "tsp", "drops", "% of batch", "1/2", "1 1/2",
+        "by superfat", "<=", "≥", "-", "x", "in", "mm", ".", "/"];
 
     public static void Run(byte[] input)
     {
@@ -28,7 +29,8 @@ internal static class AmountTarget
         }
         if (Range(ShareText.Parse(text)) is { } range)
         {
-            Holds(range.Low.Fraction >= 0 && range.High.Fraction <= 1 && range.Low.Fraction <= range.High.Fraction, "a share runs upward inside the whole");
+            Holds(range.Low.Fraction >= 0 && range.High.Fraction <= 1 && range.Low.Fraction <= range.High.Fraction,
+                "a share runs upward inside the whole");
             Holds(Range(ShareText.Parse(MaterialDraft.Share(range))) == range, "a share printed is read as the same");
         }
         _ = Read(NetAmount.Parse(text));

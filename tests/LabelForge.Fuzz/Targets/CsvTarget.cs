@@ -14,15 +14,19 @@ namespace LabelForge.Fuzz.Targets;
 /// </summary>
 internal static class CsvTarget
 {
-    public static readonly string[] Words = ["name,mass\n", "mass oz\n", "113.2\n", "14,112.6\n", "2026-11-25", "material,amount,price\n", "castor-oil,1 kg,12.00\n", "\"", "\"\"", ";", "\t", "\r\n", "=1+1", "'=", "@", "#", "-", "+", "struck by", "best before"];
+    public static readonly string[] Words = ["name,mass\n", "mass oz\n", "113.2\n", "14,112.6\n", "2026-11-25", "material,amount,price\n",
+        "castor-oil,1 kg,12.00\n", "\"", "\"\"", ";", "\t", "\r\n", "=1+1", "'=", "@", "#", "-", "+", "struck by", "best before"];
 
     private static readonly Lazy<(Workshop Workshop, string File)> Bench = new(() =>
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-fuzz-csv-").FullName;
         AppDomain.CurrentDomain.ProcessExit += (_, _) => Directory.Delete(folder, recursive: true);
-        File.WriteAllText(Path.Combine(folder, "workshop.yaml"), "business: Test Bench\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US }\ncontact: { phone: \"555-0100\" }\n");
+        File.WriteAllText(Path.Combine(folder, "workshop.yaml"),
+            "business: Test Bench\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US "
+                + "}\ncontact: { phone: \"555-0100\" }\n");
         Directory.CreateDirectory(Path.Combine(folder, "materials"));
-        File.WriteAllText(Path.Combine(folder, "materials", "castor-oil.yaml"), "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\ndensity: 0.96 g/mL\n");
+        File.WriteAllText(Path.Combine(folder, "materials", "castor-oil.yaml"),
+            "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\ndensity: 0.96 g/mL\n");
         return (Workshop.Open(folder), Path.Combine(folder, "list.csv"));
     });
 
@@ -37,7 +41,8 @@ internal static class CsvTarget
             Holds(back.Count == rows.Count, "as many rows come back");
             for (var i = 0; i < rows.Count; i++)
                 Holds(back[i].Cells.Skip(1).Select(SafeCsv.Plain).SequenceEqual(rows[i].Cells), "cells come back as they were");
-            Holds(back.All(r => r.Cells.All(c => c.Length == 0 || !"=+-@\t\r".Contains(c[0], StringComparison.Ordinal))), "no cell is a formula");
+            Holds(back.All(r => r.Cells.All(c => c.Length == 0 || !"=+-@\t\r".Contains(c[0], StringComparison.Ordinal))),
+                "no cell is a formula");
         });
         Refusable(() => WeighingList.Of(TextTable.Read(text, "list.csv"), "list.csv"));
         var (workshop, file) = Bench.Value;

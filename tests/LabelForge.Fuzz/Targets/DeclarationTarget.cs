@@ -16,7 +16,8 @@ namespace LabelForge.Fuzz.Targets;
 internal static class DeclarationTarget
 {
     public static readonly string[] Words =
-        ["Water (Aqua)", "Glycerin", "Ingredients: ", "INCI: ", "10-20%", "<1%", "CAS 56-81-5", "May contain: ", "+/- ", "*", "organic", "CI 77891", " and ", ".", "name,share\n", "Category 9: 5.2 %", "Linalool 12 %", "&", "nano", ": "];
+        ["Water (Aqua)", "Glycerin", "Ingredients: ", "INCI: ", "10-20%", "<1%", "CAS 56-81-5", "May contain: ", "+/- ", "*", "organic",
+            "CI 77891", " and ", ".", "name,share\n", "Category 9: 5.2 %", "Linalool 12 %", "&", "nano", ": "];
 
     private static readonly NameMatcher Matcher = new(IngredientDictionary.Shipped);
 
@@ -50,7 +51,9 @@ internal static class DeclarationTarget
         }
         catch (InputException refused)
         {
-            Holds(!refused.Message.StartsWith("materials/thing.yaml", StringComparison.Ordinal) || refused.Message.Contains("twice", StringComparison.Ordinal), $"what is written for the maker can be read: {refused.Message}");
+            Holds(!refused.Message.StartsWith("materials/thing.yaml", StringComparison.Ordinal)
+                || refused.Message.Contains("twice", StringComparison.Ordinal),
+                $"what is written for the maker can be read: {refused.Message}");
         }
     }
 }

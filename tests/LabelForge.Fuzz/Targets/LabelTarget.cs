@@ -10,7 +10,9 @@ namespace LabelForge.Fuzz.Targets;
 internal static class LabelTarget
 {
     public static readonly string[] Words =
-        ["Net Wt 4 oz (113 g)", "NET CONTENTS ", "Ingredients: ", "Glycerin", "Water (Aqua)", "Lot 26R25-01E", "Distributed by ", "Fairport, ME 00000", "555-0100", "www.rooksedge.example", "Made in USA", "Bar soap", "oils of ", "contains: ", "may contain", "e 113 g", "\n\n", "LLC", "(", "°"];
+        ["Net Wt 4 oz (113 g)", "NET CONTENTS ", "Ingredients: ", "Glycerin", "Water (Aqua)", "Lot 26R25-01E", "Distributed by ",
+            "Fairport, ME 00000", "555-0100", "www.rooksedge.example", "Made in USA", "Bar soap", "oils of ", "contains: ", "may contain",
+            "e 113 g", "\n\n", "LLC", "(", "°"];
 
     public static void Run(byte[] input)
     {

@@ -13,7 +13,10 @@ namespace LabelForge.Fuzz.Targets;
 internal static class WorkshopTarget
 {
     public static readonly string[] Words =
-        ["name: ", "kind: base\n", "contains:\n", "  - ", "listed: label\n", "density: 1.05 g/mL\n", "materials:\n", "{ use: base, amount: 9 g }", "pieces: 8\n", "net: 113 g\n", "sold as: soap\n", "variants:\n", "business: ", "place: { city: Fairport }\n", "market: us\n", "&a ", "*a", "!!str ", "? ", "| ", "> ", "---\n", "...\n", "- [", "limits: { category 9: 5 % }\n", "packs: [ { size: 5 lb, price: 31.50 } ]\n", "#"];
+        ["name: ", "kind: base\n", "contains:\n", "  - ", "listed: label\n", "density: 1.05 g/mL\n", "materials:\n",
+            "{ use: base, amount: 9 g }", "pieces: 8\n", "net: 113 g\n", "sold as: soap\n", "variants:\n", "business: ",
+            "place: { city: Fairport }\n", "market: us\n", "&a ", "*a", "!!str ", "? ", "| ", "> ", "---\n", "...\n", "- [",
+            "limits: { category 9: 5 % }\n", "packs: [ { size: 5 lb, price: 31.50 } ]\n", "#"];
 
     public static void Run(byte[] input)
     {

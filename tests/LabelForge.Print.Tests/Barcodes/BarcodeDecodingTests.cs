@@ -8,7 +8,8 @@ namespace LabelForge.Print.Tests.Barcodes;
 public class BarcodeDecodingTests
 {
     private static readonly Gs1ElementString Lot = Gs1ElementString.ForItem(
-        Gtin.FromPrefix("9521321", 1).Value!, lot: "26R25-072", made: new DateOnly(2026, 11, 25), useBy: new DateOnly(2028, 11, 30)).Value!;
+        Gtin.FromPrefix("9521321", 1).Value!, lot: "26R25-072", made: new DateOnly(2026, 11, 25),
+        useBy: new DateOnly(2028, 11, 30)).Value!;
 
     private static readonly Gs1ElementString LotAndSerial = Gs1ElementString.ForItem(
         Gtin.FromPrefix("9521321", 1).Value!, lot: "26R25-072", serial: "12").Value!;
@@ -23,8 +24,10 @@ public class BarcodeDecodingTests
         { BarcodeKind.Ean13, "614141123452", "EAN-13:0614141123452", 300 },
         { BarcodeKind.UpcA, "614141123452", "UPC-A:614141123452", 300 },
         { BarcodeKind.UpcA, "614141123452", "UPC-A:614141123452", 600 },
-        { BarcodeKind.Qr, "https://id.example.com/01/09521321000018/10/26R25-072?11=261125", "QR-Code:https://id.example.com/01/09521321000018/10/26R25-072?11=261125", 300 },
-        { BarcodeKind.Qr, "https://id.example.com/01/09521321000018/10/26R25-072?11=261125", "QR-Code:https://id.example.com/01/09521321000018/10/26R25-072?11=261125", 600 },
+        { BarcodeKind.Qr, "https://id.example.com/01/09521321000018/10/26R25-072?11=261125",
+            "QR-Code:https://id.example.com/01/09521321000018/10/26R25-072?11=261125", 300 },
+        { BarcodeKind.Qr, "https://id.example.com/01/09521321000018/10/26R25-072?11=261125",
+            "QR-Code:https://id.example.com/01/09521321000018/10/26R25-072?11=261125", 600 },
         { BarcodeKind.Qr, "Bruyère", "QR-Code:Bruyère", 300 },
     };
 
@@ -55,7 +58,8 @@ public class BarcodeDecodingTests
     {
         var options = new BarcodeOptions { Dpi = dpi };
         Assert.Equal("~" + Lot.Message, Decoders.Dmtx(Barcode.Draw(BarcodeKind.Gs1DataMatrix, Lot, options).Value!, dpi));
-        Assert.Equal("~" + LotAndSerial.Message.Replace(Gs1ElementString.Separator, '~'), Decoders.Dmtx(Barcode.Draw(BarcodeKind.Gs1DataMatrix, LotAndSerial, options).Value!, dpi));
+        Assert.Equal("~" + LotAndSerial.Message.Replace(Gs1ElementString.Separator, '~'),
+            Decoders.Dmtx(Barcode.Draw(BarcodeKind.Gs1DataMatrix, LotAndSerial, options).Value!, dpi));
     }
 
     [Fact]

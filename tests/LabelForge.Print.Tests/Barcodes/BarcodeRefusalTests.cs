@@ -56,5 +56,6 @@ public class BarcodeRefusalTests
 
     [Fact]
     public void A_module_of_no_width_is_refused() =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => Barcode.Draw(BarcodeKind.Code128, "A", new BarcodeOptions { LeastModuleWidth = Length.FromMillimetres(0) }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Barcode.Draw(BarcodeKind.Code128, "A",
+            new BarcodeOptions { LeastModuleWidth = Length.FromMillimetres(0) }));
 }

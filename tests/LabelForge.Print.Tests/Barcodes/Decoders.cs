@@ -80,7 +80,9 @@ internal static class Decoders
             document.Close();
         }
 
-        Run("pdftoppm", ["-r", dpi.ToString(), "-aa", "no", "-aaVector", "no", "-x", "0", "-y", "0", "-W", Dots(block.Width, dpi), "-H", Dots(block.Height, dpi), "-png", "-singlefile", name + ".pdf", name]);
+        Run("pdftoppm",
+            ["-r", dpi.ToString(), "-aa", "no", "-aaVector", "no", "-x", "0", "-y", "0", "-W", Dots(block.Width, dpi), "-H",
+                Dots(block.Height, dpi), "-png", "-singlefile", name + ".pdf", name]);
         File.Delete(name + ".pdf");
         return name + ".png";
     }

@@ -9,14 +9,16 @@ namespace LabelForge.Print.Tests.Barcodes;
 /// <summary>Our own symbols, as a camera sees them: small in the picture, turned, not quite sharp, with noise and things around.</summary>
 public sealed class SymbolReaderTests
 {
-    private static readonly Gs1ElementString Piece = Gs1ElementString.ForItem(Gtin.FromPrefix("9521321", 1).Value!, lot: "26R25-072", serial: "12").Value!;
+    private static readonly Gs1ElementString Piece = Gs1ElementString.ForItem(Gtin.FromPrefix("9521321", 1).Value!, lot: "26R25-072",
+        serial: "12").Value!;
 
     public static TheoryData<BarcodeKind, string, string> Symbols => new()
     {
         { BarcodeKind.Gs1DataMatrix, Piece.HumanReadable, Piece.Message },
         { BarcodeKind.Gs1Code128, Piece.HumanReadable, Piece.Message },
         { BarcodeKind.Code128, "26R25-072", "26R25-072" },
-        { BarcodeKind.Qr, "https://id.example.com/01/09521321000018/10/26R25-072", "https://id.example.com/01/09521321000018/10/26R25-072" },
+        { BarcodeKind.Qr, "https://id.example.com/01/09521321000018/10/26R25-072",
+            "https://id.example.com/01/09521321000018/10/26R25-072" },
         { BarcodeKind.Ean13, "9521321000018", "9521321000018" },
     };
 
@@ -46,17 +48,19 @@ public sealed class SymbolReaderTests
         using var photo = Picture(Barcode.Draw(BarcodeKind.Gs1DataMatrix, Piece).Value!, 4, 3200, 2400);
         using var jpeg = photo.Encode(SKEncodedImageFormat.Jpeg, 80);
         Assert.Equal(Piece.Message, SymbolReader.ReadPicture(jpeg.ToArray()));
-        Assert.Contains("no picture", Assert.Throws<InputException>(() => SymbolReader.ReadPicture("%PDF-1.7"u8.ToArray())).Message, StringComparison.Ordinal);
+        Assert.Contains("no picture", Assert.Throws<InputException>(() => SymbolReader.ReadPicture("%PDF-1.7"u8.ToArray())).Message,
+            StringComparison.Ordinal);
     }
 
     // Whatever stands before the camera, nothing is made up: a code is read as it was drawn, or not at all.
     [Fact]
-    public void A_picture_without_a_code_says_nothing() => Gen.Select(Gen.Int[2, 90], Gen.Int[2, 90], Gen.Int).Sample((width, height, seed) =>
-    {
-        var grey = new byte[width * height];
-        new Random(seed).NextBytes(grey);
-        Assert.Null(SymbolReader.Read(grey, width, height));
-    }, iter: 60);
+    public void A_picture_without_a_code_says_nothing() =>
+        Gen.Select(Gen.Int[2, 90], Gen.Int[2, 90], Gen.Int).Sample((width, height, seed) =>
+        {
+            var grey = new byte[width * height];
+            new Random(seed).NextBytes(grey);
+            Assert.Null(SymbolReader.Read(grey, width, height));
+        }, iter: 60);
 
     [Theory]
     [InlineData(0)]
@@ -94,7 +98,11 @@ public sealed class SymbolReaderTests
             using var label = new SKPaint { Color = new SKColor(236, 232, 222) };
             canvas.DrawRect(SKRect.Create(-width * 0.42f, -height * 0.42f, width * 0.84f, height * 0.84f), label);
             canvas.Scale(scale);
-            using var blur = new SKPaint { ImageFilter = SKImageFilter.CreateBlur(1.1f / scale, 1.1f / scale), BlendMode = SKBlendMode.Multiply };
+            using var blur = new SKPaint
+            {
+                ImageFilter = SKImageFilter.CreateBlur(1.1f / scale, 1.1f / scale),
+                BlendMode = SKBlendMode.Multiply,
+            };
             using var image = SKImage.FromBitmap(symbol);
             canvas.DrawImage(image, -symbol.Width / 2f, -symbol.Height / 2f, new SKSamplingOptions(SKFilterMode.Linear), blur);
         }

@@ -26,12 +26,17 @@ public sealed class DrawnElsewhereTests(ITestOutputHelper output)
         var drawn = Labels.Where(l => l.Means == means).ToArray();
         Assert.True(drawn.Length >= 20, $"{drawn.Length} labels drawn by {means}");
         var wrong = drawn.SelectMany(l => l.Seeded.Except(l.Found.Select(f => f.Rule)).Select(r => $"{l.File}: {r} was not found")
-            .Concat(l.Found.Where(f => f.Severity == Severity.Must && !f.Rule.EndsWith("type-too-small", StringComparison.Ordinal) && !l.Seeded.Contains(f.Rule)).Select(f => $"{l.File}: {f.Rule}: {f.Message}"))).ToArray();
+            .Concat(l.Found
+                .Where(f => f.Severity == Severity.Must
+                    && !f.Rule.EndsWith("type-too-small", StringComparison.Ordinal)
+                    && !l.Seeded.Contains(f.Rule)).Select(f => $"{l.File}: {f.Rule}: {f.Message}"))).ToArray();
         foreach (var rule in drawn.SelectMany(l => l.Seeded).Distinct().Order(StringComparer.Ordinal))
         {
             var hits = drawn.Count(l => l.Seeded.Contains(rule) && l.Found.Any(f => f.Rule == rule));
             var found = drawn.Count(l => l.Found.Any(f => f.Rule == rule && f.Severity != Severity.Note));
-            output.WriteLine(FormattableString.Invariant($"{means} {rule,-36} seeded {drawn.Count(l => l.Seeded.Contains(rule)),3}  precision {(found == 0 ? 0 : (double)hits / found):0.00}  recall {(double)hits / drawn.Count(l => l.Seeded.Contains(rule)):0.00}"));
+            output.WriteLine(
+                FormattableString.Invariant(
+                    $"{means} {rule,-36} seeded {drawn.Count(l => l.Seeded.Contains(rule)),3}  precision {(found == 0 ? 0 : (double)hits / found):0.00}  recall {(double)hits / drawn.Count(l => l.Seeded.Contains(rule)):0.00}"));
         }
         Assert.True(wrong.Length == 0, string.Join("\n", wrong));
     }
@@ -49,7 +54,9 @@ public sealed class DrawnElsewhereTests(ITestOutputHelper output)
     public void Heights_are_measured_in_what_either_program_drew()
     {
         Assert.All(Labels, l => Assert.True(l.Text.IsMeasured, l.File));
-        var words = Labels.Where(l => l.Means == "office").SelectMany(l => l.Text.Heights.Where(h => h.Page == 1 && h.Lower is not null).Select(h => h.Lower!.Value.Millimetres)).ToArray();
+        var words = Labels.Where(l => l.Means == "office")
+            .SelectMany(l => l.Text.Heights.Where(h => h.Page == 1 && h.Lower is not null).Select(h => h.Lower!.Value.Millimetres))
+            .ToArray();
         Assert.Contains(words, w => w is > 1.48m and < 1.62m);
     }
 
@@ -70,7 +77,8 @@ public sealed class DrawnElsewhereTests(ITestOutputHelper output)
             var text = PdfLabelReader.Read(System.IO.File.ReadAllBytes(pdf), Path.GetFileName(pdf));
             SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
             var facts = LabelJudgement.Of(LabelStatement.Read(text, IngredientDictionary.Shipped), null, soldAs, null, On);
-            return new(Path.GetFileName(pdf), name[1], head["seeded"] == "none" ? new HashSet<string>() : head["seeded"].Split(", ").ToHashSet(), text,
+            return new(Path.GetFileName(pdf), name[1],
+                head["seeded"] == "none" ? new HashSet<string>() : head["seeded"].Split(", ").ToHashSet(), text,
                 LabelCheck.Run(facts, MarketText.Parse(head.GetValueOrDefault("market", "us")).OrRefuse()).Findings);
         }
     }

@@ -22,7 +22,8 @@ public sealed class HardPdfTests
     public static TheoryData<string, string, int, string> Cases => [.. Of(""), .. Of("../FreshPdfs/")];
 
     private static IEnumerable<TheoryDataRow<string, string, int, string>> Of(string folder) =>
-        File.ReadLines(Path.Combine(Folder, folder + "cases.txt")).Where(l => l.Length > 0 && l[0] != '#').Select(l => l.Split('|', StringSplitOptions.TrimEntries))
+        File.ReadLines(Path.Combine(Folder, folder + "cases.txt")).Where(l => l.Length > 0 && l[0] != '#')
+            .Select(l => l.Split('|', StringSplitOptions.TrimEntries))
             .Select(c => new TheoryDataRow<string, string, int, string>(folder + c[0], c[1], int.Parse(c[2]), c[3]));
 
     [Theory]
@@ -35,9 +36,11 @@ public sealed class HardPdfTests
             return;
         }
         var reading = LabelStatement.Read(Text(file), IngredientDictionary.Shipped);
-        var found = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), Market.Named(market)).Findings.Where(f => !f.Rule.EndsWith("type-too-small", StringComparison.Ordinal)).ToArray();
+        var found = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), Market.Named(market)).Findings
+            .Where(f => !f.Rule.EndsWith("type-too-small", StringComparison.Ordinal)).ToArray();
         var wanted = seeded == "none" ? [] : seeded.Split(", ");
-        Assert.True(reading.Names.Length == names, $"{reading.Names.Length} names: {string.Join(" | ", reading.Names.Select(n => n.Name))}\n{reading.Text.Text}");
+        Assert.True(reading.Names.Length == names,
+            $"{reading.Names.Length} names: {string.Join(" | ", reading.Names.Select(n => n.Name))}\n{reading.Text.Text}");
         Assert.Equal([], wanted.Except(found.Where(f => f.Severity != Severity.Note).Select(f => f.Rule)));
         Assert.Equal([], found.Where(f => f.Severity == Severity.Must && !wanted.Contains(f.Rule)).Select(f => $"{f.Rule}: {f.Message}"));
     }
@@ -48,7 +51,9 @@ public sealed class HardPdfTests
         var read = LabelStatement.Read(Text("sheet-mixed"), IngredientDictionary.Shipped);
         Assert.Equal(["Body Lotion", "Bath Salts"], read.Others.Prepend(read).Select(l => l.Identity?.Written));
         Assert.Equal([12, 5], read.Others.Prepend(read).Select(l => l.Names.Length));
-        Assert.All(read.Others.Prepend(read), l => Assert.Empty(LabelCheck.Run(LabelJudgement.Of(l, null, null, null, On), Market.Us).Findings.Where(f => f.Severity == Severity.Must && !f.Rule.EndsWith("type-too-small", StringComparison.Ordinal))));
+        Assert.All(read.Others.Prepend(read),
+            l => Assert.Empty(LabelCheck.Run(LabelJudgement.Of(l, null, null, null, On), Market.Us).Findings
+                .Where(f => f.Severity == Severity.Must && !f.Rule.EndsWith("type-too-small", StringComparison.Ordinal))));
     }
 
     [Fact]

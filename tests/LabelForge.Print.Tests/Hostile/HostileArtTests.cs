@@ -9,7 +9,8 @@ namespace LabelForge.Print.Tests.Hostile;
 /// <summary>Art that somebody sends, made to do harm.</summary>
 public sealed class HostileArtTests : IDisposable
 {
-    private const string Svg = "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 10 10\">{0}</svg>";
+    private const string Svg =
+        "<svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" viewBox=\"0 0 10 10\">{0}</svg>";
 
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-art-").FullName;
 
@@ -51,12 +52,14 @@ public sealed class HostileArtTests : IDisposable
     [Fact]
     public void A_drawing_of_groups_in_groups_without_end_is_refused()
     {
-        Put("leaf.svg", string.Format(null, Svg, string.Concat(Enumerable.Repeat("<g>", 20_000)) + string.Concat(Enumerable.Repeat("</g>", 20_000))));
+        Put("leaf.svg",
+            string.Format(null, Svg, string.Concat(Enumerable.Repeat("<g>", 20_000)) + string.Concat(Enumerable.Repeat("</g>", 20_000))));
         Assert.Contains("too deeply", Refused("leaf.svg"));
     }
 
     [Theory]
-    [InlineData("<!DOCTYPE svg [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;&a;\">]><svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"><desc>&b;</desc></svg>")]
+    [InlineData("<!DOCTYPE svg [<!ENTITY a \"aaaa\"><!ENTITY b \"&a;&a;&a;\">]><svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 "
+        + "1\"><desc>&b;</desc></svg>")]
     [InlineData("<!DOCTYPE svg SYSTEM \"file:///etc/passwd\"><svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 1 1\"/>")]
     public void A_drawing_with_a_document_type_is_refused_unread(string drawing)
     {

@@ -17,7 +17,9 @@ public class FoldTests
         var (height, depth) = (bar.Sides["height"].Millimetres, bar.Sides["depth"].Millimetres);
         // The band goes edge, front, other edge, back, and then laps over the first edge.
         var folds = new[] { 0m, depth, depth + height, 2 * depth + height, 2 * depth + 2 * height };
-        int Face(DesignPanel p) => Enumerable.Range(0, 4).Single(i => p.X.Millimetres >= folds[i] - 0.01m && p.X.Millimetres + p.Width.Millimetres <= folds[i + 1] + 0.01m);
+        int Face(DesignPanel p) =>
+        Enumerable.Range(0, 4)
+            .Single(i => p.X.Millimetres >= folds[i] - 0.01m && p.X.Millimetres + p.Width.Millimetres <= folds[i + 1] + 0.01m);
         var faces = design.Panels.ToDictionary(p => p.Id, Face);
         Assert.Equal(1, faces["front"]);
         Assert.Equal(3, faces["back"]);
@@ -32,7 +34,11 @@ public class FoldTests
     public void Every_design_that_goes_round_its_package_or_over_its_top_can_be_shown_folded()
     {
         var folding = LabelDesign.Known.Select(id => LabelDesign.Load(id))
-            .Where(d => !d.Round && (d.Panels.Any(p => p.Turned) || d.Package is { } package && (package.Sides.ContainsKey("circumference") || d.Width.Millimetres > package.Sides["width"].Millimetres))).ToList();
+            .Where(d => !d.Round
+                && (d.Panels.Any(p => p.Turned)
+                    || d.Package is { } package
+                        && (package.Sides.ContainsKey("circumference") || d.Width.Millimetres > package.Sides["width"].Millimetres)))
+            .ToList();
         Assert.True(folding.Count >= 8, string.Join(", ", folding.Select(d => d.Id)));
         Assert.All(folding, d => Assert.True(FoldedLabel.Of(d) is not null, d.Id));
     }
@@ -50,7 +56,8 @@ public class FoldTests
         Assert.True(back.Y.Millimetres + back.Height.Millimetres <= fold + 0.01m);
         Assert.True(front.Y.Millimetres >= fold - 0.01m);
         // Folded, the back's foot is as far from the fold as the front's.
-        Assert.Equal((double)(design.Height.Millimetres - front.Y.Millimetres - front.Height.Millimetres), (double)back.Y.Millimetres, 0.05);
+        Assert.Equal((double)(design.Height.Millimetres - front.Y.Millimetres - front.Height.Millimetres), (double)back.Y.Millimetres,
+            0.05);
     }
 
     [Theory]

@@ -15,7 +15,8 @@ public class FoldedLabelTests
     [InlineData("bottle-wrap-67.7x99.1mm", "bottle", "2.2x4 in", FoldManner.Round)]
     [InlineData("jar-side-2x8", "jar", "3x2 in", FoldManner.Round)]
     [InlineData("jar-side-1.25x8in", "jar", "2.6x1.5 in", FoldManner.Round)]
-    public void A_label_round_its_package_shows_its_front_in_front_and_its_back_behind(string id, string shape, string size, FoldManner manner)
+    public void A_label_round_its_package_shows_its_front_in_front_and_its_back_behind(string id, string shape, string size,
+        FoldManner manner)
     {
         var design = LabelDesign.Load(id, Package.Parse(shape, size).Value!);
         var folded = FoldedLabel.Of(design)!;

@@ -14,24 +14,28 @@ using LabelForge.Quantities;
 
 namespace LabelForge.Print.Tests.Looks;
 
-/// <summary>Beauty never costs the law: every arrangement, frame, ornament and shape, with long words and short, in four markets.</summary>
+/// <summary>Beauty never costs the law: every arrangement, frame, ornament and shape, with long
+/// words and short, in four markets.</summary>
 public class FrontTests
 {
     // 0.5 mm.
     private const double ClearOfOrnament = 0.5 * 72 / 25.4;
 
-    private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "jar-side-2x8", "bottle-front-2x2.625", "hang-tag-fold", "bag-seal-fold", "lip-tube-wrap", "tin-lid-2in", "bar-band", "jar-lid-2.5in", "jar-lid-2in",
-        "bar-57x99.1mm", "bottle-wrap-3.333x4", "bottle-wrap-67.7x99.1mm", "jar-side-1.25x8in"];
+    private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "jar-side-2x8", "bottle-front-2x2.625",
+        "hang-tag-fold", "bag-seal-fold", "lip-tube-wrap", "tin-lid-2in", "bar-band", "jar-lid-2.5in", "jar-lid-2in", "bar-57x99.1mm",
+        "bottle-wrap-3.333x4", "bottle-wrap-67.7x99.1mm", "jar-side-1.25x8in"];
 
     private static readonly string[] Types = ["bookish", "round", "capitals", "soft", "stylish", "deco", "brush"];
 
     private static readonly Role[] Required = [Role.Identity, Role.NetQuantity, Role.Ingredients, Role.Warnings, Role.Responsible];
 
-    public static TheoryData<string, string> ArrangementsAndShapes => [.. ArrangementFile.Known.SelectMany(a => Shapes.Select(s => (a, s)))];
+    public static TheoryData<string, string> ArrangementsAndShapes =>
+        [.. ArrangementFile.Known.SelectMany(a => Shapes.Select(s => (a, s)))];
 
     public static TheoryData<string> Arrangements => [.. ArrangementFile.Known];
 
-    /// <summary>Each market, with the shortest words, usual ones and the longest, by turns without a frame and with one; ornament and types change from one to the next.</summary>
+    /// <summary>Each market, with the shortest words, usual ones and the longest, by turns without a frame and with one; ornament and
+    /// types change from one to the next.</summary>
     [Theory, MemberData(nameof(ArrangementsAndShapes))]
     public void Every_front_keeps_the_rules_it_is_measured_against(string arrangement, string shape)
     {
@@ -42,7 +46,9 @@ public class FrontTests
             foreach (var content in new[] { Short(market), Usual(market), Long(market) })
             {
                 // Without a frame and with one in turn: every frame comes up on every shape, over the arrangements.
-                foreach (var frame in new[] { turn % 2 == 0 ? null : FrameFamily.All[(turn / 2 + Array.IndexOf(Shapes, shape)) % FrameFamily.All.Length] })
+                foreach (var frame in new[] { turn % 2 == 0
+                    ? null
+                    : FrameFamily.All[(turn / 2 + Array.IndexOf(Shapes, shape)) % FrameFamily.All.Length] })
                 {
                     var family = OrnamentFamily.All[turn * 7 % OrnamentFamily.All.Length];
                     var look = Of(arrangement, Types[turn++ % Types.Length], family, frame, turn * 37 % 360);
@@ -54,7 +60,9 @@ public class FrontTests
             }
         }
         // An arrangement that fits nothing proves nothing; ranged left has no round form, and a lid bears fewer words.
-        Assert.True(arranged > 0 || ArrangementFile.For(arrangement, 144, 144, true, DesignStyle.Load("plain")) is null || shape == "lip-tube-wrap" || shape == "bag-seal-fold", $"{arrangement} never fits {shape}.");
+        Assert.True(arranged > 0
+            || ArrangementFile.For(arrangement, 144, 144, true, DesignStyle.Load("plain")) is null
+            || shape == "lip-tube-wrap" || shape == "bag-seal-fold", $"{arrangement} never fits {shape}.");
     }
 
     [Theory, MemberData(nameof(Arrangements))]
@@ -64,7 +72,8 @@ public class FrontTests
         {
             foreach (var shape in new[] { "bar-front-2x2", "front-round-2in" })
             {
-                if (LabelFitter.Fit(LabelDesign.Load(shape).In(Of(arrangement, "bookish", family, null, 210)), Usual(Market.Us), null) is Fit.Fits { Layout: var layout })
+                if (LabelFitter.Fit(LabelDesign.Load(shape).In(Of(arrangement, "bookish", family, null, 210)), Usual(Market.Us),
+                    null) is Fit.Fits { Layout: var layout })
                     Lawful(layout, $"{arrangement}, {shape}, {family.Id}");
             }
         }
@@ -73,12 +82,14 @@ public class FrontTests
     [Theory, MemberData(nameof(Arrangements))]
     public void A_usual_product_gets_the_arrangement_that_was_asked_for(string arrangement)
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-front-2x2").In(Of(arrangement, "bookish", OrnamentFamily.All[0], null, 350)), Usual(Market.Us), null).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-front-2x2").In(Of(arrangement, "bookish", OrnamentFamily.All[0], null, 350)),
+            Usual(Market.Us), null).OrRefuse();
         Assert.Equal(arrangement, layout.Design.Look?.Arrangement);
         Assert.NotEmpty(layout.Drawings);
         var (name, net) = (layout.Texts.Single(t => t.Role == Role.Name), layout.Texts.Single(t => t.Role == Role.NetQuantity));
         Assert.True(name.LetterHeight.Millimetres >= 1.55m * net.LetterHeight.Millimetres, $"{name.LetterHeight} over {net.LetterHeight}");
-        Assert.True(net.LetterHeight.Millimetres <= 1.05m * net.RequiredFloor.Millimetres, "The net quantity is at its least or little more.");
+        Assert.True(net.LetterHeight.Millimetres <= 1.05m * net.RequiredFloor.Millimetres,
+            "The net quantity is at its least or little more.");
     }
 
     [Theory, MemberData(nameof(Arrangements))]
@@ -90,7 +101,8 @@ public class FrontTests
         var heights = range.Select(content =>
         {
             var look = RangeFit.Over(design, Of(arrangement, "bookish", OrnamentFamily.All[5], null, 20), range);
-            return LabelFitter.Fit(design.In(look), content, null).OrRefuse().Texts.Single(t => t.Role == Role.Name).LetterHeight.Millimetres;
+            return LabelFitter.Fit(design.In(look), content, null).OrRefuse().Texts
+                .Single(t => t.Role == Role.Name).LetterHeight.Millimetres;
         }).ToList();
         Assert.True(heights.Max() - heights.Min() < 0.02m, string.Join(", ", heights));
     }
@@ -107,14 +119,23 @@ public class FrontTests
             LabelContent[] range =
             [
                 usual with { Ingredients = [.. usual.Ingredients.Take(9)] },
-                usual with { ProductName = "Salt Meadow", Ingredients = [.. usual.Ingredients.Take(13), "Ferric Ferrocyanide"], Directions = "Work up a lather with water, then rinse." },
+                usual with
+                {
+                    ProductName = "Salt Meadow", Ingredients = [.. usual.Ingredients.Take(13), "Ferric Ferrocyanide"],
+                Directions = "Work up a lather with water, then rinse.",
+                },
                 usual with { ProductName = "Hayloft", Directions = "Work up a lather with water, then rinse. Keep it dry between uses." },
             ];
-            var labels = range.Select(content => LabelFitter.Fit(drawn.In(RangeFit.Over(drawn, Of("stack", "bookish", OrnamentFamily.All[5], null, 20), range, Samples.Block())), content, Samples.Block()).OrRefuse()).ToList();
+            var labels =
+                range.Select(
+                    content =>
+                        LabelFitter.Fit(drawn.In(RangeFit.Over(drawn, Of("stack", "bookish", OrnamentFamily.All[5], null, 20), range,
+                            Samples.Block())), content, Samples.Block()).OrRefuse()).ToList();
             foreach (var role in new[] { Role.Ingredients, Role.Directions, Role.Warnings, Role.Responsible, Role.Contact, Role.Lot })
             {
                 var heights = labels.SelectMany(l => l.Texts).Where(t => t.Role == role).Select(t => t.LetterHeight.Millimetres).ToList();
-                Assert.True(heights.Count == 0 || heights.Max() - heights.Min() < 0.005m, $"{design}, {market}, {role}: {string.Join(", ", heights)}");
+                Assert.True(heights.Count == 0 || heights.Max() - heights.Min() < 0.005m,
+                    $"{design}, {market}, {role}: {string.Join(", ", heights)}");
             }
             Assert.Single(labels.Select(l => l.Drawings.Count(d => !d.IsGround)).Distinct());
         }
@@ -123,10 +144,14 @@ public class FrontTests
     [Fact]
     public void The_smallest_letters_of_a_back_grow_first()
     {
-        var texts = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"), Usual(Market.Us), null).OrRefuse().Texts.Where(t => t.Role is Role.Ingredients or Role.Responsible or Role.Contact).ToList();
+        var texts = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"), Usual(Market.Us), null).OrRefuse().Texts
+            .Where(t => t.Role is Role.Ingredients or Role.Responsible or Role.Contact).ToList();
         var (low, high) = (texts.Min(t => t.LetterHeight.Millimetres), texts.Max(t => t.LetterHeight.Millimetres));
         // Either they stand at one height, or what is lower is at its most and what is higher at its least.
-        Assert.True(high - low < 0.02m || texts.All(t => t.LetterHeight.Millimetres - low < 0.02m || t.LetterHeight.Millimetres <= t.RequiredFloor.Millimetres * 1.02m || low >= 1.39m), $"{low} and {high}");
+        Assert.True(high - low < 0.02m
+            || texts.All(t => t.LetterHeight.Millimetres - low < 0.02m
+                || t.LetterHeight.Millimetres <= t.RequiredFloor.Millimetres * 1.02m
+                || low >= 1.39m), $"{low} and {high}");
     }
 
     [Theory, MemberData(nameof(Arrangements))]
@@ -136,15 +161,21 @@ public class FrontTests
         var extras = LabelExtras.None with { Art = LabelExtras.None.Art.Add(LabelExtras.Logo, logo) };
         foreach (var shape in new[] { "bar-front-2x2", "bottle-front-2x2.625", "jar-side-2x8" })
         {
-            var layout = LabelFitter.Fit(LabelDesign.Load(shape).In(Of(arrangement, "bookish", OrnamentFamily.All[0], null, 20)), Usual(Market.Us), Samples.Block(), extras).OrRefuse();
+            var layout = LabelFitter.Fit(LabelDesign.Load(shape).In(Of(arrangement, "bookish", OrnamentFamily.All[0], null, 20)),
+                Usual(Market.Us), Samples.Block(), extras).OrRefuse();
             Lawful(layout, $"{arrangement}, {shape}");
-            Assert.True(layout.Shapes.Length == 1 != layout.LeftOut.Any(l => l.Contains("logo", StringComparison.Ordinal)), $"{arrangement}, {shape}: {layout.Shapes.Length} drawn");
+            Assert.True(layout.Shapes.Length == 1 != layout.LeftOut.Any(l => l.Contains("logo", StringComparison.Ordinal)),
+                $"{arrangement}, {shape}: {layout.Shapes.Length} drawn");
             if (layout.Shapes.IsEmpty)
                 continue;
             var drawn = layout.Shapes[0];
             var (wide, high) = (30 * drawn.Scale, 10 * drawn.Scale);
             Assert.InRange(high, 3, 6.5 * 72 / 25.4 + 0.01);
-            Assert.All(layout.Lines, l => Assert.False(l.X < drawn.X + wide && l.X + l.Text.Width > drawn.X && l.Y - l.Text.Shape.Top * l.Text.Size < drawn.Y + high && l.Y > drawn.Y && !l.Upright && l.Radius == 0, $"{arrangement}, {shape}: {l.Text.Text} stands on the logo"));
+            Assert.All(layout.Lines,
+                l => Assert.False(l.X < drawn.X + wide
+                    && l.X + l.Text.Width > drawn.X
+                    && l.Y - l.Text.Shape.Top * l.Text.Size < drawn.Y + high && l.Y > drawn.Y && !l.Upright && l.Radius == 0,
+                    $"{arrangement}, {shape}: {l.Text.Text} stands on the logo"));
         }
     }
 
@@ -165,12 +196,15 @@ public class FrontTests
     [InlineData("Salt and Sea Lavender", "Salt|and Sea|Lavender")]
     [InlineData("Fleur de Sel", "Fleur|de Sel")]
     [InlineData("Hayloft", "Hayloft")]
-    public void Names_are_broken_where_a_reader_pauses(string name, string pieces) => Assert.Equal(pieces.Split('|'), SenseBreaks.Of(name));
+    public void Names_are_broken_where_a_reader_pauses(string name, string pieces) =>
+        Assert.Equal(pieces.Split('|'), SenseBreaks.Of(name));
 
     [Fact]
     public void No_dot_dangles_at_the_end_of_a_line()
     {
-        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"), Usual(Market.Us) with { Contact = "555-0127 · a-rather-long-name-for-a-page.example · post@a-rather-long-name.example" }, null).OrRefuse();
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"),
+            Usual(Market.Us) with { Contact = "555-0127 · a-rather-long-name-for-a-page.example · post@a-rather-long-name.example" }, null)
+            .OrRefuse();
         var contact = layout.Lines.Where(l => l.Role == Role.Contact).ToList();
         Assert.True(contact.Count > 1);
         Assert.All(contact, l => Assert.False(l.Text.Text.TrimEnd().EndsWith('·'), l.Text.Text));
@@ -182,14 +216,18 @@ public class FrontTests
         foreach (var line in layout.Lines)
         {
             var contrast = Colour.Contrast(line.Ink ?? layout.Design.Ink, line.Ground ?? layout.Design.Ground);
-            Assert.True(contrast >= (line.Role is { } role && Required.Contains(role) ? Palette.RequiredContrast : Palette.DisplayContrast), $"{what}: {line.Text.Text} at {contrast:0.00} to 1");
+            Assert.True(contrast >= (line.Role is { } role && Required.Contains(role)
+                ? Palette.RequiredContrast
+                : Palette.DisplayContrast), $"{what}: {line.Text.Text} at {contrast:0.00} to 1");
         }
         foreach (var text in layout.Texts)
         {
             Assert.True(text.LetterHeight.Millimetres >= text.RequiredFloor.Millimetres - 0.0002m, $"{what}: {text.Text}");
-            Assert.True(OrnamentClearance.Keeps(layout, text, Required.Contains(text.Role) ? ClearOfOrnament : 0.2), $"{what}: {text.Text} stands too near to an ornament");
+            Assert.True(OrnamentClearance.Keeps(layout, text, Required.Contains(text.Role) ? ClearOfOrnament : 0.2),
+                $"{what}: {text.Text} stands too near to an ornament");
             Assert.True(text.X.Millimetres >= 0 && text.X.Millimetres + text.Width.Millimetres <= layout.Design.Width.Millimetres + 0.01m
-                && text.Y.Millimetres + text.Height.Millimetres <= layout.Design.Height.Millimetres + 0.01m, $"{what}: {text.Text} leaves the label");
+                && text.Y.Millimetres + text.Height.Millimetres <= layout.Design.Height.Millimetres + 0.01m,
+                $"{what}: {text.Text} leaves the label");
         }
     }
 
@@ -214,7 +252,16 @@ public class FrontTests
         PrincipalPanel = Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)),
     };
 
-    private static LabelContent Short(Market market) => Usual(market) with { BusinessName = "Elm", ProductName = "Io", Identity = "Soap", Ingredients = ["Glycerin"], Warnings = [], Directions = null };
+    private static LabelContent Short(Market market) =>
+        Usual(market) with
+        {
+            BusinessName = "Elm",
+            ProductName = "Io",
+            Identity = "Soap",
+            Ingredients = ["Glycerin"],
+            Warnings = [],
+            Directions = null,
+        };
 
     private static LabelContent Long(Market market) => Usual(market) with
     {
@@ -222,10 +269,13 @@ public class FrontTests
         ProductName = "Elderflower, Salt & Wild Honey Morning",
         Identity = "Olive, coconut and shea bar soap with oats",
         Ingredients = [.. Samples.Bar.Ingredients.Concat(Samples.Bar.Ingredients).Take(30)],
-        Warnings = ["For external use only. Keep out of eyes; rinse well if soap gets in them.", "Pour usage externe seulement. Éviter le contact avec les yeux; bien rincer.", "Cesser l'emploi si la peau s'irrite."],
+        Warnings = ["For external use only. Keep out of eyes; rinse well if soap gets in them.",
+            "Pour usage externe seulement. Éviter le contact avec les yeux; bien rincer.", "Cesser l'emploi si la peau s'irrite."],
     };
 
     private static string NetOf(Market market) => market == Market.Us ? "Net Wt 4 oz (113 g)" : "113 g";
 
-    private static LetterFloors FloorsOf(Market market) => LetterFloors.For(market, NetAmount.Parse("113 g").Value!, Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)), null, new DateOnly(2026, 11, 25));
+    private static LetterFloors FloorsOf(Market market) =>
+        LetterFloors.For(market, NetAmount.Parse("113 g").Value!, Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)), null,
+            new DateOnly(2026, 11, 25));
 }

@@ -21,11 +21,14 @@ public sealed class LookOutputTests : IDisposable
 
     public static TheoryData<string, string, string, string, string> Sample =>
     [
-        ("bar-front-2x2", "stack", "bookish", "sprig", "none"), ("bar-front-2x2", "ranged-left", "round", "meadow", "none"), ("bar-front-2x2", "colour-block", "bookish", "moss", "none"),
-        ("bar-front-2x2", "medallion", "soft", "spikes", "none"), ("bar-front-2x2", "split", "stylish", "slices", "none"), ("bar-front-2x2", "upright", "capitals", "tide", "none"),
-        ("bar-front-2x2", "plaque", "brush", "dahlia", "none"), ("bar-front-2x2", "banner", "deco", "stars", "none"), ("bar-front-2x2", "stack", "soft", "fern", "garland"),
-        ("front-round-2in", "medallion", "bookish", "umbels", "none"), ("front-round-2in", "colour-block", "round", "rain", "none"), ("front-round-2in", "stack", "bookish", "rays", "rope"),
-        ("bag-seal-fold", "medallion", "bookish", "pebbles", "none"), ("lip-tube-wrap", "split", "round", "comb", "none"), ("bar-2x4", "colour-block", "capitals", "smoke", "none"),
+        ("bar-front-2x2", "stack", "bookish", "sprig", "none"), ("bar-front-2x2", "ranged-left", "round", "meadow", "none"),
+        ("bar-front-2x2", "colour-block", "bookish", "moss", "none"), ("bar-front-2x2", "medallion", "soft", "spikes", "none"),
+        ("bar-front-2x2", "split", "stylish", "slices", "none"), ("bar-front-2x2", "upright", "capitals", "tide", "none"),
+        ("bar-front-2x2", "plaque", "brush", "dahlia", "none"), ("bar-front-2x2", "banner", "deco", "stars", "none"),
+        ("bar-front-2x2", "stack", "soft", "fern", "garland"), ("front-round-2in", "medallion", "bookish", "umbels", "none"),
+        ("front-round-2in", "colour-block", "round", "rain", "none"), ("front-round-2in", "stack", "bookish", "rays", "rope"),
+        ("bag-seal-fold", "medallion", "bookish", "pebbles", "none"), ("lip-tube-wrap", "split", "round", "comb", "none"),
+        ("bar-2x4", "colour-block", "capitals", "smoke", "none"),
     ];
 
     [Theory, MemberData(nameof(Sample))]
@@ -72,7 +75,8 @@ public sealed class LookOutputTests : IDisposable
         long Size(int count)
         {
             var path = Path.Combine(folder, $"{count}.pdf");
-            SheetWriter.WritePdf(path, Layout("bar-2x4", "colour-block", "bookish", "moss", "none"), LabelStock.Load("us-letter-10-2x4in"), Samples.Info, count: count);
+            SheetWriter.WritePdf(path, Layout("bar-2x4", "colour-block", "bookish", "moss", "none"), LabelStock.Load("us-letter-10-2x4in"),
+                Samples.Info, count: count);
             return new FileInfo(path).Length;
         }
         Assert.True(Size(1000) - Size(10) < 40_000, "Each label of a sheet is the one drawing, placed again.");
@@ -80,8 +84,10 @@ public sealed class LookOutputTests : IDisposable
 
     private static LabelLayout Layout(string design, string arrangement, string types, string ornament, string frame)
     {
-        var look = FrontTests.Of(arrangement, types, OrnamentFamily.Named(ornament)!, FrameFamily.Named(frame), 37 * OrnamentFamily.All.IndexOf(OrnamentFamily.Named(ornament)!) % 360);
-        var layout = LabelFitter.Fit(LabelDesign.Load(design).In(look), FrontTests.Usual(Market.Us) with { Ingredients = [.. Samples.Bar.Ingredients.Take(4)] }, Samples.Block()).OrRefuse();
+        var look = FrontTests.Of(arrangement, types, OrnamentFamily.Named(ornament)!, FrameFamily.Named(frame),
+            37 * OrnamentFamily.All.IndexOf(OrnamentFamily.Named(ornament)!) % 360);
+        var layout = LabelFitter.Fit(LabelDesign.Load(design).In(look),
+            FrontTests.Usual(Market.Us) with { Ingredients = [.. Samples.Bar.Ingredients.Take(4)] }, Samples.Block()).OrRefuse();
         Assert.Equal(arrangement, layout.Design.Look?.Arrangement);
         return layout;
     }
@@ -90,7 +96,8 @@ public sealed class LookOutputTests : IDisposable
     {
         using var a = SKBitmap.Decode(one);
         using var b = SKBitmap.Decode(other);
-        Assert.True(Math.Abs(a.Width - b.Width) <= 1 && Math.Abs(a.Height - b.Height) <= 1, $"{a.Width} x {a.Height} and {b.Width} x {b.Height}");
+        Assert.True(Math.Abs(a.Width - b.Width) <= 1 && Math.Abs(a.Height - b.Height) <= 1,
+            $"{a.Width} x {a.Height} and {b.Width} x {b.Height}");
         var (width, height) = (Math.Min(a.Width, b.Width), Math.Min(a.Height, b.Height));
         var count = 0;
         for (var y = 0; y < height; y++)
@@ -99,7 +106,9 @@ public sealed class LookOutputTests : IDisposable
         return count / (double)(width * height);
     }
 
-    private static bool Far(SKColor a, SKColor b, int most) => Math.Abs(a.Red - b.Red) > most || Math.Abs(a.Green - b.Green) > most || Math.Abs(a.Blue - b.Blue) > most;
+    private static bool Far(SKColor a, SKColor b, int most) =>
+        Math.Abs(a.Red - b.Red) > most || Math.Abs(a.Green - b.Green) > most || Math.Abs(a.Blue - b.Blue) > most;
 
-    private static string Approved([System.Runtime.CompilerServices.CallerFilePath] string here = "") => Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "approved"));
+    private static string Approved([System.Runtime.CompilerServices.CallerFilePath] string here = "") =>
+        Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", "..", "approved"));
 }

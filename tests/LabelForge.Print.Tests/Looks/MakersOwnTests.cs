@@ -26,7 +26,9 @@ public sealed class MakersOwnTests
         {
             var layout = Fitted(shape, arrangement, c => c with { Claim = "Leaves skin feeling soft" });
             FrontTests.Lawful(layout, $"{arrangement}, {shape}");
-            Assert.True(layout.Texts.Any(t => t.Role == Role.Claim) != layout.LeftOut.Any(l => l.Contains("claim", StringComparison.Ordinal)), $"{arrangement}, {shape}");
+            Assert.True(layout.Texts
+                .Any(t => t.Role == Role.Claim) != layout.LeftOut.Any(l => l.Contains("claim", StringComparison.Ordinal)),
+                $"{arrangement}, {shape}");
         }
     }
 
@@ -37,17 +39,27 @@ public sealed class MakersOwnTests
         {
             var layout = Fitted(shape, arrangement, art: Photo(300, 200));
             FrontTests.Lawful(layout, $"{arrangement}, {shape}");
-            Assert.True(layout.Images.Length == 1 != layout.LeftOut.Any(l => l.Contains("picture", StringComparison.Ordinal)), $"{arrangement}, {shape}");
+            Assert.True(layout.Images.Length == 1 != layout.LeftOut.Any(l => l.Contains("picture", StringComparison.Ordinal)),
+                $"{arrangement}, {shape}");
             if (layout.Images.IsEmpty)
                 continue;
             var image = layout.Images[0];
             using var window = SKPath.ParseSvgPathData(image.Clip!.Outline);
-            window.Transform(SKMatrix.CreateScaleTranslation((float)image.Clip.Scale, (float)image.Clip.Scale, (float)image.Clip.X, (float)image.Clip.Y));
+            window.Transform(SKMatrix.CreateScaleTranslation((float)image.Clip.Scale, (float)image.Clip.Scale, (float)image.Clip.X,
+                (float)image.Clip.Y));
             var box = window.Bounds;
             // Its own proportions, no edge of it inside the window, and no word on it.
             Assert.Equal(1.5, image.Width / image.Height, 3);
-            Assert.True(image.X <= box.Left + 0.1 && image.Y <= box.Top + 0.1 && image.X + image.Width >= box.Right - 0.1 && image.Y + image.Height >= box.Bottom - 0.1, $"{arrangement}, {shape}");
-            Assert.All(layout.Lines.Where(l => !l.Upright && l.Radius == 0), l => Assert.False(l.X < box.Right && l.X + l.Text.Width > box.Left && l.Y > box.Top + 0.5 && l.Y - l.Text.Face.SmallLetterHeight * l.Text.Size < box.Bottom - 0.5, $"{arrangement}, {shape}: {l.Text.Text} stands on the photo"));
+            Assert.True(image.X <= box.Left + 0.1
+                && image.Y <= box.Top + 0.1
+                && image.X + image.Width >= box.Right - 0.1
+                && image.Y + image.Height >= box.Bottom - 0.1, $"{arrangement}, {shape}");
+            Assert.All(layout.Lines.Where(l => !l.Upright && l.Radius == 0),
+                l => Assert.False(l.X < box.Right
+                    && l.X + l.Text.Width > box.Left
+                    && l.Y > box.Top + 0.5
+                    && l.Y - l.Text.Face.SmallLetterHeight * l.Text.Size < box.Bottom - 0.5,
+                    $"{arrangement}, {shape}: {l.Text.Text} stands on the photo"));
         }
     }
 
@@ -58,7 +70,10 @@ public sealed class MakersOwnTests
         var layout = Fitted("bar-front-2x2", "stack", art: leaf);
         var (drawn, plate) = (layout.Shapes.Single(), layout.Drawings.Single(d => d.IsGround).Box);
         Assert.Equal(layout.Design.Look!.Palette.PlateFirst, drawn.Fill);
-        Assert.True(drawn.X >= plate.Left && drawn.Y >= plate.Top && drawn.X + 10 * drawn.Scale <= plate.Left + plate.Width && drawn.Y + 20 * drawn.Scale <= plate.Top + plate.Height);
+        Assert.True(drawn.X >= plate.Left
+            && drawn.Y >= plate.Top
+            && drawn.X + 10 * drawn.Scale <= plate.Left + plate.Width
+            && drawn.Y + 20 * drawn.Scale <= plate.Top + plate.Height);
     }
 
     [Fact]
@@ -67,7 +82,8 @@ public sealed class MakersOwnTests
         long Size(int count)
         {
             var path = Path.GetTempFileName();
-            SheetWriter.WritePdf(path, Fitted("bar-front-2x2", "stack", art: Photo(400, 400, noisy: true)), LabelStock.Load("us-letter-12-square-2in"), Samples.Info, count: count);
+            SheetWriter.WritePdf(path, Fitted("bar-front-2x2", "stack", art: Photo(400, 400, noisy: true)),
+                LabelStock.Load("us-letter-12-square-2in"), Samples.Info, count: count);
             var size = new FileInfo(path).Length;
             File.Delete(path);
             return size;
@@ -78,8 +94,10 @@ public sealed class MakersOwnTests
     [Theory, MemberData(nameof(Arrangements))]
     public void A_name_is_made_smaller_and_never_smaller_than_its_least(string arrangement)
     {
-        decimal Name(double size) => Fitted("bar-front-2x2", arrangement, look: l => l with { NameSize = size }).Texts.Single(t => t.Role == Role.Name) is var name && name.LetterHeight.Millimetres >= name.RequiredFloor.Millimetres - 0.0002m
-            ? name.LetterHeight.Millimetres : throw new InvalidDataException("below its least");
+        decimal Name(double size) =>
+        Fitted("bar-front-2x2", arrangement, look: l => l with { NameSize = size }).Texts.Single(t => t.Role == Role.Name) is var name
+            && name.LetterHeight.Millimetres >= name.RequiredFloor.Millimetres - 0.0002m
+                ? name.LetterHeight.Millimetres : throw new InvalidDataException("below its least");
         var (whole, three, half) = (Name(1), Name(0.75), Name(0.5));
         Assert.True(half <= three && three < whole, $"{half}, {three}, {whole}");
     }
@@ -92,13 +110,17 @@ public sealed class MakersOwnTests
             var layout = Fitted("bar-front-2x2", arrangement, look: l => l with { OrnamentSize = size });
             FrontTests.Lawful(layout, $"{arrangement} at {size}");
             var (name, net) = (layout.Texts.Single(t => t.Role == Role.Name), layout.Texts.Single(t => t.Role == Role.NetQuantity));
-            Assert.True(name.LetterHeight.Millimetres >= 1.55m * net.LetterHeight.Millimetres, $"{arrangement} at {size}: {name.LetterHeight} over {net.LetterHeight}");
+            Assert.True(name.LetterHeight.Millimetres >= 1.55m * net.LetterHeight.Millimetres,
+                $"{arrangement} at {size}: {name.LetterHeight} over {net.LetterHeight}");
         }
     }
 
     [Fact]
     public void An_ornament_that_is_asked_for_larger_is_higher() =>
-        Assert.True(Window(Fitted("bar-front-2x2", "ranged-left", look: l => l with { OrnamentSize = 1.4 })) > Window(Fitted("bar-front-2x2", "ranged-left", look: l => l with { OrnamentSize = 0.6, NameSize = 1 })));
+        Assert.True(
+            Window(Fitted("bar-front-2x2", "ranged-left",
+                look: l => l with { OrnamentSize = 1.4 })) > Window(Fitted("bar-front-2x2", "ranged-left",
+                    look: l => l with { OrnamentSize = 0.6, NameSize = 1 })));
 
     [Theory]
     [InlineData("stack"), InlineData("colour-block"), InlineData("ranged-left")]
@@ -118,10 +140,12 @@ public sealed class MakersOwnTests
     [InlineData("#c9a77c", false, true)]
     [InlineData("#1c1c1e", false, false)]
     [InlineData("#1c1c1e", true, true)]
-    public void Stock_of_its_own_colour_is_shown_and_measured_and_dark_stock_without_white_ink_is_warned_of(string colour, bool white, bool isQuiet)
+    public void Stock_of_its_own_colour_is_shown_and_measured_and_dark_stock_without_white_ink_is_warned_of(string colour, bool white,
+        bool isQuiet)
     {
         var stock = Colour.Parse(colour)!.Value;
-        var layout = Fitted("bar-front-2x2", "colour-block", look: l => l with { Palette = Palette.Of(20, paper: stock, whiteInk: white), WhiteInk = white });
+        var layout = Fitted("bar-front-2x2", "colour-block",
+            look: l => l with { Palette = Palette.Of(20, paper: stock, whiteInk: white), WhiteInk = white });
         Assert.Equal(isQuiet, !layout.LeftOut.Any(l => l.Contains("white ink", StringComparison.Ordinal)));
         Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, c.Sentence));
         // To the printer the stock is nothing; to the eye it is what everything stands on.
@@ -132,21 +156,24 @@ public sealed class MakersOwnTests
         foreach (var (line, printed) in seen.Lines.Zip(layout.Lines))
         {
             var contrast = Colour.Contrast(line.Ink ?? seen.Design.Ink, line.Ground ?? seen.Design.Ground);
-            Assert.True(contrast >= (line.Role is Role.Identity or Role.NetQuantity ? Palette.RequiredContrast : Palette.DisplayContrast), $"{line.Text.Text}: {contrast:0.0}");
+            Assert.True(contrast >= (line.Role is Role.Identity or Role.NetQuantity ? Palette.RequiredContrast : Palette.DisplayContrast),
+                $"{line.Text.Text}: {contrast:0.0}");
             Assert.Equal(layout.Design.Seen(printed.Ink ?? layout.Design.Ink), line.Ink ?? seen.Design.Ink);
         }
     }
 
     private static double Window(LabelLayout layout) => layout.Drawings.Last(d => !d.IsGround).Box.Height;
 
-    private static LabelLayout Fitted(string shape, string arrangement, Func<LabelContent, LabelContent>? content = null, ArtBlock? art = null, Func<Look, Look>? look = null)
+    private static LabelLayout Fitted(string shape, string arrangement, Func<LabelContent, LabelContent>? content = null,
+        ArtBlock? art = null, Func<Look, Look>? look = null)
     {
         var says = content?.Invoke(FrontTests.Usual(Market.Us)) ?? FrontTests.Usual(Market.Us);
         var design = LabelDesign.Load(shape);
         var wanted = FrontTests.Of(arrangement, "bookish", OrnamentFamily.All[0], null, 20);
         wanted = look?.Invoke(wanted) ?? wanted;
         var extras = art is null ? LabelExtras.None : LabelExtras.None with { Art = LabelExtras.None.Art.Add(LabelExtras.Picture, art) };
-        return LabelFitter.Fit(design.In(RangeFit.Over(design, wanted, [says], Samples.Block(), extras)), says, Samples.Block(), extras).OrRefuse();
+        return LabelFitter.Fit(design.In(RangeFit.Over(design, wanted, [says], Samples.Block(), extras)), says, Samples.Block(), extras)
+            .OrRefuse();
     }
 
     private static ArtBlock Photo(int width, int height, bool noisy = false)

@@ -43,7 +43,8 @@ internal static class OrnamentClearance
         {
             foreach (var (_, x, y, degrees) in line.OnCircle())
             {
-                var (wide, high) = ((float)(line.Text.Width / line.Text.Shape.Glyphs.Length), (float)(line.Text.Face.CapitalHeight * line.Text.Size));
+                var (wide, high) = ((float)(line.Text.Width / line.Text.Shape.Glyphs.Length),
+                    (float)(line.Text.Face.CapitalHeight * line.Text.Size));
                 using var letter = new SKPathBuilder();
                 letter.AddRect(new SKRect(-d, -high - d, wide + d, d));
                 using var box = letter.Detach();
@@ -52,13 +53,17 @@ internal static class OrnamentClearance
             }
         }
         if (round.Count == 0)
-            region.AddRect(SKRect.Create((float)Points.Of(text.X) - d, (float)Points.Of(text.Y) - d, (float)Points.Of(text.Width) + 2 * d, (float)Points.Of(text.Height) + 2 * d));
+            region.AddRect(SKRect.Create((float)Points.Of(text.X) - d, (float)Points.Of(text.Y) - d, (float)Points.Of(text.Width) + 2 * d,
+                (float)Points.Of(text.Height) + 2 * d));
         return region.Detach();
     }
 
     private static bool Holds((double Left, double Top, double Width, double Height) box, PlacedText text)
     {
         var (l, t) = (Points.Of(text.X), Points.Of(text.Y));
-        return l >= box.Left - 0.1 && t >= box.Top - 0.1 && l + Points.Of(text.Width) <= box.Left + box.Width + 0.1 && t + Points.Of(text.Height) <= box.Top + box.Height + 0.1;
+        return l >= box.Left - 0.1
+            && t >= box.Top - 0.1
+            && l + Points.Of(text.Width) <= box.Left + box.Width + 0.1
+            && t + Points.Of(text.Height) <= box.Top + box.Height + 0.1;
     }
 }

@@ -17,7 +17,8 @@ public class OrnamentTests
         Assert.True(FrameFamily.All.Length >= 6);
         Assert.Equal(OrnamentFamily.All.Length, OrnamentFamily.All.DistinctBy(f => f.Id).Count());
         Assert.Equal(FrameFamily.All.Length, FrameFamily.All.DistinctBy(f => f.Id).Count());
-        Assert.All(Enum.GetValues<ScentFamily>(), scent => Assert.True(OrnamentFamily.All.Count(f => f.Suits.Contains(scent)) >= 3, $"{scent} has too few."));
+        Assert.All(Enum.GetValues<ScentFamily>(),
+            scent => Assert.True(OrnamentFamily.All.Count(f => f.Suits.Contains(scent)) >= 3, $"{scent} has too few."));
     }
 
     [Fact] // The first numbers for the seed 1234567, as the generator's reference implementation gives them.
@@ -39,7 +40,8 @@ public class OrnamentTests
             Assert.NotEqual(Drawn("a"), Drawn("b"));
     }
 
-    /// <summary>Light enough for an ink-jet, and enough to be seen: between a fiftieth and three quarters of the box is inked, in every box.</summary>
+    /// <summary>Light enough for an ink-jet, and enough to be seen: between a fiftieth and three
+    /// quarters of the box is inked, in every box.</summary>
     [Theory, MemberData(nameof(Families))]
     public void Every_family_inks_a_fair_share_of_any_box(string id)
     {
@@ -121,7 +123,13 @@ public class OrnamentTests
         foreach (var path in drawing.Paths)
         {
             using var shape = SKPath.ParseSvgPathData(path.Data);
-            using var ink = new SKPaint { Color = path.Ink == OrnamentInk.Ground ? SKColors.White : SKColors.Black, IsAntialias = true, Style = path.Stroke > 0 ? SKPaintStyle.Stroke : SKPaintStyle.Fill, StrokeWidth = (float)path.Stroke };
+            using var ink = new SKPaint
+            {
+                Color = path.Ink == OrnamentInk.Ground ? SKColors.White : SKColors.Black,
+                IsAntialias = true,
+                Style = path.Stroke > 0 ? SKPaintStyle.Stroke : SKPaintStyle.Fill,
+                StrokeWidth = (float)path.Stroke,
+            };
             surface.Canvas.DrawPath(shape, ink);
         }
         using var picture = surface.Snapshot();

@@ -12,7 +12,8 @@ namespace LabelForge.Print.Tests.Looks;
 
 public class RangeLooksTests
 {
-    private static readonly string[] Ten = ["Bramble & Shea", "Peach Morning", "Beeswing", "Hayloft", "Moss Lane", "Salt Meadow", "Tideline", "Rainy Day", "Harbour Wall", "Winter Smoke"];
+    private static readonly string[] Ten = ["Bramble & Shea", "Peach Morning", "Beeswing", "Hayloft", "Moss Lane", "Salt Meadow",
+        "Tideline", "Rainy Day", "Harbour Wall", "Winter Smoke"];
 
     [Fact]
     public void Ten_scents_get_ten_ornaments_and_hues_a_good_way_apart()
@@ -33,15 +34,23 @@ public class RangeLooksTests
     [Fact]
     public void The_same_range_looks_the_same_every_time()
     {
-        string Said() => string.Join(';', RangeLooks.Of([.. Ten.Select(n => Product(n))]).Select(l => $"{l.Ornament!.Family.Id} {l.Palette.Hue:0.###} {l.Palette.Strength}"));
+        string Said() =>
+        string.Join(';',
+            RangeLooks.Of([.. Ten.Select(n => Product(n))])
+                .Select(l => $"{l.Ornament!.Family.Id} {l.Palette.Hue:0.###} {l.Palette.Strength}"));
         Assert.Equal(Said(), Said());
     }
 
     [Fact]
     public void What_is_written_goes_before_what_is_proposed_and_the_others_keep_away_from_it()
     {
-        var looks = RangeLooks.Of([Product("Tideline"), Product("Plain Bar", "look: { arrangement: medallion, frame: rope, types: soft, ornament: { family: tide, seed: x, density: 1.2 }, palette: { hue: 214 } }")]);
-        Assert.Equal(("medallion", "rope", "soft", "tide", "x", 1.2), (looks[1].Arrangement, looks[1].Frame!.Id, looks[1].Types, looks[1].Ornament!.Family.Id, looks[1].Ornament!.Seed, looks[1].Ornament!.Density));
+        var looks = RangeLooks.Of([Product("Tideline"),
+            Product("Plain Bar",
+                "look: { arrangement: medallion, frame: rope, types: soft, ornament: { family: tide, seed: x, density: 1.2 }, palette: { "
+                    + "hue: 214 } }")]);
+        Assert.Equal(("medallion", "rope", "soft", "tide", "x", 1.2),
+            (looks[1].Arrangement, looks[1].Frame!.Id, looks[1].Types, looks[1].Ornament!.Family.Id, looks[1].Ornament!.Seed,
+                looks[1].Ornament!.Density));
         Assert.NotEqual("tide", looks[0].Ornament!.Family.Id);
         Assert.True(Math.Abs(looks[0].Palette.Hue - 214) >= 20);
     }
@@ -82,18 +91,23 @@ public class RangeLooksTests
         var path = Path.GetFullPath(Path.Combine(Here(), "..", "..", "..", "templates", "look.schema.json"));
         using var schema = JsonDocument.Parse(File.ReadAllText(path));
         var keys = schema.RootElement.GetProperty("properties");
-        IEnumerable<string> Words(JsonElement part) => part.GetProperty("enum").EnumerateArray().Select(v => v.GetString()!).Order(StringComparer.Ordinal);
-        Assert.Equal(LookWish.KnownKeys.Order(StringComparer.Ordinal), keys.EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal));
+        IEnumerable<string> Words(JsonElement part) =>
+        part.GetProperty("enum").EnumerateArray().Select(v => v.GetString()!).Order(StringComparer.Ordinal);
+        Assert.Equal(LookWish.KnownKeys.Order(StringComparer.Ordinal),
+            keys.EnumerateObject().Select(p => p.Name).Order(StringComparer.Ordinal));
         Assert.Equal(ArrangementFile.Known, Words(keys.GetProperty("arrangement")));
         Assert.Equal(FrameFamily.All.Select(f => f.Id).Append("none").Order(StringComparer.Ordinal), Words(keys.GetProperty("frame")));
         Assert.Equal(DesignStyle.Known, Words(keys.GetProperty("types")));
-        Assert.Equal(Enum.GetNames<ScentFamily>().Select(n => n.ToLowerInvariant()).Order(StringComparer.Ordinal), Words(keys.GetProperty("scent")));
-        Assert.Equal(OrnamentFamily.All.Select(f => f.Id).Concat(["none", "proposed"]).Order(StringComparer.Ordinal), Words(schema.RootElement.GetProperty("$defs").GetProperty("family")));
+        Assert.Equal(Enum.GetNames<ScentFamily>().Select(n => n.ToLowerInvariant()).Order(StringComparer.Ordinal),
+            Words(keys.GetProperty("scent")));
+        Assert.Equal(OrnamentFamily.All.Select(f => f.Id).Concat(["none", "proposed"]).Order(StringComparer.Ordinal),
+            Words(schema.RootElement.GetProperty("$defs").GetProperty("family")));
     }
 
     private static string Here([CallerFilePath] string here = "") => Path.GetDirectoryName(here)!;
 
     private static LookWish Read(string look) => LookWish.Read(YamlFile.ReadText("name: x\n" + look + "\n", "recipes/a.yaml"));
 
-    private static RangeProduct Product(string name, string? look = null) => new(name, name, look is null ? LookWish.None : Read(look), []);
+    private static RangeProduct Product(string name, string? look = null) =>
+        new(name, name, look is null ? LookWish.None : Read(look), []);
 }

@@ -5,7 +5,8 @@ using LabelForge.Print.Sheets;
 
 namespace LabelForge.Print.Tests.Scans;
 
-/// <summary>Test pages printed, laid askew, blurred and seen through noise: what was done to the print is found again, with the error that docs/printing.md states.</summary>
+/// <summary>Test pages printed, laid askew, blurred and seen through noise: what was done to the
+/// print is found again, with the error that docs/printing.md states.</summary>
 public class CalibrationScanTests
 {
     // As stated in docs/printing.md.
@@ -14,7 +15,9 @@ public class CalibrationScanTests
 
     private static readonly PaperCamera Plain = new() { Shrink = (0.985, 0.99), ShiftMm = (1.4, -0.8) };
 
-    public static TheoryData<string, string> Pictures => [.. Ways.Keys.Select(w => (w, "us-letter-10-2x4in")), ("all at once", "a4-8-99.1x67.7mm"), ("lying on its side", "a4-8-99.1x67.7mm")];
+    public static TheoryData<string, string> Pictures =>
+        [.. Ways.Keys.Select(w => (w, "us-letter-10-2x4in")), ("all at once", "a4-8-99.1x67.7mm"),
+            ("lying on its side", "a4-8-99.1x67.7mm")];
 
     private static Dictionary<string, PaperCamera> Ways { get; } = new()
     {
@@ -75,14 +78,17 @@ public class CalibrationScanTests
 
     [Fact]
     public void A_page_shrunk_to_fit_is_sent_back_to_the_print_window() =>
-        Assert.Contains("actual size", Taken(Plain with { Shrink = (0.93, 0.93), ShiftMm = (7, 9) }, LabelStock.Load("us-letter-10-2x4in"), default).Write);
+        Assert.Contains("actual size",
+            Taken(Plain with { Shrink = (0.93, 0.93), ShiftMm = (7, 9) }, LabelStock.Load("us-letter-10-2x4in"), default).Write);
 
     [Fact]
     public void A_picture_of_something_else_is_refused() =>
-        Assert.Contains("0 of the page's four codes", CalibrationScan.Read(Plain.Scan(215.9, 279.4, default, _ => { }), LabelStock.Load).Wrong);
+        Assert.Contains("0 of the page's four codes",
+            CalibrationScan.Read(Plain.Scan(215.9, 279.4, default, _ => { }), LabelStock.Load).Wrong);
 
     private static Measures.Parsed<CalibrationReading> Taken(PaperCamera camera, LabelStock stock, Registration used) =>
-        CalibrationScan.Read(camera.Scan((double)stock.PageWidth.Millimetres, (double)stock.PageHeight.Millimetres, used, Page(stock, used)), LabelStock.Load);
+        CalibrationScan.Read(camera.Scan((double)stock.PageWidth.Millimetres, (double)stock.PageHeight.Millimetres, used,
+            Page(stock, used)), LabelStock.Load);
 
     private static Action<SkiaSharp.SKCanvas> Page(LabelStock stock, Registration used)
     {

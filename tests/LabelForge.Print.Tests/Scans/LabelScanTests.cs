@@ -16,7 +16,8 @@ public class LabelScanTests
 {
     private static readonly LabelLayout Plain = LabelFitter.Fit(LabelDesign.Load("bar-2x4"), Samples.Bar, Code()).OrRefuse();
 
-    private static readonly LabelLayout Looked = LabelFitter.Fit(LabelDesign.Load("bar-2x4").In(FrontTests.Of("colour-block", "bookish", OrnamentFamily.All[4], null, 350)), FrontTests.Usual(Market.Us), Code()).OrRefuse();
+    private static readonly LabelLayout Looked = LabelFitter.Fit(LabelDesign.Load("bar-2x4")
+        .In(FrontTests.Of("colour-block", "bookish", OrnamentFamily.All[4], null, 350)), FrontTests.Usual(Market.Us), Code()).OrRefuse();
 
     private static Dictionary<string, PaperCamera> Ways { get; } = new()
     {
@@ -61,7 +62,8 @@ public class LabelScanTests
     [Fact]
     public void Little_ink_is_little_contrast()
     {
-        double Least(double ink) => Read(Plain, new PaperCamera { Dpi = 300, Ink = ink }).Value!.Texts.Where(t => t.DrawnMm > 1.5).Min(t => t.Contrast);
+        double Least(double ink) =>
+        Read(Plain, new PaperCamera { Dpi = 300, Ink = ink }).Value!.Texts.Where(t => t.DrawnMm > 1.5).Min(t => t.Contrast);
         Assert.True(Least(1) > 7, $"{Least(1)}");
         Assert.True(Least(0.45) < 4.5, $"{Least(0.45)}");
     }
@@ -81,13 +83,15 @@ public class LabelScanTests
     public void A_label_that_is_not_there_is_not_found()
     {
         var scan = new PaperCamera { Dpi = 150 }.Scan(215.9, 279.4, default, canvas => LabelPainter.Paint(canvas, Looked, 100, 120));
-        var found = LabelScan.Read(new ScannedPicture(scan.Width, scan.Height, scan.Grey, 150), LabelFitter.Fit(LabelDesign.Load("bar-front-2x2"), Samples.Bar with { ProductName = "Hayloft" }, null).OrRefuse());
+        var found = LabelScan.Read(new ScannedPicture(scan.Width, scan.Height, scan.Grey, 150),
+            LabelFitter.Fit(LabelDesign.Load("bar-front-2x2"), Samples.Bar with { ProductName = "Hayloft" }, null).OrRefuse());
         Assert.False(found.IsValue);
     }
 
     private static Measures.Parsed<LabelReading> Read(LabelLayout label, PaperCamera camera)
     {
-        var scan = (camera with { MarginMm = camera.TurnDegrees is > 60 and < 120 ? 60 : 6 }).Scan(215.9, 279.4, default, canvas => LabelPainter.Paint(canvas, label, 100, 120));
+        var scan = (camera with { MarginMm = camera.TurnDegrees is > 60 and < 120 ? 60 : 6 })
+            .Scan(215.9, 279.4, default, canvas => LabelPainter.Paint(canvas, label, 100, 120));
         return LabelScan.Read(new ScannedPicture(scan.Width, scan.Height, scan.Grey, camera.Dpi), label);
     }
 

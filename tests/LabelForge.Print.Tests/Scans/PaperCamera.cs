@@ -4,7 +4,8 @@ using SkiaSharp;
 
 namespace LabelForge.Print.Tests.Scans;
 
-/// <summary>What happens to a print on its way to a picture: the printer moves and stretches it, the paper lies askew on something dark, a lens blurs, a sensor adds noise.</summary>
+/// <summary>What happens to a print on its way to a picture: the printer moves and stretches it, the paper lies askew on something dark, a
+/// lens blurs, a sensor adds noise.</summary>
 internal sealed record PaperCamera
 {
     public double Dpi { get; init; } = 200;

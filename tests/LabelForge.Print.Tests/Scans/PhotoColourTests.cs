@@ -11,7 +11,11 @@ public class PhotoColourTests
     [Fact]
     public void The_colour_round_a_place_is_taken_and_glints_and_shadows_are_not()
     {
-        var photo = Photo((x, y) => (x + y) % 9 == 0 ? SKColors.White : (x + y) % 9 == 1 ? SKColors.Black : new SKColor(Soap.Red, Soap.Green, Soap.Blue));
+        var photo = Photo((x, y) => (x + y) % 9 == 0
+            ? SKColors.White
+            : (x + y) % 9 == 1
+            ? SKColors.Black
+            : new SKColor(Soap.Red, Soap.Green, Soap.Blue));
         Assert.True(Oklch.Distance(Soap, PhotoColour.Of(photo, PicturePlace.Middle)) < 0.004);
     }
 
@@ -22,7 +26,8 @@ public class PhotoColourTests
         (double R, double G, double B) bulb = (0.95, 0.75, 0.45);
         SKColor Lit(Colour colour)
         {
-            var lit = Oklch.FromLinear(Colour.Linear(colour.Red) * bulb.R, Colour.Linear(colour.Green) * bulb.G, Colour.Linear(colour.Blue) * bulb.B);
+            var lit = Oklch.FromLinear(Colour.Linear(colour.Red) * bulb.R, Colour.Linear(colour.Green) * bulb.G,
+                Colour.Linear(colour.Blue) * bulb.B);
             return new SKColor(lit.Red, lit.Green, lit.Blue);
         }
         // Paper that reflects nine tenths.

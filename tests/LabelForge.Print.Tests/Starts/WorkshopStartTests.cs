@@ -22,7 +22,8 @@ public class WorkshopStartTests
         Goods = ["white-base", "castor-oil"],
         Scents = "Moss Wall, oakmoss fragrance, green mica\nSalt Meadow, sea lavender fragrance, blue\nPlain Day",
         Amounts = System.Collections.Immutable.ImmutableDictionary<string, string>.Empty
-            .Add("white-base", "1.5 lb").Add("castor-oil", "1 tsp").Add(WorkshopStart.Fragrance, "1.5 % of batch").Add(WorkshopStart.Colour, "0.6 g"),
+            .Add("white-base", "1.5 lb").Add("castor-oil", "1 tsp").Add(WorkshopStart.Fragrance, "1.5 % of batch")
+            .Add(WorkshopStart.Colour, "0.6 g"),
         Pieces = "6",
         Net = "4 oz",
     };
@@ -33,8 +34,10 @@ public class WorkshopStartTests
         using var made = new Made(Three);
         var products = made.Workshop.ProductsOf("moss-wall-and-others");
         Assert.Equal(["Moss Wall", "Salt Meadow", "Plain Day"], products.Select(p => p.Recipe.Name));
-        Assert.Equal(["castor-oil", "green-mica", "oakmoss-fragrance", "white-base"], products[0].Batch.Lines.Select(l => l.Material.Id).Order(StringComparer.Ordinal));
-        Assert.Equal(["blue-mica", "castor-oil", "sea-lavender-fragrance", "white-base"], products[1].Batch.Lines.Select(l => l.Material.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(["castor-oil", "green-mica", "oakmoss-fragrance", "white-base"],
+            products[0].Batch.Lines.Select(l => l.Material.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(["blue-mica", "castor-oil", "sea-lavender-fragrance", "white-base"],
+            products[1].Batch.Lines.Select(l => l.Material.Id).Order(StringComparer.Ordinal));
         Assert.Equal(["castor-oil", "white-base"], products[2].Batch.Lines.Select(l => l.Material.Id).Order(StringComparer.Ordinal));
         Assert.Equal("US", made.Workshop.Business.Place.Country);
         Assert.Equal("Lower Wendle", made.Workshop.Business.Place.City);
@@ -46,7 +49,8 @@ public class WorkshopStartTests
         var text = string.Concat(WorkshopStart.Files(Three).Select(f => f.Text));
         Assert.DoesNotContain("packs:", text, StringComparison.Ordinal);
         Assert.DoesNotContain("package:", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("net:", string.Concat(WorkshopStart.Files(Three with { Net = "" }).Select(f => f.Text)), StringComparison.Ordinal);
+        Assert.DoesNotContain("net:", string.Concat(WorkshopStart.Files(Three with { Net = "" }).Select(f => f.Text)),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -55,13 +59,15 @@ public class WorkshopStartTests
         using var made = new Made(Three);
         var job = LabelJob.Prepare(made.Workshop.ProductsOf("moss-wall-and-others")[0], Market.Us, null, null, On);
         var open = RecipeCheck.Run(job.Facts).Findings.Where(f => f.Rule == "ingredients.unconfirmed").ToArray();
-        Assert.Equal(["materials/castor-oil.yaml", "materials/green-mica.yaml", "materials/white-base.yaml"], open.Select(f => f.Where).Order(StringComparer.Ordinal));
+        Assert.Equal(["materials/castor-oil.yaml", "materials/green-mica.yaml", "materials/white-base.yaml"],
+            open.Select(f => f.Where).Order(StringComparer.Ordinal));
         Assert.All(open, f => Assert.Equal(Severity.Should, f.Severity));
         Assert.False(job.Declaration.IsProved);
         var path = Path.Combine(made.Folder, "materials", "castor-oil.yaml");
         File.WriteAllLines(path, File.ReadAllLines(path).Where(l => !l.StartsWith(MaterialFile.ConfirmKey, StringComparison.Ordinal)));
         job = LabelJob.Prepare(Workshop.Open(made.Folder).ProductsOf("moss-wall-and-others")[0], Market.Us, null, null, On);
-        Assert.DoesNotContain(RecipeCheck.Run(job.Facts).Findings, f => f.Rule == "ingredients.unconfirmed" && f.Where == "materials/castor-oil.yaml");
+        Assert.DoesNotContain(RecipeCheck.Run(job.Facts).Findings,
+            f => f.Rule == "ingredients.unconfirmed" && f.Where == "materials/castor-oil.yaml");
     }
 
     [Fact]
@@ -84,7 +90,14 @@ public class WorkshopStartTests
     [Fact]
     public void What_cannot_be_read_yet_waits_as_if_it_were_not_there()
     {
-        var wrong = Three with { Contact = "bench@thistlepond", Scents = "Moss, oak, green\nMoss, sea, glowing\nSea, salt, glowing", Pieces = "six", Net = "4", Amounts = Three.Amounts.SetItem("castor-oil", "1.5") };
+        var wrong = Three with
+        {
+            Contact = "bench@thistlepond",
+            Scents = "Moss, oak, green\nMoss, sea, glowing\nSea, salt, glowing",
+            Pieces = "six",
+            Net = "4",
+            Amounts = Three.Amounts.SetItem("castor-oil", "1.5"),
+        };
         var labels = StartPreview.Of(wrong, new("their order follows", "weight: later"), On);
         Assert.Equal(["Moss", "Sea"], labels.Select(l => l.Name));
         Assert.Contains("their order follows", Words(labels[0].Layout), StringComparison.Ordinal);
@@ -93,7 +106,13 @@ public class WorkshopStartTests
     [Fact]
     public void A_wrappers_words_make_the_base_with_their_order()
     {
-        using var made = new Made(Three with { Goods = [], Wrapper = "Glycerin 40%, Water (Aqua), Sodium Stearate 15%", Scents = "", Amounts = Three.Amounts.Add(WorkshopStart.OwnBase, "900 g") });
+        using var made = new Made(Three with
+        {
+            Goods = [],
+            Wrapper = "Glycerin 40%, Water (Aqua), Sodium Stearate 15%",
+            Scents = "",
+            Amounts = Three.Amounts.Add(WorkshopStart.OwnBase, "900 g"),
+        });
         var material = made.Workshop.Materials[WorkshopStart.OwnBase];
         Assert.Equal(["Glycerin", "Water", "Sodium Stearate"], material.Contains.Select(c => c.Name));
         Assert.Null(material.ToConfirm);
@@ -102,7 +121,8 @@ public class WorkshopStartTests
     [Fact]
     public void A_missing_amount_is_asked_for_by_name()
     {
-        var refused = Assert.Throws<InputException>(() => WorkshopStart.Files(Three with { Amounts = Three.Amounts.Remove("castor-oil") }));
+        var refused =
+            Assert.Throws<InputException>(() => WorkshopStart.Files(Three with { Amounts = Three.Amounts.Remove("castor-oil") }));
         Assert.Equal("How much goes in of Castor oil?", refused.Problem.Wrong);
     }
 
@@ -120,7 +140,8 @@ public class WorkshopStartTests
     [InlineData("FR", "eu")]
     [InlineData("PL", "eu")]
     [InlineData("NZ", "us")]
-    public void A_shop_sells_first_where_it_is(string country, string market) => Assert.Equal(market, WorkshopStart.MarketOf(Country.Find(country)));
+    public void A_shop_sells_first_where_it_is(string country, string market) =>
+        Assert.Equal(market, WorkshopStart.MarketOf(Country.Find(country)));
 
     [Fact]
     public void Every_usual_good_says_where_it_is_from_names_what_is_known_and_waits_for_its_wrapper()

@@ -12,8 +12,20 @@ public sealed class AttachmentTests : IDisposable
 
     public void Dispose() => Directory.Delete(_elsewhere, recursive: true);
 
-    private static Attachment Keep(TestShop shop, string about, byte[]? bytes = null, string kind = "certificate", DateOnly? until = null) =>
-        AttachmentFolder.Keep(shop.Book, shop.Folder, bytes ?? Paper, digest => new Attachment { On = TestShop.Day, By = "A", About = about, Kind = kind, FileName = "Certificate 3.PDF", Digest = digest, Revision = "3", BestBefore = until });
+    private static Attachment Keep(TestShop shop, string about, byte[]? bytes = null, string kind = "certificate",
+        DateOnly? until = null) =>
+        AttachmentFolder.Keep(shop.Book, shop.Folder, bytes ?? Paper,
+            digest => new Attachment
+            {
+                On = TestShop.Day,
+                By = "A",
+                About = about,
+                Kind = kind,
+                FileName = "Certificate 3.PDF",
+                Digest = digest,
+                Revision = "3",
+                BestBefore = until,
+            });
 
     [Theory]
     [InlineData(false)]
@@ -50,7 +62,8 @@ public sealed class AttachmentTests : IDisposable
         var path = AttachmentFolder.PathOf(shop.Folder, kept);
         Assert.EndsWith(".pdf", path, StringComparison.Ordinal);
         File.WriteAllBytes(path, [9]);
-        Assert.Contains("not what its digest says", Assert.Single(AttachmentFolder.Faults(shop.Book, shop.Folder)), StringComparison.Ordinal);
+        Assert.Contains("not what its digest says", Assert.Single(AttachmentFolder.Faults(shop.Book, shop.Folder)),
+            StringComparison.Ordinal);
         File.Delete(path);
         Assert.Contains("not on this machine", Assert.Single(AttachmentFolder.Faults(shop.Book, shop.Folder)), StringComparison.Ordinal);
         Keep(shop, "material scent");
@@ -81,7 +94,8 @@ public sealed class AttachmentTests : IDisposable
         using var other = new TestShop();
         Assert.Equal((1, 0), ListImport.ReadFiles(other.Book, [Path.Combine(_elsewhere, "attachment.csv")], TestShop.Day, "B"));
         var back = Assert.Single(other.Book.Ask(b => b.Attachments()));
-        Assert.Equal(("material scent", "certificate", "Certificate 3.PDF", "3", new DateOnly(2027, 3, 1)), (back.About, back.Kind, back.FileName, back.Revision, back.BestBefore));
+        Assert.Equal(("material scent", "certificate", "Certificate 3.PDF", "3", new DateOnly(2027, 3, 1)),
+            (back.About, back.Kind, back.FileName, back.Revision, back.BestBefore));
         Assert.Equal((0, 1), ListImport.ReadFiles(other.Book, [Path.Combine(_elsewhere, "attachment.csv")], TestShop.Day, "B"));
     }
 
@@ -90,7 +104,8 @@ public sealed class AttachmentTests : IDisposable
     {
         using var shop = new TestShop();
         var kept = Keep(shop, "material scent");
-        Correcting.Of(shop.Book, BookLists.Attachment, kept.Id, new Dictionary<string, string> { ["revision"] = "4" }, "read wrong", TestShop.Day, "A");
+        Correcting.Of(shop.Book, BookLists.Attachment, kept.Id, new Dictionary<string, string> { ["revision"] = "4" }, "read wrong",
+            TestShop.Day, "A");
         Assert.Equal("4", Assert.Single(shop.Book.Ask(b => b.AttachmentsOf("material scent"))).Revision);
     }
 

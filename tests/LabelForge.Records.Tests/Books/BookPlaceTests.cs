@@ -9,7 +9,8 @@ public sealed class BookPlaceTests
     public void A_password_in_the_workshops_file_is_refused_with_where_to_keep_it_and_never_repeated()
     {
         using var shop = new TestShop();
-        shop.Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\nrecords: \"Host=127.0.0.1;Database=books;Username=maker;Password=hunter2\"\n");
+        shop.Write("workshop.yaml",
+            "business: Rooksedge Bodycare\nmarket: us\nrecords: \"Host=127.0.0.1;Database=books;Username=maker;Password=hunter2\"\n");
         var says = TestShop.Refusal(() => OpenBooks.Open(shop.Folder));
         Assert.Contains("workshop.yaml, line 3", says);
         Assert.Contains("PGPASSFILE", says);
@@ -33,7 +34,8 @@ public sealed class BookPlaceTests
     {
         using var shop = new TestShop();
         // 192.0.2.0/24 is kept for documentation (RFC 5737): a connection would time out, and not be refused at once.
-        shop.Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\nrecords: \"Host=192.0.2.7;Database=books;Username=maker\"\n");
+        shop.Write("workshop.yaml",
+            "business: Rooksedge Bodycare\nmarket: us\nrecords: \"Host=192.0.2.7;Database=books;Username=maker\"\n");
         var says = TestShop.Refusal(() => OpenBooks.Open(shop.Folder));
         Assert.Contains("books on 192.0.2.7:5432", says);
         Assert.Contains("agree-server", says);
@@ -43,7 +45,8 @@ public sealed class BookPlaceTests
     public void A_server_elsewhere_is_connected_to_once_its_user_agreed_and_not_when_it_is_reached_another_way()
     {
         // Of two hosts the first that answers is used: the second makes it a server elsewhere, the first is the one of the tests.
-        var elsewhere = TestServer.NewDatabase().Replace("Host=127.0.0.1", "Host=127.0.0.1,books.example.invalid", StringComparison.Ordinal);
+        var elsewhere = TestServer.NewDatabase()
+            .Replace("Host=127.0.0.1", "Host=127.0.0.1,books.example.invalid", StringComparison.Ordinal);
         using var shop = new TestShop();
         var before = Environment.GetEnvironmentVariable("XDG_CONFIG_HOME");
         Environment.SetEnvironmentVariable("XDG_CONFIG_HOME", Path.Combine(shop.Folder, "settings"));

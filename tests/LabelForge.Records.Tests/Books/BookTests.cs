@@ -35,8 +35,10 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Assert.Contains("short of", TestShop.Refusal(() => Production.Weigh(_shop.Book, "26R02-01X", "scent", 501, null, TestShop.Day, "A")));
-        Assert.Contains("less than nothing", TestShop.Refusal(() => Production.Weigh(_shop.Book, "26R02-01X", "scent", 501, 3, TestShop.Day, "A")));
+        Assert.Contains("short of",
+            TestShop.Refusal(() => Production.Weigh(_shop.Book, "26R02-01X", "scent", 501, null, TestShop.Day, "A")));
+        Assert.Contains("less than nothing",
+            TestShop.Refusal(() => Production.Weigh(_shop.Book, "26R02-01X", "scent", 501, 3, TestShop.Day, "A")));
         Assert.Empty(_shop.Book.Read().AllWeighings);
     }
 
@@ -45,11 +47,13 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Assert.Contains("not finished", TestShop.Refusal(() => StockMovements.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
+        Assert.Contains("not finished",
+            TestShop.Refusal(() => StockMovements.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
         _shop.Weigh("26R02-01X", 900, 27, 18);
         Production.Close(_shop.Book, "26R02-01X", 8, 1, null, TestShop.Day, "A");
         StockMovements.Sell(_shop.Book, "26R02-01X", 7, "market day", 49, TestShop.Day, "A");
-        Assert.Contains("1 pieces less than nothing", TestShop.Refusal(() => StockMovements.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
+        Assert.Contains("1 pieces less than nothing",
+            TestShop.Refusal(() => StockMovements.Sell(_shop.Book, "26R02-01X", 1, "Ann", 7, TestShop.Day, "A")));
     }
 
     [Fact]
@@ -58,7 +62,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Start("26R02-01X");
         Production.Weigh(_shop.Book, "26R02-01X", "base", 900, null, TestShop.Day, "A");
-        Assert.Contains("castor-oil, scent", TestShop.Refusal(() => Production.Close(_shop.Book, "26R02-01X", 8, 0, null, TestShop.Day, "A")));
+        Assert.Contains("castor-oil, scent",
+            TestShop.Refusal(() => Production.Close(_shop.Book, "26R02-01X", 8, 0, null, TestShop.Day, "A")));
     }
 
     [Fact]
@@ -67,13 +72,17 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         var lot = _shop.Finish("26R02-01X");
         var sale = StockMovements.Sell(_shop.Book, lot, 5, "Ann", 35, TestShop.Day, "A");
-        var correction = Correcting.Of(_shop.Book, "sale", sale.Id, new Dictionary<string, string> { ["pieces"] = "3", ["paid"] = "21.00" }, "two came back", TestShop.Day, "A");
+        var correction = Correcting.Of(_shop.Book, "sale", sale.Id,
+            new Dictionary<string, string> { ["pieces"] = "3", ["paid"] = "21.00" }, "two came back", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         Assert.Equal(2, snapshot.AllSales.Count);
         Assert.Equal((3, 21m, "Ann"), snapshot.Sales.Select(s => (s.Pieces, s.Paid, s.To)).Single());
         Assert.Equal(5, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
-        Assert.Contains("was struck", TestShop.Refusal(() => Correcting.Of(_shop.Book, "sale", sale.Id, new Dictionary<string, string>(), "again", TestShop.Day, "A")));
-        Correcting.Of(_shop.Book, "sale", correction.InsteadId!.Value, new Dictionary<string, string>(), "never happened", TestShop.Day, "A");
+        Assert.Contains("was struck",
+            TestShop.Refusal(() => Correcting.Of(_shop.Book, "sale", sale.Id, new Dictionary<string, string>(), "again", TestShop.Day,
+                "A")));
+        Correcting.Of(_shop.Book, "sale", correction.InsteadId!.Value, new Dictionary<string, string>(), "never happened", TestShop.Day,
+            "A");
         snapshot = _shop.Book.Read();
         Assert.Equal(8, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
     }
@@ -136,7 +145,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
         var lot = _shop.Finish("26R02-01X");
         StockMovements.Sell(_shop.Book, lot, 1, "Ann", 7, TestShop.Day, "A");
         var weighing = _shop.Book.Read().Weighings.Single(w => w.Material == "scent");
-        Correcting.Of(_shop.Book, "weighing", weighing.Id, new Dictionary<string, string> { ["from"] = $"M{other.Id}" }, "it was the other bottle", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, "weighing", weighing.Id, new Dictionary<string, string> { ["from"] = $"M{other.Id}" },
+            "it was the other bottle", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         Assert.Equal((500m, 482m), (snapshot.Left(snapshot.ReceiptOf(3)), snapshot.Left(snapshot.ReceiptOf(other.Id))));
     }
@@ -149,8 +159,10 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Finish("26R02X02N");
         StockMovements.Sell(_shop.Book, "26R02-01X", 2, "Ann", 14, TestShop.Day, "A");
         StockMovements.Complain(_shop.Book, null, "Ann", "a rash", false, false, TestShop.Day, "A");
-        Correcting.Of(_shop.Book, "sale", 1, new Dictionary<string, string> { ["lot"] = "26R02X02N" }, "the other tray", TestShop.Day, "A");
-        Correcting.Of(_shop.Book, "complaint", 1, new Dictionary<string, string> { ["lot"] = "26r02x02n" }, "she read the lot off the label", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, "sale", 1, new Dictionary<string, string> { ["lot"] = "26R02X02N" }, "the other tray", TestShop.Day,
+            "A");
+        Correcting.Of(_shop.Book, "complaint", 1, new Dictionary<string, string> { ["lot"] = "26r02x02n" },
+            "she read the lot off the label", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         Assert.Equal((8, 6), (snapshot.PiecesLeft(snapshot.BatchOf("26R02-01X")), snapshot.PiecesLeft(snapshot.BatchOf("26R02X02N"))));
         Assert.Equal(2, snapshot.Complaints.Single().BatchId);
@@ -161,9 +173,12 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         _shop.Start("26R02-01X");
-        Assert.Contains("not finished", TestShop.Refusal(() => StockMovements.DisposePieces(_shop.Book, "26R02-01X", 1, "broken", TestShop.Day, "A")));
+        Assert.Contains("not finished",
+            TestShop.Refusal(() => StockMovements.DisposePieces(_shop.Book, "26R02-01X", 1, "broken", TestShop.Day, "A")));
         StockMovements.DisposeMaterial(_shop.Book, 3, 100, "spilt", TestShop.Day, "A");
-        Assert.Contains("is of M3, which would be struck", TestShop.Refusal(() => Correcting.Of(_shop.Book, "receipt", 3, new Dictionary<string, string>(), "never came", TestShop.Day, "A")));
+        Assert.Contains("is of M3, which would be struck",
+            TestShop.Refusal(() => Correcting.Of(_shop.Book, "receipt", 3, new Dictionary<string, string>(), "never came", TestShop.Day,
+                "A")));
     }
 
     [Fact]
@@ -172,7 +187,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
-        Correcting.Of(_shop.Book, "receipt", 1, new Dictionary<string, string> { ["amount"] = "5000", ["supplier lot"] = "B78" }, "half of it went back", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, "receipt", 1, new Dictionary<string, string> { ["amount"] = "5000", ["supplier lot"] = "B78" },
+            "half of it went back", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         var receipt = snapshot.Receipts.Single(r => r.Material == "base");
         Assert.Equal((4100m, "B78"), (snapshot.Left(receipt), receipt.SupplierLot));
@@ -183,13 +199,16 @@ public abstract class BookTests(TestShop shop) : IDisposable
     {
         _shop.Stock();
         foreach (var sql in new[] { "UPDATE \"Receipts\" SET \"PriceCents\" = 0", "DELETE FROM \"Receipts\"" })
-            Assert.Contains("never changed", TestShop.Refusal(() => _shop.Book.Write((_, context) => context.Database.ExecuteSqlRaw(sql))));
+            Assert.Contains("never changed",
+                TestShop.Refusal(() => _shop.Book.Write((_, context) => context.Database.ExecuteSqlRaw(sql))));
         Assert.Equal(3, _shop.Book.Read().Receipts.Count);
     }
 
     [Fact]
     public void What_hangs_on_nothing_is_refused() =>
-        Assert.Contains("refused", TestShop.Refusal(() => _shop.Book.Write((_, c) => c.Sales.Add(new Sale { On = TestShop.Day, By = "A", BatchId = 7, Pieces = 1, To = "x", Paid = 1 }))));
+        Assert.Contains("refused",
+            TestShop.Refusal(() => _shop.Book
+                .Write((_, c) => c.Sales.Add(new Sale { On = TestShop.Day, By = "A", BatchId = 7, Pieces = 1, To = "x", Paid = 1 }))));
 
     [Fact]
     public void Two_programs_at_once_never_sell_the_same_bar()
@@ -233,8 +252,10 @@ public abstract class BookTests(TestShop shop) : IDisposable
         var small = StockMovements.Complain(_shop.Book, null, "a buyer", "itch", false, true, new DateOnly(2028, 2, 29), "A");
         Assert.Equal(((DateOnly?)null, new DateOnly(2031, 2, 28)), (small.ReportBy, small.KeepUntil));
         // What turns out serious later counts from the day it was told: Tuesday 2028-02-29, so Tuesday 2028-03-21.
-        Correcting.Of(_shop.Book, "complaint", small.Id, new Dictionary<string, string> { ["serious"] = "yes" }, "hospital after all", new DateOnly(2028, 3, 2), "A");
-        Assert.Equal(new DateOnly(2028, 3, 21), _shop.Book.Read().Complaints.Single(c => c.From == "a buyer" && c.What == "itch").ReportBy);
+        Correcting.Of(_shop.Book, "complaint", small.Id, new Dictionary<string, string> { ["serious"] = "yes" }, "hospital after all",
+            new DateOnly(2028, 3, 2), "A");
+        Assert.Equal(new DateOnly(2028, 3, 21),
+            _shop.Book.Read().Complaints.Single(c => c.From == "a buyer" && c.What == "itch").ReportBy);
     }
 
     [Fact]
@@ -340,7 +361,9 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Finish("26R02-01X");
         File.Copy(Path.Combine(_shop.Folder, "recipes/bar.yaml"), Path.Combine(_shop.Folder, "recipes/other.yaml"));
         var snapshot = _shop.Book.Read();
-        Assert.Contains("not other", TestShop.Refusal(() => WeighedLabel.Of(_shop.Workshop, _shop.Workshop.Recipe("other"), snapshot, snapshot.BatchOf("26R02-01X"), Market.Us, TestShop.Day)));
+        Assert.Contains("not other",
+            TestShop.Refusal(() => WeighedLabel.Of(_shop.Workshop, _shop.Workshop.Recipe("other"), snapshot, snapshot.BatchOf("26R02-01X"),
+                Market.Us, TestShop.Day)));
     }
 
     // A soap loses its water: what the recipe says of its yield is scaled with it.

@@ -50,7 +50,8 @@ public sealed class DayEntryTests : IDisposable
         Assert.Empty(Books.Sales);
         Assert.Equal(16, TableSales.Left(Books, "bar", null));
         Assert.NotEqual(sales[0].Ticket, Sell(1, 7)[0].Ticket);
-        Assert.Contains("No sale has the ticket", TestShop.Refusal(() => TableSales.Undo(_shop.Book, sales[0].Ticket!, "again", TestShop.Day, "A")), StringComparison.Ordinal);
+        Assert.Contains("No sale has the ticket",
+            TestShop.Refusal(() => TableSales.Undo(_shop.Book, sales[0].Ticket!, "again", TestShop.Day, "A")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -59,8 +60,10 @@ public sealed class DayEntryTests : IDisposable
         Sell(3, 21);
         TableSales.TakeBack(_shop.Book, First, b => Returned(b, 2, 1));
         Assert.Equal(6, Books.PiecesLeft(Books.BatchOf(First)));
-        Assert.Contains("more of lot", TestShop.Refusal(() => TableSales.TakeBack(_shop.Book, First, b => Returned(b, 2, 0))), StringComparison.Ordinal);
-        Assert.Contains("cannot be back on the shelf", TestShop.Refusal(() => TableSales.TakeBack(_shop.Book, First, b => Returned(b, 1, 2))), StringComparison.Ordinal);
+        Assert.Contains("more of lot", TestShop.Refusal(() => TableSales.TakeBack(_shop.Book, First, b => Returned(b, 2, 0))),
+            StringComparison.Ordinal);
+        Assert.Contains("cannot be back on the shelf",
+            TestShop.Refusal(() => TableSales.TakeBack(_shop.Book, First, b => Returned(b, 1, 2))), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -70,7 +73,8 @@ public sealed class DayEntryTests : IDisposable
         Assert.Equal([-1m, -4m], counts.Select(c => c.Difference));
         Assert.Equal((7, 8196m), (Books.PiecesLeft(Books.BatchOf(First)), Books.Left(Books.ReceiptOf(1))));
         Assert.Empty(ShelfCount.Take(_shop.Book, [(First, 7)], TestShop.Day, "A"));
-        Correcting.Of(_shop.Book, BookLists.Count, counts[0].Id, new Dictionary<string, string>(), "it lay behind the box", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, BookLists.Count, counts[0].Id, new Dictionary<string, string>(), "it lay behind the box", TestShop.Day,
+            "A");
         Assert.Equal(8, Books.PiecesLeft(Books.BatchOf(First)));
     }
 
@@ -79,11 +83,24 @@ public sealed class DayEntryTests : IDisposable
     {
         _shop.Receive("bag", 10, 0.60m);
         var bags = Books.Receipts[^1];
-        void Use(decimal pieces) => _shop.Book.Write((snapshot, context) => context.PackingUses.Add(new PackingUse { On = TestShop.Day, By = "A", BatchId = snapshot.BatchOf(First).Id, ReceiptId = bags.Id, Used = pieces }));
+        void Use(decimal pieces) =>
+        _shop.Book
+            .Write((snapshot,
+                context) => context.PackingUses
+                    .Add(new PackingUse
+                    {
+                        On = TestShop.Day,
+                        By = "A",
+                        BatchId = snapshot.BatchOf(First).Id,
+                        ReceiptId = bags.Id,
+                        Used = pieces,
+                    }));
         Use(8);
         Assert.Equal(2, Books.Left(bags));
         Assert.Contains("less than nothing", TestShop.Refusal(() => Use(3)), StringComparison.Ordinal);
-        Assert.Contains("would be struck", TestShop.Refusal(() => Correcting.Of(_shop.Book, BookLists.Receipt, bags.Id, new Dictionary<string, string>(), "wrong", TestShop.Day, "A")), StringComparison.Ordinal);
+        Assert.Contains("would be struck",
+            TestShop.Refusal(() => Correcting.Of(_shop.Book, BookLists.Receipt, bags.Id, new Dictionary<string, string>(), "wrong",
+                TestShop.Day, "A")), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -92,10 +109,14 @@ public sealed class DayEntryTests : IDisposable
         Sell(3, 21, 1.09m);
         TableSales.TakeBack(_shop.Book, First, b => Returned(b, 1, 1));
         ShelfCount.Take(_shop.Book, [(Second, 9)], TestShop.Day, "A");
-        _shop.Book.Write((_, context) => context.Takings.Add(new Takings { On = TestShop.Day, By = "A", Place = "Fairport market", Float = 40, Cash = 54, Card = 7 }));
+        _shop.Book
+            .Write((_,
+                context) => context.Takings
+                    .Add(new Takings { On = TestShop.Day, By = "A", Place = "Fairport market", Float = 40, Cash = 54, Card = 7 }));
         using var other = new TestShop();
         string[] lists = [.. BookLists.All, BookLists.Correction];
-        string Csv(BooksSnapshot of, string list) => LabelForge.Records.Spreadsheets.SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
+        string Csv(BooksSnapshot of, string list) =>
+        LabelForge.Records.Spreadsheets.SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
         BookFolder.Write(Books, other.Folder);
         ListImport.ReadFiles(other.Book, [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))], TestShop.Day, "B");
         foreach (var list in lists)
@@ -107,7 +128,20 @@ public sealed class DayEntryTests : IDisposable
     {
         var pot = NextLot.Of(Books, TestShop.Day).ToString();
         var frozen = Books.Batches[0].Frozen;
-        _shop.Book.Write((_, context) => context.Batches.Add(new Batch { On = TestShop.Day, By = "A", Lot = new LotCode(TestShop.Day, 4).ToString(), Pot = pot, Recipe = "bar", Product = "Bar", Frozen = frozen, PiecesPlanned = 8 }));
+        _shop.Book
+            .Write((_,
+                context) => context.Batches
+                    .Add(new Batch
+                    {
+                        On = TestShop.Day,
+                        By = "A",
+                        Lot = new LotCode(TestShop.Day, 4).ToString(),
+                        Pot = pot,
+                        Recipe = "bar",
+                        Product = "Bar",
+                        Frozen = frozen,
+                        PiecesPlanned = 8,
+                    }));
         Assert.Equal(new LotCode(TestShop.Day, 5), NextLot.Of(Books, TestShop.Day));
         Assert.Single(Books.BatchesOfPot(pot));
     }

@@ -41,7 +41,8 @@ public sealed class KillTests : IDisposable
     [Fact]
     public void Killed_at_any_instant_nothing_acknowledged_is_lost_and_nothing_is_half_written()
     {
-        Production.Start(_shop.Book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""), "26R02-01X", TestShop.Day, "A");
+        Production.Start(_shop.Book, new FrozenRecipe("bar", "Bar", 1000, 8, "us", null, [new FrozenLine("base", "Base", 1000, "")], ""),
+            "26R02-01X", TestShop.Day, "A");
         var random = new Random(9);
         var (acknowledged, between, clock) = (0, 0, Stopwatch.StartNew());
         var before = Entries(_shop.Book.Read());
@@ -51,13 +52,15 @@ public sealed class KillTests : IDisposable
             var told = Killed($"write {_shop.Folder}", waited: round % 6 != 0, TimeSpan.FromMilliseconds(random.NextDouble() * 15));
             var kept = Entries(OpenBooks.Open(_shop.Folder).Read());
             Assert.Equal("ok", Ask("PRAGMA integrity_check"));
-            var said = told.Where(l => l.StartsWith("ok ", StringComparison.Ordinal)).SelectMany(l => l[3..].Split(' ').Chunk(2).Select(p => $"{p[0]} {p[1]}")).ToArray();
+            var said = told.Where(l => l.StartsWith("ok ", StringComparison.Ordinal))
+                .SelectMany(l => l[3..].Split(' ').Chunk(2).Select(p => $"{p[0]} {p[1]}")).ToArray();
             Assert.DoesNotContain(told, l => l.StartsWith("failed", StringComparison.Ordinal));
             Assert.All(before.Concat(said), e => Assert.Contains(e, kept));
             // The write under way may stand without having been acknowledged: one, and whole. 150 g come from two bottles of 100.25 g,
             // or from three, where a bottle before them holds a rest: 0.75, 100.25 and 49 g.
             var unsaid = kept.Except(before).Except(said).Select(e => e.Split(' ')[0]).Order(StringComparer.Ordinal).ToArray();
-            Assert.Contains(string.Join(' ', unsaid), new[] { "", "receipt", "correction receipt", "weighing", "weighing weighing", "weighing weighing weighing" });
+            Assert.Contains(string.Join(' ', unsaid),
+                new[] { "", "receipt", "correction receipt", "weighing", "weighing weighing", "weighing weighing weighing" });
             acknowledged += said.Length;
             between += unsaid.Length > 0 ? 1 : 0;
             before = kept;
@@ -68,7 +71,9 @@ public sealed class KillTests : IDisposable
         Assert.All(snapshot.Weighings.GroupBy(w => w.BatchId), g => Assert.Equal(0, g.Sum(w => w.Grams) % 150m));
         Assert.Equal(snapshot.Receipts.Count * 100.25m, snapshot.Receipts.Sum(snapshot.Left) + snapshot.Weighings.Sum(w => w.Grams));
         Assert.True(acknowledged > Rounds / 2, $"only {acknowledged} writes were acknowledged");
-        TestContext.Current.SendDiagnosticMessage($"{Rounds} kills in {clock.Elapsed.TotalSeconds:0.0} s; {acknowledged} entries acknowledged and kept, {between} writes kept that were not acknowledged");
+        TestContext.Current
+            .SendDiagnosticMessage(
+                $"{Rounds} kills in {clock.Elapsed.TotalSeconds:0.0} s; {acknowledged} entries acknowledged and kept, {between} writes kept that were not acknowledged");
     }
 
     [Fact]
@@ -88,17 +93,21 @@ public sealed class KillTests : IDisposable
     public void The_command_itself_killed_leaves_a_list_whole_or_unwritten_and_loses_nothing_that_it_told()
     {
         const int Rows = 1000;
-        File.WriteAllText(Path.Combine(_shop.Folder, "in.csv"), "material,amount,price\n" + string.Concat(Enumerable.Repeat("base,1 kg,9.50\n", Rows)));
+        File.WriteAllText(Path.Combine(_shop.Folder, "in.csv"),
+            "material,amount,price\n" + string.Concat(Enumerable.Repeat("base,1 kg,9.50\n", Rows)));
         for (var (round, there) = (0, 0); round < 4; round++)
         {
-            using var command = Process.Start(new ProcessStartInfo("dotnet", [Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "receive-list", Path.Combine(_shop.Folder, "in.csv"), "--sure", "--workshop", _shop.Folder])
+            using var command = Process.Start(new ProcessStartInfo("dotnet",
+                [Path.Combine(AppContext.BaseDirectory, "LabelForge.Cli.dll"), "receive-list", Path.Combine(_shop.Folder, "in.csv"),
+                    "--sure", "--workshop", _shop.Folder])
             { RedirectStandardOutput = true })!;
             if (round == 0)
                 Assert.StartsWith("M", command.StandardOutput.ReadLine(), StringComparison.Ordinal);
             else
                 Thread.Sleep(250 * round);
             command.Kill();
-            var told = (round == 0 ? 1 : 0) + command.StandardOutput.ReadToEnd().Split('\n').Count(l => l.EndsWith(" base", StringComparison.Ordinal));
+            var told = (round == 0 ? 1 : 0) + command.StandardOutput.ReadToEnd().Split('\n')
+                .Count(l => l.EndsWith(" base", StringComparison.Ordinal));
             command.WaitForExit();
             var now = OpenBooks.Open(_shop.Folder).Read().Receipts.Count;
             Assert.Contains(now - there, told > 0 ? [Rows] : (int[])[0, Rows]);
@@ -175,6 +184,7 @@ public sealed class KillTests : IDisposable
 
     private static HashSet<string> Entries(BooksSnapshot snapshot) =>
     [
-        .. snapshot.AllReceipts.Select(e => $"receipt {e.Id}"), .. snapshot.AllWeighings.Select(e => $"weighing {e.Id}"), .. snapshot.Corrections.Select(e => $"correction {e.Id}"),
+        .. snapshot.AllReceipts.Select(e => $"receipt {e.Id}"), .. snapshot.AllWeighings.Select(e => $"weighing {e.Id}"),
+    .. snapshot.Corrections.Select(e => $"correction {e.Id}"),
     ];
 }

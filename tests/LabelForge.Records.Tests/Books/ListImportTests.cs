@@ -67,7 +67,8 @@ public class ListImportTests : IDisposable
         var list = Received("material,amount,price,supplier lot\nbase,1 kg,9.50,A\nbase,1 kg,9.50,B\n");
         Assert.Empty(Asked(list));
         Assert.Equal([4, 5], list.Write(_shop.Book).Select(r => r.Id));
-        Assert.Equal(["Line 2: M4 in the books says all of the same. Is this another bottle?"], Asked(Received("material,amount,price,supplier lot\nbase,1 kg,9.50,A\nbase,1 kg,9.50,A\n")));
+        Assert.Equal(["Line 2: M4 in the books says all of the same. Is this another bottle?"],
+            Asked(Received("material,amount,price,supplier lot\nbase,1 kg,9.50,A\nbase,1 kg,9.50,A\n")));
         // What came on another day is another bottle.
         Assert.Empty(Asked(Received("material,amount,price,supplier lot,on\nbase,1 kg,9.50,A,2026-11-01\n")));
         Assert.Equal(5, _shop.Book.Read().Receipts.Count);

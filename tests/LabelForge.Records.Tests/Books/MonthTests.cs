@@ -50,7 +50,11 @@ public class MonthTests
                     var last = written[^1];
                     if (last.Grams > 1)
                     {
-                        Correcting.Of(book, "weighing", last.Id, new Dictionary<string, string> { ["grams"] = (last.Grams - 1).ToString(System.Globalization.CultureInfo.InvariantCulture) }, "misread", TestShop.Day, "A");
+                        Correcting.Of(book, "weighing", last.Id,
+                            new Dictionary<string, string>
+                            {
+                                ["grams"] = (last.Grams - 1).ToString(System.Globalization.CultureInfo.InvariantCulture),
+                            }, "misread", TestShop.Day, "A");
                         grams -= 1;
                     }
                 }
@@ -65,14 +69,16 @@ public class MonthTests
                 var from = pieces.Where(p => p.Value > 0).Select(p => p.Key).FirstOrDefault();
                 if (from is null)
                 {
-                    Assert.Contains("less than nothing", TestShop.Refusal(() => StockMovements.Sell(book, lot, 1, "too much", 7, TestShop.Day, "A")));
+                    Assert.Contains("less than nothing",
+                        TestShop.Refusal(() => StockMovements.Sell(book, lot, 1, "too much", 7, TestShop.Day, "A")));
                     continue;
                 }
                 var paid = random.Next(10) == 0 ? 0 : 6.95m;
                 var sale = StockMovements.Sell(book, from, 1, $"buyer {sales}", paid, TestShop.Day, "A");
                 if (random.Next(12) == 0)
                 {
-                    Correcting.Of(book, "sale", sale.Id, new Dictionary<string, string> { ["paid"] = "5.05", ["to"] = "=someone" }, "wrong price", TestShop.Day, "A");
+                    Correcting.Of(book, "sale", sale.Id, new Dictionary<string, string> { ["paid"] = "5.05", ["to"] = "=someone" },
+                        "wrong price", TestShop.Day, "A");
                     paid = 5.05m;
                 }
                 pieces[from]--;

@@ -7,7 +7,8 @@ using Trace = LabelForge.Records.Tracing.Trace;
 
 namespace LabelForge.Records.Tests.Books;
 
-/// <summary>Books that an earlier version wrote, opened by this one: all that was written is there, and what is left is the same.</summary>
+/// <summary>Books that an earlier version wrote, opened by this one: all that was written is
+/// there, and what is left is the same.</summary>
 public sealed class OldBooksTests
 {
     private static readonly string Folder = Path.Combine(AppContext.BaseDirectory, "OldBooks");
@@ -39,7 +40,8 @@ public sealed class OldBooksTests
             var then = TextTable.ReadFile(file);
             Assert.Equal(then.Count, now.Count);
             foreach (var (old, fresh) in then.Zip(now))
-                Assert.Equal(Cells(then[0].Cells, old.Cells), Cells(now[0].Cells, fresh.Cells).Where(c => then[0].Cells.Contains(c.Column)));
+                Assert.Equal(Cells(then[0].Cells, old.Cells),
+                    Cells(now[0].Cells, fresh.Cells).Where(c => then[0].Cells.Contains(c.Column)));
         }
     }
 
@@ -52,12 +54,18 @@ public sealed class OldBooksTests
         var book = OpenBooks.Open(shop.Folder);
         Assert.Empty(book.Check().Differences);
         using var then = JsonDocument.Parse(File.ReadAllText(Path.Combine(Folder, "stock-in-hand.json")));
-        var pieces = then.RootElement.GetProperty("pieces").EnumerateArray().ToDictionary(p => p.GetProperty("lot").GetString()!, p => p.GetProperty("left").GetInt32());
+        var pieces = then.RootElement.GetProperty("pieces").EnumerateArray()
+            .ToDictionary(p => p.GetProperty("lot").GetString()!, p => p.GetProperty("left").GetInt32());
         Assert.Equal(2, pieces.Count);
         Assert.All(pieces, p => Assert.Equal(p.Value, book.Ask(b => b.PiecesLeft(b.BatchOf(p.Key)))));
-        var lots = then.RootElement.GetProperty("materials").EnumerateArray().Where(m => m.GetProperty("lot").GetString() != "M3").ToArray();
+        var lots = then.RootElement.GetProperty("materials").EnumerateArray().Where(m => m.GetProperty("lot").GetString() != "M3")
+            .ToArray();
         Assert.Equal(5, lots.Length);
-        Assert.All(lots, m => Assert.Equal(m.GetProperty("left").GetDecimal(), book.Ask(b => b.Left(b.ReceiptOf(int.Parse(m.GetProperty("lot").GetString()![1..], System.Globalization.CultureInfo.InvariantCulture))))));
+        Assert.All(lots,
+            m => Assert.Equal(m.GetProperty("left").GetDecimal(),
+                book.Ask(
+                    b => b.Left(b.ReceiptOf(int.Parse(m.GetProperty("lot").GetString()![1..],
+                        System.Globalization.CultureInfo.InvariantCulture))))));
         Assert.Equal(["M1"], Trace.Of(book, "26R02-03T").Uses.Where(u => u.Material == "base").Select(u => $"M{u.MaterialLot}"));
     }
 
@@ -69,10 +77,13 @@ public sealed class OldBooksTests
         using var shop = server ? OnServer() : InFile();
         OpenBooks.Open(shop.Folder);
         var kept = new List<string>();
-        using System.Data.Common.DbConnection connection = server ? new NpgsqlConnection(BookPlace.Of(shop.Folder).Server) : new SqliteConnection($"Data Source={shop.Folder}/records.db;Pooling=False");
+        using System.Data.Common.DbConnection connection = server
+            ? new NpgsqlConnection(BookPlace.Of(shop.Folder).Server)
+            : new SqliteConnection($"Data Source={shop.Folder}/records.db;Pooling=False");
         connection.Open();
         using var command = connection.CreateCommand();
-        command.CommandText = "SELECT \"List\" || ' ' || \"EntryId\" || ' ' || \"Written\" FROM \"AmountsAsWritten\" ORDER BY \"List\", \"EntryId\"";
+        command.CommandText =
+            "SELECT \"List\" || ' ' || \"EntryId\" || ' ' || \"Written\" FROM \"AmountsAsWritten\" ORDER BY \"List\", \"EntryId\"";
         using var reader = command.ExecuteReader();
         while (reader.Read())
             kept.Add(reader.GetString(0));
@@ -86,16 +97,23 @@ public sealed class OldBooksTests
     {
         using var shop = server ? OnServer() : InFile();
         var book = OpenBooks.Open(shop.Folder);
-        Assert.Contains("1 pieces less than nothing", TestShop.Refusal(() => StockMovements.Sell(book, "26R02-01X", 4, "Dot", 28, TestShop.Day, "A")), StringComparison.Ordinal);
+        Assert.Contains("1 pieces less than nothing",
+            TestShop.Refusal(() => StockMovements.Sell(book, "26R02-01X", 4, "Dot", 28, TestShop.Day, "A")), StringComparison.Ordinal);
         StockMovements.Sell(book, "26R02-01X", 3, "Dot", 21, TestShop.Day, "A");
-        Assert.Contains("would be struck", TestShop.Refusal(() => Correcting.Of(book, "receipt", 7, new Dictionary<string, string>(), "no", TestShop.Day, "A")), StringComparison.Ordinal);
+        Assert.Contains("would be struck",
+            TestShop.Refusal(() => Correcting.Of(book, "receipt", 7, new Dictionary<string, string>(), "no", TestShop.Day, "A")),
+            StringComparison.Ordinal);
         Assert.Contains("were printed with the lot", TestShop.Refusal(() => shop.Start("26R05-019")), StringComparison.Ordinal);
         Assert.Equal(8, shop.Receive("base", 1, 1).Id);
         Assert.Empty(book.Check().Differences);
     }
 
     private static IEnumerable<(string Column, string Text)> Cells(IReadOnlyList<string> heading, IReadOnlyList<string> cells) =>
-        heading.Zip(cells).Where(c => !Later.Contains(c.First)).Select(c => (c.First, c.First == "left" && c.Second.StartsWith("0.00000", StringComparison.Ordinal) ? "0" : Rounded.GetValueOrDefault(c.Second, c.Second)));
+        heading.Zip(cells).Where(c => !Later.Contains(c.First))
+            .Select(c => (c.First,
+                c.First == "left" && c.Second.StartsWith("0.00000", StringComparison.Ordinal)
+                    ? "0"
+                    : Rounded.GetValueOrDefault(c.Second, c.Second)));
 
     private static TestShop InFile()
     {

@@ -16,7 +16,8 @@ public class OnceTests
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
         StockMovements.Receive(shop.Book.Once("form-1"), Oil);
-        Assert.Contains("already", TestShop.Refusal(() => StockMovements.Receive(shop.Book.Once("form-1"), Oil)), StringComparison.Ordinal);
+        Assert.Contains("already", TestShop.Refusal(() => StockMovements.Receive(shop.Book.Once("form-1"), Oil)),
+            StringComparison.Ordinal);
         Assert.Single(shop.Book.Read().Receipts);
         StockMovements.Receive(shop.Book.Once("form-2"), Oil);
         Assert.Equal(2, shop.Book.Read().Receipts.Count);
@@ -46,7 +47,8 @@ public class OnceTests
     public void A_form_that_was_refused_may_be_sent_again()
     {
         using var shop = new TestShop();
-        Assert.Throws<InputException>(() => StockMovements.Receive(shop.Book.Once("form-1"), new Receipt { On = TestShop.Day, By = "A", Material = "castor-oil", Amount = 0, Price = 6 }));
+        Assert.Throws<InputException>(() => StockMovements.Receive(shop.Book.Once("form-1"),
+            new Receipt { On = TestShop.Day, By = "A", Material = "castor-oil", Amount = 0, Price = 6 }));
         StockMovements.Receive(shop.Book.Once("form-1"), Oil);
         Assert.Single(shop.Book.Read().Receipts);
     }
@@ -61,7 +63,12 @@ public class OnceTests
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
         StockMovements.Receive(shop.Book.Once("form-1"), Oil);
-        PrintedLots.Print(shop.Book, [new Printing { On = TestShop.Day, By = "A", Lot = new LabelForge.Lots.LotCode(TestShop.Day, 1).ToString(), Recipe = "bar", Product = "Bar", Labels = 8 }]);
+        PrintedLots.Print(shop.Book,
+            [new Printing
+            {
+                On = TestShop.Day, By = "A", Lot = new LabelForge.Lots.LotCode(TestShop.Day, 1).ToString(), Recipe = "bar",
+            Product = "Bar", Labels = 8,
+            }]);
         Assert.ThrowsAny<Exception>(() => shop.Book.Write((_, context) => context.Database.ExecuteSqlRaw(sql)));
     }
 }

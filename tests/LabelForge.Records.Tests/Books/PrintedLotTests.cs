@@ -14,14 +14,20 @@ public sealed class PrintedLotTests : IDisposable
     public PrintedLotTests()
     {
         _shop.Stock();
-        _shop.Write("recipes/balm.yaml", "name: Balm\nidentity: Body balm\nproduct: lip-balm\nmaterials: [ { use: castor-oil, amount: 90 g } ]\npieces: 3\n");
-        _shop.Write("recipes/range.yaml", "name: Range\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: scent, amount: 18 g }\npieces: 8\nvariants:\n  - name: Plain\n    leave out: [ scent ]\n  - name: Scented\n");
+        _shop.Write("recipes/balm.yaml",
+            "name: Balm\nidentity: Body balm\nproduct: lip-balm\nmaterials: [ { use: castor-oil, amount: 90 g } ]\npieces: 3\n");
+        _shop.Write("recipes/range.yaml",
+            "name: Range\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: scent, "
+                + "amount: 18 g }\npieces: 8\nvariants:\n  - name: Plain\n    leave out: [ scent ]\n  - name: Scented\n");
     }
 
     public void Dispose() => _shop.Dispose();
 
     private Printing Print(string recipe, string? variant = null, string? lot = null) => PrintedLots.Print(_shop.Book,
-        [new Printing { On = TestShop.Day, By = "A", Lot = lot ?? Lot, Recipe = recipe, Variant = variant, Product = variant ?? recipe, Labels = 8 }])[0];
+        [new Printing
+        {
+            On = TestShop.Day, By = "A", Lot = lot ?? Lot, Recipe = recipe, Variant = variant, Product = variant ?? recipe, Labels = 8,
+        }])[0];
 
     private Recipe Recipe(string id) => _shop.Workshop.Recipe(id);
 
@@ -59,7 +65,8 @@ public sealed class PrintedLotTests : IDisposable
         Print("range", "Plain");
         Assert.Contains("Labels of Plain", TestShop.Refusal(() => Print("range", "Scented")), StringComparison.Ordinal);
         var workshop = _shop.Workshop;
-        Assert.Throws<LabelForge.Measures.InputException>(() => LotProducts.Of(workshop.ProductOf("range/Scented"), LotCode.Parse(Lot).Value, LabelForge.Markets.MarketText.Parse("us").Value!, TestShop.Day));
+        Assert.Throws<LabelForge.Measures.InputException>(() => LotProducts.Of(workshop.ProductOf("range/Scented"),
+            LotCode.Parse(Lot).Value, LabelForge.Markets.MarketText.Parse("us").Value!, TestShop.Day));
         // Of all that the recipe makes, the lot is the one's that its labels say.
         Assert.Equal("Plain", Assert.Single(PrintedLots.Of(_shop.Book.Read(), Lot, workshop.ProductsOf("range"))).Recipe.VariantName);
     }

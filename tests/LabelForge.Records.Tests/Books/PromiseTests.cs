@@ -59,7 +59,9 @@ public sealed class PromiseTests
             using var keeper = new NpgsqlConnection(BookPlace.Of(shop.Folder).Server + ";Application Name=keeper");
             keeper.Open();
             using var end = keeper.CreateCommand();
-            end.CommandText = "SELECT COUNT(pg_terminate_backend(pid)) FROM pg_stat_activity WHERE datname = current_database() AND pid <> pg_backend_pid()";
+            end.CommandText =
+                "SELECT COUNT(pg_terminate_backend(pid)) FROM pg_stat_activity WHERE datname = current_database() AND pid <> "
+                    + "pg_backend_pid()";
             Assert.Equal(1L, end.ExecuteScalar());
             return 0;
         }));
@@ -84,7 +86,9 @@ public sealed class PromiseTests
         StockMovements.Sell(table, lot, 6, "Fairport market", 42, TestShop.Day, "Bea");
         Assert.Equal(2, bench.Ask(b => b.PiecesLeft(b.BatchOf(lot))));
         var says = TestShop.Refusal(() => StockMovements.Sell(bench, lot, 3, "Ann", 21, TestShop.Day, "Ada"));
-        Assert.Matches(@"1 pieces less than nothing: the last that were sold, 6 to Fairport market on 2026-11-02, Bea wrote down at \d\d:\d\d:\d\d UTC", says);
+        Assert.Matches(
+            @"1 pieces less than nothing: the last that were sold, 6 to Fairport market on 2026-11-02, Bea wrote down at "
+                + @"\d\d:\d\d:\d\d UTC", says);
     }
 
     // What stands is in the order of its numbers; a time says when, by the store's clock, and decides nothing.
@@ -96,11 +100,14 @@ public sealed class PromiseTests
         using var shop = server ? TestShop.OnServer() : new TestShop();
         shop.Stock();
         var lot = shop.Finish("26R02-01X");
-        shop.Write("in.csv", $"number,on,by,lot,pieces,to,paid,written at\n1,2026-11-02,Bea,{lot},2,from the future,14,2199-01-01 00:00:00Z\n2,2026-11-02,Bea,{lot},1,from the past,7,1999-01-01 00:00:00Z\n");
+        shop.Write("in.csv",
+            $"number,on,by,lot,pieces,to,paid,written at\n1,2026-11-02,Bea,{lot},2,from the future,14,2199-01-01 "
+                + $"00:00:00Z\n2,2026-11-02,Bea,{lot},1,from the past,7,1999-01-01 00:00:00Z\n");
         ListImport.ReadFiles(shop.Book, [Path.Combine(shop.Folder, "in.csv")], TestShop.Day, "A");
         var sale = StockMovements.Sell(shop.Book, lot, 1, "today", 7, TestShop.Day.AddDays(-400), "Ada");
         Assert.Equal(3, sale.Id);
-        Assert.Equal(["from the future", "from the past", "today"], shop.Book.Ask(b => b.SalesOf(b.BatchOf(lot)).Select(s => s.To).ToArray()));
+        Assert.Equal(["from the future", "from the past", "today"],
+            shop.Book.Ask(b => b.SalesOf(b.BatchOf(lot)).Select(s => s.To).ToArray()));
         Assert.Equal([2199, 1999], shop.Book.Read().AllSales.Take(2).Select(s => s.WrittenAt!.Value.Year));
         Assert.InRange((DateTime.UtcNow - shop.Book.Read().AllSales[2].WrittenAt!.Value).TotalMinutes, -5, 5);
         Assert.Equal(4, shop.Book.Ask(b => b.PiecesLeft(b.BatchOf(lot))));
@@ -124,7 +131,10 @@ public sealed class PromiseTests
             "UPDATE \"BatchStock\" SET \"Returned\" = 1",
         })
         {
-            Assert.Contains("CK_", TestShop.Refusal(() => shop.Book.Write((_, context) => Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.ExecuteSqlRaw(context.Database, sql))), StringComparison.Ordinal);
+            Assert.Contains("CK_",
+                TestShop.Refusal(() => shop.Book
+                    .Write((_, context) => Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions
+                        .ExecuteSqlRaw(context.Database, sql))), StringComparison.Ordinal);
         }
     }
 
@@ -137,7 +147,10 @@ public sealed class PromiseTests
         using var shop = server ? TestShop.OnServer() : new TestShop();
         shop.Stock();
         shop.Finish("26R02-01X");
-        shop.Book.Write((_, context) => Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions.ExecuteSqlRaw(context.Database, "UPDATE \"ReceiptStock\" SET \"LeftMillionths\" = 5 WHERE \"Bottle\" = 1; DELETE FROM \"BatchStock\""));
+        shop.Book
+            .Write((_, context) => Microsoft.EntityFrameworkCore.RelationalDatabaseFacadeExtensions
+                .ExecuteSqlRaw(context.Database,
+                    "UPDATE \"ReceiptStock\" SET \"LeftMillionths\" = 5 WHERE \"Bottle\" = 1; DELETE FROM \"BatchStock\""));
         var check = shop.Book.Check();
         Assert.Equal(2, check.Differences.Count);
         Assert.Contains("Bottle M1: the entries come to 9100 of base", check.Differences[0], StringComparison.Ordinal);

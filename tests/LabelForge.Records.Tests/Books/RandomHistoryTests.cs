@@ -7,7 +7,8 @@ using Trace = LabelForge.Records.Tracing.Trace;
 
 namespace LabelForge.Records.Tests.Books;
 
-/// <summary>Histories drawn at random, with mistakes, corrections, undoing and lists read in: what is kept agrees with what is reckoned anew from all entries.</summary>
+/// <summary>Histories drawn at random, with mistakes, corrections, undoing and lists read in:
+/// what is kept agrees with what is reckoned anew from all entries.</summary>
 public sealed class RandomHistoryTests
 {
     private static readonly string[] Materials = ["base", "castor-oil", "scent"];
@@ -40,7 +41,9 @@ public sealed class RandomHistoryTests
     private static void Do(TestShop shop, int act, int a, int b, int c)
     {
         var (book, snapshot) = (shop.Book, shop.Book.Read());
-        var lot = snapshot.AllBatches.Count == 0 ? new LotCode(TestShop.Day, 1).ToString() : snapshot.AllBatches[a % snapshot.AllBatches.Count].Lot;
+        var lot = snapshot.AllBatches.Count == 0
+            ? new LotCode(TestShop.Day, 1).ToString()
+            : snapshot.AllBatches[a % snapshot.AllBatches.Count].Lot;
         var bottle = 1 + b % Math.Max(1, snapshot.AllReceipts.Count);
         switch (act)
         {
@@ -73,7 +76,18 @@ public sealed class RandomHistoryTests
                 ShelfCount.Take(book, [(lot, b % 10), ($"M{bottle}", c * 1.5m)], TestShop.Day, "A");
                 break;
             case 12:
-                TableSales.TakeBack(book, lot, of => new PiecesReturned { On = TestShop.Day, By = "A", BatchId = of.Id, Returned = 1 + b % 3, BackOnShelf = c % 2, From = "Ann", PaidBack = 5, Reason = "a dent" });
+                TableSales.TakeBack(book, lot,
+                    of => new PiecesReturned
+                    {
+                        On = TestShop.Day,
+                        By = "A",
+                        BatchId = of.Id,
+                        Returned = 1 + b % 3,
+                        BackOnShelf = c % 2,
+                        From = "Ann",
+                        PaidBack = 5,
+                        Reason = "a dent",
+                    });
                 break;
             case 13:
                 Strike(book, snapshot, a, b);
@@ -92,7 +106,8 @@ public sealed class RandomHistoryTests
     {
         var list = BookLists.All[a % BookLists.All.Count];
         if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
-            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened", TestShop.Day, "A");
+            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened", TestShop.Day,
+                "A");
     }
 
     private static void Change(OpenBooks book, BooksSnapshot snapshot, int a, int b, int c)
@@ -109,7 +124,8 @@ public sealed class RandomHistoryTests
             _ => (BookLists.Batch, "lot", new LotCode(TestShop.Day, 20 + c % 5).ToString()),
         };
         if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
-            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value }, "misread", TestShop.Day, "A");
+            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value }, "misread",
+                TestShop.Day, "A");
     }
 
     // As it would be written: 0.00 is 0.
@@ -131,7 +147,8 @@ public sealed class RandomHistoryTests
                 Assert.Equal(snapshot.ClosingOf(batch)?.Id, books.ClosingOf(batch)?.Id);
             }
             foreach (var material in Materials)
-                Assert.Equal(snapshot.InStock(material).Select(s => (s.Receipt.Id, s.Left)), books.InStock(material).Select(s => (s.Receipt.Id, s.Left)));
+                Assert.Equal(snapshot.InStock(material).Select(s => (s.Receipt.Id, s.Left)),
+                    books.InStock(material).Select(s => (s.Receipt.Id, s.Left)));
             Assert.Equal(snapshot.OpenBatches().Select(b => b.Id).Order(), books.OpenBatches().Select(b => b.Id).Order());
             for (var day = TestShop.Day.AddDays(-2); day <= TestShop.Day.AddDays(4); day = day.AddDays(1))
             {
@@ -146,7 +163,8 @@ public sealed class RandomHistoryTests
             Assert.Equal(snapshot.LastBuyers(3), books.LastBuyers(3));
             Assert.Equal(snapshot.LastPots(3), books.LastPots(3));
             var (asked, oracle) = (books.HistoryOf("bar", null), snapshot.HistoryOf("bar", null));
-            Assert.Equal((oracle.Batches, oracle.Last?.Id, oracle.FirstSale, string.Join(' ', oracle.Complaints.Select(c => c.Id))), (asked.Batches, asked.Last?.Id, asked.FirstSale, string.Join(' ', asked.Complaints.Select(c => c.Id))));
+            Assert.Equal((oracle.Batches, oracle.Last?.Id, oracle.FirstSale, string.Join(' ', oracle.Complaints.Select(c => c.Id))),
+                (asked.Batches, asked.Last?.Id, asked.FirstSale, string.Join(' ', asked.Complaints.Select(c => c.Id))));
             SameAnswers.Lists(shop, snapshot, books);
             SameAnswers.Years(snapshot, books);
             // A list in pages is the list.
@@ -154,7 +172,8 @@ public sealed class RandomHistoryTests
                 Assert.Equal(Lines(BookTables.Of(snapshot, list).Rows), Lines(BookTables.InPages(books, list)));
             return 0;
         });
-        foreach (var from in snapshot.Receipts.Take(3).Select(r => snapshot.Bottle(r.Id)).Concat(Materials).Concat(snapshot.Batches.Take(3).Select(b => b.Lot)).Concat(snapshot.Sales.Take(2).Select(s => s.To)))
+        foreach (var from in snapshot.Receipts.Take(3).Select(r => snapshot.Bottle(r.Id)).Concat(Materials)
+            .Concat(snapshot.Batches.Take(3).Select(b => b.Lot)).Concat(snapshot.Sales.Take(2).Select(s => s.To)))
             Assert.Equal(Said(() => LedgerTrace.Of(snapshot, from)), Said(() => Trace.Of(book, from)));
     }
 
@@ -176,8 +195,10 @@ public sealed class RandomHistoryTests
 
     private static string Said(Trace trace) => string.Join('\n',
     [
-        .. trace.Bottles.Select(b => (b with { Left = Plain(b.Left) }).ToString()).Order(StringComparer.Ordinal), .. trace.Uses.Select(u => u.ToString()).Order(StringComparer.Ordinal),
-        .. trace.Batches.Select(b => b.ToString()).Order(StringComparer.Ordinal), .. trace.Deliveries.Select(d => d.ToString()).Order(StringComparer.Ordinal),
+        .. trace.Bottles.Select(b => (b with { Left = Plain(b.Left) }).ToString()).Order(StringComparer.Ordinal),
+        .. trace.Uses.Select(u => u.ToString()).Order(StringComparer.Ordinal),
+        .. trace.Batches.Select(b => b.ToString()).Order(StringComparer.Ordinal),
+        .. trace.Deliveries.Select(d => d.ToString()).Order(StringComparer.Ordinal),
         .. trace.Complaints.Select(c => $"{c.Id}").Order(StringComparer.Ordinal),
     ]);
 }

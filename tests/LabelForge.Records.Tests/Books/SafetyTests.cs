@@ -28,7 +28,8 @@ public class SafetyTests
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
         shop.Write("in.csv", "material,amount,price\n" + string.Concat(Enumerable.Repeat("base,1 kg,9.50\n", 30)));
-        Process[] both = [Command(shop, "receive-list", $"{shop.Folder}/in.csv", "--sure"), Command(shop, "receive-list", $"{shop.Folder}/in.csv", "--sure")];
+        Process[] both = [Command(shop, "receive-list", $"{shop.Folder}/in.csv", "--sure"),
+            Command(shop, "receive-list", $"{shop.Folder}/in.csv", "--sure")];
         var told = both.SelectMany(p => p.StandardOutput.ReadToEnd().Split('\n', StringSplitOptions.RemoveEmptyEntries)).ToArray();
         foreach (var process in both)
             process.WaitForExit();
@@ -43,7 +44,10 @@ public class SafetyTests
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
         var impatient = OpenBooks.Open(shop.Book.Place, patience: 1);
-        var says = shop.Book.Write((_, _) => TestShop.Refusal(() => StockMovements.Complain(impatient, null, "a buyer", "itch", false, false, TestShop.Day, "A")));
+        var says = shop.Book
+            .Write((_,
+                _) => TestShop.Refusal(() => StockMovements.Complain(impatient, null, "a buyer", "itch", false, false, TestShop.Day,
+                    "A")));
         Assert.Contains("Another program is writing", says);
         Assert.Empty(shop.Book.Read().Complaints);
     }
@@ -54,7 +58,9 @@ public class SafetyTests
         InstalledProgram.OrSkip("unshare");
         Assert.SkipUnless(Ends("unshare", "-rm", "true"), "This machine lets nobody but root make a name space of mounts.");
         using var shop = new TestShop();
-        string List(int rows) => "material,amount,price,note\n" + string.Concat(Enumerable.Range(0, rows).Select(i => $"base,{i + 1} kg,9.50,{new string('x', 20_000)}\n"));
+        string List(int rows) =>
+        "material,amount,price,note\n"
+            + string.Concat(Enumerable.Range(0, rows).Select(i => $"base,{i + 1} kg,9.50,{new string('x', 20_000)}\n"));
         shop.Write("few.csv", List(4));
         shop.Write("many.csv", List(200));
         // A disk of a megabyte where the machine lets us make one; else files that may not grow past a megabyte.
@@ -70,7 +76,10 @@ public class SafetyTests
             {cli} books receipt --workshop disk | grep -c xxxxx
             cat says
             """;
-        using var process = Process.Start(new ProcessStartInfo("unshare", ["-rm", "bash", "-c", script]) { RedirectStandardOutput = true })!;
+        using var process = Process.Start(new ProcessStartInfo("unshare", ["-rm", "bash", "-c", script])
+        {
+            RedirectStandardOutput = true,
+        })!;
         var lines = process.StandardOutput.ReadToEnd().Split('\n');
         process.WaitForExit();
         Assert.Equal(["4", "0", "4"], lines[..3]);
@@ -105,8 +114,14 @@ public class SafetyTests
     // Root may write anywhere, unless it lays its rights down.
     private static (int Code, string Says) AsReader(TestShop shop, params string[] words)
     {
-        string[] call = [.. Environment.UserName == "root" ? ["setpriv", "--bounding-set", "-all", "--inh-caps", "-all"] : Array.Empty<string>(), "dotnet", $"{AppContext.BaseDirectory}LabelForge.Cli.dll", .. words, "--workshop", shop.Folder];
-        using var process = Process.Start(new ProcessStartInfo(call[0], call[1..]) { RedirectStandardError = true, RedirectStandardOutput = true })!;
+        string[] call = [.. Environment.UserName == "root"
+            ? ["setpriv", "--bounding-set", "-all", "--inh-caps", "-all"]
+            : Array.Empty<string>(), "dotnet", $"{AppContext.BaseDirectory}LabelForge.Cli.dll", .. words, "--workshop", shop.Folder];
+        using var process = Process.Start(new ProcessStartInfo(call[0], call[1..])
+        {
+            RedirectStandardError = true,
+            RedirectStandardOutput = true,
+        })!;
         var errors = process.StandardError.ReadToEndAsync();
         var says = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
@@ -122,7 +137,10 @@ public class SafetyTests
         File.Delete(shop.Book.Path);
         Process.Start("chmod", ["-R", "a-w", shop.Folder]).WaitForExit();
         // Root may write anywhere, unless it lays its rights down.
-        string[] call = [.. Environment.UserName == "root" ? ["setpriv", "--bounding-set", "-all", "--inh-caps", "-all"] : Array.Empty<string>(), "dotnet", $"{AppContext.BaseDirectory}LabelForge.Cli.dll", "receive", "base", "1 kg", "--price", "1", "--workshop", shop.Folder];
+        string[] call = [.. Environment.UserName == "root"
+            ? ["setpriv", "--bounding-set", "-all", "--inh-caps", "-all"]
+            : Array.Empty<string>(), "dotnet", $"{AppContext.BaseDirectory}LabelForge.Cli.dll", "receive", "base", "1 kg", "--price", "1",
+            "--workshop", shop.Folder];
         using var process = Process.Start(new ProcessStartInfo(call[0], call[1..]) { RedirectStandardError = true })!;
         var says = process.StandardError.ReadToEnd();
         process.WaitForExit();
@@ -183,12 +201,15 @@ public class SafetyTests
     }
 
     private static Process Command(TestShop shop, params string[] words) =>
-        Process.Start(new ProcessStartInfo("dotnet", [$"{AppContext.BaseDirectory}LabelForge.Cli.dll", .. words, "--workshop", shop.Folder]) { RedirectStandardOutput = true })!;
+        Process.Start(new ProcessStartInfo("dotnet",
+            [$"{AppContext.BaseDirectory}LabelForge.Cli.dll", .. words, "--workshop", shop.Folder])
+        { RedirectStandardOutput = true })!;
 
     private static object? Ask(RecordsContext context, string sql)
     {
         using var command = context.Database.GetDbConnection().CreateCommand();
-        command.Transaction = Microsoft.EntityFrameworkCore.Storage.DbContextTransactionExtensions.GetDbTransaction(context.Database.CurrentTransaction!);
+        command.Transaction = Microsoft.EntityFrameworkCore.Storage.DbContextTransactionExtensions
+            .GetDbTransaction(context.Database.CurrentTransaction!);
         command.CommandText = sql;
         return command.ExecuteScalar();
     }
@@ -239,7 +260,16 @@ public class SafetyTests
         var says = TestShop.Refusal(() => shop.Book.Write((_, context) =>
         {
             context.Database.ExecuteSqlRaw("PRAGMA max_page_count=1");
-            return context.Receipts.Add(new Receipt { On = TestShop.Day, By = "A", Material = "base", Amount = 1, Price = 1, Note = new string('x', 90_000) });
+            return context.Receipts
+                .Add(new Receipt
+                {
+                    On = TestShop.Day,
+                    By = "A",
+                    Material = "base",
+                    Amount = 1,
+                    Price = 1,
+                    Note = new string('x', 90_000),
+                });
         }));
         Assert.Contains("disk is full", says);
         Assert.Equal(3, shop.Book.Read().Receipts.Count);
@@ -251,7 +281,8 @@ public class SafetyTests
     public void The_tables_are_those_that_the_program_knows()
     {
         using var shop = new TestShop();
-        using var context = new RecordsContext(new DbContextOptionsBuilder<RecordsContext>().UseSqlite(new SqliteConnectionStringBuilder { DataSource = shop.Book.Path, Pooling = false }.ToString()).Options);
+        using var context = new RecordsContext(new DbContextOptionsBuilder<RecordsContext>()
+            .UseSqlite(new SqliteConnectionStringBuilder { DataSource = shop.Book.Path, Pooling = false }.ToString()).Options);
         Assert.False(context.Database.HasPendingModelChanges());
         Assert.Empty(context.Database.GetPendingMigrations());
     }

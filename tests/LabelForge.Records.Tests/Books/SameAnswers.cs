@@ -25,7 +25,8 @@ internal static class SameAnswers
         Assert.Equal(Ids(snapshot.ComplaintsSince(DateOnly.MinValue)), Ids(books.ComplaintsSince(DateOnly.MinValue)));
         foreach (var names in Enum.GetValues<NameList>())
             Assert.Equal(snapshot.Names(names), books.Names(names));
-        Assert.Equal(snapshot.BoughtBy(snapshot.Names(NameList.Buyers)).OrderBy(b => b.Key), books.BoughtBy(snapshot.Names(NameList.Buyers)).OrderBy(b => b.Key));
+        Assert.Equal(snapshot.BoughtBy(snapshot.Names(NameList.Buyers)).OrderBy(b => b.Key),
+            books.BoughtBy(snapshot.Names(NameList.Buyers)).OrderBy(b => b.Key));
         var (all, asked) = (new FindAnything(shop.Workshop, snapshot), new FindAnything(shop.Workshop, books));
         foreach (var text in Sought)
             Assert.Equal(all.In(snapshot, text), asked.In(books, text));

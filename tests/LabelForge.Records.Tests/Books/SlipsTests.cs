@@ -26,13 +26,15 @@ public sealed class SlipsTests : IDisposable
     [InlineData("base", 90, "90 g where 900 g was planned: a tenth?")]
     [InlineData("base", 9000, "9000 g where 900 g was planned?")]
     public void Ten_times_the_plan_and_a_tenth_of_it_are_asked_about(string material, decimal grams, string? asked) =>
-        Assert.Equal(asked is null ? [] : [asked], Slips.OfWeighing(_shop.Book.Read(), Lot, material, grams, null, TestShop.Day, TestShop.Day));
+        Assert.Equal(asked is null ? [] : [asked],
+            Slips.OfWeighing(_shop.Book.Read(), Lot, material, grams, null, TestShop.Day, TestShop.Day));
 
     [Fact]
     public void What_is_in_already_counts()
     {
         Production.Weigh(_shop.Book, Lot, "scent", 18, null, TestShop.Day, "A");
-        Assert.Equal(["36 g where 18 g was planned and 18 g is in already?"], Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 36, null, TestShop.Day, TestShop.Day));
+        Assert.Equal(["36 g where 18 g was planned and 18 g is in already?"],
+            Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 36, null, TestShop.Day, TestShop.Day));
         Assert.Empty(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 1, null, TestShop.Day, TestShop.Day));
     }
 
@@ -40,7 +42,8 @@ public sealed class SlipsTests : IDisposable
     public void More_than_the_bottle_holds_is_asked_about()
     {
         var small = _shop.Receive("scent", 5, 1);
-        Assert.Equal([$"17 g out of M{small.Id}, which holds 5 g?"], Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 17, small.Id, TestShop.Day, TestShop.Day));
+        Assert.Equal([$"17 g out of M{small.Id}, which holds 5 g?"],
+            Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 17, small.Id, TestShop.Day, TestShop.Day));
         Assert.Empty(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 5, small.Id, TestShop.Day, TestShop.Day));
     }
 
@@ -72,7 +75,8 @@ public sealed class SlipsTests : IDisposable
     [Fact]
     public void A_sale_before_its_batch_and_before_it_was_finished_is_asked_about()
     {
-        Assert.Contains("before lot 26R02-01X was begun", Assert.Single(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day.AddDays(-1), TestShop.Day)));
+        Assert.Contains("before lot 26R02-01X was begun",
+            Assert.Single(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day.AddDays(-1), TestShop.Day)));
         Assert.Empty(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day, TestShop.Day));
     }
 
@@ -87,5 +91,6 @@ public sealed class SlipsTests : IDisposable
 
     private Material Base => _shop.Workshop.Material("base", "test", 0);
 
-    private static Receipt Received(decimal grams, DateOnly on) => new() { On = on, By = "A", Material = "base", Amount = grams, Price = 1 };
+    private static Receipt Received(decimal grams, DateOnly on) =>
+        new() { On = on, By = "A", Material = "base", Amount = grams, Price = 1 };
 }

@@ -12,11 +12,19 @@ public sealed class TestShop : IDisposable
     public TestShop(string? server = null)
     {
         Write("workshop.yaml", "business: Rooksedge Bodycare\nmarket: us\n" + (server is null ? "" : $"records: \"{server}\"\n"));
-        Write("materials/base.yaml", "name: Base\nkind: base\nlisted: label\ncontains:\n  - Glycerin: 40-50 %\n  - Water: 30-35 %\n  - Sodium Stearate: 20-25 %\npacks: [ { size: 2 kg, price: 20.00 }, { size: 500 g, price: 7.00 } ]\n");
-        Write("materials/castor-oil.yaml", "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\ndensity: 0.96 g/mL\npacks: [ { size: 250 mL, price: 6.00 } ]\n");
-        Write("materials/scent.yaml", "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\npacks: [ { size: 60 g, price: 9.00 } ]\n");
+        Write("materials/base.yaml",
+            "name: Base\nkind: base\nlisted: label\ncontains:\n  - Glycerin: 40-50 %\n  - Water: 30-35 %\n  - Sodium Stearate: 20-25 "
+                + "%\npacks: [ { size: 2 kg, price: 20.00 }, { size: 500 g, price: 7.00 } ]\n");
+        Write("materials/castor-oil.yaml",
+            "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\ndensity: 0.96 g/mL\npacks: [ { size: 250 mL, "
+                + "price: 6.00 } ]\n");
+        Write("materials/scent.yaml",
+            "name: Scent\nkind: fragrance\ncontains: Fragrance\nlimits: { category 9: 5 % }\nallergens: { Linalool: 0.3 % }\npacks: [ { "
+                + "size: 60 g, price: 9.00 } ]\n");
         Write("materials/bag.yaml", "name: Bag\nkind: packaging\npacks: [ { size: 100 pieces, price: 6.00 } ]\n");
-        Write("recipes/bar.yaml", "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: castor-oil, amount: 27 g }\n  - { use: scent, amount: 18 g }\npieces: 8\nnet: 113 g\n");
+        Write("recipes/bar.yaml",
+            "name: Bar\nidentity: Glycerin bar soap\nproduct: soap-bar\nmaterials:\n  - { use: base, amount: 900 g }\n  - { use: "
+                + "castor-oil, amount: 27 g }\n  - { use: scent, amount: 18 g }\npieces: 8\nnet: 113 g\n");
         // Empty books are made once and copied: each test would make the same tables.
         if (server is null)
             File.WriteAllBytes(Path.Combine(Folder, OpenBooks.FileName), EmptyBooks.Value);
@@ -45,17 +53,18 @@ public sealed class TestShop : IDisposable
 
     public Workshop Workshop => Recipes.Workshop.Open(Folder);
 
-    public Receipt Receive(string material, decimal grams, decimal price, DateOnly? best = null, DateOnly? on = null) => StockMovements.Receive(Book, new Receipt
-    {
-        On = on ?? Day,
-        By = "A",
-        Material = material,
-        Amount = grams,
-        Price = price,
-        BestBefore = best,
-        Supplier = "Heron",
-        SupplierLot = "H" + grams,
-    });
+    public Receipt Receive(string material, decimal grams, decimal price, DateOnly? best = null, DateOnly? on = null) =>
+        StockMovements.Receive(Book, new Receipt
+        {
+            On = on ?? Day,
+            By = "A",
+            Material = material,
+            Amount = grams,
+            Price = price,
+            BestBefore = best,
+            Supplier = "Heron",
+            SupplierLot = "H" + grams,
+        });
 
     public string Start(string lot, int pieces = 8)
     {

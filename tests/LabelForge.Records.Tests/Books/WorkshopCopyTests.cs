@@ -31,12 +31,14 @@ public sealed class WorkshopCopyTests : IDisposable
             // The server's books go into a file, where the copy names no server of its own.
             using var zip = ZipFile.OpenRead(Copy);
             zip.GetEntry("records.db")!.ExtractToFile(Path.Combine(_elsewhere, "records.db"));
-            Assert.Equal(8, OpenBooks.Open(BookPlace.InFile(Path.Combine(_elsewhere, "records.db"))).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
+            Assert.Equal(8,
+                OpenBooks.Open(BookPlace.InFile(Path.Combine(_elsewhere, "records.db"))).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
             return;
         }
         var back = WorkshopCopy.Restore(fresh, Copy);
         Assert.Equal((made.Files, made.Entries, (string?)null), (back.Files, back.Entries, back.Kept));
-        foreach (var file in Directory.EnumerateFiles(shop.Folder, "*", SearchOption.AllDirectories).Select(f => Path.GetRelativePath(shop.Folder, f)).Where(f => !f.StartsWith("records.db", StringComparison.Ordinal)))
+        foreach (var file in Directory.EnumerateFiles(shop.Folder, "*", SearchOption.AllDirectories)
+            .Select(f => Path.GetRelativePath(shop.Folder, f)).Where(f => !f.StartsWith("records.db", StringComparison.Ordinal)))
             Assert.Equal(File.ReadAllBytes(Path.Combine(shop.Folder, file)), File.ReadAllBytes(Path.Combine(fresh, file)));
         Assert.Equal(8, OpenBooks.Open(fresh).Ask(b => b.PiecesLeft(b.BatchOf(lot))));
     }
@@ -88,7 +90,8 @@ public sealed class WorkshopCopyTests : IDisposable
             var torn = (byte[])bytes.Clone();
             torn[at] ^= 0x55;
             File.WriteAllBytes(Path.Combine(_elsewhere, "torn.zip"), torn);
-            Assert.Contains("not a sound copy", TestShop.Refusal(() => WorkshopCopy.Restore(shop.Folder, Path.Combine(_elsewhere, "torn.zip"))), StringComparison.Ordinal);
+            Assert.Contains("not a sound copy",
+                TestShop.Refusal(() => WorkshopCopy.Restore(shop.Folder, Path.Combine(_elsewhere, "torn.zip"))), StringComparison.Ordinal);
         }
         var evil = Path.Combine(_elsewhere, "evil.zip");
         using (var zip = ZipFile.Open(evil, ZipArchiveMode.Create))

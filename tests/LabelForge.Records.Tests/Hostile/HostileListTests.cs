@@ -34,7 +34,8 @@ public sealed class HostileListTests : IDisposable
         Refused("lot,pieces,to,paid\n26R02-01X,1,Ann," + new string('7', 1_000_000) + "\n");
 
     [Fact]
-    public void A_hundred_thousand_columns_are_refused() => Refused(string.Join(',', Enumerable.Range(0, 100_000).Select(i => $"c{i}")) + "\n");
+    public void A_hundred_thousand_columns_are_refused() =>
+        Refused(string.Join(',', Enumerable.Range(0, 100_000).Select(i => $"c{i}")) + "\n");
 
     [Fact]
     public void A_list_of_eleven_megabytes_is_refused_unread() =>
@@ -44,7 +45,9 @@ public sealed class HostileListTests : IDisposable
     public void A_list_that_is_a_folder_is_refused()
     {
         Directory.CreateDirectory(Path.Combine(_shop.Folder, "in.csv"));
-        Assert.NotEqual("", Assert.Throws<InputException>(() => ListImport.ReadFiles(_shop.Book, [Path.Combine(_shop.Folder, "in.csv")], TestShop.Day, "A")).Problem.Write);
+        Assert.NotEqual("",
+            Assert.Throws<InputException>(() => ListImport.ReadFiles(_shop.Book, [Path.Combine(_shop.Folder, "in.csv")], TestShop.Day,
+                "A")).Problem.Write);
     }
 
     // A name of any length may be typed; what is kept is what was typed, whole.
@@ -70,7 +73,8 @@ public sealed class HostileListTests : IDisposable
     private string Refused(string csv)
     {
         _shop.Write("in.csv", csv);
-        var refused = Assert.Throws<InputException>(() => ListImport.ReadFiles(_shop.Book, [Path.Combine(_shop.Folder, "in.csv")], TestShop.Day, "A"));
+        var refused = Assert.Throws<InputException>(() => ListImport.ReadFiles(_shop.Book, [Path.Combine(_shop.Folder, "in.csv")],
+            TestShop.Day, "A"));
         Assert.NotEqual("", refused.Problem.Wrong);
         Assert.Empty(_shop.Book.Read().AllSales);
         return refused.Message;

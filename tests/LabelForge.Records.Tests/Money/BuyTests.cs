@@ -39,10 +39,12 @@ public class BuyTests
         shop.Receive("base", 600, 8);
         shop.Receive("base", 5000, 8, TestShop.Day.AddDays(-1));
         shop.Receive("castor-oil", 100, 3);
-        var problem = BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.None with { Packaging = [("bag", 1)] }, shop.Book.Read(), null, false, TestShop.Day);
+        var problem = BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.None with { Packaging = [("bag", 1)] },
+            shop.Book.Read(), null, false, TestShop.Day);
         var plan = BuySolver.Solve(problem)!;
         // 300 g of base are short (what is past its date does not count), all of the scent and the bags.
-        Assert.Equal(["bag 100 pieces 1", "base 500 g 1", "scent 60 g 1"], plan.Packs.Select(p => $"{p.Material} {p.Pack.Size} {p.Count}").Order(StringComparer.Ordinal));
+        Assert.Equal(["bag 100 pieces 1", "base 500 g 1", "scent 60 g 1"],
+            plan.Packs.Select(p => $"{p.Material} {p.Pack.Size} {p.Count}").Order(StringComparer.Ordinal));
         Assert.Equal((2200, 200m), (plan.Cents, plan.Left["base"]));
         Assert.True(plan.Optimal);
     }
@@ -92,7 +94,8 @@ public class BuyTests
         for (var round = 0; round < 40; round++)
         {
             var problem = Random(random, most: true, budget: random.Next(600, 2500));
-            BuyTool[] tools = [new("jug", "jug", random.Next(50, 400), false, [0, 1]), new("mould", "mould", random.Next(50, 600), false, [0])];
+            BuyTool[] tools = [new("jug", "jug", random.Next(50, 400), false, [0, 1]),
+                new("mould", "mould", random.Next(50, 600), false, [0])];
             // With the first product, both things are paid; with the second alone, the jug; with none, nothing.
             var both = Best(problem, tools[0].Cents!.Value + tools[1].Cents!.Value, only: null);
             var second = Best(problem, tools[0].Cents!.Value, only: 1);
@@ -106,7 +109,10 @@ public class BuyTests
         {
             if (problem.BudgetCents - things is not (>= 0 and var left))
                 return 0;
-            var products = only is { } one ? [.. problem.Products.Select((p, i) => i == one ? p : p with { PerBatch = p.PerBatch.ToDictionary(t => t.Key, _ => 1_000_000m) })] : problem.Products;
+            var products = only is { } one
+                ? [.. problem.Products
+                    .Select((p, i) => i == one ? p : p with { PerBatch = p.PerBatch.ToDictionary(t => t.Key, _ => 1_000_000m) })]
+                : problem.Products;
             return BruteForce(problem with { BudgetCents = left, Products = products })?.Pieces ?? 0;
         }
     }
@@ -118,7 +124,8 @@ public class BuyTests
     [InlineData(null, 600, 1)]
     public void So_many_moulds_are_bought_that_each_is_filled_no_oftener_than_is_wanted(int? fillings, int pieces, long moulds)
     {
-        var plan = BuySolver.Solve(new BuyProblem([new BuyMaterial("base", 100_000, [])], [new BuyProduct("bar", new Dictionary<string, decimal> { ["base"] = 100 }, 1, pieces)], null, false)
+        var plan = BuySolver.Solve(new BuyProblem([new BuyMaterial("base", 100_000, [])],
+            [new BuyProduct("bar", new Dictionary<string, decimal> { ["base"] = 100 }, 1, pieces)], null, false)
         { Tools = [new BuyTool("mould", "mould", 900, false, [0]) { Pieces = 6 }], Fillings = fillings })!;
         Assert.Equal((moulds, moulds * 900), (plan.Tools.Single().Count, plan.Cents));
     }
@@ -127,11 +134,16 @@ public class BuyTests
     public void What_the_workshop_has_is_not_bought_and_what_has_no_price_is_left_out_by_name()
     {
         using var shop = new TestShop();
-        BuyProblem Of() => BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.Of(shop.Workshop), null, null, false, TestShop.Day, tools: true);
-        Assert.Equal(["scale 25 True", "jug 12 True", "mould 15 True", "thermometer 15 True"], Of().Tools.Select(t => $"{t.Id} {t.Cents / 100} {t.IsGuess}"));
-        shop.Write("costs.yaml", "tools: [ { use: scale, price: 18.50 }, { use: jug, have: 1 }, { use: stick blender, price: 30 }, { use: bell } ]\n");
+        BuyProblem Of() =>
+        BuyList.Of(shop.Workshop, [(shop.Workshop.ProductOf("bar"), 8)], CostsFile.Of(shop.Workshop), null, null, false, TestShop.Day,
+            tools: true);
+        Assert.Equal(["scale 25 True", "jug 12 True", "mould 15 True", "thermometer 15 True"],
+            Of().Tools.Select(t => $"{t.Id} {t.Cents / 100} {t.IsGuess}"));
+        shop.Write("costs.yaml",
+            "tools: [ { use: scale, price: 18.50 }, { use: jug, have: 1 }, { use: stick blender, price: 30 }, { use: bell } ]\n");
         var problem = Of();
-        Assert.Equal(["mould", "scale", "stick blender", "thermometer"], BuySolver.Solve(problem)!.Tools.Select(t => t.Tool.Id).Order(StringComparer.Ordinal));
+        Assert.Equal(["mould", "scale", "stick blender", "thermometer"],
+            BuySolver.Solve(problem)!.Tools.Select(t => t.Tool.Id).Order(StringComparer.Ordinal));
         Assert.Equal(1850, problem.Tools.Single(t => t.Id == "scale").Cents);
         Assert.Equal(["bell"], problem.WithoutPrice);
         Assert.DoesNotContain(problem.Tools, t => t.Id == "goggles");
@@ -156,7 +168,9 @@ public class BuyTests
     {
         var materials = Enumerable.Range(0, 2).Select(m => new BuyMaterial($"m{m}", random.Next(0, 30),
             [.. Enumerable.Range(0, 2).Select(p => new BuyPack($"p{p}", random.Next(10, 80), random.Next(100, 600)))])).ToArray();
-        var products = Enumerable.Range(0, 2).Select(p => new BuyProduct($"r{p}", materials.ToDictionary(m => m.Id, _ => random.Next(1, 1200) / 10m), random.Next(1, 13), most ? 0 : random.Next(1, 8))).ToArray();
+        var products = Enumerable.Range(0, 2)
+            .Select(p => new BuyProduct($"r{p}", materials.ToDictionary(m => m.Id, _ => random.Next(1, 1200) / 10m), random.Next(1, 13),
+                most ? 0 : random.Next(1, 8))).ToArray();
         return new BuyProblem(materials, products, budget, most);
     }
 
@@ -172,7 +186,8 @@ public class BuyTests
             {
                 var cents = 0L;
                 foreach (var m in problem.Materials)
-                    cents += Cheapest(m, a.PerBatch[m.Id] * b.Pieces * x + b.PerBatch[m.Id] * a.Pieces * y - m.Stock * a.Pieces * b.Pieces, a.Pieces * b.Pieces);
+                    cents += Cheapest(m, a.PerBatch[m.Id] * b.Pieces * x + b.PerBatch[m.Id] * a.Pieces * y - m.Stock * a.Pieces * b.Pieces,
+                        a.Pieces * b.Pieces);
                 if (problem.BudgetCents is { } budget && cents > budget)
                     break;
                 any = true;

@@ -76,10 +76,13 @@ public class CostTests : IDisposable
     {
         File.WriteAllText(Path.Combine(_shop.Folder, "costs.yaml"), text);
         if (says is null)
-            Assert.Equal((20m, 0.03m, 2m), (CostsFile.Of(_shop.Workshop).Wage, CostsFile.Of(_shop.Workshop).FeeShare, CostsFile.Of(_shop.Workshop).Packaging[0].Count));
+            Assert.Equal((20m, 0.03m, 2m),
+                (CostsFile.Of(_shop.Workshop).Wage, CostsFile.Of(_shop.Workshop).FeeShare,
+                    CostsFile.Of(_shop.Workshop).Packaging[0].Count));
         else
             Assert.Contains(says, TestShop.Refusal(() => CostsFile.Of(_shop.Workshop)));
     }
 
-    private CostSheet Plan() => CostSheet.Of(_shop.Workshop, BatchSize.ToPieces(_shop.Workshop, _shop.Workshop.Recipe("bar"), 8), Costs, null);
+    private CostSheet Plan() =>
+        CostSheet.Of(_shop.Workshop, BatchSize.ToPieces(_shop.Workshop, _shop.Workshop.Recipe("bar"), 8), Costs, null);
 }

@@ -19,7 +19,8 @@ public class SafeCsvTests
     }
 
     [Fact]
-    public void Figures_stay_figures() => Assert.Equal("a,b\r\n-1.5,2026-11-25\r\n", SafeCsv.Write(["a", "b"], [[-1.50m, new DateOnly(2026, 11, 25)]]));
+    public void Figures_stay_figures() =>
+        Assert.Equal("a,b\r\n-1.5,2026-11-25\r\n", SafeCsv.Write(["a", "b"], [[-1.50m, new DateOnly(2026, 11, 25)]]));
 
     [Fact]
     public void What_is_written_is_read_back() =>

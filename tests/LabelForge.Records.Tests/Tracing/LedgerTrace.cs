@@ -20,18 +20,23 @@ internal static class LedgerTrace
         {
             var ids = receipts.Select(r => snapshot.First(BookLists.Receipt, r.Id)).ToHashSet();
             var uses = AllUses(snapshot).Where(u => ids.Contains(u.Use.MaterialLot)).ToArray();
-            return Of(snapshot, $"material lot {string.Join(", ", ids.Select(r => $"M{r}"))}", receipts, [.. uses.Select(u => u.Use)], [.. uses.Select(u => u.Batch).Distinct()]) with { Forward = true };
+            return Of(snapshot, $"material lot {string.Join(", ", ids.Select(r => $"M{r}"))}", receipts, [.. uses.Select(u => u.Use)],
+                [.. uses.Select(u => u.Batch).Distinct()]) with
+            { Forward = true };
         }
         // A lot code is found however it is typed, and one that was corrected by what stood on the labels first.
         var code = Lots.LotCode.Parse(from) is { IsValue: true } read ? read.Value.ToString() : from;
-        var lots = snapshot.AllBatches.Where(b => Same(b.Lot, code)).Select(b => snapshot.BatchNow(b.Id)).Distinct().SelectMany(id => snapshot.Batches.Where(b => b.Id == id)).ToArray();
+        var lots = snapshot.AllBatches.Where(b => Same(b.Lot, code)).Select(b => snapshot.BatchNow(b.Id)).Distinct()
+            .SelectMany(id => snapshot.Batches.Where(b => b.Id == id)).ToArray();
         if (lots.Length > 0)
             return Back(snapshot, $"lot {lots[0].Lot}", lots);
         if (snapshot.BatchesOfPot(code).ToArray() is { Length: > 0 } poured)
             return Back(snapshot, $"pot {code}", poured);
         var buyer = Buyer(snapshot, from);
         var batches = snapshot.Batches.ToDictionary(b => b.Id);
-        return Back(snapshot, $"what went to {buyer}", [.. snapshot.Sales.Where(s => Same(s.To, buyer)).Select(s => snapshot.BatchNow(s.BatchId)).OfType<int>().Distinct().Select(id => batches[id])]);
+        return Back(snapshot, $"what went to {buyer}",
+            [.. snapshot.Sales.Where(s => Same(s.To, buyer)).Select(s => snapshot.BatchNow(s.BatchId)).OfType<int>().Distinct()
+                .Select(id => batches[id])]);
     }
 
     private static string Buyer(BooksSnapshot snapshot, string from)
@@ -51,8 +56,11 @@ internal static class LedgerTrace
         return Of(snapshot, from, bottles, uses, lots);
     }
 
-    private static Trace Of(BooksSnapshot snapshot, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses, IReadOnlyList<Batch> batches) => new(from,
-        [.. bottles.Select(r => new TracedBottle(snapshot.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On, r.Amount, snapshot.Left(r)))],
+    private static Trace Of(BooksSnapshot snapshot, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses,
+        IReadOnlyList<Batch> batches) => new(from,
+        [
+            .. bottles.Select(r => new TracedBottle(snapshot.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On,
+                r.Amount, snapshot.Left(r)))],
         uses,
         [.. batches.Select(b => Traced(snapshot, b))],
         [.. batches.SelectMany(b => snapshot.SalesOf(b).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
@@ -74,8 +82,11 @@ internal static class LedgerTrace
         var receipts = snapshot.Receipts.ToDictionary(r => r.Id);
         foreach (var weighing in snapshot.Weighings)
         {
-            if (snapshot.BatchNow(weighing.BatchId) is { } batch && weighing.ReceiptId is { } id && snapshot.Current(BookLists.Receipt, id) is { } now)
-                yield return (new TracedUse(snapshot.First(BookLists.Receipt, now), receipts[now].Material, receipts[now].Supplier, receipts[now].SupplierLot, batches[batch].Lot, weighing.Grams), batches[batch]);
+            if (snapshot.BatchNow(weighing.BatchId) is { } batch
+                && weighing.ReceiptId is { } id
+                && snapshot.Current(BookLists.Receipt, id) is { } now)
+                yield return (new TracedUse(snapshot.First(BookLists.Receipt, now), receipts[now].Material, receipts[now].Supplier,
+                    receipts[now].SupplierLot, batches[batch].Lot, weighing.Grams), batches[batch]);
         }
     }
 

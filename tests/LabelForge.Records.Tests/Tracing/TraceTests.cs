@@ -54,9 +54,11 @@ public abstract class TraceTests : IDisposable
     [Fact]
     public void A_bottle_is_found_by_the_number_on_it_after_its_receipt_was_corrected_and_says_what_is_left_in_it()
     {
-        Correcting.Of(_shop.Book, "receipt", 4, new Dictionary<string, string> { ["supplier lot"] = "H101" }, "misread", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, "receipt", 4, new Dictionary<string, string> { ["supplier lot"] = "H101" }, "misread", TestShop.Day,
+            "A");
         foreach (var name in new[] { "M4", "H101", "M5" })
-            Assert.Equal((4, 82m, "Bea"), (Follow(name).Bottles.Single().MaterialLot, Follow(name).Bottles.Single().Left, Follow(name).Deliveries.Single().To));
+            Assert.Equal((4, 82m, "Bea"),
+                (Follow(name).Bottles.Single().MaterialLot, Follow(name).Bottles.Single().Left, Follow(name).Deliveries.Single().To));
         _shop.Receive("bag", 100, 6);
         Assert.Equal((100m, 0), (Follow("bag").Bottles.Single().Left, Follow("bag").Batches.Count));
     }
@@ -94,7 +96,8 @@ public abstract class TraceTests : IDisposable
 
     [Fact]
     public void A_mock_recall_from_books_opened_anew_finds_who_has_the_lot() =>
-        Assert.Equal(Follow("M3").Deliveries.Select(d => d.ToString()), Trace.Of(OpenBooks.Open(_shop.Folder), "M3").Deliveries.Select(d => d.ToString()));
+        Assert.Equal(Follow("M3").Deliveries.Select(d => d.ToString()),
+            Trace.Of(OpenBooks.Open(_shop.Folder), "M3").Deliveries.Select(d => d.ToString()));
 
     private Trace Follow(string from) => Trace.Of(_shop.Book, from);
 }

@@ -24,7 +24,8 @@ public class DryingCurveTests
         var covered = 0;
         for (var i = 0; i < 400; i++)
         {
-            var curve = DryingCurve.Fit(Enumerable.Range(0, 12).Select(d => new DriedWeight(d * 3, (decimal)(Mass(d * 3) + 0.2 * Normal(random)))));
+            var curve = DryingCurve.Fit(Enumerable.Range(0, 12)
+                .Select(d => new DriedWeight(d * 3, (decimal)(Mass(d * 3) + 0.2 * Normal(random)))));
             var at = curve.At(28);
             covered += (double)at.Low <= Mass(28) && Mass(28) <= (double)at.High ? 1 : 0;
         }
@@ -35,7 +36,9 @@ public class DryingCurveTests
     [InlineData("0:100 1:99 2:98")]
     [InlineData("0:100 5:101 10:102 15:102.5 20:102.7")]
     public void What_does_not_dry_is_refused(string text) =>
-        Assert.Throws<InputException>(() => DryingCurve.Fit(text.Split(' ').Select(p => p.Split(':')).Select(p => new DriedWeight(decimal.Parse(p[0]), decimal.Parse(p[1])))));
+        Assert.Throws<InputException>(() => DryingCurve.Fit(text.Split(' ').Select(p => p.Split(':'))
+            .Select(p => new DriedWeight(decimal.Parse(p[0]), decimal.Parse(p[1])))));
 
-    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    private static double Normal(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

@@ -95,8 +95,10 @@ public class NetContentTests
     [Fact]
     public void Four_short_bars_of_eighty_pass_in_great_britain_and_five_do_not()
     {
-        Assert.True(NetContentTest.Of(Market.Uk, Declared("113 g"), Of([.. Enumerable.Repeat(115m, 76), .. Enumerable.Repeat(107m, 4)]), 80).IndividualPasses);
-        Assert.False(NetContentTest.Of(Market.Uk, Declared("113 g"), Of([.. Enumerable.Repeat(115m, 75), .. Enumerable.Repeat(107m, 5)]), 80).IndividualPasses);
+        Assert.True(NetContentTest.Of(Market.Uk, Declared("113 g"), Of([.. Enumerable.Repeat(115m, 76), .. Enumerable.Repeat(107m, 4)]),
+            80).IndividualPasses);
+        Assert.False(NetContentTest.Of(Market.Uk, Declared("113 g"), Of([.. Enumerable.Repeat(115m, 75), .. Enumerable.Repeat(107m, 5)]),
+            80).IndividualPasses);
     }
 
     // Directive 76/211/EEC, Annex II, 2.2.1: between the two numbers of a double plan a second sample decides.
@@ -108,7 +110,8 @@ public class NetContentTests
     [InlineData(60, 5, false, false)]
     public void Under_a_double_plan_a_second_sample_decides_between_the_numbers(int weighed, int tooShort, bool passes, bool second)
     {
-        var test = NetContentTest.Of(Market.Eu, Declared("113 g"), Of([.. Enumerable.Repeat(115m, weighed - tooShort), .. Enumerable.Repeat(107m, tooShort)]), 400);
+        var test = NetContentTest.Of(Market.Eu, Declared("113 g"),
+            Of([.. Enumerable.Repeat(115m, weighed - tooShort), .. Enumerable.Repeat(107m, tooShort)]), 400);
         Assert.Equal((passes, second), (test.IndividualPasses, test.SecondSample is not null));
     }
 
@@ -117,7 +120,9 @@ public class NetContentTests
     [InlineData(1, true)]
     [InlineData(2, false)]
     public void In_canada_one_package_may_be_far_short(int far, bool passes) =>
-        Assert.Equal(passes, NetContentTest.Of(Market.Named("ca"), Declared("113 g"), Of([.. Enumerable.Repeat(116m, 32 - far), .. Enumerable.Repeat(100m, far)]), 400).IndividualPasses);
+        Assert.Equal(passes,
+            NetContentTest.Of(Market.Named("ca"), Declared("113 g"),
+                Of([.. Enumerable.Repeat(116m, 32 - far), .. Enumerable.Repeat(100m, far)]), 400).IndividualPasses);
 
     [Fact]
     public void Packages_that_are_opened_have_a_plan_of_their_own() =>
@@ -149,7 +154,8 @@ public class NetContentTests
     [Fact]
     public void An_average_clearly_below_fails()
     {
-        var test = NetContentTest.Of(Market.Us, Declared("113 g"), Of(112.0m, 112.2m, 111.9m, 112.1m, 112.0m, 111.8m, 112.2m, 112.0m, 112.1m, 111.9m, 112.0m, 112.0m));
+        var test = NetContentTest.Of(Market.Us, Declared("113 g"),
+            Of(112.0m, 112.2m, 111.9m, 112.1m, 112.0m, 111.8m, 112.2m, 112.0m, 112.1m, 111.9m, 112.0m, 112.0m));
         Assert.Equal((false, true), (test.AveragePasses, test.IndividualPasses));
     }
 
@@ -182,7 +188,8 @@ public class NetContentTests
 
     [Fact]
     public void What_the_weights_support_passes_its_own_test_and_never_exceeds_the_average() =>
-        Gen.Select(Gen.Int[100, 60000].Array[2, 60], Gen.Int[0, 2].Select(i => new[] { Market.Us, Market.Eu, Market.Uk }[i])).Sample((hundredths, market) =>
+        Gen.Select(Gen.Int[100, 60000].Array[2, 60], Gen.Int[0, 2].Select(i => new[] { Market.Us, Market.Eu, Market.Uk }[i]))
+            .Sample((hundredths, market) =>
         {
             var centre = hundredths[0] / 100m + 20m;
             var sample = Of([.. hundredths.Select(h => Math.Round(centre * (0.9m + h % 200 / 1000m), 2))]);
@@ -211,8 +218,11 @@ public class NetContentTests
     public void What_the_test_is_not_made_for_is_told(string market, string declared, int lot, string? note)
     {
         var amount = NetAmount.Parse(declared).Value!;
-        var sample = new WeighedSample([.. Enumerable.Range(1, 100).Select(i => new WeighedPiece(i.ToString(System.Globalization.CultureInfo.InvariantCulture), Mass.FromGrams(amount.Metric + 1), i))]);
-        var notes = SampleNotes.Of(NetContentTest.Of(MarketText.Parse(market).OrRefuse(), amount, sample, lot), lot).Where(n => n.Contains("5 g and more", StringComparison.Ordinal) || n.Contains("at most 10000", StringComparison.Ordinal));
+        var sample = new WeighedSample([.. Enumerable.Range(1, 100)
+            .Select(i => new WeighedPiece(i.ToString(System.Globalization.CultureInfo.InvariantCulture), Mass.FromGrams(amount.Metric + 1),
+                i))]);
+        var notes = SampleNotes.Of(NetContentTest.Of(MarketText.Parse(market).OrRefuse(), amount, sample, lot), lot)
+            .Where(n => n.Contains("5 g and more", StringComparison.Ordinal) || n.Contains("at most 10000", StringComparison.Ordinal));
         Assert.Equal(note is null ? 0 : 1, notes.Count(n => note is null || n.Contains(note, StringComparison.Ordinal)));
     }
 }

@@ -20,7 +20,8 @@ public class WeighingListTests
     [InlineData("tare,name,gross\n3,A,116.2\n3,B,115.9\n", 226.1)]
     [InlineData("\"bar, first\",113.2\n\"bar, second\",112.9\n", 226.1)]
     [InlineData("# my scale\n113.2\n112.9\n", 226.1)]
-    public void Lists_as_people_write_them(string text, decimal together) => Assert.Equal(together, Read(text).Pieces.Sum(p => p.Net.Grams));
+    public void Lists_as_people_write_them(string text, decimal together) =>
+        Assert.Equal(together, Read(text).Pieces.Sum(p => p.Net.Grams));
 
     [Theory]
     [InlineData("113,2\n112,9\n", 1, "decimal comma")]

@@ -2,7 +2,8 @@ using LabelForge.Markets;
 
 namespace LabelForge.Tests.Checks;
 
-/// <summary>What Canada asks of a recipe's label: Cosmetic Regulations, C.R.C., c. 869; Consumer Packaging and Labelling Regulations, C.R.C., c. 417.</summary>
+/// <summary>What Canada asks of a recipe's label: Cosmetic Regulations, C.R.C., c. 869; Consumer
+/// Packaging and Labelling Regulations, C.R.C., c. 417.</summary>
 public sealed class CaRecipeCheckTests
 {
     private const string Bilingual = "in:\n  fr: { identity: Lotion pour le corps }\n";
@@ -32,7 +33,9 @@ public sealed class CaRecipeCheckTests
     public void A_product_from_abroad_names_an_importer_or_where_it_was_made(string country, string[] findings)
     {
         using var recipe = new CheckedRecipe { More = Bilingual }
-            .File("workshop.yaml", $"business: Test Bench\nplace: {{ street: 1 Example Lane, city: Fairport, postcode: \"00000\", country: {country} }}\ncontact: {{ phone: \"555-0100\" }}\n").Add(1000, "Glycerin");
+            .File("workshop.yaml",
+                $"business: Test Bench\nplace: {{ street: 1 Example Lane, city: Fairport, postcode: "
+                    + $"\"00000\", country: {country} }}\ncontact: {{ phone: \"555-0100\" }}\n").Add(1000, "Glycerin");
         Assert.Equal(findings, recipe.Found(Market.Ca, "importer.missing", "contact.missing", "business-place.missing"));
     }
 
@@ -40,7 +43,8 @@ public sealed class CaRecipeCheckTests
     public void Notification_and_hotlist_are_noted()
     {
         using var recipe = new CheckedRecipe().Add(1000, "Glycerin");
-        Assert.Equal(["outside.notification note", "outside.hotlist note"], recipe.Found(Market.Ca, "outside.notification", "outside.hotlist"));
+        Assert.Equal(["outside.notification note", "outside.hotlist note"],
+            recipe.Found(Market.Ca, "outside.notification", "outside.hotlist"));
     }
 
     // SOR/2024-63 brings fragrance allergens to new products on 2026-04-12 (Law, allergens.list-new-products.ca).

@@ -39,9 +39,11 @@ public class ChangedRecipeTests
     [InlineData("name: Tideline", "name: Tideline\ndirections: Heals rough hands.", "claim.drug", "\"Heals\" says")]
     [InlineData("name: Tideline", "name: Tideline\nwarnings: [ Heals rough hands. ]", "claim.drug", "\"Heals\" says")]
     [InlineData("amount: 240 g }", "amount: 230 g }\n  - { use: scent, amount: 10 g }", "fragrance.limit-unknown", "")]
-    [InlineData("amount: 240 g }", "amount: 230 g }\n  - { use: mild, amount: 10 g }", "fragrance.over-limit", "4.17 %")]   // 10 g of 240, and 3 % at most
+    [InlineData("amount: 240 g }", "amount: 230 g }\n  - { use: mild, amount: 10 g }", "fragrance.over-limit",
+        "4.17 %")]   // 10 g of 240, and 3 % at most
     [InlineData("amount: 240 g }", "amount: 233 g }\n  - { use: mild, amount: 7 g }", "", "")]                               // 2.92 %
-    public void In_the_united_states_what_the_label_would_lack_is_found(string from, string to, string rules, string says) => Found(Market.Us, Here, from, to, rules, says);
+    public void In_the_united_states_what_the_label_would_lack_is_found(string from, string to, string rules, string says) =>
+        Found(Market.Us, Here, from, to, rules, says);
 
     [Theory]
     [InlineData("identity: Bar soap", "identity: \" \"", "identity.missing", "")]
@@ -59,10 +61,12 @@ public class ChangedRecipeTests
     [InlineData("name: Tideline", "name: Tideline\nclaims: [ Heals rough hands. ]", "claim.drug", "\"Heals\" says")]
     [InlineData("name: Tideline", "name: Tideline\nwarnings: [ Heals rough hands. ]", "-precautions.none,claim.drug", "\"Heals\" says")]
     [InlineData("amount: 240 g }", "amount: 230 g }\n  - { use: scent, amount: 10 g }", "fragrance.limit-unknown,allergen.undeclared", "")]
-    public void In_the_union_what_the_label_would_lack_is_found(string from, string to, string rules, string says) => Found(Market.Eu, InFrance, from, to, rules, says);
+    public void In_the_union_what_the_label_would_lack_is_found(string from, string to, string rules, string says) =>
+        Found(Market.Eu, InFrance, from, to, rules, says);
 
     [Theory]
-    [InlineData("responsible: { eu: \"Example Import, 2 Rue Exemple, 75001 Exempleville, France\" }\n", "name: Tideline", "origin.missing")]
+    [InlineData("responsible: { eu: \"Example Import, 2 Rue Exemple, 75001 Exempleville, France\" }\n", "name: Tideline",
+        "origin.missing")]
     [InlineData("responsible: { eu: \"Example Import, 2 Rue Exemple, 75001 Exempleville, France\" }\n", "name: Tideline\norigin: USA", "")]
     [InlineData("", "name: Tideline\norigin: USA", "responsible-person.missing")]
     [InlineData("", "name: Tideline\ndirections: Made in the USA. EU RP Example Import.", "")]
@@ -72,8 +76,12 @@ public class ChangedRecipeTests
     [Fact]
     public void Each_market_is_told_where_to_notify()
     {
-        Assert.Contains(Check(Market.Uk, Here, Recipe), f => f.Rule == "outside.notification" && f.Message.Contains("United Kingdom", StringComparison.Ordinal) && !f.Message.Contains("CPNP", StringComparison.Ordinal));
-        Assert.Contains(Check(Market.Eu, Here, Recipe), f => f.Rule == "outside.notification" && f.Message.Contains("CPNP", StringComparison.Ordinal));
+        Assert.Contains(Check(Market.Uk, Here, Recipe),
+            f => f.Rule == "outside.notification"
+                && f.Message.Contains("United Kingdom", StringComparison.Ordinal)
+                && !f.Message.Contains("CPNP", StringComparison.Ordinal));
+        Assert.Contains(Check(Market.Eu, Here, Recipe),
+            f => f.Rule == "outside.notification" && f.Message.Contains("CPNP", StringComparison.Ordinal));
         Assert.All(Check(Market.Uk, Here, Recipe), f => Assert.DoesNotMatch(@"1223/2009(?! as retained)", f.Source));
         Assert.DoesNotContain(Check(Market.Eu, Here, Recipe), f => f.Source.Contains("retained", StringComparison.Ordinal));
         Assert.DoesNotContain(Check(Market.Uk, Here, Recipe), f => f.Rule == "language.note");
@@ -90,7 +98,8 @@ public class ChangedRecipeTests
     [InlineData("name: Tideline", "name: Tideline\nwarnings: [ Heals rough hands. ]", "claim.drug", "\"Heals\" says")]
     [InlineData("identity: Bar soap", "identity: \" \"", "identity.missing,-identity.one-language", "")]
     [InlineData("identity: Bar soap", "identity: Pain de savon", "", "")]
-    public void In_canada_what_the_label_would_lack_is_found(string from, string to, string rules, string says) => Found(Market.Ca, Here, from, to, rules, says);
+    public void In_canada_what_the_label_would_lack_is_found(string from, string to, string rules, string says) =>
+        Found(Market.Ca, Here, from, to, rules, says);
 
     // A rule with a minus stood before the change and stands no more.
     private static void Found(Market market, string place, string from, string to, string rules, string says, Finding[]? clean = null)
@@ -98,12 +107,14 @@ public class ChangedRecipeTests
         clean ??= Check(market, place, Recipe);
         var business = Business(place);
         Assert.True(Recipe.Contains(from, StringComparison.Ordinal) || business.Contains(from, StringComparison.Ordinal), from);
-        var found = Check(market, null, Recipe.Replace(from, to, StringComparison.Ordinal), business.Replace(from, to, StringComparison.Ordinal));
+        var found = Check(market, null, Recipe.Replace(from, to, StringComparison.Ordinal),
+            business.Replace(from, to, StringComparison.Ordinal));
         string[] come = [.. found.Select(f => f.Rule).Except(clean.Select(f => f.Rule))];
         string[] gone = [.. clean.Select(f => f.Rule).Except(found.Select(f => f.Rule))];
         Assert.Equal(rules.Split(',', StringSplitOptions.RemoveEmptyEntries).Order(), come.Concat(gone.Select(g => "-" + g)).Order());
         if (says.Length > 0)
-            Assert.Contains(found.Where(f => come.Contains(f.Rule)), f => f.Message.Contains(says, StringComparison.Ordinal) || f.Where.Contains(says, StringComparison.Ordinal));
+            Assert.Contains(found.Where(f => come.Contains(f.Rule)),
+                f => f.Message.Contains(says, StringComparison.Ordinal) || f.Where.Contains(says, StringComparison.Ordinal));
     }
 
     private static string Business(string place) => $"business: Test Bench\n{place}\ncontact: {{ phone: \"555-0100\" }}\n";

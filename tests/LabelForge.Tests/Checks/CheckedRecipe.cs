@@ -35,7 +35,8 @@ internal sealed class CheckedRecipe : IDisposable
     {
         var id = $"material-{_uses.Count + 1}";
         var lines = contains.Split(", ");
-        _folder.Write($"materials/{id}.yaml", $"name: Material {_uses.Count + 1}\nkind: {kind}\ncontains:\n{string.Concat(lines.Select(l => $"  - {l}\n"))}{more}");
+        _folder.Write($"materials/{id}.yaml",
+            $"name: Material {_uses.Count + 1}\nkind: {kind}\ncontains:\n{string.Concat(lines.Select(l => $"  - {l}\n"))}{more}");
         _uses.Add($"  - {{ use: {id}, amount: {grams.ToString(System.Globalization.CultureInfo.InvariantCulture)} g }}\n");
         return this;
     }
@@ -65,12 +66,14 @@ internal sealed class CheckedRecipe : IDisposable
 
     public RecipeFacts Facts(Market market)
     {
-        _folder.Write("recipes/thing.yaml", $"name: Thing\nidentity: {Identity}\nproduct: {Kind}\npieces: 1\nnet: {Net}\n{More}materials:\n{string.Concat(_uses)}");
+        _folder.Write("recipes/thing.yaml",
+            $"name: Thing\nidentity: {Identity}\nproduct: {Kind}\npieces: 1\nnet: {Net}\n{More}materials:\n{string.Concat(_uses)}");
         var workshop = Workshop.Open(_folder.Path);
         var batch = BatchFormula.Of(workshop, workshop.Recipe("thing"));
         var kind = ProductKindOf.Recipe(batch.Recipe);
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, On);
-        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, Panel.Rectangle(Length.FromInches(2), Length.FromInches(4)), null, On);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration,
+            Panel.Rectangle(Length.FromInches(2), Length.FromInches(4)), null, On);
         return new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = On };
     }
 }

@@ -29,28 +29,37 @@ internal static class ChecksPage
 
     private static string ClaimsByLanguage()
     {
-        var text = new StringBuilder("| language | sentences | innocent | made with: wanted | recall | precision | held out: wanted | recall | precision |\n| --- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder(
+                "| language | sentences | innocent | made with: wanted | recall | precision | held out: wanted | recall | precision |\n| "
+                    + "--- | ---: | ---: | ---: | ---: | ---: | ---: | ---: | ---: |\n");
         foreach (var language in ClaimSentence.Languages)
         {
             var all = ClaimSentence.Corpora.SelectMany(c => ClaimSentence.Read(language, c)).ToArray();
             var of = Claims.Value.Where(c => c.Outcome.Sentence.Language == language).Select(c => c.Outcome).ToArray();
-            text.Append(CultureInfo.InvariantCulture, $"| {language} | {all.Length} | {all.Count(s => s.IsInnocent)} | {Sum(of.Where(o => !o.Sentence.HeldOut))} | {Sum(of.Where(o => o.Sentence.HeldOut))} |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {language} | {all.Length} | {all.Count(s => s.IsInnocent)} | {Sum(of.Where(o => !o.Sentence.HeldOut))} | {Sum(of.Where(o => o.Sentence.HeldOut))} |\n");
         }
         var every = Claims.Value.Select(c => c.Outcome).ToArray();
-        return text.Append(CultureInfo.InvariantCulture, $"| **all** | | | {Sum(every.Where(o => !o.Sentence.HeldOut))} | {Sum(every.Where(o => o.Sentence.HeldOut))} |\n").ToString();
+        return text.Append(CultureInfo.InvariantCulture,
+            $"| **all** | | | {Sum(every.Where(o => !o.Sentence.HeldOut))} | {Sum(every.Where(o => o.Sentence.HeldOut))} |\n").ToString();
     }
 
     private static string ClaimsByRule()
     {
         var text = new StringBuilder("| market | rule | wanted | recall | precision |\n| --- | --- | ---: | ---: | ---: |\n");
-        foreach (var rows in Claims.Value.Select(c => c.Outcome).Where(o => o.Sentence.HeldOut).GroupBy(o => (o.Market, o.Rule)).OrderBy(g => g.Key.Market, StringComparer.Ordinal).ThenBy(g => g.Key.Rule, StringComparer.Ordinal))
+        foreach (var rows in Claims.Value.Select(c => c.Outcome).Where(o => o.Sentence.HeldOut).GroupBy(o => (o.Market, o.Rule))
+            .OrderBy(g => g.Key.Market, StringComparer.Ordinal).ThenBy(g => g.Key.Rule, StringComparer.Ordinal))
             text.Append(CultureInfo.InvariantCulture, $"| {rows.Key.Market} | `{rows.Key.Rule}` | {Sum(rows)} |\n");
         return text.ToString();
     }
 
     private static string LabelsByMarket()
     {
-        var text = new StringBuilder("| market | labels | right ones | seeded defects | found | `must` told beside |\n| --- | ---: | ---: | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder(
+                "| market | labels | right ones | seeded defects | found | `must` told beside |\n| --- | ---: | ---: | ---: | "
+                    + "---: | ---: |\n");
         foreach (var market in SeededLabel.All.GroupBy(l => l.Market.Id).OrderBy(g => g.Key, StringComparer.Ordinal))
         {
             text.Append(CultureInfo.InvariantCulture,
@@ -67,18 +76,24 @@ internal static class ChecksPage
             var seeded = SeededLabel.All.Where(l => l.Seeded.Contains(rule)).ToArray();
             var told = SeededLabel.All.Where(l => l.Found.Any(f => f.Rule == rule && f.Severity != Severity.Note)).ToArray();
             var hits = seeded.Count(l => l.Found.Any(f => f.Rule == rule));
-            text.Append(CultureInfo.InvariantCulture, $"| `{rule}` | {seeded.Length} | {(double)hits / seeded.Length:0.000} | {(told.Length == 0 ? 1 : (double)told.Count(l => l.Seeded.Contains(rule)) / told.Length):0.000} |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| `{rule}` | {seeded.Length} | {(double)hits / seeded.Length:0.000} | {(told.Length == 0 ? 1 : (double)told.Count(l => l.Seeded.Contains(rule)) / told.Length):0.000} |\n");
         }
         return text.ToString();
     }
 
     private static string FreshLabels()
     {
-        var text = new StringBuilder("| set | right labels without a false `must`, at first sight | slips found, at first sight | right labels now | slips now |\n| --- | ---: | ---: | ---: | ---: |\n");
+        var text =
+            new StringBuilder(
+                "| set | right labels without a false `must`, at first sight | slips found, at first sight | right labels now | slips now "
+                    + "|\n| --- | ---: | ---: | ---: | ---: |\n");
         foreach (var set in FreshLabel.Sets)
         {
             var labels = FreshLabel.All.Where(l => l.Set == set.Name).ToArray();
-            var slips = labels.SelectMany(l => l.Slips.Select(x => l.Judge(x.Text).Any(f => f.Rule == x.Rule && f.Severity != Severity.Note))).ToArray();
+            var slips =
+                labels.SelectMany(l => l.Slips.Select(x => l.Judge(x.Text).Any(f => f.Rule == x.Rule && f.Severity != Severity.Note)))
+                    .ToArray();
             text.Append(CultureInfo.InvariantCulture,
                 $"| {set.Name} | {set.RightAtFirst} | {set.SlipsAtFirst} | {labels.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {labels.Length} | {slips.Count(f => f)} of {slips.Length} |\n");
         }

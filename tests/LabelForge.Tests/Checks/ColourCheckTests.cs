@@ -32,7 +32,8 @@ public class ColourCheckTests
 
     [Fact]
     public void A_listing_with_a_limit_on_the_lips_is_told() =>
-        Assert.Contains("3.0 percent", Find("Red 36", "lip-balm").Single(f => f.Rule == "colour.condition").Message, StringComparison.Ordinal);
+        Assert.Contains("3.0 percent", Find("Red 36", "lip-balm").Single(f => f.Rule == "colour.condition").Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void A_plant_powder_bought_as_a_colourant_is_no_listed_colour() =>
@@ -52,6 +53,7 @@ public class ColourCheckTests
         var (batch, kind, on) = (BatchFormula.Of(workshop, recipe), ProductKindOf.Recipe(recipe), new DateOnly(2026, 11, 25));
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, Market.Us, on);
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, Panel.Parse("2x4in").Value!, null, on);
-        return [.. RecipeCheck.Run(new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on }).Findings.Where(f => f.Rule.StartsWith("colour.", StringComparison.Ordinal))];
+        return [.. RecipeCheck.Run(new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on }).Findings
+            .Where(f => f.Rule.StartsWith("colour.", StringComparison.Ordinal))];
     }
 }

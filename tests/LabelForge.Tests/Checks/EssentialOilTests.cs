@@ -47,7 +47,8 @@ public sealed class EssentialOilTests
     public void A_certificate_far_from_what_such_oils_hold_is_told_and_believed(string certificate, string? says)
     {
         using var recipe = new CheckedRecipe();
-        var found = recipe.Add(99, "Glycerin").Add(1, Lavender, "fragrance", $"allergens: {{ {certificate} }}\n").In(Market.Eu).Findings.Where(f => f.Rule == "allergen.outside-range").ToArray();
+        var found = recipe.Add(99, "Glycerin").Add(1, Lavender, "fragrance", $"allergens: {{ {certificate} }}\n").In(Market.Eu).Findings
+            .Where(f => f.Rule == "allergen.outside-range").ToArray();
         Assert.Equal(says is null ? 0 : 1, found.Length);
         Assert.All(found, f => Assert.Contains(says!, f.Message, StringComparison.Ordinal));
     }
@@ -69,7 +70,8 @@ public sealed class EssentialOilTests
         using var recipe = new CheckedRecipe { Kind = "soap-bar" };
         // 0.9 % of 1 % is 0.009 % certain, 0.4 g of an oil with up to 1 % may bring 0.004 % more.
         recipe.Add(98.6m, "Glycerin").Add(1, "Parfum", "fragrance", "allergens: { Limonene: 0.9 % }\n").Add(0.4m, Lavender);
-        Assert.Contains("Limonene (up to 1 %; here up to 0.004 %, with what else brings it 0.013 %)", Possible(recipe).Message, StringComparison.Ordinal);
+        Assert.Contains("Limonene (up to 1 %; here up to 0.004 %, with what else brings it 0.013 %)", Possible(recipe).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -87,7 +89,8 @@ public sealed class EssentialOilTests
     public void Of_an_oil_that_nothing_is_known_of_the_certificate_is_asked_for(string oil, string kind)
     {
         using var recipe = new CheckedRecipe();
-        Assert.Contains(recipe.Add(99, "Glycerin").Add(1, oil, kind).In(Market.Eu).Findings, f => f.Rule == "allergen.undeclared" && f.Message.Contains("name no fragrance allergens", StringComparison.Ordinal));
+        Assert.Contains(recipe.Add(99, "Glycerin").Add(1, oil, kind).In(Market.Eu).Findings,
+            f => f.Rule == "allergen.undeclared" && f.Message.Contains("name no fragrance allergens", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -108,11 +111,15 @@ public sealed class EssentialOilTests
     [InlineData("us", "Water, Glycerin, Lavandula Angustifolia (Lavender) Oil.", "2026-11-26", "")]
     public void A_label_that_names_an_oil_and_not_what_it_always_holds_is_told(string market, string list, string on, string missing)
     {
-        var reading = LabelStatement.Read(LabelText.Of($"Body lotion\n200 ml\nIngredients: {list}\n", "label.txt"), IngredientDictionary.Shipped);
-        var facts = LabelJudgement.Of(reading, ProductKinds.Shipped.Find("body-lotion").Value!, null, null, DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture));
-        var found = LabelCheck.Run(facts, MarketText.Parse(market).OrRefuse()).Findings.Where(f => f.Rule == "allergen.undeclared" && f.Message.Contains("are known to hold", StringComparison.Ordinal)).ToArray();
+        var reading = LabelStatement.Read(LabelText.Of($"Body lotion\n200 ml\nIngredients: {list}\n", "label.txt"),
+            IngredientDictionary.Shipped);
+        var facts = LabelJudgement.Of(reading, ProductKinds.Shipped.Find("body-lotion").Value!, null, null,
+            DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture));
+        var found = LabelCheck.Run(facts, MarketText.Parse(market).OrRefuse()).Findings
+            .Where(f => f.Rule == "allergen.undeclared" && f.Message.Contains("are known to hold", StringComparison.Ordinal)).ToArray();
         Assert.Equal(missing.Length == 0 ? 0 : 1, found.Length);
-        Assert.All(missing.Split('|', StringSplitOptions.RemoveEmptyEntries), m => Assert.Contains($"{m} (", found[0].Message, StringComparison.Ordinal));
+        Assert.All(missing.Split('|', StringSplitOptions.RemoveEmptyEntries),
+            m => Assert.Contains($"{m} (", found[0].Message, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -121,12 +128,15 @@ public sealed class EssentialOilTests
         using var folder = new BenchFolder();
         folder.Write("materials/base.yaml", "name: Base\nkind: base\ncontains: Glycerin\n");
         folder.Write("materials/lavender.yaml", $"name: Lavender oil\nkind: oil\nsupplier: Example Oils\ncontains: {Lavender}\n");
-        folder.Write("recipes/soap.yaml", "name: Soap\nproduct: soap-bar\npieces: 1\nnet: 100 g\nmaterials:\n  - { use: base, amount: 99 g }\n  - { use: lavender, amount: 1 g }\n");
+        folder.Write("recipes/soap.yaml",
+            "name: Soap\nproduct: soap-bar\npieces: 1\nnet: 100 g\nmaterials:\n  - { use: base, amount: 99 g }\n  - { use: lavender, "
+                + "amount: 1 g }\n");
         var workshop = Workshop.Open(folder.Path);
         Assert.Empty(SupplierQuestions.ForAll(workshop, Day, Market.Us).Letters);
         var letter = Assert.Single(SupplierQuestions.ForAll(workshop, Day, Market.Eu).Letters);
         Assert.Equal("Example Oils", letter.Addressed);
-        Assert.Contains("Such oils are known to hold Linalyl Acetate, Linalool, Terpineol, Camphor, Limonene.", letter.Text, StringComparison.Ordinal);
+        Assert.Contains("Such oils are known to hold Linalyl Acetate, Linalool, Terpineol, Camphor, Limonene.", letter.Text,
+            StringComparison.Ordinal);
         Assert.Contains("allergens:", letter.Questions[0].Answer, StringComparison.Ordinal);
     }
 
@@ -135,8 +145,11 @@ public sealed class EssentialOilTests
     {
         var oils = IngredientDictionary.Shipped.OilAllergens.Oils.Select(o => IngredientDictionary.Shipped.Find(o)!).ToArray();
         Assert.InRange(oils.Length, 70, 200);
-        Assert.All(oils.SelectMany(o => IngredientDictionary.Shipped.OilAllergens.Of(o)), a => Assert.True(a.Source.Length > 5 && a.Basis != Basis.Memory));
+        Assert.All(oils.SelectMany(o => IngredientDictionary.Shipped.OilAllergens.Of(o)),
+            a => Assert.True(a.Source.Length > 5 && a.Basis != Basis.Memory));
     }
 
-    private static Finding Possible(CheckedRecipe recipe) => recipe.In(Market.Eu).Findings.Single(f => f.Rule == "allergen.undeclared" && f.Message.Contains("no analysis", StringComparison.Ordinal));
+    private static Finding Possible(CheckedRecipe recipe) =>
+        recipe.In(Market.Eu).Findings
+            .Single(f => f.Rule == "allergen.undeclared" && f.Message.Contains("no analysis", StringComparison.Ordinal));
 }

@@ -7,7 +7,9 @@ namespace LabelForge.Tests.Checks;
 /// <summary>The elements of Article 19(1) of Regulation (EC) No 1223/2009 on a recipe's label.</summary>
 public class EuRecipeCheckTests
 {
-    private const string Workshop = "business: Test Bench\nplace: {{ street: 1 Example Lane, city: Fairport, postcode: \"00000\", country: {0} }}\ncontact: {{ phone: \"555-0100\" }}\n";
+    private const string Workshop =
+        "business: Test Bench\nplace: {{ street: 1 Example Lane, city: Fairport, postcode: \"00000\", country: {0} }}\ncontact: {{ phone: "
+            + "\"555-0100\" }}\n";
 
     [Theory]
     [InlineData("IE", "eu", "", new string[0])]
@@ -17,9 +19,12 @@ public class EuRecipeCheckTests
     [InlineData("IE", "uk", "", new[] { "responsible-person.missing must", "origin.missing must" })]
     [InlineData("US", "eu", "warnings: [\"Responsible person: Example Ltd, 2 Example Quay, Dublin. Made in USA.\"]\n", new string[0])]
     [InlineData("Ireland", "eu", "", new[] { "responsible-person.missing should" })]
-    public void A_business_outside_the_union_names_a_responsible_person_and_the_country_of_origin(string country, string market, string more, string[] findings)
+    public void A_business_outside_the_union_names_a_responsible_person_and_the_country_of_origin(string country, string market,
+        string more, string[] findings)
     {
-        using var recipe = new CheckedRecipe { More = more }.File("workshop.yaml", string.Format(System.Globalization.CultureInfo.InvariantCulture, Workshop, country)).Add(1000, "Glycerin");
+        using var recipe = new CheckedRecipe { More = more }
+            .File("workshop.yaml", string.Format(System.Globalization.CultureInfo.InvariantCulture, Workshop, country))
+            .Add(1000, "Glycerin");
         Assert.Equal(findings, recipe.Found(Market.Named(market), "responsible-person.missing", "origin.missing"));
     }
 
@@ -63,7 +68,8 @@ public class EuRecipeCheckTests
     [Fact]
     public void A_responsible_person_and_an_origin_written_under_their_keys_are_seen()
     {
-        var workshop = string.Format(System.Globalization.CultureInfo.InvariantCulture, Workshop, "US") + "responsible: { eu: \"Example Ltd, 2 Example Quay, Dublin, Ireland\" }\n";
+        var workshop = string.Format(System.Globalization.CultureInfo.InvariantCulture, Workshop,
+            "US") + "responsible: { eu: \"Example Ltd, 2 Example Quay, Dublin, Ireland\" }\n";
         using var recipe = new CheckedRecipe { More = "origin: USA\n" }.File("workshop.yaml", workshop).Add(1000, "Glycerin");
         Assert.Empty(recipe.Found(Market.Eu, "responsible-person.missing", "origin.missing"));
     }

@@ -32,7 +32,8 @@ public sealed class HostileTextTests
     [InlineData("Handmade in small batches in our garden workshop")]
     [InlineData("Made with love and patience in a shed behind the house where we were born")]
     public async Task How_it_is_made_is_read_to_its_end(string text) =>
-        Assert.NotNull(await Task.Run(() => LabelStatement.Read(LabelText.Of(text, "x"), IngredientDictionary.Shipped), TestContext.Current.CancellationToken)
+        Assert.NotNull(await Task.Run(() => LabelStatement.Read(LabelText.Of(text, "x"), IngredientDictionary.Shipped),
+            TestContext.Current.CancellationToken)
             .WaitAsync(TimeSpan.FromSeconds(60), TestContext.Current.CancellationToken));
 
     [Fact]
@@ -46,13 +47,15 @@ public sealed class HostileTextTests
 
     [Fact]
     public void More_text_than_a_label_holds_is_refused() =>
-        Assert.Contains("more than any label", Assert.Throws<InputException>(() => LabelText.Of(new string('a', LabelText.MostCharacters + 1), "x")).Message);
+        Assert.Contains("more than any label",
+            Assert.Throws<InputException>(() => LabelText.Of(new string('a', LabelText.MostCharacters + 1), "x")).Message);
 
     private static void Check(string text)
     {
         try
         {
-            Assert.NotNull(LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "x"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25)), Market.Us));
+            Assert.NotNull(LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "x"), IngredientDictionary.Shipped),
+                null, null, null, new DateOnly(2026, 11, 25)), Market.Us));
         }
         catch (InputException refused)
         {

@@ -12,12 +12,14 @@ public sealed class LabelReadingTests
     [Theory]
     [InlineData("Ingredients: Water, Glycerin, Fragrance.", "Water|Glycerin|Fragrance")]
     [InlineData("INGREDIENTS\nWater\nGlycerin\nFragrance\n\nDirections: lather.", "Water|Glycerin|Fragrance")]
-    [InlineData("Ingredients: Water, Glycerin, Titanium\nDioxide, FD&C Red\nNo. 40.\nMade by Pond Cottage", "Water|Glycerin|Titanium Dioxide|FD&C Red No. 40")]
+    [InlineData("Ingredients: Water, Glycerin, Titanium\nDioxide, FD&C Red\nNo. 40.\nMade by Pond Cottage",
+        "Water|Glycerin|Titanium Dioxide|FD&C Red No. 40")]
     [InlineData("Water, Glycerin, Sodium Stearate, Fragrance", "Water|Glycerin|Sodium Stearate|Fragrance")]
     [InlineData("Ingredients: Water • Glycerin • 1,2-Hexanediol", "Water|Glycerin|1,2-Hexanediol")]
     [InlineData("INCI: Aqua, Glycerin and Parfum", "Aqua|Glycerin|Parfum")]
     [InlineData("Contains: Organic Olive Oil*, Water, Sodium Hydroxide\n*certified organic", "Olive Oil|Water|Sodium Hydroxide")]
-    [InlineData("Ingredients: Sucrose, Glycerin, Water (Aqua). May contain: Mica, Iron Oxides", "Sucrose|Glycerin|Water (Aqua)|Mica|Iron Oxides")]
+    [InlineData("Ingredients: Sucrose, Glycerin, Water (Aqua). May contain: Mica, Iron Oxides",
+        "Sucrose|Glycerin|Water (Aqua)|Mica|Iron Oxides")]
     [InlineData("Lavender soap. Ingredients: Water, Glycerin. Lot 12. Net Wt 4 oz (113 g)", "Water|Glycerin")]
     public void An_ingredient_list_is_read_in_the_forms_it_takes(string text, string names) =>
         Assert.Equal(names.Split('|'), Read(text).Names.Select(n => n.Name));
@@ -25,7 +27,8 @@ public sealed class LabelReadingTests
     [Theory]
     [InlineData("Pond Cottage\n12 Mill Road\nExampleton, VT 05000", "Pond Cottage", "12 Mill Road, Exampleton, VT 05000")]
     [InlineData("Handmade by Pond Cottage, 12 Mill Road, Exampleton, VT 05000", "Pond Cottage", "12 Mill Road, Exampleton, VT 05000")]
-    [InlineData("Distributed by Bramble & Finch LLC\nP.O. Box 12\nTown Hill, Ohio 44000-1234", "Bramble & Finch LLC", "P.O. Box 12, Town Hill, Ohio 44000-1234")]
+    [InlineData("Distributed by Bramble & Finch LLC\nP.O. Box 12\nTown Hill, Ohio 44000-1234", "Bramble & Finch LLC",
+        "P.O. Box 12, Town Hill, Ohio 44000-1234")]
     [InlineData("Marsh Lane Soap Co. | Fairport ME 00000", "Marsh Lane Soap Co", "Fairport, ME 00000")]
     [InlineData("Marsh Lane Soap Co.\nPortland, OR", "Marsh Lane Soap Co", "Portland, OR")]
     public void A_business_is_read_with_its_place(string text, string name, string place)
@@ -76,7 +79,8 @@ public sealed class LabelReadingTests
 
     [Fact]
     public void Made_in_a_country_is_not_the_country_of_the_address_above_it() =>
-        Assert.Equal("CA", Read("Rooksedge Bodycare, 1 Example Lane, Fairport, ON K0K 0K0\nMade in United States").Addresses.Single().Country);
+        Assert.Equal("CA",
+            Read("Rooksedge Bodycare, 1 Example Lane, Fairport, ON K0K 0K0\nMade in United States").Addresses.Single().Country);
 
     [Fact]
     public void Bytes_that_are_no_text_are_refused() => Assert.Throws<InputException>(() => LabelText.Of("a\0b\u0001", "x"));

@@ -10,8 +10,10 @@ namespace LabelForge.Tests.Checks;
 public sealed class LawReadingTests
 {
     private const string Foot = "\nNet Wt 4 oz (113 g)\nExample Soapery, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E\n";
-    private const string Caution = "Caution: Use only as directed. Excessive use or prolonged exposure may cause irritation to skin and urinary tract. "
-        + "Discontinue use if rash, redness, or itching occurs. Consult your physician if irritation persists. Keep out of reach of children. ";
+    private const string Caution =
+        "Caution: Use only as directed. Excessive use or prolonged exposure may cause irritation to skin and urinary tract. "
+        + "Discontinue use if rash, redness, or itching occurs. Consult your physician if irritation persists. Keep out of reach "
+        + "of children. ";
 
     // 21 CFR 740.17: by the surface-active agent, with directions, and not for what is labelled for adults only.
     [Theory]
@@ -30,10 +32,14 @@ public sealed class LawReadingTests
 
     // 21 CFR 740.11(a)(4): what is no spray may leave the eyes out; 740.12(b): no distance without liquefied gas.
     [Theory]
-    [InlineData("Shaving foam in a can. Contents under pressure. Do not puncture or incinerate. Do not store at temperature above 120 F. Keep out of reach of children.", false)]
-    [InlineData("Body spray in a can. Contents under pressure. Do not puncture or incinerate. Do not store at temperature above 120 F. Keep out of reach of children.", true)]
+    [InlineData("Shaving foam in a can. Contents under pressure. Do not puncture or incinerate. Do not store at temperature above 120 F. "
+        + "Keep out of reach of children.", false)]
+    [InlineData("Body spray in a can. Contents under pressure. Do not puncture or incinerate. Do not store at temperature above 120 F. "
+        + "Keep out of reach of children.", true)]
     public void What_is_no_spray_need_not_speak_of_spraying_in_eyes(string words, bool asked) =>
-        Assert.Equal(asked, Us("body-spray", $"Ingredients: Water, Alcohol Denat.\n{words}").Any(f => f.Message.Contains("spraying in eyes", StringComparison.Ordinal)));
+        Assert.Equal(asked,
+            Us("body-spray", $"Ingredients: Water, Alcohol Denat.\n{words}")
+                .Any(f => f.Message.Contains("spraying in eyes", StringComparison.Ordinal)));
 
     // 21 CFR 74.2053, 73.2995 and 74.2052: by the kinds that the section names.
     [Theory]
@@ -54,7 +60,9 @@ public sealed class LawReadingTests
     [InlineData("face-powder", "Talc, Luminescent Zinc Sulfide", "Do not use in the area of the eye.", null)]
     [InlineData("hair-dye", "Henna", "Make a preliminary test. Not for eyelashes or eyebrows.", "Should")]
     public void A_listing_that_wants_words_on_the_label_gets_them(string kind, string ingredients, string words, string? severity) =>
-        Assert.Equal(severity, Us(kind, $"Ingredients: {ingredients}.\n{words}").FirstOrDefault(f => f.Message.Contains("area of the eye", StringComparison.Ordinal))?.Severity.ToString());
+        Assert.Equal(severity,
+            Us(kind, $"Ingredients: {ingredients}.\n{words}")
+                .FirstOrDefault(f => f.Message.Contains("area of the eye", StringComparison.Ordinal))?.Severity.ToString());
 
     // 16 CFR 500.17(a) and 500.5(c) for soap sold as soap; 21 CFR 701.13(d) and 701.12(d) for a cosmetic.
     [Theory]
@@ -62,7 +70,9 @@ public sealed class LawReadingTests
     [InlineData(SoldAs.Soap, "Net Wt 4.1255 oz (116 g)", true)]
     [InlineData(SoldAs.Cosmetic, "Net Wt 4.125 oz (116 g)", true)]
     public void Soap_may_state_three_decimals_and_a_cosmetic_two(SoldAs soldAs, string net, bool found) =>
-        Assert.Equal(found, Of("us", "soap-bar", $"Bar soap\n{net}\nExample Soapery, Fairport, ME 00000\nwww.soapery.example\n", soldAs).Any(f => f.Rule == "net-quantity.form"));
+        Assert.Equal(found,
+            Of("us", "soap-bar", $"Bar soap\n{net}\nExample Soapery, Fairport, ME 00000\nwww.soapery.example\n", soldAs)
+                .Any(f => f.Rule == "net-quantity.form"));
 
     [Theory]
     [InlineData(SoldAs.Soap, "2026-11-26", "note")]
@@ -70,14 +80,16 @@ public sealed class LawReadingTests
     [InlineData(SoldAs.Soap, "2015-11-17", "note")]
     [InlineData(SoldAs.Cosmetic, "2026-11-26", "should")]
     public void A_web_site_may_list_the_street_of_who_sells_soap_as_soap(SoldAs soldAs, string on, string severity) =>
-        Assert.Equal(severity, Of("us", "soap-bar", "Bar soap\nNet Wt 4 oz (113 g)\nExample Soapery, Fairport, ME 00000\nwww.soapery.example\n", soldAs, on)
+        Assert.Equal(severity,
+            Of("us", "soap-bar", "Bar soap\nNet Wt 4 oz (113 g)\nExample Soapery, Fairport, ME 00000\nwww.soapery.example\n", soldAs, on)
             .Where(f => f.Rule == "business-place.missing").Select(f => f.Severity.ToString().ToLowerInvariant()).Single());
 
     // C.R.C., c. 869, s. 20(a), since 2024-10-09; c. 417, s. 21.
     [Fact]
     public void In_canada_a_way_to_reach_someone_is_a_must_and_a_viscous_product_is_stated_by_volume()
     {
-        var findings = Of("ca", "body-butter", "Body butter / Beurre corporel\n113 g\nExample Works, Exampleton, ON\nIngredients/Ingrédients: Glycerin.\n", null);
+        var findings = Of("ca", "body-butter",
+            "Body butter / Beurre corporel\n113 g\nExample Works, Exampleton, ON\nIngredients/Ingrédients: Glycerin.\n", null);
         Assert.Equal(Severity.Must, findings.Single(f => f.Rule == "contact.missing").Severity);
         Assert.Contains("volume", findings.Single(f => f.Rule == "net-quantity.unit").Message, StringComparison.Ordinal);
     }
@@ -85,13 +97,20 @@ public sealed class LawReadingTests
     // C.R.C., c. 869, s. 22(a): in both languages.
     [Theory]
     [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows.", true)]
-    [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows. Effectuer une épreuve préliminaire. Ne pas teindre les sourcils ni les cils.", true)]
-    [InlineData("CAUTION: This product contains ingredients that may cause skin irritation on certain individuals and a preliminary test according to accompanying directions "
-        + "should first be made. This product must not be used for dyeing the eyelashes or eyebrows. To do so may cause blindness. MISE EN GARDE : Ce produit contient des "
-        + "ingrédients qui peuvent causer de l’irritation cutanée chez certaines personnes; il faut donc d’abord effectuer une épreuve préliminaire selon les directives "
-        + "ci-jointes. Ce produit ne doit pas servir à teindre les sourcils ni les cils; en ce faisant, on pourrait provoquer la cécité.", false)]
+    [InlineData("A preliminary test should first be made. Not for dyeing the eyelashes or eyebrows. Effectuer une épreuve préliminaire. "
+        + "Ne pas teindre les sourcils ni les cils.", true)]
+    [InlineData("CAUTION: This product contains ingredients that may cause skin irritation on certain individuals and a preliminary test "
+        + "according to accompanying directions "
+        + "should first be made. This product must not be used for dyeing the eyelashes or eyebrows. To do so may cause blindness. MISE "
+        + "EN GARDE : Ce produit contient des "
+        + "ingrédients qui peuvent causer de l’irritation cutanée chez certaines personnes; il faut donc d’abord effectuer une épreuve "
+        + "préliminaire selon les directives "
+        + "ci-jointes. Ce produit ne doit pas servir à teindre les sourcils ni les cils; en ce faisant, on pourrait provoquer la cécité.",
+        false)]
     public void In_canada_a_hair_dye_has_set_words_in_both_languages(string words, bool asked) =>
-        Assert.Equal(asked, Of("ca", "hair-dye", $"Hair dye / Teinture capillaire\n60 mL\nIngredients/Ingrédients: Aqua.\n{words}\n", null).Any(f => f.Rule == "warning.missing"));
+        Assert.Equal(asked,
+            Of("ca", "hair-dye", $"Hair dye / Teinture capillaire\n60 mL\nIngredients/Ingrédients: Aqua.\n{words}\n", null)
+                .Any(f => f.Rule == "warning.missing"));
 
     // Regulation (EU) 2026/78: from 1 May 2026.
     [Theory]
@@ -99,21 +118,28 @@ public sealed class LawReadingTests
     [InlineData("eu", "2026-05-01", true)]
     [InlineData("uk", "2026-05-01", false)]
     public void Silver_is_for_lips_and_eye_shadow_alone_in_the_union_since_may_2026(string market, string on, bool refused) =>
-        Assert.Equal(refused, Of(market, "face-cream", "Face cream\n50 ml\nIngredients: Aqua, Glycerin, CI 77820.\n", null, on).Any(f => f.Rule == "colour.not-permitted"));
+        Assert.Equal(refused,
+            Of(market, "face-cream", "Face cream\n50 ml\nIngredients: Aqua, Glycerin, CI 77820.\n", null, on)
+                .Any(f => f.Rule == "colour.not-permitted"));
 
     // The Regulations of 2026 of Great Britain, as reported: from 15 August 2026.
     [Theory]
     [InlineData("2026-08-14", false)]
     [InlineData("2026-08-15", true)]
     public void Great_britain_prohibits_trimethylbenzoyl_diphenylphosphine_oxide_from_its_own_day(string on, bool found) =>
-        Assert.Equal(found, Of("uk", "face-cream", "Face cream\n50 ml\nIngredients: Aqua, Trimethylbenzoyl Diphenylphosphine Oxide, Retinol, Pentetic Acid.\n", null, on).Any(f => f.Rule == "substance.prohibited"));
+        Assert.Equal(found,
+            Of("uk", "face-cream",
+                "Face cream\n50 ml\nIngredients: Aqua, Trimethylbenzoyl Diphenylphosphine Oxide, Retinol, Pentetic Acid.\n", null, on)
+                .Any(f => f.Rule == "substance.prohibited"));
 
-    private static Finding[] Us(string kind, string text) => Of("us", kind, $"{ProductKinds.Shipped.Find(kind).Value!.Name}\n{text}{Foot}", SoldAs.Cosmetic);
+    private static Finding[] Us(string kind, string text) =>
+        Of("us", kind, $"{ProductKinds.Shipped.Find(kind).Value!.Name}\n{text}{Foot}", SoldAs.Cosmetic);
 
     private static Finding[] Of(string market, string kind, string text, SoldAs? soldAs, string on = "2026-11-26")
     {
         var day = DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture);
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), ProductKinds.Shipped.Find(kind).Value!, soldAs, null, day);
+        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped),
+            ProductKinds.Shipped.Find(kind).Value!, soldAs, null, day);
         return [.. LabelCheck.Run(facts, MarketText.Parse(market).OrRefuse()).Findings];
     }
 }

@@ -28,7 +28,8 @@ public sealed class NetQuantityReadingTests
     public void A_net_quantity_is_read_in_both_systems(string written, string customary, string metric)
     {
         var read = Assert.Single(NetQuantityReader.Read(written));
-        Assert.Equal(decimal.Parse(customary, System.Globalization.CultureInfo.InvariantCulture), Math.Round(read.In(MeasureSystem.Customary)!.Metric, 4));
+        Assert.Equal(decimal.Parse(customary, System.Globalization.CultureInfo.InvariantCulture),
+            Math.Round(read.In(MeasureSystem.Customary)!.Metric, 4));
         Assert.Equal(decimal.Parse(metric, System.Globalization.CultureInfo.InvariantCulture), read.In(MeasureSystem.Metric)!.Metric);
     }
 
@@ -66,7 +67,8 @@ public sealed class NetQuantityReadingTests
                 var amount = NetAmount.Parse($"{written} {unit}").Value!;
                 var statement = NetQuantityStatement.For(MarketBook.Shipped.Usual, amount, new DateOnly(2026, 11, 25)).Statement;
                 var read = Assert.Single(NetQuantityReader.Read(statement));
-                Assert.True(QuantityAgreement.Between(read.In(MeasureSystem.Customary)!, read.In(MeasureSystem.Metric)!) != Agreement.Disagree, $"{amount}: {statement}");
+                Assert.True(QuantityAgreement.Between(read.In(MeasureSystem.Customary)!,
+                    read.In(MeasureSystem.Metric)!) != Agreement.Disagree, $"{amount}: {statement}");
             }
         }
     }

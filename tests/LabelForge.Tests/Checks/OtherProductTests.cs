@@ -12,7 +12,9 @@ namespace LabelForge.Tests.Checks;
 /// </summary>
 public sealed class OtherProductTests
 {
-    private const string Rest = "\nNet Wt 4 oz (113 g)\nIngredients: Glycerin, Water, Fragrance.\nRooksedge Bodycare, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E";
+    private const string Rest =
+        "\nNet Wt 4 oz (113 g)\nIngredients: Glycerin, Water, Fragrance.\nRooksedge Bodycare, 1 Example Lane, Fairport, ME "
+            + "00000\nLot 26R25-01E";
 
     [Theory]
     [InlineData("Peppermint Tooth Powder", "us", "FDA")]
@@ -71,7 +73,8 @@ public sealed class OtherProductTests
     public void A_given_kind_never_silences_that_the_label_says_otherwise()
     {
         var found = Found("Insect Repellent Soap" + Rest, "us", "soap-bar");
-        Assert.Contains(found, f => f.Rule == "product.other" && f.Message.Contains("judged as soap-bar all the same", StringComparison.Ordinal));
+        Assert.Contains(found,
+            f => f.Rule == "product.other" && f.Message.Contains("judged as soap-bar all the same", StringComparison.Ordinal));
         Assert.True(found.Length > 1);
     }
 
@@ -111,13 +114,16 @@ public sealed class OtherProductTests
         using var recipe = new CheckedRecipe { Kind = "soap-bar", Identity = "Bar soap", More = "sold as: soap\n" };
         recipe.Add(500, names, "base");
         Assert.Equal(detergent, recipe.In(Market.Us).Findings.Any(f => f.Rule == "claim.soap-with-detergent"));
-        Assert.Equal(detergent, Found($"Bar soap\nNet Wt 4 oz (113 g)\nIngredients: {names}.", "us", soldAs: SoldAs.Soap).Any(f => f.Rule == "claim.soap-with-detergent"));
+        Assert.Equal(detergent,
+            Found($"Bar soap\nNet Wt 4 oz (113 g)\nIngredients: {names}.", "us", soldAs: SoldAs.Soap)
+                .Any(f => f.Rule == "claim.soap-with-detergent"));
     }
 
     private static Finding[] Found(string text, string market, string? kind = null, SoldAs? soldAs = null)
     {
         var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        var facts = LabelJudgement.Of(reading, kind is null ? null : ProductKinds.Shipped.Find(kind).Value, soldAs, null, new(2026, 11, 26));
+        var facts = LabelJudgement.Of(reading, kind is null ? null : ProductKinds.Shipped.Find(kind).Value, soldAs, null,
+            new(2026, 11, 26));
         return [.. LabelCheck.Run(facts, Market.Named(market)).Findings];
     }
 }

@@ -10,8 +10,12 @@ namespace LabelForge.Tests.Checks;
 /// <summary>What a kind does not tell is asked for, and what a maker has settled is not asked again.</summary>
 public sealed class ProductFactsTests
 {
-    private const string Foam = "Foaming bath\nIngredients: Water, Sodium Laureth Sulfate.\nNet 8 fl oz (236 mL)\nExample Soapery, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E\n";
-    private const string Can = "Body spray\nIngredients: Alcohol Denat., Water, Fragrance, Butane.\nNet Wt 4 oz (113 g)\nExample Soapery, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E\n";
+    private const string Foam =
+        "Foaming bath\nIngredients: Water, Sodium Laureth Sulfate.\nNet 8 fl oz (236 mL)\nExample Soapery, 1 Example Lane, Fairport, ME "
+            + "00000\nLot 26R25-01E\n";
+    private const string Can =
+        "Body spray\nIngredients: Alcohol Denat., Water, Fragrance, Butane.\nNet Wt 4 oz (113 g)\nExample Soapery, 1 Example Lane, "
+            + "Fairport, ME 00000\nLot 26R25-01E\n";
 
     // 21 CFR 740.17(b): not on what is labelled for adults only; asked while nobody has said.
     [Theory]
@@ -22,7 +26,9 @@ public sealed class ProductFactsTests
     {
         var warning = Of("us", "foaming-bath", Foam, fact).FirstOrDefault(f => f.Rule == "warning.missing");
         Assert.Equal(found, warning is not null);
-        Assert.Equal(asked, warning?.Message.Contains("It must, unless it is labelled as intended for use exclusively by adults.", StringComparison.Ordinal) == true);
+        Assert.Equal(asked,
+            warning?.Message
+                .Contains("It must, unless it is labelled as intended for use exclusively by adults.", StringComparison.Ordinal) == true);
         Assert.Equal(asked, warning?.Fix.Contains("adults-only", StringComparison.Ordinal) == true);
         Assert.Equal(asked ? 1 : 0, warning?.Unless.Length ?? 0);
     }
@@ -35,9 +41,12 @@ public sealed class ProductFactsTests
     [InlineData("under-half-ounce")]
     public void Each_of_four_exemptions_frees_a_propellant_of_its_warning(string fact)
     {
-        Assert.Contains(Of("us", "body-spray", Can, null), f => f.Message.Contains("harmful or fatal", StringComparison.Ordinal) && f.Unless.Length == 4);
-        Assert.Contains(Of("us", "body-spray", Can, fact + "=no"), f => f.Message.Contains("harmful or fatal", StringComparison.Ordinal) && f.Unless.Length == 3);
-        Assert.DoesNotContain(Of("us", "body-spray", Can, fact + "=yes"), f => f.Message.Contains("harmful or fatal", StringComparison.Ordinal));
+        Assert.Contains(Of("us", "body-spray", Can, null),
+            f => f.Message.Contains("harmful or fatal", StringComparison.Ordinal) && f.Unless.Length == 4);
+        Assert.Contains(Of("us", "body-spray", Can, fact + "=no"),
+            f => f.Message.Contains("harmful or fatal", StringComparison.Ordinal) && f.Unless.Length == 3);
+        Assert.DoesNotContain(Of("us", "body-spray", Can, fact + "=yes"),
+            f => f.Message.Contains("harmful or fatal", StringComparison.Ordinal));
     }
 
     [Theory]
@@ -90,7 +99,8 @@ public sealed class ProductFactsTests
     [InlineData("face-cream", 0.005, "Iodopropynyl Butylcarbamate", "under-three: yes", "substance.prohibited must")]
     [InlineData("body-lotion", 0.2, "Hexyl Salicylate", "", "")]
     [InlineData("body-lotion", 0.2, "Hexyl Salicylate", "under-three: yes", "substance.over-limit must")]
-    public void A_limit_that_hangs_on_a_fact_binds_where_the_maker_says_so(string kind, double grams, string substance, string facts, string found)
+    public void A_limit_that_hangs_on_a_fact_binds_where_the_maker_says_so(string kind, double grams, string substance, string facts,
+        string found)
     {
         using var recipe = new CheckedRecipe { Kind = kind, More = facts.Length == 0 ? "" : $"facts: {{ {facts} }}\n" };
         recipe.Add(100m - (decimal)grams, "Glycerin").Add((decimal)grams, substance);
@@ -104,7 +114,11 @@ public sealed class ProductFactsTests
     {
         using var recipe = new CheckedRecipe { More = $"claims: [{claim}]\n" };
         recipe.Add(99.7m, "Glycerin").Add(0.3m, "Salicylic Acid");
-        Assert.Equal(asked, recipe.In(Market.Eu).Findings.Any(f => f.Rule == "substance.prohibited" && f.Severity == Severity.Should && f.Fix.Contains("under-three", StringComparison.Ordinal)));
+        Assert.Equal(asked,
+            recipe.In(Market.Eu).Findings
+                .Any(f => f.Rule == "substance.prohibited"
+                    && f.Severity == Severity.Should
+                    && f.Fix.Contains("under-three", StringComparison.Ordinal)));
     }
 
     // 21 CFR 73.2550: silver nitrate is for professional use.
@@ -133,9 +147,11 @@ public sealed class ProductFactsTests
     public void Every_fact_is_asked_for_by_a_rule_a_table_or_a_kind()
     {
         var rules = MarketBook.Shipped.All.SelectMany(m => m.Rules).SelectMany(r => r.Unless).Select(e => e.Fact.Id);
-        var tables = MarketBook.Shipped.All.Select(SubstanceTable.For).OfType<SubstanceTable>().SelectMany(t => t.All).SelectMany(r => r.Groups).SelectMany(g => g.Split('+'));
+        var tables = MarketBook.Shipped.All.Select(SubstanceTable.For).OfType<SubstanceTable>().SelectMany(t => t.All)
+            .SelectMany(r => r.Groups).SelectMany(g => g.Split('+'));
         var kinds = ProductKinds.Shipped.All.SelectMany(k => k.Groups).Where(g => !g.Sure).Select(g => g.Name);
-        var parts = LabelForge.Checks.Words.SafetyLists.WarningsOf(Market.Us).SelectMany(w => w.Parts).SelectMany(p => p.Facts).Select(e => e.Fact.Id);
+        var parts = LabelForge.Checks.Words.SafetyLists.WarningsOf(Market.Us).SelectMany(w => w.Parts).SelectMany(p => p.Facts)
+            .Select(e => e.Fact.Id);
         var colours = IngredientDictionary.Shipped.Colours.All.SelectMany(c => c.Only.Concat(c.Most?.Groups ?? []));
         // How viscous a product is decides between weight and volume in Canada, by its kind.
         Assert.Empty(ProductFact.All.Keys.Except(["viscous", .. rules.Concat(tables).Concat(kinds).Concat(parts).Concat(colours)]));
@@ -143,8 +159,14 @@ public sealed class ProductFactsTests
 
     private static Finding[] Of(string market, string kind, string text, string? fact)
     {
-        var facts = fact is null ? ProductFacts.None : ProductFacts.Parse(fact) is var f && f.IsValue ? ProductFacts.None.With(f.Value.Fact, f.Value.So) : throw new ArgumentException(fact);
+        var facts = fact is null
+            ? ProductFacts.None
+            : ProductFacts.Parse(fact) is var f && f.IsValue
+            ? ProductFacts.None.With(f.Value.Fact, f.Value.So)
+            : throw new ArgumentException(fact);
         var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        return [.. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Shipped.Find(kind).Value!, SoldAs.Cosmetic, null, new(2026, 11, 26), facts), MarketText.Parse(market).OrRefuse()).Findings];
+        return [
+            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Shipped.Find(kind).Value!, SoldAs.Cosmetic, null, new(2026, 11, 26),
+                facts), MarketText.Parse(market).OrRefuse()).Findings];
     }
 }

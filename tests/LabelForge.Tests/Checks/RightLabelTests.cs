@@ -10,7 +10,8 @@ public sealed class RightLabelTests
 {
     private static string Folder => Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "RightLabels");
 
-    public static TheoryData<string> Labels => [.. Directory.EnumerateFiles(Folder, "*.txt").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
+    public static TheoryData<string> Labels =>
+        [.. Directory.EnumerateFiles(Folder, "*.txt").Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Labels))]
@@ -19,7 +20,9 @@ public sealed class RightLabelTests
         var text = LabelText.Of(File.ReadAllText(Path.Combine(Folder, file)), file);
         var facts = LabelJudgement.Of(LabelStatement.Read(text, IngredientDictionary.Shipped), null, null, null, new(2026, 11, 26));
         var found = LabelCheck.Run(facts, Market.Named(file[..2])).Findings;
-        Assert.Equal([], found.Where(f => f.Severity != Severity.Note).Where(f => f.Severity == Severity.Must || !Open.Contains(f.Rule)).Select(f => $"{f.Rule}: {f.Message} {f.Where}"));
+        Assert.Equal([],
+            found.Where(f => f.Severity != Severity.Note).Where(f => f.Severity == Severity.Must || !Open.Contains(f.Rule))
+                .Select(f => $"{f.Rule}: {f.Message} {f.Where}"));
     }
 
     // What no text can show, or custom only asks for.

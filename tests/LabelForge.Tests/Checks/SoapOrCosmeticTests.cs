@@ -9,8 +9,11 @@ namespace LabelForge.Tests.Checks;
 /// <summary>21 CFR 701.20: a soap that is labelled and sold only as soap needs no ingredient list; its own words may end that.</summary>
 public sealed class SoapOrCosmeticTests
 {
-    private const string Plain = "Olive Oil Soap\nNet Wt 4 oz (113 g)\nExample Soapery, 5 Mill Rd, Fairport, ME 00000 555-0100\nLot 26R25-01E";
-    private const string Promising = "Olive Oil Soap\nMoisturizes dry skin\nNet Wt 4 oz (113 g)\nExample Soapery, 5 Mill Rd, Fairport, ME 00000 555-0100\nLot 26R25-01E";
+    private const string Plain =
+        "Olive Oil Soap\nNet Wt 4 oz (113 g)\nExample Soapery, 5 Mill Rd, Fairport, ME 00000 555-0100\nLot 26R25-01E";
+    private const string Promising =
+        "Olive Oil Soap\nMoisturizes dry skin\nNet Wt 4 oz (113 g)\nExample Soapery, 5 Mill Rd, Fairport, ME 00000 "
+            + "555-0100\nLot 26R25-01E";
 
     [Theory]
     [InlineData(Plain, null, "ingredients.missing should")]
@@ -21,16 +24,22 @@ public sealed class SoapOrCosmeticTests
     [InlineData(Promising, SoldAs.Cosmetic, "ingredients.missing must")]
     public void A_soap_that_promises_more_than_to_clean_needs_its_ingredients(string text, SoldAs? soldAs, string expected)
     {
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, soldAs, null, new DateOnly(2026, 11, 25));
+        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, soldAs,
+            null, new DateOnly(2026, 11, 25));
         Assert.Equal(expected, string.Join(", ", LabelCheck.Run(facts, Market.Us).Findings
-            .Where(f => f.Rule is "ingredients.missing" or "claim.makes-soap-a-cosmetic").Select(f => $"{f.Rule} {f.Severity.ToString().ToLowerInvariant()}").Order()));
+            .Where(f => f.Rule is "ingredients.missing" or "claim.makes-soap-a-cosmetic")
+            .Select(f => $"{f.Rule} {f.Severity.ToString().ToLowerInvariant()}").Order()));
     }
 
     [Fact]
     public void Other_ingredients_is_no_name_of_an_ingredient()
     {
-        var text = "Face Cream\nNet Wt 4 oz (113 g)\nIngredients: Water, Glycerin, Phenoxyethanol, and other ingredients\nExample Co, 5 Mill Rd, Fairport, ME 00000 555-0100\nLot 26R25-01E";
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, null, null, new DateOnly(2026, 11, 25));
-        Assert.Contains("trade secret", Assert.Single(LabelCheck.Run(facts, Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Message);
+        var text =
+            "Face Cream\nNet Wt 4 oz (113 g)\nIngredients: Water, Glycerin, Phenoxyethanol, and other ingredients\nExample Co, 5 Mill Rd, "
+                + "Fairport, ME 00000 555-0100\nLot 26R25-01E";
+        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, null, null,
+            new DateOnly(2026, 11, 25));
+        Assert.Contains("trade secret",
+            Assert.Single(LabelCheck.Run(facts, Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Message);
     }
 }

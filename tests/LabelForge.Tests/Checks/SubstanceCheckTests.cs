@@ -47,7 +47,8 @@ public class SubstanceCheckTests
     [Fact]
     public void Where_only_the_upper_bound_is_over_the_finding_asks_for_the_figure_that_would_settle_it()
     {
-        using var recipe = new CheckedRecipe().Add(800, "Aqua, Glycerin, Phenoxyethanol", "base").Add(200, "Ricinus Communis Seed Oil", "oil");
+        using var recipe = new CheckedRecipe().Add(800, "Aqua, Glycerin, Phenoxyethanol", "base")
+            .Add(200, "Ricinus Communis Seed Oil", "oil");
         var finding = Assert.Single(recipe.In(Market.Eu).Findings, f => f.Rule == "substance.over-limit");
         Assert.Equal("Should", finding.Severity.ToString());
         Assert.Contains("Material 1", finding.Fix, StringComparison.Ordinal);
@@ -75,7 +76,8 @@ public class SubstanceCheckTests
     public void Parabens_count_each_and_together(int methyl, int ethyl, int propyl, string[] findings)
     {
         using var recipe = new CheckedRecipe().Add(1000 - methyl - ethyl - propyl, "Aqua");
-        foreach (var (grams, name) in new[] { (methyl, "Methylparaben"), (ethyl, "Ethylparaben"), (propyl, "Propylparaben") }.Where(p => p.Item1 > 0))
+        foreach (var (grams, name) in new[] { (methyl, "Methylparaben"), (ethyl, "Ethylparaben"), (propyl, "Propylparaben") }
+            .Where(p => p.Item1 > 0))
             recipe.Add(grams, name);
         Assert.Equal(findings, recipe.Substances(Market.Eu));
     }
@@ -84,7 +86,8 @@ public class SubstanceCheckTests
     [Fact]
     public void Parabens_within_their_own_limits_may_be_too_many_together()
     {
-        using var recipe = new CheckedRecipe().Add(990.1m, "Aqua").Add(4, "Methylparaben").Add(4.4m, "Ethylparaben").Add(1.5m, "Propylparaben");
+        using var recipe = new CheckedRecipe().Add(990.1m, "Aqua").Add(4, "Methylparaben").Add(4.4m, "Ethylparaben")
+            .Add(1.5m, "Propylparaben");
         var finding = Assert.Single(recipe.In(Market.Eu).Findings, f => f.Rule == "substance.over-limit");
         Assert.Contains("0.8438 %", finding.Message, StringComparison.Ordinal);
     }
@@ -118,19 +121,21 @@ public class SubstanceCheckTests
     [InlineData("2025-11-01", new[] { "warning.missing must", "substance.over-limit must" })]
     public void A_limit_holds_from_its_day_on(string day, string[] findings)
     {
-        using var recipe = new CheckedRecipe { On = DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture) }.Add(999, "Aqua").Add(1, "Retinyl Palmitate");
+        using var recipe = new CheckedRecipe { On = DateOnly.Parse(day, System.Globalization.CultureInfo.InvariantCulture) }
+            .Add(999, "Aqua").Add(1, "Retinyl Palmitate");
         Assert.Equal(findings, recipe.Found(Market.Eu, "substance.over-limit", "warning.missing"));
     }
 
     [Fact]
     public void A_warning_that_stands_on_the_label_is_not_missed()
     {
-        using var recipe = new CheckedRecipe { More = "warnings: [\"Contains Vitamin A. Consider your daily intake before use.\"]\n" }.Add(999.9m, "Aqua").Add(0.1m, "Retinol");
+        using var recipe = new CheckedRecipe { More = "warnings: [\"Contains Vitamin A. Consider your daily intake before use.\"]\n" }
+            .Add(999.9m, "Aqua").Add(0.1m, "Retinol");
         Assert.Empty(recipe.Found(Market.Eu, "substance.over-limit", "warning.missing"));
     }
 
-    // Annex IV: CI 10316 (3) not in eye products; CI 26100 (51) not on mucous membranes; CI 12085 (9) at most 3 %; CI 77007 (120) anywhere;
-    // CI 20170 is not an entry.
+    // Annex IV: CI 10316 (3) not in eye products; CI 26100 (51) not on mucous membranes; CI 12085 (9) at most 3 %; CI 77007 (120)
+    // anywhere; CI 20170 is not an entry.
     [Theory]
     [InlineData("eye-cream", "CI 10316", 1, new[] { "colour.not-permitted must" })]
     [InlineData("soap-bar", "CI 10316", 1, new string[0])]
@@ -189,6 +194,7 @@ public class SubstanceCheckTests
     {
         using var recipe = new CheckedRecipe().Add(999, "Aqua").Add(1, "Sodium Borate");
         var finding = Assert.Single(recipe.In(Market.Uk).Findings, f => f.Rule == "substance.prohibited");
-        Assert.Contains("as retained in the UK (judged by the EU text; differences not checked)", finding.Source, StringComparison.Ordinal);
+        Assert.Contains("as retained in the UK (judged by the EU text; differences not checked)", finding.Source,
+            StringComparison.Ordinal);
     }
 }

@@ -24,7 +24,8 @@ public class UsRecipeCheckWiringTests
         var (batch, kind, on) = (BatchFormula.Of(workshop, recipe), ProductKindOf.Recipe(recipe), new DateOnly(2026, 11, 25));
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, Market.Us, on);
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, Panel.Parse("2x4in").Value!, null, on);
-        var rules = RecipeCheck.Run(new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on }).Findings.Select(f => f.Rule).ToArray();
+        var rules = RecipeCheck.Run(new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on }).Findings
+            .Select(f => f.Rule).ToArray();
         Assert.Contains("colour.not-permitted", rules);
         Assert.Contains("fragrance.over-together", rules);
         Assert.DoesNotContain("fragrance.over-limit", rules);

@@ -17,8 +17,10 @@ public sealed class WholeListTests
     {
         foreach (var market in Market.All)
         {
-            var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(label, "x"), IngredientDictionary.Shipped), null, null, null, new(2026, 11, 26));
-            Assert.Equal(told, LabelCheck.Run(facts, market).Findings.Any(f => f is { Rule: "ingredients.list-goes-on", Severity: Severity.Must }));
+            var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(label, "x"), IngredientDictionary.Shipped), null, null, null,
+                new(2026, 11, 26));
+            Assert.Equal(told,
+                LabelCheck.Run(facts, market).Findings.Any(f => f is { Rule: "ingredients.list-goes-on", Severity: Severity.Must }));
         }
     }
 }

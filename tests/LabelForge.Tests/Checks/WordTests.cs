@@ -5,11 +5,14 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Checks;
 
-/// <summary>What words claim and deny. Which words make a drug: 21 U.S.C. 321(g)(1) and FDA's pages on cosmetics and drugs, from memory.</summary>
+/// <summary>What words claim and deny. Which words make a drug: 21 U.S.C. 321(g)(1) and FDA's
+/// pages on cosmetics and drugs, from memory.</summary>
 public sealed class WordTests
 {
     private static string[] Rules(string text, string ingredients = "", SoldAs? soldAs = SoldAs.Cosmetic) =>
-        [.. ClaimFindings.Of(text, [.. ingredients.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(n => (n, IngredientDictionary.Shipped.Find(n)))], soldAs, Market.Us).Select(f => f.Rule)];
+        [.. ClaimFindings.Of(text,
+            [.. ingredients.Split(", ", StringSplitOptions.RemoveEmptyEntries).Select(n => (n, IngredientDictionary.Shipped.Find(n)))],
+            soldAs, Market.Us).Select(f => f.Rule)];
 
     [Theory]
     [InlineData("Treats eczema")]
@@ -71,7 +74,8 @@ public sealed class WordTests
     [InlineData("Without preservatives", "Water, Phenoxyethanol")]
     [InlineData("100% natural", "Water, Phenoxyethanol")]
     [InlineData("Contains no dyes", "Water, Yellow 5")]
-    public void What_the_ingredients_contradict_is_found(string text, string ingredients) => Assert.Contains("claim.contradicted", Rules(text, ingredients));
+    public void What_the_ingredients_contradict_is_found(string text, string ingredients) =>
+        Assert.Contains("claim.contradicted", Rules(text, ingredients));
 
     [Theory]
     [InlineData("Fragrance free", "Water, Glycerin, Phenoxyethanol")]
@@ -82,7 +86,8 @@ public sealed class WordTests
     [InlineData("No artificial colors", "Water, Mica, Iron Oxides")]
     [InlineData("Palm free", "Olive Oil, Palmarosa Oil")]
     [InlineData("No animal testing. Fragrance of roses", "Fragrance")]
-    public void What_the_ingredients_bear_out_is_left_alone(string text, string ingredients) => Assert.DoesNotContain("claim.contradicted", Rules(text, ingredients));
+    public void What_the_ingredients_bear_out_is_left_alone(string text, string ingredients) =>
+        Assert.DoesNotContain("claim.contradicted", Rules(text, ingredients));
 
     [Theory]
     [InlineData("Hypoallergenic")]

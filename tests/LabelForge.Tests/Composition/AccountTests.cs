@@ -29,9 +29,11 @@ public class AccountTests
     [Fact]
     public void A_source_is_shown_by_its_place_in_its_suppliers_list()
     {
-        var accounts = IngredientAccount.Of([Part("Mix", 0.6m, ListedOrder.Label, "Water: 60 %", "Oil", "Clay: 5 %"), Part("Oil", 0.4m, ListedOrder.None, "Oil")]);
+        var accounts = IngredientAccount.Of([Part("Mix", 0.6m, ListedOrder.Label, "Water: 60 %", "Oil", "Clay: 5 %"),
+            Part("Oil", 0.4m, ListedOrder.None, "Oil")]);
         var oil = accounts.Single(a => a.Ingredient == "Oil").Sources;
-        Assert.Equal([("Mix", 2, 3, ListedOrder.Label), ("Oil", 1, 1, ListedOrder.None)], oil.Select(s => (s.Material, s.Place, s.Length, s.Listed)));
+        Assert.Equal([("Mix", 2, 3, ListedOrder.Label), ("Oil", 1, 1, ListedOrder.None)],
+            oil.Select(s => (s.Material, s.Place, s.Length, s.Listed)));
         Assert.Equal([0.6m, 0.4m], oil.Select(s => s.ShareOfBatch));
     }
 
@@ -39,7 +41,8 @@ public class AccountTests
     public void A_loss_is_taken_off_and_the_rest_is_what_is_left()
     {
         // 100 g with 40 g water; 10 g boiled off: 30/90.
-        var water = IngredientAccount.Of([Part("Mix", 1, ListedOrder.None, "Water: 40 %", "Oil: 60 %")], [new Adjustment("Water", 0.1m)]).Single(a => a.Ingredient == "Water");
+        var water = IngredientAccount.Of([Part("Mix", 1, ListedOrder.None, "Water: 40 %", "Oil: 60 %")], [new Adjustment("Water", 0.1m)])
+            .Single(a => a.Ingredient == "Water");
         Assert.Equal((0.1m, 0.9m), (water.Lost, water.Left));
         Assert.Equal(0.4m, water.Sources.Single().Low);
     }
@@ -66,7 +69,8 @@ public class AccountTests
                     var reason = PairReasons.Of(shares[i], shares[j], accounts[shares[i].Name], accounts[shares[j].Name]);
                     // The plain reasons are each enough: where one is given, the prover must call the order safe.
                     if (reason != PairReason.WorstCase)
-                        Assert.True(proof.MayPrecede(i, j), $"seed {seed}, product {product}: {shares[i].Name} before {shares[j].Name}: {reason}");
+                        Assert.True(proof.MayPrecede(i, j),
+                            $"seed {seed}, product {product}: {shares[i].Name} before {shares[j].Name}: {reason}");
                     seen.Add(reason);
                 }
             }

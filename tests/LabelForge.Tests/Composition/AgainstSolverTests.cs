@@ -50,11 +50,13 @@ public class AgainstSolverTests
                     pairs++;
                     var safe = oracle.MayPrecede(first.Name, second.Name);
                     unsafePairs += safe ? 0 : 1;
-                    Assert.True(safe == proof.MayPrecede(i, j), $"seed {seed}, product {product}: {first.Name} before {second.Name}: solver {safe}");
+                    Assert.True(safe == proof.MayPrecede(i, j),
+                        $"seed {seed}, product {product}: {first.Name} before {second.Name}: solver {safe}");
                 }
             }
             // A pair that stands in an order some composition breaks is one that neither order would save, and is reported.
-            var standing = Enumerable.Range(0, proof.Ingredients.Length).SelectMany(j => Enumerable.Range(0, j).Select(i => (i, j))).Where(p => !proof.MayPrecede(p.i, p.j)).ToArray();
+            var standing = Enumerable.Range(0, proof.Ingredients.Length).SelectMany(j => Enumerable.Range(0, j).Select(i => (i, j)))
+                .Where(p => !proof.MayPrecede(p.i, p.j)).ToArray();
             Assert.All(standing, p => Assert.Equal(PairOrder.Unproven, proof.Pair(p.i, p.j)));
             Assert.Equal(
                 standing.Select(p => (proof.Ingredients[p.i].Name, proof.Ingredients[p.j].Name)).Order(),
@@ -81,7 +83,8 @@ public class AgainstSolverTests
             var proof = Prover.Prove(parts, [new Adjustment(water.Name, lost)]);
             using var oracle = new SolverOracle(parts, water.Name, (double)lost);
             var open = parts.Count(p => p.Constituents.Any(c => c.Name == water.Name)
-                && Prover.Prove([p with { ShareOfProduct = 1 }]).Ingredients.SingleOrDefault(i => i.Name == water.Name) is { } alone && alone.Low < alone.High);
+                && Prover.Prove([p with { ShareOfProduct = 1 }]).Ingredients.SingleOrDefault(i => i.Name == water.Name) is { } alone
+                && alone.Low < alone.High);
             var isExact = water.Low >= lost || open <= 1;
             cut += water.Low < lost && open == 1 ? 1 : 0;
             (exact, widened) = isExact ? (exact + 1, widened) : (exact, widened + 1);
@@ -99,14 +102,18 @@ public class AgainstSolverTests
                 }
                 for (var j = 0; j < proof.Ingredients.Length; j++)
                 {
-                    if (i == j || first.Part == LabelForge.Composition.Part.Colour || proof.Ingredients[j].Part == LabelForge.Composition.Part.Colour)
+                    if (i == j
+                        || first.Part == LabelForge.Composition.Part.Colour
+                        || proof.Ingredients[j].Part == LabelForge.Composition.Part.Colour)
                         continue;
                     var safe = oracle.MayPrecede(first.Name, proof.Ingredients[j].Name);
-                    Assert.True(proof.MayPrecede(i, j) == safe || (safe && !isExact), $"product {product}: {first.Name} before {proof.Ingredients[j].Name}: solver {safe}");
+                    Assert.True(proof.MayPrecede(i, j) == safe || (safe && !isExact),
+                        $"product {product}: {first.Name} before {proof.Ingredients[j].Name}: solver {safe}");
                 }
             }
         }
-        Assert.True(exact > Products / 10 && widened > Products / 25 && cut > Products / 25 && loose > Products / 50, $"{exact} exact, of them {cut} cut down; {widened} widened, {loose} bounds not tight");
+        Assert.True(exact > Products / 10 && widened > Products / 25 && cut > Products / 25 && loose > Products / 50,
+            $"{exact} exact, of them {cut} cut down; {widened} widened, {loose} bounds not tight");
     }
 
     [Fact]

@@ -18,7 +18,8 @@ public class ContradictionTests
     // A colour additive may stand anywhere in a label order and counts in a strict one.
     [InlineData("Base: A (30 %) is listed before *, which is more.", ListedOrder.Strict, "A: 30 %", "*Mica: 70 %")]
     [InlineData("Base: in the order listed, the figures of A leave no way to sum to 100 %.", ListedOrder.Strict, "A: 20 %", "B", "C")]
-    [InlineData("Base: in the order listed, the figures of A and C leave no way to sum to 100 %.", ListedOrder.Strict, "A: 20 %", "B", "C: 10-20 %")]
+    [InlineData("Base: in the order listed, the figures of A and C leave no way to sum to 100 %.", ListedOrder.Strict, "A: 20 %", "B",
+        "C: 10-20 %")]
     public void The_constituents_that_clash_are_named_with_their_figures(string wrong, ListedOrder listed, params string[] constituents)
     {
         var problem = Refused(listed, constituents);
@@ -60,7 +61,9 @@ public class ContradictionTests
     [InlineData(1.5, -0.5)]
     public void Shares_of_a_product_that_are_negative_or_sum_to_no_whole_are_a_mistake_of_the_caller(double one, double other)
     {
-        var said = Assert.Throws<ArgumentException>(() => Prover.Prove([Part("A", (decimal)one, ListedOrder.None, "A"), Part("B", (decimal)other, ListedOrder.None, "B")]));
+        var said =
+            Assert.Throws<ArgumentException>(() => Prover.Prove([Part("A", (decimal)one, ListedOrder.None, "A"),
+                Part("B", (decimal)other, ListedOrder.None, "B")]));
         Assert.Contains("sum to 1", said.Message);
     }
 

@@ -13,7 +13,10 @@ public class FactsTests
     [Fact]
     public void Nothing_is_asked_where_the_order_is_proved()
     {
-        var asked = Facts.Best([Prover.Prove([Part("Base", 0.9m, ListedOrder.Label, "A: 80 %", "B: 19 %", "C: 1 %"), Part("Oil", 0.1m, ListedOrder.Label, "D")])]);
+        var asked =
+            Facts.Best(
+                [Prover.Prove([Part("Base", 0.9m, ListedOrder.Label, "A: 80 %", "B: 19 %", "C: 1 %"),
+                    Part("Oil", 0.1m, ListedOrder.Label, "D")])]);
 
         Assert.Equal(0, asked.Open);
         Assert.Empty(asked.Facts);
@@ -23,7 +26,9 @@ public class FactsTests
     public void The_one_figure_that_settles_a_pair_is_asked_for()
     {
         // B may be 5 to 15 % of the base, so 4.5 to 13.5 % of the product, against 10 % of D.
-        var asked = Facts.Best([Prover.Prove([Part("Base", 0.9m, ListedOrder.Label, "A", "B: 5-15 %"), Part("Oil", 0.1m, ListedOrder.Label, "D")])]);
+        var asked =
+            Facts.Best(
+                [Prover.Prove([Part("Base", 0.9m, ListedOrder.Label, "A", "B: 5-15 %"), Part("Oil", 0.1m, ListedOrder.Label, "D")])]);
 
         var fact = Assert.Single(asked.Facts);
         Assert.Equal("Base", fact.Material);
@@ -34,16 +39,19 @@ public class FactsTests
     [Fact]
     public void The_same_products_are_asked_the_same_questions()
     {
-        var proof = Prover.Prove([Part("Base", 0.9m, ListedOrder.Label, "A", "B", "C", "D", "E"), Part("Oil", 0.07m, ListedOrder.Label, "F"), Part("Scent", 0.03m, ListedOrder.Label, "G")]);
+        var proof = Prover.Prove([Part("Base", 0.9m, ListedOrder.Label, "A", "B", "C", "D", "E"),
+            Part("Oil", 0.07m, ListedOrder.Label, "F"), Part("Scent", 0.03m, ListedOrder.Label, "G")]);
 
-        Assert.Equal(Facts.Best([proof]).Facts.Select(f => (f.Material, f.Constituent, f.Line)), Facts.Best([proof]).Facts.Select(f => (f.Material, f.Constituent, f.Line)));
+        Assert.Equal(Facts.Best([proof]).Facts.Select(f => (f.Material, f.Constituent, f.Line)),
+            Facts.Best([proof]).Facts.Select(f => (f.Material, f.Constituent, f.Line)));
         Assert.NotEmpty(Facts.Best([proof]).Facts);
     }
 
     [Fact]
     public void At_most_three_are_asked_about_a_material_and_only_where_somebody_can_be_asked()
     {
-        var proof = Prover.Prove([Part("Base", 0.8m, ListedOrder.Label, "A", "B", "C", "D", "E", "F", "G", "H"), Part("Oil", 0.1m, ListedOrder.Label, "I", "J", "K"), Part("Scent", 0.1m, ListedOrder.Label, "L")]);
+        var proof = Prover.Prove([Part("Base", 0.8m, ListedOrder.Label, "A", "B", "C", "D", "E", "F", "G", "H"),
+            Part("Oil", 0.1m, ListedOrder.Label, "I", "J", "K"), Part("Scent", 0.1m, ListedOrder.Label, "L")]);
         var asked = Facts.Best([proof]);
 
         Assert.All(asked.Facts.GroupBy(f => f.Material), g => Assert.InRange(g.Count(), 1, Facts.MostForOneSupplier));
@@ -53,7 +61,8 @@ public class FactsTests
     [Fact]
     public void One_supplier_of_two_materials_is_asked_three_questions_in_all()
     {
-        var proof = Prover.Prove([Part("Base", 0.4m, ListedOrder.Label, "A", "B", "C", "D", "E", "F"), Part("Other base", 0.4m, ListedOrder.Label, "G", "H", "I", "J", "K"), Part("Oil", 0.2m, ListedOrder.Label, "L")]);
+        var proof = Prover.Prove([Part("Base", 0.4m, ListedOrder.Label, "A", "B", "C", "D", "E", "F"),
+            Part("Other base", 0.4m, ListedOrder.Label, "G", "H", "I", "J", "K"), Part("Oil", 0.2m, ListedOrder.Label, "L")]);
 
         Assert.InRange(Facts.Best([proof], _ => "one supplier").Facts.Length, 1, Facts.MostForOneSupplier);
         Assert.True(Facts.Best([proof]).Facts.Length > Facts.MostForOneSupplier);
@@ -70,7 +79,8 @@ public class FactsTests
                 var start = LeastEntropy.Over([set], [.. part.Constituents.Select(_ => random.NextDouble() + 1e-6)]);
                 var at = Walk.From(set, start, random, 200);
                 Assert.Equal(1, at.Sum(), 1e-9);
-                Assert.All(at.Select((s, c) => (s, c)), x => Assert.InRange(x.s, (double)set.LeastShares[x.c] - 1e-9, (double)set.GreatestShares[x.c] + 1e-9));
+                Assert.All(at.Select((s, c) => (s, c)),
+                    x => Assert.InRange(x.s, (double)set.LeastShares[x.c] - 1e-9, (double)set.GreatestShares[x.c] + 1e-9));
                 Assert.All(set.Chain.Zip(set.Chain.Skip(1)), pair => Assert.True(at[pair.First] >= at[pair.Second] - 1e-9));
             }
         }

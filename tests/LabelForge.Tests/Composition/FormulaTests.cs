@@ -54,5 +54,6 @@ public sealed class FormulaTests
         Repository.Table("order.md", "estimate", EstimateMeasure.Table());
     }
 
-    private static string Table(string name) => File.ReadAllText(Path.Combine(Repository.Folder, "ingredients", "tables", name + ".csv")).ReplaceLineEndings("\n");
+    private static string Table(string name) =>
+        File.ReadAllText(Path.Combine(Repository.Folder, "ingredients", "tables", name + ".csv")).ReplaceLineEndings("\n");
 }

@@ -25,7 +25,8 @@ public class LeastEntropyTests
                 var usual = part.Constituents.Select(_ => Math.Pow(10, random.NextDouble() * 4 - 4)).ToArray();
                 var model = new MaterialModel(Usual(part, usual), 0.01m);
                 var pieces = model.Pieces
-                    .Select(p => ConvexOracle.Least(usual, [.. p.LeastShares.Select(s => (double)s)], [.. p.GreatestShares.Select(s => (double)s)], [.. p.Chain]))
+                    .Select(p => ConvexOracle.Least(usual, [.. p.LeastShares.Select(s => (double)s)],
+                        [.. p.GreatestShares.Select(s => (double)s)], [.. p.Chain]))
                     .Where(p => p is not null).Select(p => p!.Value).ToArray();
                 var nearest = pieces.MinBy(p => p.Value);
                 double[] estimate = [.. model.Composition.Select(s => (double)s)];
@@ -45,9 +46,11 @@ public class LeastEntropyTests
     [Fact]
     public void Where_usual_levels_fit_the_list_the_estimate_is_what_is_usual()
     {
-        var part = Usual(Part("Base", 1, ListedOrder.Label, "Water", "Glycerin", "Sorbitol", "Tetrasodium EDTA"), [0.6, 0.3, 0.099, 0.001]);
+        var part = Usual(Part("Base", 1, ListedOrder.Label, "Water", "Glycerin", "Sorbitol", "Tetrasodium EDTA"),
+            [0.6, 0.3, 0.099, 0.001]);
 
-        Assert.All(new MaterialModel(part, 0.01m).Estimate.Zip([0.6m, 0.3m, 0.099m, 0.001m]), p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
+        Assert.All(new MaterialModel(part, 0.01m).Estimate.Zip([0.6m, 0.3m, 0.099m, 0.001m]),
+            p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
     }
 
     [Fact]
@@ -56,7 +59,8 @@ public class LeastEntropyTests
         // 0.1 and 0.4 against the order: 0.2 each; 0.6 is left for the first.
         var part = Usual(Part("Base", 1, ListedOrder.Strict, "A", "B", "C"), [0.6, 0.1, 0.4]);
 
-        Assert.All(new MaterialModel(part, 0.01m).Estimate.Zip([0.6m, 0.2m, 0.2m]), p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
+        Assert.All(new MaterialModel(part, 0.01m).Estimate.Zip([0.6m, 0.2m, 0.2m]),
+            p => Assert.InRange(p.First - p.Second, -1e-9m, 1e-9m));
     }
 
     [Fact]

@@ -27,7 +27,8 @@ public class OnePercentLineTests
         var x = new Constituent("X", Exactly(0.015m + hairs * Hair), false);
         MaterialPart[] parts =
         [
-            Weighed(Part("Base", 1, ListedOrder.None, "Main") with { Constituents = [new Constituent("Main", ShareRange.Unknown, false), x] }, 2, 3),
+            Weighed(Part("Base", 1, ListedOrder.None,
+                "Main") with { Constituents = [new Constituent("Main", ShareRange.Unknown, false), x] }, 2, 3),
             Weighed(Part("Water", 1, ListedOrder.None, "Water"), 1, 3),
         ];
         Assert.Equal(expected, Prover.Prove(parts).Of("X").Part);
@@ -51,7 +52,8 @@ public class OnePercentLineTests
             (on, above, below) = (on + (side == 0 ? 1 : 0), above + (side > 0 && isNear ? 1 : 0), below + (side < 0 && isNear ? 1 : 0));
             roundedUp += side == 0 && x.High > 0.01m ? 1 : 0;
         }
-        Assert.True(on > Products / 5 && above > Products / 10 && below > Products / 10 && roundedUp > Products / 400, $"{on} on the line, {above} over, {below} under it; {roundedUp} rounded up");
+        Assert.True(on > Products / 5 && above > Products / 10 && below > Products / 10 && roundedUp > Products / 400,
+            $"{on} on the line, {above} over, {below} under it; {roundedUp} rounded up");
     }
 
     // X comes to 1 % at its most, or a hair beside it: by a figure, by what stands before it, or as the last of equals.
@@ -85,7 +87,9 @@ public class OnePercentLineTests
         var main = new Constituent("Main", equals == 1 ? ShareRange.Unknown : Exactly(1 - sum), false);
         var x = new Constituent("X", ShareRange.Unknown, false);
         if (equals > 1)
-            return new MaterialPart("First", 1, ListedOrder.Strict, [.. Ordered(1 - sum >= sum, main, [.. Enumerable.Range(1, equals - 1).Select(n => new Constituent($"E{n}", ShareRange.Unknown, false)), x])]);
+            return new MaterialPart("First", 1, ListedOrder.Strict,
+                [.. Ordered(1 - sum >= sum, main,
+                    [.. Enumerable.Range(1, equals - 1).Select(n => new Constituent($"E{n}", ShareRange.Unknown, false)), x])]);
         var atMost = new ShareRange(Share.None, Share.FromFraction(sum));
         return random.Next(2) == 0
             ? new MaterialPart("First", 1, (ListedOrder)random.Next(3), [main, x with { Share = atMost }])
@@ -99,7 +103,8 @@ public class OnePercentLineTests
     private static MaterialPart Other(Random random, int at, decimal most) => new($"Other {at}", 1, (ListedOrder)random.Next(3),
         most == 0
             ? [new Constituent($"Base {at}", ShareRange.Unknown, false)]
-            : [new Constituent($"Base {at}", ShareRange.Unknown, false), new Constituent("X", new ShareRange(Share.None, Share.FromFraction(most)), false)]);
+            : [new Constituent($"Base {at}", ShareRange.Unknown, false),
+                new Constituent("X", new ShareRange(Share.None, Share.FromFraction(most)), false)]);
 
     private static MaterialPart Weighed(MaterialPart part, int weight, int total) =>
         part with { ShareOfProduct = weight / (decimal)total, ExactShare = Fraction.Of(weight, total) };
@@ -132,7 +137,10 @@ public class OnePercentLineTests
             BigInteger[] least = [.. part.Constituents.Select(c => Units(c.Share.Low.Fraction))];
             BigInteger[] most = [.. part.Constituents.Select(c => Units(c.Share.High.Fraction))];
             for (var c = 0; part.Listed == ListedOrder.Label && c < n; c++)
-                (least[c], most[c]) = c < chained ? (BigInteger.Max(least[c], Whole / 100), most[c]) : (least[c], BigInteger.Min(most[c], Whole / 100));
+                (least[c],
+                    most[c]) = c < chained
+                        ? (BigInteger.Max(least[c], Whole / 100), most[c])
+                        : (least[c], BigInteger.Min(most[c], Whole / 100));
             for (var c = chained - 2; c >= 0; c--)
                 least[c] = BigInteger.Max(least[c], least[c + 1]);
             for (var c = 1; c < chained; c++)
@@ -154,7 +162,8 @@ public class OnePercentLineTests
         for (var choice = 0; choice < 1 << before; choice++)
         {
             var rest = Enumerable.Range(0, least.Length).Where(c => c != x && (c >= before || (choice >> c & 1) == 0));
-            var here = (Top: Whole - rest.Aggregate(BigInteger.Zero, (sum, c) => sum + least[c]), Under: new BigInteger(1 + BitOperations.PopCount((uint)choice)));
+            var here = (Top: Whole - rest.Aggregate(BigInteger.Zero, (sum, c) => sum + least[c]),
+                Under: new BigInteger(1 + BitOperations.PopCount((uint)choice)));
             best = here.Top * best.Under < best.Top * here.Under ? here : best;
         }
         return best;

@@ -10,7 +10,8 @@ public class ProverTests
     public void A_recipe_with_all_figures_known_stands_in_order_of_weight()
     {
         // Oil 60 % is A 100 %; blend 40 % is B 70 % (28 % of the product), A 30 % (12 %): A 72 %, B 28 %.
-        var proof = Prover.Prove([Part("Blend", 0.4m, ListedOrder.Strict, "B: 70 %", "A: 30 %"), Part("Oil", 0.6m, ListedOrder.None, "A")]);
+        var proof = Prover.Prove([Part("Blend", 0.4m, ListedOrder.Strict, "B: 70 %", "A: 30 %"),
+            Part("Oil", 0.6m, ListedOrder.None, "A")]);
         Assert.Equal(["A", "B"], proof.Names());
         Assert.Equal((0.72m, 0.72m, 0.72m), (proof.Of("A").Low, proof.Of("A").High, proof.Of("A").Estimate));
         Assert.Equal(0.28m, proof.Of("B").High);
@@ -60,7 +61,8 @@ public class ProverTests
         var pair = Assert.Single(proof.Unproven, u => u.First == "Castor" || u.Second == "Castor");
         Assert.Equal(("Clear base", "Sorbitol"), (pair.Ask.Material, pair.Ask.Constituent));
         Assert.Equal(0.03m / 0.9m, pair.Ask.TurnsAt);
-        Assert.Equal("Ask the supplier of Clear base for the share of Sorbitol: above 3.33 % it stands before Castor, below it after.", pair.Ask.Sentence);
+        Assert.Equal("Ask the supplier of Clear base for the share of Sorbitol: above 3.33 % it stands before Castor, below it after.",
+            pair.Ask.Sentence);
         Assert.Equal(PairOrder.Unproven, proof.Pair("Sorbitol", "Castor"));
     }
 
@@ -85,7 +87,9 @@ public class ProverTests
             Part("Oil", 0.465m, ListedOrder.None, "Oil"),
             Part("Vitamin E", 0.005m, ListedOrder.None, "Tocopherol")]);
         Assert.Equal(LabelForge.Composition.Part.Main, proof.Of("Oil").Part);
-        Assert.Equal([LabelForge.Composition.Part.Main, LabelForge.Composition.Part.Main, LabelForge.Composition.Part.Main, LabelForge.Composition.Part.Minor, LabelForge.Composition.Part.Minor, LabelForge.Composition.Part.Colour, LabelForge.Composition.Part.Colour], proof.Ingredients.Select(i => i.Part));
+        Assert.Equal([LabelForge.Composition.Part.Main, LabelForge.Composition.Part.Main, LabelForge.Composition.Part.Main,
+            LabelForge.Composition.Part.Minor, LabelForge.Composition.Part.Minor, LabelForge.Composition.Part.Colour,
+            LabelForge.Composition.Part.Colour], proof.Ingredients.Select(i => i.Part));
         Assert.Equal(PairOrder.SafeBothWays, proof.Pair("Preservative", "Tocopherol"));
         Assert.Equal(PairOrder.SafeBothWays, proof.Pair("Mica", "Titanium Dioxide"));
         Assert.Equal(PairOrder.FirstForced, proof.Pair("Tocopherol", "Mica"));
@@ -96,8 +100,10 @@ public class ProverTests
     public void A_colourant_takes_no_part_in_a_label_order_but_does_in_a_strict_one()
     {
         // Listed last at 40 %: lawful for a colour in a label list, a contradiction where the order is strict.
-        Assert.Equal(0.6m, Prover.Prove([Part("Mica", 1, ListedOrder.Label, "Mica powder", "Silica: 5 %", "*Iron Oxide: 35 %")]).Of("Mica powder").High);
-        Assert.Throws<InputException>(() => Prover.Prove([Part("Mica", 1, ListedOrder.Strict, "Mica powder", "Silica: 5 %", "*Iron Oxide: 35 %")]));
+        Assert.Equal(0.6m,
+            Prover.Prove([Part("Mica", 1, ListedOrder.Label, "Mica powder", "Silica: 5 %", "*Iron Oxide: 35 %")]).Of("Mica powder").High);
+        Assert.Throws<InputException>(
+            () => Prover.Prove([Part("Mica", 1, ListedOrder.Strict, "Mica powder", "Silica: 5 %", "*Iron Oxide: 35 %")]));
     }
 
     [Fact]
@@ -105,7 +111,8 @@ public class ProverTests
     {
         // Base 80 %: Water then Glycerin, strict: Glycerin 0-50 % of it. Extract 20 %: Glycerin 70 %, Water 30 %.
         // Glycerin 14 % to 14 + 40 = 54 %; Water 6 + 40 = 46 % to 6 + 80 = 86 %; w(G) - w(W) is at most 14 - 6 = 8 %, so unproven.
-        var proof = Prover.Prove([Part("Base", 0.8m, ListedOrder.Strict, "Water", "Glycerin"), Part("Extract", 0.2m, ListedOrder.None, "Glycerin: 70 %", "Water: 30 %")]);
+        var proof = Prover.Prove([Part("Base", 0.8m, ListedOrder.Strict, "Water", "Glycerin"),
+            Part("Extract", 0.2m, ListedOrder.None, "Glycerin: 70 %", "Water: 30 %")]);
         Assert.Equal((0.14m, 0.54m), (proof.Of("Glycerin").Low, proof.Of("Glycerin").High));
         Assert.Equal((0.46m, 0.86m), (proof.Of("Water").Low, proof.Of("Water").High));
         Assert.Equal(PairOrder.Unproven, proof.Pair("Water", "Glycerin"));
@@ -123,7 +130,8 @@ public class ProverTests
     [Fact]
     public void More_water_boiled_off_than_there_can_be_is_refused()
     {
-        var error = Assert.Throws<InputException>(() => Prover.Prove([Part("Mix", 1, ListedOrder.None, "Water: 5-8 %", "Oil")], [new Adjustment("Water", 0.1m)]));
+        var error = Assert.Throws<InputException>(() => Prover.Prove([Part("Mix", 1, ListedOrder.None, "Water: 5-8 %", "Oil")],
+            [new Adjustment("Water", 0.1m)]));
         Assert.Contains("Water", error.Message, StringComparison.Ordinal);
         Assert.Contains("8 %", error.Message, StringComparison.Ordinal);
         Assert.Throws<InputException>(() => Prover.Prove([Part("Mix", 1, ListedOrder.None, "Oil")], [new Adjustment("Water", 0.1m)]));
@@ -144,7 +152,10 @@ public class ProverTests
 
     [Fact]
     public void A_name_twice_in_one_list_is_refused()
-        => Assert.Contains("Glycerin twice", Assert.Throws<InputException>(() => Prover.Prove([Part("Base", 1, ListedOrder.Label, "Glycerin", "Glycerin")])).Message, StringComparison.Ordinal);
+        =>
+        Assert.Contains("Glycerin twice",
+            Assert.Throws<InputException>(() => Prover.Prove([Part("Base", 1, ListedOrder.Label, "Glycerin", "Glycerin")])).Message,
+            StringComparison.Ordinal);
 
     [Fact]
     public void What_is_forced_stands_first_even_where_the_estimate_says_otherwise()

@@ -14,7 +14,8 @@ internal sealed class SolverOracle : IDisposable
     private readonly IReadOnlyList<MaterialPart> _parts;
     private readonly List<Program> _programs = [];
 
-    public SolverOracle(IReadOnlyList<MaterialPart> parts, string? lost = null, double share = 0, IReadOnlyList<NamedBesides>? besides = null)
+    public SolverOracle(IReadOnlyList<MaterialPart> parts, string? lost = null, double share = 0,
+        IReadOnlyList<NamedBesides>? besides = null)
     {
         _parts = parts;
         Names = [.. parts.SelectMany(p => p.Constituents).Select(c => c.Name).Concat((besides ?? []).Select(b => b.Name)).Distinct()];
@@ -69,7 +70,8 @@ internal sealed class SolverOracle : IDisposable
         private readonly Constraint _over;
         private readonly Constraint _overOnePercent;
 
-        public Program(IReadOnlyList<MaterialPart> parts, int[] lines, string[] names, string? lost = null, double loss = 0, IReadOnlyList<NamedBesides>? besides = null)
+        public Program(IReadOnlyList<MaterialPart> parts, int[] lines, string[] names, string? lost = null, double loss = 0,
+            IReadOnlyList<NamedBesides>? besides = null)
         {
             (_lost, _loss) = (lost, loss);
             _terms = names.ToDictionary(n => n, _ => new List<(Variable, double)>());
@@ -87,7 +89,8 @@ internal sealed class SolverOracle : IDisposable
             }
             // Parts named besides what holds them are in nobody's sum.
             foreach (var part in besides ?? [])
-                _terms[part.Name].Add((_solver.MakeNumVar((double)part.Low * 100, (double)part.High * 100, ""), (double)part.ShareOfProduct));
+                _terms[part.Name]
+                    .Add((_solver.MakeNumVar((double)part.Low * 100, (double)part.High * 100, ""), (double)part.ShareOfProduct));
         }
 
         public bool IsPossible()
@@ -137,7 +140,9 @@ internal sealed class SolverOracle : IDisposable
         {
             _solver.Objective().SetMaximization();
             var status = _solver.Solve();
-            return status == Solver.ResultStatus.OPTIMAL ? _solver.Objective().Value() : throw new InvalidOperationException($"The solver says {status}.");
+            return status == Solver.ResultStatus.OPTIMAL
+                ? _solver.Objective().Value()
+                : throw new InvalidOperationException($"The solver says {status}.");
         }
 
         private void Add(MaterialPart part, int line)
@@ -155,7 +160,9 @@ internal sealed class SolverOracle : IDisposable
                     continue;
                 if (part.Listed == ListedOrder.Label)
                 {
-                    var limit = place < line ? _solver.MakeConstraint(1, double.PositiveInfinity) : _solver.MakeConstraint(double.NegativeInfinity, 1);
+                    var limit = place < line
+                        ? _solver.MakeConstraint(1, double.PositiveInfinity)
+                        : _solver.MakeConstraint(double.NegativeInfinity, 1);
                     limit.SetCoefficient(share, 1);
                 }
                 if (before is not null && (part.Listed == ListedOrder.Strict || place < line))

@@ -129,6 +129,7 @@ public class AllergenNamingTests
             .Recipe("soap-bar", "", ("plain", "99 g"), ("scent", "1 g"));
         var declaration = bench.Declare(Market.Eu);
         Assert.EndsWith("Parfum.", declaration.Statement, StringComparison.Ordinal);
-        Assert.Equal(("allergen.name-unknown", Severity.Should), (declaration.Findings.Single().Rule, declaration.Findings.Single().Severity));
+        Assert.Equal(("allergen.name-unknown", Severity.Should),
+            (declaration.Findings.Single().Rule, declaration.Findings.Single().Severity));
     }
 }

@@ -22,7 +22,8 @@ public class AllergenReasonTests
 
     [Theory]
     [InlineData("5 %", "allergen.named", "it comes to 0.05 % of the product, above 0.01 %. It comes from: scent 0.05 %.")]
-    [InlineData("1-5 %", "allergen.named-for-its-bound", "it may come to 0.05 % of the product, above 0.01 %. It comes from: scent 0.01 % to 0.05 %.")]   // 0.01 % is not above it
+    [InlineData("1-5 %", "allergen.named-for-its-bound",
+        "it may come to 0.05 % of the product, above 0.01 %. It comes from: scent 0.01 % to 0.05 %.")]   // 0.01 % is not above it
     [InlineData("1.1-5 %", "allergen.named", "it comes to 0.05 % of the product, above 0.01 %. It comes from: scent 0.011 % to 0.05 %.")]
     [InlineData("1.23456 %", "allergen.named", "it comes to 0.0123 % of the product, above 0.01 %. It comes from: scent 0.0123 %.")]
     public void The_reason_gives_the_sum_the_threshold_and_the_sources(string share, string rule, string says)
@@ -41,13 +42,15 @@ public class AllergenReasonTests
     public void A_large_share_is_told_to_two_decimals(string share, string told)
     {
         using var bench = Scented($"allergens: {{ Linalool: {share} }}\n", "30 g", "70 g", "perfume-oil");
-        Assert.Contains($"it comes to {told} of the product", Assert.Single(bench.Declare(Market.Eu).Findings).Message, StringComparison.Ordinal);
+        Assert.Contains($"it comes to {told} of the product", Assert.Single(bench.Declare(Market.Eu).Findings).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void An_unknown_allergen_is_told_with_every_material_that_brings_it()
     {
-        using var bench = Scented("allergens: { Linalol: 4 % }\n", "1 g").Material("other", "fragrance", "Fragrance", "allergens: { Linalol: 5 % }\n")
+        using var bench = Scented("allergens: { Linalol: 4 % }\n", "1 g")
+            .Material("other", "fragrance", "Fragrance", "allergens: { Linalol: 5 % }\n")
             .Recipe("soap-bar", "", ("plain", "98 g"), ("scent", "1 g"), ("other", "1 g"));
         var finding = Assert.Single(bench.Declare(Market.Eu).Findings);
         Assert.StartsWith("The certificate of other, scent names Linalol as an allergen", finding.Message, StringComparison.Ordinal);
@@ -77,7 +80,8 @@ public class AllergenReasonTests
     [InlineData("1-2 %", "4 %", 0.01, 0.04)]
     [InlineData("1-5 %", "4-9 %", 0.04, 0.05)]
     [InlineData("1-4 %", "4 %", 0.04, 0.04)]
-    public void A_list_and_a_certificate_are_taken_as_narrowly_as_they_agree_and_as_widely_as_they_differ(string listed, string certified, double low, double high)
+    public void A_list_and_a_certificate_are_taken_as_narrowly_as_they_agree_and_as_widely_as_they_differ(string listed, string certified,
+        double low, double high)
     {
         using var bench = new MakerBench()
             .Material("plain", "base", Base)
@@ -110,7 +114,8 @@ public class AllergenReasonTests
         using var bench = Perfume("allergens: { Limonene: 30-60 % }\n", ("carrier", carrier), ("castor", castor), ("scent", "20 g"));
         var declaration = bench.Declare(Market.Eu);
         Assert.Equal(doubt ? 1 : 0, declaration.Unsettled.Length);
-        Assert.All(declaration.Unsettled, u => Assert.StartsWith("Ask the supplier of scent for the share of Limonene: above ", u.Ask, StringComparison.Ordinal));
+        Assert.All(declaration.Unsettled,
+            u => Assert.StartsWith("Ask the supplier of scent for the share of Limonene: above ", u.Ask, StringComparison.Ordinal));
     }
 
     // It is a part of the scent, all of it at the most, so after the scent its place is sure; before what varies it is not.
@@ -126,7 +131,8 @@ public class AllergenReasonTests
     [Fact]
     public void Two_large_allergens_of_one_scent_may_stand_the_wrong_way_round()
     {
-        using var bench = Perfume("allergens: { Limonene: 30-60 %, Linalool: 20-40 % }\n", ("carrier", "80 g"), ("castor", "0 g"), ("scent", "20 g"));
+        using var bench = Perfume("allergens: { Limonene: 30-60 %, Linalool: 20-40 % }\n", ("carrier", "80 g"), ("castor", "0 g"),
+            ("scent", "20 g"));
         var pair = Assert.Single(bench.Declare(Market.Eu).Unsettled);
         Assert.Equal(("Limonene", "Linalool"), (pair.First, pair.Second));
     }
@@ -137,8 +143,9 @@ public class AllergenReasonTests
         .Material("scent", "fragrance", "Fragrance", certificate)
         .Recipe("perfume-oil", "", [.. uses.Where(u => u.Item2 != "0 g")]);
 
-    private static MakerBench Scented(string certificate, string amount, string plain = "99 g", string product = "soap-bar") => new MakerBench()
-        .Material("plain", "base", Base)
-        .Material("scent", "fragrance", "Fragrance", certificate)
-        .Recipe(product, "", ("plain", plain), ("scent", amount));
+    private static MakerBench Scented(string certificate, string amount, string plain = "99 g", string product = "soap-bar") =>
+        new MakerBench()
+            .Material("plain", "base", Base)
+            .Material("scent", "fragrance", "Fragrance", certificate)
+            .Recipe(product, "", ("plain", plain), ("scent", amount));
 }

@@ -39,7 +39,8 @@ public partial class AllergenTableTests
             if (set.Success)
                 Assert.Equal(Squeezed(set.Groups[1].Value), Squeezed(allergen.Name));
             else if (allergen.Reference != "368") // eugenyl acetate: the export gives the chemical name only
-                Assert.Contains(Squeezed(allergen.Name), Squeezed(row[1] + "|" + row[2] + "|" + row[12] + "|" + row[13]), StringComparison.Ordinal);
+                Assert.Contains(Squeezed(allergen.Name), Squeezed(row[1] + "|" + row[2] + "|" + row[12] + "|" + row[13]),
+                    StringComparison.Ordinal);
         }
     }
 
@@ -59,7 +60,8 @@ public partial class AllergenTableTests
         // The rows added in 2023 are the extended list; of the shorter list six were reworded then.
         var of2023 = AnnexEntries().Where(r => r[9].Contains("2023/1545", StringComparison.Ordinal)).Select(r => r[0].Trim()).ToHashSet();
         Assert.All(Table.All.Where(a => a.List == AllergenList.Extended), a => Assert.Contains(a.Reference, of2023));
-        Assert.Equal(["45", "70", "73", "86", "88"], Table.All.Where(a => a.List == AllergenList.Short && of2023.Contains(a.Reference)).Select(a => a.Reference));
+        Assert.Equal(["45", "70", "73", "86", "88"],
+            Table.All.Where(a => a.List == AllergenList.Short && of2023.Contains(a.Reference)).Select(a => a.Reference));
     }
 
     [Theory]
@@ -75,7 +77,8 @@ public partial class AllergenTableTests
     [InlineData("sweet orange oil", "Citrus Aurantium Peel Oil")]
     [InlineData("oakmoss", "Evernia Prunastri Extract")]
     [InlineData("delta-Damascone", "Rose Ketones")]
-    public void A_name_on_a_certificate_counts_towards_its_entry(string written, string name) => Assert.Equal(name, Table.Find(written)?.Name);
+    public void A_name_on_a_certificate_counts_towards_its_entry(string written, string name) =>
+        Assert.Equal(name, Table.Find(written)?.Name);
 
     [Theory]
     [InlineData("Glycerin")]
@@ -88,7 +91,9 @@ public partial class AllergenTableTests
         Assert.All(IngredientDictionary.Shipped.Entries.Where(i => i.IsAllergen), i => Assert.True(Table.Find(i) is not null, i.Us));
 
     private static List<string[]> AnnexEntries() =>
-        [.. ReferenceTable.RowsOrSkip("eu-annex-iii-2025-12.csv").Where(r => Array.Exists(r, c => c.Contains("0,001", StringComparison.Ordinal) || c.Contains("0.001", StringComparison.Ordinal)))];
+        [.. ReferenceTable.RowsOrSkip("eu-annex-iii-2025-12.csv")
+            .Where(r => Array.Exists(r,
+                c => c.Contains("0,001", StringComparison.Ordinal) || c.Contains("0.001", StringComparison.Ordinal)))];
 
     private static string Squeezed(string name) => Spaces().Replace(name, "").ToUpperInvariant();
 

@@ -34,13 +34,16 @@ public class AssortmentTests
         Assert.Equal("Ingredients: Ricinus Communis (Castor) Seed Oil, Fragrance.", american.Common.Declaration!.Statement);
         var european = Declare(bench, Market.Eu)!;
         Assert.Equal("Ingredients: Ricinus Communis Seed Oil, Parfum, Citronellol.", european.Variants[0].Declaration.Statement);
-        Assert.Equal("Ingredients: Ricinus Communis Seed Oil, Parfum, Evernia Prunastri Extract.", european.Variants[1].Declaration.Statement);
+        Assert.Equal("Ingredients: Ricinus Communis Seed Oil, Parfum, Evernia Prunastri Extract.",
+            european.Variants[1].Declaration.Statement);
         Assert.Null(european.Common.Declaration);
-        Assert.Contains("Only Rose has Citronellol. Only Moss has Evernia Prunastri Extract.", european.Common.Why, StringComparison.Ordinal);
+        Assert.Contains("Only Rose has Citronellol. Only Moss has Evernia Prunastri Extract.", european.Common.Why,
+            StringComparison.Ordinal);
     }
 
     [Theory]
-    [InlineData("tinted-lip-balm", "us", "Ingredients: Ricinus Communis (Castor) Seed Oil, May contain: Iron Oxides, Titanium Dioxide, Mica.")]
+    [InlineData("tinted-lip-balm", "us",
+        "Ingredients: Ricinus Communis (Castor) Seed Oil, May contain: Iron Oxides, Titanium Dioxide, Mica.")]
     [InlineData("tinted-lip-balm", "eu", "Ingredients: Ricinus Communis Seed Oil, [+/- CI 77491, CI 77891, CI 77019].")]
     [InlineData("tinted-lip-balm", "ca", "Ingredients/Ingrédients: Ricinus Communis Seed Oil, [+/- CI 77491, CI 77891, CI 77019].")]
     [InlineData("soap-bar", "us", null)]
@@ -71,30 +74,42 @@ public class AssortmentTests
         Assert.Equal((2 / 1.02m + 6 / 1.06m) / 2, scent.Estimate, 20);
     }
 
-    private static readonly IEqualityComparer<(decimal, decimal)> Near = EqualityComparer<(decimal, decimal)>.Create((a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-18m && Math.Abs(a.Item2 - b.Item2) < 1e-18m);
+    private static readonly IEqualityComparer<(decimal,
+        decimal)> Near = EqualityComparer<(decimal, decimal)>.Create((a, b) => Math.Abs(a.Item1 - b.Item1) < 1e-18m
+            && Math.Abs(a.Item2 - b.Item2) < 1e-18m);
 
     [Fact]
     public void What_can_exceed_one_percent_in_one_variant_stands_among_the_main_ingredients_of_all()
     {
-        using var bench = Scented("0.5 g", more: "variants: [ { name: Mild }, { name: Strong, add: [ { use: rose-scent, amount: 4 g } ] } ]\n");
-        Assert.Equal(LabelForge.Composition.Part.Main, Declare(bench, Market.Us)!.Common.Declaration!.Ingredients.Single(i => i.Name == "Fragrance").Part);
+        using var bench = Scented("0.5 g",
+            more: "variants: [ { name: Mild }, { name: Strong, add: [ { use: rose-scent, amount: 4 g } ] } ]\n");
+        Assert.Equal(LabelForge.Composition.Part.Main,
+            Declare(bench, Market.Us)!.Common.Declaration!.Ingredients.Single(i => i.Name == "Fragrance").Part);
     }
 
     [Fact]
     public void Variants_of_the_same_ingredients_in_another_order_need_a_list_each()
     {
-        using var bench = Scented(more: "variants: [ { name: One, add: [ { use: shea, amount: 30 g }, { use: cocoa, amount: 20 g } ] }, { name: Two, add: [ { use: shea, amount: 20 g }, { use: cocoa, amount: 30 g } ] } ]\n")
+        using var bench =
+            Scented(
+                more: "variants: [ { name: One, add: [ { use: shea, amount: 30 g }, { use: cocoa, amount: 20 g } ] }, { name: Two, add: [ "
+                    + "{ use: shea, amount: 20 g }, { use: cocoa, amount: 30 g } ] } ]\n")
             .Material("shea", "oil", "Shea Butter").Material("cocoa", "oil", "Cocoa Butter");
         var common = Declare(bench, Market.Us)!.Common;
         Assert.Null(common.Declaration);
-        Assert.Equal("One and Two differ in more than colour, so each needs its own list. They have the same ingredients in another order.", common.Why);
+        Assert.Equal(
+            "One and Two differ in more than colour, so each needs its own list. They have the same ingredients in another order.",
+            common.Why);
     }
 
     [Fact]
     public void Variants_of_which_one_alone_has_more_say_which()
     {
-        using var bench = Scented(more: "variants: [ { name: One }, { name: Two, add: [ { use: shea, amount: 20 g } ] } ]\n").Material("shea", "oil", "Shea Butter");
-        Assert.Equal("One and Two differ in more than colour, so each needs its own list. Only Two has Butyrospermum Parkii (Shea) Butter.", Declare(bench, Market.Us)!.Common.Why);
+        using var bench = Scented(more: "variants: [ { name: One }, { name: Two, add: [ { use: shea, amount: 20 g } ] } ]\n")
+            .Material("shea", "oil", "Shea Butter");
+        Assert.Equal(
+            "One and Two differ in more than colour, so each needs its own list. Only Two has Butyrospermum Parkii (Shea) Butter.",
+            Declare(bench, Market.Us)!.Common.Why);
     }
 
     [Fact]
@@ -111,7 +126,10 @@ public class AssortmentTests
     [Fact]
     public void A_variant_keeps_the_day_it_came_on_the_market()
     {
-        using var bench = Scented(more: "variants:\n  - { name: New, on the market since: 2026-09-01, leave out: white }\n  - { name: Old, leave out: white, add: [ { use: red, amount: 1 g } ] }\non the market since: 2024-01-01\n", extra: [("white", "1 g")]);
+        using var bench =
+            Scented(
+                more: "variants:\n  - { name: New, on the market since: 2026-09-01, leave out: white }\n  - { name: Old, leave out: "
+                    + "white, add: [ { use: red, amount: 1 g } ] }\non the market since: 2024-01-01\n", extra: [("white", "1 g")]);
         var recipe = bench.Workshop.Recipe("bar");
         Assert.Equal(new DateOnly(2026, 9, 1), recipe.Variant("New").OnMarketSince);
         Assert.Equal(new DateOnly(2024, 1, 1), recipe.Variant("Old").OnMarketSince);
@@ -121,8 +139,10 @@ public class AssortmentTests
     [InlineData("  - { name: A, replace: { plain-sent: rose-scent } }", 8, "\"plain-scent\"")]
     [InlineData("  - { name: A, leave out: wax }", 8, "It uses: oil, plain-scent")]
     [InlineData("  - { replace: { plain-scent: rose-scent } }", 8, "name")]
-    [InlineData("  - { name: A, replace: { plain-scent: rose-scent } }\n  - { name: a, replace: { plain-scent: moss-scent } }", 9, "its own")]
-    [InlineData("  - { name: A, item: \"1\", replace: { plain-scent: rose-scent } }\n  - { name: B, item: \"1\", replace: { plain-scent: moss-scent } }", 9, "its own")]
+    [InlineData("  - { name: A, replace: { plain-scent: rose-scent } }\n  - { name: a, replace: { plain-scent: moss-scent } }", 9,
+        "its own")]
+    [InlineData("  - { name: A, item: \"1\", replace: { plain-scent: rose-scent } }\n  - { name: B, item: \"1\", replace: { plain-scent: "
+        + "moss-scent } }", 9, "its own")]
     [InlineData("  - Rose", 8, "Write")]
     [InlineData("  - { name: A, leave out: [ oil, plain-scent ] }", 8, "Leave out less")]
     public void A_variant_that_cannot_be_read_is_refused_at_its_line(string variants, int line, string write)
@@ -145,7 +165,8 @@ public class AssortmentTests
     public void A_variant_that_is_not_there_is_refused_with_the_names_of_those_that_are()
     {
         using var bench = Scented();
-        Assert.Contains("Rose, Moss", Assert.Throws<InputException>(() => bench.Workshop.Recipe("bar").Variant("Lily")).Problem.Write, StringComparison.Ordinal);
+        Assert.Contains("Rose, Moss", Assert.Throws<InputException>(() => bench.Workshop.Recipe("bar").Variant("Lily")).Problem.Write,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -161,7 +182,8 @@ public class AssortmentTests
         return Assortment.Of(bench.Workshop, recipe, ProductKindOf.Recipe(recipe), market, new DateOnly(2026, 11, 25));
     }
 
-    private static MakerBench Scented(string amount = "2 g", (string, string)? extraUse = null, string more = Scents, params (string, string)[] extra) => new MakerBench()
+    private static MakerBench Scented(string amount = "2 g", (string, string)? extraUse = null, string more = Scents,
+        params (string, string)[] extra) => new MakerBench()
         .Material("oil", "oil", "Castor Oil")
         .Material("white", "colourant", "Titanium Dioxide")
         .Material("red", "colourant", "CI 77491")

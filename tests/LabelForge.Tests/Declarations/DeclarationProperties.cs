@@ -11,7 +11,8 @@ namespace LabelForge.Tests.Declarations;
 public class DeclarationProperties
 {
     private static readonly string[] Known =
-        ["Glycerin", "Water", "Castor Oil", "Coconut Oil", "Beeswax", "Sodium Chloride", "Titanium Dioxide", "CI 77491", "Ultramarines", "Citric Acid"];
+        ["Glycerin", "Water", "Castor Oil", "Coconut Oil", "Beeswax", "Sodium Chloride", "Titanium Dioxide", "CI 77491", "Ultramarines",
+            "Citric Acid"];
 
     private static readonly string[] Allergens = ["Linalool", "Limonene", "Geraniol", "Linalyl Acetate", "Vanillin", "Coumarin"];
 
@@ -52,7 +53,8 @@ public class DeclarationProperties
                 .Material("oil", "oil", "Castor Oil")
                 .Material("one", "fragrance", "Fragrance", $"allergens: {{ {Certificate(0)} }}\n")
                 .Material("two", "fragrance", "Fragrance", $"allergens: {{ {Certificate(1)} }}\n")
-                .Recipe(leaveOn ? "body-oil" : "soap-bar", "", ("oil", $"{10000 - grams[0] - grams[1]} g"), ("one", $"{grams[0]} g"), ("two", $"{grams[1]} g"));
+                .Recipe(leaveOn ? "body-oil" : "soap-bar", "", ("oil", $"{10000 - grams[0] - grams[1]} g"), ("one", $"{grams[0]} g"),
+                    ("two", $"{grams[1]} g"));
             var threshold = leaveOn ? 0.001m : 0.01m;
             bool Exceeds(int i) => (grams[0] * tenths[i] + grams[1] * tenths[6 + i]) / 100m / 10000m > threshold;
             foreach (var (on, list) in new[] { ("2026-07-31", new[] { 0, 1, 2, 5 }), ("2026-08-01", [0, 1, 2, 3, 4, 5]) })
@@ -70,7 +72,8 @@ public class DeclarationProperties
         {
             foreach (var (market, style) in MarketBook.Shipped.All.SelectMany(m => new[] { (m, NameStyle.Market), (m, NameStyle.Dual) }))
             {
-                var name = new LabelNames(IngredientDictionary.Shipped, market, style, market.On(new DateOnly(2026, 11, 25)).FigureIfAny("ingredients.nano") is not null, []).Of(entry.Key);
+                var name = new LabelNames(IngredientDictionary.Shipped, market, style,
+                    market.On(new DateOnly(2026, 11, 25)).FigureIfAny("ingredients.nano") is not null, []).Of(entry.Key);
                 var read = IngredientDictionary.Shipped.Find(name);
                 // Colours that share a number or a name are told apart only together: CI 15850 is Red 6 and Red 7.
                 if (read != entry && !(read is { IsColourant: true } && (read.Eu == entry.Eu || read.Us == entry.Us)))

@@ -40,7 +40,8 @@ public class DeclaredAgainstSolverTests
                     seen[kind] = seen.GetValueOrDefault(kind) + 1;
             }
         }
-        Assert.All(RandomWorkshop.AllKinds, kind => Assert.True(seen.GetValueOrDefault(kind) >= Products / 100, $"{kind}: {seen.GetValueOrDefault(kind)}"));
+        Assert.All(RandomWorkshop.AllKinds,
+            kind => Assert.True(seen.GetValueOrDefault(kind) >= Products / 100, $"{kind}: {seen.GetValueOrDefault(kind)}"));
     }
 
     private static void Compare(SolverOracle oracle, Declaration declaration, string about)
@@ -51,15 +52,20 @@ public class DeclaredAgainstSolverTests
         for (var i = 0; i < declaration.Ingredients.Length; i++)
         {
             var declared = declaration.Ingredients[i];
-            Assert.True(Math.Abs(oracle.Low(declared.Name) - (double)declared.Low) < Percent, $"{about}: low of {declared.Name}: {oracle.Low(declared.Name)}, {declared.Low}");
-            Assert.True(Math.Abs(oracle.High(declared.Name) - (double)declared.High) < Percent, $"{about}: high of {declared.Name}: {oracle.High(declared.Name)}, {declared.High}");
+            Assert.True(Math.Abs(oracle.Low(declared.Name) - (double)declared.Low) < Percent,
+                $"{about}: low of {declared.Name}: {oracle.Low(declared.Name)}, {declared.Low}");
+            Assert.True(Math.Abs(oracle.High(declared.Name) - (double)declared.High) < Percent,
+                $"{about}: high of {declared.Name}: {oracle.High(declared.Name)}, {declared.High}");
             for (var j = i + 1; j < declaration.Ingredients.Length; j++)
             {
-                if (declared.Part == LabelForge.Composition.Part.Colour || declaration.Ingredients[j].Part == LabelForge.Composition.Part.Colour)
+                if (declared.Part == LabelForge.Composition.Part.Colour
+                    || declaration.Ingredients[j].Part == LabelForge.Composition.Part.Colour)
                     continue;
                 var safe = oracle.MayPrecede(declared.Name, declaration.Ingredients[j].Name);
-                Assert.True(safe == proof.MayPrecede(i, j), $"{about}: {declared.Name} before {declaration.Ingredients[j].Name}: solver {safe}");
-                Assert.Equal(!safe, declaration.Unsettled.Any(u => u.First == declared.Name && u.Second == declaration.Ingredients[j].Name));
+                Assert.True(safe == proof.MayPrecede(i, j),
+                    $"{about}: {declared.Name} before {declaration.Ingredients[j].Name}: solver {safe}");
+                Assert.Equal(!safe,
+                    declaration.Unsettled.Any(u => u.First == declared.Name && u.Second == declaration.Ingredients[j].Name));
             }
         }
     }

@@ -35,9 +35,11 @@ public class LocalWordsTests
     public void Elsewhere_one_language_stands_alone()
     {
         var label = Label(Market.Us, Words);
-        Assert.Equal(("Bar", "Wash with it.", "Best used before the end of 05/2028", "Made in Examplia"), (label.Identity, label.Directions, label.BestBefore, label.Origin));
+        Assert.Equal(("Bar", "Wash with it.", "Best used before the end of 05/2028", "Made in Examplia"),
+            (label.Identity, label.Directions, label.BestBefore, label.Origin));
         label = Label(Market.Eu, Words, "language: fr\n");
-        Assert.Equal(("Savon", "Laver avec.", "À utiliser de préférence avant fin 05/2028", "Fabriqué en : Examplia"), (label.Identity, label.Directions, label.BestBefore, label.Origin));
+        Assert.Equal(("Savon", "Laver avec.", "À utiliser de préférence avant fin 05/2028", "Fabriqué en : Examplia"),
+            (label.Identity, label.Directions, label.BestBefore, label.Origin));
     }
 
     [Fact]
@@ -51,8 +53,10 @@ public class LocalWordsTests
     [Fact]
     public void A_translated_warning_stands_in_its_language_and_a_standard_one_in_every()
     {
-        Assert.Equal(["For the bath only.", "Pour le bain seulement."], Label(Market.Ca, "warnings: [ For the bath only. ]\nin: { fr: { warnings: [ Pour le bain seulement. ] } }\n").Warnings);
-        Assert.Equal(["For external use only.", "Pour usage externe seulement."], Label(Market.Ca, "warnings: [ \"standard: external-only\" ]\n").Warnings);
+        Assert.Equal(["For the bath only.", "Pour le bain seulement."],
+            Label(Market.Ca, "warnings: [ For the bath only. ]\nin: { fr: { warnings: [ Pour le bain seulement. ] } }\n").Warnings);
+        Assert.Equal(["For external use only.", "Pour usage externe seulement."],
+            Label(Market.Ca, "warnings: [ \"standard: external-only\" ]\n").Warnings);
     }
 
     [Fact]
@@ -63,7 +67,8 @@ public class LocalWordsTests
         Assert.Contains("external-only", problem.Write, StringComparison.Ordinal);
     }
 
-    // 21 CFR 701.12: name and place of the business; Regulation (EC) No 1223/2009, Article 19(1)(a): the responsible person where another is.
+    // 21 CFR 701.12: name and place of the business; Regulation (EC) No 1223/2009, Article
+    // 19(1)(a): the responsible person where another is.
     [Fact]
     public void The_business_answers_unless_another_is_responsible_in_that_market()
     {
@@ -76,7 +81,8 @@ public class LocalWordsTests
     [Theory]
     [InlineData(1, "1 piece")]
     [InlineData(12, "12 pieces")]
-    public void A_carton_says_how_many_pieces_it_holds(int pieces, string says) => Assert.Equal(says, Label(Market.Us, "", pieces: pieces).CartonCount);
+    public void A_carton_says_how_many_pieces_it_holds(int pieces, string says) =>
+        Assert.Equal(says, Label(Market.Us, "", pieces: pieces).CartonCount);
 
     [Theory]
     [InlineData("market", NameStyle.Market)]
@@ -93,10 +99,13 @@ public class LocalWordsTests
     private static LabelContent Label(Market market, string words, string business = "", int pieces = 1)
     {
         using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("soap-bar", words, ("oil", "100 g"));
-        bench.Write("workshop.yaml", "business: Test Bench\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US }\ncontact: { phone: \"555-0100\" }\n" + business);
+        bench.Write("workshop.yaml",
+            "business: Test Bench\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US "
+                + "}\ncontact: { phone: \"555-0100\" }\n" + business);
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar") with { Pieces = pieces };
         var batch = BatchFormula.Of(workshop, recipe);
-        return LabelContentBuilder.Build(workshop, batch, ProductKindOf.Recipe(batch.Recipe), bench.Declare(market), Panel.Parse("2x2in").Value!, null, new DateOnly(2026, 11, 25));
+        return LabelContentBuilder.Build(workshop, batch, ProductKindOf.Recipe(batch.Recipe), bench.Declare(market),
+            Panel.Parse("2x2in").Value!, null, new DateOnly(2026, 11, 25));
     }
 }

@@ -8,18 +8,28 @@ namespace LabelForge.Tests.Declarations;
 
 public class MarketDeclarationTests
 {
-    // Worked by hand. 1000 g: 600 g base (Glycerin 50, Water 30, Sodium Stearate 19.9, Benzyl Alcohol 0.1), 350 g coconut oil, 30 g titanium
-    // dioxide, 12 g fragrance (Linalool 5 %, Citral 0.5 %), 8 g vitamin E.
+    // Worked by hand. 1000 g: 600 g base (Glycerin 50, Water 30, Sodium Stearate 19.9, Benzyl Alcohol 0.1), 350 g coconut oil, 30 g
+    // titanium dioxide, 12 g fragrance (Linalool 5 %, Citral 0.5 %), 8 g vitamin E.
     //   Coconut oil 35 %; Glycerin 30 %; Water 18 %; Sodium Stearate 11.94 %; CI 77891 3 %; Fragrance 1.2 %;
     //   Tocopheryl Acetate 0.8 %; Benzyl Alcohol 0.06 %; Linalool 0.06 %; Citral 0.006 %.
     // Over 1 %, descending: coconut oil, glycerin, water, stearate, fragrance. The colour goes last though it is 3 %.
     // Rinse-off threshold 0.01 %: Linalool is named, Citral is not. Leave-on threshold 0.001 %: both are.
     [Theory]
-    [InlineData("us", "soap-bar", "Ingredients: Cocos Nucifera (Coconut) Oil, Glycerin, Water, Sodium Stearate, Fragrance, Tocopheryl Acetate, Benzyl Alcohol, Titanium Dioxide.")]
-    [InlineData("eu", "soap-bar", "Ingredients: Cocos Nucifera Oil, Glycerin, Aqua, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, Linalool, CI 77891.")]
-    [InlineData("eu", "body-butter", "Ingredients: Cocos Nucifera Oil, Glycerin, Aqua, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, Linalool, Citral, CI 77891.")]
-    [InlineData("uk", "soap-bar", "Ingredients: Cocos Nucifera Oil, Glycerin, Aqua, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, Linalool, CI 77891.")]
-    [InlineData("ca", "soap-bar", "Ingredients/Ingrédients: Cocos Nucifera Oil, Glycerin, Aqua/Water/Eau, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, Linalool, CI 77891.")]
+    [InlineData("us", "soap-bar",
+        "Ingredients: Cocos Nucifera (Coconut) Oil, Glycerin, Water, Sodium Stearate, Fragrance, Tocopheryl Acetate, Benzyl Alcohol, "
+            + "Titanium Dioxide.")]
+    [InlineData("eu", "soap-bar",
+        "Ingredients: Cocos Nucifera Oil, Glycerin, Aqua, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, "
+            + "Linalool, CI 77891.")]
+    [InlineData("eu", "body-butter",
+        "Ingredients: Cocos Nucifera Oil, Glycerin, Aqua, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, Linalool, "
+            + "Citral, CI 77891.")]
+    [InlineData("uk", "soap-bar",
+        "Ingredients: Cocos Nucifera Oil, Glycerin, Aqua, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl Alcohol, "
+            + "Linalool, CI 77891.")]
+    [InlineData("ca", "soap-bar",
+        "Ingredients/Ingrédients: Cocos Nucifera Oil, Glycerin, Aqua/Water/Eau, Sodium Stearate, Parfum, Tocopheryl Acetate, Benzyl "
+            + "Alcohol, Linalool, CI 77891.")]
     public void One_bar_is_declared_as_each_market_words_it(string market, string product, string statement)
     {
         using var bench = Bar(product);
@@ -33,7 +43,8 @@ public class MarketDeclarationTests
     {
         using var bench = Bar("soap-bar");
         Assert.Equal(
-            "Ingredients: Cocos Nucifera (Coconut) Oil, Glycerin, Aqua (Water), Sodium Stearate, Parfum (Fragrance), Tocopheryl Acetate, Benzyl Alcohol, Linalool, CI 77891 (Titanium Dioxide).",
+            "Ingredients: Cocos Nucifera (Coconut) Oil, Glycerin, Aqua (Water), Sodium Stearate, Parfum (Fragrance), Tocopheryl Acetate, "
+                + "Benzyl Alcohol, Linalool, CI 77891 (Titanium Dioxide).",
             bench.Declare(Market.Us, style: NameStyle.Dual).Statement);
     }
 
@@ -46,7 +57,8 @@ public class MarketDeclarationTests
             .Material("scent", "fragrance", "Fragrance", "allergens: { Linalyl Acetate: 10 % }\n")
             .Recipe("soap-bar", "", ("plain", "99 g"), ("scent", "1 g"));
         Assert.DoesNotContain("Linalyl", bench.Declare(Market.Uk).Statement, StringComparison.Ordinal);
-        Assert.EndsWith("Parfum (Fragrance), Linalyl Acetate.", bench.Declare(Market.Uk, style: NameStyle.Dual).Statement, StringComparison.Ordinal);
+        Assert.EndsWith("Parfum (Fragrance), Linalyl Acetate.", bench.Declare(Market.Uk, style: NameStyle.Dual).Statement,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -94,7 +106,8 @@ public class MarketDeclarationTests
             .Material("zinc", "additive", "Zinc Oxide")
             .Recipe("body-butter", "active drug ingredients: [ zinc oxide ]\n", ("oil", "70 g"), ("wax", "20 g"), ("zinc", "10 g"));
         var declaration = bench.Declare(Market.Us);
-        Assert.Equal("Active ingredient: Zinc Oxide 10 %. Inactive ingredients: Ricinus Communis (Castor) Seed Oil, Beeswax.", declaration.Statement);
+        Assert.Equal("Active ingredient: Zinc Oxide 10 %. Inactive ingredients: Ricinus Communis (Castor) Seed Oil, Beeswax.",
+            declaration.Statement);
         Assert.True(declaration.Ingredients[0].IsActive);
         Assert.Contains(declaration.Findings, f => f.Rule == "active.drug-facts");
         var european = bench.Declare(Market.Eu);
@@ -116,9 +129,11 @@ public class MarketDeclarationTests
     [Fact]
     public void An_active_that_nothing_contains_is_refused_at_its_line()
     {
-        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("body-butter", "active drug ingredients: Menthol\n", ("oil", "70 g"));
+        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil")
+            .Recipe("body-butter", "active drug ingredients: Menthol\n", ("oil", "70 g"));
         var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
-        Assert.Equal(("recipes/bar.yaml", 7, "\"Menthol\" is called an active drug ingredient, but nothing in the batch contains it."), (problem.File, problem.Line, problem.Wrong));
+        Assert.Equal(("recipes/bar.yaml", 7, "\"Menthol\" is called an active drug ingredient, but nothing in the batch contains it."),
+            (problem.File, problem.Line, problem.Wrong));
         Assert.Contains("an ingredient of the batch", problem.Write, StringComparison.Ordinal);
     }
 
@@ -129,15 +144,19 @@ public class MarketDeclarationTests
             .Material("oil", "oil", "Castor Oil")
             .Material("zinc", "additive", "[ Zinc Oxide: 10-90 %, Beeswax ]")
             .Material("salicylic", "additive", "Salicylic Acid")
-            .Recipe("body-butter", "active drug ingredients: [ zinc oxide, Salicylic Acid ]\n", ("oil", "88 g"), ("zinc", "10 g"), ("salicylic", "2 g"));
+            .Recipe("body-butter", "active drug ingredients: [ zinc oxide, Salicylic Acid ]\n", ("oil", "88 g"), ("zinc", "10 g"),
+                ("salicylic", "2 g"));
         var declaration = bench.Declare(Market.Us);
-        Assert.Equal("Active ingredients: Salicylic Acid 2 %, Zinc Oxide. Inactive ingredients: Ricinus Communis (Castor) Seed Oil, Beeswax.", declaration.Statement);
+        Assert.Equal(
+            "Active ingredients: Salicylic Acid 2 %, Zinc Oxide. Inactive ingredients: Ricinus Communis (Castor) Seed Oil, Beeswax.",
+            declaration.Statement);
         // Whether zinc oxide weighs more than beeswax is not known, and does not matter: the actives stand first by law.
         Assert.Empty(declaration.Unsettled);
         var european = bench.Declare(Market.Eu);
         Assert.NotEmpty(european.Unsettled);
         var other = european.Findings.Single(f => f.Rule.StartsWith("active.", StringComparison.Ordinal));
-        Assert.StartsWith("The recipe calls zinc oxide, Salicylic Acid an active drug ingredient; in the market eu", other.Message, StringComparison.Ordinal);
+        Assert.StartsWith("The recipe calls zinc oxide, Salicylic Acid an active drug ingredient; in the market eu", other.Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]
@@ -157,11 +176,15 @@ public class MarketDeclarationTests
     public void An_unknown_name_is_a_must_until_the_maker_settles_it_as_a_name_of_their_own()
     {
         using var left = new MakerBench().Material("oil", "oil", "Elixir of Nothing").Recipe("soap-bar", "", ("oil", "97 g"));
-        using var settled = new MakerBench().Material("oil", "oil", "Elixir of Nothing", "own names: [elixir of nothing]\n").Recipe("soap-bar", "", ("oil", "97 g"));
+        using var settled = new MakerBench().Material("oil", "oil", "Elixir of Nothing", "own names: [elixir of nothing]\n")
+            .Recipe("soap-bar", "", ("oil", "97 g"));
 
-        Assert.Equal(LabelForge.Checks.Severity.Must, Assert.Single(left.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
-        Assert.Equal(LabelForge.Checks.Severity.Note, Assert.Single(settled.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
-        using var other = new MakerBench().Material("oil", "oil", "Castor Oil", "own names: [Elixir of Nothing]\n").Recipe("soap-bar", "", ("oil", "97 g"));
+        Assert.Equal(LabelForge.Checks.Severity.Must,
+            Assert.Single(left.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
+        Assert.Equal(LabelForge.Checks.Severity.Note,
+            Assert.Single(settled.Declare(Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Severity);
+        using var other = new MakerBench().Material("oil", "oil", "Castor Oil", "own names: [Elixir of Nothing]\n")
+            .Recipe("soap-bar", "", ("oil", "97 g"));
         Assert.Throws<InputException>(() => other.Declare(Market.Us));
     }
 
@@ -173,14 +196,16 @@ public class MarketDeclarationTests
             .Recipe("soap-bar", "", ("oil", "97 g"));
         var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
         Assert.Equal(("materials/oil.yaml", 5), (problem.File, problem.Line));
-        Assert.StartsWith("\"Castor Oil\" and \"Ricinus Communis Seed Oil\" are the same ingredient, ", problem.Wrong, StringComparison.Ordinal);
+        Assert.StartsWith("\"Castor Oil\" and \"Ricinus Communis Seed Oil\" are the same ingredient, ", problem.Wrong,
+            StringComparison.Ordinal);
         Assert.Equal("Name it once.", problem.Write);
     }
 
     [Fact]
     public void A_colour_that_some_batches_hold_stands_under_the_sign_and_the_words_where_one_label_serves_all_markets()
     {
-        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("soap-bar", "may contain: [ Mica ]\n", ("oil", "97 g"));
+        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil")
+            .Recipe("soap-bar", "may contain: [ Mica ]\n", ("oil", "97 g"));
         var declaration = bench.Declare(Market.Us, style: NameStyle.Dual);
         Assert.Equal("Ingredients: Ricinus Communis (Castor) Seed Oil, [+/- May contain: CI 77019 (Mica)].", declaration.Statement);
         Assert.Equal(3, declaration.Findings.Count(f => f.Rule == "colour.may-contain-not-permitted"));
@@ -191,7 +216,8 @@ public class MarketDeclarationTests
     [InlineData("eu", "soap-bar", "Ingredients: Ricinus Communis Seed Oil, CI 77891, [+/- CI 77491, CI 77019].", 1)]
     [InlineData("eu", "tinted-lip-balm", "Ingredients: Ricinus Communis Seed Oil, CI 77891, [+/- CI 77491, CI 77019].", 0)]
     [InlineData("ca", "soap-bar", "Ingredients/Ingrédients: Ricinus Communis Seed Oil, CI 77891, [+/- CI 77491, CI 77019].", 1)]
-    public void Colours_that_only_some_batches_hold_follow_may_contain_where_that_is_lawful(string market, string product, string statement, int musts)
+    public void Colours_that_only_some_batches_hold_follow_may_contain_where_that_is_lawful(string market, string product,
+        string statement, int musts)
     {
         using var bench = new MakerBench()
             .Material("oil", "oil", "Castor Oil")
@@ -205,7 +231,8 @@ public class MarketDeclarationTests
     [Fact]
     public void Only_a_colour_may_stand_under_may_contain()
     {
-        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil").Recipe("soap-bar", "may contain: [ Beeswax ]\n", ("oil", "97 g"));
+        using var bench = new MakerBench().Material("oil", "oil", "Castor Oil")
+            .Recipe("soap-bar", "may contain: [ Beeswax ]\n", ("oil", "97 g"));
         var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
         Assert.Contains("\"Beeswax\" is not a colour, and only a colour", problem.Wrong, StringComparison.Ordinal);
         Assert.Contains("among the materials", problem.Write, StringComparison.Ordinal);
@@ -227,7 +254,8 @@ public class MarketDeclarationTests
     {
         using var bench = Bar("soap-bar");
         var parts = bench.Declare(Market.Eu).Ingredients.ToDictionary(i => i.Name, i => i.Part);
-        Assert.Equal((Part.Main, Part.Minor, Part.Minor, Part.Colour), (parts["Parfum"], parts["Tocopheryl Acetate"], parts["Linalool"], parts["CI 77891"]));
+        Assert.Equal((Part.Main, Part.Minor, Part.Minor, Part.Colour),
+            (parts["Parfum"], parts["Tocopheryl Acetate"], parts["Linalool"], parts["CI 77891"]));
     }
 
     private static MakerBench Bar(string product) => new MakerBench()

@@ -49,7 +49,8 @@ public class OneNameOneIngredientTests
         // The blend's two lavender oils are 30 to 70 % of it each, whatever each is; together all of it but 10 %.
         using var bench = new MakerBench()
             .Material("water", "water", "Water").Material("glycerin", "additive", "Glycerin")
-            .Material("blend", "oil", "[ Lavandula Angustifolia Oil: 30-70 %, Lavandula Hybrida Oil: 20-60 %, Castor Oil: 10 % ]", "listed: none\n")
+            .Material("blend", "oil", "[ Lavandula Angustifolia Oil: 30-70 %, Lavandula Hybrida Oil: 20-60 %, Castor Oil: 10 % ]",
+                "listed: none\n")
             .Recipe("body-butter", "", ("water", "850 g"), ("glycerin", "80 g"), ("blend", "100 g"));
         var declaration = bench.Declare(Market.Eu);
         Assert.Equal("Ingredients: Aqua, Lavandula Oil/Extract, Glycerin, Ricinus Communis Seed Oil.", declaration.Statement);
@@ -69,7 +70,8 @@ public class OneNameOneIngredientTests
         using var bench = new MakerBench()
             .Material("water", "water", "Water").Material("castor", "oil", "Castor Oil")
             .Material("one", "additive", $"\"{one}\"").Material("other", "additive", $"\"{other}\"")
-            .Recipe("body-butter", "loss: 1 g " + other + "\n", ("water", "890 g"), ("castor", "50 g"), ("one", "30 g"), ("other", "31 g"));
+            .Recipe("body-butter", "loss: 1 g " + other + "\n", ("water", "890 g"), ("castor", "50 g"), ("one", "30 g"),
+                ("other", "31 g"));
         foreach (var market in MarketBook.Shipped.All)
         {
             var ingredients = bench.Declare(market).Ingredients;
@@ -87,7 +89,8 @@ public class OneNameOneIngredientTests
             .Material("fat", "oil", "Wild Moor Butter", "saponification: 190 mg KOH/g\nsoap name: sodium moorate\n")
             .Material("base", "base", "[ Glycerin: 60 %, Sodium Moorate: 40 % ]")
             .Material("lye", "lye", "Sodium Hydroxide", "purity: 100 %\n")
-            .Recipe("soap-bar", "superfat: 5 %\ndeclare as: formed\n", ("fat", "100 g"), ("water", "30 g"), ("lye", "by superfat"), ("base", "100 g"));
+            .Recipe("soap-bar", "superfat: 5 %\ndeclare as: formed\n", ("fat", "100 g"), ("water", "30 g"), ("lye", "by superfat"),
+                ("base", "100 g"));
         Assert.Single(bench.Declare(Market.Us).Ingredients, i => i.Name.Equals("sodium moorate", StringComparison.OrdinalIgnoreCase));
     }
 
@@ -129,7 +132,8 @@ public class OneNameOneIngredientTests
         Assert.False(benzyl.IsAllergen);
         var why = declaration.Findings.Single(f => f.Rule == "allergen.counted-together");
         Assert.Contains("0.9 % of the product) and a part of a fragrance or an oil (2 %)", why.Message, StringComparison.Ordinal);
-        Assert.Equal("Ingredients: Water, Fragrance, Ricinus Communis (Castor) Seed Oil, Benzyl Alcohol.", bench.Declare(Market.Us).Statement);
+        Assert.Equal("Ingredients: Water, Fragrance, Ricinus Communis (Castor) Seed Oil, Benzyl Alcohol.",
+            bench.Declare(Market.Us).Statement);
     }
 
     [Fact]
@@ -152,7 +156,8 @@ public class OneNameOneIngredientTests
         using var bench = new MakerBench()
             .Material("base", "base", $"[ Glycerin: 98-99 %, Castor Oil: {castor} ]").Material("water", "water", "Water")
             .Recipe("body-butter", "", ("base", "2 g"), ("water", "1 g"));
-        Assert.Equal(expected, bench.Declare(Market.Us).Ingredients.Single(i => i.Name.StartsWith("Ricinus", StringComparison.Ordinal)).Part);
+        Assert.Equal(expected,
+            bench.Declare(Market.Us).Ingredients.Single(i => i.Name.StartsWith("Ricinus", StringComparison.Ordinal)).Part);
     }
 
     [Fact]

@@ -15,7 +15,8 @@ internal sealed class RandomWorkshop : IDisposable
 {
     public static readonly string[] AllKinds = ["strict", "label", "none", "loss", "blend", "same name", "soap", "variant"];
 
-    // As written, and as each market prints it. The US knows one silica; the EU, the UK from its own date, and Canada name two lavenders alike.
+    // As written, and as each market prints it. The US knows one silica; the EU, the UK from its
+    // own date, and Canada name two lavenders alike.
     private static readonly (string[] Written, string Us, string Eu, string Ca, bool IsColour)[] Pool =
     [
         (["Water", "Aqua"], "Water", "Aqua", "Aqua/Water/Eau", false),
@@ -27,7 +28,8 @@ internal sealed class RandomWorkshop : IDisposable
         (["Lavandula Hybrida Oil"], "Lavandula Hybrida Oil", "Lavandula Oil/Extract", "Lavandula Oil/Extract", false),
         (["CI 77491"], "Iron Oxides", "CI 77491", "CI 77491", true),
         (["CI 77492"], "Iron Oxides", "CI 77492", "CI 77492", true),
-        (["Wild Moor Extract", "WILD MOOR EXTRACT", "wild  moor extract"], "Wild Moor Extract", "Wild Moor Extract", "Wild Moor Extract", false),
+        (["Wild Moor Extract", "WILD MOOR EXTRACT", "wild  moor extract"], "Wild Moor Extract", "Wild Moor Extract", "Wild Moor Extract",
+            false),
         (["Sodium Chloride"], "Sodium Chloride", "Sodium Chloride", "Sodium Chloride", false),
         (["Citric Acid"], "Citric Acid", "Citric Acid", "Citric Acid", false),
     ];
@@ -59,7 +61,8 @@ internal sealed class RandomWorkshop : IDisposable
             var lines = _lists[m].Constituents.Select(c => (Written: Written(c.Name), c.Share)).ToArray();
             if (_moor.Length == 0)
                 _moor = lines.FirstOrDefault(l => l.Written.Contains("moor", StringComparison.OrdinalIgnoreCase)).Written ?? "";
-            _bench.Material($"m{m}", "additive", "\n" + string.Concat(lines.Select(l => $"  - {Line(l.Written, l.Share)}\n")), $"listed: {_lists[m].Listed.ToString().ToLowerInvariant()}\n");
+            _bench.Material($"m{m}", "additive", "\n" + string.Concat(lines.Select(l => $"  - {Line(l.Written, l.Share)}\n")),
+                $"listed: {_lists[m].Listed.ToString().ToLowerInvariant()}\n");
         }
         var total = Total;
         if (random.Next(3) == 0 && Certain() is { } certain)
@@ -99,7 +102,13 @@ internal sealed class RandomWorkshop : IDisposable
         {
             decimal[] grams = [.. _grams.Select((g, m) => variant.Length > 0 && m == 0 ? 2m * g : g)];
             var total = grams.Sum() + Total - _grams.Sum();
-            var parts = _lists.Select((p, m) => p with { ShareOfProduct = grams[m] / total, Constituents = [.. p.Constituents.Select(c => c with { Name = Printed(c.Substance, market) })] }).ToList();
+            var parts =
+                _lists.Select((p,
+                    m) => p with
+                    {
+                        ShareOfProduct = grams[m] / total,
+                        Constituents = [.. p.Constituents.Select(c => c with { Name = Printed(c.Substance, market) })],
+                    }).ToList();
             if (_isSoap)
                 parts.Add(Soap(total, market));
             yield return (variant, [.. parts], _loss.Length == 0 ? null : Printed(_loss, market), _loss.Length == 0 ? 0 : _lost / total);
@@ -112,7 +121,8 @@ internal sealed class RandomWorkshop : IDisposable
         var recipe = workshop.Recipe("bar");
         if (variant.Length > 0)
             recipe = recipe.Variant(variant);
-        return DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, recipe with { Variants = [] }), ProductKindOf.Recipe(recipe), market, new DateOnly(2026, 11, 25));
+        return DeclarationBuilder.Build(workshop, BatchFormula.Of(workshop, recipe with { Variants = [] }), ProductKindOf.Recipe(recipe),
+            market, new DateOnly(2026, 11, 25));
     }
 
     public void Dispose() => _bench.Dispose();
@@ -138,16 +148,22 @@ internal sealed class RandomWorkshop : IDisposable
             var (a, b) = (_grams.Length - 2, _grams.Length - 1);
             _bench.Write("materials/blend.yaml", string.Create(CultureInfo.InvariantCulture,
                 $"name: Blend\nkind: base\nmade from:\n  - {{ use: m{a}, amount: {_grams[a] / 2m} g }}\n  - {{ use: m{b}, amount: {_grams[b]} g }}\n"));
-            uses = [.. uses.Take(a), ($"m{a}", string.Create(CultureInfo.InvariantCulture, $"{_grams[a] / 2m} g")), ("blend", string.Create(CultureInfo.InvariantCulture, $"{_grams[a] / 2m + _grams[b]} g"))];
+            uses = [.. uses.Take(a), ($"m{a}", string.Create(CultureInfo.InvariantCulture, $"{_grams[a] / 2m} g")),
+                ("blend", string.Create(CultureInfo.InvariantCulture, $"{_grams[a] / 2m + _grams[b]} g"))];
         }
         if (_isSoap)
         {
-            _bench.Material("olive", "oil", "Olive Oil").Material("coconut", "oil", "Coconut Oil").Material("lye", "lye", "Sodium Hydroxide", "purity: 100 %\n");
+            _bench.Material("olive", "oil", "Olive Oil").Material("coconut", "oil", "Coconut Oil")
+                .Material("lye", "lye", "Sodium Hydroxide", "purity: 100 %\n");
             uses.AddRange([("olive", "200 g"), ("coconut", "100 g"), ("lye", "40 g")]);
         }
         var more = (_isSoap ? "declare as: formed\n" : "")
             + (_loss.Length > 0 ? string.Create(CultureInfo.InvariantCulture, $"loss: {_lost} g {Pool[Index(_loss)].Written[0]}\n") : "")
-            + (_variants.Length > 1 ? string.Create(CultureInfo.InvariantCulture, $"variants:\n  - {{ name: More, replace: {{ m0: {{ use: m0, amount: {2 * _grams[0]} g }} }} }}\n  - {{ name: Same, replace: {{ m0: {{ use: m0, amount: {_grams[0]} g }} }} }}\n") : "");
+            + (_variants.Length > 1
+                ? string.Create(CultureInfo.InvariantCulture,
+                    $"variants:\n  - {{ name: More, replace: {{ m0: {{ use: m0, amount: {2 * _grams[0]} g }} }} }}\n  - {{ name: Same, "
+                        + $"replace: {{ m0: {{ use: m0, amount: {_grams[0]} g }} }} }}\n")
+                : "");
         _bench.Recipe("body-butter", more, [.. uses]);
     }
 
@@ -158,7 +174,8 @@ internal sealed class RandomWorkshop : IDisposable
         var made = SoapMade.Of(charge).GroupBy(s => s.Name);
         return new MaterialPart("soap", charge.Grams / total, ListedOrder.None, [.. made.Select(g => new Constituent(
             IngredientDictionary.Shipped.Find(g.Key)!.NameIn(market),
-            new ShareRange(Share.FromFraction(Math.Clamp(g.Sum(s => s.Low) / charge.Grams, 0, 1)), Share.FromFraction(Math.Clamp(g.Sum(s => s.High) / charge.Grams, 0, 1))), false))]);
+            new ShareRange(Share.FromFraction(Math.Clamp(g.Sum(s => s.Low) / charge.Grams, 0, 1)),
+                Share.FromFraction(Math.Clamp(g.Sum(s => s.High) / charge.Grams, 0, 1))), false))]);
     }
 
     private string Written(string name)
@@ -185,5 +202,6 @@ internal sealed class RandomWorkshop : IDisposable
     }
 
     // I9 and I11 are the colours of the random lists.
-    private static int Index(string name) => int.Parse(name[1..], CultureInfo.InvariantCulture) switch { 9 => 7, 11 => 8, 7 => 9, 8 => 10, 10 => 11, var n => n % Pool.Length };
+    private static int Index(string name) =>
+        int.Parse(name[1..], CultureInfo.InvariantCulture) switch { 9 => 7, 11 => 8, 7 => 9, 8 => 10, 10 => 11, var n => n % Pool.Length };
 }

@@ -50,7 +50,8 @@ public class CompiledDataTests
     // With the library alone: its own heading reader, and lines counted by it.
     private static IEnumerable<string> Rows(string path)
     {
-        using var csv = CsvReader.Create(new StreamReader(path), new CsvReaderOptions { Separator = ',', HasHeader = false, TrackLineNumbers = true });
+        using var csv = CsvReader.Create(new StreamReader(path),
+            new CsvReaderOptions { Separator = ',', HasHeader = false, TrackLineNumbers = true });
         while (csv.Read())
             yield return $"{csv.LineNumber}: {string.Join('|', Enumerable.Range(0, csv.FieldCount).Select(i => csv.GetString(i).Trim()))}";
     }

@@ -45,5 +45,6 @@ public class NodePathTests
     [Fact]
     public void A_key_that_is_unknown_has_its_own_place() =>
         Assert.Equal("materials/1/amuont", Assert.Throws<InputException>(() =>
-            ((MapNode)((ListNode)YamlFile.ReadText(Recipe.Replace("    amount: 27", "    amuont: 27", StringComparison.Ordinal), "moss.yaml")["materials"]!).Items[1]).OnlyKeys("A material", "use", "amount")).Problem.Path);
+            ((MapNode)((ListNode)YamlFile.ReadText(Recipe.Replace("    amount: 27", "    amuont: 27", StringComparison.Ordinal),
+                "moss.yaml")["materials"]!).Items[1]).OnlyKeys("A material", "use", "amount")).Problem.Path);
 }

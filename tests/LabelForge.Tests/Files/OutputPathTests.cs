@@ -50,7 +50,8 @@ public sealed class OutputPathTests : IDisposable
     [InlineData("records.db")]
     [InlineData("Records.DB")]
     public void Force_does_not_reach_the_books_or_the_workshops_file(string name) =>
-        Assert.Throws<InputException>(() => OutputPath.RefuseUnlessFree(Path.Combine(_folder, name), [FileKind.Books with { Endings = [".yaml", ".db"] }], force: true));
+        Assert.Throws<InputException>(() => OutputPath.RefuseUnlessFree(Path.Combine(_folder, name),
+            [FileKind.Books with { Endings = [".yaml", ".db"] }], force: true));
 
     [Theory]
     [InlineData("bars.pdf")]

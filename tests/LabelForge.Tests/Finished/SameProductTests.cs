@@ -23,18 +23,22 @@ public class SameProductTests
         ("Salicylic Acid", "additive", ""),
         ("Cuminum Cyminum (Cumin) Seed Oil", "additive", ""),
         ("Red 36 (CI 12085)", "colourant", ""),
-        ("Fragrance", "fragrance", "limits: { category 5A: 1.2 %, category 9: 3 % }\nallergens: { Hydroxycitronellal: 40 %, Isoeugenol: 0.5-2 %, Linalool: 10 % }\n"),
+        ("Fragrance", "fragrance",
+            "limits: { category 5A: 1.2 %, category 9: 3 % }\nallergens: { Hydroxycitronellal: 40 %, Isoeugenol: 0.5-2 %, "
+                + "Linalool: 10 % }\n"),
         ("Fragrance", "fragrance", "limits: { category 5A: 0.6 % }\nallergens: { Coumarin: 1 %, Methyl 2-Octynoate: <= 2 % }\n"),
     ];
 
     private static readonly Gen<(int[] Milligrams, int Water, int Boiled, int Cut, int Times)> Batches = Gen.Select(
-        Gen.OneOf(Gen.Int[0, 400], Gen.Int[1, 30_000], Gen.Const(0)).Array[Materials.Length], Gen.Int[5_000, 60_000], Gen.Int[1, 80_000], Gen.Int[1, 9], Gen.Int[2, 7]);
+        Gen.OneOf(Gen.Int[0, 400], Gen.Int[1, 30_000], Gen.Const(0)).Array[Materials.Length], Gen.Int[5_000, 60_000], Gen.Int[1, 80_000],
+        Gen.Int[1, 9], Gen.Int[2, 7]);
 
     [Fact]
     public void An_allergen_over_its_limit_is_found_in_a_cream_that_was_boiled_down()
     {
         using var straight = new CheckedRecipe().Add(460, "Water").Add(30, "Glycerin").Add(10, "Fragrance", "fragrance", Scent);
-        using var boiled = new CheckedRecipe { More = "yield: 500 g\n" }.Add(960, "Water").Add(30, "Glycerin").Add(10, "Fragrance", "fragrance", Scent);
+        using var boiled = new CheckedRecipe { More = "yield: 500 g\n" }.Add(960, "Water").Add(30, "Glycerin")
+            .Add(10, "Fragrance", "fragrance", Scent);
         string[] expected = ["substance.over-limit must"];
         Assert.Equal(expected, straight.Substances(Market.Eu));
         Assert.Equal(expected, boiled.Substances(Market.Eu));
@@ -64,7 +68,8 @@ public class SameProductTests
         foreach (var (way, recipe) in ways)
         {
             var found = Findings(recipe);
-            Assert.True(straight.SequenceEqual(found), $"{way}:\n{string.Join('\n', straight.Except(found))}\n---\n{string.Join('\n', found.Except(straight))}");
+            Assert.True(straight.SequenceEqual(found),
+                $"{way}:\n{string.Join('\n', straight.Except(found))}\n---\n{string.Join('\n', found.Except(straight))}");
         }
     });
 
@@ -84,7 +89,8 @@ public class SameProductTests
         int[] first = [.. milligrams.Select((m, i) => Materials[i].Kind == "fragrance" ? m : m * cut / 10)];
         var recipe = Straight(first, water);
         for (var i = 0; i < milligrams.Length; i++)
-            recipe.Material(i, Materials[i].Contains, Materials[i].Kind, Materials[i].More, copy: true).Use((milligrams[i] - first[i]) / 1000m, $"n{i}");
+            recipe.Material(i, Materials[i].Contains, Materials[i].Kind, Materials[i].More, copy: true)
+                .Use((milligrams[i] - first[i]) / 1000m, $"n{i}");
         return recipe;
     }
 
@@ -95,7 +101,8 @@ public class SameProductTests
         var inside = milligrams.Select((m, i) => (Milligrams: m, At: i)).Where(m => m.At < cut && m.Milligrams > 0).ToArray();
         if (inside.Length == 0)
             return recipe;
-        recipe.File("materials/mix.yaml", $"name: Mix\nkind: additive\nmade from:\n{string.Concat(inside.Select(m => $"  - {{ use: m{m.At}, amount: {Grams(m.Milligrams)} g }}\n"))}");
+        recipe.File("materials/mix.yaml",
+            $"name: Mix\nkind: additive\nmade from:\n{string.Concat(inside.Select(m => $"  - {{ use: m{m.At}, amount: {Grams(m.Milligrams)} g }}\n"))}");
         return recipe.Use(inside.Sum(m => m.Milligrams) / 1000m, "mix");
     }
 
@@ -104,7 +111,11 @@ public class SameProductTests
     {
         using (recipe)
         {
-            return [.. Market.All.SelectMany(m => recipe.In(m).Findings.Where(f => !f.Rule.StartsWith("net-quantity.", StringComparison.Ordinal)).Select(f => $"{m.Id} {f.Rule} {f.Severity} {f.Source} {(f.Rule.StartsWith("fragrance.", StringComparison.Ordinal) ? "" : f.Message)}")).Order(StringComparer.Ordinal)];
+            return [.. Market.All
+                .SelectMany(m => recipe.In(m).Findings.Where(f => !f.Rule.StartsWith("net-quantity.", StringComparison.Ordinal))
+                    .Select(
+                        f =>
+                            $"{m.Id} {f.Rule} {f.Severity} {f.Source} {(f.Rule.StartsWith("fragrance.", StringComparison.Ordinal) ? "" : f.Message)}")).Order(StringComparer.Ordinal)];
         }
     }
 }

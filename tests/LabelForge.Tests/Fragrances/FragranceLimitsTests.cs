@@ -54,7 +54,8 @@ public class FragranceLimitsTests
     public void A_blend_may_be_written_in_shares_of_itself(string first, string second, double rose, double moss)
     {
         using var bench = Bench()
-            .Write("materials/blend.yaml", $"name: blend\nkind: fragrance\nmade from:\n  - {{ use: rose, amount: {first} }}\n  - {{ use: moss, amount: {second} }}\n")
+            .Write("materials/blend.yaml",
+                $"name: blend\nkind: fragrance\nmade from:\n  - {{ use: rose, amount: {first} }}\n  - {{ use: moss, amount: {second} }}\n")
             .Recipe("soap-bar", "", ("plain", "970 g"), ("blend", "30 g"));
         Assert.Equal([(decimal)rose, (decimal)moss], Budget(bench).Oils.Select(o => o.Mass.Grams));
     }
@@ -62,7 +63,10 @@ public class FragranceLimitsTests
     [Fact]
     public void A_blend_whose_shares_do_not_come_to_the_whole_is_refused_at_its_line()
     {
-        using var bench = Bench().Write("materials/blend.yaml", "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 50 % of blend }\n  - { use: moss, amount: 40 % of blend }\n")
+        using var bench = Bench()
+            .Write("materials/blend.yaml",
+                "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 50 % of blend }\n  - { use: moss, amount: 40 % "
+                    + "of blend }\n")
             .Recipe("soap-bar", "", ("plain", "970 g"), ("blend", "30 g"));
         var problem = Assert.Throws<InputException>(() => Budget(bench)).Problem;
         Assert.Equal(("materials/blend.yaml", 4), (problem.File, problem.Line));
@@ -107,7 +111,8 @@ public class FragranceLimitsTests
         {
             // limit in thousandths, grams as given.
             var share = limit / 1000m;
-            using var bench = Bench().Material("rose", "fragrance", "Fragrance", FormattableString.Invariant($"limits: {{ category 9: {share * 100} % }}\n"))
+            using var bench = Bench()
+                .Material("rose", "fragrance", "Fragrance", FormattableString.Invariant($"limits: {{ category 9: {share * 100} % }}\n"))
                 .Recipe("soap-bar", "", ("plain", "1000 g"), ("rose", $"{rose} g"), ("moss", $"{moss} g"));
             var most = Budget(bench).Lines[0].Most!.Value.Grams;
             var rest = 1000m + moss;
@@ -123,12 +128,14 @@ public class FragranceLimitsTests
     {
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar");
-        return FragranceLimits.Of(LabelForge.Declarations.FinishedProduct.Of(workshop, BatchFormula.Of(workshop, recipe)), ProductKindOf.Recipe(recipe));
+        return FragranceLimits.Of(LabelForge.Declarations.FinishedProduct.Of(workshop, BatchFormula.Of(workshop, recipe)),
+            ProductKindOf.Recipe(recipe));
     }
 }
 
 file static class Blends
 {
     public static MakerBench Blend(this MakerBench bench) =>
-        bench.Write("materials/blend.yaml", "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 10 g }\n  - { use: moss, amount: 10 g }\n");
+        bench.Write("materials/blend.yaml",
+            "name: blend\nkind: fragrance\nmade from:\n  - { use: rose, amount: 10 g }\n  - { use: moss, amount: 10 g }\n");
 }

@@ -98,7 +98,8 @@ public sealed class HostileFileTests
 
     [Fact]
     public void A_file_on_which_the_parser_gives_up_is_refused_with_its_name() =>
-        Assert.StartsWith("recipes/bar.yaml", Refused("contains:\n  net: 113 g\n- Water (Aqua)\n - Sorbitol\n  - Glycerin: 18-24 %\n   Stearate: 10-20 %\n"));
+        Assert.StartsWith("recipes/bar.yaml",
+            Refused("contains:\n  net: 113 g\n- Water (Aqua)\n - Sorbitol\n  - Glycerin: 18-24 %\n   Stearate: 10-20 %\n"));
 
     [Theory]
     [InlineData("!!python/object:os.system [x]")]
@@ -143,7 +144,9 @@ public sealed class HostileFileTests
     [InlineData("Bar soap. Net Wt \u0663/\u0664 oz")]
     [InlineData("Bar soap. Net Wt \u0661\u0661\u0663 g")]
     public void Figures_of_another_script_are_borne_with_on_a_label(string text) =>
-        Assert.Empty(LabelForge.Checks.Reading.LabelStatement.Read(LabelForge.Checks.Reading.LabelText.Of(text, "label.txt"), LabelForge.Ingredients.IngredientDictionary.Shipped).NetQuantities);
+        Assert.Empty(LabelForge.Checks.Reading.LabelStatement
+            .Read(LabelForge.Checks.Reading.LabelText.Of(text, "label.txt"),
+                LabelForge.Ingredients.IngredientDictionary.Shipped).NetQuantities);
 
     private static string Refused(string text) => Assert.Throws<InputException>(() => YamlFile.ReadText(text, "recipes/bar.yaml")).Message;
 }

@@ -9,7 +9,10 @@ public partial class ChoicesTests
     public void Every_package_is_named_with_its_licence_and_none_that_is_not_used()
     {
         var pinned = PackageVersion().Matches(Read("Directory.Packages.props")).Select(m => m.Groups["name"].Value).ToArray();
-        var rows = Read("docs", "choices.md").Split('\n').Where(l => l.StartsWith("| ", StringComparison.Ordinal) && !l.StartsWith("| package", StringComparison.Ordinal) && !l.StartsWith("| ---", StringComparison.Ordinal));
+        var rows = Read("docs", "choices.md").Split('\n')
+            .Where(l => l.StartsWith("| ", StringComparison.Ordinal)
+                && !l.StartsWith("| package", StringComparison.Ordinal)
+                && !l.StartsWith("| ---", StringComparison.Ordinal));
         var named = rows.SelectMany(r => r.Split('|')[1].Split(',')).Select(n => n.Trim()).ToArray();
         Assert.NotEmpty(pinned);
         Assert.Equal(pinned.Order(StringComparer.Ordinal), named.Order(StringComparer.Ordinal));
@@ -24,8 +27,10 @@ public partial class ChoicesTests
         Assert.NotEmpty(families);
         Assert.All(families, f =>
         {
-            Assert.Contains($"| {InnerCapital().Replace(f, " $0").Replace("D M ", "DM ", StringComparison.Ordinal)} |", notice, StringComparison.Ordinal);
-            Assert.Contains("SIL OPEN FONT LICENSE", File.ReadAllText(Path.Combine(fonts, $"{f}-LICENSE.txt")), StringComparison.OrdinalIgnoreCase);
+            Assert.Contains($"| {InnerCapital().Replace(f, " $0").Replace("D M ", "DM ", StringComparison.Ordinal)} |", notice,
+                StringComparison.Ordinal);
+            Assert.Contains("SIL OPEN FONT LICENSE", File.ReadAllText(Path.Combine(fonts, $"{f}-LICENSE.txt")),
+                StringComparison.OrdinalIgnoreCase);
         });
     }
 

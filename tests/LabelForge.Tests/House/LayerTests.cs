@@ -21,7 +21,8 @@ public partial class LayerTests
         {
             var used = XDocument.Load(file).Descendants("ProjectReference")
                 .Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/'))["LabelForge.".Length..]);
-            Assert.All(used, u => Assert.True(Array.IndexOf(Layers, u) is >= 0 and var at && at < Array.IndexOf(Layers, name), $"{name} uses {u}."));
+            Assert.All(used,
+                u => Assert.True(Array.IndexOf(Layers, u) is >= 0 and var at && at < Array.IndexOf(Layers, name), $"{name} uses {u}."));
         }
     }
 
@@ -74,7 +75,8 @@ public partial class LayerTests
             {
                 var text = File.ReadAllText(f.Path);
                 var own = Declared().Match(text).Groups["name"].Value;
-                return new Source(f.Parts[0], f.Parts[^1], [own], [.. Using().Matches(text).Select(m => m.Groups["name"].Value).Where(u => u != own)]);
+                return new Source(f.Parts[0], f.Parts[^1], [own],
+                    [.. Using().Matches(text).Select(m => m.Groups["name"].Value).Where(u => u != own)]);
             })];
     }
 

@@ -13,7 +13,8 @@ public partial class MapTests
         var src = Path.Combine(Repository.Folder, "src");
         var rooms = Directory.EnumerateFiles(src, "*", SearchOption.AllDirectories)
             .Where(f => f.EndsWith(".cs", StringComparison.Ordinal) || f.EndsWith(".razor", StringComparison.Ordinal))
-            .Select(f => Path.GetRelativePath(src, Path.GetDirectoryName(f)!).Replace('\\', '/').Replace("LabelForge.", "", StringComparison.Ordinal))
+            .Select(f => Path.GetRelativePath(src, Path.GetDirectoryName(f)!).Replace('\\', '/')
+                .Replace("LabelForge.", "", StringComparison.Ordinal))
             .Where(r => r.Contains('/', StringComparison.Ordinal) && !r.Split('/').Any(p => p is "obj" or "bin"))
             .Distinct().Order(StringComparer.Ordinal).ToArray();
         Assert.NotEmpty(rooms);
@@ -23,7 +24,8 @@ public partial class MapTests
     [Fact]
     public void Every_path_on_the_page_is_there()
     {
-        var paths = PathInCode().Matches(Page).Select(m => m.Groups["path"].Value.TrimEnd('/')).Where(p => !p.Contains('<', StringComparison.Ordinal)).Distinct().ToArray();
+        var paths = PathInCode().Matches(Page).Select(m => m.Groups["path"].Value.TrimEnd('/'))
+            .Where(p => !p.Contains('<', StringComparison.Ordinal)).Distinct().ToArray();
         Assert.True(paths.Length > 20);
         Assert.DoesNotContain(paths, p => !Path.Exists(Path.Combine(Repository.Folder, p)));
     }

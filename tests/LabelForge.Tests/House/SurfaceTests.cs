@@ -56,17 +56,26 @@ public sealed class SurfaceTests
         if (type.IsEnum)
             return Enum.GetNames(type);
         // What the compiler writes for every record says nothing.
-        var written = type.GetMethods(All).Where(m => !m.IsSpecialName && m.Name is not ("<Clone>$" or "Deconstruct" or "Equals" or "GetHashCode" or "ToString"));
+        var written = type.GetMethods(All)
+            .Where(m => !m.IsSpecialName && m.Name is not ("<Clone>$" or "Deconstruct" or "Equals" or "GetHashCode" or "ToString"));
         return type.GetConstructors(All).Where(c => c.GetParameters() is not [{ } only] || only.ParameterType != type)
             .Select(c => $"new({Parameters(c)})")
-            .Concat(type.GetProperties(All).Select(p => $"{Static(p.GetMethod ?? p.SetMethod)}{Name(p.PropertyType)} {p.Name}{(p.GetIndexParameters() is { Length: > 0 } at ? $"[{string.Join(", ", at.Select(i => Name(i.ParameterType)))}]" : "")}"))
-            .Concat(type.GetFields(All).Select(f => $"{(f.IsLiteral ? "const " : f.IsStatic ? "static " : "")}{Name(f.FieldType)} {f.Name}"))
-            .Concat(written.Select(m => $"{Static(m)}{Name(m.ReturnType)} {m.Name}{(m.IsGenericMethod ? $"<{string.Join(", ", m.GetGenericArguments().Select(a => a.Name))}>" : "")}({Parameters(m)})"));
+            .Concat(type.GetProperties(All)
+                .Select(
+                    p =>
+                        $"{Static(p.GetMethod ?? p.SetMethod)}{Name(p.PropertyType)} {p.Name}{(p.GetIndexParameters() is { Length: > 0 } at ? $"[{string.Join(", ", at.Select(i => Name(i.ParameterType)))}]" : "")}"))
+            .Concat(type.GetFields(All)
+                .Select(f => $"{(f.IsLiteral ? "const " : f.IsStatic ? "static " : "")}{Name(f.FieldType)} {f.Name}"))
+            .Concat(
+                written.Select(
+                    m =>
+                        $"{Static(m)}{Name(m.ReturnType)} {m.Name}{(m.IsGenericMethod ? $"<{string.Join(", ", m.GetGenericArguments().Select(a => a.Name))}>" : "")}({Parameters(m)})"));
     }
 
     private static string Static(MethodBase? method) => method?.IsStatic == true ? "static " : "";
 
-    private static string Parameters(MethodBase method) => string.Join(", ", method.GetParameters().Select(p => $"{Name(p.ParameterType)} {p.Name}{(p.HasDefaultValue ? "?" : "")}"));
+    private static string Parameters(MethodBase method) =>
+        string.Join(", ", method.GetParameters().Select(p => $"{Name(p.ParameterType)} {p.Name}{(p.HasDefaultValue ? "?" : "")}"));
 
     private static string Name(Type type, bool full = false)
     {
@@ -74,7 +83,11 @@ public sealed class SurfaceTests
             return Name(value) + "?";
         if (type.IsArray)
             return Name(type.GetElementType()!) + "[]";
-        var name = full ? type.FullName! : type.IsNested && !type.IsGenericParameter ? $"{Name(type.DeclaringType!)}.{type.Name}" : type.Name;
+        var name = full
+            ? type.FullName!
+            : type.IsNested && !type.IsGenericParameter
+            ? $"{Name(type.DeclaringType!)}.{type.Name}"
+            : type.Name;
         if (!type.IsGenericType)
             return name;
         return $"{name.Split('`')[0]}<{string.Join(", ", type.GetGenericArguments().Select(a => Name(a)))}>";

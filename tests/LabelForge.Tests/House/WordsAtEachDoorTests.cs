@@ -10,12 +10,14 @@ public partial class WordsAtEachDoorTests
     [Fact]
     public void No_finding_names_a_command() => Assert.Empty(
         MarketBook.Shipped.All.SelectMany(m => m.Rules).Where(r => NamesACommand().IsMatch($"\"{r.Message} {r.Fix}")).Select(r => r.Id)
-            .Concat(Sources("Checks").SelectMany(f => f.Lines.Where(l => NamesACommand().IsMatch(l)).Select(l => $"{f.Name}: {l.Trim()}"))).Distinct());
+            .Concat(Sources("Checks").SelectMany(f => f.Lines.Where(l => NamesACommand().IsMatch(l)).Select(l => $"{f.Name}: {l.Trim()}")))
+            .Distinct());
 
     // Whoever shows a problem shows it in the words of the door.
     [Fact]
     public void The_page_tells_problems_in_its_own_words() => Assert.Empty(
-        Sources("Web").Where(f => f.Name is not ("PageWords.cs" or "Trouble.razor")).SelectMany(f => f.Lines.Where(l => TellsItself().IsMatch(l)).Select(l => $"{f.Name}: {l.Trim()}")));
+        Sources("Web").Where(f => f.Name is not ("PageWords.cs" or "Trouble.razor"))
+            .SelectMany(f => f.Lines.Where(l => TellsItself().IsMatch(l)).Select(l => $"{f.Name}: {l.Trim()}")));
 
     // Codes and keys tell where a problem belongs; how a sentence ends does not.
     [Fact]
@@ -23,8 +25,10 @@ public partial class WordsAtEachDoorTests
         Sources("Web").SelectMany(f => f.Lines.Where(l => SearchedSentence().IsMatch(l)).Select(l => $"{f.Name}: {l.Trim()}")));
 
     private static IEnumerable<(string Name, string[] Lines)> Sources(params string[] layers) => layers
-        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), "*", SearchOption.AllDirectories))
-        .Where(f => Path.GetExtension(f) is ".cs" or ".razor" && !Path.GetRelativePath(Repository.Folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin"))
+        .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), "*",
+            SearchOption.AllDirectories))
+        .Where(f => Path.GetExtension(f) is ".cs" or ".razor"
+            && !Path.GetRelativePath(Repository.Folder, f).Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin"))
         .Order(StringComparer.Ordinal)
         .Select(f => (Path.GetFileName(f), File.ReadAllLines(f)));
 

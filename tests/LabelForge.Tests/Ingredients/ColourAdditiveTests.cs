@@ -19,10 +19,12 @@ public class ColourAdditiveTests
     [InlineData("Carmine", "21 CFR 73.2087", false, true, true, true)]
     [InlineData("D&C Red No. 33", "21 CFR 74.2333", true, false, true, true)]
     [InlineData("Red 17", "21 CFR 74.2317", true, false, false, true)]
-    public void A_colour_is_permitted_where_its_paragraph_says(string name, string citation, bool certified, bool eye, bool lips, bool external)
+    public void A_colour_is_permitted_where_its_paragraph_says(string name, string citation, bool certified, bool eye, bool lips,
+        bool external)
     {
         var additive = Additives.Find(name)!;
-        Assert.Equal((citation, certified, eye, lips, external), (additive.Citation, additive.Certified, additive.EyeArea, additive.Lips, additive.External));
+        Assert.Equal((citation, certified, eye, lips, external),
+            (additive.Citation, additive.Certified, additive.EyeArea, additive.Lips, additive.External));
     }
 
     [Fact]
@@ -32,7 +34,8 @@ public class ColourAdditiveTests
     // 21 CFR part 73 subpart C: exempt from certification; part 74 subpart C: certified; part 82: lakes, certified.
     [Fact]
     public void Every_paragraph_of_parts_74_and_82_is_of_a_certified_colour_and_of_part_73_of_an_exempt_one() =>
-        Assert.All(Additives.All, a => Assert.Matches(a.Certified ? @"^21 CFR (74\.2\d{3}a?|82\.(\d{3}|[12]\d{3}a?))$" : @"^21 CFR 73\.2\d{3}$", a.Citation));
+        Assert.All(Additives.All,
+            a => Assert.Matches(a.Certified ? @"^21 CFR (74\.2\d{3}a?|82\.(\d{3}|[12]\d{3}a?))$" : @"^21 CFR 73\.2\d{3}$", a.Citation));
 
     [Fact]
     public void No_paragraph_lists_two_colours_save_that_of_red_40_and_its_lake() =>
@@ -49,8 +52,13 @@ public class ColourAdditiveTests
             var colour = Additives.Find(lake.Name[..^" Lake".Length])!;
             Assert.Equal(colour.Citation[^3..], lake.Citation[^3..]);
             // 21 CFR 81.1: lakes that are listed provisionally stay away from the eye; of these the colour alone is listed for it.
-            Assert.Equal((colour.EyeArea && lake.Name != "Green 5 Lake", colour.Lips, colour.External), (lake.EyeArea, lake.Lips, lake.External));
-            Assert.Equal(colour.Name.StartsWith("Ext.", StringComparison.Ordinal) ? "82.2" : colour.OtherNames[0].StartsWith("FD&C", StringComparison.Ordinal) ? "82." : "82.1",
+            Assert.Equal((colour.EyeArea && lake.Name != "Green 5 Lake", colour.Lips, colour.External),
+                (lake.EyeArea, lake.Lips, lake.External));
+            Assert.Equal(colour.Name.StartsWith("Ext.", StringComparison.Ordinal)
+                ? "82.2"
+                : colour.OtherNames[0].StartsWith("FD&C", StringComparison.Ordinal)
+                ? "82."
+                : "82.1",
                 lake.Citation.Length == "21 CFR 82.101".Length ? "82." : lake.Citation["21 CFR ".Length..][..4]);
         }
     }
@@ -77,7 +85,9 @@ public class ColourAdditiveTests
     [Fact]
     public void A_word_that_is_neither_yes_nor_no_is_refused()
     {
-        const string Table = "name,other,ci,citation,batch,eye,lips,external,only,max,limits,limit,label,source,basis,read\nMica,,77019,21 CFR 73.2496,exempt,perhaps,yes,yes,,,,,,test,memory,\n";
+        const string Table =
+            "name,other,ci,citation,batch,eye,lips,external,only,max,limits,limit,label,source,basis,read\nMica,,77019,21 CFR "
+                + "73.2496,exempt,perhaps,yes,yes,,,,,,test,memory,\n";
         var refusal = Assert.Throws<InputException>(() => ColourAdditives.Read(DataTable.Of("bench.csv", Table)));
         Assert.Contains("perhaps", refusal.Message, StringComparison.Ordinal);
     }

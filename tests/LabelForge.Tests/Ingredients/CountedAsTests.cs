@@ -28,12 +28,14 @@ public partial class CountedAsTests
     [Fact]
     public void Every_share_follows_from_the_formulas_beside_it()
     {
-        using var reader = CsvReader.Create(new StreamReader(Path.Combine(Repository.Folder, "ingredients", "tables", "counted-as.csv")), new CsvReaderOptions { Separator = ',', HasHeader = true });
+        using var reader = CsvReader.Create(new StreamReader(Path.Combine(Repository.Folder, "ingredients", "tables", "counted-as.csv")),
+            new CsvReaderOptions { Separator = ',', HasHeader = true });
         var rows = 0;
         while (reader.Read())
         {
             rows++;
-            var share = decimal.Parse(reader.GetString(5), CultureInfo.InvariantCulture) * Mass(reader.GetString(4)) / Mass(reader.GetString(3));
+            var share = decimal.Parse(reader.GetString(5),
+                CultureInfo.InvariantCulture) * Mass(reader.GetString(4)) / Mass(reader.GetString(3));
             Assert.InRange(decimal.Parse(reader.GetString(2), CultureInfo.InvariantCulture), share - 0.0001m, share + 0.0001m);
         }
         Assert.InRange(rows, 15, 100);
@@ -42,7 +44,9 @@ public partial class CountedAsTests
     [Fact]
     public void What_a_limit_counts_and_what_is_in_the_table_are_the_same_words() =>
         Assert.Empty(SubstanceTable.For(Market.Eu)!.All.Where(r => r.CountedAs is not null && r.CountedAs != "zinc")
-            .SelectMany(r => r.Ingredients.Where(i => CountedAs.Share(IngredientDictionary.Shipped.Entries.First(e => e.Key == i).Us, r.CountedAs) is null).Select(i => $"{i} as {r.CountedAs}")));
+            .SelectMany(r => r.Ingredients
+                .Where(i => CountedAs.Share(IngredientDictionary.Shipped.Entries.First(e => e.Key == i).Us, r.CountedAs) is null)
+                .Select(i => $"{i} as {r.CountedAs}")));
 
     // 0.8 g of potassium sorbate, 150.22 g/mol, hold 0.8 * 112.13 / 150.22 = 0.597 g of sorbic acid.
     [Fact]
@@ -50,7 +54,9 @@ public partial class CountedAsTests
         Assert.InRange(0.8m * CountedAs.Share("Potassium Sorbate", "sorbic acid")!.Value, 0.5965m, 0.5975m);
 
     private static decimal Mass(string formula) => Element().Matches(formula)
-        .Sum(m => Weights[m.Groups[1].Value] * (m.Groups[2].Value.Length == 0 ? 1 : int.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture)));
+        .Sum(m => Weights[m.Groups[1].Value] * (m.Groups[2].Value.Length == 0
+            ? 1
+            : int.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture)));
 
     [GeneratedRegex("([A-Z][a-z]?)([0-9]*)")]
     private static partial Regex Element();

@@ -99,7 +99,11 @@ public class DictionaryInvariantTests
             .Select(r => string.Join('/', r[1], r[2], r[3]).Replace('\u2019', '\''))
             .ToArray();
         Assert.Equal(64, schedule.Length);
-        Assert.All(Dictionary.Entries.Where(e => e.Canada?.Contains("/", StringComparison.Ordinal) == true), e => Assert.Contains(e.Canada!, schedule));
-        Assert.All(schedule, row => Assert.True(Dictionary.Find(row.Split("/")[1]) is not { } known || known.Canada == row || row is "Faex/Lactic Yeasts/Levures lactiques", row));
+        Assert.All(Dictionary.Entries.Where(e => e.Canada?.Contains("/", StringComparison.Ordinal) == true),
+            e => Assert.Contains(e.Canada!, schedule));
+        Assert.All(schedule,
+            row => Assert.True(Dictionary.Find(row.Split("/")[1]) is not { } known
+                || known.Canada == row
+                || row is "Faex/Lactic Yeasts/Levures lactiques", row));
     }
 }

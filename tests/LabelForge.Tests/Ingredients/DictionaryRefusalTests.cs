@@ -38,7 +38,10 @@ public class DictionaryRefusalTests
     [Fact]
     public void Colourants_may_share_a_label_name_and_the_first_row_answers()
     {
-        var dictionary = Read($"{Heading}\nIron Oxides,CI 77492,,,,,77492,,colourant,colourant,,test,memory\nIron Oxides,CI 77491,,,,,77491,,colourant,colourant,,test,memory\n");
+        var dictionary =
+            Read(
+                $"{Heading}\nIron Oxides,CI 77492,,,,,77492,,colourant,colourant,,test,memory\nIron Oxides,CI "
+                    + $"77491,,,,,77491,,colourant,colourant,,test,memory\n");
         Assert.Equal("CI 77492", dictionary.Find("iron oxides")!.Eu);
         Assert.Equal("CI 77491", dictionary.Find("CI 77491")!.Eu);
     }

@@ -17,7 +17,8 @@ public partial class OfficialNamesTests
         var inventory = Inventory();
         var claimed = Dictionary.Entries.Where(i => i.Source.Contains("CosIng inventory", StringComparison.Ordinal)).ToArray();
         Assert.InRange(claimed.Length, 300, 2000);
-        Assert.Empty(claimed.Select(i => i.Source.StartsWith("US name", StringComparison.Ordinal) ? [i.Us] : new[] { i.Eu, i.Us, i.Inci ?? i.Us })
+        Assert.Empty(
+            claimed.Select(i => i.Source.StartsWith("US name", StringComparison.Ordinal) ? [i.Us] : new[] { i.Eu, i.Us, i.Inci ?? i.Us })
             .Where(names => !names.Any(inventory.ContainsKey)).Select(names => names[0]));
     }
 
@@ -44,7 +45,8 @@ public partial class OfficialNamesTests
             .ToHashSet();
         Assert.Equal(
             elsewhere.Order(),
-            Dictionary.Entries.SelectMany(i => i.ColourIndex).Select(c => c.ToString()).Distinct().Where(c => !listed.Contains(c)).Order());
+            Dictionary.Entries.SelectMany(i => i.ColourIndex).Select(c => c.ToString()).Distinct().Where(c => !listed.Contains(c))
+                .Order());
     }
 
     [Fact]
@@ -52,7 +54,8 @@ public partial class OfficialNamesTests
     {
         var rows = ReferenceTable.RowsOrSkip("eu-annex-iii-2025-12.csv").Where(r => r.Length > 7).ToArray();
         // Two have moved to Annex II; entry 353, lemon peel oil, gives no CAS number.
-        string[] elsewhere = ["Hydroxyisohexyl 3-Cyclohexene Carboxaldehyde", "Butylphenyl Methylpropional", "Citrus Limon (Lemon) Peel Oil"];
+        string[] elsewhere = ["Hydroxyisohexyl 3-Cyclohexene Carboxaldehyde", "Butylphenyl Methylpropional",
+            "Citrus Limon (Lemon) Peel Oil"];
         var inAnnex = string.Join(' ', rows.Select(r => r[3]));
         var strays = Dictionary.Entries
             .Where(i => i.IsAllergen && !elsewhere.Contains(i.Us))

@@ -20,7 +20,8 @@ internal static class ReferenceTable
 
     private static IEnumerable<string[]> Rows(string path)
     {
-        using var reader = CsvReader.Create(new StreamReader(path), new CsvReaderOptions { Separator = ',', HasHeader = false, FieldCountMismatch = CsvFieldCountHandling.Allow });
+        using var reader = CsvReader.Create(new StreamReader(path),
+            new CsvReaderOptions { Separator = ',', HasHeader = false, FieldCountMismatch = CsvFieldCountHandling.Allow });
         while (reader.Read())
             yield return [.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)];
     }

@@ -30,7 +30,9 @@ public partial class SubstanceTableTests
         var official = Official(annex);
         var ours = Eu.All.Where(r => r.List == annex && r.Reference != "-" && InExports(r)).ToArray();
         Assert.True(ours.Length >= atLeast, $"only {ours.Length} rows");
-        Assert.Empty(ours.Where(r => !official.TryGetValue(r.Reference, out var row) || !row.Contains(r.Instrument, StringComparison.Ordinal)).Select(r => $"{annex} {r.Reference}"));
+        Assert.Empty(
+            ours.Where(r => !official.TryGetValue(r.Reference, out var row) || !row.Contains(r.Instrument, StringComparison.Ordinal))
+                .Select(r => $"{annex} {r.Reference}"));
         Assert.All(ours, r => Assert.Contains(r.Export, Files[annex], StringComparison.Ordinal));
     }
 
@@ -64,7 +66,8 @@ public partial class SubstanceTableTests
     public void Every_colour_of_the_dictionary_is_permitted_somewhere_or_said_not_to_be_listed()
     {
         // Silver nitrate dyes lashes and brows by an entry of Annex III.
-        var judged = Eu.All.Where(r => r.List == "IV" || r is { List: "III", Verdict: SubstanceVerdict.Only }).SelectMany(r => r.Ingredients).ToHashSet();
+        var judged = Eu.All.Where(r => r.List == "IV" || r is { List: "III", Verdict: SubstanceVerdict.Only })
+            .SelectMany(r => r.Ingredients).ToHashSet();
         Assert.Empty(IngredientDictionary.Shipped.Entries.Where(e => e.IsColourant && !judged.Contains(e.Key)).Select(e => e.Key));
     }
 
@@ -82,17 +85,22 @@ public partial class SubstanceTableTests
     [Fact]
     public void No_colour_of_the_dictionary_that_the_export_keeps_from_eyes_or_mucous_membranes_is_free_of_it_here()
     {
-        var kept = Eu.All.Where(r => r.List == "IV" && r.Verdict is SubstanceVerdict.Not or SubstanceVerdict.Only).Select(r => r.Reference).ToHashSet();
+        var kept = Eu.All.Where(r => r.List == "IV" && r.Verdict is SubstanceVerdict.Not or SubstanceVerdict.Only).Select(r => r.Reference)
+            .ToHashSet();
         var missed = Official("IV")
-            .Where(o => o.Value.Contains("Not to be used in", StringComparison.OrdinalIgnoreCase) || o.Value.Contains("Rinse-off", StringComparison.Ordinal))
+            .Where(o => o.Value.Contains("Not to be used in", StringComparison.OrdinalIgnoreCase)
+                || o.Value.Contains("Rinse-off", StringComparison.Ordinal))
             .Select(o => o.Key)
-            .Where(reference => Eu.All.Any(r => r.List == "IV" && r.Reference == reference) && !kept.Contains(reference) && reference is not ("126a" or "143"));
+            .Where(reference => Eu.All.Any(r => r.List == "IV" && r.Reference == reference)
+                && !kept.Contains(reference)
+                && reference is not ("126a" or "143"));
         Assert.Empty(missed);
     }
 
     [Fact]
     public void Figures_taken_from_the_exports_of_february_2024_say_that_later_changes_were_not_looked_for() =>
-        Assert.All(Eu.All.Where(r => r.Export == "2024-02"), r => Assert.EndsWith("not checked for later changes)", r.Citation, StringComparison.Ordinal));
+        Assert.All(Eu.All.Where(r => r.Export == "2024-02"),
+            r => Assert.EndsWith("not checked for later changes)", r.Citation, StringComparison.Ordinal));
 
     // 21 CFR 700.11 to 700.35 and 250.250, by paragraph.
     [Theory]
@@ -123,14 +131,17 @@ public partial class SubstanceTableTests
     [InlineData("II,1,X,,Benzene,71-43-3,prohibited,all,,,,,,x,2025-12,memory,,", "check digit")]
     public void A_row_that_cannot_be_used_is_refused_with_its_line(string row, string says)
     {
-        const string Heading = "list,ref,substance,ingredients,names,cas,rule,groups,max,as,counted,words,from,instrument,export,basis,read,markets\n";
-        var refused = Assert.Throws<InputException>(() => SubstanceTable.Read(DataTable.Of("bench.csv", Heading + row + "\n"), IngredientDictionary.Shipped));
+        const string Heading =
+            "list,ref,substance,ingredients,names,cas,rule,groups,max,as,counted,words,from,instrument,export,basis,read,markets\n";
+        var refused = Assert.Throws<InputException>(() => SubstanceTable.Read(DataTable.Of("bench.csv", Heading + row + "\n"),
+            IngredientDictionary.Shipped));
         Assert.Contains(says, refused.Message, StringComparison.Ordinal);
         Assert.Equal(2, refused.Problem.Line);
     }
 
     // Entries of 2026 and Great Britain's own are in no export that is held.
-    private static bool InExports(SubstanceRule rule) => Files.TryGetValue(rule.List, out var file) && file.Contains(rule.Export, StringComparison.Ordinal);
+    private static bool InExports(SubstanceRule rule) =>
+        Files.TryGetValue(rule.List, out var file) && file.Contains(rule.Export, StringComparison.Ordinal);
 
     // The limits as the Commission's export of August 2026 and the notes on it give them.
     [Theory]
@@ -161,8 +172,11 @@ public partial class SubstanceTableTests
     public void A_limit_of_2026_binds_the_products_that_its_line_names(string ingredient, string kind, string most)
     {
         var product = ProductKinds.Shipped.Find(kind).Value!;
-        var first = SubstanceTable.For(MarketText.Parse("eu").OrRefuse())!.Of(ingredient, IngredientDictionary.Shipped.Entries.First(e => e.Key == ingredient))
-            .First(r => r.Verdict == SubstanceVerdict.AtMost && r.From >= new DateOnly(2026, 5, 1) && ProductGroup.Covers(product, r.Groups) == Applies.Yes);
+        var first = SubstanceTable.For(MarketText.Parse("eu").OrRefuse())!
+            .Of(ingredient, IngredientDictionary.Shipped.Entries.First(e => e.Key == ingredient))
+            .First(r => r.Verdict == SubstanceVerdict.AtMost
+                && r.From >= new DateOnly(2026, 5, 1)
+                && ProductGroup.Covers(product, r.Groups) == Applies.Yes);
         Assert.Equal(decimal.Parse(most, System.Globalization.CultureInfo.InvariantCulture), first.Most?.Percent);
     }
 
@@ -180,7 +194,8 @@ public partial class SubstanceTableTests
     [InlineData("BHT", "uk", true)]
     [InlineData("Methyl Salicylate", "uk", true)]
     public void Great_Britain_has_its_own_amendments_and_none_of_the_unions_since_2021(string ingredient, string market, bool listed) =>
-        Assert.Equal(listed, SubstanceTable.For(MarketText.Parse(market).OrRefuse())!.Of(ingredient, IngredientDictionary.Shipped.Find(ingredient)).Any());
+        Assert.Equal(listed,
+            SubstanceTable.For(MarketText.Parse(market).OrRefuse())!.Of(ingredient, IngredientDictionary.Shipped.Find(ingredient)).Any());
 
     private static Dictionary<string, string> Official(string annex) => ReferenceTable.RowsOrSkip(Files[annex])
         .Where(r => r.Length > 8 && r[0].Length > 0 && char.IsDigit(r[0][0]))

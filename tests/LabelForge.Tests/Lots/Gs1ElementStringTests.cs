@@ -26,7 +26,8 @@ public class Gs1ElementStringTests
     [Theory]
     [InlineData("(01)09521234543213(10)ABC123(21)12345", "https://id.example.com/01/09521234543213/10/ABC123/21/12345")]
     [InlineData("(01)09521234543213(17)261231(10)ABC123", "https://id.example.com/01/09521234543213/10/ABC123?17=261231")]
-    [InlineData("(01)09521234543213(21)7(10)A/B%(22)2A(11)261125(17)281130", "https://id.example.com/01/09521234543213/22/2A/10/A%2FB%25/21/7?11=261125&17=281130")]
+    [InlineData("(01)09521234543213(21)7(10)A/B%(22)2A(11)261125(17)281130",
+        "https://id.example.com/01/09521234543213/22/2A/10/A%2FB%25/21/7?11=261125&17=281130")]
     public void A_digital_link_has_its_parts_in_the_standards_order(string elements, string link) =>
         Assert.Equal(link, Gs1ElementString.Parse(elements).Value!.DigitalLink("https://id.example.com").Value);
 
@@ -79,7 +80,8 @@ public class Gs1ElementStringTests
 
     [Fact]
     public void Use_by_before_the_day_of_making_is_refused() =>
-        Assert.Contains("before the day", Gs1ElementString.ForItem(Item, made: new DateOnly(2026, 11, 25), useBy: new DateOnly(2026, 11, 24)).Wrong);
+        Assert.Contains("before the day",
+            Gs1ElementString.ForItem(Item, made: new DateOnly(2026, 11, 25), useBy: new DateOnly(2026, 11, 24)).Wrong);
 
     // GS1 General Specifications, 7.12: 49 years back and 50 ahead; 3.4: day 00 is the last day of the month.
     [Theory]

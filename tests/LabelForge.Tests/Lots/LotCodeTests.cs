@@ -47,7 +47,8 @@ public class LotCodeTests
     public void A_code_read_back_is_the_same_lot_whatever_the_case_and_spacing() => AnyLot.Sample(lot =>
     {
         var written = lot.ToString();
-        string[] ways = [written, lot.Compact, written.ToLowerInvariant(), $" {written[..3]} {written[3..]} ", string.Join('-', lot.Compact.AsEnumerable()), written.Replace('-', '\u2013'), "Lot " + written, "LOT: " + lot.Compact];
+        string[] ways = [written, lot.Compact, written.ToLowerInvariant(), $" {written[..3]} {written[3..]} ",
+            string.Join('-', lot.Compact.AsEnumerable()), written.Replace('-', '\u2013'), "Lot " + written, "LOT: " + lot.Compact];
         return ways.All(way => LotCode.Parse(way) is { IsValue: true } read && read.Value == lot);
     });
 
@@ -110,7 +111,8 @@ public class LotCodeTests
     }
 
     [Fact]
-    public void A_code_is_said_in_words() => Assert.Equal("two six Romeo two five, zero one Echo", new LotCode(new DateOnly(2026, 11, 25), 1).Spoken);
+    public void A_code_is_said_in_words() =>
+        Assert.Equal("two six Romeo two five, zero one Echo", new LotCode(new DateOnly(2026, 11, 25), 1).Spoken);
 
     [Fact]
     public void Every_code_can_be_said() => AnyLot.Sample(lot => lot.Spoken.Replace(",", "").Split(' ').Length == lot.Compact.Length);

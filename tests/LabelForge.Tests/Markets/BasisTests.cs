@@ -19,7 +19,8 @@ public partial class BasisTests(ITestOutputHelper output)
         foreach (var (file, count) in counted)
             output.WriteLine($"{file},{count[Basis.Text]},{count[Basis.Secondary]},{count[Basis.Memory]}");
         var recorded = Recorded();
-        var grown = counted.Where(c => c.Count[Basis.Memory] > recorded.GetValueOrDefault(c.File)).Select(c => $"{c.File}: {c.Count[Basis.Memory]}");
+        var grown = counted.Where(c => c.Count[Basis.Memory] > recorded.GetValueOrDefault(c.File))
+            .Select(c => $"{c.File}: {c.Count[Basis.Memory]}");
         Assert.Empty(grown);
     }
 
@@ -35,14 +36,17 @@ public partial class BasisTests(ITestOutputHelper output)
     {
         Assert.Equal(Basis.Text, Market.Us.On(new DateOnly(2026, 11, 25)).Rule("ingredients.missing")!.Find("label").Basis);
         Assert.Equal(Basis.Memory, Market.Us.On(new DateOnly(2026, 11, 25)).Rule("lot.missing")!.Find("label").Basis);
-        Assert.Equal(Basis.Secondary, Market.Us.On(new DateOnly(2026, 11, 25)).Rule("ingredients.missing")!.Find("label").By(Basis.Secondary).Basis);
+        Assert.Equal(Basis.Secondary,
+            Market.Us.On(new DateOnly(2026, 11, 25)).Rule("ingredients.missing")!.Find("label").By(Basis.Secondary).Basis);
     }
 
     private static IEnumerable<(string File, Dictionary<Basis, int> Count)> Counted()
     {
         foreach (var (name, path) in Files())
         {
-            var bases = path.EndsWith(".csv", StringComparison.Ordinal) ? Column(path) : [.. Key().Matches(File.ReadAllText(path)).Select(m => m.Groups[1].Value)];
+            var bases = path.EndsWith(".csv", StringComparison.Ordinal)
+                ? Column(path)
+                : [.. Key().Matches(File.ReadAllText(path)).Select(m => m.Groups[1].Value)];
             var count = Enum.GetValues<Basis>().ToDictionary(b => b, b => bases.Count(t => BasisText.Parse(t).OrRefuse() == b));
             if (bases.Length > 0)
                 yield return (name, count);
@@ -51,19 +55,24 @@ public partial class BasisTests(ITestOutputHelper output)
 
     // The file's name with the folder above it: figures.yaml stands in each market's.
     private static IEnumerable<(string Name, string Path)> Files() =>
-        new[] { "src", "ingredients" }.SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*.*", SearchOption.AllDirectories))
-            .Where(p => (p.EndsWith(".yaml", StringComparison.Ordinal) || p.EndsWith(".csv", StringComparison.Ordinal)) && !Built().IsMatch(p) && !p.EndsWith("texts.yaml", StringComparison.Ordinal))
+        new[] { "src", "ingredients" }
+            .SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*.*", SearchOption.AllDirectories))
+            .Where(p => (p.EndsWith(".yaml", StringComparison.Ordinal) || p.EndsWith(".csv", StringComparison.Ordinal))
+                && !Built().IsMatch(p) && !p.EndsWith("texts.yaml", StringComparison.Ordinal))
             .Select(p => ($"{Path.GetFileName(Path.GetDirectoryName(p))}/{Path.GetFileName(p)}", p))
             .OrderBy(p => p.Item1, StringComparer.Ordinal);
 
     private static string[] Column(string path)
     {
-        using var reader = CsvReader.Create(new StreamReader(path), new CsvReaderOptions { Separator = ',', HasHeader = false, FieldCountMismatch = CsvFieldCountHandling.Allow });
+        using var reader = CsvReader.Create(new StreamReader(path),
+            new CsvReaderOptions { Separator = ',', HasHeader = false, FieldCountMismatch = CsvFieldCountHandling.Allow });
         var rows = new List<string[]>();
         while (reader.Read())
             rows.Add([.. Enumerable.Range(0, reader.FieldCount).Select(reader.GetString)]);
         var column = Array.IndexOf(rows[0], "basis");
-        return column < 0 || rows.Any(r => r[column] is "read" or "derived") ? [] : [.. rows.Skip(1).Where(r => r.Length > column).Select(r => r[column])];
+        return column < 0 || rows.Any(r => r[column] is "read" or "derived")
+            ? []
+            : [.. rows.Skip(1).Where(r => r.Length > column).Select(r => r[column])];
     }
 
     private static Dictionary<string, int> Recorded()

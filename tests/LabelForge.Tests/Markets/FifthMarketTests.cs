@@ -47,13 +47,16 @@ public sealed class FifthMarketTests
 
     [Fact]
     public void The_line_of_suppliers_lists_is_no_narrower_than_any_market_s() =>
-        Assert.All(MarketBook.Shipped.All, m => Assert.InRange(FreeOrder.OfLists, m.On(Day).Figure("ingredients.one-percent-line").Figure / 100, 1));
+        Assert.All(MarketBook.Shipped.All,
+            m => Assert.InRange(FreeOrder.OfLists, m.On(Day).Figure("ingredients.one-percent-line").Figure / 100, 1));
 
     [Fact]
     public void It_judges_a_label_made_elsewhere_and_a_rule_of_2030_does_not_bind_before()
     {
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of("Tideline\nIngredients: Aqua, Glycerin", "x"), IngredientDictionary.Shipped), null, null, null, Day);
-        Assert.Equal(["lot.missing", "net-quantity.missing"], LabelCheck.Run(facts, Testovia).Findings.Where(f => f.Severity == Severity.Must).Select(f => f.Rule).Order());
+        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of("Tideline\nIngredients: Aqua, Glycerin", "x"),
+            IngredientDictionary.Shipped), null, null, null, Day);
+        Assert.Equal(["lot.missing", "net-quantity.missing"],
+            LabelCheck.Run(facts, Testovia).Findings.Where(f => f.Severity == Severity.Must).Select(f => f.Rule).Order());
         Assert.DoesNotContain(LabelCheck.Run(facts, Testovia).Findings, f => f.Rule == "identity.missing");
         Assert.Contains(LabelCheck.Run(facts with { On = new(2030, 6, 1) }, Testovia).Findings, f => f.Rule == "identity.missing");
     }

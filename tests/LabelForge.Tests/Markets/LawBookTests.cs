@@ -53,7 +53,8 @@ public class LawBookTests
 
     [Fact]
     public void Two_versions_in_force_on_one_day_are_refused() =>
-        Assert.Contains("two versions", Assert.Throws<InputException>(() => LawBook.Read("law.yaml", Whole + "\n" + Whole)).Message, StringComparison.Ordinal);
+        Assert.Contains("two versions", Assert.Throws<InputException>(() => LawBook.Read("law.yaml", Whole + "\n" + Whole)).Message,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("{ up to: 5, is: 1 }, { up to: 5, is: 2 }, { is: 3 }")]
@@ -81,11 +82,12 @@ public class LawBookTests
         Assert.Equal(list, Market.Named(market).On(DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture)).Figure(id).Word);
 
     [Fact]
-    public void A_day_before_any_known_law_is_refused_and_an_unknown_name_is_a_mistake_of_the_program()
+    public void A_day_before_any_known_law_is_refused_and_so_is_a_figure_that_the_market_lacks()
     {
         var refused = Assert.Throws<InputException>(() => Market.Us.On(new DateOnly(1975, 3, 2)).Figure("warnings.letter-height"));
         Assert.Contains("1975-03-03", refused.Message, StringComparison.Ordinal);
-        Assert.Throws<KeyNotFoundException>(() => Market.Us.On(new DateOnly(2026, 1, 1)).Figure("no.such.provision"));
+        var lacks = Assert.Throws<InputException>(() => Market.Us.On(new DateOnly(2026, 1, 1)).Figure("no.such.provision"));
+        Assert.Contains("no.such.provision", lacks.Message, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -21,7 +21,8 @@ public class ProductGroupTests
 
     [Fact]
     public void Every_kind_falls_in_a_group_or_is_told_by_its_area() =>
-        Assert.Empty(ProductKinds.Shipped.All.Where(k => k.Groups.IsEmpty && k.Id is not ("suntanning" or "hair-dye" or "feminine-deodorant-spray")).Select(k => k.Id));
+        Assert.Empty(ProductKinds.Shipped.All
+            .Where(k => k.Groups.IsEmpty && k.Id is not ("suntanning" or "hair-dye" or "feminine-deodorant-spray")).Select(k => k.Id));
 
     [Fact]
     public void An_unknown_group_is_refused_with_the_list() =>

@@ -42,9 +42,11 @@ public class ProductKindTests
     {
         const string good = "- { id: a, name: A, use: rinse-off, ifra: \"9\", area: external, net: mass, form: solid }";
         Assert.Single(ProductKinds.Read("kinds.yaml", good).All);
-        var refused = Assert.Throws<InputException>(() => ProductKinds.Read("kinds.yaml", "\n" + good.Replace(from, to, StringComparison.Ordinal)));
+        var refused = Assert.Throws<InputException>(() => ProductKinds.Read("kinds.yaml",
+            "\n" + good.Replace(from, to, StringComparison.Ordinal)));
         Assert.Equal(2, refused.Problem.Line);
-        Assert.Contains("twice", Assert.Throws<InputException>(() => ProductKinds.Read("kinds.yaml", good + "\n" + good)).Message, StringComparison.Ordinal);
+        Assert.Contains("twice", Assert.Throws<InputException>(() => ProductKinds.Read("kinds.yaml", good + "\n" + good)).Message,
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -10,7 +10,8 @@ public sealed partial class RuleWordsTests
     private static readonly object[] Arguments = [.. Enumerable.Range(0, 10).Select(i => $"A{i}")];
 
     // Sentences that are all argument: what they say comes with them.
-    private static readonly string[] Given = ["lye.excess", "claim.needs-proof", "claim.unfair", "net-quantity.form", "substance.prohibited/named"];
+    private static readonly string[] Given = ["lye.excess", "claim.needs-proof", "claim.unfair", "net-quantity.form",
+        "substance.prohibited/named"];
 
     private static IEnumerable<(Market Market, Rule Rule)> Shipped => MarketBook.Shipped.All.SelectMany(m => m.Rules.Select(r => (m, r)));
 
@@ -31,7 +32,8 @@ public sealed partial class RuleWordsTests
         {
             var english = Found(rule);
             var (message, fix) = english.In("fr");
-            Assert.True(Named(english.Message).SetEquals(Named(message)) && Named(english.Fix).SetEquals(Named(fix)), $"{market} {rule.Id}: {english.Message} {english.Fix} / {message} {fix}");
+            Assert.True(Named(english.Message).SetEquals(Named(message)) && Named(english.Fix).SetEquals(Named(fix)),
+                $"{market} {rule.Id}: {english.Message} {english.Fix} / {message} {fix}");
         }
     }
 

@@ -17,5 +17,6 @@ public class ComposedTextTests
 
     [Fact]
     public void A_label_in_apart_written_accents_is_the_same_label() =>
-        Assert.Equal(LabelText.Of("Savon a\u0300 la lavande\nIngrédients: Glycerin", "a").Text, LabelText.Of("Savon à la lavande\nIngre\u0301dients: Glycerin", "a").Text);
+        Assert.Equal(LabelText.Of("Savon a\u0300 la lavande\nIngrédients: Glycerin", "a").Text,
+            LabelText.Of("Savon à la lavande\nIngre\u0301dients: Glycerin", "a").Text);
 }

@@ -2,7 +2,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Tests.Quantities;
 
-/// <summary>NIST Handbook 44, Appendix C, tables of units of mass and of liquid volume: the values there, exact or to the digits given.</summary>
+/// <summary>NIST Handbook 44, Appendix C, tables of units of mass and of liquid volume: the
+/// values there, exact or to the digits given.</summary>
 public class ConversionFactorTests
 {
     [Fact]

@@ -54,7 +54,8 @@ public class NetQuantityStatementTests
 
     [Fact]
     public void Pounds_in_parentheses_leave_the_metric_part_without_its_own() =>
-        Assert.Equal("Net Wt 24 oz (1 lb 8 oz) 680 g", NetQuantityStatement.For(Market.Us, NetAmount.Parse("24 oz").Value!, Day).Statement);
+        Assert.Equal("Net Wt 24 oz (1 lb 8 oz) 680 g",
+            NetQuantityStatement.For(Market.Us, NetAmount.Parse("24 oz").Value!, Day).Statement);
 
     [Theory]
     [InlineData("ca", "113 g", "113 g")]
@@ -84,7 +85,9 @@ public class NetQuantityStatementTests
     [InlineData("0.01 mL", "0.01 mL is too little")]
     [InlineData("0.001 oz", "0.0283 g is too little")]   // 0.02 g are there, and not a hundredth of an ounce
     public void A_quantity_that_one_of_the_two_systems_cannot_state_is_refused(string amount, string told) =>
-        Assert.Contains(told, Assert.Throws<InputException>(() => NetQuantityStatement.For(Market.Us, NetAmount.Parse(amount).Value!, Day)).Message, StringComparison.Ordinal);
+        Assert.Contains(told,
+            Assert.Throws<InputException>(() => NetQuantityStatement.For(Market.Us, NetAmount.Parse(amount).Value!, Day)).Message,
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("3/4 lb", null)]   // a common fraction is exact
@@ -92,7 +95,8 @@ public class NetQuantityStatementTests
     [InlineData("12 oz", 2)]
     [InlineData("12.0 oz", 3)]
     [InlineData("0.50 oz", 2)]
-    public void Every_digit_written_counts_as_measured(string amount, int? digits) => Assert.Equal(digits, NetAmount.Parse(amount).Value!.Digits);
+    public void Every_digit_written_counts_as_measured(string amount, int? digits) =>
+        Assert.Equal(digits, NetAmount.Parse(amount).Value!.Digits);
 
     [Theory]
     [InlineData("20 drops")]

@@ -47,9 +47,10 @@ public class NeverOverstatedProperties
         iter: 5_000);
 
     [Fact]
-    public void The_makers_own_customary_figure_is_kept_to_the_hundredth() => Amounts.Where(a => a.System == MeasureSystem.Customary).Sample(
-        amount => Assert.Equal(amount.Ounces, Ounces(NetQuantityStatement.For(Market.Us, amount, Day).Customary!)),
-        iter: 5_000);
+    public void The_makers_own_customary_figure_is_kept_to_the_hundredth() =>
+        Amounts.Where(a => a.System == MeasureSystem.Customary).Sample(
+            amount => Assert.Equal(amount.Ounces, Ounces(NetQuantityStatement.For(Market.Us, amount, Day).Customary!)),
+            iter: 5_000);
 
     [Fact]
     public void What_is_cut_off_is_less_than_a_tenth_of_the_package() => Amounts.Where(a => a.Ounces >= 0.1m).Sample(
@@ -66,7 +67,10 @@ public class NeverOverstatedProperties
             amount =>
             {
                 var ounces = NetQuantityStatement.For(Market.Us, amount, Day).Customary!.Split(" (")[0];
-                if (ounces.Contains("oz", StringComparison.Ordinal) && ounces.Split(' ') is [var figure, ..] && figure.Contains('.') && Ounces(ounces) < 64m)
+                if (ounces.Contains("oz", StringComparison.Ordinal)
+                    && ounces.Split(' ') is [var figure, ..]
+                    && figure.Contains('.')
+                    && Ounces(ounces) < 64m)
                     Assert.True(figure.Replace(".", "", StringComparison.Ordinal).TrimStart('0').Length <= amount.Digits, ounces);
             },
             iter: 5_000);

@@ -87,7 +87,8 @@ public class PackageTests
     {
         var card = Package.Parse("card", "2x3 in").Value!;
         Assert.Equal(12m, card.LabellingSurface.SquareInches);
-        Assert.Equal(0.0625m, LetterFloors.For(Market.Us, FourOunces, card.PrincipalPanel(Market.Us.On(Day)), card, Day).Ingredients.Height.Inches);
+        Assert.Equal(0.0625m,
+            LetterFloors.For(Market.Us, FourOunces, card.PrincipalPanel(Market.Us.On(Day)), card, Day).Ingredients.Height.Inches);
     }
 
     [Theory] // Regulation (EU) No 1169/2011, Article 13(2) and (3), taken over as common practice: less than 80 square centimetres.
@@ -100,7 +101,8 @@ public class PackageTests
         Assert.All([Market.Eu, Market.Uk], market =>
         {
             var floors = LetterFloors.For(market, FourOunces, card.PrincipalPanel(Market.Us.On(Day)), card, Day);
-            Assert.Equal(((decimal)millimetres, (decimal)millimetres), (floors.Ingredients.Height.Millimetres, floors.Warnings.Height.Millimetres));
+            Assert.Equal(((decimal)millimetres, (decimal)millimetres),
+                (floors.Ingredients.Height.Millimetres, floors.Warnings.Height.Millimetres));
         });
     }
 

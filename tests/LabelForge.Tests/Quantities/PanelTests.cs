@@ -48,5 +48,7 @@ public class PanelTests
 
     [Fact]
     public void Another_shape_shows_40_percent_of_its_surface() // 21 CFR 701.10(c)
-        => Assert.Equal(40m, Panel.OtherShape(Area.OfRectangle(Length.FromInches(10m), Length.FromInches(10m)), Market.Us.On(Day)).Area.SquareInches);
+        =>
+        Assert.Equal(40m,
+            Panel.OtherShape(Area.OfRectangle(Length.FromInches(10m), Length.FromInches(10m)), Market.Us.On(Day)).Area.SquareInches);
 }

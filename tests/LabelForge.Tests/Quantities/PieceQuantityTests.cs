@@ -41,7 +41,9 @@ public class PieceQuantityTests
     private static NetAmount Of(string amount, string product)
     {
         using var bench = new BenchFolder().Recipe($"{{ use: base, amount: {amount} }}");
-        bench.Write("recipes/bar.yaml", File.ReadAllText(Path.Combine(bench.Path, "recipes/bar.yaml")).Replace("product: soap-bar", $"product: {product}", StringComparison.Ordinal));
+        bench.Write("recipes/bar.yaml",
+            File.ReadAllText(Path.Combine(bench.Path, "recipes/bar.yaml"))
+                .Replace("product: soap-bar", $"product: {product}", StringComparison.Ordinal));
         var workshop = Workshop.Open(bench.Path);
         var batch = BatchFormula.Of(workshop, workshop.Recipe("bar"));
         return PieceQuantity.Of(batch, ProductKindOf.Recipe(batch.Recipe));

@@ -17,7 +17,9 @@ public class RoundedDownTests
     [InlineData("1234.5", 2, 6, "1234")]       // whole units are always kept
     [InlineData("0", 3, 2, "0")]
     public void Significant_figures_are_counted_from_the_first_that_is_not_zero(string figure, int significant, int places, string cut) =>
-        Assert.Equal(cut, RoundedDown.Text(RoundedDown.To(decimal.Parse(figure, System.Globalization.CultureInfo.InvariantCulture), significant, places)));
+        Assert.Equal(cut,
+            RoundedDown.Text(RoundedDown.To(decimal.Parse(figure, System.Globalization.CultureInfo.InvariantCulture), significant,
+                places)));
 
     [Fact]
     public void A_figure_is_written_without_zeros_that_say_nothing() =>

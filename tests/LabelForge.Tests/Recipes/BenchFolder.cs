@@ -6,7 +6,9 @@ public sealed class BenchFolder : IDisposable
     public BenchFolder()
     {
         Path = Directory.CreateTempSubdirectory("labelforge-").FullName;
-        Write("workshop.yaml", "business: Test Bench\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US }\ncontact: { phone: \"555-0100\" }\n");
+        Write("workshop.yaml",
+            "business: Test Bench\nplace: { street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US "
+                + "}\ncontact: { phone: \"555-0100\" }\n");
         Write("materials/base.yaml", "name: Test base\nkind: base\ncontains:\n  - Glycerin: 60 %\n  - Water: 40 %\n");
         Write("materials/castor-oil.yaml", "name: Castor oil\nkind: oil\ncontains: Ricinus Communis Seed Oil\ndensity: 0.96 g/mL\n");
     }

@@ -7,7 +7,8 @@ namespace LabelForge.Tests.Recipes;
 /// <summary>Times are kept in universal time and shown in the maker's zone.</summary>
 public class BusinessZoneTests
 {
-    private static Business Read(string zone) => Business.Read(YamlFile.ReadText($"business: Rooksedge Bodycare\nzone: {zone}\n", "workshop.yaml"));
+    private static Business Read(string zone) =>
+        Business.Read(YamlFile.ReadText($"business: Rooksedge Bodycare\nzone: {zone}\n", "workshop.yaml"));
 
     [Theory]
     // Summer time ends in New York on the first Sunday of November: four hours behind before it, five after.

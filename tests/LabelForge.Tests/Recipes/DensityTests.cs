@@ -4,7 +4,8 @@ using LabelForge.Recipes;
 
 namespace LabelForge.Tests.Recipes;
 
-/// <summary>A volume without a density is not reckoned with a figure from nowhere: a published one is proposed, or how to measure it.</summary>
+/// <summary>A volume without a density is not reckoned with a figure from nowhere: a published
+/// one is proposed, or how to measure it.</summary>
 public sealed class DensityTests
 {
     // USDA National Nutrient Database SR28: 4.6 g in 1 tsp of baking soda is 0.933 g/mL.
@@ -41,7 +42,8 @@ public sealed class DensityTests
 
     private static string Refusal(string contains)
     {
-        using var bench = new BenchFolder().Write("materials/thing.yaml", $"name: Thing\nkind: additive\ncontains: {contains}\n").Recipe("{ use: base, amount: 900 g }", "{ use: thing, amount: 0.5 tsp }");
+        using var bench = new BenchFolder().Write("materials/thing.yaml", $"name: Thing\nkind: additive\ncontains: {contains}\n")
+            .Recipe("{ use: base, amount: 900 g }", "{ use: thing, amount: 0.5 tsp }");
         var workshop = Workshop.Open(bench.Path);
         return Assert.Throws<InputException>(() => BatchFormula.Of(workshop, workshop.Recipe("bar"))).Problem.Write;
     }

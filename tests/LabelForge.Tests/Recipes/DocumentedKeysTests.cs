@@ -17,7 +17,8 @@ public sealed class DocumentedKeysTests
         var from = page.IndexOf(heading, StringComparison.Ordinal);
         Assert.True(from >= 0, heading);
         var end = page.IndexOf("\n## ", from + 1, StringComparison.Ordinal);
-        var told = page[from..(end < 0 ? page.Length : end)].Split('\n').Where(l => l.StartsWith('|')).Select(l => l.Split('|')[1]).ToList();
+        var told = page[from..(end < 0 ? page.Length : end)].Split('\n').Where(l => l.StartsWith('|')).Select(l => l.Split('|')[1])
+            .ToList();
         Assert.All(keys, key => Assert.Contains(told, cell => cell.Contains($"`{key}`", StringComparison.Ordinal)));
     }
 }

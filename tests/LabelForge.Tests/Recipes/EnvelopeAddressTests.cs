@@ -11,14 +11,16 @@ public class EnvelopeAddressTests
     [InlineData("14 Sample Mill Road\nLower Wendle, ME 00000-1234", "14 Sample Mill Road", "Lower Wendle", "ME", "00000-1234", "US")]
     [InlineData("14 Sample Mill Road, Lower Wendle, ME 00000", "14 Sample Mill Road", "Lower Wendle", "ME", "00000", "US")]
     [InlineData("14 Sample Mill Road, Lower Wendle, ME 00000, USA", "14 Sample Mill Road", "Lower Wendle", "ME", "00000", "US")]
-    [InlineData("Unit 3\n14 Sample Mill Road\nLower Wendle, New Hampshire 00000\nUnited States", "Unit 3, 14 Sample Mill Road", "Lower Wendle", "NH", "00000", "US")]
+    [InlineData("Unit 3\n14 Sample Mill Road\nLower Wendle, New Hampshire 00000\nUnited States", "Unit 3, 14 Sample Mill Road",
+        "Lower Wendle", "NH", "00000", "US")]
     [InlineData("3 Sample Row\nExampleton NS B0X 0X0", "3 Sample Row", "Exampleton", "NS", "B0X 0X0", "CA")]
     [InlineData("3, rue de l’Exemple\nVille-Exemple QC H0H 0H0\nCanada", "3, rue de l’Exemple", "Ville-Exemple", "QC", "H0H 0H0", "CA")]
     [InlineData("2 Sample Lane\nExampleford\nZZ1 1ZZ", "2 Sample Lane", "Exampleford", null, "ZZ1 1ZZ", "GB")]
     [InlineData("2 Sample Lane, Exampleford ZZ1 1ZZ, England", "2 Sample Lane", "Exampleford", null, "ZZ1 1ZZ", "GB")]
     [InlineData("Musterweg 4\n00000 Musterstadt\nDeutschland", "Musterweg 4", "Musterstadt", null, "00000", "DE")]
     [InlineData("Voorbeeldstraat 5\n0000 AA Voorbeeld\nNetherlands", "Voorbeeldstraat 5", "Voorbeeld", null, "0000 AA", "NL")]
-    public void An_address_is_read_into_its_parts(string envelope, string street, string town, string? region, string postcode, string country)
+    public void An_address_is_read_into_its_parts(string envelope, string street, string town, string? region, string postcode,
+        string country)
     {
         var place = EnvelopeAddress.Read(envelope)!;
         Assert.Equal((street, town, region, postcode, country), (place.Street, place.City, place.Region, place.Postcode, place.Country));
@@ -26,7 +28,8 @@ public class EnvelopeAddressTests
 
     [Fact]
     public void What_was_understood_is_said_in_full() =>
-        Assert.Equal("14 Sample Mill Road · Lower Wendle · Maine · 00000 · United States", EnvelopeAddress.Understood(EnvelopeAddress.Read("14 Sample Mill Road\nLower Wendle ME 00000")!));
+        Assert.Equal("14 Sample Mill Road · Lower Wendle · Maine · 00000 · United States",
+            EnvelopeAddress.Understood(EnvelopeAddress.Read("14 Sample Mill Road\nLower Wendle ME 00000")!));
 
     [Theory]
     [InlineData("")]
@@ -88,7 +91,8 @@ public class EnvelopeAddressTests
     [InlineData("Éire", "IE")]
     [InlineData("South Korea", "KR")]
     [InlineData("Jordan", null)]
-    public void A_word_on_a_label_is_a_country_only_where_labels_mean_one(string word, string? code) => Assert.Equal(code, Country.OnLabel(word)?.Code);
+    public void A_word_on_a_label_is_a_country_only_where_labels_mean_one(string word, string? code) =>
+        Assert.Equal(code, Country.OnLabel(word)?.Code);
 
     [Theory]
     [InlineData("RU", "RU")]
@@ -101,15 +105,17 @@ public class EnvelopeAddressTests
     public void Every_state_has_letters_and_a_name()
     {
         Assert.Equal(Region.StateCodes.Split('|').Length, Region.StateNames.Split('|').Length);
-        Assert.Equal(("Maine", "Virgin Islands", "Yukon", "ZZ"), (Region.Name("ME"), Region.Name("VI"), Region.Name("YT"), Region.Name("ZZ")));
+        Assert.Equal(("Maine", "Virgin Islands", "Yukon", "ZZ"),
+            (Region.Name("ME"), Region.Name("VI"), Region.Name("YT"), Region.Name("ZZ")));
         Assert.Equal(56, Region.States.Count);
     }
 
     public static TheoryData<string, string, string> Envelopes => new()
     {
-        { "US", "00000", "{s}\n{t}, ME {c}" }, { "US", "00000-1234", "{s}\n{t} ME {c}" }, { "CA", "H0H 0H0", "{s}\n{t} QC {c}" }, { "GB", "ZZ1 1ZZ", "{s}\n{t}\n{c}" },
-        { "IE", "D6W XY00", "{s}\n{t}\n{c}" }, { "MT", "ABC 1234", "{s}\n{t}\n{c}" }, { "DE", "01234", "{s}\n{c} {t}" }, { "FR", "00000", "{s}\n{c} {t}" },
-        { "AT", "1234", "{s}\n{c} {t}" }, { "NL", "1234 AA", "{s}\n{c} {t}" }, { "PL", "00-000", "{s}\n{c} {t}" }, { "SE", "123 45", "{s}\n{c} {t}" },
+        { "US", "00000", "{s}\n{t}, ME {c}" }, { "US", "00000-1234", "{s}\n{t} ME {c}" }, { "CA", "H0H 0H0", "{s}\n{t} QC {c}" },
+        { "GB", "ZZ1 1ZZ", "{s}\n{t}\n{c}" }, { "IE", "D6W XY00", "{s}\n{t}\n{c}" }, { "MT", "ABC 1234", "{s}\n{t}\n{c}" },
+        { "DE", "01234", "{s}\n{c} {t}" }, { "FR", "00000", "{s}\n{c} {t}" }, { "AT", "1234", "{s}\n{c} {t}" },
+        { "NL", "1234 AA", "{s}\n{c} {t}" }, { "PL", "00-000", "{s}\n{c} {t}" }, { "SE", "123 45", "{s}\n{c} {t}" },
         { "CZ", "123 45", "{s}\n{c} {t}" }, { "PT", "1234-567", "{s}\n{c} {t}" }, { "RO", "012345", "{s}\n{c} {t}" },
     };
 
@@ -123,10 +129,15 @@ public class EnvelopeAddressTests
         {
             foreach (var town in new[] { "Wendle", "Lower Wendle", "Ville-Exemple" })
             {
-                var typed = EnvelopeAddress.Read($"{form.Replace("{s}", street, StringComparison.Ordinal).Replace("{t}", town, StringComparison.Ordinal).Replace("{c}", code, StringComparison.Ordinal)}\n{name}")!;
+                var typed =
+                    EnvelopeAddress.Read(
+                        $"{form.Replace("{s}", street, StringComparison.Ordinal).Replace("{t}", town, StringComparison.Ordinal).Replace("{c}", code, StringComparison.Ordinal)}\n{name}")!;
                 Assert.Equal((street, town, code, country), (typed.Street, typed.City, typed.Postcode, typed.Country));
                 Assert.Equal(typed, EnvelopeAddress.Read($"{typed.Line}, {name}"));
-                var read = Assert.Single(AddressReader.Read($"Thistle Pond Soap\nNet Wt 4 oz (113 g)\nThistle Pond Soapworks, {typed.Line}, {name}\nLot 26R25-01E"));
+                var read =
+                    Assert.Single(
+                        AddressReader.Read(
+                            $"Thistle Pond Soap\nNet Wt 4 oz (113 g)\nThistle Pond Soapworks, {typed.Line}, {name}\nLot 26R25-01E"));
                 Assert.Equal((country, true), (read.Country, read.HasStreet));
                 Assert.All(new[] { street, town, code }, part => Assert.Contains(part, read.Line, StringComparison.Ordinal));
             }

@@ -127,7 +127,8 @@ public class LossTests
     {
         var bench = new BenchFolder();
         return bench.Write("recipes/bar.yaml",
-            $"name: Bar\nidentity: Bar soap\nproduct: soap-bar\npieces: 2\n{said}\nmaterials:\n  - {{ use: base, amount: 900 g }}\n  - {{ use: castor-oil, amount: 100 g }}\n");
+            $"name: Bar\nidentity: Bar soap\nproduct: soap-bar\npieces: 2\n{said}\nmaterials:\n  - {{ use: base, amount: 900 g }}\n  - {{ "
+                + $"use: castor-oil, amount: 100 g }}\n");
     }
 
     private static IEnumerable<Finding> FragranceFindings(BenchFolder bench)

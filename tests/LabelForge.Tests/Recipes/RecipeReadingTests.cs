@@ -49,7 +49,8 @@ public class RecipeReadingTests
     [Fact]
     public void Ids_that_differ_only_in_letter_case_are_refused()
     {
-        using var bench = new BenchFolder().Write("materials/Base.yaml", "name: Test base\nkind: base\ncontains: Water\n").Recipe("{ use: base, amount: 1 g }");
+        using var bench = new BenchFolder().Write("materials/Base.yaml", "name: Test base\nkind: base\ncontains: Water\n")
+            .Recipe("{ use: base, amount: 1 g }");
         if (Directory.GetFiles(Path.Combine(bench.Path, "materials")).Length == 2)
             return; // a file system without letter case holds one file, so there is nothing to refuse
         Assert.Contains("stands twice", Refused(bench).Wrong);
@@ -90,7 +91,8 @@ public class RecipeReadingTests
     {
         // 100 g of a blend that is 3 parts base to 1 part oil, with 100 g more of base: 175 g base, 25 g oil.
         using var bench = new BenchFolder()
-            .Write("materials/blend.yaml", "name: Blend\nkind: base\nmade from:\n  - { use: base, amount: 3 oz }\n  - { use: castor-oil, amount: 1 oz }\n")
+            .Write("materials/blend.yaml",
+                "name: Blend\nkind: base\nmade from:\n  - { use: base, amount: 3 oz }\n  - { use: castor-oil, amount: 1 oz }\n")
             .Recipe("{ use: blend, amount: 100 g }", "{ use: base, amount: 100 g }");
         var workshop = Workshop.Open(bench.Path);
         var flat = ExplodedFormula.Of(workshop, BatchFormula.Of(workshop, workshop.Recipe("bar")));

@@ -19,7 +19,9 @@ public class SaidWithFiguresTests
     [InlineData("\">= 2 %\"", 2, 100)]
     public void A_bound_may_be_written_in_words_or_quoted(string written, int low, int high)
     {
-        var share = MaterialFile.Read("base", YamlFile.ReadText($"name: Base\nkind: base\ncontains:\n  - Glycerin: {written}\n  - Water\n", "materials/base.yaml")).Contains[0].Share;
+        var share = MaterialFile.Read("base",
+            YamlFile.ReadText($"name: Base\nkind: base\ncontains:\n  - Glycerin: {written}\n  - Water\n",
+                "materials/base.yaml")).Contains[0].Share;
         Assert.Equal((low, high), ((int)share.Low.Percent, (int)share.High.Percent));
     }
 
@@ -30,7 +32,8 @@ public class SaidWithFiguresTests
     public void A_bare_greater_sign_is_told_at_its_line_with_what_to_write(string written, string words, string quoted)
     {
         var problem = Assert.Throws<InputException>(() =>
-            YamlFile.ReadText($"name: Base\nkind: base\ncontains:\n  - Water\n  - Glycerin: {written}\n  - Shea Butter\n", "materials/base.yaml")).Problem;
+            YamlFile.ReadText($"name: Base\nkind: base\ncontains:\n  - Water\n  - Glycerin: {written}\n  - Shea Butter\n",
+                "materials/base.yaml")).Problem;
         Assert.Equal(5, problem.Line);
         Assert.Contains(words, problem.Write, StringComparison.Ordinal);
         Assert.Contains(quoted, problem.Write, StringComparison.Ordinal);
@@ -42,10 +45,14 @@ public class SaidWithFiguresTests
         using var bench = new MakerBench()
             .Material("base", "base", "[ Glycerin: 60 %, Water: 40 % ]")
             .Material("good", "oil", "Castor Oil").Material("bad", "oil", "[ Castor Oil: 60 %, Beeswax: 60 % ]")
-            .Recipe("soap-bar", "variants:\n  - { name: Plain, add: [ { use: good, amount: 5 g } ] }\n  - { name: Odd, add: [ { use: bad, amount: 5 g } ] }\n", ("base", "95 g"));
+            .Recipe("soap-bar",
+                "variants:\n  - { name: Plain, add: [ { use: good, amount: 5 g } ] }\n  - { name: Odd, add: [ { use: bad, amount: "
+                    + "5 g } ] }\n", ("base", "95 g"));
         var workshop = bench.Workshop;
         var recipe = workshop.Recipe("bar");
-        var problem = Assert.Throws<InputException>(() => Assortment.Of(workshop, recipe, ProductKindOf.Recipe(recipe), Market.Us, new DateOnly(2026, 11, 25))).Problem;
+        var problem =
+            Assert.Throws<InputException>(() => Assortment.Of(workshop, recipe, ProductKindOf.Recipe(recipe), Market.Us,
+                new DateOnly(2026, 11, 25))).Problem;
         Assert.StartsWith("Odd: ", problem.Wrong, StringComparison.Ordinal);
         Assert.Equal("materials/bad.yaml", problem.File);
     }
@@ -57,8 +64,12 @@ public class SaidWithFiguresTests
         using var bench = new MakerBench().Material("m0", "base", "[ Glycerin: 60 %, Water: 40 % ]").Material("n0", "oil", "Castor Oil");
         for (var level = 1; level <= 40; level++)
         {
-            bench.Write($"materials/m{level}.yaml", $"name: m{level}\nkind: base\nmade from:\n  - {{ use: m{level - 1}, amount: 60 g }}\n  - {{ use: n{level - 1}, amount: 40 g }}\n");
-            bench.Write($"materials/n{level}.yaml", $"name: n{level}\nkind: base\nmade from:\n  - {{ use: n{level - 1}, amount: 70 g }}\n  - {{ use: m{level - 1}, amount: 30 g }}\n");
+            bench.Write($"materials/m{level}.yaml",
+                $"name: m{level}\nkind: base\nmade from:\n  - {{ use: m{level - 1}, amount: 60 g }}\n "
+                    + $" - {{ use: n{level - 1}, amount: 40 g }}\n");
+            bench.Write($"materials/n{level}.yaml",
+                $"name: n{level}\nkind: base\nmade from:\n  - {{ use: n{level - 1}, amount: 70 g }}\n "
+                    + $" - {{ use: m{level - 1}, amount: 30 g }}\n");
         }
         bench.Recipe("soap-bar", "", ("m40", "50 g"), ("n40", "50 g"));
         var workshop = bench.Workshop;
@@ -97,14 +108,18 @@ public class SaidWithFiguresTests
     [Fact]
     public void A_constituent_listed_twice_is_told_with_both_figures()
     {
-        using var bench = new MakerBench().Material("oil", "oil", "[ Castor Oil: 60 %, Beeswax, Castor Oil: 5-10 % ]").Recipe("body-butter", "", ("oil", "450 g"));
-        Assert.EndsWith("60 % and 5 % to 10 %.", Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem.Wrong, StringComparison.Ordinal);
+        using var bench = new MakerBench().Material("oil", "oil", "[ Castor Oil: 60 %, Beeswax, Castor Oil: 5-10 % ]")
+            .Recipe("body-butter", "", ("oil", "450 g"));
+        Assert.EndsWith("60 % and 5 % to 10 %.", Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem.Wrong,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void Figures_that_miss_the_whole_by_rounding_are_told_with_what_they_were_rounded_from()
     {
-        using var bench = new MakerBench().Material("blend", "oil", "[ Castor Oil: 33.3 %, Beeswax: 33.3 %, Shea Butter: 33.3 % ]", "listed: none\n").Recipe("body-butter", "", ("blend", "450 g"));
+        using var bench = new MakerBench()
+            .Material("blend", "oil", "[ Castor Oil: 33.3 %, Beeswax: 33.3 %, Shea Butter: 33.3 % ]", "listed: none\n")
+            .Recipe("body-butter", "", ("blend", "450 g"));
         var problem = Assert.Throws<InputException>(() => bench.Declare(Market.Us)).Problem;
         Assert.Contains("at most 99.9 %", problem.Wrong, StringComparison.Ordinal);
         Assert.Contains("They miss 100 % by 0.1 %", problem.Write, StringComparison.Ordinal);

@@ -16,7 +16,8 @@ public sealed class ScaleTests
     [InlineData("27.4 g", "1 g", 27, 0.9)]
     [InlineData("27.5 g", "1 g", 28, 1)]
     [InlineData("100 g", "0.1 oz", 99.2233309375, 2.19414)]
-    public void An_amount_is_shown_at_the_nearest_mark_and_may_be_off_by_half_a_step_beyond_it(string amount, string step, decimal shown, double off)
+    public void An_amount_is_shown_at_the_nearest_mark_and_may_be_off_by_half_a_step_beyond_it(string amount, string step, decimal shown,
+        double off)
     {
         using var bench = Bench($"scale: {step}\n", amount);
         var batch = BatchFormula.Of(bench.Workshop, bench.Workshop.Recipe("bar"));
@@ -31,7 +32,8 @@ public sealed class ScaleTests
     public void What_the_scale_cannot_weigh_is_told_with_a_way_round()
     {
         using var bench = Bench("scale: 1 g\n", "0.2 g");
-        var finding = Assert.Single(bench.Declare(Market.Us).Findings, f => f.Rule == "scale.too-coarse" && f.Message.StartsWith("0.2 g of mica", StringComparison.Ordinal));
+        var finding = Assert.Single(bench.Declare(Market.Us).Findings,
+            f => f.Rule == "scale.too-coarse" && f.Message.StartsWith("0.2 g of mica", StringComparison.Ordinal));
 
         Assert.Equal(Severity.Should, finding.Severity);
         Assert.Contains("teaspoons", finding.Fix, StringComparison.Ordinal);
@@ -66,7 +68,8 @@ public sealed class ScaleTests
             .Recipe("soap-bar", "", ("base", "900 g"), ("oil", "301 g"), ("butter", "299 g"));
 
         var finding = Assert.Single(bench.Declare(Market.Us).Findings, f => f.Rule == "scale.order-open");
-        Assert.StartsWith("Ricinus Communis (Castor) Seed Oil and Butyrospermum Parkii (Shea) Butter", finding.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Ricinus Communis (Castor) Seed Oil and Butyrospermum Parkii (Shea) Butter", finding.Message,
+            StringComparison.Ordinal);
     }
 
     // Glycerin is 300 to 400 g of the base, the oil 299 g: by figures alone 1 g apart, and each weighing is 2.5 g off.
@@ -80,7 +83,9 @@ public sealed class ScaleTests
             .Material("base", "base", "\n  - Water: 60-70 %\n  - Glycerin: 30-40 %").Material("oil", "oil", "Castor Oil")
             .Recipe("soap-bar", "", ("base", "1000 g"), ("oil", oil));
 
-        Assert.Equal(open, bench.Declare(Market.Us).Findings.Any(f => f.Rule == "scale.order-open" && f.Message.Contains("Castor", StringComparison.Ordinal)));
+        Assert.Equal(open,
+            bench.Declare(Market.Us).Findings
+                .Any(f => f.Rule == "scale.order-open" && f.Message.Contains("Castor", StringComparison.Ordinal)));
     }
 
     // 0.0099 g of linalool in 100.2 g is below 0.01 % of a rinse-off product; a scale of 1 g may give up to half a gram more of the scent.
@@ -102,7 +107,9 @@ public sealed class ScaleTests
     {
         using var recipe = new CheckedRecipe { Kind = "body-lotion" };
         recipe.File("workshop.yaml", Workshop(scale)).Add(99.1m, "Water").Add(0.9m, "Phenoxyethanol");
-        Assert.Equal(open, recipe.In(Market.Eu).Findings.Any(f => f.Rule == "scale.limit-open" && f.Message.Contains("Phenoxyethanol", StringComparison.Ordinal)));
+        Assert.Equal(open,
+            recipe.In(Market.Eu).Findings
+                .Any(f => f.Rule == "scale.limit-open" && f.Message.Contains("Phenoxyethanol", StringComparison.Ordinal)));
     }
 
     // A list that stands on guesses says so as a whole, once.
@@ -110,13 +117,16 @@ public sealed class ScaleTests
     public void A_list_that_rests_on_guesses_says_so_once()
     {
         using var bench = new MakerBench().Write("workshop.yaml", Workshop(""))
-            .Material("base", "base", "\n  - Water\n  - Example Ferment Filtrate\n  - Sodium Stearate\n  - Sorbitol").Material("oil", "oil", "Castor Oil")
+            .Material("base", "base", "\n  - Water\n  - Example Ferment Filtrate\n  - Sodium Stearate\n  - Sorbitol")
+            .Material("oil", "oil", "Castor Oil")
             .Recipe("soap-bar", "", ("base", "900 g"), ("oil", "100 g"));
         var declaration = bench.Declare(Market.Us);
         var guesses = declaration.Ingredients.Count(i => i.Placed == LabelForge.Composition.Placed.Guess);
         Assert.True(guesses > 0);
-        Assert.StartsWith($"{guesses} of the 5 places", Assert.Single(declaration.Findings, f => f.Rule == "ingredients.guessed").Message, StringComparison.Ordinal);
-        using var known = new MakerBench().Write("workshop.yaml", Workshop("")).Material("base", "base", "Glycerin").Material("oil", "oil", "Castor Oil")
+        Assert.StartsWith($"{guesses} of the 5 places", Assert.Single(declaration.Findings, f => f.Rule == "ingredients.guessed").Message,
+            StringComparison.Ordinal);
+        using var known = new MakerBench().Write("workshop.yaml", Workshop("")).Material("base", "base", "Glycerin")
+            .Material("oil", "oil", "Castor Oil")
             .Recipe("soap-bar", "", ("base", "900 g"), ("oil", "100 g"));
         Assert.DoesNotContain(known.Declare(Market.Us).Findings, f => f.Rule == "ingredients.guessed");
     }
@@ -135,7 +145,8 @@ public sealed class ScaleTests
     [InlineData("scale: 0 g")]
     public void A_scale_is_named_by_what_its_display_moves_by(string scale)
     {
-        using var bench = new MakerBench().Write("workshop.yaml", Workshop(scale + "\n")).Material("base", "base", "Glycerin").Recipe("soap-bar", "", ("base", "900 g"));
+        using var bench = new MakerBench().Write("workshop.yaml", Workshop(scale + "\n")).Material("base", "base", "Glycerin")
+            .Recipe("soap-bar", "", ("base", "900 g"));
         Assert.Contains("scale", Assert.Throws<InputException>(() => bench.Workshop).Problem.Wrong, StringComparison.Ordinal);
     }
 
@@ -149,5 +160,6 @@ public sealed class ScaleTests
     }
 
     private static string Workshop(string scale) =>
-        $"business: Test Bench\nplace: {{ street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US }}\ncontact: {{ phone: \"555-0100\" }}\n{scale}";
+        $"business: Test Bench\nplace: {{ street: 1 Example Lane, city: Fairport, region: ME, postcode: \"00000\", country: US "
+            + $"}}\ncontact: {{ phone: \"555-0100\" }}\n{scale}";
 }

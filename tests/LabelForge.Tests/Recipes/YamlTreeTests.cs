@@ -13,7 +13,8 @@ public class YamlTreeTests
     [
         .. new[] { "templates", "src/LabelForge.Law/Markets", "src/LabelForge.Cli/Example", "src/LabelForge.Cli/Starter" }
             .SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*.yaml", SearchOption.AllDirectories))
-            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}") && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}"))
+            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}")
+                && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}"))
             .Order(StringComparer.Ordinal),
     ];
 
@@ -28,7 +29,8 @@ public class YamlTreeTests
     public void Whatever_is_changed_in_a_file_it_is_read_as_the_library_reads_it_or_refused_as_there()
     {
         var texts = Files.Select(File.ReadAllText).Where(t => t.Length < 4000).ToArray();
-        string[] signs = ["", " ", "  ", "\n", "\r\n", ": ", ":", "- ", "-", "#", " #", "'", "\"", "{", "}", "[", "]", ",", ", ", "&a ", "*a", "!t ", "|", ">", "%", "?", "? ", "\t", "~", "\\", "''", "---", "...", "a: b", "\n  x", "é", "@"];
+        string[] signs = ["", " ", "  ", "\n", "\r\n", ": ", ":", "- ", "-", "#", " #", "'", "\"", "{", "}", "[", "]", ",", ", ", "&a ",
+            "*a", "!t ", "|", ">", "%", "?", "? ", "\t", "~", "\\", "''", "---", "...", "a: b", "\n  x", "é", "@"];
         var slips = Gen.Int[0, signs.Length - 1].Select(i => signs[i]);
         Gen.Select(Gen.Int[0, texts.Length - 1], Gen.Select(Gen.Int[0, 4000], Gen.Int[0, 3], slips).Array[1, 3]).Sample(
             (which, changes) =>
@@ -73,7 +75,8 @@ public class YamlTreeTests
         Assert.Equal("last", At(file.Entry("last")!.Name));
     }
 
-    private static string Changed(string text, int at, int cut, string insert) => text[..at] + insert + text[Math.Min(text.Length, at + cut)..];
+    private static string Changed(string text, int at, int cut, string insert) =>
+        text[..at] + insert + text[Math.Min(text.Length, at + cut)..];
 
     private static string Ours(string text) => Said(() => Written(YamlFile.Root(text, "f")));
 
@@ -100,7 +103,8 @@ public class YamlTreeTests
         {
             if (afterAValue && tokens.Current is YamlDotNet.Core.Tokens.Scalar)
                 return true;
-            afterAValue = tokens.Current is YamlDotNet.Core.Tokens.Scalar or YamlDotNet.Core.Tokens.FlowSequenceEnd or YamlDotNet.Core.Tokens.FlowMappingEnd;
+            afterAValue = tokens.Current is YamlDotNet.Core.Tokens.Scalar or YamlDotNet.Core.Tokens.FlowSequenceEnd
+                or YamlDotNet.Core.Tokens.FlowMappingEnd;
         }
         return false;
     }
@@ -111,7 +115,8 @@ public class YamlTreeTests
         {
             return read();
         }
-        catch (Exception e) when (e is YamlException or InputException or InvalidOperationException or ArgumentException or IndexOutOfRangeException)
+        catch (Exception e) when (e is YamlException or InputException or InvalidOperationException or ArgumentException
+            or IndexOutOfRangeException)
         {
             return "refused";
         }

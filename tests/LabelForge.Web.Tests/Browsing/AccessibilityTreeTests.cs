@@ -10,7 +10,8 @@ namespace LabelForge.Web.Tests.Browsing;
 public sealed partial class AccessibilityTreeTests(Chromium chromium)
 {
     private static readonly string[] Main =
-        ["/", "/recipes", "/recipes/tideline-bar", "/labels/lip-balm", "/looks/bramble-bar", "/materials/white-shea-base", "/find?q=tide", "/business"];
+        ["/", "/recipes", "/recipes/tideline-bar", "/labels/lip-balm", "/looks/bramble-bar", "/materials/white-shea-base", "/find?q=tide",
+            "/business"];
 
     [Fact]
     public async Task Each_main_page_is_heard_as_approved()
@@ -39,7 +40,8 @@ public sealed partial class AccessibilityTreeTests(Chromium chromium)
     private static async Task<IEnumerable<string>> Differs(IPage page, string folder, string name)
     {
         // Pictures to choose from are drawn one after the other; what they are called does not wait for that.
-        var heard = (await page.Locator("body").AriaSnapshotAsync()).Replace(folder, "my-workshop", StringComparison.Ordinal).ReplaceLineEndings("\n");
+        var heard = (await page.Locator("body").AriaSnapshotAsync()).Replace(folder, "my-workshop", StringComparison.Ordinal)
+            .ReplaceLineEndings("\n");
         heard = TemporaryDownloads().Replace(heard, "/papers/") + "\n";
         var path = Path.GetFullPath(Path.Combine(Approved.Folder, "..", "..", "tests", "approved", "heard", name + ".txt"));
         if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
@@ -53,7 +55,8 @@ public sealed partial class AccessibilityTreeTests(Chromium chromium)
         if (approved == heard)
             return [];
         var at = approved.Split('\n').Zip(heard.Split('\n')).TakeWhile(l => l.First == l.Second).Count();
-        return [$"{name}, line {at + 1}: approved \"{approved.Split('\n').ElementAtOrDefault(at)?.Trim()}\", heard \"{heard.Split('\n').ElementAtOrDefault(at)?.Trim()}\""];
+        return [
+            $"{name}, line {at + 1}: approved \"{approved.Split('\n').ElementAtOrDefault(at)?.Trim()}\", heard \"{heard.Split('\n').ElementAtOrDefault(at)?.Trim()}\""];
     }
 
     private static string Name(string route) => route.Trim('/').Split('?')[0].Replace('/', '-');

@@ -54,7 +54,8 @@ internal static class Approved
     private static SKBitmap Small(byte[] png)
     {
         using var full = SKBitmap.Decode(png);
-        return full.Resize(new SKImageInfo((full.Width + 3) / 4, (full.Height + 3) / 4, SKColorType.Rgba8888, SKAlphaType.Opaque), new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
+        return full.Resize(new SKImageInfo((full.Width + 3) / 4, (full.Height + 3) / 4, SKColorType.Rgba8888, SKAlphaType.Opaque),
+            new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
     }
 
     private static double Off(SKBitmap one, SKBitmap other)
@@ -64,7 +65,9 @@ internal static class Approved
         var off = 0;
         for (var i = 0; i < a.Length; i += 4)
         {
-            if (Math.Abs(a[i] - b[i]) > Noticeable || Math.Abs(a[i + 1] - b[i + 1]) > Noticeable || Math.Abs(a[i + 2] - b[i + 2]) > Noticeable)
+            if (Math.Abs(a[i] - b[i]) > Noticeable
+                || Math.Abs(a[i + 1] - b[i + 1]) > Noticeable
+                || Math.Abs(a[i + 2] - b[i + 2]) > Noticeable)
                 off++;
         }
         return (double)off / (a.Length / 4);

@@ -16,7 +16,8 @@ public sealed class ApprovedTests
 
     [Fact]
     public void A_line_of_text_that_is_missing_is_seen() =>
-        Assert.NotNull(Approved.Differs(Name, Changed((canvas, paint) => canvas.DrawRect(220, 100, 700, 60, new SKPaint { Color = SKColors.White }))));
+        Assert.NotNull(Approved.Differs(Name,
+            Changed((canvas, paint) => canvas.DrawRect(220, 100, 700, 60, new SKPaint { Color = SKColors.White }))));
 
     private static byte[] Changed(Action<SKCanvas, SKPaint> change)
     {

@@ -81,11 +81,24 @@ public sealed class BooksPagesTests(Chromium chromium)
         await using var window = await Filled();
         var page = window.Page;
         await window.GoAsync("/check");
-        await page.Locator("#file").SetInputFilesAsync(new FilePayload { Name = "label.pdf", MimeType = "application/pdf", Buffer = [1, 2, 0, 3] });
+        await page.Locator("#file")
+            .SetInputFilesAsync(new FilePayload { Name = "label.pdf", MimeType = "application/pdf", Buffer = [1, 2, 0, 3] });
         await Assertions.Expect(page.GetByText("This is neither a PDF nor a text.")).ToBeVisibleAsync();
-        await page.Locator("#file").SetInputFilesAsync(new FilePayload { Name = "label.pdf", MimeType = "application/pdf", Buffer = "%PDF-1.7 and nothing more"u8.ToArray() });
+        await page.Locator("#file")
+            .SetInputFilesAsync(new FilePayload
+            {
+                Name = "label.pdf",
+                MimeType = "application/pdf",
+                Buffer = "%PDF-1.7 and nothing more"u8.ToArray(),
+            });
         await Assertions.Expect(page.GetByText("This PDF is broken", new() { Exact = false })).ToBeVisibleAsync();
-        await page.Locator("#file").SetInputFilesAsync(new FilePayload { Name = "label.txt", MimeType = "text/plain", Buffer = "Bramble Soap\nNet Wt 4 oz\n"u8.ToArray() });
+        await page.Locator("#file")
+            .SetInputFilesAsync(new FilePayload
+            {
+                Name = "label.txt",
+                MimeType = "text/plain",
+                Buffer = "Bramble Soap\nNet Wt 4 oz\n"u8.ToArray(),
+            });
         await Assertions.Expect(page.Locator(".findings").First).ToBeVisibleAsync();
     }
 
@@ -114,7 +127,8 @@ public sealed class BooksPagesTests(Chromium chromium)
         await page.Locator("#wage").FillAsync("twenty");
         await Assertions.Expect(page.GetByText("\"twenty\" is not a figure.", new() { Exact = false }).First).ToBeVisibleAsync();
         await page.Locator("#wage").FillAsync("24.00");
-        await Window.UntilAsync(() => window.File("costs.yaml").Contains("wage: 24.00          # an hour", StringComparison.Ordinal), "the wage is in the file, its comment too");
+        await Window.UntilAsync(() => window.File("costs.yaml").Contains("wage: 24.00          # an hour", StringComparison.Ordinal),
+            "the wage is in the file, its comment too");
     }
 
     [Fact]
@@ -128,7 +142,8 @@ public sealed class BooksPagesTests(Chromium chromium)
         Assert.Matches("/papers/[0-9a-f]{32}/recall.pdf", sheet.Url);
         var bytes = await (await window.Page.APIRequest.GetAsync(sheet.Url)).BodyAsync();
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(bytes);
-        Assert.Contains("Please stop using this product", string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text)), StringComparison.Ordinal);
+        Assert.Contains("Please stop using this product",
+            string.Join(' ', pdf.GetPages().SelectMany(p => p.GetWords()).Select(w => w.Text)), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -150,7 +165,8 @@ public sealed class BooksPagesTests(Chromium chromium)
     private static bool Typed(string folder, string typed)
     {
         var path = Path.Combine(folder, ".drafts", "typed.json");
-        return File.Exists(path) && File.ReadAllText(path).Contains(System.Text.Json.JsonSerializer.Serialize(typed)[1..^1], StringComparison.Ordinal);
+        return File.Exists(path)
+            && File.ReadAllText(path).Contains(System.Text.Json.JsonSerializer.Serialize(typed)[1..^1], StringComparison.Ordinal);
     }
 
     private async Task<Window> Filled(int width = 1280)

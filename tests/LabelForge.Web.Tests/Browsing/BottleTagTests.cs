@@ -35,7 +35,8 @@ public sealed class BottleTagTests(Chromium chromium)
         var workshop = Workshop.Open(window.Folder);
         var line = BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar")).Lines[1].Material;
         var book = OpenBooks.Open(window.Folder);
-        var bottle = StockMovements.Receive(book, new Receipt { On = new(2026, 11, 20), By = "test", Material = line.Id, Amount = 500, Price = 9 }).Id;
+        var bottle = StockMovements.Receive(book,
+            new Receipt { On = new(2026, 11, 20), By = "test", Material = line.Id, Amount = 500, Price = 9 }).Id;
         await window.GoAsync($"/batches/{FilledBooks.OpenLot}");
         await page.Locator("#weighed").WaitForAsync();
         await ScannedAsync(page, $"M{bottle}", async () => await page.Locator("#from").InputValueAsync() == $"{bottle}");
@@ -45,7 +46,9 @@ public sealed class BottleTagTests(Chromium chromium)
         await Assertions.Expect(page.Locator(".notice.well, .slip").First).ToBeVisibleAsync();
 
         // A bottle of something that does not go in is not taken.
-        var wrong = book.Ask(books => books.InStock().First(s => s.Receipt.Material is var m && BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar")).Lines.All(l => l.Material.Id != m)).Receipt);
+        var wrong = book.Ask(books => books.InStock()
+            .First(s => s.Receipt.Material is var m
+                && BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar")).Lines.All(l => l.Material.Id != m)).Receipt);
         await ScannedAsync(page, $"M{wrong.Id}", async () => await page.Locator("main [role=alert]").CountAsync() > 0);
         await Assertions.Expect(page.Locator("main [role=alert]").First).ToContainTextAsync($"M{wrong.Id} holds {wrong.Material}");
 

@@ -8,12 +8,14 @@ using SkiaSharp;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>A complaint comes with a bar: its code is held before the camera, or scanned, and leads to the batch, the bottles and all who have the same.</summary>
+/// <summary>A complaint comes with a bar: its code is held before the camera, or scanned, and
+/// leads to the batch, the bottles and all who have the same.</summary>
 public sealed class CameraTests(Chromium chromium) : IDisposable
 {
     private static readonly DateOnly Day = new(2026, 11, 25);
     private static readonly string Lot = new LotCode(Day, 1).ToString();
-    private static readonly Gs1ElementString Piece = Gs1ElementString.ForItem(Gtin.FromPrefix("9521407", 3).Value!, lot: Lot, serial: "17").Value!;
+    private static readonly Gs1ElementString Piece = Gs1ElementString.ForItem(Gtin.FromPrefix("9521407", 3).Value!, lot: Lot,
+        serial: "17").Value!;
 
     private readonly string _seen = Path.Combine(Path.GetTempPath(), $"labelforge-seen-{Guid.NewGuid():N}.y4m");
 
@@ -25,7 +27,8 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
     public async Task A_code_held_before_the_camera_leads_to_the_batch_and_the_camera_is_switched_off(BarcodeKind kind)
     {
         Film(kind == BarcodeKind.Qr ? Piece.DigitalLink("https://id.example.com").Value! : Piece.HumanReadable, kind);
-        await using var browser = await chromium.AnotherAsync("--use-fake-device-for-media-stream", $"--use-file-for-fake-video-capture={_seen}");
+        await using var browser = await chromium.AnotherAsync("--use-fake-device-for-media-stream",
+            $"--use-file-for-fake-video-capture={_seen}");
         await using var window = await Window.OpenAsync(chromium, example: true, own: browser);
         await window.Context.GrantPermissionsAsync(["camera"]);
         Begin(window.Folder);
@@ -54,7 +57,8 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
         await Assertions.Expect(page.Locator(".camera [role=alert]")).ToContainTextAsync("Type the code");
         using var photo = Picture(Piece.HumanReadable, BarcodeKind.Gs1DataMatrix, 1600, 1200);
         using var jpeg = photo.Encode(SKEncodedImageFormat.Jpeg, 85);
-        await page.SetInputFilesAsync("#camera-photo", new FilePayload { Name = "bar.jpg", MimeType = "image/jpeg", Buffer = jpeg.ToArray() });
+        await page.SetInputFilesAsync("#camera-photo",
+            new FilePayload { Name = "bar.jpg", MimeType = "image/jpeg", Buffer = jpeg.ToArray() });
         await Assertions.Expect(page.Locator("#found")).ToContainTextAsync(Lot);
     }
 
@@ -86,19 +90,23 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
         var page = window.Page;
         await window.GoAsync("/find");
         async Task<int> Sent(string size, int bytes) => await page.EvaluateAsync<int>(
-            "async ([size, bytes]) => (await fetch('/read-code', { method: 'POST', headers: { 'X-Picture': size }, body: new Uint8Array(bytes) })).status", new object[] { size, bytes });
+            "async ([size, bytes]) => (await fetch('/read-code', { method: 'POST', headers: { 'X-Picture': size }, body: new "
+                + "Uint8Array(bytes) })).status", new object[] { size, bytes });
         Assert.Equal(204, await Sent("20x20", 400));
-        Assert.All([await Sent("20x20", 399), await Sent("", 400), await Sent("-1x-400", 400), await Sent("99999x99999", 400), await Sent("0x0", 0)], s => Assert.Equal(400, s));
+        Assert.All([await Sent("20x20", 399), await Sent("", 400), await Sent("-1x-400", 400), await Sent("99999x99999", 400),
+            await Sent("0x0", 0)], s => Assert.Equal(400, s));
     }
 
     // As fast as a scanner, and from one place: keys sent one by one over a busy machine may come slower than a hand's.
     internal static Task ScanAsync(IPage page, string typed) => page.EvaluateAsync(
-        "typed => { for (const key of [...typed, 'Enter']) document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true })); }", typed);
+        "typed => { for (const key of [...typed, 'Enter']) document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, "
+            + "bubbles: true, cancelable: true })); }", typed);
 
     private static void Begin(string folder)
     {
         var workshop = Workshop.Open(folder);
-        Production.Start(OpenBooks.Open(folder), FrozenRecipe.Of(workshop, workshop.ProductOf("bramble-bar").Batch, "us", null), Lot, Day, "A");
+        Production.Start(OpenBooks.Open(folder), FrozenRecipe.Of(workshop, workshop.ProductOf("bramble-bar").Batch, "us", null), Lot, Day,
+            "A");
     }
 
     // One frame, over and over: YUV4MPEG2, all in grey.
@@ -125,7 +133,8 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
             canvas.Translate(width / 2f, height / 2f);
             canvas.RotateDegrees(6);
             var side = height * 0.55f;
-            canvas.DrawImage(code, SKRect.Create(-side / 2, -side / 2 * code.Height / code.Width, side, side * code.Height / code.Width), new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
+            canvas.DrawImage(code, SKRect.Create(-side / 2, -side / 2 * code.Height / code.Width, side, side * code.Height / code.Width),
+                new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear));
             return picture;
         }
         finally

@@ -23,7 +23,8 @@ public sealed class Chromium : IAsyncLifetime
     {
         get
         {
-            Assert.SkipUnless(_browser is not null, "No Chromium is on this machine to show the page in (Debian: apt install chromium; or run build/test).");
+            Assert.SkipUnless(_browser is not null,
+                "No Chromium is on this machine to show the page in (Debian: apt install chromium; or run build/test).");
             return _browser!;
         }
     }
@@ -37,7 +38,8 @@ public sealed class Chromium : IAsyncLifetime
         _browser = await LaunchAsync();
     }
 
-    /// <summary>A browser of its own, for what has to be said when it starts, as what its camera sees. The test is skipped where the machine has none.</summary>
+    /// <summary>A browser of its own, for what has to be said when it starts, as what its camera
+    /// sees. The test is skipped where the machine has none.</summary>
     public async Task<IBrowser> AnotherAsync(params string[] more)
     {
         _ = Browser;
@@ -47,7 +49,8 @@ public sealed class Chromium : IAsyncLifetime
     private Task<IBrowser> LaunchAsync(params string[] more) => _playwright!.Chromium.LaunchAsync(new BrowserTypeLaunchOptions
     {
         ExecutablePath = Program,
-        Args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking", "--disable-component-update", "--disable-sync", "--renderer-process-limit=4", .. more],
+        Args = ["--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run", "--disable-background-networking",
+            "--disable-component-update", "--disable-sync", "--renderer-process-limit=4", .. more],
     });
 
     public async ValueTask DisposeAsync()
@@ -65,7 +68,8 @@ public sealed class Window : IAsyncDisposable
     private readonly IBrowserContext _context;
     private readonly List<string> _complaints = [];
 
-    private Window(PageServer server, IBrowserContext context, IPage page, string folder) => (_server, _context, Page, Folder) = (server, context, page, folder);
+    private Window(PageServer server, IBrowserContext context, IPage page, string folder) =>
+        (_server, _context, Page, Folder) = (server, context, page, folder);
 
     public IPage Page { get; }
 
@@ -78,15 +82,26 @@ public sealed class Window : IAsyncDisposable
     /// <summary>What the browser complained of: scripts that failed, what the policy stopped.</summary>
     public IReadOnlyList<string> Complaints => _complaints;
 
-    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light, bool bypassPolicy = false, IBrowser? own = null)
+    public static async Task<Window> OpenAsync(Chromium chromium, bool example, int width = 1280, ColorScheme scheme = ColorScheme.Light,
+        bool bypassPolicy = false, IBrowser? own = null)
     {
         // Before anything is made or started: where there is no browser, the test is skipped here.
         var browser = own ?? chromium.Browser;
         var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
         if (example)
             WriteExample(folder);
-        var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25), WriteSample = WriteExample });
-        var context = await browser.NewContextAsync(new BrowserNewContextOptions { ViewportSize = new ViewportSize { Width = width, Height = 800 }, ColorScheme = scheme, ReducedMotion = ReducedMotion.Reduce, BypassCSP = bypassPolicy });
+        var server = await PageServer.StartAsync(new ServeOptions(folder, 0)
+        {
+            Today = () => new DateOnly(2026, 11, 25),
+            WriteSample = WriteExample,
+        });
+        var context = await browser.NewContextAsync(new BrowserNewContextOptions
+        {
+            ViewportSize = new ViewportSize { Width = width, Height = 800 },
+            ColorScheme = scheme,
+            ReducedMotion = ReducedMotion.Reduce,
+            BypassCSP = bypassPolicy,
+        });
         // Long, and for every page of the window: all test programs share two cores, and what is waited for comes or does not.
         context.SetDefaultTimeout(180_000);
         await context.APIRequest.GetAsync(server.Entrance.ToString());
@@ -111,7 +126,9 @@ public sealed class Window : IAsyncDisposable
     /// <summary>Waits until the page's pictures are there and nothing has moved for a moment.</summary>
     public async Task SettleAsync()
     {
-        if (Page.Url.Contains("/labels/", StringComparison.Ordinal) || Page.Url.Contains("/print/", StringComparison.Ordinal) || System.Text.RegularExpressions.Regex.IsMatch(Page.Url, "/recipes/(?!new)[^/]+$"))
+        if (Page.Url.Contains("/labels/", StringComparison.Ordinal)
+            || Page.Url.Contains("/print/", StringComparison.Ordinal)
+            || System.Text.RegularExpressions.Regex.IsMatch(Page.Url, "/recipes/(?!new)[^/]+$"))
             await Page.Locator(".pictures img").First.WaitForAsync();
         if (Page.Url.Contains("/looks/", StringComparison.Ordinal))
         {

@@ -32,5 +32,6 @@ public sealed class DragTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
-    private static async Task<string[]> Used(IPage page) => await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('select[id^=use-]')].map(s => s.value)");
+    private static async Task<string[]> Used(IPage page) =>
+        await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('select[id^=use-]')].map(s => s.value)");
 }

@@ -4,7 +4,8 @@ using LabelForge.Records.Books;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>Books of the example workshop in which every list has an entry: one lot made, partly sold, one sale corrected, a complaint; another lot at the bench.</summary>
+/// <summary>Books of the example workshop in which every list has an entry: one lot made, partly
+/// sold, one sale corrected, a complaint; another lot at the bench.</summary>
 internal static class FilledBooks
 {
     private static readonly DateOnly Today = new(2026, 11, 25);
@@ -38,13 +39,16 @@ internal static class FilledBooks
         Production.Start(book, FrozenRecipe.Of(workshop, batch, "us", null), Lot, Today, "test");
         var receipts = book.Read().Receipts;
         foreach (var line in batch.Lines)
-            Production.Weigh(book, Lot, line.Material.Id, line.Mass.Grams, receipts.First(r => r.Material == line.Material.Id).Id, Today, "test");
+            Production.Weigh(book, Lot, line.Material.Id, line.Mass.Grams, receipts.First(r => r.Material == line.Material.Id).Id, Today,
+                "test");
         Production.Note(book, Lot, "The base was melted twice.", Today, "test");
         Production.Close(book, Lot, 6, 1, 730, Today, "test");
         var sale = StockMovements.Sell(book, Lot, 3, "Fairport market", 21, Today, "test");
         StockMovements.Sell(book, Lot, 1, "A. Reader", 0, Today, "test");
-        Correcting.Of(book, BookLists.Sale, sale.Id, new Dictionary<string, string> { ["pieces"] = "2" }, "One came back the same day", Today, "test");
-        StockMovements.Complain(book, Lot, "A. Reader", "A rash that sent her to hospital", serious: true, smallBusiness: true, Today, "test");
+        Correcting.Of(book, BookLists.Sale, sale.Id, new Dictionary<string, string> { ["pieces"] = "2" }, "One came back the same day",
+            Today, "test");
+        StockMovements.Complain(book, Lot, "A. Reader", "A rash that sent her to hospital", serious: true, smallBusiness: true, Today,
+            "test");
         StockMovements.DisposePieces(book, Lot, 1, "Dropped", Today, "test");
         var next = BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar"));
         Production.Start(book, FrozenRecipe.Of(workshop, next, "us", null), OpenLot, Today, "test");
@@ -56,6 +60,8 @@ internal static class FilledBooks
     public static string BeginPot(string folder)
     {
         var workshop = Workshop.Open(folder);
-        return Pots.Begin(OpenBooks.Open(folder), [.. new[] { "meadow-bar/Salt Meadow", "meadow-bar/Moss Lane" }.Select(p => workshop.ProductOf(p)).Select(p => (p.Recipe, FrozenRecipe.Of(workshop, p.Batch, "us", null)))], Today, "test").Pot;
+        return Pots.Begin(OpenBooks.Open(folder),
+            [.. new[] { "meadow-bar/Salt Meadow", "meadow-bar/Moss Lane" }.Select(p => workshop.ProductOf(p))
+                .Select(p => (p.Recipe, FrozenRecipe.Of(workshop, p.Batch, "us", null)))], Today, "test").Pot;
     }
 }

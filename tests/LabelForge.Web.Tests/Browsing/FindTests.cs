@@ -24,7 +24,8 @@ public sealed class FindTests(Chromium chromium)
             Assert.Equal("meadow-bar/Peach Morning", In("PEACH  morning").First(f => f.Kind == FoundKind.Product).Key);
             Assert.Contains(FoundKind.Buyer, Kinds(snapshot.Sales[0].To[..4]));
             Assert.Contains(FoundKind.Complaint, Kinds(snapshot.Complaints[0].From));
-            Assert.Equal("Crème de karité", Assert.Single(FindAnything.In([new(FoundKind.Material, "karite", "Crème de karité", "")], "KARITE creme")).Title);
+            Assert.Equal("Crème de karité",
+                Assert.Single(FindAnything.In([new(FoundKind.Material, "karite", "Crème de karité", "")], "KARITE creme")).Title);
             Assert.Empty(Kinds("no such thing"));
             Assert.Empty(Kinds("  "));
         }
@@ -55,7 +56,8 @@ public sealed class FindTests(Chromium chromium)
         await page.Locator("#directions").FocusAsync();
         await page.Keyboard.PressAsync("Control+End");
         await page.Keyboard.TypeAsync(" and/or");
-        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("and/or", StringComparison.Ordinal), "the slash is typed");
+        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("and/or", StringComparison.Ordinal),
+            "the slash is typed");
         Assert.DoesNotContain("find", page.Url, StringComparison.Ordinal);
         Assert.Empty(window.Complaints);
     }
@@ -89,7 +91,10 @@ public sealed class FindTests(Chromium chromium)
         await page.FillAsync("#amount", "½ lb");
         await page.PressAsync("#amount", "Tab");
         await Assertions.Expect(page.Locator("#amount")).ToHaveValueAsync("0.5 lb");
-        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/typed.json")) && window.File(".drafts/typed.json") is var typed && typed.Contains("Milk base", StringComparison.Ordinal) && typed.Contains("0.5 lb", StringComparison.Ordinal), "both are kept");
+        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/typed.json"))
+            && window.File(".drafts/typed.json") is var typed
+            && typed.Contains("Milk base", StringComparison.Ordinal)
+            && typed.Contains("0.5 lb", StringComparison.Ordinal), "both are kept");
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("#name")).ToHaveValueAsync("River Stone");
         await window.GoAsync("/materials/new");
@@ -105,7 +110,9 @@ public sealed class FindTests(Chromium chromium)
         await window.GoAsync("/business");
         await page.SelectOptionAsync("#country", "CA");
         await page.SelectOptionAsync("#currency", "CAD");
-        await Window.UntilAsync(() => window.File("workshop.yaml") is var now && now.Contains("country: CA", StringComparison.Ordinal) && now.Contains("currency: CAD", StringComparison.Ordinal), "both are in the file");
+        await Window.UntilAsync(() => window.File("workshop.yaml") is var now
+            && now.Contains("country: CA", StringComparison.Ordinal)
+            && now.Contains("currency: CAD", StringComparison.Ordinal), "both are in the file");
         await page.FillAsync("#email", "bench@thistlepond");
         await page.PressAsync("#email", "Tab");
         await Assertions.Expect(page.Locator("#email-wrong")).ToContainTextAsync("ends too soon");

@@ -49,6 +49,7 @@ public sealed class FocusTests(Chromium chromium)
         await window.Page.Keyboard.PressAsync("End");
         await window.Page.Keyboard.TypeAsync(" of two");
         await Assertions.Expect(window.Page.Locator("#name")).ToHaveValueAsync("Harbour Wall of two");
-        await Window.UntilAsync(() => window.File("recipes/harbour-wall-bar.yaml").Contains("name: Harbour Wall of two", StringComparison.Ordinal), "every letter is in the file");
+        await Window.UntilAsync(() => window.File("recipes/harbour-wall-bar.yaml")
+            .Contains("name: Harbour Wall of two", StringComparison.Ordinal), "every letter is in the file");
     }
 }

@@ -29,7 +29,8 @@ public sealed class FrenchTests(Chromium chromium)
         """;
 
     // The example's own words: names that its maker gave, and what a buyer wrote.
-    private static readonly string[] Written = ["Bramble & Shea", "Salt Meadow", "Harbour Wall", "Wendle market", "Rooksedge", "The base was melted twice.", "20 drops, 1.5 % of batch"];
+    private static readonly string[] Written = ["Bramble & Shea", "Salt Meadow", "Harbour Wall", "Wendle market", "Rooksedge",
+        "The base was melted twice.", "20 drops, 1.5 % of batch"];
 
     [Fact]
     public async Task No_page_in_French_speaks_English()
@@ -47,14 +48,16 @@ public sealed class FrenchTests(Chromium chromium)
             await window.SettleAsync();
             foreach (var details in await window.Page.Locator("details").AllAsync())
                 await details.EvaluateAsync("d => d.open = true");
-            found.AddRange((await window.Page.EvaluateAsync<string[]>(English)).Where(t => !Written.Any(w => t.Contains(w, StringComparison.Ordinal))).Select(t => $"{route}: {t}"));
+            found.AddRange((await window.Page.EvaluateAsync<string[]>(English))
+                .Where(t => !Written.Any(w => t.Contains(w, StringComparison.Ordinal))).Select(t => $"{route}: {t}"));
         }
         Assert.True(found.Count == 0, string.Join('\n', found));
         Assert.Empty(window.Complaints);
     }
 
     // What is told of things that went wrong is in French too: at fields, in findings, and where a form is refused. What fills the places
-    // of a finding from lists of claims (what words promise, what to write instead) is in English still: labels made elsewhere are not walked.
+    // of a finding from lists of claims (what words promise, what to write instead) is in English
+    // still: labels made elsewhere are not walked.
     [Fact]
     public async Task What_is_wrong_is_told_in_French()
     {
@@ -67,7 +70,8 @@ public sealed class FrenchTests(Chromium chromium)
         Change(window, "recipes/meadow-bar.yaml", "identity: ", "identity: \" \" # ");
         Change(window, "recipes/tideline-bar.yaml", "amount: ", "amount: heaps # ");
         var found = new List<string>();
-        foreach (var route in new[] { "/recipes/meadow-bar", "/labels/meadow-bar", "/print/meadow-bar", "/recipes/tideline-bar", "/materials?ask=true", "/stock/out", "/stock/in", "/trace/M77", "/materials/castor-oil" })
+        foreach (var route in new[] { "/recipes/meadow-bar", "/labels/meadow-bar", "/print/meadow-bar", "/recipes/tideline-bar",
+            "/materials?ask=true", "/stock/out", "/stock/in", "/trace/M77", "/materials/castor-oil" })
         {
             // Castor oil goes into most recipes: it is broken once their pictures were seen.
             if (route == "/materials/castor-oil")
@@ -81,7 +85,8 @@ public sealed class FrenchTests(Chromium chromium)
             else
                 await window.SettleAsync();
             await page.EvaluateAsync("() => { for (const d of document.querySelectorAll('details')) d.open = true; }");
-            found.AddRange((await page.EvaluateAsync<string[]>(English)).Where(t => !Written.Any(w => t.Contains(w, StringComparison.Ordinal))).Select(t => $"{route}: {t}"));
+            found.AddRange((await page.EvaluateAsync<string[]>(English))
+                .Where(t => !Written.Any(w => t.Contains(w, StringComparison.Ordinal))).Select(t => $"{route}: {t}"));
         }
         Assert.True(found.Count == 0, string.Join('\n', found));
     }

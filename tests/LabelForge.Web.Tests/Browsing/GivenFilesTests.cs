@@ -17,9 +17,18 @@ public sealed class GivenFilesTests(Chromium chromium)
         var before = window.File(file);
         await window.GoAsync("/materials/hayloft-fragrance");
         await page.GetByText("Read a certificate").ClickAsync();
-        await page.Locator("#paper").SetInputFilesAsync(new FilePayload { Name = "certificate.pdf", MimeType = "application/pdf", Buffer = Table(("Category 9", "5.25 %"), ("Category 5B", "1.1 %"), ("Linalool 78-70-6", "6 %")) });
+        await page.Locator("#paper")
+            .SetInputFilesAsync(new FilePayload
+            {
+                Name = "certificate.pdf",
+                MimeType = "application/pdf",
+                Buffer = Table(("Category 9", "5.25 %"), ("Category 5B", "1.1 %"), ("Linalool 78-70-6", "6 %")),
+            });
         await page.GetByText("I compared it").ClickAsync();
-        await Window.UntilAsync(() => window.File(file) is var now && now.Contains("category 9: 5.25 %", StringComparison.Ordinal) && now.Contains("category 5B: 1.1 %", StringComparison.Ordinal) && now.Contains("Linalool: 6 %", StringComparison.Ordinal), "what was read is in the file");
+        await Window.UntilAsync(() => window.File(file) is var now
+            && now.Contains("category 9: 5.25 %", StringComparison.Ordinal)
+            && now.Contains("category 5B: 1.1 %", StringComparison.Ordinal) && now.Contains("Linalool: 6 %", StringComparison.Ordinal),
+            "what was read is in the file");
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo" }).ClickAsync();
         await Window.UntilAsync(() => window.File(file) == before, "one step back");
     }
@@ -32,14 +41,17 @@ public sealed class GivenFilesTests(Chromium chromium)
         const string file = "materials/slate-blue-mica.yaml";
         await window.GoAsync("/materials/slate-blue-mica");
         await page.GetByText("Pick it from a photo").ClickAsync();
-        await page.Locator("#swatch-photo").SetInputFilesAsync(new FilePayload { Name = "bomb.png", MimeType = "image/png", Buffer = Claiming(60_000, 60_000) });
+        await page.Locator("#swatch-photo")
+            .SetInputFilesAsync(new FilePayload { Name = "bomb.png", MimeType = "image/png", Buffer = Claiming(60_000, 60_000) });
         await Assertions.Expect(page.GetByText("at most 80 million", new() { Exact = false })).ToBeVisibleAsync();
         using var bitmap = new SKBitmap(30, 30);
         bitmap.Erase(new SKColor(0x33, 0x55, 0x99));
         using var photo = bitmap.Encode(SKEncodedImageFormat.Png, 100);
-        await page.Locator("#swatch-photo").SetInputFilesAsync(new FilePayload { Name = "soap.png", MimeType = "image/png", Buffer = photo.ToArray() });
+        await page.Locator("#swatch-photo")
+            .SetInputFilesAsync(new FilePayload { Name = "soap.png", MimeType = "image/png", Buffer = photo.ToArray() });
         await page.Locator("#take-swatch").ClickAsync();
-        await Window.UntilAsync(() => window.File(file).Contains("swatch: \"#335599\"", StringComparison.Ordinal), "the colour is in the file");
+        await Window.UntilAsync(() => window.File(file).Contains("swatch: \"#335599\"", StringComparison.Ordinal),
+            "the colour is in the file");
         Assert.Empty(window.Complaints);
     }
 
@@ -51,7 +63,8 @@ public sealed class GivenFilesTests(Chromium chromium)
         await window.GoAsync("/labels/bramble-bar");
         await page.Locator(".pictures img").First.WaitForAsync();
         await page.GetByText("Your own picture on the front").ClickAsync();
-        await page.Locator("#art").SetInputFilesAsync(new FilePayload { Name = "bomb.png", MimeType = "image/png", Buffer = Claiming(60_000, 60_000) });
+        await page.Locator("#art")
+            .SetInputFilesAsync(new FilePayload { Name = "bomb.png", MimeType = "image/png", Buffer = Claiming(60_000, 60_000) });
         await Assertions.Expect(page.GetByText("at most 25 million", new() { Exact = false })).ToBeVisibleAsync();
         Assert.False(Directory.Exists(Path.Combine(window.Folder, "designs")));
 
@@ -60,11 +73,16 @@ public sealed class GivenFilesTests(Chromium chromium)
         {
             Name = "../../My leaf.svg",
             MimeType = "image/svg+xml",
-            Buffer = Encoding.UTF8.GetBytes("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\"><path d=\"M5 0 L10 10 L0 10 Z\" fill=\"currentColor\"/></svg>"),
+            Buffer = Encoding.UTF8
+                .GetBytes(
+                    "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 10 10\"><path d=\"M5 0 L10 10 L0 10 Z\" "
+                        + "fill=\"currentColor\"/></svg>"),
         });
         await Assertions.Expect(page.GetByText("It is on the design bar-2x4-own")).ToBeVisibleAsync();
-        Assert.Equal(["bar-2x4-own.yaml", "my-leaf.svg"], Directory.EnumerateFiles(Path.Combine(window.Folder, "designs")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
-        Assert.Contains("{ role: art, file: my-leaf.svg, place: top, align: centre, length: 7 mm", window.File("designs/bar-2x4-own.yaml"), StringComparison.Ordinal);
+        Assert.Equal(["bar-2x4-own.yaml", "my-leaf.svg"],
+            Directory.EnumerateFiles(Path.Combine(window.Folder, "designs")).Select(Path.GetFileName).Order(StringComparer.Ordinal));
+        Assert.Contains("{ role: art, file: my-leaf.svg, place: top, align: centre, length: 7 mm", window.File("designs/bar-2x4-own.yaml"),
+            StringComparison.Ordinal);
         await Assertions.Expect(page.Locator("#design")).ToHaveValueAsync("bar-2x4-own");
         await Assertions.Expect(page.GetByText("It does not fit.")).Not.ToBeVisibleAsync();
     }
@@ -79,7 +97,9 @@ public sealed class GivenFilesTests(Chromium chromium)
         await page.Locator("#variant-0").FillAsync("Tideline & Shea");
         await page.Locator("#variant-0-bramble-fragrance").SelectOptionAsync("tideline-fragrance");
         await page.Locator("#variant-0-ultramarine-violet").SelectOptionAsync("(left out)");
-        await Window.UntilAsync(() => window.File("recipes/bramble-bar.yaml") is var now && now.Contains("replace: { bramble-fragrance: tideline-fragrance }", StringComparison.Ordinal) && now.Contains("leave out: [ ultramarine-violet ]", StringComparison.Ordinal), "the variant is in the file");
+        await Window.UntilAsync(() => window.File("recipes/bramble-bar.yaml") is var now
+            && now.Contains("replace: { bramble-fragrance: tideline-fragrance }", StringComparison.Ordinal)
+            && now.Contains("leave out: [ ultramarine-violet ]", StringComparison.Ordinal), "the variant is in the file");
         await window.GoAsync("/labels/bramble-bar");
         await page.Locator("#variant").SelectOptionAsync("Tideline & Shea");
         await Assertions.Expect(page.Locator(".statement").First).Not.ToContainTextAsync("Ultramarines");
@@ -109,7 +129,8 @@ public sealed class GivenFilesTests(Chromium chromium)
         using (var document = SKDocument.CreatePdf(stream))
         {
             var canvas = document.BeginPage(595, 842);
-            using var face = SKTypeface.FromStream(new MemoryStream(LabelForge.Print.Templates.Bytes("fonts/BarlowCondensed-Regular.ttf")));
+            using var face =
+                SKTypeface.FromStream(new MemoryStream(LabelForge.Print.Templates.Bytes("fonts/BarlowCondensed-Regular.ttf")));
             using var font = new SKFont(face, 12);
             using var paint = new SKPaint { Color = SKColors.Black };
             for (var i = 0; i < rows.Length; i++)

@@ -30,7 +30,8 @@ public sealed class KeepingTests(Chromium chromium)
         await warning.WaitForAsync();
         Assert.StartsWith("For external use only.", await warning.InputValueAsync(), StringComparison.Ordinal);
         await warning.FillAsync("Keep out of eyes.");
-        await Window.UntilAsync(() => window.File(Recipe).Contains("  - Keep out of eyes.", StringComparison.Ordinal), "the new warning is in the file");
+        await Window.UntilAsync(() => window.File(Recipe).Contains("  - Keep out of eyes.", StringComparison.Ordinal),
+            "the new warning is in the file");
         await window.GoAsync("/materials/bramble-fragrance");
         await window.Page.GetByRole(AriaRole.Textbox, new() { NameRegex = new("Share") }).First.WaitForAsync();
     }
@@ -44,14 +45,17 @@ public sealed class KeepingTests(Chromium chromium)
         await window.Page.Locator(".pictures img").First.WaitForAsync();
         await window.Page.FillAsync("#amount-0", "450");
         await window.Page.GetByText("\"450\" has no unit.").First.WaitForAsync();
-        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/recipes/harbour-wall-bar.draft")), "a draft is kept");
+        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/recipes/harbour-wall-bar.draft")),
+            "a draft is kept");
         await window.Page.ReloadAsync();
         await window.Page.Locator("h1").WaitForAsync();
         Assert.Equal("450", await window.Page.InputValueAsync("#amount-0"));
         Assert.Equal(before, window.File(Recipe));
         await window.Page.FillAsync("#amount-0", "455 g");
-        await Window.UntilAsync(() => window.File(Recipe).Contains("amount: 455 g }", StringComparison.Ordinal), "it is saved once it can be used");
-        await Window.UntilAsync(() => !File.Exists(Path.Combine(window.Folder, ".drafts/recipes/harbour-wall-bar.draft")), "the draft is gone");
+        await Window.UntilAsync(() => window.File(Recipe).Contains("amount: 455 g }", StringComparison.Ordinal),
+            "it is saved once it can be used");
+        await Window.UntilAsync(() => !File.Exists(Path.Combine(window.Folder, ".drafts/recipes/harbour-wall-bar.draft")),
+            "the draft is gone");
     }
 
     [Fact]
@@ -60,11 +64,13 @@ public sealed class KeepingTests(Chromium chromium)
         await using var window = await Window.OpenAsync(chromium, example: true);
         var path = Path.Combine(window.Folder, Recipe);
         await window.GoAsync("/recipes/harbour-wall-bar");
-        await File.WriteAllTextAsync(path, window.File(Recipe).Replace("name: Harbour Wall", "name: Harbour Light", StringComparison.Ordinal));
+        await File.WriteAllTextAsync(path,
+            window.File(Recipe).Replace("name: Harbour Wall", "name: Harbour Light", StringComparison.Ordinal));
         await window.Page.Locator("h1", new PageLocatorOptions { HasTextString = "Harbour Light" }).WaitForAsync();
         await window.Page.FillAsync("#amount-0", "450");
         await window.Page.GetByText("Kept as a draft").WaitForAsync();
-        await File.WriteAllTextAsync(path, window.File(Recipe).Replace("name: Harbour Light", "name: Harbour Bell", StringComparison.Ordinal));
+        await File.WriteAllTextAsync(path,
+            window.File(Recipe).Replace("name: Harbour Light", "name: Harbour Bell", StringComparison.Ordinal));
         await window.Page.GetByText("was changed by another program").WaitForAsync();
         Assert.Equal("450", await window.Page.InputValueAsync("#amount-0"));
         await window.Page.GetByRole(AriaRole.Button, new() { Name = "Take the file’s text" }).ClickAsync();

@@ -5,7 +5,8 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>A Saturday without a pointer: two scents out of one pot, their labels, the table, a complaint and its trace, by Tab, Enter, arrows and letters alone.</summary>
+/// <summary>A Saturday without a pointer: two scents out of one pot, their labels, the table, a
+/// complaint and its trace, by Tab, Enter, arrows and letters alone.</summary>
 public sealed class KeyboardDayTests(Chromium chromium)
 {
     private static readonly string[] Scents = ["Salt Meadow", "Peach Morning"];
@@ -19,7 +20,8 @@ public sealed class KeyboardDayTests(Chromium chromium)
         await window.GoAsync("/");
 
         await keys.Press(".rooms a[href='/pour'], .rooms a[href='/batches']");
-        await window.Page.WaitForURLAsync(url => url.Contains("pour", StringComparison.Ordinal) || url.Contains("batches", StringComparison.Ordinal));
+        await window.Page
+            .WaitForURLAsync(url => url.Contains("pour", StringComparison.Ordinal) || url.Contains("batches", StringComparison.Ordinal));
         if (!window.Page.Url.EndsWith("/pour", StringComparison.Ordinal))
             await keys.Press("main a[href='/pour']");
         await window.Page.WaitForURLAsync("**/pour");
@@ -44,7 +46,8 @@ public sealed class KeyboardDayTests(Chromium chromium)
         await Sell(window, keys);
         await Complain(window, keys);
         Assert.Empty(window.Complaints);
-        TestContext.Current.TestOutputHelper?.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{keys.Tabs} presses of Tab, {keys.Stops} stops"));
+        TestContext.Current.TestOutputHelper
+            ?.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{keys.Tabs} presses of Tab, {keys.Stops} stops"));
     }
 
     private static void Prepare(string folder)
@@ -52,10 +55,19 @@ public sealed class KeyboardDayTests(Chromium chromium)
         File.AppendAllText(Path.Combine(folder, "workshop.yaml"), "label stock: [ us-letter-10-2x4in ]\n");
         var book = OpenBooks.Open(folder);
         foreach (var material in Workshop.Open(folder).Materials.Values)
-            StockMovements.Receive(book, new Receipt { On = new DateOnly(2026, 11, 20), By = "test", Material = material.Id, Amount = material.Kind == MaterialKind.Base ? 9000 : 300, Price = 31.37m });
+            StockMovements.Receive(book,
+                new Receipt
+                {
+                    On = new DateOnly(2026, 11, 20),
+                    By = "test",
+                    Material = material.Id,
+                    Amount = material.Kind == MaterialKind.Base ? 9000 : 300,
+                    Price = 31.37m,
+                });
     }
 
-    private static async Task<string> IdOf(IPage page, string label) => await page.GetByLabel(label, new() { Exact = true }).GetAttributeAsync("id") ?? "";
+    private static async Task<string> IdOf(IPage page, string label) =>
+        await page.GetByLabel(label, new() { Exact = true }).GetAttributeAsync("id") ?? "";
 
     private static async Task Weigh(IPage page, Hands keys)
     {
@@ -155,6 +167,8 @@ public sealed class KeyboardDayTests(Chromium chromium)
             await page.Keyboard.PressAsync("Enter");
         }
 
-        private const string Ringed = "() => { const s = getComputedStyle(document.activeElement); return s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2; }";
+        private const string Ringed =
+            "() => { const s = getComputedStyle(document.activeElement); return s.outlineStyle !== 'none' && "
+                + "parseFloat(s.outlineWidth) >= 2; }";
     }
 }

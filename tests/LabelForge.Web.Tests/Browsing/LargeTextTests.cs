@@ -30,13 +30,17 @@ public sealed class LargeTextTests(Chromium chromium)
         await using var window = await Window.OpenAsync(chromium, example: true, width);
         FilledBooks.Fill(window.Folder);
         var found = new List<string>();
-        await window.Context.AddInitScriptAsync($"document.addEventListener('DOMContentLoaded', () => document.documentElement.style.fontSize = '{percent}%')");
+        await window.Context
+            .AddInitScriptAsync(
+                $"document.addEventListener('DOMContentLoaded', () => document.documentElement.style.fontSize = '{percent}%')");
         foreach (var path in Routes.All)
         {
             await window.GoAsync(path);
             await window.SettleAsync();
-            Assert.Equal($"{16 * percent / 100}px", await window.Page.EvaluateAsync<string>("() => getComputedStyle(document.documentElement).fontSize"));
-            if (!await window.Page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
+            Assert.Equal($"{16 * percent / 100}px",
+                await window.Page.EvaluateAsync<string>("() => getComputedStyle(document.documentElement).fontSize"));
+            if (!await window.Page
+                .EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
                 found.Add($"{path} runs over the side: {await window.Page.EvaluateAsync<string>(Widest)}");
             found.AddRange((await window.Page.EvaluateAsync<string[]>(CutOff)).Select(w => $"{path}: {w}"));
         }

@@ -14,7 +14,8 @@ public sealed class LookTests(Chromium chromium)
         var page = window.Page;
         var before = window.File(Recipe);
         await window.GoAsync("/looks/meadow-bar");
-        await Assertions.Expect(page.Locator(".measured")).ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("^The front of Salt Meadow"));
+        await Assertions.Expect(page.Locator(".measured"))
+            .ToHaveAttributeAsync("aria-label", new System.Text.RegularExpressions.Regex("^The front of Salt Meadow"));
         await Assertions.Expect(page.Locator("#arrangement-colour-block")).ToHaveAttributeAsync("aria-pressed", "true");
         await Assertions.Expect(page.Locator("#use-here")).ToBeDisabledAsync();
         // A picture of the very product in each arrangement that has room for it.
@@ -24,7 +25,9 @@ public sealed class LookTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#look-verdict")).ToHaveTextAsync("Keeps every height that was checked");
         Assert.Equal(before, window.File(Recipe));
         await page.ClickAsync("#use-here");
-        await Window.UntilAsync(() => window.File(Recipe).Contains("arrangement: medallion, ornament: { family: tide, seed: \"Salt Meadow\" }", StringComparison.Ordinal), "the look is in the file");
+        await Window.UntilAsync(() => window.File(Recipe)
+            .Contains("arrangement: medallion, ornament: { family: tide, seed: \"Salt Meadow\" }", StringComparison.Ordinal),
+            "the look is in the file");
         Assert.Single(window.File(Recipe).Split('\n'), l => l.Contains("medallion", StringComparison.Ordinal));
         await Assertions.Expect(page.Locator("#arrangement-medallion")).ToHaveAttributeAsync("aria-pressed", "true");
         await page.ClickAsync("#look-undo");
@@ -62,10 +65,13 @@ public sealed class LookTests(Chromium chromium)
         await page.ClickAsync("#types-round");
         await page.ClickAsync("#ornament-rain");
         await page.ClickAsync("#use-all");
-        await Window.UntilAsync(() => window.File("workshop.yaml").Contains("types: round", StringComparison.Ordinal) && window.File(Recipe).Contains("family: rain", StringComparison.Ordinal), "the range has the letters, the scent its ornament");
+        await Window.UntilAsync(() => window.File("workshop.yaml").Contains("types: round", StringComparison.Ordinal)
+            && window.File(Recipe).Contains("family: rain", StringComparison.Ordinal),
+            "the range has the letters, the scent its ornament");
         Assert.DoesNotContain("types:", window.File(Recipe), StringComparison.Ordinal);
         await page.ClickAsync("#look-undo");
-        await Window.UntilAsync(() => window.File(Recipe) == recipe && window.File("workshop.yaml") == workshop, "both files are as they were");
+        await Window.UntilAsync(() => window.File(Recipe) == recipe && window.File("workshop.yaml") == workshop,
+            "both files are as they were");
     }
 
     [Fact]
@@ -74,7 +80,8 @@ public sealed class LookTests(Chromium chromium)
         await using var window = await Window.OpenAsync(chromium, example: true);
         var page = window.Page;
         await window.GoAsync("/labels/lip-balm");
-        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { Name = "Plain Lip Balm on its package: From the front" })).ToBeVisibleAsync();
+        await Assertions.Expect(page.GetByRole(AriaRole.Img, new() { Name = "Plain Lip Balm on its package: From the front" }))
+            .ToBeVisibleAsync();
         var label = page.Locator(".bench img").First;
         var wide = double.Parse((await label.GetAttributeAsync("width"))!, System.Globalization.CultureInfo.InvariantCulture);
         await page.Locator(".ruler summary").ClickAsync();
@@ -105,7 +112,9 @@ public sealed class LookTests(Chromium chromium)
         await page.SelectOptionAsync("#ornament-place", "below");
         await Assertions.Expect(page.Locator("#look-verdict")).ToHaveTextAsync("Keeps every height that was checked");
         await page.ClickAsync("#use-here");
-        await Window.UntilAsync(() => window.File(file) is var now && now.Contains("name size: 0.5", StringComparison.Ordinal) && now.Contains("ornament place: below", StringComparison.Ordinal), "sizes and places are in the file");
+        await Window.UntilAsync(() => window.File(file) is var now
+            && now.Contains("name size: 0.5", StringComparison.Ordinal)
+            && now.Contains("ornament place: below", StringComparison.Ordinal), "sizes and places are in the file");
         Assert.Empty(window.Complaints);
     }
 
@@ -121,5 +130,6 @@ public sealed class LookTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
-    private static Task<string[]> Pressed(IPage page) => page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.look-choices button[aria-pressed=true]')].map(b => b.id)");
+    private static Task<string[]> Pressed(IPage page) =>
+        page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.look-choices button[aria-pressed=true]')].map(b => b.id)");
 }

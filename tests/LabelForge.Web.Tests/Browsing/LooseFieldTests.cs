@@ -16,7 +16,8 @@ public sealed class LooseFieldTests(Chromium chromium)
         await amount.PressSequentiallyAsync("1 lb 11 oz");
         await Assertions.Expect(page.Locator("#amount-0-hint")).ToHaveTextAsync("Understood: 27 oz");
         await Assertions.Expect(amount).ToHaveValueAsync("1 lb 11 oz");
-        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("amount: 27 oz", StringComparison.Ordinal), "the file has it strictly");
+        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("amount: 27 oz", StringComparison.Ordinal),
+            "the file has it strictly");
         await amount.PressAsync("Tab");
         await Assertions.Expect(amount).ToHaveValueAsync("27 oz");
     }
@@ -31,7 +32,8 @@ public sealed class LooseFieldTests(Chromium chromium)
         await page.GetByRole(AriaRole.Button, new() { Name = "1.5 tsp", Exact = true }).WaitForAsync();
         await page.FillAsync("#amount-2", "2 %");
         await page.GetByRole(AriaRole.Button, new() { Name = "2 % of batch" }).ClickAsync();
-        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("amount: 2 % of batch", StringComparison.Ordinal), "the answer is in the file");
+        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("amount: 2 % of batch", StringComparison.Ordinal),
+            "the answer is in the file");
     }
 
     [Theory]

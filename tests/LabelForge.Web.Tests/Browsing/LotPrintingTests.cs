@@ -44,7 +44,9 @@ public sealed class LotPrintingTests(Chromium chromium)
         var page = window.Page;
         var workshop = LabelForge.Recipes.Workshop.Open(window.Folder);
         var later = new LotCode(Today, 3).ToString();
-        Production.Start(OpenBooks.Open(window.Folder), FrozenRecipe.Of(workshop, LabelForge.Recipes.BatchFormula.Of(workshop, workshop.Recipe("bramble-bar")), "us", null), later, Today, "test");
+        Production.Start(OpenBooks.Open(window.Folder),
+            FrozenRecipe.Of(workshop, LabelForge.Recipes.BatchFormula.Of(workshop, workshop.Recipe("bramble-bar")), "us", null), later,
+            Today, "test");
         await window.GoAsync($"/batches/{FilledBooks.Lot}");
         await page.GetByRole(AriaRole.Link, new() { Name = "Print its labels" }).ClickAsync();
         await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(FilledBooks.Lot);
@@ -110,7 +112,8 @@ public sealed class LotPrintingTests(Chromium chromium)
         var drawn = page.Locator(".true-sheet .sheet-picture");
         Assert.Equal((215.9 + 2) / 25.4 * 96, (await drawn.BoundingBoxAsync())!.Width, 0.2);
         await page.Locator("details.ruler summary").ClickAsync();
-        await page.Locator("#screen-scale").EvaluateAsync("e => { e.value = 1.25; e.dispatchEvent(new Event('input', { bubbles: true })); }");
+        await page.Locator("#screen-scale")
+            .EvaluateAsync("e => { e.value = 1.25; e.dispatchEvent(new Event('input', { bubbles: true })); }");
         await page.WaitForFunctionAsync("() => document.querySelector('.card-ruler .card').getBoundingClientRect().width > 400");
         // A bank card is 85.60 mm wide (ISO/IEC 7810, ID-1): what was found with it counts for the sheet.
         Assert.Equal(85.60 / 25.4 * 96 * 1.25, (await page.Locator(".card-ruler .card").BoundingBoxAsync())!.Width, 2d);

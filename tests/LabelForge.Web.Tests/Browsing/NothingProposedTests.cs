@@ -18,7 +18,8 @@ public sealed class NothingProposedTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#add-variant")).ToBeDisabledAsync();
         Assert.Equal(before, window.File(Recipe));
         await page.Locator("#variant-0").PressSequentiallyAsync("Moss Wall");
-        await Window.UntilAsync(() => window.File(Recipe).Contains("name: Moss Wall", StringComparison.Ordinal), "the scent is in the file");
+        await Window.UntilAsync(() => window.File(Recipe).Contains("name: Moss Wall", StringComparison.Ordinal),
+            "the scent is in the file");
         Assert.DoesNotContain("New variant", window.File(Recipe), StringComparison.Ordinal);
         await page.GetByRole(AriaRole.Button, new() { Name = "Remove the scent Moss Wall" }).ClickAsync();
         await Window.UntilAsync(() => window.File(Recipe) == before, "the file is as it was");
@@ -38,6 +39,7 @@ public sealed class NothingProposedTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#pack-2")).ToHaveValueAsync("scrub-jar");
         Assert.Equal(before, window.File("costs.yaml"));
         await page.Locator("#pack-count-2").PressSequentiallyAsync("12");
-        await Window.UntilAsync(() => window.File("costs.yaml").Contains("{ use: scrub-jar, count: 12 }", StringComparison.Ordinal), "the row is in the file");
+        await Window.UntilAsync(() => window.File("costs.yaml").Contains("{ use: scrub-jar, count: 12 }", StringComparison.Ordinal),
+            "the row is in the file");
     }
 }

@@ -48,7 +48,9 @@ public sealed class OtherBrowsersTests
         var program = InstalledProgram.Find("firefox-esr") ?? InstalledProgram.Find("firefox");
         Assert.SkipUnless(program is not null, "No Firefox is on this machine (Debian: apt install firefox-esr; or run build/test).");
         var profile = Directory.CreateTempSubdirectory("labelforge-firefox-").FullName;
-        using var process = Start(program!, ["--headless", "--no-remote", "--profile", profile, "--remote-debugging-port", "0", "about:blank"], new() { ["HOME"] = profile, ["MOZ_REMOTE_ALLOW_SYSTEM_ACCESS"] = "0" });
+        using var process = Start(program!,
+            ["--headless", "--no-remote", "--profile", profile, "--remote-debugging-port", "0", "about:blank"],
+            new() { ["HOME"] = profile, ["MOZ_REMOTE_ALLOW_SYSTEM_ACCESS"] = "0" });
         try
         {
             var listening = await Heard(process.StandardError, "WebDriver BiDi listening on ");
@@ -68,7 +70,8 @@ public sealed class OtherBrowsersTests
     {
         const string browserProgram = "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser";
         var (driver, screen) = (InstalledProgram.Find("WebKitWebDriver"), InstalledProgram.Find("Xvfb"));
-        Assert.SkipUnless(driver is not null && screen is not null && File.Exists(browserProgram), "No WebKit with its driver is on this machine (Debian: apt install webkit2gtk-driver xvfb; or run build/test).");
+        Assert.SkipUnless(driver is not null && screen is not null && File.Exists(browserProgram),
+            "No WebKit with its driver is on this machine (Debian: apt install webkit2gtk-driver xvfb; or run build/test).");
         var port = FreePort();
         using var display = Start(screen!, ["-displayfd", "1", "-screen", "0", "1280x900x24"], []);
         var number = await display.StandardOutput.ReadLineAsync(TestContext.Current.CancellationToken);
@@ -104,7 +107,8 @@ public sealed class OtherBrowsersTests
             await go(new Uri(server.Address, "/recipes/tideline-bar").ToString());
             Assert.Equal("", await say(Look));
             Assert.Equal("Tideline by the sea", await say(Type));
-            await Window.UntilAsync(() => File.ReadAllText(Path.Combine(folder, "recipes/tideline-bar.yaml")).Contains("name: Tideline by the sea", StringComparison.Ordinal), "the file has the new name");
+            await Window.UntilAsync(() => File.ReadAllText(Path.Combine(folder, "recipes/tideline-bar.yaml"))
+                .Contains("name: Tideline by the sea", StringComparison.Ordinal), "the file has the new name");
         }
         Directory.Delete(folder, recursive: true);
     }
@@ -150,16 +154,21 @@ public sealed class OtherBrowsersTests
             await socket.ConnectAsync(address, TestContext.Current.CancellationToken);
             var browser = new BiDi(socket);
             await browser.Ask("session.new", new { capabilities = new { } });
-            browser._context = (await browser.Ask("browsingContext.getTree", new { })).GetProperty("contexts")[0].GetProperty("context").GetString()!;
+            browser._context = (await browser.Ask("browsingContext.getTree", new { })).GetProperty("contexts")[0].GetProperty("context")
+                .GetString()!;
             return browser;
         }
 
-        public Task GoAsync(string address) => Ask("browsingContext.navigate", new { context = _context, url = address, wait = "complete" });
+        public Task GoAsync(string address) =>
+            Ask("browsingContext.navigate", new { context = _context, url = address, wait = "complete" });
 
         public async Task<string> SayAsync(string script)
         {
-            var answer = await Ask("script.evaluate", new { expression = script, target = new { context = _context }, awaitPromise = true });
-            return answer.GetProperty("type").GetString() == "success" ? answer.GetProperty("result").GetProperty("value").GetString() ?? "" : answer.GetProperty("exceptionDetails").GetProperty("text").GetString()!;
+            var answer = await Ask("script.evaluate",
+                new { expression = script, target = new { context = _context }, awaitPromise = true });
+            return answer.GetProperty("type").GetString() == "success"
+                ? answer.GetProperty("result").GetProperty("value").GetString() ?? ""
+                : answer.GetProperty("exceptionDetails").GetProperty("text").GetString()!;
         }
 
         public async ValueTask DisposeAsync()
@@ -171,7 +180,8 @@ public sealed class OtherBrowsersTests
         private async Task<JsonElement> Ask(string method, object parameters)
         {
             var id = ++_last;
-            await socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(new { id, method, @params = parameters }), WebSocketMessageType.Text, true, TestContext.Current.CancellationToken);
+            await socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(new { id, method, @params = parameters }),
+                WebSocketMessageType.Text, true, TestContext.Current.CancellationToken);
             while (true)
             {
                 using var message = new MemoryStream();
@@ -184,9 +194,13 @@ public sealed class OtherBrowsersTests
                 }
                 while (!got.EndOfMessage);
                 var said = JsonDocument.Parse(message.ToArray()).RootElement;
-                if (!said.TryGetProperty("id", out var answered) || answered.ValueKind != JsonValueKind.Number || answered.GetInt32() != id)
+                if (!said.TryGetProperty("id", out var answered)
+                    || answered.ValueKind != JsonValueKind.Number
+                    || answered.GetInt32() != id)
                     continue;
-                return said.TryGetProperty("result", out var result) ? result : throw new InvalidOperationException($"{method}: {said.GetProperty("message").GetString()}");
+                return said.TryGetProperty("result", out var result)
+                    ? result
+                    : throw new InvalidOperationException($"{method}: {said.GetProperty("message").GetString()}");
             }
         }
     }
@@ -201,7 +215,18 @@ public sealed class OtherBrowsersTests
             {
                 try
                 {
-                    var made = await Value(await http.PostAsJsonAsync("session", new { capabilities = new { alwaysMatch = new Dictionary<string, object> { ["webkitgtk:browserOptions"] = new { binary = browser, args = new[] { "--automation" } } } } }));
+                    var made =
+                        await Value(await http.PostAsJsonAsync("session",
+                            new
+                            {
+                                capabilities = new
+                                {
+                                    alwaysMatch = new Dictionary<string, object>
+                                    {
+                                        ["webkitgtk:browserOptions"] = new { binary = browser, args = new[] { "--automation" } },
+                                    }
+                                }
+                            }));
                     return new WebDriverSession(http, made.GetProperty("sessionId").GetString()!);
                 }
                 catch (HttpRequestException) when (tries < 100)
@@ -212,10 +237,16 @@ public sealed class OtherBrowsersTests
             }
         }
 
-        public async Task GoAsync(string address) => await Value(await http.PostAsJsonAsync($"session/{session}/url", new { url = address }));
+        public async Task GoAsync(string address) =>
+            await Value(await http.PostAsJsonAsync($"session/{session}/url", new { url = address }));
 
         public async Task<string> SayAsync(string script) =>
-            (await Value(await http.PostAsJsonAsync($"session/{session}/execute/async", new { script = $"const done = arguments[arguments.length - 1]; ({script.Trim()}).then(done, e => done(String(e)));", args = Array.Empty<object>() }))).GetString() ?? "";
+            (await Value(await http.PostAsJsonAsync($"session/{session}/execute/async",
+                new
+                {
+                    script = $"const done = arguments[arguments.length - 1]; ({script.Trim()}).then(done, e => done(String(e)));",
+                    args = Array.Empty<object>()
+                }))).GetString() ?? "";
 
         public void Dispose()
         {

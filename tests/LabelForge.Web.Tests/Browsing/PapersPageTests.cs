@@ -31,7 +31,13 @@ public sealed class PapersPageTests(Chromium chromium)
         await window.GoAsync("/papers/kept");
         await page.FillAsync("#who", "Ines");
         await page.Locator("#who").BlurAsync();
-        await page.Locator("#file").SetInputFilesAsync(new FilePayload { Name = "castor.pdf", MimeType = "application/pdf", Buffer = "%PDF-1.7 as it were"u8.ToArray() });
+        await page.Locator("#file")
+            .SetInputFilesAsync(new FilePayload
+            {
+                Name = "castor.pdf",
+                MimeType = "application/pdf",
+                Buffer = "%PDF-1.7 as it were"u8.ToArray(),
+            });
         await page.FillAsync("#about", "castor-oil");
         await page.FillAsync("#revision", "4");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep it", Exact = true }).ClickAsync();
@@ -40,7 +46,8 @@ public sealed class PapersPageTests(Chromium chromium)
         Assert.Equal(("Ines", "castor.pdf", "4"), (kept.By, kept.FileName, kept.Revision));
         Assert.Null(AttachmentFolder.Fault(window.Folder, kept));
         // What belongs to nothing is refused, and nothing is written.
-        await page.Locator("#file").SetInputFilesAsync(new FilePayload { Name = "x.pdf", MimeType = "application/pdf", Buffer = "%PDF-1.7"u8.ToArray() });
+        await page.Locator("#file")
+            .SetInputFilesAsync(new FilePayload { Name = "x.pdf", MimeType = "application/pdf", Buffer = "%PDF-1.7"u8.ToArray() });
         await page.FillAsync("#about", "tallow");
         await page.GetByRole(AriaRole.Button, new() { Name = "Keep it", Exact = true }).ClickAsync();
         await Assertions.Expect(page.Locator("[role=alert]").First).ToContainTextAsync("tallow");

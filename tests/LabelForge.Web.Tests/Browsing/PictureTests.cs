@@ -36,11 +36,25 @@ public sealed partial class PictureTests(Chromium chromium)
             // Small pictures of labels are drawn beside the page, and loaded when they come into view.
             await window.Page.WaitForFunctionAsync("() => !document.querySelector('.no-thumb')");
             // The type of files as text is the system's own, which is another on each machine; and so is the folder.
-            await window.Page.AddStyleTagAsync(new() { Content = ".as-text textarea, code, pre { font-family: 'Barlow Condensed' !important; } .rooms, .two .watch > :first-child { position: static !important; }" });
-            await window.Page.EvaluateAsync("async () => { for (const e of document.querySelectorAll('code.path')) e.textContent = 'my-workshop'; await document.fonts.ready; }");
+            await window.Page
+                .AddStyleTagAsync(new()
+                {
+                    Content =
+                        ".as-text textarea, code, pre { font-family: 'Barlow Condensed' !important; } .rooms, .two .watch > :first-child "
+                            + "{ position: static !important; }",
+                });
+            await window.Page
+                .EvaluateAsync(
+                    "async () => { for (const e of document.querySelectorAll('code.path')) e.textContent = 'my-workshop'; await "
+                        + "document.fonts.ready; }");
             // When an entry was written is the machine's own time.
-            await window.Page.EvaluateAsync(@"() => { for (const e of document.querySelectorAll('td')) if (/^\d{4}-\d\d-\d\d \d\d:\d\d:\d\d/.test(e.textContent.trim())) e.textContent = e.textContent.trim().replace(/^.{19}/, '2026-11-25 12:00:00'); }");
-            differ.AddRange(Key().Matches(await window.Page.Locator("body").InnerTextAsync()).Select(m => m.Value).Where(IsKey).Select(k => $"{route} shows the key \"{k}\" and not its words"));
+            await window.Page
+                .EvaluateAsync(
+                    @"() => { for (const e of document.querySelectorAll('td')) if (/^\d{4}-\d\d-\d\d "
+                        + @"\d\d:\d\d:\d\d/.test(e.textContent.trim())) e.textContent = e.textContent.trim().replace(/^.{19}/, "
+                        + @"'2026-11-25 12:00:00'); }");
+            differ.AddRange(Key().Matches(await window.Page.Locator("body").InnerTextAsync()).Select(m => m.Value).Where(IsKey)
+                .Select(k => $"{route} shows the key \"{k}\" and not its words"));
             var height = await window.Page.EvaluateAsync<int>("() => document.documentElement.scrollHeight");
             await window.Page.SetViewportSizeAsync(width, Math.Min(height, Tallest));
             await window.Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete)");
@@ -59,7 +73,10 @@ public sealed partial class PictureTests(Chromium chromium)
     }
 
     // A key without words is shown as it is; names of files look alike.
-    private static bool IsKey(string text) => Groups.Contains(text.Split('.')[0]) && !text.EndsWith(".yaml", StringComparison.Ordinal) && !text.EndsWith(".pdf", StringComparison.Ordinal);
+    private static bool IsKey(string text) =>
+        Groups.Contains(text.Split('.')[0])
+            && !text.EndsWith(".yaml", StringComparison.Ordinal)
+            && !text.EndsWith(".pdf", StringComparison.Ordinal);
 
     private static string Name(string route) => route == "/" ? "workshop" : route.Trim('/').Replace('/', '-').ToLowerInvariant();
 }

@@ -73,7 +73,8 @@ public sealed class RemovingTests(Chromium chromium)
         await Task.Delay(800);
         Assert.Equal(before, window.File(file));
         await page.FillAsync($"#price-{at}", "14.50");
-        await Window.UntilAsync(() => window.File(file).Contains("{ size: 8 oz, price: 14.50 }", StringComparison.Ordinal), "the pack is in the file once both its figures are");
+        await Window.UntilAsync(() => window.File(file).Contains("{ size: 8 oz, price: 14.50 }", StringComparison.Ordinal),
+            "the pack is in the file once both its figures are");
         await window.GoAsync("/recipes/harbour-wall-bar");
         var recipe = window.File("recipes/harbour-wall-bar.yaml");
         var line = await page.Locator("[id^='amount-']").CountAsync();
@@ -85,6 +86,7 @@ public sealed class RemovingTests(Chromium chromium)
         await Task.Delay(800);
         Assert.Equal(recipe, window.File("recipes/harbour-wall-bar.yaml"));
         await page.Locator($"#amount-{line}").PressSequentiallyAsync("12 g");
-        await Window.UntilAsync(() => window.File("recipes/harbour-wall-bar.yaml").Contains("{ use: castor-oil, amount: 12 g }", StringComparison.Ordinal), "the row is in the recipe");
+        await Window.UntilAsync(() => window.File("recipes/harbour-wall-bar.yaml")
+            .Contains("{ use: castor-oil, amount: 12 g }", StringComparison.Ordinal), "the row is in the recipe");
     }
 }

@@ -30,7 +30,8 @@ internal static partial class Routes
             .SelectMany(template => Examples.TryGetValue(template, out var some) ? some : [Fixed(template)]),
     ];
 
-    private static string Fixed(string template) => Part().IsMatch(template) ? throw new InvalidOperationException($"Routes.cs has no example of {template}.") : template;
+    private static string Fixed(string template) =>
+        Part().IsMatch(template) ? throw new InvalidOperationException($"Routes.cs has no example of {template}.") : template;
 
     [GeneratedRegex("[{}]")]
     private static partial Regex Part();

@@ -66,7 +66,8 @@ public sealed class RunPageTests(Chromium chromium)
     {
         await using var window = await OpenAsync();
         Directory.CreateDirectory(Path.Combine(window.Folder, "printers"));
-        await File.WriteAllTextAsync(Path.Combine(window.Folder, "printers/kitchen.yaml"), "nudge: 3,-2\n", TestContext.Current.CancellationToken);
+        await File.WriteAllTextAsync(Path.Combine(window.Folder, "printers/kitchen.yaml"), "nudge: 3,-2\n",
+            TestContext.Current.CancellationToken);
         Assert.Equal("kitchen", Assert.Single(PrinterFile.Known(window.Folder)));
         var page = window.Page;
         await PrintAsync(page, printer: null);
@@ -99,7 +100,8 @@ public sealed class RunPageTests(Chromium chromium)
         await page.Locator("#run-pdf").WaitForAsync();
     }
 
-    private static string PagesOf(Window window, int run) => Path.Combine(window.Folder, PrintRun.Kept, FormattableString.Invariant($"run-{run:0000}.pdf"));
+    private static string PagesOf(Window window, int run) =>
+        Path.Combine(window.Folder, PrintRun.Kept, FormattableString.Invariant($"run-{run:0000}.pdf"));
 
     private static (double X, double Y) FirstLetter(Window window, int run)
     {
@@ -108,20 +110,25 @@ public sealed class RunPageTests(Chromium chromium)
         return (letter.StartBaseLine.X, letter.StartBaseLine.Y);
     }
 
-    private static IEnumerable<int> Used(Window window) => Assert.Single(PartUsedSheets.Of(window.Folder).SheetsOf(StockShelf.Of(window.Folder).Load(Stock))).Used;
+    private static IEnumerable<int> Used(Window window) =>
+        Assert.Single(PartUsedSheets.Of(window.Folder).SheetsOf(StockShelf.Of(window.Folder).Load(Stock))).Used;
 
     // Six bars wait for their labels.
     private async Task<Window> OpenAsync(string? scent = null)
     {
         var window = await Window.OpenAsync(chromium, example: true);
-        await File.AppendAllTextAsync(Path.Combine(window.Folder, "workshop.yaml"), $"label stock: [ {Stock} ]\n", TestContext.Current.CancellationToken);
+        await File.AppendAllTextAsync(Path.Combine(window.Folder, "workshop.yaml"), $"label stock: [ {Stock} ]\n",
+            TestContext.Current.CancellationToken);
         if (scent is not null)
         {
             var path = Path.Combine(window.Folder, "recipes/bramble-bar.yaml");
-            await File.WriteAllTextAsync(path, window.File("recipes/bramble-bar.yaml").Replace("1.8 % of batch", scent, StringComparison.Ordinal), TestContext.Current.CancellationToken);
+            await File.WriteAllTextAsync(path,
+                window.File("recipes/bramble-bar.yaml").Replace("1.8 % of batch", scent, StringComparison.Ordinal),
+                TestContext.Current.CancellationToken);
         }
         var workshop = Workshop.Open(window.Folder);
-        Production.Start(OpenBooks.Open(window.Folder), FrozenRecipe.Of(workshop, workshop.ProductOf("bramble-bar").Batch, "us", null), Lot, Day, "test");
+        Production.Start(OpenBooks.Open(window.Folder), FrozenRecipe.Of(workshop, workshop.ProductOf("bramble-bar").Batch, "us", null),
+            Lot, Day, "test");
         await window.GoAsync("/run");
         await window.Page.Locator($"#count-{Lot}").WaitForAsync();
         return window;

@@ -13,7 +13,8 @@ namespace LabelForge.Web.Tests.Browsing;
 /// </summary>
 public sealed class SaturdayPageTests(Chromium chromium)
 {
-    private static readonly string[] Scents = ["Bramble & Shea", "Salt Meadow", "Peach Morning", "Beeswing", "Moss Lane", "Rainy Day", "Winter Smoke", "Fern Hollow", "Quince Row", "Slate Quay"];
+    private static readonly string[] Scents = ["Bramble & Shea", "Salt Meadow", "Peach Morning", "Beeswing", "Moss Lane", "Rainy Day",
+        "Winter Smoke", "Fern Hollow", "Quince Row", "Slate Quay"];
 
     [Fact]
     public async Task From_one_pot_to_the_market_table_and_back()
@@ -56,18 +57,29 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#sold-in-all")).ToHaveTextAsync("1");
         var takings = Assert.Single(OpenBooks.Open(window.Folder).Read().Takings);
         Assert.Equal((40m, 40m), (takings.Float, takings.Cash));
-        Assert.Equal([7m], OpenBooks.Open(window.Folder).Read().Sales.Where(s => s.To == "Wendle market" && s.Ticket is not null).Select(s => s.Paid));
+        Assert.Equal([7m],
+            OpenBooks.Open(window.Folder).Read().Sales.Where(s => s.To == "Wendle market" && s.Ticket is not null).Select(s => s.Paid));
         Assert.Empty(window.Complaints);
     }
 
     private static void Prepare(string folder)
     {
-        File.AppendAllText(Path.Combine(folder, "workshop.yaml"), "label stock: [ us-letter-10-2x4in ]\nsales tax: { rate: 5.5 %, prices: with tax }\n");
-        foreach (var (name, scent, hue) in ((string, string, int)[])[("Fern Hollow", "moss-fragrance", 150), ("Quince Row", "peach-fragrance", 85), ("Slate Quay", "rain-fragrance", 250)])
+        File.AppendAllText(Path.Combine(folder, "workshop.yaml"),
+            "label stock: [ us-letter-10-2x4in ]\nsales tax: { rate: 5.5 %, prices: with tax }\n");
+        foreach (var (name, scent, hue) in ((string, string, int)[])[("Fern Hollow", "moss-fragrance", 150),
+            ("Quince Row", "peach-fragrance", 85), ("Slate Quay", "rain-fragrance", 250)])
             RecipeCopy.Write(Workshop.Open(folder), new RecipeCopyWish("meadow-bar/Salt Meadow", name, scent, hue));
         var book = OpenBooks.Open(folder);
         foreach (var material in Workshop.Open(folder).Materials.Values)
-            StockMovements.Receive(book, new Receipt { On = new DateOnly(2026, 11, 20), By = "test", Material = material.Id, Amount = material.Kind == MaterialKind.Base ? 9000 : 300, Price = 31.37m });
+            StockMovements.Receive(book,
+                new Receipt
+                {
+                    On = new DateOnly(2026, 11, 20),
+                    By = "test",
+                    Material = material.Id,
+                    Amount = material.Kind == MaterialKind.Base ? 9000 : 300,
+                    Price = 31.37m,
+                });
     }
 
     private static async Task<string> PourAsync(Window window)
@@ -167,7 +179,8 @@ public sealed class SaturdayPageTests(Chromium chromium)
         await Assertions.Expect(page.Locator(form)).Not.ToHaveAttributeAsync("data-once", key!);
     }
 
-    private static ILocator Tile(IPage page, string scent) => page.Locator(".goods li").Filter(new() { Has = page.GetByText(scent, new() { Exact = true }) }).GetByRole(AriaRole.Button);
+    private static ILocator Tile(IPage page, string scent) =>
+        page.Locator(".goods li").Filter(new() { Has = page.GetByText(scent, new() { Exact = true }) }).GetByRole(AriaRole.Button);
 
     private static async Task AnswerAsync(Window window, string pot)
     {
@@ -190,7 +203,9 @@ public sealed class SaturdayPageTests(Chromium chromium)
         var snapshot = OpenBooks.Open(folder).Read();
         BooksInvariants.Check(snapshot);
         foreach (var receipt in snapshot.Receipts)
-            Assert.Equal(receipt.Amount, snapshot.Left(receipt) + snapshot.Weighings.Where(w => w.ReceiptId == receipt.Id).Sum(w => w.Grams) + snapshot.PackingUses.Where(u => u.ReceiptId == receipt.Id).Sum(u => u.Used));
+            Assert.Equal(receipt.Amount,
+                snapshot.Left(receipt) + snapshot.Weighings.Where(w => w.ReceiptId == receipt.Id).Sum(w => w.Grams)
+                    + snapshot.PackingUses.Where(u => u.ReceiptId == receipt.Id).Sum(u => u.Used));
         var year = YearBook.Of(snapshot, 2026);
         Assert.Equal(snapshot.Sales.Sum(s => s.Paid), year.Whole.Paid);
         Assert.Equal(Math.Round(StockValue.Of(snapshot).Whole, 9), Math.Round(year.AtEnd, 9));

@@ -3,10 +3,12 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>A slow machine on a slow line: a quarter of the speed, and 600 milliseconds to the program and back. Nothing that is typed is lost or comes in another order.</summary>
+/// <summary>A slow machine on a slow line: a quarter of the speed, and 600 milliseconds to the program and back. Nothing that is typed is
+/// lost or comes in another order.</summary>
 public sealed class SlowTests(Chromium chromium)
 {
-    private const string Typed = "Wet the bar, lather between the hands, rinse. Keep it on a dish that drains, out of the sun; 2 minutes are enough.";
+    private const string Typed =
+        "Wet the bar, lather between the hands, rinse. Keep it on a dish that drains, out of the sun; 2 minutes are enough.";
 
     [Fact]
     public async Task Every_key_arrives_and_in_its_order()
@@ -27,7 +29,8 @@ public sealed class SlowTests(Chromium chromium)
         await page.Locator(".pictures img").First.WaitForAsync();
         var devices = await window.Context.NewCDPSessionAsync(page);
         await devices.SendAsync("Network.enable");
-        await devices.SendAsync("Network.emulateNetworkConditions", new() { ["offline"] = false, ["latency"] = 600, ["downloadThroughput"] = -1, ["uploadThroughput"] = -1 });
+        await devices.SendAsync("Network.emulateNetworkConditions",
+            new() { ["offline"] = false, ["latency"] = 600, ["downloadThroughput"] = -1, ["uploadThroughput"] = -1 });
         await devices.SendAsync("Emulation.setCPUThrottlingRate", new() { ["rate"] = 4 });
 
         // The line is slow indeed: the answer to one key takes that long.
@@ -46,7 +49,8 @@ public sealed class SlowTests(Chromium chromium)
             await page.Keyboard.PressAsync("Backspace");
         await page.Keyboard.TypeAsync(Typed[60..], new() { Delay = 50 });
         Assert.Equal(Typed, await field.InputValueAsync());
-        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains(Typed, StringComparison.Ordinal), "the file has every letter");
+        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains(Typed, StringComparison.Ordinal),
+            "the file has every letter");
         // The answers to earlier keys have all come in, and wrote over none.
         await Assertions.Expect(page.Locator(".saved")).ToContainTextAsync("Saved");
         Assert.Equal(Typed, await field.InputValueAsync());
@@ -61,10 +65,12 @@ public sealed class SlowTests(Chromium chromium)
         await window.GoAsync("/stock/in");
         var devices = await window.Context.NewCDPSessionAsync(page);
         await devices.SendAsync("Network.enable");
-        await devices.SendAsync("Network.emulateNetworkConditions", new() { ["offline"] = false, ["latency"] = 600, ["downloadThroughput"] = -1, ["uploadThroughput"] = -1 });
+        await devices.SendAsync("Network.emulateNetworkConditions",
+            new() { ["offline"] = false, ["latency"] = 600, ["downloadThroughput"] = -1, ["uploadThroughput"] = -1 });
         await page.Locator("#supplier").PressSequentiallyAsync("Quillmere Supplies", new() { Delay = 40 });
         await page.Locator("#lot").PressSequentiallyAsync("QS-4471", new() { Delay = 40 });
-        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/typed.json")) && window.File(".drafts/typed.json").Contains("QS-4471", StringComparison.Ordinal), "what was typed is kept");
+        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/typed.json"))
+            && window.File(".drafts/typed.json").Contains("QS-4471", StringComparison.Ordinal), "what was typed is kept");
         await page.ReloadAsync();
         await Assertions.Expect(page.Locator("#supplier")).ToHaveValueAsync("Quillmere Supplies");
         await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync("QS-4471");

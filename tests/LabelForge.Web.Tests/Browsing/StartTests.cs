@@ -30,7 +30,8 @@ public sealed class StartTests(Chromium chromium)
         await page.ClickAsync("#good-shea-base");
         await page.FillAsync("#amount-shea-base", "½ lb");
         await Assertions.Expect(page.Locator("#amount-shea-base-hint")).ToHaveTextAsync("understood: 226.8 g");
-        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/typed.json")) && window.File(".drafts/typed.json").Contains("0.5 lb", StringComparison.Ordinal), "the answers are kept");
+        await Window.UntilAsync(() => File.Exists(Path.Combine(window.Folder, ".drafts/typed.json"))
+            && window.File(".drafts/typed.json").Contains("0.5 lb", StringComparison.Ordinal), "the answers are kept");
         await window.GoAsync("/");
         await Assertions.Expect(page.Locator("#shop")).ToHaveValueAsync("Thistlepond Bench");
         await Assertions.Expect(page.Locator("#good-shea-base")).ToHaveAttributeAsync("aria-pressed", "true");
@@ -50,7 +51,8 @@ public sealed class StartTests(Chromium chromium)
         await page.PressAsync("#contact", "Tab");
         await Assertions.Expect(page.Locator("#contact-wrong")).ToContainTextAsync("bench@thistlepond.example");
         await page.FillAsync("#address", "14 Sample Mill Road\nLower Wendle ME 00000");
-        await Assertions.Expect(page.Locator("#address-hint")).ToHaveTextAsync("understood: 14 Sample Mill Road · Lower Wendle · Maine · 00000 · United States");
+        await Assertions.Expect(page.Locator("#address-hint"))
+            .ToHaveTextAsync("understood: 14 Sample Mill Road · Lower Wendle · Maine · 00000 · United States");
         await page.FillAsync("#scents", "Moss Wall, oakmoss fragrance, glowing");
         await page.PressAsync("#scents", "Tab");
         await Assertions.Expect(page.Locator("#scents-wrong")).ToContainTextAsync("What colour is \"glowing\"?");
@@ -79,7 +81,9 @@ public sealed class StartTests(Chromium chromium)
         await page.Locator(".unconfirmed a").ClickAsync();
         await Assertions.Expect(page.Locator("#confirm-title")).ToBeVisibleAsync();
         await page.ClickAsync("#confirm-same");
-        await Window.UntilAsync(() => window.File("materials/clear-base.yaml") is var now && !now.Contains("to confirm", StringComparison.Ordinal) && now.Contains("listed: label", StringComparison.Ordinal), "the file says that it was compared");
+        await Window.UntilAsync(() => window.File("materials/clear-base.yaml") is var now
+            && !now.Contains("to confirm", StringComparison.Ordinal) && now.Contains("listed: label", StringComparison.Ordinal),
+            "the file says that it was compared");
         await window.GoAsync("/recipes/clear-bar");
         await Assertions.Expect(page.Locator("#can-print")).ToContainTextAsync("You can print.");
         await Assertions.Expect(page.Locator(".unconfirmed")).ToHaveCountAsync(0);

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>axe (Deque) finds nothing in the states that pages have besides the usual one: empty, wrong, not saved, in French, chosen dark.</summary>
+/// <summary>axe (Deque) finds nothing in the states that pages have besides the usual one: empty,
+/// wrong, not saved, in French, chosen dark.</summary>
 public sealed class StateTests(Chromium chromium)
 {
     [Fact]

@@ -2,7 +2,8 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>Suppliers' papers and letters on the page: nothing on a paper is lost, a name is settled, and what to ask is written out for all products.</summary>
+/// <summary>Suppliers' papers and letters on the page: nothing on a paper is lost, a name is
+/// settled, and what to ask is written out for all products.</summary>
 public sealed class SupplierPaperTests(Chromium chromium)
 {
     [Fact]
@@ -12,7 +13,8 @@ public sealed class SupplierPaperTests(Chromium chromium)
         var page = window.Page;
         await window.GoAsync("/materials/new");
         await page.FillAsync("#name", "Brook base");
-        await page.FillAsync("#list", "Brook base, product of the mill\nIngredients: Water, Glycerin, Sodium Stearate, Example Ferment Filtrate.");
+        await page.FillAsync("#list",
+            "Brook base, product of the mill\nIngredients: Water, Glycerin, Sodium Stearate, Example Ferment Filtrate.");
         await page.FillAsync("#sheet", "SECTION 3: Composition\nGlycerin 56-81-5 10 - 20 %\nPhenoxyethanol 122-99-6 < 1 %\n");
         await Assertions.Expect(page.GetByText("The safety data sheet names Phenoxyethanol")).ToBeVisibleAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Add it to the workshop" }).ClickAsync();
@@ -23,12 +25,15 @@ public sealed class SupplierPaperTests(Chromium chromium)
         Assert.Contains("The safety data sheet names Phenoxyethanol", written, StringComparison.Ordinal);
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Example Ferment Filtrate is right as it stands" }).ClickAsync();
-        await Window.UntilAsync(() => window.File("materials/brook-base.yaml").Contains("own names:", StringComparison.Ordinal), "the name is settled");
+        await Window.UntilAsync(() => window.File("materials/brook-base.yaml").Contains("own names:", StringComparison.Ordinal),
+            "the name is settled");
         await page.GetByRole(AriaRole.Button, new() { Name = "Example Ferment Filtrate is not settled" }).ClickAsync();
-        await Window.UntilAsync(() => !window.File("materials/brook-base.yaml").Contains("own names:", StringComparison.Ordinal), "and open again");
+        await Window.UntilAsync(() => !window.File("materials/brook-base.yaml").Contains("own names:", StringComparison.Ordinal),
+            "and open again");
 
         await page.SelectOptionAsync("#trust", "legal limits");
-        await Window.UntilAsync(() => window.File("materials/brook-base.yaml").Contains("trust: legal limits", StringComparison.Ordinal), "the limits are trusted");
+        await Window.UntilAsync(() => window.File("materials/brook-base.yaml").Contains("trust: legal limits", StringComparison.Ordinal),
+            "the limits are trusted");
     }
 
     [Fact]
@@ -40,7 +45,9 @@ public sealed class SupplierPaperTests(Chromium chromium)
         await page.ClickAsync("#ask");
         var letter = page.Locator(".letter").First;
         await letter.WaitForAsync();
-        Assert.StartsWith("mailto:", await letter.GetByRole(AriaRole.Link, new() { Name = "Open it in your mail program" }).GetAttributeAsync("href"), StringComparison.Ordinal);
+        Assert.StartsWith("mailto:",
+            await letter.GetByRole(AriaRole.Link, new() { Name = "Open it in your mail program" }).GetAttributeAsync("href"),
+            StringComparison.Ordinal);
         await Assertions.Expect(letter.GetByRole(AriaRole.Button, new() { Name = "Copy the message" })).ToBeVisibleAsync();
     }
 
@@ -53,6 +60,7 @@ public sealed class SupplierPaperTests(Chromium chromium)
         await window.Page.PressAsync("#scale", "Tab");
         await window.Page.Locator(".wrong").First.WaitForAsync();
         await window.Page.FillAsync("#scale", "1 g");
-        await Window.UntilAsync(() => window.File("workshop.yaml").Contains("scale: 1 g", StringComparison.Ordinal), "the scale is in the file");
+        await Window.UntilAsync(() => window.File("workshop.yaml").Contains("scale: 1 g", StringComparison.Ordinal),
+            "the scale is in the file");
     }
 }

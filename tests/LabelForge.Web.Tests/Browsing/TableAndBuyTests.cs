@@ -4,7 +4,8 @@ using UglyToad.PdfPig;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>Cards for the table and labels of gift sets; and what a first hundred dollars buy, the things of the bench counted in.</summary>
+/// <summary>Cards for the table and labels of gift sets; and what a first hundred dollars buy,
+/// the things of the bench counted in.</summary>
 public sealed class TableAndBuyTests(Chromium chromium)
 {
     [Fact]
@@ -96,7 +97,9 @@ public sealed class TableAndBuyTests(Chromium chromium)
         await page.Locator("form button[type=submit]").ClickAsync();
         await Assertions.Expect(page.Locator("form button[type=submit]")).ToBeEnabledAsync();
         await page.Locator("#makes").WaitForAsync();
-        return int.Parse(new string([.. (await page.Locator("#makes").InnerTextAsync()).SkipWhile(c => !char.IsAsciiDigit(c)).TakeWhile(char.IsAsciiDigit)]), System.Globalization.CultureInfo.InvariantCulture);
+        return int.Parse(
+            new string([.. (await page.Locator("#makes").InnerTextAsync()).SkipWhile(c => !char.IsAsciiDigit(c))
+                .TakeWhile(char.IsAsciiDigit)]), System.Globalization.CultureInfo.InvariantCulture);
     }
 
     private static async Task<PdfDocument> PdfAsync(Window window, string link)

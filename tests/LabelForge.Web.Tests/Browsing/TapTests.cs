@@ -8,7 +8,8 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>At the table every tap counts: one that comes while the last sale is still being written, or while the page says what became of it.</summary>
+/// <summary>At the table every tap counts: one that comes while the last sale is still being
+/// written, or while the page says what became of it.</summary>
 public sealed class TapTests(Chromium chromium)
 {
     private static readonly DateOnly Day = new(2026, 11, 25);
@@ -26,7 +27,8 @@ public sealed class TapTests(Chromium chromium)
         await using (var other = new SqliteConnection($"Data Source={Path.Combine(window.Folder, OpenBooks.FileName)};Pooling=False"))
         {
             await other.OpenAsync(TestContext.Current.CancellationToken);
-            await using var writing = await other.BeginTransactionAsync(System.Data.IsolationLevel.Serializable, TestContext.Current.CancellationToken);
+            await using var writing = await other.BeginTransactionAsync(System.Data.IsolationLevel.Serializable,
+                TestContext.Current.CancellationToken);
             await page.ClickAsync("#pay-cash");
             await page.ClickAsync("#sell-meadow-bar-moss-lane");
             await Assertions.Expect(page.Locator("#sell-meadow-bar-moss-lane .badge")).ToBeVisibleAsync();
@@ -72,7 +74,9 @@ public sealed class TapTests(Chromium chromium)
     {
         await using var window = await OpenAsync();
         var page = window.Page;
-        string Typed(int batch, string serial) => "]d2" + Gs1ElementString.ForItem(Gtin.FromPrefix("9521407", 3).Value!, lot: LotOf(batch), serial: serial).Value!.Message.Replace(Gs1ElementString.Separator.ToString(), "", StringComparison.Ordinal);
+        string Typed(int batch, string serial) =>
+        "]d2" + Gs1ElementString.ForItem(Gtin.FromPrefix("9521407", 3).Value!, lot: LotOf(batch), serial: serial).Value!.Message
+            .Replace(Gs1ElementString.Separator.ToString(), "", StringComparison.Ordinal);
         await CameraTests.ScanAsync(page, Typed(0, "1"));
         await Assertions.Expect(page.Locator(".buyer")).ToContainTextAsync("Salt Meadow, by its code.");
         await CameraTests.ScanAsync(page, Typed(0, "2"));
@@ -87,7 +91,10 @@ public sealed class TapTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#sum")).ToHaveTextAsync("21.00 USD");
         await page.ClickAsync("#pay-card");
         await Assertions.Expect(page.Locator("#sold-in-all")).ToHaveTextAsync("3");
-        Assert.Equal([(2, LotOf(0)), (1, LotOf(1))], OpenBooks.Open(window.Folder).Read() is var books ? books.Sales.Select(s => (s.Pieces, books.Batches.First(b => b.Id == s.BatchId).Lot)) : []);
+        Assert.Equal([(2, LotOf(0)), (1, LotOf(1))],
+            OpenBooks.Open(window.Folder).Read() is var books
+                ? books.Sales.Select(s => (s.Pieces, books.Batches.First(b => b.Id == s.BatchId).Lot))
+                : []);
         Assert.Empty(window.Complaints);
     }
 

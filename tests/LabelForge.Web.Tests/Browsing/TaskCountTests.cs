@@ -115,8 +115,10 @@ public sealed class TaskCountTests(Chromium chromium)
         {
             into.WriteLine("task             clicks  fields  characters  seconds (the machine's, no person's)");
             foreach (var c in _counts)
-                into.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{c.Task,-16} {c.Clicks,6}  {c.Fields,6}  {c.Characters,10}  {c.Took.TotalSeconds,7:0.0}"));
-            into.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{"all",-16} {_counts.Sum(c => c.Clicks),6}  {_counts.Sum(c => c.Fields),6}  {_counts.Sum(c => c.Characters),10}  {_counts.Sum(c => c.Took.TotalSeconds),7:0.0}"));
+                into.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                    $"{c.Task,-16} {c.Clicks,6}  {c.Fields,6}  {c.Characters,10}  {c.Took.TotalSeconds,7:0.0}"));
+            into.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"{"all",-16} {_counts.Sum(c => c.Clicks),6}  {_counts.Sum(c => c.Fields),6}  {_counts.Sum(c => c.Characters),10}  {_counts.Sum(c => c.Took.TotalSeconds),7:0.0}"));
         }
     }
 }

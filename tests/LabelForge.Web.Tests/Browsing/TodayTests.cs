@@ -35,7 +35,10 @@ public sealed class TodayTests(Chromium chromium)
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
         var file = Path.Combine(window.Folder, "recipes", "meadow-bar.yaml");
-        await File.WriteAllTextAsync(file, (await File.ReadAllTextAsync(file)).Replace("salt-meadow-fragrance: peach-fragrance", "salt-meadow-fragrance: { use: peach-fragrance, amount: 30 % of batch }", StringComparison.Ordinal));
+        await File.WriteAllTextAsync(file,
+            (await File.ReadAllTextAsync(file))
+                .Replace("salt-meadow-fragrance: peach-fragrance",
+                    "salt-meadow-fragrance: { use: peach-fragrance, amount: 30 % of batch }", StringComparison.Ordinal));
         await window.GoAsync("/recipes/meadow-bar");
         await Assertions.Expect(window.Page.Locator("#can-print")).ToHaveTextAsync("You can print 5 of 6. Not yet: Peach Morning.");
         await Assertions.Expect(window.Page.Locator(".musts li").First).ToContainTextAsync("Peach");
@@ -53,7 +56,8 @@ public sealed class TodayTests(Chromium chromium)
         await page.Locator(".messages summary").ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Copy the message" }).First.ClickAsync();
         await Assertions.Expect(page.GetByRole(AriaRole.Button, new() { Name = "Copied" })).ToBeVisibleAsync();
-        Assert.Contains("in percent by weight", await page.EvaluateAsync<string>("() => navigator.clipboard.readText()"), StringComparison.Ordinal);
+        Assert.Contains("in percent by weight", await page.EvaluateAsync<string>("() => navigator.clipboard.readText()"),
+            StringComparison.Ordinal);
         await page.FillAsync("#net", "9 oz");
         await Assertions.Expect(line).ToContainTextAsync("Not yet: a rule requires");
         await page.FillAsync("#net", "4 oz");

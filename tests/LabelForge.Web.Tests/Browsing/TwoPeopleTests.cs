@@ -5,7 +5,8 @@ using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>Bench and market table, each with a page of its own on one server: each sees what the other writes, and nothing is sold twice.</summary>
+/// <summary>Bench and market table, each with a page of its own on one server: each sees what the
+/// other writes, and nothing is sold twice.</summary>
 public sealed class TwoPeopleTests(Chromium chromium)
 {
     private static readonly DateOnly Day = new(2026, 11, 25);

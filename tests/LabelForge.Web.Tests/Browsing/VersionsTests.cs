@@ -38,7 +38,8 @@ public sealed class VersionsTests(Chromium chromium)
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
         await window.GoAsync("/recipes/bramble-bar");
-        await File.WriteAllTextAsync(Path.Combine(window.Folder, Recipe), window.File(Recipe).Replace("name: Bramble & Shea", "name: Bramble & Salt", StringComparison.Ordinal));
+        await File.WriteAllTextAsync(Path.Combine(window.Folder, Recipe),
+            window.File(Recipe).Replace("name: Bramble & Shea", "name: Bramble & Salt", StringComparison.Ordinal));
         await window.Page.Locator("h1", new PageLocatorOptions { HasTextString = "Bramble & Salt" }).WaitForAsync();
         await window.GoAsync("/recipes/bramble-bar/versions");
         await Assertions.Expect(window.Page.Locator(".changes del")).ToContainTextAsync("Bramble & Shea");

@@ -42,7 +42,8 @@ public sealed class WholeJobTests(Chromium chromium)
         await Heading(page, "River Stone");
         await page.Locator(".pictures img").First.WaitForAsync();
         await Type(page, "#net", "3.9 oz");
-        await Window.UntilAsync(() => window.File("recipes/river-stone.yaml").Contains("net: 3.9 oz", StringComparison.Ordinal), "the net quantity is in the file");
+        await Window.UntilAsync(() => window.File("recipes/river-stone.yaml").Contains("net: 3.9 oz", StringComparison.Ordinal),
+            "the net quantity is in the file");
 
         await Press(page, "a[href='/print/river-stone']");
         await Heading(page, "Print River Stone");
@@ -53,12 +54,15 @@ public sealed class WholeJobTests(Chromium chromium)
         var sheets = page.Locator("#sheets");
         await sheets.WaitForAsync();
         var pdf = Path.Combine(window.Folder, "sheets.pdf");
-        await File.WriteAllBytesAsync(pdf, await (await page.APIRequest.GetAsync(new Uri(window.Address, await sheets.GetAttributeAsync("href")).ToString())).BodyAsync());
+        await File.WriteAllBytesAsync(pdf,
+            await (await page.APIRequest.GetAsync(new Uri(window.Address, await sheets.GetAttributeAsync("href")).ToString()))
+                .BodyAsync());
         Assert.Equal(await page.Locator("#lot").InputValueAsync(), Decoded(pdf));
         Assert.Empty(window.Complaints);
     }
 
-    // The fourth of ten labels, 4 x 2 in on US Letter, stands in the right column from 2.5 in below the top; read off the sheet at 300 dots to the inch.
+    // The fourth of ten labels, 4 x 2 in on US Letter, stands in the right column from 2.5 in
+    // below the top; read off the sheet at 300 dots to the inch.
     private static string Decoded(string pdf)
     {
         Run("pdftoppm", "-r", "300", "-x", "1275", "-y", "750", "-W", "1275", "-H", "600", "-gray", "-png", "-singlefile", pdf, pdf);
@@ -67,13 +71,18 @@ public sealed class WholeJobTests(Chromium chromium)
 
     private static string Run(string program, params string[] arguments)
     {
-        using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo(program, arguments)
+        {
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
         var text = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return text;
     }
 
-    private static Task Heading(IPage page, string text) => page.Locator("h1", new PageLocatorOptions { HasTextString = text }).WaitForAsync();
+    private static Task Heading(IPage page, string text) =>
+        page.Locator("h1", new PageLocatorOptions { HasTextString = text }).WaitForAsync();
 
     private static async Task Type(IPage page, string field, string text)
     {
@@ -96,7 +105,11 @@ public sealed class WholeJobTests(Chromium chromium)
         {
             if (await page.EvaluateAsync<bool>("s => document.activeElement?.matches(s) === true", what))
             {
-                Assert.True(await page.EvaluateAsync<bool>("() => document.activeElement.matches(':focus-visible') && getComputedStyle(document.activeElement).outlineStyle !== 'none'"), $"{what} has the focus and does not show it");
+                Assert.True(
+                    await page.EvaluateAsync<bool>(
+                        "() => document.activeElement.matches(':focus-visible') && "
+                            + "getComputedStyle(document.activeElement).outlineStyle !== 'none'"),
+                    $"{what} has the focus and does not show it");
                 return;
             }
             await page.Keyboard.PressAsync("Tab");

@@ -55,7 +55,9 @@ public class LabelViewsTests
             Assert.Null(documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
             var cache = new WorkshopCache(documents);
             Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
-            var view = new LabelViews(cache, new TemporaryDownloads(), options).Of("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(), CancellationToken.None, _ => { });
+            var view = new LabelViews(cache, new TemporaryDownloads(), options)
+                .Of("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(),
+                    CancellationToken.None, _ => { });
             Assert.Equal("tv", view.Report!.Market);
             Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());
             Assert.NotEmpty(view.Pictures);

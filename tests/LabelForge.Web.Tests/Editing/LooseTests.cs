@@ -57,7 +57,8 @@ public sealed class LooseTests
     [InlineData("0,96 g/mL", "0.96 g/mL")]
     [InlineData("98,5 %", "98.5 %")]
     [InlineData("1,000", "1,000")]
-    public void A_figure_with_a_decimal_comma_is_understood(string typed, string understood) => Assert.Equal(understood, Loose.Decimals(typed));
+    public void A_figure_with_a_decimal_comma_is_understood(string typed, string understood) =>
+        Assert.Equal(understood, Loose.Decimals(typed));
 
     [Theory]
     [InlineData("10 sheets", "10")]

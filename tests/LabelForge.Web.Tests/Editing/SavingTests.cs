@@ -96,7 +96,8 @@ public sealed class SavingTests : IDisposable
     public async Task One_removed_twice_in_a_second_is_kept_twice()
     {
         await _documents.RemoveAsync(OpenDocuments.Materials, "castor-oil");
-        _documents.Create(OpenDocuments.Materials, "castor-oil", Oil.Replace("Castor oil", "Another castor oil", StringComparison.Ordinal));
+        _documents.Create(OpenDocuments.Materials, "castor-oil",
+            Oil.Replace("Castor oil", "Another castor oil", StringComparison.Ordinal));
         await _documents.RemoveAsync(OpenDocuments.Materials, "castor-oil");
         Assert.Equal(2, _documents.Removed.Count);
     }
@@ -115,10 +116,13 @@ public sealed class SavingTests : IDisposable
     [InlineData("materials:\n  - { use: castor-oil, amount: 1 g }\n", true)]
     [InlineData("materials:\n  - { use: castor-oil-raw, amount: 1 g }\n", false)]
     [InlineData("notes: castor-oil\nmaterials:\n  - { use: base, amount: 1 g }\n", false)]
-    [InlineData("materials: [ { use: base, amount: 1 g } ]\nvariants:\n  - name: Oily\n    add: [ { use: castor-oil, amount: 1 g } ]\n", true)]
+    [InlineData("materials: [ { use: base, amount: 1 g } ]\nvariants:\n  - name: Oily\n    add: [ { use: castor-oil, amount: 1 g } ]\n",
+        true)]
     [InlineData("materials: [ { use: base, amount: 1 g } ]\nvariants:\n  - name: Oily\n    replace: { base: castor-oil }\n", true)]
-    [InlineData("materials: [ { use: base, amount: 1 g } ]\nvariants:\n  - name: Oily\n    replace: { base: { use: castor-oil, amount: 2 g } }\n", true)]
-    public void A_recipe_uses_what_stands_in_it_or_in_one_of_its_variants(string recipe, bool uses) => Assert.Equal(uses, Users.InRecipe(recipe, "castor-oil"));
+    [InlineData("materials: [ { use: base, amount: 1 g } ]\nvariants:\n  - name: Oily\n    replace: { base: { use: castor-oil, "
+        + "amount: 2 g } }\n", true)]
+    public void A_recipe_uses_what_stands_in_it_or_in_one_of_its_variants(string recipe, bool uses) =>
+        Assert.Equal(uses, Users.InRecipe(recipe, "castor-oil"));
 
     public sealed class Typed
     {

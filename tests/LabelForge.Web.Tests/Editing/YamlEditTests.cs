@@ -22,7 +22,8 @@ public sealed class YamlEditTests
         claims: ["Leaves skin soft"]
         """ + "\n";
 
-    private static readonly string[] Order = ["name", "identity", "product", "claims", "materials", "superfat", "pieces", "net", "directions"];
+    private static readonly string[] Order = ["name", "identity", "product", "claims", "materials", "superfat", "pieces", "net",
+        "directions"];
 
     [Theory]
     [InlineData("[", 60_000)]
@@ -64,7 +65,8 @@ public sealed class YamlEditTests
     {
         var text = YamlEdit.Set(Recipe, ["superfat"], "5 %", Order);
         Assert.Equal(Recipe.Replace("of batch }\n", "of batch }\nsuperfat: 5 %\n", StringComparison.Ordinal), text);
-        Assert.Equal(Recipe.Replace("\"113 g\"\n", "\"113 g\"\ndirections: Rinse well\n", StringComparison.Ordinal), YamlEdit.Set(Recipe, ["directions"], "Rinse well", Order));
+        Assert.Equal(Recipe.Replace("\"113 g\"\n", "\"113 g\"\ndirections: Rinse well\n", StringComparison.Ordinal),
+            YamlEdit.Set(Recipe, ["directions"], "Rinse well", Order));
         Assert.Equal("name: X\nproduct: soap-bar\n", YamlEdit.Set("name: X\n", ["product"], "soap-bar", Order));
         Assert.Equal("# top\nname: X\npieces: 8\n", YamlEdit.Set("# top\npieces: 8\n", ["name"], "X", Order));
     }
@@ -73,7 +75,8 @@ public sealed class YamlEditTests
     public void A_material_is_added_below_the_last_and_stands_as_the_others_do()
     {
         var text = YamlEdit.Add(Recipe, ["materials"], "{ use: mica, amount: 1 g }");
-        Assert.Equal(Recipe.Replace("1.5 % of batch }\n", "1.5 % of batch }\n  - { use: mica, amount: 1 g }\n", StringComparison.Ordinal), text);
+        Assert.Equal(Recipe.Replace("1.5 % of batch }\n", "1.5 % of batch }\n  - { use: mica, amount: 1 g }\n", StringComparison.Ordinal),
+            text);
     }
 
     [Fact]
@@ -99,15 +102,18 @@ public sealed class YamlEditTests
         Assert.Contains("claims: [\"Leaves skin soft\", \"Smells of hay\"]\n", two, StringComparison.Ordinal);
         Assert.Equal(Recipe, YamlEdit.Remove(two, ["claims", 1]));
         Assert.Contains("claims: [\"Smells of hay\"]\n", YamlEdit.Remove(two, ["claims", 0]), StringComparison.Ordinal);
-        Assert.Equal(Recipe.Replace("claims: [\"Leaves skin soft\"]\n", "", StringComparison.Ordinal), YamlEdit.Remove(Recipe, ["claims", 0]));
+        Assert.Equal(Recipe.Replace("claims: [\"Leaves skin soft\"]\n", "", StringComparison.Ordinal),
+            YamlEdit.Remove(Recipe, ["claims", 0]));
     }
 
     [Fact]
     public void A_suppliers_line_gets_and_loses_its_share()
     {
         const string material = "contains:\n  - Water\n  - Glycerin: 15-25 %   # by phone\n";
-        Assert.Equal("contains:\n  - Water\n  - Glycerin: 20 %   # by phone\n", YamlEdit.Set(material, ["contains", 1, "Glycerin"], "20 %"));
-        Assert.Equal("contains:\n  - Water\n  - Sorbitol: 15-25 %   # by phone\n", YamlEdit.Rename(material, ["contains", 1, "Glycerin"], "Sorbitol"));
+        Assert.Equal("contains:\n  - Water\n  - Glycerin: 20 %   # by phone\n",
+            YamlEdit.Set(material, ["contains", 1, "Glycerin"], "20 %"));
+        Assert.Equal("contains:\n  - Water\n  - Sorbitol: 15-25 %   # by phone\n",
+            YamlEdit.Rename(material, ["contains", 1, "Glycerin"], "Sorbitol"));
         Assert.Equal("contains:\n  - Aqua\n  - Glycerin: 15-25 %   # by phone\n", YamlEdit.Set(material, ["contains", 0], "Aqua"));
     }
 
@@ -148,15 +154,16 @@ public sealed class YamlEditTests
     }
 
     [Fact]
-    public void Whatever_is_typed_reads_back_as_typed() => Gen.String[Gen.Char["abcXYZ 0189:#'\"\\{}[],&*!|>%@`-?\n\té<≤=~"], 0, 30].Sample(typed =>
-    {
-        foreach (var text in new[] { Recipe, "name: X\n", "{ name: X }\n" })
+    public void Whatever_is_typed_reads_back_as_typed() =>
+        Gen.String[Gen.Char["abcXYZ 0189:#'\"\\{}[],&*!|>%@`-?\n\té<≤=~"], 0, 30].Sample(typed =>
         {
-            var set = YamlEdit.Set(text, ["name"], typed);
-            Assert.Equal(typed, YamlEdit.Get(set, "name"));
-            Assert.Equal(typed.Trim(), ((TextNode)YamlFile.ReadText(set, "x")["name"]!).Text);
-        }
-        Assert.Equal(typed, YamlEdit.Get(YamlEdit.Set(Recipe, ["materials", 1, "amount"], typed), "materials", 1, "amount"));
-        Assert.Equal(typed, YamlEdit.Get(YamlEdit.Set(Recipe, ["directions"], typed, Order), "directions"));
-    }, iter: 2000);
+            foreach (var text in new[] { Recipe, "name: X\n", "{ name: X }\n" })
+            {
+                var set = YamlEdit.Set(text, ["name"], typed);
+                Assert.Equal(typed, YamlEdit.Get(set, "name"));
+                Assert.Equal(typed.Trim(), ((TextNode)YamlFile.ReadText(set, "x")["name"]!).Text);
+            }
+            Assert.Equal(typed, YamlEdit.Get(YamlEdit.Set(Recipe, ["materials", 1, "amount"], typed), "materials", 1, "amount"));
+            Assert.Equal(typed, YamlEdit.Get(YamlEdit.Set(Recipe, ["directions"], typed, Order), "directions"));
+        }, iter: 2000);
 }

@@ -75,6 +75,7 @@ public sealed class ForeignUserTests : IAsyncLifetime
     {
         if (OperatingSystem.IsWindows())
             return;
-        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite, File.GetUnixFileMode(Path.Combine(_folder, WorkshopLock.FileName + "-address")));
+        Assert.Equal(UnixFileMode.UserRead | UnixFileMode.UserWrite,
+            File.GetUnixFileMode(Path.Combine(_folder, WorkshopLock.FileName + "-address")));
     }
 }

@@ -53,12 +53,15 @@ public sealed class SlipTests(Chromium chromium)
         await using var window = await Window.OpenAsync(chromium, example: true);
         const string file = "recipes/harbour-wall-bar.yaml";
         var path = Path.Combine(window.Folder, file);
-        await File.WriteAllTextAsync(path, string.Join('\n', (await File.ReadAllLinesAsync(path)).Where(l => !l.StartsWith("package:", StringComparison.Ordinal))));
+        await File.WriteAllTextAsync(path,
+            string.Join('\n', (await File.ReadAllLinesAsync(path)).Where(l => !l.StartsWith("package:", StringComparison.Ordinal))));
         await window.GoAsync("/recipes/harbour-wall-bar");
         await window.Page.ClickAsync("#usual-package");
-        await Window.UntilAsync(() => window.File(file).Contains("package: { shape: bar, size: 3.25x2.25x1 in }", StringComparison.Ordinal), "the usual package is in the file");
+        await Window.UntilAsync(() => window.File(file)
+            .Contains("package: { shape: bar, size: 3.25x2.25x1 in }", StringComparison.Ordinal), "the usual package is in the file");
         await window.Page.FillAsync("#package-size", "3x2x1 in");
-        await Window.UntilAsync(() => window.File(file).Contains("size: 3x2x1 in", StringComparison.Ordinal), "the measured one is in the file");
+        await Window.UntilAsync(() => window.File(file).Contains("size: 3x2x1 in", StringComparison.Ordinal),
+            "the measured one is in the file");
     }
 
     private static BooksSnapshot Read(Window window) => OpenBooks.Open(window.Folder).Read();

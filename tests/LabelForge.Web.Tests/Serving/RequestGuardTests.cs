@@ -30,10 +30,13 @@ public sealed class RequestGuardTests : IAsyncLifetime
     private string? _cookie;
 
     [Fact]
-    public async Task The_page_answers_on_its_own_address() => Assert.StartsWith("HTTP/1.1 200", await Send($"GET / HTTP/1.1\r\nHost: {Host}\r\n"), StringComparison.Ordinal);
+    public async Task The_page_answers_on_its_own_address() =>
+        Assert.StartsWith("HTTP/1.1 200", await Send($"GET / HTTP/1.1\r\nHost: {Host}\r\n"), StringComparison.Ordinal);
 
     [Fact]
-    public async Task Localhost_is_the_same_machine() => Assert.StartsWith("HTTP/1.1 200", await Send($"GET / HTTP/1.1\r\nHost: localhost:{_page.Address.Port}\r\n"), StringComparison.Ordinal);
+    public async Task Localhost_is_the_same_machine() =>
+        Assert.StartsWith("HTTP/1.1 200", await Send($"GET / HTTP/1.1\r\nHost: localhost:{_page.Address.Port}\r\n"),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("rebound.example")]
@@ -44,7 +47,8 @@ public sealed class RequestGuardTests : IAsyncLifetime
     [InlineData("[::1]:{0}")]
     public async Task A_name_that_points_here_from_elsewhere_is_refused(string host)
     {
-        var answer = await Send($"GET / HTTP/1.1\r\nHost: {host.Replace("{0}", _page.Address.Port.ToString(), StringComparison.Ordinal)}\r\n");
+        var answer =
+            await Send($"GET / HTTP/1.1\r\nHost: {host.Replace("{0}", _page.Address.Port.ToString(), StringComparison.Ordinal)}\r\n");
         Assert.StartsWith("HTTP/1.1 403", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("Blazor", answer, StringComparison.Ordinal);
     }
@@ -57,13 +61,19 @@ public sealed class RequestGuardTests : IAsyncLifetime
     public async Task A_socket_opened_by_another_page_is_refused(string origin)
     {
         var from = origin.Replace("{0}", _page.Address.Port.ToString(), StringComparison.Ordinal);
-        var answer = await Send($"GET /_blazor?id=x HTTP/1.1\r\nHost: {Host}\r\nOrigin: {from}\r\nConnection: Upgrade\r\nUpgrade: websocket\r\nSec-WebSocket-Version: 13\r\nSec-WebSocket-Key: AAAAAAAAAAAAAAAAAAAAAA==\r\n");
+        var answer =
+            await Send(
+                $"GET /_blazor?id=x HTTP/1.1\r\nHost: {Host}\r\nOrigin: {from}\r\nConnection: Upgrade\r\nUpgrade: "
+                    + $"websocket\r\nSec-WebSocket-Version: 13\r\nSec-WebSocket-Key: AAAAAAAAAAAAAAAAAAAAAA==\r\n");
         Assert.StartsWith("HTTP/1.1 403", answer, StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_socket_that_does_not_say_where_it_comes_from_is_refused() =>
-        Assert.StartsWith("HTTP/1.1 403", await Send($"GET /_blazor?id=x HTTP/1.1\r\nHost: {Host}\r\nConnection: Upgrade\r\nUpgrade: websocket\r\nSec-WebSocket-Version: 13\r\nSec-WebSocket-Key: AAAAAAAAAAAAAAAAAAAAAA==\r\n"), StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 403",
+            await Send(
+                $"GET /_blazor?id=x HTTP/1.1\r\nHost: {Host}\r\nConnection: Upgrade\r\nUpgrade: websocket\r\nSec-WebSocket-Version: "
+                    + $"13\r\nSec-WebSocket-Key: AAAAAAAAAAAAAAAAAAAAAA==\r\n"), StringComparison.Ordinal);
 
     [Theory]
     [InlineData("/_blazor/negotiate?negotiateVersion=1")]
@@ -71,15 +81,21 @@ public sealed class RequestGuardTests : IAsyncLifetime
     [InlineData("/recipes/new")]
     public async Task A_form_sent_by_another_page_is_refused(string path)
     {
-        Assert.StartsWith("HTTP/1.1 403", await Send($"POST {path} HTTP/1.1\r\nHost: {Host}\r\nOrigin: http://elsewhere.example\r\nContent-Length: 0\r\n"), StringComparison.Ordinal);
-        Assert.StartsWith("HTTP/1.1 403", await Send($"POST {path} HTTP/1.1\r\nHost: {Host}\r\nContent-Length: 0\r\n"), StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 403",
+            await Send($"POST {path} HTTP/1.1\r\nHost: {Host}\r\nOrigin: http://elsewhere.example\r\nContent-Length: 0\r\n"),
+            StringComparison.Ordinal);
+        Assert.StartsWith("HTTP/1.1 403", await Send($"POST {path} HTTP/1.1\r\nHost: {Host}\r\nContent-Length: 0\r\n"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_form_without_the_pages_token_is_refused_even_from_here()
     {
         const string body = "_handler=x";
-        var answer = await Send($"POST / HTTP/1.1\r\nHost: {Host}\r\nOrigin: http://{Host}\r\nContent-Type: application/x-www-form-urlencoded\r\nContent-Length: {body.Length}\r\n", body);
+        var answer =
+            await Send(
+                $"POST / HTTP/1.1\r\nHost: {Host}\r\nOrigin: http://{Host}\r\nContent-Type: "
+                    + $"application/x-www-form-urlencoded\r\nContent-Length: {body.Length}\r\n", body);
         Assert.StartsWith("HTTP/1.1 400", answer, StringComparison.Ordinal);
     }
 
@@ -98,7 +114,8 @@ public sealed class RequestGuardTests : IAsyncLifetime
     public async Task Every_answer_forbids_scripts_and_styles_that_are_not_ours(string path)
     {
         var answer = await Send($"GET {path} HTTP/1.1\r\nHost: {Host}\r\n");
-        Assert.Contains("Content-Security-Policy: default-src 'self'; script-src 'self'; style-src 'self';", answer, StringComparison.Ordinal);
+        Assert.Contains("Content-Security-Policy: default-src 'self'; script-src 'self'; style-src 'self';", answer,
+            StringComparison.Ordinal);
         Assert.DoesNotContain("unsafe", answer, StringComparison.Ordinal);
         Assert.Contains("X-Content-Type-Options: nosniff", answer, StringComparison.Ordinal);
         Assert.DoesNotContain("<script>", answer, StringComparison.Ordinal);
@@ -148,7 +165,10 @@ public sealed class RequestGuardTests : IAsyncLifetime
         using var socket = new TcpClient();
         await socket.ConnectAsync(IPAddress.Loopback, _page.Address.Port);
         var stream = socket.GetStream();
-        await stream.WriteAsync(Encoding.ASCII.GetBytes(head.Contains("Upgrade", StringComparison.Ordinal) ? $"{head}\r\n{body}" : $"{head}Connection: close\r\n\r\n{body}"));
+        await stream.WriteAsync(Encoding.ASCII
+            .GetBytes(head.Contains("Upgrade", StringComparison.Ordinal)
+                ? $"{head}\r\n{body}"
+                : $"{head}Connection: close\r\n\r\n{body}"));
         using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(20));
         var answer = new StringBuilder();
         var buffer = new byte[65536];

@@ -3,7 +3,8 @@ using LabelForge.Web.Wording;
 
 namespace LabelForge.Web.Tests.Wording;
 
-/// <summary>Every word of the page that is in its file is there in every language, with the same places to fill; and each is used.</summary>
+/// <summary>Every word of the page that is in its file is there in every language, with the same
+/// places to fill; and each is used.</summary>
 public partial class WordBookTests
 {
     private static readonly WordBook English = WordBook.Of("en");
@@ -31,13 +32,17 @@ public partial class WordBookTests
     public void What_a_page_asks_for_is_there_and_what_is_there_is_asked_for()
     {
         var sources = Directory.EnumerateFiles(Path.Combine(Repository(), "src", "LabelForge.Web"), "*.*", SearchOption.AllDirectories)
-            .Where(f => (f.EndsWith(".razor", StringComparison.Ordinal) || f.EndsWith(".cs", StringComparison.Ordinal)) && !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Where(f => (f.EndsWith(".razor", StringComparison.Ordinal) || f.EndsWith(".cs", StringComparison.Ordinal))
+                && !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
             .Select(File.ReadAllText).ToArray();
         var asked = sources.SelectMany(s => Asked().Matches(s)).Select(m => m.Groups["key"].Value).Distinct().ToArray();
         var begun = sources.SelectMany(s => Begun().Matches(s)).Select(m => m.Groups["key"].Value).Distinct().ToArray();
         Assert.NotEmpty(asked);
         Assert.DoesNotContain(asked, k => !English.Has(k) && !English.Has(k + ".one"));
-        Assert.DoesNotContain(English.Keys, k => !asked.Contains(k) && !asked.Contains(k.Replace(".one", "", StringComparison.Ordinal).Replace(".many", "", StringComparison.Ordinal)) && !begun.Any(b => k.StartsWith(b, StringComparison.Ordinal)));
+        Assert.DoesNotContain(English.Keys,
+            k => !asked.Contains(k)
+                && !asked.Contains(k.Replace(".one", "", StringComparison.Ordinal).Replace(".many", "", StringComparison.Ordinal))
+                && !begun.Any(b => k.StartsWith(b, StringComparison.Ordinal)));
     }
 
     [Theory]
@@ -56,7 +61,8 @@ public partial class WordBookTests
         });
     }
 
-    private static string[] Places(string text) => [.. Filled().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];
+    private static string[] Places(string text) =>
+        [.. Filled().Matches(text).Select(m => m.Value).Distinct().Order(StringComparer.Ordinal)];
 
     private static string Repository()
     {

@@ -31,7 +31,8 @@ internal static class Branching
             if (++turn % 2 != 0)
                 continue;
             var way = (node.At - node.Parent!.At).Angle + (turn % 4 == 0 ? 0.85 : -0.85);
-            pen.Fill(turn % 6 == 0 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Leaf(node.At, way, f.Chance.Between(1.5, 2.2) * s, 1.15 * s));
+            pen.Fill(turn % 6 == 0 ? OrnamentInk.Second : OrnamentInk.First,
+                Outlines.Leaf(node.At, way, f.Chance.Between(1.5, 2.2) * s, 1.15 * s));
         }
         foreach (var tip in nodes.Where(n => n.Children.Count == 0 && n.Parent is not null))
             Flower(pen, tip.At, (tip.At - tip.Parent!.At).Angle, 0.95 * s);
@@ -57,7 +58,8 @@ internal static class Branching
     {
         var free = PoissonDiscs.In(f, apart).Where(p => p.Y < f.Height * 0.96).ToList();
         var stems = Math.Clamp((int)Math.Round(f.Width / Math.Max(f.Height, 9) * 0.8), 1, 5);
-        var nodes = Enumerable.Range(0, stems).Select(i => new Node(new Spot((i + f.Chance.Between(0.35, 0.65)) * f.Width / stems, f.Height + step), null)).ToList();
+        var nodes = Enumerable.Range(0, stems)
+            .Select(i => new Node(new Spot((i + f.Chance.Between(0.35, 0.65)) * f.Width / stems, f.Height + step), null)).ToList();
         var reach = 0.7 * Math.Max(f.Width, f.Height);
         // Nodes stay where they grew, so that each point remembers its nearest and is held against new ones alone.
         var nearest = free.ConvertAll(p => Nearest(p, nodes, 0, (nodes[0], double.MaxValue)));
@@ -124,7 +126,9 @@ internal static class Branching
             if (line.Count < 2)
                 continue;
             var from = start.Parent is null ? 0 : 1;
-            double Thick(double t) => Math.Max(0.1, thin * weight * Math.Sqrt(size) * Math.Pow(line[Math.Max(from, (int)Math.Round(t * (line.Count - 1)))].Tips, power));
+            double Thick(double t) =>
+            Math.Max(0.1,
+                thin * weight * Math.Sqrt(size) * Math.Pow(line[Math.Max(from, (int)Math.Round(t * (line.Count - 1)))].Tips, power));
             pen.Fill(OrnamentInk.First, Outlines.Tapered([.. line.Select(n => n.At)], Thick));
         }
     }

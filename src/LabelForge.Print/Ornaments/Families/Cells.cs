@@ -32,7 +32,8 @@ internal static class Cells
         }
     }
 
-    /// <summary>Honeycomb: the hexagons that hold most for the least wall (Hales, "The honeycomb conjecture", 2001), some full, some empty, in drifts of noise.</summary>
+    /// <summary>Honeycomb: the hexagons that hold most for the least wall (Hales, "The honeycomb
+    /// conjecture", 2001), some full, some empty, in drifts of noise.</summary>
     public static void Comb(OrnamentField f, OrnamentPen pen)
     {
         var (r, noise) = (1.75 * f.Size, new Noise(f.Chance));
@@ -58,7 +59,8 @@ internal static class Cells
         }
     }
 
-    /// <summary>Bubbles: circles as large as what is there leaves room for, each touched by a small light; after the packings of Apollonius.</summary>
+    /// <summary>Bubbles: circles as large as what is there leaves room for, each touched by a
+    /// small light; after the packings of Apollonius.</summary>
     public static void Bubbles(OrnamentField f, OrnamentPen pen)
     {
         var s = f.Size;
@@ -75,18 +77,21 @@ internal static class Cells
         {
             pen.Line(OrnamentInk.First, Math.Min(0.3, 0.12 + 0.07 * r) * f.Weight, Outlines.Circle(at, r));
             if (r > 0.7 * s)
-                pen.Line(OrnamentInk.Second, 0.24 * s * f.Weight, Outlines.Smooth(Outlines.Points(6, t => at + Spot.At(3.5 + 1.1 * t, r * 0.68))));
+                pen.Line(OrnamentInk.Second, 0.24 * s * f.Weight,
+                    Outlines.Smooth(Outlines.Points(6, t => at + Spot.At(3.5 + 1.1 * t, r * 0.68))));
             else if (r < 0.42 * s)
                 pen.Dot(OrnamentInk.Second, at, r * 0.62);
         }
     }
 
-    private static string Hexagon(Spot at, double r) => Outlines.Polyline([.. Enumerable.Range(0, 6).Select(i => at + Spot.At(Math.PI / 6 + i * Math.PI / 3, r))], closed: true);
+    private static string Hexagon(Spot at, double r) =>
+        Outlines.Polyline([.. Enumerable.Range(0, 6).Select(i => at + Spot.At(Math.PI / 6 + i * Math.PI / 3, r))], closed: true);
 
     // The part of a square round a site that is nearer to it than to any other site.
     internal static List<Spot> Cell(Spot site, List<Spot> sites, double reach)
     {
-        List<Spot> cell = [site + new Spot(-reach, -reach), site + new Spot(reach, -reach), site + new Spot(reach, reach), site + new Spot(-reach, reach)];
+        List<Spot> cell = [site + new Spot(-reach, -reach), site + new Spot(reach, -reach), site + new Spot(reach, reach),
+            site + new Spot(-reach, reach)];
         foreach (var other in sites)
         {
             var way = other - site;
@@ -122,14 +127,17 @@ internal static class Cells
     }
 
     private static List<Spot> Cut(List<Spot> corners) =>
-        [.. corners.SelectMany((c, i) => new[] { Spot.Mix(c, corners[(i + 1) % corners.Count], 0.25), Spot.Mix(c, corners[(i + 1) % corners.Count], 0.75) })];
+        [
+            .. corners.SelectMany((c,
+                i) => new[] { Spot.Mix(c, corners[(i + 1) % corners.Count], 0.25), Spot.Mix(c, corners[(i + 1) % corners.Count], 0.75) })];
 
     private static void Hatched(OrnamentPen pen, List<Spot> corners, double apart, double weight)
     {
         for (var y = corners.Min(c => c.Y) + apart / 2; y < corners.Max(c => c.Y); y += apart)
         {
             var crossings = corners.Zip(corners.Skip(1).Append(corners[0]))
-                .Where(e => (e.First.Y <= y) != (e.Second.Y <= y)).Select(e => Spot.Mix(e.First, e.Second, (y - e.First.Y) / (e.Second.Y - e.First.Y)).X).Order().ToList();
+                .Where(e => (e.First.Y <= y) != (e.Second.Y <= y))
+                .Select(e => Spot.Mix(e.First, e.Second, (y - e.First.Y) / (e.Second.Y - e.First.Y)).X).Order().ToList();
             if (crossings.Count == 2)
                 pen.Line(OrnamentInk.First, 0.17 * weight, Outlines.Polyline([new(crossings[0], y), new(crossings[1], y)]));
         }

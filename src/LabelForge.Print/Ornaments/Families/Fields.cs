@@ -12,8 +12,10 @@ internal static class Fields
         for (var i = 0; i < Levels; i++)
         {
             var heavy = i % 4 == 0;
-            foreach (var (points, closed) in LevelLines.Of((x, y) => noise.Rough(x / (11 * s), y / (9.4 * s)), f.Width, f.Height, 0.5, -0.72 + 1.44 * i / (Levels - 1)))
-                pen.Line(heavy ? OrnamentInk.Second : OrnamentInk.First, (heavy ? 0.3 : 0.19) * f.Weight, Outlines.Smooth(Thinned(points), closed));
+            foreach (var (points, closed) in LevelLines.Of((x, y) => noise.Rough(x / (11 * s), y / (9.4 * s)), f.Width, f.Height, 0.5,
+                -0.72 + 1.44 * i / (Levels - 1)))
+                pen.Line(heavy ? OrnamentInk.Second : OrnamentInk.First, (heavy ? 0.3 : 0.19) * f.Weight,
+                    Outlines.Smooth(Thinned(points), closed));
         }
     }
 
@@ -32,10 +34,12 @@ internal static class Fields
         var row = 0;
         for (var y = -apart; y < f.Height + 2 * apart; y += apart, row++)
         {
-            var points = Outlines.Points((int)(f.Width / 1.1) + 6, t => new Spot(t * (f.Width + 4) - 2, 0)).Select(p => p with { Y = y + apart * 1.5 * Height(p.X, y) }).ToList();
+            var points = Outlines.Points((int)(f.Width / 1.1) + 6, t => new Spot(t * (f.Width + 4) - 2, 0))
+                .Select(p => p with { Y = y + apart * 1.5 * Height(p.X, y) }).ToList();
             var line = y;
             pen.Fill(row % 5 == 2 ? OrnamentInk.Second : OrnamentInk.First,
-                Outlines.Tapered(points, t => (0.15 + 0.42 * Math.Pow(0.5 + 0.5 * Height(t * (f.Width + 4) - 2, line), 2)) * f.Weight * Math.Sqrt(s)));
+                Outlines.Tapered(points,
+                    t => (0.15 + 0.42 * Math.Pow(0.5 + 0.5 * Height(t * (f.Width + 4) - 2, line), 2)) * f.Weight * Math.Sqrt(s)));
         }
     }
 
@@ -46,9 +50,11 @@ internal static class Fields
     public static void Moss(OrnamentField f, OrnamentPen pen)
     {
         var s = Math.Max(0.66, f.Size);
-        var waves = Enumerable.Range(0, 26).Select(_ => (Way: Spot.At(f.Chance.Unit() * 2 * Math.PI, 2 * Math.PI / (2.7 * s)), Phase: f.Chance.Unit() * 6.28)).ToArray();
+        var waves = Enumerable.Range(0, 26)
+            .Select(_ => (Way: Spot.At(f.Chance.Unit() * 2 * Math.PI, 2 * Math.PI / (2.7 * s)), Phase: f.Chance.Unit() * 6.28)).ToArray();
         double Height(double x, double y) => waves.Sum(w => Math.Cos(w.Way.X * x + w.Way.Y * y + w.Phase)) / Math.Sqrt(13);
-        var outline = string.Concat(LevelLines.Of(Height, f.Width, f.Height, 0.3 * s, 0.16 / f.Weight, closed: true).Select(l => Outlines.Smooth(Thinned(l.Points), closed: true)));
+        var outline = string.Concat(LevelLines.Of(Height, f.Width, f.Height, 0.3 * s, 0.16 / f.Weight, closed: true)
+            .Select(l => Outlines.Smooth(Thinned(l.Points), closed: true)));
         if (outline.Length > 0)
             pen.Fill(OrnamentInk.First, outline);
         // A bead in the heart of the widest parts of the gaps.
@@ -104,7 +110,8 @@ internal static class Fields
                 (taken.TryGetValue(((int)Math.Floor(p.X / apart), (int)Math.Floor(p.Y / apart)), out var cell) ? cell
                     : taken[((int)Math.Floor(p.X / apart), (int)Math.Floor(p.Y / apart))] = []).Add(p);
             var thick = f.Chance.Between(0.22, 0.62) * s * f.Weight;
-            pen.Fill(index++ % 5 == 3 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Tapered(Thinned(line), t => 0.1 + thick * Math.Pow(Math.Sin(Math.PI * (0.04 + 0.92 * t)), 0.7)));
+            pen.Fill(index++ % 5 == 3 ? OrnamentInk.Second : OrnamentInk.First,
+                Outlines.Tapered(Thinned(line), t => 0.1 + thick * Math.Pow(Math.Sin(Math.PI * (0.04 + 0.92 * t)), 0.7)));
         }
     }
 
@@ -117,11 +124,13 @@ internal static class Fields
         {
             var tone = 0.5 + 0.62 * noise.Rough(p.X / (10 * s), p.Y / (10 * s)) + 0.3 * (p.Y / f.Height - 0.5);
             if (tone > 0.12)
-                pen.Dot(tone > 0.86 ? OrnamentInk.Second : OrnamentInk.First, p, Math.Clamp(0.05 + 0.3 * tone, 0.07, 0.33) * s * Math.Sqrt(f.Weight));
+                pen.Dot(tone > 0.86 ? OrnamentInk.Second : OrnamentInk.First, p,
+                    Math.Clamp(0.05 + 0.3 * tone, 0.07, 0.33) * s * Math.Sqrt(f.Weight));
         }
     }
 
-    /// <summary>Ridges one behind the other, their outlines by midpoint displacement: Fournier, Fussell, Carpenter, "Computer rendering of stochastic models" (1982).</summary>
+    /// <summary>Ridges one behind the other, their outlines by midpoint displacement: Fournier,
+    /// Fussell, Carpenter, "Computer rendering of stochastic models" (1982).</summary>
     public static void Ridges(OrnamentField f, OrnamentPen pen)
     {
         var rows = Math.Clamp((int)(f.Height / 3.6 * f.Density), 3, 7);
@@ -130,7 +139,8 @@ internal static class Fields
             var level = f.Height * (0.24 + 0.76 * row / rows);
             var tops = new List<double> { f.Chance.Between(-1, 1), f.Chance.Between(-1, 1), f.Chance.Between(-1, 1) };
             for (double rough = 0.95; tops.Count < 129; rough *= 0.52)
-                tops = [.. tops.Zip(tops.Skip(1)).SelectMany(p => new[] { p.First, (p.First + p.Second) / 2 + f.Chance.Between(-rough, rough) }), tops[^1]];
+                tops = [.. tops.Zip(tops.Skip(1))
+                    .SelectMany(p => new[] { p.First, (p.First + p.Second) / 2 + f.Chance.Between(-rough, rough) }), tops[^1]];
             var high = f.Height / rows * 0.85;
             var line = tops.Select((t, i) => new Spot(i * f.Width / (tops.Count - 1.0), level - t * high)).ToList();
             var area = Outlines.Polyline([.. line, new(f.Width + 1, f.Height + 1), new(-1, f.Height + 1)], closed: true);
@@ -140,11 +150,13 @@ internal static class Fields
             for (var i = 2; i < line.Count - 2; i += 2)
             {
                 var fall = (f.Height / rows) * f.Chance.Between(0.15, 0.95) * (line[i - 2].Y < line[i + 2].Y ? 1 : 0.28);
-                pen.Line(row % 3 == 1 ? OrnamentInk.Second : OrnamentInk.First, 0.12 * f.Weight, Outlines.Polyline([line[i], line[i] + new Spot(fall * 0.35, fall)]));
+                pen.Line(row % 3 == 1 ? OrnamentInk.Second : OrnamentInk.First, 0.12 * f.Weight,
+                    Outlines.Polyline([line[i], line[i] + new Spot(fall * 0.35, fall)]));
             }
         }
     }
 
     // Every other point is enough for a smooth line, and half as much to store.
-    private static List<Spot> Thinned(List<Spot> points) => points.Count < 9 ? points : [.. points.Where((_, i) => i % 2 == 0 || i == points.Count - 1)];
+    private static List<Spot> Thinned(List<Spot> points) =>
+        points.Count < 9 ? points : [.. points.Where((_, i) => i % 2 == 0 || i == points.Count - 1)];
 }

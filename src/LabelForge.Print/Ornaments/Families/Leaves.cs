@@ -24,20 +24,23 @@ internal static class Leaves
             {
                 var from = Spot.Mix(foot, tip, 0.14 + v * 0.17);
                 foreach (var side in new[] { 0.8, -0.8 })
-                    pen.Line(OrnamentInk.Ground, 0.1 * s, Outlines.Polyline([from, from + Spot.At(angle + side, length * (0.42 - 0.05 * v))]));
+                    pen.Line(OrnamentInk.Ground, 0.1 * s,
+                        Outlines.Polyline([from, from + Spot.At(angle + side, length * (0.42 - 0.05 * v))]));
             }
             index++;
         }
     }
 
-    /// <summary>Feathers: a bent shaft with barbs that part where chance opens the vane, after the plume model of Streit and Heidrich (2002).</summary>
+    /// <summary>Feathers: a bent shaft with barbs that part where chance opens the vane, after
+    /// the plume model of Streit and Heidrich (2002).</summary>
     public static void Feathers(OrnamentField f, OrnamentPen pen)
     {
         var s = f.Size;
         var index = 0;
         foreach (var p in PoissonDiscs.In(f, 4.3 * s, 1.5 * s))
         {
-            var (angle, length, bend) = (-Math.PI / 2 + f.Chance.Between(-1, 1), f.Chance.Between(5.6, 7.4) * s, f.Chance.Between(-0.35, 0.35));
+            var (angle, length, bend) = (-Math.PI / 2 + f.Chance.Between(-1, 1), f.Chance.Between(5.6, 7.4) * s,
+                f.Chance.Between(-0.35, 0.35));
             var ink = index++ % 3 == 2 ? OrnamentInk.Second : OrnamentInk.First;
             var shaft = Outlines.Points(16, t => p + Spot.At(angle + bend * (t - 0.5), length * (t - 0.5)));
             const int Barbs = 24;
@@ -68,5 +71,6 @@ internal static class Leaves
         return new Spot(x, r * Math.Sin(angle) * lobes * (kind == 2 ? 1.5 : 0.95));
     }
 
-    private static Spot Turned(Spot p, double angle) => new(p.X * Math.Cos(angle) - p.Y * Math.Sin(angle), p.X * Math.Sin(angle) + p.Y * Math.Cos(angle));
+    private static Spot Turned(Spot p, double angle) =>
+        new(p.X * Math.Cos(angle) - p.Y * Math.Sin(angle), p.X * Math.Sin(angle) + p.Y * Math.Cos(angle));
 }

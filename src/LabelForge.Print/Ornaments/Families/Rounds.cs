@@ -15,12 +15,14 @@ internal static class Rounds
             pen.Fill(OrnamentInk.Ground, Outlines.Ellipse(at, r, r * Squeeze, 0));
             var rings = 4 + f.Chance.Below(2);
             for (var i = rings; i >= 1; i--)
-                pen.Line(i == rings - 1 ? OrnamentInk.Second : OrnamentInk.First, (0.13 + 0.035 * i) * f.Weight * Math.Sqrt(s), Outlines.Ellipse(at, r * i / rings, r * i / rings * Squeeze, 0));
+                pen.Line(i == rings - 1 ? OrnamentInk.Second : OrnamentInk.First, (0.13 + 0.035 * i) * f.Weight * Math.Sqrt(s),
+                    Outlines.Ellipse(at, r * i / rings, r * i / rings * Squeeze, 0));
             pen.Dot(OrnamentInk.First, at, 0.16 * s);
         }
     }
 
-    /// <summary>A sun with rays, every other one cut off at lengths that follow the golden ratio; in a narrow strip suns stand one above the other.</summary>
+    /// <summary>A sun with rays, every other one cut off at lengths that follow the golden ratio;
+    /// in a narrow strip suns stand one above the other.</summary>
     public static void Rays(OrnamentField f, OrnamentPen pen)
     {
         if (f.About)
@@ -44,9 +46,12 @@ internal static class Rounds
                 // A ray keeps inside its own sun's box.
                 end = Math.Min(end, Math.Sin(-angle) > 1e-6 ? high / Math.Sin(-angle) * 0.999 : reach);
                 var half = Math.PI / count * (i % 2 == 0 ? 0.42 : 0.24) * f.Weight;
-                pen.Fill(i % 4 == 1 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Polyline([foot + Spot.At(angle - half, r * 1.28), foot + Spot.At(angle - half, end), foot + Spot.At(angle + half, end), foot + Spot.At(angle + half, r * 1.28)], closed: true));
+                pen.Fill(i % 4 == 1 ? OrnamentInk.Second : OrnamentInk.First,
+                    Outlines.Polyline([foot + Spot.At(angle - half, r * 1.28), foot + Spot.At(angle - half, end),
+                        foot + Spot.At(angle + half, end), foot + Spot.At(angle + half, r * 1.28)], closed: true));
             }
-            pen.Fill(OrnamentInk.Second, $"M{Outlines.Of(foot - new Spot(r, 0))}A{Outlines.Number(r)} {Outlines.Number(r)} 0 0 1 {Outlines.Of(foot + new Spot(r, 0))}Z");
+            pen.Fill(OrnamentInk.Second,
+                $"M{Outlines.Of(foot - new Spot(r, 0))}A{Outlines.Number(r)} {Outlines.Number(r)} 0 0 1 {Outlines.Of(foot + new Spot(r, 0))}Z");
         }
     }
 
@@ -56,11 +61,14 @@ internal static class Rounds
         for (var i = 0; i < count; i++)
         {
             var (angle, half) = (2 * Math.PI * i / count, Math.PI / count * (i % 2 == 0 ? 0.8 : 0.4) * f.Weight);
-            pen.Fill(i % 4 == 1 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Polyline([f.Middle, f.Middle + Spot.At(angle - half, reach), f.Middle + Spot.At(angle + half, reach)], closed: true));
+            pen.Fill(i % 4 == 1 ? OrnamentInk.Second : OrnamentInk.First,
+                Outlines.Polyline([f.Middle, f.Middle + Spot.At(angle - half, reach), f.Middle + Spot.At(angle + half, reach)],
+                    closed: true));
         }
     }
 
-    /// <summary>A rosette of hypotrochoids and epitrochoids: a point on a circle that rolls inside or round another (Roemer 1674; the lathe work of guilloche).</summary>
+    /// <summary>A rosette of hypotrochoids and epitrochoids: a point on a circle that rolls
+    /// inside or round another (Roemer 1674; the lathe work of guilloche).</summary>
     public static void Rosette(OrnamentField f, OrnamentPen pen)
     {
         var most = Math.Max(f.Width, f.Height) / 2 * 1.02;
@@ -75,14 +83,17 @@ internal static class Rounds
                 var shift = phase * 2 * Math.PI / (3 * k);
                 var (middle, swing) = ((outer + inner) / 2, (outer - inner) / 2);
                 // One trip is k loops of the rolling point; the curve closes after it.
-                var points = Outlines.Points(k * 14 + 1, t => f.Middle + Spot.At(t * 2 * Math.PI, middle) + Spot.At(-(k - 1) * t * 2 * Math.PI + k * shift, swing));
-                pen.Line(index % 2 == 1 || phase == 2 ? OrnamentInk.Second : OrnamentInk.First, (0.17 + 0.004 * outer) * f.Weight, Outlines.Smooth(points));
+                var points = Outlines.Points(k * 14 + 1,
+                    t => f.Middle + Spot.At(t * 2 * Math.PI, middle) + Spot.At(-(k - 1) * t * 2 * Math.PI + k * shift, swing));
+                pen.Line(index % 2 == 1 || phase == 2 ? OrnamentInk.Second : OrnamentInk.First, (0.17 + 0.004 * outer) * f.Weight,
+                    Outlines.Smooth(points));
             }
         }
         pen.Dot(OrnamentInk.First, f.Middle, Math.Max(0.4, Math.Min(f.Width, f.Height) * 0.018));
     }
 
-    /// <summary>Slices of citrus on a triangular lattice: rind, pith, and wedges with their corners rounded, each slice turned by chance.</summary>
+    /// <summary>Slices of citrus on a triangular lattice: rind, pith, and wedges with their
+    /// corners rounded, each slice turned by chance.</summary>
     public static void Slices(OrnamentField f, OrnamentPen pen)
     {
         var r = 3.1 * f.Size;
@@ -92,10 +103,12 @@ internal static class Rounds
         {
             for (var column = -1; column * dx < f.Width + 2 * r; column++)
             {
-                var at = new Spot((column + (row % 2 == 0 ? 0.2 : 0.7)) * dx, (row + start + 0.6) * dy) + new Spot(f.Chance.Between(-0.2, 0.2), f.Chance.Between(-0.2, 0.2)) * r;
+                var at = new Spot((column + (row % 2 == 0 ? 0.2 : 0.7)) * dx,
+                    (row + start + 0.6) * dy) + new Spot(f.Chance.Between(-0.2, 0.2), f.Chance.Between(-0.2, 0.2)) * r;
                 Slice(pen, at, r * f.Chance.Between(0.9, 1.04), f.Chance.Unit() * 6.28, 8 + f.Chance.Below(3), f.Weight);
                 // Pips between the slices.
-                pen.Fill(OrnamentInk.Second, Outlines.Leaf(at + new Spot(dx / 2, dy * 0.33), f.Chance.Unit() * 6.28, 0.85 * f.Size, 0.55 * f.Size, 0.5));
+                pen.Fill(OrnamentInk.Second,
+                    Outlines.Leaf(at + new Spot(dx / 2, dy * 0.33), f.Chance.Unit() * 6.28, 0.85 * f.Size, 0.55 * f.Size, 0.5));
             }
         }
     }
@@ -109,11 +122,14 @@ internal static class Rounds
             var middle = (from + to) / 2;
             var (foot, a, b) = (at + Spot.At(middle, r * 0.17), at + Spot.At(from, r * 0.74), at + Spot.At(to, r * 0.74));
             var crown = at + Spot.At(middle, r * 0.85);
-            pen.Fill(OrnamentInk.First, Outlines.Smooth([foot, Spot.Mix(foot, a, 0.55), a, Spot.Mix(a, crown, 0.55) + Spot.At(middle, r * 0.03), crown, Spot.Mix(b, crown, 0.55) + Spot.At(middle, r * 0.03), b, Spot.Mix(foot, b, 0.55)], closed: true));
+            pen.Fill(OrnamentInk.First,
+                Outlines.Smooth([foot, Spot.Mix(foot, a, 0.55), a, Spot.Mix(a, crown, 0.55) + Spot.At(middle, r * 0.03), crown,
+                    Spot.Mix(b, crown, 0.55) + Spot.At(middle, r * 0.03), b, Spot.Mix(foot, b, 0.55)], closed: true));
         }
     }
 
-    /// <summary>Snow crystals: six like arms with side branches at 60 degrees, as Kepler saw them ("De nive sexangula", 1611), each crystal its own.</summary>
+    /// <summary>Snow crystals: six like arms with side branches at 60 degrees, as Kepler saw them
+    /// ("De nive sexangula", 1611), each crystal its own.</summary>
     public static void Snow(OrnamentField f, OrnamentPen pen)
     {
         var s = f.Size;
@@ -122,14 +138,18 @@ internal static class Rounds
         {
             var (r, turn, line) = (f.Chance.Between(1.2, 2.35) * s, f.Chance.Unit(), 0.24 * s * f.Weight);
             var ink = index++ % 4 == 3 ? OrnamentInk.Second : OrnamentInk.First;
-            var branches = Enumerable.Range(0, 2 + f.Chance.Below(3)).Select(i => (At: 0.3 + 0.2 * i + f.Chance.Between(-0.05, 0.05), Long: f.Chance.Between(0.2, 0.46) * (1 - 0.16 * i))).ToArray();
+            var branches = Enumerable.Range(0, 2 + f.Chance.Below(3))
+                .Select(i => (At: 0.3 + 0.2 * i + f.Chance.Between(-0.05, 0.05), Long: f.Chance.Between(0.2, 0.46) * (1 - 0.16 * i)))
+                .ToArray();
             for (var arm = 0; arm < 6; arm++)
             {
                 var angle = turn + arm * Math.PI / 3;
                 pen.Line(ink, line, Outlines.Polyline([p, p + Spot.At(angle, r)]));
                 foreach (var (at, reach) in branches)
                     foreach (var side in new[] { Math.PI / 3, -Math.PI / 3 })
-                        pen.Line(ink, line * 0.8, Outlines.Polyline([p + Spot.At(angle, r * at), p + Spot.At(angle, r * at) + Spot.At(angle + side, r * reach)]));
+                        pen.Line(ink, line * 0.8,
+                            Outlines.Polyline([p + Spot.At(angle, r * at),
+                                p + Spot.At(angle, r * at) + Spot.At(angle + side, r * reach)]));
                 pen.Dot(ink, p + Spot.At(angle, r), line * 0.85);
             }
         }

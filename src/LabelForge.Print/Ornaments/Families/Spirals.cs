@@ -1,6 +1,7 @@
 namespace LabelForge.Print.Ornaments.Families;
 
-/// <summary>Heads and flowers by the golden angle: Vogel, "A better way to construct the sunflower head", Mathematical Biosciences 44 (1979).</summary>
+/// <summary>Heads and flowers by the golden angle: Vogel, "A better way to construct the
+/// sunflower head", Mathematical Biosciences 44 (1979).</summary>
 internal static class Spirals
 {
     /// <summary>Seeds at r = R sqrt(i/n); every third of the thirteen spirals that the eye sees is in the second ink.</summary>

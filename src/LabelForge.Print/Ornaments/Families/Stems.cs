@@ -61,7 +61,8 @@ internal static class Stems
                 var side = i % 2 == 0 ? 0.42 : -0.42;
                 var size = (1.75 - 0.06 * i) * s;
                 pen.Fill(ink, Outlines.Leaf(at, way + side, size, 0.72 * s, 0.45));
-                pen.Line(ink, 0.1 * f.Weight, Outlines.Polyline([at + Spot.At(way + side, size * 0.9), at + Spot.At(way + side * 0.5, size * 2.1)]));
+                pen.Line(ink, 0.1 * f.Weight,
+                    Outlines.Polyline([at + Spot.At(way + side, size * 0.9), at + Spot.At(way + side * 0.5, size * 2.1)]));
             }
         }
     }
@@ -87,7 +88,8 @@ internal static class Stems
             {
                 var share = (i - (Rays - 1) / 2.0) / ((Rays - 1) / 2.0);
                 var head = top + Spot.At(up + share * 1.18, spread * (0.86 + 0.14 * Math.Cos(share * 1.6)) * (i % 2 == 0 ? 1 : 0.8));
-                pen.Line(OrnamentInk.First, 0.12 * f.Weight, Outlines.Smooth([top, Spot.Mix(top, head, 0.55) + Spot.At(up, 0.18 * spread), head]));
+                pen.Line(OrnamentInk.First, 0.12 * f.Weight,
+                    Outlines.Smooth([top, Spot.Mix(top, head, 0.55) + Spot.At(up, 0.18 * spread), head]));
                 for (var k = 0; k < 8; k++)
                     pen.Dot(ink, head + Spot.At(k * OrnamentField.GoldenAngle, 0.24 * s * Math.Sqrt(k)), 0.17 * s * Math.Sqrt(f.Weight));
             }
@@ -114,7 +116,8 @@ internal static class Stems
                 var (at, way) = Along(axis, 0.5 + 0.5 * Math.Pow(u, 0.92));
                 var size = (1.35 - 0.75 * u) * s;
                 foreach (var side in new[] { -1.05, -0.45, 0.45, 1.05 })
-                    pen.Fill((i + (side > 0 ? 1 : 0)) % 3 == 0 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Leaf(at, way + side, size, size * 0.62, 0.55));
+                    pen.Fill((i + (side > 0 ? 1 : 0)) % 3 == 0 ? OrnamentInk.Second : OrnamentInk.First,
+                        Outlines.Leaf(at, way + side, size, size * 0.62, 0.55));
             }
         }
     }

@@ -3,7 +3,8 @@ namespace LabelForge.Print.Ornaments.Families;
 /// <summary>Marks of a hand: brush strokes, and bees.</summary>
 internal static class Strokes
 {
-    /// <summary>Strokes of a brush that runs dry: bristles side by side, each with its own ink, on a path of noise: Strassmann, "Hairy brushes", SIGGRAPH 1986.</summary>
+    /// <summary>Strokes of a brush that runs dry: bristles side by side, each with its own ink,
+    /// on a path of noise: Strassmann, "Hairy brushes", SIGGRAPH 1986.</summary>
     public static void Brush(OrnamentField f, OrnamentPen pen)
     {
         var s = f.Size;
@@ -19,14 +20,18 @@ internal static class Strokes
                 var (offset, from) = ((b - (Bristles - 1) / 2.0) * wide / Bristles, start + f.Chance.Between(0, 0.07) * f.Width);
                 var to = Math.Max(from + 3, dry + f.Chance.Between(-0.24, 0.24) * f.Width);
                 var (level, r) = (y, row);
-                var points = Outlines.Points(16, t => new Spot(from + (to - from) * t, level + offset + 1.1 * s * noise.At((from + (to - from) * t) / (16 * s), r * 3.3 + b * 0.05)));
+                var points = Outlines.Points(16,
+                    t => new Spot(from + (to - from) * t,
+                        level + offset + 1.1 * s * noise.At((from + (to - from) * t) / (16 * s), r * 3.3 + b * 0.05)));
                 var thick = wide / Bristles * f.Chance.Between(0.62, 1.05) * f.Weight;
-                pen.Fill(row % 3 == 1 ? OrnamentInk.Second : OrnamentInk.First, Outlines.Tapered(points, t => Math.Max(0.02, thick * Math.Min(1, 9 * t) * Math.Pow(1 - t, 0.32))));
+                pen.Fill(row % 3 == 1 ? OrnamentInk.Second : OrnamentInk.First,
+                    Outlines.Tapered(points, t => Math.Max(0.02, thick * Math.Min(1, 9 * t) * Math.Pow(1 - t, 0.32))));
             }
         }
     }
 
-    /// <summary>Bees on a triangular lattice, each with its own heading within a little; one alone and large where the box holds no more.</summary>
+    /// <summary>Bees on a triangular lattice, each with its own heading within a little; one
+    /// alone and large where the box holds no more.</summary>
     public static void Bees(OrnamentField f, OrnamentPen pen)
     {
         var small = Math.Min(f.Width, f.Height);
@@ -59,7 +64,8 @@ internal static class Strokes
             {
                 var wing = Outlines.Leaf(P(0.12, side * 0.1), heading - side * turn, size * reach, size * wide, 0.68);
                 pen.Fill(OrnamentInk.Second, wing);
-                pen.Line(OrnamentInk.Ground, 0.035 * size, Outlines.Polyline([P(0.12, side * 0.1), P(0.12, side * 0.1) + Spot.At(heading - side * turn, size * reach * 0.8)]));
+                pen.Line(OrnamentInk.Ground, 0.035 * size,
+                    Outlines.Polyline([P(0.12, side * 0.1), P(0.12, side * 0.1) + Spot.At(heading - side * turn, size * reach * 0.8)]));
             }
             pen.Line(OrnamentInk.First, 0.07 * size, Outlines.Smooth([P(0.5, side * 0.06), P(0.72, side * 0.14), P(0.86, side * 0.3)]));
         }

@@ -3,7 +3,8 @@ namespace LabelForge.Print.Ornaments.Families;
 /// <summary>Tiles that turn, stars and plaits: patterns on a lattice.</summary>
 internal static class Tilings
 {
-    /// <summary>Quarter circles in tiles turned by chance: Truchet, "Memoire sur les combinaisons" (1704); Smith, "The tiling patterns of Sebastien Truchet" (1987).</summary>
+    /// <summary>Quarter circles in tiles turned by chance: Truchet, "Memoire sur les
+    /// combinaisons" (1704); Smith, "The tiling patterns of Sebastien Truchet" (1987).</summary>
     public static void Turns(OrnamentField f, OrnamentPen pen)
     {
         var a = 3.5 * f.Size;
@@ -29,7 +30,8 @@ internal static class Tilings
 
     /// <summary>
     /// Stars and the polygons between them on the tiling of squares and octagons: from the middle of each edge two rays at one
-    /// angle, as Hankin drew Islamic patterns ("The drawing of geometric patterns in Saracenic art", 1925; Kaplan, "Islamic star patterns from polygons in contact", 2005).
+    /// angle, as Hankin drew Islamic patterns ("The drawing of geometric patterns in Saracenic
+    /// art", 1925; Kaplan, "Islamic star patterns from polygons in contact", 2005).
     /// </summary>
     public static void Stars(OrnamentField f, OrnamentPen pen)
     {
@@ -47,7 +49,8 @@ internal static class Tilings
     }
 
     // The rays from neighbouring edges meet; their meeting points and the middles of the edges make the star's outline.
-    private static void Star(OrnamentPen pen, Spot middle, int sides, double apothem, double turn, double angle, double weight, OrnamentInk ink)
+    private static void Star(OrnamentPen pen, Spot middle, int sides, double apothem, double turn, double angle, double weight,
+        OrnamentInk ink)
     {
         var outline = new List<Spot>();
         var inner = new List<Spot>();
@@ -119,5 +122,6 @@ internal static class Tilings
         }
     }
 
-    private static string Arc(Spot from, Spot to, double r) => $"M{Outlines.Of(from)}A{Outlines.Number(r)} {Outlines.Number(r)} 0 0 1 {Outlines.Of(to)}";
+    private static string Arc(Spot from, Spot to, double r) =>
+        $"M{Outlines.Of(from)}A{Outlines.Number(r)} {Outlines.Number(r)} 0 0 1 {Outlines.Of(to)}";
 }

@@ -1,6 +1,7 @@
 namespace LabelForge.Print.Ornaments.Families;
 
-/// <summary>A tile: a leaf, a dot and a ring under one of the seventeen plane groups; the seed chooses the group and where the motif stands.</summary>
+/// <summary>A tile: a leaf, a dot and a ring under one of the seventeen plane groups; the seed
+/// chooses the group and where the motif stands.</summary>
 internal static class Wallpaper
 {
     // Groups of few moves would leave the motif lonely, so the seed chooses among those of four or more.
@@ -25,12 +26,14 @@ internal static class Wallpaper
                     foreach (var part in motif)
                     {
                         // A leaf is placed by its foot and its tip, so that any move keeps its shape in a square or hexagonal lattice.
-                        var (foot, tip) = (Placed(move.Of(part.Foot) + new Spot(column, row)), Placed(move.Of(part.Tip) + new Spot(column, row)));
+                        var (foot, tip) = (Placed(move.Of(part.Foot) + new Spot(column, row)),
+                            Placed(move.Of(part.Tip) + new Spot(column, row)));
                         var along = tip - foot;
                         if (part.Round)
                             pen.Dot(part.Ink, foot, along.Length * Math.Sqrt(f.Weight));
                         else
-                            pen.Fill(part.Ink, Outlines.Leaf(foot, along.Angle, along.Length, along.Length * part.Wide * f.Weight, part.Fullness));
+                            pen.Fill(part.Ink,
+                                Outlines.Leaf(foot, along.Angle, along.Length, along.Length * part.Wide * f.Weight, part.Fullness));
                     }
                 }
             }
@@ -41,7 +44,8 @@ internal static class Wallpaper
                 pen.Line(OrnamentInk.Second, 0.22 * f.Size * f.Weight, Outlines.Circle(Placed(new Spot(column, row)), cell * 0.055));
     }
 
-    private static List<(Spot Foot, Spot Tip, double Wide, double Fullness, OrnamentInk Ink, bool Round)> Motif(SeededNumbers chance, bool hexagonal)
+    private static List<(Spot Foot, Spot Tip, double Wide, double Fullness, OrnamentInk Ink, bool Round)> Motif(SeededNumbers chance,
+        bool hexagonal)
     {
         var turn = (hexagonal ? Math.PI / 6 : Math.PI / 8) * chance.Between(0.3, 1.7);
         Spot At(double angle, double r) => new(r * Math.Cos(angle), r * Math.Sin(angle));

@@ -40,7 +40,8 @@ internal sealed record WallpaperGroup(string Name, bool Hexagonal, ImmutableArra
     ];
 
     private static WallpaperGroup Of(string name, string moves) =>
-        new(name, name.StartsWith("p3", StringComparison.Ordinal) || name.StartsWith("p6", StringComparison.Ordinal), [.. moves.Split(' ').Select(Move)]);
+        new(name, name.StartsWith("p3", StringComparison.Ordinal) || name.StartsWith("p6", StringComparison.Ordinal),
+            [.. moves.Split(' ').Select(Move)]);
 
     private static LatticeMove Move(string text)
     {

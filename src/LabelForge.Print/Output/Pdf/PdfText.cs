@@ -3,7 +3,8 @@ using System.Runtime.CompilerServices;
 
 namespace LabelForge.Print.Output.Pdf;
 
-/// <summary>Bytes of a PDF as they grow, with numbers written as PDF wants them: no exponent, a point, no more places than a printer could show.</summary>
+/// <summary>Bytes of a PDF as they grow, with numbers written as PDF wants them: no exponent, a
+/// point, no more places than a printer could show.</summary>
 internal sealed class PdfText
 {
     // A ten-thousandth of a point is a thirtieth of a micrometre.
@@ -76,7 +77,8 @@ internal sealed class PdfText
         return this;
     }
 
-    /// <summary>Adds a factor, to eight places, and a space: over a sheet's length four would be a hundredth of a millimetre out.</summary>
+    /// <summary>Adds a factor, to eight places, and a space: over a sheet's length four would be
+    /// a hundredth of a millimetre out.</summary>
     public PdfText AddFactor(double factor)
     {
         if (factor == 1)

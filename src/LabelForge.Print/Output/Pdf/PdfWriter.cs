@@ -53,7 +53,8 @@ internal sealed class PdfWriter
     public void WriteStream(int number, string entries, ReadOnlySpan<byte> data)
     {
         Begin(number);
-        _out.Add("<<"u8).Add(Encoding.Latin1.GetBytes(entries)).Add("/Length "u8).Add(data.Length).Add(">>\nstream\n"u8).Add(data).Add("\nendstream\nendobj\n"u8);
+        _out.Add("<<"u8).Add(Encoding.Latin1.GetBytes(entries)).Add("/Length "u8).Add(data.Length).Add(">>\nstream\n"u8).Add(data)
+            .Add("\nendstream\nendobj\n"u8);
         Flush();
     }
 

@@ -24,6 +24,7 @@ internal static class LearnedLevel
     /// <exception cref="InputException">A row cannot be used.</exception>
     public static ImmutableArray<(double WaterFirst, double Other)> ReadPlaces(DataTable table)
     {
-        return [.. table.Rows(PlaceHeading).ToArray().Select(r => (UseLevel.ReadPercent(r, "water first"), UseLevel.ReadPercent(r, "other")))];
+        return [.. table.Rows(PlaceHeading).ToArray()
+            .Select(r => (UseLevel.ReadPercent(r, "water first"), UseLevel.ReadPercent(r, "other")))];
     }
 }

@@ -11,7 +11,8 @@ namespace LabelForge.Ingredients.Levels;
 /// <param name="IsMaximum">Whether it is a legal maximum and no habit.</param>
 /// <param name="IsDerived">Whether it was worked out from a figure read, as the source says.</param>
 /// <param name="Source">Where it was read.</param>
-public sealed record UseLevel(string Ingredient, ProductForm Form, double Percent, int Count, bool IsMaximum, bool IsDerived, string Source)
+public sealed record UseLevel(string Ingredient, ProductForm Form, double Percent, int Count, bool IsMaximum, bool IsDerived,
+    string Source)
 {
     private static readonly string[] Heading = ["ingredient", "form", "percent", "n", "what", "basis", "source"];
 
@@ -23,21 +24,28 @@ public sealed record UseLevel(string Ingredient, ProductForm Form, double Percen
         {
             yield return new UseLevel(
                 row.Needed("ingredient"), ReadForm(row), ReadPercent(row, "percent"),
-                int.TryParse(row["n"], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n > 0 ? n : throw row.Refuse("substances.counts-nothing", ("n", row["n"])),
-                One(row, "what", "level", "legal maximum") == "legal maximum", One(row, "basis", "read", "derived") == "derived", row.Needed("source"));
+                int.TryParse(row["n"], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n > 0
+                    ? n
+                    : throw row.Refuse("substances.counts-nothing", ("n", row["n"])),
+                One(row, "what", "level", "legal maximum") == "legal maximum", One(row, "basis", "read", "derived") == "derived",
+                row.Needed("source"));
         }
     }
 
     internal static ProductForm ReadForm(DataRow row) =>
         Enum.TryParse<ProductForm>(row.Needed("form"), ignoreCase: true, out var form) && !char.IsDigit(row["form"][0])
             ? form
-            : throw row.Refuse("substances.no-form-product", ("form", row["form"]), ("list", string.Join(", ", Enum.GetNames<ProductForm>()).ToLowerInvariant()));
+            : throw row.Refuse("substances.no-form-product", ("form", row["form"]),
+                ("list", string.Join(", ", Enum.GetNames<ProductForm>()).ToLowerInvariant()));
 
     internal static double ReadPercent(DataRow row, string column) =>
-        double.TryParse(row[column], NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture, out var percent) && percent is > 0 and <= 100
+        double.TryParse(row[column], NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent, CultureInfo.InvariantCulture,
+            out var percent) && percent is > 0 and <= 100
             ? percent
             : throw row.Refuse("substances.no-percentage", ("row", row[column]));
 
     private static string One(DataRow row, string column, params string[] words) =>
-        words.Contains(row[column]) ? row[column] : throw row.Refuse("substances.above-whole", ("row", row[column]), ("column", column), ("list", string.Join(" or ", words)));
+        words.Contains(row[column])
+            ? row[column]
+            : throw row.Refuse("substances.above-whole", ("row", row[column]), ("column", column), ("list", string.Join(" or ", words)));
 }

@@ -22,7 +22,8 @@ public sealed class UsualLevels
     private static readonly Lazy<UsualLevels> LazyShipped = new(() => new UsualLevels(
         IngredientDictionary.Shipped,
         UseLevel.Read(Table("use-levels")), LevelFamily.Read(Table("level-families")),
-        LearnedLevel.ReadFamilies(Table("family-levels")), LearnedLevel.ReadPlaces(Table("place-levels")), Products(Table("product-forms"))));
+        LearnedLevel.ReadFamilies(Table("family-levels")), LearnedLevel.ReadPlaces(Table("place-levels")),
+        Products(Table("product-forms"))));
 
     private readonly IngredientDictionary _dictionary;
     private readonly ILookup<string, UseLevel> _levels;
@@ -44,7 +45,9 @@ public sealed class UsualLevels
         IReadOnlyDictionary<string, ProductForm> products)
     {
         (_dictionary, _families, _ofPlace) = (dictionary, families, ofPlace);
-        (_levels, _ofFamily, _products) = (levels.ToLookup(l => l.Ingredient, StringComparer.Ordinal), ofFamily.ToFrozenDictionary(), products.ToFrozenDictionary());
+        (_levels, _ofFamily,
+            _products) = (levels.ToLookup(l => l.Ingredient, StringComparer.Ordinal), ofFamily.ToFrozenDictionary(),
+                products.ToFrozenDictionary());
     }
 
     /// <summary>The levels that ship; read when first asked for.</summary>
@@ -53,7 +56,8 @@ public sealed class UsualLevels
     /// <summary>The form of a kind of product; <see cref="ProductForm.Any"/> where the tables have none.</summary>
     public ProductForm FormOf(string product) => _products.GetValueOrDefault(product, ProductForm.Any);
 
-    /// <summary>The published figures of an ingredient, habits before maxima, the form asked for first; empty where none is held.</summary>
+    /// <summary>The published figures of an ingredient, habits before maxima, the form asked for
+    /// first; empty where none is held.</summary>
     public ImmutableArray<UseLevel> Published(string name, ProductForm form) => _dictionary.Find(name) is { } known
         ? [.. _levels[known.Us].OrderBy(l => l.IsMaximum).ThenByDescending(l => l.Form == form).ThenByDescending(l => l.Count)]
         : [];
@@ -89,7 +93,8 @@ public sealed class UsualLevels
     private double One(string name, Ingredient? known, ProductForm form, double? place)
     {
         var family = LevelFamily.Of(_families, name, known).Name;
-        var (sum, weight) = (Math.Log(_ofFamily.TryGetValue((family, form), out var own) ? own : _ofFamily[(family, ProductForm.Any)]), 1.0);
+        var (sum, weight) = (Math.Log(_ofFamily.TryGetValue((family, form), out var own) ? own : _ofFamily[(family, ProductForm.Any)]),
+            1.0);
         var most = double.PositiveInfinity;
         if (known is not null)
         {

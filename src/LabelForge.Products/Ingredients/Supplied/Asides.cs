@@ -20,12 +20,14 @@ internal sealed partial record Asides(string Name, CasNumber? Cas, string? Share
         string? share = null;
         var left = Bracket().Replace(piece, m =>
         {
-            string[] parts = [.. m.Groups["in"].Value.Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
+            string[] parts = [.. m.Groups["in"].Value
+                .Split([',', ';'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)];
             if (parts.Length is 0 or > MostParts || !parts.All(p => IsAside(p) || IsNumbers(p)))
                 return m.Value;
             foreach (var part in parts)
             {
-                if (Cas_().Match(part) is { Success: true } number && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
+                if (Cas_().Match(part) is { Success: true } number
+                    && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
                     cas ??= read;
                 else if (IsNumbers(part))
                     share ??= part;
@@ -54,7 +56,9 @@ internal sealed partial record Asides(string Name, CasNumber? Cas, string? Share
     {
         var match = BareRange().Match(numbers);
         var parsed = ShareText.Parse($"{match.Groups["low"].Value.Replace(',', '.')}-{match.Groups["high"].Value.Replace(',', '.')} %");
-        return parsed.IsValue ? parsed.Value : throw new InputException(null, 0, "supplied.share-in-aside", ("numbers", numbers), ("inner", parsed.Problem));
+        return parsed.IsValue
+            ? parsed.Value
+            : throw new InputException(null, 0, "supplied.share-in-aside", ("numbers", numbers), ("inner", parsed.Problem));
     }
 
     [GeneratedRegex(@"[(\[](?<in>[^()\[\]]*)[)\]]")]

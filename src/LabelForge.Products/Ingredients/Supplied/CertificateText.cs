@@ -6,10 +6,12 @@ using LabelForge.Measures;
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>What a fragrance house's certificate says: highest shares by IFRA category, and allergens in the oil.</summary>
-/// <param name="Limits">The category, as <c>5A</c>, and the highest percentage of the oil in the finished product. Where a paper says two, the lower.</param>
+/// <param name="Limits">The category, as <c>5A</c>, and the highest percentage of the oil in the
+/// finished product. Where a paper says two, the lower.</param>
 /// <param name="Allergens">The name of Annex III to Regulation (EC) No 1223/2009, and its share of the oil.</param>
 /// <param name="Unread">Lines that name a category or an allergen but whose figure could not be told; for a person to read.</param>
-public sealed record Certificate(ImmutableArray<(string Category, decimal Percent)> Limits, ImmutableArray<(string Name, string Share)> Allergens, ImmutableArray<string> Unread);
+public sealed record Certificate(ImmutableArray<(string Category, decimal Percent)> Limits,
+    ImmutableArray<(string Name, string Share)> Allergens, ImmutableArray<string> Unread);
 
 /// <summary>Reads a certificate row by row, as it is copied from a paper or a PDF.</summary>
 /// <remarks>
@@ -57,7 +59,8 @@ public static partial class CertificateText
                     unread.Add(row);
             }
         }
-        return new Certificate([.. limits.OrderBy(l => Order(l.Key)).Select(l => (l.Key, l.Value))], [.. allergens.OrderBy(a => a.Key, StringComparer.Ordinal).Select(a => (a.Key, a.Value))], unread.ToImmutable());
+        return new Certificate([.. limits.OrderBy(l => Order(l.Key)).Select(l => (l.Key, l.Value))],
+            [.. allergens.OrderBy(a => a.Key, StringComparer.Ordinal).Select(a => (a.Key, a.Value))], unread.ToImmutable());
     }
 
     private static decimal? Limit(string rest, bool percentColumn)
@@ -85,24 +88,31 @@ public static partial class CertificateText
     {
         foreach (Match match in ShareOf().Matches(CasNumbers().Replace(row, " ")))
         {
-            var (sign, low, high) = (match.Groups["sign"].Value, Figure(match.Groups["low"].Value), match.Groups["high"].Success ? Figure(match.Groups["high"].Value) : null);
+            var (sign, low, high) = (match.Groups["sign"].Value, Figure(match.Groups["low"].Value),
+                match.Groups["high"].Success ? Figure(match.Groups["high"].Value) : null);
             var per = match.Groups["unit"].Value == "%" ? 1m : 10_000m;
             if (low is { } from && from / per <= 100 && (high ?? 0) / per <= 100 && (from > 0 || high > 0))
-                yield return high is { } to ? $"{Written(from / per)}-{Written(to / per)} %" : $"{(sign.Length > 0 ? sign.Replace("≤", "<=", StringComparison.Ordinal) + " " : "")}{Written(from / per)} %";
+                yield return high is { } to
+                    ? $"{Written(from / per)}-{Written(to / per)} %"
+                    : $"{(sign.Length > 0 ? sign.Replace("≤", "<=", StringComparison.Ordinal) + " " : "")}{Written(from / per)} %";
         }
     }
 
     private static decimal? Figure(string text) =>
-        decimal.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure : null;
+        decimal.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+            ? figure
+            : null;
 
     private static string Written(decimal figure) => figure.ToString("0.##########", CultureInfo.InvariantCulture);
 
-    private static (int, string) Order(string category) => (int.Parse(category.TrimEnd('A', 'B', 'C', 'D'), CultureInfo.InvariantCulture), category);
+    private static (int, string) Order(string category) =>
+        (int.Parse(category.TrimEnd('A', 'B', 'C', 'D'), CultureInfo.InvariantCulture), category);
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
 
-    // IFRA Standards since the 49th Amendment: categories 1 to 12, some with a letter. Older papers' "class" has other categories, and is not read.
+    // IFRA Standards since the 49th Amendment: categories 1 to 12, some with a letter. Older
+    // papers' "class" has other categories, and is not read.
     [GeneratedRegex(@"^\W{0,3}(?:IFRA\s+)?cat(?:egory|\.)?\s*(?<number>1[0-2]|[1-9])\s?\.?\s?\(?(?<letter>[A-D](?![A-Za-z]))?\)?(?![0-9.,]*[0-9]\s*%)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex CategoryRow();
 
@@ -112,10 +122,12 @@ public static partial class CertificateText
     [GeneratedRegex(@"(?:^|\s)(?<figure>\d{1,3}(?:[.,]\d{1,8})?)$", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex LastFigure();
 
-    [GeneratedRegex(@"\b(?:not restricted|no restriction|unrestricted|no limit)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\b(?:not restricted|no restriction|unrestricted|no limit)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
+        1000)]
     private static partial Regex NotRestricted();
 
-    [GeneratedRegex(@"\b(?:not permitted|not allowed|not approved|not recommended|not supported|prohibited|do not use)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\b(?:not permitted|not allowed|not approved|not recommended|not supported|prohibited|do not use)\b",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex NotPermitted();
 
     [GeneratedRegex(@"\b\d{2,7}-\d{2}-\d\b", RegexOptions.CultureInvariant, 1000)]

@@ -2,7 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace LabelForge.Ingredients.Supplied;
 
-/// <summary>Splits at <c>and</c>, <c>(and)</c>, <c>&amp;</c> and <c>/</c>, where what stands on the sides are names of their own.</summary>
+/// <summary>Splits at <c>and</c>, <c>(and)</c>, <c>&amp;</c> and <c>/</c>, where what stands on
+/// the sides are names of their own.</summary>
 internal static partial class Conjunctions
 {
     /// <summary>The names of a piece, in order; the piece itself where it is one name or where nothing is certain.</summary>

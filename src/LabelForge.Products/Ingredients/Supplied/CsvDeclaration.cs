@@ -9,13 +9,15 @@ namespace LabelForge.Ingredients.Supplied;
 public static class CsvDeclaration
 {
     private static readonly string[] NameHeadings = ["name", "ingredient", "ingredients", "inci", "inci name", "constituent"];
-    private static readonly string[] ShareHeadings = ["share", "share %", "percent", "percentage", "%", "% w/w", "concentration", "concentration %"];
+    private static readonly string[] ShareHeadings = ["share", "share %", "percent", "percentage", "%", "% w/w", "concentration",
+        "concentration %"];
 
     /// <summary>Reads a table; its first row names the columns. Further columns are passed over.</summary>
     /// <param name="file">The file's name, for messages.</param>
     /// <param name="text">Its text, comma or semicolon between cells.</param>
     /// <param name="knows">Whether a text is a known name as it stands.</param>
-    /// <exception cref="InputException">A column is missing, a share cannot be read, or no name stands in it; the message names the line.</exception>
+    /// <exception cref="InputException">A column is missing, a share cannot be read, or no name
+    /// stands in it; the message names the line.</exception>
     public static SuppliedList Read(string file, string text, Func<string, bool> knows)
     {
         var rows = Rows(file, text);
@@ -33,7 +35,8 @@ public static class CsvDeclaration
                 throw new InputException(file, line, "supplied.row-no-name");
             try
             {
-                var read = SuppliedText.NameOf(PaperText.Of(cells[name]).TrimStart(PaperText.Parting, '\n'), names.Count + 1, false, none, knows)
+                var read = SuppliedText.NameOf(PaperText.Of(cells[name]).TrimStart(PaperText.Parting, '\n'), names.Count + 1, false, none,
+                    knows)
                     ?? throw new InputException(null, 0, "supplied.no-name", ("cell", cells[name]));
                 var said = share >= 0 && share < cells.Length ? cells[share].Trim() : "";
                 names.Add(said.Length == 0 ? read : WithShare(read, said, heading[share]));

@@ -4,7 +4,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Ingredients.Supplied;
 
-/// <summary>A bound that a paper puts before several names at once: "contains less than 2 % of:", "1 % or less of the following".</summary>
+/// <summary>A bound that a paper puts before several names at once: "contains less than 2 % of:",
+/// "1 % or less of the following".</summary>
 internal static partial class GroupBound
 {
     /// <summary>The parts of a list, each with the bound that is said of all in it; the first has none.</summary>
@@ -26,11 +27,15 @@ internal static partial class GroupBound
     private static ShareRange Bound(Match match)
     {
         var parsed = ShareText.Parse($"<= {match.Groups["most"].Value.Replace(',', '.')} %");
-        return parsed.IsValue ? parsed.Value : throw new InputException(null, 0, "supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
+        return parsed.IsValue
+            ? parsed.Value
+            : throw new InputException(null, 0, "supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
     }
 
     private const string Percent = @"\s*(?:%|per\s?cent|pct\.?)\s*";
 
-    [GeneratedRegex(@"(?:(?:and|also|it|which)\s+)*(?:(?:contains?|containing|with|and)\s*:?\s*)?(?:(?:less than|not more than|no more than|up to|at most|under|below|max(?:imum|\.)?(?:\s+of)?|<=|<)\s*(?<most>\d{1,3}(?:[.,]\d+)?)" + Percent + @"(?:or less\s*)?(?:each\s*)?of(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+(?:the\s+following|these|the\s+rest))?(?:\s+ingredients?)?\s*:?|(?<most>\d{1,3}(?:[.,]\d+)?)" + Percent + @"or less\s*(?:each\s*)?(?:of)?(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+the following)?(?:\s+ingredients?)?\s*:|the following(?:\s+ingredients)? (?:at|are|in)(?: less than| under| below| <=?)?\s*(?<most>\d{1,3}(?:[.,]\d+)?)" + Percent + @"(?:or less\s*)?(?:each)?\s*:)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?:(?:and|also|it|which)\s+)*(?:(?:contains?|containing|with|and)\s*:?\s*)?(?:(?:less than|not more than|no more "
+        + @"than|up to|at most|under|below|max(?:imum|\.)?(?:\s+of)?|<=|<)\s*(?<most>\d{1,3}(?:[.,]\d+)?)" + Percent
+        + @"(?:or less\s*)?(?:each\s*)?of(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+(?:the\s+following|these|the\s+rest))?(?:\s+ingredients?)?\s*:?|(?<most>\d{1,3}(?:[.,]\d+)?)" + Percent + @"or less\s*(?:each\s*)?(?:of)?(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+the following)?(?:\s+ingredients?)?\s*:|the following(?:\s+ingredients)? (?:at|are|in)(?: less than| under| below| <=?)?\s*(?<most>\d{1,3}(?:[.,]\d+)?)" + Percent + @"(?:or less\s*)?(?:each)?\s*:)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Said();
 }

@@ -118,7 +118,9 @@ internal sealed partial class ListSplitter(Func<string, bool> knows)
         while (from > 0 && (char.IsLetter(list[from - 1]) || list[from - 1] == '.'))
             from--;
         var word = list[from..at];
-        return !word.Contains('.') && word.ToLowerInvariant() is not ("no" or "ext" or "spp" or "ssp" or "var" or "max" or "min" or "approx" or "denat" or "c" or "ca" or "sp" or "subsp");
+        return !word.Contains('.')
+            && word.ToLowerInvariant() is not ("no" or "ext" or "spp" or "ssp" or "var" or "max" or "min" or "approx" or "denat" or "c"
+                or "ca" or "sp" or "subsp");
     }
 
     private List<string> WithCommas(List<string> pieces)
@@ -135,11 +137,15 @@ internal sealed partial class ListSplitter(Func<string, bool> knows)
     }
 
     // How what follows a list begins, where no full stop ends the list: common usage.
-    [GeneratedRegex(@"^\s*(?:store|keep|avoid|made (?:in|by|with)|best before|use (?:by|within)|net (?:wt|weight)|lot|batch|shelf life|do(?:es)? not|free (?:of|from)|for (?:external|professional|cosmetic)|distributed|manufactured|supplied|www\.|https?:|tel\b|phone|e-?mail|warning|caution|please|conserver|[àa] conserver|k[üu]hl|trocken|lagern|hergestellt|fabriqu|conservar|conservare|mantener|fabricado|prodotto|bewaren|przechowywa)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^\s*(?:store|keep|avoid|made (?:in|by|with)|best before|use (?:by|within)|net (?:wt|weight)|lot|batch|shelf "
+        + @"life|do(?:es)? not|free (?:of|from)|for (?:external|professional|cosmetic)|distributed|manufactured|supplied|www\.|https?:|tel\b|phone|e-?mail|warning|caution|please|conserver|[àa] conserver|k[üu]hl|trocken|lagern|hergestellt|fabriqu|conservar|conservare|mantener|fabricado|prodotto|bewaren|przechowywa)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex Closing();
 
     private bool IsWithCommas(string piece) =>
-        piece.Length < SuppliedText.MostCharactersOfAName && NamePiece.Of(piece, knows).Name is var name && name.Contains(',') && knows(name);
+        piece.Length < SuppliedText.MostCharactersOfAName
+            && NamePiece.Of(piece, knows).Name is var name
+            && name.Contains(',')
+            && knows(name);
 
     private IEnumerable<string> Words(string piece)
     {

@@ -12,10 +12,12 @@ public enum MatchKind
     /// <summary>By what people call it: castor oil, vitamin E.</summary>
     Everyday,
 
-    /// <summary>By what no label carries: another language, an E number, a formula, an abbreviation, a colour's name in another spelling.</summary>
+    /// <summary>By what no label carries: another language, an E number, a formula, an
+    /// abbreviation, a colour's name in another spelling.</summary>
     Other,
 
-    /// <summary>As a scanner's slip: letters of like shape for one another, and one ingredient alone can have been meant. To be held against the paper.</summary>
+    /// <summary>As a scanner's slip: letters of like shape for one another, and one ingredient
+    /// alone can have been meant. To be held against the paper.</summary>
     Misread,
 
     /// <summary>Not at all: for the maker to settle.</summary>
@@ -43,7 +45,8 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
 
     // Every name of the dictionary with a space at either end, made once and only where a name is unknown.
     private readonly Lazy<(Ingredient Entry, string Spaced)[]> _whole = new(() =>
-        [.. dictionary.Entries.SelectMany(e => e.Names.Select(NameText.Plain).Where(n => n.Length >= ShortestHeld).Select(n => (e, $" {n} ")))]);
+        [.. dictionary.Entries
+            .SelectMany(e => e.Names.Select(NameText.Plain).Where(n => n.Length >= ShortestHeld).Select(n => (e, $" {n} ")))]);
 
     private readonly OtherNames _others = new(dictionary);
 
@@ -64,10 +67,19 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     private NameMatch Match(SuppliedName written)
     {
         if (Find(written.Text) is { } found)
-            return new NameMatch(written, dictionary.Find(written.Text) is null ? MatchKind.Other : IsEveryday(written.Text, found) ? MatchKind.Everyday : MatchKind.Exact, found, []);
-        if (_others.Misread(written.Text) is { } misread && (written.Cas is not { } number || misread.Cas.IsEmpty || misread.Cas.Contains(number)))
-            return new NameMatch(written with { Remarks = written.Remarks.Add("read as a scanner's slip: hold it against the paper") }, MatchKind.Misread, misread, []);
-        var near = written.Text.Length > LongestToCompare ? [] : dictionary.Suggest(written.Text, MostOffered).Concat(Holding(written.Text));
+            return new NameMatch(written,
+                dictionary.Find(written.Text) is null
+                    ? MatchKind.Other
+                    : IsEveryday(written.Text, found)
+                    ? MatchKind.Everyday
+                    : MatchKind.Exact, found, []);
+        if (_others.Misread(written.Text) is { } misread
+            && (written.Cas is not { } number || misread.Cas.IsEmpty || misread.Cas.Contains(number)))
+            return new NameMatch(written with { Remarks = written.Remarks.Add("read as a scanner's slip: hold it against the paper") },
+                MatchKind.Misread, misread, []);
+        var near = written.Text.Length > LongestToCompare
+            ? []
+            : dictionary.Suggest(written.Text, MostOffered).Concat(Holding(written.Text));
         var byNumber = dictionary.Entries.Where(e => written.Cas is { } cas && e.Cas.Contains(cas));
         return new NameMatch(written, MatchKind.Unknown, null, [.. byNumber.Concat(near).DistinctBy(i => i.Key).Take(MostOffered)]);
     }
@@ -90,7 +102,9 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
         var inside = plain.Split(['(', ')', '[', ']']).Skip(1).SelectMany(p => p.Split([',', ';', '/']))
             .Select(p => dictionary.Find(p)).OfType<Ingredient>().ToArray();
         return inside.Where(i => i.IsColourant).SelectMany(i => i.ColourIndex).Distinct().Count() <= 1
-            && inside.All(i => ReferenceEquals(i, found) || (i.IsColourant && found.IsColourant) || (i.IsAllergen && found.Us == Fragrance));
+            && inside.All(i => ReferenceEquals(i, found)
+                || (i.IsColourant && found.IsColourant)
+                || (i.IsAllergen && found.Us == Fragrance));
     }
 
     // Outside them: no comma, and between slashes nothing but names of this one ingredient: Water/Aqua/Eau.
@@ -100,7 +114,9 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
         if (outside.Contains(',') || outside.Contains(';'))
             return false;
         string[] parts = outside.Split('/');
-        return parts.Length == 1 || parts.All(p => dictionary.Find(p) is not null || found.Names.Any(n => n.Split('/').Any(w => NameText.Plain(w) == NameText.Plain(p))));
+        return parts.Length == 1
+            || parts.All(p => dictionary.Find(p) is not null
+                || found.Names.Any(n => n.Split('/').Any(w => NameText.Plain(w) == NameText.Plain(p))));
     }
 
     // Names that stand whole in what was written, the longest first: "Vegetable Glycerin pure" holds Glycerin.
@@ -115,7 +131,8 @@ public sealed class NameMatcher(IngredientDictionary dictionary)
     private static bool IsEveryday(string written, Ingredient found)
     {
         var parts = NameText.Parts(written).Append(NameText.Plain(written)).ToHashSet();
-        var proper = new[] { found.Us, found.Eu, found.Inci, found.Canada }.OfType<string>().Concat(found.ColourIndex.Select(c => c.ToString()));
+        var proper = new[] { found.Us, found.Eu, found.Inci, found.Canada }.OfType<string>()
+            .Concat(found.ColourIndex.Select(c => c.ToString()));
         return !proper.Any(p => parts.Contains(NameText.Plain(p)) || parts.Contains(NameText.WithoutParentheses(p)))
             && found.Everyday.Any(e => parts.Contains(NameText.Plain(e)));
     }

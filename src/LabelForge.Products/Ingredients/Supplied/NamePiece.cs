@@ -5,7 +5,8 @@ using LabelForge.Measures;
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>A piece of a list taken apart: the name, its share, its signs, its CAS number.</summary>
-internal sealed partial record NamePiece(string Name, ShareRange Share, ImmutableArray<string> Signs, bool SaysOrganic, CasNumber? Cas, ImmutableArray<string> Remarks)
+internal sealed partial record NamePiece(string Name, ShareRange Share, ImmutableArray<string> Signs, bool SaysOrganic, CasNumber? Cas,
+    ImmutableArray<string> Remarks)
 {
     /// <summary>Takes a piece apart; the name may turn out empty.</summary>
     /// <exception cref="InputException">The figures beside the name cannot be a share.</exception>
@@ -15,11 +16,17 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
         var text = Spaces().Replace(PaperText.Whole(piece.Replace('\n', ' '), knows), " ").Trim();
         var signs = Signs_().Matches(text).Select(m => m.Value.Trim()).ToImmutableArray();
         text = Signs_().Replace(text, " ").Trim();
-        text = Scanned().Replace(text, m => m.Value.Any(char.IsAsciiDigit) ? m.Value.Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1') : m.Value);
+        text = Scanned()
+            .Replace(text,
+                m => m.Value.Any(char.IsAsciiDigit)
+                    ? m.Value.Replace('O', '0').Replace('o', '0').Replace('l', '1').Replace('I', '1')
+                    : m.Value);
         var asides = Asides.Of(text);
         text = Spaces().Replace(asides.Name, " ").Trim();
         var cas = asides.Cas;
-        if (cas is null && CasText().Match(text) is { Success: true } number && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
+        if (cas is null
+            && CasText().Match(text) is { Success: true } number
+            && CasNumber.Parse(number.Groups["cas"].Value) is { IsValue: true, Value: var read })
         {
             cas = read;
             text = (text[..number.Index] + " " + text[(number.Index + number.Length)..]).Trim();
@@ -43,7 +50,8 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
             : new NamePiece(rest, share, signs, false, cas, remarks.ToImmutable());
     }
 
-    private static string Tidy(string text) => FullStop().Replace(text.Trim(' ', ',', ';', ':', PaperText.Parting, PaperText.NoteWas), "").Trim();
+    private static string Tidy(string text) =>
+        FullStop().Replace(text.Trim(' ', ',', ';', ':', PaperText.Parting, PaperText.NoteWas), "").Trim();
 
     // Letters among the figures before a percent sign are a scanner's.
     [GeneratedRegex(@"(?<=[\s(<>=\[-]|^)[\dOolI]{1,3}(?:[.,][\dOolI]{1,3})?(?=\s*(?:%|-\s*[\dOolI]{1,3}(?:[.,][\dOolI]+)?\s*%))")]
@@ -55,10 +63,12 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
     [GeneratedRegex(@"\s*(?:\*+|\u2020+|\u2021+|[\u00B9\u00B2\u00B3]+)\s*")]
     private static partial Regex Signs_();
 
-    [GeneratedRegex(@"[(\[]?\s*(?:CAS(?:\s*(?:no|number|nr)?)\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])\s*[)\]]?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[(\[]?\s*(?:CAS(?:\s*(?:no|number|nr)?)\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])\s*[)\]]?",
+        RegexOptions.IgnoreCase)]
     private static partial Regex CasText();
 
-    [GeneratedRegex(@"^\s*(?:certified\s+)?organic(?:ally grown)?\s+|\s*[(\[]\s*(?:certified\s+)?(?:organic|bio)\s*[)\]]", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:certified\s+)?organic(?:ally grown)?\s+|\s*[(\[]\s*(?:certified\s+)?(?:organic|bio)\s*[)\]]",
+        RegexOptions.IgnoreCase)]
     private static partial Regex OrganicWord();
 
     [GeneratedRegex(@"(?<![A-Z]\.[A-Z])\.\s*$")]

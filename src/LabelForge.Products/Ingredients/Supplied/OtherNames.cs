@@ -15,7 +15,8 @@ public sealed partial class OtherNames
     private const int ShortestMisread = 6;
 
     private static readonly string[] Heading = ["name", "kind", "ingredient", "source"];
-    private static readonly Lazy<FrozenDictionary<string, string>> LazyTable = new(() => Read(DataTable.Embedded("ingredients/tables/other-names.csv").Single()));
+    private static readonly Lazy<FrozenDictionary<string, string>> LazyTable =
+        new(() => Read(DataTable.Embedded("ingredients/tables/other-names.csv").Single()));
 
     private readonly IngredientDictionary _dictionary;
     private readonly FrozenDictionary<string, string> _table;
@@ -28,10 +29,12 @@ public sealed partial class OtherNames
         _shapes = new Lazy<Dictionary<string, Ingredient?>>(Shapes);
     }
 
-    /// <summary>The ingredient that is meant, or null: by the table, by a colour's name or number in another spelling, or where both names of a pair mean it.</summary>
+    /// <summary>The ingredient that is meant, or null: by the table, by a colour's name or number
+    /// in another spelling, or where both names of a pair mean it.</summary>
     public Ingredient? Find(string name) => Listed(name) ?? Colour(name) ?? Pair(name);
 
-    /// <summary>The one ingredient whose name looks like this to a scanner, where letters and figures of like shape are taken for one another; else null.</summary>
+    /// <summary>The one ingredient whose name looks like this to a scanner, where letters and
+    /// figures of like shape are taken for one another; else null.</summary>
     public Ingredient? Misread(string name) =>
         name.Length >= ShortestMisread && name.Any(char.IsLetter) ? _shapes.Value.GetValueOrDefault(Shape(name)) : null;
 
@@ -43,10 +46,14 @@ public sealed partial class OtherNames
     {
         if (Certified().Match(name.Trim()) is { Success: true } m)
         {
-            var plain = $"{CultureInfo.InvariantCulture.TextInfo.ToTitleCase(m.Groups["hue"].Value.ToLowerInvariant())} {m.Groups["number"].Value}";
+            var plain =
+                $"{CultureInfo.InvariantCulture.TextInfo.ToTitleCase(m.Groups["hue"].Value.ToLowerInvariant())} {m.Groups["number"].Value}";
             return _dictionary.Find(m.Groups["lake"].Success ? $"{plain} Lake" : plain);
         }
-        return Numbered().Match(name.Trim()) is { Success: true } n ? _dictionary.Find($"{n.Groups["name"].Value} (CI {n.Groups["number"].Value})") ?? _dictionary.Find($"CI {n.Groups["number"].Value}") : null;
+        return Numbered().Match(name.Trim()) is { Success: true } n
+            ? _dictionary.Find($"{n.Groups["name"].Value} (CI {n.Groups["number"].Value})")
+                ?? _dictionary.Find($"CI {n.Groups["number"].Value}")
+            : null;
     }
 
     // Glycerin/Glycérine, Water - Aqua, Eau (Water): both sides mean the same thing.
@@ -66,7 +73,8 @@ public sealed partial class OtherNames
         var shapes = new Dictionary<string, Ingredient?>(StringComparer.Ordinal);
         foreach (var (name, ingredient) in _dictionary.Entries.SelectMany(e => e.Names.Select(n => (n, e))))
         {
-            foreach (var shape in new[] { Shape(name), Shape(NameText.WithoutParentheses(name)) }.Distinct().Where(s => s.Length >= ShortestMisread))
+            foreach (var shape in new[] { Shape(name), Shape(NameText.WithoutParentheses(name)) }.Distinct()
+                .Where(s => s.Length >= ShortestMisread))
                 shapes[shape] = shapes.TryGetValue(shape, out var other) && !ReferenceEquals(other, ingredient) ? null : ingredient;
         }
         return shapes;
@@ -102,7 +110,8 @@ public sealed partial class OtherNames
     [GeneratedRegex(@"^(?:ext\.?\s*)?(?:F\.?\s*D\.?\s*(?:&|and|\+)?\s*C\.?|D\.?\s*(?:&|and|\+)\s*C\.?|FDC|DC)\s*[-.]?\s*(?<hue>blue|red|yellow|green|orange|violet|black|brown)\s*[-,.]?\s*(?:no\.?|nr\.?|number|#|№)?\s*(?<number>\d{1,2})(?<lake>\s*,?\s*(?:\(?(?:al|alum|aluminum|aluminium)\.?\)?\s*)?lake)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Certified();
 
-    [GeneratedRegex(@"^(?<name>[\p{L}][\p{L} .&-]*?)\s*[,:-]?\s*C\.?\s?I\.?\s*(?:no\.?\s*)?(?<number>\d{5})(?::\d)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<name>[\p{L}][\p{L} .&-]*?)\s*[,:-]?\s*C\.?\s?I\.?\s*(?:no\.?\s*)?(?<number>\d{5})(?::\d)?$",
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Numbered();
 
     [GeneratedRegex(@"^(?<one>[^()\[\]]+?)\s*[(\[](?<two>[^()\[\]]+)[)\]]$", RegexOptions.CultureInvariant, 1000)]

@@ -55,10 +55,12 @@ internal sealed partial record PaperParts(string List, string MayContain, Immuta
         return -1;
     }
 
-    [GeneratedRegex(@"(?:^|\n|(?<=[.:;)]\s))[\s\u001F]*(?:full |product |complete |list of )?(?:ingredients?|ingr[ée]dients?|inci|inhaltsstoffe|bestandteile|zusammensetzung|ingredientes|ingredienti|ingredi[ëe]nten|samenstelling|sk[łl]adniki|sk[łl]ad|composici[óo]n|composizione|composition|contains)\b(?:\s*(?:list|listing|declaration|statement|names?|inci|ingredients?|/\s*ingr[ée]dients?|/\s*composition|\([^()\n]{1,30}\)))*\s*(?::|\n)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:^|\n|(?<=[.:;)]\s))[\s\u001F]*(?:full |product |complete |list of "
+        + @")?(?:ingredients?|ingr[ée]dients?|inci|inhaltsstoffe|bestandteile|zusammensetzung|ingredientes|ingredienti|ingredi[ëe]nten|samenstelling|sk[łl]adniki|sk[łl]ad|composici[óo]n|composizione|composition|contains)\b(?:\s*(?:list|listing|declaration|statement|names?|inci|ingredients?|/\s*ingr[ée]dients?|/\s*composition|\([^()\n]{1,30}\)))*\s*(?::|\n)", RegexOptions.IgnoreCase)]
     private static partial Regex Heading();
 
     // "May contain traces of nuts" is no list of ingredients.
-    [GeneratedRegex(@"(?<open>[(\[])?\s*(?:(?:may (?:also )?contain|peut contenir|kann enthalten)\b(?!\s+traces?\b)(?:\s*[(\[]?\s*\+\s*/?\s*-\s*[)\]]?)?|\+\s*/?\s*-)\s*:?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<open>[(\[])?\s*(?:(?:may (?:also )?contain|peut contenir|kann "
+        + @"enthalten)\b(?!\s+traces?\b)(?:\s*[(\[]?\s*\+\s*/?\s*-\s*[)\]]?)?|\+\s*/?\s*-)\s*:?", RegexOptions.IgnoreCase)]
     private static partial Regex May();
 }

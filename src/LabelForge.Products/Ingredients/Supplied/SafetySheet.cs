@@ -5,7 +5,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Ingredients.Supplied;
 
-/// <summary>Reads section 3 of a safety data sheet, "Composition/information on ingredients" (Regulation (EC) No 1907/2006, Annex II; 29 CFR 1910.1200, Appendix D).</summary>
+/// <summary>Reads section 3 of a safety data sheet, "Composition/information on ingredients"
+/// (Regulation (EC) No 1907/2006, Annex II; 29 CFR 1910.1200, Appendix D).</summary>
 /// <remarks>
 /// Sheets name what is hazardous and seldom all that is in a material, in no order that means anything. A row holds a name, a
 /// CAS number and a share or band; in tables one a line, in forms one field a line. Without a CAS number nothing is taken for a row.
@@ -94,7 +95,8 @@ public static partial class SafetySheet
 
     private static (string Left, ShareRange? Share) Shared(string text)
     {
-        var match = ShareText_().Matches(text).LastOrDefault(m => m.Groups["unit"].Success) ?? ShareText_().Matches(text).LastOrDefault(m => m.Groups["high"].Success || m.Groups["sign"].Success);
+        var match = ShareText_().Matches(text).LastOrDefault(m => m.Groups["unit"].Success)
+            ?? ShareText_().Matches(text).LastOrDefault(m => m.Groups["high"].Success || m.Groups["sign"].Success);
         if (match is null)
             return (text, null);
         var rest = (text[..match.Index] + " " + text[(match.Index + match.Length)..]).Trim();
@@ -103,7 +105,8 @@ public static partial class SafetySheet
 
     private static ShareRange Range(Match match)
     {
-        var (low, high) = (Figure(match.Groups["low"].Value), match.Groups["high"].Success ? Figure(match.Groups["high"].Value) : (decimal?)null);
+        var (low, high) = (Figure(match.Groups["low"].Value),
+            match.Groups["high"].Success ? Figure(match.Groups["high"].Value) : (decimal?)null);
         if (low > 100 || high > 100 || low > high)
             throw new InputException(null, 0, "supplied.no-share", ("match", match.Value.Trim()));
         var (from, to) = (match.Groups["sign"].Value.TrimStart(), high) switch
@@ -116,7 +119,8 @@ public static partial class SafetySheet
         return new ShareRange(Share.FromPercent(from), Share.FromPercent(to));
     }
 
-    private static decimal Figure(string text) => decimal.Parse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+    private static decimal Figure(string text) =>
+        decimal.Parse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
 
     /// <summary>Rows written as fields, one a line: a new name ends the row before.</summary>
     private sealed class Fields
@@ -135,7 +139,9 @@ public static partial class SafetySheet
                 case var k when IsAmount(k):
                     _share = Shared(Bare(value + (value.Contains('%') ? "" : " %"))).Share ?? _share;
                     return null;
-                case var k when k.StartsWith("ec", StringComparison.Ordinal) || k.StartsWith("reach", StringComparison.Ordinal) || k.StartsWith("index", StringComparison.Ordinal) || k.StartsWith("class", StringComparison.Ordinal):
+                case var k when k.StartsWith("ec", StringComparison.Ordinal)
+                    || k.StartsWith("reach", StringComparison.Ordinal)
+                    || k.StartsWith("index", StringComparison.Ordinal) || k.StartsWith("class", StringComparison.Ordinal):
                     return null;
             }
             var whole = Rest();
@@ -145,13 +151,22 @@ public static partial class SafetySheet
 
         public (string Name, CasNumber? Cas, ShareRange? Share)? Rest()
         {
-            var whole = _name is { Length: > 0 } name && (_cas is not null || _share is not null) ? (name, _cas, _share) : ((string, CasNumber?, ShareRange?)?)null;
+            var whole = _name is { Length: > 0 } name && (_cas is not null || _share is not null)
+                ? (name, _cas, _share)
+                : ((string, CasNumber?, ShareRange?)?)null;
             _name = null;
             return whole;
         }
 
-        private static bool IsAmount(string key) => key.StartsWith("conc", StringComparison.Ordinal) || key.StartsWith("konz", StringComparison.Ordinal) || key.StartsWith("content", StringComparison.Ordinal)
-            || key.StartsWith("weight", StringComparison.Ordinal) || key.StartsWith("share", StringComparison.Ordinal) || key.StartsWith("amount", StringComparison.Ordinal) || key.StartsWith("gehalt", StringComparison.Ordinal) || key.Contains('%');
+        private static bool IsAmount(string key) =>
+            key.StartsWith("conc", StringComparison.Ordinal)
+                || key.StartsWith("konz", StringComparison.Ordinal)
+                || key.StartsWith("content", StringComparison.Ordinal)
+                || key.StartsWith("weight", StringComparison.Ordinal)
+                || key.StartsWith("share", StringComparison.Ordinal)
+                || key.StartsWith("amount", StringComparison.Ordinal)
+                || key.StartsWith("gehalt", StringComparison.Ordinal)
+                || key.Contains('%');
     }
 
     [GeneratedRegex(@"[ \t\u00A0]+")]
@@ -166,10 +181,13 @@ public static partial class SafetySheet
     [GeneratedRegex(@"^(?:3\.\d|chemical name|hazardous|components?\b.*\bcas|ingredients?\b.*\bcas|name\b.*\bcas|substances?$|mixtures?$|gemische?$|m[eé]langes?$|full text|additional|note)", RegexOptions.IgnoreCase)]
     private static partial Regex Heading();
 
-    [GeneratedRegex(@"^(?<key>(?:chemical |substance |component |ingredient |inci |product )?name|component|substance|ingredient|stoffname|bezeichnung|nom(?: chimique)?|nombre|nome|naam|nazwa|cas(?:[ -]*(?:no|nr|number|nummer))?\.?|ec(?:[ -]*(?:no|number))?\.?|reach[^:]*|index[^:]*|classification[^:]*|conc(?:entration|\.)?[^:]*|konzentration[^:]*|gehalt[^:]*|content[^:]*|weight[^:]*|share[^:]*|amount[^:]*|% ?(?:w/w|by weight)?)\s*:\s*(?<value>.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<key>(?:chemical |substance |component |ingredient |inci |product "
+        + @")?name|component|substance|ingredient|stoffname|bezeichnung|nom(?: chimique)?|nombre|nome|naam|nazwa|cas(?:[ "
+        + @"-]*(?:no|nr|number|nummer))?\.?|ec(?:[ -]*(?:no|number))?\.?|reach[^:]*|index[^:]*|classification[^:]*|conc(?:entration|\.)?[^:]*|konzentration[^:]*|gehalt[^:]*|content[^:]*|weight[^:]*|share[^:]*|amount[^:]*|% ?(?:w/w|by weight)?)\s*:\s*(?<value>.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Field();
 
-    [GeneratedRegex(@"(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])",
+        RegexOptions.IgnoreCase)]
     private static partial Regex CasText();
 
     [GeneratedRegex(@"(?:EC|EINECS|EG|CE)(?:[\s-]*(?:no|number|nr|#))?\.?\s*:?\s*\d{3}-\d{3}-\d|\b\d{3}-\d{3}-\d\b|\b\d{3}-\d{3}-\d\d-\d\b|(?:REACH[^\d]*)?\b01-\d{10}-\d\d(?:-\w{4})?|\b(?:skin|eye|acute|aquatic|met|ox|flam|stot|resp|repr|muta|carc|asp)\.?\s*(?:irrit|dam|corr|tox|sens|chronic|acute|liq|sol|se|re)?\.?\s*(?:tox\.?)?\s*\d[ABC]?\b|\b(?:EU)?[HP]\d{3}[A-Za-z]?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]

@@ -3,7 +3,8 @@ using LabelForge.Measures;
 
 namespace LabelForge.Ingredients.Supplied;
 
-/// <summary>The share that stands beside a name: <c>5 %</c>, <c>(10-30%)</c>, <c>&lt;1%</c>, <c>max. 2 %</c>, <c>&gt;=1 - &lt;5 % w/w</c>.</summary>
+/// <summary>The share that stands beside a name: <c>5 %</c>, <c>(10-30%)</c>, <c>&lt;1%</c>,
+/// <c>max. 2 %</c>, <c>&gt;=1 - &lt;5 % w/w</c>.</summary>
 internal static partial class ShareWords
 {
     /// <summary>Parts a piece of a list into what is left of it, its share, and a remark where a figure is no bound.</summary>
@@ -49,18 +50,22 @@ internal static partial class ShareWords
     };
 
     private static string Without(string piece, Match match) =>
-        (piece[..match.Index].TrimEnd() + " " + piece[(match.Index + match.Length)..].TrimStart()).Trim().TrimEnd(':', '=', '-', '.', '(', '\t', ' ').TrimStart(':', '=', '-', ')', ' ');
+        (piece[..match.Index].TrimEnd() + " " + piece[(match.Index + match.Length)..].TrimStart()).Trim()
+            .TrimEnd(':', '=', '-', '.', '(', '\t', ' ').TrimStart(':', '=', '-', ')', ' ');
 
     private const string Figures =
-        @"(?<about>~|ca?\.|circa|approx(?:\.|imately)?|about)?\s*(?<sign><=?|>=?|max(?:imum|\.)?|min(?:imum|\.)?|between|from|up to|less than|more than|at most|at least|below|under|above|over)?\s*(?<low>\d{1,9}(?:[.,]\d{1,9})?)\s*%?\s*(?:(?:-|to|and)\s*(?:<=?\s*)?(?<high>\d{1,9}(?:[.,]\d{1,9})?)\s*)?(?:(?:wt\.?|mass|weight|w/w|m/m)[\s-]?)?(?:%|per\s?cent\b|pct\b)(?:\s*\(?(?:w/w|m/m|by weight|by mass|wt|or less)\)?)?";
+        @"(?<about>~|ca?\.|circa|approx(?:\.|imately)?|about)?\s*(?<sign><=?|>=?|max(?:imum|\.)?|min(?:imum|\.)?|between|from|up to|less "
+            + @"than|more than|at most|at least|below|under|above|over)?\s*(?<low>\d{1,9}(?:[.,]\d{1,9})?)\s*%?\s*(?:(?:-|to|and)\s*(?:<=?\s*)?(?<high>\d{1,9}(?:[.,]\d{1,9})?)\s*)?(?:(?:wt\.?|mass|weight|w/w|m/m)[\s-]?)?(?:%|per\s?cent\b|pct\b)(?:\s*\(?(?:w/w|m/m|by weight|by mass|wt|or less)\)?)?";
 
     // A figure that another word follows belongs to the name: "Sorbitol 70% solution".
     [GeneratedRegex(@"(?:(?<=[\s:=.)-])|^)[\[(]?\s*" + Figures + @"\s*[\])]?\s*[.]?\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex AtEnd();
 
-    [GeneratedRegex(@"^\s*(?:[\[(]\s*" + Figures + @"\s*[\])]|" + Figures + @")(?=\s+(?!solution\b|active\b|aq\b)\S)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:[\[(]\s*" + Figures + @"\s*[\])]|" + Figures + @")(?=\s+(?!solution\b|active\b|aq\b)\S)",
+        RegexOptions.IgnoreCase)]
     private static partial Regex AtStart();
 
-    [GeneratedRegex(@"[\[(]?\s*\b(?:q\.?\s?s\.?|quantum satis|q\.?\s?s\.?\s?p\.?|c\.?\s?s\.?\s?p\.?|balance|remainder|rest|to 100\s*%?|ad 100\s*%?|traces?)(?:\s*(?:to|ad)\s*100\s*%?)?\s*[\])]?\s*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"[\[(]?\s*\b(?:q\.?\s?s\.?|quantum satis|q\.?\s?s\.?\s?p\.?|c\.?\s?s\.?\s?p\.?|balance|remainder|rest|to 100\s*%?|ad "
+        + @"100\s*%?|traces?)(?:\s*(?:to|ad)\s*100\s*%?)?\s*[\])]?\s*$", RegexOptions.IgnoreCase)]
     private static partial Regex Balance();
 }

@@ -32,7 +32,8 @@ public static class SuppliedText
         leftOut.AddRange(notes.Notes.Where(n => n.Meaning.Length > 0).Select(n => $"{n.Sign} {n.Meaning}"));
         var splitter = new ListSplitter(knows);
         var names = ImmutableArray.CreateBuilder<SuppliedName>();
-        foreach (var (segment, bound, mayContain) in GroupBound.Parts(parts.List).Select(p => (p.Text, p.Bound, false)).Append((parts.MayContain, null, true)))
+        foreach (var (segment, bound, mayContain) in GroupBound.Parts(parts.List).Select(p => (p.Text, p.Bound, false))
+            .Append((parts.MayContain, null, true)))
         {
             var (list, after) = splitter.Split(segment);
             leftOut.AddRange(after);
@@ -74,6 +75,7 @@ public static class SuppliedText
             return null;
         string[] unexplained = [.. read.Signs.Where(s => !notes.Explains(s)).Select(s => $"the sign {s} is not explained")];
         return new SuppliedName(
-            position, read.Name, read.Share, read.SaysOrganic || read.Signs.Any(notes.IsOrganic), mayContain, read.Cas, [.. read.Remarks, .. unexplained]);
+            position, read.Name, read.Share, read.SaysOrganic || read.Signs.Any(notes.IsOrganic), mayContain, read.Cas,
+            [.. read.Remarks, .. unexplained]);
     }
 }

@@ -6,7 +6,8 @@ namespace LabelForge.Recipes.Saponification;
 /// <summary>Reads an oil, butter, wax or fatty acid for the making of soap.</summary>
 internal static class FatReading
 {
-    /// <summary>What of a material takes up alkali, as the fat in so many grams of it; null where nothing does. The rest stands by.</summary>
+    /// <summary>What of a material takes up alkali, as the fat in so many grams of it; null where
+    /// nothing does. The rest stands by.</summary>
     /// <exception cref="InputException">Nothing says how much alkali it takes up, or what part of it does.</exception>
     public static (Fat? Fat, IEnumerable<Bystander> Bystanders) Of(Material material, decimal grams)
     {
@@ -18,7 +19,8 @@ internal static class FatReading
         if (left <= 0)
             throw Refuse(material, fat.Line, "soap.nothing-left", ("name", fat.Key));
         var soap = SoapTable.Find(fat.Key) ?? new SoapEntry(fat.Key, FatKind.Triglyceride, null, null);
-        return (new Fat(material, fat.Key, grams * left, Value(material, fat, left), material.Saponification is not null, soap.Called(material.SoapName)),
+        return (new Fat(material, fat.Key, grams * left, Value(material, fat, left), material.Saponification is not null,
+            soap.Called(material.SoapName)),
             [.. others.Select(o => new Bystander(o.Key, grams * o.Share))]);
     }
 
@@ -40,15 +42,20 @@ internal static class FatReading
 
     // A certificate's value is of the material as bought, what stands by included.
     private static SaponificationValue Value(Material material, Named fat, decimal left) =>
-        material.Saponification is { } own ? new(own.Low / left, own.High / left) : fat.Entry?.Saponification ?? throw NoValue(material, fat);
+        material.Saponification is { } own
+            ? new(own.Low / left, own.High / left)
+            : fat.Entry?.Saponification ?? throw NoValue(material, fat);
 
     private static decimal Figure(Material material, Named constituent) => constituent.Written.Share is { IsExact: true } share
         ? share.Low.Fraction
-        : throw Refuse(material, constituent.Line, "soap.fat-share-unknown", ("name", constituent.Key), ("written", constituent.Written.Name));
+        : throw Refuse(material, constituent.Line, "soap.fat-share-unknown", ("name", constituent.Key),
+            ("written", constituent.Written.Name));
 
-    private static InputException NoValue(Material material, Named constituent) => Refuse(material, constituent.Line, "soap.no-saponification-value");
+    private static InputException NoValue(Material material, Named constituent) =>
+        Refuse(material, constituent.Line, "soap.no-saponification-value");
 
-    private static InputException Refuse(Material material, int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
+    private static InputException Refuse(Material material, int line, string code,
+        params ReadOnlySpan<(string Name, object? Value)> arguments) =>
         new(material.File, line, "soap.fat", ("material", material.Id), ("inner", new Problem(null, 0, code, arguments)));
 
     private sealed record Named(DeclaredConstituent Written, Ingredient? Entry)

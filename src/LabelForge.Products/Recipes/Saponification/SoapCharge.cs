@@ -48,7 +48,8 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
     public decimal Demand(Func<SaponificationValue, decimal> at) => Fats.Sum(f => f.Moles(at(f.Value)));
 
     /// <summary>Moles of alkali that acids which are no fats take up; no superfat is counted on it.</summary>
-    public decimal PlainAcidDemand(Func<SaponificationValue, decimal> at) => Fats.Where(f => f.Soap.Kind == FatKind.PlainAcid).Sum(f => f.Moles(at(f.Value)));
+    public decimal PlainAcidDemand(Func<SaponificationValue, decimal> at) =>
+        Fats.Where(f => f.Soap.Kind == FatKind.PlainAcid).Sum(f => f.Moles(at(f.Value)));
 
     /// <summary>Reads the oils and the lye of a batch, what the shop mixed itself opened up; null where no soap is made in it.</summary>
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
@@ -84,5 +85,6 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
     }
 
     /// <summary>Whether a bought material is counted here: lyes, oils, and whatever states its own saponification value.</summary>
-    public static bool TakesPart(Material material) => material.Kind is MaterialKind.Lye or MaterialKind.Oil || material.Saponification is not null;
+    public static bool TakesPart(Material material) =>
+        material.Kind is MaterialKind.Lye or MaterialKind.Oil || material.Saponification is not null;
 }

@@ -9,14 +9,16 @@ namespace LabelForge.Checks;
 /// <summary>Checks soap made from oils: whether any lye could be left over, and whether the superfat is what the recipe says.</summary>
 public static class SoapCheck
 {
-    /// <summary>How far the superfat may lie from what the recipe says, as a fraction; common practice states it in whole percents.</summary>
+    /// <summary>How far the superfat may lie from what the recipe says, as a fraction; common
+    /// practice states it in whole percents.</summary>
     private const decimal SuperfatStep = 0.005m;
 
     /// <summary>Grams of lye that count as none: what decimal division leaves of nothing.</summary>
     private const decimal Nothing = 1e-12m;
 
     /// <summary>The findings; none for a batch in which no soap is made.</summary>
-    /// <exception cref="InputException">A lye or an oil does not say what is needed to count it, or there is none and the recipe has a superfat.</exception>
+    /// <exception cref="InputException">A lye or an oil does not say what is needed to count it,
+    /// or there is none and the recipe has a superfat.</exception>
     public static IEnumerable<Finding> Find(Workshop workshop, BatchFormula batch)
     {
         var recipe = batch.Recipe;
@@ -41,8 +43,10 @@ public static class SoapCheck
         var lyes = string.Join(" and ", charge.Lyes.Select(l => l.Material.Name).Distinct());
         var grams = Grams(Spare(charge));
         return superfat.Middle < 0
-            ? $"There is more {lyes} than the oils can take up: {Grams(-superfat.Middle * Middle(charge))} too much by the middle of their saponification values, {grams} by the low end. Spare lye burns skin."
-            : $"There may be more {lyes} than the oils can take up: by the low end of their saponification values {grams} would be left over. Spare lye burns skin.";
+            ? $"There is more {lyes} than the oils can take up: {Grams(-superfat.Middle * Middle(charge))} too much by the middle of "
+                + $"their saponification values, {grams} by the low end. Spare lye burns skin."
+            : $"There may be more {lyes} than the oils can take up: by the low end of their "
+                + $"saponification values {grams} would be left over. Spare lye burns skin.";
     }
 
     private static string WhatToDo(SoapCharge charge, Superfat superfat)

@@ -44,7 +44,8 @@ public sealed record SoapSubstance(string Name, SoapPart Part, Fat? Of, decimal 
 /// An oil counts as pure triglyceride: three moles of alkali give three of soap and one of glycerin, and no water. The
 /// little free acid of an edible oil (Codex CXS 210 allows an acid value of 0.6 mg KOH/g refined, 4.0 virgin) would give
 /// as little water in place of glycerin. Acids go first and completely, plain ones (citric, lactic, acetic) before fatty ones:
-/// one mole of alkali, one of soap or salt (by equivalents), one of water. Waxes give soap and fatty alcohols, which stay together under the soap's name, and no glycerin.
+/// one mole of alkali, one of soap or salt (by equivalents), one of water. Waxes give soap and
+/// fatty alcohols, which stay together under the soap's name, and no glycerin.
 /// </para>
 /// <para>
 /// What finds no alkali is shared over the oils and waxes in proportion to their mass: each is saponified to the same part.
@@ -73,9 +74,11 @@ public static class SoapMade
             all.AddRange(Soaps(charge, fat));
         Add("Glycerin", SoapPart.Glycerin, GlycerinLow(), middle.Glycerin, GlycerinHigh());
         foreach (var fat in charge.Fats)
-            Add(fat.Name, SoapPart.Unreacted, fat.Grams * (1 - least.Part(fat)), fat.Grams * (1 - middle.Part(fat)), fat.Grams * (1 - most.Part(fat)), fat);
+            Add(fat.Name, SoapPart.Unreacted, fat.Grams * (1 - least.Part(fat)), fat.Grams * (1 - middle.Part(fat)),
+                fat.Grams * (1 - most.Part(fat)), fat);
         var rest = charge.Lyes.Sum(l => l.Rest);
-        Add("Water", SoapPart.Water, rest + WaterOfAcids(v => v.Low), rest + WaterOfAcids(v => v.Middle), rest + WaterOfAcids(v => v.High));
+        Add("Water", SoapPart.Water, rest + WaterOfAcids(v => v.Low), rest + WaterOfAcids(v => v.Middle),
+            rest + WaterOfAcids(v => v.High));
         foreach (var group in charge.Lyes.Where(l => l.Moles > 0).GroupBy(l => l.Alkali))
         {
             var part = group.Sum(l => l.Moles) / charge.AlkaliMoles * group.Key.MolarMass;
@@ -120,7 +123,8 @@ public static class SoapMade
             yield return new SoapSubstance(name ?? $"{group.Key.Name.Split(' ')[0]} soap of {fat.Name}", SoapPart.Soap, fat,
                 Math.Min(middle, part * ends.Min(v => Grams(v, f => f.Value.High))),
                 middle,
-                Math.Max(middle, part * ends.Append(Math.Clamp(usedUp, fat.Value.Low, fat.Value.High)).Max(v => Grams(v, f => f.Value.Low))))
+                Math.Max(middle,
+                    part * ends.Append(Math.Clamp(usedUp, fat.Value.Low, fat.Value.High)).Max(v => Grams(v, f => f.Value.Low))))
             {
                 HasStandardName = name is not null,
             };

@@ -13,7 +13,8 @@ public enum FatKind
     /// <summary>A free fatty acid: alkali gives soap and water, at once and completely.</summary>
     Acid,
 
-    /// <summary>An acid that is no fat, such as citric or lactic acid: alkali gives its salt and water, before any fat finds alkali.</summary>
+    /// <summary>An acid that is no fat, such as citric or lactic acid: alkali gives its salt and
+    /// water, before any fat finds alkali.</summary>
     PlainAcid,
 
     /// <summary>A wax: alkali gives soap and fatty alcohols that stay in the bar, and no glycerin.</summary>

@@ -9,13 +9,15 @@ internal static class SoapText
 {
     private const string Unit = "mg KOH/g";
 
-    /// <summary>A material's <c>saponification: 190 mg KOH/g</c>, a range, or 0 for what takes up no alkali; null where not written.</summary>
+    /// <summary>A material's <c>saponification: 190 mg KOH/g</c>, a range, or 0 for what takes up
+    /// no alkali; null where not written.</summary>
     /// <exception cref="InputException">It is none, or has another unit.</exception>
     public static SaponificationValue? ReadSaponification(TextNode? node)
     {
         if (node is null)
             return null;
-        const string write = "Write milligrams of potassium hydroxide to the gram, as certificates do: saponification: 190 mg KOH/g, or 188-192 mg KOH/g";
+        const string write =
+            "Write milligrams of potassium hydroxide to the gram, as certificates do: saponification: 190 mg KOH/g, or 188-192 mg KOH/g";
         if (!node.Text.EndsWith(Unit, StringComparison.OrdinalIgnoreCase))
             throw node.Refuse("soap.saponification-unit", ("text", node.Text), ("write", write));
         var figure = node.Text[..^Unit.Length].Trim();
@@ -23,7 +25,9 @@ internal static class SoapText
             return new SaponificationValue(0, 0);
         var parsed = SaponificationValue.Parse(figure.Replace('–', '-'));
         // The lightest fatty acid that makers use, caprylic, takes up 389; citric acid 876 (both from their molar masses).
-        return parsed is { IsValue: true, Value.High: <= 1000 } ? parsed.Value : throw node.Refuse("soap.not-a-saponification-value", ("text", node.Text), ("write", write));
+        return parsed is { IsValue: true, Value.High: <= 1000 }
+            ? parsed.Value
+            : throw node.Refuse("soap.not-a-saponification-value", ("text", node.Text), ("write", write));
     }
 
     /// <summary>A lye's <c>purity: 99 %</c>; null where not written.</summary>

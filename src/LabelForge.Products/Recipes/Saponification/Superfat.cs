@@ -4,7 +4,8 @@ namespace LabelForge.Recipes.Saponification;
 
 /// <summary>
 /// How much of the fats finds no alkali, as a fraction of all that they could take up; below 0 where there is more alkali
-/// than that. Acids that are no fats have their whole measure first and do not count. It is a range, since an oil's saponification value is.
+/// than that. Acids that are no fats have their whole measure first and do not count. It is a
+/// range, since an oil's saponification value is.
 /// </summary>
 /// <param name="Least">Where every fat takes up as little as its range allows: the side on which alkali is left over.</param>
 /// <param name="Middle">Where every fat has the middle of its range.</param>

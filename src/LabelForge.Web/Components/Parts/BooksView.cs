@@ -53,14 +53,17 @@ public abstract class BooksView : ComponentBase, IDisposable
 
     /// <summary>Asks the books for something that a form is about to write.</summary>
     /// <exception cref="InputException">There are none yet, or they cannot be read.</exception>
-    protected T Known<T>(Func<IBooks, T> ask) => BooksCache.Ask(books => ask(books ?? throw new InputException(null, 0, "form.no-books-yet")));
+    protected T Known<T>(Func<IBooks, T> ask) =>
+        BooksCache.Ask(books => ask(books ?? throw new InputException(null, 0, "form.no-books-yet")));
 
     /// <summary>Why the books could not be asked the last time; null where they could.</summary>
     protected Problem? BooksTrouble => BooksCache.Trouble is { } trouble ? PageWords.Of(trouble, PageSay.Language) : null;
 
     /// <summary>What can be sold: every product that can be read, with what is left of it.</summary>
     protected ImmutableArray<ProductOnTable> OnTable =>
-        (_onTable ??= new(at => at.Workshop is { } workshop ? Asked<ImmutableArray<ProductOnTable>>(books => PriceList.In(workshop, books), PriceList.In(workshop, null)) : [])).Of((Workshop, BooksCache.Version));
+        (_onTable ??= new(at => at.Workshop is { } workshop
+            ? Asked<ImmutableArray<ProductOnTable>>(books => PriceList.In(workshop, books), PriceList.In(workshop, null))
+            : [])).Of((Workshop, BooksCache.Version));
 
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());

@@ -77,7 +77,8 @@ public abstract class EditorView : FileView
     /// <summary>Why the last change could not be made; null where it was.</summary>
     protected Problem? Refused { get; private set; }
 
-    /// <summary>What is wrong at a field, by the place that the problem names; where it names none, or one that holds the field, by the line.</summary>
+    /// <summary>What is wrong at a field, by the place that the problem names; where it names
+    /// none, or one that holds the field, by the line.</summary>
     protected string? Wrong(params Step[] path)
     {
         if (Trouble is not { } trouble)
@@ -88,7 +89,9 @@ public abstract class EditorView : FileView
         var field = string.Join('/', path.Select(s => s.Key ?? s.Index.ToString(System.Globalization.CultureInfo.InvariantCulture)));
         var at = trouble.Path ?? "";
         var here = at == field || at.StartsWith(field + "/", StringComparison.Ordinal)
-            || ((at.Length == 0 || field.StartsWith(at + "/", StringComparison.Ordinal)) && trouble.Line > 0 && YamlEdit.LineOf(Text, path) == trouble.Line);
+            || ((at.Length == 0 || field.StartsWith(at + "/", StringComparison.Ordinal))
+                && trouble.Line > 0
+                && YamlEdit.LineOf(Text, path) == trouble.Line);
         return here ? PageWords.Told(trouble, Chosen.Language) : null;
     }
 }

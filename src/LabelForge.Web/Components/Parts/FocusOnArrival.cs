@@ -4,8 +4,10 @@ using Microsoft.JSInterop;
 
 namespace LabelForge.Web.Components.Parts;
 
-/// <summary>Sets the focus where a page's reading begins when one arrives at it: on what the page marks with <c>data-first</c>, else on its heading.</summary>
-/// <remarks>The framework's own component takes the focus from a field in which one types already, since it is told later than the page is seen.</remarks>
+/// <summary>Sets the focus where a page's reading begins when one arrives at it: on what the page
+/// marks with <c>data-first</c>, else on its heading.</summary>
+/// <remarks>The framework's own component takes the focus from a field in which one types
+/// already, since it is told later than the page is seen.</remarks>
 public sealed class FocusOnArrival : ComponentBase
 {
     private Type? _page;

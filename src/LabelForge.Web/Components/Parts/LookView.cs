@@ -92,7 +92,8 @@ public abstract class LookView : RecipeView
     protected override void OnParametersSet()
     {
         _drafts ??= new((w, stop) => Pictures.Of(w.Subject, w.Try, stop), Drawn, DispatchExceptionAsync, Stopping);
-        _tiles ??= new((w, stop) => DrawTiles(w.Subject, w.Try, stop), _ => InvokeAsync(StateHasChanged), DispatchExceptionAsync, Stopping);
+        _tiles ??= new((w, stop) => DrawTiles(w.Subject, w.Try, stop), _ => InvokeAsync(StateHasChanged), DispatchExceptionAsync,
+            Stopping);
         if (_variant.Length == 0)
             _variant = AskedVariant ?? "";
         base.OnParametersSet();
@@ -154,7 +155,11 @@ public abstract class LookView : RecipeView
     protected void Redraw()
     {
         if (Tried is { } tried)
-            Try(tried with { Seed = (int.TryParse(tried.Seed, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n + 1 : 2).ToString(CultureInfo.InvariantCulture) });
+            Try(tried with
+            {
+                Seed = (int.TryParse(tried.Seed, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n + 1 : 2)
+                .ToString(CultureInfo.InvariantCulture)
+            });
     }
 
     /// <summary>Shows another scent.</summary>
@@ -175,14 +180,17 @@ public abstract class LookView : RecipeView
     /// <summary>Writes what a range shares into the workshop, and the rest into this product.</summary>
     protected void UseForAll()
     {
-        if (Tried is not { } tried || _subject is not { } subject || OpenDocuments.Open(OpenDocuments.Top, OpenDocuments.Business) is not { } business)
+        if (Tried is not { } tried
+            || _subject is not { } subject
+            || OpenDocuments.Open(OpenDocuments.Top, OpenDocuments.Business) is not { } business)
             return;
         var own = tried with { Arrangement = subject.Before.Arrangement, Frame = subject.Before.Frame, Types = subject.Before.Types };
         var changes = new List<(EditedFile, Func<string, string>)> { (business, tried.IntoWorkshop) };
         foreach (var id in OpenDocuments.Ids(OpenDocuments.Recipes))
         {
             if (OpenDocuments.Open(OpenDocuments.Recipes, id) is { } file)
-                changes.Add((file, text => id == Id ? own.Into(LookTry.OutOf(text), subject.Variant, subject.Before) : LookTry.OutOf(text)));
+                changes.Add((file,
+                    text => id == Id ? own.Into(LookTry.OutOf(text), subject.Variant, subject.Before) : LookTry.OutOf(text)));
         }
         Write(changes, Words["look.used-all", Products]);
     }
@@ -202,16 +210,31 @@ public abstract class LookView : RecipeView
     protected string TileOf(string key, Func<string> draw) => Tiles.GetOrAdd($"{key}-{(int)TileHue / 15}", _ => draw())!;
 
     /// <summary>Sizes what is dragged: a drag as long as a hand is wide takes all of its range.</summary>
-    protected void Drag((string What, double Down) drag) => Try(t => drag.What == "name" ? t.WithName(t.NameSize - drag.Down / DotsOfRange * 0.5) : t.WithOrnament(t.OrnamentSize + drag.Down / DotsOfRange * 1.5));
+    protected void Drag((string What, double Down) drag) =>
+        Try(t => drag.What == "name"
+            ? t.WithName(t.NameSize - drag.Down / DotsOfRange * 0.5)
+            : t.WithOrnament(t.OrnamentSize + drag.Down / DotsOfRange * 1.5));
 
     /// <summary>A part as a percentage.</summary>
     protected static string Percent(double part) => string.Create(CultureInfo.InvariantCulture, $"{part * 100:0} %");
 
     /// <summary>What a hue is called.</summary>
-    protected string HueName(double hue) => Words["look-hue." + (hue switch { < 15 or >= 345 => "rose", < 45 => "red", < 80 => "orange", < 120 => "yellow", < 170 => "green", < 220 => "teal", < 280 => "blue", _ => "violet" })];
+    protected string HueName(double hue) =>
+        Words["look-hue." + (hue switch
+        {
+            < 15 or >= 345 => "rose",
+            < 45 => "red",
+            < 80 => "orange",
+            < 120 => "yellow",
+            < 170 => "green",
+            < 220 => "teal",
+            < 280 => "blue",
+            _ => "violet",
+        })];
 
     /// <summary>The number that a slider gives.</summary>
-    protected static double Number(ChangeEventArgs e, double before) => double.TryParse(e.Value?.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) ? value : before;
+    protected static double Number(ChangeEventArgs e, double before) =>
+        double.TryParse(e.Value?.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out var value) ? value : before;
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)

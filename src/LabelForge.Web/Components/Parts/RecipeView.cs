@@ -48,7 +48,8 @@ public abstract class RecipeView : EditorView
     protected Choice Choice { get; private set; } = new();
 
     /// <summary>The last view that could be made; marked as old where the text that stands now cannot be used.</summary>
-    protected LabelView View => File?.Problem is { } problem && _view.Job is not null ? _view with { IsOld = true, Problem = problem } : _view;
+    protected LabelView View =>
+        File?.Problem is { } problem && _view.Job is not null ? _view with { IsOld = true, Problem = problem } : _view;
 
     /// <summary>Whether a newer view is being made.</summary>
     protected bool IsMaking { get; private set; }
@@ -57,7 +58,8 @@ public abstract class RecipeView : EditorView
     protected string Shown => $"recipes/{Id}.yaml";
 
     /// <inheritdoc/>
-    protected override Problem? Trouble => File?.Problem ?? (View.Problem is { } p && (p.File == Shown || p.Letter is not null) ? p : null);
+    protected override Problem? Trouble =>
+        File?.Problem ?? (View.Problem is { } p && (p.File == Shown || p.Letter is not null) ? p : null);
 
     /// <inheritdoc/>
     protected override IReadOnlyList<string> Order => RecipeKeys;
@@ -66,16 +68,24 @@ public abstract class RecipeView : EditorView
     protected virtual string? Variant => null;
 
     /// <summary>The lot that a batch of this product begun today would have.</summary>
-    protected LotCode NextFree => _next ??= BooksCache.Asked(books => NextLot.Of(books, Options.Today(), AsWritten()), new LotCode(Options.Today(), 1));
+    protected LotCode NextFree =>
+        _next ??= BooksCache.Asked(books => NextLot.Of(books, Options.Today(), AsWritten()), new LotCode(Options.Today(), 1));
 
-    /// <summary>The lot that the label is shown with, and whether a batch of it may have been begun. Until one is chosen, the next free one: a label has a lot.</summary>
+    /// <summary>The lot that the label is shown with, and whether a batch of it may have been
+    /// begun. Until one is chosen, the next free one: a label has a lot.</summary>
     protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);
 
     /// <summary>How the label is wanted now.</summary>
-    protected virtual LabelWish Wish => new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant, Market: Choice.Market is { } m && (WorkshopCache.Read().Workshop?.Markets ?? Markets.MarketBook.Shipped).Find(m) is { IsValue: true, Value: var market } ? market : null, Design: Choice.Design);
+    protected virtual LabelWish Wish =>
+        new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant,
+            Market: Choice.Market is { } m
+                && (WorkshopCache.Read().Workshop?.Markets ?? Markets.MarketBook.Shipped).Find(m) is { IsValue: true, Value: var market }
+                ? market
+                : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
-        ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces", "net", "package", "directions", "warnings", "variants", "period after opening", "best before", "origin", "notes"];
+        ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces",
+            "net", "package", "directions", "warnings", "variants", "period after opening", "best before", "origin", "notes"];
 
     /// <inheritdoc/>
     protected override void OnParametersSet()

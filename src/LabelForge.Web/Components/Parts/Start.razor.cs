@@ -42,14 +42,19 @@ public partial class Start
 
     private ImmutableArray<(string Key, string Name)> Asked => WorkshopStart.Asked(_answers);
 
-    private string? ContactWrong => _left.Contains("contact") && _answers.Contact.Trim().Length > 0 && ContactWay.Parse(_answers.Contact) is { IsValue: false } wrong ? PageWords.Told(wrong.Problem) : null;
+    private string? ContactWrong =>
+        _left.Contains("contact") && _answers.Contact.Trim().Length > 0 && ContactWay.Parse(_answers.Contact) is { IsValue: false } wrong
+            ? PageWords.Told(wrong.Problem)
+            : null;
 
-    private bool PiecesWrong => _answers.Pieces.Trim().Length > 0 && !int.TryParse(_answers.Pieces.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out _);
+    private bool PiecesWrong =>
+        _answers.Pieces.Trim().Length > 0 && !int.TryParse(_answers.Pieces.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
     /// <summary>The first thing that is still to be answered, by its field's id; null where all is.</summary>
     private string? Missing => string.IsNullOrWhiteSpace(_answers.Shop) ? "shop"
         : !_answers.Goods.Any(g => UsualGood.Named(g)?.Material.Kind == MaterialKind.Base) && _answers.Wrapper.Trim().Length == 0 ? "base"
-        : Asked.FirstOrDefault(a => string.IsNullOrWhiteSpace(_answers.Amounts.GetValueOrDefault(a.Key)) || Wrong(_answers.Amounts[a.Key]) is not null) is { Key: { } key } ? $"amount-{key}"
+        : Asked.FirstOrDefault(a => string.IsNullOrWhiteSpace(_answers.Amounts.GetValueOrDefault(a.Key))
+            || Wrong(_answers.Amounts[a.Key]) is not null) is { Key: { } key } ? $"amount-{key}"
         : _answers.Pieces.Trim().Length == 0 || PiecesWrong ? "pieces"
         : null;
 
@@ -77,7 +82,8 @@ public partial class Start
     protected override void OnInitialized()
     {
         _answers = Kept.Of<StartAnswers>(Page);
-        _drawing = new((answers, stop) => Pictures.Of(answers, new(Say["start.order-waits"], Say["start.weight-waits"]), stop), Ready, DispatchExceptionAsync, Stopping);
+        _drawing = new((answers, stop) => Pictures.Of(answers, new(Say["start.order-waits"], Say["start.weight-waits"]), stop), Ready,
+            DispatchExceptionAsync, Stopping);
         Draw();
     }
 
@@ -133,16 +139,30 @@ public partial class Start
     {
         var strict = Loose.Amount(typed);
         if (typed.Trim().Length == 0)
-            return Say["start.for-instance", key == WorkshopStart.Fragrance ? "1.5 % of batch" : key == WorkshopStart.Colour ? "0.6 g" : UsualGood.Named(key)?.Material.Kind is MaterialKind.Base || key == WorkshopStart.OwnBase ? "1.5 lb" : "1 tsp"];
+            return Say["start.for-instance",
+                key == WorkshopStart.Fragrance
+                    ? "1.5 % of batch"
+                    : key == WorkshopStart.Colour
+                    ? "0.6 g"
+                    : UsualGood.Named(key)?.Material.Kind is MaterialKind.Base || key == WorkshopStart.OwnBase
+                    ? "1.5 lb"
+                    : "1 tsp"];
         if (Measures.Amount.Parse(strict) is not { IsValue: true, Value: var amount })
             return "";
-        return amount.IsMass ? Say["start.understood", Words.Grams(amount.AsMass().Grams)] : strict == typed ? "" : Say["start.understood", strict];
+        return amount.IsMass
+            ? Say["start.understood", Words.Grams(amount.AsMass().Grams)]
+            : strict == typed
+            ? ""
+            : Say["start.understood", strict];
     }
 
     private string? AmountWrong(string key, string typed) => _left.Contains($"amount-{key}") && typed.Trim().Length > 0
         ? OfWhat(typed).Length > 0 ? Say["start.of-what", Loose.Money(typed.Trim())] : Wrong(Loose.Amount(typed)) : null;
 
-    private string? Wrong(string amount) => amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong ? null : PageWords.Told(wrong.Problem, Say.Language);
+    private string? Wrong(string amount) =>
+        amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong
+            ? null
+            : PageWords.Told(wrong.Problem, Say.Language);
 
     // A number that does not say of what: the answers, as buttons.
     private static string[] OfWhat(string amount)
@@ -169,7 +189,10 @@ public partial class Start
         builder.AddAttribute(1, "type", "button");
         builder.AddAttribute(2, "id", $"good-{good.Id}");
         builder.AddAttribute(3, "aria-pressed", chosen ? "true" : "false");
-        builder.AddAttribute(4, "onclick", EventCallback.Factory.Create<MouseEventArgs>(this, () => Change(a => a with { Goods = chosen ? a.Goods.Remove(good.Id) : a.Goods.Add(good.Id) })));
+        builder.AddAttribute(4, "onclick",
+            EventCallback.Factory
+                .Create<MouseEventArgs>(this,
+                    () => Change(a => a with { Goods = chosen ? a.Goods.Remove(good.Id) : a.Goods.Add(good.Id) })));
         builder.AddContent(5, good.Material.Name);
         builder.CloseElement();
     };
@@ -196,7 +219,8 @@ public partial class Start
             await Script.InvokeVoidAsync("labelforge.focus", Missing == "shop" ? "shop" : "contact");
             return;
         }
-        if (Write(() => [.. _answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().Select(g => new StartFile(OpenDocuments.Materials, g.Id, g.Text)), WorkshopStart.Business(_answers)]))
+        if (Write(() => [.. _answers.Goods.Select(UsualGood.Named).OfType<UsualGood>()
+            .Select(g => new StartFile(OpenDocuments.Materials, g.Id, g.Text)), WorkshopStart.Business(_answers)]))
             Here.NavigateTo("/");
     }
 
@@ -223,5 +247,6 @@ public partial class Start
     }
 
     // 96 pixels of a page's own measure are an inch (CSS Values and Units, 5.2).
-    private static string Pixels(decimal millimetres) => Math.Round(Length.FromMillimetres(millimetres).Inches * 96, 1).ToString(CultureInfo.InvariantCulture);
+    private static string Pixels(decimal millimetres) =>
+        Math.Round(Length.FromMillimetres(millimetres).Inches * 96, 1).ToString(CultureInfo.InvariantCulture);
 }

@@ -22,8 +22,10 @@ public sealed class ClaimCorpusTests(ITestOutputHelper output)
     public void Sentences_are_judged_by_what_they_mean(string corpus, string language)
     {
         var outcomes = ClaimOutcome.OfAll(corpus, language);
-        foreach (var wrong in outcomes.Where(o => !o.Sentence.HeldOut && (o.Score.False > 0 || o.Score.Told < o.Score.Wanted)).GroupBy(o => (o.Sentence.Text, o.Rule, o.Score.False)))
-            output.WriteLine($"{(wrong.Key.False > 0 ? "false" : "MISSED")} {wrong.Key.Rule[6..]} {string.Join(',', wrong.Select(o => o.Market))}: {wrong.Key.Text} [{string.Join("; ", wrong.First().Sentence.Ingredients)}]");
+        foreach (var wrong in outcomes.Where(o => !o.Sentence.HeldOut && (o.Score.False > 0 || o.Score.Told < o.Score.Wanted))
+            .GroupBy(o => (o.Sentence.Text, o.Rule, o.Score.False)))
+            output.WriteLine(
+                $"{(wrong.Key.False > 0 ? "false" : "MISSED")} {wrong.Key.Rule[6..]} {string.Join(',', wrong.Select(o => o.Market))}: {wrong.Key.Text} [{string.Join("; ", wrong.First().Sentence.Ingredients)}]");
         foreach (var held in new[] { false, true })
         {
             var score = outcomes.Where(o => o.Sentence.HeldOut == held).Aggregate(default(ClaimScore), (s, o) => s + o.Score);

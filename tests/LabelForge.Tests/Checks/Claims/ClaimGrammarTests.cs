@@ -48,7 +48,8 @@ public sealed class ClaimGrammarTests
     [InlineData("The Healing Well Soapworks", false)]
     [InlineData("Savonnerie de la rue de l'Acné", false)]
     [InlineData("acne street style", true)]
-    public void A_place_or_a_house_may_be_called_what_it_likes_and_a_product_may_not(string name, bool claims) => Assert.Equal(claims, IsDrug(name));
+    public void A_place_or_a_house_may_be_called_what_it_likes_and_a_product_may_not(string name, bool claims) =>
+        Assert.Equal(claims, IsDrug(name));
 
     [Theory]
     [InlineData("Stop using it if a rash appears", false)]
@@ -80,10 +81,14 @@ public sealed class ClaimGrammarTests
 
     [Fact]
     public void The_words_found_are_quoted_as_the_label_writes_them() =>
-        Assert.Contains("Soigne", ClaimFindings.Of("Soigne l'ECZÉMA", [], SoldAs.Cosmetic, Market.Eu).Single(f => f.Rule == "claim.drug" && f.Message.Contains("treats", StringComparison.Ordinal)).Message, StringComparison.Ordinal);
+        Assert.Contains("Soigne",
+            ClaimFindings.Of("Soigne l'ECZÉMA", [], SoldAs.Cosmetic, Market.Eu)
+                .Single(f => f.Rule == "claim.drug" && f.Message.Contains("treats", StringComparison.Ordinal)).Message,
+            StringComparison.Ordinal);
 
     private static bool IsDrug(string words) => Found(words, null, Market.Us).Contains("claim.drug");
 
     private static string[] Found(string words, string? ingredient, Market market) =>
-        [.. ClaimFindings.Of(words, ingredient is null ? [] : [(ingredient, IngredientDictionary.Shipped.Find(ingredient))], SoldAs.Cosmetic, market).Select(f => f.Rule)];
+        [.. ClaimFindings.Of(words, ingredient is null ? [] : [(ingredient, IngredientDictionary.Shipped.Find(ingredient))],
+            SoldAs.Cosmetic, market).Select(f => f.Rule)];
 }

@@ -48,7 +48,8 @@ internal sealed record ClaimOutcome(ClaimSentence Sentence, string Market, strin
         foreach (var must in wanted.Where(w => !w.Optional))
             yield return new(sentence, market.Id, must.Rules[0], new(1, must.Rules.Any(told.Contains) ? 1 : 0, 0));
         // Of a drug nobody need be told that it is no mere soap either; saying so is not wrong.
-        var right = wanted.SelectMany(w => w.Rules).Concat(wanted.Any(w => w.Rules.Contains("claim.drug")) ? ["claim.makes-soap-a-cosmetic"] : []);
+        var right = wanted.SelectMany(w => w.Rules)
+            .Concat(wanted.Any(w => w.Rules.Contains("claim.drug")) ? ["claim.makes-soap-a-cosmetic"] : []);
         foreach (var rule in Rules.Where(told.Contains).Except(right))
             yield return new(sentence, market.Id, rule, new(0, 0, 1));
     }
@@ -61,7 +62,8 @@ internal sealed record ClaimOutcome(ClaimSentence Sentence, string Market, strin
     {
         var names = sentence.Names.ToArray();
         var told = ClaimFindings.Of(sentence.Text, names, SoldAs.Cosmetic, market).Select(f => f.Rule).ToHashSet();
-        told.UnionWith(ClaimFindings.Of(sentence.Text, names, SoldAs.Soap, market).Select(f => f.Rule).Where(r => r == "claim.makes-soap-a-cosmetic"));
+        told.UnionWith(ClaimFindings.Of(sentence.Text, names, SoldAs.Soap, market).Select(f => f.Rule)
+            .Where(r => r == "claim.makes-soap-a-cosmetic"));
         return told;
     }
 }

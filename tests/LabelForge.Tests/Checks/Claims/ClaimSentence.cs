@@ -17,8 +17,10 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     /// <summary>The languages of the corpus.</summary>
     public static readonly ImmutableArray<string> Languages = ["en", "fr", "de", "es", "it", "nl", "pl"];
 
-    /// <summary>The corpora: that which the grammar was made with, then each as it was written, measured first and learned from after.</summary>
-    public static readonly ImmutableArray<string> Corpora = ["sentences", "later", "last", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth"];
+    /// <summary>The corpora: that which the grammar was made with, then each as it was written,
+    /// measured first and learned from after.</summary>
+    public static readonly ImmutableArray<string> Corpora = ["sentences", "later", "last", "fourth", "fifth", "sixth", "seventh", "eighth",
+        "ninth"];
 
     /// <summary>Whether it belongs to the third that is measured only: nothing was changed for what it showed.</summary>
     public bool HeldOut => Hash(Text) % 3 == 0;
@@ -30,7 +32,8 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     /// <param name="language">The language.</param>
     /// <param name="corpus">One of <see cref="Corpora"/>.</param>
     public static ImmutableArray<ClaimSentence> Read(string language, string corpus = "sentences") =>
-        Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Claims", $"{corpus}-{language}.txt") is var file && File.Exists(file)
+        Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Claims", $"{corpus}-{language}.txt") is var file
+            && File.Exists(file)
             ? [.. File.ReadLines(file).Where(l => l.Length > 0 && l[0] != '#').Select(l => One(language, l))] : [];
 
     /// <summary>The ingredients as the checks take them.</summary>
@@ -40,7 +43,8 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     {
         string[] cells = [.. line.Split('|', StringSplitOptions.TrimEntries), ""];
         var wanted = cells[0] == "-" ? [] : cells[0].Split(' ').Select(ClaimWanted.Parse).ToImmutableArray();
-        return new(language, cells[1], wanted, [.. cells[2].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
+        return new(language, cells[1], wanted,
+            [.. cells[2].Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)]);
     }
 
     // FNV-1a, so that the same sentences are held out wherever and whenever it runs.

@@ -21,7 +21,8 @@ public sealed partial class MeaningTests
     [InlineData("Cold pressed oils, slowly stirred")]
     [InlineData("It stings a little in the eyes")]
     [InlineData("Sown for the bees and their stings")]
-    public void What_ails_only_where_something_is_done_to_it_is_else_no_claim(string sentence) => Assert.DoesNotContain("claim.drug", Told(sentence));
+    public void What_ails_only_where_something_is_done_to_it_is_else_no_claim(string sentence) =>
+        Assert.DoesNotContain("claim.drug", Told(sentence));
 
     [Fact]
     public void A_word_too_far_off_belongs_to_no_act() =>
@@ -33,7 +34,8 @@ public sealed partial class MeaningTests
     [Fact]
     public void Every_pattern_has_its_words_in_every_language()
     {
-        string[] asked = [.. YamlRecord.Embedded("markets/Words/meanings.yaml").SelectMany(r => r.Texts("patterns", "")).SelectMany(p => Class().Matches(p).Select(m => m.Value)).Distinct()];
+        string[] asked = [.. YamlRecord.Embedded("markets/Words/meanings.yaml").SelectMany(r => r.Texts("patterns", ""))
+            .SelectMany(p => Class().Matches(p).Select(m => m.Value)).Distinct()];
         foreach (var language in ClaimSentence.Languages)
         {
             var classes = YamlRecord.Embedded($"markets/Words/meanings-{language}.yaml");
@@ -46,7 +48,8 @@ public sealed partial class MeaningTests
 
     private static string[] Told(string sentence) => [.. Findings(sentence, SoldAs.Cosmetic).Select(f => f.Rule)];
 
-    private static IEnumerable<LabelForge.Checks.Finding> Findings(string sentence, SoldAs soldAs) => ClaimFindings.Of(sentence, [], soldAs, MarketBook.Shipped.All.First(m => m.Id == "us"));
+    private static IEnumerable<LabelForge.Checks.Finding> Findings(string sentence, SoldAs soldAs) =>
+        ClaimFindings.Of(sentence, [], soldAs, MarketBook.Shipped.All.First(m => m.Id == "us"));
 
     [GeneratedRegex(@"(?<=\{)\w+(?=\})")]
     private static partial Regex Class();

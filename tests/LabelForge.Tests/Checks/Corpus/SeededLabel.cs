@@ -13,22 +13,26 @@ namespace LabelForge.Tests.Checks.Corpus;
 /// <param name="Seeded">The rules that a defect was seeded for.</param>
 /// <param name="Reading">What was read.</param>
 /// <param name="Found">What was found.</param>
-internal sealed record SeededLabel(string File, Market Market, IReadOnlySet<string> Seeded, LabelStatement Reading, IReadOnlyList<Finding> Found)
+internal sealed record SeededLabel(string File, Market Market, IReadOnlySet<string> Seeded, LabelStatement Reading,
+    IReadOnlyList<Finding> Found)
 {
     private static readonly DateOnly On = new(2026, 11, 25);
 
     /// <summary>All labels of the corpus.</summary>
     public static IReadOnlyList<SeededLabel> All { get; } =
-        [.. Directory.GetFiles(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Corpus"), "*.txt").Order(StringComparer.Ordinal).Select(Read)];
+        [.. Directory.GetFiles(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "Corpus"), "*.txt")
+            .Order(StringComparer.Ordinal).Select(Read)];
 
     private static SeededLabel Read(string path)
     {
         var parts = System.IO.File.ReadAllText(path).Split("---\n", 2);
-        var head = parts[0].Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(": ", 2)).ToDictionary(l => l[0], l => l[1]);
+        var head = parts[0].Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(": ", 2))
+            .ToDictionary(l => l[0], l => l[1]);
         var seeded = head["seeded"] == "none" ? [] : head["seeded"].Split(", ").ToHashSet();
         SoldAs? soldAs = head.GetValueOrDefault("options") == "soap" ? SoldAs.Soap : null;
         var reading = LabelStatement.Read(LabelText.Of(parts[1], Path.GetFileName(path)), IngredientDictionary.Shipped);
         var market = MarketBook.Shipped.Find(head.GetValueOrDefault("market", "us")).OrRefuse();
-        return new(Path.GetFileName(path), market, seeded, reading, LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market).Findings);
+        return new(Path.GetFileName(path), market, seeded, reading,
+            LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market).Findings);
     }
 }

@@ -12,11 +12,14 @@ public sealed record FreshLabel(string Set, string Id, Market Market, string Las
 
     /// <summary>The sets in the order in which they were written.</summary>
     public static IReadOnlyList<FreshSet> Sets { get; } =
-        [.. File.ReadAllLines(Path.Combine(Folder, "sets.txt")).Select(l => l.Split('|', StringSplitOptions.TrimEntries)).Select(l => new FreshSet(l[0], l[1], l[2]))];
+        [.. File.ReadAllLines(Path.Combine(Folder, "sets.txt")).Select(l => l.Split('|', StringSplitOptions.TrimEntries))
+            .Select(l => new FreshSet(l[0], l[1], l[2]))];
 
     /// <summary>Every label of every set.</summary>
     public static IReadOnlyList<FreshLabel> All { get; } =
-        [.. Sets.SelectMany(set => File.ReadAllText(Path.Combine(Folder, set.Name + ".txt")).Split("\n=== ").Skip(1).Select(entry => Read(set.Name, entry)))];
+        [
+            .. Sets.SelectMany(set => File.ReadAllText(Path.Combine(Folder, set.Name + ".txt")).Split("\n=== ").Skip(1)
+                .Select(entry => Read(set.Name, entry)))];
 
     private static string Folder => Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Checks", "FreshLabels");
 
@@ -28,14 +31,16 @@ public sealed record FreshLabel(string Set, string Id, Market Market, string Las
 
     /// <summary>What is found on a text in this label's market.</summary>
     public IReadOnlyList<Finding> Judge(string text) =>
-        LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, Id), IngredientDictionary.Shipped), null, null, null, On), Market).Findings;
+        LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, Id), IngredientDictionary.Shipped), null, null, null, On),
+            Market).Findings;
 
     private static FreshLabel Read(string set, string entry)
     {
         var parts = entry.Split("\n--- ");
         var lines = parts[0].Split('\n', 2);
         var head = lines[0].Split('|', StringSplitOptions.TrimEntries);
-        return new(set, head[0], Market.Named(head[1]), head[2], lines[1], [.. parts.Skip(1).Select(p => FreshSlip.Read(p, lines[1], head[0]))]);
+        return new(set, head[0], Market.Named(head[1]), head[2], lines[1],
+            [.. parts.Skip(1).Select(p => FreshSlip.Read(p, lines[1], head[0]))]);
     }
 }
 
@@ -56,7 +61,9 @@ public sealed record FreshSlip(string Rule, string Text)
     private static string Edited(string text, string line, string label)
     {
         var arrow = line.IndexOf(" =>", StringComparison.Ordinal);
-        var (old, replacement) = arrow < 0 ? (line[(line.IndexOf("- ", StringComparison.Ordinal) + 2)..].Trim(), "") : (line[..arrow], line[(arrow + 3)..].TrimStart(' '));
+        var (old, replacement) = arrow < 0
+            ? (line[(line.IndexOf("- ", StringComparison.Ordinal) + 2)..].Trim(), "")
+            : (line[..arrow], line[(arrow + 3)..].TrimStart(' '));
         Assert.True(text.Contains(old, StringComparison.Ordinal), $"{label}: \"{old}\" is not on the label");
         return text.Replace(old, replacement, StringComparison.Ordinal);
     }

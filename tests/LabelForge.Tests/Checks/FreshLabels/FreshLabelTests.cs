@@ -12,10 +12,12 @@ public sealed class FreshLabelTests(ITestOutputHelper output)
     [Fact]
     public void No_right_label_gets_a_must()
     {
-        var alarms = FreshLabel.All.SelectMany(l => l.Found.Where(f => f.Severity == Severity.Must).Select(f => $"{l.Id}: {f.Rule}: {f.Message}")).ToArray();
+        var alarms = FreshLabel.All
+            .SelectMany(l => l.Found.Where(f => f.Severity == Severity.Must).Select(f => $"{l.Id}: {f.Rule}: {f.Message}")).ToArray();
         foreach (var set in FreshLabel.All.GroupBy(l => l.Set))
         {
-            output.WriteLine($"{set.Key}: {set.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {set.Count()} right labels clean");
+            output.WriteLine(
+                $"{set.Key}: {set.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {set.Count()} right labels clean");
         }
 
         Assert.True(alarms.Length == 0, $"{alarms.Length}\n{string.Join("\n", alarms)}");
@@ -37,7 +39,8 @@ public sealed class FreshLabelTests(ITestOutputHelper output)
             .Select(s => $"{s.Label.Id}: {s.Slip.Rule} not in {string.Join(", ", s.Found.Select(f => f.Rule))}").ToArray();
         foreach (var set in slips.GroupBy(s => s.Label.Set))
         {
-            output.WriteLine($"{set.Key}: {set.Count(s => s.Found.Any(f => f.Rule == s.Slip.Rule && f.Severity != Severity.Note))} of {set.Count()} slips found");
+            output.WriteLine(
+                $"{set.Key}: {set.Count(s => s.Found.Any(f => f.Rule == s.Slip.Rule && f.Severity != Severity.Note))} of {set.Count()} slips found");
         }
 
         Assert.True(missed.Length == 0, $"{missed.Length} of {slips.Length}\n{string.Join("\n", missed)}");

@@ -20,7 +20,9 @@ public sealed class HardLabelTests(ITestOutputHelper output)
     [Fact]
     public void Every_list_is_read_to_its_last_name()
     {
-        var wrong = Labels.Where(l => l.Reading.Names.Length != l.Names).Select(l => $"{l.Id}: {l.Reading.Names.Length} names of {l.Names}: {string.Join(" | ", l.Reading.Names.Select(n => n.Name))}").ToArray();
+        var wrong = Labels.Where(l => l.Reading.Names.Length != l.Names)
+            .Select(l => $"{l.Id}: {l.Reading.Names.Length} names of {l.Names}: {string.Join(" | ", l.Reading.Names.Select(n => n.Name))}")
+            .ToArray();
         Assert.True(wrong.Length == 0, $"{wrong.Length} of {Labels.Count}\n{string.Join("\n", wrong)}");
     }
 
@@ -36,19 +38,24 @@ public sealed class HardLabelTests(ITestOutputHelper output)
     [Fact]
     public void No_must_stands_that_was_not_seeded()
     {
-        var alarms = Labels.SelectMany(l => l.Found.Where(f => f.Severity == Severity.Must && !l.Seeded.Contains(f.Rule)).Select(f => $"{l.Id}: {f.Rule}: {f.Message}")).ToArray();
+        var alarms =
+            Labels.SelectMany(l => l.Found.Where(f => f.Severity == Severity.Must && !l.Seeded.Contains(f.Rule))
+                .Select(f => $"{l.Id}: {f.Rule}: {f.Message}")).ToArray();
         foreach (var market in Labels.GroupBy(l => l.Market).OrderBy(g => g.Key.Id))
         {
             var right = market.Where(l => l.Seeded.Count == 0).ToArray();
-            output.WriteLine($"{market.Key.Id}: {right.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {right.Length} right labels clean; {market.Sum(l => l.Seeded.Count(l.Has))} of {market.Sum(l => l.Seeded.Count)} defects");
+            output.WriteLine(
+                $"{market.Key.Id}: {right.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {right.Length} right labels clean; {market.Sum(l => l.Seeded.Count(l.Has))} of {market.Sum(l => l.Seeded.Count)} defects");
         }
         Assert.True(alarms.Length == 0, $"{alarms.Length}\n{string.Join("\n", alarms)}");
     }
 
     private static IReadOnlyList<HardLabel> Read([CallerFilePath] string here = "") =>
-        [.. Directory.GetFiles(Path.GetDirectoryName(here)!, "*.txt").Order(StringComparer.Ordinal).SelectMany(f => File.ReadAllText(f).Split("\n=== ").Skip(1)).Select(HardLabel.Read)];
+        [.. Directory.GetFiles(Path.GetDirectoryName(here)!, "*.txt").Order(StringComparer.Ordinal)
+            .SelectMany(f => File.ReadAllText(f).Split("\n=== ").Skip(1)).Select(HardLabel.Read)];
 
-    private sealed record HardLabel(string Id, Market Market, int Names, IReadOnlySet<string> Seeded, LabelStatement Reading, IReadOnlyList<Finding> Found)
+    private sealed record HardLabel(string Id, Market Market, int Names, IReadOnlySet<string> Seeded, LabelStatement Reading,
+        IReadOnlyList<Finding> Found)
     {
         public bool Has(string rule) => Found.Any(f => f.Rule == rule && f.Severity != Severity.Note);
 
@@ -57,8 +64,8 @@ public sealed class HardLabelTests(ITestOutputHelper output)
             var head = entry[..entry.IndexOf('\n')].Split('|', StringSplitOptions.TrimEntries);
             var reading = LabelStatement.Read(LabelText.Of(entry[(entry.IndexOf('\n') + 1)..], head[0]), IngredientDictionary.Shipped);
             var market = Market.Named(head[1]);
-            return new(head[0], market, int.Parse(head[2]), head[3] == "none" ? new HashSet<string>() : head[3].Split(", ").ToHashSet(), reading,
-                LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), market).Findings);
+            return new(head[0], market, int.Parse(head[2]), head[3] == "none" ? new HashSet<string>() : head[3].Split(", ").ToHashSet(),
+                reading, LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), market).Findings);
         }
     }
 }

@@ -45,7 +45,9 @@ public sealed class CertificateTextTests
 
     [Fact]
     public void The_categories_stand_in_their_order() =>
-        Assert.Equal(["1", "2", "5A", "5B", "10A"], CertificateText.Read("Category 10A 1 %\nCategory 2 1 %\nCategory 5B 1 %\nCategory 1 1 %\nCategory 5A 1 %").Limits.Select(l => l.Category));
+        Assert.Equal(["1", "2", "5A", "5B", "10A"],
+            CertificateText.Read("Category 10A 1 %\nCategory 2 1 %\nCategory 5B 1 %\nCategory 1 1 %\nCategory 5A 1 %").Limits
+                .Select(l => l.Category));
 
     // The classes of the 43rd Amendment and before were others: class 9 is not category 9 (IFRA, 48th to 49th Amendment; from memory).
     [Fact]

@@ -31,5 +31,6 @@ public class LikelyKindTests
 
     [Fact]
     public void A_slip_in_one_name_does_not_hide_that_it_is_a_colourant() =>
-        Assert.Equal(MaterialKind.Colourant, LikelyKind.Of(Matcher.Match(SuppliedText.Read("Mica (and) Titanium Dioxid (and) Chromium Oxide Greens", Matcher.Knows))));
+        Assert.Equal(MaterialKind.Colourant,
+            LikelyKind.Of(Matcher.Match(SuppliedText.Read("Mica (and) Titanium Dioxid (and) Chromium Oxide Greens", Matcher.Knows))));
 }

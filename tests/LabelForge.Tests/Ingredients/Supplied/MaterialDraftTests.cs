@@ -12,24 +12,33 @@ public class MaterialDraftTests
     private static readonly NameMatcher Matcher = new(IngredientDictionary.Shipped);
 
     private static string Yaml(string paper, string name = "Clear shea base") =>
-        new MaterialDraft("clear-shea-base", name, MaterialKind.Base, ListedOrder.Label, Matcher.Match(SuppliedText.Read(paper, Matcher.Knows))).ToYaml();
+        new MaterialDraft("clear-shea-base", name, MaterialKind.Base, ListedOrder.Label,
+            Matcher.Match(SuppliedText.Read(paper, Matcher.Knows))).ToYaml();
 
-    private static Material Read(string yaml) => MaterialFile.Read("clear-shea-base", YamlFile.ReadText(yaml, "materials/clear-shea-base.yaml"));
+    private static Material Read(string yaml) =>
+        MaterialFile.Read("clear-shea-base", YamlFile.ReadText(yaml, "materials/clear-shea-base.yaml"));
 
     [Fact]
     public void What_is_written_is_what_the_paper_says()
     {
-        var material = Read(Yaml("GLYCERIN 10-30%, AQUA, SODIUM STEARATE (<=20%), Castor Oil* 5%, Sodium Chloride <1%. *organic. May contain: Titanium Dioxide"));
+        var material =
+            Read(
+                Yaml(
+                    "GLYCERIN 10-30%, AQUA, SODIUM STEARATE (<=20%), Castor Oil* 5%, Sodium Chloride <1%. *organic. May contain: "
+                        + "Titanium Dioxide"));
         Assert.Equal(("Clear shea base", MaterialKind.Base, ListedOrder.Label), (material.Name, material.Kind, material.Listed));
-        Assert.Equal(["Glycerin", "Water", "Sodium Stearate", "Ricinus Communis (Castor) Seed Oil", "Sodium Chloride"], material.Contains.Select(c => c.Name));
-        Assert.Equal(["10 % to 30 %", "0 % to 100 %", "0 % to 20 %", "5 %", "0 % to 1 %"], material.Contains.Select(c => c.Share.ToString()));
+        Assert.Equal(["Glycerin", "Water", "Sodium Stearate", "Ricinus Communis (Castor) Seed Oil", "Sodium Chloride"],
+            material.Contains.Select(c => c.Name));
+        Assert.Equal(["10 % to 30 %", "0 % to 100 %", "0 % to 20 %", "5 %", "0 % to 1 %"],
+            material.Contains.Select(c => c.Share.ToString()));
     }
 
     [Fact]
     public void An_unknown_name_stays_as_written_and_is_marked_with_what_is_nearest()
     {
         var yaml = Yaml("Glycerin, Sodium Stearatte, Water");
-        Assert.Contains("SETTLE THIS: \"Sodium Stearatte\" is not in the dictionary. Nearest there: Sodium Stearate", yaml, StringComparison.Ordinal);
+        Assert.Contains("SETTLE THIS: \"Sodium Stearatte\" is not in the dictionary. Nearest there: Sodium Stearate", yaml,
+            StringComparison.Ordinal);
         Assert.Equal("Sodium Stearatte", Read(yaml).Contains[1].Name);
     }
 

@@ -16,7 +16,9 @@ internal sealed record CorpusPaper(string Form, string Text, ImmutableArray<Pape
     /// <summary>Reads a file of the corpus.</summary>
     public static ImmutableArray<CorpusPaper> Read(string file)
     {
-        var text = File.ReadAllText(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Ingredients", "Supplied", "Papers", file)).ReplaceLineEndings("\n");
+        var text =
+            File.ReadAllText(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Ingredients", "Supplied", "Papers", file))
+            .ReplaceLineEndings("\n");
         return [.. text.Split("\n=== ").Skip(1).Select(One)];
     }
 
@@ -24,7 +26,8 @@ internal sealed record CorpusPaper(string Form, string Text, ImmutableArray<Pape
     {
         var (head, must) = block.Split("\n---\n") is [var h, var m] ? (h, m) : throw new InvalidDataException(block);
         var line = head.IndexOf('\n', StringComparison.Ordinal);
-        return new CorpusPaper(head[..line], head[(line + 1)..], [.. must.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Name)]);
+        return new CorpusPaper(head[..line], head[(line + 1)..],
+            [.. must.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Name)]);
     }
 
     private static PaperName Name(string line)
@@ -66,7 +69,9 @@ internal sealed record PaperScore(int Papers, int Names, int Right, int Read)
             var right = paper.Must.Count(left.Remove);
             score = new PaperScore(score.Papers + 1, score.Names + paper.Must.Length, score.Right + right, score.Read + got.Length);
             if (right != paper.Must.Length || right != got.Length)
-                wrong?.Add($"{paper.Form}: missing {string.Join("; ", paper.Must.Except(got))}; instead {string.Join("; ", got.Except(paper.Must))}\n  {paper.Text.ReplaceLineEndings(" / ")}");
+                wrong
+                    ?.Add(
+                        $"{paper.Form}: missing {string.Join("; ", paper.Must.Except(got))}; instead {string.Join("; ", got.Except(paper.Must))}\n  {paper.Text.ReplaceLineEndings(" / ")}");
         }
         return score;
     }
@@ -81,7 +86,8 @@ internal sealed record PaperScore(int Papers, int Names, int Right, int Read)
     public static string Table()
     {
         var text = new StringBuilder("| papers | form | names | recall | precision |\n| ---: | --- | ---: | ---: | ---: |\n");
-        foreach (var (papers, read) in new[] { (CorpusPaper.Read("lists.txt"), (Func<string, SuppliedList>)List), (CorpusPaper.Read("sheets.txt"), Sheet) })
+        foreach (var (papers, read) in new[] { (CorpusPaper.Read("lists.txt"), (Func<string, SuppliedList>)List),
+            (CorpusPaper.Read("sheets.txt"), Sheet) })
         {
             foreach (var form in papers.GroupBy(p => p.Form))
                 Row(form.Key, Of(form, read));
@@ -90,7 +96,8 @@ internal sealed record PaperScore(int Papers, int Names, int Right, int Read)
         return text.ToString();
 
         void Row(string form, PaperScore score) =>
-            text.Append(CultureInfo.InvariantCulture, $"| {score.Papers} | {form} | {score.Names} | {score.Recall:0.000} | {score.Precision:0.000} |\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"| {score.Papers} | {form} | {score.Names} | {score.Recall:0.000} | {score.Precision:0.000} |\n");
     }
 
     private static ImmutableArray<PaperName> Got(string text, Func<string, SuppliedList> read)
@@ -98,7 +105,8 @@ internal sealed record PaperScore(int Papers, int Names, int Right, int Read)
         try
         {
             return [.. Matcher.Match(read(text)).Select(m => new PaperName(
-                m.Found?.Key ?? $"?{m.Written.Text}", m.Written.Share.Low.Percent, m.Written.Share.High.Percent, m.Written.MayContain ? "may" : m.Written.Organic ? "organic" : ""))];
+                m.Found?.Key ?? $"?{m.Written.Text}", m.Written.Share.Low.Percent, m.Written.Share.High.Percent,
+                m.Written.MayContain ? "may" : m.Written.Organic ? "organic" : ""))];
         }
         catch (InputException)
         {

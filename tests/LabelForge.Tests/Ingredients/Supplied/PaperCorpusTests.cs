@@ -18,7 +18,8 @@ public class PaperCorpusTests(ITestOutputHelper output)
         var table = PaperScore.Table();
         if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
         {
-            var (from, to) = (page.IndexOf("<!-- begin papers -->\n", StringComparison.Ordinal) + 22, page.IndexOf("<!-- end papers -->", StringComparison.Ordinal));
+            var (from, to) = (page.IndexOf("<!-- begin papers -->\n", StringComparison.Ordinal) + 22,
+                page.IndexOf("<!-- end papers -->", StringComparison.Ordinal));
             File.WriteAllText(Path.Combine(Repository.Folder, "docs", "suppliers.md"), page[..from] + table + page[to..]);
             return;
         }

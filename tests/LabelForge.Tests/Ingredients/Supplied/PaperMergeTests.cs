@@ -16,7 +16,8 @@ public class PaperMergeTests
     [Fact]
     public void What_both_papers_allow_is_taken()
     {
-        var (matches, told) = Merge("Water, Glycerin 10-30 %, Sodium Laureth Sulfate", "Glycerin 56-81-5 15 - 40 %\nSodium laureth sulfate 9004-82-4 5 - 10 %");
+        var (matches, told) = Merge("Water, Glycerin 10-30 %, Sodium Laureth Sulfate",
+            "Glycerin 56-81-5 15 - 40 %\nSodium laureth sulfate 9004-82-4 5 - 10 %");
 
         Assert.Equal((15m, 30m), Share(matches, "Glycerin"));
         Assert.Equal((5m, 10m), Share(matches, "Sodium Laureth Sulfate"));
@@ -50,12 +51,14 @@ public class PaperMergeTests
     }
 
     [Fact]
-    public void A_sheet_without_a_CAS_number_is_refused() => Assert.Throws<InputException>(() => SafetySheet.Read("SECTION 3: Composition\nNot hazardous.", Matcher.Knows));
+    public void A_sheet_without_a_CAS_number_is_refused() =>
+        Assert.Throws<InputException>(() => SafetySheet.Read("SECTION 3: Composition\nNot hazardous.", Matcher.Knows));
 
     [Fact]
     public void What_follows_a_list_without_a_full_stop_is_none_of_its_names_and_is_kept_with_its_line()
     {
-        var list = SuppliedText.Read("Clear base\nIngredients: Water, Glycerin,\nSodium Chloride\nStore cool and dry\nMade in Exampleton", Matcher.Knows);
+        var list = SuppliedText.Read("Clear base\nIngredients: Water, Glycerin,\nSodium Chloride\nStore cool and dry\nMade in Exampleton",
+            Matcher.Knows);
 
         Assert.Equal(["Water", "Glycerin", "Sodium Chloride"], list.Names.Select(n => n.Text));
         Assert.Equal(["line 1: Clear base", "line 4: Store cool and dry, Made in Exampleton"], list.Said);
@@ -63,7 +66,8 @@ public class PaperMergeTests
 
     // What became a heading, a bound or a range of its own.
     private static readonly string[] Understood =
-        ["ingredients", "inci", "ingrédients", "inhaltsstoffe", "ingredientes", "ingredienti", "ingrediënten", "składniki", "percent", "less", "than", "the", "following", "and"];
+        ["ingredients", "inci", "ingrédients", "inhaltsstoffe", "ingredientes", "ingredienti", "ingrediënten", "składniki", "percent",
+            "less", "than", "the", "following", "and"];
 
     [Fact]
     public void No_word_and_no_number_of_the_corpus_is_lost()
@@ -71,8 +75,12 @@ public class PaperMergeTests
         Assert.All(CorpusPaper.Read("lists.txt"), paper =>
         {
             var list = SuppliedText.Read(paper.Text, Matcher.Knows);
-            var yaml = Plain(new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.Said }.ToYaml());
-            var lost = Regex.Matches(paper.Text.Replace("-\n", "", StringComparison.Ordinal), @"\p{L}{3,}|\d{2,7}-\d\d-\d\b").Select(m => m.Value)
+            var yaml = Plain(new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list))
+            {
+                Said = list.Said,
+            }.ToYaml());
+            var lost = Regex.Matches(paper.Text.Replace("-\n", "", StringComparison.Ordinal), @"\p{L}{3,}|\d{2,7}-\d\d-\d\b")
+                .Select(m => m.Value)
                 .Where(w => !Understood.Contains(Plain(w)) && !yaml.Contains(Plain(w), StringComparison.Ordinal)).ToArray();
             Assert.True(lost.Length == 0, $"{paper.Form}: {string.Join(' ', lost)}\n{paper.Text}\n{yaml}");
         });
@@ -83,10 +91,15 @@ public class PaperMergeTests
     [Fact]
     public void Each_word_of_the_paper_is_in_the_file_as_something_or_as_a_comment()
     {
-        var list = SuppliedText.Read("Clear base no. 4\nIngredients: Water, Glycerin (CAS 56-81-5, humectant), Fragrance (Linalool, Citral). Keep dry.", Matcher.Knows);
-        var yaml = new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.Said }.ToYaml();
+        var list =
+            SuppliedText.Read(
+                "Clear base no. 4\nIngredients: Water, Glycerin (CAS 56-81-5, humectant), Fragrance (Linalool, Citral). Keep dry.",
+                Matcher.Knows);
+        var yaml = new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.Said }
+            .ToYaml();
 
-        Assert.All(new[] { "Clear base no. 4", "Water", "Glycerin", "humectant", "Fragrance", "Linalool: <= 100 %", "Citral: <= 100 %", "Keep dry" }, word => Assert.Contains(word, yaml, StringComparison.Ordinal));
+        Assert.All(new[] { "Clear base no. 4", "Water", "Glycerin", "humectant", "Fragrance", "Linalool: <= 100 %", "Citral: <= 100 %",
+            "Keep dry" }, word => Assert.Contains(word, yaml, StringComparison.Ordinal));
         var read = MaterialFile.Read("base", YamlFile.ReadText(yaml, "materials/base.yaml"));
         Assert.Equal(["Linalool", "Citral"], read.Allergens.Select(a => a.Name));
         Assert.Equal(3, read.Contains.Length);
@@ -105,7 +118,8 @@ public class PaperMergeTests
     [Fact]
     public void Figures_of_more_than_the_whole_are_refused_with_file_and_line()
     {
-        var refused = Assert.Throws<InputException>(() => MaterialFile.Read("base", YamlFile.ReadText("name: Base\nkind: base\ncontains:\n  - Glycerin: 60 %\n  - Water: 45-50 %\n", "materials/base.yaml")));
+        var refused = Assert.Throws<InputException>(() => MaterialFile.Read("base",
+            YamlFile.ReadText("name: Base\nkind: base\ncontains:\n  - Glycerin: 60 %\n  - Water: 45-50 %\n", "materials/base.yaml")));
 
         Assert.Equal(("materials/base.yaml", 5), (refused.Problem.File, refused.Problem.Line));
         Assert.Contains("105 %", refused.Problem.Wrong, StringComparison.Ordinal);
@@ -133,8 +147,11 @@ public class PaperMergeTests
     public void A_near_spelling_is_not_taken_for_the_name(string written) =>
         Assert.Equal(MatchKind.Unknown, Assert.Single(Matcher.Match(SuppliedText.Read(written, Matcher.Knows))).Kind);
 
-    private static (System.Collections.Immutable.ImmutableArray<NameMatch> Matches, System.Collections.Immutable.ImmutableArray<string> Told) Merge(string list, string rows) =>
-        PaperMerge.Of(Matcher.Match(SuppliedText.Read(list, Matcher.Knows)), Matcher.Match(SafetySheet.Read($"SECTION 3: Composition/information on ingredients\n{rows}\nSECTION 4: First aid measures", Matcher.Knows)));
+    private static (System.Collections.Immutable.ImmutableArray<NameMatch> Matches,
+        System.Collections.Immutable.ImmutableArray<string> Told) Merge(string list, string rows) =>
+        PaperMerge.Of(Matcher.Match(SuppliedText.Read(list, Matcher.Knows)),
+            Matcher.Match(SafetySheet.Read($"SECTION 3: Composition/information on ingredients\n{rows}\nSECTION 4: First aid measures",
+                Matcher.Knows)));
 
     private static (decimal, decimal) Share(IEnumerable<NameMatch> matches, string name) =>
         matches.Single(m => m.Found?.Us == name).Written.Share is var share ? (share.Low.Percent, share.High.Percent) : default;

@@ -17,11 +17,13 @@ public class SuppliedTextProperties
     {
         string[] shreds =
         [
-            "Glycerin", "Water", "Aqua", " and ", "&", "/", ",", ", ", ";", "*", "**", "(", ")", "[", "]", "+/-", "May contain", ":", ".", "\n", "\n- ",
-            "<1%", "10-30%", " 5 %", "110 %", "30-10%", "CI 77891", "C.I.", "1,2-", "Hexanediol", "-\n", "Ingredients:", "organic", "†", "\t", "56-81-5",
-            "q.s.", "(and)", "•", "\u00AD", "\u0000", "{", "}", "\\", "\"", "#", "é", "\uD83D", "0,5", "%", "~", "{0}",
+            "Glycerin", "Water", "Aqua", " and ", "&", "/", ",", ", ", ";", "*", "**", "(", ")", "[", "]", "+/-", "May contain", ":", ".",
+            "\n", "\n- ", "<1%", "10-30%", " 5 %", "110 %", "30-10%", "CI 77891", "C.I.", "1,2-", "Hexanediol", "-\n", "Ingredients:",
+            "organic", "†", "\t", "56-81-5", "q.s.", "(and)", "•", "\u00AD", "\u0000", "{", "}", "\\", "\"", "#", "é", "\uD83D", "0,5",
+            "%", "~", "{0}",
         ];
-        var text = Gen.Select(OneOf(shreds), Gen.String[0, 5], Gen.Int[0, 5]).Select((known, any, which) => which == 0 ? any : known).Array[0, 40].Select(string.Concat);
+        var text = Gen.Select(OneOf(shreds), Gen.String[0, 5], Gen.Int[0, 5])
+            .Select((known, any, which) => which == 0 ? any : known).Array[0, 40].Select(string.Concat);
         text.Sample(
             t =>
             {
@@ -49,11 +51,13 @@ public class SuppliedTextProperties
         Gen.Select(Gen.Select(name, share).Array[1, 12], separator, shout).Sample(
             (lines, between, upper) =>
             {
-                var written = lines.Select(l => $"{(upper ? l.Item1.ToUpperInvariant() : l.Item1)} {l.Item2.Item1}-{l.Item2.Item2}%").ToArray();
+                var written = lines.Select(l => $"{(upper ? l.Item1.ToUpperInvariant() : l.Item1)} {l.Item2.Item1}-{l.Item2.Item2}%")
+                    .ToArray();
                 var read = SuppliedText.Read((between.StartsWith('\n') ? "• " : "") + string.Join(between, written), Matcher.Knows);
                 var found = Matcher.Match(read);
                 Assert.Equal(lines.Select(l => l.Item1), found.Select(f => f.Found?.Key));
-                Assert.Equal(lines.Select(l => ((decimal)l.Item2.Item1, (decimal)l.Item2.Item2)), read.Names.Select(n => (n.Share.Low.Percent, n.Share.High.Percent)));
+                Assert.Equal(lines.Select(l => ((decimal)l.Item2.Item1, (decimal)l.Item2.Item2)),
+                    read.Names.Select(n => (n.Share.Low.Percent, n.Share.High.Percent)));
             },
             iter: 1_500);
     }
@@ -62,6 +66,7 @@ public class SuppliedTextProperties
     public void Every_name_of_the_dictionary_is_read_whole()
     {
         foreach (var name in IngredientDictionary.Shipped.Entries.SelectMany(e => e.Names))
-            Assert.Equal([name.TrimEnd('.')], SuppliedText.Read($"Zzyzx, {name}, Zzyzx", Matcher.Knows).Names.Select(n => n.Text).Where(n => n != "Zzyzx"));
+            Assert.Equal([name.TrimEnd('.')],
+                SuppliedText.Read($"Zzyzx, {name}, Zzyzx", Matcher.Knows).Names.Select(n => n.Text).Where(n => n != "Zzyzx"));
     }
 }

@@ -25,8 +25,10 @@ public class SuppliedTextTests
         { "- Glycerin\n- Water\n- Sorbitol", ["Glycerin", "Water", "Sorbitol"] },
         { "* Glycerin\n* Water\n* Sorbitol", ["Glycerin", "Water", "Sorbitol"] },
         { "1. Glycerin\n2. Water\n3. 1,2-Hexanediol", ["Glycerin", "Water", "1,2-Hexanediol"] },
-        { "Glycerin, Water, Sodium\nStearate, Butyrospermum Parkii\n(Shea) Butter", ["Glycerin", "Water", "Sodium Stearate", "Butyrospermum Parkii (Shea) Butter"] },
-        { "Glycerin, Water, Sodium Stea-\nrate, Butyrospermum Parkii Butter", ["Glycerin", "Water", "Sodium Stearate", "Butyrospermum Parkii Butter"] },
+        { "Glycerin, Water, Sodium\nStearate, Butyrospermum Parkii\n(Shea) Butter",
+            ["Glycerin", "Water", "Sodium Stearate", "Butyrospermum Parkii (Shea) Butter"] },
+        { "Glycerin, Water, Sodium Stea-\nrate, Butyrospermum Parkii Butter",
+            ["Glycerin", "Water", "Sodium Stearate", "Butyrospermum Parkii Butter"] },
         { "Glycerin, Alpha-\nIsomethyl Ionone, Linalool", ["Glycerin", "Alpha-Isomethyl Ionone", "Linalool"] },
         { "1,2-\nHexanediol, Glycerin", ["1,2-Hexanediol", "Glycerin"] },
         { "Caprylic/Capric Triglyceride, Glycerin", ["Caprylic/Capric Triglyceride", "Glycerin"] },
@@ -89,7 +91,8 @@ public class SuppliedTextTests
 
     [Fact]
     public void A_strength_is_no_share() =>
-        Assert.Equal(("Sorbitol 70% solution", ShareRange.Unknown), Read("Sorbitol 70% solution, Water").Names.Select(n => (n.Text, n.Share)).First());
+        Assert.Equal(("Sorbitol 70% solution", ShareRange.Unknown),
+            Read("Sorbitol 70% solution, Water").Names.Select(n => (n.Text, n.Share)).First());
 
     [Theory]
     [InlineData("Glycerin 120%")]
@@ -136,7 +139,10 @@ public class SuppliedTextTests
     [Fact]
     public void Sentences_that_are_no_names_are_left_out_and_shown()
     {
-        var list = Read("Clear base no. 4\nIngredients: Glycerin, Water*. *Upcycled. Made in a shop that handles nuts. May contain traces of almond.");
+        var list =
+            Read(
+                "Clear base no. 4\nIngredients: Glycerin, Water*. *Upcycled. Made in a shop that handles nuts. May contain "
+                    + "traces of almond.");
         Assert.Equal(["Glycerin", "Water"], list.Names.Select(n => n.Text));
         Assert.Contains("Clear base no. 4", list.LeftOut);
         Assert.Contains(list.LeftOut, l => l.Contains("Upcycled", StringComparison.Ordinal));
@@ -146,7 +152,8 @@ public class SuppliedTextTests
     [Fact]
     public void A_CAS_number_is_taken_out_of_the_name_where_its_check_digit_is_right()
     {
-        Assert.Equal(("Glycerin", "56-81-5"), Read("Glycerin (CAS No. 56-81-5), Water").Names.Select(n => (n.Text, n.Cas.ToString())).First());
+        Assert.Equal(("Glycerin", "56-81-5"),
+            Read("Glycerin (CAS No. 56-81-5), Water").Names.Select(n => (n.Text, n.Cas.ToString())).First());
         Assert.Null(Read("Glycerin 56-81-4, Water").Names[0].Cas);
     }
 

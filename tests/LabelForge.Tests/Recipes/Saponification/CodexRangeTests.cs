@@ -42,7 +42,8 @@ public class CodexRangeTests
     [InlineData("castor oil", 129.391)] // 181.5
     public void A_kilogram_of_oil_takes_this_much_sodium_hydroxide(string oil, double grams) => Assert.Equal(
         (decimal)grams,
-        decimal.Round(IngredientDictionary.Shipped.Find(oil)!.Saponification!.Middle * MolarMass.SodiumHydroxide / MolarMass.PotassiumHydroxide, 3));
+        decimal.Round(
+            IngredientDictionary.Shipped.Find(oil)!.Saponification!.Middle * MolarMass.SodiumHydroxide / MolarMass.PotassiumHydroxide, 3));
 
     // Tripalmitin, C51H98O6: 51 * 12.011 + 98 * 1.008 + 6 * 15.999 = 807.339 g/mol; 3 * 56105 / 807.339 = 208.48 mg KOH/g,
     // just inside the range of palm oil, which holds some lighter fats and unsaponifiable matter.

@@ -38,14 +38,18 @@ public class PlainAcidTests
     [InlineData("Acetic Acid", 2, 4, 2, 1, "Sodium Acetate", true)]
     [InlineData("Acetic Acid", 2, 4, 2, 1, "Potassium Acetate", false)]
     [InlineData("Stearic Acid", 18, 36, 2, 1, "Sodium Stearate", true)]
-    public void Every_atom_of_an_acid_and_its_alkali_is_found_again_in_salt_and_water(string acid, int carbon, int hydrogen, int oxygen, int protons, string salt, bool sodium)
+    public void Every_atom_of_an_acid_and_its_alkali_is_found_again_in_salt_and_water(string acid, int carbon, int hydrogen, int oxygen,
+        int protons, string salt, bool sodium)
     {
         var molar = carbon * C + hydrogen * H + oxygen * O;
         var metal = sodium ? Na : K;
         using var bench = SoapBench.New()
-            .Write("materials/acid.yaml", FormattableString.Invariant($"name: Acid\nkind: additive\ncontains: {acid}\nsaponification: {protons * MolarMass.PotassiumHydroxide / molar * 1000} mg KOH/g\n"))
+            .Write("materials/acid.yaml",
+                FormattableString.Invariant(
+                    $"name: Acid\nkind: additive\ncontains: {acid}\nsaponification: {protons * MolarMass.PotassiumHydroxide / molar * 1000} mg KOH/g\n"))
             .Write("materials/potash.yaml", "name: Potash lye\nkind: lye\ncontains: Potassium Hydroxide\npurity: 100 %\n")
-            .Soap("superfat: 5 %", "olive, amount: 450 g", "water, amount: 150 g", "acid, amount: 20 g", (sodium ? "soda" : "potash") + ", amount: by superfat");
+            .Soap("superfat: 5 %", "olive, amount: 450 g", "water, amount: 150 g", "acid, amount: 20 g",
+                (sodium ? "soda" : "potash") + ", amount: by superfat");
         var made = bench.Made();
         var share = acid == "Stearic Acid" ? made.Single(s => s.Name == salt).Middle / (20 / molar * (molar + protons * (metal - H))) : 1;
         // The salt: every acid hydrogen that reacts is replaced by the metal.
@@ -56,17 +60,30 @@ public class PlainAcidTests
 
     [Fact]
     public void Mass_is_kept_to_a_thousandth_of_a_milligram_and_each_amount_is_within_its_bounds() =>
-        Gen.Select(Gen.Decimal[1, 500].Array[5], Gen.Decimal[100, 900].Array[5], Gen.Decimal[0, 40].Array[5], Gen.Decimal[0.05m, 1.4m], Gen.Decimal[0, 1].Array[5])
+        Gen.Select(Gen.Decimal[1, 500].Array[5], Gen.Decimal[100, 900].Array[5], Gen.Decimal[0, 40].Array[5], Gen.Decimal[0.05m, 1.4m],
+            Gen.Decimal[0, 1].Array[5])
             .Sample((grams, low, width, alkali, where) =>
             {
                 FatKind[] kinds = [FatKind.PlainAcid, FatKind.Acid, FatKind.Triglyceride, FatKind.Triglyceride, FatKind.Wax];
-                var fats = kinds.Select((k, i) => new Fat(null!, $"F{i}", grams[i], new SaponificationValue(low[i], low[i] + width[i]), true, new SoapEntry($"F{i}", k, $"S{i}", null)));
+                var fats = kinds.Select((k,
+                    i) => new Fat(null!, $"F{i}", grams[i], new SaponificationValue(low[i], low[i] + width[i]), true,
+                        new SoapEntry($"F{i}", k, $"S{i}", null)));
                 var demand = fats.Sum(f => f.Moles(f.Value.Middle));
-                var charge = new SoapCharge([.. fats], [new Lye(null!, Alkali.Sodium, demand * alkali * MolarMass.SodiumHydroxide, LabelForge.Measures.Share.Whole, true)], []);
+                var charge = new SoapCharge([.. fats],
+                    [new Lye(null!, Alkali.Sodium, demand * alkali * MolarMass.SodiumHydroxide, LabelForge.Measures.Share.Whole, true)],
+                    []);
                 var made = SoapMade.Of(charge);
                 Assert.InRange(made.Sum(s => s.Middle) - charge.Grams, -1e-6m, 1e-6m);
                 // Any values inside the ranges: what comes out is inside the bounds.
-                var at = new SoapCharge([.. charge.Fats.Select((f, i) => f with { Value = new SaponificationValue(f.Value.Low + where[i] * (f.Value.High - f.Value.Low), f.Value.Low + where[i] * (f.Value.High - f.Value.Low)) })], charge.Lyes, []);
+                var at =
+                    new SoapCharge(
+                        [.. charge.Fats
+                            .Select((f,
+                                i) => f with
+                                {
+                                    Value = new SaponificationValue(f.Value.Low + where[i] * (f.Value.High - f.Value.Low),
+                                        f.Value.Low + where[i] * (f.Value.High - f.Value.Low)),
+                                })], charge.Lyes, []);
                 foreach (var same in SoapMade.Of(at).GroupBy(s => (s.Name, s.Part)))
                 {
                     var bounds = made.Where(m => (m.Name, m.Part) == same.Key).ToArray();
@@ -77,22 +94,32 @@ public class PlainAcidTests
     // Acids, two oils and a wax: the least and the most are reached, so no narrower bound would hold.
     [Fact]
     public void The_bounds_of_each_substance_are_reached_at_some_corner_of_the_ranges() =>
-        Gen.Select(Gen.Decimal[1, 500].Array[4], Gen.Decimal[100, 300].Array[4], Gen.Decimal[1, 40].Array[4], Gen.Decimal[0.3m, 1.2m]).Sample((grams, low, width, alkali) =>
+        Gen.Select(Gen.Decimal[1, 500].Array[4], Gen.Decimal[100, 300].Array[4], Gen.Decimal[1, 40].Array[4], Gen.Decimal[0.3m, 1.2m])
+            .Sample((grams, low, width, alkali) =>
         {
             FatKind[] kinds = [FatKind.Acid, FatKind.Triglyceride, FatKind.Triglyceride, FatKind.Wax];
-            var fats = kinds.Select((k, i) => new Fat(null!, $"F{i}", grams[i], new SaponificationValue(low[i], low[i] + width[i]), true, new SoapEntry($"F{i}", k, $"S{i}", null))).ToArray();
-            Lye[] lyes = [new Lye(null!, Alkali.Sodium, fats.Sum(f => f.Moles(f.Value.Middle)) * alkali * MolarMass.SodiumHydroxide, LabelForge.Measures.Share.Whole, true)];
+            var fats =
+                kinds.Select((k,
+                    i) => new Fat(null!, $"F{i}", grams[i], new SaponificationValue(low[i], low[i] + width[i]), true,
+                        new SoapEntry($"F{i}", k, $"S{i}", null))).ToArray();
+            Lye[] lyes = [new Lye(null!, Alkali.Sodium, fats.Sum(f => f.Moles(f.Value.Middle)) * alkali * MolarMass.SodiumHydroxide,
+                LabelForge.Measures.Share.Whole, true)];
             var made = SoapMade.Of(new SoapCharge([.. fats], [.. lyes], []));
             // Each value at its ends, and at the point where the alkali is just used up.
             decimal[][] ends = [.. fats.Select(f => new[] { f.Value.Low, f.Value.High })];
             var reached = new Dictionary<(string, SoapPart), (decimal Low, decimal High)>();
             foreach (var corner in Corners(ends, fats, lyes[0].Moles))
             {
-                var at = SoapMade.Of(new SoapCharge([.. fats.Select((f, i) => f with { Value = new SaponificationValue(corner[i], corner[i]) })], [.. lyes], []));
+                var at =
+                    SoapMade.Of(
+                        new SoapCharge([.. fats.Select((f, i) => f with { Value = new SaponificationValue(corner[i], corner[i]) })],
+                            [.. lyes], []));
                 foreach (var key in made.Select(m => (m.Name, m.Part)))
                 {
                     var amount = at.Where(s => (s.Name, s.Part) == key).Sum(s => s.Middle);
-                    reached[key] = reached.TryGetValue(key, out var r) ? (Math.Min(r.Low, amount), Math.Max(r.High, amount)) : (amount, amount);
+                    reached[key] = reached.TryGetValue(key, out var r)
+                        ? (Math.Min(r.Low, amount), Math.Max(r.High, amount))
+                        : (amount, amount);
                 }
             }
             foreach (var substance in made)

@@ -19,7 +19,8 @@ internal static class SoapBench
         .Write("materials/potash.yaml", "name: Potash lye\nkind: lye\ncontains: Potassium Hydroxide\npurity: 90 %\n");
 
     public static BenchFolder Soap(this BenchFolder bench, string keys, params string[] materials) => bench.Write("recipes/bar.yaml",
-        $"name: Bar\nidentity: Bar soap\nproduct: soap-bar\npieces: 2\n{keys}\nmaterials:\n" + string.Concat(materials.Select(m => $"  - {{ use: {m} }}\n")));
+        $"name: Bar\nidentity: Bar soap\nproduct: soap-bar\npieces: 2\n{keys}\nmaterials:\n" + string.Concat(
+            materials.Select(m => $"  - {{ use: {m} }}\n")));
 
     public static (Workshop Workshop, BatchFormula Batch) Open(this BenchFolder bench)
     {
@@ -35,5 +36,6 @@ internal static class SoapBench
 
     public static ImmutableArray<SoapSubstance> Made(this BenchFolder bench) => SoapMade.Of(bench.Charge());
 
-    public static decimal Grams(this ImmutableArray<SoapSubstance> made, string name) => decimal.Round(made.Where(s => s.Name == name).Sum(s => s.Middle), 4);
+    public static decimal Grams(this ImmutableArray<SoapSubstance> made, string name) =>
+        decimal.Round(made.Where(s => s.Name == name).Sum(s => s.Middle), 4);
 }

@@ -15,7 +15,8 @@ public class SoapRecipeTests
     public void Lye_by_superfat_follows_oils_and_water_given_as_shares()
     {
         // Olive oil of 184-196, middle 190: 500 g and 500 g of coconut of 256 take up 223 g of KOH; 95 % of it as NaOH: 151.0 g.
-        using var bench = SoapBench.New().Soap("superfat: 5 %", "coconut, amount: 500 g", "olive, amount: 100 % of coconut", "water, amount: 30 % of oils",
+        using var bench = SoapBench.New()
+            .Soap("superfat: 5 %", "coconut, amount: 500 g", "olive, amount: 100 % of coconut", "water, amount: 30 % of oils",
             "soda, amount: by superfat");
         var batch = bench.Open().Batch;
         Assert.Equal(300m, batch.Lines[2].Mass.Grams);
@@ -25,7 +26,8 @@ public class SoapRecipeTests
     [Fact]
     public void Lye_by_superfat_serves_oils_that_are_a_share_of_the_batch()
     {
-        using var bench = SoapBench.New().Soap("superfat: 5 %", "coconut, amount: 60 % of batch", "water, amount: 300 g", "soda, amount: by superfat");
+        using var bench = SoapBench.New()
+            .Soap("superfat: 5 %", "coconut, amount: 60 % of batch", "water, amount: 300 g", "soda, amount: by superfat");
         var (_, batch) = bench.Open();
         Assert.Equal(0.6m, decimal.Round(batch.Lines[0].Mass.Grams / batch.Total.Grams, 20));
         Assert.Equal(0.05m, decimal.Round(Superfat.Of(bench.Charge()).Middle, 20));
@@ -37,7 +39,8 @@ public class SoapRecipeTests
         // 1000 g of olive oil: 184, 190, 196 g of KOH are 131.173, 135.450, 139.728 g of NaOH; 130 g leave 0.89 %, 4.02 %, 6.96 %.
         using var bench = SoapBench.New().Soap("", "olive, amount: 1000 g", "soda, amount: 130 g");
         var superfat = Superfat.Of(bench.Charge());
-        Assert.Equal([0.0089m, 0.0402m, 0.0696m], [decimal.Round(superfat.Least, 4), decimal.Round(superfat.Middle, 4), decimal.Round(superfat.Most, 4)]);
+        Assert.Equal([0.0089m, 0.0402m, 0.0696m],
+            [decimal.Round(superfat.Least, 4), decimal.Round(superfat.Middle, 4), decimal.Round(superfat.Most, 4)]);
         Assert.Empty(Findings(bench));
     }
 
@@ -107,18 +110,22 @@ public class SoapRecipeTests
     {
         // Half water, half soda: twice the mass of lye, and the same superfat. The blend is 3 parts coconut to 1 of castor.
         using var bench = SoapBench.New()
-            .Write("materials/lye-water.yaml", "name: Lye water\nkind: lye\nmade from: [ { use: water, amount: 500 g }, { use: soda, amount: 500 g } ]\n")
-            .Write("materials/blend.yaml", "name: Blend\nkind: oil\nmade from: [ { use: coconut, amount: 750 g }, { use: castor-oil, amount: 250 g } ]\n")
+            .Write("materials/lye-water.yaml",
+                "name: Lye water\nkind: lye\nmade from: [ { use: water, amount: 500 g }, { use: soda, amount: 500 g } ]\n")
+            .Write("materials/blend.yaml",
+                "name: Blend\nkind: oil\nmade from: [ { use: coconut, amount: 750 g }, { use: castor-oil, amount: 250 g } ]\n")
             .Soap("superfat: 6 %", "blend, amount: 1000 g", "lye-water, amount: by superfat");
         var demand = 750 * 256m + 250 * 181.5m;
-        Assert.Equal(decimal.Round(2 * 0.94m * demand / 1000 / 56.105m * 39.997m, 10), decimal.Round(bench.Open().Batch.Lines[1].Mass.Grams, 10));
+        Assert.Equal(decimal.Round(2 * 0.94m * demand / 1000 / 56.105m * 39.997m, 10),
+            decimal.Round(bench.Open().Batch.Lines[1].Mass.Grams, 10));
         Assert.Equal([750m, 250m], bench.Charge().Fats.Select(f => decimal.Round(f.Grams, 10)));
     }
 
     [Fact]
     public void Declared_as_charged_it_names_what_went_in()
     {
-        using var bench = SoapBench.New().Soap("superfat: 5 %\ndeclare as: charged", "coconut, amount: 700 g", "castor-oil, amount: 100 g", "water, amount: 240 g",
+        using var bench = SoapBench.New()
+            .Soap("superfat: 5 %\ndeclare as: charged", "coconut, amount: 700 g", "castor-oil, amount: 100 g", "water, amount: 240 g",
             "soda, amount: by superfat");
         Assert.Equal(["Cocos Nucifera (Coconut) Oil", "Water", "Sodium Hydroxide", "Ricinus Communis (Castor) Seed Oil"], Names(bench));
     }
@@ -127,10 +134,12 @@ public class SoapRecipeTests
     public void Declared_as_formed_it_names_what_came_out()
     {
         // 700 g coconut of 256 and 100 g castor of 181.5 (176-187): about 693 g of cocoate, 240 g water, 105 g glycerin, 98 g castorate.
-        using var bench = SoapBench.New().Soap("superfat: 5 %\ndeclare as: formed", "coconut, amount: 700 g", "castor-oil, amount: 100 g", "water, amount: 240 g",
+        using var bench = SoapBench.New()
+            .Soap("superfat: 5 %\ndeclare as: formed", "coconut, amount: 700 g", "castor-oil, amount: 100 g", "water, amount: 240 g",
             "soda, amount: by superfat");
         var proof = Proof(bench);
-        Assert.Equal(["Sodium Cocoate", "Water", "Glycerin", "Sodium Castorate", "Cocos Nucifera (Coconut) Oil", "Ricinus Communis (Castor) Seed Oil"],
+        Assert.Equal(["Sodium Cocoate", "Water", "Glycerin", "Sodium Castorate", "Cocos Nucifera (Coconut) Oil",
+            "Ricinus Communis (Castor) Seed Oil"],
             proof.Ingredients.Select(i => i.Name));
         Assert.True(proof.IsProved);
         Assert.All(proof.Ingredients, i => Assert.True(i.Low <= i.High));
@@ -141,17 +150,20 @@ public class SoapRecipeTests
     [Fact]
     public void Water_that_dries_off_comes_off_the_water_of_a_bar_declared_as_formed()
     {
-        using var bench = SoapBench.New().Soap("superfat: 0 %\ndeclare as: formed\nloss: 200 g water", "coconut, amount: 1000 g", "water, amount: 300 g",
+        using var bench = SoapBench.New()
+            .Soap("superfat: 0 %\ndeclare as: formed\nloss: 200 g water", "coconut, amount: 1000 g", "water, amount: 300 g",
             "soda, amount: by superfat");
         // 1042.4302 g soap, 140.0711 g glycerin, 100 g water in 1282.5012 g.
         var proof = Proof(bench);
-        Assert.Equal([1042.4302m, 140.0711m, 100m], proof.Ingredients.Select(i => decimal.Round(i.High * 1282.5013m, 3)), (a, b) => Math.Abs(a - b) < 0.001m);
+        Assert.Equal([1042.4302m, 140.0711m, 100m], proof.Ingredients.Select(i => decimal.Round(i.High * 1282.5013m, 3)),
+            (a, b) => Math.Abs(a - b) < 0.001m);
     }
 
     [Fact]
     public void Of_two_oils_the_greater_leaves_more_without_lye_however_much_is_left()
     {
-        using var bench = SoapBench.New().Soap("superfat: 6 %\ndeclare as: formed", "olive, amount: 500 g", "shea, amount: 450 g", "soda, amount: by superfat");
+        using var bench = SoapBench.New()
+            .Soap("superfat: 6 %\ndeclare as: formed", "olive, amount: 500 g", "shea, amount: 450 g", "soda, amount: by superfat");
         var proof = Proof(bench);
         var olive = proof.Ingredients.Single(i => i.Name.StartsWith("Olea", StringComparison.Ordinal));
         var shea = proof.Ingredients.Single(i => i.Name.StartsWith("Butyro", StringComparison.Ordinal));
@@ -162,7 +174,8 @@ public class SoapRecipeTests
     [Fact]
     public void A_pair_of_soaps_that_the_ranges_leave_open_asks_for_the_certificates()
     {
-        using var bench = SoapBench.New().Soap("superfat: 6 %\ndeclare as: formed", "olive, amount: 500 g", "shea, amount: 500 g", "soda, amount: by superfat");
+        using var bench = SoapBench.New()
+            .Soap("superfat: 6 %\ndeclare as: formed", "olive, amount: 500 g", "shea, amount: 500 g", "soda, amount: by superfat");
         var pair = Assert.Single(Proof(bench).Unproven);
         Assert.Equal(["Sodium Olivate", "Sodium Shea Butterate"], new[] { pair.First, pair.Second }.Order());
         Assert.Contains("certificate", pair.Ask.Sentence);
@@ -229,7 +242,8 @@ public class SoapRecipeTests
     {
         // 1000 g of an oil with 0.2 % tocopherol: 998 g of oil take up lye.
         using var bench = SoapBench.New()
-            .Write("materials/coconut.yaml", "name: Coconut oil\nkind: oil\ncontains: [ coconut oil, Tocopherol: 0.2 % ]\nsaponification: 256 mg KOH/g\n")
+            .Write("materials/coconut.yaml",
+                "name: Coconut oil\nkind: oil\ncontains: [ coconut oil, Tocopherol: 0.2 % ]\nsaponification: 256 mg KOH/g\n")
             .Write("materials/paraffin.yaml", "name: Paraffin oil\nkind: oil\ncontains: Mineral Oil\n")
             .Soap("superfat: 0 %", "coconut, amount: 1000 g", "paraffin, amount: 10 g", "soda, amount: by superfat");
         var made = bench.Made();
@@ -240,7 +254,8 @@ public class SoapRecipeTests
     [Fact]
     public void A_soap_without_a_standard_name_is_not_declared_as_formed_until_the_maker_names_it()
     {
-        using var bench = SoapBench.New().Soap("superfat: 5 %\ndeclare as: formed", "coconut, amount: 900 g", "jojoba, amount: 100 g", "soda, amount: by superfat");
+        using var bench = SoapBench.New()
+            .Soap("superfat: 5 %\ndeclare as: formed", "coconut, amount: 900 g", "jojoba, amount: 100 g", "soda, amount: by superfat");
         var problem = Assert.Throws<InputException>(() => Proof(bench)).Problem;
         Assert.Contains("Sodium soap of Simmondsia Chinensis", problem.Wrong);
         bench.Write("materials/jojoba.yaml", "name: Jojoba oil\nkind: oil\ncontains: jojoba oil\nsoap name: Sodium Jojobate\n");

@@ -27,7 +27,8 @@ public class StoichiometryTests
         using var bench = SoapBench.New().Soap("superfat: 5 %", "coconut, amount: 1000 g", "soda, amount: by superfat");
         var made = bench.Made();
         Assert.Equal([173.3762m, 133.0675m, 990.3086m, 50m],
-            [decimal.Round(bench.Charge().Lyes[0].Grams, 4), made.Grams("Glycerin"), made.Grams("Sodium Cocoate"), made.Grams("Cocos Nucifera (Coconut) Oil")]);
+            [decimal.Round(bench.Charge().Lyes[0].Grams, 4), made.Grams("Glycerin"), made.Grams("Sodium Cocoate"),
+                made.Grams("Cocos Nucifera (Coconut) Oil")]);
     }
 
     // Potassium hydroxide of 90 %: 256 g / 0.9 = 284.4444 g of it, of which 28.4444 g count as water.
@@ -76,7 +77,9 @@ public class StoichiometryTests
     [Fact]
     public void What_finds_no_lye_is_shared_in_proportion_to_the_oils_weight()
     {
-        using var bench = SoapBench.New().Soap("superfat: 8 %", "coconut, amount: 300 g", "olive, amount: 500 g", "castor-oil, amount: 200 g", "soda, amount: by superfat");
+        using var bench = SoapBench.New()
+            .Soap("superfat: 8 %", "coconut, amount: 300 g", "olive, amount: 500 g", "castor-oil, amount: 200 g",
+                "soda, amount: by superfat");
         Assert.Equal([24m, 40m, 16m], bench.Made().Where(s => s.Part == SoapPart.Unreacted).Select(s => decimal.Round(s.Middle, 20)));
     }
 
@@ -84,10 +87,12 @@ public class StoichiometryTests
     [Fact]
     public void Two_lyes_share_the_oils_by_their_moles()
     {
-        using var bench = SoapBench.New().Soap("superfat: 0 %", "coconut, amount: 1000 g", "soda, amount: 91.2506 g", "potash, amount: by superfat");
+        using var bench = SoapBench.New()
+            .Soap("superfat: 0 %", "coconut, amount: 1000 g", "soda, amount: 91.2506 g", "potash, amount: by superfat");
         var made = bench.Made();
         Assert.Equal(142.222m, bench.Charge().Lyes[1].Grams, 3);
-        Assert.Equal([1042.43m / 2, 1115.93m / 2], [made.Grams("Sodium Cocoate"), made.Grams("Potassium Cocoate")], (a, b) => Math.Abs(a - b) < 0.01m);
+        Assert.Equal([1042.43m / 2, 1115.93m / 2], [made.Grams("Sodium Cocoate"), made.Grams("Potassium Cocoate")],
+            (a, b) => Math.Abs(a - b) < 0.01m);
     }
 
     // 1000 g of the oil with 200 g of NaOH: 182.5012 g are used, 17.4988 g are left over.
@@ -96,7 +101,8 @@ public class StoichiometryTests
     {
         using var bench = SoapBench.New().Soap("", "coconut, amount: 1000 g", "soda, amount: 200 g");
         var made = bench.Made();
-        Assert.Equal([17.4988m, 0m, 1042.4302m], [made.Grams("Sodium Hydroxide"), made.Grams("Cocos Nucifera (Coconut) Oil"), made.Grams("Sodium Cocoate")]);
+        Assert.Equal([17.4988m, 0m, 1042.4302m],
+            [made.Grams("Sodium Hydroxide"), made.Grams("Cocos Nucifera (Coconut) Oil"), made.Grams("Sodium Cocoate")]);
     }
 
     private static readonly string[] Kinds = ["coconut", "olive", "shea", "castor-oil", "stearic", "beeswax"];
@@ -107,8 +113,11 @@ public class StoichiometryTests
         from oil in Gen.Int[0, 1000]
         select new SoapCharge(
             [.. fats.Select(f => new Fat(null!, Kinds[f.Item1], f.Item2 / 100m, new SaponificationValue(f.Item3, f.Item3 + f.Item4), false,
-                new SoapEntry(Kinds[f.Item1], f.Item1 switch { 4 => FatKind.Acid, 5 => FatKind.Wax, _ => FatKind.Triglyceride }, $"Sodium {f.Item1}", $"Potassium {f.Item1}")))],
-            [.. lyes.Select(l => new Lye(null!, l.Item1 ? Alkali.Sodium : Alkali.Potassium, l.Item2 / 100m, Share.FromPercent(l.Item3), true))],
+                new SoapEntry(Kinds[f.Item1], f.Item1 switch { 4 => FatKind.Acid, 5 => FatKind.Wax, _ => FatKind.Triglyceride },
+                    $"Sodium {f.Item1}", $"Potassium {f.Item1}")))],
+            [
+                .. lyes.Select(l => new Lye(null!, l.Item1 ? Alkali.Sodium : Alkali.Potassium, l.Item2 / 100m, Share.FromPercent(l.Item3),
+                    true))],
             [new Bystander("Tocopherol", oil / 100m)]);
 
     [Fact]
