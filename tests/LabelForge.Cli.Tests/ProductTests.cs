@@ -137,7 +137,7 @@ public sealed partial class ProductTests(ExampleWorkshop example) : IClassFixtur
     }
 
     private CommandRun Run(string verb, params string[] words) =>
-        CommandRun.Of([verb, .. words, "--workshop", example.Opened.Folder, "--on", "2026-11-25"]);
+        CommandRun.Of([verb, .. words, "--workshop", example.Opened.Folder, .. verb == "cost" ? [] : new[] { "--on", "2026-11-25" }]);
 
     private string Copy()
     {

@@ -88,7 +88,7 @@ internal static class BooksVerbs
             if (name == "verify")
                 return Verify(BookOptions.Book(options.Workshop(r)), options.Workshop(r).Folder, options.Json(r));
             if (name == "all")
-                return All(BookOptions.Book(options.Workshop(r)), output.Written(r), output.Force(r));
+                return All(BookOptions.Book(options.Workshop(r)), output.Written(r), output.Force(r), options.Json(r));
             if (!BookFolder.Lists.Contains(name))
                 throw new InputException(null, 0, "call.not-a-list-books", ("name", name), ("list", string.Join(", ", BookFolder.Lists)));
             var path = output.PathOrNone(r);
@@ -168,14 +168,17 @@ internal static class BooksVerbs
         return verb;
     }
 
-    private static int All(OpenBooks book, string? folder, bool force)
+    private static int All(OpenBooks book, string? folder, bool force, bool json)
     {
         if (folder is null)
             throw new InputException(null, 0, "call.lists-need-a-folder");
         foreach (var list in BookFolder.Lists)
             OutputPath.RefuseUnlessFree(Path.Combine(folder, $"{list}.csv"), [FileKind.Csv], force);
         book.Ask(books => { BookFolder.Write(books, folder); return 0; });
-        Console.WriteLine($"{folder}: {BookFolder.Lists.Count} lists, and what batches froze.");
+        if (json)
+            JsonOut.Write(new { folder, lists = BookFolder.Lists });
+        else
+            Console.WriteLine($"{folder}: {BookFolder.Lists.Count} lists, and what batches froze.");
         return Exit.Done;
     }
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using System.Globalization;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -122,8 +123,10 @@ public sealed class KeyboardDayTests(Chromium chromium)
         await page.Keyboard.PressAsync("/");
         await page.WaitForURLAsync("**/find*");
         await keys.Fill("main input", lot);
-        await page.Locator("main ul a").First.WaitForAsync();
+        // What a part of the lot finds stands there before.
+        await Assertions.Expect(page.Locator("main ul a").First).ToHaveAttributeAsync("href", new Regex(Regex.Escape(lot)));
         await page.Keyboard.PressAsync("ArrowDown");
+        await Assertions.Expect(page.Locator("main ul a").First).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("Enter");
         await page.WaitForURLAsync($"**{lot}*");
     }

@@ -21,9 +21,25 @@ public sealed class OtherBrowsersTests
           while (performance.now() < until && !(document.querySelector('h1') && [...document.images].every(i => i.complete))) await new Promise(r => setTimeout(r, 50));
           if (location.pathname.match(/^.(labels|print).|^.recipes.(?!new)[^/]+$/)) while (performance.now() < until && !document.querySelector('.pictures img')) await new Promise(r => setTimeout(r, 50));
           const wrong = [];
+          const widest = () => {
+            const root = document.documentElement;
+            const over = () => root.scrollWidth > root.clientWidth;
+            let node = document.body, path = root.scrollWidth + ' > ' + root.clientWidth + ':';
+            for (let next = node; next;) {
+              node = next; next = null;
+              for (const child of node.children) {
+                const was = child.style.display;
+                child.style.setProperty('display', 'none', 'important');
+                const cured = !over();
+                child.style.display = was;
+                if (cured) { next = child; break; }
+              }
+            }
+            return path + ' ' + node.outerHTML.slice(0, 200);
+          };
           if (!document.querySelector('h1')) wrong.push('no heading');
           if (document.querySelector('dialog[open]')) wrong.push('lost touch');
-          if (document.documentElement.scrollWidth > document.documentElement.clientWidth) wrong.push('runs over the side');
+          if (document.documentElement.scrollWidth > document.documentElement.clientWidth) wrong.push('runs over the side: ' + widest());
           // What waits until it comes into view is asked for now.
           for (const i of document.images) { i.loading = 'eager'; try { await i.decode(); } catch { if (i.isConnected) wrong.push('no picture ' + i.src); } }
           return wrong.join('; ');
