@@ -1,5 +1,5 @@
-using System.Text.RegularExpressions;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using Microsoft.Playwright;
