@@ -41,29 +41,9 @@ public sealed class LargeTextTests(Chromium chromium)
                 await window.Page.EvaluateAsync<string>("() => getComputedStyle(document.documentElement).fontSize"));
             if (!await window.Page
                 .EvaluateAsync<bool>("() => document.documentElement.scrollWidth <= document.documentElement.clientWidth"))
-                found.Add($"{path} runs over the side: {await window.Page.EvaluateAsync<string>(Widest)}");
+                found.Add($"{path} runs over the side: {await window.Page.EvaluateAsync<string>(Overflow.Cause)}");
             found.AddRange((await window.Page.EvaluateAsync<string[]>(CutOff)).Select(w => $"{path}: {w}"));
         }
         Assert.True(found.Count == 0, string.Join('\n', found));
     }
-
-    // What is over the side is not always what is wide: the innermost that cures it where it is taken away.
-    private const string Widest = """
-        () => {
-          const root = document.documentElement;
-          const over = () => root.scrollWidth > root.clientWidth;
-          let node = document.body, path = root.scrollWidth + ' > ' + root.clientWidth + ':';
-          for (let next = node; next;) {
-            node = next; next = null;
-            for (const child of node.children) {
-              const was = child.style.display;
-              child.style.setProperty('display', 'none', 'important');
-              const cured = !over();
-              child.style.display = was;
-              if (cured) { next = child; break; }
-            }
-          }
-          return path + ' ' + node.outerHTML.slice(0, 200);
-        }
-        """;
 }

@@ -15,31 +15,16 @@ namespace LabelForge.Web.Tests.Browsing;
 public sealed class OtherBrowsersTests
 {
     // Waits until the page is drawn, and says what is wrong with it.
-    private const string Look = """
+    private const string Look = $$"""
         (async () => {
           const until = performance.now() + 20000;
           while (performance.now() < until && !(document.querySelector('h1') && [...document.images].every(i => i.complete))) await new Promise(r => setTimeout(r, 50));
           if (location.pathname.match(/^.(labels|print).|^.recipes.(?!new)[^/]+$/)) while (performance.now() < until && !document.querySelector('.pictures img')) await new Promise(r => setTimeout(r, 50));
           const wrong = [];
-          const widest = () => {
-            const root = document.documentElement;
-            const over = () => root.scrollWidth > root.clientWidth;
-            let node = document.body, path = root.scrollWidth + ' > ' + root.clientWidth + ':';
-            for (let next = node; next;) {
-              node = next; next = null;
-              for (const child of node.children) {
-                const was = child.style.display;
-                child.style.setProperty('display', 'none', 'important');
-                const cured = !over();
-                child.style.display = was;
-                if (cured) { next = child; break; }
-              }
-            }
-            return path + ' ' + node.outerHTML.slice(0, 200);
-          };
+          const cause = {{Overflow.Cause}};
           if (!document.querySelector('h1')) wrong.push('no heading');
           if (document.querySelector('dialog[open]')) wrong.push('lost touch');
-          if (document.documentElement.scrollWidth > document.documentElement.clientWidth) wrong.push('runs over the side: ' + widest());
+          if (document.documentElement.scrollWidth > document.documentElement.clientWidth) wrong.push('runs over the side: ' + cause());
           // What waits until it comes into view is asked for now.
           for (const i of document.images) { i.loading = 'eager'; try { await i.decode(); } catch { if (i.isConnected) wrong.push('no picture ' + i.src); } }
           return wrong.join('; ');
