@@ -1,7 +1,4 @@
-using System.Globalization;
 using LabelForge.Fragrances;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 

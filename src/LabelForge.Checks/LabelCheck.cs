@@ -1,8 +1,5 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Checks.Subjects;
-using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Checks;
 

@@ -1,8 +1,6 @@
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 

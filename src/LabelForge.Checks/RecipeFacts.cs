@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks;
 

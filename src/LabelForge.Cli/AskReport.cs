@@ -1,4 +1,3 @@
-using System.Globalization;
 using LabelForge.Composition.Asking;
 using LabelForge.Declarations;
 

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using LabelForge.Checks;
-using LabelForge.Measures;
 
 namespace LabelForge.Cli;
 

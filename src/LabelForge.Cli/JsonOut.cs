@@ -6,7 +6,6 @@ using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
 using LabelForge.Fragrances;
-using LabelForge.Markets;
 
 namespace LabelForge.Cli;
 

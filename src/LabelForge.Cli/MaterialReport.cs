@@ -1,6 +1,4 @@
 using LabelForge.Ingredients.Supplied;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli;
 

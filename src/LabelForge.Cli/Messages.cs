@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace LabelForge.Cli;
 
 /// <summary>Standard error, which may be closed, full, or a pipe that nobody reads any more: what

@@ -1,8 +1,6 @@
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Declarations;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli;
 

@@ -1,6 +1,4 @@
-using System.Globalization;
 using LabelForge.Checks;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Cli;

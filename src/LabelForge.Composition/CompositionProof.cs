@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Composition;
 
 /// <summary>Where in a declaration an ingredient belongs.</summary>

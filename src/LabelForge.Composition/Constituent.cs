@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>One line of a supplier's declaration.</summary>

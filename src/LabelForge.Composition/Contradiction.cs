@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>Says why no composition can meet a supplier's list.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>What one material brings of an ingredient.</summary>

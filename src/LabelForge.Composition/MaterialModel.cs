@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Composition;
 
 /// <summary>What can be said of one material's true composition: a union of <see cref="Polytope"/>s, and the bounds over it.</summary>

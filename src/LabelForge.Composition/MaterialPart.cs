@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>A bought material in a product, with its supplier's list.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>Which side of the label's one-percent line the greatest share of an ingredient is on,

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>A material and a name in its list: its place among the <see cref="MaterialModel.Names"/>.</summary>

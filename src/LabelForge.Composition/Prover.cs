@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Composition;
 
 /// <summary>Proves what suppliers' lists prove about the order of a product's ingredients.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Composition;
 
 /// <summary>Finds the one figure that would do most to settle the order of two ingredients.</summary>

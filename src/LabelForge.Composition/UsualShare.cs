@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Composition;
 
 /// <summary>How much of a constituent a material usually holds. It chooses where the supplier's

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Print;
 
 /// <summary>A colour of ink or ground, as sRGB.</summary>

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print;

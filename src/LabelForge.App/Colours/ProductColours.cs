@@ -1,12 +1,8 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Looks;
 using LabelForge.Print.Palettes;
-using LabelForge.Recipes;
 
 namespace LabelForge.Colours;
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Colours;
 
 /// <summary>Small volumes in the measures of a kitchen.</summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Copying;

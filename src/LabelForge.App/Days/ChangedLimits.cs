@@ -1,10 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Days;

@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Days;

@@ -1,10 +1,8 @@
 using LabelForge.Declarations;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

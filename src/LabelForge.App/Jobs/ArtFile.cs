@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 
 namespace LabelForge.Print.Jobs;

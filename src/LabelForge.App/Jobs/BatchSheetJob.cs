@@ -1,12 +1,9 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Papers;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Print.Jobs;

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Papers;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Print.Jobs;

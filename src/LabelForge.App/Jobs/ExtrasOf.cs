@@ -1,10 +1,8 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

@@ -1,13 +1,9 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Looks;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

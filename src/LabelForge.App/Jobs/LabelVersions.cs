@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Declarations;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Jobs;

@@ -1,8 +1,6 @@
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Drawing;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

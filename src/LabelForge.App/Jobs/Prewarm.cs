@@ -1,5 +1,4 @@
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 using LabelForge.Print.Lettering;
 
 namespace LabelForge.Print.Jobs;

@@ -1,11 +1,7 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

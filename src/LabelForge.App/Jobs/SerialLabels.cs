@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;

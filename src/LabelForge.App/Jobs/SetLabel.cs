@@ -1,16 +1,12 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Declarations;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Looks;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 
 namespace LabelForge.Print.Jobs;

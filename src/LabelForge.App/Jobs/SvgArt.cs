@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Xml;
 using System.Xml.Linq;
 using LabelForge.Print.Designs;

@@ -1,5 +1,3 @@
-using LabelForge.Recipes;
-
 namespace LabelForge.Print.Jobs;
 
 /// <summary>Where a code on the table leads: the maker's page.</summary>

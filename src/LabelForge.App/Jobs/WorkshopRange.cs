@@ -1,11 +1,8 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using LabelForge.Declarations;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Looks;
-using LabelForge.Recipes;
 
 namespace LabelForge.Print.Jobs;
 

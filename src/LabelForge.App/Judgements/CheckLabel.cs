@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 
 namespace LabelForge.UseCases;
 

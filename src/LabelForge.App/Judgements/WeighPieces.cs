@@ -1,4 +1,3 @@
-using LabelForge.Markets;
 using LabelForge.Quantities;
 using LabelForge.Records.Weighing;
 

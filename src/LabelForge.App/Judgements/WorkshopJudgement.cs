@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
-using LabelForge.Recipes;
 
 namespace LabelForge.UseCases;
 

@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks.Reading;
 using LabelForge.Lots;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Lookup;

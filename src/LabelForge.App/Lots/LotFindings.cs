@@ -1,12 +1,8 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.UseCases;

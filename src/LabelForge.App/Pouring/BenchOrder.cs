@@ -1,5 +1,3 @@
-using LabelForge.Recipes;
-
 namespace LabelForge.Pouring;
 
 /// <summary>The order in which a product's materials are weighed at the bench: those that no step

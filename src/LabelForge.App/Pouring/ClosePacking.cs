@@ -1,4 +1,3 @@
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
 

@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Papers;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 
 namespace LabelForge.Pouring;
 

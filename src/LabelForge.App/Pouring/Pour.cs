@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Pouring;

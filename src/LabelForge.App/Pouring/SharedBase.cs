@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Recipes;
-
 namespace LabelForge.Pouring;
 
 /// <summary>What several batches have in common and is melted once: their base, or the oils, lye

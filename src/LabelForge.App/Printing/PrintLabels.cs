@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
 using LabelForge.Records.Books;

@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.UseCases;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Jobs;

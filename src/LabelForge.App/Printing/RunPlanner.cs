@@ -1,14 +1,10 @@
-using System.Collections.Immutable;
 using LabelForge.Days;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.UseCases;

@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.UseCases;

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
 using LabelForge.Print.Documents;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.ProductPapers;

@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Composition;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 using LabelForge.Print.Documents;
-using LabelForge.Recipes;
 
 namespace LabelForge.ProductPapers;
 

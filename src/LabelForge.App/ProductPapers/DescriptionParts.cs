@@ -1,12 +1,8 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks.Words;
-using LabelForge.Markets;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
 

@@ -1,7 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Documents;
 
 namespace LabelForge.ProductPapers;

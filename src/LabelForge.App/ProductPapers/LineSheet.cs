@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Markets;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
 

@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
 using LabelForge.Records.Books;

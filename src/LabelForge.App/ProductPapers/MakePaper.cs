@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.ProductPapers;

@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Declarations;
 using LabelForge.Lots;
-using LabelForge.Markets;
 using LabelForge.Print.Jobs;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.ProductPapers;

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks.Words;
 using LabelForge.Declarations;
-using LabelForge.Markets;
 using LabelForge.Print.Documents;
 
 namespace LabelForge.ProductPapers;

@@ -1,8 +1,6 @@
-using System.Collections.Immutable;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Print.Documents;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.ProductPapers;

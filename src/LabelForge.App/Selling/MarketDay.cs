@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Papers;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Selling;

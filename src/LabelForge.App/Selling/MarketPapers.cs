@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Papers;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 
 namespace LabelForge.Selling;
 

@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Papers;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
@@ -12,7 +8,6 @@ using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Selling;
 

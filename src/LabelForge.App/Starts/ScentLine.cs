@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Starts;
 
 /// <summary>One scent of a range as it is written on a line: its name, the fragrance, the colour.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Starts;
 
 /// <summary>What a maker answers to four questions: who makes it, what was bought, what is poured, how many come out of it.</summary>

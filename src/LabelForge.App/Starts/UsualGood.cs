@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Print;
 using LabelForge.Print.Designs;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Starts;

@@ -1,12 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Starts;

@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Declarations;
 using LabelForge.Files;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
@@ -12,7 +8,6 @@ using LabelForge.Print.Fitting;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Tags;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Days;
 using LabelForge.Records.Books;
 

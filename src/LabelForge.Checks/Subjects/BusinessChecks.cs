@@ -1,6 +1,4 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

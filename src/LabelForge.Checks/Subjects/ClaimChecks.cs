@@ -1,5 +1,4 @@
 using LabelForge.Checks.Words;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

@@ -1,9 +1,6 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

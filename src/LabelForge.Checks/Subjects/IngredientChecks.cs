@@ -1,8 +1,5 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

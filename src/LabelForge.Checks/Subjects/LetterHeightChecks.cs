@@ -1,7 +1,4 @@
-using System.Globalization;
 using LabelForge.Checks.Reading;
-using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Checks.Subjects;
 

@@ -1,5 +1,3 @@
-using LabelForge.Recipes;
-
 namespace LabelForge.Checks.Subjects;
 
 /// <summary>Whether the label carries a lot, and whether it is known what package it is for.</summary>

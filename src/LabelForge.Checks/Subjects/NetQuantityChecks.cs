@@ -1,7 +1,4 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 
 namespace LabelForge.Checks.Subjects;

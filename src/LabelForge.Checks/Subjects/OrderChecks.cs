@@ -1,6 +1,5 @@
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

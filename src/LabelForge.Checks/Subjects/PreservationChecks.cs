@@ -1,5 +1,4 @@
 using LabelForge.Ingredients;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

@@ -1,6 +1,4 @@
-using System.Text.RegularExpressions;
 using LabelForge.Ingredients;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Subjects;
 

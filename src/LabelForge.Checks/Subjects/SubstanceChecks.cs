@@ -1,9 +1,6 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Words;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Subjects;
 

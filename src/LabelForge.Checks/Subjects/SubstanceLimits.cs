@@ -1,7 +1,5 @@
-using System.Globalization;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Subjects;
 

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Checks.Subjects;
 
 /// <summary>

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 

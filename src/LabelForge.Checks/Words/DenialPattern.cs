@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 
 namespace LabelForge.Checks.Words;

@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Runtime.CompilerServices;
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 

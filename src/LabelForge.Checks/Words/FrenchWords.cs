@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
-
 namespace LabelForge.Checks.Words;
 
 /// <summary>Tells whether what must stand in both official languages of Canada stands in French too.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Checks.Words;
 
 /// <summary>

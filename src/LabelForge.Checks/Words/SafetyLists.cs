@@ -1,7 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Words;
 

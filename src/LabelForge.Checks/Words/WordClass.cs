@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Words;
 

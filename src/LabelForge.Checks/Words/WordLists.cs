@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Words;
 

@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Completion;

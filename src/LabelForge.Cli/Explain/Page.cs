@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Cli.Explain;
 
 /// <summary>The width of what a person reads on, and how text is set into it.</summary>

@@ -1,6 +1,4 @@
 using LabelForge.Composition;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Explain;
 

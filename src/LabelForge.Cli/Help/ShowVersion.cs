@@ -1,8 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
-using System.Globalization;
 using System.Reflection;
-using LabelForge.Markets;
 
 namespace LabelForge.Cli.Help;
 

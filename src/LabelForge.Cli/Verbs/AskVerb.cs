@@ -1,10 +1,6 @@
 using System.CommandLine;
-using System.Globalization;
-using System.Text;
 using LabelForge.Declarations;
-using LabelForge.Markets;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 using LabelForge.Web.Editing;
 

@@ -1,10 +1,7 @@
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Days;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Pouring;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
 

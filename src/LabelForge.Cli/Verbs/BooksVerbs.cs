@@ -1,8 +1,6 @@
 using System.CommandLine;
 using LabelForge.Files;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Spreadsheets;
 

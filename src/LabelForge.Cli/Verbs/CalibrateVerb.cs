@@ -1,7 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Files;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Scans;
 using LabelForge.Print.Sheets;

@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.UseCases;
 using Spectre.Console;
 

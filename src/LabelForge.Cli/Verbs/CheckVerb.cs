@@ -1,16 +1,12 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Files;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Findings;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
-using LabelForge.Recipes;
 using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,12 +1,8 @@
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Colours;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print;
 using LabelForge.Print.Output;
 using LabelForge.Print.Scans;
-using LabelForge.Recipes;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Cli.Explain;
 using LabelForge.Declarations;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Cli.Verbs;

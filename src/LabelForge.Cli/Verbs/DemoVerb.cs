@@ -1,14 +1,11 @@
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 

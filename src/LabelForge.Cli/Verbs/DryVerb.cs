@@ -1,5 +1,4 @@
 using System.CommandLine;
-using LabelForge.Measures;
 using LabelForge.Records.Weighing;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Declarations;
 using LabelForge.Fragrances;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 

@@ -1,15 +1,12 @@
 using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using LabelForge.Measures;
 
 namespace LabelForge.Cli.Verbs;
 

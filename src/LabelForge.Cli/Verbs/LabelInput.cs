@@ -1,6 +1,4 @@
-using System.Text;
 using LabelForge.Checks.Reading;
-using LabelForge.Measures;
 using LabelForge.Print.Reading;
 
 namespace LabelForge.Cli.Verbs;

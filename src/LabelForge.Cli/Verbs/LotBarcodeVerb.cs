@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Output;

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;

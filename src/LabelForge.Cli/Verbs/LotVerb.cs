@@ -1,6 +1,5 @@
 using System.CommandLine;
 using LabelForge.Lots;
-using LabelForge.Measures;
 
 namespace LabelForge.Cli.Verbs;
 

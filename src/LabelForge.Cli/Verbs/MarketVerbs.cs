@@ -1,11 +1,7 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Files;
-using LabelForge.Measures;
 using LabelForge.Papers;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Spreadsheets;
 using LabelForge.Selling;

@@ -2,10 +2,8 @@ using System.CommandLine;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Reading;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 

@@ -1,7 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
 

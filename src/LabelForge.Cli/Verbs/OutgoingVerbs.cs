@@ -1,6 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,7 +1,5 @@
 using System.CommandLine;
 using LabelForge.Files;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Documents;
 using LabelForge.ProductPapers;
 using LabelForge.Records.Books;

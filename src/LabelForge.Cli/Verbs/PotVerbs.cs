@@ -1,10 +1,8 @@
 using System.CommandLine;
 using LabelForge.Files;
-using LabelForge.Measures;
 using LabelForge.Pouring;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;

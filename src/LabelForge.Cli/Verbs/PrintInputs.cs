@@ -1,12 +1,8 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Declarations;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
 

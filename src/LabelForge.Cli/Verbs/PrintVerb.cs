@@ -1,12 +1,7 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Files;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
 

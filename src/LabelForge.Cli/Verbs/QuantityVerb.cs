@@ -1,5 +1,4 @@
 using System.CommandLine;
-using LabelForge.Markets;
 using LabelForge.Quantities;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using LabelForge.Copying;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 

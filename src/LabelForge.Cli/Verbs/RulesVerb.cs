@@ -1,7 +1,5 @@
 using System.CommandLine;
 using LabelForge.Checks;
-using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Cli.Verbs;
 

@@ -1,4 +1,3 @@
-using System.Globalization;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Scans;
 

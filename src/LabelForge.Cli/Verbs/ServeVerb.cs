@@ -1,5 +1,4 @@
 using System.CommandLine;
-using LabelForge.Measures;
 using LabelForge.Web;
 using LabelForge.Web.Serving;
 

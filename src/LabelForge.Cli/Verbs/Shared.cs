@@ -1,9 +1,4 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Cli.Verbs;
 

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;

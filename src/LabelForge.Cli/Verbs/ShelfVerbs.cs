@@ -1,8 +1,5 @@
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Lots;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;

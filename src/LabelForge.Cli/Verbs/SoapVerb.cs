@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
 using System.CommandLine;
 using LabelForge.Checks;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Cli.Verbs;

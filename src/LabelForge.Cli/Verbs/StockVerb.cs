@@ -1,5 +1,4 @@
 using System.CommandLine;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 

@@ -1,14 +1,9 @@
-using System.Collections.Immutable;
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Files;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
-using LabelForge.Recipes;
 using LabelForge.Selling;
 using LabelForge.UseCases;
 

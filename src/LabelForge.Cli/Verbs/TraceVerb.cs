@@ -1,10 +1,7 @@
 using System.CommandLine;
-using System.Text;
 using LabelForge.Files;
-using LabelForge.Measures;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Records.Spreadsheets;
 using LabelForge.Records.Tracing;
 

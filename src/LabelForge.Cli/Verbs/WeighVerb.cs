@@ -1,6 +1,4 @@
 using System.CommandLine;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Records.Weighing;
 using LabelForge.UseCases;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using LabelForge.Files;
 using LabelForge.Print.Output;
 using LabelForge.Records.Spreadsheets;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Composition.Asking;
 
 /// <summary>Finds the fewest facts that settle most of what is open, over all products that use a material.</summary>

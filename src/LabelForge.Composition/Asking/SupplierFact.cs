@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Composition.Asking;
 
 /// <summary>A line drawn through a material's list: who is at or over it, who at or under it.</summary>

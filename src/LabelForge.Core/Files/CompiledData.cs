@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using System.Reflection;
-using System.Text;
 
 namespace LabelForge.Recipes.Files;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-
 namespace LabelForge.Files;
 
 /// <summary>A kind of file that is written here: the endings it goes by, and how one is told from its first bytes.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Measures;
 
 namespace LabelForge.Recipes.Files;

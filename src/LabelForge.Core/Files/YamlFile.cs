@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.RegularExpressions;
 using System.Text.Unicode;
 using LabelForge.Measures;
 using YamlDotNet.Core;

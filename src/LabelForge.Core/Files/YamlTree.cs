@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Measures;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Tokens;

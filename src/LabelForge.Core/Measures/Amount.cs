@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Measures;
 
 /// <summary>A unit in which makers write amounts.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Measures;
 
 /// <summary>Reads sums of money and shares of a price as people type them.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Measures;
 
 /// <summary>A part of a whole by mass, from 0 to 1. The default value is nothing of it.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Measures;
 
 /// <summary>Reads a supplier's figure for a share: <c>5 %</c>, <c>10-30 %</c>, <c>&lt;= 1 %</c>,

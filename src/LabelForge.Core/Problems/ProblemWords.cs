@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
-using System.Text;
 using System.Text.Json;
 
 namespace LabelForge.Measures;

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 

@@ -1,7 +1,4 @@
-using System.Globalization;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Declarations;
 

@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Composition;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 

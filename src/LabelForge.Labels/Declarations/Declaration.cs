@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Composition;
-using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 

@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 

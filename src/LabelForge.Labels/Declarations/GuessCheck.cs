@@ -1,7 +1,5 @@
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Composition;
-using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
 using LabelForge.Quantities;
 
 namespace LabelForge.Declarations;

@@ -1,7 +1,5 @@
 using LabelForge.Lots;
-using LabelForge.Markets;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 

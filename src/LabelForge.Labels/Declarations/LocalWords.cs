@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Declarations;
 
 /// <summary>A recipe's words as a market asks for them: in the workshop's language, or in each of the market's, as in Canada.</summary>

@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Declarations;
 
 /// <summary>In whose words a declaration names its ingredients.</summary>

@@ -1,8 +1,5 @@
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 

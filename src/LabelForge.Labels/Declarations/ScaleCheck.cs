@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks;
 using LabelForge.Composition;
 using LabelForge.Fragrances;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;
 

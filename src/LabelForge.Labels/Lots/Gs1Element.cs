@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Lots;
 
 /// <summary>One Application Identifier with its value, checked against the identifier's format.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-using LabelForge.Measures;
-
 namespace LabelForge.Lots;
 
 /// <summary>What a GS1 barcode says about one item: its GTIN and, as the maker chooses, lot, dates and serial number.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Lots;
 
 /// <summary>Reads element strings, bracketed as printed or raw as a scanner sends them.</summary>

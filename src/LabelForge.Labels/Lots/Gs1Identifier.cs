@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Lots;
 
 /// <summary>What the value of a GS1 Application Identifier is made of.</summary>

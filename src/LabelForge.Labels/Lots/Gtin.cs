@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Lots;
 
 /// <summary>A Global Trade Item Number of 8, 12, 13 or 14 digits, its check digit right.</summary>

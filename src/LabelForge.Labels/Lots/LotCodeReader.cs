@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Lots;
 
 /// <summary>Reads a lot code from what a person wrote, and says what is wrong where it cannot be one.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Lots;
 
 /// <summary>The lot of a piece, from whatever code is on it: the lot itself, a GS1 element

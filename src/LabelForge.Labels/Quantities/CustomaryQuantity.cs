@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-
 namespace LabelForge.Quantities;
 
 /// <summary>The customary part of a US net quantity, in the units that 21 CFR 701.13(j) and (k) ask for.</summary>

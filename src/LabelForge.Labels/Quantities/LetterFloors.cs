@@ -1,6 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Quantities;
 
 /// <summary>A height that letters may not fall below, and where that is written.</summary>

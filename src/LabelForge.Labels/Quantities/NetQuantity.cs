@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-
 namespace LabelForge.Quantities;
 
 /// <summary>A net quantity statement ready to print.</summary>

@@ -1,6 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Quantities;
 
 /// <summary>Builds the net quantity statement that a market asks for.</summary>

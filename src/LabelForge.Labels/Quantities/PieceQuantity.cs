@@ -1,7 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Quantities;
 
 /// <summary>What one piece of a batch declares as its net quantity.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Quantities;
 
 /// <summary>Rounding that never goes up: a package may hold more than its label says, never less.</summary>

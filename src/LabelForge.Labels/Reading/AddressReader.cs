@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Recipes;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>An address as it stands on a label, anywhere in the world.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Recipes;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>Who answers for the product and where, as a label says it. What is null was not found.</summary>

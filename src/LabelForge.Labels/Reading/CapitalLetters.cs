@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>Gives a label that is set in small letters alone the capitals by which names and places are told.</summary>

@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using LabelForge.Recipes;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>Countries as labels name them, in every official language of the European Union, to

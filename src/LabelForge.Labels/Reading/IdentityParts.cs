@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
-using LabelForge.Recipes;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>

@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>A statement of identity as it stands on a label.</summary>

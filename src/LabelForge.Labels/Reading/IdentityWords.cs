@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>The names of products in every language, found word by word, without regard to letter case and accents.</summary>

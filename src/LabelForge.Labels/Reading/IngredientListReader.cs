@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using LabelForge.Ingredients;
 
 namespace LabelForge.Checks.Reading;

@@ -1,9 +1,7 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
 using System.Runtime.CompilerServices;
-using System.Text.RegularExpressions;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Reading;
 

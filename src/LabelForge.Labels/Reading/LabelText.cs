@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>Where a piece of a label's text stands in it.</summary>

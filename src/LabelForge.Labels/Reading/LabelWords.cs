@@ -1,8 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
-using System.Text;
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
 
 namespace LabelForge.Checks.Reading;
 

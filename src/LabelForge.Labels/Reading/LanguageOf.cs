@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>In which language words are, by the words that stand in any text of it and by the words of labels.</summary>

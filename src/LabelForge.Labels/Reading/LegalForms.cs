@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>Legal forms of businesses in the markets, by which a name is told to be a business's:

@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using LabelForge.Ingredients;
 
 namespace LabelForge.Checks.Reading;

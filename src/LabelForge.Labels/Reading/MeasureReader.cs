@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 
 namespace LabelForge.Checks.Reading;

@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
-
 namespace LabelForge.Checks.Reading;
 
 /// <summary>A label's word for something that is neither soap nor a cosmetic.</summary>

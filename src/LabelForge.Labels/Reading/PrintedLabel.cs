@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
-using System.Text;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Recipes;
 
 namespace LabelForge.Checks.Reading;
 

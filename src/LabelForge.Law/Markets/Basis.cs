@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>What a figure, a rule or a name rests on. Written in the data in lower case.</summary>

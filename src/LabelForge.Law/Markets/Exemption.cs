@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Checks;
 

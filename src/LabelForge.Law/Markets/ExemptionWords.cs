@@ -1,7 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Checks;

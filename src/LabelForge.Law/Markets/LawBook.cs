@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>The figures of a market's law that the program uses, each with its citation and the days on which it holds.</summary>

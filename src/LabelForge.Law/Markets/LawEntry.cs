@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>One version of one provision: what it fixes, where that is written, and when it holds.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>Reads a law file. An entry without its citation or one of its dates is refused: gaps

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using LabelForge.Checks;
 
 namespace LabelForge.Markets;

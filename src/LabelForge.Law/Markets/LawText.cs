@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>A text that figures and rules were read from.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>What a provision fixes: a figure, a table of steps, or a word.</summary>

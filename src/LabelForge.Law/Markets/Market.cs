@@ -1,8 +1,5 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using LabelForge.Checks;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;

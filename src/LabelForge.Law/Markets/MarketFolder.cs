@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Markets;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Markets;
 
 /// <summary>A kind of product that the rules of a market are not for.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 
 namespace LabelForge.Markets;

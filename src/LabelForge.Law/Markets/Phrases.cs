@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>Standard phrases of labels by language, from Markets/Phrases; the translations are the project's own.</summary>

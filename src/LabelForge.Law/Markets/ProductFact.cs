@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>Something that rules ask of a product and that its kind does not tell: whether it is sprayed, is for adults only.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>The facts of one product that a maker has settled.</summary>

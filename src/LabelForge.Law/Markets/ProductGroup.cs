@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>Whether something applies to a product, as far as its kind tells.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Markets;
 
 /// <summary>Whether a product stays on the body.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Markets;
 
 /// <summary>The kinds of product known.</summary>

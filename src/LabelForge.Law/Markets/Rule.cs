@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Markets;
 
 namespace LabelForge.Checks;

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using LabelForge.Markets;
 
 namespace LabelForge.Checks;

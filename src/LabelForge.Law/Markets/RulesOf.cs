@@ -1,5 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Measures;
 
 namespace LabelForge.Markets;
 

@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Lettering;
 using LabelForge.Recipes.Files;

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 

@@ -1,4 +1,3 @@
-using System.Text;
 using LabelForge.Lots;
 using ZXing.Common;
 using ZXing.Datamatrix.Encoder;

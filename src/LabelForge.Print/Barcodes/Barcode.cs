@@ -1,5 +1,4 @@
 using LabelForge.Lots;
-using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using ZXing;
 using ZXing.Common;

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Barcodes;
 
 /// <summary>How large a barcode is drawn, and for which printer.</summary>

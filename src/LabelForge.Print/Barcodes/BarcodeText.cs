@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
 
 namespace LabelForge.Print.Barcodes;

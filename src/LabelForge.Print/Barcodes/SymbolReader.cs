@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using SkiaSharp;
 using ZXing;
 using ZXing.Common;

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Barcodes;
 
 /// <summary>What the standards ask of a kind of barcode: module width, height and quiet zones.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Designs;
 
 /// <summary>Cards for a table, laid out as labels are: tags, signs, cards of ingredients. Sizes

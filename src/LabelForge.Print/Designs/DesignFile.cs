@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Quantities;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Designs;

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Designs;
 
 /// <summary>A design's id with what is asked for of its look, as in <c>bar-2x4+bookish+dark</c> or

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Declarations;
-using LabelForge.Measures;
 using LabelForge.Print.Lettering;
 using LabelForge.Quantities;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Designs;

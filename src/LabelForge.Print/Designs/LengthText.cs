@@ -1,5 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Designs;

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Palettes;
 

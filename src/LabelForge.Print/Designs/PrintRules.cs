@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-
 namespace LabelForge.Print.Designs;
 
 /// <summary>What a market asks of print beyond letter heights, on a day; null where the market does not ask it.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Papers;
 
 namespace LabelForge.Print.Documents;

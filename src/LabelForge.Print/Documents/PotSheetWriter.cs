@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Papers;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;

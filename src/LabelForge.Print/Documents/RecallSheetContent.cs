@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Documents;
 
 /// <summary>What stands on a recall sheet: what was found, what to do, a line and a letter for each who has pieces.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Papers;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 
 namespace LabelForge.Print.Drawing;

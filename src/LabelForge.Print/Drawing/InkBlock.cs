@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A block of ink rectangles with its quiet zones, for example a barcode.</summary>

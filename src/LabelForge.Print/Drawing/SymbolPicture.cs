@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Drawing;
 
 /// <summary>A symbol's modules without its quiet zones, one bit each: a row begins with a byte of

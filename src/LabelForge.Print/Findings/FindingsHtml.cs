@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Net;
-using System.Text;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Print.Output;

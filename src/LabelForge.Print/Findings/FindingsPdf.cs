@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Checks;
-using LabelForge.Measures;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;

@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Net;
-using System.Text;
 using LabelForge.Checks;
 using LabelForge.Print.Output;
 

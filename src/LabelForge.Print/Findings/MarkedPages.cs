@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Print.Designs;

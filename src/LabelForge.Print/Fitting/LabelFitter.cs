@@ -1,6 +1,4 @@
 using LabelForge.Declarations;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;

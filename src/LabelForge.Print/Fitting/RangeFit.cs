@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Declarations;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Ornaments;

@@ -1,5 +1,3 @@
-using System.Globalization;
-using LabelForge.Markets;
 using LabelForge.Print.Designs;
 
 namespace LabelForge.Print.Fitting;

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Lettering;
 
 /// <summary>One line of text in one face at one size: what is drawn, and what can be measured of it.</summary>

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Lettering;
 
 /// <summary>A part of a paragraph that is never broken: a word, or words that stay together.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Lettering;
 
 /// <summary>The one edge where lengths become plain points (1/72 in) for drawing, and points become lengths again.</summary>

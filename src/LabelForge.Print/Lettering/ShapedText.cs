@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Lettering;
 
 /// <summary>Text turned into glyphs with kerning, at a size of one; every length is a share of the type size (em).</summary>

@@ -1,8 +1,6 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using HarfBuzzSharp;
-using LabelForge.Measures;
 using SkiaSharp;
 using Buffer = HarfBuzzSharp.Buffer;
 

@@ -1,5 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Recipes.Files;
 

@@ -1,10 +1,7 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Palettes;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Looks;

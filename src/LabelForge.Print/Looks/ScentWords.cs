@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Ornaments;
 using LabelForge.Recipes.Files;

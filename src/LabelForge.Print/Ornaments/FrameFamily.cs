@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Ornaments;
 
 /// <summary>A frame: an ornament along the edge of a front, with a whole number of its figures on the way round.</summary>

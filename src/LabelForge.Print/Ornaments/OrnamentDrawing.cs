@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Ornaments;
 
 /// <summary>Which of a palette's inks a part of an ornament takes.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Print.Ornaments.Families;
 
 namespace LabelForge.Print.Ornaments;

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
-
 namespace LabelForge.Print.Ornaments;
 
 /// <summary>Collects an ornament's shapes; neighbours of one ink and one thickness become one path.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace LabelForge.Print.Ornaments;
 
 /// <summary>Turns and moves path data of the commands that <see cref="Outlines"/> writes: M, L, C, A, H, V and Z, all absolute.</summary>

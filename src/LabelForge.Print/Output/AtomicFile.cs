@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Output;
 
 /// <summary>Writes a file whole or not at all: into a new file beside it, which then takes its name.</summary>

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using SkiaSharp;
 
 namespace LabelForge.Print.Output;

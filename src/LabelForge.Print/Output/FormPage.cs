@@ -1,4 +1,3 @@
-using System.Text;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;

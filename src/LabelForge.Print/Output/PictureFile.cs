@@ -1,7 +1,4 @@
-using System.Globalization;
 using System.Security;
-using System.Text;
-using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using SkiaSharp;

@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Output;
 
 /// <summary>How a print is moved and stretched so that it lands where the labels are. The default value changes nothing.</summary>

@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;

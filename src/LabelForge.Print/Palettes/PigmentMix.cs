@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Palettes;
 
 /// <summary>A colourant as mixing knows it: the colour that it gave at a share of the product.</summary>

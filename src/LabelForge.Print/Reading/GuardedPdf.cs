@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Exceptions;
 

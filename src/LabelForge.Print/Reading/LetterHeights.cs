@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using UglyToad.PdfPig.Content;
 
 namespace LabelForge.Print.Reading;

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Text;
 using LabelForge.Checks.Reading;
-using LabelForge.Measures;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 

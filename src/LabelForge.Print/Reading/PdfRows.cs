@@ -1,5 +1,3 @@
-using System.Text;
-using LabelForge.Measures;
 using UglyToad.PdfPig.Content;
 using UglyToad.PdfPig.DocumentLayoutAnalysis.WordExtractor;
 

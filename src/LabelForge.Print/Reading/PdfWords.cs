@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using UglyToad.PdfPig.Content;
 
 namespace LabelForge.Print.Reading;

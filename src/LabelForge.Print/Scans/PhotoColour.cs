@@ -1,4 +1,3 @@
-using System.Globalization;
 using LabelForge.Print.Palettes;
 
 namespace LabelForge.Print.Scans;

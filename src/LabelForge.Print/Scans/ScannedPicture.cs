@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using LabelForge.Measures;
 using SkiaSharp;
 
 namespace LabelForge.Print.Scans;

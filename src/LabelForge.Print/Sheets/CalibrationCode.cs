@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Output;

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Output;

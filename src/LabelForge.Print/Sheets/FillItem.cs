@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Sheets;
 
 /// <summary>So many labels of a recipe, perhaps of a lot of its own, on sheets that several share.</summary>

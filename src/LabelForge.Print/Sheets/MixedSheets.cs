@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Output;
 

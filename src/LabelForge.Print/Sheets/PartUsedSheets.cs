@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Recipes.Files;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-
 namespace LabelForge.Print.Sheets;
 
 /// <summary>Positions on a sheet as people write them: <c>1-4,7</c>.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Print.Sheets;
 
 /// <summary>Serial numbers from a first to a last, all written with as many digits as the longer of the two.</summary>

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 

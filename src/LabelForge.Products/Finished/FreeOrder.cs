@@ -1,5 +1,4 @@
 using LabelForge.Composition;
-using LabelForge.Markets;
 
 namespace LabelForge.Declarations;
 

@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Frozen;
-using System.Globalization;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Declarations;

@@ -1,7 +1,5 @@
-using System.Collections.Immutable;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
-using LabelForge.Measures;
 using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;

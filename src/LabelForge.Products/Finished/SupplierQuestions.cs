@@ -1,10 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Composition;
 using LabelForge.Composition.Asking;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes;
 
 namespace LabelForge.Declarations;

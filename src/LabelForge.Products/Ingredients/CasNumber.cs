@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>A colour additive listed for cosmetics in the United States (21 CFR parts 73 subpart C, 74 subpart C and 82).</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>The colour additives listed for cosmetics in the United States, found by name or Colour Index number.</summary>

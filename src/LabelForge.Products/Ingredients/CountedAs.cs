@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using System.Globalization;
-using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 

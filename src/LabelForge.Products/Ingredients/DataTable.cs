@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
 using System.Reflection;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Ingredients;

@@ -1,7 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>The two lists of fragrance allergens that have held one after the other, the second holding the first.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>The fragrance allergens of Annex III to Regulation (EC) No 1223/2009, found by any name that certificates give them.</summary>

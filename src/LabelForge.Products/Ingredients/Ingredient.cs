@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>One ingredient: what each market calls it, what identifies it, and what it is for.</summary>

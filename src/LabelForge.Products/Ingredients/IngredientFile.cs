@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>Reads a file of the dictionary: one ingredient a row, several values in a cell parted by semicolons.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>How a market names ingredients. A market.yaml names one; a way that is new is one more class here.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>How a name is compared: without regard to letter case, spacing, footnote signs or the kind of apostrophe.</summary>

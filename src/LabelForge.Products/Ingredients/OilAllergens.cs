@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>How well it is known how much of an allergen an essential oil holds.</summary>

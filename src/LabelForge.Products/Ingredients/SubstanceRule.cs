@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>What a list of substances says of one. Written in the data in lower case with hyphens: <c>at-most</c>.</summary>

@@ -1,9 +1,5 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Runtime.CompilerServices;
-using LabelForge.Markets;
-using LabelForge.Measures;
 
 namespace LabelForge.Ingredients;
 

@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Quantities;
 
 /// <summary>A system of measures.</summary>

@@ -1,9 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Quantities;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Quantities;
 
 /// <summary>A principal display panel: the part of a package that a shopper is most likely to see (21 CFR 701.10).</summary>

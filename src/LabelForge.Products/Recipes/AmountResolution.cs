@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Ingredients;
-using LabelForge.Measures;
 using LabelForge.Recipes.Saponification;
 
 namespace LabelForge.Recipes;

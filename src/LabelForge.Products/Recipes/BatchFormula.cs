@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes;
 
 /// <summary>One material of a batch with its mass.</summary>

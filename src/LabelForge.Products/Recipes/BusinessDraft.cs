@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;

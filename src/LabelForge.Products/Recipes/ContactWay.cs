@@ -1,6 +1,4 @@
 using System.Net.Mail;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
 
 namespace LabelForge.Recipes;
 

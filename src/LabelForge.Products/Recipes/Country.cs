@@ -1,9 +1,6 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
 
 namespace LabelForge.Recipes;
 

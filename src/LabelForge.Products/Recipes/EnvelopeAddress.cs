@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
 
 namespace LabelForge.Recipes;
 

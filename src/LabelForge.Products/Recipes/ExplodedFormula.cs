@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes;
 
 /// <summary>A bought material's share of what was weighed in, materials made in the shop opened up.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;

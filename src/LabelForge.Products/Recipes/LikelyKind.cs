@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
 

@@ -1,11 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;

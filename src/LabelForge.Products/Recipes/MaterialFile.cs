@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 using LabelForge.Recipes.Saponification;
 

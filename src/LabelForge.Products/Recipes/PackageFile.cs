@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Recipes.Files;
 

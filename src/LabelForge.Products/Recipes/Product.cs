@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes;
 
 /// <summary>How the amounts of a product are known other than from its recipe: from the weighings of one lot.</summary>

@@ -1,6 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes;
 
 /// <summary>The kind of product a recipe makes.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes;
 
 /// <summary>Finds products by name: <c>bramble-bar</c> for all that the recipe makes, <c>bramble-bar/Moss Wall</c> for one.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Recipes;
 
 /// <summary>One product of an assortment: the recipe with other fragrances or colours.</summary>

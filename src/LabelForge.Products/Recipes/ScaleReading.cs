@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes;
 
 /// <summary>A line of a batch as the workshop's scale shows it.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-
 namespace LabelForge.Recipes;
 
 /// <summary>The package that a kind of product usually comes in: what to write where a recipe does not say. Common practice.</summary>

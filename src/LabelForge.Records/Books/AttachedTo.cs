@@ -1,7 +1,4 @@
-using System.Globalization;
 using LabelForge.Lots;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 

@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 
 namespace LabelForge.Records.Books;

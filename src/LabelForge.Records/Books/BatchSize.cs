@@ -1,8 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>How large a batch is to be: so many pieces, so much mass, or the moulds at hand.</summary>

@@ -1,5 +1,4 @@
 using LabelForge.Files;
-using LabelForge.Measures;
 using Microsoft.Data.Sqlite;
 
 namespace LabelForge.Records.Books;

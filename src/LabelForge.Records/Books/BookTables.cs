@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>The lists of the books as tables, for CSV and the screen. Struck entries stay in them, with what struck them.</summary>

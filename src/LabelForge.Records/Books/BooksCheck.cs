@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using Microsoft.EntityFrameworkCore;
 
 namespace LabelForge.Records.Books;

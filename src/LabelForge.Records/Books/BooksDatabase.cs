@@ -1,6 +1,4 @@
 using System.Data;
-using System.Globalization;
-using LabelForge.Measures;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.EntityFrameworkCore.Infrastructure;

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>What must hold of the books after every entry: nothing leaves that did not come in,

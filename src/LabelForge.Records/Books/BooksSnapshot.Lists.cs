@@ -1,5 +1,3 @@
-using System.Globalization;
-
 namespace LabelForge.Records.Books;
 
 /// <content>Lists in pages, what is looked for by a few letters, and whole lists.</content>

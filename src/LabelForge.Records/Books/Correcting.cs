@@ -1,9 +1,6 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using LabelForge.Measures;
 
 namespace LabelForge.Records.Books;
 

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>What must hold of an entry by itself, however it came into the books: by a verb, a correction or a list.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>What batches froze, beside lists: a list names it by its digest, and it lies in the

@@ -1,8 +1,5 @@
-using System.Collections.Immutable;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Records.Books;

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>What may be asked of the books as they stand at one moment, corrections applied.</summary>

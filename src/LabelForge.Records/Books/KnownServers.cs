@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>The servers on other machines that whoever sits here has agreed to keep books on.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Records.Spreadsheets;
 
 namespace LabelForge.Records.Books;

@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Lots;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 

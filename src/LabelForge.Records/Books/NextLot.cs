@@ -1,6 +1,4 @@
 using LabelForge.Lots;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 

@@ -1,5 +1,4 @@
 using System.Data.Common;
-using LabelForge.Measures;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 

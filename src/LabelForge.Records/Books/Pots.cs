@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>Several batches whose base is melted in one pot: begun together, their shared base weighed once.</summary>

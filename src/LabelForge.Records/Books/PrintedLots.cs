@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>Labels are often printed before their batch is begun. Once they are, their lot is that product's, and no other's.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>How much of a material to take from which lot.</summary>

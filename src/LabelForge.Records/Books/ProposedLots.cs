@@ -1,5 +1,3 @@
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>Which lots in the house a batch sheet says to take from.</summary>

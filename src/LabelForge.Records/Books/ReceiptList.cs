@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>Receipts out of a CSV, as <c>labelforge books receipt</c> writes them or as a maker types them: rows as

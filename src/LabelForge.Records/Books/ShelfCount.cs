@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>An inventory count: what is there, held against the books, and the difference booked as what it is.</summary>

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Recipes;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>

@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-
 namespace LabelForge.Records.Books;
 
 /// <summary>What comes in and goes out: receipts, sales, complaints, disposals.</summary>

@@ -1,7 +1,4 @@
 using LabelForge.Declarations;
-using LabelForge.Markets;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 
 namespace LabelForge.Records.Books;
 

@@ -2,7 +2,6 @@ using System.IO.Compression;
 using System.Security.Cryptography;
 using System.Text.Json;
 using LabelForge.Files;
-using LabelForge.Measures;
 using Microsoft.Data.Sqlite;
 
 namespace LabelForge.Records.Books;

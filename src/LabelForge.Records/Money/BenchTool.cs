@@ -1,8 +1,4 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Print;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Records.Money;

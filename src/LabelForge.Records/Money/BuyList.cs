@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Money;

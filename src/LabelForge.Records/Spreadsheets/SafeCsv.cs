@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text;
-
 namespace LabelForge.Records.Spreadsheets;
 
 /// <summary>Writes CSV that a spreadsheet opens as what it says, and never as a formula.</summary>

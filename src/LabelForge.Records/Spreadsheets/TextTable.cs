@@ -1,5 +1,4 @@
 using CsvHelper;
-using LabelForge.Measures;
 
 namespace LabelForge.Records.Spreadsheets;
 

@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Print.Documents;
-using LabelForge.Recipes;
 
 namespace LabelForge.Records.Tracing;
 

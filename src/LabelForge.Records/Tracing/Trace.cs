@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Tracing;

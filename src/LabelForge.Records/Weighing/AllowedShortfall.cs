@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 using LabelForge.Records.Spreadsheets;
 

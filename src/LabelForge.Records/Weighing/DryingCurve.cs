@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
 using MathNet.Numerics.Distributions;
 using MathNet.Numerics.LinearAlgebra;
 

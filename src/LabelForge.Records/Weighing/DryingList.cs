@@ -1,5 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Records.Spreadsheets;
 
 namespace LabelForge.Records.Weighing;

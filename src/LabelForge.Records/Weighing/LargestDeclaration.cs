@@ -1,5 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Quantities;
 
 namespace LabelForge.Records.Weighing;

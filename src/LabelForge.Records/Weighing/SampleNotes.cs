@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Markets;
-
 namespace LabelForge.Records.Weighing;
 
 /// <summary>What a person should know beside the verdict of a net content test.</summary>

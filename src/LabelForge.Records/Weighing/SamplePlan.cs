@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Markets;
-
 namespace LabelForge.Records.Weighing;
 
 /// <summary>How many packages an inspection weighs of a lot, and how many of those may fall short by more than the table allows.</summary>

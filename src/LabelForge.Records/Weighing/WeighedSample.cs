@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Records.Weighing;
 
 /// <summary>One package or piece on the scale.</summary>

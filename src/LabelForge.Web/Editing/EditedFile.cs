@@ -1,5 +1,3 @@
-using System.Text;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Recipes.Files;
 

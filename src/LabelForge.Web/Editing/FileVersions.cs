@@ -1,5 +1,3 @@
-using System.Globalization;
-using System.Text;
 using LabelForge.Print.Output;
 
 namespace LabelForge.Web.Editing;

@@ -1,9 +1,5 @@
 using System.Collections.Concurrent;
-using System.Text;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Editing;

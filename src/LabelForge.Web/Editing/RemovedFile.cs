@@ -1,6 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Web.Editing;
 
 /// <summary>A file that was taken out of the workshop and can be put back.</summary>

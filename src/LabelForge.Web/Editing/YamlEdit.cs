@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Web.Editing;

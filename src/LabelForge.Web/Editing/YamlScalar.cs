@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Web.Editing;
 
 /// <summary>How a value is written so that it reads back as the same text.</summary>

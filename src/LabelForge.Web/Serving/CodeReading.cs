@@ -1,4 +1,3 @@
-using System.Globalization;
 using LabelForge.Print.Barcodes;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;

@@ -1,6 +1,3 @@
-using System.Text;
-using LabelForge.Measures;
-
 namespace LabelForge.Web.Serving;
 
 /// <summary>One page at a time on a workshop: a file that the page holds open for as long as it is served.</summary>

@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using System.Globalization;
-using System.Text.RegularExpressions;
 using LabelForge.Days;
 using LabelForge.Recipes.Files;
 

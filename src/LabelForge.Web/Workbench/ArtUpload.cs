@@ -1,10 +1,7 @@
-using System.Text;
-using LabelForge.Measures;
 using LabelForge.Print;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Records.Books;
 using LabelForge.Web.Editing;
 

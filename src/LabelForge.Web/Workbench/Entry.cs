@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Reads what was typed into a form, or says at which field what is wrong.</summary>

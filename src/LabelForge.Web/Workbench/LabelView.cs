@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
-using LabelForge.Measures;
 using LabelForge.Print.Jobs;
 
 namespace LabelForge.Web.Workbench;

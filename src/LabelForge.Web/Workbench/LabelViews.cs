@@ -1,13 +1,9 @@
-using System.Collections.Immutable;
 using LabelForge.Checks;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
 

@@ -1,5 +1,4 @@
 using LabelForge.Lots;
-using LabelForge.Markets;
 
 namespace LabelForge.Web.Workbench;
 

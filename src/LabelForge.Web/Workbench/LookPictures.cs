@@ -1,11 +1,8 @@
 using LabelForge.Checks;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Output;
-using LabelForge.Recipes;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

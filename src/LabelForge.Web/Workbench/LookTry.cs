@@ -1,7 +1,5 @@
-using System.Globalization;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Looks;
-using LabelForge.Recipes;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

@@ -1,7 +1,3 @@
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Reads amounts, sums and counts as people write them, and gives them as the files and the books have them.</summary>

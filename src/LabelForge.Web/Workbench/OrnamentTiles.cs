@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
-using System.Text;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Palettes;
 

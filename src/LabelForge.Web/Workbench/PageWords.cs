@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Problems in the page's words, where the command's name a command: from the one catalogue of both.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

@@ -1,4 +1,3 @@
-using LabelForge.Recipes;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Web.Workbench;
 
 /// <summary>What looks like a slip in a form that was not written yet, and how to write it all the same.</summary>

@@ -1,5 +1,3 @@
-using System.Text;
-using LabelForge.Measures;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace LabelForge.Web.Workbench;

@@ -1,6 +1,3 @@
-using LabelForge.Markets;
-using LabelForge.Recipes;
-
 namespace LabelForge.Web.Workbench;
 
 /// <summary>What choices are called on the page.</summary>

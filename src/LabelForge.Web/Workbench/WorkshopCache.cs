@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace LabelForge.Print.Ornaments.Families;
 
 /// <summary>A move of the lattice: x' = Axx x + Axy y + Tx, and so for y, in shares of the cell.</summary>

@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Security;
-using System.Text;
 
 namespace LabelForge.Print.Output.Pdf;
 

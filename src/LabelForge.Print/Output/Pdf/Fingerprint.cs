@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Globalization;
 using System.Numerics;
 
 namespace LabelForge.Print.Output.Pdf;

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 
 namespace LabelForge.Print.Output.Pdf;

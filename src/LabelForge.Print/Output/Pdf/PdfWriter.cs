@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.IO.Compression;
-using System.Text;
 
 namespace LabelForge.Print.Output.Pdf;
 

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Levels;
 
 /// <summary>Reads what was learned from published formulas: usual levels by family, and by place in a list.</summary>

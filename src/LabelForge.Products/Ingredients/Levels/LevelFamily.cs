@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Levels;
 
 /// <summary>Ingredients that are usually present in like amounts: chelators, preservatives, gums.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Levels;
 
 /// <summary>A published figure of how much of an ingredient products of a form hold. Never a proof of what is in a bottle.</summary>

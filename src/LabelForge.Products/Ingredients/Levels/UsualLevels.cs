@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
-using LabelForge.Measures;
 
 namespace LabelForge.Ingredients.Levels;
 

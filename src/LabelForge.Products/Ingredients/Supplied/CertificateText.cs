@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>What a fragrance house's certificate says: highest shares by IFRA category, and allergens in the oil.</summary>

@@ -1,5 +1,3 @@
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>Splits at <c>and</c>, <c>(and)</c>, <c>&amp;</c> and <c>/</c>, where what stands on

@@ -1,7 +1,4 @@
-using System.Collections.Immutable;
-using System.Text;
 using CsvHelper;
-using LabelForge.Measures;
 
 namespace LabelForge.Ingredients.Supplied;
 

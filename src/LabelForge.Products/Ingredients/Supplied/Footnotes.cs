@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>The footnotes of a paper: what each sign means, and the text without them.</summary>

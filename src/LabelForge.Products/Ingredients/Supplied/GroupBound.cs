@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>A bound that a paper puts before several names at once: "contains less than 2 % of:",

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>Splits a supplier's list into pieces that hold one name each, but does not split a name that is known as it stands.</summary>

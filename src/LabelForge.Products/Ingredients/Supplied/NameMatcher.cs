@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using System.Collections.Immutable;
 
 namespace LabelForge.Ingredients.Supplied;
 

@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>A piece of a list taken apart: the name, its share, its signs, its CAS number.</summary>

@@ -1,7 +1,4 @@
 using System.Collections.Frozen;
-using System.Globalization;
-using System.Text;
-using System.Text.RegularExpressions;
 using LabelForge.Checks.Reading;
 
 namespace LabelForge.Ingredients.Supplied;

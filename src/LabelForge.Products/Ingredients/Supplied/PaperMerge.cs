@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>Puts the figures of a safety data sheet beside the names of the wrapper's list, and holds the one against the other.</summary>

@@ -1,6 +1,3 @@
-using System.Collections.Immutable;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>A paper's list, and what it says it may contain besides; without heading.</summary>

@@ -1,6 +1,3 @@
-using System.Text;
-using System.Text.RegularExpressions;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>A paper's text with one kind of space, hyphen and line end.</summary>

@@ -1,8 +1,3 @@
-using System.Collections.Immutable;
-using System.Globalization;
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>Reads section 3 of a safety data sheet, "Composition/information on ingredients"

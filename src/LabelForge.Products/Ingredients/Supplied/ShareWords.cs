@@ -1,6 +1,3 @@
-using System.Text.RegularExpressions;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>The share that stands beside a name: <c>5 %</c>, <c>(10-30%)</c>, <c>&lt;1%</c>,

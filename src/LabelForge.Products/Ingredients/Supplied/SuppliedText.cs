@@ -1,7 +1,3 @@
-using System.Collections.Immutable;
-using System.Text;
-using LabelForge.Measures;
-
 namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>Reads a declaration as suppliers write it. Pure: the same text and the same known names give the same list.</summary>

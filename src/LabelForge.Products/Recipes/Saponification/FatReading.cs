@@ -1,5 +1,4 @@
 using LabelForge.Ingredients;
-using LabelForge.Measures;
 
 namespace LabelForge.Recipes.Saponification;
 

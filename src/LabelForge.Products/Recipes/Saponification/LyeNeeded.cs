@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes.Saponification;
 
 /// <summary>What a gram of a material does to the balance of alkali; what the shop mixed itself is opened up.</summary>

@@ -1,5 +1,3 @@
-using LabelForge.Measures;
-
 namespace LabelForge.Recipes.Saponification;
 
 /// <summary>How soap made from oils is declared.</summary>

@@ -1,6 +1,3 @@
-using System.Globalization;
-using LabelForge.Markets;
-using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Recipes.Saponification;
 

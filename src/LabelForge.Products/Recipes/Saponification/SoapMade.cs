@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using LabelForge.Ingredients;
 
 namespace LabelForge.Recipes.Saponification;

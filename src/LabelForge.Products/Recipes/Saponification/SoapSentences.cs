@@ -1,4 +1,3 @@
-using System.Globalization;
 using LabelForge.Papers;
 
 namespace LabelForge.Recipes.Saponification;

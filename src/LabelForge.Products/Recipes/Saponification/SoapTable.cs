@@ -1,6 +1,4 @@
-using System.Collections.Immutable;
 using LabelForge.Ingredients;
-using LabelForge.Measures;
 
 namespace LabelForge.Recipes.Saponification;
 

@@ -1,5 +1,4 @@
 using LabelForge.Ingredients;
-using LabelForge.Measures;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Recipes.Saponification;

@@ -1,4 +1,3 @@
-using LabelForge.Measures;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;

@@ -1,6 +1,4 @@
 using System.Collections.Concurrent;
-using System.Globalization;
-using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Fitting;

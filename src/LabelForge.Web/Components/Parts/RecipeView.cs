@@ -1,6 +1,4 @@
 using LabelForge.Lots;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
 using LabelForge.Web.Editing;

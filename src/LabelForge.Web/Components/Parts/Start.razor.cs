@@ -1,9 +1,5 @@
-using System.Collections.Immutable;
-using System.Globalization;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;
-using LabelForge.Measures;
-using LabelForge.Recipes;
 using LabelForge.Starts;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Serving;
