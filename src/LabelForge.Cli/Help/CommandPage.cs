@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using Argument = System.CommandLine.Argument;
 
 namespace LabelForge.Cli.Help;
 

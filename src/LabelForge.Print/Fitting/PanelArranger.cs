@@ -1,5 +1,6 @@
 using LabelForge.Print.Designs;
 using LabelForge.Print.Lettering;
+using Place = LabelForge.Print.Designs.Place;
 
 namespace LabelForge.Print.Fitting;
 
