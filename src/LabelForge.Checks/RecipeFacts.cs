@@ -25,6 +25,9 @@ public sealed record RecipeFacts(
     /// design; else the label's front stands for the package's.</summary>
     public bool IsPackageKnown { get; init; } = true;
 
+    /// <summary>Whether the label is that of a set, in which this product is one of several.</summary>
+    public bool IsOfSet { get; init; }
+
     /// <summary>The parts that the label and those beside it print; null where it is not laid
     /// out, so that all are taken as printed.</summary>
     public ImmutableHashSet<LabelPart>? Printed { get; init; }

@@ -1,5 +1,5 @@
 using System.Data.Common;
-using System.Globalization;
+using LabelForge.Lots;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Tests.Shared;
@@ -21,8 +21,9 @@ internal static class BookFill
     /// <summary>The lots that have pieces in the house, at most.</summary>
     public const int LotsInTheHouse = 100;
 
-    /// <summary>A lot's code in these books.</summary>
-    public static string Lot(int batch) => string.Create(CultureInfo.InvariantCulture, $"B{batch:D6}");
+    /// <summary>A lot's code in these books, ten a day; never the first of a day, which uses give out themselves.</summary>
+    public static string Lot(int batch) =>
+        new LotCode(BenchWorkshop.Day.AddDays(batch / BatchesADay - 12_000), 2 + batch % BatchesADay).ToString();
 
     /// <summary>A workshop with such books; each batch has two weighings, a closing and a sale,
     /// and twenty share a bottle of each material.</summary>
@@ -68,7 +69,7 @@ internal static class BookFill
         var weighing = Insert(connection, moment, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
         var closing = Insert(connection, moment, "Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
         var sale = Insert(connection, moment, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
-        var bottleLeft = Insert(connection, moment, "ReceiptStock", "Bottle", "ReceiptId", "Material", "LeftMillionths");
+        var bottleLeft = Insert(connection, moment, "ReceiptStock", "Bottle", "ReceiptId", "Material", "SupplierLot", "LeftMillionths");
         var batchLeft = Insert(connection, moment, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold",
             "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
         for (var i = 1; i <= batches; i++)
@@ -82,8 +83,8 @@ internal static class BookFill
                 var more = i > batches - 2 * LotsInTheHouse ? 1_000_000_000L : 0;
                 receipt(bottle, on, "A", "white-base", "Heron", $"H{bottle}", uses * 725_000_000L + more, 18_000);
                 receipt(bottle + 1, on, "A", "castor-oil", "Heron", $"H{bottle + 1}", uses * 14_000_000L + more, 900);
-                bottleLeft(bottle, bottle, "white-base", more);
-                bottleLeft(bottle + 1, bottle + 1, "castor-oil", more);
+                bottleLeft(bottle, bottle, "white-base", $"h{bottle}", more);
+                bottleLeft(bottle + 1, bottle + 1, "castor-oil", $"h{bottle + 1}", more);
             }
             var (made, sold) = isThere ? (1000, 3) : (24, 23);
             batch(i, on, "A", Lot(i), BenchWorkshop.Recipe, "Guest bar", digest, 24);

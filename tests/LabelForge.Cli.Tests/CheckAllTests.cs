@@ -46,6 +46,24 @@ public sealed class CheckAllTests : IDisposable
     }
 
     [Fact]
+    public void Two_products_of_one_GTIN_are_told_of_each_other_whatever_zeros_stand_before_the_number()
+    {
+        string Told() => string.Join('\n', CommandRun.Json("check", "--all", "--workshop", _folder).GetProperty("products").EnumerateArray()
+            .SelectMany(p => p.GetProperty("findings").EnumerateArray()
+                .Where(f => f.GetProperty("rule").GetString() == "gtin.shared")
+                .Select(f => $"{p.GetProperty("name")}: {f.GetProperty("message")}")));
+        var recipe = File.ReadAllText(Recipe);
+        File.WriteAllText(Path.Combine(_folder, "recipes", "other-bar.yaml"), recipe + "item: \"007\"\n");
+        File.WriteAllText(Recipe, recipe + "item: \"7\"\n");
+        Assert.Empty(Told());
+        File.AppendAllText(Path.Combine(_folder, "workshop.yaml"), "\ngtin prefix: \"9521321\"\n");
+        Assert.StartsWith("first-bar: The item number 7 is that of other-bar as well", Told(), StringComparison.Ordinal);
+        Assert.Contains("other-bar: The item number 007 is that of first-bar as well", Told(), StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(_folder, "recipes", "other-bar.yaml"), recipe + "item: \"70\"\n");
+        Assert.Empty(Told());
+    }
+
+    [Fact]
     public void A_folder_of_labels_is_judged_label_by_label()
     {
         var labels = Directory.CreateDirectory(Path.Combine(_folder, "old")).FullName;

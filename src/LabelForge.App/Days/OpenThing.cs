@@ -70,6 +70,9 @@ public sealed record OpenThing(OpenKind Kind, Saying Titled, ImmutableArray<Sayi
     /// <summary>The number on the bottle; null where it is about none.</summary>
     public string? Bottle { get; init; }
 
+    /// <summary>The things that this one stands for, where several of a kind are told as one; else empty.</summary>
+    public ImmutableArray<OpenThing> Each { get; init; } = [];
+
     /// <summary>How many: labels that wait, pieces planned; null where nothing is counted.</summary>
     public int? Count { get; init; }
 

@@ -102,6 +102,7 @@ public static class SetLabel
             Batch = own.Batch with { Recipe = recipe with { Name = named.Name } },
             Content = set.Content with { Ingredients = own.Content.Ingredients },
             Finished = FinishedProduct.Of(own.Workshop, own.Batch),
+            IsOfSet = true,
         };
     }
 

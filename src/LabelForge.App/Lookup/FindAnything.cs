@@ -105,7 +105,7 @@ public sealed class FindAnything
 
     private static IReadOnlyList<SoughtWord> Sought(string[] words, ImmutableArray<(string Name, string Plain)> names) =>
         [
-            .. words.Select(w => new SoughtWord(w.ToUpperInvariant(),
+            .. words.Select(w => new SoughtWord(w,
                 [.. names.Where(n => n.Plain.Contains(w, StringComparison.Ordinal)).Select(n => n.Name)]))];
 
     private static string[] Near(string[] words, ImmutableArray<(string Name, string Plain)> names) =>

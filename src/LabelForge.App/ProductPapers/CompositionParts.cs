@@ -62,9 +62,8 @@ internal static class CompositionParts
         Facts =
         [
             of.Own.Frame is { } frame ? PaperFact.Of("frame", "Frame formulation", frame, PaperAnswers.FileName)
-                : PaperFact.Lacking("frame", "Frame formulation",
-                    $"The official list is not held here. Choose one that fits, or give the shares below; "
-                        + $"write it down in {PaperAnswers.FileName}: products: {{ {of.Product.Name}: {{ frame formulation: ... }} }}"),
+                : PaperFact.Lacking("frame", "Frame formulation", $"{Frames(of)} Choose one that fits, or give the shares below; "
+                    + $"write it down in {PaperAnswers.FileName}: products: {{ {of.Product.Name}: {{ frame formulation: ... }} }}"),
         ],
         Table = new PaperTable([new("name", "Ingredient", 5), new("cas", "CAS", 2), .. Bounds],
             [.. of.Declaration.Ingredients
@@ -72,6 +71,19 @@ internal static class CompositionParts
                     Numbers(EntriesOf(of.Declaration, i).SelectMany(e => e.Cas.Select(c => c.ToString()))), .. Bound(i)])]),
         Notes = ["Mass percent of the finished product, by the suppliers' lists; where the bounds differ, the exact share is not known."],
     };
+
+    // What the office offers for the kind, each with what of the product goes beyond it, or may.
+    private static string Frames(PaperCase of) => of.OfOffice is { Frames.IsEmpty: false } known
+        ? $"Offered for this kind: {string.Join("; ", known.Frames.Select(f => f.Name + Beyond(f, of.Declaration)))}."
+        : "The official list is not held here.";
+
+    private static string Beyond(FrameFormulation frame, Declaration declaration)
+    {
+        string[] beyond = [.. declaration.Ingredients.Where(i => frame.AtMost.TryGetValue(i.Name, out var most) && i.High > most)
+            .Select(i => string.Create(CultureInfo.InvariantCulture,
+                $"{(i.Low > frame.AtMost[i.Name] ? "not for more" : "if no more")} than {frame.AtMost[i.Name]:0.##} % {i.Name}"))];
+        return beyond.Length == 0 ? "" : $" ({string.Join(", ", beyond)})";
+    }
 
     /// <summary>Each ingredient with the number of the range that holds its share, or of each that may.</summary>
     public static PaperSection Ranges(PaperItem item, PaperCase of)

@@ -39,12 +39,17 @@ internal static class DescriptionParts
             PaperFact.Of("name", "Name", of.Name, of.Product.Recipe.File),
             PaperFact.Of("kind", "Kind of product", $"{of.Product.Kind.Name}, {Use(of.Product.Kind)}", of.Product.Recipe.File,
                 of.Product.Kind.Id),
-            PaperFact.OrMissing("category", "Official category", of.Own.Category,
-                $"The official list is not held here: choose there, and "
-                    + $"write it down in {PaperAnswers.FileName}: products: {{ {of.Product.Name}: {{ category: ... }} }}",
-                PaperAnswers.FileName),
+            OfficialCategory(of),
         ],
     };
+
+    private static PaperFact OfficialCategory(PaperCase of) =>
+        of.Own.Category is null && of.Office is { } office && of.OfOffice is { } known
+        ? PaperFact.Of("category", "Official category, proposed by the kind of product", known.Name, office.Citation)
+        : PaperFact.OrMissing("category", "Official category", of.Own.Category,
+            $"{(of.Office is null ? "The official list is not held here" : "None of the official list is proposed for this kind")}: "
+                + $"choose there, and write it down in {PaperAnswers.FileName}: products: {{ {of.Product.Name}: {{ category: ... }} }}",
+            PaperAnswers.FileName);
 
     /// <summary>What it does, and whether it stays on.</summary>
     public static PaperSection Function(PaperItem item, PaperCase of) => new(item.Id, item.What, item.At)

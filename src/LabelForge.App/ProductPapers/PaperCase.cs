@@ -27,6 +27,7 @@ public sealed class PaperCase
                 .ToDictionary(id => id, id => books.AttachmentsOf(AttachedTo.Material(id)));
         }
         Answers = PaperAnswers.Of(product.Workshop);
+        Office = OfficeCategories.Of(market);
         _job = new(() => LabelJob.Prepare(product, market, null, lot, on));
     }
 
@@ -54,6 +55,12 @@ public sealed class PaperCase
 
     /// <summary>What it says of this product.</summary>
     public ProductAnswers Own => Answers.Of(Product);
+
+    /// <summary>How the office that is notified names kinds of product; null where its list is not held.</summary>
+    public OfficeCategories? Office { get; }
+
+    /// <summary>What it calls a product of this kind; null where nothing of its list is proposed.</summary>
+    public OfficeCategory? OfOffice => Office?.ByKind.GetValueOrDefault(Product.Kind.Id);
 
     /// <summary>The workshop.</summary>
     public Workshop Workshop => Product.Workshop;

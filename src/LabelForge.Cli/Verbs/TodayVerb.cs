@@ -7,8 +7,6 @@ namespace LabelForge.Cli.Verbs;
 /// <summary><c>today</c>: what is open.</summary>
 internal static class TodayVerb
 {
-    private const int MostLabelsApart = 3;
-
     public static Command Build()
     {
         var options = new BookOptions();
@@ -47,7 +45,7 @@ internal static class TodayVerb
                 });
                 return Exit.Done;
             }
-            foreach (var open in TogetherWhereMany(today.Open))
+            foreach (var open in OpenTogether.Low(OpenTogether.Labels(today.Open)))
             {
                 Console.WriteLine(open.Title);
                 Console.WriteLine($"  {open.Detail}");
@@ -61,17 +59,5 @@ internal static class TodayVerb
             return Exit.Done;
         }));
         return verb;
-    }
-
-    // Ten scents of one Saturday wait as one line to read.
-    private static IEnumerable<OpenThing> TogetherWhereMany(ImmutableArray<OpenThing> open)
-    {
-        var labels = open.Where(o => o.Kind == OpenKind.Labels).ToArray();
-        if (labels.Length <= MostLabelsApart)
-            return open;
-        var all = new OpenThing(OpenKind.Labels,
-            new("labels-several", labels.Sum(l => l.Count ?? 0), labels.Select(l => l.Product).Distinct().Count()),
-            [new("labels-each", string.Join(", ", labels.Select(l => $"{l.Count} {l.Product}")))]);
-        return open.Select(o => o == labels[0] ? all : o).Except(labels);
     }
 }

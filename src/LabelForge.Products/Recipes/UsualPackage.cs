@@ -4,6 +4,9 @@ namespace LabelForge.Recipes;
 /// <remarks>A proposal to measure against, never a figure that anything is judged by.</remarks>
 public static class UsualPackage
 {
+    /// <summary>The package of a set as its file writes it.</summary>
+    public const string ForASet = "{ shape: box, size: 8x3x2 in }";
+
     /// <summary>The package as a recipe's file writes it: <c>{ shape: bar, size: 3.25x2.25x1 in }</c>.</summary>
     /// <param name="kind">The kind of product.</param>
     public static string For(ProductKind kind) => kind.Id switch

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Storage;
 
 namespace LabelForge.Records.Books;
 
@@ -69,17 +71,48 @@ internal sealed partial class BookQueries
     /// <inheritdoc/>
     public IReadOnlyList<ProductMade> ProductsMade()
     {
-        // The names by an index alone, the last batch of each by it too; the pieces by what is in the house.
-        var products = context.Batches.Select(b => new { b.Recipe, b.Variant }).Distinct().ToArray();
+        var made = LastOfEach();
         var left = context.BatchStock.Where(s => s.Left > 0)
             .Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { b.Recipe, b.Variant, s.Left })
             .GroupBy(b => new { b.Recipe, b.Variant }).Select(g => new { g.Key.Recipe, g.Key.Variant, Left = g.Sum(b => b.Left) })
             .ToDictionary(g => (g.Recipe, g.Variant), g => g.Left);
-        var last = products.Select(p => context.Batches
-            .Where(b => b.Recipe == p.Recipe && b.Variant == p.Variant && context.BatchStock.Any(s => s.BatchId == b.Id))
-            .OrderByDescending(b => b.Id).Select(b => new { b.Id, b.Recipe, b.Variant, b.Product }).FirstOrDefault());
-        return [.. last.ToArray().Where(b => b is not null).OrderBy(b => b!.Id)
-            .Select(b => new ProductMade(b!.Recipe, b.Variant, b.Product, left.GetValueOrDefault((b.Recipe, b.Variant))))];
+        return [.. context.Batches.Where(b => made.Contains(b.Id)).OrderBy(b => b.Id)
+            .Select(b => new { b.Recipe, b.Variant, b.Product }).AsEnumerable()
+            .Select(b => new ProductMade(b.Recipe, b.Variant, b.Product, left.GetValueOrDefault((b.Recipe, b.Variant))))];
+    }
+
+    // The numbers of the last batch that stands of each product. From name to name in the index of recipes and variants, not through
+    // as many rows as there are batches. The last variant of a recipe is followed by none, so that each recipe's own batches, of no
+    // variant, end its row. Ordered as the index is, that both stores read it from its end.
+    private int[] LastOfEach()
+    {
+        const string last = """
+            FROM "Batches" b WHERE b."Recipe" = p."Recipe" AND b."Variant" {0} AND EXISTS (SELECT 1 FROM "BatchStock" s WHERE s."BatchId" = b."Id")
+            ORDER BY b."Recipe" DESC, b."Variant" DESC, b."Id" DESC LIMIT 1
+            """;
+        var statement = $"""
+            WITH RECURSIVE recipe("Recipe") AS (
+              SELECT MIN("Recipe") FROM "Batches"
+              UNION ALL SELECT (SELECT MIN(b."Recipe") FROM "Batches" b WHERE b."Recipe" > r."Recipe") FROM recipe r WHERE r."Recipe" IS NOT NULL),
+            product("Recipe", "Variant") AS (
+              SELECT r."Recipe", (SELECT MIN(b."Variant") FROM "Batches" b WHERE b."Recipe" = r."Recipe" AND b."Variant" >= '') FROM recipe r
+              WHERE r."Recipe" IS NOT NULL
+              UNION ALL SELECT p."Recipe", (SELECT MIN(b."Variant") FROM "Batches" b WHERE b."Recipe" = p."Recipe" AND b."Variant" > p."Variant")
+              FROM product p WHERE p."Variant" IS NOT NULL)
+            SELECT CASE WHEN p."Variant" IS NULL THEN (SELECT b."Id" {string.Format(CultureInfo.InvariantCulture, last, "IS NULL")})
+              ELSE (SELECT b."Id" {string.Format(CultureInfo.InvariantCulture, last, "= p.\"Variant\"")}) END FROM product p
+            """;
+        using var command = context.Database.GetDbConnection().CreateCommand();
+        command.Transaction = context.Database.CurrentTransaction?.GetDbTransaction();
+        command.CommandText = statement;
+        using var reader = command.ExecuteReader();
+        var numbers = new List<int>();
+        while (reader.Read())
+        {
+            if (!reader.IsDBNull(0))
+                numbers.Add(reader.GetInt32(0));
+        }
+        return [.. numbers];
     }
 
     /// <inheritdoc/>

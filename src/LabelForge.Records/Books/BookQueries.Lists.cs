@@ -17,7 +17,7 @@ internal sealed partial class BookQueries
     {
         // The last ones first: what was begun lately tells, however many there were.
         var mine = context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant && context.BatchStock.Any(s => s.BatchId == b.Id))
-            .OrderByDescending(b => b.Id);
+            .OrderByDescending(b => b.Recipe).ThenByDescending(b => b.Variant).ThenByDescending(b => b.Id);
         return (mine.Select(b => b.Id).FirstOrDefault() != 0,
             mine.Where(b => context.BatchStock.Any(s => s.BatchId == b.Id && s.Closings > 0)).Select(b => b.Id).FirstOrDefault() != 0);
     }
@@ -48,11 +48,12 @@ internal sealed partial class BookQueries
     /// <inheritdoc/>
     public IReadOnlyList<Receipt> BottlesWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most)
     {
-        var bottles = context.ReceiptStock.Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { s.Bottle, Receipt = r });
+        var bottles = context.ReceiptStock.Join(context.Receipts, s => s.ReceiptId, r => r.Id,
+            (s, r) => new { s.Bottle, s.SupplierLot, Receipt = r });
         foreach (var word in words)
         {
             bottles = bottles.Where(b => ("M" + b.Bottle.ToString()).Contains(word.Code)
-                || (b.Receipt.SupplierLot != null && b.Receipt.SupplierLot.ToUpper().Contains(word.Code))
+                || (b.SupplierLot != null && b.SupplierLot.Contains(word.Plain))
                 || word.Names.Contains(b.Receipt.Material) || (b.Receipt.Supplier != null && word.Names.Contains(b.Receipt.Supplier)));
         }
         return [.. bottles.OrderBy(b => near.Contains(b.Receipt.Material) ? 0 : 1).ThenByDescending(b => b.Receipt.On)

@@ -7,8 +7,8 @@ internal sealed partial class BookQueries
 {
     /// <inheritdoc/>
     public Batch? LastBatch(string recipe, string? variant) => Whole(context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant)
-        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderByDescending(b => b.Id)
-        .AsNoTracking().FirstOrDefault());
+        .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id))
+        .OrderByDescending(b => b.Recipe).ThenByDescending(b => b.Variant).ThenByDescending(b => b.Id).AsNoTracking().FirstOrDefault());
 
     /// <inheritdoc/>
     public ProductHistory HistoryOf(string recipe, string? variant)

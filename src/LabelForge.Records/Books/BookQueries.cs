@@ -84,9 +84,10 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
     /// <inheritdoc/>
     public IReadOnlyList<(Batch Batch, int Left)> LotsInStock(string recipe, string? variant) =>
     [
+        // From what is in the house: joined to nothing, the recipe cannot draw SQLite to the index of all batches ever made of it.
         .. context.BatchStock.Where(s => s.Left > 0)
-            .Join(context.Batches.Where(b => b.Recipe == recipe), s => s.BatchId, b => b.Id, (s, b) => new { Batch = b, s.Left })
-            .AsNoTracking().AsEnumerable()
+            .Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { Batch = b, s.Left })
+            .Where(s => s.Batch.Recipe + "" == recipe).AsNoTracking().AsEnumerable()
             .Where(s => string.Equals(s.Batch.Variant, variant, StringComparison.OrdinalIgnoreCase))
             .OrderBy(s => s.Batch.On).ThenBy(s => s.Batch.Id).Select(s => (s.Batch, s.Left)),
     ];
@@ -132,8 +133,8 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
         [.. Standing(context.Sales, BookLists.Sale).Where(s => s.Ticket == ticket).OrderBy(s => s.Id)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> TicketsOf(string beginning) =>
-        [.. context.Sales.Where(s => EF.Functions.Like(s.Ticket!, beginning + "%")).Select(s => s.Ticket!).Distinct()];
+    public IReadOnlyList<string> TicketsOn(DateOnly day) =>
+        [.. context.Sales.Where(s => s.On == day && s.Ticket != null).Select(s => s.Ticket!).Distinct()];
 
     /// <summary>Whether anything that stands took from a bottle, by any of its receipts' numbers:
     /// a weighing, packaging, a count, a disposal.</summary>

@@ -16,6 +16,9 @@ internal abstract class BooksDatabase
     // How the migrations end, of each store, that brought the tables of what is left.
     private const string FirstBalances = "Balances";
 
+    // And the one that brought how suppliers' lots are looked for.
+    private const string SupplierLots = "SupplierLots";
+
     /// <summary>The store of a place.</summary>
     public static BooksDatabase Of(BookPlace place, int patience = Patience) =>
         place.Server is { } server ? new BooksServer(server, patience) : new BooksFile(place.File!, patience);
@@ -66,8 +69,11 @@ internal abstract class BooksDatabase
                 .GenerateScript(applied.LastOrDefault() ?? "0", known[^1], MigrationsSqlGenerationOptions.NoTransactions);
             Run(context, script);
             // What is left is reckoned from the entries by the same rules that books verify goes by.
-            if (applied.Length > 0 && !applied.Any(m => m.EndsWith(FirstBalances, StringComparison.Ordinal)))
+            bool Had(string migration) => applied.Any(m => m.EndsWith(migration, StringComparison.Ordinal));
+            if (applied.Length > 0 && !Had(FirstBalances))
                 Rebuild.Stock(context);
+            else if (applied.Length > 0 && !Had(SupplierLots))
+                Rebuild.SupplierLots(context);
         }
         transaction.Commit();
     }

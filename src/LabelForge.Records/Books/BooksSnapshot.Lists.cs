@@ -36,7 +36,7 @@ public sealed partial class BooksSnapshot
         .. Receipts.Where(
             r => words.All(w => string.Create(CultureInfo.InvariantCulture, $"M{First(BookLists.Receipt, r.Id)}")
                 .Contains(w.Code, StringComparison.Ordinal)
-                || r.SupplierLot?.ToUpperInvariant().Contains(w.Code, StringComparison.Ordinal) == true
+                || ReceiptStock.Sought(r.SupplierLot)?.Contains(w.Plain, StringComparison.Ordinal) == true
                 || w.Names.Contains(r.Material)
                 || (r.Supplier is { } supplier && w.Names.Contains(supplier))))
             .OrderBy(r => !near.Contains(r.Material)).ThenByDescending(r => r.On).ThenByDescending(r => r.Id).Take(most),

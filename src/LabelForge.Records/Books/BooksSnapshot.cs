@@ -193,8 +193,8 @@ public sealed partial class BooksSnapshot : IBooks
     public IReadOnlyList<Sale> SalesOfTicket(string ticket) => [.. Sales.Where(s => s.Ticket == ticket)];
 
     /// <inheritdoc/>
-    public IReadOnlyList<string> TicketsOf(string beginning) =>
-        [.. AllSales.Select(s => s.Ticket).OfType<string>().Where(t => t.StartsWith(beginning, StringComparison.Ordinal)).Distinct()];
+    public IReadOnlyList<string> TicketsOn(DateOnly day) =>
+        [.. AllSales.Where(s => s.On == day).Select(s => s.Ticket).OfType<string>().Distinct()];
 
     /// <summary>Grams (or pieces of packaging) left of a receipt that stands.</summary>
     public decimal Left(Receipt receipt) => LeftOfAll()[receipt.Id];

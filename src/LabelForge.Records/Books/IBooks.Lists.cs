@@ -64,6 +64,10 @@ public enum NameList
 
 /// <summary>A word that is looked for: it is in an entry where the entry's code holds it, or
 /// where one of these names is the entry's.</summary>
-/// <param name="Code">The word as a code has it, in capitals.</param>
+/// <param name="Plain">The word in small letters, without accents.</param>
 /// <param name="Names">The names that it is in, however they are spelt.</param>
-public sealed record SoughtWord(string Code, IReadOnlyCollection<string> Names);
+public sealed record SoughtWord(string Plain, IReadOnlyCollection<string> Names)
+{
+    /// <summary>The word as our own codes have it, in capitals.</summary>
+    public string Code => Plain.ToUpperInvariant();
+}

@@ -169,8 +169,8 @@ public partial interface IBooks
     /// <summary>The lots of batches, struck ones too, and what is left of each, by the batches' numbers.</summary>
     IReadOnlyDictionary<int, (string Lot, int Left)> LotsOf(IReadOnlyCollection<int> batches);
 
-    /// <summary>The tickets that begin so, struck sales' too.</summary>
-    IReadOnlyList<string> TicketsOf(string beginning);
+    /// <summary>The tickets of a day's sales, struck ones' too.</summary>
+    IReadOnlyList<string> TicketsOn(DateOnly day);
 }
 
 /// <summary>A batch as it stands: at the bench, or what is left of it.</summary>

@@ -38,7 +38,14 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
     }
 
     private void Begin(Receipt receipt) =>
-        context.Add(new ReceiptStock { Bottle = receipt.Id, ReceiptId = receipt.Id, Material = receipt.Material, Left = receipt.Amount });
+        context.Add(new ReceiptStock
+        {
+            Bottle = receipt.Id,
+            ReceiptId = receipt.Id,
+            Material = receipt.Material,
+            SupplierLot = ReceiptStock.Sought(receipt.SupplierLot),
+            Left = receipt.Amount,
+        });
 
     private void Begin(Batch batch)
     {
@@ -69,7 +76,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
         }
         if (now.Material != bottle.Material && books.OtherWeighing(numbers, now.Material) is { } other)
             throw PostingRules.OtherMaterial(other, bottle.Bottle, now.Material);
-        (bottle.ReceiptId, bottle.Material) = (now.Id, now.Material);
+        (bottle.ReceiptId, bottle.Material, bottle.SupplierLot) = (now.Id, now.Material, ReceiptStock.Sought(now.SupplierLot));
         bottle.Left += now.Amount - was.Amount;
         Changed(_changedBottles, bottle);
     }

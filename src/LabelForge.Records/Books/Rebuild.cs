@@ -19,12 +19,23 @@ internal static class Rebuild
         context.ChangeTracker.Clear();
     }
 
+    /// <summary>Writes how each bottle's supplier's lot is looked for, beside what is left of it.</summary>
+    public static void SupplierLots(RecordsContext context)
+    {
+        var named = context.Receipts.Where(r => r.SupplierLot != null);
+        foreach (var bottle in context.ReceiptStock.Join(named, s => s.ReceiptId, r => r.Id, (s, r) => new { Stock = s, r.SupplierLot }))
+            bottle.Stock.SupplierLot = ReceiptStock.Sought(bottle.SupplierLot);
+        context.SaveChanges();
+        context.ChangeTracker.Clear();
+    }
+
     /// <summary>What is left of each bottle.</summary>
     public static IEnumerable<ReceiptStock> Bottles(BooksSnapshot snapshot) => snapshot.Receipts.Select(r => new ReceiptStock
     {
         Bottle = snapshot.First(BookLists.Receipt, r.Id),
         ReceiptId = r.Id,
         Material = r.Material,
+        SupplierLot = ReceiptStock.Sought(r.SupplierLot),
         Left = snapshot.Left(r),
     });
 

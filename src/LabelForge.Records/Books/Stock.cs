@@ -1,3 +1,5 @@
+using LabelForge.Checks.Reading;
+
 namespace LabelForge.Records.Books;
 
 /// <summary>What is left of a bottle: kept with every entry that takes from it, in the same transaction.</summary>
@@ -13,6 +15,13 @@ public sealed class ReceiptStock
 
     /// <summary>The material's id.</summary>
     public required string Material { get; set; }
+
+    /// <summary>The supplier's lot as it is looked for: in small letters, without accents, by <see cref="Sought"/>; null where
+    /// none is known. Kept, since no two stores fold letters beyond ASCII alike.</summary>
+    public string? SupplierLot { get; set; }
+
+    /// <summary>How a supplier's lot is looked for, however it is typed.</summary>
+    public static string? Sought(string? lot) => string.IsNullOrWhiteSpace(lot) ? null : FoldedText.Of(lot.Trim());
 
     /// <summary>Grams left, or pieces of packaging.</summary>
     public required decimal Left { get; set; }

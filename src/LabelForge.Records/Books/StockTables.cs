@@ -15,6 +15,7 @@ internal static class StockTables
             stock.Property(s => s.Bottle).ValueGeneratedNever();
             stock.HasIndex(s => s.ReceiptId).IsUnique();
             stock.HasIndex(s => new { s.Material, s.Left });
+            stock.HasIndex(s => s.SupplierLot);
         });
         model.Entity<BatchStock>(stock =>
         {

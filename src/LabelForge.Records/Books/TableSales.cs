@@ -130,7 +130,7 @@ public static class TableSales
     private static string NextTicket(IBooks books, DateOnly on)
     {
         var day = FormattableString.Invariant($"{on:yyyyMMdd}-");
-        var last = books.TicketsOf(day)
+        var last = books.TicketsOn(on).Where(t => t.StartsWith(day, StringComparison.Ordinal))
             .Select(t => int.TryParse(t.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0)
             .DefaultIfEmpty().Max();
         return FormattableString.Invariant($"{day}{last + 1:000}");

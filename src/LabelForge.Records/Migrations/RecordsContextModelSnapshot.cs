@@ -650,10 +650,15 @@ namespace LabelForge.Records.Migrations
                     b.Property<int>("ReceiptId")
                         .HasColumnType("INTEGER");
 
+                    b.Property<string>("SupplierLot")
+                        .HasColumnType("TEXT");
+
                     b.HasKey("Bottle");
 
                     b.HasIndex("ReceiptId")
                         .IsUnique();
+
+                    b.HasIndex("SupplierLot");
 
                     b.HasIndex("Material", "Left");
 

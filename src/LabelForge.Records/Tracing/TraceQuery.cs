@@ -47,13 +47,17 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
         {
             return [first];
         }
-        var small = name.ToLowerInvariant();
-#pragma warning disable CA1304, CA1311, CA1862 // The database compares; it knows no culture.
-        return [.. context.ReceiptStock
-            .Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { s.Bottle, r.Id, r.Material, r.SupplierLot })
-            .Where(r => r.Material.ToLower() == small || r.SupplierLot!.Trim().ToLower() == small).OrderBy(r => r.Id)
-            .Select(r => r.Bottle)];
-#pragma warning restore CA1304, CA1311, CA1862
+        // A name is found however it is typed; of two suppliers' lots that differ in their accents alone, the one that was typed is meant.
+        var sought = ReceiptStock.Sought(name);
+        string[] materials = [.. books.KeptMaterials().Where(m => ReceiptStock.Sought(m) == sought)];
+        var lots = context.ReceiptStock.Where(s => s.SupplierLot == sought && sought != null)
+            .Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { s.Bottle, r.Id, r.SupplierLot }).ToArray();
+        bool Meant(string lot) => string.Equals(lot.Trim(), name, StringComparison.OrdinalIgnoreCase);
+        if (lots.Where(l => Meant(l.SupplierLot!)).ToArray() is { Length: > 0 } exact)
+            lots = exact;
+        var of = context.ReceiptStock.Where(s => materials.Contains(s.Material)).Select(s => new { s.Bottle, s.ReceiptId }).ToArray();
+        return [.. lots.Select(l => (l.Bottle, l.Id)).Union(of.Select(s => (s.Bottle, Id: s.ReceiptId)))
+            .OrderBy(b => b.Id).Select(b => b.Bottle)];
     }
 
     // A buyer, in every way that the books spell them.

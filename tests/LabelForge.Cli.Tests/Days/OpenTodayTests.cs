@@ -125,6 +125,19 @@ public sealed class OpenTodayTests : IDisposable
         Assert.Empty(Open().Open);
     }
 
+    [Fact]
+    public void Many_materials_that_run_low_are_one_line_that_holds_each()
+    {
+        OpenThing Low(string material) =>
+            new(OpenKind.Stock, new("runs-low", material), [new("as-told", "1 g left.")]) { Material = material };
+        var other = new OpenThing(OpenKind.Paper, new("as-told", "a paper"), []);
+        Assert.Equal(4, OpenTogether.Low([Low("a"), other, Low("b"), Low("c")]).Length);
+        var open = OpenTogether.Low([Low("a"), other, Low("b"), Low("c"), Low("d")]);
+        Assert.Equal(["4 materials run low", "a paper"], open.Select(o => o.Title));
+        Assert.Equal("a, b, c, d.", open[0].Detail);
+        Assert.Equal(["a", "b", "c", "d"], open[0].Each.Select(e => e.Material));
+    }
+
     // FD&C Act, section 605(a): fifteen business days; 2026-11-26 is Thanksgiving, a federal holiday.
     [Fact]
     public void A_serious_complaint_stands_first_with_its_day()

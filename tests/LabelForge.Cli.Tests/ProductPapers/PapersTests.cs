@@ -56,6 +56,52 @@ public sealed class PapersTests : IDisposable
         Assert.Contains("Nothing here assesses safety", all, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("uk", "bramble-bar", "Skin products > Skin cleansing products > Soap products")]
+    [InlineData("us", "lip-balm", "(14) Skin care preparations > (j) Other skin care preparations > 1. Leave-on")]
+    [InlineData("us", "sugar-scrub", "(14) Skin care preparations > (d) Body and hand > 2. Rinse-off")]
+    public void The_office_s_category_is_proposed_by_the_kind_of_product_until_the_maker_writes_another(string market, string product,
+        string category)
+    {
+        JsonElement Category() => Json("papers", "notification", product, "--market", market).GetProperty("parts").GetProperty("category");
+        Assert.Equal(category, Category().GetProperty("category").GetString());
+        File.WriteAllText(Path.Combine(Folder, "papers.yaml"), $"products: {{ {product}: {{ category: Another }} }}\n");
+        Assert.Equal("Another", Category().GetProperty("category").GetString());
+    }
+
+    [Fact]
+    public void A_category_that_is_not_held_is_asked_for() =>
+        Assert.Contains(Json("papers", "notification", "bramble-bar", "--market", "eu").GetProperty("missing").EnumerateArray(),
+            m => m.GetProperty("what").GetString() == "Official category"
+                && m.GetProperty("write").GetString()!.Contains("not held here", StringComparison.Ordinal));
+
+    // The frame "Soap - toilet" allows 20 % glycerin: a bar cast from a glycerin base may hold more.
+    [Fact]
+    public void A_frame_formulation_that_a_product_may_go_beyond_is_offered_with_what_goes_beyond_it()
+    {
+        var paper = Json("papers", "notification", "bramble-bar", "--market", "uk");
+        var glycerin = paper.GetProperty("parts").GetProperty("formulation").GetProperty("rows").EnumerateArray()
+            .Single(r => r.GetProperty("name").GetString() == "Glycerin");
+        var said = paper.GetProperty("missing").EnumerateArray().Single(m => m.GetProperty("part").GetString() == "formulation")
+            .GetProperty("write").GetString()!;
+        Assert.Contains("Syndet bar", said, StringComparison.Ordinal);
+        Assert.Equal(glycerin.GetProperty("high").GetDecimal() > 20, said.Contains("20 % Glycerin", StringComparison.Ordinal));
+        Assert.Equal(glycerin.GetProperty("low").GetDecimal() > 20,
+            said.Contains("not for more than 20 % Glycerin", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_an_office_calls_kinds_of_product_is_of_kinds_that_there_are_and_every_frame_bounded_is_one_that_is_offered()
+    {
+        foreach (var office in MarketBook.Shipped.All.Select(OfficeCategories.Of).OfType<OfficeCategories>())
+        {
+            Assert.Empty(office.ByKind.Keys.Where(k => ProductKinds.Shipped.Find(k) is not { IsValue: true }));
+            Assert.All(office.ByKind.Values, c => Assert.True(c.Name.Split(OfficeCategories.Within).Length is 2 or 3));
+        }
+        var frames = OfficeCategories.Of(MarketBook.Shipped.Find("uk").OrRefuse())!.ByKind.Values.SelectMany(c => c.Frames).ToArray();
+        Assert.Equal(18, frames.Where(f => !f.AtMost.IsEmpty).Select(f => f.Name).Distinct().Count());
+    }
+
     [Fact]
     public void Nothing_says_that_a_sheet_can_be_uploaded()
     {

@@ -1,6 +1,7 @@
 using CsCheck;
 using LabelForge.Lots;
 using LabelForge.Measures;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Tests.Tracing;
 using Trace = LabelForge.Records.Tracing.Trace;
@@ -15,7 +16,21 @@ public sealed class RandomHistoryTests
 
     // What is done, and three numbers that say to what and how much.
     private static readonly Gen<(int Act, int A, int B, int C)[]> History =
-        Gen.Select(Gen.Int[0, 15], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 1000]).Array[5, 40];
+        Gen.Select(Gen.Int[0, 18], Gen.Int[0, 1000], Gen.Int[0, 1000], Gen.Int[0, 1000]).Array[5, 40];
+
+    private const string Scents = """
+        name: Scents
+        identity: Glycerin bar soap
+        product: soap-bar
+        materials:
+          - { use: base, amount: 90 g }
+          - { use: castor-oil, amount: 3 g }
+        pieces: 4
+        net: 20 g
+        variants:
+          - { name: Red, add: [ { use: scent, amount: 1 g } ] }
+          - { name: Rosé, add: [ { use: scent, amount: 2 g } ] }
+        """;
 
     [Theory]
     [InlineData(false, 30)]
@@ -23,6 +38,7 @@ public sealed class RandomHistoryTests
     public void Balances_kept_are_those_reckoned_from_all_entries(bool server, int histories) => History.Sample(history =>
     {
         using var shop = server ? TestShop.OnServer() : new TestShop();
+        shop.Write("recipes/scents.yaml", Scents);
         shop.Stock();
         foreach (var (act, a, b, c) in history)
         {
@@ -95,11 +111,33 @@ public sealed class RandomHistoryTests
             case 14:
                 Change(book, snapshot, a, b, c);
                 break;
+            case 16:
+                var (workshop, scents) = (shop.Workshop, shop.Workshop.Recipe("scents"));
+                Pots.Begin(book, [.. new[] { "Red", "Rosé" }.Skip(b % 2).Select(scents.Variant)
+                    .Select(r => (r, FrozenRecipe.Of(workshop, BatchFormula.Of(workshop, r), "us", null)))], TestShop.Day, "A");
+                break;
+            case 17:
+                Pour(book, snapshot, b, c);
+                break;
+            case 18:
+                TableSales.Sell(book,
+                    [new("scents", b % 2 == 0 ? "Red" : "rosé", 1 + b % 3, c / 100m, null), new("bar", null, 1, 5, 0.4m)],
+                    $"buyer {c % 4}", "cash", TestShop.Day.AddDays(c % 2), "A");
+                break;
             default:
                 shop.Write("in.csv", $"lot,pieces,to,paid\n{lot},{1 + b % 3},Fairport market,{c}\n{lot},1,Ann,7\n");
                 ListImport.ReadFiles(book, [Path.Combine(shop.Folder, "in.csv")], TestShop.Day, "B");
                 break;
         }
+    }
+
+    private static void Pour(OpenBooks book, BooksSnapshot snapshot, int b, int c)
+    {
+        if (snapshot.Batches.LastOrDefault(batch => batch.Pot is not null) is not { Pot: { } pot })
+            return;
+        foreach (var material in Materials)
+            Pots.Weigh(book, pot, material, 1 + b / 10m, null, TestShop.Day, "A");
+        Production.CloseAll(book, [.. snapshot.BatchesOfPot(pot).Select(batch => batch.Lot)], 2 + b % 3, c % 2, TestShop.Day, "A");
     }
 
     private static void Strike(OpenBooks book, BooksSnapshot snapshot, int a, int b)

@@ -16,6 +16,18 @@ internal static class SameAnswers
         Assert.Equal(snapshot.LotsInHand(TestShop.Day).Select(Said), books.LotsInHand(TestShop.Day).Select(Said));
         Assert.Equal(snapshot.WasMade("bar", null), books.WasMade("bar", null));
         Assert.Equal(snapshot.WasMade("bar", "red"), books.WasMade("bar", "red"));
+        Assert.Equal(snapshot.ProductsMade().OrderBy(p => p.ToString(), StringComparer.Ordinal),
+            books.ProductsMade().OrderBy(p => p.ToString(), StringComparer.Ordinal));
+        (string, string?)[] products = [("bar", null), ("scents", "red"), ("scents", "Rosé"), ("scents", null)];
+        foreach (var (recipe, variant) in products)
+        {
+            Assert.Equal(snapshot.LotsInStock(recipe, variant).Select(l => (l.Batch.Id, l.Left)),
+                books.LotsInStock(recipe, variant).Select(l => (l.Batch.Id, l.Left)));
+            Assert.Equal(snapshot.WasMade(recipe, variant), books.WasMade(recipe, variant));
+            Assert.Equal(snapshot.LastBatch(recipe, variant)?.Id, books.LastBatch(recipe, variant)?.Id);
+        }
+        foreach (var day in new[] { TestShop.Day, TestShop.Day.AddDays(1) })
+            Assert.Equal(snapshot.TicketsOn(day).Order(), books.TicketsOn(day).Order());
         Assert.Equal(snapshot.LastBatch("bar", null)?.Frozen, books.LastBatch("bar", null)?.Frozen);
         Assert.Equal(snapshot.FrozenTexts(), books.FrozenTexts());
         foreach (var list in BookLists.All)

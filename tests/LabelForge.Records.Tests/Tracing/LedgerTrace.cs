@@ -15,7 +15,12 @@ internal static class LedgerTrace
     {
         var receipts = snapshot.Receipts.Where(r => Same($"M{r.Id}", from) || Same(snapshot.Bottle(r.Id), from)).ToArray();
         if (receipts.Length == 0)
-            receipts = [.. snapshot.Receipts.Where(r => Same(r.SupplierLot, from) || Same(r.Material, from))];
+        {
+            var sought = ReceiptStock.Sought(from);
+            var named = snapshot.Receipts.Where(r => ReceiptStock.Sought(r.SupplierLot) == sought && sought is not null).ToArray();
+            named = named.Where(r => Same(r.SupplierLot, from)).ToArray() is { Length: > 0 } exact ? exact : named;
+            receipts = [.. named.Union(snapshot.Receipts.Where(r => ReceiptStock.Sought(r.Material) == sought)).OrderBy(r => r.Id)];
+        }
         if (receipts.Length > 0)
         {
             var ids = receipts.Select(r => snapshot.First(BookLists.Receipt, r.Id)).ToHashSet();

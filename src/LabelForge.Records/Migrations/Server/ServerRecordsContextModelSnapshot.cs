@@ -677,10 +677,15 @@ namespace LabelForge.Records.Migrations.Server
                     b.Property<int>("ReceiptId")
                         .HasColumnType("integer");
 
+                    b.Property<string>("SupplierLot")
+                        .HasColumnType("text");
+
                     b.HasKey("Bottle");
 
                     b.HasIndex("ReceiptId")
                         .IsUnique();
+
+                    b.HasIndex("SupplierLot");
 
                     b.HasIndex("Material", "Left");
 
