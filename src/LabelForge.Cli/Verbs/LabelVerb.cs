@@ -33,6 +33,7 @@ internal static class LabelVerb
         };
         output.AddTo(verb);
         inputs.AddTo(verb);
+        inputs.AddWhitePlateTo(verb);
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(scan) is { } picture)
@@ -43,16 +44,18 @@ internal static class LabelVerb
                 throw new InputException(null, 0, "call.no-dots", ("ending", ending));
             if (r.GetValue(proof) && ending != ".pdf")
                 throw new InputException(null, 0, "call.proof-is-pdf");
+            if (r.GetValue(proof) && inputs.IsWhitePlate(r))
+                throw new InputException(null, 0, "call.white-plate-alone");
             var (jobs, lot, on) = inputs.Prepare(r);
-            var (labels, info) = (jobs.Select(j => j.Fit).ToArray(), PrintInputs.Info(jobs, lot, on));
+            var (labels, info) = (jobs.Select(j => inputs.Drawn(r, j)).ToArray(), PrintInputs.Info(jobs, lot, on));
             // A label by itself has no margin: the document's title says it, which no printer prints.
             if (inputs.Note(r, jobs) is { } note)
                 info = info with { Title = $"{info.Title} ({note})" };
             if (r.GetValue(proof))
-                ProofSheet.WritePdf(path, [.. labels.Select(f => f.OrRefuse())], jobs[0].Content.Market, on, info);
+                ProofSheet.WritePdf(path, labels, jobs[0].Content.Market, on, info);
             else
                 inputs.Print(r, [.. jobs.Select(j => new LabelsToPrint(j, lot, 0))], on, () =>
-                    LabelFile.Write(path, [.. labels.Select(f => f.OrRefuse())], info, r.GetValue(dots) ?? LabelFile.UsualDotsPerInch));
+                    LabelFile.Write(path, labels, info, r.GetValue(dots) ?? LabelFile.UsualDotsPerInch));
             inputs.Say(r, path, jobs, lot);
             return Exit.Done;
         }));

@@ -1,8 +1,11 @@
 using System.CommandLine;
 using LabelForge.Declarations;
 using LabelForge.Lots;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
+using LabelForge.Print.Proofs;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
 
@@ -26,6 +29,22 @@ internal sealed class PrintInputs(bool severalRecipes = false)
         Description = "Print although this rule is broken, as the findings name it; once for each rule",
     };
 
+    private readonly Option<bool> _white = new("--white-plate")
+    {
+        Description = "The plate of white ink instead, black where white is laid under the label's colours on dark or clear stock",
+    };
+
+    /// <summary>Adds what is laid out for a printer with white ink, to the verbs that write labels themselves.</summary>
+    public void AddWhitePlateTo(Command verb) => verb.Options.Add(_white);
+
+    /// <summary>Whether the white plate is wanted and not the label.</summary>
+    public bool IsWhitePlate(ParseResult r) => r.GetValue(_white);
+
+    /// <summary>What is to be drawn of a label: itself, or its plate of white ink.</summary>
+    /// <exception cref="InputException">It does not fit, or no white is laid under it.</exception>
+    public LabelLayout Drawn(ParseResult r, LabelJob job) =>
+        IsWhitePlate(r) ? WhitePlate.Of(job.Fit.OrRefuse()) : job.Fit.OrRefuse();
+
     public void AddTo(Command verb)
     {
         verb.Arguments.Add(_recipe);
@@ -46,7 +65,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
                 products = jobs.Select(j => new
                 {
                     name = j.Product.Name,
-                    design = j.Fit is Print.Fitting.Fit.Fits fits ? fits.Layout.Design.Id : null
+                    design = j.Fit is Fit.Fits fits ? fits.Layout.Design.Id : null
                 })
             });
 

@@ -52,6 +52,7 @@ internal static class SheetVerb
         };
         Output.AddTo(verb);
         Inputs.AddTo(verb);
+        Inputs.AddWhitePlateTo(verb);
         PrinterOptions.AddTo(verb);
         verb.SetAction(r => Exit.Run(() => Run(r)));
         return verb;
@@ -64,6 +65,9 @@ internal static class SheetVerb
         var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
             throw new InputException(null, 0, "call.serial-counts");
+        var plate = Inputs.IsWhitePlate(r);
+        if (plate && numbers is not null)
+            throw new InputException(null, 0, "call.white-plate-alone");
         var made =
             items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p
                 ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count))
@@ -84,7 +88,7 @@ internal static class SheetVerb
                 ? [new LabelRun(serials.Sample, serials.Count)]
                 : [
                     .. made.Select((m,
-                        at) => new LabelRun(m.Made.Job.Fit.OrRefuse(),
+                        at) => new LabelRun(Inputs.Drawn(r, m.Made.Job),
                             m.Count ?? r.GetValue(Count) ?? Part(SheetWriter.Plan(stock, first, null).Count, made.Count, at)))
                         .Where(run => run.Count > 0)],
             First = first,
@@ -108,7 +112,8 @@ internal static class SheetVerb
         foreach (var warning in EdgeWarnings.Of(order, printer).Concat(CutMarks.Warnings(order)).Concat(MarginNote.Warnings(order)))
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
-        var next = partUsed?.Remember(stock, first, order.Count);
+        // Under the white comes the same sheet again, for its colours.
+        var next = plate ? null : partUsed?.Remember(stock, first, order.Count);
         if (Inputs.Json(r))
         {
             JsonOut.Write(new

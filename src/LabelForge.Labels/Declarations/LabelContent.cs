@@ -11,6 +11,9 @@ public sealed record LabelContent
     /// <summary>The product's own name, for example <c>Fen Meadow</c>.</summary>
     public required string ProductName { get; init; }
 
+    /// <summary>The languages of its words, by ISO 639-1; none where they are not known.</summary>
+    public ImmutableArray<string> Languages { get; init; } = [];
+
     /// <summary>The statement of identity, for example <c>Glycerin bar soap</c>.</summary>
     public required string Identity { get; init; }
 

@@ -26,6 +26,7 @@ public static class LabelContentBuilder
         {
             BusinessName = business.Name,
             ProductName = recipe.Name,
+            Languages = words.Languages,
             Identity = words.Identity,
             NetQuantity = NetQuantityStatement.For(market, amount, on).Statement,
             IngredientHeading = declaration.Heading,

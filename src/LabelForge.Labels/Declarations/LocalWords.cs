@@ -2,7 +2,8 @@ namespace LabelForge.Declarations;
 
 /// <summary>A recipe's words as a market asks for them: in the workshop's language, or in each of the market's, as in Canada.</summary>
 /// <remarks>Canada: Cosmetic Regulations, C.R.C., c. 869, s. 18 (both official languages); from memory.</remarks>
-internal sealed record LocalWords(string Identity, string? Directions, ImmutableArray<string> Warnings, string? BestBefore, string? Origin)
+internal sealed record LocalWords(ImmutableArray<string> Languages, string Identity, string? Directions, ImmutableArray<string> Warnings,
+    string? BestBefore, string? Origin)
 {
     private const string Standard = "standard:";
 
@@ -11,6 +12,7 @@ internal sealed record LocalWords(string Identity, string? Directions, Immutable
         string[] languages = market.Ways.EachLanguage ? [.. market.Ways.Languages] : [language];
         var words = recipe.Words;
         return new LocalWords(
+            [.. languages],
             Both(languages, l => words.In.GetValueOrDefault(l)?.Identity ?? recipe.Identity, recipe) ?? "",
             Both(languages, l => words.In.GetValueOrDefault(l)?.Directions ?? recipe.Directions, recipe),
             [

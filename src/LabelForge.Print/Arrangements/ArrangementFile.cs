@@ -61,11 +61,15 @@ public static class ArrangementFile
         var (w, h) = (Points.ToLength(width), Points.ToLength(height));
         return root is null
             ? null
-            : new Reader(style, longName,
+            : new Reader(style, longName, shape,
                 ImmutableDictionary<string, Length>.Empty.Add("w", w).Add("h", h).Add("u", w.CompareTo(h) < 0 ? w : h)).Box(root);
     }
 
-    private sealed class Reader(DesignStyle style, bool longName, ImmutableDictionary<string, Length> sides)
+    // By eye.
+    private const decimal TallName = 1.25m;
+    private const decimal NarrowName = 1.5m;
+
+    private sealed class Reader(DesignStyle style, bool longName, FaceShape shape, ImmutableDictionary<string, Length> sides)
     {
         public ArrangementBox Box(MapNode map)
         {
@@ -120,9 +124,9 @@ public static class ArrangementFile
                 Least = LengthFormula.Or(map, "least",
                     Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, 0.085m * sides["u"].Millimetres) : usual.Least),
                     sides),
-                Most = LengthFormula.Or(map, "most", Length.FromMillimetres(usual.Most), sides),
+                Most = Most(role, LengthFormula.Or(map, "most", Length.FromMillimetres(usual.Most), sides)),
                 // A tube is so narrow that a name of three words takes a line for each.
-                Lines = (int)map.NumberOr("lines", sides["u"].Millimetres < 26 ? usual.Lines + 1 : usual.Lines)
+                Lines = (int)map.NumberOr("lines", usual.Lines) + (IsNarrow ? 1 : 0)
                     + (longName && role == Role.Name && Word(map, "run", Run.Across) == Run.Across ? 1 : 0),
                 Capitals = map.OptionalText("capitals")?.Text is { } c
                     ? c == "true"
@@ -132,6 +136,13 @@ public static class ArrangementFile
                 Leading = map.NumberOr("leading", role == Role.Name ? style.NameLeading : usual.Leading),
             };
         }
+
+        private bool IsNarrow => sides["u"].Millimetres < 26;
+
+        // On a tall front a name's lines stand over each other, with room for larger letters than its width alone would let it have.
+        private Length Most(Role role, Length most) => role == Role.Name && shape == FaceShape.Tall
+            ? Length.FromMillimetres(most.Millimetres * (IsNarrow ? NarrowName : TallName))
+            : most;
 
         private T Word<T>(MapNode map, string key, T otherwise) where T : struct, Enum =>
             map.OptionalText(key) is not { } node ? otherwise

@@ -14,6 +14,9 @@ internal sealed partial class FrontPass
     // On a plate a window stands close below, which a longer arc would come down to.
     private const double LongestArcOverWindow = 1.3;
 
+    // Radians between the ends of words on an arc and what stands beside them.
+    private const double BesideArc = 0.1;
+
     // Words keep so far inside a circle.
     private const double CircleMargin = 3.4;
 
@@ -114,7 +117,7 @@ internal sealed partial class FrontPass
         var extra = Shared(box, free);
         var y = at.Y
             + (box.Inside.All(b => b.Share == 0) && circle is not null && box.Shape == BoxShape.Disc
-                ? Math.Min(free, free / 2 + (arcDepth ?? 0) * 0.3)
+                ? Math.Min(free, free / 2 + (arcDepth ?? 0) * 0.45)
                 : 0);
         ArrangementBox? above = null;
         for (var i = 0; i < box.Inside.Length; i++)
@@ -242,10 +245,13 @@ internal sealed partial class FrontPass
     private double InCircle(ArrangementBox box, Circle circle, double? arcDepth, Box at, double x, double width, double top, double bottom,
         Side side)
     {
-        // The arc's words are at the top: what stands high keeps clear of them too.
-        double Half(double y) =>
-        Math.Sqrt(Math.Max(0,
-            Math.Pow(circle.Radius - CircleMargin - (y < circle.Y ? arcDepth ?? 0 : 0), 2) - (y - circle.Y) * (y - circle.Y)));
+        double Half(double y)
+        {
+            var (whole, up) = (circle.Radius - CircleMargin, circle.Y - y);
+            // The arc's words take the top of the circle as far round as they go; a line that runs under their ends has all its width.
+            var clear = arcDepth is { } depth && up > 0 && up > (whole - depth) * Math.Cos(_arc + BesideArc) ? whole - depth : whole;
+            return Math.Sqrt(Math.Max(0, clear * clear - up * up));
+        }
         var half = Math.Min(Half(top), Half(bottom));
         if (side == Side.Centre && Math.Abs(at.X + at.Width / 2 - circle.X) < 0.5)
             x = circle.X - width / 2;
@@ -300,9 +306,10 @@ internal sealed partial class FrontPass
         }
         var lines = set.Lines[0].Select(part => _drawings.Line(part, round.X, round.Y, ground, one.Element.Role) with { Radius = radius })
             .ToList();
-        var half = radius * Math.Sin(Math.Min(Math.PI / 2, set.Width / 2 / radius));
+        _arc = Math.Min(Math.PI / 2, set.Width / 2 / radius);
+        var half = radius * Math.Sin(_arc);
         Report(lines, set, round.X - half, round.Y - radius - set.Top, 2 * half,
-            set.Top + radius * (1 - Math.Cos(Math.Min(Math.PI / 2, set.Width / 2 / radius))));
+            set.Top + radius * (1 - Math.Cos(_arc)));
     }
 
     private void Report(List<PlacedLine> lines, SetText set, double x, double y, double width, double height)

@@ -22,6 +22,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private ImmutableArray<FrontText>.Builder _texts = ImmutableArray.CreateBuilder<FrontText>();
     private ImmutableArray<ArrangedPicture>.Builder _pictures = ImmutableArray.CreateBuilder<ArrangedPicture>();
     private ImmutableArray<PlacedBar>.Builder _bars = ImmutableArray.CreateBuilder<PlacedBar>();
+    // How far round words on an arc go to each side of the top, in radians.
+    private double _arc = Math.PI / 2;
     private decimal _name;
     private decimal _nameBefore;
 

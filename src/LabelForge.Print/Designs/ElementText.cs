@@ -14,8 +14,10 @@ namespace LabelForge.Print.Designs;
 internal sealed record ElementText(DesignElement Element, string Text, string Heading, ImmutableArray<string> Names, Length Floor,
     LetterFloor Required)
 {
-    /// <summary>The languages of the label; none where the maker may choose.</summary>
+    /// <summary>The languages that its words may be of, the likeliest first; none where they are not known.</summary>
     public ImmutableArray<string> Languages { get; init; } = [];
+
+    private const string EnglishNames = "en";
 
     /// <summary>The letter height it is not enlarged beyond.</summary>
     public Length Most => Element.Most.CompareTo(Floor) > 0 ? Element.Most : Floor;
@@ -40,7 +42,8 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
         var set = element.Role == Role.Ingredients
             ? new ElementText(element, text, content.IngredientHeading.Trim(), content.Ingredients, floor, required)
             : new ElementText(element, element.Capitals ? words.ToUpperInvariant() : words, "", [], floor, required);
-        return set with { Languages = content.Market.Ways.Languages };
+        // Ingredients bear English and Latin names wherever they are sold; only what is not written so is of the label's language.
+        return set with { Languages = element.Role == Role.Ingredients ? [EnglishNames, .. content.Languages] : content.Languages };
     }
 
     /// <summary>What a label says of a part in words; null where it says nothing of it, or nothing in words.</summary>

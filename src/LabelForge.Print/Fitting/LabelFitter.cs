@@ -43,8 +43,8 @@ public static class LabelFitter
         };
     }
 
-    // What takes less room, in turn; the words come before the looks.
-    private static IEnumerable<Look> Simpler(Look look)
+    /// <summary>A look, and after it what takes less room, in turn; the words come before the looks.</summary>
+    internal static IEnumerable<Look> Simpler(Look look)
     {
         yield return look;
         yield return look with { LongName = true };

@@ -30,6 +30,17 @@ public static class RangeFit
     public static Look Over(LabelDesign design, Look look, IReadOnlyList<LabelContent> range, InkBlock? barcode = null,
         LabelExtras? extras = null)
     {
+        // An arrangement that has no front of this shape gives way to another, in which the range is fitted then.
+        var most = LabelFitter.Simpler(look).Select(tried => Most(design, tried, range)).FirstOrDefault(m => !m.IsEmpty)
+            ?? ImmutableDictionary<Role, Length>.Empty;
+        // Smaller than there is room for, as the maker wants it; its own least holds all the same.
+        if (look.NameSize < 1 && most.TryGetValue(Role.Name, out var name))
+            most = most.SetItem(Role.Name, Length.FromMillimetres(name.Millimetres * (decimal)look.NameSize));
+        return look with { Most = most, Backs = BackRange.Of(design.In(look), range, barcode, extras ?? LabelExtras.None) };
+    }
+
+    private static ImmutableDictionary<Role, Length> Most(LabelDesign design, Look look, IReadOnlyList<LabelContent> range)
+    {
         var most = ImmutableDictionary<Role, Length>.Empty;
         var fronts = design.Panels.Where(FrontPanels.IsFront).ToList();
         foreach (var content in range.DistinctBy(c => (c.ProductName, c.Identity, c.ScentLine, c.NetQuantity)))
@@ -40,10 +51,7 @@ public static class RangeFit
                     most = most.SetItem(role, height);
             }
         }
-        // Smaller than there is room for, as the maker wants it; its own least holds all the same.
-        if (look.NameSize < 1 && most.TryGetValue(Role.Name, out var name))
-            most = most.SetItem(Role.Name, Length.FromMillimetres(name.Millimetres * (decimal)look.NameSize));
-        return look with { Most = most, Backs = BackRange.Of(design.In(look), range, barcode, extras ?? LabelExtras.None) };
+        return most;
     }
 
     private static ImmutableArray<(Role Role, Length Height)> Heights(LabelDesign design, DesignPanel panel, Look look,

@@ -45,13 +45,19 @@ public static class GreyLabel
 
     private static ImmutableArray<byte> InGrey(ImmutableArray<byte> picture)
     {
+        using var filter = SKColorFilter.CreateColorMatrix(Luminance);
+        return Filtered(picture, filter);
+    }
+
+    /// <summary>A picture seen through a filter, as PNG.</summary>
+    internal static ImmutableArray<byte> Filtered(ImmutableArray<byte> picture, SKColorFilter filter)
+    {
         using var from = SKImage.FromEncodedData(picture.AsSpan());
         using var surface = SKSurface.Create(new SKImageInfo(from.Width, from.Height));
-        using var filter = SKColorFilter.CreateColorMatrix(Luminance);
         using var paint = new SKPaint { ColorFilter = filter };
         surface.Canvas.DrawImage(from, 0, 0, new SKSamplingOptions(SKFilterMode.Nearest), paint);
-        using var grey = surface.Snapshot();
-        using var bytes = grey.Encode(SKEncodedImageFormat.Png, 100);
+        using var seen = surface.Snapshot();
+        using var bytes = seen.Encode(SKEncodedImageFormat.Png, 100);
         return [.. bytes.ToArray()];
     }
 }

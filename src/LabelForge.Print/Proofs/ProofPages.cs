@@ -6,8 +6,21 @@ namespace LabelForge.Print.Proofs;
 /// <summary>A place for the label on a proof's page: points from the page's top left corner, and how much larger it is drawn.</summary>
 internal sealed record PlacedProof(double X, double Y, double Scale)
 {
-    /// <summary>Whether it is drawn without colour.</summary>
-    public bool InGrey { get; init; }
+    /// <summary>How it is drawn.</summary>
+    public ProofOf Of { get; init; }
+}
+
+/// <summary>What of a label a proof shows at a place.</summary>
+internal enum ProofOf
+{
+    /// <summary>The label as it is seen, on its stock.</summary>
+    Seen,
+
+    /// <summary>The label without colour.</summary>
+    Grey,
+
+    /// <summary>The plate of white that is laid under it.</summary>
+    White,
 }
 
 /// <summary>One page of a proof.</summary>

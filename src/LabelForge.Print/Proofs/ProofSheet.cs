@@ -31,7 +31,8 @@ public static class ProofSheet
             : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
         var pages = labels.SelectMany(l => Pages(new ProofPages(width, height), l, market, on, info).Select(p => (Label: l, Page: p)))
             .ToArray();
-        var greys = labels.Where(GreyLabel.HasColour).Distinct().ToDictionary(l => l, GreyLabel.Of);
+        var drawn = labels.Distinct().ToDictionary(l => l, l => (Seen: l.OnStock(), Grey: GreyLabel.HasColour(l) ? GreyLabel.Of(l) : l,
+            White: WhitePlate.Has(l) ? WhitePlate.Of(l) : l));
         AtomicFile.Write(path, stream =>
         {
             var document = new FormDocument(stream, info);
@@ -40,7 +41,12 @@ public static class ProofSheet
                 using var page = document.AddPage(width, height);
                 page.Place(one.Picture, 0, 0);
                 foreach (var place in one.Labels)
-                    page.Place(place.InGrey ? greys.GetValueOrDefault(label, label) : label, place.X, place.Y, place.Scale);
+                    page.Place(place.Of switch
+                    {
+                        ProofOf.Grey => drawn[label].Grey,
+                        ProofOf.White => drawn[label].White,
+                        _ => drawn[label].Seen,
+                    }, place.X, place.Y, place.Scale);
             }
             document.Finish();
         });
@@ -53,10 +59,15 @@ public static class ProofSheet
         pages.Text(
             FormattableString.Invariant(
                 $"Design {label.Design.Id}, {width} by {height}. Measured against the rules of {market.ToString().ToUpperInvariant()} as they stood on {on:yyyy-MM-dd}, those named below and no others."), Body);
+        if (label.Design.Stock != Colour.White)
+            pages.Text(label.Design.Look?.Palette.Covers == false
+                ? $"Seen on stock of the colour {label.Design.Stock}, which shows through the inks and is not printed."
+                : $"Seen on stock of the colour {label.Design.Stock}, which is not printed; white ink is laid under the colours.", Body);
         pages.Space(8);
         ActualSize(pages, label);
         Enlarged(pages, label);
         Ink(pages, label);
+        White(pages, label);
         Rules(pages, label);
         LeftOut(pages, label);
         return pages.Finish();
@@ -106,16 +117,30 @@ public static class ProofSheet
     private static void Ink(ProofPages pages, LabelLayout label)
     {
         var ink = InkCoverage.Of(label);
-        var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
         pages.Text(string.Create(CultureInfo.InvariantCulture,
             $"Ink: {ink.Percent:0} % of the label's area, were it printed solid (cyan {ink.Cyan:0}, magenta {ink.Magenta:0}, yellow {ink.Yellow:0}, black {ink.Black:0}); worked out from the colours, for comparing designs."), Body);
         pages.Space(6);
-        if (!GreyLabel.HasColour(label) || width > pages.Width || height > pages.Height - 100)
+        if (GreyLabel.HasColour(label))
+            Apart(pages, label, "Actual size, as a printer without colour prints it.", ProofOf.Grey);
+    }
+
+    private static void White(ProofPages pages, LabelLayout label)
+    {
+        if (!WhitePlate.Has(label))
+            return;
+        Apart(pages, label, string.Create(CultureInfo.InvariantCulture,
+            $"White plate, actual size: black where white ink is laid under the colours, {InkCoverage.Of(WhitePlate.Of(label)).Percent:0} % of the area. It is written by itself with --white-plate."), ProofOf.White);
+    }
+
+    private static void Apart(ProofPages pages, LabelLayout label, string what, ProofOf of)
+    {
+        var (width, height) = (Points.Of(label.Design.Width), Points.Of(label.Design.Height));
+        if (width > pages.Width || height > pages.Height - 100)
             return;
         pages.Need(height + 24);
-        pages.Text("Actual size, as a printer without colour prints it.", Body, BundledFaces.SemiBold);
+        pages.Text(what, Body, BundledFaces.SemiBold);
         pages.Add(new Outline(ProofPages.Margin, pages.Y + 4, width, height, 0, label.Design.Round, Thin, Tint.Grey));
-        pages.Add(new PlacedProof(ProofPages.Margin, pages.Y + 4, 1) { InGrey = true });
+        pages.Add(new PlacedProof(ProofPages.Margin, pages.Y + 4, 1) { Of = of });
         pages.Space(height + 14);
     }
 

@@ -107,6 +107,41 @@ public class FrontTests
         Assert.True(heights.Max() - heights.Min() < 0.02m, string.Join(", ", heights));
     }
 
+    // A round front has no ranged left; what is used instead is fitted over the range too.
+    [Theory]
+    [InlineData("front-round-2in"), InlineData("tin-lid-2in")]
+    public void A_range_stands_at_one_size_in_the_arrangement_that_is_used_instead(string shape)
+    {
+        var design = LabelDesign.Load(shape);
+        LabelContent[] range = [.. new[] { "Hayloft", "Bramble & Shea", "Peach Morning" }
+            .Select(n => Usual(Market.Us) with { ProductName = n })];
+        var names = range.Select(content => LabelFitter.Fit(
+                design.In(RangeFit.Over(design, Of("ranged-left", "bookish", OrnamentFamily.All[5], null, 20), range)), content, null)
+            .OrRefuse()).Select(l => (l.Design.Look?.Arrangement, l.Texts.Single(t => t.Role == Role.Name).LetterHeight)).ToList();
+        Assert.All(names, n => Assert.Equal("stack", n.Arrangement));
+        Assert.True(names.Max(n => n.LetterHeight.Millimetres) - names.Min(n => n.LetterHeight.Millimetres) < 0.02m);
+    }
+
+    // Round is a shape of its own; a bag's seal is a strip an inch high.
+    [Theory]
+    [InlineData("bar-front-2x2"), InlineData("bar-2x4"), InlineData("front-round-2in"), InlineData("jar-side-2x8")]
+    [InlineData("bottle-front-2x2.625"), InlineData("hang-tag-fold"), InlineData("lip-tube-wrap"), InlineData("bar-57x99.1mm")]
+    [InlineData("bottle-wrap-3.333x4")]
+    public void A_common_shape_has_six_arrangements_to_choose_from(string shape)
+    {
+        var content = shape == "lip-tube-wrap"
+            ? Usual(Market.Us) with
+            {
+                ProductName = "Moss Lane", Identity = "Lip balm", NetQuantity = "Net Wt 0.15 oz (4.5 g)", Directions = "Smooth over lips.",
+                Ingredients = ["Cocos Nucifera (Coconut) Oil", "Beeswax", "Tocopherol", "Fragrance"], Warnings = [],
+            }
+            : Usual(Market.Us);
+        var found = ArrangementFile.Known.Where(a => LabelFitter.Fit(
+            LabelDesign.Load(shape).In(Of(a, "bookish", OrnamentFamily.All[3], null, 150)), content, null)
+                is Fit.Fits { Layout.Design.Look.Arrangement: var used } && used == a).ToList();
+        Assert.True(found.Count >= 6, $"{shape}: {string.Join(", ", found)}");
+    }
+
     [Theory]
     [InlineData("bar-57x99.1mm"), InlineData("bottle-wrap-3.333x4")]
     [InlineData("bar-2x4"), InlineData("bottle-back-2x2.625"), InlineData("jar-side-2x8"), InlineData("bar-back-2x2.625")]

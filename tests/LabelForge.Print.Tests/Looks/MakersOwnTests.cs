@@ -1,5 +1,6 @@
 using LabelForge.Declarations;
 using LabelForge.Markets;
+using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
@@ -7,6 +8,7 @@ using LabelForge.Print.Fitting;
 using LabelForge.Print.Lettering;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Palettes;
+using LabelForge.Print.Proofs;
 using LabelForge.Print.Sheets;
 using SkiaSharp;
 
@@ -160,6 +162,56 @@ public sealed class MakersOwnTests
                 $"{line.Text.Text}: {contrast:0.0}");
             Assert.Equal(layout.Design.Seen(printed.Ink ?? layout.Design.Ink), line.Ink ?? seen.Design.Ink);
         }
+    }
+
+    [Theory, MemberData(nameof(Arrangements))]
+    public void White_ink_lies_under_all_that_is_printed_and_where_the_stock_shows_there_is_none(string arrangement)
+    {
+        var stock = Colour.Parse("#1c1c1e")!.Value;
+        foreach (var shape in Shapes)
+        {
+            var layout = Fitted(shape, arrangement, art: Photo(60, 40),
+                look: l => l with { Palette = Palette.Of(20, paper: stock, whiteInk: true), WhiteInk = true });
+            using var seen = Pixels(layout, stock);
+            using var plate = Pixels(WhitePlate.Of(layout), Colour.White);
+            var (laid, bare) = (0, 0);
+            for (var y = 1; y < seen.Height - 1; y++)
+            {
+                for (var x = 1; x < seen.Width - 1; x++)
+                {
+                    // Where ink and stock meet, a dot is partly of both.
+                    var here = seen.GetPixel(x, y);
+                    if (seen.GetPixel(x - 1, y) != here || seen.GetPixel(x + 1, y) != here || seen.GetPixel(x, y - 1) != here
+                        || seen.GetPixel(x, y + 1) != here)
+                        continue;
+                    var shows = here == new SKColor(stock.Red, stock.Green, stock.Blue);
+                    Assert.True(plate.GetPixel(x, y) == (shows ? SKColors.White : SKColors.Black), $"{arrangement}, {shape} at {x}, {y}");
+                    (laid, bare) = (laid + (shows ? 0 : 1), bare + (shows ? 1 : 0));
+                }
+            }
+            Assert.True(laid > 500 && bare > 500, $"{arrangement}, {shape}: {laid} laid, {bare} bare");
+        }
+    }
+
+    [Theory]
+    [InlineData("#ffffff", true), InlineData("#c9a77c", false)]
+    public void Where_no_white_is_laid_there_is_no_plate_of_it(string colour, bool white)
+    {
+        var layout = Fitted("bar-front-2x2", "stack",
+            look: l => l with { Palette = Palette.Of(20, paper: Colour.Parse(colour), whiteInk: white), WhiteInk = white });
+        Assert.False(WhitePlate.Has(layout));
+        Assert.Equal("label.no-white-plate", Assert.Throws<InputException>(() => WhitePlate.Of(layout)).Problem.Code);
+    }
+
+    private static SKBitmap Pixels(LabelLayout layout, Colour ground)
+    {
+        const float Dots = 2;
+        var bitmap = new SKBitmap((int)(Points.Of(layout.Design.Width) * Dots), (int)(Points.Of(layout.Design.Height) * Dots));
+        using var canvas = new SKCanvas(bitmap);
+        canvas.Clear(new SKColor(ground.Red, ground.Green, ground.Blue));
+        canvas.Scale(Dots);
+        LabelPainter.Paint(canvas, layout, 0, 0);
+        return bitmap;
     }
 
     private static double Window(LabelLayout layout) => layout.Drawings.Last(d => !d.IsGround).Box.Height;
