@@ -139,7 +139,9 @@ internal sealed class LayoutAssembly(LabelDesign design)
         // black on a white plate as large as its quiet zones.
         var (ink, ground) = (design.Seen(design.Ink), design.Seen(design.Ground));
         var matched = ink.Luminance < ground.Luminance && Colour.Contrast(ink, ground) >= SymbolContrast;
-        if (design.HasGround && !matched)
+        // On stock of its own colour white is to be had where the printer lays it; the plate of it says where.
+        var hasWhite = design.HasGround || design is { Look.Palette.Covers: true, Stock: var stock } && stock != Colour.White;
+        if (hasWhite && !matched)
             bars.Add(new PlacedBar(x, at.Top, Points.Of(block.Width), Points.Of(block.Height), Colour.White));
         foreach (var bar in block.Bars)
             bars.Add(new PlacedBar(x + Points.OfMillimetres(bar.XMm), at.Top + Points.OfMillimetres(bar.YMm),

@@ -12,6 +12,9 @@ internal static class Decoders
     public static string Zbar(InkBlock block, int dpi = 300, params string[] settings) =>
         Read(block, dpi, "zbarimg", png => [.. settings, "--quiet", "--nodbus", png]);
 
+    /// <summary>What zbarimg reads in a picture.</summary>
+    public static string ZbarPicture(string png) => Run("zbarimg", ["--quiet", "--nodbus", png]).TrimEnd('\n');
+
     /// <summary>What dmtxread reads, with ~ for FNC1; it refuses a symbol that does not begin with FNC1.</summary>
     public static string Dmtx(InkBlock block, int dpi = 300) =>
         Read(block, dpi, "dmtxread", png => ["-N1", "-m5000", "-G126", png]);

@@ -1,0 +1,54 @@
+using LabelForge.Markets;
+using LabelForge.Print.Barcodes;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
+using LabelForge.Print.Ornaments;
+using LabelForge.Print.Output;
+using LabelForge.Print.Palettes;
+using LabelForge.Print.Tests.Looks;
+
+namespace LabelForge.Print.Tests.Barcodes;
+
+/// <summary>A lot's code is read on the whole label as it is seen: in coloured ink, on coloured and dark stock, on a dark design.</summary>
+public sealed class GroundDecodingTests : IDisposable
+{
+    private const string Lot = "26R25-01E";
+
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge").FullName;
+
+    public void Dispose() => Directory.Delete(_folder, recursive: true);
+
+    /// <summary>Hues all round on white; kraft; a pale and a dark film; black stock with white ink.</summary>
+    public static TheoryData<int, string, bool> Grounds =>
+    [
+        (20, "#ffffff", false), (74, "#ffffff", false), (104, "#ffffff", false), (160, "#ffffff", false), (246, "#ffffff", false),
+        (318, "#ffffff", false), (42, "#c9a77c", false), (200, "#e8e0c8", false), (20, "#1c1c1e", true), (246, "#5a4632", true),
+    ];
+
+    [Theory, MemberData(nameof(Grounds))]
+    public void A_lot_is_read_from_every_ground(int hue, string stock, bool white)
+    {
+        var look = FrontTests.Of("colour-block", "bookish", OrnamentFamily.All[2], null, hue) with
+        {
+            Palette = Palette.Of(hue, paper: Colour.Parse(stock), whiteInk: white),
+            WhiteInk = white,
+        };
+        Read(LabelDesign.Load("bottle-wrap-3.333x4").In(look));
+    }
+
+    [Theory]
+    [InlineData("dark"), InlineData("light")]
+    public void A_lot_is_read_from_a_plain_design_of_either_tone(string tone) =>
+        Read(LabelDesign.Load($"bottle-wrap-3.333x4+bookish+{tone}"));
+
+    private void Read(LabelDesign design)
+    {
+        InstalledProgram.OrSkip("zbarimg");
+        var layout = LabelFitter.Fit(design, FrontTests.Usual(Market.Us),
+            Barcode.Draw(BarcodeKind.Code128, Lot, new BarcodeOptions()).OrRefuse()).OrRefuse();
+        var path = Path.Combine(_folder, "label.png");
+        LabelFile.Write(path, layout.OnStock(), Samples.Info, 300);
+        Assert.Equal("CODE-128:" + Lot, Decoders.ZbarPicture(path));
+    }
+}
