@@ -31,7 +31,9 @@ public static class ProofSheet
             : (Length.FromMillimetres(210m), Length.FromMillimetres(297m));
         var pages = labels.SelectMany(l => Pages(new ProofPages(width, height), l, market, on, info).Select(p => (Label: l, Page: p)))
             .ToArray();
-        var drawn = labels.Distinct().ToDictionary(l => l, l => (Seen: l.OnStock(), Grey: GreyLabel.HasColour(l) ? GreyLabel.Of(l.OnStock()) : l,
+        var drawn = labels.Distinct().ToDictionary(l => l, l => (
+            Seen: l.OnStock(),
+            Grey: GreyLabel.HasColour(l) ? GreyLabel.Of(l.OnStock()) : l,
             White: WhitePlate.Has(l) ? WhitePlate.Of(l) : l));
         AtomicFile.Write(path, stream =>
         {

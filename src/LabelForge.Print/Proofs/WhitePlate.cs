@@ -19,8 +19,9 @@ public static class WhitePlate
         0, 0, 0, 1, 0,
     ];
 
-    /// <summary>Whether white is laid under a label: its stock has a colour of its own, and its colours are worked out to cover it.</summary>
-    public static bool Has(LabelLayout label) => label.Design is { Look.Palette.Covers: true, Stock: var stock } && stock != Colour.White;
+    /// <summary>Whether white is laid under a label: its stock has a colour of its own, and its colours cover it.</summary>
+    public static bool Has(LabelLayout label) =>
+        label.Design is { Look.Palette.Covers: true, Stock: var stock } && stock != Colour.White;
 
     /// <summary>The white plate of a label. What is drawn in the stock's own colour is not printed, and lets the stock through whatever
     /// it stands on.</summary>

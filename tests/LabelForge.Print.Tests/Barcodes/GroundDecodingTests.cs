@@ -10,7 +10,7 @@ using LabelForge.Print.Tests.Looks;
 
 namespace LabelForge.Print.Tests.Barcodes;
 
-/// <summary>A lot's code is read on the whole label as it is seen: in coloured ink, on coloured and dark stock, on a dark design.</summary>
+/// <summary>A lot's code is read on the whole label as it is seen: in coloured ink, on coloured and dark stock, on dark.</summary>
 public sealed class GroundDecodingTests : IDisposable
 {
     private const string Lot = "26R25-01E";
