@@ -36,7 +36,10 @@ internal static class CallMessages
             var names = verb.Subcommands.Where(v => !v.Hidden).Select(v => v.Name);
             return $"\"{word}\" is not something {(path.Length == 0 ? "labelforge" : path)} does.{Meant(Spelling.NearestOfFew(word, names))}";
         }
-        return $"{path} takes nothing more behind \"{word}\"'s place: put a name of several words in quotation marks.";
+        // Most often a figure whose option was forgotten, or a name of several words.
+        var named = verb.Options.Where(o => o is { Hidden: false, Required: true }).Select(o => $" {o.Name} {word}?").ToArray();
+        return $"{path} has no place for \"{word}\".{(named.Length == 1 ? $" Did you mean{named[0]}" : "")} "
+            + "Put a name of several words in quotation marks.";
     }
 
     // An option that the verb does not have would else be the name of a folder or of a recipe.

@@ -48,7 +48,7 @@ internal static class TraceVerb
                 AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TracePicture.Svg(trace))));
                 break;
             case ".pdf":
-                RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop.Business, on),
+                RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop, on),
                     new DocumentInfo($"Recall, {trace.From}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
                 break;
             default:
@@ -128,6 +128,8 @@ internal static class TraceVerb
                     $"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? FormattableString.Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
         Console.WriteLine(
             FormattableString.Invariant(
-                $"{trace.Deliveries.Sum(d => d.Pieces)} pieces are with {trace.Deliveries.Select(d => d.To).Distinct().Count()} buyers, {trace.Batches.Sum(b => b.Left)} in the house."));
+                $"{Counted(trace.Deliveries.Sum(d => d.Pieces), "piece is", "pieces are")} with {Counted(trace.Deliveries.Select(d => d.To).Distinct().Count(), "buyer", "buyers")}, {trace.Batches.Sum(b => b.Left)} in the house."));
     }
+
+    private static string Counted(int count, string one, string many) => FormattableString.Invariant($"{count} {(count == 1 ? one : many)}");
 }

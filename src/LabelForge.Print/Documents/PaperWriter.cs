@@ -67,16 +67,19 @@ public static class PaperWriter
             else
                 Fact(pages, fact);
         }
+        // Lines to write on stand under what they are for, and not by themselves on the next page.
+        pages.NewPageUnless(22 * section.Blanks);
+        for (var i = 0; i < section.Blanks; i++)
+        {
+            pages.Down(20);
+            pages.Rule(0, pages.Y, pages.Width, 0.3);
+        }
+        if (section.Blanks > 0)
+            pages.Down(8);
         if (section.Table is { } table)
             Table(pages, table);
         foreach (var label in section.Labels)
             Label(pages, label);
-        for (var i = 0; i < section.Blanks; i++)
-        {
-            pages.NewPageUnless(22);
-            pages.Down(20);
-            pages.Rule(0, pages.Y, pages.Width, 0.3);
-        }
         foreach (var note in section.Notes)
             Line(pages, note, BundledFaces.Regular, Body, 0);
     }

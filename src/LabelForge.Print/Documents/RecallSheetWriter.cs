@@ -3,7 +3,7 @@ using LabelForge.Print.Output;
 
 namespace LabelForge.Print.Documents;
 
-/// <summary>Writes a recall sheet: one page of facts and steps, then a letter to a page.</summary>
+/// <summary>Writes a recall sheet: steps to tick and facts, then a letter to a page.</summary>
 public static class RecallSheetWriter
 {
     private const double Body = 11;
@@ -16,14 +16,21 @@ public static class RecallSheetWriter
     {
         var pages = new BenchPages(content.PageWidth, content.PageHeight);
         pages.Down(pages.Write(content.Title, BundledFaces.SemiBold, 24, 0, pages.Y, pages.Width) + 8);
-        foreach (var fact in content.Facts)
-            Paragraph(pages, fact, 0);
-        pages.Down(10);
-        foreach (var step in content.Steps)
+        Paragraph(pages, content.Summary, 0);
+        foreach (var part in content.Parts.Where(p => !p.Lines.IsEmpty))
         {
-            pages.NewPageUnless(40);
-            pages.Box(0, pages.Y, 10);
-            Paragraph(pages, step, 20);
+            pages.NewPageUnless(70);
+            pages.Down(12);
+            pages.Down(pages.Write(part.Heading, BundledFaces.SemiBold, 13, 0, pages.Y, pages.Width) + 2);
+            pages.Rule(0, pages.Y, pages.Width, 0.9);
+            pages.Down(6);
+            foreach (var line in part.Lines)
+            {
+                pages.NewPageUnless(40);
+                if (part.ToTick)
+                    pages.Box(0, pages.Y, 10);
+                Paragraph(pages, line, part.ToTick ? 20 : 0);
+            }
         }
         foreach (var letter in content.Letters)
         {

@@ -6,41 +6,44 @@ namespace LabelForge.Records.Tracing;
 public static class RecallLetters
 {
     /// <summary>The sheet and its letters.</summary>
-    public static RecallSheetContent Of(Trace trace, Business business, DateOnly on) => new(
+    /// <param name="trace">What was traced.</param>
+    /// <param name="workshop">The workshop, which writes them.</param>
+    /// <param name="on">The day.</param>
+    public static RecallSheetContent Of(Trace trace, Workshop workshop, DateOnly on) => new(
         $"Recall sheet: {trace.From}",
+        FormattableString.Invariant(
+            $"{workshop.Business.NameLine}, {on:yyyy-MM-dd}. {Pieces(trace.Deliveries.Sum(d => d.Pieces))} left the house, {trace.Batches.Sum(b => b.Left)} still in it."),
         [
-            FormattableString.Invariant(
-                $"{business.NameLine}, {on:yyyy-MM-dd}. {trace.Deliveries.Sum(d => d.Pieces)} pieces left the house, {trace.Batches.Sum(b => b.Left)} are still in it."),
-            .. trace.Bottles
-                .Select(
-                    b =>
-                        FormattableString.Invariant(
-                            $"M{b.MaterialLot} {b.Material}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##}{trace.UnitOf(b)} are still in the house.")),
-            .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot))
-                .Select(
-                    g => FormattableString.Invariant($"{g.Sum(u => u.Grams):0.##} g of M{g.Key.MaterialLot} went into lot {g.Key.Lot}.")),
-            .. trace.Batches
-                .Select(
-                    b =>
-                        FormattableString.Invariant(
-                            $"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}.")),
-            .. trace.Complaints
-                .Select(
-                    c =>
-                        FormattableString.Invariant(
-                            $"Told on {c.On:yyyy-MM-dd} by {c.From}{(c.Serious ? ", SERIOUS" : "")}: {c.What}{(c.ReportBy is { } day ? FormattableString.Invariant($" (report by {day:yyyy-MM-dd})") : "")}")),
-            .. trace.Deliveries.Select(d => FormattableString.Invariant($"{d.Pieces} of lot {d.Lot} to {d.To}, {d.On:yyyy-MM-dd}.")),
+            new("What to do", Steps, ToTick: true),
+            new("Who has it", [.. trace.Deliveries
+                .Select(d => FormattableString.Invariant($"{d.To}: {d.Pieces} of lot {d.Lot}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"))],
+                ToTick: true),
+            new("What was told", [.. trace.Complaints.Select(c => FormattableString.Invariant(
+                $"{c.On:yyyy-MM-dd}, {c.From}{(c.Serious ? ", SERIOUS" : "")}: {c.What}{(c.ReportBy is { } day ? FormattableString.Invariant($" (report by {day:yyyy-MM-dd})") : "")}"))]),
+            new("What was made", [.. trace.Batches.Select(b => FormattableString.Invariant(
+                $"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}."))]),
+            new("What went into it", [
+                .. trace.Bottles.Select(b => FormattableString.Invariant(
+                    $"M{b.MaterialLot} {Named(workshop, b.Material)}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##}{trace.UnitOf(b)} in the house.")),
+                .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)).Select(g => FormattableString.Invariant(
+                    $"{g.Sum(u => u.Grams):0.##} g of M{g.Key.MaterialLot} went into lot {g.Key.Lot}."))]),
         ],
-        [
-            "Take the pieces in the house off sale, and mark them. Close the bottles named above, mark them, and finish no "
-                + "batch with them.",
-            "Write to everyone below; note each answer and what came back.",
-            "Ask the supplier in writing what is known of the material lot.",
-            "In the US: if somebody was seriously harmed, report within 15 business days (FD&C Act, section 605). Ask the authority "
-                + "whether the recall must be reported.",
-            "Write pieces that come back and are destroyed into the books (labelforge dispose).",
-        ],
-        [.. trace.Deliveries.GroupBy(d => d.To).Select(g => Letter(g.Key, g, trace, business, on))]);
+        [.. trace.Deliveries.GroupBy(d => d.To).Select(g => Letter(g.Key, g, trace, workshop.Business, on))]);
+
+    private static readonly ImmutableArray<string> Steps =
+    [
+        "Take the pieces in the house off sale, and mark them. Close the bottles named below, mark them, and finish no batch with them.",
+        "Write to everyone below; note each answer and what came back. Where nobody knows who bought, as at a market, put the letter up "
+            + "there and where your buyers look.",
+        "Ask the supplier in writing what is known of the material lot.",
+        "In the US: if somebody was seriously harmed, report within 15 business days (FD&C Act, section 605). Ask the authority "
+            + "whether the recall must be reported.",
+        "Write pieces that come back and are destroyed into the books (labelforge dispose).",
+    ];
+
+    private static string Pieces(int count) => count == 1 ? "1 piece" : FormattableString.Invariant($"{count} pieces");
+
+    private static string Named(Workshop workshop, string material) => workshop.Materials.GetValueOrDefault(material)?.Name ?? material;
 
     private static ImmutableArray<string> Letter(string to, IEnumerable<TracedDelivery> had, Trace trace, Business business,
         DateOnly on) =>

@@ -45,6 +45,20 @@ public abstract class TraceTests : IDisposable
         Assert.Equal(bottles, string.Join(' ', Follow(from).Uses.Select(u => $"M{u.MaterialLot}").Distinct()));
 
     [Fact]
+    public void A_recall_sheet_has_a_line_and_a_letter_for_each_who_has_pieces_and_names_the_bottles()
+    {
+        var sheet = RecallLetters.Of(Follow("castor-oil"), _shop.Workshop, TestShop.Day);
+        string[] Lines(string heading) => [.. sheet.Parts.Single(p => p.Heading == heading).Lines];
+        Assert.Contains("6 pieces left the house, 10 still in it", sheet.Summary, StringComparison.Ordinal);
+        Assert.Equal(["Ann <&>: 3 of lot 26R02-01X, 2026-11-02", "=market day: 2 of lot 26R02-01X, 2026-11-02, given",
+            "Bea: 1 of lot 26R02X02N, 2026-11-02"], Lines("Who has it"));
+        Assert.Equal(["To: Ann <&>", "To: =market day", "To: Bea"], sheet.Letters.Select(l => l[2]));
+        Assert.StartsWith("M2 Castor oil, from Heron, supplier's lot H1000, came 2026-11-02", Lines("What went into it")[0],
+            StringComparison.Ordinal);
+        Assert.Empty(Lines("What was told"));
+    }
+
+    [Fact]
     public void A_struck_sale_is_no_longer_followed()
     {
         Correcting.Of(_shop.Book, "sale", 3, new Dictionary<string, string> { ["to"] = "Cleo" }, "wrong name", TestShop.Day, "A");
