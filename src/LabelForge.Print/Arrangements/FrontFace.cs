@@ -64,6 +64,9 @@ internal sealed record ArrangedFront(
     ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<ArrangedPicture> Pictures,
     ImmutableArray<PlacedBar> Bars, double NameToNet)
 {
+    /// <summary>How far words were moved from where the arrangement has them, in points.</summary>
+    public ImmutableDictionary<Role, (double X, double Y)> Moved { get; init; } = ImmutableDictionary<Role, (double X, double Y)>.Empty;
+
     /// <summary>What stands under the words.</summary>
     public IEnumerable<PlacedDrawing> Drawings => Drawn.Select(d => d());
 }

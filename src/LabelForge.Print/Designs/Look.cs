@@ -40,6 +40,11 @@ public sealed record Look
     /// <summary>Whether the window stands above the name or below it; null as the arrangement has it.</summary>
     public bool? OrnamentAbove { get; init; }
 
+    /// <summary>How far words of the front are wanted from where the arrangement has them, in points to the right and down. They go
+    /// as far as the rules and what else stands there let them.</summary>
+    public System.Collections.Immutable.ImmutableDictionary<Role, (double X, double Y)> Moved { get; init; } =
+        System.Collections.Immutable.ImmutableDictionary<Role, (double X, double Y)>.Empty;
+
     /// <summary>Whether a name may take a line more than usual, where it has no room else.</summary>
     public bool LongName { get; init; }
 

@@ -115,6 +115,10 @@ public sealed record LabelLayout
     /// <summary>The roles of the elements that stand on it.</summary>
     public ImmutableHashSet<Role> Said { get; init; } = [];
 
+    /// <summary>How far words of the front stand from where the arrangement has them, in points to the right and down; those that the
+    /// look moves and that may be moved.</summary>
+    public ImmutableDictionary<Role, (double X, double Y)> Moved { get; init; } = ImmutableDictionary<Role, (double X, double Y)>.Empty;
+
     /// <summary>What the content or the caller gave and the label does not show, in plain words.</summary>
     public required ImmutableArray<string> LeftOut { get; init; }
 

@@ -39,9 +39,10 @@ internal static class FrontPanels
         DesignElement Own(DesignElement element) => panel.Elements.FirstOrDefault(e => e.Role == element.Role) is not { } own ? element
             : element.Role == Role.NetQuantity && own.Lines > element.Lines ? element with { Lines = own.Lines }
             : element.Role is Role.Price or Role.ScentLine ? element with { Least = own.Least, Most = own.Most } : element;
-        return FrontArranger.Arrange(face, root,
+        var front = FrontArranger.Arrange(face, root,
             e => said.Contains(e.Role) || e.Role is Role.ScentLine or Role.Words or Role.Claim or Role.Price
                 ? ElementText.From(Own(e), content, design.Id)
                 : null, logo);
+        return front is null ? null : MovedWords.Of(face, front);
     }
 }

@@ -20,6 +20,8 @@ internal sealed class LayoutAssembly(LabelDesign design)
     private readonly ImmutableArray<PlacedDrawing>.Builder drawings = ImmutableArray.CreateBuilder<PlacedDrawing>();
     private readonly ImmutableArray<string>.Builder leftOut = ImmutableArray.CreateBuilder<string>();
 
+    private ImmutableDictionary<Role, (double X, double Y)> moved = ImmutableDictionary<Role, (double X, double Y)>.Empty;
+
     public void LeaveOut(string what) => leftOut.Add(what);
 
     public void Add(DesignPanel panel, Arrangement arrangement)
@@ -71,6 +73,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         bars.AddRange(front.Bars);
         lines.AddRange(front.Texts.SelectMany(t => t.Lines));
         texts.AddRange(front.Texts.Select(t => t.Report));
+        moved = moved.SetItems(front.Moved);
         said.UnionWith(front.Texts.Select(t => t.Report.Role));
         foreach (var picture in front.Pictures)
             AddPicture(picture.Art, picture.X, picture.Y, picture.Width, picture.Ink, picture.Clip);
@@ -106,6 +109,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         Texts = texts.ToImmutable(),
         LeftOut = leftOut.ToImmutable(),
         Said = [.. said],
+        Moved = moved,
     };
 
     private void AddText(ArrangedItem at, SetText set)

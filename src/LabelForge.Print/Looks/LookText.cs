@@ -1,4 +1,6 @@
+using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
+using LabelForge.Print.Lettering;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Print.Looks;
@@ -29,6 +31,32 @@ internal static class LookText
         "false" => false,
         var other => throw node!.Refuse("look.true-or-false", ("what", what), ("text", other)),
     };
+
+    /// <summary>How far words are moved, in points.</summary>
+    public static ImmutableDictionary<Role, (double X, double Y)> Moved(MapNode? map)
+    {
+        var moved = ImmutableDictionary<Role, (double X, double Y)>.Empty;
+        if (map is null)
+            return moved;
+        map.OnlyKeys("What is moved", [.. MovedWords.May.Select(Roles.NameOf)]);
+        foreach (var role in MovedWords.May.Where(r => map[Roles.NameOf(r)] is not null))
+        {
+            if (map.Texts(Roles.NameOf(role)).ToArray() is not [var right, var down])
+                throw map.Refuse("look.moved", ("part", Roles.NameOf(role)));
+            moved = moved.Add(role, (Millimetres(right, role), Millimetres(down, role)));
+        }
+        return moved;
+    }
+
+    private static double Millimetres(TextNode node, Role role) =>
+        node.Text.EndsWith("mm", StringComparison.Ordinal)
+            && decimal.TryParse(node.Text.AsSpan(0, node.Text.Length - 2).Trim(),
+                NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var value)
+            && Math.Abs(value) <= FarthestMoved
+            ? Points.OfMillimetres(value)
+            : throw node.Refuse("look.moved", ("part", Roles.NameOf(role)));
+
+    private const decimal FarthestMoved = 200;
 
     private static string Written(double value) => value.ToString("0.##", CultureInfo.InvariantCulture);
 }

@@ -74,6 +74,7 @@ public static class RangeLooks
                 ? place == "above"
                 : null,
             WhiteInk = LookText.Yes(wish.WhiteInk, "white ink") == true,
+            Moved = LookText.Moved(wish.Moved),
             Arrangement = LookText.Known(wish.Arrangement, "arrangement", ArrangementFile.Known) ?? UsualArrangement,
             Types = LookText.Known(wish.Types, "pair of types", DesignStyle.Known) ?? UsualTypes,
             Frame = LookText.Known(wish.Frame, "frame", [.. FrameFamily.All.Select(f => f.Id), "none"]) is { } frame

@@ -12,7 +12,7 @@ public sealed record LookWish
     /// <summary>The keys that a look may have.</summary>
     public static IReadOnlyList<string> KnownKeys { get; } =
         ["arrangement", "frame", "ornament", "palette", "types", "scent", "line", "words", "claim", "price", "logo", "picture", "link",
-            "code", "stock", "white ink", "name size", "ornament size", "ornament place"];
+            "code", "stock", "white ink", "name size", "ornament size", "ornament place", "moved"];
 
     /// <summary>Nothing written.</summary>
     public static LookWish None { get; } = new();
@@ -86,6 +86,9 @@ public sealed record LookWish
     /// <summary>Whether the ornament's window stands above or below the name.</summary>
     public TextNode? OrnamentPlace { get; init; }
 
+    /// <summary>How far words of the front are moved: each by its part's name, with two lengths, to the right and down.</summary>
+    public MapNode? Moved { get; init; }
+
     /// <summary>Reads the key <c>look</c>.</summary>
     /// <exception cref="InputException">It has a key that no look has.</exception>
     public static LookWish Read(MapNode file)
@@ -121,6 +124,7 @@ public sealed record LookWish
             NameSize = map.OptionalText("name size"),
             OrnamentSize = map.OptionalText("ornament size"),
             OrnamentPlace = map.OptionalText("ornament place"),
+            Moved = map.OptionalMap("moved"),
         };
     }
 
@@ -150,5 +154,6 @@ public sealed record LookWish
         NameSize = NameSize ?? below.NameSize,
         OrnamentSize = OrnamentSize ?? below.OrnamentSize,
         OrnamentPlace = OrnamentPlace ?? below.OrnamentPlace,
+        Moved = Moved ?? below.Moved,
     };
 }

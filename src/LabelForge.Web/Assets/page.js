@@ -134,7 +134,7 @@
   new MutationObserver(() => { if (!carding) carding = requestAnimationFrame(() => { carding = 0; cards(); }); }).observe(document.body, { subtree: true, childList: true });
   // The arrows choose a position on the sheet; they do not scroll the page then.
   document.addEventListener("keydown", (event) => {
-    if (event.target instanceof SVGElement && event.target.matches("[role=radio]") && /^(Arrow|Home$|End$)/.test(event.key)) event.preventDefault();
+    if (event.target instanceof SVGElement && event.target.matches("[role=radio], [data-arrows]") && /^(Arrow|Home$|End$)/.test(event.key)) event.preventDefault();
   });
   document.addEventListener("click", (event) => {
     if (event.target instanceof HTMLElement && event.target.matches("a.skip")) { event.preventDefault(); document.getElementById("work").focus(); }
@@ -150,6 +150,8 @@
       if (first?.matches("h1") && !first.hasAttribute("tabindex")) first.tabIndex = -1;
       first?.focus();
     },
+    // How many dots of the screen a drawing's unit takes.
+    dots: (selector) => document.querySelector(selector)?.getScreenCTM()?.a ?? 0,
     copy: (text) => navigator.clipboard.writeText(text),
     // Who is typing there already is left alone: what is selected would be typed over.
     focus: (id) => { const e = document.getElementById(id); if (e && e !== document.activeElement) { e.focus(); if (e.select) e.select(); } },

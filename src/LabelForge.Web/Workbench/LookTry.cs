@@ -12,7 +12,7 @@ namespace LabelForge.Web.Workbench;
 /// <param name="Hue">The palette's hue in degrees.</param>
 /// <param name="Strength">How colourful.</param>
 /// <param name="Types">The pair of types.</param>
-public sealed record LookTry(string Arrangement, string Frame, string Ornament, string Seed, double Hue, double Strength, string Types)
+public sealed partial record LookTry(string Arrangement, string Frame, string Ornament, string Seed, double Hue, double Strength, string Types)
 {
     /// <summary>How large the name is, as a part of what there is room for: 0.5 to 1.</summary>
     public double NameSize { get; init; } = 1;
@@ -22,6 +22,28 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
 
     /// <summary>above or below; empty as the arrangement has it.</summary>
     public string OrnamentPlace { get; init; } = "";
+
+    /// <summary>What of the front is moved and how far, as it is written: <c>name: [1.5 mm, -2 mm]</c>; empty for nothing.</summary>
+    public string Moved { get; init; } = "";
+
+    /// <summary>How far words are moved, in millimetres to the right and down.</summary>
+    public (decimal X, decimal Y) MovedBy(Role role) => Places.Find(p => p.Role == role) is { } at ? (at.X, at.Y) : default;
+
+    /// <summary>The same with words moved to a place, in millimetres from where the arrangement has them.</summary>
+    public LookTry WithMoved(Role role, decimal x, decimal y) =>
+        this with { Moved = Written(Places.Where(p => p.Role != role).Append((role, Math.Round(x, 2), Math.Round(y, 2)))) };
+
+    private List<(Role Role, decimal X, decimal Y)> Places =>
+        [.. Placed().Matches(Moved).Select(m => ((Role)Roles.Names.ToList().IndexOf(m.Groups[1].Value),
+            decimal.Parse(m.Groups[2].Value, CultureInfo.InvariantCulture),
+            decimal.Parse(m.Groups[3].Value, CultureInfo.InvariantCulture)))];
+
+    private static string Written(IEnumerable<(Role Role, decimal X, decimal Y)> moved) =>
+        string.Join(", ", moved.Where(m => m.X != 0 || m.Y != 0).OrderBy(m => m.Role)
+            .Select(m => FormattableString.Invariant($"{Roles.NameOf(m.Role)}: [{m.X:0.##} mm, {m.Y:0.##} mm]")));
+
+    [GeneratedRegex("([a-z-]+): \\[(-?[0-9.]+) mm, (-?[0-9.]+) mm\\]")]
+    private static partial Regex Placed();
 
     /// <summary>The same with the name larger or smaller, within its bounds.</summary>
     public LookTry WithName(double size) => this with { NameSize = Math.Round(Math.Clamp(size, 0.5, 1), 2) };
@@ -38,8 +60,12 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
         {
             NameSize = look.NameSize,
             OrnamentSize = look.OrnamentSize,
+            Moved = Written(look.Moved.Select(m => (m.Key, Millimetres(m.Value.X), Millimetres(m.Value.Y)))),
             OrnamentPlace = look.OrnamentAbove switch { true => "above", false => "below", _ => "" },
         };
+
+    /// <summary>Points as millimetres, to a hundredth.</summary>
+    public static decimal Millimetres(double points) => Math.Round((decimal)(points * 25.4 / 72), 2);
 
     /// <summary>A look by chance, which its seed gives again.</summary>
     public static LookTry Surprise(string seed)
@@ -74,6 +100,8 @@ public sealed record LookTry(string Arrangement, string Frame, string Ornament, 
             text = OrnamentPlace.Length == 0
                 ? YamlEdit.Remove(text, [.. at, "ornament place"])
                 : Put(text, at, "ornament place", OrnamentPlace);
+        if (Moved != before.Moved)
+            text = Moved.Length == 0 ? YamlEdit.Remove(text, [.. at, "moved"]) : Put(text, at, "moved", $"{{ {Moved} }}");
         if (Hue != before.Hue || Strength != before.Strength)
             text = Put(text, at, "palette",
                 string.Create(CultureInfo.InvariantCulture, $"{{ hue: {Hue:0.#}, strength: {Strength:0.##} }}"));

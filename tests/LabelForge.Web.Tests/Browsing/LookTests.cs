@@ -119,6 +119,51 @@ public sealed class LookTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task Words_are_dragged_or_moved_by_keys_stop_where_a_rule_stops_them_and_are_taken_back()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        const string file = "recipes/bramble-bar.yaml";
+        var before = window.File(file);
+        await window.GoAsync("/looks/bramble-bar");
+        await page.ClickAsync("#arrangement-ranged-left");
+        await Assertions.Expect(page.Locator("#arrangement-ranged-left")).ToHaveAttributeAsync("aria-pressed", "true");
+        var name = page.Locator("#move-name");
+        await Assertions.Expect(page.Locator(".drawing")).ToHaveCountAsync(0);
+        var start = await Place(name);
+        await name.FocusAsync();
+        await Assertions.Expect(page.Locator(".guides rect")).Not.ToHaveCountAsync(0);
+        await page.Keyboard.PressAsync("Shift+ArrowRight");
+        await Assertions.Expect(name).Not.ToHaveAttributeAsync("x", start.X);
+        // A pull far over the edge ends at the margin.
+        var box = (await name.BoundingBoxAsync())!;
+        await page.Mouse.MoveAsync(box.X + box.Width / 2, box.Y + box.Height / 2);
+        await page.Mouse.DownAsync();
+        await page.Mouse.MoveAsync(box.X + box.Width / 2 - 600, box.Y + box.Height / 2, new() { Steps = 6 });
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(name).ToHaveAttributeAsync("x", new System.Text.RegularExpressions.Regex("^(0\\.[89]|1)"));
+        await Assertions.Expect(page.Locator("#look-verdict")).ToHaveTextAsync("Keeps every height that was checked");
+        await Assertions.Expect(page.Locator(".drawing")).ToHaveCountAsync(0);
+        await page.ClickAsync("#use-here");
+        await Window.UntilAsync(() => window.File(file).Contains("moved: { name: [-", StringComparison.Ordinal), "the place is in the file");
+        await page.ClickAsync("#look-undo");
+        await Window.UntilAsync(() => window.File(file) == before, "the file is as it was");
+        // What is only tried is taken back a step at a time.
+        await name.FocusAsync();
+        await Assertions.Expect(page.Locator(".drawing")).ToHaveCountAsync(0);
+        var there = await Place(name);
+        await page.Keyboard.PressAsync("ArrowUp");
+        await Assertions.Expect(page.Locator("#look-undo")).ToBeEnabledAsync();
+        await page.ClickAsync("#look-undo");
+        await Assertions.Expect(name).ToHaveAttributeAsync("y", there.Y);
+        await Assertions.Expect(page.Locator("#use-here")).ToBeDisabledAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    private static async Task<(string X, string Y)> Place(ILocator words) =>
+        ((await words.GetAttributeAsync("x"))!, (await words.GetAttributeAsync("y"))!);
+
+    [Fact]
     public async Task A_wanted_shade_is_answered_with_colourants_that_may_go_in()
     {
         await using var window = await Window.OpenAsync(chromium, example: true);

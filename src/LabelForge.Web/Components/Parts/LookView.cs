@@ -16,6 +16,7 @@ public abstract class LookView : RecipeView
     private const double DotsOfRange = 250;
 
     private readonly List<EditedFile> _undo = [];
+    private readonly Stack<LookTry> _moves = new();
     private string _variant = "";
     private LookSubject? _subject;
     private LatestOnlyWorker<(LookSubject Subject, LookTry Try), LookDraft>? _drafts;
@@ -74,7 +75,7 @@ public abstract class LookView : RecipeView
     protected bool IsChanged => Tried is not null && _subject is not null && Tried != _subject.Before;
 
     /// <summary>Whether what was used last can be taken back.</summary>
-    protected bool CanUndo => _undo.Count > 0;
+    protected bool CanUndo => _undo.Count > 0 || _moves.Count > 0;
 
     /// <summary>The product's name.</summary>
     protected string ShownName => Variant ?? Get("name");
@@ -167,10 +168,15 @@ public abstract class LookView : RecipeView
         Remake();
     }
 
+    // Words stand where they could go, which may be short of where they were wanted.
+    private LookTry Settled(LookTry tried) => Draft is { Layout: { } layout } && Draft.Of == tried
+        ? layout.Moved.Aggregate(tried, (t, m) => t.WithMoved(m.Key, LookTry.Millimetres(m.Value.X), LookTry.Millimetres(m.Value.Y)))
+        : tried;
+
     /// <summary>Writes the look into this product.</summary>
     protected void UseHere()
     {
-        if (Tried is not { } tried || _subject is not { } subject || File is not { } file)
+        if (Tried is not { } wanted || Settled(wanted) is not { } tried || _subject is not { } subject || File is not { } file)
             return;
         Write([(file, text => tried.Into(text, subject.Variant, subject.Before))], Words["look.used-here", ShownName]);
     }
@@ -193,9 +199,29 @@ public abstract class LookView : RecipeView
         Write(changes, Words["look.used-all", Products]);
     }
 
-    /// <summary>Takes back what was used last.</summary>
+    /// <summary>Moves words, as far as the rules let them; each words' way is one step to take back.</summary>
+    protected void MoveWords((Role Role, decimal X, decimal Y, bool Further) to)
+    {
+        if (Tried is not { } tried)
+            return;
+        var (x, y) = to.Further ? Settled(tried).MovedBy(to.Role) : default;
+        var next = tried.WithMoved(to.Role, x + to.X, y + to.Y);
+        if (next == tried)
+            return;
+        if (_moves.Count == 0 || _moves.Peek() is var last && (last.WithMoved(to.Role, 0, 0) != tried.WithMoved(to.Role, 0, 0)))
+            _moves.Push(tried);
+        Try(next);
+    }
+
+    /// <summary>Takes back what was moved or used last.</summary>
     protected void Undo()
     {
+        if (_moves.TryPop(out var before))
+        {
+            Try(before);
+            Told = Words["look.undone"];
+            return;
+        }
         foreach (var file in _undo)
             file.Undo();
         _undo.Clear();
@@ -245,6 +271,7 @@ public abstract class LookView : RecipeView
     private void Write(IEnumerable<(EditedFile File, Func<string, string> Change)> changes, string told)
     {
         _undo.Clear();
+        _moves.Clear();
         try
         {
             foreach (var (file, change) in changes)
