@@ -48,7 +48,12 @@ internal sealed class MovedWords
             if (moving.Move(role, face.Look.Moved[role]) is { } by)
                 moved = moved.Add(role, by);
         }
-        return front with { Texts = moving._texts, Drawn = [.. moving._drawings.Select(d => (Func<PlacedDrawing>)(() => d))], Moved = moved };
+        return front with
+        {
+            Texts = moving._texts,
+            Drawn = [.. moving._drawings.Select(d => (Func<PlacedDrawing>)(() => d))],
+            Moved = moved,
+        };
     }
 
     private (double X, double Y)? Move(Role role, (double X, double Y) by)

@@ -12,7 +12,8 @@ namespace LabelForge.Web.Workbench;
 /// <param name="Hue">The palette's hue in degrees.</param>
 /// <param name="Strength">How colourful.</param>
 /// <param name="Types">The pair of types.</param>
-public sealed partial record LookTry(string Arrangement, string Frame, string Ornament, string Seed, double Hue, double Strength, string Types)
+public sealed partial record LookTry(string Arrangement, string Frame, string Ornament, string Seed, double Hue, double Strength,
+    string Types)
 {
     /// <summary>How large the name is, as a part of what there is room for: 0.5 to 1.</summary>
     public double NameSize { get; init; } = 1;

@@ -10,13 +10,12 @@ using Microsoft.AspNetCore.Components;
 namespace LabelForge.Web.Components.Parts;
 
 /// <summary>A page on which looks are tried on a product: the label first, then the pictures to choose from, drawn behind it.</summary>
-public abstract class LookView : RecipeView
+public abstract partial class LookView : RecipeView
 {
     private const int MostOfRange = 24;
     private const double DotsOfRange = 250;
 
     private readonly List<EditedFile> _undo = [];
-    private readonly Stack<LookTry> _moves = new();
     private string _variant = "";
     private LookSubject? _subject;
     private LatestOnlyWorker<(LookSubject Subject, LookTry Try), LookDraft>? _drafts;
@@ -168,11 +167,6 @@ public abstract class LookView : RecipeView
         Remake();
     }
 
-    // Words stand where they could go, which may be short of where they were wanted.
-    private LookTry Settled(LookTry tried) => Draft is { Layout: { } layout } && Draft.Of == tried
-        ? layout.Moved.Aggregate(tried, (t, m) => t.WithMoved(m.Key, LookTry.Millimetres(m.Value.X), LookTry.Millimetres(m.Value.Y)))
-        : tried;
-
     /// <summary>Writes the look into this product.</summary>
     protected void UseHere()
     {
@@ -197,37 +191,6 @@ public abstract class LookView : RecipeView
                     text => id == Id ? own.Into(LookTry.OutOf(text), subject.Variant, subject.Before) : LookTry.OutOf(text)));
         }
         Write(changes, Words["look.used-all", Products]);
-    }
-
-    /// <summary>Moves words, as far as the rules let them; each words' way is one step to take back.</summary>
-    protected void MoveWords((Role Role, decimal X, decimal Y, bool Further) to)
-    {
-        if (Tried is not { } tried)
-            return;
-        var (x, y) = to.Further ? Settled(tried).MovedBy(to.Role) : default;
-        var next = tried.WithMoved(to.Role, x + to.X, y + to.Y);
-        if (next == tried)
-            return;
-        if (_moves.Count == 0 || _moves.Peek() is var last && (last.WithMoved(to.Role, 0, 0) != tried.WithMoved(to.Role, 0, 0)))
-            _moves.Push(tried);
-        Try(next);
-    }
-
-    /// <summary>Takes back what was moved or used last.</summary>
-    protected void Undo()
-    {
-        if (_moves.TryPop(out var before))
-        {
-            Try(before);
-            Told = Words["look.undone"];
-            return;
-        }
-        foreach (var file in _undo)
-            file.Undo();
-        _undo.Clear();
-        Told = Words["look.undone"];
-        Tried = null;
-        Remake();
     }
 
     /// <summary>A picture to choose from, drawn when it is first shown.</summary>
