@@ -23,30 +23,30 @@ internal static class AskReport
         }
     }
 
-    public static object Data(SupplierQuestions questions) => new
+    public static JsonObject Data(SupplierQuestions questions) => new JsonObject
     {
-        open = questions.Open,
-        settles = Math.Round(questions.Settled, 2),
-        messages = questions.Letters.Select(l => new
+        ["open"] = questions.Open,
+        ["settles"] = Math.Round(questions.Settled, 2),
+        ["messages"] = questions.Letters.ToJson(l => new JsonObject
         {
-            to = l.To,
-            addressed = l.Addressed,
-            subject = l.Subject,
-            text = l.Text,
-            mailto = l.Mailto,
-            settles = Math.Round(l.Settles, 2),
-            questions = l.Questions.Select(q => new
+            ["to"] = l.To,
+            ["addressed"] = l.Addressed,
+            ["subject"] = l.Subject,
+            ["text"] = l.Text,
+            ["mailto"] = l.Mailto,
+            ["settles"] = Math.Round(l.Settles, 2),
+            ["questions"] = l.Questions.ToJson(q => new JsonObject
             {
-                material = q.Material.Name,
-                constituent = q.Constituent,
-                allergens = q.Allergens is { } asked ? asked.ToArray() : null,
-                overPercent = q.Over?.AtLeast * 100,
-                bandsPercent = q.IsBands ? ShareBands.Edges.Select(e => e * 100).ToArray() : null,
-                asked = q.Asked,
-                settles = Math.Round(q.Settles, 2),
-                file = q.Material.File,
-                line = q.Line,
-                answer = q.Answer,
+                ["material"] = q.Material.Name,
+                ["constituent"] = q.Constituent,
+                ["allergens"] = q.Allergens is { } asked ? asked.ToJson() : null,
+                ["overPercent"] = q.Over?.AtLeast * 100,
+                ["bandsPercent"] = q.IsBands ? ShareBands.Edges.ToJson(e => e * 100) : null,
+                ["asked"] = q.Asked,
+                ["settles"] = Math.Round(q.Settles, 2),
+                ["file"] = q.Material.File,
+                ["line"] = q.Line,
+                ["answer"] = q.Answer,
             }),
         }),
     };

@@ -7,22 +7,28 @@ internal static class CostReport
 {
     private const int MostSwings = 6;
 
-    public static object Json(CostSheet sheet, string currency, decimal margin, decimal? price, decimal swing)
+    public static JsonObject Json(CostSheet sheet, string currency, decimal margin, decimal? price, decimal swing)
     {
         var asked = price ?? sheet.Price(margin);
-        return new
+        return new JsonObject
         {
-            currency,
-            pieces = sheet.Pieces,
-            batch = Math.Round(sheet.Batch, 2, MidpointRounding.AwayFromZero),
-            piece = Math.Round(sheet.Piece, 4),
-            lines = sheet.Lines.Select(l => new { what = l.What, cost = Math.Round(l.Cost, 4), @fixed = l.Fixed, source = l.Source }),
-            margin,
-            priceForMargin = sheet.Price(margin),
-            price = asked,
-            breakEvenPieces = sheet.BreakEven(asked),
-            tornado = sheet.Tornado(swing / 100m)
-                .Select(t => new { what = t.What, low = Math.Round(t.Low, 4), high = Math.Round(t.High, 4) }),
+            ["currency"] = currency,
+            ["pieces"] = sheet.Pieces,
+            ["batch"] = Math.Round(sheet.Batch, 2, MidpointRounding.AwayFromZero),
+            ["piece"] = Math.Round(sheet.Piece, 4),
+            ["lines"] = sheet.Lines.ToJson(l => new JsonObject
+            {
+                ["what"] = l.What,
+                ["cost"] = Math.Round(l.Cost, 4),
+                ["fixed"] = l.Fixed,
+                ["source"] = l.Source,
+            }),
+            ["margin"] = margin,
+            ["priceForMargin"] = sheet.Price(margin),
+            ["price"] = asked,
+            ["breakEvenPieces"] = sheet.BreakEven(asked),
+            ["tornado"] = sheet.Tornado(swing / 100m)
+                .ToJson(t => new JsonObject { ["what"] = t.What, ["low"] = Math.Round(t.Low, 4), ["high"] = Math.Round(t.High, 4) }),
         };
     }
 

@@ -1,4 +1,6 @@
 using LabelForge.Checks;
+using LabelForge.Cli.Handover;
+using LabelForge.Records.Books;
 
 namespace LabelForge.Cli;
 
@@ -36,6 +38,10 @@ internal static class Exit
         try
         {
             return verb();
+        }
+        catch (NeedsWholeProgramException)
+        {
+            return Run(WholeCommand.Call);
         }
         catch (InputException e)
         {

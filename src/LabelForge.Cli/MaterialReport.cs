@@ -37,26 +37,26 @@ internal static class MaterialReport
                     + $"SETTLE THIS.");
     }
 
-    public static void Json(MaterialDraft draft, SuppliedList list, string? path) => JsonOut.Write(new
+    public static void Json(MaterialDraft draft, SuppliedList list, string? path) => JsonOut.Write(new JsonObject
     {
-        id = draft.Id,
-        file = path,
-        kind = draft.Kind.ToString().ToLowerInvariant(),
-        names = draft.Matches.Select(m => new
+        ["id"] = draft.Id,
+        ["file"] = path,
+        ["kind"] = draft.Kind.ToString().ToLowerInvariant(),
+        ["names"] = draft.Matches.ToJson(m => new JsonObject
         {
-            position = m.Written.Position,
-            written = m.Written.Text,
-            share = m.Written.Share == ShareRange.Unknown
+            ["position"] = m.Written.Position,
+            ["written"] = m.Written.Text,
+            ["share"] = m.Written.Share == ShareRange.Unknown
                 ? null
-                : new { low = m.Written.Share.Low.Percent, high = m.Written.Share.High.Percent },
-            organic = m.Written.Organic,
-            mayContain = m.Written.MayContain,
-            match = m.Kind.ToString().ToLowerInvariant(),
-            ingredient = m.Found?.Key,
-            nearest = m.Nearest.Select(n => n.Key),
-            remarks = m.Written.Remarks,
+                : new JsonObject { ["low"] = m.Written.Share.Low.Percent, ["high"] = m.Written.Share.High.Percent },
+            ["organic"] = m.Written.Organic,
+            ["mayContain"] = m.Written.MayContain,
+            ["match"] = m.Kind.ToString().ToLowerInvariant(),
+            ["ingredient"] = m.Found?.Key,
+            ["nearest"] = m.Nearest.ToJson(n => n.Key),
+            ["remarks"] = m.Written.Remarks.ToJson(),
         }),
-        leftOut = list.LeftOut,
+        ["leftOut"] = list.LeftOut.ToJson(),
     });
 
     private static string Taken(NameMatch match)

@@ -45,50 +45,50 @@ internal static class SoapReport
             Console.WriteLine($"- {caution}");
     }
 
-    public static object Json(BatchFormula batch, SoapCharge charge, IReadOnlyList<Finding> findings)
+    public static JsonObject Json(BatchFormula batch, SoapCharge charge, IReadOnlyList<Finding> findings)
     {
         var superfat = Superfat.Of(charge);
-        return new
+        return new JsonObject
         {
-            fats = charge.Fats
-                .Select(f => new
+            ["fats"] = charge.Fats
+                .ToJson(f => new JsonObject
                 {
-                    name = f.Name,
-                    grams = Round(f.Grams),
-                    saponification = new { low = f.Value.Low, high = f.Value.High },
-                    fromCertificate = f.IsFromCertificate
+                    ["name"] = f.Name,
+                    ["grams"] = Round(f.Grams),
+                    ["saponification"] = new JsonObject { ["low"] = f.Value.Low, ["high"] = f.Value.High },
+                    ["fromCertificate"] = f.IsFromCertificate
                 }),
-            lyes = charge.Lyes
-                .Select(l => new
+            ["lyes"] = charge.Lyes
+                .ToJson(l => new JsonObject
                 {
-                    material = l.Material.Id,
-                    alkali = l.Alkali.Name,
-                    grams = Round(l.Grams),
-                    purityPercent = l.Purity.Percent
+                    ["material"] = l.Material.Id,
+                    ["alkali"] = l.Alkali.Name,
+                    ["grams"] = Round(l.Grams),
+                    ["purityPercent"] = l.Purity.Percent
                 }),
-            superfatPercent = new
+            ["superfatPercent"] = new JsonObject
             {
-                low = Round(superfat.Least * 100),
-                middle = Round(superfat.Middle * 100),
-                high = Round(superfat.Most * 100)
+                ["low"] = Round(superfat.Least * 100),
+                ["middle"] = Round(superfat.Middle * 100),
+                ["high"] = Round(superfat.Most * 100)
             },
-            made = SoapMade.Of(charge)
-                .Select(s => new
+            ["made"] = SoapMade.Of(charge)
+                .ToJson(s => new JsonObject
                 {
-                    name = s.Name,
-                    what = What(s.Part),
-                    grams = new { low = Round(s.Low), middle = Round(s.Middle), high = Round(s.High) }
+                    ["name"] = s.Name,
+                    ["what"] = What(s.Part),
+                    ["grams"] = new JsonObject { ["low"] = Round(s.Low), ["middle"] = Round(s.Middle), ["high"] = Round(s.High) }
                 }),
-            otherMaterialsGrams = Round(batch.Total.Grams - charge.Grams),
-            finishedGrams = Round(batch.Yield.Grams),
-            findings = findings.Select(f => new
+            ["otherMaterialsGrams"] = Round(batch.Total.Grams - charge.Grams),
+            ["finishedGrams"] = Round(batch.Yield.Grams),
+            ["findings"] = findings.ToJson(f => new JsonObject
             {
-                rule = f.Rule,
-                severity = f.Severity.ToString().ToLowerInvariant(),
-                message = f.Message,
-                fix = f.Fix,
-                source = f.Source,
-                where = f.Where
+                ["rule"] = f.Rule,
+                ["severity"] = f.Severity.ToString().ToLowerInvariant(),
+                ["message"] = f.Message,
+                ["fix"] = f.Fix,
+                ["source"] = f.Source,
+                ["where"] = f.Where
             }),
         };
     }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text.Json;
 using LabelForge.Cli.Help;
 
 namespace LabelForge.Cli.Tests;
@@ -33,6 +34,7 @@ public sealed class ExampleCallTests
     public void Every_example_runs_in_the_example_workshop_and_every_verb_answers_as_data_where_asked()
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-calls-").FullName;
+        var answers = new List<string>();
         try
         {
             Assert.Equal(0, Run(folder, "labelforge demo --out shown").Code);
@@ -55,8 +57,9 @@ public sealed class ExampleCallTests
                     continue;
                 Assert.True(code == 0, $"{example.Call}\nended with {code}:\n{said}");
                 if (asData)
-                    Assert.True(IsJson(said), $"{example.Call} --format json says:\n{said}");
+                    answers.Add($"{example.Verb}: {string.Join(' ', Names(said, example.Call))}");
             }
+            Assert.Equal(Approved(answers), answers);
         }
         finally
         {
@@ -87,17 +90,29 @@ public sealed class ExampleCallTests
 
     private static bool IsOfTheShell(string call) => call.IndexOfAny(['|', '>', '<', ';', '&', '$', '*']) >= 0;
 
-    private static bool IsJson(string said)
+    // The names at the top of an answer, or of each thing that it lists: other programs go by them. They are there whether or not they
+    // have a value, so no day changes them.
+    private static IEnumerable<string> Names(string said, string call)
     {
         try
         {
-            using var json = System.Text.Json.JsonDocument.Parse(said);
-            return json.RootElement.ValueKind is System.Text.Json.JsonValueKind.Object or System.Text.Json.JsonValueKind.Array;
+            using var json = JsonDocument.Parse(said);
+            var top = json.RootElement.ValueKind == JsonValueKind.Array ? json.RootElement[0] : json.RootElement;
+            return [.. top.EnumerateObject().Select(p => p.Name)];
         }
-        catch (System.Text.Json.JsonException)
+        catch (Exception e) when (e is JsonException or InvalidOperationException)
         {
-            return false;
+            throw new Xunit.Sdk.XunitException($"{call} --format json says:\n{said}");
         }
+    }
+
+    // After a change that is meant: LABELFORGE_APPROVE=1.
+    private static string[] Approved(IReadOnlyList<string> answers)
+    {
+        var file = Path.Combine(Path.GetDirectoryName(Here())!, "..", "approved", "answers.txt");
+        if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
+            File.WriteAllLines(file, answers);
+        return File.ReadAllLines(file);
     }
 
     private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;

@@ -1,6 +1,7 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using LabelForge.Files;
 using LabelForge.Print.Documents;
 
 namespace LabelForge.ProductPapers;
@@ -65,5 +66,5 @@ public static class PaperData
     }
 
     private static JsonNode? Value(PaperValue value) =>
-        value.Data is null ? value.Text.Length == 0 ? null : JsonValue.Create(value.Text) : JsonSerializer.SerializeToNode(value.Data);
+        value.Data is null ? value.Text.Length == 0 ? null : JsonValue.Create(value.Text) : PlainJson.Of(value.Data);
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;
@@ -24,7 +25,7 @@ internal static class AttachVerb
         {
             file, about, kind, revision, issued, until,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var path = r.GetValue(file)!;
@@ -50,22 +51,22 @@ internal static class AttachVerb
                 BestBefore = r.GetValue(until) is { } last ? Shared.Date(last) : null,
             });
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    attachment = kept.Id,
-                    to,
-                    kind = kept.Kind,
-                    file = kept.FileName,
-                    digest = kept.Digest,
-                    revision = kept.Revision,
-                    issued = kept.Issued,
-                    holdsUntil = kept.BestBefore
+                    ["attachment"] = kept.Id,
+                    ["to"] = to,
+                    ["kind"] = kept.Kind,
+                    ["file"] = kept.FileName,
+                    ["digest"] = kept.Digest,
+                    ["revision"] = kept.Revision,
+                    ["issued"] = kept.Issued?.ToJson(),
+                    ["holdsUntil"] = kept.BestBefore?.ToJson()
                 });
             else
                 Console.WriteLine(
                     FormattableString.Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using LabelForge.Checks;
+using LabelForge.Cli.Handover;
 using LabelForge.Days;
 using LabelForge.Pouring;
 using LabelForge.Records.Books;
@@ -23,7 +24,7 @@ internal static class BatchBenchVerbs
         {
             recipe, pieces, mass, moulds, lot, variant,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var named = r.GetValue(variant) is { } name ? $"{r.GetValue(recipe)}/{name.Trim()}" : r.GetValue(recipe)!;
@@ -51,26 +52,28 @@ internal static class BatchBenchVerbs
             {
                 var proposals = Production.Propose(books, batch.Lines.Select(l => (l.Material.Id, l.Mass.Grams)), on);
                 if (options.Json(r))
-                    JsonOut.Write(new
+                    JsonOut.Write(new JsonObject
                     {
-                        lot = code,
-                        recipe = read.Id,
-                        pieces = started.PiecesPlanned,
-                        grams = Math.Round(batch.Total.Grams, 3),
-                        materials = proposals.Select(p => new
+                        ["lot"] = code,
+                        ["recipe"] = read.Id,
+                        ["pieces"] = started.PiecesPlanned,
+                        ["grams"] = Math.Round(batch.Total.Grams, 3),
+                        ["materials"] = proposals.ToJson(p => new JsonObject
                         {
-                            material = p.Material,
-                            grams = Math.Round(p.Needed, 3),
-                            take = p.Take.Select(t => new { from = books.Bottle(t.From.Id), grams = Math.Round(t.Grams, 3) }),
-                            missing = Math.Round(p.Missing, 3)
+                            ["material"] = p.Material,
+                            ["grams"] = Math.Round(p.Needed, 3),
+                            ["take"] = p.Take
+                                .ToJson(t => new JsonObject { ["from"] = books.Bottle(t.From.Id), ["grams"] = Math.Round(t.Grams, 3) }),
+                            ["missing"] = Math.Round(p.Missing, 3)
                         }),
-                        changed = changed.Select(c => new { material = c.Material, since = c.Lot, told = c.Told })
+                        ["changed"] = changed
+                            .ToJson(c => new JsonObject { ["material"] = c.Material, ["since"] = c.Lot, ["told"] = c.Told })
                     });
                 else
                     Tell(code, started, batch, proposals, books);
                 return Exit.Done;
             });
-        }));
+        });
         return verb;
     }
 
@@ -85,7 +88,7 @@ internal static class BatchBenchVerbs
         {
             lot, material, amount, from,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -108,17 +111,17 @@ internal static class BatchBenchVerbs
                 var flagged = line.Off || changes.Count > 0 || expired.Length > 0 || broken.Length > 0;
                 if (options.Json(r))
                 {
-                    JsonOut.Write(new
+                    JsonOut.Write(new JsonObject
                     {
-                        lot = code,
-                        material = what.Id,
-                        from = written.Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null),
-                        planned = Math.Round(line.Line.Grams, 3),
-                        weighed = line.Weighed,
-                        outOfTolerance = line.Off,
-                        expired,
-                        labelChanges = changes,
-                        findings = broken.Select(JsonOut.Of)
+                        ["lot"] = code,
+                        ["material"] = what.Id,
+                        ["from"] = written.ToJson(w => w.ReceiptId is { } id ? books.Bottle(id) : null),
+                        ["planned"] = Math.Round(line.Line.Grams, 3),
+                        ["weighed"] = line.Weighed,
+                        ["outOfTolerance"] = line.Off,
+                        ["expired"] = expired.ToJson(),
+                        ["labelChanges"] = changes.ToJson(),
+                        ["findings"] = broken.ToJson(JsonOut.Of)
                     });
                     return flagged ? Exit.FindingStands : Exit.Done;
                 }
@@ -137,7 +140,7 @@ internal static class BatchBenchVerbs
                 TellBroken(broken);
                 return flagged ? Exit.FindingStands : Exit.Done;
             });
-        }));
+        });
         return verb;
     }
 
@@ -156,7 +159,7 @@ internal static class BatchBenchVerbs
         {
             lot, made, rejected, yield,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -174,16 +177,16 @@ internal static class BatchBenchVerbs
                 LotFindings.BrokenAtTheBench(workshop, books, books.BatchOf(code), workshop.Market, options.On(r))));
             decimal? lost = grams is { } g ? weighed - g : null;
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    lot = code,
-                    made = closing.Made,
-                    rejected = closing.Rejected,
-                    forSale = closing.Made - closing.Rejected,
-                    weighedIn = weighed,
-                    yield = grams,
-                    loss = lost,
-                    findings = broken.Select(JsonOut.Of)
+                    ["lot"] = code,
+                    ["made"] = closing.Made,
+                    ["rejected"] = closing.Rejected,
+                    ["forSale"] = closing.Made - closing.Rejected,
+                    ["weighedIn"] = weighed,
+                    ["yield"] = grams,
+                    ["loss"] = lost,
+                    ["findings"] = broken.ToJson(JsonOut.Of)
                 });
             else
                 Console.WriteLine(
@@ -194,7 +197,7 @@ internal static class BatchBenchVerbs
             if (!options.Json(r))
                 TellBroken(broken);
             return lost < 0 || broken.Length > 0 ? Exit.FindingStands : Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -204,16 +207,17 @@ internal static class BatchBenchVerbs
         var what = new Argument<string>("WHAT") { Description = "What happened otherwise than planned, and what was done" };
         var options = new BookOptions();
         var verb = options.AddTo(new Command("note", "Records a deviation") { lot, what });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var deviation = Production.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!,
                 options.On(r), options.By(r), options.Note(r));
+            var code = BookOptions.Lot(r.GetValue(lot)!);
             if (options.Json(r))
-                JsonOut.Write(new { deviation = deviation.Id, lot = BookOptions.Lot(r.GetValue(lot)!), what = deviation.What });
+                JsonOut.Write(new JsonObject { ["deviation"] = deviation.Id, ["lot"] = code, ["what"] = deviation.What });
             else
                 Console.WriteLine("Noted.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -225,7 +229,7 @@ internal static class BatchBenchVerbs
         {
             lot,
         }, dated: false);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             return BookOptions.Book(workshop).Ask(books =>
@@ -237,12 +241,12 @@ internal static class BatchBenchVerbs
                 if (options.Json(r))
                     JsonOut.Write(batches.Length == 1
                         ? BatchRecordText.Json(books, batches[0])
-                        : new { pot = code, batches = batches.Select(b => BatchRecordText.Json(books, b)).ToArray() });
+                        : new JsonObject { ["pot"] = code, ["batches"] = batches.ToJson(b => BatchRecordText.Json(books, b)) });
                 else
                     Array.ForEach(batches, b => BatchRecordText.Write(books, b));
                 return Exit.Done;
             });
-        }));
+        });
         return verb;
     }
 

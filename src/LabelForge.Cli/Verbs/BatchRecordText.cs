@@ -5,43 +5,43 @@ namespace LabelForge.Cli.Verbs;
 /// <summary>The record of a batch on the screen. ISO 22716:2007, 7.2.5 and 17 name what such a record holds (from memory).</summary>
 internal static class BatchRecordText
 {
-    public static object Json(IBooks books, Batch batch)
+    public static JsonObject Json(IBooks books, Batch batch)
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var deviations = books.DeviationsOf(batch).ToArray();
-        return new
+        return new JsonObject
         {
-            lot = batch.Lot,
-            pot = batch.Pot,
-            recipe = batch.Recipe,
-            product = batch.Product,
-            started = batch.On,
-            by = batch.By,
-            piecesPlanned = batch.PiecesPlanned,
-            statement = frozen.Statement,
-            materials = lines.Select(l => new
+            ["lot"] = batch.Lot,
+            ["pot"] = batch.Pot,
+            ["recipe"] = batch.Recipe,
+            ["product"] = batch.Product,
+            ["started"] = batch.On.ToJson(),
+            ["by"] = batch.By,
+            ["piecesPlanned"] = batch.PiecesPlanned,
+            ["statement"] = frozen.Statement,
+            ["materials"] = lines.ToJson(l => new JsonObject
             {
-                material = l.Line.Material,
-                planned = l.Line.Grams,
-                weighed = l.Weighed,
-                outOfTolerance = l.Off,
-                from = books.WeighedInto(batch).Where(w => w.Material == l.Line.Material)
-                    .Select(w => w.ReceiptId is { } id ? books.Bottle(id) : null)
+                ["material"] = l.Line.Material,
+                ["planned"] = l.Line.Grams,
+                ["weighed"] = l.Weighed,
+                ["outOfTolerance"] = l.Off,
+                ["from"] = books.WeighedInto(batch).Where(w => w.Material == l.Line.Material)
+                    .ToJson(w => w.ReceiptId is { } id ? books.Bottle(id) : null)
             }),
-            deviations = deviations.Select(d => new { on = d.On, by = d.By, what = d.What }),
-            closed = closing is null
+            ["deviations"] = deviations.ToJson(d => new JsonObject { ["on"] = d.On.ToJson(), ["by"] = d.By, ["what"] = d.What }),
+            ["closed"] = closing is null
                 ? null
-                : new
+                : new JsonObject
                 {
-                    on = closing.On,
-                    by = closing.By,
-                    made = closing.Made,
-                    rejected = closing.Rejected,
-                    yieldGrams = closing.YieldGrams
+                    ["on"] = closing.On.ToJson(),
+                    ["by"] = closing.By,
+                    ["made"] = closing.Made,
+                    ["rejected"] = closing.Rejected,
+                    ["yieldGrams"] = closing.YieldGrams
                 },
-            piecesLeft = books.PiecesLeft(batch),
+            ["piecesLeft"] = books.PiecesLeft(batch),
         };
     }
 

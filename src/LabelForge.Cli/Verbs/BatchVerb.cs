@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Jobs;
@@ -21,7 +22,7 @@ internal static class BatchVerb
         };
         output.AddTo(verb);
         inputs.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooksWhereKept(inputs.Folder, r =>
         {
             var path = output.Path(r);
             var (jobs, lot, on) = inputs.Prepare(r);
@@ -33,7 +34,7 @@ internal static class BatchVerb
                 paper: "Batch sheet");
             inputs.Say(r, path, jobs, lot);
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

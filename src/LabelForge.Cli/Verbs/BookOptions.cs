@@ -72,7 +72,9 @@ internal sealed class BookOptions
     /// <summary>The day it is written down.</summary>
     public static DateOnly Today => Shared.Date(null);
 
-    public Workshop Workshop(ParseResult r) => Shared.OpenFolder(r.GetValue(_workshop) ?? Directory.GetCurrentDirectory());
+    public string Folder(ParseResult r) => r.GetValue(_workshop) ?? Directory.GetCurrentDirectory();
+
+    public Workshop Workshop(ParseResult r) => Shared.OpenFolder(Folder(r));
 
     public DateOnly On(ParseResult r) => Shared.Date(r.GetValue(_on));
 

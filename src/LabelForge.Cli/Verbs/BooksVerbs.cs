@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Output;
 using LabelForge.Records.Books;
@@ -14,7 +15,7 @@ internal static class BooksVerbs
         var options = new BookOptions();
         var verb = options.AddReadingTo(new Command("stock-in-hand", "Materials and pieces in the house, first to expire first"),
             dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var on = options.On(r);
@@ -23,22 +24,30 @@ internal static class BooksVerbs
                 var (materials, pieces) = (books.InStock(), books.LotsInStock());
                 if (options.Json(r))
                 {
-                    JsonOut.Write(new
+                    JsonOut.Write(new JsonObject
                     {
-                        materials = materials.Select(m => new
+                        ["materials"] = materials.ToJson(m => new JsonObject
                         {
-                            lot = books.Bottle(m.Receipt.Id),
-                            material = m.Receipt.Material,
-                            left = m.Left,
-                            unit = UnitOf(workshop, m.Receipt.Material),
-                            supplier = m.Receipt.Supplier,
-                            supplierLot = m.Receipt.SupplierLot,
-                            bestBefore = m.Receipt.BestBefore,
-                            expired = m.Receipt.BestBefore < on
-                        })
-                            .ToArray(),
-                        reserved = Reserved.Of(books).Select(m => new { material = m.Key, amount = Math.Round(m.Value, 3) }).ToArray(),
-                        pieces = pieces.Select(p => new { lot = p.Batch.Lot, product = p.Batch.Product, left = p.Left }),
+                            ["lot"] = books.Bottle(m.Receipt.Id),
+                            ["material"] = m.Receipt.Material,
+                            ["left"] = m.Left,
+                            ["unit"] = UnitOf(workshop, m.Receipt.Material),
+                            ["supplier"] = m.Receipt.Supplier,
+                            ["supplierLot"] = m.Receipt.SupplierLot,
+                            ["bestBefore"] = m.Receipt.BestBefore?.ToJson(),
+                            ["expired"] = m.Receipt.BestBefore < on
+                        }),
+                        ["reserved"] = Reserved.Of(books).ToJson(m => new JsonObject
+                        {
+                            ["material"] = m.Key,
+                            ["amount"] = Math.Round(m.Value, 3),
+                        }),
+                        ["pieces"] = pieces.ToJson(p => new JsonObject
+                        {
+                            ["lot"] = p.Batch.Lot,
+                            ["product"] = p.Batch.Product,
+                            ["left"] = p.Left,
+                        }),
                     });
                     return Exit.Done;
                 }
@@ -57,7 +66,7 @@ internal static class BooksVerbs
                         "Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
                 return Exit.Done;
             });
-        }));
+        });
         return verb;
     }
 
@@ -76,7 +85,7 @@ internal static class BooksVerbs
         var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last },
             dated: false);
         output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var name = r.GetValue(list)!;
             if (r.GetValue(last) is { } && name is "all" or "verify")
@@ -100,17 +109,17 @@ internal static class BooksVerbs
                 if (path is not null)
                     AtomicFile.Write(path, s => SafeCsv.WriteFile(s, heading, rows));
                 if (options.Json(r))
-                    JsonOut.Write(new
+                    JsonOut.Write(new JsonObject
                     {
-                        list = name,
-                        entries = rows.Select(row => heading.Zip(row).Where(c => c.Second is not null and not "")
-                            .ToDictionary(c => Key(c.First), c => c.Second))
+                        ["list"] = name,
+                        ["entries"] = rows.ToJson(row => new JsonObject(heading.Zip(row).Where(c => c.Second is not null and not "")
+                            .Select(c => KeyValuePair.Create(Key(c.First), PlainJson.Of(c.Second)))))
                     });
                 else if (path is null)
                     SafeCsv.WriteTo(Console.Out, heading, rows);
                 return Exit.Done;
             });
-        }));
+        });
         return verb;
     }
 
@@ -123,7 +132,13 @@ internal static class BooksVerbs
         var check = book.Check();
         check = check with { Differences = [.. check.Differences, .. AttachmentFolder.Faults(book, folder)] };
         if (json)
-            JsonOut.Write(new { entries = check.Entries, bottles = check.Bottles, batches = check.Lots, differences = check.Differences });
+            JsonOut.Write(new JsonObject
+            {
+                ["entries"] = check.Entries,
+                ["bottles"] = check.Bottles,
+                ["batches"] = check.Lots,
+                ["differences"] = check.Differences.ToJson(),
+            });
         foreach (var difference in json ? [] : check.Differences)
             Console.WriteLine(difference);
         if (!json)
@@ -149,7 +164,7 @@ internal static class BooksVerbs
         var options = new BookOptions();
         var verb = options.AddFileTo(new Command("import",
             "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var paths = r.GetValue(files)!
                 .SelectMany(f => Directory.Exists(f)
@@ -158,11 +173,11 @@ internal static class BooksVerbs
             var workshop = options.Workshop(r);
             var (added, known) = ListImport.ReadFiles(BookOptions.Book(workshop), paths, options.On(r), options.By(r), workshop);
             if (options.Json(r))
-                JsonOut.Write(new { added, known });
+                JsonOut.Write(new JsonObject { ["added"] = added, ["known"] = known });
             else
                 Console.WriteLine($"{added} entries added; {known} were in the books already, and agree.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -174,7 +189,7 @@ internal static class BooksVerbs
             OutputPath.RefuseUnlessFree(Path.Combine(folder, $"{list}.csv"), [FileKind.Csv], force);
         book.Ask(books => { BookFolder.Write(books, folder); return 0; });
         if (json)
-            JsonOut.Write(new { folder, lists = BookFolder.Lists });
+            JsonOut.Write(new JsonObject { ["folder"] = folder, ["lists"] = BookFolder.Lists.ToJson() });
         else
             Console.WriteLine($"{folder}: {BookFolder.Lists.Count} lists, and what batches froze.");
         return Exit.Done;

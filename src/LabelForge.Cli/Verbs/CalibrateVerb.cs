@@ -53,12 +53,12 @@ internal static class CalibrateVerb
                 CalibrationPage.WritePdf(path, named!, printer);
             PrinterInputs.Remember(folder, printer, changed);
             Shared.Say(r, format,
-                () => new
+                () => new JsonObject
                 {
-                    file = path,
-                    stock = named?.Id,
-                    printer = changed ? printer.Id : null,
-                    registration = Json(printer.Registration)
+                    ["file"] = path,
+                    ["stock"] = named?.Id,
+                    ["printer"] = changed ? printer.Id : null,
+                    ["registration"] = Json(printer.Registration)
                 });
             return Exit.Done;
         }));
@@ -70,14 +70,14 @@ internal static class CalibrateVerb
         var found = Shared.Need(CalibrationScan.Read(ScannedPicture.Read(picture, dots), id => StockShelf.Of(folder).Load(id)));
         var needed = found.Needed;
         Shared.Say(r, format,
-            () => new
+            () => new JsonObject
             {
-                stock = found.Stock.Id,
-                used = Json(found.Used),
-                needed = Json(needed),
-                byEdges = found.ByEdges,
-                turnDegrees = Math.Round(found.TurnDegrees, 3),
-                offMm = Math.Round(found.OffMm, 3)
+                ["stock"] = found.Stock.Id,
+                ["used"] = Json(found.Used),
+                ["needed"] = Json(needed),
+                ["byEdges"] = found.ByEdges,
+                ["turnDegrees"] = Math.Round(found.TurnDegrees, 3),
+                ["offMm"] = Math.Round(found.OffMm, 3)
             },
             $"The page of {found.Stock.Id}, printed {found.Used}, needs to be {needed}.",
             found.ByEdges
@@ -94,11 +94,11 @@ internal static class CalibrateVerb
         return Exit.Done;
     }
 
-    private static object Json(Registration of) =>
-        new
+    private static JsonObject Json(Registration of) =>
+        new JsonObject
         {
-            nudgeMm = new { right = of.NudgeXMm, down = of.NudgeYMm },
-            stretchPercent = new { wider = of.StretchXPercent, higher = of.StretchYPercent }
+            ["nudgeMm"] = new JsonObject { ["right"] = of.NudgeXMm, ["down"] = of.NudgeYMm },
+            ["stretchPercent"] = new JsonObject { ["wider"] = of.StretchXPercent, ["higher"] = of.StretchYPercent }
         };
 
     private static (decimal X, decimal Y) Stretch(LabelStock stock, Registration used, string measured)

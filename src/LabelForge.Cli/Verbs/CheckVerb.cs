@@ -1,6 +1,7 @@
 using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Print.Designs;
@@ -54,7 +55,7 @@ internal static class CheckVerb
             file, all, workshop, market, design, lot, product, panel, soldAs, facts, format, on, variant,
         };
         output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooksWhereKept(r => r.GetValue(lot) is null ? null : Shared.FolderOf(r.GetValue(file), r.GetValue(workshop)), r =>
         {
             var path = output.PathOrNone(r);
             var date = Shared.Date(r.GetValue(on));
@@ -72,7 +73,7 @@ internal static class CheckVerb
             return OfLabels(CheckLabel.Each(LabelInput.Read(named),
                 new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs),
                     string.Join(' ', r.GetValue(facts) ?? []))), path, date, json);
-        }));
+        });
         return verb;
     }
 

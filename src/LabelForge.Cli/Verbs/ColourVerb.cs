@@ -50,7 +50,7 @@ internal static class ColourVerb
             var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop);
             var answers = Product.Each(products, p => (p, ProductColours.Nearest(p, shade, where, Shared.Date(r.GetValue(on)))));
             if (json)
-                JsonOut.Write([.. answers.Select(a => (a.p.Name, (object)Data(a.Item2)))]);
+                JsonOut.Write([.. answers.Select(a => (a.p.Name, Data(a.Item2)))]);
             for (var i = 0; i < answers.Length && !json; i++)
             {
                 Report.Heading(products, i);
@@ -78,7 +78,7 @@ internal static class ColourVerb
             AtomicFile.Write(path, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(text)));
         }
         if (json)
-            JsonOut.Write(new { colour = picked.ToString(), file = written });
+            JsonOut.Write(new JsonObject { ["colour"] = picked.ToString(), ["file"] = written });
         else
             Console.WriteLine(written is null
                 ? picked.ToString()
@@ -92,7 +92,11 @@ internal static class ColourVerb
         if (json)
         {
             JsonOut.Write(
-                [.. all.Select(a => (a.Product.Name, (object)new { colour = a.Gives?.ToString(), ground = a.Ground.ToString() }))]);
+                [.. all.Select(a => (a.Product.Name, new JsonObject
+                {
+                    ["colour"] = a.Gives?.ToString(),
+                    ["ground"] = a.Ground.ToString(),
+                }))]);
             return Exit.Done;
         }
         foreach (var (product, gives, _) in all)
@@ -111,15 +115,20 @@ internal static class ColourVerb
         return Exit.Done;
     }
 
-    private static object Data(ShadeAnswer answer) => new
+    private static JsonObject Data(ShadeAnswer answer) => new JsonObject
     {
-        wanted = answer.Wanted.ToString(),
-        gives = answer.Gives.ToString(),
-        off = Math.Round(answer.Off, 4),
-        near = answer.IsNear,
-        amounts = answer.Amounts.Select(a => new { material = a.Material.Id, grams = a.Mass.Grams, spoons = a.Spoons }),
-        notAllowed = answer.NotAllowed.Select(n => new { material = n.Material.Id, why = n.Why }),
-        unknown = answer.Unknown.Select(m => m.Id),
+        ["wanted"] = answer.Wanted.ToString(),
+        ["gives"] = answer.Gives.ToString(),
+        ["off"] = Math.Round(answer.Off, 4),
+        ["near"] = answer.IsNear,
+        ["amounts"] = answer.Amounts.ToJson(a => new JsonObject
+        {
+            ["material"] = a.Material.Id,
+            ["grams"] = a.Mass.Grams,
+            ["spoons"] = a.Spoons,
+        }),
+        ["notAllowed"] = answer.NotAllowed.ToJson(n => new JsonObject { ["material"] = n.Material.Id, ["why"] = n.Why }),
+        ["unknown"] = answer.Unknown.ToJson(m => m.Id),
     };
 
     private static void Write(ShadeAnswer answer)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;
@@ -18,24 +19,30 @@ internal static class CopyVerbs
         {
             file, workshop, force, format,
         };
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
             {
                 var entries = BookCopy.Backup(folder, path, r.GetValue(force));
                 var differences = OpenBooks.Open(folder).Check().Differences;
-                Shared.Say(r, format, () => new { file = path, entries, differences },
+                Shared.Say(r, format, () => new JsonObject { ["file"] = path, ["entries"] = entries, ["differences"] = differences.ToJson() },
                     $"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip "
                         + $"copies them too.");
                 return Agrees(differences);
             }
             var report = WorkshopCopy.Backup(folder, path, r.GetValue(force));
             Shared.Say(r, format,
-                () => new { file = path, files = report.Files, entries = report.Entries, differences = report.Differences },
+                () => new JsonObject
+                {
+                    ["file"] = path,
+                    ["files"] = report.Files,
+                    ["entries"] = report.Entries,
+                    ["differences"] = report.Differences.ToJson(),
+                },
                 $"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
             return Agrees(report.Differences);
-        }));
+        });
         return verb;
     }
 
@@ -47,22 +54,28 @@ internal static class CopyVerbs
         {
             file, workshop, format,
         };
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
             {
                 var (entries, kept) = BookCopy.Restore(folder, path);
-                Shared.Say(r, format, () => new { entries, kept },
+                Shared.Say(r, format, () => new JsonObject { ["entries"] = entries, ["kept"] = kept },
                     $"Restored: {entries} entries.{(kept is null ? "" : $" The books that were there are kept as {kept}.")}");
                 return Exit.Done;
             }
             var report = WorkshopCopy.Restore(folder, path);
             Shared.Say(r, format,
-                () => new { files = report.Files, entries = report.Entries, kept = report.Kept, differences = report.Differences },
+                () => new JsonObject
+                {
+                    ["files"] = report.Files,
+                    ["entries"] = report.Entries,
+                    ["kept"] = report.Kept,
+                    ["differences"] = report.Differences.ToJson(),
+                },
                 $"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
             return Agrees(report.Differences);
-        }));
+        });
         return verb;
     }
 
@@ -81,12 +94,12 @@ internal static class CopyVerbs
         {
             workshop, format,
         };
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var server = KnownServers.Agree(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
-            Shared.Say(r, format, () => new { server }, $"Agreed: the books may be kept in {server}.");
+            Shared.Say(r, format, () => new JsonObject { ["server"] = server }, $"Agreed: the books may be kept in {server}.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -100,7 +113,7 @@ internal static class CopyVerbs
         var verb =
             options.AddFileTo(options.AddSureTo(new Command("receive-list",
                 "Writes a CSV of materials that came in into the books: all of its lines, or none") { file }));
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var list = ReceiptList.Read(r.GetValue(file)!, workshop, options.On(r), options.By(r));
@@ -109,20 +122,20 @@ internal static class CopyVerbs
             var received = list.Write(book);
             if (options.Json(r))
                 JsonOut.Write(
-                    new
+                    new JsonObject
                     {
-                        received = received.Select(e => new
+                        ["received"] = received.ToJson(e => new JsonObject
                         {
-                            materialLot = $"M{e.Id}",
-                            material = e.Material,
-                            amount = e.Amount,
-                            price = e.Price
+                            ["materialLot"] = $"M{e.Id}",
+                            ["material"] = e.Material,
+                            ["amount"] = e.Amount,
+                            ["price"] = e.Price
                         })
                     });
             foreach (var receipt in options.Json(r) ? [] : received)
                 Console.WriteLine($"M{receipt.Id} {receipt.Material}");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

@@ -34,7 +34,7 @@ internal static class DemoVerb
         var workshop = Workshop.Open(shop);
         var mustStands = false;
         var batch = 0;
-        var (range, told) = (new List<ContactLabel>(), new List<object>());
+        var (range, told) = (new List<ContactLabel>(), new List<JsonObject>());
         // A recipe's first product lies in the recipe's own folder, the others in folders by their names in it.
         var products = workshop.RecipeIds
             .SelectMany(id => workshop.ProductsOf(id)
@@ -47,16 +47,16 @@ internal static class DemoVerb
             var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
             if (json)
-                told.Add(new
+                told.Add(new JsonObject
                 {
-                    name = product.Name,
-                    lot = lot.ToString(),
-                    pieces = job.Batch.Recipe.Pieces,
-                    netQuantity = job.Content.NetQuantity,
-                    statement = job.Declaration.Statement,
-                    proved = job.Declaration.IsProved,
-                    folder = Path.Combine(folder, inside),
-                    findings = report.Findings.Select(JsonOut.Of)
+                    ["name"] = product.Name,
+                    ["lot"] = lot.ToString(),
+                    ["pieces"] = job.Batch.Recipe.Pieces,
+                    ["netQuantity"] = job.Content.NetQuantity,
+                    ["statement"] = job.Declaration.Statement,
+                    ["proved"] = job.Declaration.IsProved,
+                    ["folder"] = Path.Combine(folder, inside),
+                    ["findings"] = report.Findings.ToJson(JsonOut.Of)
                 });
             else
                 Say(job, lot, report);
@@ -67,7 +67,7 @@ internal static class DemoVerb
             Length.FromInches(11m), new DocumentInfo("The range", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
         if (json)
         {
-            JsonOut.Write(new { folder, range = Path.Combine(folder, "range.pdf"), products = told });
+            JsonOut.Write(new JsonObject { ["folder"] = folder, ["range"] = Path.Combine(folder, "range.pdf"), ["products"] = new JsonArray([.. told]) });
             return mustStands ? Exit.FindingStands : Exit.Done;
         }
         Console.WriteLine(

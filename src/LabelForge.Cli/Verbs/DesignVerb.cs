@@ -21,16 +21,16 @@ internal static class DesignVerb
             var shelf = new DesignShelf(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             var designs = shelf.Ids.Select(id => shelf.Load(id)).ToList();
             if (r.GetValue(format) == "json")
-                JsonOut.Write(designs.Select(d => new
+                JsonOut.Write(designs.ToJson(d => new JsonObject
                 {
-                    id = d.Id,
-                    name = d.Name,
-                    widthMm = d.Width.Millimetres,
-                    heightMm = d.Height.Millimetres,
-                    round = d.Round,
-                    @for = d.For,
-                    with = d.With,
-                    own = shelf.IsOwn(d.Id)
+                    ["id"] = d.Id,
+                    ["name"] = d.Name,
+                    ["widthMm"] = d.Width.Millimetres,
+                    ["heightMm"] = d.Height.Millimetres,
+                    ["round"] = d.Round,
+                    ["for"] = d.For,
+                    ["with"] = d.With.ToJson(),
+                    ["own"] = shelf.IsOwn(d.Id)
                 }));
             else
                 List(shelf, designs);

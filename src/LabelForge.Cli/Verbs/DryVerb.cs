@@ -24,16 +24,16 @@ internal static class DryVerb
             var beyond = mass.Day > 2 * curve.Weights[^1].Day;
             if (r.GetValue(format) == "json")
             {
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    day = mass.Day,
-                    grams = mass.Grams,
-                    low = mass.Low,
-                    high = mass.High,
-                    confidence = 0.95,
-                    endGrams = Math.Round(curve.EndGrams, 3),
-                    paceDays = Math.Round(curve.PaceDays, 3),
-                    farBeyondTheWeighings = beyond
+                    ["day"] = mass.Day,
+                    ["grams"] = mass.Grams,
+                    ["low"] = mass.Low,
+                    ["high"] = mass.High,
+                    ["confidence"] = 0.95,
+                    ["endGrams"] = Math.Round(curve.EndGrams, 3),
+                    ["paceDays"] = Math.Round(curve.PaceDays, 3),
+                    ["farBeyondTheWeighings"] = beyond
                 });
                 return Exit.Done;
             }

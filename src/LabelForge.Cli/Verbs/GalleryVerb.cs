@@ -35,7 +35,12 @@ internal static class GalleryVerb
                     day);
             var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
-            Shared.Say(r, format, () => new { file = path, title = labels.Title, labels = labels.All.Select(l => l.Caption) },
+            Shared.Say(r, format, () => new JsonObject
+            {
+                ["file"] = path,
+                ["title"] = labels.Title,
+                ["labels"] = labels.All.ToJson(l => l.Caption),
+            },
                 $"{path}: {labels.All.Count} labels. Under each stands what to write to have it so.");
             return Exit.Done;
         }));

@@ -25,7 +25,7 @@ internal static class InitVerb
         var files = ShippedWorkshop.Write(ShippedWorkshop.Starter, folder, force);
         if (json)
         {
-            JsonOut.Write(new { folder, files });
+            JsonOut.Write(new JsonObject { ["folder"] = folder, ["files"] = files.ToJson() });
             return Exit.Done;
         }
         foreach (var file in files)

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Print.Output;
 using LabelForge.Print.Proofs;
 using LabelForge.Print.Scans;
@@ -34,7 +35,7 @@ internal static class LabelVerb
         output.AddTo(verb);
         inputs.AddTo(verb);
         inputs.AddWhitePlateTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooksWhereKept(inputs.Folder, r =>
         {
             if (r.GetValue(scan) is { } picture)
                 return OfScan(r, inputs, r.GetValue(proof), picture, r.GetValue(scanDots));
@@ -58,7 +59,7 @@ internal static class LabelVerb
                     LabelFile.Write(path, labels, info, r.GetValue(dots) ?? LabelFile.UsualDotsPerInch));
             inputs.Say(r, path, jobs, lot);
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 

@@ -42,7 +42,13 @@ internal static class LotBarcodeVerb
             var info = new DocumentInfo($"{wanted.Kind} of lot {lot}",
                 new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
             BarcodeFile.Write(path, block, text, r.GetValue(dpi), info);
-            Shared.Say(r, format, () => new { file = path, kind = wanted.Kind, lot = lot.ToString(), text });
+            Shared.Say(r, format, () => new JsonObject
+            {
+                ["file"] = path,
+                ["kind"] = wanted.Kind,
+                ["lot"] = lot.ToString(),
+                ["text"] = text.ToJson(),
+            });
             return Exit.Done;
         }));
         return verb;

@@ -46,7 +46,13 @@ internal static class LotVerb
     private static void Show(LotCode lot, string format)
     {
         if (format == "json")
-            JsonOut.Write(new { lot = lot.ToString(), made = lot.Made.ToString("yyyy-MM-dd"), batch = lot.Batch, spoken = lot.Spoken });
+            JsonOut.Write(new JsonObject
+            {
+                ["lot"] = lot.ToString(),
+                ["made"] = lot.Made.ToString("yyyy-MM-dd"),
+                ["batch"] = lot.Batch,
+                ["spoken"] = lot.Spoken,
+            });
         else
             Console.WriteLine($"{lot}\n  made {lot.Made:yyyy-MM-dd}, batch {lot.Batch} of that day\n  said aloud: {lot.Spoken}");
     }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Papers;
 using LabelForge.Print.Output;
@@ -33,7 +34,7 @@ internal static class MarketVerbs
         var verb =
             options.AddReadingTo(output.AddTo(new Command("sheet",
                 "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }), dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
@@ -51,18 +52,23 @@ internal static class MarketVerbs
             AtomicFile.Write(path,
                 stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows, PaperWords.English));
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    file = path,
-                    place = r.GetValue(place),
-                    products = rows.Select(p => new { product = p.Product.Product, brought = p.Brought, price = p.Product.Price })
+                    ["file"] = path,
+                    ["place"] = r.GetValue(place),
+                    ["products"] = rows.ToJson(p => new JsonObject
+                    {
+                        ["product"] = p.Product.Product,
+                        ["brought"] = p.Brought,
+                        ["price"] = p.Product.Price,
+                    })
                 });
             else
                 Console.WriteLine(
                     $"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market "
                         + $"book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -81,7 +87,7 @@ internal static class MarketVerbs
         var (place, options) = (Place(), new BookOptions());
         var verb = options.AddTo(new Command("sell",
             "Sells several products in one go, out of the oldest lots, at the prices in the recipes") { items, place, payment, paid });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -93,19 +99,19 @@ internal static class MarketVerbs
             {
                 var lots = book.Ask(books => sales.Select(s => s.BatchId).Distinct()
                     .ToDictionary(id => id, id => ((Batch)books.Find(BookLists.Batch, id)!).Lot));
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    ticket = sales[0].Ticket,
-                    paid = bill.Paid,
-                    tax = bill.Tax,
-                    payment = r.GetValue(payment),
-                    sales = sales.Select(s => new
+                    ["ticket"] = sales[0].Ticket,
+                    ["paid"] = bill.Paid,
+                    ["tax"] = bill.Tax,
+                    ["payment"] = r.GetValue(payment),
+                    ["sales"] = sales.ToJson(s => new JsonObject
                     {
-                        sale = s.Id,
-                        lot = lots[s.BatchId],
-                        pieces = s.Pieces,
-                        paid = s.Paid,
-                        tax = s.Tax
+                        ["sale"] = s.Id,
+                        ["lot"] = lots[s.BatchId],
+                        ["pieces"] = s.Pieces,
+                        ["paid"] = s.Paid,
+                        ["tax"] = s.Tax
                     })
                 });
                 return Exit.Done;
@@ -113,7 +119,7 @@ internal static class MarketVerbs
             Console.WriteLine(
                 $"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -130,20 +136,20 @@ internal static class MarketVerbs
         {
             ticket, reason,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var book = BookOptions.Book(options.Workshop(r));
             var which = r.GetValue(ticket) ?? book.Ask(books => books.LastTicket())
                 ?? throw new InputException(null, 0, "call.nothing-sold-yet");
             var struck = TableSales.Undo(book, which, r.GetValue(reason)!, options.On(r), options.By(r));
             if (options.Json(r))
-                JsonOut.Write(new { ticket = which, struck = struck.Select(s => s.Id) });
+                JsonOut.Write(new JsonObject { ["ticket"] = which, ["struck"] = struck.ToJson(s => s.Id) });
             else
                 Console.WriteLine(
                     FormattableString.Invariant(
                         $"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -169,7 +175,7 @@ internal static class MarketVerbs
             items, tally, given, atStart, card, cash, place,
         });
         options.AddSureTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var rows = r.GetValue(tally) is { } path ? TallyForm.ReadRows(path) : [];
@@ -184,7 +190,7 @@ internal static class MarketVerbs
             var book = BookOptions.Book(workshop);
             var day = form.Book(workshop, book, options.On(r), options.By(r));
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));
-        }));
+        });
         return verb;
     }
 
@@ -200,7 +206,7 @@ internal static class MarketVerbs
             {
                 place, atStart, card, cash,
             }));
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -224,7 +230,7 @@ internal static class MarketVerbs
             if (path is not null)
                 Save(path, workshop, day);
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));
-        }));
+        });
         return verb;
     }
 
@@ -243,29 +249,29 @@ internal static class MarketVerbs
     {
         if (options.Json(r))
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                place = day.Place,
-                on = day.On,
-                paid = day.Paid,
-                tax = day.Tax,
-                tickets = day.Tickets,
-                byPayment = day.ByPayment,
-                expected = day.Expected,
-                counted = day.Takings?.Cash,
-                difference = day.Difference,
-                cardDifference = day.CardDifference,
-                products = day.Rows
-                    .Select(m => new
+                ["place"] = day.Place,
+                ["on"] = day.On.ToJson(),
+                ["paid"] = day.Paid,
+                ["tax"] = day.Tax,
+                ["tickets"] = day.Tickets,
+                ["byPayment"] = new JsonObject(day.ByPayment.Select(p => KeyValuePair.Create(p.Key, (JsonNode?)p.Value))),
+                ["expected"] = day.Expected,
+                ["counted"] = day.Takings?.Cash,
+                ["difference"] = day.Difference,
+                ["cardDifference"] = day.CardDifference,
+                ["products"] = day.Rows
+                    .ToJson(m => new JsonObject
                     {
-                        product = m.Product,
-                        name = m.Name,
-                        sold = m.Sold,
-                        given = m.Given,
-                        returned = m.Returned,
-                        paid = m.Paid,
-                        tax = m.Tax,
-                        left = m.Left
+                        ["product"] = m.Product,
+                        ["name"] = m.Name,
+                        ["sold"] = m.Sold,
+                        ["given"] = m.Given,
+                        ["returned"] = m.Returned,
+                        ["paid"] = m.Paid,
+                        ["tax"] = m.Tax,
+                        ["left"] = m.Left
                     }),
             });
             return Exit.Done;

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
 
@@ -32,7 +33,7 @@ internal static class MoneyVerbs
         {
             what, margin, price, pieces, swing,
         }, dated: false);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooksWhereKept(options.Folder, r =>
         {
             var workshop = options.Workshop(r);
             var costs = CostsFile.Of(workshop);
@@ -51,7 +52,7 @@ internal static class MoneyVerbs
                 CostReport.Write(sheet, currency, wanted, asked, r.GetValue(swing));
             }
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -79,7 +80,7 @@ internal static class MoneyVerbs
         var verb = options.AddReadingTo(new Command("buy",
             "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget, tools, fillings },
             dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var most = r.GetValue(recipes)!.All(t => !t.Contains(':'));
@@ -109,7 +110,7 @@ internal static class MoneyVerbs
             var bare = most && plan.Tools.Count > 0 ? BuySolver.Solve(problem with { Tools = [] }) : null;
             Tell(plan, bare, problem, workshop, options.Json(r));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -121,26 +122,32 @@ internal static class MoneyVerbs
     {
         if (json)
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                currency = workshop.Business.Currency,
-                optimal = plan.Optimal,
-                total = plan.Cents / 100m,
-                packs = plan.Packs
-                    .Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
-                tools = plan.Tools
-                    .Select(t => new
+                ["currency"] = workshop.Business.Currency,
+                ["optimal"] = plan.Optimal,
+                ["total"] = plan.Cents / 100m,
+                ["packs"] = plan.Packs
+                    .ToJson(p => new JsonObject
                     {
-                        tool = t.Tool.Id,
-                        name = t.Tool.Name,
-                        count = t.Count,
-                        price = t.Tool.Cents / 100m,
-                        guessed = t.Tool.IsGuess
+                        ["material"] = p.Material,
+                        ["size"] = p.Pack.Size,
+                        ["count"] = p.Count,
+                        ["price"] = p.Pack.Cents / 100m,
                     }),
-                leftOut = problem.WithoutPrice,
-                withoutTools = bare?.Made,
-                pieces = plan.Pieces.Select(p => new { recipe = p.Key, count = p.Value }),
-                left = plan.Left.Select(l => new { material = l.Key, amount = Math.Round(l.Value, 3) }),
+                ["tools"] = plan.Tools
+                    .ToJson(t => new JsonObject
+                    {
+                        ["tool"] = t.Tool.Id,
+                        ["name"] = t.Tool.Name,
+                        ["count"] = t.Count,
+                        ["price"] = t.Tool.Cents / 100m,
+                        ["guessed"] = t.Tool.IsGuess
+                    }),
+                ["leftOut"] = problem.WithoutPrice.ToJson(),
+                ["withoutTools"] = bare?.Made,
+                ["pieces"] = plan.Pieces.ToJson(p => new JsonObject { ["recipe"] = p.Key, ["count"] = p.Value }),
+                ["left"] = plan.Left.ToJson(l => new JsonObject { ["material"] = l.Key, ["amount"] = Math.Round(l.Value, 3) }),
             });
             return;
         }

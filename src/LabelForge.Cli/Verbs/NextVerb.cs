@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Selling;
 
 namespace LabelForge.Cli.Verbs;
@@ -17,7 +18,7 @@ internal static class NextVerb
         var options = new BookOptions();
         var verb = options.AddReadingTo(new Command("next",
             "What to pour next by what sold, with the money it would bring, and what to buy for it") { days, budget }, dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             if (r.GetValue(days) is < 1 or > 366)
                 throw new InputException(null, 0, "call.days-out-of-range", ("days", r.GetValue(days)));
@@ -28,25 +29,31 @@ internal static class NextVerb
             var currency = workshop.Business.Currency;
             if (options.Json(r))
             {
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    from = next.From,
-                    to = next.To,
-                    currency,
-                    cost = next.Buy?.Cents / 100m,
-                    problem = next.WhyNot?.ToString(),
-                    pour = next.Rows
-                        .Select(p => new
+                    ["from"] = next.From.ToJson(),
+                    ["to"] = next.To.ToJson(),
+                    ["currency"] = currency,
+                    ["cost"] = next.Buy?.Cents / 100m,
+                    ["problem"] = next.WhyNot?.ToString(),
+                    ["pour"] = next.Rows
+                        .ToJson(p => new JsonObject
                         {
-                            product = p.Product.Name,
-                            sold = p.Sold,
-                            left = p.Left,
-                            pour = p.Pour,
-                            withinBudget = p.WithinBudget,
-                            money = p.Money
+                            ["product"] = p.Product.Name,
+                            ["sold"] = p.Sold,
+                            ["left"] = p.Left,
+                            ["pour"] = p.Pour,
+                            ["withinBudget"] = p.WithinBudget,
+                            ["money"] = p.Money
                         }),
-                    packs = next.Buy?.Packs
-                        .Select(p => new { material = p.Material, size = p.Pack.Size, count = p.Count, price = p.Pack.Cents / 100m }),
+                    ["packs"] = next.Buy?.Packs
+                        .ToJson(p => new JsonObject
+                        {
+                            ["material"] = p.Material,
+                            ["size"] = p.Pack.Size,
+                            ["count"] = p.Count,
+                            ["price"] = p.Pack.Cents / 100m,
+                        }),
                 });
                 return Exit.Done;
             }
@@ -66,7 +73,7 @@ internal static class NextVerb
             if (next.WhyNot is { } problem)
                 Console.Error.WriteLine($"What to buy cannot be reckoned: {problem}");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

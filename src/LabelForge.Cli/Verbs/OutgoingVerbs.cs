@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;
@@ -15,7 +16,7 @@ internal static class OutgoingVerbs
         var gift = new Option<bool>("--gift") { Description = "They were given away" };
         var options = new BookOptions();
         var verb = options.AddAskingTo(new Command("sell", "Writes pieces sold or given into the books") { lot, pieces, to, paid, gift });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             if (r.GetValue(gift) == (r.GetValue(paid) is not null))
                 throw new InputException(null, 0, "call.sold-or-given");
@@ -26,11 +27,18 @@ internal static class OutgoingVerbs
                 r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
-                JsonOut.Write(new { sale = sale.Id, lot = code, pieces = sale.Pieces, paid = sale.Paid, left });
+                JsonOut.Write(new JsonObject
+                {
+                    ["sale"] = sale.Id,
+                    ["lot"] = code,
+                    ["pieces"] = sale.Pieces,
+                    ["paid"] = sale.Paid,
+                    ["left"] = left,
+                });
             else
                 Console.WriteLine(FormattableString.Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -50,7 +58,7 @@ internal static class OutgoingVerbs
         {
             from, what, lot, serious, small,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var entry = StockMovements.Complain(BookOptions.Book(options.Workshop(r)),
                 r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
@@ -58,12 +66,12 @@ internal static class OutgoingVerbs
                 options.Note(r));
             if (options.Json(r))
             {
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    complaint = entry.Id,
-                    serious = entry.Serious,
-                    reportBy = entry.ReportBy,
-                    keepUntil = entry.KeepUntil
+                    ["complaint"] = entry.Id,
+                    ["serious"] = entry.Serious,
+                    ["reportBy"] = entry.ReportBy?.ToJson(),
+                    ["keepUntil"] = entry.KeepUntil.ToJson()
                 });
                 return Exit.Done;
             }
@@ -77,7 +85,7 @@ internal static class OutgoingVerbs
             else
                 Console.WriteLine("If it turns out serious, correct this entry at once: the days to report run from when you were told.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -88,7 +96,7 @@ internal static class OutgoingVerbs
         var reason = new Option<string>("--reason") { Description = "Why, and how it was disposed of", Required = true };
         var options = new BookOptions();
         var verb = options.AddTo(new Command("dispose", "Writes pieces or material thrown away into the books") { what, amount, reason });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -110,11 +118,17 @@ internal static class OutgoingVerbs
                     options.Note(r));
             }
             if (options.Json(r))
-                JsonOut.Write(new { disposal = disposal.Id, of = text, amount = disposal.Amount, reason = disposal.Reason });
+                JsonOut.Write(new JsonObject
+                {
+                    ["disposal"] = disposal.Id,
+                    ["of"] = text,
+                    ["amount"] = disposal.Amount,
+                    ["reason"] = disposal.Reason,
+                });
             else
                 Console.WriteLine("Written down.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -133,7 +147,7 @@ internal static class OutgoingVerbs
         {
             list, number, set, reason,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var changes = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
             foreach (var pair in r.GetValue(set) ?? [])
@@ -145,19 +159,19 @@ internal static class OutgoingVerbs
             var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes,
                 r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    correction = correction.Id,
-                    list = correction.List,
-                    struck = correction.EntryId,
-                    instead = correction.InsteadId
+                    ["correction"] = correction.Id,
+                    ["list"] = correction.List,
+                    ["struck"] = correction.EntryId,
+                    ["instead"] = correction.InsteadId
                 });
             else
                 Console.WriteLine(correction.InsteadId is { } now
                     ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead."
                     : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Documents;
 using LabelForge.ProductPapers;
@@ -28,7 +29,7 @@ internal static class PapersVerb
         var verb = output.AddTo(new Command("papers",
             "Papers that go with a product: product file, data for notifications, sheets for shops, a lot's certificate, questions to "
                 + "suppliers; each says what is missing") { kind, of, workshop, market, on, format });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooksWhereKept(r => r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r =>
         {
             var path = output.PathOrNone(r);
             var json = r.GetValue(format) == "json";
@@ -54,7 +55,7 @@ internal static class PapersVerb
                 Console.WriteLine(
                     $"{path}: {paper.Title}, {paper.Subtitle}.{(paper.Missing.Count() is > 0 and var missing ? FormattableString.Invariant($" {missing} {(missing == 1 ? "thing is" : "things are")} missing; the paper says which.") : "")}");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -62,16 +63,16 @@ internal static class PapersVerb
     {
         var papers = MakePaper.Known(market);
         if (json)
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                market = market.Id,
-                papers = papers.Select(p => new
+                ["market"] = market.Id,
+                ["papers"] = papers.ToJson(p => new JsonObject
                 {
-                    paper = p.Id,
-                    title = p.Title,
-                    source = p.Citation,
-                    basis = BasisText.Of(p.Basis),
-                    items = p.Items.Select(i => new { id = i.Id, what = i.What, source = i.At })
+                    ["paper"] = p.Id,
+                    ["title"] = p.Title,
+                    ["source"] = p.Citation,
+                    ["basis"] = BasisText.Of(p.Basis),
+                    ["items"] = p.Items.ToJson(i => new JsonObject { ["id"] = i.Id, ["what"] = i.What, ["source"] = i.At })
                 })
             });
         foreach (var paper in json ? [] : papers)

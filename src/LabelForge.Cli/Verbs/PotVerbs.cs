@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Pouring;
 using LabelForge.Print.Documents;
@@ -25,7 +26,7 @@ internal static class PotVerbs
         var verb =
             options.AddAskingTo(output.AddTo(new Command("begin",
                 "Begins what is poured out of one pot: one lot each, the shared base weighed once") { products }));
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -41,7 +42,7 @@ internal static class PotVerbs
             else
                 Tell(poured, path);
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -53,7 +54,7 @@ internal static class PotVerbs
         var verb =
             options.AddReadingTo(output.AddTo(new Command("sheet",
                 "The bench sheet of a pot again: cautions, the shared base, a block for each product") { pot }), dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
@@ -63,7 +64,7 @@ internal static class PotVerbs
             if (options.Json(r))
                 JsonOut.Write(Json(poured));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -84,15 +85,15 @@ internal static class PotVerbs
         var planned = lines.Sum(l => l.Line.Line.Grams);
         if (options.Json(r))
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                pot,
-                material = material.Id,
-                from = bottles,
-                planned = Math.Round(planned, 3),
-                weighed = grams,
-                outOfTolerance = flagged,
-                lots = lines.Select(l => new { lot = l.Batch.Lot, weighed = l.Line.Weighed }),
+                ["pot"] = pot,
+                ["material"] = material.Id,
+                ["from"] = bottles.ToJson(),
+                ["planned"] = Math.Round(planned, 3),
+                ["weighed"] = grams,
+                ["outOfTolerance"] = flagged,
+                ["lots"] = lines.ToJson(l => new JsonObject { ["lot"] = l.Batch.Lot, ["weighed"] = l.Line.Weighed }),
             });
             return flagged ? Exit.FindingStands : Exit.Done;
         }
@@ -127,11 +128,16 @@ internal static class PotVerbs
             options.By(r)))
             Console.Error.WriteLine($"Note: {packed}");
         if (options.Json(r))
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                pot,
-                closed = open.Zip(closed,
-                    (b, c) => new { lot = b.Lot, made = c.Made, rejected = c.Rejected, forSale = c.Made - c.Rejected })
+                ["pot"] = pot,
+                ["closed"] = open.Zip(closed).ToJson(b => new JsonObject
+                {
+                    ["lot"] = b.First.Lot,
+                    ["made"] = b.Second.Made,
+                    ["rejected"] = b.Second.Rejected,
+                    ["forSale"] = b.Second.Made - b.Second.Rejected,
+                })
             });
         else
             Console.WriteLine(
@@ -142,26 +148,26 @@ internal static class PotVerbs
     private static void Write(string path, Workshop workshop, Poured poured) =>
         AtomicFile.Write(path, s => PotSheet.WritePdf(s, workshop, poured));
 
-    private static object Json(Poured poured) => new
+    private static JsonObject Json(Poured poured) => new JsonObject
     {
-        pot = poured.Pot,
-        batches = poured.Batches
-            .Select(b => new
+        ["pot"] = poured.Pot,
+        ["batches"] = poured.Batches
+            .ToJson(b => new JsonObject
             {
-                lot = b.Batch.Lot,
-                product = b.Wish.Product.Name,
-                pieces = b.Batch.PiecesPlanned,
-                grams = Math.Round(b.Wish.Formula.Total.Grams, 3),
-                moulds = b.Wish.Moulds
+                ["lot"] = b.Batch.Lot,
+                ["product"] = b.Wish.Product.Name,
+                ["pieces"] = b.Batch.PiecesPlanned,
+                ["grams"] = Math.Round(b.Wish.Formula.Total.Grams, 3),
+                ["moulds"] = b.Wish.Moulds
             }),
-        materials = poured.Needs
-            .Select(n => new
+        ["materials"] = poured.Needs
+            .ToJson(n => new JsonObject
             {
-                material = n.Material.Id,
-                grams = Math.Round(n.Grams, 3),
-                inPot = n.InPot,
-                take = n.From.Select(f => new { from = f.Bottle, grams = Math.Round(f.Grams, 3) }),
-                missing = Math.Round(n.Missing, 3)
+                ["material"] = n.Material.Id,
+                ["grams"] = Math.Round(n.Grams, 3),
+                ["inPot"] = n.InPot,
+                ["take"] = n.From.ToJson(f => new JsonObject { ["from"] = f.Bottle, ["grams"] = Math.Round(f.Grams, 3) }),
+                ["missing"] = Math.Round(n.Missing, 3)
             }),
     };
 

@@ -58,14 +58,14 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     /// <summary>Says, where JSON is wanted, what was written of which products; in words the file itself says it.</summary>
     public void Say(ParseResult r, string path, IEnumerable<LabelJob> jobs, LotCode lot) =>
         Shared.Say(r, _format,
-            () => new
+            () => new JsonObject
             {
-                file = path,
-                lot = lot.ToString(),
-                products = jobs.Select(j => new
+                ["file"] = path,
+                ["lot"] = lot.ToString(),
+                ["products"] = jobs.ToJson(j => new JsonObject
                 {
-                    name = j.Product.Name,
-                    design = j.Fit is Fit.Fits fits ? fits.Layout.Design.Id : null
+                    ["name"] = j.Product.Name,
+                    ["design"] = j.Fit is Fit.Fits fits ? fits.Layout.Design.Id : null
                 })
             });
 
@@ -149,6 +149,9 @@ internal sealed class PrintInputs(bool severalRecipes = false)
             Console.Error.WriteLine($"Note: {missing}");
         return ([job], lot, on);
     }
+
+    /// <summary>The folder of the workshop that the call is about.</summary>
+    public string Folder(ParseResult r) => Shared.FolderOf(r.GetValue(_recipe), r.GetValue(_workshop));
 
     /// <summary>The recipe named by itself, or null.</summary>
     public string? Recipe(ParseResult r) => r.GetValue(_recipe);

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;
@@ -50,7 +51,7 @@ internal static class PrintVerb
         };
         options.AddFileTo(output.AddTo(verb));
         printers.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -89,7 +90,7 @@ internal static class PrintVerb
                             $"Note: the books have {missing:0.###} less of {material} than were printed on. Write what came in (labelforge receive), or count it (labelforge count)."));
             Tell(r, options, plan, path, outcome.Run);
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -104,12 +105,12 @@ internal static class PrintVerb
     {
         var again = PrintRun.Again(workshop, book, run, path, options.On(r), options.By(r));
         if (options.Json(r))
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                run,
-                file = path,
-                labels = again.Sum(p => p.Labels),
-                lots = again.Select(p => new { lot = p.Lot, labels = p.Labels, places = p.Places })
+                ["run"] = run,
+                ["file"] = path,
+                ["labels"] = again.Sum(p => p.Labels),
+                ["lots"] = again.ToJson(p => new JsonObject { ["lot"] = p.Lot, ["labels"] = p.Labels, ["places"] = p.Places })
             });
         else
             Console.WriteLine(
@@ -122,27 +123,27 @@ internal static class PrintVerb
     {
         if (options.Json(r))
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                run,
-                file = path,
-                labels = plan.Labels
-                    .Select(l => new
+                ["run"] = run,
+                ["file"] = path,
+                ["labels"] = plan.Labels
+                    .ToJson(l => new JsonObject
                     {
-                        lot = l.Lot.ToString(),
-                        product = l.Job.Product.Name,
-                        design = l.Layout.Design.Id,
-                        stock = l.Stock.Id,
-                        count = l.Count
+                        ["lot"] = l.Lot.ToString(),
+                        ["product"] = l.Job.Product.Name,
+                        ["design"] = l.Layout.Design.Id,
+                        ["stock"] = l.Stock.Id,
+                        ["count"] = l.Count
                     }),
-                sheets = plan.Sheets.Select(s => new
+                ["sheets"] = plan.Sheets.ToJson(s => new JsonObject
                 {
-                    stock = s.Stock.Id,
-                    sheet = s.Name,
-                    isNew = s.IsNew,
-                    usedBefore = PositionRanges.Write(s.UsedBefore),
-                    freeAfter = s.FreeAfter,
-                    places = s.Labels.Select(l => new { place = l.Place, lot = l.Label.Lot.ToString() }),
+                    ["stock"] = s.Stock.Id,
+                    ["sheet"] = s.Name,
+                    ["isNew"] = s.IsNew,
+                    ["usedBefore"] = PositionRanges.Write(s.UsedBefore),
+                    ["freeAfter"] = s.FreeAfter,
+                    ["places"] = s.Labels.ToJson(l => new JsonObject { ["place"] = l.Place, ["lot"] = l.Label.Lot.ToString() }),
                 }),
             });
             return;

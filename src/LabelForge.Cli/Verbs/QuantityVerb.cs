@@ -33,13 +33,15 @@ internal static class QuantityVerb
         var quantity = NetQuantityStatement.For(Shared.MarketOf(market), Shared.Need(NetAmount.Parse(amount)), Shared.Date(on), shown);
         if (format == "json")
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                market = MarketText.Of(quantity.Market),
-                statement = quantity.Statement,
-                customary = quantity.Customary,
-                metric = quantity.Metric,
-                letterHeight = quantity.LetterHeight,
+                ["market"] = MarketText.Of(quantity.Market),
+                ["statement"] = quantity.Statement,
+                ["customary"] = quantity.Customary,
+                ["metric"] = quantity.Metric,
+                ["letterHeight"] = quantity.LetterHeight is { } least
+                    ? new JsonObject { ["inches"] = least.Inches, ["mm"] = least.Mm, ["source"] = least.Source }
+                    : null,
             });
             return Exit.Done;
         }

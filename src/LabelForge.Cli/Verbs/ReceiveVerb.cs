@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;
@@ -20,7 +21,7 @@ internal static class ReceiveVerb
         {
             material, amount, price, supplier, lot, best, certificate,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var what = workshop.Material(r.GetValue(material)!, "the call", 0);
@@ -40,19 +41,19 @@ internal static class ReceiveVerb
             options.Ask(r, Slips.OfReceipt(written, what, BookOptions.Today));
             var receipt = StockMovements.Receive(BookOptions.Book(workshop), written);
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    materialLot = $"M{receipt.Id}",
-                    material = receipt.Material,
-                    amount = receipt.Amount,
-                    price = receipt.Price
+                    ["materialLot"] = $"M{receipt.Id}",
+                    ["material"] = receipt.Material,
+                    ["amount"] = receipt.Amount,
+                    ["price"] = receipt.Price
                 });
             else
                 Console.WriteLine(
                     FormattableString.Invariant(
                         $"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

@@ -39,7 +39,7 @@ internal static class RecipeVerbs
                 new RecipeCopyWish(r.GetValue(from)!, r.GetValue(name)!, r.GetValue(scent), r.GetValue(hue), r.GetValue(line),
                     r.GetValue(item), sum));
             if (r.GetValue(format) == "json")
-                JsonOut.Write(new { product, file });
+                JsonOut.Write(new JsonObject { ["product"] = product, ["file"] = file });
             else
                 Console.WriteLine(
                     $"{product}, in {file}. Look at it: labelforge gallery \"{product}\" --out look.pdf; check it: "

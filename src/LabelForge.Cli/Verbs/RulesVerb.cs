@@ -24,7 +24,7 @@ internal static class RulesVerb
             if (r.GetValue(law))
                 Console.Write(LawPage.Markdown());
             else if (r.GetValue(format) == "json")
-                JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => Of(rule, s.Markets))));
+                JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => (Rule: rule, s.Markets))).ToJson(r => Of(r.Rule, r.Markets)));
             else
                 Console.Write(RuleList.Markdown(only));
             return Exit.Done;
@@ -32,19 +32,19 @@ internal static class RulesVerb
         return verb;
     }
 
-    private static object Of(Rule rule, IEnumerable<Market> markets) => new
+    private static JsonObject Of(Rule rule, IEnumerable<Market> markets) => new JsonObject
     {
-        rule = rule.Name,
-        id = rule.Id,
-        markets = markets.Select(MarketText.Of),
-        severity = rule.Severity.ToString().ToLowerInvariant(),
-        message = rule.Message,
-        fix = rule.Fix,
-        source = rule.Source,
-        basis = BasisText.Of(rule.Basis),
-        read = rule.Read,
-        from = rule.InForceFrom.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
-        @checked = rule.LastChecked.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
-        products = rule.Products,
+        ["rule"] = rule.Name,
+        ["id"] = rule.Id,
+        ["markets"] = markets.ToJson(m => MarketText.Of(m)),
+        ["severity"] = rule.Severity.ToString().ToLowerInvariant(),
+        ["message"] = rule.Message,
+        ["fix"] = rule.Fix,
+        ["source"] = rule.Source,
+        ["basis"] = BasisText.Of(rule.Basis),
+        ["read"] = rule.Read,
+        ["from"] = rule.InForceFrom.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
+        ["checked"] = rule.LastChecked.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
+        ["products"] = rule.Products.ToJson(),
     };
 }

@@ -16,30 +16,30 @@ internal static class ScanReport
     {
         if (json)
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                product,
-                widePercent = Math.Round(found.WidePercent, 2),
-                highPercent = Math.Round(found.HighPercent, 2),
-                texts = found.Texts
-                    .Select(t => new
+                ["product"] = product,
+                ["widePercent"] = Math.Round(found.WidePercent, 2),
+                ["highPercent"] = Math.Round(found.HighPercent, 2),
+                ["texts"] = found.Texts
+                    .ToJson(t => new JsonObject
                     {
-                        role = Roles.NameOf(t.Role),
-                        text = t.Text,
-                        drawnMm = Math.Round(t.DrawnMm, 3),
-                        printedMm = Math.Round(t.PrintedMm, 3),
-                        leastMm = Math.Round(t.FloorMm, 3),
-                        contrast = Math.Round(t.Contrast, 2),
-                        highEnough = t.IsHighEnough,
-                        source = t.Source
+                        ["role"] = Roles.NameOf(t.Role),
+                        ["text"] = t.Text,
+                        ["drawnMm"] = Math.Round(t.DrawnMm, 3),
+                        ["printedMm"] = Math.Round(t.PrintedMm, 3),
+                        ["leastMm"] = Math.Round(t.FloorMm, 3),
+                        ["contrast"] = Math.Round(t.Contrast, 2),
+                        ["highEnough"] = t.IsHighEnough,
+                        ["source"] = t.Source
                     }),
-                barcode = found.Symbol is { } symbol
-                    ? new
+                ["barcode"] = found.Symbol is { } symbol
+                    ? new JsonObject
                     {
-                        reads = symbol.Says,
-                        drawnModuleMm = Math.Round(symbol.ModuleMm, 4),
-                        printedModuleMm = Math.Round(symbol.PrintedModuleMm, 4),
-                        growthMm = Math.Round(symbol.GrowthMm, 3)
+                        ["reads"] = symbol.Says,
+                        ["drawnModuleMm"] = Math.Round(symbol.ModuleMm, 4),
+                        ["printedModuleMm"] = Math.Round(symbol.PrintedModuleMm, 4),
+                        ["growthMm"] = Math.Round(symbol.GrowthMm, 3)
                     }
                     : null,
             });

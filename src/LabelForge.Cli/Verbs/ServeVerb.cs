@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Web;
 using LabelForge.Web.Serving;
 
@@ -16,9 +17,8 @@ internal static class ServeVerb
         };
         var quiet = new Option<bool>("--no-browser") { Description = "Print the address, and open no browser" };
         var verb = new Command("serve", "Opens the workshop as a page in the browser, on this machine alone") { port, workshop, quiet };
-        verb.SetAction(
-            r => Exit.Run(() => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet))
-                .GetAwaiter().GetResult()));
+        verb.OpensPage(r => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet))
+            .GetAwaiter().GetResult());
         return verb;
     }
 

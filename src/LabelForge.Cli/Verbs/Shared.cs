@@ -38,7 +38,7 @@ internal static class Shared
     public static bool IsJson(ParseResult r, Option<string> format) => r.GetValue(format) == "json";
 
     /// <summary>Says what was done: as data where JSON is wanted, else in words.</summary>
-    public static void Say(ParseResult r, Option<string> format, Func<object> data, params ReadOnlySpan<string> lines)
+    public static void Say(ParseResult r, Option<string> format, Func<JsonObject> data, params ReadOnlySpan<string> lines)
     {
         if (IsJson(r, format))
         {
@@ -83,10 +83,13 @@ internal static class Shared
     /// <param name="variant">The variant, where the call names it apart.</param>
     public static ImmutableArray<Product> Products(string named, string? folder, string? variant = null)
     {
-        var workshop = OpenFolder(folder
-            ?? (ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory()));
+        var workshop = OpenFolder(FolderOf(named, folder));
         return workshop.ProductsOf(variant is null ? named : $"{named}/{variant.Trim()}");
     }
+
+    /// <summary>The workshop's folder: the one that the call names, else the one that the recipe lies in, else the current one.</summary>
+    public static string FolderOf(string? named, string? folder) => folder
+        ?? (named is not null && ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory());
 
     /// <summary>The gift set that the call names, with its workshop; null where it names a recipe.</summary>
     public static (Workshop Workshop, GiftSet Set)? SetNamed(string named, string? folder)

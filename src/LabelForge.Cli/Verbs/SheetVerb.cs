@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Print.Designs;
@@ -54,7 +55,7 @@ internal static class SheetVerb
         Inputs.AddTo(verb);
         Inputs.AddWhitePlateTo(verb);
         PrinterOptions.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() => Run(r)));
+        verb.OpensBooksWhereKept(Inputs.Folder, Run);
         return verb;
     }
 
@@ -116,15 +117,15 @@ internal static class SheetVerb
         var next = plate ? null : partUsed?.Remember(stock, first, order.Count);
         if (Inputs.Json(r))
         {
-            JsonOut.Write(new
+            JsonOut.Write(new JsonObject
             {
-                file = path,
-                stock = stock.Id,
-                labels = order.Count,
-                sheets = order.Plan().Sheets,
-                first,
-                next,
-                inkPercent = Math.Round(Ink(order), 1)
+                ["file"] = path,
+                ["stock"] = stock.Id,
+                ["labels"] = order.Count,
+                ["sheets"] = order.Plan().Sheets,
+                ["first"] = first,
+                ["next"] = next,
+                ["inkPercent"] = Math.Round(Ink(order), 1)
             });
             return Exit.Done;
         }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Lots;
 using LabelForge.Records.Books;
 
@@ -17,7 +18,7 @@ internal static class ShelfVerbs
         var options = new BookOptions();
         var verb = options.AddTo(new Command("count",
             "Counts the shelf: what differs from the books is booked as a difference, and the count holds from then on") { counted });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -29,15 +30,15 @@ internal static class ShelfVerbs
                     : $"lot {(books.Find(BookLists.Batch, c.BatchId!.Value) as Batch)?.Lot}"));
             string What(StockCount c) => names[c.Id];
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    counted = r.GetValue(counted)!.Length,
-                    differences = counts.Select(c => new
+                    ["counted"] = r.GetValue(counted)!.Length,
+                    ["differences"] = counts.ToJson(c => new JsonObject
                     {
-                        count = c.Id,
-                        what = What(c),
-                        there = c.Counted,
-                        difference = c.Difference
+                        ["count"] = c.Id,
+                        ["what"] = What(c),
+                        ["there"] = c.Counted,
+                        ["difference"] = c.Difference
                     })
                 });
             else if (counts.Count == 0)
@@ -47,7 +48,7 @@ internal static class ShelfVerbs
                     FormattableString.Invariant(
                         $"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -65,7 +66,7 @@ internal static class ShelfVerbs
         {
             lot, pieces, back, from, paidBack, payment, reason,
         });
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -87,21 +88,21 @@ internal static class ShelfVerbs
             });
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
             if (options.Json(r))
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    @return = entry.Id,
-                    lot = code,
-                    returned = entry.Returned,
-                    backOnShelf = entry.BackOnShelf,
-                    paidBack = entry.PaidBack,
-                    left
+                    ["return"] = entry.Id,
+                    ["lot"] = code,
+                    ["returned"] = entry.Returned,
+                    ["backOnShelf"] = entry.BackOnShelf,
+                    ["paidBack"] = entry.PaidBack,
+                    ["left"] = left
                 });
             else
                 Console.WriteLine(
                     FormattableString.Invariant(
                         $"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 

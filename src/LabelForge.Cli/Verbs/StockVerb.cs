@@ -27,7 +27,7 @@ internal static class StockVerb
             else if (output.Written(r) is not null)
                 throw new InputException(null, 0, "call.one-stock");
             else if (json)
-                JsonOut.Write(shelf.All.Select(Told));
+                JsonOut.Write(shelf.All.ToJson(Told));
             else
                 List(shelf);
             return Exit.Done;
@@ -76,16 +76,16 @@ internal static class StockVerb
         _ => "stated geometry",
     };
 
-    private static object Told(LabelStock s) => new
+    private static JsonObject Told(LabelStock s) => new JsonObject
     {
-        id = s.Id,
-        name = s.Name,
-        kind = s.Kind == StockKind.Roll ? "roll" : "sheet",
-        labels = s.PerSheet,
-        widthMm = s.LabelWidth.Millimetres,
-        heightMm = s.LabelHeight.Millimetres,
-        round = s.Shape == StockShape.Round,
-        basis = BasisInWords(s.Basis),
-        source = s.Source,
+        ["id"] = s.Id,
+        ["name"] = s.Name,
+        ["kind"] = s.Kind == StockKind.Roll ? "roll" : "sheet",
+        ["labels"] = s.PerSheet,
+        ["widthMm"] = s.LabelWidth.Millimetres,
+        ["heightMm"] = s.LabelHeight.Millimetres,
+        ["round"] = s.Shape == StockShape.Round,
+        ["basis"] = BasisInWords(s.Basis),
+        ["source"] = s.Source,
     };
 }

@@ -85,14 +85,14 @@ internal static class TableVerb
                     .WriteLine(
                         "Note: a set is a package of its own, judged product by product and as a whole; keep the lots of what is in it.");
             Shared.Say(r, format,
-                () => new
+                () => new JsonObject
                 {
-                    file = path,
-                    card = id,
-                    stock = sheet.Id,
-                    cards = order.Count,
-                    sheets = order.Plan().Sheets,
-                    leftOut = made.SelectMany(m => m.Card.LeftOut)
+                    ["file"] = path,
+                    ["card"] = id,
+                    ["stock"] = sheet.Id,
+                    ["cards"] = order.Count,
+                    ["sheets"] = order.Plan().Sheets,
+                    ["leftOut"] = made.SelectMany(m => m.Card.LeftOut).ToJson()
                 },
                 $"{path}: {order.Count} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {sheet.Id}. Print at actual size.");
             return Exit.Done;

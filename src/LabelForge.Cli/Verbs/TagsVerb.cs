@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Tags;
 
@@ -32,7 +33,7 @@ internal static class TagsVerb
             options.AddReadingTo(output.AddTo(new Command("tags",
                 "Labels for bottles and bins: number, name, received, best before, and a code to scan") { of, size, stock, first }),
                 dated: false);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
@@ -41,12 +42,18 @@ internal static class TagsVerb
             var order = BottleTags.Order(workshop, tags, r.GetValue(stock), r.GetValue(first));
             BottleTags.WritePdf(path, workshop, order, BookOptions.Today);
             if (options.Json(r))
-                JsonOut.Write(new { file = path, stock = order.Stock.Id, sheets = order.Plan().Sheets, tags = tags.Select(t => t.Code) });
+                JsonOut.Write(new JsonObject
+                {
+                    ["file"] = path,
+                    ["stock"] = order.Stock.Id,
+                    ["sheets"] = order.Plan().Sheets,
+                    ["tags"] = tags.ToJson(t => t.Code),
+                });
             else
                 Console.WriteLine(
                     $"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

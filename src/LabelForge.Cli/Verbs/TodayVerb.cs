@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Days;
 using LabelForge.Records.Books;
 
@@ -13,7 +14,7 @@ internal static class TodayVerb
         var verb = options.AddReadingTo(new Command("today",
             "What is open: labels to print, batches to close, dates that near, complaints, materials that run low, questions "
                 + "without an answer"), dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooksWhereKept(options.Folder, r =>
         {
             var workshop = options.Workshop(r);
             Shared.SayRecipesLeftOut(workshop);
@@ -21,27 +22,33 @@ internal static class TodayVerb
                 .And(OpenQuestions.Of(workshop, options.On(r)));
             if (options.Json(r))
             {
-                JsonOut.Write(new
+                JsonOut.Write(new JsonObject
                 {
-                    on = today.On,
-                    open = today.Open
-                        .Select(o => new
+                    ["on"] = today.On.ToJson(),
+                    ["open"] = today.Open
+                        .ToJson(o => new JsonObject
                         {
-                            kind = o.Kind.ToString().ToLowerInvariant(),
-                            title = o.Title,
-                            detail = o.Detail,
-                            lot = o.Lot,
-                            pot = o.Pot,
-                            lots = o.Lots.IsEmpty ? null : o.Lots.ToArray(),
-                            product = o.Product,
-                            material = o.Material,
-                            supplier = o.Supplier,
-                            bottle = o.Bottle,
-                            count = o.Count,
-                            by = o.By
+                            ["kind"] = o.Kind.ToString().ToLowerInvariant(),
+                            ["title"] = o.Title,
+                            ["detail"] = o.Detail,
+                            ["lot"] = o.Lot,
+                            ["pot"] = o.Pot,
+                            ["lots"] = o.Lots.IsEmpty ? null : o.Lots.ToJson(),
+                            ["product"] = o.Product,
+                            ["material"] = o.Material,
+                            ["supplier"] = o.Supplier,
+                            ["bottle"] = o.Bottle,
+                            ["count"] = o.Count,
+                            ["by"] = o.By?.ToJson()
                         }),
-                    shelf = today.Shelf
-                        .Select(p => new { product = p.Product, name = p.Name, left = p.Left, withoutLabels = p.WithoutLabels }),
+                    ["shelf"] = today.Shelf
+                        .ToJson(p => new JsonObject
+                        {
+                            ["product"] = p.Product,
+                            ["name"] = p.Name,
+                            ["left"] = p.Left,
+                            ["withoutLabels"] = p.WithoutLabels,
+                        }),
                 });
                 return Exit.Done;
             }
@@ -57,7 +64,7 @@ internal static class TodayVerb
             if (!today.Shelf.IsEmpty)
                 Console.WriteLine($"On the shelf: {string.Join(", ", today.Shelf.Select(p => $"{p.Left} {p.Name}"))}.");
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 }

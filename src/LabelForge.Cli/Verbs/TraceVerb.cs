@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Documents;
 using LabelForge.Print.Output;
@@ -21,7 +22,7 @@ internal static class TraceVerb
         var options = new BookOptions();
         var verb = options.AddReadingTo(new Command("trace", "From a material lot to batches to people, and back") { from }, dated: true);
         output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -33,7 +34,7 @@ internal static class TraceVerb
             else
                 Text(trace);
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
@@ -56,45 +57,59 @@ internal static class TraceVerb
         }
     }
 
-    private static void Json(Trace trace) => JsonOut.Write(new
+    private static void Json(Trace trace) => JsonOut.Write(new JsonObject
     {
-        from = trace.From,
-        bottles = trace.Bottles
-            .Select(b => new
+        ["from"] = trace.From,
+        ["bottles"] = trace.Bottles
+            .ToJson(b => new JsonObject
             {
-                materialLot = $"M{b.MaterialLot}",
-                material = b.Material,
-                supplier = b.Supplier,
-                supplierLot = b.SupplierLot,
-                on = b.On,
-                amount = b.Amount,
-                left = b.Left
+                ["materialLot"] = $"M{b.MaterialLot}",
+                ["material"] = b.Material,
+                ["supplier"] = b.Supplier,
+                ["supplierLot"] = b.SupplierLot,
+                ["on"] = b.On.ToJson(),
+                ["amount"] = b.Amount,
+                ["left"] = b.Left
             }),
-        materialLots = trace.Uses
-            .Select(u => new
+        ["materialLots"] = trace.Uses
+            .ToJson(u => new JsonObject
             {
-                materialLot = $"M{u.MaterialLot}",
-                material = u.Material,
-                supplier = u.Supplier,
-                supplierLot = u.SupplierLot,
-                lot = u.Lot,
-                grams = u.Grams
+                ["materialLot"] = $"M{u.MaterialLot}",
+                ["material"] = u.Material,
+                ["supplier"] = u.Supplier,
+                ["supplierLot"] = u.SupplierLot,
+                ["lot"] = u.Lot,
+                ["grams"] = u.Grams
             }),
-        batches = trace.Batches
-            .Select(b => new
+        ["batches"] = trace.Batches
+            .ToJson(b => new JsonObject
             {
-                lot = b.Lot,
-                product = b.Product,
-                on = b.On,
-                made = b.Made,
-                rejected = b.Rejected,
-                left = b.Left,
-                disposed = b.Disposed,
-                open = b.Open
+                ["lot"] = b.Lot,
+                ["product"] = b.Product,
+                ["on"] = b.On.ToJson(),
+                ["made"] = b.Made,
+                ["rejected"] = b.Rejected,
+                ["left"] = b.Left,
+                ["disposed"] = b.Disposed,
+                ["open"] = b.Open
             }),
-        deliveries = trace.Deliveries.Select(d => new { lot = d.Lot, on = d.On, pieces = d.Pieces, to = d.To, gift = d.Gift }),
-        complaints = trace.Complaints
-            .Select(c => new { on = c.On, from = c.From, what = c.What, serious = c.Serious, reportBy = c.ReportBy }),
+        ["deliveries"] = trace.Deliveries.ToJson(d => new JsonObject
+        {
+            ["lot"] = d.Lot,
+            ["on"] = d.On.ToJson(),
+            ["pieces"] = d.Pieces,
+            ["to"] = d.To,
+            ["gift"] = d.Gift,
+        }),
+        ["complaints"] = trace.Complaints
+            .ToJson(c => new JsonObject
+            {
+                ["on"] = c.On.ToJson(),
+                ["from"] = c.From,
+                ["what"] = c.What,
+                ["serious"] = c.Serious,
+                ["reportBy"] = c.ReportBy?.ToJson(),
+            }),
     });
 
     private static string Supply(string? supplier, string? lot) => (supplier, lot) switch

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Output;
 using LabelForge.Records.Spreadsheets;
@@ -18,7 +19,7 @@ internal static class YearVerb
             options.AddReadingTo(output.AddTo(new Command("year",
                 "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }),
                 dated: true);
-        verb.SetAction(r => Exit.Run(() =>
+        verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -38,32 +39,32 @@ internal static class YearVerb
             else
                 Tell(book, workshop.Business.Currency);
             return Exit.Done;
-        }));
+        });
         return verb;
     }
 
-    private static void Json(YearBook book) => JsonOut.Write(new
+    private static void Json(YearBook book) => JsonOut.Write(new JsonObject
     {
-        year = book.Year,
-        bought = book.Bought,
-        atStart = YearBook.Cents(book.AtStart),
-        atEnd = YearBook.Cents(book.AtEnd),
-        lines = book.Lines
-            .Select(l => new
+        ["year"] = book.Year,
+        ["bought"] = book.Bought,
+        ["atStart"] = YearBook.Cents(book.AtStart),
+        ["atEnd"] = YearBook.Cents(book.AtEnd),
+        ["lines"] = book.Lines
+            .ToJson(l => new JsonObject
             {
-                by = l.By,
-                name = l.Name,
-                sold = l.Sold,
-                given = l.Given,
-                returned = l.Returned,
-                paid = l.Paid,
-                tax = l.Tax,
-                net = l.Net,
-                cost = YearBook.Cents(l.Cost),
-                margin = YearBook.Cents(l.Margin)
+                ["by"] = l.By,
+                ["name"] = l.Name,
+                ["sold"] = l.Sold,
+                ["given"] = l.Given,
+                ["returned"] = l.Returned,
+                ["paid"] = l.Paid,
+                ["tax"] = l.Tax,
+                ["net"] = l.Net,
+                ["cost"] = YearBook.Cents(l.Cost),
+                ["margin"] = YearBook.Cents(l.Margin)
             }),
-        waste = book.Waste.Select(w => new { what = w.What, on = w.On, cost = YearBook.Cents(w.Cost) }),
-        withoutAPrice = book.WithoutAPrice,
+        ["waste"] = book.Waste.ToJson(w => new JsonObject { ["what"] = w.What, ["on"] = w.On.ToJson(), ["cost"] = YearBook.Cents(w.Cost) }),
+        ["withoutAPrice"] = book.WithoutAPrice.ToJson(),
     });
 
     private static void Tell(YearBook book, string currency)

@@ -15,6 +15,8 @@ public static class BookCopy
     /// <exception cref="InputException">The copy cannot be written, or does not pass its check.</exception>
     public static long Backup(string workshopFolder, string target, bool force = false)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         if (!OpenBooks.Exists(workshopFolder))
             throw new InputException(null, 0, "backup.no-books", ("workshop-folder", workshopFolder));
         OutputPath.RefuseUnlessFree(target, [FileKind.Books], force);
@@ -37,6 +39,8 @@ public static class BookCopy
     /// <exception cref="InputException">The copy is damaged or no copy of books.</exception>
     public static (long Entries, string? Kept) Restore(string workshopFolder, string source)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         if (!File.Exists(source))
             throw new InputException(source, 0, "backup.no-such-file");
         Check(source);

@@ -38,6 +38,8 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
     /// <exception cref="InputException">It is none.</exception>
     public static BookPlace OnServer(string connection, int line = 0)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         try
         {
             var read = new NpgsqlConnectionStringBuilder(connection);

@@ -20,8 +20,12 @@ internal abstract class BooksDatabase
     private const string SupplierLots = "SupplierLots";
 
     /// <summary>The store of a place.</summary>
-    public static BooksDatabase Of(BookPlace place, int patience = Patience) =>
-        place.Server is { } server ? new BooksServer(server, patience) : new BooksFile(place.File!, patience);
+    public static BooksDatabase Of(BookPlace place, int patience = Patience)
+    {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
+        return place.Server is { } server ? new BooksServer(server, patience) : new BooksFile(place.File!, patience);
+    }
 
     /// <summary>A context on the store.</summary>
     public abstract RecordsContext Open();

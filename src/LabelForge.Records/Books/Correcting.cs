@@ -22,6 +22,8 @@ public static class Correcting
     public static Correction Of(OpenBooks book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on,
         string by, string? note = null)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         if (string.IsNullOrWhiteSpace(reason))
             throw Refuse("correction.no-reason");
         return book.Write((books, context) =>

@@ -1,6 +1,9 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace LabelForge.Records.Books;
 
 /// <summary>An entry in the books. It is never changed; a <see cref="Correction"/> strikes it and says why.</summary>
+[DynamicallyAccessedMembers(DynamicallyAccessedMemberTypes.PublicProperties)]
 public abstract class BookEntry
 {
     /// <summary>Its number in its list.</summary>

@@ -1,5 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Records.Books;
@@ -16,7 +17,7 @@ public sealed record FrozenPart(string Material, string File);
 public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGrams, int Pieces, string Market, string? Statement,
     ImmutableArray<FrozenLine> Lines, string RecipeFile)
 {
-    private static readonly JsonSerializerOptions Options = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly FrozenJson Json = new(new JsonSerializerOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>The variant of the recipe; null for the recipe as it stands.</summary>
     public string? Variant { get; init; }
@@ -48,7 +49,7 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
     }
 
     /// <summary>As text for the books.</summary>
-    public string ToJson() => JsonSerializer.Serialize(this, Options);
+    public string ToJson() => JsonSerializer.Serialize(this, Json.FrozenRecipe);
 
     /// <summary>From the books.</summary>
     /// <exception cref="InputException">The text is no frozen recipe.</exception>
@@ -56,7 +57,7 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
     {
         try
         {
-            var read = JsonSerializer.Deserialize<FrozenRecipe>(json, Options);
+            var read = JsonSerializer.Deserialize(json, Json.FrozenRecipe);
             return read is null || read.Lines.IsDefault
                 ? throw Unreadable()
                 : read with { Parts = read.Parts.IsDefault ? [] : read.Parts };
@@ -104,3 +105,7 @@ public sealed record FrozenRecipe(string Recipe, string Product, decimal TotalGr
         return File.Exists(path) ? File.ReadAllText(path) : "";
     }
 }
+
+/// <summary>How a frozen recipe is written, settled when the program is built.</summary>
+[JsonSerializable(typeof(FrozenRecipe))]
+internal sealed partial class FrozenJson : JsonSerializerContext;

@@ -45,6 +45,8 @@ public static partial class ListImport
     public static (int Added,
         int Known) ReadFiles(OpenBooks book, IReadOnlyList<string> paths, DateOnly on, string by, Workshop? workshop = null)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         var lists = paths.Select(p => Read(p, TextTable.ReadFile(p))).ToArray();
         if (lists.GroupBy(l => l.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(paths[^1], 0, "import.list-twice", ("name", twice.Key));

@@ -42,6 +42,8 @@ public sealed class OpenBooks
     /// <exception cref="InputException">They are damaged, from a newer version, or cannot be reached or written.</exception>
     public static OpenBooks Open(string workshopFolder)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         var place = BookPlace.Of(workshopFolder);
         KnownServers.RefuseUnknown(place);
         return Open(place);
@@ -107,24 +109,34 @@ public sealed class OpenBooks
     public BooksCheck Check() => Reading((_, context) => BooksCheck.Of(_store, context));
 
     /// <summary>Asks the books in the store's own words, at one moment.</summary>
-    internal T Reading<T>(Func<BookQueries, RecordsContext, T> read) => Guarded(() =>
+    internal T Reading<T>(Func<BookQueries, RecordsContext, T> read)
     {
-        using var context = _store.Open();
-        using var moment = _store.BeginReading(context);
-        return read(new BookQueries(context), context);
-    });
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
+        return Guarded(() =>
+        {
+            using var context = _store.Open();
+            using var moment = _store.BeginReading(context);
+            return read(new BookQueries(context), context);
+        });
+    }
 
     /// <summary>Adds entries, all or none; the rules are checked against the books as they stand at that moment.</summary>
     /// <param name="write">Given the books and the tables, adds entries and gives an answer.</param>
-    public T Write<T>(Func<IBooks, RecordsContext, T> write) => Writing(context =>
+    public T Write<T>(Func<IBooks, RecordsContext, T> write)
     {
-        var books = new BookQueries(context);
-        var answer = write(books, context);
-        context.SaveChanges();
-        // The lock is held, so the books are what they were and what was added.
-        new Posting(context, books).Post([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
-        return answer;
-    });
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
+        return Writing(context =>
+        {
+            var books = new BookQueries(context);
+            var answer = write(books, context);
+            context.SaveChanges();
+            // The lock is held, so the books are what they were and what was added.
+            new Posting(context, books).Post([.. context.ChangeTracker.Entries<BookEntry>().Select(e => e.Entity)]);
+            return answer;
+        });
+    }
 
     /// <summary>Adds entries of other books, under the numbers that they had; everything is read, checked and reckoned anew.</summary>
     internal T Take<T>(Func<BooksSnapshot, RecordsContext, T> write) => Writing(context =>

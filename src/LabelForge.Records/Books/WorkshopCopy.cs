@@ -39,6 +39,8 @@ public static class WorkshopCopy
     /// <exception cref="InputException">The copy cannot be written, or does not pass its check.</exception>
     public static WorkshopCopyReport Backup(string workshopFolder, string target, bool force = false)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         if (!File.Exists(Path.Combine(workshopFolder, "workshop.yaml")))
             throw Refuse(workshopFolder, "backup.no-workshop");
         OutputPath.RefuseUnlessFree(target, [FileKind.WorkshopCopy], force);
@@ -70,6 +72,8 @@ public static class WorkshopCopy
     /// <exception cref="InputException">The copy is damaged or none, or the folder cannot be written.</exception>
     public static WorkshopCopyReport Restore(string workshopFolder, string source)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         if (!File.Exists(source))
             throw Refuse(source, "backup.no-such-file");
         var fresh = Directory.CreateTempSubdirectory("labelforge-restore-").FullName;

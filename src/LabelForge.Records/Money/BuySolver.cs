@@ -1,4 +1,5 @@
 using Google.OrTools.Sat;
+using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Money;
 
@@ -13,6 +14,8 @@ public static class BuySolver
     /// <returns>Null where nothing fits: the wanted pieces cost more than the budget, or a material cannot be had.</returns>
     public static BuyPlan? Solve(BuyProblem problem, double seconds = 20)
     {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
         if (problem is { Most: true, BudgetCents: null })
             throw new ArgumentException("The most pieces need a budget.", nameof(problem));
         var scales = problem.Materials.ToDictionary(m => m.Id, m => BuyScale.Of(problem, m));

@@ -35,5 +35,10 @@ public sealed record Trace(string From, IReadOnlyList<TracedBottle> Bottles, IRe
     /// <summary>Traces from a material lot (M3), a supplier's lot, a finished lot, a pot, a material's id, or a person.</summary>
     /// <remarks>From a material only its own uses are followed; from a finished lot or a person, everything that went in.</remarks>
     /// <exception cref="InputException">The books know nothing of that name.</exception>
-    public static Trace Of(OpenBooks book, string from) => book.Reading((books, context) => new TraceQuery(books, context).Of(from));
+    public static Trace Of(OpenBooks book, string from)
+    {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
+        return book.Reading((books, context) => new TraceQuery(books, context).Of(from));
+    }
 }

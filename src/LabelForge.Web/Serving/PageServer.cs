@@ -1,4 +1,5 @@
 using System.Net;
+using LabelForge.Records.Books;
 using LabelForge.Web.Components;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Wording;
@@ -34,7 +35,14 @@ public sealed class PageServer : IAsyncDisposable
     /// <summary>Starts serving.</summary>
     /// <exception cref="Measures.InputException">Another page is open on the workshop, the port
     /// is taken, or the folder cannot be written.</exception>
-    public static async Task<PageServer> StartAsync(ServeOptions options)
+    public static Task<PageServer> StartAsync(ServeOptions options)
+    {
+        if (!WholeProgram.IsThis)
+            throw new NeedsWholeProgramException();
+        return ServeAsync(options);
+    }
+
+    private static async Task<PageServer> ServeAsync(ServeOptions options)
     {
         var held = WorkshopLock.Take(options.Folder);
         try
