@@ -12,7 +12,8 @@ internal static partial class WholeCommand
     /// <summary>The program's name, without what Windows adds.</summary>
     public const string Name = "labelforge-books";
 
-    /// <summary>Hands the call of this process over. Where the system can put one program in another's place, it does not return.</summary>
+    /// <summary>Hands the call of this process over. Where the system can put one program in another's
+    /// place, it does not return.</summary>
     /// <returns>The exit code.</returns>
     /// <exception cref="InputException">The program is not there.</exception>
     public static int Call()

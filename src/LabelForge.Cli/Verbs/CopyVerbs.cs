@@ -26,7 +26,8 @@ internal static class CopyVerbs
             {
                 var entries = BookCopy.Backup(folder, path, r.GetValue(force));
                 var differences = OpenBooks.Open(folder).Check().Differences;
-                Shared.Say(r, format, () => new JsonObject { ["file"] = path, ["entries"] = entries, ["differences"] = differences.ToJson() },
+                Shared.Say(r, format,
+                    () => new JsonObject { ["file"] = path, ["entries"] = entries, ["differences"] = differences.ToJson() },
                     $"{path}: {entries} entries, read back and found whole. The YAML files are not in it: labelforge backup workshop.zip "
                         + $"copies them too.");
                 return Agrees(differences);

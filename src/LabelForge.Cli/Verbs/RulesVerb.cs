@@ -24,7 +24,8 @@ internal static class RulesVerb
             if (r.GetValue(law))
                 Console.Write(LawPage.Markdown());
             else if (r.GetValue(format) == "json")
-                JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => (Rule: rule, s.Markets))).ToJson(r => Of(r.Rule, r.Markets)));
+                JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => (Rule: rule, s.Markets)))
+                    .ToJson(found => Of(found.Rule, found.Markets)));
             else
                 Console.Write(RuleList.Markdown(only));
             return Exit.Done;

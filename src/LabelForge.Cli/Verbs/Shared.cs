@@ -89,7 +89,9 @@ internal static class Shared
 
     /// <summary>The workshop's folder: the one that the call names, else the one that the recipe lies in, else the current one.</summary>
     public static string FolderOf(string? named, string? folder) => folder
-        ?? (named is not null && ProductNames.FileIn(named) is { } file ? Recipes.Workshop.FolderOf(file) : Directory.GetCurrentDirectory());
+        ?? (named is not null && ProductNames.FileIn(named) is { } file
+            ? Recipes.Workshop.FolderOf(file)
+            : Directory.GetCurrentDirectory());
 
     /// <summary>The gift set that the call names, with its workshop; null where it names a recipe.</summary>
     public static (Workshop Workshop, GiftSet Set)? SetNamed(string named, string? folder)

@@ -58,28 +58,29 @@ internal static class WeighVerb
         return amount.IsMass ? amount.AsMass() : throw new InputException(null, 0, "call.not-a-mass-2", ("text", text));
     }
 
-    private static void WriteJson(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes) => JsonOut.Write(new JsonObject
-    {
-        ["market"] = MarketText.Of(test.Market),
-        ["n"] = test.Sample.Count,
-        ["unit"] = "g",
-        ["declared"] = Round(test.Declared.Metric),
-        ["mean"] = Round(test.Sample.Mean),
-        ["sd"] = test.Sample.Sd is { } sd ? Round(sd) : (decimal?)null,
-        ["average"] = Verdict(test.AveragePasses),
-        ["averageLimit"] = Round(test.AverageLimit),
-        ["individual"] = Verdict(test.IndividualPasses),
-        ["shortest"] = Round(test.Sample.Shortest),
-        ["allowedShortfall"] = Round(test.Allowed.Grams),
-        ["shortPieces"] = test.Short.ToJson(p => p.Name),
-        ["mayBeShort"] = test.MayBeShort,
-        ["mayDeclare"] = largest.Statement?.Statement,
-        ["mayDeclareGrams"] = Round(largest.Grams),
-        ["confidence"] = LargestDeclaration.Confidence,
-        ["why"] = largest.Why,
-        ["notes"] = notes.ToJson(),
-        ["source"] = test.Source,
-    });
+    private static void WriteJson(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes) =>
+        JsonOut.Write(new JsonObject
+        {
+            ["market"] = MarketText.Of(test.Market),
+            ["n"] = test.Sample.Count,
+            ["unit"] = "g",
+            ["declared"] = Round(test.Declared.Metric),
+            ["mean"] = Round(test.Sample.Mean),
+            ["sd"] = test.Sample.Sd is { } sd ? Round(sd) : (decimal?)null,
+            ["average"] = Verdict(test.AveragePasses),
+            ["averageLimit"] = Round(test.AverageLimit),
+            ["individual"] = Verdict(test.IndividualPasses),
+            ["shortest"] = Round(test.Sample.Shortest),
+            ["allowedShortfall"] = Round(test.Allowed.Grams),
+            ["shortPieces"] = test.Short.ToJson(p => p.Name),
+            ["mayBeShort"] = test.MayBeShort,
+            ["mayDeclare"] = largest.Statement?.Statement,
+            ["mayDeclareGrams"] = Round(largest.Grams),
+            ["confidence"] = LargestDeclaration.Confidence,
+            ["why"] = largest.Why,
+            ["notes"] = notes.ToJson(),
+            ["source"] = test.Source,
+        });
 
     private static void WriteText(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes)
     {
