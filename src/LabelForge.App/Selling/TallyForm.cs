@@ -39,9 +39,9 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
         }).Where(r => r.Product.Length > 0)];
     }
 
-    /// <summary>What looks like a slip: more gone than brought. Questions, in sentences.</summary>
-    public IEnumerable<string> Slips() => Rows.Where(r => r.Brought < r.Sold + r.Given)
-        .Select(r => FormattableString.Invariant($"{r.Sold + r.Given} of {r.Product} went, and {r.Brought} were brought?"));
+    /// <summary>What looks like a slip: more gone than brought.</summary>
+    public IEnumerable<Problem> Slips() => Rows.Where(r => r.Brought < r.Sold + r.Given)
+        .Select(r => new Problem(null, 0, "slip.more-went", ("gone", r.Sold + r.Given), ("product", r.Product), ("brought", r.Brought)));
 
     /// <summary>Books the day, all of it or nothing.</summary>
     /// <param name="workshop">The workshop, for prices and sales tax.</param>

@@ -55,18 +55,19 @@ internal sealed class BookOptions
     /// <summary>Asks what looks like a slip, before anything is written: of the person at the
     /// screen, else by a refusal that says how to answer.</summary>
     /// <exception cref="InputException">It is not meant so, or nobody is there to say.</exception>
-    public void Ask(ParseResult r, IReadOnlyList<string> questions)
+    public void Ask(ParseResult r, IReadOnlyList<Problem> questions)
     {
         if (questions.Count == 0 || r.GetValue(_sure))
             return;
         if (!Console.IsInputRedirected && !Console.IsErrorRedirected)
         {
-            Console.Error.Write($"{string.Join(' ', questions)} Write it so? (y/N) ");
+            Console.Error.Write($"{string.Join(' ', questions.Select(q => q.Wrong))} Write it so? (y/N) ");
             if (Console.ReadLine()?.Trim() is "y" or "Y" or "yes")
                 return;
             throw new InputException(null, 0, "call.nothing-written");
         }
-        throw new InputException(null, 0, "call.slip", ("questions", string.Join(' ', questions)));
+        throw new InputException(null, 0, "call.slip",
+            ("inner", questions.Aggregate((first, then) => new Problem(null, 0, "slip.several", ("first", first), ("then", then)))));
     }
 
     /// <summary>The day it is written down.</summary>

@@ -10,13 +10,18 @@ namespace LabelForge.Checks.Reading;
 /// on it. English is known nearly whole; of the other languages some ten thousand words each, so that there only many unknown
 /// words together say something.
 /// </summary>
-internal sealed partial class KnownWords
+internal sealed class KnownWords
 {
     private const string English = "en";
     private const int ShortestWord = 3;
     private const int ShortestPart = 4;
 
     private static readonly ConcurrentDictionary<string, string[]> Vocabularies = new(StringComparer.Ordinal);
+    // "our shop: nettleanddock".
+    private static readonly Lazy<Regex> Account = new(() => new Regex(
+        $@"\b(?:{string.Join('|', YamlRecord.Embedded("markets/Words/accounts.yaml").SelectMany(r => r.Texts("words", "[shop]")))})\s?:?\s$",
+        RegexOptions.RightToLeft, TimeSpan.FromSeconds(5)));
+
     private static readonly ConditionalWeakTable<IngredientDictionary, FrozenSet<string>> OfIngredients = [];
 
     // Languages that write compounds as one word: their words are known by their halves.
@@ -48,7 +53,7 @@ internal sealed partial class KnownWords
             var start = i;
             while (i < folded.Length && char.IsLetter(folded[i]))
                 i++;
-            if (i - start >= ShortestWord && !IsHandle(folded, start, i) && !Has(folded[start..i]))
+            if (i - start >= ShortestWord && !Has(folded[start..i]) && !IsHandle(folded, start, i))
                 yield return text[start..i];
             i = Math.Max(i, start + 1);
         }
@@ -123,9 +128,5 @@ internal sealed partial class KnownWords
         (start > 0 && text[start - 1] is '@' or '#' or '/' or '_')
         || (end < text.Length - 1 && text[end] is '.' or '@' or '_' && char.IsLetterOrDigit(text[end + 1]))
         || (start > 1 && text[start - 1] == '.' && char.IsLetterOrDigit(text[start - 2])) || (start > 0 && char.IsDigit(text[start - 1]))
-        || Shop().IsMatch(text[..start]);
-
-    // "etsy shop: nettleanddock".
-    [GeneratedRegex(@"\b(?:shop|insta(?:gram)?|ig|fb|facebook|tiktok|pinterest|youtube)\s?:?\s$")]
-    private static partial Regex Shop();
+        || Account.Value.IsMatch(text[..start]);
 }

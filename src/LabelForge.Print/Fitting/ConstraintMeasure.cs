@@ -14,8 +14,8 @@ internal static class ConstraintMeasure
         Heights(layout).Concat(NetQuantity(layout, rules, principal)).Concat(Identity(layout, rules)).Concat(Whole(layout, rules));
 
     private static IEnumerable<Constraint> Heights(LabelLayout layout) => layout.Texts.Select(t => new Constraint(
-        $"{Roles.NameOf(t.Role)}.letter-height", t.Role, $"Height of the letters of the {Roles.NameOf(t.Role)}",
-        t.LetterHeight.Millimetres, t.RequiredFloor.Millimetres, "mm", true, t.Source, true, "Choose a larger label."));
+        $"{Roles.NameOf(t.Role)}.letter-height", t.Role, t.LetterHeight.Millimetres, t.RequiredFloor.Millimetres, "mm", true, t.Source,
+        true, new Problem(null, 0, "fit.letter-height", ("role", Roles.NameOf(t.Role)))));
 
     private static IEnumerable<Constraint> NetQuantity(LabelLayout layout, PrintRules rules, Area? principal)
     {
@@ -25,26 +25,23 @@ internal static class ConstraintMeasure
         var lines = layout.Lines.Where(l => l.Role == Role.NetQuantity).ToList();
         if (rules.BottomShare is { } share && (principal ?? panel.Area).SquareInches > (rules.BottomExempt?.Figure ?? 0))
             yield return new Constraint("net-quantity.bottom-of-panel", Role.NetQuantity,
-                $"The net quantity reaches up from the bottom of the panel {panel.Id}",
                 Foot(layout.Design, panel) - net.Y.Millimetres, Tall(layout.Design, panel).Millimetres * share.Figure / 100m, "mm", false,
-                share.Citation, true, "In the design, give it \"place: bottom\", as the last element of its panel.");
+                share.Citation, true, new Problem(null, 0, "fit.bottom-of-panel", ("panel", panel.Id)));
         if (rules.ClearAboveBelow is { } clear && Nearest(layout, net, above: true) is { } above)
-            yield return new Constraint("net-quantity.clear-above", Role.NetQuantity, "Clear space above the net quantity",
-                above, clear.Figure * net.LetterHeight.Millimetres, "mm", true, clear.Citation, true,
-                "In the design, give it a larger gap.");
+            yield return new Constraint("net-quantity.clear-above", Role.NetQuantity, above,
+                clear.Figure * net.LetterHeight.Millimetres, "mm", true, clear.Citation, true, new Problem(null, 0, "fit.clear-above"));
         if (rules.ClearAboveBelow is { } under && Nearest(layout, net, above: false) is { } below)
-            yield return new Constraint("net-quantity.clear-below", Role.NetQuantity, "Clear space below the net quantity",
-                below, under.Figure * net.LetterHeight.Millimetres, "mm", true, under.Citation, true,
-                "In the design, make it the last element of its panel.");
+            yield return new Constraint("net-quantity.clear-below", Role.NetQuantity, below,
+                under.Figure * net.LetterHeight.Millimetres, "mm", true, under.Citation, true, new Problem(null, 0, "fit.clear-below"));
         if (rules.ClearBeside is { } sides && Beside(layout, net) is { } beside)
-            yield return new Constraint("net-quantity.clear-beside", Role.NetQuantity, "Clear space beside the net quantity",
-                beside, Points.ToLength((double)sides.Figure * lines.Max(l => l.Text.Face.WidthOfN * l.Text.Size)).Millimetres, "mm", true,
-                sides.Citation, true, "In the design, give the panels more padding.");
+            yield return new Constraint("net-quantity.clear-beside", Role.NetQuantity, beside,
+                Points.ToLength((double)sides.Figure * lines.Max(l => l.Text.Face.WidthOfN * l.Text.Size)).Millimetres, "mm", true,
+                sides.Citation, true, new Problem(null, 0, "fit.clear-beside"));
         if (rules.Proportion is { } proportion)
-            yield return new Constraint("net-quantity.letter-proportion", Role.NetQuantity, "Letters of the net quantity, height to width",
+            yield return new Constraint("net-quantity.letter-proportion", Role.NetQuantity,
                 lines.SelectMany(l => l.Text.Text.Where(c => char.IsLetterOrDigit(c) && !Narrow.Contains(c))
                     .Select(c => l.Text.Face.InkHeight(c) / l.Text.Face.InkWidth(c))).Select(r => Math.Round((decimal)r, 3)).Max(),
-                proportion.Figure, "times", false, proportion.Citation, true, "In the design, choose a wider face.");
+                proportion.Figure, "times", false, proportion.Citation, true, new Problem(null, 0, "fit.letter-proportion"));
         if (rules.NetQuantityWeight is { } weight)
             yield return Weight("net-quantity.weight", Role.NetQuantity, lines, weight);
     }
@@ -56,11 +53,10 @@ internal static class ConstraintMeasure
         var panel = layout.Design.Panels.First(p => p.Elements.Any(e => e.Role == Role.Identity));
         if (rules.IdentityShare is { } share)
             yield return new Constraint("identity.share-of-largest", Role.Identity,
-                "Letters of the identity beside the largest on its panel",
                 Math.Round(100m * identity.LetterHeight.Millimetres / layout.Texts
                     .Where(t => (layout.Design.Look is not null && layout.Design.Round) || On(t, panel))
                     .Max(t => t.LetterHeight.Millimetres), 1),
-                share.Figure, "%", true, share.Citation, false, "In the design, raise its least height or lower the name's most.");
+                share.Figure, "%", true, share.Citation, false, new Problem(null, 0, "fit.identity-beside-the-largest"));
         if (rules.IdentityWeight is { } weight)
             yield return Weight("identity.weight", Role.Identity, layout.Lines.Where(l => l.Role == Role.Identity), weight);
     }
@@ -71,9 +67,9 @@ internal static class ConstraintMeasure
         var (ink, ground) = layout.Lines.Select(l => (Ink: l.Ink ?? design.Ink, Ground: l.Ground ?? design.Ground))
             .Append((Ink: design.Ink, Ground: design.Ground))
             .Select(p => (Ink: design.Seen(p.Ink), Ground: design.Seen(p.Ground))).MinBy(p => Colour.Contrast(p.Ink, p.Ground));
-        yield return new Constraint("print.contrast", null, $"Contrast of the ink {ink} on the ground {ground}",
+        yield return new Constraint("print.contrast", null,
             Math.Floor((decimal)Colour.Contrast(ink, ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation,
-            true, "Choose a darker ink or a lighter ground, or the other way about.");
+            true, new Problem(null, 0, "fit.contrast", ("ink", ink), ("ground", ground)));
         if (rules.WarningsWeight is { } weight && layout.Lines.Where(l => l.Role == Role.Warnings).ToArray() is { Length: > 0 } warnings)
             yield return Weight("warnings.weight", Role.Warnings, warnings, weight);
         var edges = layout.Texts.Select(t => new[]
@@ -81,14 +77,14 @@ internal static class ConstraintMeasure
             t.X.Millimetres, t.Y.Millimetres, design.Width.Millimetres - t.X.Millimetres - t.Width.Millimetres,
         design.Height.Millimetres - t.Y.Millimetres - t.Height.Millimetres,
         }.Min());
-        yield return new Constraint("print.safe-margin", null, "The letters nearest to the edge of the label",
+        yield return new Constraint("print.safe-margin", null,
             edges.DefaultIfEmpty(100m).Min(), rules.SafeMargin.Length.Millimetres, "mm", true, rules.SafeMargin.Citation, false,
-            "In the design, give the panels more padding.");
+            new Problem(null, 0, "fit.nearest-to-the-edge"));
     }
 
     private static Constraint Weight(string id, Role role, IEnumerable<PlacedLine> lines, LawEntry law) => new(
-        id, role, $"Weight of the face of the {Roles.NameOf(role)}", lines.Min(l => l.Text.Face.Weight), law.Figure, "of 1000", true,
-        law.Citation, false, "In the design, choose the face semibold or bold.");
+        id, role, lines.Min(l => l.Text.Face.Weight), law.Figure, "of 1000", true,
+        law.Citation, false, new Problem(null, 0, "fit.weight-of-the-face", ("role", Roles.NameOf(role))));
 
     private static decimal Bottom(DesignPanel panel) => panel.Y.Millimetres + panel.Height.Millimetres;
 

@@ -119,8 +119,7 @@ public static class LabelFitter
         var layout = assembly.Finish();
         layout = layout with { Constraints = [.. ConstraintMeasure.Of(layout, rules, content.PrincipalPanel?.Area)] };
         return layout.Constraints.FirstOrDefault(c => c.Required && !c.Kept) is { } broken
-            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall,
-                new Problem(null, 0, "fit.rule-broken", ("sentence", broken.Sentence), ("fix", broken.Fix)))
+            ? new Fit.DoesNotFit(PanelOf(design, broken.Role), broken.Role, broken.Shortfall, broken.Broken)
             : new Fit.Fits(layout);
     }
 

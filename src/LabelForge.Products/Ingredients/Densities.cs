@@ -9,12 +9,7 @@ namespace LabelForge.Ingredients;
 /// <param name="Most">The most that was read.</param>
 /// <param name="As">How it lay: <c>spooned</c>, <c>liquid</c>, or <c>bulk</c> as in a bin, which is heavier than on a spoon.</param>
 /// <param name="Source">Where it was read.</param>
-public sealed record PublishedDensity(decimal GramsPerMillilitre, decimal Least, decimal Most, string As, string Source)
-{
-    /// <summary>The proposal in words.</summary>
-    public string Sentence => string.Create(CultureInfo.InvariantCulture,
-        $"published: {GramsPerMillilitre:0.###} g/mL {(As == "liquid" ? "as a liquid" : As == "bulk" ? "in bulk, heavier than on a spoon" : "as spooned")} ({Source})");
-}
+public sealed record PublishedDensity(decimal GramsPerMillilitre, decimal Least, decimal Most, string As, string Source);
 
 /// <summary>Densities of powders as spooned and of liquids, by ingredient.</summary>
 public static class Densities
@@ -29,17 +24,24 @@ public static class Densities
     public static ImmutableArray<PublishedDensity> Of(string name) =>
         IngredientDictionary.Shipped.Find(name) is { } known && Held.Value.TryGetValue(known.Us, out var found) ? found : [];
 
-    /// <summary>What to write where a volume has no density: the published figure for the one
-    /// thing that a material is, else how to measure it.</summary>
+    /// <summary>That nothing says how heavy a material is, and what to write: the published figure for the one
+    /// thing that it is, else how to measure it.</summary>
     /// <param name="file">The material's file.</param>
     /// <param name="contains">The names of its list.</param>
-    public static string Advice(string file, IReadOnlyList<string> contains)
+    public static Problem Missing(string file, IEnumerable<string> contains)
     {
-        const string Measured = "weigh a level teaspoon of it and divide the grams by 4.93";
-        return contains is [var only] && Of(only) is [var published, ..]
-            ? string.Create(CultureInfo.InvariantCulture,
-                $"Weigh it and write grams, or add its density to {file}: density: {published.GramsPerMillilitre:0.###} g/mL ({published.Sentence}; or {Measured}).")
-            : $"Weigh it and write grams; or {Measured}, and add the result to {file}: density: ... g/mL";
+        if (contains.ToArray() is not [var only] || Of(only) is not [var published, ..])
+            return new Problem(null, 0, "material.density-to-measure", ("file", file));
+        var figure = published.GramsPerMillilitre.ToString("0.###", CultureInfo.InvariantCulture);
+        return published.As switch
+        {
+            "liquid" => new Problem(null, 0, "material.density-as-a-liquid", ("file", file), ("figure", figure),
+                ("source", published.Source)),
+            "bulk" => new Problem(null, 0, "material.density-in-bulk", ("file", file), ("figure", figure),
+                ("source", published.Source)),
+            _ => new Problem(null, 0, "material.density-as-spooned", ("file", file), ("figure", figure),
+                ("source", published.Source)),
+        };
     }
 
     private static FrozenDictionary<string, ImmutableArray<PublishedDensity>> Read(DataTable table)

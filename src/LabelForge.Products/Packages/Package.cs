@@ -67,15 +67,14 @@ public sealed partial record Package
     {
         if (Shapes.FirstOrDefault(s => s.Word == shape.Trim()) is not { Word: { } word } known)
             return Parsed<Package>.Refused("package.shape", ("shape", shape.Trim()), ("list", string.Join(", ", ShapeWords)));
-        var example = $"Write {string.Join(" x ", known.Sides)} and a unit: {(known.Sides.Length == 3 ? "3.25x2.25x1 in" : "60x40 mm")}.";
         var match = SizeText().Match(size.Trim());
         if (!match.Success)
-            return Parsed<Package>.Refused("package.not-a-size", ("size", size.Trim()), ("example", example));
+            return Parsed<Package>.Refused("package.not-a-size", ("size", size.Trim()));
         var unit = match.Groups["unit"].Value switch { "mm" => 1m, "cm" => 10m, _ => Length.MillimetresPerInch };
         var figures = match.Groups["figure"].Captures.Select(c => decimal.Parse(c.Value, CultureInfo.InvariantCulture) * unit).ToArray();
         if (figures.Length != known.Sides.Length)
             return Parsed<Package>.Refused("package.number-of-measures", ("word", word), ("count", known.Sides.Length),
-                ("size", size.Trim()), ("count-2", figures.Length), ("example", example));
+                ("size", size.Trim()), ("count-2", figures.Length));
         if (figures.Any(f => f is < 1m or > 2_000m))
             return Parsed<Package>.Refused("package.side", ("size", size.Trim()));
         var sides = known.Sides.Zip(figures).ToImmutableDictionary(p => p.First, p => Length.FromMillimetres(p.Second));

@@ -29,6 +29,6 @@ public static class MaterialAmount
         return material.GramsPerMillilitre is { } density
             ? Parsed<decimal>.Of(Math.Round(parsed.Value.AsVolume(material.DropsPerMillilitre).Millilitres * density, 6))
             : Parsed<decimal>.Refused("books.no-density", ("text", text), ("material", material.Name),
-                ("advice", Densities.Advice(material.File, [.. material.Contains.Select(c => c.Name)])));
+                ("inner", Densities.Missing(material.File, material.Contains.Select(c => c.Name))));
     }
 }

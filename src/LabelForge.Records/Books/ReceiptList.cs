@@ -17,20 +17,18 @@ public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows
     /// <param name="books">The books.</param>
     /// <param name="workshop">The workshop.</param>
     /// <param name="today">The day it is written.</param>
-    public ImmutableArray<string> Slips(IBooks books, Workshop workshop, DateOnly today)
+    public ImmutableArray<Problem> Slips(IBooks books, Workshop workshop, DateOnly today)
     {
         var had = books.BottlesWith([], [], LookedBackOn).ToList();
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         foreach (var (receipt, line) in Rows)
         {
             foreach (var slip in Books.Slips.OfReceipt(receipt, workshop.Material(receipt.Material, "the list", line), today))
-                asked.Add(FormattableString.Invariant($"Line {line}: {slip}"));
+                asked.Add(new Problem(null, 0, "slip.in-line", ("line", line), ("inner", slip)));
             if (had.FirstOrDefault(h => ListImport.SaysTheSame(h, receipt, nameof(BookEntry.Id))) is not { } same)
                 continue;
             had.Remove(same);
-            asked.Add(
-                FormattableString.Invariant(
-                    $"Line {line}: {books.Bottle(same.Id)} in the books says all of the same. Is this another bottle?"));
+            asked.Add(new Problem(null, 0, "slip.same-in-books", ("line", line), ("bottle", books.Bottle(same.Id))));
         }
         return asked.ToImmutable();
     }

@@ -1,8 +1,8 @@
 namespace LabelForge.Records.Books;
 
 /// <summary>
-/// What looks like a slip of the pen or of the scale in an entry that is about to be made: questions, in sentences, to ask
-/// before it is written. None of it is wrong for certain, so that whoever answers yes is believed.
+/// What looks like a slip of the pen or of the scale in an entry that is about to be made: questions to ask before it
+/// is written, each a problem as data. None of it is wrong for certain, so that whoever answers yes is believed.
 /// </summary>
 /// <remarks>The bounds are common practice at the bench of one person: no instrument sets them.</remarks>
 public static class Slips
@@ -17,16 +17,16 @@ public static class Slips
     /// <param name="receipt">The entry as it would be written.</param>
     /// <param name="material">The material.</param>
     /// <param name="today">The day it is written.</param>
-    public static ImmutableArray<string> OfReceipt(Receipt receipt, Material material, DateOnly today)
+    public static ImmutableArray<Problem> OfReceipt(Receipt receipt, Material material, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
-        Future(asked, receipt.On, today, "came in");
+        Future(asked, receipt.On, today, d => new Problem(null, 0, "slip.future-came-in", ("day", d)));
         if (material.Kind != MaterialKind.Packaging && receipt.Amount > MostGramsAtOnce)
-            asked.Add($"{Weight(receipt.Amount)} of {material.Name}?");
+            asked.Add(new Problem(null, 0, "slip.mass-in", ("mass", Weight(receipt.Amount)), ("material", material.Name)));
         if (material.Kind == MaterialKind.Packaging && receipt.Amount > MostPieces)
-            asked.Add(Text($"{receipt.Amount:0.###} pieces of {material.Name}?"));
+            asked.Add(new Problem(null, 0, "slip.pieces-in", ("pieces", Short(receipt.Amount)), ("material", material.Name)));
         if (receipt.BestBefore is { } best && best < receipt.On)
-            asked.Add(Text($"Best before {best:yyyy-MM-dd}, which was past when it came in on {receipt.On:yyyy-MM-dd}?"));
+            asked.Add(new Problem(null, 0, "slip.best-before-past", ("best", Day(best)), ("day", Day(receipt.On))));
         return asked.ToImmutable();
     }
 
@@ -35,14 +35,14 @@ public static class Slips
     /// <param name="pieces">The pieces planned.</param>
     /// <param name="on">Its day.</param>
     /// <param name="today">The day it is written.</param>
-    public static ImmutableArray<string> OfBatch(decimal grams, int pieces, DateOnly on, DateOnly today)
+    public static ImmutableArray<Problem> OfBatch(decimal grams, int pieces, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
-        Future(asked, on, today, "begins");
+        Future(asked, on, today, d => new Problem(null, 0, "slip.future-begins", ("day", d)));
         if (grams > MostGramsAtOnce)
-            asked.Add($"A batch of {Weight(grams)}?");
+            asked.Add(new Problem(null, 0, "slip.mass-of-batch", ("mass", Weight(grams))));
         if (pieces > MostPieces)
-            asked.Add(Text($"A batch of {pieces} pieces?"));
+            asked.Add(new Problem(null, 0, "slip.pieces-of-batch", ("pieces", pieces)));
         return asked.ToImmutable();
     }
 
@@ -54,29 +54,28 @@ public static class Slips
     /// <param name="receiptId">The number on the bottle, where it is known.</param>
     /// <param name="on">The day it was weighed.</param>
     /// <param name="today">The day it is written.</param>
-    public static ImmutableArray<string> OfWeighing(IBooks books, string lot, string material, decimal grams, int? receiptId, DateOnly on,
+    public static ImmutableArray<Problem> OfWeighing(IBooks books, string lot, string material, decimal grams, int? receiptId, DateOnly on,
         DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         var batch = books.BatchOf(lot);
-        Future(asked, on, today, "was weighed");
+        Future(asked, on, today, d => new Problem(null, 0, "slip.future-weighed", ("day", d)));
         if (on < batch.On)
-            asked.Add(Text($"Weighed on {on:yyyy-MM-dd}, before the batch began on {batch.On:yyyy-MM-dd}?"));
+            asked.Add(new Problem(null, 0, "slip.weighed-before-begun", ("day", Day(on)), ("begun", Day(batch.On))));
         if (FrozenRecipe.FromJson(batch.Frozen).Lines.FirstOrDefault(l => l.Material == material) is { } line && line.Grams > 0)
-        {
             Unlike(asked, grams, line.Grams, books.WeighedInto(batch).Where(w => w.Material == material).Sum(w => w.Grams));
-        }
         if (receiptId is { } id && books.FindReceipt(id) is { } bottle && books.Left(bottle) is var left && grams > left)
-            asked.Add(Text($"{grams:0.###} g out of {books.Bottle(id)}, which holds {left:0.###} g?"));
+            asked.Add(new Problem(null, 0, "slip.more-than-the-bottle", ("grams", Short(grams)), ("bottle", books.Bottle(id)),
+                ("left", Short(left))));
         return asked.ToImmutable();
     }
 
     /// <summary>What to ask of an amount weighed into a pot, for all its batches that are still open.</summary>
-    public static ImmutableArray<string> OfPotWeighing(IBooks books, string pot, string material, decimal grams, DateOnly on,
+    public static ImmutableArray<Problem> OfPotWeighing(IBooks books, string pot, string material, decimal grams, DateOnly on,
         DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
-        Future(asked, on, today, "was weighed");
+        Future(asked, on, today, d => new Problem(null, 0, "slip.future-weighed", ("day", d)));
         var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Production.Compare(books, b))
             .Where(l => l.Line.Material == material).ToArray();
         if (lines.Sum(l => l.Line.Grams) is > 0 and var planned)
@@ -84,51 +83,54 @@ public static class Slips
         return asked.ToImmutable();
     }
 
-    private static void Unlike(ImmutableArray<string>.Builder asked, decimal grams, decimal planned, decimal before)
+    private static void Unlike(ImmutableArray<Problem>.Builder asked, decimal grams, decimal planned, decimal before)
     {
         if (before + grams >= planned * TimesThePlan)
-            asked.Add(
-                Text(
-                    $"{grams:0.###} g where {planned:0.###} g was planned{(before > 0 ? Text($" and {before:0.###} g is in already") : "")}?"));
+            asked.Add(before > 0
+                ? new Problem(null, 0, "slip.more-with-what-is-in", ("grams", Short(grams)), ("planned", Short(planned)),
+                    ("before", Short(before)))
+                : new Problem(null, 0, "slip.more-than-planned", ("grams", Short(grams)), ("planned", Short(planned))));
         else if (before == 0 && Math.Abs(grams * 10 - planned) <= planned * NearATenth)
-            asked.Add(Text($"{grams:0.###} g where {planned:0.###} g was planned: a tenth?"));
+            asked.Add(new Problem(null, 0, "slip.a-tenth", ("grams", Short(grams)), ("planned", Short(planned))));
     }
 
     /// <summary>What to ask of a batch that is to be closed.</summary>
-    public static ImmutableArray<string> OfClosing(IBooks books, string lot, int made, DateOnly on, DateOnly today)
+    public static ImmutableArray<Problem> OfClosing(IBooks books, string lot, int made, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         var batch = books.BatchOf(lot);
-        Future(asked, on, today, "was closed");
+        Future(asked, on, today, d => new Problem(null, 0, "slip.future-closed", ("day", d)));
         if (on < batch.On)
-            asked.Add(Text($"Closed on {on:yyyy-MM-dd}, before the batch began on {batch.On:yyyy-MM-dd}?"));
+            asked.Add(new Problem(null, 0, "slip.closed-before-begun", ("day", Day(on)), ("begun", Day(batch.On))));
         if (made >= batch.PiecesPlanned * TimesThePlan)
-            asked.Add(Text($"{made} pieces where {batch.PiecesPlanned} were planned?"));
+            asked.Add(new Problem(null, 0, "slip.more-made", ("made", made), ("planned", batch.PiecesPlanned)));
         return asked.ToImmutable();
     }
 
     /// <summary>What to ask of pieces that leave: sold, given, or thrown away.</summary>
-    public static ImmutableArray<string> OfPiecesOut(IBooks books, string lot, DateOnly on, DateOnly today)
+    public static ImmutableArray<Problem> OfPiecesOut(IBooks books, string lot, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<string>();
         var batch = books.BatchOf(lot);
-        Future(asked, on, today, "left");
+        Future(asked, on, today, d => new Problem(null, 0, "slip.future-left", ("day", d)));
         if (on < batch.On)
-            asked.Add(Text($"Out of the house on {on:yyyy-MM-dd}, before lot {lot} was begun on {batch.On:yyyy-MM-dd}?"));
+            asked.Add(new Problem(null, 0, "slip.out-before-begun", ("day", Day(on)), ("lot", lot), ("begun", Day(batch.On))));
         else if (books.ClosingOf(batch) is { } closing && on < closing.On)
-            asked.Add(Text($"Out of the house on {on:yyyy-MM-dd}, before lot {lot} was finished on {closing.On:yyyy-MM-dd}?"));
+            asked.Add(new Problem(null, 0, "slip.out-before-finished", ("day", Day(on)), ("lot", lot), ("finished", Day(closing.On))));
         return asked.ToImmutable();
     }
 
     // A day to spare: it is tomorrow already where somebody else sits.
-    private static void Future(ImmutableArray<string>.Builder asked, DateOnly on, DateOnly today, string what)
+    private static void Future(ImmutableArray<Problem>.Builder asked, DateOnly on, DateOnly today, Func<string, Problem> ask)
     {
         if (on > today.AddDays(1))
-            asked.Add(Text($"It {what} on {on:yyyy-MM-dd}, which is yet to come?"));
+            asked.Add(ask(Day(on)));
     }
 
     private static string Weight(decimal grams) =>
-        grams >= 1_000_000 ? Text($"{grams / 1_000_000:0.###} tonnes") : Text($"{grams / 1_000:0.###} kg");
+        grams >= 1_000_000 ? Short(grams / 1_000_000) + " tonnes" : Short(grams / 1_000) + " kg";
 
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static string Short(decimal figure) => figure.ToString("0.###", CultureInfo.InvariantCulture);
+
+    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

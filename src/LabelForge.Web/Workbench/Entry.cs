@@ -4,11 +4,12 @@ namespace LabelForge.Web.Workbench;
 internal static class Entry
 {
     /// <summary>A text that may not be empty.</summary>
-    public static string Needed(string text, string what, string write) =>
-        text.Trim() is { Length: > 0 } typed ? typed : throw Refuse("form.missing", ("what", what), ("write", write));
+    /// <param name="text">What was typed.</param>
+    /// <param name="missing">The code of the problem that it is.</param>
+    public static string Needed(string text, string missing) => Optional(text) ?? throw Refuse(missing);
 
     /// <summary>An amount as people write it, in the words that the books read.</summary>
-    public static string Amount(string text, string what, string write) => Loose.Amount(Needed(text, what, write));
+    public static string Amount(string text, string missing) => Loose.Amount(Needed(text, missing));
 
     /// <summary>A text, or nothing.</summary>
     public static string? Optional(string text) => text.Trim() is { Length: > 0 } typed ? typed : null;
@@ -38,11 +39,13 @@ internal static class Entry
                 ? Refuse("form.figure-missing", ("what", what))
                 : Refuse("form.not-a-figure", ("text", text.Trim())));
 
-    /// <summary>A mass in any unit of mass.</summary>
-    public static Mass Mass(string text, string write) =>
+    /// <summary>A mass in any unit of mass, or as the scale shows it.</summary>
+    public static Mass Mass(string text, bool onTheScale = false) =>
         Measures.Amount.Parse(Loose.Amount(text)).OrRefuse() is { IsMass: true } amount
             ? amount.AsMass()
-            : throw Refuse("form.not-a-mass-like", ("text", text.Trim()), ("write", write));
+            : throw (onTheScale
+                ? Refuse("form.not-on-the-scale", ("text", text.Trim()))
+                : Refuse("form.not-a-mass-like", ("text", text.Trim())));
 
     /// <summary>The value, or the refusal as an error.</summary>
     public static T Value<T>(Parsed<T> parsed) => parsed.IsValue ? parsed.Value : throw new InputException(parsed.Problem);

@@ -7,7 +7,7 @@ public sealed class FormWriter(BooksCache books, string key, bool isSure = false
 {
     /// <summary>Asks before it writes, unless it was answered already.</summary>
     /// <param name="questions">What looks like a slip.</param>
-    public void Ask(System.Collections.Immutable.ImmutableArray<string> questions)
+    public void Ask(ImmutableArray<Problem> questions)
     {
         if (!isSure && !questions.IsEmpty)
             throw new SlipAskedException(questions);

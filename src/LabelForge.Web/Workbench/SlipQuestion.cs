@@ -4,11 +4,11 @@ namespace LabelForge.Web.Workbench;
 /// <param name="Form">The form's name.</param>
 /// <param name="Questions">What is asked.</param>
 /// <param name="Yes">Writes it as it is.</param>
-public sealed record SlipQuestion(string Form, ImmutableArray<string> Questions, Func<Task> Yes);
+public sealed record SlipQuestion(string Form, ImmutableArray<Problem> Questions, Func<Task> Yes);
 
 /// <summary>A form is asked about before it is written.</summary>
-internal sealed class SlipAskedException(ImmutableArray<string> questions) : Exception
+internal sealed class SlipAskedException(ImmutableArray<Problem> questions) : Exception
 {
     /// <summary>What is asked.</summary>
-    public ImmutableArray<string> Questions { get; } = questions;
+    public ImmutableArray<Problem> Questions { get; } = questions;
 }

@@ -81,7 +81,7 @@ public static class CsvDeclaration
         }
         catch (CsvFormatException e)
         {
-            throw new InputException(file, (int)e.LineNumber, "supplied.table-unreadable", ("message", e.Message));
+            throw new InputException(file, (int)e.LineNumber, "supplied.table-unreadable");
         }
         return rows;
     }

@@ -15,10 +15,8 @@ internal static class SoapText
     {
         if (node is null)
             return null;
-        const string write =
-            "Write milligrams of potassium hydroxide to the gram, as certificates do: saponification: 190 mg KOH/g, or 188-192 mg KOH/g";
         if (!node.Text.EndsWith(Unit, StringComparison.OrdinalIgnoreCase))
-            throw node.Refuse("soap.saponification-unit", ("text", node.Text), ("write", write));
+            throw node.Refuse("soap.saponification-unit", ("text", node.Text));
         var figure = node.Text[..^Unit.Length].Trim();
         if (figure == "0")
             return new SaponificationValue(0, 0);
@@ -26,7 +24,7 @@ internal static class SoapText
         // The lightest fatty acid that makers use, caprylic, takes up 389; citric acid 876 (both from their molar masses).
         return parsed is { IsValue: true, Value.High: <= 1000 }
             ? parsed.Value
-            : throw node.Refuse("soap.not-a-saponification-value", ("text", node.Text), ("write", write));
+            : throw node.Refuse("soap.not-a-saponification-value", ("text", node.Text));
     }
 
     /// <summary>A lye's <c>purity: 99 %</c>; null where not written.</summary>
