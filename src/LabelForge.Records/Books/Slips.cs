@@ -19,7 +19,7 @@ public static class Slips
     /// <param name="today">The day it is written.</param>
     public static ImmutableArray<Problem> OfReceipt(Receipt receipt, Material material, DateOnly today)
     {
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         Future(asked, receipt.On, today, d => new Problem(null, 0, "slip.future-came-in", ("day", d)));
         if (material.Kind != MaterialKind.Packaging && receipt.Amount > MostGramsAtOnce)
             asked.Add(new Problem(null, 0, "slip.mass-in", ("mass", Weight(receipt.Amount)), ("material", material.Name)));
@@ -37,7 +37,7 @@ public static class Slips
     /// <param name="today">The day it is written.</param>
     public static ImmutableArray<Problem> OfBatch(decimal grams, int pieces, DateOnly on, DateOnly today)
     {
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         Future(asked, on, today, d => new Problem(null, 0, "slip.future-begins", ("day", d)));
         if (grams > MostGramsAtOnce)
             asked.Add(new Problem(null, 0, "slip.mass-of-batch", ("mass", Weight(grams))));
@@ -57,7 +57,7 @@ public static class Slips
     public static ImmutableArray<Problem> OfWeighing(IBooks books, string lot, string material, decimal grams, int? receiptId, DateOnly on,
         DateOnly today)
     {
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         var batch = books.BatchOf(lot);
         Future(asked, on, today, d => new Problem(null, 0, "slip.future-weighed", ("day", d)));
         if (on < batch.On)
@@ -74,7 +74,7 @@ public static class Slips
     public static ImmutableArray<Problem> OfPotWeighing(IBooks books, string pot, string material, decimal grams, DateOnly on,
         DateOnly today)
     {
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         Future(asked, on, today, d => new Problem(null, 0, "slip.future-weighed", ("day", d)));
         var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Production.Compare(books, b))
             .Where(l => l.Line.Material == material).ToArray();
@@ -97,7 +97,7 @@ public static class Slips
     /// <summary>What to ask of a batch that is to be closed.</summary>
     public static ImmutableArray<Problem> OfClosing(IBooks books, string lot, int made, DateOnly on, DateOnly today)
     {
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         var batch = books.BatchOf(lot);
         Future(asked, on, today, d => new Problem(null, 0, "slip.future-closed", ("day", d)));
         if (on < batch.On)
@@ -110,7 +110,7 @@ public static class Slips
     /// <summary>What to ask of pieces that leave: sold, given, or thrown away.</summary>
     public static ImmutableArray<Problem> OfPiecesOut(IBooks books, string lot, DateOnly on, DateOnly today)
     {
-        var asked = ImmutableArray.CreateBuilder<string>();
+        var asked = ImmutableArray.CreateBuilder<Problem>();
         var batch = books.BatchOf(lot);
         Future(asked, on, today, d => new Problem(null, 0, "slip.future-left", ("day", d)));
         if (on < batch.On)

@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
@@ -27,15 +28,15 @@ public sealed class SlipsTests : IDisposable
     [InlineData("base", 9000, "9000 g where 900 g was planned?")]
     public void Ten_times_the_plan_and_a_tenth_of_it_are_asked_about(string material, decimal grams, string? asked) =>
         Assert.Equal(asked is null ? [] : [asked],
-            Slips.OfWeighing(_shop.Book.Read(), Lot, material, grams, null, TestShop.Day, TestShop.Day));
+            Asked(Slips.OfWeighing(_shop.Book.Read(), Lot, material, grams, null, TestShop.Day, TestShop.Day)));
 
     [Fact]
     public void What_is_in_already_counts()
     {
         Production.Weigh(_shop.Book, Lot, "scent", 18, null, TestShop.Day, "A");
         Assert.Equal(["36 g where 18 g was planned and 18 g is in already?"],
-            Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 36, null, TestShop.Day, TestShop.Day));
-        Assert.Empty(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 1, null, TestShop.Day, TestShop.Day));
+            Asked(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 36, null, TestShop.Day, TestShop.Day)));
+        Assert.Empty(Asked(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 1, null, TestShop.Day, TestShop.Day)));
     }
 
     [Fact]
@@ -43,8 +44,8 @@ public sealed class SlipsTests : IDisposable
     {
         var small = _shop.Receive("scent", 5, 1);
         Assert.Equal([$"17 g out of M{small.Id}, which holds 5 g?"],
-            Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 17, small.Id, TestShop.Day, TestShop.Day));
-        Assert.Empty(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 5, small.Id, TestShop.Day, TestShop.Day));
+            Asked(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 17, small.Id, TestShop.Day, TestShop.Day)));
+        Assert.Empty(Asked(Slips.OfWeighing(_shop.Book.Read(), Lot, "scent", 5, small.Id, TestShop.Day, TestShop.Day)));
     }
 
     [Theory]
@@ -54,7 +55,7 @@ public sealed class SlipsTests : IDisposable
     [InlineData(365, "which is yet to come?")]
     public void A_receipt_dated_in_the_future_is_asked_about_and_the_other_side_of_midnight_is_not(int days, string? asked)
     {
-        var questions = Slips.OfReceipt(Received(1000, TestShop.Day.AddDays(days)), Base, TestShop.Day);
+        var questions = Asked(Slips.OfReceipt(Received(1000, TestShop.Day.AddDays(days)), Base, TestShop.Day));
         if (asked is null)
             Assert.Empty(questions);
         else
@@ -66,28 +67,35 @@ public sealed class SlipsTests : IDisposable
     [InlineData(131_000_000, "131 tonnes of Base?")]
     [InlineData(600_000, "600 kg of Base?")]
     public void More_than_one_person_carries_in_is_asked_about(decimal grams, string? asked) =>
-        Assert.Equal(asked is null ? [] : [asked], Slips.OfReceipt(Received(grams, TestShop.Day), Base, TestShop.Day));
+        Assert.Equal(asked is null ? [] : [asked], Asked(Slips.OfReceipt(Received(grams, TestShop.Day), Base, TestShop.Day)));
 
     [Fact]
     public void A_batch_of_tonnes_is_asked_about() =>
-        Assert.Equal(["A batch of 131 tonnes?"], Slips.OfBatch(131_000_000, 8, TestShop.Day, TestShop.Day));
+        Assert.Equal(["A batch of 131 tonnes?"], Asked(Slips.OfBatch(131_000_000, 8, TestShop.Day, TestShop.Day)));
 
     [Fact]
     public void A_sale_before_its_batch_and_before_it_was_finished_is_asked_about()
     {
         Assert.Contains("before lot 26R02-01X was begun",
-            Assert.Single(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day.AddDays(-1), TestShop.Day)));
-        Assert.Empty(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day, TestShop.Day));
+            Assert.Single(Asked(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day.AddDays(-1), TestShop.Day))));
+        Assert.Empty(Asked(Slips.OfPiecesOut(_shop.Book.Read(), Lot, TestShop.Day, TestShop.Day)));
     }
 
     [Fact]
     public void Three_times_the_pieces_planned_are_asked_about()
     {
-        Assert.Equal(["80 pieces where 8 were planned?"], Slips.OfClosing(_shop.Book.Read(), Lot, 80, TestShop.Day, TestShop.Day));
-        Assert.Empty(Slips.OfClosing(_shop.Book.Read(), Lot, 8, TestShop.Day, TestShop.Day));
+        Assert.Equal(["80 pieces where 8 were planned?"], Asked(Slips.OfClosing(_shop.Book.Read(), Lot, 80, TestShop.Day, TestShop.Day)));
+        Assert.Empty(Asked(Slips.OfClosing(_shop.Book.Read(), Lot, 8, TestShop.Day, TestShop.Day)));
     }
 
+    [Fact]
+    public void What_looks_like_a_slip_is_asked_in_the_language_of_the_page() =>
+        Assert.Equal("80 pièces là où 8 étaient prévues ?", Assert.Single(
+            Slips.OfClosing(_shop.Book.Read(), Lot, 80, TestShop.Day, TestShop.Day)).In(ProblemWords.Page("fr")).Wrong);
+
     public void Dispose() => _shop.Dispose();
+
+    private static string[] Asked(IEnumerable<Problem> slips) => [.. slips.Select(s => s.Wrong)];
 
     private Material Base => _shop.Workshop.Material("base", "test", 0);
 
