@@ -23,7 +23,7 @@ public sealed class BilingualBarTests : IDisposable
         Assert.All(layout.Texts
             .Where(t => t.Role is Role.Ingredients or Role.Identity or Role.Responsible or Role.Directions or Role.Warnings),
             t => Assert.True(t.LetterHeight.Millimetres >= 1.6m, $"{t.Role}: {t.LetterHeight.Millimetres} mm"));
-        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, c.Sentence));
+        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, c.Broken.Wrong));
     }
 
     [Fact]

@@ -50,7 +50,7 @@ public class DesignTests
     public void Every_design_keeps_the_rules_it_is_measured_against(string id)
     {
         var layout = Draw(id);
-        Assert.All(layout.Constraints, c => Assert.True(c.Kept, $"{id}: {c.Sentence}"));
+        Assert.All(layout.Constraints, c => Assert.True(c.Kept, $"{id}: {c.Broken.Wrong}"));
         Assert.All(layout.Texts, t => Assert.True(t.Source.Length > 0));
     }
 

@@ -247,7 +247,7 @@ public class FrontTests
 
     internal static void Lawful(LabelLayout layout, string what)
     {
-        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, $"{what}: {c.Sentence}"));
+        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, $"{what}: {c.Broken.Wrong}"));
         foreach (var line in layout.Lines)
         {
             var contrast = Colour.Contrast(line.Ink ?? layout.Design.Ink, line.Ground ?? layout.Design.Ground);

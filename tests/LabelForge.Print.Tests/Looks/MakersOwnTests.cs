@@ -149,7 +149,7 @@ public sealed class MakersOwnTests
         var layout = Fitted("bar-front-2x2", "colour-block",
             look: l => l with { Palette = Palette.Of(20, paper: stock, whiteInk: white), WhiteInk = white });
         Assert.Equal(isQuiet, !layout.LeftOut.Any(l => l.Contains("white ink", StringComparison.Ordinal)));
-        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, c.Sentence));
+        Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, c.Broken.Wrong));
         // To the printer the stock is nothing; to the eye it is what everything stands on.
         Assert.False(layout.Design.HasGround);
         var seen = layout.OnStock();
