@@ -146,5 +146,6 @@ internal static class TraceVerb
                 $"{Counted(trace.Deliveries.Sum(d => d.Pieces), "piece is", "pieces are")} with {Counted(trace.Deliveries.Select(d => d.To).Distinct().Count(), "buyer", "buyers")}, {trace.Batches.Sum(b => b.Left)} in the house."));
     }
 
-    private static string Counted(int count, string one, string many) => FormattableString.Invariant($"{count} {(count == 1 ? one : many)}");
+    private static string Counted(int count, string one, string many) =>
+        FormattableString.Invariant($"{count} {(count == 1 ? one : many)}");
 }

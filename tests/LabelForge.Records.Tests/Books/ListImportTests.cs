@@ -80,7 +80,8 @@ public class ListImportTests : IDisposable
         return ReceiptList.Read(Path.Combine(_shop.Folder, "in.csv"), _shop.Workshop, TestShop.Day, "A");
     }
 
-    private string[] Asked(ReceiptList list) => [.. _shop.Book.Ask(books => list.Slips(books, _shop.Workshop, TestShop.Day)).Select(s => s.Wrong)];
+    private string[] Asked(ReceiptList list) =>
+        [.. _shop.Book.Ask(books => list.Slips(books, _shop.Workshop, TestShop.Day)).Select(s => s.Wrong)];
 
     private (int Added, int Known) Read(string csv)
     {
