@@ -118,7 +118,7 @@ internal sealed class MovedWords
             return true;
         var (net, netBox, near) = one.Report.Role == Role.NetQuantity ? (one, oneBox, otherBox) : (other, otherBox, oneBox);
         var letters = net.Lines[0].Text;
-        var (above, beside) = (_face.ClearHeights * letters.Face.CapitalHeight * letters.Size + 0.05,
+        var (above, beside) = (_face.ClearHeights * Points.Of(net.Report.LetterHeight) + 0.05,
             _face.ClearBeside * letters.Face.WidthOfN * letters.Size + 0.05);
         var (tall, wide) = (netBox, netBox);
         tall.Inflate(0, (float)above);
