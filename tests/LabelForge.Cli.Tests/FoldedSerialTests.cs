@@ -32,5 +32,57 @@ public sealed class FoldedSerialTests : IDisposable
         Assert.Equal(standIn.Max(b => b.Y + b.Height), first.Symbol.Y + first.Symbol.Height, 2);
     }
 
+    // A design two inches wide lies down on labels that are wider than high: what is each label's own lies down with it.
+    [Fact]
+    public void Each_number_lies_down_with_its_label_where_the_stock_wants_it()
+    {
+        var on = new DateOnly(2026, 11, 25);
+        var lot = LotCode.Parse("26R25-01E").Value;
+        var product = Product.AllOf(_example.Opened, _example.Opened.Recipe("bath-salt"))[0];
+        var job = LabelJob.Prepare(product, MarketText.Parse("us").Value!, "bar-back-2x2.625", lot, on);
+        var labels = SerialLabels.Prepare(job, lot, SerialNumbers.Parse("1..3").Value!);
+        var (lying, upright) = (Strokes(labels, Turned(labels, StockFit.Turns)),
+            Strokes(labels, Turned(labels, (d, s) => !StockFit.Turns(d, s))));
+        Assert.All(lying, l => Assert.True(l.Down > l.Along, "the number does not lie"));
+        Assert.All(upright, l => Assert.True(l.Along > l.Down, "the number does not stand"));
+    }
+
+    private static LabelStock Turned(SerialLabels labels, Func<LabelForge.Print.Designs.LabelDesign, LabelStock, bool> does) =>
+        LabelStock.All.First(s => s.Shape == StockShape.Rectangle && Fits(labels, s) && does(labels.Sample.Design, s));
+
+    private static bool Fits(SerialLabels labels, LabelStock stock)
+    {
+        try
+        {
+            StockFit.RefuseWrongSize(labels.Sample, stock);
+            return true;
+        }
+        catch (LabelForge.Measures.InputException)
+        {
+            return false;
+        }
+    }
+
+    // How far the solidus before each number runs along the page and down it; every number is there, and whole.
+    private static List<(double Along, double Down)> Strokes(SerialLabels labels, LabelStock stock)
+    {
+        var path = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".pdf");
+        SerialSheets.WritePdf(path, labels, new SheetOrder { Stock = stock, Runs = [new LabelRun(labels.Sample, labels.Count)] },
+            new LabelForge.Print.Output.DocumentInfo("numbers", default));
+        try
+        {
+            using var pdf = UglyToad.PdfPig.PdfDocument.Open(path);
+            var letters = pdf.GetPage(1).Letters;
+            var said = string.Concat(letters.Select(l => l.Value)).Replace(" ", "", StringComparison.Ordinal);
+            Assert.All(new[] { 1, 2, 3 }, n => Assert.Contains($"26R25-01E/{n}", said, StringComparison.Ordinal));
+            return [.. letters.Where(l => l.Value == "/").Select(l => (Math.Abs(l.EndBaseLine.X - l.StartBaseLine.X),
+                Math.Abs(l.EndBaseLine.Y - l.StartBaseLine.Y)))];
+        }
+        finally
+        {
+            File.Delete(path);
+        }
+    }
+
     public void Dispose() => _example.Dispose();
 }

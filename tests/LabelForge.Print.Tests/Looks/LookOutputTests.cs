@@ -28,7 +28,8 @@ public sealed class LookOutputTests : IDisposable
         ("bar-front-2x2", "stack", "soft", "fern", "garland"), ("front-round-2in", "medallion", "bookish", "umbels", "none"),
         ("front-round-2in", "colour-block", "round", "rain", "none"), ("front-round-2in", "stack", "bookish", "rays", "rope"),
         ("bag-seal-fold", "medallion", "bookish", "pebbles", "none"), ("lip-tube-wrap", "split", "round", "comb", "none"),
-        ("bar-2x4", "colour-block", "capitals", "smoke", "none"),
+        ("bar-2x4", "colour-block", "capitals", "smoke", "none"), ("bottle-wrap-3.333x4", "plaque", "bookish", "sprig", "none"),
+        ("bottle-wrap-3.333x4", "stack", "stylish", "hills", "none"),
     ];
 
     [Theory, MemberData(nameof(Sample))]
