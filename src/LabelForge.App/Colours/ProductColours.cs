@@ -138,9 +138,9 @@ public static class ProductColours
         }
     }
 
-    // What is asked of colours and of substances; a label's other slips are told elsewhere.
+    // What is asked of colours and of substances; a label's other slips are told elsewhere, and none is laid out for each colourant.
     private static IEnumerable<string> Musts(Product product, Market market, DateOnly on) =>
-        RecipeCheck.Run(LabelJob.Prepare(product, market, null, null, on).Facts).Findings
+        RecipeCheck.Run(LabelJob.Unlaid(product, market, on)).Findings
             .Where(f => f.Severity == Severity.Must
                 && (f.Rule.StartsWith("colour.", StringComparison.Ordinal) || f.Rule.StartsWith("substance.", StringComparison.Ordinal)))
             .Select(f => $"{f.Message} [{f.Source}]");

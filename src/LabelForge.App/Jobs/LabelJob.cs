@@ -51,6 +51,9 @@ public sealed record LabelJob
     /// <summary>Whether it is the label of several products in one package. It binds no lot to a product.</summary>
     public bool IsSet => !InSet.IsEmpty;
 
+    // Neither substances nor colours are judged by the size of a front.
+    private static readonly Length AnyFront = Length.FromMillimetres(50);
+
     /// <summary>Goes the whole way for a product.</summary>
     /// <param name="product">The product.</param>
     /// <param name="market">The market.</param>
@@ -125,6 +128,20 @@ public sealed record LabelJob
                     .Select(f => f with { Where = $"{e.Product.Name}: {f.Where}" }))).OrderBy(f => f.Severity)],
             Found = each[0].Report.Found with { Ingredients = Content.Ingredients },
         };
+    }
+
+    /// <summary>What a check of a product's substances and colours reads: the label's words, which are not laid out.</summary>
+    /// <param name="product">The product.</param>
+    /// <param name="market">The market.</param>
+    /// <param name="on">The date to judge by.</param>
+    /// <exception cref="InputException">Something in the workshop is wrong.</exception>
+    public static RecipeFacts Unlaid(Product product, Market market, DateOnly on)
+    {
+        var (workshop, batch, kind) = (product.Workshop, product.Batch, product.Kind);
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on);
+        var panel = product.Recipe.Package?.PrincipalPanel(market.On(on)) ?? Panel.Rectangle(AnyFront, AnyFront);
+        var content = LabelContentBuilder.Build(workshop, batch, kind, declaration, panel, null, on);
+        return new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on, IsPackageKnown = false };
     }
 
     /// <summary>What a check of this label reads.</summary>

@@ -29,9 +29,17 @@ internal static class DrawnFile
     /// <param name="height">The height in points.</param>
     /// <param name="dotsPerInch">Dots to the inch.</param>
     /// <param name="paint">Paints in points.</param>
-    public static void WritePng(Stream stream, double width, double height, int dotsPerInch, Action<SKCanvas> paint)
+    public static void WritePng(Stream stream, double width, double height, int dotsPerInch, Action<SKCanvas> paint) =>
+        WriteScaledPng(stream, width, height, dotsPerInch / PointsPerInch, paint);
+
+    /// <summary>Writes a PNG on white.</summary>
+    /// <param name="stream">Where to.</param>
+    /// <param name="width">The width in points.</param>
+    /// <param name="height">The height in points.</param>
+    /// <param name="scale">Dots to the point.</param>
+    /// <param name="paint">Paints in points.</param>
+    public static void WriteScaledPng(Stream stream, double width, double height, double scale, Action<SKCanvas> paint)
     {
-        var scale = dotsPerInch / PointsPerInch;
         using var surface = SKSurface.Create(new SKImageInfo((int)Math.Ceiling(width * scale - 1e-6),
             (int)Math.Ceiling(height * scale - 1e-6), SKColorType.Rgba8888, SKAlphaType.Opaque));
         surface.Canvas.Clear(SKColors.White);

@@ -1,4 +1,5 @@
 using System.Security;
+using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
 
@@ -57,6 +58,23 @@ public static class LabelFile
         ArgumentOutOfRangeException.ThrowIfGreaterThan(dotsPerInch, 2400);
         DrawnFile.WritePng(stream, Points.Of(label.Design.Width), Points.Of(label.Design.Height), dotsPerInch,
             canvas => LabelPainter.Paint(canvas, label, 0, 0));
+    }
+
+    /// <summary>Writes a small PNG of one part of a label, for a screen: a page of many labels shows sooner with these than with the
+    /// outlines of all their letters.</summary>
+    /// <param name="stream">Where to.</param>
+    /// <param name="label">The label.</param>
+    /// <param name="part">The part; null for the whole.</param>
+    /// <param name="longest">How many dots its longer side gets, from 16 to 2000.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Too few or too many dots.</exception>
+    public static void WriteSmallPng(Stream stream, LabelLayout label, DesignPanel? part, int longest)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(longest, 16);
+        ArgumentOutOfRangeException.ThrowIfGreaterThan(longest, 2000);
+        var (left, top) = part is null ? (0, 0) : (Points.Of(part.X), Points.Of(part.Y));
+        var (wide, high) = (Points.Of(part?.Width ?? label.Design.Width), Points.Of(part?.Height ?? label.Design.Height));
+        DrawnFile.WriteScaledPng(stream, wide, high, longest / Math.Max(wide, high),
+            canvas => LabelPainter.Paint(canvas, label, -left, -top));
     }
 
     /// <summary>Writes SVG with letters as outlines, so that it looks the same where the font is

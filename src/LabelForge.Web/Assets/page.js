@@ -156,5 +156,6 @@
     // Who is typing there already is left alone: what is selected would be typed over.
     focus: (id) => { const e = document.getElementById(id); if (e && e !== document.activeElement) { e.focus(); if (e.select) e.select(); } },
   };
-  Blazor.start();
+  // The socket is the one way here, and it is on this machine: nothing is asked about ways first.
+  Blazor.start({ circuit: { configureSignalR: (way) => way.withUrl("/_blazor", { skipNegotiation: true, transport: 1 }) } });
 })();

@@ -14,12 +14,25 @@ internal static class Assets
 {
     private const string Root = "assets/";
 
+    private const string Style = "page.css";
+    private const string Framework = "blazor.web.js";
+
+    /// <summary>The faces that the page is set in, each a file. Every page has words in each.</summary>
+    public static ImmutableArray<string> Faces { get; } =
+        ["Alegreya-Medium.ttf", "Alegreya-Bold.ttf", "BarlowCondensed-Medium.ttf", "BarlowCondensed-SemiBold.ttf"];
+
     private static readonly FrozenDictionary<string, (byte[] Bytes, string Tag)> Files = Load();
+
+    /// <summary>The address of a file as it is in this version of the program: what it answers never changes, so a browser asks for it
+    /// once.</summary>
+    /// <param name="name">The file's name.</param>
+    public static string Address(string name) =>
+        $"{(name == Framework ? "/_framework/" : "/assets/")}{name}?v={Files[name].Tag}";
 
     /// <summary>Serves each under its name.</summary>
     public static void Map(IEndpointRouteBuilder app)
     {
-        app.MapGet("/_framework/blazor.web.js", (HttpContext c) => Send(c, "blazor.web.js"));
+        app.MapGet("/_framework/" + Framework, (HttpContext c) => Send(c, Framework));
         app.MapGet("/assets/{name}", (HttpContext c, string name) => Send(c, name));
         app.MapGet("/favicon.ico", (HttpContext c) => Send(c, "mark.svg"));
     }
@@ -28,9 +41,11 @@ internal static class Assets
     {
         if (!Files.TryGetValue(name, out var file))
             return Results.NotFound();
-        // Asked for again each time, answered with "unchanged": a new version of the program is never shown with an old style.
-        context.Response.Headers.CacheControl = "no-cache";
-        return Results.Bytes(file.Bytes, TypeOf(name), entityTag: new EntityTagHeaderValue(file.Tag));
+        // By its whole address it is fetched once. By its name alone it is asked for again each time and answered with "unchanged": a
+        // new version of the program is never shown with an old style.
+        context.Response.Headers.CacheControl =
+            context.Request.Query["v"] == file.Tag ? "private, max-age=31536000, immutable" : "no-cache";
+        return Results.Bytes(file.Bytes, TypeOf(name), entityTag: new EntityTagHeaderValue($"\"{file.Tag}\""));
     }
 
     private static string TypeOf(string name) => Path.GetExtension(name) switch
@@ -52,9 +67,14 @@ internal static class Assets
             stream.CopyTo(copy);
             return (Name: n[Root.Length..], Bytes: copy.ToArray());
         });
-        var type = new[] { "Alegreya-Medium.ttf", "Alegreya-Bold.ttf", "BarlowCondensed-Medium.ttf", "BarlowCondensed-SemiBold.ttf" }
-            .Select(f => (Name: f, Bytes: Templates.Bytes($"fonts/{f}")));
-        return own.Concat(type)
-            .ToFrozenDictionary(f => f.Name, f => (f.Bytes, $"\"{Convert.ToHexString(SHA256.HashData(f.Bytes))[..16]}\""));
+        var type = Faces.Select(f => (Name: f, Bytes: Templates.Bytes($"fonts/{f}")));
+        var files = own.Concat(type).ToDictionary(f => f.Name, f => (f.Bytes, Tag: TagOf(f.Bytes)));
+        // The style names the letters by their whole addresses.
+        var style = Encoding.UTF8.GetBytes(Faces.Aggregate(Encoding.UTF8.GetString(files[Style].Bytes),
+            (text, face) => text.Replace(face, $"{face}?v={files[face].Tag}", StringComparison.Ordinal)));
+        files[Style] = (style, TagOf(style));
+        return files.ToFrozenDictionary();
     }
+
+    private static string TagOf(byte[] bytes) => Convert.ToHexString(SHA256.HashData(bytes))[..16];
 }

@@ -123,6 +123,7 @@ public sealed class PageServer : IAsyncDisposable
         builder.Services.AddSingleton<FormKeys>();
         builder.Services.AddSingleton<LabelViews>();
         builder.Services.AddSingleton<Thumbs>();
+        builder.Services.AddSingleton<WorkshopQuestions>();
         builder.Services.AddSingleton<Preferences>();
         builder.Services.AddSingleton<Say>();
         builder.Services.AddSingleton<StartPictures>();

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using LabelForge.Checks;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
@@ -12,7 +13,18 @@ namespace LabelForge.Web.Workbench;
 /// <summary>Goes the whole way from a recipe's text to the picture of its label.</summary>
 public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, ServeOptions options)
 {
+    private const int MostKnown = 30;
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
+    private readonly ConcurrentDictionary<string, (Workshop Workshop, DateOnly On, string Text, LabelWish Wish, LabelView View)> _last = [];
+
+    /// <summary>What a recipe came to the last time, where nothing has changed since; null where it has. A page that is opened again
+    /// shows its label at once.</summary>
+    /// <param name="id">The recipe's id.</param>
+    /// <param name="text">Its text, perhaps unsaved.</param>
+    /// <param name="wish">How the label is wanted.</param>
+    public LabelView? Known(string id, string text, LabelWish wish) =>
+        _last.TryGetValue(id, out var last) && ReferenceEquals(last.Workshop, shelf.Read().Workshop) && last.On == options.Today()
+            && last.Text == text && last.Wish == wish && last.View.Pictures.All(p => papers.Has(p.Address)) ? last.View : null;
 
     /// <summary>What a recipe comes to. Never throws on what a person wrote: the view says what is wrong.</summary>
     /// <param name="id">The recipe's id.</param>
@@ -34,12 +46,22 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
             stop.ThrowIfCancellationRequested();
             view = Checked(view, job);
             if (wish.Variant is not null || job.Product.Recipe.VariantName is null)
-                return view;
+                return Remembered(view);
             soon?.Invoke(view with { IsWhole = false });
             // Who types on does not wait for ten labels after each letter.
             if (soon is not null && stop.WaitHandle.WaitOne(BeforeOthers))
                 stop.ThrowIfCancellationRequested();
-            return view with { Others = Others(workshop, id, text, wish, stop) };
+            return Remembered(view with { Others = Others(workshop, id, text, wish, stop) });
+
+            // What was weighed for a lot may change without a change of the files.
+            LabelView Remembered(LabelView made)
+            {
+                if (_last.Count >= MostKnown)
+                    _last.Clear();
+                if (!wish.IsBegun)
+                    _last[id] = (workshop, options.Today(), text, wish, made);
+                return made;
+            }
         }
         catch (InputException e)
         {

@@ -13,6 +13,8 @@ public sealed class TemporaryDownloads
     private const int MostKept = 400;
     private const long MostBytes = 60_000_000;
 
+    private const string Svg = "image/svg+xml";
+
     private readonly ConcurrentDictionary<string, (byte[] Bytes, string Type)> _kept = [];
     private readonly ConcurrentQueue<string> _order = new();
     private long _bytes;
@@ -23,8 +25,10 @@ public sealed class TemporaryDownloads
     /// <param name="name">The name that a saved copy gets; letters, digits, hyphens and a full stop.</param>
     public string Put(byte[] bytes, string type, string name)
     {
-        var key = Convert.ToHexStringLower(RandomNumberGenerator.GetBytes(16));
-        _kept[key] = (bytes, type);
+        // The address of a picture is made of what is in it: the same label, opened again, is not fetched again.
+        var key = Convert.ToHexStringLower(type == Svg ? SHA256.HashData(bytes).AsSpan(0, 16) : RandomNumberGenerator.GetBytes(16));
+        if (!_kept.TryAdd(key, (bytes, type)))
+            return $"/papers/{key}/{name}";
         _order.Enqueue(key);
         Interlocked.Add(ref _bytes, bytes.Length);
         while ((_order.Count > MostKept || Interlocked.Read(ref _bytes) > MostBytes) && _order.Count > 1 && _order.TryDequeue(out var old))
@@ -37,7 +41,14 @@ public sealed class TemporaryDownloads
 
     internal static void Map(IEndpointRouteBuilder app) =>
         app.MapGet("/papers/{key}/{name}", (HttpContext context, string key, string name) =>
-            context.RequestServices.GetRequiredService<TemporaryDownloads>()._kept.TryGetValue(key, out var paper)
-                ? Results.Bytes(paper.Bytes, paper.Type)
-                : Results.NotFound());
+        {
+            if (!context.RequestServices.GetRequiredService<TemporaryDownloads>()._kept.TryGetValue(key, out var paper))
+                return Results.NotFound();
+            if (paper.Type == Svg)
+                context.Response.Headers.CacheControl = "private, max-age=86400, immutable";
+            return Results.Bytes(paper.Bytes, paper.Type);
+        });
+
+    /// <summary>Whether what was put under an address is still kept.</summary>
+    public bool Has(string address) => address.Split('/') is [_, _, var key, _] && _kept.ContainsKey(key);
 }

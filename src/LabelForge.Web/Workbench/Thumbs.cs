@@ -4,6 +4,7 @@ using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
+using LabelForge.Print.Output;
 using LabelForge.Web.Editing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -16,8 +17,12 @@ namespace LabelForge.Web.Workbench;
 /// stand, away from the thread that draws pages.</summary>
 public sealed class Thumbs
 {
+    // Three dots to a pixel of the page's largest: as sharp on a fine screen, and on paper.
+    private const int Longest = 3 * 148;
+    private const int MostKept = 300;
+
     private readonly ConcurrentDictionary<string, Thumb> _of = [];
-    private readonly ConcurrentDictionary<string, byte[]> _svg = [];
+    private readonly ConcurrentDictionary<string, byte[]> _png = [];
     private readonly SemaphoreSlim _one = new(1);
     private readonly OpenDocuments _documents;
     private readonly WorkshopCache _cache;
@@ -58,13 +63,13 @@ public sealed class Thumbs
         return known?.Picture;
     }
 
-    internal static void Map(IEndpointRouteBuilder app) => app.MapGet("/thumbs/{key}.svg", (HttpContext context, string key) =>
+    internal static void Map(IEndpointRouteBuilder app) => app.MapGet("/thumbs/{key}.png", (HttpContext context, string key) =>
     {
-        if (!context.RequestServices.GetRequiredService<Thumbs>()._svg.TryGetValue(key, out var svg))
+        if (!context.RequestServices.GetRequiredService<Thumbs>()._png.TryGetValue(key, out var png))
             return Results.NotFound();
         // The address is made of what is in it: it never changes.
         context.Response.Headers.CacheControl = "private, max-age=86400, immutable";
-        return Results.Bytes(svg, "image/svg+xml");
+        return Results.Bytes(png, "image/png");
     });
 
     private async Task Make(string product, int version)
@@ -103,12 +108,15 @@ public sealed class Thumbs
 
     private Picture Front(LabelLayout layout)
     {
-        var front = FrontPicture.Of(layout);
-        var bytes = front.Svg;
+        var part = FrontPicture.Panel(layout.Design);
+        using var png = new MemoryStream();
+        LabelFile.WriteSmallPng(png, layout.OnStock(), part, Longest);
+        var bytes = png.ToArray();
         var key = Convert.ToHexStringLower(SHA256.HashData(bytes))[..32];
-        if (_svg.Count > 300)
-            _svg.Clear();
-        _svg[key] = bytes;
-        return new Picture($"/thumbs/{key}.svg", front.Wide, front.High);
+        if (_png.Count > MostKept)
+            _png.Clear();
+        _png[key] = bytes;
+        return new Picture($"/thumbs/{key}.png", (part?.Width ?? layout.Design.Width).Millimetres,
+            (part?.Height ?? layout.Design.Height).Millimetres);
     }
 }

@@ -46,4 +46,18 @@ public sealed class LargeTextTests(Chromium chromium)
         }
         Assert.True(found.Count == 0, string.Join('\n', found));
     }
+
+    [Theory]
+    [InlineData(1280)]
+    [InlineData(390)]
+    public async Task A_recipes_fields_show_the_whole_of_what_is_in_them(int width)
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true, width);
+        foreach (var recipe in Directory.GetFiles(Path.Combine(window.Folder, "recipes")).Select(f => Path.GetFileNameWithoutExtension(f)))
+        {
+            await window.GoAsync($"/recipes/{recipe}");
+            await window.SettleAsync();
+            Assert.Equal("", await window.Page.EvaluateAsync<string>(Overflow.Cut));
+        }
+    }
 }

@@ -61,7 +61,7 @@ public sealed class LotPrintingTests(Chromium chromium)
         await using var window = await Window.OpenAsync(chromium, example: true);
         await window.GoAsync("/print/harbour-wall-bar");
         await Make(window.Page);
-        await window.Page.ClickAsync("#undo-printing");
+        await window.Page.ClickAsync("#undo-sheets");
         await Window.UntilAsync(() => OpenBooks.Open(window.Folder).Read().Printings.Count == 0, "the printing is struck");
     }
 

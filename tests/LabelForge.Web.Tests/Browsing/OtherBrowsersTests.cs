@@ -56,7 +56,7 @@ public sealed class OtherBrowsersTests
         {
             var listening = await Heard(process.StandardError, "WebDriver BiDi listening on ");
             await using var browser = await BiDi.ConnectAsync(new Uri(listening + "/session"));
-            await EveryPage(browser.GoAsync, browser.SayAsync, []);
+            await EveryPage(browser.GoAsync, browser.SayAsync, browser.WidthAsync);
         }
         finally
         {
@@ -80,7 +80,7 @@ public sealed class OtherBrowsersTests
         try
         {
             using var session = await WebDriverSession.OpenAsync(port, browserProgram);
-            await EveryPage(session.GoAsync, session.SayAsync, []);
+            await EveryPage(session.GoAsync, session.SayAsync, session.WidthAsync);
         }
         finally
         {
@@ -89,7 +89,7 @@ public sealed class OtherBrowsersTests
         }
     }
 
-    private static async Task EveryPage(Func<string, Task> go, Func<string, Task<string>> say, string[] except)
+    private static async Task EveryPage(Func<string, Task> go, Func<string, Task<string>> say, Func<int, Task> width)
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
         Window.WriteExample(folder);
@@ -98,7 +98,7 @@ public sealed class OtherBrowsersTests
         await using (var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) }))
         {
             await go(server.Entrance.ToString());
-            foreach (var route in Routes.All.Except(except))
+            foreach (var route in Routes.All)
             {
                 await go(new Uri(server.Address, route).ToString());
                 if (await say(Look) is { Length: > 0 } wrong)
@@ -107,6 +107,12 @@ public sealed class OtherBrowsersTests
             Assert.True(found.Count == 0, string.Join('\n', found));
             await go(new Uri(server.Address, "/recipes/tideline-bar").ToString());
             Assert.Equal("", await say(Look));
+            foreach (var pixels in new[] { 390, 1280 })
+            {
+                await width(pixels);
+                Assert.Equal("", await say($"({Overflow.Cut})()"));
+                Assert.Equal("", await say(Look));
+            }
             Assert.Equal("Tideline by the sea", await say(Type));
             await Window.UntilAsync(() => File.ReadAllText(Path.Combine(folder, "recipes/tideline-bar.yaml"))
                 .Contains("name: Tideline by the sea", StringComparison.Ordinal), "the file has the new name");
@@ -171,6 +177,9 @@ public sealed class OtherBrowsersTests
                 ? answer.GetProperty("result").GetProperty("value").GetString() ?? ""
                 : answer.GetProperty("exceptionDetails").GetProperty("text").GetString()!;
         }
+
+        public Task WidthAsync(int pixels) =>
+            Ask("browsingContext.setViewport", new { context = _context, viewport = new { width = pixels, height = 900 } });
 
         public async ValueTask DisposeAsync()
         {
@@ -248,6 +257,9 @@ public sealed class OtherBrowsersTests
                     script = $"const done = arguments[arguments.length - 1]; ({script.Trim()}).then(done, e => done(String(e)));",
                     args = Array.Empty<object>()
                 }))).GetString() ?? "";
+
+        public async Task WidthAsync(int pixels) =>
+            await Value(await http.PostAsJsonAsync($"session/{session}/window/rect", new { width = pixels, height = 900 }));
 
         public void Dispose()
         {

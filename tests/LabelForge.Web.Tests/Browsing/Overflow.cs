@@ -1,6 +1,6 @@
 namespace LabelForge.Web.Tests.Browsing;
 
-/// <summary>What makes a page run over its side.</summary>
+/// <summary>What makes a page run over its side, and what is cut in a field.</summary>
 internal static class Overflow
 {
     /// <summary>
@@ -23,6 +23,20 @@ internal static class Overflow
             }
           }
           return path + ' ' + node.outerHTML.slice(0, 200);
+        }
+        """;
+
+    /// <summary>A function for the browser: the fields that do not show the whole of what is in them, each with its words.</summary>
+    public const string Cut = """
+        () => {
+          const pen = document.createElement('canvas').getContext('2d');
+          return [...document.querySelectorAll('main input[type=text], main select')].filter(e => e.offsetParent).map(e => {
+            const style = getComputedStyle(e), text = e.tagName === 'SELECT' ? e.selectedOptions[0]?.textContent.trim() ?? '' : e.value;
+            pen.font = [style.fontStyle, style.fontWeight, style.fontSize, style.fontFamily].join(' ');
+            const arrow = e.tagName === 'SELECT' && style.appearance !== 'none' ? 20 : 0;
+            const room = e.clientWidth - parseFloat(style.paddingLeft) - parseFloat(style.paddingRight) - arrow;
+            return pen.measureText(text).width > room + 1 ? `${e.id} cuts "${text}"` : '';
+          }).filter(w => w).join('; ');
         }
         """;
 }
