@@ -17,12 +17,8 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
     private readonly ConcurrentDictionary<string, (Workshop Workshop, DateOnly On, string Text, LabelWish Wish, LabelView View)> _last = [];
 
-    /// <summary>What a recipe came to the last time, where nothing has changed since; null where it has. A page that is opened again
-    /// shows its label at once.</summary>
-    /// <param name="id">The recipe's id.</param>
-    /// <param name="text">Its text, perhaps unsaved.</param>
-    /// <param name="wish">How the label is wanted.</param>
-    public LabelView? Known(string id, string text, LabelWish wish) =>
+    // What it came to the last time, where nothing has changed since: a page that is opened again shows its label at once.
+    private LabelView? Known(string id, string text, LabelWish wish) =>
         _last.TryGetValue(id, out var last) && ReferenceEquals(last.Workshop, shelf.Read().Workshop) && last.On == options.Today()
             && last.Text == text && last.Wish == wish && last.View.Pictures.All(p => papers.Has(p.Address)) ? last.View : null;
 
@@ -40,6 +36,8 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
             var (workshop, trouble) = shelf.Read();
             if (workshop is null)
                 return new LabelView { Problem = trouble };
+            if (Known(id, text, wish) is { } known)
+                return known with { MadeAt = DateTime.Now };
             var job = Prepare(workshop, id, text, wish, out var changes);
             stop.ThrowIfCancellationRequested();
             var view = new LabelView { Job = job, Pictures = [.. Fits(job).Select(Draw)], LotChanges = [.. changes] };

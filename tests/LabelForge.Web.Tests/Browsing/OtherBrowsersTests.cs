@@ -110,7 +110,7 @@ public sealed class OtherBrowsersTests
             foreach (var pixels in new[] { 390, 1280 })
             {
                 await width(pixels);
-                Assert.Equal("", await say($"({Overflow.Cut})()"));
+                Assert.Equal("", await say($"(async () => ({Overflow.Cut})())()"));
                 Assert.Equal("", await say(Look));
             }
             Assert.Equal("Tideline by the sea", await say(Type));

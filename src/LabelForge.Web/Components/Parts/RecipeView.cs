@@ -92,10 +92,7 @@ public abstract class RecipeView : EditorView
         Choice = Choices.Of(Id);
         _next = null;
         _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed, Stopping);
-        if (_view.Job is null && File is { Problem: null } file && Views.Known(Id, file.Text, Wish) is { } known)
-            _view = known;
-        else
-            Remake();
+        Remake();
     }
 
     /// <summary>Keeps a choice and makes the label anew.</summary>
