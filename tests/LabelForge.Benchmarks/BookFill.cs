@@ -23,7 +23,7 @@ internal static class BookFill
 
     /// <summary>A lot's code in these books, ten a day; never the first of a day, which uses give out themselves.</summary>
     public static string Lot(int batch) =>
-        new LotCode(BenchWorkshop.Day.AddDays(batch / BatchesADay - 12_000), 2 + batch % BatchesADay).ToString();
+        new LotCode(BenchWorkshop.Day.AddDays(batch / BatchesADay - 9_000), 2 + batch % BatchesADay).ToString();
 
     /// <summary>A workshop with such books; each batch has two weighings, a closing and a sale,
     /// and twenty share a bottle of each material.</summary>

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using LabelForge.Days;
 using LabelForge.Lookup;
 using LabelForge.Lots;
@@ -7,6 +8,8 @@ using LabelForge.Records.Money;
 using LabelForge.Records.Tracing;
 using LabelForge.Selling;
 using LabelForge.Years;
+using Microsoft.Data.Sqlite;
+using Npgsql;
 
 namespace LabelForge.Benchmarks;
 
@@ -22,6 +25,7 @@ internal sealed class BookUses
     private readonly int _batches;
     private readonly Workshop _workshop;
     private readonly OpenBooks _book;
+    private readonly DbConnection _store;
     private readonly string _open = new LotCode(BenchWorkshop.Day, 1).ToString();
     private int _next;
 
@@ -30,6 +34,7 @@ internal sealed class BookUses
     {
         (_folder, _batches, _workshop, _book) = (folder, batches, Workshop.Open(folder), OpenBooks.Open(folder));
         Production.Start(_book, Frozen, _open, BenchWorkshop.Day, "A");
+        _store = Opened(_book.Place);
     }
 
     private FrozenRecipe Frozen =>
@@ -46,6 +51,7 @@ internal sealed class BookUses
     /// <summary>What is written, each in a transaction of its own.</summary>
     public IReadOnlyList<BookUse> Acts =>
     [
+        new("the store alone: one row, on the disk", Alone),
         new("sell a piece of a lot", () => StockMovements.Sell(_book, InTheHouse, 1, "Market", 5, BenchWorkshop.Day, "A")),
         new("sell over the table, oldest lot first",
             () => TableSales.Sell(_book, [new(BenchWorkshop.Recipe, null, 1, 5, null)], "Market", "cash",
@@ -93,6 +99,29 @@ internal sealed class BookUses
         new("all lists as CSV", () => Ask(b => { BookFolder.Write(b, Path.Combine(_folder, "lists")); return 0; })),
         new("verify: every balance reckoned anew", () => _book.Check()),
     ];
+
+    // What no program can go below on this store and disk.
+    private void Alone()
+    {
+        using var command = _store.CreateCommand();
+        command.CommandText = $"INSERT INTO \"OnceKeys\" (\"Key\") VALUES ('{Guid.NewGuid():N}')";
+        command.ExecuteNonQuery();
+    }
+
+    private static DbConnection Opened(BookPlace place)
+    {
+        DbConnection store = place.Server is { } server
+            ? new NpgsqlConnection(server)
+            : new SqliteConnection($"Data Source={place.File};Pooling=False");
+        store.Open();
+        if (place.Server is null)
+        {
+            using var command = store.CreateCommand();
+            command.CommandText = "PRAGMA synchronous=FULL;";
+            command.ExecuteNonQuery();
+        }
+        return store;
+    }
 
     private Action Finding()
     {

@@ -67,12 +67,11 @@ internal static class GrowthPart
         [.. asked.Values.Where(a => a[0].Group == group).Select(a => new Curve(a[0].What, [.. a.Select(p => (p.Size, p.Seconds))]))];
         Add(text, $"{id}-acts", $"Written into the books: {store}", "batches", Of("acts"),
             "Each is a transaction that is on the disk when it is acknowledged: the lot found by index, the entry written, the balance "
-                + "kept. It is flat.");
+                + "kept. It is flat. The first row is the store's own part of each: one row written by it alone, and flushed.");
         Add(text, $"{id}-pages", $"Shown by pages and verbs: {store}", "batches", Of("pages"),
-            "Each asks for what it shows, by index and in pages, and is flat where what lies in the house and what is on a page are. "
-                + "Today, Sell and what to pour next also go through the names of all products ever made, by an index alone, which is a "
-                + "walk through as many rows as there are batches; it is the part of them that grows. Under load the figures scatter by "
-                + "some factors.");
+            "Each asks for what it shows, by index and in pages, and is flat where what lies in the house and what is on a page are. The "
+                + "names of the products ever made are read from name to name in an index, and what can be sold from what is in the house. "
+                + "Under load the figures scatter by some factors.");
         Add(text, id, $"What lists or adds up all that was made: {store}", "batches", Of("whole"),
             "These grow with what they list or add up: every name, every lot of a product, every entry of a year and before it.");
     }

@@ -1,3 +1,4 @@
+using LabelForge.Records.Books;
 using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
@@ -19,6 +20,24 @@ public sealed class TodayTests(Chromium chromium)
         await page.GetByRole(AriaRole.Link, new() { Name = "Print 6 labels of Hayloft" }).ClickAsync();
         await Assertions.Expect(page.Locator("#lot")).ToHaveValueAsync(FilledBooks.OpenLot);
         await Assertions.Expect(page.Locator("#count")).ToHaveValueAsync("6");
+    }
+
+    [Fact]
+    public async Task Many_materials_that_run_low_are_one_line_that_opens()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        string[] low = ["white-shea-base", "castor-oil", "bramble-fragrance", "moss-fragrance", "rain-fragrance"];
+        var book = OpenBooks.Open(window.Folder);
+        foreach (var material in low)
+            StockMovements.Receive(book, new Receipt { On = new(2026, 11, 1), By = "A", Material = material, Amount = 1, Price = 1 });
+        await window.GoAsync("/");
+        var line = window.Page.Locator(".open li.stock");
+        await Assertions.Expect(line).ToHaveCountAsync(1);
+        await Assertions.Expect(line.Locator("h3")).ToHaveTextAsync("5 materials run low");
+        await line.Locator("summary").ClickAsync();
+        await Assertions.Expect(line.Locator("details li")).ToHaveCountAsync(5);
+        await Assertions.Expect(line.Locator("details li").First).ToBeVisibleAsync();
+        Assert.Empty(window.Complaints);
     }
 
     [Fact]
