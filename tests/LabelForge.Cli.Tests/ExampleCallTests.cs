@@ -93,7 +93,8 @@ public sealed class ExampleCallTests
     public void Every_call_of_README_runs_as_it_stands_from_an_empty_folder_to_a_printed_sheet()
     {
         var readme = File.ReadAllText(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "README.md"));
-        string[] calls = [.. readme.Split('\n').Where(l => l.StartsWith("    labelforge ", StringComparison.Ordinal)).Select(l => l.Trim())];
+        string[] calls =
+            [.. readme.Split('\n').Where(l => l.StartsWith("    labelforge ", StringComparison.Ordinal)).Select(l => l.Trim())];
         Assert.Equal("labelforge init my-workshop", calls[0]);
         var folder = Directory.CreateTempSubdirectory("labelforge-readme-").FullName;
         try
