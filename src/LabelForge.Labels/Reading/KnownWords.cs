@@ -7,8 +7,8 @@ namespace LabelForge.Checks.Reading;
 
 /// <summary>
 /// Which words of a label are known: those of its languages, of the trade, of names of ingredients, and the names that stand
-/// on it. English is known nearly whole; of the other languages some ten thousand words each, so that there only many unknown
-/// words together say something.
+/// on it. Most languages are known nearly whole (<see cref="WordList.IsWhole"/>); of the others only many unknown words together
+/// say something.
 /// </summary>
 internal sealed class KnownWords
 {
@@ -16,7 +16,8 @@ internal sealed class KnownWords
     private const int ShortestWord = 3;
     private const int ShortestPart = 4;
 
-    private static readonly ConcurrentDictionary<string, string[]> Vocabularies = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, FrozenSet<string>> OfLabels = new(StringComparer.Ordinal);
+
     // "our shop: nettleanddock".
     private static readonly Lazy<Regex> Account = new(() => new Regex(
         $@"\b(?:{string.Join('|', YamlRecord.Embedded("markets/Words/accounts.yaml").SelectMany(r => r.Texts("words", "[shop]")))})\s?:?\s$",
@@ -63,48 +64,54 @@ internal sealed class KnownWords
         names.Contains(word) || LanguageOf.IsCommon(word) || LanguageOf.IsOfTrade(word) || ingredients.Contains(word)
             || languages.Any(l => IsOf(word, l));
 
+    /// <summary>Whether a word that is not known in a language is hardly one.</summary>
+    public static bool IsWhole(string language) => WordList.Of(language)?.IsWhole == true;
+
     private static bool IsOf(string word, string language)
     {
-        var known = Vocabularies.GetOrAdd(language, Load);
-        if (Has(known, word))
+        if (OfLabels.GetOrAdd(language, Load).Contains(word))
+            return true;
+        if (WordList.Of(language) is not { } known)
+            return false;
+        if (known.Knows(word))
             return true;
         if (language == English)
-            return Stems(word).Any(s => Has(known, s));
-        if (SharesStem(known, word))
-            return true;
-        return Joining.Contains(language) && Halves(word).Any(h =>
-            (Has(known, h.First) || (h.First[^1] == 's' && Has(known, h.First[..^1])))
-                && (Has(known, h.Second) || SharesStem(known, h.Second)));
+            return Stems(word).Any(s => known.Has(s));
+        return (!known.IsWhole && known.Begins(StemOf(word))) || (Joining.Contains(language) && IsJoined(known, word, ShortestWord));
     }
 
-    private static IEnumerable<(string First, string Second)> Halves(string word)
+    // Of two words and more, the first with what joins it: "Haselnussgroße", "Zahnarztstuhl".
+    private static bool IsJoined(WordList known, string word, int shortest)
     {
-        for (var at = ShortestPart; at <= word.Length - ShortestPart; at++)
-            yield return (word[..at], word[at..]);
+        for (var at = shortest; at <= word.Length - ShortestPart; at++)
+        {
+            var (first, second) = (word[..at], word[at..]);
+            // Three letters are a word so often that more has to follow.
+            if (at == ShortestWord && second.Length <= ShortestPart)
+                continue;
+            if ((known.Has(first) || Links.Any(l => first.Length - l.Length >= ShortestPart && first.EndsWith(l, StringComparison.Ordinal)
+                    && known.Has(first[..^l.Length])))
+                && (known.Knows(second)
+                    || (!known.IsWhole && known.Begins(StemOf(second)))
+                    || (second.Length > 2 * ShortestPart && IsJoined(known, second, ShortestPart))))
+                return true;
+        }
+        return false;
     }
 
-    private static string[] Load(string language)
-    {
-        string[] words =
-        [
-            .. LawData.Vocabulary(language),
-            .. YamlRecord.Embedded("markets/Words/everyday-words.yaml").Where(r => r.Text("language", English) == language)
-                .SelectMany(r => r.Texts("words", "[rinse]")).SelectMany(LanguageOf.Words),
-            .. Phrases.Languages.Contains(language) ? Phrases.Names.SelectMany(n => LanguageOf.Words(Phrases.Find(n, language)!)) : [],
-        ];
-        Array.Sort(words, StringComparer.Ordinal);
-        return words;
-    }
+    // What may stand between the words of a compound (German, Dutch and their neighbours).
+    private static readonly string[] Links = ["s", "n", "en", "e", "er", "o"];
 
-    private static bool Has(string[] sorted, string word) => Array.BinarySearch(sorted, word, StringComparer.Ordinal) >= 0;
+    // What labels say beside a language's ordinary words.
+    private static FrozenSet<string> Load(string language) =>
+        YamlRecord.Embedded("markets/Words/everyday-words.yaml").Where(r => r.Text("language", English) == language)
+            .SelectMany(r => r.Texts("words", "[rinse]")).SelectMany(LanguageOf.Words)
+            .Concat(Phrases.Languages.Contains(language)
+                ? Phrases.Names.SelectMany(n => LanguageOf.Words(Phrases.Find(n, language)!)) : [])
+            .ToFrozenSet(StringComparer.Ordinal);
 
     // Another form of a word that is known: "cheira" of "cheiro", "altem" of "alte".
-    private static bool SharesStem(string[] sorted, string word)
-    {
-        var stem = word[..Math.Min(word.Length, Math.Max(ShortestPart, (word.Length * 3 + 4) / 5))];
-        var at = Array.BinarySearch(sorted, stem, StringComparer.Ordinal);
-        return at >= 0 || (~at < sorted.Length && sorted[~at].StartsWith(stem, StringComparison.Ordinal));
-    }
+    private static string StemOf(string word) => word[..Math.Min(word.Length, Math.Max(ShortestPart, (word.Length * 3 + 4) / 5))];
 
     // "Upcycled", "destress": what may be put before and behind any word.
     private static IEnumerable<string> Stems(string word)

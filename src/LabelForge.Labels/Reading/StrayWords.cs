@@ -148,8 +148,8 @@ public static partial class WordAccount
                 return [Stray(part, StrayKind.Name, null)];
             var tongue = isKnownLanguage ? language!.Value.Language : main;
             if (isLost
-                || (tongue == English
-                    ? unknown.Length > names.Length
+                || (KnownWords.IsWhole(tongue)
+                    ? unknown.Length > (tongue == German ? 0 : names.Length)
                     : unknown.Length > 1 && unknown.Length * MostUnknown >= words.Length))
                 return [Stray(part, StrayKind.Unknown, language?.Language)];
             if (tongue != English && unknown.Length > 0 && !part.GoesOn)
@@ -170,7 +170,10 @@ public static partial class WordAccount
 
     private const string English = "en";
 
-    // Of a sentence in another language than English one word may be missing from the lists, and of more less than a third.
+    // Its nouns have capitals, so that these tell no name.
+    private const string German = "de";
+
+    // Of a sentence in a language that is known in part one word may be missing from the lists, and of more less than a third.
     private const int MostUnknown = 3;
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.

@@ -1,3 +1,4 @@
+using System.IO.Compression;
 using System.Reflection;
 using LabelForge.Recipes.Files;
 
@@ -13,16 +14,17 @@ public static class LawData
     /// <exception cref="InvalidOperationException">There is no such file: a fault of the program.</exception>
     public static Node Tree(string name) => CompiledData.ReadTree(Holder, name);
 
-    /// <summary>The words of a language, one a line; none where the program carries none of it.</summary>
+    /// <summary>The text of a language's words (<see cref="WordList"/>); null where the program carries none.</summary>
     /// <param name="language">Its code (ISO 639-1).</param>
-    public static IEnumerable<string> Vocabulary(string language)
+    internal static byte[]? Vocabulary(string language)
     {
         using var stream = Holder.GetManifestResourceStream("vocabulary/" + language);
         if (stream is null)
-            yield break;
-        using var reader = new StreamReader(stream);
-        while (reader.ReadLine() is { } word)
-            yield return word;
+            return null;
+        using var words = new BrotliStream(stream, CompressionMode.Decompress);
+        using var text = new MemoryStream();
+        words.CopyTo(text);
+        return text.ToArray();
     }
 
     /// <summary>The files whose path begins so, in order.</summary>
