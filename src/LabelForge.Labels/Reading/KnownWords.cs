@@ -90,7 +90,7 @@ internal sealed class KnownWords
             if (at == ShortestWord && second.Length <= ShortestPart)
                 continue;
             if ((known.Has(first) || Links.Any(l => first.Length - l.Length >= ShortestPart && first.EndsWith(l, StringComparison.Ordinal)
-                    && known.Has(first[..^l.Length])))
+                    && known.Has(first.AsSpan(0, first.Length - l.Length))))
                 && (known.Knows(second)
                     || (!known.IsWhole && known.Begins(StemOf(second)))
                     || (second.Length > 2 * ShortestPart && IsJoined(known, second, ShortestPart))))
