@@ -40,6 +40,8 @@ public sealed class CorpusTests(ITestOutputHelper output)
             output.WriteLine(
                 $"{target}: {run} inputs, {loop.Joined.Count} new, {loop.Coverage} marks of coverage, "
                 + $"{(ProcessorTime() - begun).TotalSeconds:0.0} s of the processor, slowest {loop.Slowest.Time.TotalMilliseconds:0} ms");
+            if (seconds > 0)
+                output.WriteLine($"{target}, slowest: {FuzzLoop.Shown(loop.Slowest.Input)}");
             Assert.True(loop.Coverage > 100, "The branches of the code under test are marked.");
         }
         finally

@@ -23,7 +23,7 @@ public sealed class FuzzLoop(string name, Action<byte[]> target, IReadOnlyList<b
     /// <summary>How many marks of coverage were seen.</summary>
     public int Coverage => _map.Count;
 
-    /// <summary>The longest that one input took.</summary>
+    /// <summary>The most of the processor that one input took.</summary>
     public (TimeSpan Time, byte[] Input) Slowest { get; private set; } = (TimeSpan.Zero, []);
 
     /// <summary>Runs every input of the corpus, and then as many made ones as <paramref name="goOn"/> allows.</summary>
@@ -52,7 +52,7 @@ public sealed class FuzzLoop(string name, Action<byte[]> target, IReadOnlyList<b
     {
         _running = input;
         watchdog.Change(Lost, Timeout.InfiniteTimeSpan);
-        var begun = System.Diagnostics.Stopwatch.StartNew();
+        var begun = Environment.CpuUsage.TotalTime;
         CoverageMap.Clear();
         try
         {
@@ -66,8 +66,8 @@ public sealed class FuzzLoop(string name, Action<byte[]> target, IReadOnlyList<b
         {
             watchdog.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         }
-        if (begun.Elapsed > Slowest.Time)
-            Slowest = (begun.Elapsed, input);
+        if (Environment.CpuUsage.TotalTime - begun is var took && took > Slowest.Time)
+            Slowest = (took, input);
         return _map.TakeIn();
     }
 }

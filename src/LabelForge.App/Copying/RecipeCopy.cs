@@ -165,7 +165,7 @@ public static partial class RecipeCopy
     private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
         new(null, 0, code, arguments);
 
-    [GeneratedRegex(@"((?:palette|hue):\s*)\d+")]
+    [GeneratedRegex(@"((?:palette|hue):\s*)[0-9]+")]
     private static partial Regex Hue();
 
     [GeneratedRegex(@"(?m)^(look:\s*\{\s*)")]

@@ -115,13 +115,13 @@ public static partial class YamlFile
     }
 
     // A number behind a # in what will be printed as a name, outside quotation marks: to YAML the rest of the line is a remark.
-    [GeneratedRegex(@"^[ \t]*(?:-[ \t]+)?(?:name|identity|business):[ \t]+(?<name>[^""'\s#|>][^""'\r\n]*?)[ \t]+(?<number>#\d[^\r\n]*)",
+    [GeneratedRegex(@"^[ \t]*(?:-[ \t]+)?(?:name|identity|business):[ \t]+(?<name>[^""'\s#|>][^""'\r\n]*?)[ \t]+(?<number>#[0-9][^\r\n]*)",
         RegexOptions.Multiline)]
     private static partial Regex CutName();
 
     [GeneratedRegex(@"^ *(?:- +)?\t+(?=[^\s#])", RegexOptions.Multiline)]
     private static partial Regex Tabbed();
 
-    [GeneratedRegex(@"(?<=:[ \t]+)(?<sign>>=?)[ \t]*(?<rest>\d[^\r\n,}\]#]*)")]
+    [GeneratedRegex(@"(?<=:[ \t]+)(?<sign>>=?)[ \t]*(?<rest>[0-9][^\r\n,}\]#]*)")]
     private static partial Regex GreaterSign();
 }

@@ -199,10 +199,10 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
         return value <= MostFigure ? value : null;
     }
 
-    [GeneratedRegex(@"^(?<sign>-)?\s*(?<figure>\d+\s+\d+/\d+|\d+/\d+|\d*\.?\d+|\d+\.)\s*(?<unit>[%A-Za-z][\w\s.\-%]*)?$")]
+    [GeneratedRegex(@"^(?<sign>-)?\s*(?<figure>[0-9]+\s+[0-9]+/[0-9]+|[0-9]+/[0-9]+|[0-9]*\.?[0-9]+|[0-9]+\.)\s*(?<unit>[%A-Za-z][\w\s.\-%]*)?$")]
     private static partial Regex Shape();
 
-    [GeneratedRegex(@"\d,\d")]
+    [GeneratedRegex(@"[0-9],[0-9]")]
     private static partial Regex FigureWithComma();
 
     [GeneratedRegex(@"\s+")]

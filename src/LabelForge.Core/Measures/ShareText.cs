@@ -34,6 +34,6 @@ public static partial class ShareText
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
 
     [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥|at most|up to|less than|at least|more "
-        + @"than)?\s*(?<low>\d*\.?\d+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>\d*\.?\d+)\s*)?%$", RegexOptions.IgnoreCase)]
+        + @"than)?\s*(?<low>[0-9]*\.?[0-9]+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>[0-9]*\.?[0-9]+)\s*)?%$", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 }

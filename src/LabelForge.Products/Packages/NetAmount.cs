@@ -69,6 +69,6 @@ public sealed partial record NetAmount
         };
     }
 
-    [GeneratedRegex(@"\d*\.?\d+")]
+    [GeneratedRegex(@"[0-9]*\.?[0-9]+")]
     private static partial Regex Figure();
 }

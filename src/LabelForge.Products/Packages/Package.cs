@@ -85,6 +85,6 @@ public sealed partial record Package
 
     private decimal Mm(string side) => Sides[side].Millimetres;
 
-    [GeneratedRegex(@"^(?<figure>\d{1,5}(?:\.\d{1,6})?)(?:\s*[x×]\s*(?<figure>\d{1,5}(?:\.\d{1,6})?))+\s*(?<unit>mm|cm|in)$")]
+    [GeneratedRegex(@"^(?<figure>[0-9]{1,5}(?:\.[0-9]{1,6})?)(?:\s*[x×]\s*(?<figure>[0-9]{1,5}(?:\.[0-9]{1,6})?))+\s*(?<unit>mm|cm|in)$")]
     private static partial Regex SizeText();
 }

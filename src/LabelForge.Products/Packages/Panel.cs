@@ -52,6 +52,6 @@ public sealed partial record Panel(Area Area, Length? Width, Length? Height)
             : null;
     }
 
-    [GeneratedRegex("""^(?<width>\d*\.?\d+)\s*(?<first>mm|cm|inches|inch|in|")?\s*(?:x|×|by)\s*(?<height>\d*\.?\d+)\s*(?<unit>mm|cm|inches|inch|in|")$""", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("""^(?<width>[0-9]*\.?[0-9]+)\s*(?<first>mm|cm|inches|inch|in|")?\s*(?:x|×|by)\s*(?<height>[0-9]*\.?[0-9]+)\s*(?<unit>mm|cm|inches|inch|in|")$""", RegexOptions.IgnoreCase)]
     private static partial Regex Shape();
 }

@@ -50,6 +50,6 @@ internal static partial class LossText
         };
     }
 
-    [GeneratedRegex(@"^(?<amount>-?\s*[\d.]+\s*(?:%|[A-Za-z]+))\s+(?:of\s+batch\s+)?(?:of\s+)?(?<what>\S.*)$")]
+    [GeneratedRegex(@"^(?<amount>-?\s*[0-9.]+\s*(?:%|[A-Za-z]+))\s+(?:of\s+batch\s+)?(?:of\s+)?(?<what>\S.*)$")]
     private static partial Regex Shape();
 }

@@ -14,6 +14,8 @@ namespace LabelForge.Recipes;
 public sealed partial record MaterialDraft(string Id, string Name, MaterialKind Kind, ListedOrder Listed,
     ImmutableArray<NameMatch> Matches)
 {
+    private const int LongestName = 500;
+
     /// <summary>What else the paper says, to be kept as comments: nothing of it is dropped.</summary>
     public ImmutableArray<string> Said { get; init; } = [];
 
@@ -28,9 +30,10 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     }
 
     /// <summary>The file's text. It can be read back at once; what is unknown is marked for the maker to settle.</summary>
-    /// <exception cref="InputException">Two names of the paper mean the same ingredient, or nothing surely is in it.</exception>
+    /// <exception cref="InputException">Two names of the paper mean the same ingredient, one is far too long, or nothing surely is in it.</exception>
     public string ToYaml()
     {
+        RefuseLong();
         RefuseRepeats();
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture,
@@ -73,6 +76,15 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             "# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");
         foreach (var allergen in allergens)
             text.Append(CultureInfo.InvariantCulture, $"  {Scalar(allergen)}: <= {Percent(scent.Written.Share.High)} %\n");
+    }
+
+    // YAML 1.2.2, 7.4.1: a name with something behind it has at most 1024 characters. No ingredient's name comes near it: signs
+    // between names are missing.
+    private void RefuseLong()
+    {
+        if (Matches.FirstOrDefault(m => Key(m).Length > LongestName) is { Written: var written })
+            throw new InputException(null, 0, "material.name-too-long", ("position", written.Position), ("name", written.Text[..40]),
+                ("most", LongestName));
     }
 
     private void RefuseRepeats()
@@ -146,6 +158,6 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     private static partial Regex ControlSigns();
 
     // Colons, hashes, quotation marks and first signs that mean something in YAML go inside quotation marks.
-    [GeneratedRegex(@"^[\p{L}\d][\p{L}\d ()\[\]/,.'+%&-]*$")]
+    [GeneratedRegex(@"^[\p{L}0-9][\p{L}0-9 ()\[\]/,.'+%&-]*$")]
     private static partial Regex Plain();
 }

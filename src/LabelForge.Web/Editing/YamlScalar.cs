@@ -28,10 +28,10 @@ internal static partial class YamlScalar
 
     // Nothing that means something in YAML: no colon or hash, no bracket or comma, no sign at the front, no blank at either end.
     // A comparison at the front (<= 1 %) is how shares are written, and means nothing in YAML.
-    [GeneratedRegex(@"^(?:[<≤≥]=? ?|(?=[\p{L}\d]))[\p{L}\d](?:[\p{L}\p{M}\d ()/.'+%&;=_–—×·-]*[\p{L}\p{M}\d)/.'+%;_])?\z")]
+    [GeneratedRegex(@"^(?:[<≤≥]=? ?|(?=[\p{L}0-9]))[\p{L}0-9](?:[\p{L}\p{M}0-9 ()/.'+%&;=_–—×·-]*[\p{L}\p{M}0-9)/.'+%;_])?\z")]
     private static partial Regex Plain();
 
     // Figures with a leading zero and words that some programs take for something else.
-    [GeneratedRegex(@"^(?:true|false|yes|no|on|off|null|y|n|0\d+)\z", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:true|false|yes|no|on|off|null|y|n|0[0-9]+)\z", RegexOptions.IgnoreCase)]
     private static partial Regex Words();
 }

@@ -25,6 +25,10 @@ public class PackageTests
         Assert.Equal(surface, (double)package.LabellingSurface.SquareInches, 0.001);
     }
 
+    // Found by fuzzing: a figure of another script passed the pattern and then failed as a number.
+    [Fact]
+    public void A_figure_of_another_script_is_told_not_thrown() => Assert.Null(Package.Parse("bag", "4x4\u0663 in").Value);
+
     [Theory] // 21 CFR 701.13(i), 701.3(b) and (p): the floors of a bar, a tube and a tin on both sides of 5 and 12 sq in.
     [InlineData("bar", "3.25x2.25x1 in", 0.125, 0.0625)]
     [InlineData("bar", "2.5x2x1 in", 0.0625, 0.0625)]

@@ -60,18 +60,18 @@ internal sealed partial record Asides(string Name, CasNumber? Cas, string? Share
     [GeneratedRegex(@"[(\[](?<in>[^()\[\]]*)[)\]]")]
     private static partial Regex Bracket();
 
-    [GeneratedRegex(@"^(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<cas>\d{2,7}-\d\d-\d)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<cas>[0-9]{2,7}-[0-9][0-9]-[0-9])$", RegexOptions.IgnoreCase)]
     private static partial Regex Cas_();
 
-    [GeneratedRegex(@"^(?:(?:EC|EINECS|EG|CE|WE)(?:[\s-]*(?:no|number|nr))?\.?\s*[:#]?\s*)?\d{3}-\d{3}-\d$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:EC|EINECS|EG|CE|WE)(?:[\s-]*(?:no|number|nr))?\.?\s*[:#]?\s*)?[0-9]{3}-[0-9]{3}-[0-9]$", RegexOptions.IgnoreCase)]
     private static partial Regex Ec();
 
-    [GeneratedRegex(@"^(?<low>\d{1,2}(?:[.,]\d+)?)\s*(?:-|to)\s*(?<high>\d{1,3}(?:[.,]\d+)?)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<low>[0-9]{1,2}(?:[.,][0-9]+)?)\s*(?:-|to)\s*(?<high>[0-9]{1,3}(?:[.,][0-9]+)?)$", RegexOptions.IgnoreCase)]
     private static partial Regex BareRange();
 
-    [GeneratedRegex(@"\s+-\s*(?<note>[\p{L}][\p{L} /-]{2,40})(?=\s*(?:[(\[]|[<>=~]|\d|$))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\s+-\s*(?<note>[\p{L}][\p{L} /-]{2,40})(?=\s*(?:[(\[]|[<>=~]|[0-9]|$))", RegexOptions.IgnoreCase)]
     private static partial Regex Dashed();
 
-    [GeneratedRegex(@"^(?:(?:as\s+)?(?:an?\s+)?(?:natural\s+|mild\s+|skin\s+|plant\s+)?(?:ph\s*(?:adjuster|regulator|control|balancer)|preservative|emulsifier|emulsifying agent|co-?emulsifier|thickener|chelat(?:or|ing agent)|chelant|antioxidant|humectant|emollient|surfactant|co-?surfactant|cleanser|cleansing agent|foam(?:ing agent|er| booster)?|solvent|solubili[sz]er|opacifier|colou?r(?:ant|ing)?|pigment|fragrance component|perfume|moisturi[sz](?:er|ing)|stabili[sz]er|viscosity (?:modifier|agent|control)|conditioner|conditioning agent|soap base|base|filler|exfoliant|hardener|saponification agent|neutrali[sz]er|lye|active)(?:\s+agent)?|(?:derived\s+)?from\s+[\p{L} ,&/-]{3,40}|[\p{L}]+[- ]derived|vegetable(?:[- ](?:based|derived|origin|source))?|plant[- ](?:based|derived|origin)|natural(?: origin)?|naturally derived|vegan|kosher|(?:usp|bp|ph\.? ?eur\.?|ep|fcc|nf|usp/ep|food|cosmetic|technical|pharma)(?:\s*grade)?|non[- ]gmo|gmo[- ]free|rspo(?: (?:mb|sg|certified))?|palm[- ]free|sustainable(?: palm)?|nano[- ]?free|saponified|deioni[sz]ed|demineralised|distilled|purified|refined|unrefined|virgin|cold[- ]pressed|conservateur|émulsifiant|konservierungsmittel|emulgator|conservante|emulsionante|conservante natural|conservatore|emulsionante|conserveermiddel|konserwant|emulgator|régulateur de ph|säureregulator|together at most [\d.]+ percent)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:(?:as\s+)?(?:an?\s+)?(?:natural\s+|mild\s+|skin\s+|plant\s+)?(?:ph\s*(?:adjuster|regulator|control|balancer)|preservative|emulsifier|emulsifying agent|co-?emulsifier|thickener|chelat(?:or|ing agent)|chelant|antioxidant|humectant|emollient|surfactant|co-?surfactant|cleanser|cleansing agent|foam(?:ing agent|er| booster)?|solvent|solubili[sz]er|opacifier|colou?r(?:ant|ing)?|pigment|fragrance component|perfume|moisturi[sz](?:er|ing)|stabili[sz]er|viscosity (?:modifier|agent|control)|conditioner|conditioning agent|soap base|base|filler|exfoliant|hardener|saponification agent|neutrali[sz]er|lye|active)(?:\s+agent)?|(?:derived\s+)?from\s+[\p{L} ,&/-]{3,40}|[\p{L}]+[- ]derived|vegetable(?:[- ](?:based|derived|origin|source))?|plant[- ](?:based|derived|origin)|natural(?: origin)?|naturally derived|vegan|kosher|(?:usp|bp|ph\.? ?eur\.?|ep|fcc|nf|usp/ep|food|cosmetic|technical|pharma)(?:\s*grade)?|non[- ]gmo|gmo[- ]free|rspo(?: (?:mb|sg|certified))?|palm[- ]free|sustainable(?: palm)?|nano[- ]?free|saponified|deioni[sz]ed|demineralised|distilled|purified|refined|unrefined|virgin|cold[- ]pressed|conservateur|émulsifiant|konservierungsmittel|emulgator|conservante|emulsionante|conservante natural|conservatore|emulsionante|conserveermiddel|konserwant|emulgator|régulateur de ph|säureregulator|together at most [0-9.]+ percent)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Purpose();
 }

@@ -65,6 +65,6 @@ internal static partial class Conjunctions
     [GeneratedRegex(@"\s*/\s*")]
     private static partial Regex Slash();
 
-    [GeneratedRegex(@"^(?<name>[^()\[\]]+?)\s*[(\[]\s*C\.?\s?I\.?\s*(?<number>\d{5})(?:\s*(?:,|/|;|\band\b|&)\s*(?:C\.?\s?I\.?\s*)?(?<number>\d{5}))+\s*[)\]]$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<name>[^()\[\]]+?)\s*[(\[]\s*C\.?\s?I\.?\s*(?<number>[0-9]{5})(?:\s*(?:,|/|;|\band\b|&)\s*(?:C\.?\s?I\.?\s*)?(?<number>[0-9]{5}))+\s*[)\]]$", RegexOptions.IgnoreCase)]
     private static partial Regex Numbers();
 }

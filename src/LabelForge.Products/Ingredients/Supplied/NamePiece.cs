@@ -50,7 +50,7 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
         FullStop().Replace(text.Trim(' ', ',', ';', ':', PaperText.Parting, PaperText.NoteWas), "").Trim();
 
     // Letters among the figures before a percent sign are a scanner's.
-    [GeneratedRegex(@"(?<=[\s(<>=\[-]|^)[\dOolI]{1,3}(?:[.,][\dOolI]{1,3})?(?=\s*(?:%|-\s*[\dOolI]{1,3}(?:[.,][\dOolI]+)?\s*%))")]
+    [GeneratedRegex(@"(?<=[\s(<>=\[-]|^)[0-9OolI]{1,3}(?:[.,][0-9OolI]{1,3})?(?=\s*(?:%|-\s*[0-9OolI]{1,3}(?:[.,][0-9OolI]+)?\s*%))")]
     private static partial Regex Scanned();
 
     [GeneratedRegex(@"\s+")]
@@ -59,7 +59,7 @@ internal sealed partial record NamePiece(string Name, ShareRange Share, Immutabl
     [GeneratedRegex(@"\s*(?:\*+|\u2020+|\u2021+|[\u00B9\u00B2\u00B3]+)\s*")]
     private static partial Regex Signs_();
 
-    [GeneratedRegex(@"[(\[]?\s*(?:CAS(?:\s*(?:no|number|nr)?)\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])\s*[)\]]?",
+    [GeneratedRegex(@"[(\[]?\s*(?:CAS(?:\s*(?:no|number|nr)?)\.?\s*[:#]?\s*)?(?<![0-9-])(?<cas>[0-9]{2,7}-[0-9][0-9]-[0-9])(?![0-9-])\s*[)\]]?",
         RegexOptions.IgnoreCase)]
     private static partial Regex CasText();
 

@@ -104,10 +104,10 @@ public sealed partial class OtherNames
             .ToFrozenDictionary(r => Folded(r.Needed("name")), r => r.Needed("source").Length > 0 ? r.Needed("ingredient") : "");
     }
 
-    [GeneratedRegex(@"^(?:ext\.?\s*)?(?:F\.?\s*D\.?\s*(?:&|and|\+)?\s*C\.?|D\.?\s*(?:&|and|\+)\s*C\.?|FDC|DC)\s*[-.]?\s*(?<hue>blue|red|yellow|green|orange|violet|black|brown)\s*[-,.]?\s*(?:no\.?|nr\.?|number|#|№)?\s*(?<number>\d{1,2})(?<lake>\s*,?\s*(?:\(?(?:al|alum|aluminum|aluminium)\.?\)?\s*)?lake)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:ext\.?\s*)?(?:F\.?\s*D\.?\s*(?:&|and|\+)?\s*C\.?|D\.?\s*(?:&|and|\+)\s*C\.?|FDC|DC)\s*[-.]?\s*(?<hue>blue|red|yellow|green|orange|violet|black|brown)\s*[-,.]?\s*(?:no\.?|nr\.?|number|#|№)?\s*(?<number>[0-9]{1,2})(?<lake>\s*,?\s*(?:\(?(?:al|alum|aluminum|aluminium)\.?\)?\s*)?lake)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Certified();
 
-    [GeneratedRegex(@"^(?<name>[\p{L}][\p{L} .&-]*?)\s*[,:-]?\s*C\.?\s?I\.?\s*(?:no\.?\s*)?(?<number>\d{5})(?::\d)?$",
+    [GeneratedRegex(@"^(?<name>[\p{L}][\p{L} .&-]*?)\s*[,:-]?\s*C\.?\s?I\.?\s*(?:no\.?\s*)?(?<number>[0-9]{5})(?::[0-9])?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Numbered();
 

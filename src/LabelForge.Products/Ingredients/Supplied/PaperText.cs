@@ -51,13 +51,13 @@ internal static partial class PaperText
     [GeneratedRegex(@"(?<=\p{L})-[ \t]*\n[ \t]*(?=\p{L})")]
     private static partial Regex BrokenWord();
 
-    [GeneratedRegex(@"(?<=[\p{L}\d])-[ \t]*\n[ \t]*(?=[\p{L}\d])")]
+    [GeneratedRegex(@"(?<=[\p{L}0-9])-[ \t]*\n[ \t]*(?=[\p{L}0-9])")]
     private static partial Regex BrokenNumber();
 
     // A hyphen with a figure after it is a range that was broken, not a bullet.
-    [GeneratedRegex(@"(?:^|\n|(?<=\s))[ \t]*\u2022[ \t]*|(?:^|\n)[ \t]*-[ \t]+(?!\d)")]
+    [GeneratedRegex(@"(?:^|\n|(?<=\s))[ \t]*\u2022[ \t]*|(?:^|\n)[ \t]*-[ \t]+(?![0-9])")]
     private static partial Regex Bullet();
 
-    [GeneratedRegex(@"(?:^|\n)[ \t]*\d{1,3}[.)][ \t]+(?=\S)")]
+    [GeneratedRegex(@"(?:^|\n)[ \t]*[0-9]{1,3}[.)][ \t]+(?=\S)")]
     private static partial Regex Numbered();
 }

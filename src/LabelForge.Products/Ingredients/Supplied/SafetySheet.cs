@@ -173,7 +173,7 @@ public static partial class SafetySheet
     [GeneratedRegex(@"\n[^\S\n]*(?:section|abschnitt|rubrique|secci[oó]n|sezione|rubriek|sekcja)?\s*4\s*[.:)\-–]?\s*(?:first|erste|premiers|primeros|misure|eerste|[sś]rodki)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex End();
 
-    [GeneratedRegex(@"^(?:3\.\d|chemical name|hazardous|components?\b.*\bcas|ingredients?\b.*\bcas|name\b.*\bcas|substances?$|mixtures?$|gemische?$|m[eé]langes?$|full text|additional|note)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:3\.[0-9]|chemical name|hazardous|components?\b.*\bcas|ingredients?\b.*\bcas|name\b.*\bcas|substances?$|mixtures?$|gemische?$|m[eé]langes?$|full text|additional|note)", RegexOptions.IgnoreCase)]
     private static partial Regex Heading();
 
     [GeneratedRegex(@"^(?<key>(?:chemical |substance |component |ingredient |inci |product "
@@ -181,14 +181,14 @@ public static partial class SafetySheet
         + @"-]*(?:no|nr|number|nummer))?\.?|ec(?:[ -]*(?:no|number))?\.?|reach[^:]*|index[^:]*|classification[^:]*|conc(?:entration|\.)?[^:]*|konzentration[^:]*|gehalt[^:]*|content[^:]*|weight[^:]*|share[^:]*|amount[^:]*|% ?(?:w/w|by weight)?)\s*:\s*(?<value>.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Field();
 
-    [GeneratedRegex(@"(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<![\d-])(?<cas>\d{2,7}-\d\d-\d)(?![\d-])",
+    [GeneratedRegex(@"(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<![0-9-])(?<cas>[0-9]{2,7}-[0-9][0-9]-[0-9])(?![0-9-])",
         RegexOptions.IgnoreCase)]
     private static partial Regex CasText();
 
-    [GeneratedRegex(@"(?:EC|EINECS|EG|CE)(?:[\s-]*(?:no|number|nr|#))?\.?\s*:?\s*\d{3}-\d{3}-\d|\b\d{3}-\d{3}-\d\b|\b\d{3}-\d{3}-\d\d-\d\b|(?:REACH[^\d]*)?\b01-\d{10}-\d\d(?:-\w{4})?|\b(?:skin|eye|acute|aquatic|met|ox|flam|stot|resp|repr|muta|carc|asp)\.?\s*(?:irrit|dam|corr|tox|sens|chronic|acute|liq|sol|se|re)?\.?\s*(?:tox\.?)?\s*\d[ABC]?\b|\b(?:EU)?[HP]\d{3}[A-Za-z]?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?:EC|EINECS|EG|CE)(?:[\s-]*(?:no|number|nr|#))?\.?\s*:?\s*[0-9]{3}-[0-9]{3}-[0-9]|\b[0-9]{3}-[0-9]{3}-[0-9]\b|\b[0-9]{3}-[0-9]{3}-[0-9][0-9]-[0-9]\b|(?:REACH[^0-9]*)?\b01-[0-9]{10}-[0-9][0-9](?:-\w{4})?|\b(?:skin|eye|acute|aquatic|met|ox|flam|stot|resp|repr|muta|carc|asp)\.?\s*(?:irrit|dam|corr|tox|sens|chronic|acute|liq|sol|se|re)?\.?\s*(?:tox\.?)?\s*[0-9][ABC]?\b|\b(?:EU)?[HP][0-9]{3}[A-Za-z]?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Others();
 
-    [GeneratedRegex(@"(?<![\w.,-])(?<sign>>=|<=|[<>≤≥])?\s*(?<low>\d{1,3}(?:[.,]\d{1,4})?)\s*(?<unit>%)?\s*(?:(?:-|to|–|…|\.\.)\s*(?:<=|>=|[<>≤≥])?\s*(?<high>\d{1,3}(?:[.,]\d{1,4})?)\s*)?(?<unit>%)?(?![\w-])", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<![\w.,-])(?<sign>>=|<=|[<>≤≥])?\s*(?<low>[0-9]{1,3}(?:[.,][0-9]{1,4})?)\s*(?<unit>%)?\s*(?:(?:-|to|–|…|\.\.)\s*(?:<=|>=|[<>≤≥])?\s*(?<high>[0-9]{1,3}(?:[.,][0-9]{1,4})?)\s*)?(?<unit>%)?(?![\w-])", RegexOptions.CultureInvariant, 1000)]
     private static partial Regex ShareText_();
 
     [GeneratedRegex(@"[\s,;|]*(?:CAS(?:[\s-]*(?:no|number|nr))?\.?\s*:?|\(\s*\)|\[\s*\])\s*$", RegexOptions.IgnoreCase)]

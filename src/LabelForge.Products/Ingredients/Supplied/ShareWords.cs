@@ -52,7 +52,7 @@ internal static partial class ShareWords
 
     private const string Figures =
         @"(?<about>~|ca?\.|circa|approx(?:\.|imately)?|about)?\s*(?<sign><=?|>=?|max(?:imum|\.)?|min(?:imum|\.)?|between|from|up to|less "
-            + @"than|more than|at most|at least|below|under|above|over)?\s*(?<low>\d{1,9}(?:[.,]\d{1,9})?)\s*%?\s*(?:(?:-|to|and)\s*(?:<=?\s*)?(?<high>\d{1,9}(?:[.,]\d{1,9})?)\s*)?(?:(?:wt\.?|mass|weight|w/w|m/m)[\s-]?)?(?:%|per\s?cent\b|pct\b)(?:\s*\(?(?:w/w|m/m|by weight|by mass|wt|or less)\)?)?";
+            + @"than|more than|at most|at least|below|under|above|over)?\s*(?<low>[0-9]{1,9}(?:[.,][0-9]{1,9})?)\s*%?\s*(?:(?:-|to|and)\s*(?:<=?\s*)?(?<high>[0-9]{1,9}(?:[.,][0-9]{1,9})?)\s*)?(?:(?:wt\.?|mass|weight|w/w|m/m)[\s-]?)?(?:%|per\s?cent\b|pct\b)(?:\s*\(?(?:w/w|m/m|by weight|by mass|wt|or less)\)?)?";
 
     // A figure that another word follows belongs to the name: "Sorbitol 70% solution".
     [GeneratedRegex(@"(?:(?<=[\s:=.)-])|^)[\[(]?\s*" + Figures + @"\s*[\])]?\s*[.]?\s*$", RegexOptions.IgnoreCase)]

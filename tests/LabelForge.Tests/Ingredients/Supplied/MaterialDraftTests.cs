@@ -33,6 +33,14 @@ public class MaterialDraftTests
             material.Contains.Select(c => c.Share.ToString()));
     }
 
+    // Found by fuzzing: lines without a comma became one name, longer than a file can hold before a share.
+    [Fact]
+    public void Names_run_together_into_one_are_told_with_what_to_write()
+    {
+        var refused = Assert.Throws<InputException>(() => Yaml(string.Concat(Enumerable.Repeat("Watery ", 200)) + "30-60 %, Glycerin"));
+        Assert.Equal("material.name-too-long", refused.Problem.Code);
+    }
+
     [Fact]
     public void An_unknown_name_stays_as_written_and_is_marked_with_what_is_nearest()
     {
