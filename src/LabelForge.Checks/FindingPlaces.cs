@@ -48,7 +48,7 @@ public static partial class FindingPlaces
         var parts = words.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length is 0 or > 30)
             return [];
-        var pattern = new Regex($@"(?<![\p{{L}}\d]){string.Join(@"\s+", parts.Select(Regex.Escape))}(?![\p{{L}}\d])",
+        var pattern = new Regex($@"(?<![\p{{L}}0-9]){string.Join(@"\s+", parts.Select(Regex.Escape))}(?![\p{{L}}0-9])",
             RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(2));
         return [.. pattern.Matches(reading.Text.Text).Take(MostPlaces).Select(m => new TextSpan(m.Index, m.Length))];
     }

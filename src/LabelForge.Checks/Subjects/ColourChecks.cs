@@ -180,16 +180,16 @@ internal static partial class ColourChecks
         + @"dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?)(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex Vague();
 
-    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?\d{5}(?::\d)?\W*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?[0-9]{5}(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex NumberAlone();
 
-    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?\d{1,2}(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?[0-9]{1,2}(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
     private static partial Regex Certified();
 
-    [GeneratedRegex(@"#|\bdye\b|\bcolou?r\b|\bE\d{3}\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"#|\bdye\b|\bcolou?r\b|\bE[0-9]{3}\b", RegexOptions.IgnoreCase)]
     private static partial Regex Odd();
 
-    [GeneratedRegex(@"\(?\bext\.?\s*(?=d)|\b(?:F\s?)?D\s?&\s?C\b|\bNo\.?(?=\s*\d)|#", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\(?\bext\.?\s*(?=d)|\b(?:F\s?)?D\s?&\s?C\b|\bNo\.?(?=\s*[0-9])|#", RegexOptions.IgnoreCase)]
     private static partial Regex Abbreviated();
 
     [GeneratedRegex(@"\b(?:aluminum|aluminium|calcium|barium|sodium|potassium|strontium|zirconium)\b", RegexOptions.IgnoreCase)]

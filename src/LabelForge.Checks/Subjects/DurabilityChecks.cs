@@ -40,14 +40,14 @@ internal static partial class DurabilityChecks
     private static readonly Lazy<Regex> OpenFor = new(() =>
     {
         var opening = LabelWords.Alternatives(LabelWord.Opening);
-        var months = $@"\d{{1,2}}\s?(?:{LabelWords.Alternatives(LabelWord.Months)})(?![\p{{L}}])";
+        var months = $@"[0-9]{{1,2}}\s?(?:{LabelWords.Alternatives(LabelWord.Months)})(?![\p{{L}}])";
         return new Regex(
-            $@"(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])[^\d.]{{0,40}}{months}|{months}[^\d.]{{0,40}}(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
+            $@"(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])[^0-9.]{{0,40}}{months}|{months}[^0-9.]{{0,40}}(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     });
 
     private static bool SaysBestBefore(string text) => LabelWords.Pattern(LabelWord.BestBefore).IsMatch(FoldedText.Of(text));
 
-    [GeneratedRegex(@"(?<![\w.])\d{1,2}\s?M(?![\w])|\bPAO\s*:?\s*\d{1,2}(?:\s*(?:months?|mois|M))?|\b(?:use|used) within \d{1,2} "
+    [GeneratedRegex(@"(?<![\w.])[0-9]{1,2}\s?M(?![\w])|\bPAO\s*:?\s*[0-9]{1,2}(?:\s*(?:months?|mois|M))?|\b(?:use|used) within [0-9]{1,2} "
         + @"months(?: of opening)?", RegexOptions.None)]
     private static partial Regex Months();
 

@@ -157,6 +157,6 @@ internal static partial class IngredientChecks
     [GeneratedRegex(@"\bsaponified\b|\bsoap base\b|\boils of\b", RegexOptions.IgnoreCase)]
     private static partial Regex Saponified();
 
-    [GeneratedRegex(@"\b(?:colou?r(?:ant|ing)?s?|dyes?|pigments?|f?d\s?&\s?c)\b|\bc\.?i\.?\s?\d{5}", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:colou?r(?:ant|ing)?s?|dyes?|pigments?|f?d\s?&\s?c)\b|\bc\.?i\.?\s?[0-9]{5}", RegexOptions.IgnoreCase)]
     private static partial Regex ColourWord();
 }

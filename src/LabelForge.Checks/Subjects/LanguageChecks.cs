@@ -20,7 +20,7 @@ internal static class LanguageChecks
                 Heads.SelectMany(h => LabelWords.Of(h, l)).Where(w => w.Length > 5 && !english.Contains(FoldedText.Of(w))).ToArray()))
             .Where(w => w.Item2.Length > 0)
             .Select(w => (w.l,
-                new Regex($@"(?<![\p{{L}}\d])(?:{LabelWords.Alternatives(w.Item2)})(?![\p{{L}}])", RegexOptions.CultureInvariant,
+                new Regex($@"(?<![\p{{L}}0-9])(?:{LabelWords.Alternatives(w.Item2)})(?![\p{{L}}])", RegexOptions.CultureInvariant,
                     TimeSpan.FromSeconds(5))))];
     });
 

@@ -131,6 +131,6 @@ internal static partial class NetQuantityChecks
         FormattableString.Invariant($"{customary.Metric / ReadMeasure.SizeOf(metric.LastUnit):0.###} {metric.LastUnit}");
 
     [GeneratedRegex(@"\b(?:approx(?:imately)?|about|minimum|at least|not less than|up to|jumbo|giant|full|when "
-        + @"packed|generous|est(?:imated)?(?!\.?\s+(?:\d{4}|[MDCLXVI]{3,})\b))(?=[\s.:]|$)", RegexOptions.IgnoreCase)]
+        + @"packed|generous|est(?:imated)?(?!\.?\s+(?:[0-9]{4}|[MDCLXVI]{3,})\b))(?=[\s.:]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex Qualifier();
 }

@@ -173,7 +173,7 @@ internal static partial class SubstanceChecks
 
     private static string Groups(SubstanceRule rule) => string.Join(", ", rule.Groups.Select(ProductGroup.Phrase));
 
-    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?(?<digits>\d{5})(?::\d)?\W*$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?(?<digits>[0-9]{5})(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex ColourNumber();
 
     private static string Words(SubstanceRule rule) => rule.Words.Length == 0 ? "" : $" ({rule.Words})";

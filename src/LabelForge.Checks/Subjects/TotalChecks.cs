@@ -76,18 +76,18 @@ internal static partial class TotalChecks
         figure.ToString("0.###",
             CultureInfo.InvariantCulture) + (match.Groups["unit"].Value.EndsWith("g", StringComparison.OrdinalIgnoreCase) ? " g" : " mL");
 
-    [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\s*\)?\s*each\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\(?\s*(?<figure>[0-9]{1,5}(?:[.,][0-9]{1,2})?)\s*(?<unit>kg|g|ml|l)\s*\)?\s*each\b", RegexOptions.IgnoreCase)]
     private static partial Regex Each();
 
-    [GeneratedRegex(@"\(?\s*(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\(?\s*(?<figure>[0-9]{1,5}(?:[.,][0-9]{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Single();
 
-    [GeneratedRegex(@"(?:^|[,:])\s*(?<n>\d{1,3})\s+(?!(?:oz|fl|lbs?|k?g|m?l)\b)\p{L}", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:^|[,:])\s*(?<n>[0-9]{1,3})\s+(?!(?:oz|fl|lbs?|k?g|m?l)\b)\p{L}", RegexOptions.IgnoreCase)]
     private static partial Regex Named();
 
-    [GeneratedRegex(@"\btotal\b[^\n]{0,60}?(?<figure>\d{1,5}(?:[.,]\d{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\btotal\b[^\n]{0,60}?(?<figure>[0-9]{1,5}(?:[.,][0-9]{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Total();
 
-    [GeneratedRegex(@"(?<![\d.,/])(?<n>\d{1,3})\s*(?:x\s*)?(?:[\p{L}-]+\s+){0,3}(?:bars?|soaps?|pieces?|tins?|tubes?|jars?|bottles?|balms?|bombs?|count)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![0-9.,/])(?<n>[0-9]{1,3})\s*(?:x\s*)?(?:[\p{L}-]+\s+){0,3}(?:bars?|soaps?|pieces?|tins?|tubes?|jars?|bottles?|balms?|bombs?|count)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Count();
 }

@@ -40,7 +40,7 @@ internal static class DenialPattern
             parts.Add(Lead + any);
             parts.Add(any + Tail);
         }
-        return new($@"(?<![\p{{L}}\d])(?:{string.Join('|', parts)})(?![\p{{L}}\d])",
+        return new($@"(?<![\p{{L}}0-9])(?:{string.Join('|', parts)})(?![\p{{L}}0-9])",
             RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     }
 

@@ -36,8 +36,8 @@ internal static partial class DictionaryDenials
             .ToFrozenSet(StringComparer.Ordinal));
 
     private static readonly Lazy<Regex> Pattern = new(() => new(
-        $@"(?<![\p{{L}}\d])(?:{DenialPattern.Lead}(?<x>[\p{{L}}][\p{{L}}\d-]*(?:[ -][\p{{L}}\d-]+){{0,2}})|(?<x>[\p{{L}}][\p{{L}}\d-]*(?: "
-            + $@"[\p{{L}}\d-]+){{0,2}}){DenialPattern.Tail}(?!\p{{L}}))",
+        $@"(?<![\p{{L}}0-9])(?:{DenialPattern.Lead}(?<x>[\p{{L}}][\p{{L}}0-9-]*(?:[ -][\p{{L}}0-9-]+){{0,2}})|(?<x>[\p{{L}}][\p{{L}}0-9-]*(?: "
+            + $@"[\p{{L}}0-9-]+){{0,2}}){DenialPattern.Tail}(?!\p{{L}}))",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The denials of a text that no family of the word lists has.</summary>
@@ -101,6 +101,6 @@ internal static partial class DictionaryDenials
         }
     }
 
-    [GeneratedRegex(@"[^\p{L}\d]+")]
+    [GeneratedRegex(@"[^\p{L}0-9]+")]
     private static partial Regex NotLetter();
 }

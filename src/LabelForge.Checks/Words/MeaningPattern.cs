@@ -66,7 +66,7 @@ internal sealed partial class MeaningPattern
         return parts;
     }
 
-    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,5},?[\s-]+(?:\p{L}{1,5}['’])?$")]
+    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}0-9%'’]+(?:[.,][0-9]+%?)?){0,5},?[\s-]+(?:\p{L}{1,5}['’])?$")]
     private static partial Regex WordsBetween();
 
     [GeneratedRegex(@"^,?[\s-]+(?:\p{L}{1,5}['’])?$")]

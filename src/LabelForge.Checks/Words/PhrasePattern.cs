@@ -10,7 +10,7 @@ internal static class PhrasePattern
 
     /// <summary>A pattern that finds any of the phrases as whole words.</summary>
     public static Regex Any(IEnumerable<string> phrases) => new(
-        $@"(?<![\p{{L}}\d])(?:{string.Join('|', phrases.OrderByDescending(p => p.Length).Select(Body))})(?![\p{{L}}\d])",
+        $@"(?<![\p{{L}}0-9])(?:{string.Join('|', phrases.OrderByDescending(p => p.Length).Select(Body))})(?![\p{{L}}0-9])",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, Limit);
 
     /// <summary>A pattern that a whole name must fit.</summary>
@@ -20,16 +20,16 @@ internal static class PhrasePattern
 
     /// <summary>A pattern that finds a phrase in small letters, in a text of small letters.</summary>
     public static Regex Lower(string phrase) =>
-        new($@"(?<![\p{{L}}\d]){Body(phrase)}(?![\p{{L}}\d])", RegexOptions.CultureInvariant, Limit);
+        new($@"(?<![\p{{L}}0-9]){Body(phrase)}(?![\p{{L}}0-9])", RegexOptions.CultureInvariant, Limit);
 
     /// <summary>A phrase's pattern without the word borders.</summary>
     public static string Body(string phrase) =>
         string.Join(@"[\s-]+", phrase.Split(' ', '-').Where(w => w.Length > 0).Select(Word))
-            .Replace(@"[\s-]+(?<gap>)[\s-]+", @"(?:[\s-]+[\p{L}\d%'’]+(?:[.,]\d+%?)?){0,3}?[\s-]+");
+            .Replace(@"[\s-]+(?<gap>)[\s-]+", @"(?:[\s-]+[\p{L}0-9%'’]+(?:[.,][0-9]+%?)?){0,3}?[\s-]+");
 
     private static string Word(string word) => word switch
     {
         "..." => "(?<gap>)",
-        _ => Regex.Escape(word).Replace("'", "['’]").Replace(@"\*", @"[\p{L}\d'’]*"),
+        _ => Regex.Escape(word).Replace("'", "['’]").Replace(@"\*", @"[\p{L}0-9'’]*"),
     };
 }

@@ -38,8 +38,8 @@ internal sealed class SentenceGrammar
         $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
         var only = $@"(?![\s-]+{List("only")}(?!\p{{L}}))";
         small = new(() => Words(List("small")));
-        not = new(() => Words(List("not") + @"(?![\p{L}\d])" + only));
-        notNear = new(() => At($@"(?<![\p{{L}}\d]){List("not near")}(?:[\s-]+[\p{{L}}'%\d]+){{0,2}}[\s-]+(?:\p{{L}}')?$"));
+        not = new(() => Words(List("not") + @"(?![\p{L}0-9])" + only));
+        notNear = new(() => At($@"(?<![\p{{L}}0-9]){List("not near")}(?:[\s-]+[\p{{L}}'%0-9]+){{0,2}}[\s-]+(?:\p{{L}}')?$"));
         notAfter = new(() => At($@"^[\s-]+(?:\p{{L}}+\s+)?{List("not after")}(?!\p{{L}}){only}"));
         but = new(() => Words(List("but")));
         or = new(() => Words(List("or")));
@@ -129,7 +129,7 @@ internal sealed class SentenceGrammar
     /// <summary>What joins the ingredients denied.</summary>
     public IReadOnlyList<string> And { get; }
 
-    private static Regex Words(string list) => At($@"(?<![\p{{L}}\d]){list}(?![\p{{L}}\d])");
+    private static Regex Words(string list) => At($@"(?<![\p{{L}}0-9]){list}(?![\p{{L}}0-9])");
 
     // The letters that show a name by their capital are told apart, all others are not.
     private static Regex At(string pattern) => new(

@@ -173,22 +173,22 @@ public static partial class AddressReader
     [GeneratedRegex(@"(?<![\w-])(?:(?<gb>" + Postcode.British + ")|(?<ca>" + Postcode.Canadian + @")|(?<ie>" + Postcode.Irish
         + @")|(?<nl>(?!0)" + Postcode.Dutch + @"(?=\s+\p{Lu}\p{Ll}))|(?<pl>" + Postcode.Polish + @"(?=\s+\p{Lu}))|(?<us>(?:"
         + Region.StateCodes + ")[ ,]{1,2}" + Postcode.American + @")|(?<mt>" + Postcode.Maltese
-        + @"(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?\d{4,6}|" + Postcode.Parted + "|" + Postcode.Portuguese + @"))(?![\w-])")]
+        + @"(?=[\s,]))|(?<digits>(?:[A-Z]{1,2}-)?[0-9]{4,6}|" + Postcode.Parted + "|" + Postcode.Portuguese + @"))(?![\w-])")]
     private static partial Regex Code();
 
-    [GeneratedRegex(@"^[ ]+\p{Lu}[\p{L}’'.]{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?:[ ](?:\d{1,2}|\p{Lu}))?(?=\s*(?:[\n,.(·|•–-]|$))")]
+    [GeneratedRegex(@"^[ ]+\p{Lu}[\p{L}’'.]{2,}(?:[ -]\p{Lu}?\p{L}+){0,3}(?:[ ](?:[0-9]{1,2}|\p{Lu}))?(?=\s*(?:[\n,.(·|•–-]|$))")]
     private static partial Regex CityFollows();
 
     [GeneratedRegex(@"[,\n|•·]+")]
     private static partial Regex Break();
 
-    [GeneratedRegex(@"\b(?!\d{1,2}\s?M\b)\d{1,5}[A-Z]?\b|\b(?:p\.?\s?o\.?\s?box|unit|suite|c\.?p\.?)\s*\d+|(?:straße|strasse|str\.|rue|via|calle|street|road|lane|quay|avenue|row|wynd|park|ul\.|ул\.|οδος|οδός|utca|tänav|gatan|gade|vej|iela|gatve|ulica|straat|laan|weg|platz|gasse)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?![0-9]{1,2}\s?M\b)[0-9]{1,5}[A-Z]?\b|\b(?:p\.?\s?o\.?\s?box|unit|suite|c\.?p\.?)\s*[0-9]+|(?:straße|strasse|str\.|rue|via|calle|street|road|lane|quay|avenue|row|wynd|park|ul\.|ул\.|οδος|οδός|utca|tänav|gatan|gade|vej|iela|gatve|ulica|straat|laan|weg|platz|gasse)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Street();
 
-    [GeneratedRegex(@"^(?!\d{1,2}\s?M\b)\d{1,5}[A-Z]?(?:\s+\p{L}.*)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?![0-9]{1,2}\s?M\b)[0-9]{1,5}[A-Z]?(?:\s+\p{L}.*)?$", RegexOptions.IgnoreCase)]
     private static partial Regex BeginsStreet();
 
-    [GeneratedRegex(@"\b\d{1,5}[A-Z]?\s+\p{L}", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b[0-9]{1,5}[A-Z]?\s+\p{L}", RegexOptions.IgnoreCase)]
     private static partial Regex StreetNumber();
 
     // "Vyrába: Name": whatever word stands before a colon is none of the name.
@@ -198,7 +198,7 @@ public static partial class AddressReader
     [GeneratedRegex(@"\p{Lu}[\p{L}.-]{2,} $")]
     private static partial Regex CityBefore();
 
-    [GeneratedRegex(@"^\W*\d{1,2}\s?M\W*$")]
+    [GeneratedRegex(@"^\W*[0-9]{1,2}\s?M\W*$")]
     private static partial Regex Opening();
 
     [GeneratedRegex(@"\s+")]

@@ -170,32 +170,32 @@ public static partial class BusinessReader
 
     [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>"
         + Region.StateCodes + "|" + Region.StateNames + @")\b\)?(?![ ](?!U\.?S)\p{L})(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>"
-        + Postcode.American + @")(?!\d))?")]
+        + Postcode.American + @")(?![0-9]))?")]
     private static partial Regex City();
 
-    [GeneratedRegex(@"(?<street>(?:\d{1,6}[A-Z]?(?:-[\dA-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ "
+    [GeneratedRegex(@"(?<street>(?:[0-9]{1,6}[A-Z]?(?:-[0-9A-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ "
         + @"\n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ "
-        + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?\d+|rr?[ ]?\d+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$",
+        + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?[0-9]+|rr?[ ]?[0-9]+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$",
         RegexOptions.IgnoreCase)]
     private static partial Regex StreetAtEnd();
 
-    [GeneratedRegex(@"(?<street>\b\d{1,6}[A-Z]?[ ]+(?:[\p{L}0-9.'’]+[ "
-        + @"]){1,4}(?:st|street|ave|avenue|rd|road|ln|lane|dr|drive|way|blvd|boulevard|ct|court|pl|place|hwy|highway|terrace|trail|row|square)\b\.?|\bp\.?[ ]?o\.?[ ]?box[ ]+\d+)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<street>\b[0-9]{1,6}[A-Z]?[ ]+(?:[\p{L}0-9.'’]+[ "
+        + @"]){1,4}(?:st|street|ave|avenue|rd|road|ln|lane|dr|drive|way|blvd|boulevard|ct|court|pl|place|hwy|highway|terrace|trail|row|square)\b\.?|\bp\.?[ ]?o\.?[ ]?box[ ]+[0-9]+)", RegexOptions.IgnoreCase)]
     private static partial Regex Street();
 
     [GeneratedRegex(@"\b(?:street|st|avenue|ave|road|rd|lane|ln|drive|dr|way|boulevard|blvd|court|ct|place|pl|highway|hwy|row|square|trail|terrace)\b\.?", RegexOptions.IgnoreCase)]
     private static partial Regex StreetWord();
 
-    [GeneratedRegex(@"\d[A-Za-z]?[ ]$")]
+    [GeneratedRegex(@"[0-9][A-Za-z]?[ ]$")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+(?!by\s*[:•|]?\s+(?-i:[\p{Lu}\d“""«„]))[\p{L}.&'’]+){1,6}[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}\d“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s\d{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+(?!by\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))[\p{L}.&'’]+){1,6}[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s[0-9]{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
     private static partial Regex LedName();
 
-    [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*\d{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*[0-9]{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
     private static partial Regex LeadIn();
 
-    [GeneratedRegex(@"(?<=^|\n|[.,;|•] ?)(?:©\s*(?:\d{4}\s*)?)?\p{Lu}[\p{L}'’&.]*(?:[ ](?:&|and|of|the|\+|\p{Lu}[\p{L}'’&]*)){0,5},?[ "
+    [GeneratedRegex(@"(?<=^|\n|[.,;|•] ?)(?:©\s*(?:[0-9]{4}\s*)?)?\p{Lu}[\p{L}'’&.]*(?:[ ](?:&|and|of|the|\+|\p{Lu}[\p{L}'’&]*)){0,5},?[ "
         + @"](?:Co\b\.?|Company\b|LLC\b|L\.L\.C\.|Inc\b\.?|Ltd\b\.?|Corp\b\.?|GmbH\b|Pty\b|Soapworks\b|Soapery\b|Works\b|Apothecary\b|Studio\b|Workshop\b|Farms?\b|Bodycare\b|Body Care\b|Botanicals\b|Bath House\b|Makers\b|Brothers\b|Sisters\b|Shop\b|Soaps\b)(?=\s*(?:[\n,.;|•]|$|[-–—]))", RegexOptions.IgnoreCase)]
     private static partial Regex CorporateName();
 
@@ -206,13 +206,13 @@ public static partial class BusinessReader
     [GeneratedRegex(@"\b(?:in|by|made|love|from|with)$|^(?:made|hand\s?made|hand\s?crafted|love)\b", RegexOptions.IgnoreCase)]
     private static partial Regex NoCity();
 
-    [GeneratedRegex(@"(?:©|\(c\)|copyright)\s*(?:\d{4})?\s*(?<name>[^\n.,;|•]{2,60})", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:©|\(c\)|copyright)\s*(?:[0-9]{4})?\s*(?<name>[^\n.,;|•]{2,60})", RegexOptions.IgnoreCase)]
     private static partial Regex CopyrightName();
 
     [GeneratedRegex(@"(?:[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
     private static partial Regex PartBreak();
 
-    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made(?!$)|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^\d{5}(?:-\d{4})?$|^\+?[\d ().-]+$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made(?!$)|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^[0-9]{5}(?:-[0-9]{4})?$|^\+?[0-9 ().-]+$", RegexOptions.IgnoreCase)]
     private static partial Regex NoName();
 
     [GeneratedRegex(@"(?<=[\n,. ])(?<country>Canada|Mexico|China|France|Germany|Italy|Spain|Portugal|India|Japan|Korea|South "

@@ -15,9 +15,9 @@ internal static partial class CapitalLetters
     private static string Titled(string text) =>
         State().Replace(FirstLetter().Replace(text, m => m.Value.ToUpperInvariant()), m => m.Value.ToUpperInvariant());
 
-    [GeneratedRegex(@"(?<![\p{L}\d.@/'’])\p{Ll}(?=\p{L})(?![\p{L}]*[.@]\p{L})")]
+    [GeneratedRegex(@"(?<![\p{L}0-9.@/'’])\p{Ll}(?=\p{L})(?![\p{L}]*[.@]\p{L})")]
     private static partial Regex FirstLetter();
 
-    [GeneratedRegex(@"(?<=[, ])\p{L}{2}(?=\s+\d{5}\b)")]
+    [GeneratedRegex(@"(?<=[, ])\p{L}{2}(?=\s+[0-9]{5}\b)")]
     private static partial Regex State();
 }

@@ -75,8 +75,8 @@ public static partial class ContactReader
     [GeneratedRegex(@"(?:https?://|www\.)[\w-]{1,63}(?:\.[\w-]{1,63}){0,4}(?:/[\w./%?=&#-]*)?|(?<![\w@.-])[a-z0-9][\w-]{1,62}(?:\.[\w-]{2,63}){0,2}\.(?:com|net|org|co|us|shop|store|biz|info|io|example|studio|soap|ca|uk|co\.uk|eu|farm|life|me|gift|art|bio|boutique|beauty|care|earth|house|market|online|site|website|space|love|today|test|invalid)\b(?:/[\w./%?=&#-]*)?", RegexOptions.IgnoreCase)]
     private static partial Regex Web();
 
-    [GeneratedRegex(@"(?<![\w.,/-])(?:\+?1[ .-]?)?(?:\(\d{3}\)\s?|\d{3}[ .-])?\d{3}[ "
-        + @".-]\d{4}(?![\w/-])|(?<![\w.,/-])1-8\d\d-[A-Z0-9-]{7,10}\b")]
+    [GeneratedRegex(@"(?<![\w.,/-])(?:\+?1[ .-]?)?(?:\([0-9]{3}\)\s?|[0-9]{3}[ .-])?[0-9]{3}[ "
+        + @".-][0-9]{4}(?![\w/-])|(?<![\w.,/-])1-8[0-9][0-9]-[A-Z0-9-]{7,10}\b")]
     private static partial Regex Phone();
 
     // In small letters alone, as such addresses are printed: after a full stop without a space stands a capital.
@@ -84,7 +84,7 @@ public static partial class ContactReader
     private static partial Regex WebOfCountry();
 
     // With the country's number, or with the nought that numbers inside many countries begin with (ITU-T E.123; from memory).
-    [GeneratedRegex(@"(?<![\w.,/+-])(?:\+\d{1,3}[ .-]?(?:\(?\d{1,4}\)?[ .-]?){1,5}\d{2,4}|\(?0[1-9]\d{0,3}\)?[ /]\d{2,4}(?:[ "
-        + @"-]?\d{2,4}){1,3})(?![\w/-])")]
+    [GeneratedRegex(@"(?<![\w.,/+-])(?:\+[0-9]{1,3}[ .-]?(?:\(?[0-9]{1,4}\)?[ .-]?){1,5}[0-9]{2,4}|\(?0[1-9][0-9]{0,3}\)?[ /][0-9]{2,4}(?:[ "
+        + @"-]?[0-9]{2,4}){1,3})(?![\w/-])")]
     private static partial Regex PhoneAbroad();
 }

@@ -72,6 +72,6 @@ internal sealed partial class IdentityWords<T>
             yield return word[..^2];
     }
 
-    [GeneratedRegex(@"[\p{L}\d&]+")]
+    [GeneratedRegex(@"[\p{L}0-9&]+")]
     private static partial Regex Word();
 }

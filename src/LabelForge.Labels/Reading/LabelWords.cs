@@ -63,7 +63,7 @@ public static class LabelWords
     /// <summary>Finds words of a kind anywhere in folded text (<see cref="FoldedText"/>).</summary>
     public static Regex Pattern(LabelWord word) =>
         Patterns.GetOrAdd(word,
-            w => new Regex($@"(?<![\p{{L}}\d])(?:{Alternatives(w)})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
+            w => new Regex($@"(?<![\p{{L}}0-9])(?:{Alternatives(w)})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
 
     /// <summary>Whether words begin a part of a label in any language, as directions, warnings or a date do.</summary>
     public static bool BeginsPart(string words) => Begins.Value.IsMatch(BeginningOf(words));

@@ -26,22 +26,22 @@ public static partial class Leftovers
 
     private const int MostBefore = 24;
 
-    [GeneratedRegex(@"(?<![\p{L}\d.,@/#-])[\p{Lu}\d][\p{Lu}\d./_-]{2,15}(?![\p{L}\d%]|\s?(?:ml|g|oz|kg|°|%|x\s?\d))")]
+    [GeneratedRegex(@"(?<![\p{L}0-9.,@/#-])[\p{Lu}0-9][\p{Lu}0-9./_-]{2,15}(?![\p{L}0-9%]|\s?(?:ml|g|oz|kg|°|%|x\s?[0-9]))")]
     private static partial Regex Code();
 
     // Years, months after opening, days, colours' numbers, trade numbers of goods.
-    [GeneratedRegex(@"^(?:(?:19|20)\d\d|\d{1,2}M|\d{1,2}[./-]\d{4}|\d{4}[./-]\d{1,2}|\d{1,2}[./-]\d{1,2}[./-]\d{2,4}|\d{4}-\d{2}-\d{2}|\d{1,2}/\d{2}|\d{8}|\d{12,14}|100|24/7)$")]
+    [GeneratedRegex(@"^(?:(?:19|20)[0-9][0-9]|[0-9]{1,2}M|[0-9]{1,2}[./-][0-9]{4}|[0-9]{4}[./-][0-9]{1,2}|[0-9]{1,2}[./-][0-9]{1,2}[./-][0-9]{2,4}|[0-9]{4}-[0-9]{2}-[0-9]{2}|[0-9]{1,2}/[0-9]{2}|[0-9]{8}|[0-9]{12,14}|100|24/7)$")]
     private static partial Regex NoLot();
 
-    [GeneratedRegex(@"(?<![\d./-])(?:(?:0?[1-9]|1[0-2])\s?[./-]\s?(?:20)?(?:2[6-9]|3\d)|20(?:2[6-9]|3\d)\s?[./-]\s?(?:0?[1-9]|1[0-2])(?:[./-]\d{1,2})?|\d{1,2}\.?[ ./-]+(?:0?[1-9]|1[0-2])[ ./-]+(?:20)?(?:2[6-9]|3\d))(?![\d/-]|\.\d)|\b\p{L}{3,10}\.?\s20(?:2[6-9]|3\d)\b")]
+    [GeneratedRegex(@"(?<![0-9./-])(?:(?:0?[1-9]|1[0-2])\s?[./-]\s?(?:20)?(?:2[6-9]|3[0-9])|20(?:2[6-9]|3[0-9])\s?[./-]\s?(?:0?[1-9]|1[0-2])(?:[./-][0-9]{1,2})?|[0-9]{1,2}\.?[ ./-]+(?:0?[1-9]|1[0-2])[ ./-]+(?:20)?(?:2[6-9]|3[0-9]))(?![0-9/-]|\.[0-9])|\b\p{L}{3,10}\.?\s20(?:2[6-9]|3[0-9])\b")]
     private static partial Regex Day();
 
     [GeneratedRegex(@"\b(?:made|mfd|mfg|manufactured|cured?|poured|produced|packed|batch|lot|charge|partia|lote|lotto|hergestellt|gesiedet|fabrique|produit|produzione|hecho|elaborado|wyprodukowano|vyrobeno|vyrobene|gyartas\w*|tillverkad|since|seit|depuis|est)\b[^\n]{0,12}$")]
     private static partial Regex Made();
 
-    [GeneratedRegex(@"(?<![\d./-])(?:[A-Z]{1,3}-)?(?:\d{4,6}|\d{3}\s\d{2}|\d{2}-\d{3}|\d{4}-\d{3})(?![\d./])|\b[A-Z]{1,2}\d[A-Z\d]?\s?\d[A-Z]{2}\b|\b[A-Z]\d[A-Z]\s?\d[A-Z]\d\b")]
+    [GeneratedRegex(@"(?<![0-9./-])(?:[A-Z]{1,3}-)?(?:[0-9]{4,6}|[0-9]{3}\s[0-9]{2}|[0-9]{2}-[0-9]{3}|[0-9]{4}-[0-9]{3})(?![0-9./])|\b[A-Z]{1,2}[0-9][A-Z0-9]?\s?[0-9][A-Z]{2}\b|\b[A-Z][0-9][A-Z]\s?[0-9][A-Z][0-9]\b")]
     private static partial Regex PostalCode();
 
-    [GeneratedRegex(@"\d+")]
+    [GeneratedRegex(@"[0-9]+")]
     private static partial Regex Number();
 }

@@ -17,12 +17,12 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     private const int MostUnknownLines = 3;
 
     private static readonly Lazy<Regex> BeginsOther = new(() => new Regex(
-        $@"\G[ *#_""“(]*(?!no\.)(?:{string.Join('|', new[] { LabelWord.Ingredients, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn, LabelWord.Directions, LabelWord.Warnings, LabelWord.Net, LabelWord.Other }.Select(LabelWords.Alternatives))})(?![\p{{L}}]|-\p{{L}}|\.?\s?\d+,)",
+        $@"\G[ *#_""“(]*(?!no\.)(?:{string.Join('|', new[] { LabelWord.Ingredients, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn, LabelWord.Directions, LabelWord.Warnings, LabelWord.Net, LabelWord.Other }.Select(LabelWords.Alternatives))})(?![\p{{L}}]|-\p{{L}}|\.?\s?[0-9]+,)",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     // What may follow a list on its line.
     private static readonly Lazy<Regex> Inline = new(() => new Regex(
-        $@"\G(?:(?:{LabelWords.Alternatives(LabelWord.BestBefore)})(?![\p{{L}}])\s*[:.]?\s*(?=\d|see|voir)|(?:{LabelWords.Alternatives(LabelWord.Lot)})(?:\s*(?:no\.?|nr\.?|n°|#|code))?\s*[:#]|(?:{string.Join('|', new[] { LabelWord.Directions, LabelWord.Warnings, LabelWord.Responsible, LabelWord.Ingredients }.Select(LabelWords.Alternatives))})\s*:|net\s*(?:wt|weight|contents)\b|(?:distributed by|manufactured (?:by|for)|made (?:by|in|for))\b)",
+        $@"\G(?:(?:{LabelWords.Alternatives(LabelWord.BestBefore)})(?![\p{{L}}])\s*[:.]?\s*(?=[0-9]|see|voir)|(?:{LabelWords.Alternatives(LabelWord.Lot)})(?:\s*(?:no\.?|nr\.?|n°|#|code))?\s*[:#]|(?:{string.Join('|', new[] { LabelWord.Directions, LabelWord.Warnings, LabelWord.Responsible, LabelWord.Ingredients }.Select(LabelWords.Alternatives))})\s*:|net\s*(?:wt|weight|contents)\b|(?:distributed by|manufactured (?:by|for)|made (?:by|in|for))\b)",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     // "Lip balm: Ingredients: ..." begins the list of another product.
@@ -187,15 +187,15 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     private static bool IsShort(string name) =>
         name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= MostWords && name.Any(char.IsLetter);
 
-    [GeneratedRegex(@"^[*#_ ]*(?:net\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|\d{1,5} "
-        + @"\p{Lu}|p\.?\s?o\.? box\b|\*+\s*(?:certified|organic)|no\b(?!\.)|mind\.|nettof|[\w.+-]+@|[\w-]+\.(?:com|net|org|example|ca|uk|eu|shop)\b|\+?\d[\d ().-]{7,}$)", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^[*#_ ]*(?:net\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|[0-9]{1,5} "
+        + @"\p{Lu}|p\.?\s?o\.? box\b|\*+\s*(?:certified|organic)|no\b(?!\.)|mind\.|nettof|[\w.+-]+@|[\w-]+\.(?:com|net|org|example|ca|uk|eu|shop)\b|\+?[0-9][0-9 ().-]{7,}$)", RegexOptions.IgnoreCase)]
     private static partial Regex EnglishTerminator();
 
     [GeneratedRegex(@"^[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)|peut\s+contenir|kann\s+enthalten|\+/-|±)", RegexOptions.IgnoreCase)]
     private static partial Regex MayContain();
 
     // A line with a web or mail address, or a state and its code, is the maker's.
-    [GeneratedRegex(@"@|\bwww\.|https?:|\.(?:com|net|org|example|shop|ca|uk|eu)\b|\b[a-z]{2} \d{5}\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"@|\bwww\.|https?:|\.(?:com|net|org|example|shop|ca|uk|eu)\b|\b[a-z]{2} [0-9]{5}\b", RegexOptions.IgnoreCase)]
     private static partial Regex HoldsContact();
 
     [GeneratedRegex(@"(?:[.,;]\s|[.,;]$|\n)")]

@@ -225,7 +225,7 @@ internal static partial class ListNames
     [GeneratedRegex(@"^(?:and|&)\s+", RegexOptions.IgnoreCase)]
     private static partial Regex AndFirst();
 
-    [GeneratedRegex(@"\(?\s*(?:[<>≤]\s*)?\d+(?:[.,]\d+)?(?:\s*-\s*\d+(?:[.,]\d+)?)?\s*%\s*\)?")]
+    [GeneratedRegex(@"\(?\s*(?:[<>≤]\s*)?[0-9]+(?:[.,][0-9]+)?(?:\s*-\s*[0-9]+(?:[.,][0-9]+)?)?\s*%\s*\)?")]
     private static partial Regex Percent();
 
     [GeneratedRegex(@"^(?:certified\s+)?organic\s+|\s*\(organic\)$", RegexOptions.IgnoreCase)]

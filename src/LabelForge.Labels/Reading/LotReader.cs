@@ -8,7 +8,7 @@ public sealed record LotRead(TextSpan Span, string Code);
 public static partial class LotReader
 {
     private static readonly Lazy<Regex> Named = new(() => new Regex(
-        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s\d[a-z0-9./_-]{{0,20}}|[\p{{L}}0-9][\p{{L}}0-9./_-]{{0,24}})",
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s[0-9][a-z0-9./_-]{{0,20}}|[\p{{L}}0-9][\p{{L}}0-9./_-]{{0,24}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The code, or null.</summary>
@@ -31,11 +31,11 @@ public static partial class LotReader
         return null;
     }
 
-    [GeneratedRegex(@"(?:(?<![\p{L}\d.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=\d{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z\d./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}\d])")]
+    [GeneratedRegex(@"(?:(?<![\p{L}0-9.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]
     private static partial Regex Short();
 
     // A code alone in its line or part, letters and figures in one: the law asks for no word before it. No postal code, no quantity,
     // no colour's number, no months after opening.
-    [GeneratedRegex(@"(?<=^|[\n|•·]\s{0,4})(?!CI[\s-]?\d{5}|\d{1,2}\s?M\b|\d{4}\s?[A-Z]{2}\b|[A-Z]\d[A-Z]\d[A-Z]\d\b|[A-Z]{1,2}\d{1,2}\d[A-Z]{2}\b|(?:[A-Z]{1,2}-)?\d{4,6}\b(?!-)|\d+(?:[.,]\d+)?(?:ml|g|kg|oz|cl)\b|\d{1,4}[./-]\d{1,2}[./-]\d{2,4}\b|\d{1,2}[./]\d{4}\b)(?=[A-Z\d./-]*\d[A-Z\d./-]*\d)(?=[A-Z\d./-]*[A-Z])(?<code>[A-Z\d][A-Z\d./-]{3,15})(?=\s*(?:$|[\n|•·]))")]
+    [GeneratedRegex(@"(?<=^|[\n|•·]\s{0,4})(?!CI[\s-]?[0-9]{5}|[0-9]{1,2}\s?M\b|[0-9]{4}\s?[A-Z]{2}\b|[A-Z][0-9][A-Z][0-9][A-Z][0-9]\b|[A-Z]{1,2}[0-9]{1,2}[0-9][A-Z]{2}\b|(?:[A-Z]{1,2}-)?[0-9]{4,6}\b(?!-)|[0-9]+(?:[.,][0-9]+)?(?:ml|g|kg|oz|cl)\b|[0-9]{1,4}[./-][0-9]{1,2}[./-][0-9]{2,4}\b|[0-9]{1,2}[./][0-9]{4}\b)(?=[A-Z0-9./-]*[0-9][A-Z0-9./-]*[0-9])(?=[A-Z0-9./-]*[A-Z])(?<code>[A-Z0-9][A-Z0-9./-]{3,15})(?=\s*(?:$|[\n|•·]))")]
     private static partial Regex Bare();
 }

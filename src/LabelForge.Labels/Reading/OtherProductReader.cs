@@ -56,7 +56,7 @@ public static partial class OtherProductReader
         return words;
     }
 
-    [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|by|in|no|spf|lsf|fps|\d+|without|and|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a la|au|aux|all'|alla|al|de|di|von|spray|stick|lotion|cream|gel|liquid|balm|bar|powder|tablet|oil|mist|milk|wipe|soap|shampoo|creme|lait|huile|seife|jabon|sapone)s?\b)")]
+    [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|by|in|no|spf|lsf|fps|[0-9]+|without|and|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a la|au|aux|all'|alla|al|de|di|von|spray|stick|lotion|cream|gel|liquid|balm|bar|powder|tablet|oil|mist|milk|wipe|soap|shampoo|creme|lait|huile|seife|jabon|sapone)s?\b)")]
     private static partial Regex Ends();
 
     [GeneratedRegex(@"^\s*(?:$|[^\p{L}\s'-]|-\s|(?:with|for|in|without|avec|pour|mit|fur|ohne|con|para|sin|per|senza|sans|a "
@@ -66,7 +66,7 @@ public static partial class OtherProductReader
     [GeneratedRegex(@"\b(?:no|not|never|without|unlike|like|beats|contains?|warning|caution|keep|away|near|after|before|pas|sans|contient|comme|attention|apres|kein\w*|nicht|ohne|enthalt|wie|achtung|nach|non|senza|contiene|come|attenzione|dopo|sin|como|atencion|despues)\b")]
     private static partial Regex Denied();
 
-    [GeneratedRegex(@"[^\p{L}\d]+")]
+    [GeneratedRegex(@"[^\p{L}0-9]+")]
     private static partial Regex NotWord();
 
     [GeneratedRegex(@"\s+")]
