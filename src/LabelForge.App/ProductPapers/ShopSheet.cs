@@ -19,7 +19,8 @@ internal static class ShopSheet
         var product = FinishedProduct.Of(of.Product);
         var named = declaration.Ingredients.Select(i => i.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
         string[] open = [.. of.Product.Batch.Lines.Select(l => l.Material).DistinctBy(m => m.Id)
-            .Where(m => m.Allergens.IsEmpty && (m.Kind == Recipes.MaterialKind.Fragrance || PossibleAllergens.In(m).Any()))
+            .Where(m => m.Allergens.IsEmpty
+                && (m.Kind == MaterialKind.Fragrance || PossibleAllergens.In(m, of.Product.Workshop.Dictionary).Any()))
             .Select(m => m.Name)];
         return new PaperSection(of.Product.Name, of.Name, null)
         {

@@ -24,7 +24,7 @@ internal static class OilFindings
 
     private static IEnumerable<Finding> Unanalysed(FinishedProduct product, AllergenRule rule)
     {
-        var oils = PossibleAllergens.Of(product.Materials);
+        var oils = PossibleAllergens.Of(product.Materials, product.Workshop.Dictionary);
         var told = product.Allergens.Where(t => t.Entry is not null).ToDictionary(t => t.Entry!, t => t.High);
         var may = oils.SelectMany(o => o.Holds.Select(h => (h.Allergen, Most: o.Most(h)))).GroupBy(h => h.Allergen)
             .Where(g => rule.Lists(g.Key)

@@ -39,9 +39,10 @@ public static class AllergenSum
 {
     /// <summary>The totals, greatest first.</summary>
     /// <param name="materials">The bought materials and their shares of the finished product.</param>
-    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FinishedMaterial> materials) =>
+    /// <param name="dictionary">The names known.</param>
+    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FinishedMaterial> materials, IngredientDictionary dictionary) =>
         [.. materials
-            .SelectMany(f => InMaterial(f.Material).Select(a => (f.Material, f.Share, Allergen: a)))
+            .SelectMany(f => InMaterial(f.Material, dictionary).Select(a => (f.Material, f.Share, Allergen: a)))
             .GroupBy(x => x.Allergen.Name, NameIdentity.Same)
             .Select(Total)
             .Where(t => t.High > 0)
@@ -59,13 +60,13 @@ public static class AllergenSum
             Math.Min(100, sources.Sum(s => s.Low)), Math.Min(100, sources.Sum(s => s.High)), sources);
     }
 
-    private static IEnumerable<InOne> InMaterial(Material material)
+    private static IEnumerable<InOne> InMaterial(Material material, IngredientDictionary dictionary)
     {
         var certified = material.Allergens
-            .Select(a => InOne.Named(a.Name, a.Share.Low.Fraction, a.Share.High.Fraction))
+            .Select(a => InOne.Named(dictionary, a.Name, a.Share.Low.Fraction, a.Share.High.Fraction))
             .GroupBy(a => a.Name, NameIdentity.Same)
             .ToDictionary(g => g.Key, Together, NameIdentity.Same);
-        var contained = Constituents(material)
+        var contained = Constituents(material, dictionary)
             .GroupBy(a => a.Name, NameIdentity.Same)
             .ToDictionary(g => g.Key, Together, NameIdentity.Same);
         foreach (var (name, constituent) in contained)
@@ -76,24 +77,24 @@ public static class AllergenSum
         return certified.Values;
     }
 
-    private static IEnumerable<InOne> Constituents(Material material)
+    private static IEnumerable<InOne> Constituents(Material material, IngredientDictionary dictionary)
     {
         var lines = material.Contains;
-        if (!lines.Any(c => IngredientDictionary.Shipped.Allergens.Find(c.Name) is not null))
+        if (!lines.Any(c => dictionary.Allergens.Find(c.Name) is not null))
             return [];
         // A fragrance oil's list names allergens beside the fragrance and not by weight: only the supplier's own figures count.
-        if (ProductParts.Scent(material) is not null)
-            return Listed(lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
-        var part = ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], IngredientDictionary.Shipped)[0];
+        if (ProductParts.Scent(material, dictionary) is not null)
+            return Listed(dictionary, lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
+        var part = ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0];
         var model = new MaterialModel(part, FreeOrder.OfLists);
-        return Listed(lines, true, i => model.Low[i], i => model.High[i]);
+        return Listed(dictionary, lines, true, i => model.Low[i], i => model.High[i]);
     }
 
-    private static IEnumerable<InOne> Listed(ImmutableArray<DeclaredConstituent> lines, bool areIngredients, Func<int, decimal> low,
-        Func<int, decimal> high) =>
+    private static IEnumerable<InOne> Listed(IngredientDictionary dictionary, ImmutableArray<DeclaredConstituent> lines,
+        bool areIngredients, Func<int, decimal> low, Func<int, decimal> high) =>
         Enumerable.Range(0, lines.Length)
-            .Where(i => IngredientDictionary.Shipped.Allergens.Find(lines[i].Name) is not null)
-            .Select(i => InOne.Named(lines[i].Name, low(i), high(i)) with { IsIngredient = areIngredients });
+            .Where(i => dictionary.Allergens.Find(lines[i].Name) is not null)
+            .Select(i => InOne.Named(dictionary, lines[i].Name, low(i), high(i)) with { IsIngredient = areIngredients });
 
     private static InOne Together(IEnumerable<InOne> same) => same.First() with
     {
@@ -108,9 +109,9 @@ public static class AllergenSum
     // An allergen's share of one material, as fractions.
     private sealed record InOne(string Name, FragranceAllergen? Entry, decimal Low, decimal High, bool IsIngredient = false)
     {
-        public static InOne Named(string written, decimal low, decimal high) =>
-            IngredientDictionary.Shipped.Allergens.Find(written) is { } entry
+        public static InOne Named(IngredientDictionary dictionary, string written, decimal low, decimal high) =>
+            dictionary.Allergens.Find(written) is { } entry
                 ? new(entry.Name, entry, low, high)
-                : new(IngredientDictionary.Shipped.Find(written)?.Eu ?? written, null, low, high);
+                : new(dictionary.Find(written)?.Eu ?? written, null, low, high);
     }
 }

@@ -42,6 +42,6 @@ internal sealed class BatchNames(NameIdentity identity, Func<string, string> nam
         return _printed[name];
     }
 
-    private static bool IsEntry(string key, FragranceAllergen entry) =>
-        IngredientDictionary.Shipped.Allergens.Find(NanoName.Bare(key)) == entry;
+    private bool IsEntry(string key, FragranceAllergen entry) =>
+        identity.Dictionary.Allergens.Find(NanoName.Bare(key)) == entry;
 }

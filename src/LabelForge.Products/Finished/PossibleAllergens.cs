@@ -25,33 +25,35 @@ public static class PossibleAllergens
 {
     /// <summary>The oils whose allergens nobody has told, those that make up most first.</summary>
     /// <param name="materials">The bought materials and their shares of the finished product.</param>
-    public static ImmutableArray<UnanalysedOil> Of(ImmutableArray<FinishedMaterial> materials) =>
-        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(InMaterial).OrderByDescending(o => o.High)];
+    /// <param name="dictionary">The names known.</param>
+    public static ImmutableArray<UnanalysedOil> Of(ImmutableArray<FinishedMaterial> materials, IngredientDictionary dictionary) =>
+        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(f => InMaterial(f, dictionary)).OrderByDescending(o => o.High)];
 
     /// <summary>The oils of one material whose allergens nobody has told, as fractions of it.</summary>
-    public static IEnumerable<(Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)> In(Material material)
+    public static IEnumerable<(Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)> In(Material material,
+        IngredientDictionary dictionary)
     {
         var lines = material.Contains;
-        var dictionary = IngredientDictionary.Shipped;
-        if (!material.Allergens.IsEmpty || ProductParts.Scent(material) is not null || !lines.Any(l => IsOil(dictionary.Find(l.Name))))
+        if (!material.Allergens.IsEmpty || ProductParts.Scent(material, dictionary) is not null
+            || !lines.Any(l => IsOil(dictionary.Find(l.Name), dictionary)))
             yield break;
         var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0],
             FreeOrder.OfLists);
         // What the list names besides the oil is told, and so is what it then leaves out of it.
-        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name))).Select(l => IngredientDictionary.Shipped.Allergens.Find(l.Name))
+        var told = lines.Where(l => !IsOil(dictionary.Find(l.Name), dictionary)).Select(l => dictionary.Allergens.Find(l.Name))
             .OfType<FragranceAllergen>().ToHashSet();
         for (var i = 0; i < model.Names.Length; i++)
         {
-            if (dictionary.Find(model.Names[i]) is { } oil && IsOil(oil))
+            if (dictionary.Find(model.Names[i]) is { } oil && IsOil(oil, dictionary))
                 yield return (oil, model.Low[i], model.High[i],
-                    [.. IngredientDictionary.Shipped.OilAllergens.Of(oil).Where(a => !told.Contains(a.Allergen))]);
+                    [.. dictionary.OilAllergens.Of(oil).Where(a => !told.Contains(a.Allergen))]);
         }
     }
 
-    private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished) => In(finished.Material)
-        .Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low),
+    private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished, IngredientDictionary dictionary) =>
+        In(finished.Material, dictionary).Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low),
             new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
 
-    private static bool IsOil(Ingredient? ingredient) =>
-        ingredient is not null && IngredientDictionary.Shipped.OilAllergens.IsScentOil(ingredient);
+    private static bool IsOil(Ingredient? ingredient, IngredientDictionary dictionary) =>
+        ingredient is not null && dictionary.OilAllergens.IsScentOil(ingredient);
 }

@@ -27,13 +27,13 @@ public static class ProductParts
 
     /// <summary>What a fragrance oil is called as one ingredient, where its list names it so:
     /// what carries it is part of it then. Null for anything else.</summary>
-    public static string? Scent(Material material) => material.Kind == MaterialKind.Fragrance
-        ? material.Contains.Select(c => IngredientDictionary.Shipped.Find(c.Name)?.Key).FirstOrDefault(k => k is Fragrance or Flavor)
+    public static string? Scent(Material material, IngredientDictionary dictionary) => material.Kind == MaterialKind.Fragrance
+        ? material.Contains.Select(c => dictionary.Find(c.Name)?.Key).FirstOrDefault(k => k is Fragrance or Flavor)
         : null;
 
     private static ImmutableArray<Constituent> Constituents(Material material, NameIdentity identity)
     {
-        if (Scent(material) is { } scent)
+        if (Scent(material, identity.Dictionary) is { } scent)
             return [new Constituent(scent, ShareRange.Unknown, false)];
         var named = material.Contains.Select(c => (Line: c, Key: identity.KeyOf(c.Name))).ToArray();
         var twice = named.GroupBy(n => n.Key, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1);
@@ -44,6 +44,6 @@ public static class ProductParts
         }
         return [
             .. named.Select(n => new Constituent(n.Key, n.Line.Share,
-                IngredientDictionary.Shipped.Find(NanoName.Bare(n.Line.Name))?.IsColourant ?? false))];
+                identity.Dictionary.Find(NanoName.Bare(n.Line.Name))?.IsColourant ?? false))];
     }
 }

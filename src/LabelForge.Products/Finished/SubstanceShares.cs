@@ -35,7 +35,7 @@ internal static class SubstanceShares
     /// <summary>The substances that can be there at all.</summary>
     public static ImmutableArray<SubstanceShare> Of(FinishedProduct product)
     {
-        var dictionary = IngredientDictionary.Shipped;
+        var dictionary = product.Workshop.Dictionary;
         var sources = product.Materials.SelectMany(f => Constituents(f, dictionary))
             .ToLookup(c => c.Key, StringComparer.OrdinalIgnoreCase);
         var shares = new Dictionary<string, SubstanceShare>(StringComparer.OrdinalIgnoreCase);

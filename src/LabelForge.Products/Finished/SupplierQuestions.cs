@@ -112,7 +112,8 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
     /// <exception cref="InputException">The suppliers' data contradict themselves.</exception>
     public static SupplierQuestions For(ImmutableArray<Product> products, RulesOf rules)
     {
-        var dictionary = IngredientDictionary.Shipped;
+        if (products is not [{ Workshop.Dictionary: var dictionary }, ..])
+            return new SupplierQuestions([], 0, 0);
         var materials = products.SelectMany(p => ExplodedFormula.Of(p.Workshop, p.Batch)).Select(f => f.Material).DistinctBy(m => m.Id)
             .ToArray();
         var named = materials.GroupBy(m => m.Name).ToDictionary(g => g.Key, g => g.First());
@@ -122,7 +123,7 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
         var letters = asked.Facts
             .Select(f => Question(named[f.Material], f, dictionary))
             .Concat(rules.FigureIfAny("allergens.list-new-products") is { Word: not "none" }
-                ? materials.Select(AllergensOf).OfType<SupplierQuestion>()
+                ? materials.Select(m => AllergensOf(m, dictionary)).OfType<SupplierQuestion>()
                 : [])
             .GroupBy(q => Supplier(q.Material))
             .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g]))
@@ -140,11 +141,11 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
         For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], (market ?? workshop.Market).On(on));
 
     // A scent without a certificate, or what holds an essential oil without one.
-    private static SupplierQuestion? AllergensOf(Material material)
+    private static SupplierQuestion? AllergensOf(Material material, IngredientDictionary dictionary)
     {
         if (!material.Allergens.IsEmpty)
             return null;
-        var oils = PossibleAllergens.In(material).ToArray();
+        var oils = PossibleAllergens.In(material, dictionary).ToArray();
         return oils.Length == 0 && material.Kind != MaterialKind.Fragrance ? null
             : new SupplierQuestion(material, null, null, 0, 1)
             {

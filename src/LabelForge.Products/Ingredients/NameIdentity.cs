@@ -8,6 +8,9 @@ public sealed class NameIdentity(IngredientDictionary dictionary)
 {
     private readonly Dictionary<string, string> _unknown = new(Same);
 
+    /// <summary>The names known.</summary>
+    public IngredientDictionary Dictionary => dictionary;
+
     /// <summary>Whether two names are spelled alike but for letter case, spacing, footnote signs and the kind of apostrophe.</summary>
     public static IEqualityComparer<string> Same { get; } = new AsCompared();
 

@@ -17,7 +17,8 @@ public static class LegalLimits
     /// <summary>The material with its constituents bounded; itself where nothing is trusted or nothing is limited.</summary>
     /// <param name="material">The material.</param>
     /// <param name="usual">The market whose limits are meant where its file names none.</param>
-    public static Material Bound(Material material, Market usual)
+    /// <param name="dictionary">The names known.</param>
+    public static Material Bound(Material material, Market usual, IngredientDictionary dictionary)
     {
         if (material.Trusted is not { } trusted || SubstanceTable.For(trusted.Market ?? usual) is not { } table)
             return material;
@@ -27,7 +28,8 @@ public static class LegalLimits
             .. material.Contains.Select(c =>
             {
                 // A paper that says more is not made to say less: the checks judge it.
-                if (Of(c, table) is not { } bound || bound.Most.CompareTo(c.Share.Low) < 0 || bound.Most.CompareTo(c.Share.High) >= 0)
+                if (Of(c, table, dictionary) is not { } bound || bound.Most.CompareTo(c.Share.Low) < 0
+                    || bound.Most.CompareTo(c.Share.High) >= 0)
                     return c;
                 bounds.Add(bound);
                 return c with { Share = new(c.Share.Low, bound.Most) };
@@ -37,9 +39,9 @@ public static class LegalLimits
     }
 
     // The greatest that any entry allows in any product, salts by their acids; none where some product is not limited.
-    private static LegalBound? Of(DeclaredConstituent constituent, SubstanceTable table)
+    private static LegalBound? Of(DeclaredConstituent constituent, SubstanceTable table, IngredientDictionary dictionary)
     {
-        var entry = IngredientDictionary.Shipped.Find(NanoName.Bare(constituent.Name));
+        var entry = dictionary.Find(NanoName.Bare(constituent.Name));
         var name = entry?.Us ?? constituent.Name;
         var limits = table.Of(constituent.Name, entry).Where(r => r.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf)
             .ToArray();

@@ -20,7 +20,7 @@ public sealed class Workshop
     // Few trust the law's limits; of the others nothing is made anew.
     private ImmutableDictionary<string, Material> Bound(ImmutableDictionary<string, Material> materials) =>
         materials.Values.Where(m => m.Trusted is not null).ToArray() is { Length: > 0 } trusting
-            ? materials.SetItems(trusting.Select(m => KeyValuePair.Create(m.Id, LegalLimits.Bound(m, Market))))
+            ? materials.SetItems(trusting.Select(m => KeyValuePair.Create(m.Id, LegalLimits.Bound(m, Market, Dictionary))))
             : materials;
 
     /// <summary>The folder.</summary>

@@ -64,6 +64,14 @@ public partial class ConventionTests
         Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli")
             .Where(f => Regex.IsMatch(f.Text, @"static [^=(;]*\bShipped\b")).Select(f => f.Name).Order(StringComparer.Ordinal));
 
+    // Who reads what ships in the two layers that keep it: the doors of a file (a workshop, a business, a draft, a supplier's paper), and
+    // tables that stand for themselves.
+    [Fact]
+    public void A_finished_product_is_told_the_dictionary_of_its_workshop() => Assert.Equal(
+        ["Business.cs", "BusinessDraft.cs", "CertificateText.cs", "Densities.cs", "IngredientDictionary.cs", "MaterialDraft.cs",
+            "ProductKindOf.cs", "SubstanceTable.cs", "UsualLevels.cs", "UsualShares.cs", "Workshop.cs"],
+        Sources("Products").Where(f => Regex.IsMatch(f.Text, @"\bShipped\b")).Select(f => f.Name).Order(StringComparer.Ordinal));
+
     // Both are made from a batch by the mass balance alone.
     [Fact]
     public void No_share_of_the_finished_product_is_made_but_by_the_mass_balance() =>

@@ -8,9 +8,10 @@ internal static class FatReading
     /// <summary>What of a material takes up alkali, as the fat in so many grams of it; null where
     /// nothing does. The rest stands by.</summary>
     /// <exception cref="InputException">Nothing says how much alkali it takes up, or what part of it does.</exception>
-    public static (Fat? Fat, IEnumerable<Bystander> Bystanders) Of(Material material, decimal grams)
+    public static (Fat? Fat, IEnumerable<Bystander> Bystanders) Of(Material material, decimal grams,
+        IngredientDictionary dictionary)
     {
-        var all = material.Contains.Select(c => new Named(c, IngredientDictionary.Shipped.Find(c.Name))).ToArray();
+        var all = material.Contains.Select(c => new Named(c, dictionary.Find(c.Name))).ToArray();
         if (TheFat(material, all) is not { } fat)
             return (null, [.. all.Select(c => new Bystander(c.Key, grams * (all.Length == 1 ? 1 : Figure(material, c))))]);
         var others = all.Where(c => c != fat).Select(c => (c.Key, Share: Figure(material, c))).ToArray();

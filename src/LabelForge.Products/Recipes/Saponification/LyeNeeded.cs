@@ -13,7 +13,8 @@ internal readonly record struct AlkaliPerGram(decimal Takes, decimal TakesFirst,
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
     public static AlkaliPerGram Of(Workshop workshop, Material material)
     {
-        var charge = SoapCharge.Of(ExplodedFormula.Of(workshop, material).Select(f => (f.Material, f.Share.Fraction)));
+        var charge = SoapCharge.Of(ExplodedFormula.Of(workshop, material).Select(f => (f.Material, f.Share.Fraction)),
+            workshop.Dictionary);
         var first = charge.PlainAcidDemand(v => v.Middle);
         return new AlkaliPerGram(charge.Demand(v => v.Middle) - first, first, charge.AlkaliMoles);
     }

@@ -9,9 +9,8 @@ internal static class LyeReading
 
     /// <summary>So many grams of a lye.</summary>
     /// <exception cref="InputException">It names no alkali, or two, or a solution does not say how strong it is.</exception>
-    public static Lye Of(Material material, decimal grams)
+    public static Lye Of(Material material, decimal grams, IngredientDictionary dictionary)
     {
-        var dictionary = IngredientDictionary.Shipped;
         var alkalis = material.Contains.Where(c => Alkali.Of(dictionary.Find(c.Name)) is not null).ToArray();
         if (alkalis.Length != 1)
             throw Refuse(material, alkalis.Length == 0 ? "soap.no-alkali" : "soap.two-alkalis");

@@ -56,13 +56,13 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
         var bought = ExplodedFormula.Of(workshop, batch);
         if (!bought.Any(f => f.Material.Kind == MaterialKind.Lye))
             return null;
-        var charge = Of(bought.Select(f => (f.Material, f.Share.Fraction * batch.Total.Grams)));
+        var charge = Of(bought.Select(f => (f.Material, f.Share.Fraction * batch.Total.Grams)), workshop.Dictionary);
         return charge.Fats.All(f => f.Soap.Kind == FatKind.PlainAcid) ? null : charge;
     }
 
     /// <summary>Reads so many grams of bought materials.</summary>
     /// <exception cref="InputException">A lye or an oil does not say what is needed to count it.</exception>
-    public static SoapCharge Of(IEnumerable<(Material Material, decimal Grams)> bought)
+    public static SoapCharge Of(IEnumerable<(Material Material, decimal Grams)> bought, IngredientDictionary dictionary)
     {
         var fats = ImmutableArray.CreateBuilder<Fat>();
         var lyes = ImmutableArray.CreateBuilder<Lye>();
@@ -71,10 +71,10 @@ public sealed record SoapCharge(ImmutableArray<Fat> Fats, ImmutableArray<Lye> Ly
         {
             if (material.Kind == MaterialKind.Lye)
             {
-                lyes.Add(LyeReading.Of(material, grams));
+                lyes.Add(LyeReading.Of(material, grams, dictionary));
                 continue;
             }
-            var (fat, besides) = FatReading.Of(material, grams);
+            var (fat, besides) = FatReading.Of(material, grams, dictionary);
             if (fat is not null)
                 fats.Add(fat);
             bystanders.AddRange(besides);
