@@ -51,8 +51,8 @@ public static class PossibleAllergens
     }
 
     private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished, IngredientDictionary dictionary) =>
-        In(finished.Material, dictionary).Select(o => new UnanalysedOil(finished.Material, o.Oil, new FinishedShare(finished.Share.Fraction * o.Low),
-            new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
+        In(finished.Material, dictionary).Select(o => new UnanalysedOil(finished.Material, o.Oil,
+            new FinishedShare(finished.Share.Fraction * o.Low), new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
 
     private static bool IsOil(Ingredient? ingredient, IngredientDictionary dictionary) =>
         ingredient is not null && dictionary.OilAllergens.IsScentOil(ingredient);
