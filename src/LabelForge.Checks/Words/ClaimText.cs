@@ -78,15 +78,9 @@ internal sealed class ClaimText
 
     private static ImmutableArray<int> Scores(string text) => [.. SentenceGrammar.All.Select(g => g.Small.Count(text))];
 
-    private bool Ends(int at) => Folded[at] switch
-    {
-        '!' or '?' or '•' or '|' or ';' or '·' => true,
-        '.' => at + 1 >= Folded.Length || char.IsWhiteSpace(Folded[at + 1]),
-        '\n' => NextIsCapital(at + 1),
-        _ => false,
-    };
-
     // A line that starts anew with a capital ends a sentence too.
+    private bool Ends(int at) => LanguageOf.EndsSentence(Folded, at) || (Folded[at] == '\n' && NextIsCapital(at + 1));
+
     private bool NextIsCapital(int at)
     {
         while (at < Folded.Length && Folded[at] == ' ')

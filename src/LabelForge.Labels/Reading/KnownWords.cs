@@ -49,15 +49,9 @@ internal sealed class KnownWords
     public IEnumerable<string> Unknown(string text)
     {
         var folded = FoldedText.Of(text);
-        for (var i = 0; i < folded.Length;)
-        {
-            var start = i;
-            while (i < folded.Length && char.IsLetter(folded[i]))
-                i++;
-            if (i - start >= ShortestWord && !Has(folded[start..i]) && !IsHandle(folded, start, i))
-                yield return text[start..i];
-            i = Math.Max(i, start + 1);
-        }
+        return LanguageOf.WordsAt(folded)
+            .Where(w => w.Length >= ShortestWord && !Has(folded[w.Start..w.End]) && !IsHandle(folded, w.Start, w.End))
+            .Select(w => text[w.Start..w.End]);
     }
 
     private bool Has(string word) =>

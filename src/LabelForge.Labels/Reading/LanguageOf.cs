@@ -1,6 +1,7 @@
 namespace LabelForge.Checks.Reading;
 
-/// <summary>In which language words are, by the words that stand in any text of it and by the words of labels.</summary>
+/// <summary>The words and the sentences of a text, and in which language they are: by the words that stand in any text of it and by
+/// the words of labels.</summary>
 public static class LanguageOf
 {
     private static readonly Lazy<ImmutableArray<(string Language, HashSet<string> Words)>> Held = new(Load);
@@ -31,14 +32,34 @@ public static class LanguageOf
     public static IEnumerable<string> Words(string text)
     {
         var folded = FoldedText.Of(text);
-        for (var i = 0; i < folded.Length;)
+        return WordsAt(folded).Where(w => w.Length > 1).Select(w => folded[w.Start..w.End]);
+    }
+
+    /// <summary>Where the words of a text stand: letters alone.</summary>
+    internal static IEnumerable<TextSpan> WordsAt(string text) => Runs(text, at => char.IsLetter(text[at]));
+
+    /// <summary>Where the sentences of a line stand, without what ends them.</summary>
+    internal static IEnumerable<TextSpan> SentencesAt(string line) => Runs(line, at => !EndsSentence(line, at));
+
+    /// <summary>Whether a sentence ends with a character of a text.</summary>
+    public static bool EndsSentence(string text, int at) => text[at] switch
+    {
+        '!' or '?' or '•' or '|' or ';' or '·' => true,
+        '.' => at + 1 >= text.Length || char.IsWhiteSpace(text[at + 1]),
+        _ => false,
+    };
+
+    private static IEnumerable<TextSpan> Runs(string text, Func<int, bool> belongs)
+    {
+        for (var i = 0; i < text.Length;)
         {
             var start = i;
-            while (i < folded.Length && char.IsLetter(folded[i]))
+            while (i < text.Length && belongs(i))
                 i++;
-            if (i - start > 1)
-                yield return folded[start..i];
-            i = Math.Max(i, start + 1);
+            if (i > start)
+                yield return new(start, i - start);
+            else
+                i++;
         }
     }
 

@@ -93,29 +93,30 @@ public static partial class WordAccount
                 seen++;
             // Names stand among the first lines, and beside what the product is.
             var isTitleLine = seen <= FirstLines || (identityLine >= 0 && Math.Abs(line - identityLine) <= NearIdentity);
-            foreach (Match part in Sentence().Matches(whole))
+            foreach (var part in LanguageOf.SentencesAt(whole))
             {
-                var words = LanguageOf.Words(part.Value).Count();
-                var span = new TextSpan(start + part.Index, part.Length);
+                var said = whole[part.Start..part.End];
+                var words = LanguageOf.Words(said).Count();
+                var span = new TextSpan(start + part.Start, part.Length);
                 if (words == 0)
                     continue;
                 // A sentence goes on over lines and semicolons; "Directions:" and what follows it are one.
-                goesOn = LabelWords.BeginsPart(part.Value.Trim())
+                goesOn = LabelWords.BeginsPart(said.Trim())
                     || (goesOn
-                        && (part.Index == whole.Length - whole.TrimStart().Length || (part.Index > 0 && whole[part.Index - 1] == ';'))
+                        && (part.Start == whole.Length - whole.TrimStart().Length || (part.Start > 0 && whole[part.Start - 1] == ';'))
                         && !EndsBefore(text, span.Start));
-                if (identity?.Overlaps(span) != true && Countries.Code(part.Value.Trim(' ', '.', ',')) is null)
-                    yield return new(part.Value, span, goesOn,
-                        words <= MostWordsOfName && !EndsSentence(whole, part) && (isTitleLine || IsBeside(text, span, trader)));
+                if (identity?.Overlaps(span) != true && Countries.Code(said.Trim(' ', '.', ',')) is null)
+                    yield return new(said, span, goesOn,
+                        words <= MostWordsOfName && !EndsSentence(whole, part.End, said) && (isTitleLine || IsBeside(text, span, trader)));
             }
             start += whole.Length + 1;
             line++;
         }
     }
 
-    private static bool EndsSentence(string line, Match part) =>
-        part.Index + part.Length < line.Length && line[part.Index + part.Length] is '.' or '!' && part.Value.Any(char.IsLower)
-            && part.Value.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && char.IsLower(w[0]));
+    private static bool EndsSentence(string line, int end, string said) =>
+        end < line.Length && line[end] is '.' or '!' && said.Any(char.IsLower)
+            && said.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && char.IsLower(w[0]));
 
     // On the line of the address, or the one over or under it.
     private static bool IsBeside(string text, TextSpan span, IEnumerable<TextSpan> trader) =>
@@ -186,9 +187,6 @@ public static partial class WordAccount
     private static bool EndsBefore(string text, int at) => text[..at].TrimEnd(' ', '\n') is [.., '.' or '!' or '?'];
 
     private static int LineOf(string text, int at) => text.AsSpan(0, Math.Min(at, text.Length)).Count('\n');
-
-    [GeneratedRegex(@"(?:[^.!?|•·;]|[.](?!\s|$))+")]
-    private static partial Regex Sentence();
 
     [GeneratedRegex("^[MDCLXVI]+$")]
     private static partial Regex RomanNumber();
