@@ -23,7 +23,9 @@ public sealed class ServerWatch : IDisposable
         _changed = changed;
         Server = place.Server ?? throw new ArgumentException("These books are on no server.", nameof(place));
         Listening = new TaskCompletionSource();
-        _ = Task.Run(Listen);
+        // Taken before anybody can end it: a source that is disposed of gives no token.
+        var stop = _end.Token;
+        Ended = Task.Run(() => Listen(stop));
     }
 
     /// <summary>The server that is listened to.</summary>
@@ -32,6 +34,9 @@ public sealed class ServerWatch : IDisposable
     /// <summary>Done once it listens: what is written from then on is told.</summary>
     public TaskCompletionSource Listening { get; }
 
+    /// <summary>Done once it was ended and listens no more; never at fault.</summary>
+    public Task Ended { get; }
+
     /// <inheritdoc/>
     public void Dispose()
     {
@@ -39,9 +44,8 @@ public sealed class ServerWatch : IDisposable
         _end.Dispose();
     }
 
-    private async Task Listen()
+    private async Task Listen(CancellationToken stop)
     {
-        var stop = _end.Token;
         for (var first = true; !stop.IsCancellationRequested; first = false)
         {
             try

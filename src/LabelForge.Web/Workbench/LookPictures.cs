@@ -13,7 +13,8 @@ namespace LabelForge.Web.Workbench;
 /// <param name="Variant">Which of its scents, from 0; null for a recipe without any.</param>
 /// <param name="Wish">How its label is wanted.</param>
 /// <param name="Before">The look that it has.</param>
-public sealed record LookSubject(string Id, string Text, int? Variant, LabelWish Wish, LookTry Before);
+/// <param name="Language">The language in which it is told what is wrong.</param>
+public sealed record LookSubject(string Id, string Text, int? Variant, LabelWish Wish, LookTry Before, string Language);
 
 /// <summary>A look tried on a product.</summary>
 /// <param name="Of">The look.</param>
@@ -37,14 +38,15 @@ public sealed class LookPictures(WorkshopCache shelf, LabelViews views, Temporar
             var job = views.Prepare(workshop, subject.Id, tried.Into(subject.Text, subject.Variant, subject.Before), subject.Wish, out _);
             stop.ThrowIfCancellationRequested();
             if (job.Fit is not Fit.Fits { Layout: var layout })
-                return new(tried, null, null, null, job.Fit is Fit.DoesNotFit not ? PageWords.Told(not.Problem) : null, null);
-            var must = RecipeCheck.Run(job.Facts).Findings.FirstOrDefault(f => f.Severity == Severity.Must);
-            return new(tried, layout, Put(layout), Front(layout), must is null ? null : $"{must.Message} {must.Fix}",
+                return new(tried, null, null, null,
+                    job.Fit is Fit.DoesNotFit not ? PageWords.Told(not.Problem, subject.Language) : null, null);
+            var must = RecipeCheck.Run(job.Facts).Findings.FirstOrDefault(f => f.Severity == Severity.Must)?.In(subject.Language);
+            return new(tried, layout, Put(layout), Front(layout), must is (var message, var fix) ? $"{message} {fix}" : null,
                 string.Join(' ', job.LeftOut) is { Length: > 0 } advice ? advice : null);
         }
         catch (InputException e)
         {
-            return new(tried, null, null, null, PageWords.Told(e.Problem), null);
+            return new(tried, null, null, null, PageWords.Told(e.Problem, subject.Language), null);
         }
     }
 

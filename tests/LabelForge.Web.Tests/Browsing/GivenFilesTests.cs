@@ -1,4 +1,5 @@
 using System.Text;
+using System.Text.RegularExpressions;
 using LabelForge.Print;
 using Microsoft.Playwright;
 using SkiaSharp;
@@ -121,6 +122,29 @@ public sealed class GivenFilesTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#first")).ToHaveValueAsync("4");
         await Assertions.Expect(page.GetByText("from position 4.")).ToBeVisibleAsync();
     }
+
+    [Fact]
+    public async Task A_label_that_lies_on_its_stock_lies_in_the_picture_of_the_sheet()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        await window.GoAsync("/print/bramble-bar");
+        var (place, label) = (page.Locator("#position-2 rect"), page.Locator("#position-2 image"));
+        await page.Locator("#stock").SelectOptionAsync("us-letter-10-2x4in");
+        await Assertions.Expect(page.Locator(".sheet-picture [role=radio]")).ToHaveCountAsync(10);
+        await Assertions.Expect(label).ToBeVisibleAsync();
+        Assert.Null(await label.GetAttributeAsync("transform"));
+        // Labels of 4 x 2 in on places of 2 x 10 in: turned by a quarter to the left, as they are printed.
+        await page.Locator("#stock").SelectOptionAsync("us-letter-4-wrap-2x10in");
+        await Assertions.Expect(page.Locator(".sheet-picture [role=radio]")).ToHaveCountAsync(4);
+        await Assertions.Expect(label).ToHaveAttributeAsync("transform", new Regex(@"^rotate\(-90 "));
+        var (there, lies) = ((await place.BoundingBoxAsync())!, (await label.BoundingBoxAsync())!);
+        Assert.True(there.Height > 4 * there.Width);
+        Assert.Equal([there.X, there.Y, there.Width, there.Height], [lies.X, lies.Y, lies.Width, lies.Height], Near);
+    }
+
+    // But for the line around the place.
+    private static bool Near(float one, float other) => Math.Abs(one - other) < 1;
 
     // A table whose columns stand apart, as such papers have them.
     private static byte[] Table(params (string Left, string Right)[] rows)

@@ -109,7 +109,7 @@ public abstract partial class LookView : RecipeView
         var before = LookTry.Of(look);
         int? at = Variants.Length == 0 ? null : Math.Max(0, Array.IndexOf(Variants, Variant));
         var kept = IsChanged;
-        _subject = new(Id, Text, at, Wish, before);
+        _subject = new(Id, Text, at, Wish, before, Words.Language);
         if (!kept || Tried is null)
             Tried = before;
         TileHue = Tried.Hue;
@@ -254,7 +254,7 @@ public abstract partial class LookView : RecipeView
         catch (InputException e)
         {
             Undo();
-            Told = PageWords.Told(e.Problem);
+            Told = PageWords.Told(e.Problem, Words.Language);
         }
     }
 

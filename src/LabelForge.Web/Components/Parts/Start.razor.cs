@@ -40,7 +40,7 @@ public partial class Start
 
     private string? ContactWrong =>
         _left.Contains("contact") && _answers.Contact.Trim().Length > 0 && ContactWay.Parse(_answers.Contact) is { IsValue: false } wrong
-            ? PageWords.Told(wrong.Problem)
+            ? PageWords.Told(wrong.Problem, Say.Language)
             : null;
 
     private bool PiecesWrong =>
@@ -88,7 +88,7 @@ public partial class Start
 
     private Task Ready(StartPicture picture) => InvokeAsync(() =>
     {
-        _pictureWrong = picture.Problem is { } problem ? PageWords.Told(problem) : null;
+        _pictureWrong = picture.Problem is { } problem ? PageWords.Told(problem, Say.Language) : null;
         // The last good picture stays, and says that it is older.
         if (picture.Problem is null || _picture is null)
             _picture = picture;
@@ -232,7 +232,7 @@ public partial class Start
         }
         catch (InputException e)
         {
-            _wrong = PageWords.Told(e.Problem);
+            _wrong = PageWords.Told(e.Problem, Say.Language);
             return false;
         }
     }
