@@ -144,7 +144,7 @@ public sealed class GivenFilesTests(Chromium chromium)
     }
 
     // But for the line around the place.
-    private static bool Near(float one, float other) => Math.Abs(one - other) < 1;
+    private static bool Near(float one, float other) => Math.Abs(one - other) < 2;
 
     // A table whose columns stand apart, as such papers have them.
     private static byte[] Table(params (string Left, string Right)[] rows)
