@@ -124,7 +124,8 @@ public sealed class HandoverTests
 
     // A check looks into the books for the lot that it is of.
     private static string Example(Command verb) =>
-        (VerbExamples.Of(verb).LastOrDefault(e => e.Call.Contains(" --lot ", StringComparison.Ordinal)) ?? VerbExamples.Of(verb).Last()).Call;
+        (VerbExamples.Of(verb).LastOrDefault(e => e.Call.Contains(" --lot ", StringComparison.Ordinal))
+            ?? VerbExamples.Of(verb).Last()).Call;
 
     private static string[] Words(string call) => [.. System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(call).Skip(1)];
 

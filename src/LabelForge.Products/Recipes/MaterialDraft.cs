@@ -30,7 +30,8 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     }
 
     /// <summary>The file's text. It can be read back at once; what is unknown is marked for the maker to settle.</summary>
-    /// <exception cref="InputException">Two names of the paper mean the same ingredient, one is far too long, or nothing surely is in it.</exception>
+    /// <exception cref="InputException">Two names of the paper mean the same ingredient, one is far too long, or nothing surely is
+    /// in it.</exception>
     public string ToYaml()
     {
         RefuseLong();

@@ -15,7 +15,8 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
 {
     private const int MostKnown = 30;
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
-    private readonly ConcurrentDictionary<string, (Workshop Workshop, DateOnly On, string Text, LabelWish Wish, LabelView View)> _last = [];
+    private readonly ConcurrentDictionary<string, (Workshop Workshop, DateOnly On, string Text, LabelWish Wish, LabelView View)>
+        _last = [];
 
     // What it came to the last time, where nothing has changed since: a page that is opened again shows its label at once.
     private LabelView? Known(string id, string text, LabelWish wish) =>

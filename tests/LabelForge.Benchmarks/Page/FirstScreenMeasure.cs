@@ -7,7 +7,8 @@ namespace LabelForge.Benchmarks.Page;
 /// <summary>How long a page takes from the server's first byte to a screen that can be read and used, in a real browser.</summary>
 /// <remarks>
 /// The browser itself takes the time, from the document's <c>responseStart</c> (Navigation Timing, Level 2) to the frame after the page's
-/// heading and its labels are there and each picture in view is decoded. A new window has nothing of the page yet; the same window has script, style and
+/// heading and its labels are there and each picture in view is decoded. A new window has nothing of the page yet;
+/// the same window has script, style and
 /// letters by then, as on every opening but the first.
 /// </remarks>
 internal static class FirstScreenMeasure

@@ -2,7 +2,8 @@ using LabelForge.Web.Workbench;
 
 namespace LabelForge.Web.Tests.Editing;
 
-/// <summary>A scanner types into the weight, where the cursor stands after a weighing: a number with an M before it is a bottle's.</summary>
+/// <summary>A scanner types into the weight, where the cursor stands after a weighing: a number with an M before it is a
+/// bottle's.</summary>
 public class ScannedIntoFieldTests
 {
     [Theory]
