@@ -51,7 +51,7 @@ public sealed class Hyphenation
     private static readonly string[] Unknown = ["en", "fr"];
 
     /// <summary>A language's patterns.</summary>
-    public static Hyphenation Of(string language) => 
+    public static Hyphenation Of(string language) =>
         Read.GetOrAdd(language, l => new Hyphenation(l, Templates.Text($"hyphens/{l}.txt")));
 
     /// <summary>The places at which a word may be broken, counted in characters from its start.

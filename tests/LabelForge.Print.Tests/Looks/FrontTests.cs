@@ -132,8 +132,12 @@ public class FrontTests
         var content = shape == "lip-tube-wrap"
             ? Usual(Market.Us) with
             {
-                ProductName = "Moss Lane", Identity = "Lip balm", NetQuantity = "Net Wt 0.15 oz (4.5 g)", Directions = "Smooth over lips.",
-                Ingredients = ["Cocos Nucifera (Coconut) Oil", "Beeswax", "Tocopherol", "Fragrance"], Warnings = [],
+                ProductName = "Moss Lane",
+                Identity = "Lip balm",
+                NetQuantity = "Net Wt 0.15 oz (4.5 g)",
+                Directions = "Smooth over lips.",
+                Ingredients = ["Cocos Nucifera (Coconut) Oil", "Beeswax", "Tocopherol", "Fragrance"],
+                Warnings = [],
             }
             : Usual(Market.Us);
         var found = ArrangementFile.Known.Where(a => LabelFitter.Fit(

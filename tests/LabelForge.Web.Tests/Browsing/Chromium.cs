@@ -135,6 +135,8 @@ public sealed class Window : IAsyncDisposable
             await Page.Locator(".measured").WaitForAsync();
             await Page.WaitForFunctionAsync("() => !document.querySelector('.tiles .no-thumb') && document.querySelector('.range-strip')");
         }
+        // A list that more comes into says so.
+        await Page.WaitForFunctionAsync("() => !document.querySelector('[aria-busy=true]')");
         // What is loaded only when it comes into view is not waited for.
         await Page.WaitForFunctionAsync("() => Array.from(document.images).every(i => i.complete || i.loading === 'lazy')");
         await Page.EvaluateAsync("""
