@@ -156,6 +156,32 @@
     // Who is typing there already is left alone: what is selected would be typed over.
     focus: (id) => { const e = document.getElementById(id); if (e && e !== document.activeElement) { e.focus(); if (e.select) e.select(); } },
   };
-  // The socket is the one way here, and it is on this machine: nothing is asked about ways first.
-  Blazor.start({ circuit: { configureSignalR: (way) => way.withUrl("/_blazor", { skipNegotiation: true, transport: 1 }) } });
+  // Nothing is drawn without the first socket, and on a machine that is busy it may fail: the page is opened again, at ever longer
+  // waits, and says so where that does not help. What fails later is taken up again by its own way.
+  const isDrawn = () => document.querySelector("h1") !== null;
+  class Way extends WebSocket {
+    constructor(...where) {
+      super(...where);
+      this.addEventListener("close", () => {
+        if (isDrawn()) { sessionStorage.removeItem(opened); return; }
+        const times = Number(sessionStorage.getItem(opened) ?? 0);
+        if (times >= 5) {
+          sessionStorage.removeItem(opened);
+          lost.dataset.state = "gone";
+          if (!lost.open) lost.showModal();
+          return;
+        }
+        sessionStorage.setItem(opened, times + 1);
+        setTimeout(() => location.reload(), 250 * 2 ** times);
+      });
+    }
+  }
+  const opened = "labelforge-opened";
+  // The socket is the one way here, and it is on this machine: nothing is asked about ways first. A program that has ended closes it at
+  // once; one that is silent for long is busy.
+  Blazor.start({
+    circuit: {
+      configureSignalR: (way) => way.withUrl("/_blazor", { skipNegotiation: true, transport: 1, WebSocket: Way }).withServerTimeout(120000),
+    },
+  });
 })();

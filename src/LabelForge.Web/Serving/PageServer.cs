@@ -110,6 +110,11 @@ public sealed class PageServer : IAsyncDisposable
             // A closed lid finds its page again for a while. One person has a few windows; more would only hold memory.
             o.DisconnectedCircuitRetentionPeriod = TimeSpan.FromMinutes(10);
             o.DisconnectedCircuitMaxRetained = 20;
+        }).AddHubOptions(o =>
+        {
+            // Window and program are on one machine: a long silence means that it is busy, or its lid closed, not that the line broke.
+            o.HandshakeTimeout = TimeSpan.FromMinutes(1);
+            o.ClientTimeoutInterval = TimeSpan.FromMinutes(2);
         });
         builder.Services.AddSingleton(options);
         builder.Services.AddSingleton<Door>();
