@@ -17,40 +17,49 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
     private readonly ConcurrentDictionary<string, (Workshop Workshop, DateOnly On, string Text, LabelWish Wish, LabelView View)>
         _last = [];
+    private readonly ConcurrentDictionary<string, SemaphoreSlim> _turns = [];
 
     // What it came to the last time, where nothing has changed since: a page that is opened again shows its label at once.
     private LabelView? Known(string id, string text, LabelWish wish) =>
         _last.TryGetValue(id, out var last) && ReferenceEquals(last.Workshop, shelf.Read().Workshop) && last.On == options.Today()
-            && last.Text == text && last.Wish == wish && last.View.Pictures.All(p => papers.Has(p.Address)) ? last.View : null;
+            && last.Text == text && last.Wish == wish && last.View.Pictures.All(p => papers.Has(p.Address))
+            ? last.View with { MadeAt = DateTime.Now }
+            : null;
 
     /// <summary>What a recipe comes to. Never throws on what a person wrote: the view says what is wrong.</summary>
+    /// <remarks>Several windows on one recipe ask the same at once: it is worked out once, and the others are given it.</remarks>
     /// <param name="id">The recipe's id.</param>
     /// <param name="text">Its text, perhaps unsaved.</param>
     /// <param name="wish">How the label is wanted.</param>
     /// <param name="stop">Set once the view is no longer wanted.</param>
     /// <param name="soon">Told the view of a recipe with scents before the others of them are
     /// judged; null where nobody waits for it.</param>
-    public LabelView Of(string id, string text, LabelWish wish, CancellationToken stop, Action<LabelView>? soon = null)
+    public async Task<LabelView> OfAsync(string id, string text, LabelWish wish, CancellationToken stop, Action<LabelView>? soon = null)
     {
         try
         {
             var (workshop, trouble) = shelf.Read();
             if (workshop is null)
                 return new LabelView { Problem = trouble };
-            if (Known(id, text, wish) is { } known)
-                return known with { MadeAt = DateTime.Now };
-            var job = Prepare(workshop, id, text, wish, out var changes);
-            stop.ThrowIfCancellationRequested();
-            var view = new LabelView { Job = job, Pictures = [.. Fits(job).Select(Draw)], LotChanges = [.. changes] };
-            stop.ThrowIfCancellationRequested();
-            view = Checked(view, job);
-            if (wish.Variant is not null || job.Product.Recipe.VariantName is null)
-                return Remembered(view);
-            soon?.Invoke(view with { IsWhole = false });
+            var first = await Alone(id, stop, () => Known(id, text, wish) ?? Remembered(First()));
+            if (first.IsWhole)
+                return first;
+            soon?.Invoke(first);
             // Who types on does not wait for ten labels after each letter.
-            if (soon is not null && stop.WaitHandle.WaitOne(BeforeOthers))
+            if (soon is not null)
+                await Task.Delay(BeforeOthers, stop);
+            return await Alone(id, stop, () => Known(id, text, wish) is { IsWhole: true } known
+                ? known
+                : Remembered(first with { Others = Others(workshop, id, text, wish, stop), IsWhole = true }));
+
+            LabelView First()
+            {
+                var job = Prepare(workshop, id, text, wish, out var changes);
                 stop.ThrowIfCancellationRequested();
-            return Remembered(view with { Others = Others(workshop, id, text, wish, stop) });
+                var view = new LabelView { Job = job, Pictures = [.. Fits(job).Select(Draw)], LotChanges = [.. changes] };
+                stop.ThrowIfCancellationRequested();
+                return Checked(view, job) with { IsWhole = wish.Variant is not null || job.Product.Recipe.VariantName is null };
+            }
 
             // What was weighed for a lot may change without a change of the files.
             LabelView Remembered(LabelView made)
@@ -65,6 +74,20 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
         catch (InputException e)
         {
             return new LabelView { Problem = e.Problem };
+        }
+    }
+
+    private async Task<LabelView> Alone(string id, CancellationToken stop, Func<LabelView> work)
+    {
+        var turn = _turns.GetOrAdd(id, _ => new SemaphoreSlim(1));
+        await turn.WaitAsync(stop);
+        try
+        {
+            return work();
+        }
+        finally
+        {
+            turn.Release();
         }
     }
 

@@ -6,9 +6,16 @@ namespace LabelForge.Web.Workbench;
 /// <param name="failed">Told of trouble that nobody foresaw.</param>
 /// <param name="stopping">Whether the program ends, and neither is told any more: windows that
 /// lost touch are kept for a while, and draw what they are told.</param>
-public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready,
+public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationToken, Task<TAnswer>> work, Func<TAnswer, Task> ready,
     Func<Exception, Task> failed, Stopping stopping) : IDisposable
 {
+    /// <summary>The same, of work that waits for nothing.</summary>
+    public LatestOnlyWorker(Func<TWish, CancellationToken, TAnswer> work, Func<TAnswer, Task> ready, Func<Exception, Task> failed,
+        Stopping stopping)
+        : this((wish, stop) => Task.FromResult(work(wish, stop)), ready, failed, stopping)
+    {
+    }
+
     private readonly Lock _gate = new();
     private CancellationTokenSource? _under;
     private (TWish Wish, bool Is) _waiting;
@@ -59,7 +66,7 @@ public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationTok
             }
             try
             {
-                var answer = work(wish, stop.Token);
+                var answer = await work(wish, stop.Token);
                 if (!stop.IsCancellationRequested && !stopping.Is)
                     await ready(answer);
             }

@@ -8,7 +8,7 @@ namespace LabelForge.Web.Tests.Editing;
 public class LabelViewsTests
 {
     [Fact]
-    public void The_label_that_is_typed_on_does_not_wait_for_the_other_scents()
+    public async Task The_label_that_is_typed_on_does_not_wait_for_the_other_scents()
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
         try
@@ -19,7 +19,7 @@ public class LabelViewsTests
             var views = new LabelViews(new WorkshopCache(documents), new TemporaryDownloads(), options);
             var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
             var early = new List<LabelView>();
-            var whole = views.Of("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);
+            var whole = await views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);
             var first = Assert.Single(early);
             Assert.False(first.IsWhole);
             Assert.Single(first.Pictures);
@@ -28,8 +28,32 @@ public class LabelViewsTests
             Assert.True(whole.IsWhole);
             Assert.Equal(["Peach Morning", "Beeswing", "Moss Lane", "Rainy Day", "Winter Smoke"], whole.Others.Select(o => o.Name));
             // One that is asked for by itself is whole at once.
-            Assert.True(views.Of("meadow-bar", text, new LabelWish(Variant: "Rainy Day"), CancellationToken.None, early.Add).IsWhole);
+            Assert.True((await views.OfAsync("meadow-bar", text, new LabelWish(Variant: "Rainy Day"), CancellationToken.None, early.Add))
+                .IsWhole);
             Assert.Single(early);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public async Task What_many_windows_ask_at_once_is_worked_out_once()
+    {
+        var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
+        try
+        {
+            Browsing.Window.WriteExample(folder);
+            var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
+            using var documents = new OpenDocuments(options);
+            var views = new LabelViews(new WorkshopCache(documents), new TemporaryDownloads(), options);
+            var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
+            var all = await Task.WhenAll(Enumerable.Range(0, 12).Select(_ =>
+                Task.Run(() => views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None))));
+            Assert.All(all, v => Assert.True(ReferenceEquals(v.Job, all[0].Job)));
+            Assert.All(all, v => Assert.True(v.Others == all[0].Others));
+            Assert.All(all, v => Assert.True(v.IsWhole));
         }
         finally
         {
@@ -39,7 +63,7 @@ public class LabelViewsTests
 
     // A market that no code knows: its folder lies in the workshop, and workshop.yaml names it.
     [Fact]
-    public void A_market_of_the_workshops_own_is_drawn_and_judged_on_the_page()
+    public async Task A_market_of_the_workshops_own_is_drawn_and_judged_on_the_page()
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
         try
@@ -55,8 +79,8 @@ public class LabelViewsTests
             Assert.Null(documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
             var cache = new WorkshopCache(documents);
             Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
-            var view = new LabelViews(cache, new TemporaryDownloads(), options)
-                .Of("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(),
+            var view = await new LabelViews(cache, new TemporaryDownloads(), options)
+                .OfAsync("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(),
                     CancellationToken.None, _ => { });
             Assert.Equal("tv", view.Report!.Market);
             Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());

@@ -91,7 +91,7 @@ public abstract class RecipeView : EditorView
         File = OpenDocuments.Open(OpenDocuments.Recipes, Id);
         Choice = Choices.Of(Id);
         _next = null;
-        _latest ??= new((want, stop) => Views.Of(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed, Stopping);
+        _latest ??= new((want, stop) => Views.OfAsync(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed, Stopping);
         Remake();
     }
 
