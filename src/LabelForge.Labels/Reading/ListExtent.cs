@@ -67,6 +67,8 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     private bool EndsSentence(int start, int dot)
     {
         var before = text[Math.Max(0, dot - 3)..dot];
+        if (BeginsWithNumber().IsMatch(text[(text.LastIndexOf('\n', dot - 1) + 1)..(dot + 1)]))
+            return false;
         if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase)
             || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase)
             || before.EndsWith(".I", StringComparison.Ordinal)
@@ -107,7 +109,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return after.Trim().Length == 0
                 || tail[^1] is ':'
                 || BeginsOtherPart(at)
-                || !(goesOn || IsBroken(tail, after) || IsListOfNames(after));
+                || !(goesOn || IsBroken(tail, after) || IsListOfNames(after) || AreItems(body, at));
         }
         if (BeginsOtherPart(next) || HeadsAnother.Value.IsMatch(folded[next..Math.Min(folded.Length, next + line.Length)]))
             return true;
@@ -122,7 +124,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return false;
         // On a narrow label a long name takes three lines.
         var after2 = Lines.At(text, Lines.Next(text, next));
-        if (IsBroken(tail, $"{line} {after2}"))
+        if (IsBroken(tail, $"{line} {after2}") || (!line.Contains(',') && IsFormal($"{line} {after2}")))
             return false;
         // Names on lines of their own, and one among them that nobody knows.
         if (IsFormal(first) || (IsKnown(first) && !body.Contains(',')))
@@ -176,6 +178,16 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         return names.Length > 1 && names.Count(IsFormal) is > 1 and var formal && formal * 2 >= names.Length;
     }
 
+    // The next column of a list of lines: a line with the bullet of those before, or two names below one another,
+    // or one of two lines.
+    private bool AreItems(string body, int at)
+    {
+        var (line, next) = (Lines.At(text, at).Trim(), Lines.At(text, Lines.Next(text, at)).Trim());
+        var last = body[(body.TrimEnd().LastIndexOf('\n') + 1)..].TrimStart();
+        return (last.Length > 0 && !char.IsLetterOrDigit(last[0]) && last[0] == line[0])
+            || (!body.Contains(',') && ((IsFormal(line) && IsFormal(next)) || IsFormal($"{line} {next}")));
+    }
+
     private bool IsKnown(string name) => ListNames.Known(name, dictionary) is not null;
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
@@ -193,6 +205,10 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
 
     [GeneratedRegex(@"^[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)|peut\s+contenir|kann\s+enthalten|\+/-|±)", RegexOptions.IgnoreCase)]
     private static partial Regex MayContain();
+
+    // "1. Aqua": the number of an item.
+    [GeneratedRegex(@"^\s*[0-9]{1,2}\.$")]
+    private static partial Regex BeginsWithNumber();
 
     // A line with a web or mail address, or a state and its code, is the maker's.
     [GeneratedRegex(@"@|\bwww\.|https?:|\.(?:com|net|org|example|shop|ca|uk|eu)\b|\b[a-z]{2} [0-9]{5}\b", RegexOptions.IgnoreCase)]

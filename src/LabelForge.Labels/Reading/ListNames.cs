@@ -60,7 +60,7 @@ internal static partial class ListNames
     /// <summary>A name without footnote signs, percentages, bullets, or the word organic before it.</summary>
     public static string Bare(string name)
     {
-        var bare = Percent().Replace(name, "").Trim().TrimStart('-', '*', '+', '–', '—', '/')
+        var bare = Percent().Replace(ItemNumber().Replace(name, ""), "").Trim().TrimStart('-', '*', '+', '–', '—', '/')
             .TrimEnd('.', '*', '†', '‡', '+', ':', ' ', '-', '/', '–', '—').Trim();
         return Organic().Replace(Spaces().Replace(bare, " "), "").Trim();
     }
@@ -108,7 +108,7 @@ internal static partial class ListNames
     }
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary) =>
-        Split(body).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary)).SelectMany(r => AndAlso().Split(r))
+        ItemNumbers().Split(body).SelectMany(Split).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary)).SelectMany(r => AndAlso().Split(r))
             .Select(Bare)
             .Where(n => n.Any(char.IsLetterOrDigit) && !NoName().IsMatch(n)).Select(n => Unbroken(n, dictionary))
             .SelectMany(n => Blended(n, dictionary));
@@ -196,6 +196,13 @@ internal static partial class ListNames
         name.Contains('-') && dictionary.Find(name) is null && dictionary.Find(name.Replace("- ", "").Replace("-", "")) is not null
             ? name.Replace("- ", "").Replace("-", "")
             : name;
+
+    [GeneratedRegex(@"^\s*[0-9]{1,2}[.)]\s+")]
+    private static partial Regex ItemNumber();
+
+    // "1. Aqua", "2) Glycerin", each on its line.
+    [GeneratedRegex(@"(?<=^|\n)\s*[0-9]{1,2}[.)](?:\s+|$)")]
+    private static partial Regex ItemNumbers();
 
     [GeneratedRegex(@"\s*[/\\]\s*")]
     private static partial Regex Strokes();

@@ -136,9 +136,11 @@ public static class PdfLabelReader
         return least ? corners.Min() : corners.Max();
     }
 
-    // What does not print is left out.
+    // What does not print is left out; a sign by itself of a face of signs is a bullet.
     private static string Clean(string word)
     {
+        if (word is [var sign] && char.GetUnicodeCategory(sign) == UnicodeCategory.PrivateUse)
+            return "•";
         var clean = new StringBuilder(word.Length);
         foreach (var c in ComposedText.Of(LabelText.Ligatures.Aggregate(word,
             (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal))))

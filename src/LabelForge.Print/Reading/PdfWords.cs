@@ -29,6 +29,7 @@ internal static class PdfWords
     private const double LeastGapBesideSpaces = 0.45;
     private const double MostTracking = 0.6;
     private const double CloseSet = 0.03;
+    private const double AlikeGaps = 0.1;
     private const double RunBreak = 1.6;
     private const double SameBaseline = 0.25;
 
@@ -168,7 +169,9 @@ internal static class PdfWords
     private static IEnumerable<PdfWord> Parted(List<Placed> run, double ofFace, int turn)
     {
         var gaps = Gaps(run).ToArray();
-        var tracking = Math.Clamp(gaps.Length >= EnoughPairs ? Median(gaps) : ofFace, 0, MostTracking);
+        // Few pairs tell it where they are alike and spaces are written: "1 0 0  g".
+        var areAlike = gaps.Length > 1 && gaps.Max() - gaps.Min() < AlikeGaps && run.Any(l => l.IsSpace);
+        var tracking = Math.Clamp(gaps.Length >= EnoughPairs || areAlike ? Median(gaps) : ofFace, 0, MostTracking);
         // Letters that are set apart vary beside their spaces; where they are not, a gap is a space that was left out.
         var least = tracking + (run.Any(l => l.IsSpace) && tracking > CloseSet ? LeastGapBesideSpaces : LeastWordGap);
         var word = new List<Placed>();

@@ -15,6 +15,7 @@ internal static class ReadingOrder
     private const int RowsBesideWide = 2;
     private const double SameRow = 0.35;
     private const double WiderThanSpaces = 1.35;
+    private const double SameStart = 0.3;
 
     // More words than a label has are read row by row, and deeper than this no label is divided.
     private const int MostWords = 3000;
@@ -34,14 +35,48 @@ internal static class ReadingOrder
             return [];
         if (depth >= Deepest || Gutter(words) is not { } gutter)
             return [Lines(words)];
+        var above = words.Where(w => Middle(w) <= gutter.Top).ToImmutableArray();
+        var (left, right, below) = Beside(words, gutter);
+        if (TableCells.Of([.. Columns(left), .. Columns(right)]) is { } table)
+            return Divide(above, depth + 1).Append(table.Lines).Concat(Divide([.. table.Below, .. below], depth + 1));
+        return new[] { above, left, right, below }.SelectMany(p => Divide(p, depth + 1));
+    }
+
+    // Where the left of two columns of items goes on below the right one, it does so to where its lines stand farther apart than
+    // beside it: what stands under both is read after both.
+    private static (ImmutableArray<PdfWord> Left, ImmutableArray<PdfWord> Right, ImmutableArray<PdfWord> Below) Beside(
+        ImmutableArray<PdfWord> words, (double Left, double Right, double Top, double Bottom) gutter)
+    {
         var middle = (gutter.Left + gutter.Right) / 2;
         var beside = words.Where(w => Middle(w) > gutter.Top && Middle(w) < gutter.Bottom).ToArray();
-        ImmutableArray<PdfWord>[] parts =
-        [
-            [.. words.Where(w => Middle(w) <= gutter.Top)], [.. beside.Where(w => w.From < middle)],
-        [.. beside.Where(w => w.From >= middle)], [.. words.Where(w => Middle(w) >= gutter.Bottom)],
-        ];
-        return parts.SelectMany(p => Divide(p, depth + 1));
+        var right = beside.Where(w => w.From >= middle).ToImmutableArray();
+        var end = right.Max(w => w.Bottom);
+        var left = TableCells.LinesOf([.. beside.Where(w => w.From < middle)]).ToArray();
+        var steps = left.Zip(left.Skip(1), (a, b) => b[0].Down - a[0].Down).ToArray();
+        var inside = steps.Where((_, i) => left[i][0].Bottom > right.Min(w => w.Top) && left[i + 1][0].Down < end).Order().ToArray();
+        var usual = inside.Length == 0 ? left[0][0].Size * LeastBlockGap / BlockGap : inside[inside.Length / 2];
+        var cut = Enumerable.Range(1, left.Length - 1)
+            .FirstOrDefault(i => left[i][0].Down > end && steps[i - 1] > BlockGap * usual, left.Length);
+        if (!left.Take(cut).Where(l => l[0].Bottom > right.Min(w => w.Top)).Concat(TableCells.LinesOf(right)).All(TableCells.IsItem))
+            cut = left.Length;
+        return ([.. left.Take(cut).SelectMany(l => l)], right,
+            [.. left.Skip(cut).SelectMany(l => l), .. words.Where(w => Middle(w) >= gutter.Bottom)]);
+    }
+
+    // What is parted from top to bottom.
+    private static IEnumerable<ImmutableArray<PdfWord>> Columns(ImmutableArray<PdfWord> words)
+    {
+        var column = new List<PdfWord>();
+        foreach (var word in words.OrderBy(w => w.From))
+        {
+            if (column.Count > 0 && word.From - column.Max(w => w.To) > NarrowGutter * word.Size)
+            {
+                yield return [.. column];
+                column = [];
+            }
+            column.Add(word);
+        }
+        yield return [.. column];
     }
 
     private static double Middle(PdfWord word) => (word.Top + word.Bottom) / 2;
@@ -82,7 +117,8 @@ internal static class ReadingOrder
                 Rows(after.Where(w => w.Bottom > from && w.Top < to)));
             if (rows < (width >= WideGutter * word.Size ? RowsBesideWide : RowsBesideNarrow))
                 continue;
-            if (IsStretched([.. before.Where(w => w.Bottom > from && w.Top < to)], [.. after.Where(w => w.Bottom > from && w.Top < to)]))
+            if (IsStretched([.. before.Where(w => w.Bottom > from && w.Top < to)], [.. after.Where(w => w.Bottom > from && w.Top < to)])
+                || before.All(w => TableCells.IsBullet(w.Text)))
                 continue;
             // Of strips beside as many lines the one that leaves no line of a column outside.
             var score = (rows * 100_000) + ((Rows(before) + Rows(after)) * 1000) + Math.Min(width, 900);
@@ -96,19 +132,23 @@ internal static class ReadingOrder
     }
 
     // In a line that is stretched to the edge, or whose letters are set apart, all spaces are wide; a gutter is wider than the
-    // spaces of the lines beside it.
+    // spaces of the lines beside it. A column's lines begin at one place, or end there; a stretched line's words begin anywhere.
     private static bool IsStretched(PdfWord[] before, PdfWord[] after)
     {
+        var starts = after.GroupBy(w => Math.Round(w.Down)).Select(r => r.Min(w => w.From)).ToArray();
+        var isRagged = starts.Max() - starts.Min() > SameStart * after[0].Size;
+        if (!isRagged && starts.Length >= RowsBesideNarrow)
+            return false;
         var (lines, stretched) = (0, 0);
         foreach (var row in before.GroupBy(w => Math.Round(w.Down)))
         {
             var all = row.Concat(after.Where(w => Math.Abs(w.Down - row.First().Down) < SameRow * w.Size)).OrderBy(w => w.From).ToArray();
             var gaps = all.Zip(all.Skip(1), (a, b) => (Gap: b.From - a.To, Across: row.Contains(a) && !row.Contains(b))).ToArray();
             var others = gaps.Where(g => !g.Across).Select(g => g.Gap).ToArray();
-            if (others.Length == 0 || !gaps.Any(g => g.Across))
+            if (!gaps.Any(g => g.Across) || (others.Length == 0 && !isRagged))
                 continue;
             lines++;
-            stretched += gaps.First(g => g.Across).Gap < WiderThanSpaces * others.Max() ? 1 : 0;
+            stretched += others.Length == 0 || gaps.First(g => g.Across).Gap < WiderThanSpaces * others.Max() ? 1 : 0;
         }
         return lines > 0 && stretched * 2 >= lines;
     }
@@ -138,7 +178,7 @@ internal static class ReadingOrder
         }
         var steps = rows.Zip(rows.Skip(1), (a, b) => b[0].Down - a[0].Down).Order().ToArray();
         var usual = steps.Length == 0 ? 0 : steps[steps.Length / 2];
-        var lines = new List<ImmutableArray<PdfWord>>();
+        var (lines, aside) = (new List<ImmutableArray<PdfWord>>(), new List<ImmutableArray<PdfWord>>());
         for (var i = 0; i < rows.Count; i++)
         {
             var step = i == 0 ? 0 : rows[i][0].Down - rows[i - 1][0].Down;
@@ -146,8 +186,11 @@ internal static class ReadingOrder
                 && step > LeastBlockGap * Math.Min(rows[i].Max(w => w.Size), rows[i - 1].Max(w => w.Size))
                 && (step > BlockGap * usual || step > 2.2 * rows[i].Max(w => w.Size)))
                 lines.Add([]);
-            lines.Add([.. rows[i].OrderBy(w => w.From)]);
+            var (parts, beside) = TableCells.Parted([.. rows[i].OrderBy(w => w.From)], words);
+            lines.AddRange(parts);
+            if (!beside.IsEmpty)
+                aside.Add(beside);
         }
-        return lines;
+        return aside.Count == 0 ? lines : [.. lines, [], .. aside];
     }
 }

@@ -157,7 +157,7 @@ def main():
     browser("rotated-8-heals", f"<div class=r>{simple(p)}</div>", ".r{transform:rotate(8deg);width:3in;margin:0.6in 0.3in}")
     p = case("list-as-items", "balm")
     browser("list-as-items", block("h2", p[2]) + "<b>Ingredients:</b><ul>" + "".join(f"<li>{html.escape(n)}</li>" for n in p[3].split(": ")[1].split(", ")) + "</ul>" + block("p", p[4]) + block("p", p[5]), "")
-    p = case("list-as-items-two-columns", "scrub", "unknown-word", "ingredients.list-goes-on", 1)
+    p = case("list-as-items-two-columns", "scrub", "unknown-word")
     browser("list-as-items-two-columns", block("h2", p[2]) + "<b>Ingredients:</b><ul>" + "".join(f"<li>{html.escape(n)}</li>" for n in p[3].split(": ")[1].split(", ")) + "</ul>" + block("p", p[4]) + block("p", p[5]), "ul{columns:2;font-size:8pt}")
     p = case("justified-narrow", "scrub")
     browser("justified-narrow", simple(p), ".list{text-align:justify;width:1.5in;font-size:7pt}")
