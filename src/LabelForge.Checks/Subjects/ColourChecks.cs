@@ -20,13 +20,12 @@ internal static partial class ColourChecks
             OfComposition(label, product.Finished, product.Kind);
             Limits(label, product.Finished, product.Kind);
             LabelWords(label, label.Label.Cautions,
-                product.Finished.Substances.Select(s => s.Entry).OfType<Ingredient>().Where(e => e.IsColourant)
-                    .Select(label.Dictionary.Colours.Find));
+                product.Finished.Substances.Select(s => ColourOf(s.Name, s.Entry, label.Dictionary.Colours)));
             return;
         }
         foreach (var item in label.Label.Names)
             Named(label, item);
-        LabelWords(label, label.Label.Text.Text, label.Label.Names.Select(n => ColourOf(n, label.Dictionary.Colours)));
+        LabelWords(label, label.Label.Text.Text, label.Label.Names.Select(n => ColourOf(n.Name, n.Known, label.Dictionary.Colours)));
     }
 
     // Colours that the United States certify batch by batch are the synthetic organic ones, once made of coal tar (21 CFR part 74).
@@ -61,9 +60,9 @@ internal static partial class ColourChecks
     {
         if (label.Binding("colour.not-permitted") is null)
             return;
-        foreach (var share in product.Substances.Where(s => s.Entry is { IsColourant: true }))
+        foreach (var share in product.Substances)
         {
-            if (label.Dictionary.Colours.Find(share.Entry!) is not { Most: { } most } listing
+            if (ColourOf(share.Name, share.Entry, label.Dictionary.Colours) is not { Most: { } most } listing
                 || ProductGroup.Covers(kind, most.Groups) != Applies.Yes || share.High.Percent <= most.Highest.Percent)
                 continue;
             var (low, high, limit) = (SubstanceChecks.Rounded(share.Low.Percent, 4), SubstanceChecks.Rounded(share.High.Percent, 4),
@@ -85,25 +84,24 @@ internal static partial class ColourChecks
 
     private static void OfComposition(CheckCase label, FinishedProduct product, ProductKind kind)
     {
-        var dictionary = label.Dictionary;
         var materials = product.Materials.Select(f => f.Material).ToArray();
-        var colours = materials
-            .SelectMany(m => m.Contains.Select(c => (Material: m, Entry: dictionary.Find(c.Name))))
-            .Concat(product.Batch.Recipe.MayContain.Select(c => (Material: materials[0], Entry: dictionary.Find(c.Name))))
-            .Where(c => c.Entry is { IsColourant: true })
-            .DistinctBy(c => c.Entry!.Key);
-        foreach (var (material, entry) in colours)
+        var colours = materials.SelectMany(m => m.Contains.Select(c => (Material: m, c.Name)))
+            .Concat(product.Batch.Recipe.MayContain.Select(c => (Material: materials[0], c.Name)))
+            .Select(c => (c.Material, c.Name, Entry: label.Dictionary.Find(c.Name)))
+            .Select(c => (c.Material, Name: c.Entry?.Key ?? c.Name, c.Entry, Listing: ColourOf(c.Name, c.Entry, label.Dictionary.Colours)))
+            .Where(c => c.Listing is not null || c.Entry is { IsColourant: true })
+            .DistinctBy(c => c.Name)
+            .ToArray();
+        foreach (var (material, name, _, listing) in colours)
         {
-            var listing = label.Dictionary.Colours.Find(entry!);
             if (listing is null)
-                label.Tell("colour.not-permitted", material.File, entry!.Key, Where(null, kind), NotListed);
+                label.Tell("colour.not-permitted", material.File, name, Where(null, kind), NotListed);
             else if (listing.Permits(kind) != Applies.Yes)
-                label.TellBy(listing.Basis, "colour.not-permitted", material.File, entry!.Key, Where(listing, kind), listing.Citation);
+                label.TellBy(listing.Basis, "colour.not-permitted", material.File, name, Where(listing, kind), listing.Citation);
             else if (listing.Limit.Length > 0 && (kind.Area != AreaOfUse.External || !listing.Only.IsEmpty || listing.Most is not null))
-                label.TellBy(listing.Basis, "colour.condition", material.File, entry!.Key, listing.Limit, listing.Citation);
+                label.TellBy(listing.Basis, "colour.condition", material.File, name, listing.Limit, listing.Citation);
         }
-        foreach (var material in materials.Where(m => m.Kind == MaterialKind.Colourant
-            && !m.Contains.Any(c => dictionary.Find(c.Name) is { IsColourant: true })))
+        foreach (var material in materials.Where(m => m.Kind == MaterialKind.Colourant && colours.All(c => c.Material != m)))
             label.Tell("colour.not-listed", material.File, material.Name, string.Join(", ", material.Contains.Select(c => c.Name)),
                 NotListed);
     }
@@ -116,7 +114,7 @@ internal static partial class ColourChecks
                 "Name each colour additive as it is listed, for example Red 40, Iron Oxides or Mica.");
             return;
         }
-        var colour = ColourOf(item, label.Dictionary.Colours);
+        var colour = ColourOf(item.Name, item.Known, label.Dictionary.Colours);
         if (colour is null && item.Known?.IsColourant != true)
         {
             // A number that nothing here knows is no name either way.
@@ -151,14 +149,16 @@ internal static partial class ColourChecks
                 colour.Limit.Length > 0 ? colour.Limit : $"not listed for it in {colour.Citation}", colour.Citation);
     }
 
-    /// <summary>The listed colour that a name means, or null.</summary>
-    /// <param name="item">The name.</param>
+    /// <summary>The listed colour that a name means, in a recipe and on a label alike, or null. A listed name that the dictionary
+    /// lacks, or knows for other uses, means that colour too.</summary>
+    /// <param name="name">The name.</param>
+    /// <param name="known">What the dictionary knows it as, or null.</param>
     /// <param name="listed">The colours listed.</param>
-    public static ColourAdditive? ColourOf(IngredientRead item, ColourAdditives listed)
+    public static ColourAdditive? ColourOf(string name, Ingredient? known, ColourAdditives listed)
     {
-        var bare = Abbreviated().Replace(Parenthesis().Replace(item.Name, ""), "").Trim();
-        return listed.Find(item.Name) ?? listed.Find(bare) ?? listed.Find(Lake().Replace(bare, ""))
-            ?? (item.Known is { IsColourant: true } known
+        var bare = Abbreviated().Replace(Parenthesis().Replace(name, ""), "").Trim();
+        return listed.Find(name) ?? listed.Find(bare) ?? listed.Find(Lake().Replace(bare, ""))
+            ?? (known is { IsColourant: true }
                 ? listed.Find(known) ?? known.ColourIndex.Select(c => listed.Find(c.ToString())).FirstOrDefault(c => c is not null)
                 : null);
     }

@@ -70,7 +70,7 @@ internal static partial class IngredientChecks
     {
         // Where colours are listed one by one, they are judged apart.
         var apart = label.Rules.Rule("ingredients.colour-name/vague") is not null
-            && (ColourChecks.ColourOf(item, label.Dictionary.Colours) is not null || ColourWord().IsMatch(item.Name));
+            && (ColourChecks.ColourOf(item.Name, item.Known, label.Dictionary.Colours) is not null || ColourWord().IsMatch(item.Name));
         return (item.Known is null || (Saponified().IsMatch(item.Name) && label.Rules.Rule("ingredients.name-everyday") is not null))
             && !apart;
     }

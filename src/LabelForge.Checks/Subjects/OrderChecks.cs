@@ -43,7 +43,7 @@ internal static class OrderChecks
     // What is there in traces: a certified dye, a preservative, a chelator, a scent.
     private static string? Trace(IngredientRead item, ColourAdditives listed)
     {
-        if (ColourChecks.ColourOf(item, listed) is { Certified: true })
+        if (ColourChecks.ColourOf(item.Name, item.Known, listed) is { Certified: true })
             return "a certified colour";
         return item.Known is not { Roles: [var main, ..] } ? null : main switch
         {

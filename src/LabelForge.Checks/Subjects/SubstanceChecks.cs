@@ -36,17 +36,18 @@ internal static partial class SubstanceChecks
         SubstanceLimits.Check(touched, label, facts, told);
     }
 
-    private static void One(Hit hit, CheckCase label, RecipeFacts facts, HashSet<(string, string)> told)
+    private static void One(Hit hit, CheckCase label, RecipeFacts facts, HashSet<(string, string)> alreadyTold)
     {
         var (share, rule, covers) = hit;
         var from = share.From;
-        var kind = facts.Kind.Name.ToLowerInvariant();
         var sure = covers == Applies.Yes && share.IsThere;
         void Tell(string id, params object[] arguments)
         {
-            if (told.Add((id + string.Join('|', arguments), rule.Citation)))
+            if (alreadyTold.Add((id + string.Join('|', arguments), rule.Citation)))
                 label.TellBy(rule.Basis, id, facts.Batch.Recipe.File, arguments);
         }
+        if (OfKind(rule, covers, share.Name, facts.Kind) is var (id, told))
+            Tell(id, told);
         switch (rule.Verdict)
         {
             case SubstanceVerdict.Prohibited when covers != Applies.No && sure:
@@ -57,21 +58,6 @@ internal static partial class SubstanceChecks
                 break;
             case SubstanceVerdict.ProhibitedIf when covers != Applies.No:
                 Tell("substance.prohibited/if", share.Name, rule.Words, from, rule.Citation);
-                break;
-            case SubstanceVerdict.Only when covers == Applies.No:
-                Tell(Here(rule), share.Name, kind, Only(rule), rule.Citation);
-                break;
-            case SubstanceVerdict.Only when covers == Applies.Perhaps:
-                Tell(HerePerhaps(rule), share.Name, kind, Only(rule), rule.Citation, Settles(facts.Kind, rule));
-                break;
-            case SubstanceVerdict.Not when covers == Applies.Yes:
-                Tell(Here(rule), share.Name, kind, Not(rule), rule.Citation);
-                break;
-            case SubstanceVerdict.Not when covers == Applies.Perhaps:
-                Tell(HerePerhaps(rule), share.Name, kind, Not(rule), rule.Citation, Settles(facts.Kind, rule));
-                break;
-            case SubstanceVerdict.Unlisted:
-                Tell("colour.not-permitted/unlisted", share.Name, rule.Citation);
                 break;
             case SubstanceVerdict.Condition when covers != Applies.No:
                 Tell("substance.condition", share.Name, rule.Words, rule.Citation);
@@ -99,10 +85,10 @@ internal static partial class SubstanceChecks
                     "Regulation (EC) No 1223/2009, Annex IV, does not list it");
             foreach (var rule in table.Of(item.Name, item.Known).Where(r => r.From is null || r.From <= label.Rules.Day))
             {
-                var covers = label.Kind is { } kind
-                    ? ProductGroup.Covers(kind, rule.Groups)
-                    : rule.Groups.Contains("all")
-                    ? Applies.Yes
+                // A label that does not say what it is, is most likely of a product for the outside of the body.
+                var covers = label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups)
+                    : rule.Groups.Contains("all") || (rule.Verdict == SubstanceVerdict.Prohibited && rule.Groups.Contains("external"))
+                        ? Applies.Yes
                     : Applies.Perhaps;
                 if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition
                     && covers != Applies.No)
@@ -117,9 +103,10 @@ internal static partial class SubstanceChecks
 
     private static void OneNamed(CheckCase label, string name, SubstanceRule rule, Applies covers)
     {
-        var kind = label.Kind?.Name.ToLowerInvariant() ?? "product";
         void Tell(string id, params object[] arguments) =>
-        label.TellBy(rule.Basis, id, id.StartsWith("warning", StringComparison.Ordinal) ? "warnings" : name, arguments);
+            label.TellBy(rule.Basis, id, id.StartsWith("warning", StringComparison.Ordinal) ? "warnings" : name, arguments);
+        if (OfKind(rule, covers, name, label.Kind) is var (id, told))
+            Tell(id, told);
         switch (rule.Verdict, covers)
         {
             case (SubstanceVerdict.Prohibited, Applies.Yes):
@@ -131,19 +118,31 @@ internal static partial class SubstanceChecks
             case (SubstanceVerdict.ProhibitedIf, not Applies.No):
                 Tell("substance.prohibited/label-if", name, rule.Words, rule.Citation);
                 break;
-            case (SubstanceVerdict.Only, Applies.No):
-                Tell(Here(rule), name, kind, Only(rule), rule.Citation);
-                break;
-            case (SubstanceVerdict.Not, Applies.Yes):
-                Tell(Here(rule), name, kind, Not(rule), rule.Citation);
-                break;
-            case (SubstanceVerdict.Unlisted, _):
-                Tell("colour.not-permitted/unlisted", name, rule.Citation);
-                break;
             case (SubstanceVerdict.Warning, Applies.Yes) when !Says(label, rule.Words):
                 Tell("warning.missing/substance", name, rule.Words, rule.Citation);
                 break;
         }
+    }
+
+    // What may be in some kinds of product alone, or not in some. Of a label that does not say what it is nothing is settled.
+    private static (string Id, object[] Told)? OfKind(SubstanceRule rule, Applies covers, string name, ProductKind? kind)
+    {
+        if (rule.Verdict == SubstanceVerdict.Unlisted)
+            return ("colour.not-permitted/unlisted", [name, rule.Citation]);
+        if (kind is null || rule.Verdict is not (SubstanceVerdict.Only or SubstanceVerdict.Not))
+            return null;
+        var only = rule.Verdict == SubstanceVerdict.Only;
+        var (id, perhaps) = rule.List == "IV"
+            ? ("colour.not-permitted/here", "colour.not-permitted/here-perhaps")
+            : ("substance.prohibited/here", "substance.prohibited/here-perhaps");
+        object[] told =
+        [
+            name, kind.Name.ToLowerInvariant(), $"{(only ? "permitted only" : "not permitted")} in: {Groups(rule)}{Words(rule)}",
+            rule.Citation,
+        ];
+        return covers == Applies.Perhaps ? (perhaps, [.. told, Settles(kind, rule)])
+            : covers == (only ? Applies.No : Applies.Yes) ? (id, told)
+            : null;
     }
 
     /// <summary>A share in percent, for a sentence.</summary>
@@ -156,20 +155,11 @@ internal static partial class SubstanceChecks
 
     private static bool Says(CheckCase label, string words) => new SetWords(label.Label.Cautions).Have(words);
 
-    private static string Here(SubstanceRule rule) => rule.List == "IV" ? "colour.not-permitted/here" : "substance.prohibited/here";
-
-    private static string HerePerhaps(SubstanceRule rule) =>
-        rule.List == "IV" ? "colour.not-permitted/here-perhaps" : "substance.prohibited/here-perhaps";
-
     /// <summary>The facts that settle whether a product is one of a row's, as a fix names them; empty where none does.</summary>
     internal static string Settles(ProductKind kind, SubstanceRule rule) =>
         ProductGroup.Open(kind, rule.Groups).ToArray() is { Length: > 0 } open
             ? $" by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open)} (yes or no)"
             : "";
-
-    private static string Only(SubstanceRule rule) => $"permitted only in: {Groups(rule)}{Words(rule)}";
-
-    private static string Not(SubstanceRule rule) => $"not permitted in: {Groups(rule)}{Words(rule)}";
 
     private static string Groups(SubstanceRule rule) => string.Join(", ", rule.Groups.Select(ProductGroup.Phrase));
 

@@ -33,14 +33,6 @@ internal static partial class WarningChecks
         var cautions = label.Label.Own is null ? text : label.Label.Cautions;
         if (label.Market.Ways.EachLanguage && FrenchWords.EnglishWarningAlone(cautions) is { } warned)
             label.Tell("warning.one-language", "warnings", warned.Trim(' ', ':'));
-        // A composition is held against the tables of substances instead, which know how much of each there is.
-        if (label.Product is not null)
-            return;
-        foreach (var name in label.Names)
-        {
-            foreach (var prohibited in SafetyLists.ProhibitedIn(label.Market).Where(p => Fits(p.Names, name)))
-                label.Tell("substance.prohibited/named", name.Name, name.Name, prohibited.Says, prohibited.Source);
-        }
     }
 
     // All is said: in the law's own words?

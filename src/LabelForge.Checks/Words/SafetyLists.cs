@@ -33,24 +33,14 @@ public sealed record RequiredWarning(string Rule, Regex? Words, Regex? Ingredien
     public Regex? WithIngredients { get; init; }
 }
 
-/// <summary>A substance that may not be used.</summary>
-public sealed record ProhibitedSubstance(Regex Names, string Says, string Source);
-
-/// <summary>The warnings and the prohibited substances of a market's folder.</summary>
+/// <summary>The warnings of a market's folder.</summary>
 public static class SafetyLists
 {
     private static readonly ConcurrentDictionary<Market, ImmutableArray<RequiredWarning>> Warnings = new();
-    private static readonly ConcurrentDictionary<Market, ImmutableArray<ProhibitedSubstance>> Prohibited = new();
 
     /// <summary>The warnings of a market.</summary>
     public static ImmutableArray<RequiredWarning> WarningsOf(Market market) =>
         Warnings.GetOrAdd(market, m => [.. m.Records("warnings").Select(Warning)]);
-
-    /// <summary>The substances that may not be used there.</summary>
-    public static ImmutableArray<ProhibitedSubstance> ProhibitedIn(Market market) =>
-        Prohibited.GetOrAdd(market, m => [.. m.Records("prohibited").Select(r =>
-            new ProhibitedSubstance(PhrasePattern.Whole(r.Texts("names", "[bithionol]")), r.Text("says", "why"),
-                r.Text("source", "21 CFR 700.11")))]);
 
     private static RequiredWarning Warning(YamlRecord record)
     {

@@ -39,7 +39,8 @@ public enum SubstanceVerdict
 /// <param name="Reference">The entry's number in it, or the paragraph; <c>-</c> where it is no numbered entry.</param>
 /// <param name="Substance">What the entry is about, in short.</param>
 /// <param name="Ingredients">Keys of ingredients of the dictionary that it touches; may be empty.</param>
-/// <param name="Names">Names that it touches and the dictionary does not know; may be empty.</param>
+/// <param name="Names">Names that it touches and the dictionary does not know, <c>*mercur*</c> for all that hold those letters; may be
+/// empty.</param>
 /// <param name="Cas">CAS numbers of those names.</param>
 /// <param name="Verdict">What it says.</param>
 /// <param name="Groups">The products it says it of, as <see cref="Markets.ProductGroup"/> reads them.</param>

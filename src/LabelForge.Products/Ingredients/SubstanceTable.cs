@@ -16,12 +16,14 @@ public sealed class SubstanceTable
     private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
     private static readonly ConditionalWeakTable<Market, SubstanceTable> Parts = [];
     private readonly ILookup<string, SubstanceRule> byName;
+    private readonly ImmutableArray<(string Part, SubstanceRule Rule)> byPart;
 
     private SubstanceTable(ImmutableArray<SubstanceRule> all)
     {
         All = all;
-        byName = all.SelectMany(r => r.Ingredients.Concat(r.Names).Select(n => (Name: NameText.Plain(n), Rule: r)))
-            .ToLookup(p => p.Name, p => p.Rule);
+        var names = all.SelectMany(r => r.Ingredients.Concat(r.Names).Select(n => (Name: n, Rule: r))).ToArray();
+        byName = names.ToLookup(p => NameText.Plain(p.Name), p => p.Rule);
+        byPart = [.. names.Where(p => p.Name.EndsWith('*'))];
     }
 
     /// <summary>Every row, in the order of the table.</summary>
@@ -44,7 +46,13 @@ public sealed class SubstanceTable
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>
     /// <param name="entry">The dictionary's entry, or null.</param>
-    public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? name)];
+    public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? name)]
+        .Concat(entry is null ? byPart.Where(p => IsPart(p.Part, name)).Select(p => p.Rule) : []);
+
+    // "*mercur*" stands for what has those letters in it, "CFC*" for what begins so.
+    private static bool IsPart(string part, string name) => part.StartsWith('*')
+        ? name.Contains(part.Trim('*'), StringComparison.OrdinalIgnoreCase)
+        : name.StartsWith(part.TrimEnd('*'), StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Reads a table.</summary>
     /// <exception cref="InputException">A row cannot be used: a name that means nothing, an

@@ -84,7 +84,7 @@ public class ChangedLabelTests
         "Glycerin, Mica, Sodium Chloride, Sodium Palmate, Talc, Water", "ingredients.order",
         "The ingredients stand in alphabetical order.")]
     [InlineData("Titanium Dioxide", "Red #40", "ingredients.colour-name", "\"Red #40\" is not how the listing names the colour.")]
-    [InlineData("Glycerin", "Chloroform", "substance.prohibited,ingredients.name-unknown", "Chloroform: it may not be used")]
+    [InlineData("Glycerin", "Chloroform", "substance.prohibited,ingredients.name-unknown", "Chloroform is prohibited in cosmetic products")]
     [InlineData("Made by Example Works, ", "", "business-name.missing", "No name of a business was found.")]
     [InlineData("Made by Example Works, 12 Mill Road, Fairport, ME 04999", "", "business-name.missing,business-place.missing",
         "no city, no state, no ZIP code")]

@@ -1,0 +1,46 @@
+using LabelForge.Checks;
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+
+namespace LabelForge.Tests.Checks;
+
+/// <summary>
+/// What the lists forbid in a kind of product is found in its recipe and in the words of its label alike: every colour and every
+/// substance of the tables, whether the dictionary knows it or not, in kinds for which the lists differ.
+/// </summary>
+public sealed class SubstanceAtEachDoorTests
+{
+    // Rules that speak of a name alone, and need no share.
+    private static readonly string[] Forbidding = ["substance.prohibited", "colour.not-permitted"];
+
+    public static TheoryData<string, string> Cases() => [.. from market in (string[])["us", "eu", "ca"]
+        from kind in (string[])["soap-bar", "lip-balm", "eye-shadow", "shampoo", "conditioner"]
+        select (market, kind)];
+
+    [Theory]
+    [MemberData(nameof(Cases))]
+    public void What_is_forbidden_in_a_recipe_is_forbidden_on_its_label_as_text(string id, string kind)
+    {
+        var market = Market.Named(id);
+        var names = Names(market).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
+        using var recipe = new CheckedRecipe { Kind = kind };
+        recipe.Add(1000, "Glycerin");
+        foreach (var (name, ofColour) in names.Select(n => (n, IngredientDictionary.Shipped.Colours.Find(n) is not null)))
+            recipe.Add(1, name, ofColour ? "colourant" : "additive");
+        var facts = recipe.Facts(market);
+        var text = LabelStatement.Read(LabelText.Of($"{facts.Batch.Recipe.Identity}\n\n{facts.Declaration.Statement}", "label.txt"),
+            IngredientDictionary.Shipped);
+        var read = LabelCheck.Run(LabelJudgement.Of(text, facts.Kind, facts.Batch.Recipe.SoldAs, null, recipe.On), market);
+        var (ofRecipe, ofLabel) = (Told(RecipeCheck.Run(facts)), Told(read));
+        Assert.True(ofRecipe.Count > 0 && ofRecipe.SetEquals(ofLabel),
+            $"of the recipe alone: {string.Join(", ", ofRecipe.Except(ofLabel))}\non the label alone: {string.Join(", ", ofLabel.Except(ofRecipe))}");
+    }
+
+    private static IEnumerable<string> Names(Market market) =>
+        (SubstanceTable.For(market)?.All.SelectMany(r => r.Ingredients.Concat(r.Names)) ?? [])
+        .Select(n => n.Trim('*')).Concat(IngredientDictionary.Shipped.Colours.All.Select(c => c.Name));
+
+    private static HashSet<string> Told(CheckReport report) =>
+        [.. report.Findings.Where(f => f.Severity == Severity.Must && Forbidding.Contains(f.Rule)).Select(f => $"{f.Rule} {f.Source}")];
+}
