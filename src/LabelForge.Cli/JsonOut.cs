@@ -53,7 +53,7 @@ internal static class JsonOut
 
     public static JsonObject Of(Declaration declaration, Assortment? assortment = null) => new JsonObject
     {
-        ["market"] = MarketText.Of(declaration.Market),
+        ["market"] = declaration.Market.Id,
         ["statement"] = declaration.Statement,
         ["ingredients"] = declaration.Ingredients.ToJson(i => new JsonObject
         {

@@ -119,7 +119,8 @@ internal sealed record EstimateMeasure(int Guessed, int Right, int WronglyProved
     private static MaterialPart Part(PublishedFormula formula, string product, decimal share, bool byUsualLevels)
     {
         string[] names = [.. formula.Ingredients.Select(i => i.Name)];
-        var usual = byUsualLevels ? UsualLevels.Shipped.Of(names, UsualLevels.Shipped.FormOf(product), true) : default;
+        var levels = IngredientDictionary.Shipped.Levels;
+        var usual = byUsualLevels ? levels.Of(names, levels.FormOf(product), true) : default;
         return new MaterialPart(formula.Id, share, ListedOrder.Label,
             [
                 .. names.Select((n, at) => new Constituent(n, ShareRange.Unknown, false)

@@ -66,5 +66,5 @@ internal static class Learning
     }
 
     private static IEnumerable<string> Families =>
-        UsualLevels.Shipped.FamilyNames;
+        IngredientDictionary.Shipped.Levels.FamilyNames;
 }

@@ -101,7 +101,7 @@ internal sealed record QuestionMeasure(int Open, int Left, ImmutableArray<double
     private static MaterialPart Bare(PublishedFormula formula, decimal share)
     {
         string[] names = [.. formula.Ingredients.Select(i => i.Name)];
-        var usual = UsualLevels.Shipped.Of(names, UsualLevels.Shipped.FormOf(formula.Product), true);
+        var usual = IngredientDictionary.Shipped.Levels.Of(names, IngredientDictionary.Shipped.Levels.FormOf(formula.Product), true);
         return new MaterialPart(formula.Id, share, ListedOrder.Label,
             [.. names.Select((n, at) => new Constituent(n, ShareRange.Unknown, false) { Usual = new UsualShare(usual[at], []) })]);
     }

@@ -11,7 +11,7 @@ internal static class EstimatePart
         var (families, places) = (Repository.File("ingredients/tables/family-levels.csv"),
             Repository.File("ingredients/tables/place-levels.csv"));
         var (before, beforePlaces) = (File.ReadAllText(families), File.ReadAllText(places));
-        File.WriteAllText(families, Learning.FamilyTable(PublishedFormula.ToLearnFrom, UsualLevels.Shipped));
+        File.WriteAllText(families, Learning.FamilyTable(PublishedFormula.ToLearnFrom, IngredientDictionary.Shipped.Levels));
         File.WriteAllText(places, Learning.PlaceTable(PublishedFormula.ToLearnFrom));
         if (File.ReadAllText(families) != before || File.ReadAllText(places) != beforePlaces)
             Console.Error.WriteLine("The tables of learned levels were written anew: they are embedded at build, so run this once more.");

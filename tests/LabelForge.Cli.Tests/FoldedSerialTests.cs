@@ -21,7 +21,7 @@ public sealed class FoldedSerialTests : IDisposable
         var lot = LotCode.Parse("26R25-01E").Value;
         var recipe = _example.Opened.Recipe("bath-salt");
         var product = Product.AllOf(_example.Opened, recipe)[0];
-        var job = LabelJob.Prepare(product, MarketText.Parse("us").Value!, design, lot, on);
+        var job = LabelJob.Prepare(product, MarketBook.Shipped.Find("us").Value!, design, lot, on);
         var labels = SerialLabels.Prepare(job, lot, SerialNumbers.Parse("1..3").Value!);
         var (first, second) = (labels.Part(0), labels.Part(1));
         Assert.NotNull(first.Symbol);
@@ -39,7 +39,7 @@ public sealed class FoldedSerialTests : IDisposable
         var on = new DateOnly(2026, 11, 25);
         var lot = LotCode.Parse("26R25-01E").Value;
         var product = Product.AllOf(_example.Opened, _example.Opened.Recipe("bath-salt"))[0];
-        var job = LabelJob.Prepare(product, MarketText.Parse("us").Value!, "bar-back-2x2.625", lot, on);
+        var job = LabelJob.Prepare(product, MarketBook.Shipped.Find("us").Value!, "bar-back-2x2.625", lot, on);
         var labels = SerialLabels.Prepare(job, lot, SerialNumbers.Parse("1..3").Value!);
         var (lying, upright) = (Strokes(labels, Turned(labels, StockFit.Turns)),
             Strokes(labels, Turned(labels, (d, s) => !StockFit.Turns(d, s))));

@@ -11,9 +11,9 @@ public static class Prewarm
 {
     private static readonly Action[] Needed =
     [
-        () => _ = IngredientDictionary.Shipped.Allergens,
+        () => _ = Shipped.Dictionary.Allergens,
         () => _ = BundledFaces.Regular.Shape("o").Width + BundledFaces.SemiBold.SmallLetterHeight,
-        () => _ = (MarketBook.Shipped.Usual.Figures, ProductKinds.Shipped),
+        () => _ = (Shipped.Markets.Usual.Figures, ProductKinds.All),
     ];
 
     /// <summary>Begins, and does not wait.</summary>

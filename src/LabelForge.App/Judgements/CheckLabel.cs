@@ -7,12 +7,12 @@ namespace LabelForge.UseCases;
 
 /// <summary>How somebody else's label is to be judged, in the words of the person who asks.</summary>
 /// <param name="On">The day to judge by.</param>
-/// <param name="Market">The market; null for the usual one.</param>
+/// <param name="Market">The market.</param>
 /// <param name="Product">The kind of product, as <c>soap-bar</c>; empty or null where the label itself is to say.</param>
 /// <param name="Panel">The principal display panel, as <c>2.5x3.5in</c>; empty or null where the label itself is to say.</param>
 /// <param name="SoldAs"><c>soap</c> or <c>cosmetic</c>; empty or null where the words are to say.</param>
 /// <param name="Facts">What the maker has settled of the product, as <c>adults-only spray=no</c>; empty or null where nothing is.</param>
-public sealed record LabelQuestion(DateOnly On, Market? Market = null, string? Product = null, string? Panel = null, string? SoldAs = null,
+public sealed record LabelQuestion(DateOnly On, Market Market, string? Product = null, string? Panel = null, string? SoldAs = null,
     string? Facts = null);
 
 /// <summary>Judges a label that was made elsewhere, by its words.</summary>
@@ -22,11 +22,12 @@ public static class CheckLabel
     /// file, what is found on each stands together.</summary>
     /// <param name="text">The label's words, of a text or a PDF.</param>
     /// <param name="question">How it is to be judged.</param>
+    /// <param name="dictionary">The names known.</param>
     /// <returns>What was read on the first, with where it stands, and what was found.</returns>
     /// <exception cref="InputException">The question names what is not known.</exception>
-    public static (LabelStatement Reading, CheckReport Report) Run(LabelText text, LabelQuestion question)
+    public static (LabelStatement Reading, CheckReport Report) Run(LabelText text, LabelQuestion question, IngredientDictionary dictionary)
     {
-        var each = Each(text, question);
+        var each = Each(text, question, dictionary);
         return each.Length == 1 ? (each[0].Reading, each[0].Report)
             : (each[0].Reading,
                 each[0].Report with
@@ -39,18 +40,20 @@ public static class CheckLabel
     /// <summary>Reads every label of a file, each product's by itself, and holds each against the rules.</summary>
     /// <param name="text">The words, of a text or a PDF.</param>
     /// <param name="question">How each is to be judged.</param>
+    /// <param name="dictionary">The names known.</param>
     /// <returns>The labels in order, each with what its product is called.</returns>
     /// <exception cref="InputException">The question names what is not known.</exception>
-    public static ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> Each(LabelText text, LabelQuestion question)
+    public static ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> Each(LabelText text, LabelQuestion question,
+        IngredientDictionary dictionary)
     {
-        var kind = Given(question.Product) is { } product ? ProductKinds.Shipped.Find(product).OrRefuse() : null;
+        var kind = Given(question.Product) is { } product ? ProductKinds.Find(product).OrRefuse() : null;
         var panel = Given(question.Panel) is { } shown ? Quantities.Panel.Parse(shown).OrRefuse() : null;
         SoldAs? sold = question.SoldAs switch { "soap" => Recipes.SoldAs.Soap, "cosmetic" => Recipes.SoldAs.Cosmetic, _ => null };
-        var first = LabelStatement.Read(text, IngredientDictionary.Shipped);
+        var first = LabelStatement.Read(text, dictionary);
         return [.. first.Others.Prepend(first)
             .Select((reading, i) => ($"label {i + 1}{(reading.Identity is { } identity ? $", {identity.Written}" : "")}", reading,
             LabelCheck.Run(LabelJudgement.Of(reading, kind, sold, panel, question.On, Settled(question.Facts)),
-                question.Market ?? MarketBook.Shipped.Usual)))];
+                question.Market)))];
     }
 
     private static ProductFacts Settled(string? facts) => (Given(facts) ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)

@@ -17,7 +17,7 @@ internal static class CompositionParts
     public static PaperSection Composition(PaperItem item, PaperCase of)
     {
         var declaration = of.Declaration;
-        var rows = declaration.Ingredients.Select(i => (Declared: i, Entries: EntriesOf(declaration, i))).ToArray();
+        var rows = declaration.Ingredients.Select(i => (Declared: i, Entries: EntriesOf(of, i))).ToArray();
         string[] unnumbered = [.. rows.Where(r => r.Entries.All(e => e.Cas.IsEmpty) && !IsScent(r.Entries)).Select(r => r.Declared.Name)];
         string[] between = [.. rows.Where(r => r.Declared.Low != r.Declared.High).Select(r => r.Declared.Name)];
         return new PaperSection(item.Id, item.What, item.At)
@@ -68,7 +68,7 @@ internal static class CompositionParts
         Table = new PaperTable([new("name", "Ingredient", 5), new("cas", "CAS", 2), .. Bounds],
             [.. of.Declaration.Ingredients
                 .Select(i => (ImmutableArray<PaperValue>)[new(i.Name),
-                    Numbers(EntriesOf(of.Declaration, i).SelectMany(e => e.Cas.Select(c => c.ToString()))), .. Bound(i)])]),
+                    Numbers(EntriesOf(of, i).SelectMany(e => e.Cas.Select(c => c.ToString()))), .. Bound(i)])]),
         Notes = ["Mass percent of the finished product, by the suppliers' lists; where the bounds differ, the exact share is not known."],
     };
 
@@ -120,7 +120,7 @@ internal static class CompositionParts
     public static PaperSection Nano(PaperItem item, PaperCase of)
     {
         string[] named = [.. of.Declaration.Ingredients
-            .Where(i => NanoName.IsMarked(i.Name) || EntriesOf(of.Declaration, i).Any(e => e.Flags.HasFlag(IngredientFlags.Nano)))
+            .Where(i => NanoName.IsMarked(i.Name) || EntriesOf(of, i).Any(e => e.Flags.HasFlag(IngredientFlags.Nano)))
             .Select(i => i.Name)];
         return new(item.Id, item.What, item.At)
         {
@@ -176,10 +176,14 @@ internal static class CompositionParts
         return new((round(exact * 10_000) / 10_000).ToString("0." + new string('#', Places), CultureInfo.InvariantCulture), exact);
     }
 
+    private static ImmutableArray<Ingredient> EntriesOf(PaperCase of, DeclaredIngredient ingredient) =>
+        EntriesOf(of.Declaration, ingredient, of.Product.Workshop.Dictionary);
+
     /// <summary>What stands under a declared name, as the dictionary knows it.</summary>
-    internal static ImmutableArray<Ingredient> EntriesOf(Declaration declaration, DeclaredIngredient ingredient) =>
+    internal static ImmutableArray<Ingredient> EntriesOf(Declaration declaration, DeclaredIngredient ingredient,
+        IngredientDictionary dictionary) =>
         [.. (declaration.Composition?.Keys.GetValueOrDefault(ingredient.Name, []) ?? []).DefaultIfEmpty(ingredient.Name)
-            .Select(k => IngredientDictionary.Shipped.Find(NanoName.Bare(k))).OfType<Ingredient>().Distinct()];
+            .Select(k => dictionary.Find(NanoName.Bare(k))).OfType<Ingredient>().Distinct()];
 
     private static bool IsScent(ImmutableArray<Ingredient> entries) => entries.Any(e => e.Roles.Contains(IngredientRole.Fragrance));
 
@@ -198,7 +202,7 @@ internal static class CompositionParts
     }
 
     // A market's own name may stand for the INCI name on its label, and not on its form.
-    private static string Inci(PaperCase of, DeclaredIngredient i) => EntriesOf(of.Declaration, i) switch
+    private static string Inci(PaperCase of, DeclaredIngredient i) => EntriesOf(of, i) switch
     {
         [var entry] => entry.Inci ?? (entry.IsColourant ? i.Name : entry.Us),
         _ => i.Name,

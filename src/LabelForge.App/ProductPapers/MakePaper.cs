@@ -37,7 +37,7 @@ public static class MakePaper
         var known = Known(market);
         var duty = known.FirstOrDefault(d => d.Id == call.Kind)
             ?? throw new InputException(null, 0, "papers.unknown", ("kind", call.Kind), ("market", market.Name),
-                ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind)));
+                ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind, market.Book)));
         return duty.Id switch
         {
             Lot => OfLot(duty, call, workshop, market, books),
@@ -100,7 +100,7 @@ public static class MakePaper
         string?[] suppliers = [.. asked.Select(m => m.Supplier).Distinct()];
         return Framed(duty, market, call.On, workshop,
             suppliers is [{ } one] ? $"To {one}, from {workshop.Business.Name}" : $"From {workshop.Business.Name}",
-            SupplierPaper.Of(asked));
+            SupplierPaper.Of(asked, workshop.Dictionary));
     }
 
     private static ImmutableArray<Product> Products(PaperCall call, Workshop workshop) =>
@@ -126,7 +126,7 @@ public static class MakePaper
     private static string Copy(string read) =>
         LawTexts.Find(read) is { } text ? $"{text.Copy}{(text.NotRead is { } not ? $"; not read: {not}" : "")}" : read;
 
-    private static string Elsewhere(string kind) =>
-        MarketBook.Shipped.All.Where(m => Known(m).Any(d => d.Id == kind)).Select(m => m.Id).ToArray() is { Length: > 0 } where
+    private static string Elsewhere(string kind, MarketBook markets) =>
+        markets.All.Where(m => Known(m).Any(d => d.Id == kind)).Select(m => m.Id).ToArray() is { Length: > 0 } where
             ? $"; {kind} is known for the markets {string.Join(" and ", where)}" : "";
 }

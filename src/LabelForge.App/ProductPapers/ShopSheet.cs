@@ -1,5 +1,6 @@
 using LabelForge.Checks.Words;
 using LabelForge.Declarations;
+using LabelForge.Ingredients;
 using LabelForge.Print.Documents;
 
 namespace LabelForge.ProductPapers;
@@ -29,7 +30,7 @@ internal static class ShopSheet
                 PaperFact.Of("identity", "What it is", $"{of.Job.Content.Identity}, {of.Job.Content.NetQuantity}"),
                 PaperFact.Of("ingredients", "Ingredients", declaration.Statement,
                     $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", declaration.Names),
-                .. Families.Select(f => Family(f, declaration)).OfType<PaperFact>(),
+                .. Families.Select(f => Family(f, declaration, of.Product.Workshop.Dictionary)).OfType<PaperFact>(),
                 .. open.Length == 0
                     ? []
                     : (PaperFact[])[PaperFact.Lacking("certificates", "Fragrance allergens",
@@ -55,12 +56,12 @@ internal static class ShopSheet
     }
 
     // Named where something of it is declared, or may come from it; the silence of a list is no promise, so that "none" is not written.
-    private static PaperFact? Family(string id, Declaration declaration)
+    private static PaperFact? Family(string id, Declaration declaration, IngredientDictionary dictionary)
     {
         if (WordLists.Denials.FirstOrDefault(d => d.Id == id) is not { } family)
             return null;
-        var entries = declaration.Ingredients.Select(i => (i.Name, Known: CompositionParts.EntriesOf(declaration, i).FirstOrDefault()))
-            .ToArray();
+        var entries = declaration.Ingredients
+            .Select(i => (i.Name, Known: CompositionParts.EntriesOf(declaration, i, dictionary).FirstOrDefault())).ToArray();
         string[] there = [.. entries.Where(e => family.IsContradictedBy(e.Name, e.Known)).Select(e => e.Name)];
         string[] perhaps = [.. entries.Where(e => !there.Contains(e.Name) && family.IsDoubtfulWith(e.Name, e.Known)).Select(e => e.Name)];
         if (there.Length + perhaps.Length == 0)

@@ -9,12 +9,13 @@ namespace LabelForge.ProductPapers;
 internal static class SupplierPaper
 {
     /// <summary>A part for each material.</summary>
-    public static ImmutableArray<PaperSection> Of(IReadOnlyList<Material> materials) => [.. materials.Select(Of)];
+    public static ImmutableArray<PaperSection> Of(IReadOnlyList<Material> materials, IngredientDictionary dictionary) =>
+        [.. materials.Select(m => Of(m, dictionary))];
 
-    private static PaperSection Of(Material material)
+    private static PaperSection Of(Material material, IngredientDictionary dictionary)
     {
         var scent = material.Kind == MaterialKind.Fragrance || !material.Limits.IsEmpty;
-        var colour = material.Contains.Any(c => IngredientDictionary.Shipped.Find(c.Name)?.IsColourant == true);
+        var colour = material.Contains.Any(c => dictionary.Find(c.Name)?.IsColourant == true);
         string[] unfigured = [.. material.Contains.Where(c => c.Share.Low != c.Share.High).Select(c => c.Name)];
         List<PaperFact> facts =
         [

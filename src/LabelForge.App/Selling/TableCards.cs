@@ -101,9 +101,9 @@ public sealed class TableCards
         }.OfType<string>());
     }
 
-    private static string WithEveryday(string name)
+    private string WithEveryday(string name)
     {
-        var known = IngredientDictionary.Shipped.Find(name);
+        var known = _workshop.Dictionary.Find(name);
         // A name that everyday names hold already is plain enough: glycerin, water, fragrance.
         // Letters that stand for it are plain to nobody.
         return known?.Everyday.FirstOrDefault(e => e != e.ToUpperInvariant()) is { } everyday

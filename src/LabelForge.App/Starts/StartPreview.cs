@@ -48,7 +48,7 @@ public static class StartPreview
         try
         {
             WorkshopStart.WriteTo(folder, WorkshopStart.Files(filled));
-            var workshop = Workshop.Open(folder);
+            var workshop = Shipped.Open(folder);
             var labels = ImmutableArray.CreateBuilder<PreviewLabel>();
             foreach (var product in workshop.ProductsOf(WorkshopStart.Products(answers).Recipe).Take(Most))
             {

@@ -24,7 +24,7 @@ public static class WorkshopStart
     /// <summary>The key of the colour's amount.</summary>
     public const string Colour = "colour";
 
-    private static readonly NameMatcher Names = new(IngredientDictionary.Shipped);
+    private static readonly NameMatcher Names = new(Shipped.Dictionary);
 
     /// <summary>What amounts are asked for: the key of each, and what to call it.</summary>
     public static ImmutableArray<(string Key, string Name)> Asked(StartAnswers answers)
@@ -59,7 +59,7 @@ public static class WorkshopStart
         return new("", "workshop",
             new BusinessDraft(answers.Shop, "maker", place?.Street ?? "", place?.City ?? "", place?.Region ?? "", place?.Postcode ?? "",
             country?.Code ?? "US", Of(ContactKind.Phone), Of(ContactKind.Web), Of(ContactKind.Email), MarketOf(country),
-            country?.Currency ?? "USD").ToYaml());
+            country?.Currency ?? "USD").ToYaml(Shipped.Markets));
     }
 
     /// <summary>All the files, the business's last, so that a folder is a workshop once all of it is there.</summary>
@@ -91,8 +91,8 @@ public static class WorkshopStart
 
     /// <summary>The market where a business of a country sells first: its own, where its rules are known.</summary>
     public static string MarketOf(Country? country) =>
-        (MarketBook.Shipped.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code))
-            ?? MarketBook.Shipped.Usual).Id;
+        (Shipped.Markets.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code))
+            ?? Shipped.Markets.Usual).Id;
 
     private static IEnumerable<UsualGood> Goods(StartAnswers answers) =>
         answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().OrderBy(g => g.Material.Kind)
@@ -108,7 +108,7 @@ public static class WorkshopStart
             materials.Insert(0,
                 new("materials", OwnBase,
                     new MaterialDraft(OwnBase, "Base", MaterialKind.Base, ListedOrder.Label,
-                        Names.Match(SuppliedText.Read(answers.Wrapper, Names.Knows))).ToYaml()));
+                        Names.Match(SuppliedText.Read(answers.Wrapper, Names.Knows))).ToYaml(Shipped.Dictionary)));
         if (materials.Count == 0)
             throw new InputException(null, 0, "start.nothing-says-what-you");
         foreach (var scent in scents)

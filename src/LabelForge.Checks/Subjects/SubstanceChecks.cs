@@ -16,7 +16,7 @@ internal static partial class SubstanceChecks
 {
     public static void Check(CheckCase label)
     {
-        if (SubstanceTable.For(label.Market) is not { } table)
+        if (label.Dictionary.SubstancesIn(label.Market) is not { } table)
             return;
         if (label.Product is { } product)
             OfComposition(label, product, table);

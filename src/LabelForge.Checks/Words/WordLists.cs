@@ -44,7 +44,7 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
     public bool Figures { get; init; }
 
     /// <summary>Whether they do so in a market.</summary>
-    public bool HoldsIn(Market market) => Markets.IsEmpty || Markets.Contains(MarketText.Of(market));
+    public bool HoldsIn(Market market) => Markets.IsEmpty || Markets.Contains(market.Id);
 }
 
 /// <summary>Words that deny an ingredient, and the ingredients that contradict them.</summary>

@@ -28,9 +28,9 @@ internal static class WordSources
         ["--stock"] = Stock,
         ["--show"] = Stock,
         ["--design"] = r => new DesignShelf(Folder(r)).Ids,
-        ["--market"] = _ => MarketBook.Shipped.Ids,
+        ["--market"] = _ => Shipped.Markets.Ids,
         ["--names"] = _ => ["market", "dual"],
-        ["--product"] = _ => ProductKinds.Shipped.All.Select(k => k.Id),
+        ["--product"] = _ => ProductKinds.All.Select(k => k.Id),
         ["--variant"] = Variants,
     };
 
@@ -70,9 +70,9 @@ internal static class WordSources
         r.CommandResult.Command.Options.FirstOrDefault(o => o.Name == option) is { } known
             && r.GetResult(known) is { Tokens: [var token, ..] } ? token.Value : null;
 
-    private static IEnumerable<string> Recipes(ParseResult r) => Workshop.Open(Folder(r)).RecipeIds;
+    private static IEnumerable<string> Recipes(ParseResult r) => Shipped.Open(Folder(r)).RecipeIds;
 
-    private static IEnumerable<string> Materials(ParseResult r) => Workshop.Open(Folder(r)).Materials.Keys.Order(StringComparer.Ordinal);
+    private static IEnumerable<string> Materials(ParseResult r) => Shipped.Open(Folder(r)).Materials.Keys.Order(StringComparer.Ordinal);
 
     private static IEnumerable<string> Stock(ParseResult r) => StockShelf.Of(Folder(r)).Ids;
 
@@ -92,6 +92,6 @@ internal static class WordSources
     {
         var named = r.CommandResult.Command.Arguments.FirstOrDefault(a => a.Name == "RECIPE") is { } recipe
             && r.GetResult(recipe) is { Tokens: [var token, ..] } ? token.Value : null;
-        return named is null ? [] : Workshop.Open(Folder(r)).Recipe(named).Variants.Select(v => v.Name);
+        return named is null ? [] : Shipped.Open(Folder(r)).Recipe(named).Variants.Select(v => v.Name);
     }
 }

@@ -23,7 +23,7 @@ internal sealed class ShowVersion : SynchronousCommandLineAction
     {
         var read = LawTexts.All.Select(t => t.ReadOn).Order().ToArray();
         var days = read[0] == read[^1] ? $"on {Day(read[0])}" : $"from {Day(read[0])} to {Day(read[^1])}";
-        return $"labelforge {Number}\n{(Commit is { } commit ? $"commit {commit}\n" : "")}law as read {days}: {string.Join(", ", MarketBook.Shipped.Ids)}; "
+        return $"labelforge {Number}\n{(Commit is { } commit ? $"commit {commit}\n" : "")}law as read {days}: {string.Join(", ", Shipped.Markets.Ids)}; "
             + $"{read.Length} texts, each with its state: labelforge rules --law\n";
     }
 

@@ -63,8 +63,8 @@ internal static class AskVerb
         var today = Shared.Date(null);
         if (recipe is null)
         {
-            var all = Workshop.Open(workshop ?? Directory.GetCurrentDirectory());
-            return (SupplierQuestions.ForAll(all, today, market is null ? null : Shared.MarketOf(market)), all.Folder);
+            var all = Shipped.Open(workshop ?? Directory.GetCurrentDirectory());
+            return (SupplierQuestions.ForAll(all, today, market is null ? null : Shared.MarketOf(market, all)), all.Folder);
         }
         var products = Shared.Products(recipe, workshop);
         return (SupplierQuestions.For(products, Shared.MarketOf(market, products[0].Workshop).On(today)), products[0].Workshop.Folder);

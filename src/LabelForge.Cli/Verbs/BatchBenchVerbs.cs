@@ -93,7 +93,7 @@ internal static class BatchBenchVerbs
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
             var what = workshop.Material(r.GetValue(material)!, "the call", 0);
-            var grams = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!));
+            var grams = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!, workshop.Dictionary));
             var code = BookOptions.Lot(r.GetValue(lot)!);
             var bottle = r.GetValue(from) is { } m ? BookOptions.MaterialLot(m) : (int?)null;
             if (PotVerbs.IsPot(book, code))

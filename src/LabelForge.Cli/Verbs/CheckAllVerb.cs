@@ -22,12 +22,11 @@ internal static class CheckAllVerb
     }
 
     /// <summary>Judges the labels of a folder: PDF and text, in the order of their names.</summary>
-    public static int OfFolder(string folder, string? market, DateOnly on, bool json)
+    public static int OfFolder(string folder, Market at, DateOnly on, bool json)
     {
         var files = Directory.EnumerateFiles(folder).Where(LabelInput.IsLabel).Order(StringComparer.Ordinal).ToArray();
         if (files.Length == 0)
             throw new InputException(folder, 0, "call.no-labels-here");
-        var at = Shared.MarketOf(market);
         return Write([.. files.SelectMany(f => OfLabel(f, at, on))], json);
     }
 
@@ -35,7 +34,7 @@ internal static class CheckAllVerb
     {
         try
         {
-            var each = CheckLabel.Each(LabelInput.Read(file), new LabelQuestion(on, market));
+            var each = CheckLabel.Each(LabelInput.Read(file), new LabelQuestion(on, market), Shipped.Dictionary);
             return [
                 .. each.Select(l => new JudgedProduct(Path.GetFileName(file) + (each.Length > 1 ? $", {l.Name}" : ""), market, l.Report,
                     null))];

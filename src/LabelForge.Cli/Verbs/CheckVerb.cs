@@ -66,13 +66,13 @@ internal static class CheckVerb
             if (r.GetValue(file) is not { } named)
                 throw new InputException(null, 0, "call.nothing-named");
             if (Directory.Exists(named) && !File.Exists(Path.Combine(named, "workshop.yaml")))
-                return CheckAllVerb.OfFolder(named, r.GetValue(market), date, json);
+                return CheckAllVerb.OfFolder(named, Shared.MarketOf(r.GetValue(market), r.GetValue(workshop)), date, json);
             if (!LabelInput.IsLabel(named))
                 return OfRecipe(named, r.GetValue(workshop), r.GetValue(market), r.GetValue(design), r.GetValue(lot), r.GetValue(variant),
                     date, path, json);
-            return OfLabels(CheckLabel.Each(LabelInput.Read(named),
-                new LabelQuestion(date, Shared.MarketOf(r.GetValue(market)), r.GetValue(product), r.GetValue(panel), r.GetValue(soldAs),
-                    string.Join(' ', r.GetValue(facts) ?? []))), path, date, json);
+            var question = new LabelQuestion(date, Shared.MarketOf(r.GetValue(market), r.GetValue(workshop)), r.GetValue(product),
+                r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? []));
+            return OfLabels(CheckLabel.Each(LabelInput.Read(named), question, Shipped.Dictionary), path, date, json);
         });
         return verb;
     }

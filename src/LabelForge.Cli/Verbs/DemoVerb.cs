@@ -31,7 +31,7 @@ internal static class DemoVerb
     {
         var shop = Path.Combine(folder, "workshop");
         ShippedWorkshop.Write(ShippedWorkshop.Example, shop, force);
-        var workshop = Workshop.Open(shop);
+        var workshop = Shipped.Open(shop);
         var mustStands = false;
         var batch = 0;
         var (range, told) = (new List<ContactLabel>(), new List<JsonObject>());
@@ -43,7 +43,7 @@ internal static class DemoVerb
         foreach (var (product, inside, _) in products.OrderBy(p => p.IsFurther))
         {
             var lot = new LotCode(on, ++batch);
-            var job = LabelJob.Prepare(product, MarketBook.Shipped.Usual, null, lot, on);
+            var job = LabelJob.Prepare(product, Shipped.Markets.Usual, null, lot, on);
             var report = RecipeCheck.Run(job.Facts);
             mustStands |= report.HasMust;
             if (json)

@@ -42,7 +42,7 @@ internal static class MaterialVerb
         };
         verb.SetAction(r => Exit.Run(() =>
         {
-            var matcher = new NameMatcher(IngredientDictionary.Shipped);
+            var matcher = new NameMatcher(Shipped.Dictionary);
             var list = List(r.GetValue(declaration) ?? (r.GetValue(paper) is { } file ? Text(file) : null), r.GetValue(csv), matcher);
             var (matches, apart) = r.GetValue(sheet) is { } data
                 ? PaperMerge.Of(matcher.Match(list), matcher.Match(SafetySheet.Read(Text(data), matcher.Knows)))
@@ -57,7 +57,7 @@ internal static class MaterialVerb
             var path = r.GetValue(dry)
                 ? null
                 : Free(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), draft.Id, r.GetValue(replace));
-            var yaml = draft.ToYaml();
+            var yaml = draft.ToYaml(Shipped.Dictionary);
             if (r.GetValue(format) == "json")
                 MaterialReport.Json(draft, list, path);
             else

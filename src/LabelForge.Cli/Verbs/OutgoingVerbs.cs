@@ -107,7 +107,8 @@ internal static class OutgoingVerbs
                 var id = BookOptions.MaterialLot(text);
                 var receipt = book.Ask(books => books.ReceiptOf(id));
                 disposal = StockMovements.DisposeMaterial(book, id,
-                    Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!)), why,
+                    Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), r.GetValue(amount)!,
+                        workshop.Dictionary)), why,
                     options.On(r), options.By(r), options.Note(r));
             }
             else

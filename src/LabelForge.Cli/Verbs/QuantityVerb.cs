@@ -35,7 +35,7 @@ internal static class QuantityVerb
         {
             JsonOut.Write(new JsonObject
             {
-                ["market"] = MarketText.Of(quantity.Market),
+                ["market"] = quantity.Market.Id,
                 ["statement"] = quantity.Statement,
                 ["customary"] = quantity.Customary,
                 ["metric"] = quantity.Metric,

@@ -31,7 +31,7 @@ internal static class ReceiveVerb
                 By = options.By(r),
                 Note = options.Note(r),
                 Material = what.Id,
-                Amount = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!)),
+                Amount = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!, workshop.Dictionary)),
                 Price = BookOptions.Money(r.GetValue(price)!, "--price"),
                 Supplier = r.GetValue(supplier),
                 SupplierLot = r.GetValue(lot),

@@ -22,12 +22,12 @@ internal static class RulesVerb
         {
             var only = r.GetValue(market) is { } named ? Shared.MarketOf(named) : null;
             if (r.GetValue(law))
-                Console.Write(LawPage.Markdown());
+                Console.Write(LawPage.Markdown(Shipped.Markets));
             else if (r.GetValue(format) == "json")
-                JsonOut.Write(RuleList.Sections(only).SelectMany(s => s.Rules.Select(rule => (Rule: rule, s.Markets)))
+                JsonOut.Write(RuleList.Sections(Shipped.Markets, only).SelectMany(s => s.Rules.Select(rule => (Rule: rule, s.Markets)))
                     .ToJson(found => Of(found.Rule, found.Markets)));
             else
-                Console.Write(RuleList.Markdown(only));
+                Console.Write(RuleList.Markdown(Shipped.Markets, only));
             return Exit.Done;
         }));
         return verb;
@@ -37,7 +37,7 @@ internal static class RulesVerb
     {
         ["rule"] = rule.Name,
         ["id"] = rule.Id,
-        ["markets"] = markets.ToJson(m => MarketText.Of(m)),
+        ["markets"] = markets.ToJson(m => m.Id),
         ["severity"] = rule.Severity.ToString().ToLowerInvariant(),
         ["message"] = rule.Message,
         ["fix"] = rule.Fix,

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Cli.Verbs;
 
@@ -15,17 +16,23 @@ internal static class Shared
         new("--workshop") { Description = "The workshop's folder (default: the one the recipe lies in, or the current one)" };
 
     public static Option<string?> Market() =>
-        new("--market") { Description = $"{MarketBook.Shipped.Listed}, or the folder of another (default: the workshop's)" };
+        new("--market") { Description = $"{Shipped.Markets.Listed}, or the folder of another (default: the workshop's)" };
 
-    /// <summary>The market that the call names, by its id or by a folder that holds a market's
-    /// files; else the one that the workshop names, else the usual one.</summary>
-    public static Market MarketOf(string? named, Workshop? workshop = null) => (named, workshop) switch
+    /// <summary>The market that the call names, by its id or by a folder that holds a market's files; else the workshop's.</summary>
+    public static Market MarketOf(string? named, Workshop workshop) => MarketOf(named, workshop.Markets, workshop.Business.Market);
+
+    /// <summary>The same for a call that needs no workshop: the market of the folder's, where it is one, else the usual one.</summary>
+    public static Market MarketOf(string? named, string? folder = null)
     {
-        ({ } folder, _) when File.Exists(Path.Combine(folder, "market.yaml")) => Markets.Market.At(folder),
-        (null, null) => MarketBook.Shipped.Usual,
-        (null, { } own) => own.Market,
-        _ => workshop?.Markets.Find(named) is { IsValue: true } known ? known.Value : Need(MarketText.Parse(named)),
-    };
+        var at = folder ?? Directory.GetCurrentDirectory();
+        var markets = Shipped.Markets.With(Path.Combine(at, "markets"));
+        return MarketOf(named, markets, File.Exists(Path.Combine(at, "workshop.yaml"))
+            ? Business.Read(YamlFile.Read(Path.Combine(at, "workshop.yaml"), "workshop.yaml"), markets).Market
+            : markets.Usual.Id);
+    }
+
+    private static Market MarketOf(string? named, MarketBook markets, string usual) =>
+        named is not null && File.Exists(Path.Combine(named, "market.yaml")) ? markets.At(named) : Need(markets.Find(named ?? usual));
 
     public static Option<string> Format()
     {
@@ -113,7 +120,7 @@ internal static class Shared
     /// <summary>Opens a workshop. Where files of materials cannot be read, that is said; what needs none of them goes on.</summary>
     public static Workshop OpenFolder(string folder)
     {
-        var workshop = Recipes.Workshop.Open(folder);
+        var workshop = Shipped.Open(folder);
         foreach (var problem in workshop.Unreadable.Values)
             Console.Error.WriteLine($"Left out, as it cannot be read: {problem}");
         return workshop;

@@ -115,7 +115,7 @@ internal static class ShelfVerbs
         if (what.Length < 2 || what[0] is not ('M' or 'm'))
             throw Unreadable(text);
         var receipt = books.ReceiptOf(BookOptions.MaterialLot(what));
-        return (what, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), there)));
+        return (what, Shared.Need(MaterialAmount.Read(workshop.Material(receipt.Material, "the books", 0), there, workshop.Dictionary)));
     }
 
     private static InputException Unreadable(string text) => new(null, 0, "call.how-much-of-what", ("text", text));

@@ -61,7 +61,7 @@ internal static class WeighVerb
     private static void WriteJson(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes) =>
         JsonOut.Write(new JsonObject
         {
-            ["market"] = MarketText.Of(test.Market),
+            ["market"] = test.Market.Id,
             ["n"] = test.Sample.Count,
             ["unit"] = "g",
             ["declared"] = Round(test.Declared.Metric),

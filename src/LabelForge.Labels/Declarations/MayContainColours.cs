@@ -30,7 +30,7 @@ internal static class MayContainColours
         {
             var rule = ShadeRule(at, on);
             yield return EveryMarket.Rules["colour.may-contain-not-permitted"]
-                .Find(recipe.File, MarketText.Of(at), kind.Name, rule.Citation);
+                .Find(recipe.File, at.Id, kind.Name, rule.Citation);
         }
     }
 }

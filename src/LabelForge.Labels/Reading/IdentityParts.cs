@@ -67,7 +67,7 @@ internal static partial class IdentityParts
         var pairs = records.Where(r => r.Has("forms"))
             .SelectMany(r => r.Texts("forms", "[cream]")
                 .SelectMany(f => r.Texts("uses", "[hand]")
-                    .Select(u => (Form: f, Use: u, Kind: ProductKinds.Shipped.Find(r.Text("id", "a product kind")).Value!))));
+                    .Select(u => (Form: f, Use: u, Kind: ProductKinds.Find(r.Text("id", "a product kind")).Value!))));
         return new(
             Whole(words, "form"), Whole(words, "use"),
             [.. words.Where(w => w.Part == "form" && w.Word.StartsWith('*')).Select(w => (w.Word[1..], w.Id))],

@@ -86,7 +86,7 @@ public static partial class IdentityReader
         var words = new IdentityWords<ProductKind>();
         foreach (var record in files.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml")))
         {
-            var kind = ProductKinds.Shipped.Find(record.Text("id", "a product kind")).Value!;
+            var kind = ProductKinds.Find(record.Text("id", "a product kind")).Value!;
             foreach (var phrase in record.Texts("words", "[soap, bar soap]"))
                 words.Add(phrase, kind);
         }

@@ -48,7 +48,7 @@ public static partial class OtherProductReader
     private static IdentityWords<OtherProduct> Load()
     {
         var words = new IdentityWords<OtherProduct>();
-        foreach (var product in OtherProducts.Shipped)
+        foreach (var product in OtherProducts.All)
         {
             foreach (var phrase in product.Words)
                 words.Add(phrase, product);

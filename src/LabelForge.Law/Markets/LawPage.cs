@@ -7,14 +7,15 @@ namespace LabelForge.Markets;
 public static class LawPage
 {
     /// <summary>The page.</summary>
-    public static string Markdown()
+    /// <param name="known">The markets known.</param>
+    public static string Markdown(MarketBook known)
     {
         var page = new StringBuilder(
             "# The law that labels are checked against\n\nWritten by `labelforge rules --law`. It says what is judged and from which "
                 + "text; it is no legal advice. "
             + "text: the instrument was read in the copy named. secondary: an account of it was read, or it is guidance or common "
             + "practice. memory: nobody read it.\n");
-        foreach (var market in MarketBook.Shipped.All)
+        foreach (var market in known.All)
             Append(page, market);
         page.Append(
             "\n# The texts that were read\n\n| name | instrument | state | copy | read on | not read |\n| --- | --- | --- | --- | "

@@ -51,11 +51,6 @@ public sealed class Market
     /// <summary>Its figures, whenever they hold.</summary>
     public LawBook Figures => figures.Value;
 
-    /// <summary>A market from a folder on disk, such as one of a maker's own.</summary>
-    /// <param name="path">The folder that holds market.yaml.</param>
-    /// <exception cref="InputException">A file is missing or cannot be used; the problem names it.</exception>
-    public static Market At(string path) => Of(MarketFolder.At(path), MarketBook.Shipped);
-
     internal static Market Of(MarketFolder folder, MarketBook book) => new(folder, book);
 
     /// <summary>The rules and figures in force on a day.</summary>
@@ -83,16 +78,4 @@ public sealed class Market
         var all = EveryMarket.Rules.SetItems(Basis is null ? [] : Basis.rules.Value.Where(r => !Ways.Without.Contains(r.Key)));
         return all.SetItems(own.Value);
     }
-}
-
-/// <summary>Markets as a person writes them: <c>us</c>, <c>eu</c>.</summary>
-public static class MarketText
-{
-    /// <summary>Reads a market that ships with the program, upper or lower case.</summary>
-    public static Parsed<Market> Parse(string text) => MarketBook.Shipped.Find(text.Trim().ToLowerInvariant()) is { IsValue: true } known
-        ? known
-        : Parsed<Market>.Refused("market.unknown", ("text", text.Trim()), ("listed", MarketBook.Shipped.Listed));
-
-    /// <summary>The market as it is written in files and on the command line.</summary>
-    public static string Of(Market market) => market.Id;
 }

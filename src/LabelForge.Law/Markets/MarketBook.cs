@@ -5,7 +5,6 @@ namespace LabelForge.Markets;
 /// <summary>The markets known.</summary>
 public sealed class MarketBook
 {
-    private static readonly Lazy<MarketBook> Loaded = new(LoadShipped);
     private readonly ImmutableDictionary<string, Lazy<Market>> markets;
 
     private MarketBook(ImmutableArray<string> shipped, ImmutableArray<string> folders)
@@ -14,11 +13,11 @@ public sealed class MarketBook
         markets = shipped.Select(id => KeyValuePair.Create(id, new Lazy<Market>(() => Market.Of(MarketFolder.Embedded(id), this))))
             .Concat(
                 folders.Select(f => KeyValuePair.Create(Path.GetFileName(f), new Lazy<Market>(() => Market.Of(MarketFolder.At(f), this)))))
-            .ToImmutableDictionary();
+            .ToImmutableDictionary(StringComparer.OrdinalIgnoreCase);
     }
 
-    /// <summary>The markets that ship with the program.</summary>
-    public static MarketBook Shipped => Loaded.Value;
+    /// <summary>The markets that ship with the program; each is read when it is first asked for.</summary>
+    public static MarketBook Read() => new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)], []);
 
     /// <summary>Their ids, in the order in which they are listed.</summary>
     public ImmutableArray<string> Ids { get; }
@@ -32,30 +31,29 @@ public sealed class MarketBook
     /// <summary>The ids as a sentence lists them: <c>us, eu, uk or ca</c>.</summary>
     public string Listed => $"{string.Join(", ", Ids[..^1])} or {Ids[^1]}";
 
-    /// <summary>The markets that ship, and a maker's own beside them: each folder in a folder
-    /// that holds a market.yaml, by its name.</summary>
+    /// <summary>These markets, and a maker's own beside them: each folder in a folder that holds a market.yaml, by its name.</summary>
     /// <param name="folder">The folder of folders; there need not be one.</param>
-    /// <exception cref="InputException">A folder bears the name of a market that ships.</exception>
-    public static MarketBook With(string folder)
+    /// <exception cref="InputException">A folder bears the name of a market that is known.</exception>
+    public MarketBook With(string folder)
     {
         string[] own = Directory.Exists(folder)
             ? [.. Directory.EnumerateDirectories(folder).Where(d => File.Exists(Path.Combine(d, "market.yaml")))
                 .Order(StringComparer.Ordinal)]
             : [];
         if (own.Length == 0)
-            return Shipped;
-        return own.FirstOrDefault(d => Shipped.Ids.Contains(Path.GetFileName(d))) is { } taken
+            return this;
+        return own.FirstOrDefault(d => Ids.Contains(Path.GetFileName(d))) is { } taken
             ? throw new InputException(Path.Combine(taken, "market.yaml"), 0, "market.name-taken", ("id", Path.GetFileName(taken)))
-            : new(Shipped.Ids, [.. own]);
+            : new(Ids, [.. own]);
     }
 
-    /// <summary>A market by its id.</summary>
-    public Parsed<Market> Find(string id) => markets.TryGetValue(id, out var market)
+    /// <summary>A market by its id, upper or lower case.</summary>
+    public Parsed<Market> Find(string id) => markets.TryGetValue(id.Trim(), out var market)
         ? Parsed<Market>.Of(market.Value)
-        : Parsed<Market>.Refused("market.unknown-of-these", ("id", id), ("listed", Listed));
+        : Parsed<Market>.Refused("market.unknown", ("text", id.Trim()), ("listed", Listed));
 
-    private static MarketBook LoadShipped()
-    {
-        return new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)], []);
-    }
+    /// <summary>A market from a folder on disk, such as one of a maker's own, beside these.</summary>
+    /// <param name="folder">The folder that holds market.yaml.</param>
+    /// <exception cref="InputException">A file is missing or cannot be used; the problem names it.</exception>
+    public Market At(string folder) => Market.Of(MarketFolder.At(folder), this);
 }

@@ -14,14 +14,14 @@ public sealed record OtherProduct(string Id, string What, ImmutableArray<string>
     public string? WhoseIn(Market market) => Whose.GetValueOrDefault(market.Id);
 }
 
-/// <summary>The products that are not for these rules, as they ship.</summary>
+/// <summary>The products that are not for these rules: a vocabulary, as the kinds of product are.</summary>
 public static class OtherProducts
 {
-    private static readonly Lazy<ImmutableArray<OtherProduct>> LazyShipped =
+    private static readonly Lazy<ImmutableArray<OtherProduct>> Held =
         new(() => [.. YamlRecord.Embedded("markets/Words/others.yaml").Select(One)]);
 
     /// <summary>All of them.</summary>
-    public static ImmutableArray<OtherProduct> Shipped => LazyShipped.Value;
+    public static ImmutableArray<OtherProduct> All => Held.Value;
 
     private static OtherProduct One(YamlRecord record)
     {
@@ -30,7 +30,6 @@ public static class OtherProducts
         return new(
             record.Text("id", "candle"), record.Text("what", "a candle"), [.. record.Texts("words", "[candle, candles]")],
             record.Has("unless") ? [.. record.Texts("unless", "[massage candle]")] : [], record.Has("scent"),
-            MarketBook.Shipped.All.Where(m => whose.Has(m.Id))
-                .ToImmutableDictionary(m => m.Id, m => whose.Text(m.Id, "who makes the rules")));
+            whose.Keys.ToImmutableDictionary(id => id, id => whose.Text(id, "who makes the rules")));
     }
 }

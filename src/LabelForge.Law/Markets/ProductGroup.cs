@@ -37,7 +37,7 @@ public readonly record struct ProductGroup(string Name, bool Sure)
 
     /// <summary>Whether the name is that of a group, of what use and area tell (all, rinse-off,
     /// leave-on, lips, eye, external), or of a kind.</summary>
-    public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name) || ProductKinds.Shipped.Find(name).IsValue;
+    public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name) || ProductKinds.Find(name).IsValue;
 
     /// <summary>Whether a kind of product falls in a group.</summary>
     /// <param name="kind">The kind.</param>
@@ -69,7 +69,7 @@ public readonly record struct ProductGroup(string Name, bool Sure)
         "under-three" => "products for children under 3",
         "professional-use" => "products for professional use",
         "adults-only" => "products for adults only",
-        _ when ProductKinds.Shipped.Find(group) is { IsValue: true } kind => kind.Value.Name.ToLowerInvariant(),
+        _ when ProductKinds.Find(group) is { IsValue: true } kind => kind.Value.Name.ToLowerInvariant(),
         _ => string.Join(' ', group.Split('+').Reverse()) + " products",
     };
 

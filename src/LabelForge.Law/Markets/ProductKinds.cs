@@ -1,52 +1,50 @@
 namespace LabelForge.Markets;
 
-/// <summary>The kinds of product known.</summary>
-public sealed class ProductKinds
+/// <summary>The kinds of product known: a vocabulary that is the same in every market and workshop.</summary>
+public static class ProductKinds
 {
-    private static readonly Lazy<ProductKinds> Loaded = new(LoadShipped);
-    private readonly Dictionary<string, ProductKind> kinds;
-
-    private ProductKinds(IEnumerable<ProductKind> kinds) => this.kinds = kinds.ToDictionary(k => k.Id, StringComparer.Ordinal);
-
-    /// <summary>The kinds that ship with the program.</summary>
-    public static ProductKinds Shipped => Loaded.Value;
+    private static readonly Lazy<OrderedDictionary<string, ProductKind>> Kinds =
+        new(() => Read(YamlRecord.Embedded("markets/products.yaml")));
 
     /// <summary>Every kind, in the order of the file.</summary>
-    public IReadOnlyCollection<ProductKind> All => kinds.Values;
+    public static IReadOnlyCollection<ProductKind> All => Kinds.Value.Values;
 
     /// <summary>Finds a kind by its id; a refusal lists the ids.</summary>
-    public Parsed<ProductKind> Find(string id) => kinds.TryGetValue(id.Trim(), out var kind)
+    public static Parsed<ProductKind> Find(string id) => Kinds.Value.TryGetValue(id.Trim(), out var kind)
         ? Parsed<ProductKind>.Of(kind)
-        : Parsed<ProductKind>.Refused("kind.not-a-product-kind", ("id", id.Trim()), ("list", string.Join(", ", kinds.Keys)));
+        : Parsed<ProductKind>.Refused("kind.not-a-product-kind", ("id", id.Trim()), ("list", string.Join(", ", Kinds.Value.Keys)));
 
     /// <summary>Reads a file of kinds.</summary>
     /// <exception cref="InputException">A key is missing or unknown, or an id is given twice.</exception>
-    public static ProductKinds Read(string file, string text)
+    public static IReadOnlyCollection<ProductKind> Read(string file, string text) =>
+        Read(YamlRecord.List(file, new StringReader(text))).Values;
+
+    private static OrderedDictionary<string, ProductKind> Read(IEnumerable<YamlRecord> records)
     {
-        return Read(YamlRecord.List(file, new StringReader(text)));
+        var kinds = new OrderedDictionary<string, ProductKind>(StringComparer.Ordinal);
+        foreach (var record in records)
+        {
+            if (!kinds.TryAdd(record.Text("id", "a name, such as soap-bar"), Kind(record)))
+                throw record.RefuseAt("id", "kind.given-twice");
+        }
+        return kinds;
     }
 
-    private static ProductKinds Read(IEnumerable<YamlRecord> records)
-    {
-        var seen = new HashSet<string>(StringComparer.Ordinal);
-        return new(records.Select(r => Kind(r, seen)));
-    }
-
-    private static ProductKind Kind(YamlRecord record, HashSet<string> seen)
+    private static ProductKind Kind(YamlRecord record)
     {
         record.OnlyKeys("id", "name", "use", "ifra", "area", "net", "form", "shades", "groups");
-        var id = record.Text("id", "a name, such as soap-bar");
-        return seen.Add(id)
-            ? new(
-                id,
-                record.Text("name", "the name for people"),
-                Choice(record, "use", ("rinse-off", ProductUse.RinseOff), ("leave-on", ProductUse.LeaveOn)),
-                record.Text("ifra", "the IFRA category, such as 9"),
-                Choice(record, "area", ("external", AreaOfUse.External), ("lips", AreaOfUse.Lips), ("eye", AreaOfUse.Eye)),
-                Choice(record, "net", ("mass", QuantityBy.Mass), ("volume", QuantityBy.Volume)),
-                Choice(record, "form", ("solid", true), ("liquid", false)))
-            { IsMakeup = record.Has("shades") && Choice(record, "shades", ("makeup", true), ("none", false)), Groups = Groups(record) }
-            : throw record.RefuseAt("id", "kind.given-twice");
+        return new(
+            record.Text("id", "a name, such as soap-bar"),
+            record.Text("name", "the name for people"),
+            Choice(record, "use", ("rinse-off", ProductUse.RinseOff), ("leave-on", ProductUse.LeaveOn)),
+            record.Text("ifra", "the IFRA category, such as 9"),
+            Choice(record, "area", ("external", AreaOfUse.External), ("lips", AreaOfUse.Lips), ("eye", AreaOfUse.Eye)),
+            Choice(record, "net", ("mass", QuantityBy.Mass), ("volume", QuantityBy.Volume)),
+            Choice(record, "form", ("solid", true), ("liquid", false)))
+        {
+            IsMakeup = record.Has("shades") && Choice(record, "shades", ("makeup", true), ("none", false)),
+            Groups = Groups(record),
+        };
     }
 
     private static ImmutableArray<ProductGroup> Groups(YamlRecord record) =>
@@ -63,10 +61,5 @@ public sealed class ProductKinds
             if (word == text)
                 return value;
         throw record.RefuseAt(key, "kind.not-a-choice", ("text", text), ("key", key), ("words", words));
-    }
-
-    private static ProductKinds LoadShipped()
-    {
-        return Read(YamlRecord.Embedded("markets/products.yaml"));
     }
 }

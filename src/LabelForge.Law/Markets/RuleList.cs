@@ -12,8 +12,9 @@ public sealed record RuleSection(string Heading, IReadOnlyList<Market> Markets, 
 public static class RuleList
 {
     /// <summary>The page. A number in braces stands for what a finding fills in.</summary>
+    /// <param name="known">The markets known.</param>
     /// <param name="market">The market whose rules to write; all where null.</param>
-    public static string Markdown(Market? market = null)
+    public static string Markdown(MarketBook known, Market? market = null)
     {
         var page =
             new StringBuilder(
@@ -22,7 +23,7 @@ public static class RuleList
                     + "text: the source was read, in the copy named after it (docs/law.md). secondary: an account of it was read, or it "
                     + "is common practice. memory: it was written down from memory. What is looked up in lists of substances and colours "
                     + "stands in `ingredients/tables`.\n");
-        foreach (var section in Sections(market))
+        foreach (var section in Sections(known, market))
         {
             page.Append(CultureInfo.InvariantCulture, $"\n# {section.Heading}\n");
             foreach (var rule in section.Rules)
@@ -32,19 +33,20 @@ public static class RuleList
     }
 
     /// <summary>The rules by whose folder they stand in, each with the markets in which they bind.</summary>
+    /// <param name="known">The markets known.</param>
     /// <param name="market">The market whose rules to list, those included that it takes over; all where null.</param>
-    public static IEnumerable<RuleSection> Sections(Market? market = null)
+    public static IEnumerable<RuleSection> Sections(MarketBook known, Market? market = null)
     {
-        Market[] markets = market is null ? [.. MarketBook.Shipped.All] : market.Basis is { } basis ? [basis, market] : [market];
+        Market[] markets = market is null ? [.. known.All] : market.Basis is { } basis ? [basis, market] : [market];
         foreach (var one in markets.Where(m => m.OwnRules.Any()))
         {
-            var takers = MarketBook.Shipped.All.Where(m => m.Basis == one).ToArray();
+            var takers = known.All.Where(m => m.Basis == one).ToArray();
             var too = takers.Length == 0
                 ? ""
                 : $", and {string.Join(" and ", takers.Select(m => m.Name))} where it has no rule of its own";
             yield return new(char.ToUpperInvariant(one.Name[0]) + one.Name[1..] + too, [one, .. takers], one.OwnRules);
         }
-        yield return new("Any market", market is null ? [.. MarketBook.Shipped.All] : [market],
+        yield return new("Any market", market is null ? [.. known.All] : [market],
             EveryMarket.Rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal));
     }
 

@@ -20,6 +20,9 @@ public sealed class YamlRecord(MapNode node)
         ? Records(list)
         : throw root.Refuse("record.file-not-a-list");
 
+    /// <summary>The keys given, in order.</summary>
+    public IEnumerable<string> Keys => node.Entries.Select(e => e.Key);
+
     /// <summary>Whether a key is given.</summary>
     public bool Has(string key) => node[key] is not null;
 

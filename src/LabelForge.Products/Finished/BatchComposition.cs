@@ -62,8 +62,8 @@ public sealed record BatchComposition(
         var recipe = product.Batch.Recipe;
         var soap = recipe.DeclareAs == DeclareAs.Formed ? SoapPartOfBatch.Of(product) : null;
         var rest = soap is null ? product.Charged : [.. product.Charged.Where(f => !SoapCharge.TakesPart(f.Material))];
-        ImmutableArray<MaterialPart> others = [.. UsualShares.Given(ProductParts.Of(rest, names.Identity), recipe.Product)
-            .Select(names.Printed)];
+        var usual = UsualShares.Given(ProductParts.Of(rest, names.Identity), recipe.Product, product.Workshop.Dictionary.Levels);
+        ImmutableArray<MaterialPart> others = [.. usual.Select(names.Printed)];
         ImmutableArray<MaterialPart> parts = soap is null ? others : [names.Printed(soap.Part(names.Identity)), .. others];
         return (soap, others, parts, [
             .. product.Lost.Select(l => new Adjustment(names.Of(l.Loss.Ingredient), l.Share.Fraction, recipe.File, l.Loss.Line)

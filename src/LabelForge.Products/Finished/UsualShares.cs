@@ -12,9 +12,9 @@ internal static class UsualShares
     /// <summary>The same materials, each constituent with its usual share.</summary>
     /// <param name="parts">The materials, under the dictionary's names.</param>
     /// <param name="product">The id of the kind of product.</param>
-    public static ImmutableArray<MaterialPart> Given(ImmutableArray<MaterialPart> parts, string product)
+    /// <param name="levels">What is usual.</param>
+    public static ImmutableArray<MaterialPart> Given(ImmutableArray<MaterialPart> parts, string product, UsualLevels levels)
     {
-        var levels = UsualLevels.Shipped;
         var form = levels.FormOf(product);
         return [.. parts.Select(p => p.Constituents.Length < 2 ? p : Given(p, form, levels))];
     }

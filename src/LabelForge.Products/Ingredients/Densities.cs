@@ -21,16 +21,18 @@ public static class Densities
 
     /// <summary>The published densities of an ingredient, as spooned first; empty where none is held, as for mica and clay.</summary>
     /// <param name="name">Any name the dictionary knows it by.</param>
-    public static ImmutableArray<PublishedDensity> Of(string name) =>
-        IngredientDictionary.Shipped.Find(name) is { } known && Held.Value.TryGetValue(known.Us, out var found) ? found : [];
+    /// <param name="dictionary">The dictionary.</param>
+    public static ImmutableArray<PublishedDensity> Of(string name, IngredientDictionary dictionary) =>
+        dictionary.Find(name) is { } known && Held.Value.TryGetValue(known.Us, out var found) ? found : [];
 
     /// <summary>That nothing says how heavy a material is, and what to write: the published figure for the one
     /// thing that it is, else how to measure it.</summary>
     /// <param name="file">The material's file.</param>
     /// <param name="contains">The names of its list.</param>
-    public static Problem Missing(string file, IEnumerable<string> contains)
+    /// <param name="dictionary">The names known.</param>
+    public static Problem Missing(string file, IEnumerable<string> contains, IngredientDictionary dictionary)
     {
-        if (contains.ToArray() is not [var only] || Of(only) is not [var published, ..])
+        if (contains.ToArray() is not [var only] || Of(only, dictionary) is not [var published, ..])
             return new Problem(null, 0, "material.density-to-measure", ("file", file));
         var figure = published.GramsPerMillilitre.ToString("0.###", CultureInfo.InvariantCulture);
         return published.As switch

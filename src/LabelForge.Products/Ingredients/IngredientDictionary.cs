@@ -1,3 +1,5 @@
+using System.Collections.Concurrent;
+using LabelForge.Ingredients.Levels;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Ingredients;
@@ -8,13 +10,14 @@ namespace LabelForge.Ingredients;
 /// </summary>
 public sealed class IngredientDictionary
 {
-    private static readonly Lazy<IngredientDictionary> LazyShipped = new(() => Names(DataTable.Embedded("ingredients/dictionary/")));
     private readonly Dictionary<string, IngredientRow> byName = new(StringComparer.Ordinal);
     private readonly Dictionary<string, IngredientRow> byBareName = new(StringComparer.Ordinal);
     private readonly Lazy<ImmutableArray<Ingredient>> entries;
     private readonly Lazy<HashSet<string>> keys;
     private readonly Lazy<FragranceAllergens> allergens;
     private readonly Lazy<OilAllergens> oils;
+    private readonly Lazy<UsualLevels> levels;
+    private readonly ConcurrentDictionary<Market, SubstanceTable?> substances = new();
     private readonly Lazy<ColourAdditives> colours =
         new(() => ColourAdditives.Read(DataTable.Embedded("ingredients/tables/us-colour-additives").Single()));
 
@@ -24,12 +27,13 @@ public sealed class IngredientDictionary
         keys = new(() => rows.Select(r => r.Key).ToHashSet(StringComparer.Ordinal));
         allergens = new(() => FragranceAllergens.Read(DataTable.Embedded("ingredients/tables/eu-allergens").Single(), this));
         oils = new(() => OilAllergens.Read(DataTable.Embedded("ingredients/tables/oil-allergens").Single(), this, Allergens));
+        levels = new(() => UsualLevels.Read(this));
         foreach (var row in rows)
             Add(row);
     }
 
-    /// <summary>The dictionary that ships with LabelForge; its names are read when first asked for, each row when it is found.</summary>
-    public static IngredientDictionary Shipped => LazyShipped.Value;
+    /// <summary>The dictionary that ships with LabelForge; each row is read when it is found.</summary>
+    public static IngredientDictionary Read() => Names(DataTable.Embedded("ingredients/dictionary/"));
 
     /// <summary>Every ingredient, by file and row.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
@@ -43,6 +47,12 @@ public sealed class IngredientDictionary
 
     /// <summary>The colour additives listed in the United States.</summary>
     public ColourAdditives Colours => colours.Value;
+
+    /// <summary>What is usually in a product of each ingredient, for choosing where a supplier's paper says nothing.</summary>
+    public UsualLevels Levels => levels.Value;
+
+    /// <summary>A market's lists of prohibited, restricted and permitted substances; null where none is held for it.</summary>
+    public SubstanceTable? SubstancesIn(Market market) => substances.GetOrAdd(market, m => SubstanceTable.Of(m, this));
 
     /// <summary>Reads a dictionary from its files.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>

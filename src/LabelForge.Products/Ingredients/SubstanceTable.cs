@@ -1,6 +1,3 @@
-using System.Collections.Concurrent;
-using System.Runtime.CompilerServices;
-
 namespace LabelForge.Ingredients;
 
 /// <summary>A market's lists of prohibited, restricted and permitted substances, for the
@@ -13,8 +10,6 @@ public sealed class SubstanceTable
 
     private static readonly string[] ColourHeading = ["number", "ref", "export", "basis", "read"];
 
-    private static readonly ConcurrentDictionary<string, SubstanceTable> Tables = new(StringComparer.Ordinal);
-    private static readonly ConditionalWeakTable<Market, SubstanceTable> Parts = [];
     private readonly ILookup<string, SubstanceRule> byName;
     private readonly ImmutableArray<(string Part, SubstanceRule Rule)> byPart;
 
@@ -30,18 +25,22 @@ public sealed class SubstanceTable
     public ImmutableArray<SubstanceRule> All { get; }
 
     /// <summary>The rows that hold in a market of the table that it names; null where none is held for it.</summary>
-    public static SubstanceTable? For(Market market) => market.Ways.Substances is { } name
-        ? Parts.GetValue(market, _ => Tables.GetOrAdd(name, Ship).In(market))
-        : null;
+    internal static SubstanceTable? Of(Market market, IngredientDictionary dictionary)
+    {
+        if (market.Ways.Substances is not { } name)
+            return null;
+        var rows = Read(DataTable.Embedded($"ingredients/tables/{name}.csv").Single(), dictionary).All
+            .Where(r => r.Markets.IsEmpty || r.Markets.Contains(market.Id))
+            .Select(r => r with { Form = r.Markets.IsEmpty ? market.Ways.SubstancesCited : market.Ways.OwnSubstancesCited });
+        return new([.. rows])
+        {
+            Colours = [.. DataTable.Embedded($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading))
+                .Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
+        };
+    }
 
     /// <summary>Every Colour Index number of the market's list of permitted colours; empty where it keeps none by number.</summary>
     public ImmutableHashSet<ColourIndexNumber> Colours { get; private init; } = [];
-
-    private SubstanceTable In(Market market) => new([.. All.Where(r => r.Markets.IsEmpty || r.Markets.Contains(market.Id))
-        .Select(r => r with { Form = r.Markets.IsEmpty ? market.Ways.SubstancesCited : market.Ways.OwnSubstancesCited })])
-    {
-        Colours = Colours,
-    };
 
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>
@@ -127,11 +126,4 @@ public sealed class SubstanceTable
             : DateOnly.TryParseExact(row["from"], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
                 ? day
                 : throw row.Refuse("substances.not-a-date", ("from", row["from"]));
-
-    private static SubstanceTable Ship(string name) =>
-        new(Read(DataTable.Embedded($"ingredients/tables/{name}.csv").Single(), IngredientDictionary.Shipped).All)
-        {
-            Colours = [.. DataTable.Embedded($"ingredients/tables/{name}-colours.csv").SelectMany(t => t.Rows(ColourHeading))
-                .Select(r => r.Value(ColourIndexNumber.Parse(r.Needed("number"))))],
-        };
 }

@@ -101,7 +101,7 @@ internal sealed class AmountResolution
             return material.GramsPerMillilitre is { } density
                 ? (amount.AsVolume(material.DropsPerMillilitre).Millilitres * density, 0)
                 : throw Refuse(use.Line, "recipe.no-density", ("material", use.Material),
-                    ("inner", Densities.Missing(material.File, material.Contains.Select(c => c.Name))));
+                    ("inner", Densities.Missing(material.File, material.Contains.Select(c => c.Name), _workshop.Dictionary)));
         }
         var share = amount.Figure / 100;
         if (amount.Of == Batch)

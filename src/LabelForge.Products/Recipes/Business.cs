@@ -73,7 +73,7 @@ public sealed record Business(
 
     /// <summary>The responsible person's name and address in a market (Regulation (EC) No
     /// 1223/2009, Article 19(1)(a)); null where it is the business itself.</summary>
-    public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(MarketText.Of(market));
+    public string? ResponsibleIn(Market market) => Responsible.GetValueOrDefault(market.Id);
 
     /// <summary>The name with what the law wants before it where the business is not the maker (21 CFR 701.12(c)).</summary>
     public string NameLine => Role switch
@@ -95,11 +95,10 @@ public sealed record Business(
 
     /// <summary>Reads a workshop.yaml.</summary>
     /// <param name="file">The file.</param>
-    /// <param name="markets">The markets that may be named; null for those that ship.</param>
+    /// <param name="markets">The markets that may be named.</param>
     /// <exception cref="InputException">Something in it is wrong.</exception>
-    public static Business Read(MapNode file, MarketBook? markets = null)
+    public static Business Read(MapNode file, MarketBook markets)
     {
-        markets ??= MarketBook.Shipped;
         file.OnlyKeys("workshop.yaml", "business", "role", "place", "contact", "market", "gtin prefix", "currency", "language",
             "responsible", "records", "look", "scale", "moulds", "label stock", "sales tax", "zone");
         var place = file.OptionalMap("place")?.OnlyKeys("A place", "street", "city", "region", "postcode", "country");

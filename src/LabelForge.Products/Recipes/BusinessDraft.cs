@@ -7,12 +7,10 @@ public sealed record BusinessDraft(
     string Name, string Role, string Street, string City, string Region, string Postcode, string Country, string Phone, string Web,
     string Email, string Market, string Currency)
 {
-    /// <summary>An empty one for a maker in the United States.</summary>
-    public static BusinessDraft Empty { get; } = new("", "maker", "", "", "", "", "US", "", "", "", MarketBook.Shipped.Ids[0], "USD");
-
     /// <summary>The file's text; it can be read back at once.</summary>
+    /// <param name="markets">The markets that may be named.</param>
     /// <exception cref="InputException">The name is missing, or something in it cannot be used.</exception>
-    public string ToYaml()
+    public string ToYaml(MarketBook markets)
     {
         var text = new StringBuilder("# Your business, as it stands on every label.\n");
         Line(text, "business", Name);
@@ -21,7 +19,7 @@ public sealed record BusinessDraft(
         Set(text, "contact", ("phone", Phone), ("web", Web), ("email", Email));
         Line(text, "market", Market);
         Line(text, "currency", Currency);
-        Business.Read(YamlFile.ReadText(text.ToString(), "workshop.yaml"));
+        Business.Read(YamlFile.ReadText(text.ToString(), "workshop.yaml"), markets);
         return text.ToString();
     }
 

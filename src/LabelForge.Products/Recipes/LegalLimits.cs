@@ -20,7 +20,10 @@ public static class LegalLimits
     /// <param name="dictionary">The names known.</param>
     public static Material Bound(Material material, Market usual, IngredientDictionary dictionary)
     {
-        if (material.Trusted is not { } trusted || SubstanceTable.For(trusted.Market ?? usual) is not { } table)
+        if (material.Trusted is not { } trusted)
+            return material;
+        var market = trusted.Market is { } named ? usual.Book.Find(named).OrRefuse() : usual;
+        if (dictionary.SubstancesIn(market) is not { } table)
             return material;
         var bounds = ImmutableArray.CreateBuilder<LegalBound>();
         ImmutableArray<DeclaredConstituent> contains =

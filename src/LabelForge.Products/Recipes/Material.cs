@@ -39,8 +39,8 @@ public enum MaterialKind
 public sealed record DeclaredConstituent(string Name, ShareRange Share, int Line);
 
 /// <summary>That a material keeps the legal limits of the market it was sold in.</summary>
-/// <param name="Market">The market; null for that of the workshop.</param>
-public sealed record TrustedLimits(Markets.Market? Market);
+/// <param name="Market">The market's id; null for that of the workshop.</param>
+public sealed record TrustedLimits(string? Market);
 
 /// <summary>One use of a material: its id and how much of it.</summary>
 public sealed record MaterialUse(string Material, Amount Amount, int Line);

@@ -30,9 +30,10 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     }
 
     /// <summary>The file's text. It can be read back at once; what is unknown is marked for the maker to settle.</summary>
+    /// <param name="dictionary">The names known.</param>
     /// <exception cref="InputException">Two names of the paper mean the same ingredient, one is far too long, or nothing surely is
     /// in it.</exception>
-    public string ToYaml()
+    public string ToYaml(IngredientDictionary dictionary)
     {
         RefuseLong();
         RefuseRepeats();
@@ -48,7 +49,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             foreach (var match in may)
                 Append(text, match, "  # ");
         }
-        AppendAllergens(text);
+        AppendAllergens(text, dictionary.Allergens);
         if (!Said.IsEmpty)
         {
             text.Append("# The paper says besides:\n");
@@ -61,7 +62,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     }
 
     // Allergens in a fragrance's brackets are its allergens; how much of each is in it the brackets do not say.
-    private void AppendAllergens(StringBuilder text)
+    private void AppendAllergens(StringBuilder text, FragranceAllergens known)
     {
         var scent = Matches.FirstOrDefault(m => !m.Written.MayContain && m.Found?.Us is "Fragrance" or "Flavor");
         var inside = scent?.Written.Text.IndexOfAny(['(', '[']) ?? -1;
@@ -69,7 +70,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             return;
         string[] allergens = [.. scent!.Written.Text[(inside + 1)..]
             .Split([',', ';', ')', ']'], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries)
-            .Select(IngredientDictionary.Shipped.Allergens.Find).OfType<FragranceAllergen>().Select(a => a.Name)
+            .Select(known.Find).OfType<FragranceAllergen>().Select(a => a.Name)
             .Distinct(StringComparer.Ordinal)];
         if (allergens.Length == 0)
             return;

@@ -33,7 +33,7 @@ public static class MaterialFile
 
     /// <summary>Reads a material.</summary>
     /// <exception cref="InputException">Something in it is wrong.</exception>
-    public static Material Read(string id, MapNode file)
+    public static Material Read(string id, MapNode file, MarketBook? markets = null)
     {
         file.OnlyKeys("A material", Keys);
         var kind = ReadKind(file.Required("kind", "base"));
@@ -66,7 +66,7 @@ public static class MaterialFile
             Purity = SoapText.ReadPurity(file.OptionalText("purity"), kind),
             Lot = file.OptionalText("lot")?.Text,
             OwnNames = ReadOwnNames(file, contains),
-            Trusted = ReadTrust(file.OptionalText("trust")),
+            Trusted = ReadTrust(file.OptionalText("trust"), markets),
             Supplier = file.OptionalText("supplier")?.Text is { Length: > 0 } supplier ? supplier : null,
             ToConfirm = file.OptionalText(ConfirmKey)?.Text is { Length: > 0 } from ? from : null,
             Asked = file.OptionalText(AskedKey) is { } asked ? RecipeFile.ReadDate(asked) : null,
@@ -138,7 +138,7 @@ public static class MaterialFile
         _ => throw node.Refuse("material.not-a-constituent"),
     };
 
-    private static TrustedLimits? ReadTrust(TextNode? node)
+    private static TrustedLimits? ReadTrust(TextNode? node, MarketBook? markets)
     {
         const string limits = "legal limits";
         if (node is null)
@@ -146,8 +146,8 @@ public static class MaterialFile
         if (node.Text == limits)
             return new(null);
         if (node.Text.StartsWith(limits + " of ", StringComparison.Ordinal)
-            && MarketText.Parse(node.Text[(limits.Length + 4)..]) is { IsValue: true } market)
-            return new(market.OrRefuse());
+            && node.Text[(limits.Length + 4)..] is var market && markets?.Find(market).IsValue != false)
+            return new(market);
         throw node.Refuse("material.trust", ("text", node.Text));
     }
 

@@ -7,7 +7,7 @@ public static class ProductKindOf
     /// <exception cref="InputException">It is not a kind known here.</exception>
     public static ProductKind Recipe(Recipe recipe) =>
         recipe.Facts
-            .Of(ProductKinds.Shipped.Find(recipe.Product).OrRefuse(recipe.File, recipe.ProductLine), string.Join('\n', Words(recipe)));
+            .Of(ProductKinds.Find(recipe.Product).OrRefuse(recipe.File, recipe.ProductLine), string.Join('\n', Words(recipe)));
 
     private static IEnumerable<string?> Words(Recipe recipe) =>
         [recipe.Name, recipe.Identity, recipe.Directions, .. recipe.Claims, .. recipe.Warnings];

@@ -52,14 +52,15 @@ public sealed class Workshop
     /// <summary>Reads workshop.yaml and every material; a material's file that cannot be read is
     /// put down in <see cref="Unreadable"/>.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="dictionary">The names known; null for those that ship with the program.</param>
+    /// <param name="dictionary">The names known.</param>
+    /// <param name="known">The markets known; those of its own folder <c>markets</c> stand beside them.</param>
     /// <exception cref="InputException">workshop.yaml is missing or wrong.</exception>
-    public static Workshop Open(string folder, IngredientDictionary? dictionary = null)
+    public static Workshop Open(string folder, IngredientDictionary dictionary, MarketBook known)
     {
         var file = Path.Combine(folder, "workshop.yaml");
         if (!File.Exists(file))
             throw new InputException(null, 0, "call.no-workshop-yaml", ("folder", folder));
-        var markets = MarketBook.With(Path.Combine(folder, "markets"));
+        var markets = known.With(Path.Combine(folder, "markets"));
         var business = Business.Read(YamlFile.Read(file, "workshop.yaml"), markets);
         var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
         var unreadable = ImmutableSortedDictionary.CreateBuilder<string, Problem>(StringComparer.Ordinal);
@@ -68,7 +69,8 @@ public sealed class Workshop
             try
             {
                 materials.Add(id,
-                    MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml")));
+                    MaterialFile.Read(id, YamlFile.Read(Path.Combine(folder, "materials", id + ".yaml"), $"materials/{id}.yaml"),
+                        markets));
             }
             catch (InputException e)
             {
@@ -76,7 +78,7 @@ public sealed class Workshop
             }
         }
         return new Workshop(folder, business, materials.ToImmutable(), unreadable.ToImmutable(),
-            dictionary ?? IngredientDictionary.Shipped, markets);
+            dictionary, markets);
     }
 
     /// <summary>The same workshop with other files for some materials, as they stood on another day.</summary>

@@ -129,7 +129,7 @@ public static partial class ListImport
             Material = material,
             Supplier = row.Text("supplier"),
             SupplierLot = row.Text("supplier lot"),
-            Amount = row.Amount("amount", workshop?.Materials.GetValueOrDefault(material)),
+            Amount = row.Amount("amount", workshop?.Materials.GetValueOrDefault(material), workshop),
             Price = row.Need(row.Figure("price"), "price"),
             BestBefore = row.Day("best before"),
             Certificate = row.Text("certificate"),

@@ -43,12 +43,13 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
         : throw Refuse("import.not-a-mass", ("text", text), ("column", column));
 
     /// <summary>An amount of a material: a plain figure of grams or pieces, or any unit that the material can be counted in.</summary>
-    public decimal Amount(string column, Material? material)
+    public decimal Amount(string column, Material? material, Workshop? workshop)
     {
         var text = Needed(column);
-        if (material is null || decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _))
+        if (material is null || workshop is null
+            || decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _))
             return Need(Grams(column), column);
-        var read = MaterialAmount.Read(material, text);
+        var read = MaterialAmount.Read(material, text, workshop.Dictionary);
         return read.IsValue ? read.Value : throw Refuse(read.Problem!);
     }
 

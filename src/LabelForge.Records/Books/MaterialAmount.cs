@@ -8,7 +8,8 @@ public static class MaterialAmount
     /// <summary>Grams, or pieces for packaging.</summary>
     /// <param name="material">The material, for its density.</param>
     /// <param name="text">For example <c>5 lb</c>, <c>16 fl oz</c>, <c>100 pieces</c>.</param>
-    public static Parsed<decimal> Read(Material material, string text)
+    /// <param name="dictionary">The names known, to tell a published density of it.</param>
+    public static Parsed<decimal> Read(Material material, string text, IngredientDictionary dictionary)
     {
         var words = text.Trim().Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (words is [var count, "pieces" or "piece" or "pcs"])
@@ -29,6 +30,6 @@ public static class MaterialAmount
         return material.GramsPerMillilitre is { } density
             ? Parsed<decimal>.Of(Math.Round(parsed.Value.AsVolume(material.DropsPerMillilitre).Millilitres * density, 6))
             : Parsed<decimal>.Refused("books.no-density", ("text", text), ("material", material.Name),
-                ("inner", Densities.Missing(material.File, material.Contains.Select(c => c.Name))));
+                ("inner", Densities.Missing(material.File, material.Contains.Select(c => c.Name), dictionary)));
     }
 }

@@ -46,7 +46,7 @@ public static class StockMovements
 
     // The books do not know where a piece is sold on: the strictest of the markets known holds.
     private static IEnumerable<decimal> InAnyMarket(string figure, DateOnly on) =>
-        MarketBook.Shipped.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
+        Shipped.Markets.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
 
     /// <summary>Writes down pieces of a lot thrown away or taken back.</summary>
     public static Disposal DisposePieces(OpenBooks book, string lot, int pieces, string reason, DateOnly on, string by,

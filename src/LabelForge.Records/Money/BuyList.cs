@@ -1,3 +1,4 @@
+using LabelForge.Ingredients;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Money;
@@ -34,7 +35,8 @@ public static class BuyList
             .Select(t => (Tool: t, For: wanted.Select((w, i) => (w.Product, i)).Where(w => t.IsFor(w.Product)).Select(w => w.i).ToArray()))
             .Where(t => t.For.Length > 0)];
         return new BuyProblem(
-            [.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, reserved?.GetValueOrDefault(id) ?? 0, on))],
+            [.. ids.Select(id => Material(workshop.Material(id, "the recipes", 0), books, reserved?.GetValueOrDefault(id) ?? 0, on,
+                workshop.Dictionary))],
             products, budgetCents, most)
         {
             Tools = [.. needed.Where(t => PriceOf(workshop, t.Tool) is not null || t.Tool.Have > 0)
@@ -54,13 +56,13 @@ public static class BuyList
 
     private static long Cents(decimal price) => (long)Math.Ceiling(price * 100m);
 
-    private static BuyMaterial Material(Material material, IBooks? books, decimal reserved, DateOnly on)
+    private static BuyMaterial Material(Material material, IBooks? books, decimal reserved, DateOnly on, IngredientDictionary dictionary)
     {
         // Water from the tap is taken as free and endless.
         if (material.Kind == MaterialKind.Water && material.Packs.IsEmpty)
             return new BuyMaterial(material.Id, 100_000_000m, []);
         var stock = books?.InStock(material.Id).Where(s => s.Receipt.BestBefore is not { } best || best >= on).Sum(s => s.Left) ?? 0;
         return new BuyMaterial(material.Id, Math.Max(0, stock - reserved),
-            [.. UnitPrice.Packs(material).Select(p => new BuyPack(p.Pack.Size, p.Amount, Cents(p.Pack.Price)))]);
+            [.. UnitPrice.Packs(material, dictionary).Select(p => new BuyPack(p.Pack.Size, p.Amount, Cents(p.Pack.Price)))]);
     }
 }

@@ -27,7 +27,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
     /// <summary>A planned batch, at what was paid for the stock or the packs' prices.</summary>
     public static CostSheet Of(Workshop workshop, BatchFormula batch, CostsFile costs, IBooks? books) => new(batch.Recipe.Pieces,
         [.. batch.Lines
-            .Select(l => UnitPrice.Of(l.Material, books) is var price
+            .Select(l => UnitPrice.Of(l.Material, books, workshop.Dictionary) is var price
                 ? new CostLine(l.Material.Name, l.Mass.Grams * price.Each, false, price.Source)
                 : null!), .. Besides(workshop, batch.Recipe.Pieces, costs, books)], costs);
 
@@ -57,7 +57,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
             // Not out of the books' stock: at the price of its pack, and said to be.
             var each = material is null
                 ? new UnitPrice(0, "not in the books, and no longer in the workshop")
-                : UnitPrice.Of(material, null);
+                : UnitPrice.Of(material, null, workshop.Dictionary);
             return new CostLine(material?.Name ?? g.Key.Material, g.Sum(w => w.Grams) * each.Each, false,
                 $"not out of the stock; {each.Source}");
         });
@@ -101,7 +101,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
         foreach (var (id, count) in costs.Packaging)
         {
             var material = workshop.Material(id, CostsFile.FileName, 0);
-            var price = UnitPrice.Of(material, books);
+            var price = UnitPrice.Of(material, books, workshop.Dictionary);
             yield return new CostLine(material.Name, count * pieces * price.Each, false, price.Source);
         }
         if (costs.Label > 0)

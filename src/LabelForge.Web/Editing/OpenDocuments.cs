@@ -145,12 +145,13 @@ public sealed partial class OpenDocuments : IDisposable
         try
         {
             var file = YamlFile.ReadText(text, shown);
+            var markets = Shipped.Markets.With(Path.Combine(Folder, "markets"));
             _ = room switch
             {
-                Materials => MaterialFile.Read(id, file),
+                Materials => MaterialFile.Read(id, file, markets),
                 Recipes => RecipeFile.Read(id, file),
                 _ when id == Costs => LabelForge.Records.Money.CostsFile.Read(file, null),
-                _ => (object)LabelForge.Recipes.Business.Read(file, LabelForge.Markets.MarketBook.With(Path.Combine(Folder, "markets"))),
+                _ => (object)LabelForge.Recipes.Business.Read(file, markets),
             };
             return null;
         }

@@ -5,7 +5,7 @@ internal static class Words
 {
     /// <summary>Markets.</summary>
     public static IReadOnlyList<(string Id, string Name)> Markets(this Say say, Workshop? workshop) =>
-        [.. (workshop?.Markets ?? MarketBook.Shipped).All.Select(m => (m.Id, say.NameOf(m)))];
+        [.. (workshop?.Markets ?? Shipped.Markets).All.Select(m => (m.Id, say.NameOf(m)))];
 
     /// <summary>A market, by itself; one of the workshop's own by the name in its folder.</summary>
     public static string NameOf(this Say say, Market market) => say.Has($"market-name.{market.Id}") ? say[$"market-name.{market.Id}"]
@@ -21,7 +21,7 @@ internal static class Words
 
     /// <summary>The kinds of product.</summary>
     public static IEnumerable<(string Id, string Name)> ProductKinds(this Say say) =>
-        LabelForge.Markets.ProductKinds.Shipped.All.Select(k => (k.Id, say[$"product-kind.{k.Id}"]));
+        LabelForge.Markets.ProductKinds.All.Select(k => (k.Id, say[$"product-kind.{k.Id}"]));
 
     /// <summary>How far a supplier's order can be trusted.</summary>
     public static IReadOnlyList<string> Listed { get; } = ["label", "strict", "none"];

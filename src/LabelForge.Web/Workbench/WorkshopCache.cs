@@ -39,7 +39,7 @@ public sealed class WorkshopCache
         try
         {
             // The page stands on the whole workshop: one file that cannot be read is named at its head, with the way to it.
-            var opened = Workshop.Open(_documents.Folder);
+            var opened = Shipped.Open(_documents.Folder);
             return opened.Unreadable.IsEmpty ? (opened, null) : (null, opened.Unreadable.Values.First());
         }
         catch (InputException e)

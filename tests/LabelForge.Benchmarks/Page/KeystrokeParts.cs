@@ -26,7 +26,7 @@ internal static class KeystrokeParts
     public static string Table(string folder, IReadOnlyList<string> recipes)
     {
         var workshop = Workshop.Open(folder);
-        var market = MarketText.Parse(workshop.Business.Market).OrRefuse();
+        var market = MarketBook.Shipped.Find(workshop.Business.Market).OrRefuse();
         var text = new StringBuilder($"| recipe | {string.Join(" | ", Parts)} |\n| --- |{string.Concat(Parts.Select(_ => " ---: |"))}\n");
         foreach (var id in recipes)
         {

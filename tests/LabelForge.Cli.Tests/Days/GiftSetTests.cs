@@ -35,7 +35,7 @@ public sealed class GiftSetTests : IDisposable
     private LabelJob Job(string market = "us")
     {
         var workshop = Workshop.Open(Folder);
-        return SetLabel.Prepare(workshop, GiftSet.Named(workshop, "three")!, MarketText.Parse(market).Value!, null, Day);
+        return SetLabel.Prepare(workshop, GiftSet.Named(workshop, "three")!, MarketBook.Shipped.Find(market).Value!, null, Day);
     }
 
     private (int Code, JsonElement Answer) Check(string named, params string[] more)

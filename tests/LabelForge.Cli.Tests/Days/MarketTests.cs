@@ -145,7 +145,7 @@ public sealed class MarketTests : IDisposable
     [InlineData("care-card")]
     public void A_card_fits_every_product_and_some_stock(string card)
     {
-        var cards = new TableCards(Workshop, MarketText.Parse("us").Value!, Day);
+        var cards = new TableCards(Workshop, MarketBook.Shipped.Find("us").Value!, Day);
         foreach (var product in Workshop.ProductsOf("meadow-bar"))
         {
             var made = cards.Of(card, product);
@@ -164,7 +164,7 @@ public sealed class MarketTests : IDisposable
     [Fact]
     public void A_set_says_what_it_holds_in_all_and_the_ingredients_of_each()
     {
-        var cards = new TableCards(Workshop, MarketText.Parse("us").Value!, Day);
+        var cards = new TableCards(Workshop, MarketBook.Shipped.Find("us").Value!, Day);
         var set = cards.GiftSet(Three);
         string Said(Role role) => string.Join(' ', set.Fit.OrRefuse().Texts.Where(t => t.Role == role).Select(t => t.Text));
         // 16 CFR 500.28(a): the number of each, what each holds, and the total last.

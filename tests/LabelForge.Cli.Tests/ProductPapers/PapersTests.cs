@@ -95,7 +95,7 @@ public sealed class PapersTests : IDisposable
     {
         foreach (var office in MarketBook.Shipped.All.Select(OfficeCategories.Of).OfType<OfficeCategories>())
         {
-            Assert.All(office.ByKind.Keys, k => Assert.True(ProductKinds.Shipped.Find(k).IsValue, k));
+            Assert.All(office.ByKind.Keys, k => Assert.True(ProductKinds.Find(k).IsValue, k));
             Assert.All(office.ByKind.Values, c => Assert.True(c.Name.Split(OfficeCategories.Within).Length is 2 or 3));
         }
         var frames = OfficeCategories.Of(MarketBook.Shipped.Find("uk").OrRefuse())!.ByKind.Values.SelectMany(c => c.Frames).ToArray();

@@ -28,7 +28,7 @@ internal static class DeclarationTarget
         Read(() => CsvDeclaration.Read("list.csv", text, Matcher.Knows));
         try
         {
-            _ = CertificateText.Read(text);
+            _ = CertificateText.Read(text, IngredientDictionary.Shipped.Allergens);
         }
         catch (InputException)
         {
@@ -46,7 +46,7 @@ internal static class DeclarationTarget
                 return;
             var draft = new MaterialDraft("thing", "Thing", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list));
             var sure = draft.Matches.Count(m => !m.Written.MayContain);
-            var back = MaterialFile.Read("thing", YamlFile.ReadText(draft.ToYaml(), "materials/thing.yaml"));
+            var back = MaterialFile.Read("thing", YamlFile.ReadText(draft.ToYaml(IngredientDictionary.Shipped), "materials/thing.yaml"));
             Holds(back.Contains.Length == sure, "a material's file holds every name of the list");
         }
         catch (InputException refused)

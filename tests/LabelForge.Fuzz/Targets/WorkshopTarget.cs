@@ -21,7 +21,7 @@ internal static class WorkshopTarget
     public static void Run(byte[] input)
     {
         var text = Encoding.UTF8.GetString(input);
-        Read(f => Business.Read(YamlFile.ReadText(text, f)));
+        Read(f => Business.Read(YamlFile.ReadText(text, f), MarketBook.Shipped));
         Read(f => MaterialFile.Read("thing", YamlFile.ReadText(text, f)));
         Read(f => RecipeFile.Read("thing", YamlFile.ReadText(text, f)));
     }

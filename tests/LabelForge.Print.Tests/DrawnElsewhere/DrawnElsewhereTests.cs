@@ -79,7 +79,7 @@ public sealed class DrawnElsewhereTests(ITestOutputHelper output)
             var facts = LabelJudgement.Of(LabelStatement.Read(text, IngredientDictionary.Shipped), null, soldAs, null, On);
             return new(Path.GetFileName(pdf), name[1],
                 head["seeded"] == "none" ? new HashSet<string>() : head["seeded"].Split(", ").ToHashSet(), text,
-                LabelCheck.Run(facts, MarketText.Parse(head.GetValueOrDefault("market", "us")).OrRefuse()).Findings);
+                LabelCheck.Run(facts, MarketBook.Shipped.Find(head.GetValueOrDefault("market", "us")).OrRefuse()).Findings);
         }
     }
 }

@@ -66,7 +66,7 @@ public sealed class PrintedLotTests : IDisposable
         Assert.Contains("Labels of Plain", TestShop.Refusal(() => Print("range", "Scented")), StringComparison.Ordinal);
         var workshop = _shop.Workshop;
         Assert.Throws<LabelForge.Measures.InputException>(() => LotProducts.Of(workshop.ProductOf("range/Scented"),
-            LotCode.Parse(Lot).Value, LabelForge.Markets.MarketText.Parse("us").Value!, TestShop.Day));
+            LotCode.Parse(Lot).Value, LabelForge.Markets.MarketBook.Shipped.Find("us").Value!, TestShop.Day));
         // Of all that the recipe makes, the lot is the one's that its labels say.
         Assert.Equal("Plain", Assert.Single(PrintedLots.Of(_shop.Book.Read(), Lot, workshop.ProductsOf("range"))).Recipe.VariantName);
     }

@@ -221,7 +221,7 @@ public class NetContentTests
         var sample = new WeighedSample([.. Enumerable.Range(1, 100)
             .Select(i => new WeighedPiece(i.ToString(System.Globalization.CultureInfo.InvariantCulture), Mass.FromGrams(amount.Metric + 1),
                 i))]);
-        var notes = SampleNotes.Of(NetContentTest.Of(MarketText.Parse(market).OrRefuse(), amount, sample, lot), lot)
+        var notes = SampleNotes.Of(NetContentTest.Of(MarketBook.Shipped.Find(market).OrRefuse(), amount, sample, lot), lot)
             .Where(n => n.Contains("5 g and more", StringComparison.Ordinal) || n.Contains("at most 10000", StringComparison.Ordinal));
         Assert.Equal(note is null ? 0 : 1, notes.Count(n => note is null || n.Contains(note, StringComparison.Ordinal)));
     }

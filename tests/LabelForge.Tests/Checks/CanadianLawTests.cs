@@ -112,7 +112,7 @@ public sealed class CanadianLawTests
     private static Finding[] Of(string kind, string text)
     {
         var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        return [.. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Shipped.Find(kind).Value!, null, null, new(2026, 11, 26)),
+        return [.. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Find(kind).Value!, null, null, new(2026, 11, 26)),
             Market.Ca).Findings];
     }
 }

@@ -62,7 +62,7 @@ internal sealed class CheckedRecipe : IDisposable
     /// <summary>What is said of substances, as <c>rule severity</c>.</summary>
     public string[] Substances(Market market) => Found(market, "substance.prohibited", "substance.over-limit", "colour.not-permitted");
 
-    private string Net => ProductKinds.Shipped.Find(Kind).Value!.QuantityBy == QuantityBy.Volume ? "200 mL" : "200 g";
+    private string Net => ProductKinds.Find(Kind).Value!.QuantityBy == QuantityBy.Volume ? "200 mL" : "200 g";
 
     public RecipeFacts Facts(Market market)
     {

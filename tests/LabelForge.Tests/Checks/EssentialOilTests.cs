@@ -113,9 +113,9 @@ public sealed class EssentialOilTests
     {
         var reading = LabelStatement.Read(LabelText.Of($"Body lotion\n200 ml\nIngredients: {list}\n", "label.txt"),
             IngredientDictionary.Shipped);
-        var facts = LabelJudgement.Of(reading, ProductKinds.Shipped.Find("body-lotion").Value!, null, null,
+        var facts = LabelJudgement.Of(reading, ProductKinds.Find("body-lotion").Value!, null, null,
             DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture));
-        var found = LabelCheck.Run(facts, MarketText.Parse(market).OrRefuse()).Findings
+        var found = LabelCheck.Run(facts, MarketBook.Shipped.Find(market).OrRefuse()).Findings
             .Where(f => f.Rule == "allergen.undeclared" && f.Message.Contains("are known to hold", StringComparison.Ordinal)).ToArray();
         Assert.Equal(missing.Length == 0 ? 0 : 1, found.Length);
         Assert.All(missing.Split('|', StringSplitOptions.RemoveEmptyEntries),

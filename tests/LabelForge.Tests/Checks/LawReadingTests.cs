@@ -133,13 +133,13 @@ public sealed class LawReadingTests
                 .Any(f => f.Rule == "substance.prohibited"));
 
     private static Finding[] Us(string kind, string text) =>
-        Of("us", kind, $"{ProductKinds.Shipped.Find(kind).Value!.Name}\n{text}{Foot}", SoldAs.Cosmetic);
+        Of("us", kind, $"{ProductKinds.Find(kind).Value!.Name}\n{text}{Foot}", SoldAs.Cosmetic);
 
     private static Finding[] Of(string market, string kind, string text, SoldAs? soldAs, string on = "2026-11-26")
     {
         var day = DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture);
         var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped),
-            ProductKinds.Shipped.Find(kind).Value!, soldAs, null, day);
-        return [.. LabelCheck.Run(facts, MarketText.Parse(market).OrRefuse()).Findings];
+            ProductKinds.Find(kind).Value!, soldAs, null, day);
+        return [.. LabelCheck.Run(facts, MarketBook.Shipped.Find(market).OrRefuse()).Findings];
     }
 }

@@ -122,7 +122,7 @@ public sealed class OtherProductTests
     private static Finding[] Found(string text, string market, string? kind = null, SoldAs? soldAs = null)
     {
         var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        var facts = LabelJudgement.Of(reading, kind is null ? null : ProductKinds.Shipped.Find(kind).Value, soldAs, null,
+        var facts = LabelJudgement.Of(reading, kind is null ? null : ProductKinds.Find(kind).Value, soldAs, null,
             new(2026, 11, 26));
         return [.. LabelCheck.Run(facts, Market.Named(market)).Findings];
     }

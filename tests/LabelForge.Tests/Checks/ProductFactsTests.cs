@@ -147,9 +147,9 @@ public sealed class ProductFactsTests
     public void Every_fact_is_asked_for_by_a_rule_a_table_or_a_kind()
     {
         var rules = MarketBook.Shipped.All.SelectMany(m => m.Rules).SelectMany(r => r.Unless).Select(e => e.Fact.Id);
-        var tables = MarketBook.Shipped.All.Select(SubstanceTable.For).OfType<SubstanceTable>().SelectMany(t => t.All)
+        var tables = Market.All.Select(IngredientDictionary.Shipped.SubstancesIn).OfType<SubstanceTable>().SelectMany(t => t.All)
             .SelectMany(r => r.Groups).SelectMany(g => g.Split('+'));
-        var kinds = ProductKinds.Shipped.All.SelectMany(k => k.Groups).Where(g => !g.Sure).Select(g => g.Name);
+        var kinds = ProductKinds.All.SelectMany(k => k.Groups).Where(g => !g.Sure).Select(g => g.Name);
         var parts = LabelForge.Checks.Words.SafetyLists.WarningsOf(Market.Us).SelectMany(w => w.Parts).SelectMany(p => p.Facts)
             .Select(e => e.Fact.Id);
         var colours = IngredientDictionary.Shipped.Colours.All.SelectMany(c => c.Only.Concat(c.Most?.Groups ?? []));
@@ -166,7 +166,7 @@ public sealed class ProductFactsTests
             : throw new ArgumentException(fact);
         var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
         return [
-            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Shipped.Find(kind).Value!, SoldAs.Cosmetic, null, new(2026, 11, 26),
-                facts), MarketText.Parse(market).OrRefuse()).Findings];
+            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Find(kind).Value!, SoldAs.Cosmetic, null, new(2026, 11, 26),
+                facts), MarketBook.Shipped.Find(market).OrRefuse()).Findings];
     }
 }

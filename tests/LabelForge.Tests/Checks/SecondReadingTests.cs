@@ -62,7 +62,7 @@ public sealed class SecondReadingTests
         var reading = LabelStatement.Read(LabelText.Of(text + "Example Soapery, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E\n",
             "label.txt"), IngredientDictionary.Shipped);
         return [
-            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Shipped.Find("soap-bar").Value!, soldAs, null, new(2026, 11, 26)),
+            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Find("soap-bar").Value!, soldAs, null, new(2026, 11, 26)),
                 Market.Us).Findings];
     }
 }

@@ -38,7 +38,7 @@ public sealed class SubstanceAtEachDoorTests
     }
 
     private static IEnumerable<string> Names(Market market) =>
-        (SubstanceTable.For(market)?.All.SelectMany(r => r.Ingredients.Concat(r.Names)) ?? [])
+        (IngredientDictionary.Shipped.SubstancesIn(market)?.All.SelectMany(r => r.Ingredients.Concat(r.Names)) ?? [])
         .Select(n => n.Trim('*')).Concat(IngredientDictionary.Shipped.Colours.All.Select(c => c.Name));
 
     private static HashSet<string> Told(CheckReport report) =>

@@ -9,7 +9,7 @@ public sealed class FormulaTests
     [Fact]
     public void Learned_levels_are_what_the_learning_formulas_say()
     {
-        Assert.Equal(Table("family-levels"), Learning.FamilyTable(PublishedFormula.ToLearnFrom, UsualLevels.Shipped));
+        Assert.Equal(Table("family-levels"), Learning.FamilyTable(PublishedFormula.ToLearnFrom, IngredientDictionary.Shipped.Levels));
         Assert.Equal(Table("place-levels"), Learning.PlaceTable(PublishedFormula.ToLearnFrom));
     }
 

@@ -87,7 +87,7 @@ public class DictionaryInvariantTests
     [InlineData("Ovum/Egg/Œuf")]
     [InlineData("Adeps Suillus/Lard/Saindoux")]
     public void The_schedule_s_names_are_those_of_a_canadian_label(string name) =>
-        Assert.Equal(name, Dictionary.Find(name)!.NameIn(MarketText.Parse("ca").OrRefuse()));
+        Assert.Equal(name, Dictionary.Find(name)!.NameIn(MarketBook.Shipped.Find("ca").OrRefuse()));
 
     // The schedule itself, C.R.C., c. 869, consolidation of May 2026: a name in three tongues is a row of it, and a row of it that
     // the dictionary knows has its name.

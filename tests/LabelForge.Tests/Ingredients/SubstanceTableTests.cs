@@ -8,7 +8,7 @@ namespace LabelForge.Tests.Ingredients;
 /// <summary>The excerpts of the annexes against the European Commission's own exports (CosIng, December 2025 and February 2024).</summary>
 public partial class SubstanceTableTests
 {
-    private static readonly SubstanceTable Eu = SubstanceTable.For(Market.Eu)!;
+    private static readonly SubstanceTable Eu = IngredientDictionary.Shipped.SubstancesIn(Market.Eu)!;
 
     private static readonly Dictionary<string, string> Files = new()
     {
@@ -114,7 +114,7 @@ public partial class SubstanceTableTests
     [InlineData("Hexachlorophene", "21 CFR 250.250")]
     public void A_substance_restricted_in_the_united_states_is_found_by_its_name(string name, string paragraph)
     {
-        var rules = SubstanceTable.For(Market.Us)!.Of(name, IngredientDictionary.Shipped.Find(name)).ToArray();
+        var rules = IngredientDictionary.Shipped.SubstancesIn(Market.Us)!.Of(name, IngredientDictionary.Shipped.Find(name)).ToArray();
         Assert.NotEmpty(rules);
         Assert.All(rules, r => Assert.StartsWith(paragraph, r.Citation, StringComparison.Ordinal));
     }
@@ -171,8 +171,8 @@ public partial class SubstanceTableTests
     [InlineData("Silver (CI 77820)", "lipstick", "0.2")]
     public void A_limit_of_2026_binds_the_products_that_its_line_names(string ingredient, string kind, string most)
     {
-        var product = ProductKinds.Shipped.Find(kind).Value!;
-        var first = SubstanceTable.For(MarketText.Parse("eu").OrRefuse())!
+        var product = ProductKinds.Find(kind).Value!;
+        var first = IngredientDictionary.Shipped.SubstancesIn(MarketBook.Shipped.Find("eu").OrRefuse())!
             .Of(ingredient, IngredientDictionary.Shipped.Entries.First(e => e.Key == ingredient))
             .First(r => r.Verdict == SubstanceVerdict.AtMost
                 && r.From >= new DateOnly(2026, 5, 1)
@@ -195,7 +195,8 @@ public partial class SubstanceTableTests
     [InlineData("Methyl Salicylate", "uk", true)]
     public void Great_Britain_has_its_own_amendments_and_none_of_the_unions_since_2021(string ingredient, string market, bool listed) =>
         Assert.Equal(listed,
-            SubstanceTable.For(MarketText.Parse(market).OrRefuse())!.Of(ingredient, IngredientDictionary.Shipped.Find(ingredient)).Any());
+            IngredientDictionary.Shipped.SubstancesIn(Market.Named(market))!
+                .Of(ingredient, IngredientDictionary.Shipped.Find(ingredient)).Any());
 
     private static Dictionary<string, string> Official(string annex) => ReferenceTable.RowsOrSkip(Files[annex])
         .Where(r => r.Length > 8 && r[0].Length > 0 && char.IsDigit(r[0][0]))

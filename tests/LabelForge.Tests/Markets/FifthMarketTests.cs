@@ -15,7 +15,7 @@ public sealed class FifthMarketTests
 {
     private static readonly DateOnly Day = new(2026, 11, 26);
 
-    private static Market Testovia => Market.At(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Markets", "tv"));
+    private static Market Testovia => MarketBook.Shipped.At(Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Markets", "tv"));
 
     [Fact]
     public void It_states_a_quantity_as_its_folder_says()

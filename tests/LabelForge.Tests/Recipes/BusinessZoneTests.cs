@@ -8,7 +8,7 @@ namespace LabelForge.Tests.Recipes;
 public class BusinessZoneTests
 {
     private static Business Read(string zone) =>
-        Business.Read(YamlFile.ReadText($"business: Rooksedge Bodycare\nzone: {zone}\n", "workshop.yaml"));
+        Business.Read(YamlFile.ReadText($"business: Rooksedge Bodycare\nzone: {zone}\n", "workshop.yaml"), MarketBook.Shipped);
 
     [Theory]
     // Summer time ends in New York on the first Sunday of November: four hours behind before it, five after.

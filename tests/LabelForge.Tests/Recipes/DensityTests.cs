@@ -34,7 +34,7 @@ public sealed class DensityTests
     [Fact]
     public void Every_published_density_lies_between_the_least_and_the_most_that_was_read()
     {
-        var found = IngredientDictionary.Shipped.Entries.SelectMany(e => Densities.Of(e.Us)).ToArray();
+        var found = IngredientDictionary.Shipped.Entries.SelectMany(e => Densities.Of(e.Us, IngredientDictionary.Shipped)).ToArray();
         Assert.True(found.Length > 50);
         Assert.All(found, d => Assert.InRange(d.GramsPerMillilitre, d.Least, d.Most));
         Assert.All(found, d => Assert.NotEmpty(d.Source));

@@ -89,7 +89,8 @@ public class SaidWithFiguresTests
     [InlineData("61414", null, "7 to 11 digits")]
     public void Six_digits_are_asked_about_since_they_may_be_a_prefix_of_either_kind(string written, string? prefix, string? write)
     {
-        Business Read() => Business.Read(YamlFile.ReadText($"business: Moor\ngtin prefix: \"{written}\"\n", "workshop.yaml"));
+        Business Read() =>
+            Business.Read(YamlFile.ReadText($"business: Moor\ngtin prefix: \"{written}\"\n", "workshop.yaml"), MarketBook.Shipped);
         if (write is not null)
             Assert.Contains(write, Assert.Throws<InputException>(Read).Problem.Write, StringComparison.Ordinal);
         else

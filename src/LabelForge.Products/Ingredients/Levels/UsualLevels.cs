@@ -17,12 +17,6 @@ public sealed class UsualLevels
     private const double WeightOfPlace = 0.5;
     private const double LeastLeadingWater = 0.2;
 
-    private static readonly Lazy<UsualLevels> LazyShipped = new(() => new UsualLevels(
-        IngredientDictionary.Shipped,
-        UseLevel.Read(Table("use-levels")), LevelFamily.Read(Table("level-families")),
-        LearnedLevel.ReadFamilies(Table("family-levels")), LearnedLevel.ReadPlaces(Table("place-levels")),
-        Products(Table("product-forms"))));
-
     private readonly IngredientDictionary _dictionary;
     private readonly ILookup<string, UseLevel> _levels;
     private readonly ImmutableArray<LevelFamily> _families;
@@ -48,8 +42,11 @@ public sealed class UsualLevels
                 products.ToFrozenDictionary());
     }
 
-    /// <summary>The levels that ship; read when first asked for.</summary>
-    public static UsualLevels Shipped => LazyShipped.Value;
+    /// <summary>Reads the levels that ship, for the names of a dictionary.</summary>
+    internal static UsualLevels Read(IngredientDictionary dictionary) => new(
+        dictionary, UseLevel.Read(Table("use-levels")), LevelFamily.Read(Table("level-families")),
+        LearnedLevel.ReadFamilies(Table("family-levels")), LearnedLevel.ReadPlaces(Table("place-levels")),
+        Products(Table("product-forms")));
 
     /// <summary>The form of a kind of product; <see cref="ProductForm.Any"/> where the tables have none.</summary>
     public ProductForm FormOf(string product) => _products.GetValueOrDefault(product, ProductForm.Any);

@@ -22,8 +22,10 @@ public static partial class CertificateText
     private const int LongestRow = 400;
 
     /// <summary>Reads a certificate.</summary>
+    /// <param name="text">Its words.</param>
+    /// <param name="known">The allergens that are named one by one.</param>
     /// <exception cref="InputException">The text is longer than any certificate.</exception>
-    public static Certificate Read(string text)
+    public static Certificate Read(string text, FragranceAllergens known)
     {
         if (text.Length > MostCharacters)
             throw new InputException(null, 0, "supplied.certificate-too-long");
@@ -44,9 +46,9 @@ public static partial class CertificateText
                     continue;
                 }
                 var key = category.Groups["number"].Value + category.Groups["letter"].Value.ToUpperInvariant();
-                limits[key] = limits.TryGetValue(key, out var known) ? Math.Min(known, percent) : percent;
+                limits[key] = limits.TryGetValue(key, out var earlier) ? Math.Min(earlier, percent) : percent;
             }
-            else if (Allergen(row) is { } allergen)
+            else if (Allergen(row, known) is { } allergen)
             {
                 if (Shares(row).LastOrDefault() is { } share)
                     allergens[allergen.Name] = share;
@@ -68,15 +70,15 @@ public static partial class CertificateText
         return match is { Success: true } && Figure(match.Groups["figure"].Value) is { } figure and <= 100 ? figure : null;
     }
 
-    private static FragranceAllergen? Allergen(string row)
+    private static FragranceAllergen? Allergen(string row, FragranceAllergens known)
     {
         foreach (Match cas in CasNumbers().Matches(row))
         {
-            if (IngredientDictionary.Shipped.Allergens.All.FirstOrDefault(a => a.Cas.Any(c => c.ToString() == cas.Value)) is { } byNumber)
+            if (known.All.FirstOrDefault(a => a.Cas.Any(c => c.ToString() == cas.Value)) is { } byNumber)
                 return byNumber;
         }
         var name = NameRow().Match(row).Groups["name"].Value.Trim(' ', '-', '*', '.', ':', ',', '|', '\t');
-        return name.Length is > 2 and <= 120 ? IngredientDictionary.Shipped.Allergens.Find(name) : null;
+        return name.Length is > 2 and <= 120 ? known.Find(name) : null;
     }
 
     private static IEnumerable<string> Shares(string row)

@@ -77,7 +77,7 @@ public abstract class RecipeView : EditorView
     protected virtual LabelWish Wish =>
         new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant,
             Market: Choice.Market is { } m
-                && (WorkshopCache.Read().Workshop?.Markets ?? Markets.MarketBook.Shipped).Find(m) is { IsValue: true, Value: var market }
+                && (WorkshopCache.Read().Workshop?.Markets ?? Shipped.Markets).Find(m) is { IsValue: true, Value: var market }
                 ? market
                 : null, Design: Choice.Design);
 

@@ -15,7 +15,7 @@ namespace LabelForge.Web.Components.Parts;
 public partial class Start
 {
     private const string Page = "start";
-    private static readonly NameMatcher Names = new(IngredientDictionary.Shipped);
+    private static readonly NameMatcher Names = new(Shipped.Dictionary);
 
     private readonly HashSet<string> _left = [];
     private readonly Dictionary<string, string> _typed = [];

@@ -13,7 +13,7 @@ public class MaterialDraftTests
 
     private static string Yaml(string paper, string name = "Clear shea base") =>
         new MaterialDraft("clear-shea-base", name, MaterialKind.Base, ListedOrder.Label,
-            Matcher.Match(SuppliedText.Read(paper, Matcher.Knows))).ToYaml();
+            Matcher.Match(SuppliedText.Read(paper, Matcher.Knows))).ToYaml(IngredientDictionary.Shipped);
 
     private static Material Read(string yaml) =>
         MaterialFile.Read("clear-shea-base", YamlFile.ReadText(yaml, "materials/clear-shea-base.yaml"));

@@ -78,7 +78,7 @@ public class PaperMergeTests
             var yaml = Plain(new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list))
             {
                 Said = list.Said,
-            }.ToYaml());
+            }.ToYaml(IngredientDictionary.Shipped));
             var lost = Regex.Matches(paper.Text.Replace("-\n", "", StringComparison.Ordinal), @"\p{L}{3,}|\d{2,7}-\d\d-\d\b")
                 .Select(m => m.Value)
                 .Where(w => !Understood.Contains(Plain(w)) && !yaml.Contains(Plain(w), StringComparison.Ordinal)).ToArray();
@@ -96,7 +96,7 @@ public class PaperMergeTests
                 "Clear base no. 4\nIngredients: Water, Glycerin (CAS 56-81-5, humectant), Fragrance (Linalool, Citral). Keep dry.",
                 Matcher.Knows);
         var yaml = new MaterialDraft("base", "Base", MaterialKind.Base, ListedOrder.Label, Matcher.Match(list)) { Said = list.Said }
-            .ToYaml();
+            .ToYaml(IngredientDictionary.Shipped);
 
         Assert.All(new[] { "Clear base no. 4", "Water", "Glycerin", "humectant", "Fragrance", "Linalool: <= 100 %", "Citral: <= 100 %",
             "Keep dry" }, word => Assert.Contains(word, yaml, StringComparison.Ordinal));
