@@ -1,5 +1,6 @@
 using LabelForge.Measures;
 using LabelForge.Print.Lettering;
+using SkiaSharp;
 
 namespace LabelForge.Print.Tests;
 
@@ -81,4 +82,25 @@ public class TypeTests
     [Fact]
     public void Letters_of_French_and_Polish_are_there() =>
         Assert.Equal(35, BundledFaces.Regular.Shape("àâæçéèêëîïôœùûüÿ ąćęłńóśźż ÉÈÀÇŁŻŹ « »"[..35]).Glyphs.Length);
+
+    [Theory] // The same curves as the engine draws on paper, said again in fewer characters: their ink is the same to a quarter unit.
+    [InlineData("BarlowCondensed-Regular")]
+    [InlineData("Alegreya-Medium")]
+    [InlineData("DMSerifDisplay-Regular")]
+    [InlineData("CaveatBrush-Regular")]
+    public void Letters_of_an_svg_are_the_outlines_that_are_printed(string file)
+    {
+        var face = BundledFaces.OfFile(file);
+        using var font = new SKFont(face.Typeface, face.UnitsPerEm) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true };
+        foreach (var letter in "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789&%@éßø½")
+        {
+            var glyph = font.GetGlyph(letter);
+            using var printed = font.GetGlyphPath(glyph);
+            using var drawn = SKPath.ParseSvgPathData(face.Outline(glyph)!.At(100));
+            Assert.Equal(printed.PointCount, drawn.PointCount);
+            Assert.Equal(printed.Points.Select(p => (double)p.X + 100), drawn.Points.Select(p => (double)p.X), (a, b) => Math.Abs(a - b) < 0.26);
+            Assert.Equal(printed.Points.Select(p => (double)p.Y), drawn.Points.Select(p => (double)p.Y), (a, b) => Math.Abs(a - b) < 0.26);
+        }
+        Assert.Null(face.Outline(font.GetGlyph(' ')));
+    }
 }

@@ -59,9 +59,8 @@ public static class BarcodeFile
             svg.Append(CultureInfo.InvariantCulture,
                 $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"/>\n");
         svg.Append("</g>\n");
-        var letters = new SvgLetters();
-        var lines = string.Concat(page.Lines.Select(line => letters.Line(line.Text, line.X, line.Y)));
-        svg.Append(letters.Outlines()).Append(lines);
+        foreach (var line in page.Lines)
+            svg.Append(SvgLetters.Line(line.Text, line.X, line.Y));
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }

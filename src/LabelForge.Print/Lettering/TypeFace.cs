@@ -31,7 +31,7 @@ public sealed class TypeFace
     private readonly int unitsPerEm;
     private readonly ConcurrentDictionary<(string, double), ShapedText> shaped = new();
     private readonly ConcurrentDictionary<ushort, SKRect> inks = new();
-    private readonly ConcurrentDictionary<ushort, string> svg = new();
+    private readonly ConcurrentDictionary<ushort, GlyphOutline?> svg = new();
     private readonly Lock shaping = new();
 
     private TypeFace(string name, byte[] file)
@@ -67,13 +67,13 @@ public sealed class TypeFace
     /// <summary>How many of the face's own units make its size.</summary>
     internal int UnitsPerEm => unitsPerEm;
 
-    /// <summary>A glyph's outline as SVG path data in the face's own units, y downwards; empty for a space.</summary>
-    internal string Outline(ushort glyph) => svg.GetOrAdd(glyph, g =>
+    /// <summary>A glyph's outline for SVG; null for a space.</summary>
+    internal GlyphOutline? Outline(ushort glyph) => svg.GetOrAdd(glyph, g =>
     {
         lock (shaping)
         {
             using var path = outlines.GetGlyphPath(g);
-            return path is null || path.IsEmpty ? "" : path.ToSvgPathData();
+            return GlyphOutline.Of(path);
         }
     });
 

@@ -87,14 +87,12 @@ public static class LabelFile
         svg.Append(CultureInfo.InvariantCulture,
             $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{width.Millimetres:0.####}mm\" height=\"{height.Millimetres:0.####}mm\" viewBox=\"0 0 {width.Points:0.####} {height.Points:0.####}\">\n");
         svg.Append(CultureInfo.InvariantCulture, $"<title>{SecurityElement.Escape(title)}</title>\n");
-        var letters = new SvgLetters();
-        var lines = string.Concat(label.Lines.Select(line => letters.Line(line, SvgArtWriter.Fill(line.Ink ?? label.Design.Ink))));
-        svg.Append(letters.Outlines());
         SvgArtWriter.WriteUnder(svg, label);
         foreach (var bar in label.Bars)
             svg.Append(CultureInfo.InvariantCulture,
                 $"<rect x=\"{bar.X:0.####}\" y=\"{bar.Y:0.####}\" width=\"{bar.Width:0.####}\" height=\"{bar.Height:0.####}\"{SvgArtWriter.Fill(bar.Ink ?? label.Design.Ink)}/>\n");
-        svg.Append(lines);
+        foreach (var line in label.Lines)
+            svg.Append(SvgLetters.Line(line, SvgArtWriter.Fill(line.Ink ?? label.Design.Ink)));
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }

@@ -52,9 +52,8 @@ public static class PictureFile
         foreach (var s in picture.Strokes)
             Line(svg,
                 $"<line x1=\"{s.X1:0.####}\" y1=\"{s.Y1:0.####}\" x2=\"{s.X2:0.####}\" y2=\"{s.Y2:0.####}\" {Pen(s.Thickness, s.Tint)}/>");
-        var letters = new SvgLetters();
-        var lines = string.Concat(picture.Lines.Select(l => letters.Line(l.Text, l.X, l.Y)));
-        svg.Append(letters.Outlines()).Append(lines);
+        foreach (var line in picture.Lines)
+            svg.Append(SvgLetters.Line(line.Text, line.X, line.Y));
         svg.Append("</svg>\n");
         stream.Write(Encoding.UTF8.GetBytes(svg.ToString()));
     }

@@ -177,10 +177,11 @@
     }
   }
   const opened = "labelforge-opened";
-  // The socket is the one way here, and it is on this machine: nothing is asked about ways first. A program that has ended closes it at
-  // once; one that is silent for long is busy.
+  // The socket is the one way here, and it is on this machine: nothing is asked about ways first, nor for starters, since there are
+  // none. A program that has ended closes it at once; one that is silent for long is busy.
   Blazor.start({
     circuit: {
+      initializers: { beforeStart: [], afterStarted: [] },
       configureSignalR: (way) => way.withUrl("/_blazor", { skipNegotiation: true, transport: 1, WebSocket: Way }).withServerTimeout(120000),
     },
   });

@@ -11,20 +11,24 @@ using LabelForge.Records.Books;
 namespace LabelForge.Web.Workbench;
 
 /// <summary>Goes the whole way from a recipe's text to the picture of its label.</summary>
-public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, ServeOptions options)
+public sealed class LabelViews(WorkshopCache shelf, BooksCache books, TemporaryDownloads papers, ServeOptions options)
 {
     private const int MostKnown = 30;
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
-    private readonly ConcurrentDictionary<string, (Workshop Workshop, DateOnly On, string Text, LabelWish Wish, LabelView View)>
+    private readonly ConcurrentDictionary<(string Id, LabelWish Wish), (Workshop Workshop, DateOnly On, int Books, string Text, LabelView View)>
         _last = [];
     private readonly ConcurrentDictionary<string, SemaphoreSlim> _turns = [];
 
-    // What it came to the last time, where nothing has changed since: a page that is opened again shows its label at once.
-    private LabelView? Known(string id, string text, LabelWish wish) =>
-        _last.TryGetValue(id, out var last) && ReferenceEquals(last.Workshop, shelf.Read().Workshop) && last.On == options.Today()
-            && last.Text == text && last.Wish == wish && last.View.Pictures.All(p => papers.Has(p.Address))
-            ? last.View with { MadeAt = DateTime.Now }
-            : null;
+    /// <summary>What it came to the last time, where nothing has changed since: a page that is opened again shows its label with its
+    /// first drawing. Null where it has to be made.</summary>
+    /// <param name="id">The recipe's id.</param>
+    /// <param name="text">Its text, perhaps unsaved.</param>
+    /// <param name="wish">How the label is wanted.</param>
+    public LabelView? Known(string id, string text, LabelWish wish) =>
+        _last.TryGetValue((id, wish), out var last) && ReferenceEquals(last.Workshop, shelf.Read().Workshop) && last.On == options.Today()
+            // What was weighed for a lot may change without a change of the files.
+            && (!wish.IsBegun || last.Books == books.Version)
+            && last.Text == text && last.View.Pictures.All(p => papers.Has(p.Address)) ? last.View with { MadeAt = DateTime.Now } : null;
 
     /// <summary>What a recipe comes to. Never throws on what a person wrote: the view says what is wrong.</summary>
     /// <remarks>Several windows on one recipe ask the same at once: it is worked out once, and the others are given it.</remarks>
@@ -41,6 +45,7 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
             var (workshop, trouble) = shelf.Read();
             if (workshop is null)
                 return new LabelView { Problem = trouble };
+            var version = books.Version;
             var first = await Alone(id, stop, () => Known(id, text, wish) ?? Remembered(First()));
             if (first.IsWhole)
                 return first;
@@ -61,13 +66,11 @@ public sealed class LabelViews(WorkshopCache shelf, TemporaryDownloads papers, S
                 return Checked(view, job) with { IsWhole = wish.Variant is not null || job.Product.Recipe.VariantName is null };
             }
 
-            // What was weighed for a lot may change without a change of the files.
             LabelView Remembered(LabelView made)
             {
                 if (_last.Count >= MostKnown)
                     _last.Clear();
-                if (!wish.IsBegun)
-                    _last[id] = (workshop, options.Today(), text, wish, made);
+                _last[(id, wish)] = (workshop, options.Today(), version, text, made);
                 return made;
             }
         }

@@ -38,6 +38,16 @@ public sealed class LatestOnlyWorker<TWish, TAnswer>(Func<TWish, CancellationTok
         _ = Task.Run(Go);
     }
 
+    /// <summary>Nothing is wanted any more; the answer to what is under way is thrown away.</summary>
+    public void Forget()
+    {
+        lock (_gate)
+        {
+            _waiting = default;
+            _under?.Cancel();
+        }
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {

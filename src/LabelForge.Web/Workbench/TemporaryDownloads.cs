@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -15,11 +14,15 @@ public sealed class TemporaryDownloads
 
     private const string Svg = "image/svg+xml";
 
-    private readonly ConcurrentDictionary<string, (byte[] Bytes, string Type)> _kept = [];
-    private readonly ConcurrentQueue<string> _order = new();
+    private sealed record Paper(string Key, byte[] Bytes, string Type);
+
+    private readonly Lock _gate = new();
+    private readonly Dictionary<string, LinkedListNode<Paper>> _kept = [];
+    // The one that was wanted last stands last.
+    private readonly LinkedList<Paper> _order = new();
     private long _bytes;
 
-    /// <summary>Keeps a paper and gives its address. The oldest make room.</summary>
+    /// <summary>Keeps a paper and gives its address. Those that nobody wanted for longest make room.</summary>
     /// <param name="bytes">The paper.</param>
     /// <param name="type">Its media type.</param>
     /// <param name="name">The name that a saved copy gets; letters, digits, hyphens and a full stop.</param>
@@ -27,14 +30,19 @@ public sealed class TemporaryDownloads
     {
         // The address of a picture is made of what is in it: the same label, opened again, is not fetched again.
         var key = Convert.ToHexStringLower(type == Svg ? SHA256.HashData(bytes).AsSpan(0, 16) : RandomNumberGenerator.GetBytes(16));
-        if (!_kept.TryAdd(key, (bytes, type)))
-            return $"/papers/{key}/{name}";
-        _order.Enqueue(key);
-        Interlocked.Add(ref _bytes, bytes.Length);
-        while ((_order.Count > MostKept || Interlocked.Read(ref _bytes) > MostBytes) && _order.Count > 1 && _order.TryDequeue(out var old))
+        lock (_gate)
         {
-            if (_kept.TryRemove(old, out var gone))
-                Interlocked.Add(ref _bytes, -gone.Bytes.Length);
+            if (Wanted(key) is null)
+            {
+                _kept[key] = _order.AddLast(new Paper(key, bytes, type));
+                _bytes += bytes.Length;
+                while ((_order.Count > MostKept || _bytes > MostBytes) && _order is { Count: > 1, First: { } oldest })
+                {
+                    _order.Remove(oldest);
+                    _kept.Remove(oldest.Value.Key);
+                    _bytes -= oldest.Value.Bytes.Length;
+                }
+            }
         }
         return $"/papers/{key}/{name}";
     }
@@ -42,13 +50,28 @@ public sealed class TemporaryDownloads
     internal static void Map(IEndpointRouteBuilder app) =>
         app.MapGet("/papers/{key}/{name}", (HttpContext context, string key, string name) =>
         {
-            if (!context.RequestServices.GetRequiredService<TemporaryDownloads>()._kept.TryGetValue(key, out var paper))
+            if (context.RequestServices.GetRequiredService<TemporaryDownloads>().Of(key) is not { } paper)
                 return Results.NotFound();
             if (paper.Type == Svg)
                 context.Response.Headers.CacheControl = "private, max-age=86400, immutable";
             return Results.Bytes(paper.Bytes, paper.Type);
         });
 
-    /// <summary>Whether what was put under an address is still kept.</summary>
-    public bool Has(string address) => address.Split('/') is [_, _, var key, _] && _kept.ContainsKey(key);
+    /// <summary>Whether what was put under an address is still kept; it is wanted again then.</summary>
+    public bool Has(string address) => address.Split('/') is [_, _, var key, _] && Of(key) is not null;
+
+    private Paper? Of(string key)
+    {
+        lock (_gate)
+            return Wanted(key);
+    }
+
+    private Paper? Wanted(string key)
+    {
+        if (!_kept.TryGetValue(key, out var paper))
+            return null;
+        _order.Remove(paper);
+        _order.AddLast(paper);
+        return paper.Value;
+    }
 }

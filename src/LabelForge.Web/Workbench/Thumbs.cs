@@ -17,8 +17,8 @@ namespace LabelForge.Web.Workbench;
 /// stand, away from the thread that draws pages.</summary>
 public sealed class Thumbs
 {
-    // Three dots to a pixel of the page's largest: as sharp on a fine screen, and on paper.
-    private const int Longest = 3 * 148;
+    // Two dots to a pixel of the page's largest: as sharp on a fine screen, and on paper.
+    private const int Longest = 2 * 148;
     private const int MostKept = 300;
 
     private readonly ConcurrentDictionary<string, Thumb> _of = [];

@@ -22,6 +22,28 @@ public sealed class TodayTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#count")).ToHaveValueAsync("6");
     }
 
+    [Theory]
+    [InlineData("/", ".thumb img")]
+    [InlineData("/recipes/harbour-wall-bar", ".pictures img")]
+    [InlineData("/labels/harbour-wall-bar", ".pictures img")]
+    [InlineData("/print/harbour-wall-bar", ".pictures img")]
+    public async Task A_page_that_is_opened_again_has_its_labels_with_its_first_drawing(string address, string label)
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        await window.GoAsync(address);
+        await Assertions.Expect(window.Page.Locator(label).First).ToBeVisibleAsync();
+        await window.Page.AddInitScriptAsync($$"""
+            new MutationObserver((_, watch) => {
+              if (!document.querySelector('h1')) return;
+              watch.disconnect();
+              window.first = document.querySelectorAll('{{label}}').length;
+            }).observe(document, { subtree: true, childList: true });
+            """);
+        await window.Page.ReloadAsync();
+        await Assertions.Expect(window.Page.Locator(label).First).ToBeVisibleAsync();
+        Assert.NotEqual(0, await window.Page.EvaluateAsync<int>("window.first"));
+    }
+
     [Fact]
     public async Task Many_materials_that_run_low_are_one_line_that_opens()
     {

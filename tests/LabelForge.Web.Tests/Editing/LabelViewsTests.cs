@@ -16,7 +16,8 @@ public class LabelViewsTests
             Browsing.Window.WriteExample(folder);
             var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
             using var documents = new OpenDocuments(options);
-            var views = new LabelViews(new WorkshopCache(documents), new TemporaryDownloads(), options);
+            using var books = new BooksCache(documents);
+            var views = new LabelViews(new WorkshopCache(documents), books, new TemporaryDownloads(), options);
             var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
             var early = new List<LabelView>();
             var whole = await views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);
@@ -27,6 +28,10 @@ public class LabelViewsTests
             Assert.Empty(first.Others);
             Assert.True(whole.IsWhole);
             Assert.Equal(["Peach Morning", "Beeswing", "Moss Lane", "Rainy Day", "Winter Smoke"], whole.Others.Select(o => o.Name));
+            // What was made is known until its text is another.
+            Assert.Same(whole.Job, views.Known("meadow-bar", text, new LabelWish())?.Job);
+            Assert.Null(views.Known("meadow-bar", text + " ", new LabelWish()));
+            Assert.Null(views.Known("meadow-bar", text, new LabelWish(Variant: "Rainy Day")));
             // One that is asked for by itself is whole at once.
             Assert.True((await views.OfAsync("meadow-bar", text, new LabelWish(Variant: "Rainy Day"), CancellationToken.None, early.Add))
                 .IsWhole);
@@ -47,7 +52,8 @@ public class LabelViewsTests
             Browsing.Window.WriteExample(folder);
             var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
             using var documents = new OpenDocuments(options);
-            var views = new LabelViews(new WorkshopCache(documents), new TemporaryDownloads(), options);
+            using var books = new BooksCache(documents);
+            var views = new LabelViews(new WorkshopCache(documents), books, new TemporaryDownloads(), options);
             var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
             var all = await Task.WhenAll(Enumerable.Range(0, 12).Select(_ =>
                 Task.Run(() => views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None))));
@@ -79,7 +85,8 @@ public class LabelViewsTests
             Assert.Null(documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
             var cache = new WorkshopCache(documents);
             Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
-            var view = await new LabelViews(cache, new TemporaryDownloads(), options)
+            using var books = new BooksCache(documents);
+            var view = await new LabelViews(cache, books, new TemporaryDownloads(), options)
                 .OfAsync("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(),
                     CancellationToken.None, _ => { });
             Assert.Equal("tv", view.Report!.Market);

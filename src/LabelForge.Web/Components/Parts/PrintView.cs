@@ -122,19 +122,16 @@ public abstract class PrintView : RecipeView
     protected abstract void Settle();
 
     /// <inheritdoc/>
-    protected override void OnParametersSet()
+    protected override void Arrived()
     {
-        base.OnParametersSet();
         Variants = ProductChoices.Variants(Text);
-        if (TypedLot.Length == 0)
-        {
-            _variant = AskedVariant;
-            if (AskedLot is { Length: > 0 } asked)
-                TypeLot(asked);
-            else
-                UsualLot();
-        }
-        Remake();
+        if (TypedLot.Length > 0)
+            return;
+        _variant = AskedVariant;
+        if (AskedLot is { Length: > 0 } asked)
+            TakeLot(asked);
+        else
+            UsualLot();
     }
 
     // Stock of the maker's own may have been added or changed.
@@ -148,12 +145,17 @@ public abstract class PrintView : RecipeView
     /// <summary>Takes a lot as it is typed.</summary>
     protected void TypeLot(string typed)
     {
+        if (TakeLot(typed))
+            Remake();
+        Settle();
+    }
+
+    private bool TakeLot(string typed)
+    {
         TypedLot = typed;
         var read = LotCode.Parse(typed);
         LotWrong = read.IsValue ? OfAnother(read.Value.ToString()) : PageWords.Told(read.Problem, Words.Language);
-        if (read.IsValue)
-            Remake();
-        Settle();
+        return read.IsValue;
     }
 
     /// <summary>The lot of the latest batch of what is shown; before there is one, the lot that it will have.</summary>

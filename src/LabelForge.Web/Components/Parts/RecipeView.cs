@@ -92,7 +92,23 @@ public abstract class RecipeView : EditorView
         Choice = Choices.Of(Id);
         _next = null;
         _latest ??= new((want, stop) => Views.OfAsync(Id, want.Text, want.Wish, stop, view => Soon(view, stop)), Ready, Failed, Stopping);
+        Arrived();
+        // What is known is shown with the first drawing of the page: a second one a moment later would be laid out and sent anew.
+        if (File is { Problem: null } file && Views.Known(Id, file.Text, Wish) is { } known)
+        {
+            Show(known);
+            if (known.IsWhole)
+            {
+                _latest.Forget();
+                return;
+            }
+        }
         Remake();
+    }
+
+    /// <summary>Told when the page was opened on a recipe, before its label is asked for.</summary>
+    protected virtual void Arrived()
+    {
     }
 
     /// <summary>Keeps a choice and makes the label anew.</summary>
@@ -134,23 +150,24 @@ public abstract class RecipeView : EditorView
     {
     }
 
+    // What a label is wanted of is the page's own: it is read on the page's thread, whoever changed the file.
     /// <inheritdoc/>
-    protected override void FileChanged()
+    protected override void FileChanged() => InvokeAsync(() =>
     {
         Remake();
         // Nothing is made of a text that cannot be used, and what was made is out of date by it.
         if (File?.Problem is not null)
-            InvokeAsync(Made);
-        base.FileChanged();
-    }
+            Made();
+        StateHasChanged();
+    });
 
     /// <inheritdoc/>
-    protected override void WorkshopChanged()
+    protected override void WorkshopChanged() => InvokeAsync(() =>
     {
         File ??= OpenDocuments.Open(OpenDocuments.Recipes, Id);
         Remake();
-        base.WorkshopChanged();
-    }
+        StateHasChanged();
+    });
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
@@ -171,12 +188,17 @@ public abstract class RecipeView : EditorView
 
     private Task Ready(LabelView view) => InvokeAsync(() =>
     {
+        Show(view);
+        StateHasChanged();
+    });
+
+    private void Show(LabelView view)
+    {
         // Where something is wrong the last good picture stays on the screen, marked as old.
         _view = view.Job is null && _view.Job is not null ? _view with { Problem = view.Problem, IsOld = true } : view;
         IsMaking = false;
         Made();
-        StateHasChanged();
-    });
+    }
 
     private Task Failed(Exception e) => DispatchExceptionAsync(e);
 }
