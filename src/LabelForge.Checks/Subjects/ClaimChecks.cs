@@ -14,6 +14,10 @@ internal static class ClaimChecks
             if (Rule(claim.Makes, label.MeantAs) is { } rule)
                 label.Tell(rule, where, string.Join("\", \"", words), claim.Says, claim.Instead);
         }
+        var treats = WordLists.Claims.First(c => c.Id == "treats");
+        string[] elsewhere = [.. OtherLanguageClaims.In(text, label.Label.Text.Text).Distinct(StringComparer.OrdinalIgnoreCase)];
+        if (elsewhere.Length > 0)
+            label.Tell("claim.drug", where, string.Join("\", \"", elsewhere), treats.Says, treats.Instead);
         foreach (var denial in WordLists.Denials)
             Denied(label, text, denial, where);
         foreach (var denied in DictionaryDenials.Of(text, label.Dictionary).DistinctBy(d => d.Denied))

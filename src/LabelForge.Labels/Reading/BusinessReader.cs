@@ -175,7 +175,7 @@ public static partial class BusinessReader
 
     [GeneratedRegex(@"(?<street>(?:[0-9]{1,6}[A-Z]?(?:-[0-9A-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ "
         + @"\n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ "
-        + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?[0-9]+|rr?[ ]?[0-9]+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$",
+        + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?[0-9]+(?:,?[ ]box[ ]\w+)?|rr?[ ]?[0-9]+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$",
         RegexOptions.IgnoreCase)]
     private static partial Regex StreetAtEnd();
 
@@ -189,7 +189,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"[0-9][A-Za-z]?[ ]$")]
     private static partial Regex Number();
 
-    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+(?!by\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))[\p{L}.&'’]+){1,6}[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s[-–—]\s|\s[0-9]{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+(?!by\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))[\p{L}.&'’]+){1,6}[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s+by\s+(?-i:\p{Lu})|\s[-–—]\s|\s[0-9]{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
     private static partial Regex LedName();
 
     [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*[0-9]{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]

@@ -10,18 +10,13 @@ namespace LabelForge.Checks.Reading;
 /// on it. Most languages are known nearly whole (<see cref="WordList.IsWhole"/>); of the others only many unknown words together
 /// say something.
 /// </summary>
-internal sealed class KnownWords
+internal sealed partial class KnownWords
 {
     private const string English = "en";
     private const int ShortestWord = 3;
     private const int ShortestPart = 4;
 
     private static readonly ConcurrentDictionary<string, FrozenSet<string>> OfLabels = new(StringComparer.Ordinal);
-
-    // "our shop: nettleanddock".
-    private static readonly Lazy<Regex> Account = new(() => new Regex(
-        $@"\b(?:{string.Join('|', YamlRecord.Embedded("markets/Words/accounts.yaml").SelectMany(r => r.Texts("words", "[shop]")))})\s?:?\s$",
-        RegexOptions.RightToLeft, TimeSpan.FromSeconds(5)));
 
     private static readonly ConditionalWeakTable<IngredientDictionary, FrozenSet<string>> OfIngredients = [];
 
@@ -50,7 +45,8 @@ internal sealed class KnownWords
     {
         var folded = FoldedText.Of(text);
         return LanguageOf.WordsAt(folded)
-            .Where(w => w.Length >= ShortestWord && !Has(folded[w.Start..w.End]) && !IsHandle(folded, w.Start, w.End))
+            .Where(w => w.Length >= ShortestWord && !Has(folded[w.Start..w.End])
+                && !IsHandle(folded, w.Start, w.End) && !IsOfAccount(folded, w.Start, w.End))
             .Select(w => text[w.Start..w.End]);
     }
 
@@ -128,6 +124,24 @@ internal sealed class KnownWords
     private static bool IsHandle(string text, int start, int end) =>
         (start > 0 && text[start - 1] is '@' or '#' or '/' or '_')
         || (end < text.Length - 1 && text[end] is '.' or '@' or '_' && char.IsLetterOrDigit(text[end + 1]))
-        || (start > 1 && text[start - 1] == '.' && char.IsLetterOrDigit(text[start - 2])) || (start > 0 && char.IsDigit(text[start - 1]))
-        || Account.Value.IsMatch(text[..start]);
+        || (start > 1 && text[start - 1] == '.' && char.IsLetterOrDigit(text[start - 2])) || (start > 0 && char.IsDigit(text[start - 1]));
+
+    // "shop: nettleanddock", "zap @mossandmallow": an account, told by its shape, and what stands before it.
+    private bool IsOfAccount(string text, int start, int end) =>
+        BeforeHandle().IsMatch(text[end..])
+        || (BeforeName().Match(text[end..]) is { Success: true } name && IsRunTogether(name.Groups["name"].Value))
+        || (text[end..].Trim().Length == 0 && AfterColon().IsMatch(text[..start]) && IsRunTogether(text[start..end]));
+
+    // Words that are known, without spaces between them.
+    private bool IsRunTogether(string word) => Enumerable.Range(ShortestWord, Math.Max(0, word.Length - (2 * ShortestWord) + 1))
+        .Any(n => Has(word[..n]) && (Has(word[n..]) || IsRunTogether(word[n..])));
+
+    [GeneratedRegex(@"^(?:\s\p{L}+)?\s?:?\s?@[\w.]+")]
+    private static partial Regex BeforeHandle();
+
+    [GeneratedRegex(@"^(?:\s\p{L}+)?\s?:\s?(?<name>\p{L}{8,40})\s*$")]
+    private static partial Regex BeforeName();
+
+    [GeneratedRegex(@"^\s*(?:\p{L}+\s){0,2}\p{L}+\s?:\s?$")]
+    private static partial Regex AfterColon();
 }

@@ -136,7 +136,9 @@ public sealed partial record LabelStatement(
         {
             Dictionary = dictionary,
             Addresses = addresses,
-            MayBeLot = lot is null ? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)])) : null,
+            MayBeLot = lot is null
+                ? LotReader.Elsewhere(text.Text) ?? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)]))
+                : null,
             MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,
             Brand = BusinessReader.NameAtHead(text.Without(taken), identity?.Span),
             Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span,

@@ -199,7 +199,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     private static bool IsShort(string name) =>
         name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= MostWords && name.Any(char.IsLetter);
 
-    [GeneratedRegex(@"^[*#_ ]*(?:net\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|[0-9]{1,5} "
+    [GeneratedRegex(@"^[*#_ ]*(?:net\b|(?:[e℮]\s)?[0-9]{1,4}(?:[.,][0-9]+)?\s?(?:m?l|cl|k?g|oz|fl\.? ?oz)\b|hand\s?-?made\b|hand\s?-?crafted\b|mfg\b|mfd\b|dist\.|packed\b|https?:|©|l:|#|[0-9]{1,5} "
         + @"\p{Lu}|p\.?\s?o\.? box\b|\*+\s*(?:certified|organic)|no\b(?!\.)|mind\.|nettof|[\w.+-]+@|[\w-]+\.(?:com|net|org|example|ca|uk|eu|shop)\b|\+?[0-9][0-9 ().-]{7,}$)", RegexOptions.IgnoreCase)]
     private static partial Regex EnglishTerminator();
 

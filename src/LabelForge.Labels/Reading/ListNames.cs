@@ -15,7 +15,7 @@ internal static partial class ListNames
     private const int MostLines = 400;
 
     private static readonly Lazy<Regex> MayContain = new(() => new Regex(
-        $@"[.\s(\[]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?(?:{LabelWords.Alternatives(LabelWord.MayContain)})(?:\s*/\s*(?:{LabelWords.Alternatives(LabelWord.MayContain)}))?|\+/-|±)\s*:?\s*",
+        $@"[.\s(\[]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?(?:{LabelWords.Alternatives(LabelWord.MayContain)})(?:\s*/\s*(?:{LabelWords.Alternatives(LabelWord.MayContain)}))?|\+/-|±)(?:\s*\(\s*(?:\+/-|±)\s*\))?\s*:?\s*",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The names of a list, each with what it is known as.</summary>
@@ -108,7 +108,8 @@ internal static partial class ListNames
     }
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary) =>
-        ItemNumbers().Split(body).SelectMany(Split).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary)).SelectMany(r => AndAlso().Split(r))
+        ItemNumbers().Split(body).SelectMany(Split).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary))
+            .SelectMany(r => AndAlso().Split(r))
             .Select(Bare)
             .Where(n => n.Any(char.IsLetterOrDigit) && !NoName().IsMatch(n)).Select(n => Unbroken(n, dictionary))
             .SelectMany(n => Blended(n, dictionary));

@@ -31,6 +31,15 @@ public static partial class LotReader
         return null;
     }
 
+    /// <summary>Words that say where the lot stands (<c>Batch: see cap</c>); null where none do.</summary>
+    public static string? Elsewhere(string text) =>
+        SaysWhere.Value.Match(FoldedText.Of(text)) is { Success: true } see ? text.Substring(see.Index, see.Length).Trim() : null;
+
+    // "See" in the languages of the Union; common usage.
+    private static readonly Lazy<Regex> SaysWhere = new(() => new Regex(
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)})(?![\p{{L}}])\s*(?:no\.?|nr\.?|n°|number|code)?\s*(?::\s*|(?=\s(?:see|siehe|voir)\s)\s)(?:(?:see|voir|siehe|vedi|vease|ver|zie|se|patrz|zob|viz|katso|ks|lasd|vezi|vt|vaata|skat|zr|βλ|вж|fech)\.?\s(?:[\p{{L}}']+ ?){{1,4}})",
+        RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
     [GeneratedRegex(@"(?:(?<![\p{L}0-9.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]
     private static partial Regex Short();
 

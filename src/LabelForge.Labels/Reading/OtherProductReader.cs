@@ -43,7 +43,7 @@ public static partial class OtherProductReader
     // it is not. Nor in "no more bug spray" or "contains no sunscreen".
     private static bool IsWhole(string part, TextSpan span, OtherProduct other) =>
         (other.MayBeScent ? EndsScent() : Ends()).IsMatch(FoldedText.Of(part[span.End..]))
-            && !Denied().IsMatch(FoldedText.Of(part[..span.Start]));
+            && !Denied().IsMatch(FoldedText.Of(part[..span.Start])) && !AnsweredNo().IsMatch(FoldedText.Of(part[span.End..]));
 
     private static IdentityWords<OtherProduct> Load()
     {
@@ -65,6 +65,10 @@ public static partial class OtherProductReader
 
     [GeneratedRegex(@"\b(?:no|not|never|without|unlike|like|beats|contains?|warning|caution|keep|away|near|after|before|pas|sans|contient|comme|attention|apres|kein\w*|nicht|ohne|enthalt|wie|achtung|nach|non|senza|contiene|come|attenzione|dopo|sin|como|atencion|despues)\b")]
     private static partial Regex Denied();
+
+    // "Dog balm? No: a balm for people."
+    [GeneratedRegex(@"^[^?.!]{0,40}\?\s*(?:no|nope|not|nein|non|nee|nej|nie|nao)\b")]
+    private static partial Regex AnsweredNo();
 
     [GeneratedRegex(@"[^\p{L}0-9]+")]
     private static partial Regex NotWord();
