@@ -109,6 +109,9 @@ public static class ArrangementFile
             };
         }
 
+        // On a small face a name is small too; a lid's shows no more than its middle at full width.
+        private decimal SmallName => shape == FaceShape.Round ? 0.05m : 0.085m;
+
         private DesignElement Element(MapNode map)
         {
             var name = map.Required("say", "name").Text;
@@ -122,7 +125,7 @@ public static class ArrangementFile
                 Align = Align.Left,
                 Face = style.Faces[map.OptionalText("face")?.Text ?? usual.Face],
                 Least = LengthFormula.Or(map, "least",
-                    Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, 0.085m * sides["u"].Millimetres) : usual.Least),
+                    Length.FromMillimetres(role == Role.Name ? Math.Min(usual.Least, SmallName * sides["u"].Millimetres) : usual.Least),
                     sides),
                 Most = Most(role, LengthFormula.Or(map, "most", Length.FromMillimetres(usual.Most), sides)),
                 // A tube is so narrow that a name of three words takes a line for each.

@@ -15,10 +15,16 @@ internal sealed class FrontArranger
 
     private const double NameAtLeast = 1;
     private const double SizeStep = 0.1;
-    private const double Probe = 1 / 4d;
+    private const double Probe = 1 / 6d;
     private const int Halvings = 6;
 
-    private const int Passes = 4;
+    private const int Passes = 5;
+
+    // The net quantity stays in the lowest 30 percent of the panel (21 CFR 701.13(f)), where it stood there.
+    private const double Lowest = 0.7;
+
+    // In times of what a window wants.
+    private static readonly double[] Caps = [1.45, 1.25, 1.1, 1, 0.8, 0.6];
 
     private readonly FrontFace _face;
     private readonly ArrangementBox _root;
@@ -53,8 +59,26 @@ internal sealed class FrontArranger
             if (best.NameToNet >= NameOverNet)
                 break;
         }
+        return best is { Broken: > 0 } && face.Round ? arranger.Unbroken(best) : best;
+    }
+
+    // A circle is wider towards its middle: a lower window lets lines that were broken at its foot stand whole.
+    private ArrangedFront Unbroken(ArrangedFront best)
+    {
+        foreach (var cap in Caps)
+        {
+            if (At(WindowLevel.Want, Math.Min(1, _face.Look.OrnamentSize), cap) is { } found
+                && found.Broken < best.Broken && found.NameToNet >= Math.Min(best.NameToNet - 0.02, NameOverNet)
+                && NetTop(found) >= Math.Min(NetTop(best), _face.Top + Lowest * _face.Height))
+                best = found;
+            if (best.Broken == 0)
+                break;
+        }
         return best;
     }
+
+    private static double NetTop(ArrangedFront front) =>
+        front.Texts.Where(t => t.Report.Role == Role.NetQuantity).Select(t => Points.Of(t.Report.Y)).DefaultIfEmpty(0).Min();
 
     // A window that is asked for larger is made as large as leaves the name its proper size.
     private ArrangedFront? Wanted(WindowLevel level)
@@ -67,18 +91,18 @@ internal sealed class FrontArranger
         return At(level, Math.Min(1, _face.Look.OrnamentSize));
     }
 
-    private ArrangedFront? At(WindowLevel level, double windowSize)
+    private ArrangedFront? At(WindowLevel level, double windowSize, double windowCap = double.PositiveInfinity)
     {
-        if (Settle(0, level, windowSize) is not { } least)
+        if (Settle(0, level, windowSize, windowCap) is not { } least)
             return null;
         var best = least;
         var (low, high) = (0.0, Probe);
-        if (Settle(1, level, windowSize) is { } most)
+        if (Settle(1, level, windowSize, windowCap) is { } most)
             return most;
         // Two lines may have room for larger letters where one of smaller letters has none: the first that fits from the top counts.
         for (var probe = 1 - Probe; probe > 0; probe -= Probe)
         {
-            if (Settle(probe, level, windowSize) is not { } large)
+            if (Settle(probe, level, windowSize, windowCap) is not { } large)
                 continue;
             (low, high, best) = (probe, probe + Probe, large);
             break;
@@ -86,7 +110,7 @@ internal sealed class FrontArranger
         for (var i = 0; i < Halvings; i++)
         {
             var middle = (low + high) / 2;
-            if (Settle(middle, level, windowSize) is { } found)
+            if (Settle(middle, level, windowSize, windowCap) is { } found)
                 (low, best) = (middle, found);
             else
                 high = middle;
@@ -95,9 +119,9 @@ internal sealed class FrontArranger
     }
 
     // Widths in a circle depend on heights and heights on widths; a few passes settle them.
-    private ArrangedFront? Settle(double step, WindowLevel level, double windowSize)
+    private ArrangedFront? Settle(double step, WindowLevel level, double windowSize, double windowCap)
     {
-        var state = new FrontPass(_face, _words, step, level, windowSize, _picture);
+        var state = new FrontPass(_face, _words, step, level, windowSize, _picture, windowCap);
         for (var pass = 0; pass < Passes; pass++)
         {
             state.Begin();
@@ -145,6 +169,7 @@ internal sealed class FrontWords(Func<DesignElement, ElementText?> words, Immuta
 {
     private readonly Dictionary<DesignElement, ElementText?> _texts = new(ReferenceEqualityComparer.Instance);
     private readonly Dictionary<(ElementText, decimal, double), SetText> _sets = [];
+    private readonly Dictionary<ElementText, ElementText> _ones = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>A box's words; null where there are none.</summary>
     public ElementText? Of(ArrangementBox box)
@@ -160,6 +185,11 @@ internal sealed class FrontWords(Func<DesignElement, ElementText?> words, Immuta
     public Length Most(ElementText text) => caps.TryGetValue(text.Element.Role, out var cap) && cap.CompareTo(text.Most) < 0
         ? cap.CompareTo(text.Floor) > 0 ? cap : text.Floor
         : text.Most;
+
+    /// <summary>The same words, to be set on one line.</summary>
+    public ElementText OneLine(ElementText text) => _ones.TryGetValue(text, out var one)
+        ? one
+        : _ones[text] = text with { Element = text.Element with { Lines = 1 } };
 
     /// <summary>The words at a height in a width.</summary>
     public SetText Set(ElementText text, Length height, double width)

@@ -64,6 +64,9 @@ internal sealed record ArrangedFront(
     ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<ArrangedPicture> Pictures,
     ImmutableArray<PlacedBar> Bars, double NameToNet)
 {
+    /// <summary>How badly lines are broken that would better stay whole; 0 where none is.</summary>
+    public int Broken { get; init; }
+
     /// <summary>How far words were moved from where the arrangement has them, in points.</summary>
     public ImmutableDictionary<Role, (double X, double Y)> Moved { get; init; } = ImmutableDictionary<Role, (double X, double Y)>.Empty;
 

@@ -16,11 +16,14 @@ internal sealed partial class FrontPass
     // Radians between the ends of words on an arc and what stands beside them.
     private const double BesideArc = 0.1;
 
+    // Between words on an arc and what stands under them.
+    private const double UnderArc = 2.4;
+
     // Words keep so far inside a circle.
     private const double CircleMargin = 3.4;
 
     private double ArcDepth(ArrangementBox disc) => disc.Inside.Where(b => b.Run == Run.Arc).Select(b => words.Of(b)).OfType<ElementText>()
-        .Select(t => 1.6 + t.Element.Face.CapitalHeight * t.Element.Face.SizeFor(t.Text, words.Most(t))).DefaultIfEmpty(0).Max();
+        .Select(t => UnderArc + t.Element.Face.CapitalHeight * t.Element.Face.SizeFor(t.Text, words.Most(t))).DefaultIfEmpty(0).Max();
 
     // Words in a circle: where a line does not fit, the next pass gives it the chord's length.
     private double InCircle(ArrangementBox box, Circle circle, double? arcDepth, Box at, double x, double width, double top, double bottom,

@@ -136,8 +136,8 @@ internal sealed partial class FrontPass
         while (open.Count > 0 && free > 0.01)
         {
             var shares = open.Sum(i => box.Inside[i].Share);
-            var full = open.Where(i => !IsGone(box.Inside[i]) && box.Inside[i].Most < double.PositiveInfinity
-                && WindowHeight(box.Inside[i]) + free * box.Inside[i].Share / shares > box.Inside[i].Most).ToList();
+            var full = open.Where(i => !IsGone(box.Inside[i]) && MostOf(box.Inside[i]) < double.PositiveInfinity
+                && WindowHeight(box.Inside[i]) + free * box.Inside[i].Share / shares > MostOf(box.Inside[i])).ToList();
             if (full.Count == 0)
             {
                 foreach (var i in open)
@@ -146,7 +146,7 @@ internal sealed partial class FrontPass
             }
             foreach (var i in full)
             {
-                extra[i] = Math.Max(0, box.Inside[i].Most - WindowHeight(box.Inside[i]));
+                extra[i] = Math.Max(0, MostOf(box.Inside[i]) - WindowHeight(box.Inside[i]));
                 free -= extra[i];
                 open.Remove(i);
             }
@@ -253,6 +253,9 @@ internal sealed partial class FrontPass
     private void Report(List<PlacedLine> lines, SetText set, double x, double y, double width, double height)
     {
         var text = set.Said;
+        // A net quantity on two lines is worse than a kind of product on two.
+        _broken += set.Hyphenated ? 3 : set.Lines.Length < 2 ? 0
+            : set.Of.Element.Role switch { Role.NetQuantity => 2, Role.Identity or Role.Business => 1, _ => 0 };
         _texts.Add(new FrontText([.. lines],
             new PlacedText(set.Of.Element.Role, text, Points.ToLength(x), Points.ToLength(y), Points.ToLength(width),
             Points.ToLength(height), set.LetterHeight, set.Of.Required.Height, set.Of.Required.Source)));

@@ -6,16 +6,24 @@ namespace LabelForge.Print.Arrangements;
 
 /// <summary>One try at a front, at one step of enlargement: heights from the words, then places from the heights.</summary>
 internal sealed partial class FrontPass(FrontFace face, FrontWords words, double step, WindowLevel level, double windowSize,
-    ArtBlock? picture)
+    ArtBlock? picture, double windowCap)
 {
     private const double RuleThickness = 0.6;
     private const double PairGap = 9;
 
-    // Capitals have no descenders; without a little air below them what follows would stick to them.
-    private const double CapitalsFoot = 0.12;
+    // Capitals have no descenders; without the air of one below them what follows would stick to them.
+    private const double CapitalsFoot = 0.22;
 
     // The identity is half as high as the name, so that it stays in a size reasonably related to it (21 CFR 701.11(c)).
     private const decimal IdentityToName = 0.505m;
+
+    // Beside a large net quantity a small identity looks lost; by eye.
+    private const decimal IdentityToNet = 0.65m;
+
+    private const decimal PressedName = 0.97m;
+
+    // Small words keep to one line where they can be read so: lower letters look better than a second line.
+    private static readonly Role[] OnOneLine = [Role.Business, Role.ScentLine];
 
     private readonly Dictionary<ArrangementBox, double> _limits = new(ReferenceEqualityComparer.Instance);
     private readonly FrontDrawings _drawings = new(face);
@@ -26,6 +34,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private double _arc = Math.PI / 2;
     private decimal _name;
     private decimal _nameBefore;
+    private int _broken;
+    private decimal _net;
 
     /// <summary>Whether the words have no room.</summary>
     public bool Failed { get; private set; }
@@ -41,6 +51,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     {
         (Failed, Settled, FitsCircles, _nameBefore) = (false, true, true, _name);
         _texts.Clear();
+        _broken = 0;
         _pictures.Clear();
         _bars.Clear();
         _drawings.Clear();
@@ -50,6 +61,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     public void Try(ArrangementBox root)
     {
         var frame = _drawings.FrameDepth;
+        _net = root.All.Where(b => b.Element?.Role == Role.NetQuantity).Select(words.Of).OfType<ElementText>()
+            .Select(t => t.Floor.Millimetres).FirstOrDefault();
         var (x, y, width, height) = (face.Left + frame, face.Top + frame, face.Width - 2 * frame, face.Height - 2 * frame);
         var circle = face.Round
             ? new Circle(x + width / 2, y + height / 2, width / 2 - (frame > 0 ? 0 : 0.8 * FrontFace.Rim))
@@ -69,7 +82,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         double? Height(Role role) =>
         _texts.FirstOrDefault(t => t.Report.Role == role)?.Report is { } r ? (double)r.LetterHeight.Millimetres : null;
         return new ArrangedFront(_texts.ToImmutable(), _drawings.All, _pictures.ToImmutable(), _bars.ToImmutable(),
-            Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity);
+            Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity)
+        { Broken = _broken };
     }
 
     // The height that a row takes in a width; shares of what is left over come on top.
@@ -100,10 +114,13 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
 
     private double WindowHeight(ArrangementBox box) => !face.HasWindow ? 0 : level switch
     {
-        WindowLevel.Want => Math.Min(box.Most, Math.Max(box.Want * windowSize, box.Least)),
+        WindowLevel.Want => Math.Min(MostOf(box), Math.Max(box.Want * windowSize, box.Least)),
         WindowLevel.Least => box.Least,
         _ => 0,
     };
+
+    // Where a lower window lets what stands below it keep to one line, it does not take all that is left over.
+    private double MostOf(ArrangementBox box) => Math.Min(box.Most, Math.Max(box.Least, box.Want * windowCap));
 
     private bool IsGone(ArrangementBox box) => box.Kind == BoxKind.Ornament && (level == WindowLevel.None || !face.HasWindow);
 
@@ -176,14 +193,19 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         if (words.Of(box) is not { } text)
             return null;
         var most = words.Most(text);
-        var wanted = text.Element.Role == Role.Identity && _nameBefore > 0
-            ? Clamped(Math.Ceiling(_nameBefore * IdentityToName * 1000) / 1000, text.Floor.Millimetres, most.Millimetres)
-            : text.Element.Role == Role.Identity
-            ? text.Floor.Millimetres
+        var wanted = text.Element.Role == Role.Identity
+            ? Clamped(Math.Max(Math.Ceiling(_nameBefore * IdentityToName * 1000) / 1000, _net * IdentityToNet), text.Floor.Millimetres,
+                most.Millimetres)
             : text.Floor.Millimetres + (most.Millimetres - text.Floor.Millimetres) * (decimal)step;
         var room = Math.Min(width, _limits.GetValueOrDefault(box, double.PositiveInfinity));
-        var set = room > 1 ? words.Highest(text, Length.FromMillimetres(wanted), room) : null;
-        if (set is null)
+        var set = room <= 1 ? null
+            : (OnOneLine.Contains(text.Element.Role) ? words.Highest(words.OneLine(text), Length.FromMillimetres(wanted), room) : null)
+            ?? words.Highest(text, Length.FromMillimetres(wanted), room);
+        // A name pressed into a short chord is smaller than one that began with lower letters, whose lines stand nearer to the middle.
+        if (set is null
+            || (step > 0 && text.Element is { Role: Role.Name, Lines: > 1 } && room < width
+                && set.LetterHeight.Millimetres < PressedName * wanted
+                && words.Set(text, Length.FromMillimetres(wanted), width).Lines.Length > 1))
             Failed = true;
         else if (text.Element.Role == Role.Name)
             _name = set.LetterHeight.Millimetres;

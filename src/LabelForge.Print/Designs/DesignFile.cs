@@ -11,7 +11,7 @@ internal static class DesignFile
         "panels"];
 
     /// <summary>The keys of a panel.</summary>
-    internal static readonly string[] PanelKeys = ["principal", "turned", "x", "y", "width", "height", "padding", "elements"];
+    internal static readonly string[] PanelKeys = ["principal", "turned", "x", "y", "width", "height", "padding", "elements", "fill"];
 
     /// <summary>The keys of an element.</summary>
     internal static readonly string[] ElementKeys =
@@ -79,7 +79,10 @@ internal static class DesignFile
             throw map.Refuse("design.padding", ("name", entry.Key));
         var elements = map.Items("elements").Select(n =>
             ReadElement(n as MapNode ?? throw n.Refuse("design.not-an-element", ("kind", n.Kind)), style)).ToImmutableArray();
-        return new DesignPanel(entry.Key, Flag(map, "principal"), x, y, width, height, padding, elements, Flag(map, "turned"));
+        return new DesignPanel(entry.Key, Flag(map, "principal"), x, y, width, height, padding, elements, Flag(map, "turned"))
+        {
+            Fill = Enum.Parse<PanelFill>(Choice(map, "fill", "none", ["none", "ornament", "plate"]), ignoreCase: true),
+        };
     }
 
     private static DesignElement ReadElement(MapNode map, DesignStyle style)

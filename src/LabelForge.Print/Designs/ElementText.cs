@@ -145,7 +145,7 @@ internal sealed record ElementText(DesignElement Element, string Text, string He
             return [.. Paragraph.OfChunks(Commas(Text.Split(", ")), Element.Face, lineWidth)];
         // A figure stays with its unit: "Net Wt 4 oz" and "(113 g)" may part, not "4" and "oz".
         if (Element.Role == Role.NetQuantity)
-            return [.. Paragraph.OfChunks(Text.Replace(" (", "\n(", StringComparison.Ordinal)
+            return [.. Paragraph.OfAmounts(Text.Replace(" (", "\n(", StringComparison.Ordinal)
                 .Replace(") ", ")\n", StringComparison.Ordinal)
                 .Split('\n'), Element.Face, lineWidth)];
         // A name is broken where a reader would pause: "Bramble" and "& Shea".

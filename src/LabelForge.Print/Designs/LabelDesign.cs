@@ -96,8 +96,24 @@ public sealed record DesignPanel(
     string Id, bool Principal, Length X, Length Y, Length Width, Length Height, Length Padding, ImmutableArray<DesignElement> Elements,
     bool Turned = false)
 {
+    /// <summary>What a look fills it with.</summary>
+    public PanelFill Fill { get; init; }
+
     /// <summary>Its area.</summary>
     public Area Area => Area.OfRectangle(Width, Height);
+}
+
+/// <summary>What a look fills a panel with that is no front; the plain setting leaves it white.</summary>
+public enum PanelFill
+{
+    /// <summary>Nothing.</summary>
+    None,
+
+    /// <summary>The ornament on its plate; nothing stands in it.</summary>
+    Ornament,
+
+    /// <summary>A plate, the words reversed out of it and symbols below it; the ornament where there are no words.</summary>
+    Plate,
 }
 
 /// <summary>A label's design: its size and its panels.</summary>

@@ -66,4 +66,5 @@ public sealed record Look
 /// <summary>How the letters of a back are held.</summary>
 /// <param name="Step">The most that they are enlarged: 0 for every letter at its least, 1 for every letter at its most.</param>
 /// <param name="Strip">Whether there is room for a strip of the ornament in each back of the range.</param>
-public sealed record BackSetting(double Step, bool Strip);
+/// <param name="Band">How high a band of the ornament stands over the foot where there is no strip, in points; 0 for none.</param>
+public sealed record BackSetting(double Step, bool Strip, double Band = 0);

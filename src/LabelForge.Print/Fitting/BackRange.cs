@@ -10,6 +10,8 @@ internal static class BackRange
 {
     private static readonly FoundBefore<BackKey, (double? Beside, double? Whole)> Known = new(4000);
 
+    private static readonly FoundBefore<(BackKey, double), double> Bands = new(4000);
+
     /// <summary>The setting of each panel that no look arranges. Words that do not fit at their
     /// least do not count: they are refused by themselves.</summary>
     /// <param name="design">The design, in its look.</param>
@@ -35,18 +37,31 @@ internal static class BackRange
     // Each label has its own highest step, and the lowest of these holds for all.
     private static BackSetting Setting(DesignPanel panel, LabelDesign design, ImmutableArray<IReadOnlyList<PanelItem>> range, double clear)
     {
-        var steps =
-            range.Select(
-                items => Known.Of(new BackKey(panel, design.Round, design.Look?.Ornament is not null, clear, [.. items.Select(WordsOf)]),
-                    () => Steps(panel, design, items, clear))).ToArray();
+        BackKey Key(IReadOnlyList<PanelItem> items) =>
+            new(panel, design.Round, design.Look?.Ornament is not null, clear, [.. items.Select(WordsOf)]);
+        var steps = range.Select(items => Known.Of(Key(items), () => Steps(panel, design, items, clear))).ToArray();
         if (steps.All(s => s.Beside is not null) && steps.Min(s => s.Beside!.Value) is var beside && beside >= BackStrip.LeastStep)
             return new BackSetting(beside, true);
-        return new BackSetting(steps.Select(s => s.Whole).OfType<double>().DefaultIfEmpty(1).Min(), false);
+        var step = steps.Select(s => s.Whole).OfType<double>().DefaultIfEmpty(1).Min();
+        // As high in each as the fullest leaves room for, or in none.
+        var band = range.Select(items => Bands.Of((Key(items), step), () => BandHeight(panel, design, items, clear, step))).Min();
+        return new BackSetting(step, false, band);
     }
+
+    private static double BandHeight(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear, double step)
+    {
+        var arranger = PanelArranger.Of(panel, clear);
+        return Fitting(arranger, items) is { Count: > 0 } fitting ? BackStrip.BandHeight(design, arranger.Arrange(fitting, step)) : 0;
+    }
+
 
     private static (double? Beside,
         double? Whole) Steps(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear)
     {
+        if (PlatePanel.RoomFor(panel, design, items, clear) is { Words.Count: > 0 } plate
+            && Bisection.Highest(s => plate.Arranger.Arrange(plate.Words, s).Fits) is var filled
+            && plate.Arranger.Arrange(plate.Words, filled).Fits)
+            return (null, filled);
         double? beside = BackStrip.RoomFor(panel, design, items, clear) is { } room
             ? Bisection.Highest(s => room.Arranger.Arrange(room.Words, s).Fits)
             : null;

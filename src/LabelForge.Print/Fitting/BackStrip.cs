@@ -16,6 +16,9 @@ internal static class BackStrip
     private const double LeastWidth = 8.3 * PointsPerMillimetre;
     private const double Gutter = 3 * PointsPerMillimetre;
     private const double LeastHeight = 11 * PointsPerMillimetre;
+    private const double BandGap = 2.6 * PointsPerMillimetre;
+    private const double LeastBand = 8 * PointsPerMillimetre;
+    private const double HighestBand = 18 * PointsPerMillimetre;
     private const double WidestStrip = 0.3;
     private const double NarrowestText = 38 * PointsPerMillimetre;
 
@@ -42,14 +45,43 @@ internal static class BackStrip
             placed.Add(new ArrangedItem(code, null, width - strip, strip, foot - code.FixedHeight, code.FixedHeight));
             foot -= code.FixedHeight + Gutter / 2;
         }
-        var (x, y) = (Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding);
-        var outline = Outlines.Rectangle(0, 0, strip / PointsPerMillimetre, tall / PointsPerMillimetre, 0.8);
+        var (plate, drawn) = Drawn(look, ornament, Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding, strip, tall);
+        return (new Arrangement(placed, 0, null, 0), plate, drawn);
+    }
+
+    /// <summary>How high a band of the ornament stands in the room that words leave over the foot of a back; 0 where it is too low.</summary>
+    internal static double BandHeight(LabelDesign design, Arrangement words)
+    {
+        var tall = words.Hole.Height - 2 * BandGap;
+        return design.Look?.Ornament is null || design.Round || tall < LeastBand ? 0 : Math.Min(tall, HighestBand);
+    }
+
+    /// <summary>A band of the ornament in the room that words leave over the foot of a back without a strip; null for none.</summary>
+    /// <param name="panel">The back.</param>
+    /// <param name="design">The design, in its look.</param>
+    /// <param name="words">The words as they are set.</param>
+    /// <param name="most">The most that the range has room for; null where the label stands alone.</param>
+    internal static (PlacedDrawing Plate, PlacedDrawing Ornament)? Band(DesignPanel panel, LabelDesign design, Arrangement words,
+        double? most)
+    {
+        if (Math.Min(BandHeight(design, words), most ?? double.PositiveInfinity) is not (> 0 and var tall)
+            || design.Look is not { Ornament: { } ornament } look)
+            return null;
+        var padding = Points.Of(panel.Padding);
+        return Drawn(look, ornament, Points.Of(panel.X) + padding,
+            Points.Of(panel.Y) + padding + words.Hole.Top + (words.Hole.Height - tall) / 2, Points.Of(panel.Width) - 2 * padding, tall);
+    }
+
+    // The ornament on a plate of its own.
+    internal static (PlacedDrawing Plate, PlacedDrawing Ornament) Drawn(Look look, OrnamentChoice ornament, double x, double y,
+        double wide, double tall)
+    {
+        var (w, h) = (wide / PointsPerMillimetre, tall / PointsPerMillimetre);
+        var outline = Outlines.Rectangle(0, 0, w, h, 0.8);
         var palette = look.Palette;
-        var drawn = ornament.Family.Draw(strip / PointsPerMillimetre, tall / PointsPerMillimetre, ornament.Seed + "/back",
-            ornament.Density, ornament.Weight);
         ImmutableArray<DrawnPath> paths =
         [
-            .. drawn.Paths
+            .. ornament.Family.Draw(w, h, ornament.Seed + "/back", ornament.Density, ornament.Weight).Paths
                 .Select(p => (p,
                     Ink: p.Ink switch
                     {
@@ -60,8 +92,8 @@ internal static class BackStrip
                 .Select(t => t.p.Stroke > 0 ? new DrawnPath(t.p.Data, null, t.Ink, t.p.Stroke) : new DrawnPath(t.p.Data, t.Ink, null, 0)),
         ];
         PlacedDrawing At(ImmutableArray<DrawnPath> what, bool ground) =>
-        new(what, outline, x, y, PointsPerMillimetre) { Box = (x, y, strip, tall), IsGround = ground };
-        return (new Arrangement(placed, 0, null, 0), At([new DrawnPath(outline, palette.Plate, null, 0)], true), At(paths, false));
+        new(what, outline, x, y, PointsPerMillimetre) { Box = (x, y, wide, tall), IsGround = ground };
+        return (At([new DrawnPath(outline, palette.Plate, null, 0)], true), At(paths, false));
     }
 
     /// <summary>The room that a strip leaves a back's words; null where the panel is too small for one.</summary>
@@ -78,7 +110,7 @@ internal static class BackStrip
         var tall = height - codes.Sum(c => c.FixedHeight + Gutter / 2);
         if (text < NarrowestText || strip > width * WidestStrip || tall < LeastHeight)
             return null;
-        var arranger = new PanelArranger(text, height, clearHeights);
+        var arranger = new PanelArranger(panel, text, height, clearHeights);
         IReadOnlyList<PanelItem> words = [.. items.Except(codes)];
         return new Room(arranger, words, codes, strip, tall);
     }

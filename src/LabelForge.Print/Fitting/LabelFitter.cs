@@ -23,15 +23,20 @@ public static class LabelFitter
         var rules = PrintRules.For(content.Market, content.On);
         if (design.Look is not { } look)
             return FitPanels(design, content, barcode, extras ?? LabelExtras.None, rules);
+        Fit.Fits? broken = null;
         foreach (var tried in Simpler(look))
         {
             if (FitPanels(design with { Look = tried }, content, barcode, extras ?? LabelExtras.None, rules) is not Fitting.Fit.Fits fits)
                 continue;
-            return tried.Frame == look.Frame && tried.Arrangement == look.Arrangement
+            var found = tried.Frame == look.Frame && tried.Arrangement == look.Arrangement
                 ? fits
                 : new Fit.Fits(fits.Layout with { LeftOut = fits.Layout.LeftOut.Add(Instead(look, tried)) });
+            // A business broken at a hyphen looks wrong on a front; it stays so only where it has no room anywhere else.
+            if (!found.Layout.Lines.Any(l => l.Role == Role.Business && l.Text.Text.EndsWith('-')))
+                return found;
+            broken ??= found;
         }
-        return FitPanels(design with { Look = null }, content, barcode, extras ?? LabelExtras.None, rules) switch
+        return broken ?? FitPanels(design with { Look = null }, content, barcode, extras ?? LabelExtras.None, rules) switch
         {
             Fitting.Fit.Fits plain =>
                 new Fit.Fits(plain.Layout with
@@ -92,6 +97,13 @@ public static class LabelFitter
                 continue;
             }
             var items = Items(panel, design, content, barcode, extras).ToList();
+            if (PlatePanel.Try(panel, design, items, rules.ClearAbove) is { } filled)
+            {
+                foreach (var drawing in filled.Drawings)
+                    assembly.Add(drawing, panel);
+                assembly.Add(panel, filled.Words);
+                continue;
+            }
             if (BackStrip.Try(panel, design, items, rules.ClearAbove) is { } strip)
             {
                 assembly.Add(strip.Plate, panel);
@@ -110,7 +122,14 @@ public static class LabelFitter
             }
             if (!least.Fits)
                 return Refusal(panel, least, content.Market.On(content.On));
-            assembly.Add(panel, arranger.Arrange(items, arranger.Step(items, design.Look?.Backs.GetValueOrDefault(panel.Id)?.Step) ?? 0));
+            var held = design.Look?.Backs.GetValueOrDefault(panel.Id);
+            var set = arranger.Arrange(items, arranger.Step(items, held?.Step) ?? 0);
+            if (BackStrip.Band(panel, design, set, held?.Band) is { } band)
+            {
+                assembly.Add(band.Plate, panel);
+                assembly.Add(band.Ornament, panel);
+            }
+            assembly.Add(panel, set);
         }
         if (design.Look is { WhiteInk: false, Palette: { Covers: true, Stock: var stock } } && stock != Colour.White)
             assembly.LeaveOut(

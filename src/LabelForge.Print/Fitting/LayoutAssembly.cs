@@ -33,7 +33,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
             var at = arranged with { X = arranged.X + left, Top = arranged.Top + top };
             said.Add(at.Item.Element.Role);
             if (at.Set is { } set)
-                AddText(at, set);
+                AddText(at, set, arrangement.On);
             else if (at.Item.Art is { } art)
                 AddArt(at, art);
             else if (at.Item.Block is not null)
@@ -112,7 +112,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
         Moved = moved,
     };
 
-    private void AddText(ArrangedItem at, SetText set)
+    private void AddText(ArrangedItem at, SetText set, (Colour Ink, Colour Ground)? on)
     {
         var baseline = at.Top + set.Top;
         foreach (var line in set.Lines)
@@ -120,7 +120,7 @@ internal sealed class LayoutAssembly(LabelDesign design)
             var x = set.Of.Element.Align == Align.Centre ? at.X + (at.Width - SetText.WidthOf(line)) / 2 : at.X;
             foreach (var part in line)
             {
-                lines.Add(new PlacedLine(part, x, baseline, set.Of.Element.Role));
+                lines.Add(new PlacedLine(part, x, baseline, set.Of.Element.Role) { Ink = on?.Ink, Ground = on?.Ground });
                 x += part.Width;
             }
             baseline += set.Of.Element.Leading * set.Size;

@@ -8,10 +8,11 @@ namespace LabelForge.Print.Fitting;
 /// Places a panel's items for one step of enlargement, 0 for every letter at its floor and 1 for every letter at its most. What is
 /// read in the hand grows from the lowest letters up, so that no line of a panel is much smaller than another for want of room.
 /// </summary>
+/// <param name="panel">The panel: what may stand in it says how far letters go, also where a label lacks a part of it.</param>
 /// <param name="width">The panel's inner width in points.</param>
 /// <param name="height">The panel's inner height in points.</param>
 /// <param name="clearHeights">Clear space above and below the net quantity, in heights of its capitals.</param>
-internal sealed class PanelArranger(double width, double height, double clearHeights)
+internal sealed class PanelArranger(DesignPanel panel, double width, double height, double clearHeights)
 {
     // A barcode up to this part of the width stands in the corner beside the last lines; a wider one has a row of its own.
     private const double WidestCorner = 0.45;
@@ -26,12 +27,14 @@ internal sealed class PanelArranger(double width, double height, double clearHei
     private readonly Dictionary<(PanelItem, double, (decimal, decimal)), double> highestStep = [];
     private readonly Dictionary<(PanelItem, double, Measures.Length), SetText> sets = [];
 
+    private readonly DesignElement[] readable = [.. panel.Elements.Where(e => PanelItem.IsRead(e.Role))];
+
     // The lowest and the highest letters of what is read in the hand, in millimetres.
     private (decimal Low, decimal High) reading;
 
     /// <summary>The whole of a panel inside its padding.</summary>
     public static PanelArranger Of(DesignPanel panel, double clearHeights) =>
-        new(Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), clearHeights);
+        new(panel, Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), clearHeights);
 
     /// <summary>How far the items may be enlarged: as far as a range holds them, where they fit
     /// so; null where they do not fit at their least.</summary>
@@ -49,9 +52,9 @@ internal sealed class PanelArranger(double width, double height, double clearHei
             && i.Element.Place == Place.Bottom
             && i.FixedWidth <= width * WidestCorner);
         var placed = new List<ArrangedItem>();
-        reading = items.Where(i => i.IsReading).Select(i => i.Text!).ToArray() is { Length: > 0 } read
-            ? (read.Min(t => t.Floor.Millimetres), read.Max(t => t.Most.Millimetres))
-            : default;
+        reading = (readable.Select(e => e.Least.Millimetres).DefaultIfEmpty(0).Min(),
+            readable.Select(e => e.Most.Millimetres).Concat(items.Where(i => i.IsReading).Select(i => i.Text!.Most.Millimetres))
+                .DefaultIfEmpty(0).Max());
         var top = Stack([.. items.Where(i => i.Element.Place == Place.Top)], width, step);
         var middle = Stack([.. items.Where(i => i.Element.Place == Place.Middle)], width, step);
         var beside = corner is null ? width : width - corner.FixedWidth - CornerGap;
@@ -68,10 +71,13 @@ internal sealed class PanelArranger(double width, double height, double clearHei
         var middleTop = top.Height + aboveMiddle + Math.Max(0, free) / 2;
         placed.AddRange(middle.Items.Select(i => i with { Top = i.Top + middleTop }));
         placed.AddRange(bottom.Items.Select(i => i with { Top = i.Top + height - bottom.Height }));
+        var hole = free > 0 && middle.Items.Count == 0 && bottom.Height >= (corner?.FixedHeight ?? 0)
+            ? ReadingGaps.Even(placed)
+            : default;
         if (corner is not null)
             placed.Add(new ArrangedItem(corner, null, width - corner.FixedWidth, corner.FixedWidth, height - corner.FixedHeight,
                 corner.FixedHeight));
-        return new Arrangement(placed, -free, null, 0);
+        return new Arrangement(placed, -free, null, 0) { Hole = hole };
     }
 
     // Only what stands beside the corner's symbol keeps clear of it: what is ranged left over it may have the whole width, where that

@@ -33,9 +33,11 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
 
     /// <summary>Whether it is what is read in the hand: such words of one panel grow to one height, the lowest first.</summary>
     public bool IsReading =>
-        Text is not null
-            && Element.Role is Role.Ingredients or Role.Directions or Role.Warnings or Role.Responsible or Role.Contact or Role.Origin
-            or Role.BestBefore or Role.Lot;
+        Text is not null && IsRead(Element.Role);
+
+    /// <summary>Whether a part of a label is read in the hand.</summary>
+    public static bool IsRead(Role role) => role is Role.Ingredients or Role.Directions or Role.Warnings or Role.Responsible
+        or Role.Contact or Role.Origin or Role.BestBefore or Role.Lot;
 
     /// <summary>The letter height where words of a panel are to stand at one: as near to it as its own floor and most allow.</summary>
     public Length LetterHeightNear(decimal millimetres) =>
@@ -56,5 +58,14 @@ internal sealed record ArrangedItem(PanelItem Item, SetText? Set, double X, doub
 /// <param name="TooWideBy">By how many points.</param>
 internal sealed record Arrangement(IReadOnlyList<ArrangedItem> Items, double TooHigh, PanelItem? TooWide, double TooWideBy)
 {
+    /// <summary>The ink of its words and what they stand on; null for the label's own.</summary>
+    public (Colour Ink, Colour Ground)? On { get; init; }
+
+    /// <summary>An empty panel.</summary>
+    public static Arrangement Nothing { get; } = new([], 0, null, 0);
+
+    /// <summary>What is left empty over the foot when all gaps are as wide as looks well; points from the panel's inner top.</summary>
+    public (double Top, double Height) Hole { get; init; }
+
     public bool Fits => TooWide is null && TooHigh <= 1e-6;
 }

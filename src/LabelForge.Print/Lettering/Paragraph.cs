@@ -27,6 +27,9 @@ public static class Paragraph
     // Ragged lines are better than a lone word up to this share of a line, each.
     private const double LoneWord = 0.6;
 
+    // A last line shorter than this share counts the worse the shorter it is.
+    private const double ShortEnd = 0.35;
+
     // A name is broken where its line would else stay emptier than this share, and costs as much as that where it is.
     private const double EmptyEnd = 1 / 8d;
 
@@ -44,6 +47,29 @@ public static class Paragraph
     public static IEnumerable<ParagraphItem> OfChunks(IEnumerable<string> chunks, TypeFace face, double lineWidth) =>
         chunks.Select(chunk => new ParagraphItem(face, chunk))
             .SelectMany(item => item.Width > lineWidth ? OfWords(item.Text, face, item.Tracking) : [item]);
+
+    /// <summary>Amounts that each stay whole; one alone wider than a line parts between words, but never a figure from its unit.</summary>
+    public static IEnumerable<ParagraphItem> OfAmounts(IEnumerable<string> amounts, TypeFace face, double lineWidth)
+    {
+        foreach (var whole in amounts.Select(amount => new ParagraphItem(face, amount)))
+        {
+            if (whole.Width <= lineWidth)
+            {
+                yield return whole;
+                continue;
+            }
+            var words = whole.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            bool IsFigure(int at) => at >= 0 && words[at].TrimStart('(') is [>= '0' and <= '9', ..];
+            // A unit may be two words: "8 fl oz".
+            for (int from = 0, at = 1; at <= words.Length; at++)
+            {
+                if (at < words.Length && !IsFigure(at) && (IsFigure(at - 1) || IsFigure(at - 2)))
+                    continue;
+                yield return whole with { Text = string.Join(' ', words[from..at]) };
+                from = at;
+            }
+        }
+    }
 
     /// <summary>Items that each stay whole, letters spaced; one alone wider than a line is given as its words.</summary>
     public static IEnumerable<ParagraphItem> OfPieces(IEnumerable<string> pieces, TypeFace face, double lineWidth, double tracking) =>
@@ -111,9 +137,9 @@ public static class Paragraph
                     continue;
                 }
                 var slack = last && !balanced ? 0 : lineWidth - width;
-                // A word alone on the last line of several looks lost.
-                if (noLoneWord && last && end == start && start > 0 && items.Count > 3)
-                    slack = Math.Max(slack, lineWidth * LoneWord);
+                // A word alone on the last line of several looks lost, and two short ones nearly so.
+                if (noLoneWord && last && start > 0 && items.Count > 3 && (end == start || width < lineWidth * ShortEnd))
+                    slack = Math.Max(slack, lineWidth * LoneWord * (end == start ? 1 : 1 - width / (lineWidth * ShortEnd)));
                 var (lines, ragged) = (best[end + 1].Lines + 1,
                     best[end + 1].Ragged + slack * slack + (broken ? lineWidth * lineWidth * EmptyEnd * EmptyEnd : 0));
                 if (lines < best[start].Lines || (lines == best[start].Lines && ragged < best[start].Ragged))

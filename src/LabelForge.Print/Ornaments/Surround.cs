@@ -6,6 +6,8 @@ namespace LabelForge.Print.Ornaments;
 /// </summary>
 internal static class Surround
 {
+    private const double LeastStrip = 2.8;
+
     /// <summary>Draws it.</summary>
     /// <param name="family">The family.</param>
     /// <param name="width">Of the whole box, in millimetres.</param>
@@ -61,12 +63,16 @@ internal static class Surround
         var (right, foot) = (inner.X + inner.Width, inner.Y + inner.Height);
         OrnamentDrawing Strip(double wide, double high, string side) =>
         family.Draw(Math.Max(1, wide), Math.Max(1, high * 1.06), $"{choice.Seed}/{side}", choice.Density, choice.Weight);
+        // What stands in a strip so low is a row of heads without stems.
+        ImmutableArray<OrnamentPath> Grown(double deep, Func<ImmutableArray<OrnamentPath>> strip) => deep < LeastStrip ? [] : strip();
         return
         [
-            .. Moved(Strip(inner.Height, inner.X, "left"), -90, new Spot(-0.06 * inner.X, foot)),
-            .. Moved(Strip(inner.Height, width - right, "right"), 90, new Spot(width + 0.06 * (width - right), inner.Y)),
-            .. Moved(Strip(width, height - foot, "foot"), 180, new Spot(width, height + 0.06 * (height - foot))),
-            .. Moved(Strip(width, inner.Y, "top"), 0, new Spot(0, -0.06 * inner.Y)),
+            .. Grown(inner.X, () => Moved(Strip(inner.Height, inner.X, "left"), -90, new Spot(-0.06 * inner.X, foot))),
+            .. Grown(width - right,
+                () => Moved(Strip(inner.Height, width - right, "right"), 90, new Spot(width + 0.06 * (width - right), inner.Y))),
+            .. Grown(height - foot,
+                () => Moved(Strip(width, height - foot, "foot"), 180, new Spot(width, height + 0.06 * (height - foot)))),
+            .. Grown(inner.Y, () => Moved(Strip(width, inner.Y, "top"), 0, new Spot(0, -0.06 * inner.Y))),
         ];
     }
 
