@@ -45,11 +45,12 @@ internal static class BackStrip
             placed.Add(new ArrangedItem(code, null, width - strip, strip, foot - code.FixedHeight, code.FixedHeight));
             foot -= code.FixedHeight + Gutter / 2;
         }
-        var (plate, drawn) = Drawn(look, ornament, Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding, strip, tall);
+        var (x, y) = (Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding);
+        var (plate, drawn) = Drawn(look, ornament, x, y, strip, tall);
         return (new Arrangement(placed, 0, null, 0), plate, drawn);
     }
 
-    /// <summary>How high a band of the ornament stands in the room that words leave over the foot of a back; 0 where it is too low.</summary>
+    /// <summary>How high a band of the ornament stands in the room that words leave over a back's foot; 0 where it is too low.</summary>
     internal static double BandHeight(LabelDesign design, Arrangement words)
     {
         var tall = words.Hole.Height - 2 * BandGap;

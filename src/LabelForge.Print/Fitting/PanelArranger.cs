@@ -34,7 +34,8 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
 
     /// <summary>The whole of a panel inside its padding.</summary>
     public static PanelArranger Of(DesignPanel panel, double clearHeights) =>
-        new(panel, Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding), clearHeights);
+        new(panel, Points.Of(panel.Width) - 2 * Points.Of(panel.Padding), Points.Of(panel.Height) - 2 * Points.Of(panel.Padding),
+            clearHeights);
 
     /// <summary>How far the items may be enlarged: as far as a range holds them, where they fit
     /// so; null where they do not fit at their least.</summary>
