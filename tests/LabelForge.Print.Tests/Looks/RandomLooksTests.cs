@@ -129,6 +129,6 @@ public class RandomLooksTests
         Assert.True(told < 140, $"{told:0.0} percent is more than any of the boards takes: {Told(label)}");
     });
 
-    private static string Told(LabelLayout label) =>
-        $"{label.Design.Id}, {label.Design.Look?.Arrangement}, {label.Design.Look?.Types}, {label.Texts.First(t => t.Role == Role.Name).Text}";
+    private static string Told(LabelLayout label) => $"{label.Design.Id}, {label.Design.Look?.Arrangement}, {label.Design.Look?.Types}, "
+        + label.Texts.First(t => t.Role == Role.Name).Text;
 }
