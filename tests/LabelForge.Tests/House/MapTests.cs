@@ -30,6 +30,16 @@ public partial class MapTests
         Assert.DoesNotContain(paths, p => !Path.Exists(Path.Combine(Repository.Folder, p)));
     }
 
+    [Fact]
+    public void Every_test_that_the_page_relies_on_is_there()
+    {
+        var tests = Directory.EnumerateFiles(Path.Combine(Repository.Folder, "tests"), "*Tests.cs", SearchOption.AllDirectories)
+            .ToLookup(f => Path.GetFileNameWithoutExtension(f));
+        var named = TestInCode().Matches(Page).Select(m => (Class: m.Groups["class"].Value, Test: m.Groups["test"].Value)).ToArray();
+        Assert.True(named.Length > 20);
+        Assert.DoesNotContain(named, n => !tests[n.Class].Any(f => File.ReadAllText(f).Contains($" {n.Test}(", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [InlineData("src/LabelForge.Law/Markets/us/warnings.yaml", "foaming-bath")]
     [InlineData("src/LabelForge.Law/Markets/us/figures.yaml", "ingredients.one-percent-line")]
@@ -40,6 +50,9 @@ public partial class MapTests
         Assert.Contains($"`{file}`", Page, StringComparison.Ordinal);
         Assert.Contains(holds, File.ReadAllText(Path.Combine(Repository.Folder, file)), StringComparison.Ordinal);
     }
+
+    [GeneratedRegex(@"`(?<class>\w+Tests)\.(?<test>\w+)`")]
+    private static partial Regex TestInCode();
 
     [GeneratedRegex(@"`(?<path>(?:src|tests|templates|ingredients|docs|build)/[^`\s]*)`")]
     private static partial Regex PathInCode();
