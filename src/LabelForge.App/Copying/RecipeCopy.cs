@@ -72,9 +72,9 @@ public static partial class RecipeCopy
         var at = kept.FindIndex(l => TopKey("name").IsMatch(l));
         if (at < 0)
             throw Refuse("copy.no-name-line", ("recipe", product.Recipe.Id));
-        kept[at] = $"name: {Quoted(wish.Name.Trim())}";
+        kept[at] = $"name: {YamlScalar.QuotedLine(wish.Name.Trim())}";
         if (wish.Item is { } item)
-            kept.Insert(at + 1, $"item: {Quoted(item)}");
+            kept.Insert(at + 1, $"item: {YamlScalar.QuotedLine(item)}");
         if (wish.Price is { } price)
             kept.Insert(at + 1, $"price: {price}");
         var text = WithScent(workshop, product.Recipe, string.Join('\n', kept), wish);
@@ -96,9 +96,9 @@ public static partial class RecipeCopy
         var end = recipe.Variants.Where(v => v.Line > from.Line).Select(v => v.Line).DefaultIfEmpty(EndOfList(lines, from.Line)).Min();
         var block = string.Join('\n', lines[(from.Line - 1)..(end - 1)]).TrimEnd();
         var text = ItemInside().Replace(block, "", 1);
-        text = NameInside().Replace(text, m => $"{m.Groups[1].Value}{Quoted(wish.Name.Trim())}", 1);
+        text = NameInside().Replace(text, m => $"{m.Groups[1].Value}{YamlScalar.QuotedLine(wish.Name.Trim())}", 1);
         if (wish.Item is { } item)
-            text = NameInside().Replace(text, m => $"{m.Value}, item: {Quoted(item)}", 1);
+            text = NameInside().Replace(text, m => $"{m.Value}, item: {YamlScalar.QuotedLine(item)}", 1);
         var scented = WithScent(workshop, product.Recipe, text, wish);
         if (wish.Scent is { } scent && ScentOf(workshop, recipe) is { } usual && !scented.Contains(scent, StringComparison.Ordinal))
         {
@@ -133,7 +133,7 @@ public static partial class RecipeCopy
     private static string WithScent(Workshop workshop, Recipe recipe, string text, RecipeCopyWish wish)
     {
         if (wish.Line is { } line)
-            text = ScentLine().Replace(text, $"line: {Quoted(line).Replace("$", "$$", StringComparison.Ordinal)}", 1);
+            text = ScentLine().Replace(text, $"line: {YamlScalar.QuotedLine(line).Replace("$", "$$", StringComparison.Ordinal)}", 1);
         else if (wish.Scent is not null)
             text = EmptyLook().Replace(ScentLineAndComma().Replace(text, "", 1), "");
         return wish.Scent is { } scent && ScentOf(workshop, recipe) is { } old
@@ -156,9 +156,6 @@ public static partial class RecipeCopy
             ? throw Refuse("copy.recipe-there", ("id", id))
             : id;
     }
-
-    private static string Quoted(string text) =>
-        $"\"{text.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
 
     private static Regex TopKey(string key) => new($"^{key}\\s*:");
 

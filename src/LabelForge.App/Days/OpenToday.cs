@@ -60,11 +60,6 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         [.. books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Labels: WithoutLabels(l))).Where(w => w.Labels > 0)
             .Select(w => (books.BatchOf(w.Lot.Batch.Lot), w.Labels))];
 
-    /// <summary>How many labels of a batch wait to be printed on a day; none of a lot from before
-    /// labels were written down, but for fresh ones.</summary>
-    public static int LabelsWaiting(IBooks books, Batch batch, DateOnly on) =>
-        batch.On >= Since(books, on) ? LabelsNeeded(books, batch) : 0;
-
     // Lots of before labels were written down had labels all the same; of these only fresh ones are asked about.
     private static DateOnly Since(IBooks books, DateOnly on)
     {

@@ -65,15 +65,13 @@ public static class LotSymbol
     /// <summary>The barcode as the look wants it: none, of another kind, or the usual one; null for none.</summary>
     /// <exception cref="InputException">The look names a kind that is not known, or the item
     /// number cannot stand under the prefix.</exception>
-    public static InkBlock? Wished(Workshop workshop, Recipe recipe, LotCode lot)
-    {
-        return KindOf(workshop, recipe) switch
+    public static InkBlock? Wished(Workshop workshop, Recipe recipe, LotCode lot) =>
+        KindOf(workshop, recipe) switch
         {
             null => null,
             BarcodeKind.Gs1DataMatrix => For(workshop, recipe, lot, new BarcodeOptions()),
             var kind => Barcode.Draw(kind.Value, lot.ToString(), new BarcodeOptions()).OrRefuse(recipe.File),
         };
-    }
 
     /// <summary>The recipe's item number under the business's prefix; null where either is not given.</summary>
     /// <exception cref="InputException">The item number is none, or cannot stand under the prefix.</exception>

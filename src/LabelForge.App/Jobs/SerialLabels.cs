@@ -80,7 +80,7 @@ public sealed class SerialLabels
             _place is { } place ? place with { Picture = _series!.Value.Of(serial) } : null);
     }
 
-    // A solidus, so that no part of it can be taken for part of the lot code, which has a hyphen and ends in a check sign.
+    // A solidus, so that no part of it can be taken for part of the lot code, which has a hyphen and ends in a check character.
     private string Written(string serial) => $"{_lot}/{serial}";
 
     // What stands under a symbol has the number where the symbol has it: at its end.

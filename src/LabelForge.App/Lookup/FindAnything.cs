@@ -143,7 +143,7 @@ public sealed class FindAnything
         return title.StartsWith(words[0], StringComparison.Ordinal) ? 0 : IsNear(title, words) ? 1 : 2;
     }
 
-    // Small letters without accents, with a space for every other sign: what two spellings of one name share.
+    // Small letters without accents, with a space for every other character: what two spellings of one name share.
     private static string Plain(string text) =>
         string.Concat(FoldedText.Of(text).Select(c => char.IsLetterOrDigit(c) || c is '-' ? c : ' '));
 

@@ -45,7 +45,7 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
             : throw Refuse("pour.how-much", ("size", size), ("product", product.Name));
     }
 
-    // The last sign of equality, so that a product's own name may hold one.
+    // The last equals sign, so that a product's own name may hold one.
     private static (string Named, string? Size) Split(string word) =>
         word.LastIndexOf('=') is > 0 and var at ? (word[..at].Trim(), word[(at + 1)..].Trim()) : (word.Trim(), null);
 

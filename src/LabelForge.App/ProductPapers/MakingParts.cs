@@ -58,7 +58,7 @@ public sealed record WeighedFrom(string Bottle, string? Supplier, string? Suppli
 /// <summary>A material of a batch, as planned and as weighed.</summary>
 public sealed record BatchRecordLine(string Name, decimal Planned, decimal Weighed, bool IsOff, ImmutableArray<WeighedFrom> From);
 
-/// <summary>The record of a batch out of the books, read at one moment.</summary>
+/// <summary>The record of a batch out of the books, read in one transaction.</summary>
 public sealed record BatchRecord(string Lot, string Product, DateOnly On, string By, int Planned, string? Statement,
     ImmutableArray<BatchRecordLine> Lines, IReadOnlyList<Deviation> Deviations, Closing? Closing, int Left)
 {

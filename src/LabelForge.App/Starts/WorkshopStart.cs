@@ -126,7 +126,7 @@ public static class WorkshopStart
         var (id, names) = Products(answers);
         var main = scents.OrderByDescending(s => (s.Fragrance is null ? 0 : 1) + (s.ColourGood is null ? 0 : 1)).FirstOrDefault();
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"name: {Quoted(names[0])}\nidentity: Bar soap\nproduct: soap-bar\nmaterials:\n");
+        text.Append(CultureInfo.InvariantCulture, $"name: {YamlScalar.Line(names[0])}\nidentity: Bar soap\nproduct: soap-bar\nmaterials:\n");
         foreach (var (key, name) in Asked(answers))
         {
             var use = key == Fragrance ? main?.Fragrance is { } f ? FragranceId(f) : null : key == Colour ? main?.ColourGood?.Id : key;
@@ -135,17 +135,17 @@ public static class WorkshopStart
             var amount = answers.Amounts.GetValueOrDefault(key) is { Length: > 0 } written
                 ? written
                 : throw new InputException(null, 0, "start.how-much-goes", ("name", name));
-            text.Append(CultureInfo.InvariantCulture, $"  - {{ use: {use}, amount: {Quoted(amount)} }}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  - {{ use: {use}, amount: {YamlScalar.Line(amount)} }}\n");
         }
         if (answers.Pieces.Trim().Length > 0)
-            text.Append(CultureInfo.InvariantCulture, $"pieces: {Quoted(answers.Pieces.Trim())}\n");
+            text.Append(CultureInfo.InvariantCulture, $"pieces: {YamlScalar.Line(answers.Pieces.Trim())}\n");
         if (answers.Net.Trim().Length > 0)
-            text.Append(CultureInfo.InvariantCulture, $"net: {Quoted(answers.Net.Trim())}\n");
+            text.Append(CultureInfo.InvariantCulture, $"net: {YamlScalar.Line(answers.Net.Trim())}\n");
         if (scents.Length > 1)
         {
             text.Append("variants:\n");
             foreach (var scent in scents)
-                text.Append(CultureInfo.InvariantCulture, $"  - {{ name: {Quoted(scent.Name)}{Otherwise(scent, main!, answers)} }}\n");
+                text.Append(CultureInfo.InvariantCulture, $"  - {{ name: {YamlScalar.Line(scent.Name)}{Otherwise(scent, main!, answers)} }}\n");
         }
         RecipeFile.Read(id, YamlFile.ReadText(text.ToString(), $"recipes/{id}.yaml"));
         return new("recipes", id, text.ToString());
@@ -160,7 +160,7 @@ public static class WorkshopStart
             if (own == first)
                 return;
             if (first is null)
-                add.Add($"{{ use: {own}, amount: {Quoted(answers.Amounts.GetValueOrDefault(key) ?? "")} }}");
+                add.Add($"{{ use: {own}, amount: {YamlScalar.Line(answers.Amounts.GetValueOrDefault(key) ?? "")} }}");
             else if (own is null)
                 gone.Add(first);
             else
@@ -180,14 +180,5 @@ public static class WorkshopStart
     // Its limits and allergens are on its certificate; until they are copied the checks say that they are not known.
     private static string FragranceText(string name) =>
         $"# Copy the limits and the allergens from the certificates that came with the "
-            + $"bottle.\nname: {Quoted(char.ToUpperInvariant(name[0]) + name[1..])}\nkind: fragrance\ncontains: Fragrance\n";
-
-    private static string Quoted(string value)
-    {
-        var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
-        return plain.Length > 0
-            && char.IsAsciiLetterOrDigit(plain[0])
-            && plain.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or '%' or '(' or ')')
-            ? plain : $"\"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
-    }
+            + $"bottle.\nname: {YamlScalar.Line(char.ToUpperInvariant(name[0]) + name[1..])}\nkind: fragrance\ncontains: Fragrance\n";
 }

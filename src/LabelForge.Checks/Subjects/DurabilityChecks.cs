@@ -26,7 +26,7 @@ internal static partial class DurabilityChecks
         ? !product.Content.Warnings.IsEmpty
         : Cautions(label.Label.Rest);
 
-    // Months beside a word for opening, in whichever order a language puts them; or the letters of the sign.
+    // Months beside a word for opening, in whichever order a language puts them; or the letters of the symbol.
     private static string? MonthsOpen(string text)
     {
         if (Months().Match(text) is { Success: true } sign)

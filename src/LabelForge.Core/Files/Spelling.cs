@@ -17,11 +17,9 @@ public static class Spelling
 
     private static string Letters(string word) => string.Concat(word.ToLowerInvariant().Order());
 
-    private static string? Nearest(string written, IEnumerable<string> known, int most)
-    {
-        return known.Select(k => (Word: k, Distance: DistanceWithin(most, written, k))).Where(p => p.Distance is not null)
+    private static string? Nearest(string written, IEnumerable<string> known, int most) =>
+        known.Select(k => (Word: k, Distance: DistanceWithin(most, written, k))).Where(p => p.Distance is not null)
             .OrderBy(p => p.Distance).FirstOrDefault().Word;
-    }
 
     /// <summary>How many letters may be wrong for a word still to be meant: one in three.</summary>
     public static int Farthest(string written) => Math.Max(1, written.Length / 3);

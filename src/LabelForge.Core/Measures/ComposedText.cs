@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 
 namespace LabelForge.Checks.Reading;
 
-/// <summary>Text in which a letter and the mark that follows it are one sign, and wide letters are plain ones.</summary>
+/// <summary>Text in which a letter and the mark that follows it are one character, and wide letters are plain ones.</summary>
 /// <remarks>
 /// Some programs write an accent behind its letter (Unicode's form D); names are looked up with both in one (form C). The platform's own
 /// normalising does nothing where no culture data is installed, so the letters of European languages stand in a table here

@@ -14,7 +14,7 @@ public static class MoneyText
                 ? Parsed<decimal>.Refused("money.missing")
                 : Parsed<decimal>.Refused("money.not-a-sum", ("text", text.Trim())));
 
-    /// <summary>A share of a price, with its sign of percent or without: <c>40 %</c> is 0.4.</summary>
+    /// <summary>A share of a price, with a percent sign or without: <c>40 %</c> is 0.4.</summary>
     public static Parsed<decimal> Margin(string text) =>
         decimal.TryParse(text.Trim().TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
             && figure < 100

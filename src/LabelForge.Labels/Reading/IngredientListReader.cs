@@ -3,7 +3,7 @@ using LabelForge.Ingredients;
 namespace LabelForge.Checks.Reading;
 
 /// <summary>One name of an ingredient list.</summary>
-/// <param name="Name">As it stands on the label, without footnote signs.</param>
+/// <param name="Name">As it stands on the label, without footnote marks.</param>
 /// <param name="Known">What the dictionary knows it as, or null.</param>
 /// <param name="MayContain">Whether it stands after "May contain".</param>
 public sealed record IngredientRead(string Name, Ingredient? Known, bool MayContain)

@@ -45,7 +45,7 @@ public sealed partial record LabelStatement(
     /// <summary>The workshop's own business and its place, where the label is its own; null where the label was read.</summary>
     public Business? Own { get; init; }
 
-    /// <summary>Whether the sign of the open jar is drawn; null where words do not tell.</summary>
+    /// <summary>Whether the symbol of the open jar is drawn; null where words do not tell.</summary>
     public bool? DrawsOpenJar { get; init; }
 
     /// <summary>Whether the label draws a date of minimum durability.</summary>

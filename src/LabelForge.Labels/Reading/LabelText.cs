@@ -34,7 +34,7 @@ public sealed record LabelText
     /// <summary>The most characters that are taken for a label. A label of A4 in the smallest lawful letters holds fewer.</summary>
     public const int MostCharacters = 40_000;
 
-    /// <summary>Letters that fonts join into one sign (Unicode, Alphabetic Presentation Forms, FB00 to FB06).</summary>
+    /// <summary>Letters that fonts join into one glyph (Unicode, Alphabetic Presentation Forms, FB00 to FB06).</summary>
     public static readonly ImmutableArray<(string Sign, string Letters)> Ligatures =
         [("\uFB00", "ff"), ("\uFB01", "fi"), ("\uFB02", "fl"), ("\uFB03", "ffi"), ("\uFB04", "ffl"), ("\uFB05", "st"), ("\uFB06", "st")];
 
@@ -60,9 +60,6 @@ public sealed record LabelText
 
     /// <summary>What is in the file and cannot be seen: it is not on the label, and not in the text.</summary>
     public ImmutableArray<UnseenWords> Unseen { get; init; } = [];
-
-    /// <summary>Whether letter heights are known.</summary>
-    public bool IsMeasured => !Heights.IsEmpty;
 
     /// <summary>A label's plain text; line endings and odd spaces are made alike.</summary>
     /// <exception cref="InputException">It is no text, is empty, or is more than a label holds.</exception>

@@ -57,7 +57,7 @@ internal static partial class ListNames
         yield return part.ToString();
     }
 
-    /// <summary>A name without footnote signs, percentages, bullets, or the word organic before it.</summary>
+    /// <summary>A name without footnote marks, percentages, bullets, or the word organic before it.</summary>
     public static string Bare(string name)
     {
         var bare = Percent().Replace(ItemNumber().Replace(name, ""), "").Trim().TrimStart('-', '*', '+', '–', '—', '/')

@@ -33,10 +33,8 @@ public static class LawTexts
         _ => null,
     };
 
-    private static ImmutableDictionary<string, LawText> Load()
-    {
-        return YamlRecord.Embedded(File).Select(Text).ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
-    }
+    private static ImmutableDictionary<string, LawText> Load() =>
+        YamlRecord.Embedded(File).Select(Text).ToImmutableDictionary(t => t.Id, StringComparer.Ordinal);
 
     private static LawText Text(YamlRecord record)
     {

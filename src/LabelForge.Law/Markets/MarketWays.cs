@@ -58,7 +58,7 @@ public sealed record MarketWays
     /// <summary>How a net quantity is stated.</summary>
     public required string NetQuantity { get; init; }
 
-    /// <summary>The sign of the millilitre.</summary>
+    /// <summary>The symbol of the millilitre.</summary>
     public required string Millilitre { get; init; }
 
     /// <summary>What stands before colours that some shades hold.</summary>

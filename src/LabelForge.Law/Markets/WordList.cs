@@ -32,7 +32,7 @@ public sealed class WordList
             .ToFrozenDictionary(g => g.Key, g => g.Select(p => p.Off).ToArray(), StringComparer.Ordinal);
         endings = pairs.GetAlternateLookup<ReadOnlySpan<char>>();
         longestEnding = pairs.Keys.Select(k => k.Length).DefaultIfEmpty().Max();
-        // Single letters before a word are signs of units in some lists.
+        // Single letters before a word are symbols of units in some lists.
         beginnings = [.. Pairs(Line(ref rest)).Where(p => p.On.Length > 1)];
         words = rest.ToArray();
     }

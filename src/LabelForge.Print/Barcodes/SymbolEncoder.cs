@@ -11,7 +11,7 @@ namespace LabelForge.Print.Barcodes;
 /// <summary>Turns checked data into modules, without quiet zones: true is ink.</summary>
 internal static class SymbolEncoder
 {
-    // The encoder's own sign for FNC1 in Code 128 contents.
+    // The encoder's own character for FNC1 in Code 128 contents.
     private const char Fnc1 = '\u00F1';
 
     public static BitMatrix Code128(string text) =>

@@ -28,8 +28,6 @@ internal sealed class DrawnFaces : IDisposable
 
     /// <summary>The font to draw a face with.</summary>
     public SKTypeface this[TypeFace face] => _cut.TryGetValue(face, out var cut) ? cut : face.Typeface;
-
-    /// <inheritdoc/>
     public void Dispose()
     {
         foreach (var cut in _cut.Values)

@@ -80,7 +80,7 @@ public static class FindingsPdf
         pages.Down(pages.Write(text, face, size, indent, pages.Y, pages.Width - indent) + 3);
     }
 
-    // The bundled type has no sign for some letters that a label may hold; a question mark stands for them.
+    // The bundled type has no glyph for some letters that a label may hold; a question mark stands for them.
     private static string Printable(string text) =>
         string.Concat(text.Select(c => char.IsControl(c) || !BundledFaces.Regular.Has(c) ? (char.IsWhiteSpace(c) ? ' ' : '?') : c));
 }

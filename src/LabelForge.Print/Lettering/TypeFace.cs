@@ -12,7 +12,7 @@ namespace LabelForge.Print.Lettering;
 /// </summary>
 public sealed class TypeFace
 {
-    // Ligatures are left off: a reader of the PDF then finds each letter of the text, and no "fi" can come out as one sign.
+    // Ligatures are left off: a reader of the PDF then finds each letter of the text, and no "fi" can come out as one character.
     private static readonly Feature[] Features =
     [
         new(Tag.Parse("kern"), 1), new(Tag.Parse("liga"), 0), new(Tag.Parse("clig"), 0), new(Tag.Parse("dlig"), 0),
@@ -111,7 +111,7 @@ public sealed class TypeFace
     /// <summary>The width of one character's ink, in em.</summary>
     public double InkWidth(char letter) => InkOf(letter).Width / unitsPerEm;
 
-    /// <summary>Whether the type has a sign for a letter.</summary>
+    /// <summary>Whether the type has a glyph for a letter.</summary>
     public bool Has(char letter) => outlines.GetGlyph(letter) != 0;
 
     /// <summary>The weight that the font file gives itself: 400 regular, 600 semi-bold, 700 bold (OpenType, OS/2 usWeightClass).</summary>
@@ -140,7 +140,7 @@ public sealed class TypeFace
 
     private ShapedText ShapeNow(string text, double tracking)
     {
-        // A sign that turns the reading direction is not seen, and makes the label say another thing than its file.
+        // A character that turns the reading direction is not seen, and makes the label say another thing than its file.
         if (text.AsSpan().IndexOfAny(TurningSigns) is >= 0 and var turning)
             throw NoLetterFor(text, turning);
         using var buffer = new Buffer();

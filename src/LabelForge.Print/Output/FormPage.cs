@@ -113,8 +113,6 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
         }
         _operators.Add(" ET\n"u8);
     }
-
-    /// <inheritdoc/>
     public void Dispose() =>
         document.Write(width, height, _operators.Written,
             [.. _names.Select(n => (n.Value.Kind, Encoding.ASCII.GetString(n.Value.Name), n.Key))]);

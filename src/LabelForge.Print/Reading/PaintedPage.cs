@@ -41,8 +41,6 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     private readonly Stack<List<PaintedArea>> clips = new([[]]);
     private PaintedArea path = new();
     private double group = 1;
-
-    /// <inheritdoc/>
     public override PaintedLetters Process(int pageNumberCurrent, IReadOnlyList<IGraphicsStateOperation> operations)
     {
         CloneAllStates();
@@ -90,8 +88,6 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         }
         return ink.Contrast(Shade.Paper) < Shade.LeastContrast ? Unseen.NoContrast : Unseen.No;
     }
-
-    /// <inheritdoc/>
     public override void RenderGlyph(IFont font, CurrentGraphicsState currentState, double fontSize, double pointSize, int code,
         string unicode, long currentOffset, in TransformationMatrix renderingMatrix, in TransformationMatrix textMatrix,
         in TransformationMatrix transformationMatrix, CharacterBoundingBox characterBoundingBox)
@@ -117,15 +113,11 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
 
     private static bool Holds(PdfRectangle box, PdfPoint at) =>
         at.X >= box.Left && at.X <= box.Right && at.Y >= box.Bottom && at.Y <= box.Top;
-
-    /// <inheritdoc/>
     public override void PushState()
     {
         base.PushState();
         clips.Push([.. clips.Peek()]);
     }
-
-    /// <inheritdoc/>
     public override void PopState()
     {
         base.PopState();
@@ -141,8 +133,6 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         area.CutTo(clips.Peek());
         areas.Add((area, shade, Layers()));
     }
-
-    /// <inheritdoc/>
     protected override void RenderXObjectImage(XObjectContentRecord xObjectContentRecord)
     {
         // A picture with a mask lets through what is under it; one of a layer that may not print is taken for one that does not.
@@ -155,8 +145,6 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
             return;
         Picture(xObjectContentRecord.AppliedTransformation);
     }
-
-    /// <inheritdoc/>
     protected override void RenderInlineImage(InlineImage inlineImage)
     {
         if (!inlineImage.IsImageMask)
@@ -172,19 +160,11 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
             square.Line(to.Transform(new PdfPoint(x, y)));
         Paint(square, null, GetCurrentState().AlphaConstantNonStroking);
     }
-
-    /// <inheritdoc/>
     public override void BeginSubpath()
     {
     }
-
-    /// <inheritdoc/>
     public override PdfPoint? CloseSubpath() => path.Start;
-
-    /// <inheritdoc/>
     public override void StrokePath(bool close) => path = new();
-
-    /// <inheritdoc/>
     public override void FillPath(FillingRule fillingRule, bool close)
     {
         path.EvenOdd = fillingRule == FillingRule.EvenOdd;
@@ -192,25 +172,17 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         Paint(path, Shade.Of(state.CurrentNonStrokingColor, 1), state.AlphaConstantNonStroking);
         path = new();
     }
-
-    /// <inheritdoc/>
     public override void FillStrokePath(FillingRule fillingRule, bool close) => FillPath(fillingRule, close);
-
-    /// <inheritdoc/>
     public override void MoveTo(double x, double y)
     {
         CurrentPosition = CurrentTransformationMatrix.Transform(new PdfPoint(x, y));
         path.Move(CurrentPosition);
     }
-
-    /// <inheritdoc/>
     public override void LineTo(double x, double y)
     {
         CurrentPosition = CurrentTransformationMatrix.Transform(new PdfPoint(x, y));
         path.Line(CurrentPosition);
     }
-
-    /// <inheritdoc/>
     public override void BezierCurveTo(double x2, double y2, double x3, double y3)
     {
         var (control, end) = (CurrentTransformationMatrix.Transform(new PdfPoint(x2, y2)),
@@ -218,8 +190,6 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         path.Curve(CurrentPosition, CurrentPosition, control, end);
         CurrentPosition = end;
     }
-
-    /// <inheritdoc/>
     public override void BezierCurveTo(double x1, double y1, double x2, double y2, double x3, double y3)
     {
         var matrix = CurrentTransformationMatrix;
@@ -227,8 +197,6 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         path.Curve(CurrentPosition, matrix.Transform(new PdfPoint(x1, y1)), matrix.Transform(new PdfPoint(x2, y2)), end);
         CurrentPosition = end;
     }
-
-    /// <inheritdoc/>
     public override void Rectangle(double x, double y, double width, double height)
     {
         var matrix = CurrentTransformationMatrix;
@@ -237,24 +205,16 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         path.Line(matrix.Transform(new PdfPoint(x + width, y + height)));
         path.Line(matrix.Transform(new PdfPoint(x, y + height)));
     }
-
-    /// <inheritdoc/>
     public override void EndPath() => path = new();
-
-    /// <inheritdoc/>
     public override void ClosePath()
     {
     }
-
-    /// <inheritdoc/>
     public override void ModifyClippingIntersect(FillingRule clippingRule)
     {
         // The same path may be painted after it has become a clip.
         path.EvenOdd = clippingRule == FillingRule.EvenOdd;
         clips.Peek().Add(path.Copy());
     }
-
-    /// <inheritdoc/>
     protected override void ClipToRectangle(PdfRectangle rectangle, FillingRule clippingRule)
     {
         var box = new PaintedArea();
@@ -264,30 +224,22 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
         box.Line(rectangle.TopLeft);
         clips.Peek().Add(box);
     }
-
-    /// <inheritdoc/>
     public override void PaintShading(NameToken shadingName)
     {
         // A shading fills what everything is cut to.
         if (clips.Peek() is [.., var last])
             Paint(last.Copy(), null, GetCurrentState().AlphaConstantNonStroking);
     }
-
-    /// <inheritdoc/>
     public override void BeginMarkedContent(NameToken name, NameToken? propertyDictionaryName, DictionaryToken? properties) =>
         marked.Add(name.Data != "OC"
             ? null
             : properties
                 ?? (propertyDictionaryName is null ? null : ResourceStore.GetMarkedContentPropertiesDictionary(propertyDictionaryName)));
-
-    /// <inheritdoc/>
     public override void EndMarkedContent()
     {
         if (marked.Count > 0)
             marked.RemoveAt(marked.Count - 1);
     }
-
-    /// <inheritdoc/>
     protected override void ProcessFormXObject(StreamToken formStream, NameToken xObjectName)
     {
         // A form may belong to a layer as a whole (8.11.3.3).

@@ -136,7 +136,7 @@ public static class PdfLabelReader
         return least ? corners.Min() : corners.Max();
     }
 
-    // What does not print is left out; a sign by itself of a face of signs is a bullet.
+    // What does not print is left out; a symbol by itself of a symbol font is a bullet.
     private static string Clean(string word)
     {
         if (word is [var sign] && char.GetUnicodeCategory(sign) == UnicodeCategory.PrivateUse)

@@ -53,7 +53,6 @@ internal sealed class SeenLettersFactory(IPdfTokenScanner scanner, IResourceStor
     IPageContentParser content, ParsingOptions options)
     : BasePageFactory<PaintedLetters>(scanner, resources, filters, content, options)
 {
-    /// <inheritdoc/>
     protected override PaintedLetters ProcessPage(int pageNumber, DictionaryToken dictionary, NamedDestinations namedDestinations,
         MediaBox mediaBox, CropBox cropBox, UserSpaceUnit userSpaceUnit, PageRotationDegrees rotation, TransformationMatrix initialMatrix,
         IReadOnlyList<IGraphicsStateOperation> operations) =>

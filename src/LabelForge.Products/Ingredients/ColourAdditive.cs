@@ -31,9 +31,6 @@ public sealed record ColourAdditive(
     string Source,
     Basis Basis)
 {
-    /// <summary>Whether it is listed for cosmetics generally, lips included, and not only for external use.</summary>
-    public bool General => Lips && External;
-
     /// <summary>
     /// Whether it may colour a kind of product: one of those that its listing names, or, where it names none, by the part of
     /// the body that the product goes on.

@@ -31,12 +31,10 @@ public static class CountedAs
 
     /// <summary>Reads the table.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    public static FrozenDictionary<(string Ingredient, string As), (decimal Share, bool IsBound)> Read(DataTable table)
-    {
-        return table.Rows(Heading)
+    public static FrozenDictionary<(string Ingredient, string As), (decimal Share, bool IsBound)> Read(DataTable table) =>
+        table.Rows(Heading)
             .ToArray()
             .ToFrozenDictionary(r => (NameText.Plain(r.Needed("ingredient")), NameText.Plain(r.Needed("as"))), r => (Figure(r), Bound(r)));
-    }
 
     private static bool Bound(DataRow row) => row["bound"] switch
     {

@@ -46,15 +46,13 @@ public static class Densities
         };
     }
 
-    private static FrozenDictionary<string, ImmutableArray<PublishedDensity>> Read(DataTable table)
-    {
-        return table.Rows(Heading).ToArray()
+    private static FrozenDictionary<string, ImmutableArray<PublishedDensity>> Read(DataTable table) =>
+        table.Rows(Heading).ToArray()
             .GroupBy(r => r.Needed("ingredient"), StringComparer.Ordinal)
             .ToFrozenDictionary(g => g.Key, g => g
                 .Select(r => new PublishedDensity(Figure(r, "density"), Figure(r, "least"), Figure(r, "most"), r.Needed("as"),
                     r.Needed("source")))
                 .OrderBy(d => d.As switch { "spooned" => 0, "liquid" => 1, _ => 2 }).ToImmutableArray());
-    }
 
     private static decimal Figure(DataRow row, string column) =>
         decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)

@@ -43,12 +43,10 @@ internal static class IngredientFile
 
     private static string? OrNull(string text) => text.Length == 0 ? null : text;
 
-    private static T Word<T>(DataRow row, string written) where T : struct, Enum
-    {
-        return Words<T>.Known.TryGetValue(written, out var value)
+    private static T Word<T>(DataRow row, string written) where T : struct, Enum =>
+        Words<T>.Known.TryGetValue(written, out var value)
             ? value
             : throw row.Refuse("substances.not-2", ("written", written), ("list", string.Join(", ", Words<T>.Known.Keys)));
-    }
 
     // Made once, not for each row. Numbers would pass Enum.TryParse; only words are the data's.
     private static class Words<T>

@@ -2,7 +2,7 @@ namespace LabelForge.Ingredients;
 
 /// <summary>
 /// Which written names mean one ingredient in a batch: what the dictionary knows goes by its key, and what it does not know
-/// by the spelling that was met first, whatever the letter case, spacing and footnote signs of the next.
+/// by the spelling that was met first, whatever the letter case, spacing and footnote marks of the next.
 /// </summary>
 public sealed class NameIdentity(IngredientDictionary dictionary)
 {
@@ -11,7 +11,7 @@ public sealed class NameIdentity(IngredientDictionary dictionary)
     /// <summary>The names known.</summary>
     public IngredientDictionary Dictionary => dictionary;
 
-    /// <summary>Whether two names are spelled alike but for letter case, spacing, footnote signs and the kind of apostrophe.</summary>
+    /// <summary>Whether two names are spelled alike but for letter case, spacing, footnote marks and the kind of apostrophe.</summary>
     public static IEqualityComparer<string> Same { get; } = new AsCompared();
 
     /// <summary>The one name of an ingredient by any name that was written for it.</summary>

@@ -1,6 +1,6 @@
 namespace LabelForge.Ingredients;
 
-/// <summary>How a name is compared: without regard to letter case, spacing, footnote signs or the kind of apostrophe.</summary>
+/// <summary>How a name is compared: without regard to letter case, spacing, footnote marks or the kind of apostrophe.</summary>
 public static partial class NameText
 {
     private const int ColourIndexDigits = 5;

@@ -76,7 +76,7 @@ internal sealed class AmountResolution
         if (use.Amount.Unit == AmountUnit.BySuperfat)
             return _uses.All(u => u == use
                 || _known.ContainsKey(u.Material)
-                || (u.Amount.Unit != AmountUnit.BySuperfat && Balance(u).IsNone));
+                || (u.Amount.Unit != AmountUnit.BySuperfat && AlkaliOf(u).IsNone));
         if (use.Amount.Of is not { } of || of == Batch)
             return true;
         if (_uses.Any(u => u.Material == of))
@@ -115,13 +115,13 @@ internal sealed class AmountResolution
     {
         if (_superfat is not { } superfat)
             throw Refuse(use.Line, "recipe.no-superfat");
-        var gives = Balance(use).Gives;
+        var gives = AlkaliOf(use).Gives;
         if (gives == 0)
             throw Refuse(use.Line, "recipe.not-a-lye", ("material", use.Material));
         var (grams, ofBatch) = Sum(_uses.Where(u => u != use && _known.ContainsKey(u.Material)).Select(u =>
         {
-            var balance = Balance(u);
-            var moles = balance.Takes * (1 - superfat.Share.Fraction) + balance.TakesFirst - balance.Gives;
+            var alkali = AlkaliOf(u);
+            var moles = alkali.Takes * (1 - superfat.Share.Fraction) + alkali.TakesFirst - alkali.Gives;
             return (_known[u.Material].Grams * moles, _known[u.Material].OfBatch * moles);
         }));
         return grams > 0 || ofBatch > 0
@@ -131,7 +131,7 @@ internal sealed class AmountResolution
 
     private MaterialUse[] OilUses => [.. _uses.Where(u => _materials[u.Material].Kind == MaterialKind.Oil)];
 
-    private AlkaliPerGram Balance(MaterialUse use) => AlkaliPerGram.Of(_workshop, _materials[use.Material]);
+    private AlkaliPerGram AlkaliOf(MaterialUse use) => AlkaliPerGram.Of(_workshop, _materials[use.Material]);
 
     private static (decimal Grams, decimal OfBatch) Sum(IEnumerable<(decimal Grams, decimal OfBatch)> parts) =>
         parts.Aggregate((Grams: 0m, OfBatch: 0m), (sum, next) => (sum.Grams + next.Grams, sum.OfBatch + next.OfBatch));

@@ -32,12 +32,9 @@ public sealed record BusinessDraft(
             Line(text, "  " + inner, value);
     }
 
-    // In quotation marks whatever it is: a postcode of 04101 must not lose its zero, nor a telephone its plus.
     private static void Line(StringBuilder text, string key, string value)
     {
-        var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
-        if (plain.Length > 0)
-            text.Append(CultureInfo.InvariantCulture,
-                $"{key}: \"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"\n");
+        if (!string.IsNullOrWhiteSpace(value))
+            text.Append(CultureInfo.InvariantCulture, $"{key}: {YamlScalar.QuotedLine(value)}\n");
     }
 }

@@ -12,18 +12,13 @@ public static class ExplodedFormula
 {
     /// <summary>Opens up a batch; the shares are of all that was weighed in, and sum to 1.</summary>
     /// <exception cref="InputException">A material is made from itself, directly or through others.</exception>
-    public static ImmutableArray<ExplodedShare> Of(Workshop workshop, BatchFormula batch)
-    {
-        return Sum(batch.Lines.Select(l => (l.Material, l.Mass.Grams / batch.Total.Grams, Fraction.Of(l.Mass.Grams, batch.Total.Grams))),
+    public static ImmutableArray<ExplodedShare> Of(Workshop workshop, BatchFormula batch) =>
+        Sum(batch.Lines.Select(l => (l.Material, l.Mass.Grams / batch.Total.Grams, Fraction.Of(l.Mass.Grams, batch.Total.Grams))),
             new Opening(workshop));
-    }
 
     /// <summary>Opens up one material: shares of it, which sum to 1.</summary>
     /// <exception cref="InputException">It is made from itself, directly or through others.</exception>
-    public static ImmutableArray<ExplodedShare> Of(Workshop workshop, Material material)
-    {
-        return new Opening(workshop).Of(material, []);
-    }
+    public static ImmutableArray<ExplodedShare> Of(Workshop workshop, Material material) => new Opening(workshop).Of(material, []);
 
     private static ImmutableArray<ExplodedShare> Sum(IEnumerable<(Material Material, decimal Share, Fraction Exact)> lines,
         Opening opening, ImmutableList<string>? inside = null)

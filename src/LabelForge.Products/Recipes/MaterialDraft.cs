@@ -147,19 +147,11 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
 
     private static string Comment(string text) => ControlSigns().Replace(text, " ");
 
-    private static string Scalar(string text)
-    {
-        text = Comment(text).Trim();
-        return Plain().IsMatch(text) ? text : $"\"{text.Replace("\\", "\\\\").Replace("\"", "\\\"")}\"";
-    }
+    private static string Scalar(string text) => YamlScalar.Write(Comment(text).Trim());
 
     [GeneratedRegex(@"[^a-z0-9]+")]
     private static partial Regex NoLetters();
 
     [GeneratedRegex(@"[\p{C}\u2028\u2029\u0085]")]
     private static partial Regex ControlSigns();
-
-    // Colons, hashes, quotation marks and first signs that mean something in YAML go inside quotation marks.
-    [GeneratedRegex(@"^[\p{L}0-9][\p{L}0-9 ()\[\]/,.'+%&-]*$")]
-    private static partial Regex Plain();
 }

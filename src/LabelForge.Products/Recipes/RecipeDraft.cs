@@ -19,7 +19,7 @@ public sealed record RecipeDraft(string Name, string Identity, string Product, s
         Line(text, "name", Name);
         Line(text, "identity", Identity);
         Line(text, "product", Product);
-        text.Append(CultureInfo.InvariantCulture, $"materials:\n  - {{ use: {YamlQuoted(Material)}, amount: {YamlQuoted(Amount)} }}\n");
+        text.Append(CultureInfo.InvariantCulture, $"materials:\n  - {{ use: {YamlScalar.Line(Material)}, amount: {YamlScalar.Line(Amount)} }}\n");
         Line(text, "pieces", Pieces);
         RecipeFile.Read("new", YamlFile.ReadText(text.ToString(), "The recipe"));
         return text.ToString();
@@ -28,16 +28,6 @@ public sealed record RecipeDraft(string Name, string Identity, string Product, s
     private static void Line(StringBuilder text, string key, string value)
     {
         if (!string.IsNullOrWhiteSpace(value))
-            text.Append(CultureInfo.InvariantCulture, $"{key}: {YamlQuoted(value)}\n");
-    }
-
-    private static string YamlQuoted(string value)
-    {
-        var plain = new string([.. value.Where(c => !char.IsControl(c))]).Trim();
-        return plain.Length > 0
-            && char.IsAsciiLetterOrDigit(plain[0])
-            && plain.All(c => char.IsAsciiLetterOrDigit(c) || c is ' ' or '-' or '.' or '%' or '(' or ')')
-            ? plain
-            : $"\"{plain.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\"";
+            text.Append(CultureInfo.InvariantCulture, $"{key}: {YamlScalar.Line(value)}\n");
     }
 }

@@ -4,7 +4,7 @@ using Microsoft.Data.Sqlite;
 namespace LabelForge.Records.Books;
 
 /// <summary>Copies of the books, always files: made while they are in use, and checked before they count.</summary>
-/// <remarks>Of a file by SQLite's own online backup; of a server, entry by entry at one moment.</remarks>
+/// <remarks>Of a file by SQLite's own online backup; of a server, entry by entry in one transaction.</remarks>
 public static class BookCopy
 {
     /// <summary>Copies the books into a file.</summary>

@@ -7,10 +7,7 @@ namespace LabelForge.Records.Books;
 /// <content>What is in the house, over all batches and bottles.</content>
 internal sealed partial class BookQueries
 {
-    /// <inheritdoc/>
     public IReadOnlyList<BookEntry> Page(string list, int? before, int most) => EntryKind.Of(list)?.Page(context, before, most) ?? [];
-
-    /// <inheritdoc/>
     public IReadOnlyList<(Receipt Receipt, decimal Left)> InStock() =>
     [
         .. context.ReceiptStock.Where(s => s.Left >= Millionths.Rest)
@@ -19,8 +16,6 @@ internal sealed partial class BookQueries
             .OrderBy(s => s.Receipt.Material, StringComparer.Ordinal).ThenBy(s => s.Receipt.BestBefore ?? DateOnly.MaxValue)
             .ThenBy(s => s.Receipt.On).ThenBy(s => s.Receipt.Id),
     ];
-
-    /// <inheritdoc/>
     public DateOnly? OpenedOn(Receipt receipt)
     {
         // A weighing names the bottle as the books stood then.
@@ -30,19 +25,13 @@ internal sealed partial class BookQueries
         return Standing(context.Weighings, BookLists.Weighing).Where(w => w.ReceiptId != null && ids.Contains(w.ReceiptId.Value))
             .Min(w => (DateOnly?)w.On);
     }
-
-    /// <inheritdoc/>
     public IReadOnlyList<string> KeptMaterials() =>
         [.. context.ReceiptStock.Select(s => s.Material).Distinct().AsEnumerable().Order(StringComparer.Ordinal)];
-
-    /// <inheritdoc/>
     public IReadOnlyList<(Batch Batch, int Left)> LotsInStock() =>
     [
         .. context.BatchStock.Where(s => s.Left > 0).Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => new { Batch = b, s.Left })
             .OrderBy(s => s.Batch.Id).AsNoTracking().AsEnumerable().Select(s => (s.Batch, s.Left)),
     ];
-
-    /// <inheritdoc/>
     public IReadOnlyList<LotInHand> LotsInHand(DateOnly from) =>
         InHand(context.BatchStock.Where(s => s.Closings == 0 || s.Left > 0), context.Batches.Where(b => b.On >= from),
             lots => lots.OrderBy(s => s.Batch.Id));
@@ -67,8 +56,6 @@ internal sealed partial class BookQueries
 
         public required BatchStock Stock { get; init; }
     }
-
-    /// <inheritdoc/>
     public IReadOnlyList<ProductMade> ProductsMade()
     {
         var made = LastOfEach();
@@ -114,11 +101,7 @@ internal sealed partial class BookQueries
         }
         return [.. numbers];
     }
-
-    /// <inheritdoc/>
     public DateOnly? FirstPrinting() => context.Printings.Min(p => (DateOnly?)p.On);
-
-    /// <inheritdoc/>
     public IReadOnlyList<Complaint> ComplaintsSince(DateOnly day) =>
         [.. Standing(context.Complaints, BookLists.Complaint).Where(c => c.On >= day || c.ReportBy >= day).OrderBy(c => c.Id)];
 }

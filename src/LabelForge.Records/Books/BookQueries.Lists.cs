@@ -6,13 +6,9 @@ namespace LabelForge.Records.Books;
 internal sealed partial class BookQueries
 {
     private const int ReadAtOnce = 5000;
-
-    /// <inheritdoc/>
     public IReadOnlyList<LotInHand> Lots(int? before, int most, string? recipe = null) =>
         InHand(context.BatchStock, context.Batches.Where(b => (before == null || b.Id < before) && (recipe == null || b.Recipe == recipe)),
             lots => lots.OrderByDescending(s => s.Batch.Id).Take(most));
-
-    /// <inheritdoc/>
     public (bool Begun, bool Finished) WasMade(string recipe, string? variant)
     {
         // The last ones first: what was begun lately tells, however many there were.
@@ -21,8 +17,6 @@ internal sealed partial class BookQueries
         return (mine.Select(b => b.Id).FirstOrDefault() != 0,
             mine.Where(b => context.BatchStock.Any(s => s.BatchId == b.Id && s.Closings > 0)).Select(b => b.Id).FirstOrDefault() != 0);
     }
-
-    /// <inheritdoc/>
     public IReadOnlyList<string> Names(NameList list) =>
     [
         .. (list switch
@@ -34,8 +28,6 @@ internal sealed partial class BookQueries
             _ => Standing(context.Sales, BookLists.Sale).Select(s => s.To),
         }).Distinct().AsEnumerable().Order(StringComparer.Ordinal),
     ];
-
-    /// <inheritdoc/>
     public IReadOnlyList<Batch> LotsWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most)
     {
         var lots = context.BatchStock.Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b);
@@ -44,8 +36,6 @@ internal sealed partial class BookQueries
         return [.. lots.OrderBy(b => near.Contains(b.Product) ? 0 : 1).ThenByDescending(b => b.On).ThenByDescending(b => b.Id).Take(most)
             .AsNoTracking()];
     }
-
-    /// <inheritdoc/>
     public IReadOnlyList<Receipt> BottlesWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most)
     {
         var bottles = context.ReceiptStock.Join(context.Receipts, s => s.ReceiptId, r => r.Id,
@@ -59,14 +49,10 @@ internal sealed partial class BookQueries
         return [.. bottles.OrderBy(b => near.Contains(b.Receipt.Material) ? 0 : 1).ThenByDescending(b => b.Receipt.On)
             .ThenByDescending(b => b.Receipt.Id).Take(most).Select(b => b.Receipt).AsNoTracking()];
     }
-
-    /// <inheritdoc/>
     public IReadOnlyDictionary<string, (int Pieces, DateOnly Last)> BoughtBy(IReadOnlyCollection<string> buyers) =>
         Standing(context.Sales, BookLists.Sale).Where(s => buyers.Contains(s.To)).GroupBy(s => s.To)
             .Select(g => new { To = g.Key, Pieces = g.Sum(s => s.Pieces), Last = g.Max(s => s.On) })
             .ToDictionary(g => g.To, g => (g.Pieces, g.Last));
-
-    /// <inheritdoc/>
     public IEnumerable<T> Each<T>() where T : BookEntry
     {
         var list = EntryKind.All.First(k => k.Type == typeof(T)).List;
@@ -81,12 +67,8 @@ internal sealed partial class BookQueries
             after = page[^1].Id;
         }
     }
-
-    /// <inheritdoc/>
     public IReadOnlyDictionary<int, int?> Moved(string list) =>
         Corrections.Moved(context.Corrections.AsNoTracking().Where(c => c.List == list).AsEnumerable());
-
-    /// <inheritdoc/>
     public IReadOnlyDictionary<int, int> Firsts(string list, IReadOnlyCollection<int> entries)
     {
         var firsts = new Dictionary<int, int>();
@@ -101,13 +83,9 @@ internal sealed partial class BookQueries
         }
         return firsts;
     }
-
-    /// <inheritdoc/>
     public IReadOnlyDictionary<int, decimal> LeftOf(IReadOnlyCollection<int> receipts) =>
         context.ReceiptStock.Where(s => receipts.Contains(s.ReceiptId)).Select(s => new { s.ReceiptId, s.Left })
             .ToDictionary(s => s.ReceiptId, s => s.Left);
-
-    /// <inheritdoc/>
     public IEnumerable<(string Digest, string Json)> FrozenTexts()
     {
         foreach (var digest in context.FrozenRecipes.Select(f => f.Digest).ToArray().Order(StringComparer.Ordinal))

@@ -5,12 +5,9 @@ namespace LabelForge.Records.Books;
 /// <content>What papers ask: the history of a product, and what is attached to what.</content>
 internal sealed partial class BookQueries
 {
-    /// <inheritdoc/>
     public Batch? LastBatch(string recipe, string? variant) => Whole(context.Batches.Where(b => b.Recipe == recipe && b.Variant == variant)
         .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id))
         .OrderByDescending(b => b.Recipe).ThenByDescending(b => b.Variant).ThenByDescending(b => b.Id).AsNoTracking().FirstOrDefault());
-
-    /// <inheritdoc/>
     public ProductHistory HistoryOf(string recipe, string? variant)
     {
         // The numbers that its batches ever had: a sale names its batch as the books stood then.
@@ -22,11 +19,7 @@ internal sealed partial class BookQueries
         return new ProductHistory(standing.Count(), LastBatch(recipe, variant), first, complaints,
             AttachmentsOf(AttachedTo.Product(recipe, variant)));
     }
-
-    /// <inheritdoc/>
     public IReadOnlyList<Attachment> AttachmentsOf(string about) =>
         [.. Standing(context.Attachments, BookLists.Attachment).Where(a => a.About == about).OrderBy(a => a.Id)];
-
-    /// <inheritdoc/>
     public IReadOnlyList<Attachment> Attachments() => [.. Standing(context.Attachments, BookLists.Attachment).OrderBy(a => a.Id)];
 }

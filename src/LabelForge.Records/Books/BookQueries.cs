@@ -5,11 +5,8 @@ namespace LabelForge.Records.Books;
 /// <summary>The books asked by query: each question reads what it needs, by index, however large the shop.</summary>
 internal sealed partial class BookQueries(RecordsContext context) : IBooks
 {
-    /// <inheritdoc/>
     public Correction? StruckBy(string list, int id) =>
         context.Corrections.AsNoTracking().FirstOrDefault(c => c.List == list && c.EntryId == id);
-
-    /// <inheritdoc/>
     public int? Current(string list, int id)
     {
         int? now = id;
@@ -17,8 +14,6 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
             now = correction.InsteadId;
         return now;
     }
-
-    /// <inheritdoc/>
     public int First(string list, int id)
     {
         while (context.Corrections.Where(c => c.List == list && c.InsteadId == id).Select(c => (int?)c.EntryId)
@@ -26,45 +21,25 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
             id = earlier;
         return id;
     }
-
-    /// <inheritdoc/>
     public BookEntry? Find(string list, int id) =>
         EntryKind.Of(list)?.Find(context, id) is { } entry ? entry is Batch batch ? Whole(batch) : entry : null;
-
-    /// <inheritdoc/>
     public int? Last(string list) => EntryKind.Of(list)?.Last(context);
-
-    /// <inheritdoc/>
     public Batch? FindBatch(string lot) =>
         Whole(context.BatchStock.Where(s => s.Lot == lot).Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b).AsNoTracking()
             .FirstOrDefault());
-
-    /// <inheritdoc/>
     public IReadOnlyList<Batch> OpenBatches() => [.. context.BatchStock.Where(s => s.Closings == 0)
         .Join(context.Batches, s => s.BatchId, b => b.Id, (s, b) => b).OrderBy(b => b.Id).AsNoTracking().ToArray().Select(b => Whole(b)!)];
-
-    /// <inheritdoc/>
     public IReadOnlyList<string> LastLots(int most) =>
         [.. context.BatchStock.OrderByDescending(s => s.BatchId).Take(most).Select(s => s.Lot).AsEnumerable().Reverse()];
-
-    /// <inheritdoc/>
     public bool IsNumberTaken(string code) => context.Batches.Any(b => b.Lot == code || b.Pot == code);
-
-    /// <inheritdoc/>
     public Receipt? FindReceipt(int number)
     {
         var bottle = First(BookLists.Receipt, number);
         return context.ReceiptStock.Where(s => s.Bottle == bottle).Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => r)
             .AsNoTracking().FirstOrDefault();
     }
-
-    /// <inheritdoc/>
     public bool IsKept(string material) => context.ReceiptStock.Any(s => s.Material == material);
-
-    /// <inheritdoc/>
     public decimal Left(Receipt receipt) => context.ReceiptStock.Where(s => s.ReceiptId == receipt.Id).Select(s => s.Left).First();
-
-    /// <inheritdoc/>
     public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) =>
     [
         .. context.ReceiptStock.Where(s => s.Material == material && s.Left >= Millionths.Rest)
@@ -72,16 +47,10 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
             .AsNoTracking().AsEnumerable().Select(s => (s.Receipt, s.Left))
             .OrderBy(s => s.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(s => s.Receipt.On).ThenBy(s => s.Receipt.Id),
     ];
-
-    /// <inheritdoc/>
     public Closing? ClosingOf(Batch batch) =>
         OfBatch(context.Closings, BookLists.Closing, batch, ids => c => ids.Contains(c.BatchId)).FirstOrDefault();
-
-    /// <inheritdoc/>
     public int PiecesLeft(Batch batch) =>
         context.BatchStock.Where(s => s.BatchId == batch.Id).Select(s => (int?)s.Left).FirstOrDefault() ?? 0;
-
-    /// <inheritdoc/>
     public IReadOnlyList<(Batch Batch, int Left)> LotsInStock(string recipe, string? variant) =>
     [
         // From what is in the house: joined to nothing, the recipe cannot draw SQLite to the index of all batches ever made of it.
@@ -91,48 +60,26 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
             .Where(s => string.Equals(s.Batch.Variant, variant, StringComparison.OrdinalIgnoreCase))
             .OrderBy(s => s.Batch.On).ThenBy(s => s.Batch.Id).Select(s => (s.Batch, s.Left)),
     ];
-
-    /// <inheritdoc/>
     public IEnumerable<Batch> BatchesOfPot(string pot) => context.Batches.AsNoTracking().Where(b => b.Pot == pot)
         .Where(b => !context.Corrections.Any(c => c.List == BookLists.Batch && c.EntryId == b.Id)).OrderBy(b => b.Id).ToArray()
         .Select(b => Whole(b)!).ToArray();
-
-    /// <inheritdoc/>
     public IEnumerable<Weighing> WeighedInto(Batch batch) =>
         OfBatch(context.Weighings, BookLists.Weighing, batch, ids => w => ids.Contains(w.BatchId));
-
-    /// <inheritdoc/>
     public IEnumerable<Deviation> DeviationsOf(Batch batch) =>
         OfBatch(context.Deviations, BookLists.Deviation, batch, ids => d => ids.Contains(d.BatchId));
-
-    /// <inheritdoc/>
     public IEnumerable<Sale> SalesOf(Batch batch) => OfBatch(context.Sales, BookLists.Sale, batch, ids => s => ids.Contains(s.BatchId));
-
-    /// <inheritdoc/>
     public IEnumerable<Disposal> DisposalsOf(Batch batch) =>
         OfBatch(context.Disposals, BookLists.Disposal, batch, ids => d => ids.Contains(d.BatchId!.Value));
-
-    /// <inheritdoc/>
     public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) =>
         OfBatch(context.Returns, BookLists.Return, batch, ids => r => ids.Contains(r.BatchId));
-
-    /// <inheritdoc/>
     public IEnumerable<StockCount> CountsOf(Batch batch) =>
         OfBatch(context.StockCounts, BookLists.Count, batch, ids => c => ids.Contains(c.BatchId!.Value));
-
-    /// <inheritdoc/>
     public IEnumerable<PackingUse> PackedInto(Batch batch) =>
         OfBatch(context.PackingUses, BookLists.Packing, batch, ids => u => ids.Contains(u.BatchId));
-
-    /// <inheritdoc/>
     public IReadOnlyList<Printing> PrintingsOf(string lot) =>
         [.. Standing(context.Printings, BookLists.Printing).Where(p => p.Lot == lot).OrderBy(p => p.Id)];
-
-    /// <inheritdoc/>
     public IReadOnlyList<Sale> SalesOfTicket(string ticket) =>
         [.. Standing(context.Sales, BookLists.Sale).Where(s => s.Ticket == ticket).OrderBy(s => s.Id)];
-
-    /// <inheritdoc/>
     public IReadOnlyList<string> TicketsOn(DateOnly day) =>
         [.. context.Sales.Where(s => s.On == day && s.Ticket != null).Select(s => s.Ticket!).Distinct()];
 

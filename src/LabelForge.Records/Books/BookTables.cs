@@ -84,7 +84,7 @@ public static class BookTables
         };
     }
 
-    /// <summary>A whole list in pages, read one after the other at one moment: what is held at once does not grow with the list.</summary>
+    /// <summary>A whole list in pages, read in one transaction: what is held at once does not grow with the list.</summary>
     /// <param name="books">The books.</param>
     /// <param name="list">The list.</param>
     public static IEnumerable<IReadOnlyList<object?>> InPages(IBooks books, string list)

@@ -3,7 +3,7 @@ using Microsoft.EntityFrameworkCore;
 
 namespace LabelForge.Records.Books;
 
-/// <summary>All entries of the books at one moment, read whole, and what they come to after corrections.</summary>
+/// <summary>All entries of the books in one transaction, read whole, and what they come to after corrections.</summary>
 /// <remarks>
 /// Everything is reckoned anew from the entries, so that this is what balances kept in tables are held against; and what reads
 /// whole lists. One use asks <see cref="BookQueries"/> instead, since this grows with the shop.

@@ -1,6 +1,6 @@
 namespace LabelForge.Records.Books;
 
-/// <summary>What may be asked of the books as they stand at one moment, corrections applied.</summary>
+/// <summary>What may be asked of the books as they stand in one transaction, corrections applied.</summary>
 /// <remarks>
 /// <see cref="BookQueries"/> asks the database for what is wanted and no more; <see cref="BooksSnapshot"/> has read everything, and is
 /// what the other is held against.

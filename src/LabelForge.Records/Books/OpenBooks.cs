@@ -96,11 +96,11 @@ public sealed class OpenBooks
         }
     }
 
-    /// <summary>Reads all entries as they stand at one moment. It grows with the shop: one use
+    /// <summary>Reads all entries in one transaction. It grows with the shop: one use
     /// asks for what it needs, by <see cref="Ask"/>.</summary>
     public BooksSnapshot Read() => Reading((_, context) => BooksSnapshot.Load(context));
 
-    /// <summary>Asks the books, all questions at one moment.</summary>
+    /// <summary>Asks the books, all questions in one transaction.</summary>
     /// <param name="ask">Given the books, asks them and gives an answer that no longer needs them.</param>
     public T Ask<T>(Func<IBooks, T> ask) => Reading((books, _) => ask(books));
 
@@ -108,7 +108,7 @@ public sealed class OpenBooks
     /// <exception cref="InputException">The books are damaged, or cannot be reached.</exception>
     public BooksCheck Check() => Reading((_, context) => BooksCheck.Of(_store, context));
 
-    /// <summary>Asks the books in the store's own words, at one moment.</summary>
+    /// <summary>Asks the books in the store's own words, in one transaction.</summary>
     internal T Reading<T>(Func<BookQueries, RecordsContext, T> read)
     {
         if (!WholeProgram.IsThis)
@@ -116,7 +116,7 @@ public sealed class OpenBooks
         return Guarded(() =>
         {
             using var context = _store.Open();
-            using var moment = _store.BeginReading(context);
+            using var transaction = _store.BeginReading(context);
             return read(new BookQueries(context), context);
         });
     }
@@ -156,7 +156,7 @@ public sealed class OpenBooks
         if (IsReadOnly)
             throw new SqliteException("read-only", SQLitePCL.raw.SQLITE_READONLY);
         using var context = _store.Open();
-        using var moment = _store.BeginWriting(context);
+        using var transaction = _store.BeginWriting(context);
         if (_once is { } key)
         {
             if (context.OnceKeys.Any(k => k.Key == key))
@@ -164,7 +164,7 @@ public sealed class OpenBooks
             context.OnceKeys.Add(new OnceKey { Key = key });
         }
         var answer = write(context);
-        moment.Commit();
+        transaction.Commit();
         return answer;
     });
 

@@ -65,7 +65,7 @@ public static class TextTable
         return rows;
     }
 
-    // Where a comma is the decimal sign, spreadsheets put semicolons or tabs between cells.
+    // Where a comma is the decimal separator, spreadsheets put semicolons or tabs between cells.
     private static char SeparatorOf(string text)
     {
         var first = text.Split('\n').FirstOrDefault(l => l.Trim().Length > 0 && !l.StartsWith('#')) ?? "";

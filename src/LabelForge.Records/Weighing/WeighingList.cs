@@ -5,7 +5,7 @@ namespace LabelForge.Records.Weighing;
 /// <summary>Reads a list of weighed pieces.</summary>
 /// <remarks>
 /// With a heading or without; one column of masses, or a name and a mass, or a name, a mass and the empty package's (tare).
-/// Grams unless the heading or the cell says ounces. A comma is never a decimal sign: it is refused with its line, since a
+/// Grams unless the heading or the cell says ounces. A comma is never a decimal separator: it is refused with its line, since a
 /// guess would turn 113,2 into 1132 or into two cells.
 /// </remarks>
 public static partial class WeighingList

@@ -32,7 +32,5 @@ internal sealed class FileWatch : IDisposable
             _watcher = null;
         }
     }
-
-    /// <inheritdoc/>
     public void Dispose() => _watcher?.Dispose();
 }

@@ -2,6 +2,7 @@ using LabelForge.Print;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
+using LabelForge.Recipes.Files;
 using LabelForge.Web.Editing;
 
 namespace LabelForge.Web.Workbench;

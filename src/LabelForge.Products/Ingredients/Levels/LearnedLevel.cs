@@ -11,17 +11,13 @@ internal static class LearnedLevel
 
     /// <summary>Mass percent by family and form.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    public static Dictionary<(string Family, ProductForm Form), double> ReadFamilies(DataTable table)
-    {
-        return table.Rows(FamilyHeading).ToArray()
+    public static Dictionary<(string Family, ProductForm Form), double> ReadFamilies(DataTable table) =>
+        table.Rows(FamilyHeading).ToArray()
             .ToDictionary(r => (r.Needed("family"), UseLevel.ReadForm(r)), r => UseLevel.ReadPercent(r, "percent"));
-    }
 
     /// <summary>Mass percent by place, from the first.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    public static ImmutableArray<(double WaterFirst, double Other)> ReadPlaces(DataTable table)
-    {
-        return [.. table.Rows(PlaceHeading).ToArray()
+    public static ImmutableArray<(double WaterFirst, double Other)> ReadPlaces(DataTable table) =>
+        [.. table.Rows(PlaceHeading).ToArray()
             .Select(r => (UseLevel.ReadPercent(r, "water first"), UseLevel.ReadPercent(r, "other")))];
-    }
 }

@@ -14,12 +14,10 @@ public sealed record LevelFamily(
 
     /// <summary>Reads the table.</summary>
     /// <exception cref="InputException">A row cannot be used.</exception>
-    internal static ImmutableArray<LevelFamily> Read(DataTable table)
-    {
-        return [.. table.Rows(Heading).ToArray().Select(r => new LevelFamily(
+    internal static ImmutableArray<LevelFamily> Read(DataTable table) =>
+        [.. table.Rows(Heading).ToArray().Select(r => new LevelFamily(
             r.Needed("family"), [.. r.Several("ingredients")], ReadWords(r, "words"),
             [.. r.Several("roles").Select(role => Role(r, role))], ReadWords(r, "other words")))];
-    }
 
     /// <summary>The family of a name: by the name itself, then by its role, then by the words of
     /// an unknown name; the last family takes the rest.</summary>

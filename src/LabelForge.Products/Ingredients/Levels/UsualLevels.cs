@@ -115,10 +115,8 @@ public sealed class UsualLevels
 
     private static DataTable Table(string name) => DataTable.Embedded($"ingredients/tables/{name}.csv").Single();
 
-    private static Dictionary<string, ProductForm> Products(DataTable table)
-    {
-        return table.Rows(["form", "products"]).ToArray()
+    private static Dictionary<string, ProductForm> Products(DataTable table) =>
+        table.Rows(["form", "products"]).ToArray()
             .SelectMany(r => r.Several("products").Select(p => (Product: p, Form: UseLevel.ReadForm(r))))
             .ToDictionary(p => p.Product, p => p.Form);
-    }
 }

@@ -44,7 +44,7 @@ internal sealed partial record Asides(string Name, CasNumber? Cas, string? Share
 
     private static bool IsPurpose(string part) => Purpose().IsMatch(part.Trim());
 
-    // "(25-30)": a range without its sign. One whole figure alone may be a footnote's.
+    // "(25-30)": a range without its percent sign. One whole figure alone may be a footnote's.
     private static bool IsNumbers(string part) => BareRange().IsMatch(part);
 
     /// <summary>A bare range made into a share.</summary>

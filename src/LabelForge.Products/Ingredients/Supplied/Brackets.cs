@@ -3,7 +3,7 @@ namespace LabelForge.Ingredients.Supplied;
 /// <summary>Which places of a text stand inside brackets that both open and close.</summary>
 internal static class Brackets
 {
-    /// <summary>For each place, whether it is inside. A bracket without its partner counts as a plain sign.</summary>
+    /// <summary>For each place, whether it is inside. A bracket without its partner counts as a plain character.</summary>
     public static bool[] Inside(string text)
     {
         var inside = new bool[text.Length];

@@ -32,7 +32,7 @@ public static partial class CertificateText
         var limits = new Dictionary<string, decimal>(StringComparer.Ordinal);
         var allergens = new Dictionary<string, string>(StringComparer.Ordinal);
         var unread = ImmutableArray.CreateBuilder<string>();
-        // A column headed with the sign gives bare figures below.
+        // A column headed with the percent sign gives bare figures below.
         var percentColumn = text.Contains('%') || text.Contains("percent", StringComparison.OrdinalIgnoreCase);
         foreach (var row in text.Split('\n').Select(r => Spaces().Replace(r, " ").Trim()).Where(r => r.Length is > 0 and <= LongestRow))
         {

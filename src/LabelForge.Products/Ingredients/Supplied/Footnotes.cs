@@ -1,11 +1,11 @@
 namespace LabelForge.Ingredients.Supplied;
 
-/// <summary>The footnotes of a paper: what each sign means, and the text without them.</summary>
+/// <summary>The footnotes of a paper: what each mark means, and the text without them.</summary>
 internal sealed partial record Footnotes(string Text, ImmutableArray<(string Sign, string Meaning)> Notes)
 {
     /// <summary>Takes the footnotes out of the text.</summary>
     /// <param name="text">The paper's text.</param>
-    /// <param name="names">Whether a piece of text is a known name: a sign may stand before a name too.</param>
+    /// <param name="names">Whether a piece of text is a known name: a mark may stand before a name too.</param>
     public static Footnotes Of(string text, Func<string, bool> names)
     {
         var notes = new List<(string Sign, string Meaning)>();
@@ -34,18 +34,18 @@ internal sealed partial record Footnotes(string Text, ImmutableArray<(string Sig
         return new Footnotes(kept.ToString(), [.. notes]);
     }
 
-    /// <summary>Whether the sign says organic.</summary>
+    /// <summary>Whether the mark says organic.</summary>
     public bool IsOrganic(string sign) => Notes.Any(n => n.Sign == sign && Organic().IsMatch(n.Meaning));
 
-    /// <summary>Whether any footnote explains the sign.</summary>
+    /// <summary>Whether any footnote explains the mark.</summary>
     public bool Explains(string sign) => Notes.Any(n => n.Sign == sign);
 
     /// <summary>A word that says organic.</summary>
     [GeneratedRegex(@"\b(organic(ally)?|biologi\w*|bio|kba)\b", RegexOptions.IgnoreCase)]
     public static partial Regex Organic();
 
-    // Where the footnote ends: at its sentence's or line's end, at the next sign, or before a comma with a known name after it;
-    // -1 where it is no footnote but a sign before a name.
+    // Where the footnote ends: at its sentence's or line's end, at the next mark, or before a comma with a known name after it;
+    // -1 where it is no footnote but a mark before a name.
     private static int End(string text, int from, Func<string, bool> names)
     {
         var end = text.IndexOfAny(['\n', '*', '\u2020', '\u2021', PaperText.Parting, PaperText.NoteWas], from);

@@ -1,6 +1,6 @@
 namespace LabelForge.Ingredients.Supplied;
 
-/// <summary>A piece of a list taken apart: the name, its share, its signs, its CAS number.</summary>
+/// <summary>A piece of a list taken apart: the name, its share, its footnote marks, its CAS number.</summary>
 internal sealed partial record NamePiece(string Name, ShareRange Share, ImmutableArray<string> Signs, bool SaysOrganic, CasNumber? Cas,
     ImmutableArray<string> Remarks)
 {

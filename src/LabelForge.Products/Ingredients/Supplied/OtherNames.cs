@@ -97,12 +97,10 @@ public sealed partial class OtherNames
         return shape.Replace("rn", "m").Replace("vv", "w").Replace("ci", "d").ToString();
     }
 
-    private static FrozenDictionary<string, string> Read(DataTable table)
-    {
-        return table.Rows(Heading).ToArray()
+    private static FrozenDictionary<string, string> Read(DataTable table) =>
+        table.Rows(Heading).ToArray()
             .DistinctBy(r => Folded(r.Needed("name")))
             .ToFrozenDictionary(r => Folded(r.Needed("name")), r => r.Needed("source").Length > 0 ? r.Needed("ingredient") : "");
-    }
 
     [GeneratedRegex(@"^(?:ext\.?\s*)?(?:F\.?\s*D\.?\s*(?:&|and|\+)?\s*C\.?|D\.?\s*(?:&|and|\+)\s*C\.?|FDC|DC)\s*[-.]?\s*(?<hue>blue|red|yellow|green|orange|violet|black|brown)\s*[-,.]?\s*(?:no\.?|nr\.?|number|#|№)?\s*(?<number>[0-9]{1,2})(?<lake>\s*,?\s*(?:\(?(?:al|alum|aluminum|aluminium)\.?\)?\s*)?lake)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Certified();

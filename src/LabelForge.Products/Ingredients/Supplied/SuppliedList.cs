@@ -2,7 +2,7 @@ namespace LabelForge.Ingredients.Supplied;
 
 /// <summary>One name read from a supplier's paper.</summary>
 /// <param name="Position">Its place in the supplier's list, from 1; what may be contained is counted on.</param>
-/// <param name="Text">The name as the supplier wrote it, without its share and its footnote signs.</param>
+/// <param name="Text">The name as the supplier wrote it, without its share and its footnote marks.</param>
 /// <param name="Share">What the paper says of its share of the material by mass;
 /// <see cref="ShareRange.Unknown"/> where it says nothing.</param>
 /// <param name="Organic">Whether the paper calls it organic, by a word beside the name or by a footnote.</param>

@@ -45,7 +45,7 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>The workshop; null where one of its files cannot be used, which the frame tells.</summary>
     protected Workshop? Workshop => WorkshopCache.Read().Workshop;
 
-    /// <summary>Asks the books to show something, at one moment; see <see cref="BooksCache.Asked"/>.</summary>
+    /// <summary>Asks the books to show something, in one transaction; see <see cref="BooksCache.Asked"/>.</summary>
     protected T Asked<T>(Func<IBooks, T> ask, T otherwise) => BooksCache.Asked(ask, otherwise);
 
     /// <summary>Asks the books for something that a form is about to write.</summary>

@@ -1,10 +1,19 @@
-namespace LabelForge.Web.Editing;
+namespace LabelForge.Recipes.Files;
 
 /// <summary>How a value is written so that it reads back as the same text.</summary>
-internal static partial class YamlScalar
+public static partial class YamlScalar
 {
     /// <summary>The text, plain where that is safe anywhere in a file, else in double quotation marks.</summary>
     public static string Write(string text) => Plain().IsMatch(text) && !Words().IsMatch(text) ? text : Quoted(text);
+
+    /// <summary>What was typed as one line, written so: without control characters, and no blank at either end.</summary>
+    public static string Line(string typed) => Write(OneLine(typed));
+
+    /// <summary>The same in quotation marks whatever it is: a postcode of 04101 must not lose its zero, nor a telephone its
+    /// plus.</summary>
+    public static string QuotedLine(string typed) => Quoted(OneLine(typed));
+
+    private static string OneLine(string typed) => new string([.. typed.Where(c => !char.IsControl(c))]).Trim();
 
     private static string Quoted(string text)
     {
@@ -26,7 +35,7 @@ internal static partial class YamlScalar
         return quoted.Append('"').ToString();
     }
 
-    // Nothing that means something in YAML: no colon or hash, no bracket or comma, no sign at the front, no blank at either end.
+    // Nothing that means something in YAML: no colon or hash, no bracket or comma, no indicator at the front, no blank at either end.
     // A comparison at the front (<= 1 %) is how shares are written, and means nothing in YAML.
     [GeneratedRegex(@"^(?:[<≤≥]=? ?|(?=[\p{L}0-9]))[\p{L}0-9](?:[\p{L}\p{M}0-9 ()/.'+%&;=_–—×·-]*[\p{L}\p{M}0-9)/.'+%;_])?\z")]
     private static partial Regex Plain();
