@@ -52,7 +52,7 @@ public static class DeclarationBuilder
             unsettled,
             [
                 .. MayContainColours.Findings(recipe, kind, market, style, on),
-                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null)
+                .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null && !IsListedColour(k, rules, dictionary))
                     .Select(k => NameUnknown(k, product, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
                 .. AllergenNaming.Findings(allergens, named, rule, ordered, dictionary),
@@ -90,6 +90,10 @@ public static class DeclarationBuilder
             Besides = besides,
         };
     }
+
+    // Where colours are listed one by one, the listing's name is the lawful one.
+    private static bool IsListedColour(string name, RulesOf rules, IngredientDictionary dictionary) =>
+        rules.Rule("ingredients.colour-name/vague") is not null && dictionary.Colours.Find(name) is not null;
 
     // A name nobody has settled stops the label; one that the maker has settled is told.
     private static Finding NameUnknown(string name, FinishedProduct product, Market market)

@@ -27,7 +27,8 @@ public sealed class FirstSocketTests(Chromium chromium)
     public async Task A_page_that_the_program_does_not_answer_says_so()
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
-        await window.Page.RouteWebSocketAsync(url => url.Contains("/_blazor", StringComparison.Ordinal), socket => _ = socket.CloseAsync());
+        await window.Page.RouteWebSocketAsync(url => url.Contains("/_blazor", StringComparison.Ordinal),
+            socket => _ = socket.CloseAsync());
         await window.Page.GotoAsync(new Uri(window.Address, "/recipes").ToString());
         await window.Page.Locator("#components-reconnect-modal[data-state=gone]").WaitForAsync();
         await Assertions.Expect(window.Page.Locator("#lost-again")).ToBeVisibleAsync();
