@@ -91,15 +91,23 @@ public class TypeTests
     public void Letters_of_an_svg_are_the_outlines_that_are_printed(string file)
     {
         var face = BundledFaces.OfFile(file);
-        using var font = new SKFont(face.Typeface, face.UnitsPerEm) { Hinting = SKFontHinting.None, Subpixel = true, LinearMetrics = true };
+        using var font = new SKFont(face.Typeface, face.UnitsPerEm)
+        {
+            Hinting = SKFontHinting.None,
+            Subpixel = true,
+            LinearMetrics = true,
+        };
         foreach (var letter in "abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789&%@éßø½")
         {
             var glyph = font.GetGlyph(letter);
             using var printed = font.GetGlyphPath(glyph);
             using var drawn = SKPath.ParseSvgPathData(face.Outline(glyph)!.At(100));
             Assert.Equal(printed.PointCount, drawn.PointCount);
-            Assert.Equal(printed.Points.Select(p => (double)p.X + 100), drawn.Points.Select(p => (double)p.X), (a, b) => Math.Abs(a - b) < 0.26);
-            Assert.Equal(printed.Points.Select(p => (double)p.Y), drawn.Points.Select(p => (double)p.Y), (a, b) => Math.Abs(a - b) < 0.26);
+            Assert.All(printed.Points.Zip(drawn.Points), p =>
+            {
+                Assert.Equal(p.First.X + 100, p.Second.X, 0.26f);
+                Assert.Equal(p.First.Y, p.Second.Y, 0.26f);
+            });
         }
         Assert.Null(face.Outline(font.GetGlyph(' ')));
     }

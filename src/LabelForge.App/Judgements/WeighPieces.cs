@@ -1,3 +1,4 @@
+using LabelForge.Papers;
 using LabelForge.Quantities;
 using LabelForge.Records.Weighing;
 
@@ -22,10 +23,13 @@ public static class WeighPieces
     /// <param name="sample">The weighed pieces, what empty packages weigh taken off.</param>
     /// <param name="lotSize">How many pieces the whole lot has; null where it is not known.</param>
     /// <param name="on">The day to judge by.</param>
+    /// <param name="words">The language of what is said; English where none is given.</param>
     /// <exception cref="Measures.InputException">The market has no test of net contents, or the sample is not one of masses.</exception>
-    public static WeighedPieces Judge(Market market, NetAmount declared, WeighedSample sample, int? lotSize, DateOnly on)
+    public static WeighedPieces Judge(Market market, NetAmount declared, WeighedSample sample, int? lotSize, DateOnly on,
+        PaperWords? words = null)
     {
         var test = NetContentTest.Of(market, declared, sample, lotSize);
-        return new(test, LargestDeclaration.Of(market, sample, on, declared.System, lotSize), SampleNotes.Of(test, lotSize));
+        return new(test, LargestDeclaration.Of(market, sample, on, declared.System, lotSize, words),
+            SampleNotes.Of(test, lotSize, words));
     }
 }

@@ -1,3 +1,4 @@
+using LabelForge.Papers;
 using LabelForge.Quantities;
 
 namespace LabelForge.Records.Weighing;
@@ -18,29 +19,28 @@ public sealed record LargestDeclaration(decimal Grams, NetQuantity? Statement, s
     /// (in the EU and Great Britain: no more pieces than the rules allow, and none by more than twice).
     /// </remarks>
     public static LargestDeclaration Of(Market market, WeighedSample sample, DateOnly on, MeasureSystem system = MeasureSystem.Metric,
-        int? lotSize = null)
+        int? lotSize = null, PaperWords? words = null)
     {
+        words ??= PaperWords.English;
         var whole = lotSize == sample.Count;
         if (sample.Sd is not { } sd)
         {
             if (!whole)
-                return new LargestDeclaration(0, null, "One piece says nothing of how the others differ: weigh at least 2, better 12.");
+                return new LargestDeclaration(0, null, words["weigh-one-says-nothing"]);
             sd = 0;
         }
         var bound = whole ? sample.Mean : sample.Mean - SampleFactor.Of(sample.Count, Confidence) * sd;
         // Below a thousandth of a gram a kitchen scale knows nothing.
         bound = Math.Floor(bound * 1000m) / 1000m;
         if (bound <= 0)
-            return new LargestDeclaration(0, null,
-                "The weights differ so much that they support no declaration: look for a slip of the pen, or weigh more pieces.");
+            return new LargestDeclaration(0, null, words["weigh-differ-too-much"]);
         var grams = Supported(market, sample, bound, system, lotSize);
         var why = grams < bound
-            ? $"{sample.Pieces.MinBy(p => p.Net.Grams)!.Name} is so light that a higher figure would leave it short by more "
-                + $"than is allowed."
-            : whole ? "The whole lot was weighed: its average."
-            : FormattableString.Invariant($"With 97.5 % confidence the lot's average is not below {bound:0.###} g.");
+            ? words["weigh-held-by-lightest", sample.Pieces.MinBy(p => p.Net.Grams)!.Name]
+            : whole ? words["weigh-whole-lot"]
+            : words["weigh-lower-bound", bound];
         return grams <= 0
-            ? new LargestDeclaration(0, null, "One piece is so light that no declaration can stand for all: leave it out of the lot.")
+            ? new LargestDeclaration(0, null, words["weigh-one-too-light"])
             : new LargestDeclaration(grams, NetQuantityStatement.For(market, NetAmount.Of(Mass.FromGrams(grams), system), on), why);
     }
 

@@ -1,3 +1,4 @@
+using LabelForge.Papers;
 using LabelForge.Records.Spreadsheets;
 
 namespace LabelForge.Records.Weighing;
@@ -18,8 +19,8 @@ public static partial class WeighingList
     /// <exception cref="InputException">Something in it cannot be read, with its line.</exception>
     public static WeighedSample ReadFile(string path, Mass? tare = null) => Of(TextTable.ReadFile(path), path, tare);
 
-    /// <summary>Reads a list's rows.</summary>
-    public static WeighedSample Of(IReadOnlyList<TextRow> rows, string file, Mass? tare = null)
+    /// <summary>Reads a list's rows; a piece without a name is called by its number, in the language of the words.</summary>
+    public static WeighedSample Of(IReadOnlyList<TextRow> rows, string file, Mass? tare = null, PaperWords? words = null)
     {
         if (rows.Count == 0)
             throw new InputException(file, 0, "weighing.empty");
@@ -36,7 +37,7 @@ public static partial class WeighingList
                 throw new InputException(file, row.Line, "weighing.empty-as-full", ("off", off), ("gross", gross));
             var name = columns.Name is { } n && n < row.Cells.Count && row.Cells[n].Length > 0
                 ? row.Cells[n]
-                : $"piece {pieces.Count + 1}";
+                : (words ?? PaperWords.English)["weigh-piece", pieces.Count + 1];
             pieces.Add(new WeighedPiece(name, Mass.FromGrams(gross.Grams - off.Grams), row.Line));
         }
         return pieces.Count > 0

@@ -15,8 +15,8 @@ public sealed class LabelViews(WorkshopCache shelf, BooksCache books, TemporaryD
 {
     private const int MostKnown = 30;
     private static readonly TimeSpan BeforeOthers = TimeSpan.FromMilliseconds(150);
-    private readonly ConcurrentDictionary<(string Id, LabelWish Wish), (Workshop Workshop, DateOnly On, int Books, string Text, LabelView View)>
-        _last = [];
+    private readonly ConcurrentDictionary<(string Id, LabelWish Wish),
+        (Workshop Workshop, DateOnly On, int Books, string Text, LabelView View)> _last = [];
     private readonly ConcurrentDictionary<string, SemaphoreSlim> _turns = [];
 
     /// <summary>What it came to the last time, where nothing has changed since: a page that is opened again shows its label with its

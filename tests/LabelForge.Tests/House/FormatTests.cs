@@ -34,6 +34,15 @@ public partial class FormatTests
             where line.Text.Length >= 140 && line.Text.LastIndexOf('"') - line.Text.IndexOf('"') < 60
             select $"{Path.GetFileName(file)}:{line.At + 1}");
 
+    // A page's markup is full of quotes: there one literal has to be most of the line.
+    [Fact]
+    public void Lines_of_pages_stay_under_140_characters_but_for_one_long_literal() =>
+        Assert.Empty(
+            from file in Sources("src", "*.razor")
+            from line in File.ReadLines(file).Select((Text, At) => (Text, At))
+            where line.Text.Length >= 140 && !line.Text.Contains("=\"@($\"", StringComparison.Ordinal)
+            select $"{Path.GetFileName(file)}:{line.At + 1}");
+
     private static string[] Imports(string file) =>
         [.. File.ReadLines(file).Select(l => UsingLine().Match(l)).SkipWhile(m => !m.Success).TakeWhile(m => m.Success)
             .Select(m => m.Groups[1].Value)];
@@ -48,8 +57,10 @@ public partial class FormatTests
         .Zip(b.Split('.'), (x, y) => string.Compare(x, y, StringComparison.OrdinalIgnoreCase))
         .FirstOrDefault(c => c != 0, a.Length - b.Length);
 
-    private static IEnumerable<string> Sources() => new[] { "src", "tests", "build" }
-        .SelectMany(f => Directory.EnumerateFiles(Path.Combine(Repository.Folder, f), "*.cs", SearchOption.AllDirectories))
+    private static IEnumerable<string> Sources() => new[] { "src", "tests", "build" }.SelectMany(f => Sources(f, "*.cs"));
+
+    private static IEnumerable<string> Sources(string folder, string files) =>
+        Directory.EnumerateFiles(Path.Combine(Repository.Folder, folder), files, SearchOption.AllDirectories)
         .Select(f => Path.GetRelativePath(Repository.Folder, f))
         .Where(f => !f.Split(Path.DirectorySeparatorChar).Any(p => p is "obj" or "bin" or "Migrations"))
         .Select(f => Path.Combine(Repository.Folder, f));

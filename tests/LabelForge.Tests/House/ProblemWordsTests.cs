@@ -80,14 +80,14 @@ public partial class ProblemWordsTests
         Assert.Equal("26R25-01E", problem.ValueOf("lot"));
     }
 
-    // What is left in English: groups of the command alone, of files that no maker writes, and of a server's keeper.
+    // What is left in English: groups of the command alone, and of files that no maker writes.
     [Fact]
     public void What_a_page_can_tell_is_told_in_french_too()
     {
         var french = ProblemWords.Page("fr").All().Select(w => GroupOf(w.Code)).ToHashSet();
         string[] left = [.. ProblemWords.Command.All().Select(w => GroupOf(w.Code)).Where(g => !french.Contains(g)).Distinct()
             .Order(StringComparer.Ordinal)];
-        Assert.Equal(["backup", "call", "claims", "figure", "gs1", "import", "rule", "scan", "server", "substances", "tool"], left);
+        Assert.Equal(["backup", "call", "claims", "import", "rule", "substances"], left);
         var problem = new Problem(null, 0, "amount.percent-of-what", ("text", "5 %"), ("figure", 5));
         Assert.Equal(("fr", "« 5 % » : un pourcentage de quoi ?"),
             (problem.In(ProblemWords.Page("fr")).Language, problem.In(ProblemWords.Page("fr")).Wrong));
