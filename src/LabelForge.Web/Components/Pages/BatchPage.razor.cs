@@ -1,15 +1,10 @@
 using LabelForge.Checks;
-using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Papers;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Output;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
-using LabelForge.Web.Components.Parts;
-using LabelForge.Web.Editing;
-using LabelForge.Web.Serving;
-using LabelForge.Web.Wording;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;

@@ -1,7 +1,5 @@
 using LabelForge.Checks;
-using LabelForge.Declarations;
 using LabelForge.Lots;
-using LabelForge.Papers;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
@@ -10,13 +8,8 @@ using LabelForge.Print.Sheets;
 using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
-using LabelForge.Web.Components.Parts;
-using LabelForge.Web.Editing;
-using LabelForge.Web.Serving;
-using LabelForge.Web.Wording;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
-using Microsoft.JSInterop;
 
 namespace LabelForge.Web.Components.Pages;
 

@@ -1,15 +1,13 @@
 using LabelForge.Checks;
-using LabelForge.Declarations;
-using LabelForge.Papers;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Fitting;
 using LabelForge.Print.Jobs;
 using LabelForge.Quantities;
+using LabelForge.Recipes.Files;
 using LabelForge.Records.Books;
 using LabelForge.UseCases;
 using LabelForge.Web.Components.Parts;
 using LabelForge.Web.Editing;
-using LabelForge.Web.Serving;
 using LabelForge.Web.Wording;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
