@@ -1,4 +1,8 @@
 using System.Text.Json;
+using LabelForge.Checks;
+using LabelForge.Cli.Verbs;
+using LabelForge.Markets;
+using LabelForge.UseCases;
 
 namespace LabelForge.Cli.Tests;
 
@@ -76,6 +80,60 @@ public sealed class CheckAllTests : IDisposable
         Assert.Contains("a.pdf", run.Output, StringComparison.Ordinal);
         Assert.Contains("MUST b.txt (us) claim.drug", run.Output, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void A_folder_of_labels_ends_with_its_worst_and_a_file_that_cannot_be_read_stops_no_other()
+    {
+        var labels = Directory.CreateDirectory(Path.Combine(_folder, "old")).FullName;
+        File.WriteAllText(Path.Combine(labels, "right.txt"), RightLabel);
+        var run = CommandRun.Of("check", labels);
+        Assert.Equal(0, run.ExitCode);
+        Assert.Contains("1 looked at, 0 with something that a rule requires, 0 not judged", run.Output, StringComparison.Ordinal);
+        File.WriteAllText(Path.Combine(labels, "wrong.txt"), RightLabel.Replace("Net Wt 4 oz (113 g)", "", StringComparison.Ordinal));
+        Assert.Equal(1, CommandRun.Of("check", labels).ExitCode);
+        File.WriteAllText(Path.Combine(labels, "broken.pdf"), "%PDF-1.4 and nothing after it");
+        var worst = CommandRun.Of("check", labels);
+        Assert.Equal(2, worst.ExitCode);
+        Assert.Matches(@"broken\.pdf\s+us\s+not judged", worst.Output);
+        Assert.Matches(@"right\.txt\s+us\s+-\s", worst.Output);
+        Assert.Matches(@"wrong\.txt\s+us\s+[1-9]", worst.Output);
+        Assert.Contains("3 looked at, 1 with something that a rule requires, 1 not judged", worst.Output, StringComparison.Ordinal);
+        var json = CommandRun.Of("check", labels, "--format", "json");
+        Assert.Equal(2, json.ExitCode);
+        Assert.Contains("broken.pdf", json.Messages, StringComparison.Ordinal);
+        using var read = JsonDocument.Parse(json.Output);
+        Assert.Equal(["right.txt", "wrong.txt"],
+            read.RootElement.GetProperty("products").EnumerateArray().Select(p => p.GetProperty("name").GetString()));
+    }
+
+    [Fact]
+    public void A_folder_without_labels_is_said() =>
+        Assert.Equal(2, CommandRun.Of("check", Directory.CreateDirectory(Path.Combine(_folder, "empty")).FullName).ExitCode);
+
+    // The same judgement as the page and other programs ask for it.
+    [Fact]
+    public void Each_product_has_a_row_for_each_market_with_its_counts()
+    {
+        File.WriteAllText(Path.Combine(_folder, "recipes", "broken.yaml"), "name: [");
+        File.WriteAllText(Recipe, File.ReadAllText(Recipe).Replace("identity: ", "identity: \" \" # ", StringComparison.Ordinal));
+        var judged = WorkshopJudgement.Of(Shared.OpenFolder(_folder), [Market.Us, Market.Named("ca")], new DateOnly(2026, 11, 26));
+        Assert.Equal([("broken", "us"), ("broken", "ca"), ("first-bar", "us"), ("first-bar", "ca")],
+            judged.Select(j => (j.Product, j.Market.Id)));
+        Assert.All(judged.Take(2), j => Assert.True(j is { Report: null, Problem: not null }));
+        Assert.All(judged.Skip(2), j => Assert.Equal(j.Report!.Findings.Count(f => f.Severity == Severity.Must), j.Count(Severity.Must)));
+        Assert.True(judged[2].Count(Severity.Must) > 0);
+    }
+
+    private const string RightLabel = """
+        Tern & Thistle
+        Bar soap
+        Net Wt 4 oz (113 g)
+        Ingredients: Sodium Olivate, Sodium Cocoate, Water, Glycerin, Fragrance
+        Lot TT-26
+        Tern & Thistle LLC
+        12 Example Street, Fairport, ME 00000
+        ternandthistle.example
+        """;
 
     [Theory]
     [InlineData("label")]

@@ -2,7 +2,7 @@ namespace LabelForge.Checks.Words;
 
 /// <summary>
 /// A claim by what it means: words of some classes one after the other, "{acts} ... {ailments}"; <c>...</c> stands for up to
-/// five words between.
+/// six words between.
 /// </summary>
 internal sealed partial class MeaningPattern
 {
@@ -66,7 +66,7 @@ internal sealed partial class MeaningPattern
         return parts;
     }
 
-    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}0-9%'’]+(?:[.,][0-9]+%?)?){0,5},?[\s-]+(?:\p{L}{1,5}['’])?$")]
+    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}0-9%'’]+(?:[.,][0-9]+%?)?){0,6},?[\s-]+(?:\p{L}{1,5}['’])?$")]
     private static partial Regex WordsBetween();
 
     [GeneratedRegex(@"^,?[\s-]+(?:\p{L}{1,5}['’])?$")]

@@ -52,6 +52,9 @@ public static partial class AddressReader
             return null;
         country ??= shape == "us" ? "US" : null;
         var from = Math.Max(0, code.Index - LongestBefore);
+        // Half a line is no name.
+        if (from > 0 && text.IndexOf('\n', from - 1, code.Index - from + 1) is >= 0 and var endOfLine)
+            from = endOfLine + 1;
         var before = text[from..code.Index];
         if (before.LastIndexOf("\n\n", StringComparison.Ordinal) is >= 0 and var gap)
             (before, from) = (before[(gap + 2)..], from + gap + 2);
@@ -74,7 +77,7 @@ public static partial class AddressReader
             ? code.Index
             : from
                 + Math.Max(0,
-                    before.LastIndexOf(parts[Math.Max(0, Math.Min(nameAt >= 0 ? nameAt : first, parts.Length - 1))],
+                    before.LastIndexOf(parts[Math.Max(0, Math.Min(nameAt >= 0 && name is not null ? nameAt : first, parts.Length - 1))],
                         StringComparison.Ordinal));
         var hasStreet = street >= 0 || (found is { } c && Street().IsMatch(after[..c.Start]));
         return new(new TextSpan(begins, code.Index - begins + tail.Length), name, line, country, hasStreet, lead);
@@ -158,13 +161,32 @@ public static partial class AddressReader
 
     private static (string? Name, string? Lead) NameOf(string? part)
     {
-        if (part is null)
+        if (part is null || IsSentence().IsMatch(part))
             return (null, null);
         var lead = LeadIn.Value.Match(FoldedText.Of(part));
         var name = OtherLead().Replace(part[(lead.Success ? lead.Index + lead.Length : 0)..].Trim(' ', ':', '.', '-', '–', '©'), "");
         return (name.Length is > 1 and <= 60 && name.Count(char.IsLetter) > 1 && !Opening().IsMatch(name) ? name : null,
             lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
     }
+
+    /// <summary>The lines of a place, but for sentences among them: those belong to no address.</summary>
+    internal static IEnumerable<TextSpan> WithoutSentences(string text, TextSpan place)
+    {
+        for (var at = place.Start; at < place.End;)
+        {
+            var end = text.IndexOf('\n', at, place.End - at) is >= 0 and var found ? found : place.End;
+            if (!IsShortSentence().IsMatch(text[at..end].Trim()))
+                yield return new(at, end - at);
+            at = end + 1;
+        }
+    }
+
+    // Many words, a small one last, and a full stop: no name.
+    [GeneratedRegex(@"^\S+(?:\s+\S+){3,}\s+\p{Ll}+[.!]$")]
+    private static partial Regex IsSentence();
+
+    [GeneratedRegex(@"^\p{Lu}\S*(?:\s+\S+)+\s+\p{Ll}+[.!]$")]
+    private static partial Regex IsShortSentence();
 
     // "Responsible person: Example Ltd 2 Example Quay": nothing parts the name from the street.
     private static (string? Name, string? Lead) NameInside(string part) =>

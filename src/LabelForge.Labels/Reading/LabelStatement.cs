@@ -130,6 +130,8 @@ public sealed partial record LabelStatement(
             business = business with { Name = trade };
         if (business.Name is null && addresses.All(a => a.Name is null) && LegalForms.NameIn(text.Without(taken)) is { } legal)
             business = business with { Name = legal };
+        IEnumerable<TextSpan> Said(ImmutableArray<TextSpan> places) =>
+            places.SelectMany(p => AddressReader.WithoutSentences(text.Text, p));
         var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().ToArray();
         return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text),
             names.Where(n => n.Length > 2).Aggregate(rest, Blank))
@@ -141,8 +143,9 @@ public sealed partial record LabelStatement(
                 : null,
             MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,
             Brand = BusinessReader.NameAtHead(text.Without(taken), identity?.Span),
-            Strays = WordAccount.Of(text, [.. taken, .. addresses.Select(a => a.Span)], identity?.Span,
-                [.. business.Spans, .. contact.Spans, .. addresses.Select(a => a.Span)], names, dictionary, ingredients?.Items ?? []),
+            Strays = WordAccount.Of(text, Said([.. taken, .. addresses.Select(a => a.Span)]), identity?.Span,
+                [.. Said([.. business.Spans, .. contact.Spans, .. addresses.Select(a => a.Span)])], names, dictionary,
+                ingredients?.Items ?? []),
         };
     }
 

@@ -1,7 +1,8 @@
 namespace LabelForge.Checks.Reading;
 
 /// <summary>The words and the sentences of a text, and in which language they are: by the words that stand in any text of it and by
-/// the words of labels.</summary>
+/// the words of labels. Claims tell the languages that have a grammar apart by its own short list: <c>small</c> in grammar.yaml says
+/// why.</summary>
 public static class LanguageOf
 {
     private static readonly Lazy<ImmutableArray<(string Language, HashSet<string> Words)>> Held = new(Load);

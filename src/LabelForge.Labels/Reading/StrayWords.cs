@@ -78,6 +78,9 @@ public static partial class WordAccount
         return [.. parts.SelectMany(p => account.Of(p))];
     }
 
+    // Parts that are sentences and go on over lines; a name, a date and an address do not.
+    private static readonly ImmutableArray<LabelWord> OfSentences = [LabelWord.Directions, LabelWord.Warnings, LabelWord.Other];
+
     // A sentence or what a line holds of it.
     private readonly record struct Part(string Text, TextSpan Span, bool GoesOn, bool IsTitle);
 
@@ -101,7 +104,7 @@ public static partial class WordAccount
                 if (words == 0)
                     continue;
                 // A sentence goes on over lines and semicolons; "Directions:" and what follows it are one.
-                goesOn = LabelWords.BeginsPart(said.Trim())
+                goesOn = LabelWords.BeginsAny(said.Trim(), OfSentences)
                     || (goesOn
                         && (part.Start == whole.Length - whole.TrimStart().Length || (part.Start > 0 && whole[part.Start - 1] == ';'))
                         && !EndsBefore(text, span.Start));
