@@ -21,13 +21,8 @@ public class DesignTests
             .SelectMany(d => DesignStyle.Known.SelectMany(s => new[] { $"{d}+{s}+light", $"{d}+{s}+dark" })),
     ];
 
-    // Pictures of the first three pairs of types; what the others do is measured, and seen on arranged fronts.
-    public static TheoryData<string> Pictures =>
-    [
-        .. LabelDesign.Known,
-        .. new[] { "bar-2x4", "tin-lid-2in" }
-            .SelectMany(d => new[] { "plain", "bookish", "round" }.SelectMany(s => new[] { $"{d}+{s}+light", $"{d}+{s}+dark" })),
-    ];
+    // One pair of types light and another dark: what the rest do is measured, and seen on arranged fronts.
+    public static TheoryData<string> Pictures => [.. LabelDesign.Known, "bar-2x4+bookish+dark", "tin-lid-2in+round+light"];
 
     /// <summary>Every design with invented words, drawn and held against a picture that a person approved.</summary>
     [Theory, MemberData(nameof(Pictures))]
@@ -41,7 +36,9 @@ public class DesignTests
         using var was = SKBitmap.Decode(approved);
         using var now = SKBitmap.Decode(received);
         Assert.Equal((was.Width, was.Height), (now.Width, now.Height));
-        var different = was.Pixels.Zip(now.Pixels).Count(p => Differs(p.First, p.Second));
+        var (before, after, different) = (was.Pixels, now.Pixels, 0);
+        for (var i = 0; i < before.Length; i++)
+            different += Differs(before[i], after[i]) ? 1 : 0;
         Assert.True(different <= MostPixels * was.Width * was.Height, $"{different} pixels of {id} differ; look at {received}.");
         File.Delete(received);
     }

@@ -27,13 +27,16 @@ internal static class Decoders
         Run("pdftoppm", ["-r", dpi.ToString(), "-png", "-singlefile", pdf, pdf]);
         try
         {
-            return Run("dmtxread", ["-N1", "-m5000", "-G126", pdf + ".png"]).TrimEnd('\n');
+            return DmtxPicture(pdf + ".png");
         }
         finally
         {
             File.Delete(pdf + ".png");
         }
     }
+
+    /// <summary>What dmtxread reads in a picture, with ~ for FNC1.</summary>
+    public static string DmtxPicture(string png) => Run("dmtxread", ["-N1", "-m5000", "-G126", png]).TrimEnd('\n');
 
     /// <summary>The codewords that dmtxread finds in the symbol, decoded no further.</summary>
     public static string DmtxCodewords(InkBlock block, int dpi = 300) =>

@@ -1,12 +1,15 @@
+using LabelForge.Lots;
 using LabelForge.Markets;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Fitting;
+using LabelForge.Print.Lettering;
 using LabelForge.Print.Ornaments;
 using LabelForge.Print.Output;
 using LabelForge.Print.Palettes;
 using LabelForge.Print.Tests.Looks;
+using SkiaSharp;
 
 namespace LabelForge.Print.Tests.Barcodes;
 
@@ -14,6 +17,8 @@ namespace LabelForge.Print.Tests.Barcodes;
 public sealed class GroundDecodingTests : IDisposable
 {
     private const string Lot = "26R25-01E";
+
+    private static readonly Gs1ElementString Item = Gs1ElementString.ForItem(Gtin.FromPrefix("9521321", 1).Value!, lot: Lot).Value!;
 
     private readonly string _folder = Directory.CreateTempSubdirectory("labelforge").FullName;
 
@@ -45,10 +50,34 @@ public sealed class GroundDecodingTests : IDisposable
     private void Read(LabelDesign design)
     {
         InstalledProgram.OrSkip("zbarimg");
+        InstalledProgram.OrSkip("dmtxread");
         var layout = LabelFitter.Fit(design, FrontTests.Usual(Market.Us),
             Barcode.Draw(BarcodeKind.Code128, Lot, new BarcodeOptions()).OrRefuse()).OrRefuse();
         var path = Path.Combine(_folder, "label.png");
         LabelFile.Write(path, layout.OnStock(), Samples.Info, 300);
         Assert.Equal("CODE-128:" + Lot, Decoders.ZbarPicture(path));
+        var marked = LabelFitter.Fit(design, FrontTests.Usual(Market.Us), Barcode.Draw(BarcodeKind.Gs1DataMatrix, Item).OrRefuse())
+            .OrRefuse();
+        Assert.Equal("~" + Item.Message, Decoders.DmtxPicture(Close(marked)));
+    }
+
+    // As a scanner is held to it: the symbol with what lies round it, three millimetres each way.
+    private string Close(LabelLayout label)
+    {
+        const int Dpi = 300;
+        const double Around = 3 * 72 / 25.4;
+        using var file = new MemoryStream();
+        LabelFile.WritePng(file, label.OnStock(), Dpi);
+        using var picture = SKBitmap.Decode(file.ToArray());
+        int Dots(double points) => (int)(points * Dpi / 72);
+        var bars = label.Bars.Where(b => b.Height < Points.Of(label.Design.Height) / 2).ToList();
+        using var close = new SKBitmap();
+        Assert.True(picture.ExtractSubset(close, new SKRectI(Dots(bars.Min(b => b.X) - Around), Dots(bars.Min(b => b.Y) - Around),
+            Math.Min(picture.Width, Dots(bars.Max(b => b.X + b.Width) + Around)),
+            Math.Min(picture.Height, Dots(bars.Max(b => b.Y + b.Height) + Around)))));
+        var path = Path.Combine(_folder, "close.png");
+        using var written = File.Create(path);
+        close.Encode(written, SKEncodedImageFormat.Png, 100);
+        return path;
     }
 }

@@ -133,17 +133,7 @@ public class FrontTests
     [InlineData("bottle-wrap-3.333x4")]
     public void A_common_shape_has_six_arrangements_to_choose_from(string shape)
     {
-        var content = shape == "lip-tube-wrap"
-            ? Usual(Market.Us) with
-            {
-                ProductName = "Moss Lane",
-                Identity = "Lip balm",
-                NetQuantity = "Net Wt 0.15 oz (4.5 g)",
-                Directions = "Smooth over lips.",
-                Ingredients = ["Cocos Nucifera (Coconut) Oil", "Beeswax", "Tocopherol", "Fragrance"],
-                Warnings = [],
-            }
-            : Usual(Market.Us);
+        var content = shape == "lip-tube-wrap" ? LipBalm : Usual(Market.Us);
         var found = ArrangementFile.Known.Where(a => LabelFitter.Fit(
             LabelDesign.Load(shape).In(Of(a, "bookish", OrnamentFamily.All[3], null, 150)), content, null)
                 is Fit.Fits { Layout.Design.Look.Arrangement: var used } && used == a).ToList();
@@ -293,6 +283,16 @@ public class FrontTests
         Warnings = ["For external use only. Keep out of eyes."],
         Floors = FloorsOf(market),
         PrincipalPanel = Panel.Rectangle(Length.FromInches(2.2m), Length.FromInches(2.2m)),
+    };
+
+    internal static LabelContent LipBalm => Usual(Market.Us) with
+    {
+        ProductName = "Moss Lane",
+        Identity = "Lip balm",
+        NetQuantity = "Net Wt 0.15 oz (4.5 g)",
+        Directions = "Smooth over lips.",
+        Ingredients = ["Cocos Nucifera (Coconut) Oil", "Beeswax", "Tocopherol", "Fragrance"],
+        Warnings = [],
     };
 
     private static LabelContent Short(Market market) =>

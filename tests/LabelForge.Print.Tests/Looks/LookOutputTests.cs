@@ -100,10 +100,10 @@ public sealed class LookOutputTests : IDisposable
         Assert.True(Math.Abs(a.Width - b.Width) <= 1 && Math.Abs(a.Height - b.Height) <= 1,
             $"{a.Width} x {a.Height} and {b.Width} x {b.Height}");
         var (width, height) = (Math.Min(a.Width, b.Width), Math.Min(a.Height, b.Height));
-        var count = 0;
+        var (first, second, count) = (a.Pixels, b.Pixels, 0);
         for (var y = 0; y < height; y++)
             for (var x = 0; x < width; x++)
-                count += Far(a.GetPixel(x, y), b.GetPixel(x, y), most) ? 1 : 0;
+                count += Far(first[y * a.Width + x], second[y * b.Width + x], most) ? 1 : 0;
         return count / (double)(width * height);
     }
 

@@ -70,6 +70,11 @@ public class RandomLooksTests
         : new SKRect((float)line.X, (float)(line.Y - line.Text.Shape.Top * line.Text.Size), (float)(line.X + line.Text.Width),
             (float)(line.Y + line.Text.Shape.Bottom * line.Text.Size));
 
+    // What a rule refuses is set plainly; a look that nearly always is proves nothing.
+    [Fact]
+    public void Nearly_every_look_has_room_and_keeps_the_rules() =>
+        Assert.True(Drawn.Value.Count(l => l.Design.Look is not null) >= 0.9 * Looks);
+
     [Fact]
     public void What_must_be_read_stands_out_7_to_1_and_all_else_4_and_a_half() => Assert.All(Drawn.Value, label =>
     {
@@ -103,13 +108,6 @@ public class RandomLooksTests
         var name = Height(Role.Name)!.Value;
         Assert.All(label.Texts, t => Assert.True(t.LetterHeight.Millimetres <= name + 0.001m, $"{t.Role} is larger in {Told(label)}"));
         Assert.True(Height(Role.Business) is not { } business || business <= Height(Role.Identity) + 0.001m, Told(label));
-    });
-
-    [Fact]
-    public void A_net_quantity_never_parts_a_figure_from_its_unit() => Assert.All(Drawn.Value, label =>
-    {
-        foreach (var line in label.Lines.Where(l => l.Role == Role.NetQuantity))
-            Assert.False(char.IsAsciiDigit(line.Text.Text.TrimEnd()[^1]), $"{line.Text.Text} in {Told(label)}");
     });
 
     [Fact] // Murray and Davies: what is not reflected is inked. Held against the picture file, counted here.

@@ -133,6 +133,12 @@ public sealed class LookTests(Chromium chromium)
         var start = await Place(name);
         await name.FocusAsync();
         await Assertions.Expect(page.Locator(".guides rect")).Not.ToHaveCountAsync(0);
+        Assert.Empty(await Axe.Violations(page, "a word held, its guides shown"));
+        // Two guides are wider and higher than the net quantity itself: the space that the law keeps clear round it.
+        var (net, guides) = (await BoxAsync(page.Locator("#move-net-quantity")), page.Locator(".guides rect"));
+        var round = await Task.WhenAll(Enumerable.Range(0, await guides.CountAsync()).Select(i => BoxAsync(guides.Nth(i))));
+        Assert.Contains(round, g => g.Y < net.Y - 2 && g.Y + g.Height > net.Y + net.Height + 2 && g.Width < net.Width + 2);
+        Assert.Contains(round, g => g.X < net.X - 2 && g.X + g.Width > net.X + net.Width + 2 && g.Height < net.Height + 2);
         await page.Keyboard.PressAsync("Shift+ArrowRight");
         await Assertions.Expect(name).Not.ToHaveAttributeAsync("x", start.X);
         // A pull far over the edge ends at the margin.
@@ -160,6 +166,8 @@ public sealed class LookTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
+    private static async Task<LocatorBoundingBoxResult> BoxAsync(ILocator part) => (await part.BoundingBoxAsync())!;
+
     private static async Task<(string X, string Y)> Place(ILocator words) =>
         ((await words.GetAttributeAsync("x"))!, (await words.GetAttributeAsync("y"))!);
 
@@ -172,6 +180,26 @@ public sealed class LookTests(Chromium chromium)
         await page.Locator("#shade").FillAsync("#c98080");
         await Assertions.Expect(page.Locator("#shade-amounts li")).ToContainTextAsync(["Red iron oxide pigment"]);
         await Assertions.Expect(page.GetByText("Left out: Ultramarine violet pigment.")).ToBeVisibleAsync();
+        Assert.Empty(window.Complaints);
+    }
+
+    [Fact]
+    public async Task The_plate_of_white_ink_is_opened_from_the_labels_page_where_the_printer_lays_white()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        var page = window.Page;
+        var workshop = Path.Combine(window.Folder, "workshop.yaml");
+        var button = page.GetByRole(AriaRole.Button, new() { Name = "Open the plate of white ink" });
+        await window.GoAsync("/labels/bramble-bar");
+        await page.GetByRole(AriaRole.Button, new() { Name = "proof" }).First.WaitForAsync();
+        await Assertions.Expect(button).ToHaveCountAsync(0);
+        await System.IO.File.WriteAllTextAsync(workshop, window.File("workshop.yaml").Replace("look: {", "look: { white ink: true, stock: \"#1c1c1e\",",
+            StringComparison.Ordinal));
+        await window.GoAsync("/labels/bramble-bar");
+        var plate = await page.RunAndWaitForPopupAsync(() => button.ClickAsync());
+        using var document = UglyToad.PdfPig.PdfDocument.Open(await (await window.Context.APIRequest.GetAsync(plate.Url)).BodyAsync());
+        // Black is where white ink goes: under the name, which is printed light on the dark stock.
+        Assert.Contains("Bramble", document.GetPage(1).Text, StringComparison.Ordinal);
         Assert.Empty(window.Complaints);
     }
 

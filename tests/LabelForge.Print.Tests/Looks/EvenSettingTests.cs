@@ -1,0 +1,98 @@
+using LabelForge.Markets;
+using LabelForge.Print.Arrangements;
+using LabelForge.Print.Designs;
+using LabelForge.Print.Drawing;
+using LabelForge.Print.Fitting;
+using LabelForge.Print.Lettering;
+using LabelForge.Print.Ornaments;
+
+namespace LabelForge.Print.Tests.Looks;
+
+/// <summary>What a buyer's eye stumbles over: uneven gaps, broken lines, names too small for their disc, empty edges.</summary>
+public class EvenSettingTests
+{
+    // From a baseline to the top of what follows, in millimetres: by eye, half a millimetre is not seen at a glance.
+    private const double Unseen = 0.3;
+
+    private static readonly string[] Small = ["lip-tube-wrap", "dip-tin-lid-1.5in", "front-round-2in"];
+
+    private static LabelLayout Layout(string design, string arrangement = "stack", string types = "bookish", int names = 30) =>
+        LabelFitter.Fit(LabelDesign.Load(design).In(FrontTests.Of(arrangement, types, OrnamentFamily.All[0], null, 20)),
+            FrontTests.Usual(Market.Us) with
+            {
+                Directions = "Work up a lather with water, then rinse.",
+                Ingredients = [.. Samples.Bar.Ingredients.Take(names)],
+            }, Samples.Block()).OrRefuse();
+
+    private static IEnumerable<LabelLayout> OfSmallLabels() => Small.SelectMany(s => ArrangementFile.Known.Select(a =>
+        LabelFitter.Fit(LabelDesign.Load(s).In(FrontTests.Of(a, "deco", OrnamentFamily.All[0], null, 20)),
+            s == "lip-tube-wrap" ? FrontTests.LipBalm with { NetQuantity = "Net Wt 0.155 oz (4.55 g)" } : FrontTests.Usual(Market.Us)))).OfType<Fit.Fits>().Select(f => f.Layout);
+
+    [Theory]
+    [InlineData("bar-2x4"), InlineData("bar-57x99.1mm"), InlineData("bar-back-2x2.625"), InlineData("bottle-back-2x2.625")]
+    [InlineData("bottle-wrap-3.333x4"), InlineData("hang-tag-fold"), InlineData("bar-bilingual-4x3")]
+    public void The_parts_of_a_back_stand_evenly_and_warnings_clear_of_the_address(string design)
+    {
+        var label = Layout(design);
+        double Gap(Role above, Role below)
+        {
+            var (end, begin) = (label.Lines.Last(l => l.Role == above), label.Lines.First(l => l.Role == below));
+            var top = begin.Text.Face.CapitalHeight * begin.Text.Size;
+            return (double)Points.ToLength(begin.Turned ? end.Y - (begin.Y + top) : begin.Y - top - end.Y).Millimetres;
+        }
+        var gaps = new[] { Gap(Role.Ingredients, Role.Directions), Gap(Role.Directions, Role.Warnings) };
+        Assert.True(Math.Abs(gaps[0] - gaps[1]) < Unseen, $"{gaps[0]:0.00} and {gaps[1]:0.00} mm");
+        var address = Gap(Role.Warnings, Role.Responsible);
+        Assert.True(address > gaps.Average() - Unseen, $"{address:0.00} after {gaps[0]:0.00} mm");
+    }
+
+    [Fact]
+    public void What_a_short_list_leaves_empty_is_filled_with_the_ornament_and_no_word_stands_in_it()
+    {
+        var label = Layout("bottle-back-2x2.625", names: 6);
+        var band = Assert.Single(label.Drawings, d => !d.IsGround).Box;
+        Assert.True(band.Height > 8 * 72 / 25.4);
+        Assert.All(label.Texts, t => Assert.False(Points.Of(t.Y) < band.Top + band.Height && Points.Of(t.Y) + Points.Of(t.Height) > band.Top,
+            t.Text));
+    }
+
+    [Fact]
+    public void A_net_quantity_never_parts_a_figure_from_its_unit()
+    {
+        var lines = OfSmallLabels().SelectMany(l => l.Lines).Where(l => l.Role == Role.NetQuantity).Select(l => l.Text.Text).ToList();
+        Assert.Contains("0.155 oz", lines);
+        Assert.All(lines, l => Assert.False(char.IsAsciiDigit(l[^1]), l));
+    }
+
+    [Fact]
+    public void The_name_of_a_business_is_not_broken_at_a_hyphen_where_another_arrangement_has_room() =>
+        Assert.All(OfSmallLabels().SelectMany(l => l.Lines).Where(l => l.Role == Role.Business),
+            l => Assert.False(l.Text.Text.EndsWith('-'), l.Text.Text));
+
+    // Split sets its words in the middle's height: whole, the net quantity would leave the lowest 30 percent there.
+    [Fact]
+    public void A_round_front_keeps_its_net_quantity_on_one_line() => Assert.All(ArrangementFile.Known.Where(k => k != "split"), a =>
+    {
+        var label = Layout("front-round-2in", a, "deco");
+        Assert.True(label.Lines.Count(l => l.Role == Role.NetQuantity) == 1, a);
+    });
+
+    [Fact]
+    public void A_name_on_a_disc_takes_two_lines_where_that_makes_it_larger()
+    {
+        var name = Layout("bar-front-2x2", "medallion", "soft").Texts.Single(t => t.Role == Role.Name);
+        Assert.True(name.LetterHeight.Millimetres > 3.2m, name.LetterHeight.ToString());
+    }
+
+    [Fact]
+    public void The_edges_of_a_band_bear_the_ornament_and_the_words_reversed_out_of_a_plate()
+    {
+        var label = Layout("bar-band");
+        var (look, edge) = (label.Design.Look!, label.Design.Panels.Single(p => p.Id == "edge"));
+        Assert.Contains(label.Drawings, d => !d.IsGround && d.Box.Left >= Points.Of(edge.X)
+            && d.Box.Left + d.Box.Width <= Points.Of(edge.X) + Points.Of(edge.Width) && d.Box.Height > 100);
+        Assert.All(label.Lines.Where(l => l.Role == Role.Directions),
+            l => Assert.Equal((look.Palette.OnPlate, look.Palette.Plate), (l.Ink, l.Ground)));
+        Assert.NotEmpty(label.Bars);
+    }
+}
