@@ -91,7 +91,8 @@ public sealed partial class PageWalk
             .Select(k => (Seen.Wide, $"{route} shows the key \"{k}\" and not its words")));
 
         // Letters first, while the page is as it came.
-        foreach (var (seen, width, percent) in new[] { (Seen.WideLarge, 1280, 200), (Seen.NarrowLarge, 390, 200), (Seen.Narrowest, 320, 100) })
+        foreach (var (seen, width, percent) in
+            new[] { (Seen.WideLarge, 1280, 200), (Seen.NarrowLarge, 390, 200), (Seen.Narrowest, 320, 100) })
         {
             await page.SetViewportSizeAsync(width, 800);
             await page.EvaluateAsync($"document.documentElement.style.fontSize = '{percent}%'");
