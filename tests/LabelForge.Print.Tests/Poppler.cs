@@ -23,12 +23,15 @@ internal static class Poppler
         return output;
     }
 
-    /// <summary>The first page as a picture, in grey, without smoothing.</summary>
-    public static SKBitmap Raster(string pdf, int dpi)
+    /// <summary>The first page as a picture, in grey, without smoothing; or a part of it, in its dots.</summary>
+    public static SKBitmap Raster(string pdf, int dpi, SKRectI? part = null)
     {
         var name = Path.ChangeExtension(pdf, null);
-        Run("pdftoppm", "-r", dpi.ToString(CultureInfo.InvariantCulture), "-gray", "-aa", "no", "-aaVector", "no", "-f", "1", "-l", "1",
-            "-singlefile", "-png", pdf, name);
+        string[] cut = part is { } p ? ["-x", Of(p.Left), "-y", Of(p.Top), "-W", Of(p.Width), "-H", Of(p.Height)] : [];
+        Run("pdftoppm", ["-r", Of(dpi), .. cut, "-gray", "-aa", "no", "-aaVector", "no", "-f", "1", "-l", "1", "-singlefile", "-png", pdf,
+            name]);
         return SKBitmap.Decode(name + ".png");
     }
+
+    private static string Of(int dots) => dots.ToString(CultureInfo.InvariantCulture);
 }

@@ -52,8 +52,8 @@ public class EvenSettingTests
         var label = Layout("bottle-back-2x2.625", names: 6);
         var band = Assert.Single(label.Drawings, d => !d.IsGround).Box;
         Assert.True(band.Height > 8 * 72 / 25.4);
-        Assert.All(label.Texts, t => Assert.False(Points.Of(t.Y) < band.Top + band.Height && Points.Of(t.Y) + Points.Of(t.Height) > band.Top,
-            t.Text));
+        Assert.All(label.Texts,
+            t => Assert.False(Points.Of(t.Y) < band.Top + band.Height && Points.Of(t.Y) + Points.Of(t.Height) > band.Top, t.Text));
     }
 
     [Fact]
