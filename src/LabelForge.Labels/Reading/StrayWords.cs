@@ -78,8 +78,10 @@ public static partial class WordAccount
         return [.. parts.SelectMany(p => account.Of(p))];
     }
 
-    // Parts that are sentences and go on over lines; a name, a date and an address do not.
-    private static readonly ImmutableArray<LabelWord> OfSentences = [LabelWord.Directions, LabelWord.Warnings, LabelWord.Other];
+    // Parts that go on over lines as sentences do; who made it, a lot and a quantity do not.
+    private static readonly ImmutableArray<LabelWord> OfSentences =
+        [LabelWord.Directions, LabelWord.Warnings, LabelWord.BestBefore, LabelWord.MadeIn, LabelWord.Ingredients, LabelWord.MayContain,
+            LabelWord.Other];
 
     // A sentence or what a line holds of it.
     private readonly record struct Part(string Text, TextSpan Span, bool GoesOn, bool IsTitle);
