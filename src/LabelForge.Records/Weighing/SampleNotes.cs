@@ -15,7 +15,7 @@ public static class SampleNotes
         if (lotSize is { } lot && SamplePlan.For(test.Market, lot) is var plan && plan.Sample > sample.Count)
             notes.Add(words["weigh-inspection-weighs", lot, plan.Sample, plan.Source, sample.Count]);
         if (lotSize is null && SamplePlan.For(test.Market, 250) is var usual && sample.Count < usual.Sample)
-            notes.Add(words["weigh-say-how-many", usual.Sample]);
+            notes.Add(words["weigh-lot-size-unknown", usual.Sample]);
         if (test.PassesByChance)
             notes.Add(words["weigh-passes-by-chance"]);
         if (test.SecondSample is { } second)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using CsCheck;
 using LabelForge.Markets;
 using LabelForge.Measures;
+using LabelForge.Papers;
 using LabelForge.Quantities;
 using LabelForge.Records.Weighing;
 
@@ -166,6 +167,9 @@ public class NetContentTests
         var test = NetContentTest.Of(Market.Us, Declared("113 g"), sample);
         Assert.True(test.PassesByChance);
         Assert.Contains(SampleNotes.Of(test, null), n => n.Contains("benefit of the doubt"));
+        var french = PaperWords.In("fr");
+        Assert.Contains(SampleNotes.Of(test, null, french), n => n.Contains("bénéfice du doute"));
+        Assert.StartsWith("Avec 97,5 % de confiance", LargestDeclaration.Of(Market.Us, sample, On, words: french).Why);
         Assert.True(LargestDeclaration.Of(Market.Us, sample, On).Grams < sample.Mean);
     }
 
