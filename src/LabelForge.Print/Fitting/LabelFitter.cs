@@ -97,8 +97,14 @@ public static class LabelFitter
                 continue;
             }
             var items = Items(panel, design, content, barcode, extras).ToList();
-            if (PlatePanel.Try(panel, design, items, rules.ClearAbove) is { } filled)
+            // A code that is wider than an edge has no room there with a plate or without: the words keep theirs.
+            List<PanelItem> words = [.. items.Where(i => i.Block is null || !i.Element.Optional)];
+            var whole = PlatePanel.Try(panel, design, items, rules.ClearAbove);
+            if ((whole ?? PlatePanel.Try(panel, design, words, rules.ClearAbove)) is { } filled)
             {
+                foreach (var item in whole is null ? items.Except(words) : [])
+                    assembly.LeaveOut(
+                        $"The {item.RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out.");
                 foreach (var drawing in filled.Drawings)
                     assembly.Add(drawing, panel);
                 assembly.Add(panel, filled.Words);
