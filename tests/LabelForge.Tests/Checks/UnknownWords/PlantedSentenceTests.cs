@@ -5,8 +5,8 @@ namespace LabelForge.Tests.Checks.UnknownWords;
 
 /// <summary>
 /// Sentences that nobody can understand, or that are in a language of nobody's market, planted anywhere in right labels: something is
-/// told of the label. A line of three words between a name and its address may still pass for a part of these. The same ones every
-/// time; LABELFORGE_PLANTED says how many, for a longer look.
+/// told of the label. A line of three words beside a name, an address or directions may still pass for a part of these. The same
+/// ones every time; LABELFORGE_PLANTED says how many, for a longer look.
 /// </summary>
 public sealed class PlantedSentenceTests
 {
