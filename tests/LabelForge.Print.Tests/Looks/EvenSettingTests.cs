@@ -24,9 +24,16 @@ public class EvenSettingTests
                 Ingredients = [.. Samples.Bar.Ingredients.Take(names)],
             }, Samples.Block()).OrRefuse();
 
-    private static IEnumerable<LabelLayout> OfSmallLabels() => Small.SelectMany(s => ArrangementFile.Known.Select(a =>
-        LabelFitter.Fit(LabelDesign.Load(s).In(FrontTests.Of(a, "deco", OrnamentFamily.All[0], null, 20)),
-            s == "lip-tube-wrap" ? FrontTests.LipBalm with { NetQuantity = "Net Wt 0.155 oz (4.55 g)" } : FrontTests.Usual(Market.Us)))).OfType<Fit.Fits>().Select(f => f.Layout);
+    private static IEnumerable<LabelLayout> OfSmallLabels() =>
+        from small in Small
+        let content = small == "lip-tube-wrap"
+            ? FrontTests.LipBalm with { NetQuantity = "Net Wt 0.155 oz (4.55 g)" }
+            : FrontTests.Usual(Market.Us)
+        from arrangement in ArrangementFile.Known
+        let look = FrontTests.Of(arrangement, "deco", OrnamentFamily.All[0], null, 20)
+        let fits = LabelFitter.Fit(LabelDesign.Load(small).In(look), content) as Fit.Fits
+        where fits is not null
+        select fits.Layout;
 
     [Theory]
     [InlineData("bar-2x4"), InlineData("bar-57x99.1mm"), InlineData("bar-back-2x2.625"), InlineData("bottle-back-2x2.625")]
