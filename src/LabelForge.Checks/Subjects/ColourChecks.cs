@@ -85,14 +85,14 @@ internal static partial class ColourChecks
     private static void OfComposition(CheckCase label, FinishedProduct product, ProductKind kind)
     {
         var materials = product.Materials.Select(f => f.Material).ToArray();
+        // Two materials may hold the same colour: it is judged once, and each of them holds one.
         var colours = materials.SelectMany(m => m.Contains.Select(c => (Material: m, c.Name)))
             .Concat(product.Batch.Recipe.MayContain.Select(c => (Material: materials[0], c.Name)))
             .Select(c => (c.Material, c.Name, Entry: label.Dictionary.Find(c.Name)))
             .Select(c => (c.Material, Name: c.Entry?.Key ?? c.Name, c.Entry, Listing: ColourOf(c.Name, c.Entry, label.Dictionary.Colours)))
             .Where(c => c.Listing is not null || c.Entry is { IsColourant: true })
-            .DistinctBy(c => c.Name)
             .ToArray();
-        foreach (var (material, name, _, listing) in colours)
+        foreach (var (material, name, _, listing) in colours.DistinctBy(c => c.Name))
         {
             if (listing is null)
                 label.Tell("colour.not-permitted", material.File, name, Where(null, kind), NotListed);

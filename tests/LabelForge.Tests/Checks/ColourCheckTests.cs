@@ -40,6 +40,17 @@ public class ColourCheckTests
         Assert.Equal("colour.not-listed", Assert.Single(Find("Spirulina", "soap-bar")).Rule);
 
     [Fact]
+    public void Two_colourants_of_one_listed_colour_hold_one_each()
+    {
+        using var bench = new MakerBench()
+            .Material("oil", "oil", "Castor Oil")
+            .Material("fine", "colourant", "Red 36")
+            .Material("coarse", "colourant", "Red 36")
+            .Recipe("soap-bar", "", ("oil", "98 g"), ("fine", "1 g"), ("coarse", "1 g"));
+        Assert.DoesNotContain(Find(bench.Workshop), f => f.Rule == "colour.not-listed");
+    }
+
+    [Fact]
     public void True_soap_is_no_cosmetic_so_the_listings_do_not_bind_it() => Assert.Empty(Find("Curcumin", "soap-bar", "sold as: soap\n"));
 
     private static Finding[] Find(string colour, string product, string more = "")
@@ -48,7 +59,11 @@ public class ColourCheckTests
             .Material("oil", "oil", "Castor Oil")
             .Material("colour", "colourant", colour)
             .Recipe(product, more, ("oil", "99 g"), ("colour", "1 g"));
-        var workshop = bench.Workshop;
+        return Find(bench.Workshop);
+    }
+
+    private static Finding[] Find(Workshop workshop)
+    {
         var recipe = workshop.Recipe("bar");
         var (batch, kind, on) = (BatchFormula.Of(workshop, recipe), ProductKindOf.Recipe(recipe), new DateOnly(2026, 11, 25));
         var declaration = DeclarationBuilder.Build(workshop, batch, kind, Market.Us, on);

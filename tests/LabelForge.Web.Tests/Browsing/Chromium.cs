@@ -167,7 +167,18 @@ public sealed class Window : IAsyncDisposable
     {
         await _context.DisposeAsync();
         await _server.DisposeAsync();
-        Directory.Delete(Folder, recursive: true);
+        // What was begun for a page that is gone may still write a file: the folder is empty a moment later.
+        for (var tries = 0; Directory.Exists(Folder); tries++)
+        {
+            try
+            {
+                Directory.Delete(Folder, recursive: true);
+            }
+            catch (IOException) when (tries < 20)
+            {
+                await Task.Delay(50);
+            }
+        }
     }
 
     // The invented example that the command ships.
