@@ -39,7 +39,9 @@ internal static class AttachVerb
             var to = book.Ask(books => AttachedTo.Find(workshop, books, r.GetValue(about)!));
             var kept = AttachmentFolder.Keep(book, workshop.Folder, File.ReadAllBytes(path), digest => new Attachment
             {
-                On = options.On(r), By = options.By(r), Note = options.Note(r),
+                On = options.On(r),
+                By = options.By(r),
+                Note = options.Note(r),
                 Digest = digest,
                 FileName = Path.GetFileName(path),
                 Kind = r.GetValue(kind)!,

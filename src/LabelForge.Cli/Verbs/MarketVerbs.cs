@@ -216,7 +216,8 @@ internal static class MarketVerbs
                 TableSales.BookDay(book, [], r.GetValue(place)!,
                     new Takings
                     {
-                        On = options.On(r), By = options.By(r),
+                        On = options.On(r),
+                        By = options.By(r),
                         Place = r.GetValue(place)!,
                         Float = Sum(atStart),
                         Card = Sum(card),

@@ -27,7 +27,9 @@ internal static class ReceiveVerb
             var what = workshop.Material(r.GetValue(material)!, "the call", 0);
             var written = new Receipt
             {
-                On = options.On(r), By = options.By(r), Note = options.Note(r),
+                On = options.On(r),
+                By = options.By(r),
+                Note = options.Note(r),
                 Material = what.Id,
                 Amount = Shared.Need(MaterialAmount.Read(what, r.GetValue(amount)!, workshop.Dictionary)),
                 Price = BookOptions.Money(r.GetValue(price)!, "--price"),

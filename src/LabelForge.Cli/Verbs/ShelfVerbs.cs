@@ -74,7 +74,9 @@ internal static class ShelfVerbs
             var code = Shared.Need(PieceCode.LotOf(r.GetValue(lot)!)).ToString();
             var entry = TableSales.TakeBack(book, code, batch => new PiecesReturned
             {
-                On = options.On(r), By = options.By(r), Note = options.Note(r),
+                On = options.On(r),
+                By = options.By(r),
+                Note = options.Note(r),
                 BatchId = batch.Id,
                 Returned = r.GetValue(pieces),
                 BackOnShelf = r.GetValue(back),

@@ -42,7 +42,8 @@ public static class Correcting
             }
             var correction = new Correction
             {
-                On = on, By = by,
+                On = on,
+                By = by,
                 List = list,
                 EntryId = id,
                 InsteadId = instead?.Id,

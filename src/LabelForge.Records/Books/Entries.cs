@@ -197,7 +197,9 @@ public sealed class Complaint : BookEntry
     public Complaint With(DateOnly? reportBy) => new()
     {
         Id = Id,
-        On = On, By = By, Note = Note,
+        On = On,
+        By = By,
+        Note = Note,
         BatchId = BatchId,
         From = From,
         What = What,

@@ -25,7 +25,10 @@ public static partial class ListImport
             BookLists.Batch =>
                 new Batch
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     Lot = row.Needed("lot"),
                     Recipe = row.Needed("recipe"),
                     Product = row.Needed("product"),
@@ -36,7 +39,10 @@ public static partial class ListImport
             BookLists.Printing =>
                 new Printing
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     Lot = row.Needed("lot"),
                     Recipe = row.Needed("recipe"),
                     Variant = row.Text("variant"),
@@ -51,7 +57,10 @@ public static partial class ListImport
             BookLists.Weighing =>
                 new Weighing
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = BatchNeeded(),
                     Material = row.Needed("material"),
                     ReceiptId = Receipt(),
@@ -62,7 +71,10 @@ public static partial class ListImport
             BookLists.Closing =>
                 new Closing
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = BatchNeeded(),
                     Made = row.Need(row.Whole("made"), "made"),
                     Rejected = row.Whole("rejected") ?? 0,
@@ -71,7 +83,10 @@ public static partial class ListImport
             BookLists.Sale =>
                 new Sale
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = BatchNeeded(),
                     Pieces = row.Need(row.Whole("pieces"), "pieces"),
                     To = row.Needed("to"),
@@ -83,7 +98,10 @@ public static partial class ListImport
             BookLists.Complaint =>
                 new Complaint
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = Batch(),
                     From = row.Needed("from"),
                     What = row.Needed("what"),
@@ -94,7 +112,10 @@ public static partial class ListImport
             BookLists.Disposal =>
                 new Disposal
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = Batch(),
                     ReceiptId = Receipt(),
                     Amount = row.Need(row.Grams("amount"), "amount"),
@@ -103,7 +124,10 @@ public static partial class ListImport
             BookLists.Packing =>
                 new PackingUse
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = BatchNeeded(),
                     ReceiptId = Receipt() ?? throw row.Refuse("import.material-lot-empty"),
                     Used = row.Need(row.Figure("used"), "used"),
@@ -111,7 +135,10 @@ public static partial class ListImport
             BookLists.Count =>
                 new StockCount
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = Batch(),
                     ReceiptId = Receipt(),
                     Counted = row.Need(row.Figure("counted"), "counted"),
@@ -120,7 +147,10 @@ public static partial class ListImport
             BookLists.Return =>
                 new PiecesReturned
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = BatchNeeded(),
                     Returned = row.Need(row.Whole("returned"), "returned"),
                     BackOnShelf = row.Whole("back on shelf") ?? 0,
@@ -133,7 +163,10 @@ public static partial class ListImport
             BookLists.Takings =>
                 new Takings
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     Place = row.Needed("place"),
                     Float = row.Need(row.Figure("float"), "float"),
                     Cash = row.Need(row.Figure("cash"), "cash"),
@@ -142,7 +175,10 @@ public static partial class ListImport
             BookLists.Attachment =>
                 new Attachment
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     About = row.Needed("about"),
                     Kind = row.Needed("kind"),
                     FileName = row.Needed("file"),
@@ -154,7 +190,10 @@ public static partial class ListImport
             _ =>
                 new Correction
                 {
-                    Id = id, On = on, By = by, Note = note,
+                    Id = id,
+                    On = on,
+                    By = by,
+                    Note = note,
                     List = BookLists.All.Contains(row.Needed("list"))
                     ? row.Needed("list")
                     : throw row.Refuse("books.no-such-list", ("list", row.Needed("list")), ("list-2", string.Join(", ", BookLists.All))),

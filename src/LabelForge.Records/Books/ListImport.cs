@@ -122,7 +122,9 @@ public static partial class ListImport
             material = row.Known(workshop, material).Id;
         return new Receipt
         {
-            Id = id, On = on, By = by,
+            Id = id,
+            On = on,
+            By = by,
             Note = row.Text("note"),
             Material = material,
             Supplier = row.Text("supplier"),

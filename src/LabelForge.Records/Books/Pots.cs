@@ -27,7 +27,9 @@ public static class Pots
         var pot = Next(null);
         var begun = batches.Select(b => new Batch
         {
-            On = on, By = by, Note = note,
+            On = on,
+            By = by,
+            Note = note,
             Lot = Next(b.Recipe),
             Pot = pot,
             Recipe = b.Frozen.Recipe,
@@ -64,7 +66,9 @@ public static class Pots
                 var now = Math.Min(rest, left);
                 weighed.Add(new Weighing
                 {
-                    On = on, By = by, Note = note,
+                    On = on,
+                    By = by,
+                    Note = note,
                     BatchId = batch.Id,
                     Material = material,
                     ReceiptId = receipt,

@@ -36,7 +36,8 @@ public static class Production
         {
             var batch = new Batch
             {
-                On = on, By = by,
+                On = on,
+                By = by,
                 Lot = lot,
                 Recipe = frozen.Recipe,
                 Product = frozen.Product,
@@ -68,7 +69,8 @@ public static class Production
         var taken = Taken(books, material, grams, receiptId, on)
             .Select(t => new Weighing
             {
-                On = on, By = by,
+                On = on,
+                By = by,
                 BatchId = batch.Id,
                 Material = material,
                 ReceiptId = t.From?.Id,
@@ -106,7 +108,8 @@ public static class Production
             throw Refuse("lot.not-weighed", ("list", string.Join(", ", missing)), ("lot", lot), ("missing", missing[0]));
         var closing = new Closing
         {
-            On = on, By = by,
+            On = on,
+            By = by,
             BatchId = batch.Id,
             Made = made,
             Rejected = rejected,

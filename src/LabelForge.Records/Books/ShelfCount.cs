@@ -28,7 +28,9 @@ public static class ShelfCount
             var receipt = books.ReceiptOf(bottle);
             return new StockCount
             {
-                On = on, By = by, Note = note,
+                On = on,
+                By = by,
+                Note = note,
                 ReceiptId = receipt.Id,
                 Counted = there,
                 Difference = there - books.Left(receipt),
@@ -40,7 +42,9 @@ public static class ShelfCount
             ? throw new InputException(null, 0, "lot.not-closed-no-count", ("code", code))
             : new StockCount
             {
-                On = on, By = by, Note = note,
+                On = on,
+                By = by,
+                Note = note,
                 BatchId = batch.Id,
                 Counted = there,
                 Difference = there - books.PiecesLeft(batch),

@@ -26,7 +26,9 @@ public static class StockMovements
         var keep = (int)InAnyMarket(smallBusiness ? "complaint.keep-small" : "complaint.keep", on).Max();
         var complaint = new Complaint
         {
-            On = on, By = by, Note = note,
+            On = on,
+            By = by,
+            Note = note,
             BatchId = lot is null ? null : books.BatchOf(lot).Id,
             From = from,
             What = what,

@@ -47,7 +47,8 @@ public static class TableSales
         var taken = new Dictionary<int, int>();
         var sales = items.SelectMany(item => Split(books, item, on, taken)).Select(part => new Sale
         {
-            On = on, By = by,
+            On = on,
+            By = by,
             BatchId = part.Batch.Id,
             Pieces = part.Pieces,
             To = to,
