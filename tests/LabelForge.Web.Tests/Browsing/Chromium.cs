@@ -167,14 +167,20 @@ public sealed class Window : IAsyncDisposable
     {
         await _context.DisposeAsync();
         await _server.DisposeAsync();
-        // What was begun for a page that is gone may still write a file: the folder is empty a moment later.
-        for (var tries = 0; Directory.Exists(Folder); tries++)
+        await RemoveAsync(Folder);
+    }
+
+    /// <summary>Removes a workshop whose page is no longer served. What was begun for a window that is gone may still look into the
+    /// books, which makes files beside them: the folder is empty a moment later.</summary>
+    internal static async Task RemoveAsync(string folder)
+    {
+        for (var tries = 0; Directory.Exists(folder); tries++)
         {
             try
             {
-                Directory.Delete(Folder, recursive: true);
+                Directory.Delete(folder, recursive: true);
             }
-            catch (IOException) when (tries < 20)
+            catch (IOException) when (tries < 40)
             {
                 await Task.Delay(50);
             }
