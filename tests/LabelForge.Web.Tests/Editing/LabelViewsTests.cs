@@ -5,97 +5,83 @@ using LabelForge.Web.Workbench;
 namespace LabelForge.Web.Tests.Editing;
 
 /// <summary>The picture of a label comes first; what is said of the other scents of its recipe comes after.</summary>
-public class LabelViewsTests
+public sealed class LabelViewsTests : IDisposable
 {
+    private readonly string _folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
+    private readonly ServeOptions _options;
+    private readonly OpenDocuments _documents;
+    private readonly BooksCache _books;
+
+    public LabelViewsTests()
+    {
+        Browsing.Window.WriteExample(_folder);
+        _options = new ServeOptions(_folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
+        _documents = new OpenDocuments(_options);
+        _books = new BooksCache(_documents);
+    }
+
+    public void Dispose()
+    {
+        _books.Dispose();
+        _documents.Dispose();
+        Directory.Delete(_folder, recursive: true);
+    }
+
     [Fact]
     public async Task The_label_that_is_typed_on_does_not_wait_for_the_other_scents()
     {
-        var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
-        try
-        {
-            Browsing.Window.WriteExample(folder);
-            var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
-            using var documents = new OpenDocuments(options);
-            using var books = new BooksCache(documents);
-            var views = new LabelViews(new WorkshopCache(documents), books, new TemporaryDownloads(), options);
-            var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
-            var early = new List<LabelView>();
-            var whole = await views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);
-            var first = Assert.Single(early);
-            Assert.False(first.IsWhole);
-            Assert.Single(first.Pictures);
-            Assert.NotNull(first.Report);
-            Assert.Empty(first.Others);
-            Assert.True(whole.IsWhole);
-            Assert.Equal(["Peach Morning", "Beeswing", "Moss Lane", "Rainy Day", "Winter Smoke"], whole.Others.Select(o => o.Name));
-            // What was made is known until its text is another.
-            Assert.Same(whole.Job, views.Known("meadow-bar", text, new LabelWish())?.Job);
-            Assert.Null(views.Known("meadow-bar", text + " ", new LabelWish()));
-            Assert.Null(views.Known("meadow-bar", text, new LabelWish(Variant: "Rainy Day")));
-            // One that is asked for by itself is whole at once.
-            Assert.True((await views.OfAsync("meadow-bar", text, new LabelWish(Variant: "Rainy Day"), CancellationToken.None, early.Add))
-                .IsWhole);
-            Assert.Single(early);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        var views = Views(new WorkshopCache(_documents));
+        var text = Recipe("meadow-bar");
+        var early = new List<LabelView>();
+        var whole = await views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None, early.Add);
+        var first = Assert.Single(early);
+        Assert.False(first.IsWhole);
+        Assert.Single(first.Pictures);
+        Assert.NotNull(first.Report);
+        Assert.Empty(first.Others);
+        Assert.True(whole.IsWhole);
+        Assert.Equal(["Peach Morning", "Beeswing", "Moss Lane", "Rainy Day", "Winter Smoke"], whole.Others.Select(o => o.Name));
+        // What was made is known until its text is another.
+        Assert.Same(whole.Job, views.Known("meadow-bar", text, new LabelWish())?.Job);
+        Assert.Null(views.Known("meadow-bar", text + " ", new LabelWish()));
+        Assert.Null(views.Known("meadow-bar", text, new LabelWish(Variant: "Rainy Day")));
+        // One that is asked for by itself is whole at once.
+        Assert.True((await views.OfAsync("meadow-bar", text, new LabelWish(Variant: "Rainy Day"), CancellationToken.None, early.Add))
+            .IsWhole);
+        Assert.Single(early);
     }
 
     [Fact]
     public async Task What_many_windows_ask_at_once_is_worked_out_once()
     {
-        var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
-        try
-        {
-            Browsing.Window.WriteExample(folder);
-            var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
-            using var documents = new OpenDocuments(options);
-            using var books = new BooksCache(documents);
-            var views = new LabelViews(new WorkshopCache(documents), books, new TemporaryDownloads(), options);
-            var text = File.ReadAllText(Path.Combine(folder, "recipes", "meadow-bar.yaml"));
-            var all = await Task.WhenAll(Enumerable.Range(0, 12).Select(_ =>
-                Task.Run(() => views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None))));
-            Assert.All(all, v => Assert.True(ReferenceEquals(v.Job, all[0].Job)));
-            Assert.All(all, v => Assert.True(v.Others == all[0].Others));
-            Assert.All(all, v => Assert.True(v.IsWhole));
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        var views = Views(new WorkshopCache(_documents));
+        var text = Recipe("meadow-bar");
+        var all = await Task.WhenAll(Enumerable.Range(0, 12).Select(_ =>
+            Task.Run(() => views.OfAsync("meadow-bar", text, new LabelWish(), CancellationToken.None))));
+        Assert.All(all, v => Assert.True(ReferenceEquals(v.Job, all[0].Job)));
+        Assert.All(all, v => Assert.True(v.Others == all[0].Others));
+        Assert.All(all, v => Assert.True(v.IsWhole));
     }
 
     // A market that no code knows: its folder lies in the workshop, and workshop.yaml names it.
     [Fact]
     public async Task A_market_of_the_workshops_own_is_drawn_and_judged_on_the_page()
     {
-        var folder = Directory.CreateTempSubdirectory("labelforge-views-").FullName;
-        try
-        {
-            Browsing.Window.WriteExample(folder);
-            Directory.CreateDirectory(Path.Combine(folder, "markets", "tv"));
-            foreach (var file in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "tv")))
-                File.Copy(file, Path.Combine(folder, "markets", "tv", Path.GetFileName(file)));
-            var own = Path.Combine(folder, "workshop.yaml");
-            File.WriteAllText(own, File.ReadAllText(own).Replace("market: us", "market: tv", StringComparison.Ordinal));
-            var options = new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) };
-            using var documents = new OpenDocuments(options);
-            Assert.Null(documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
-            var cache = new WorkshopCache(documents);
-            Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
-            using var books = new BooksCache(documents);
-            var view = await new LabelViews(cache, books, new TemporaryDownloads(), options)
-                .OfAsync("bramble-bar", File.ReadAllText(Path.Combine(folder, "recipes", "bramble-bar.yaml")), new LabelWish(),
-                    CancellationToken.None, _ => { });
-            Assert.Equal("tv", view.Report!.Market);
-            Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());
-            Assert.NotEmpty(view.Pictures);
-        }
-        finally
-        {
-            Directory.Delete(folder, recursive: true);
-        }
+        Directory.CreateDirectory(Path.Combine(_folder, "markets", "tv"));
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "tv")))
+            File.Copy(file, Path.Combine(_folder, "markets", "tv", Path.GetFileName(file)));
+        var own = Path.Combine(_folder, "workshop.yaml");
+        File.WriteAllText(own, File.ReadAllText(own).Replace("market: us", "market: tv", StringComparison.Ordinal));
+        Assert.Null(_documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
+        var cache = new WorkshopCache(_documents);
+        Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
+        var view = await Views(cache).OfAsync("bramble-bar", Recipe("bramble-bar"), new LabelWish(), CancellationToken.None, _ => { });
+        Assert.Equal("tv", view.Report!.Market);
+        Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());
+        Assert.NotEmpty(view.Pictures);
     }
+
+    private LabelViews Views(WorkshopCache cache) => new(cache, _books, new TemporaryDownloads(), _options);
+
+    private string Recipe(string id) => File.ReadAllText(Path.Combine(_folder, "recipes", id + ".yaml"));
 }
