@@ -158,6 +158,7 @@
   };
   // Nothing is drawn without the first socket, and on a machine that is busy it may fail: the page is opened again, at ever longer
   // waits, and says so where that does not help. What fails later is taken up again by its own way.
+  const opened = "labelforge-opened";
   const isDrawn = () => document.querySelector("h1") !== null;
   class Way extends WebSocket {
     constructor(...where) {
@@ -176,7 +177,6 @@
       });
     }
   }
-  const opened = "labelforge-opened";
   // The socket is the one way here, and it is on this machine: nothing is asked about ways first, nor for starters, since there are
   // none. A program that has ended closes it at once; one that is silent for long is busy.
   Blazor.start({

@@ -3,6 +3,53 @@ namespace LabelForge.Web.Workbench;
 /// <summary>Reads what was typed into a form, or says at which field what is wrong.</summary>
 internal static class Entry
 {
+    // Where a problem stands: a file's path never begins so.
+    private const char Field = '#';
+
+    /// <summary>Reads a field; what is wrong with it is a problem of that field.</summary>
+    /// <param name="field">The field's id.</param>
+    /// <param name="read">Reads it.</param>
+    public static T At<T>(string field, Func<T> read)
+    {
+        try
+        {
+            return read();
+        }
+        catch (InputException e)
+        {
+            throw At(field, e);
+        }
+    }
+
+    /// <summary>Writes what a field may be to blame for, as an amount that is more than there is.</summary>
+    /// <param name="field">The field's id.</param>
+    /// <param name="kind">How the code of such a problem begins; anything else is not the field's.</param>
+    /// <param name="write">Writes it.</param>
+    public static async Task<T> At<T>(string field, string kind, Func<Task<T>> write)
+    {
+        try
+        {
+            return await write();
+        }
+        catch (InputException e) when (e.Problem.Code.StartsWith(kind, StringComparison.Ordinal))
+        {
+            throw At(field, e);
+        }
+    }
+
+    /// <summary>A refusal by what stands in a field.</summary>
+    public static InputException At(string field, InputException refusal) => new(refusal.Problem with { Path = Field + field });
+
+    /// <summary>Whether a field is to blame.</summary>
+    public static bool IsAtField(Problem? problem) => problem?.Path is [Field, ..];
+
+    /// <summary>The id of the field that is to blame; null where none is.</summary>
+    public static string? FieldOf(Problem? problem) => problem?.Path is [Field, .. var id] ? id : null;
+
+    /// <summary>What is wrong with a field, in the page's words; null where it is not to blame.</summary>
+    public static string? WrongAt(Problem? problem, string field, string language) =>
+        problem is not null && FieldOf(problem) == field ? PageWords.Told(problem, language) : null;
+
     /// <summary>A text that may not be empty.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="missing">The code of the problem that it is.</param>

@@ -17,7 +17,7 @@ public sealed class TableAndBuyTests(Chromium chromium)
         await page.ClickAsync("#make-cards");
         // Nothing was asked for: that is told, and nothing is made.
         await Assertions.Expect(page.Locator("form [role=alert]")).ToBeVisibleAsync();
-        await page.FillAsync("[id='card-meadow-bar/Moss Lane']", "3");
+        await page.FillAsync("#card-meadow-bar-Moss-Lane", "3");
         await page.FillAsync("[id='card-bramble-bar']", "2");
         await page.ClickAsync("#make-cards");
         using var pdf = await PdfAsync(window, "#cards-pdf");
@@ -38,7 +38,7 @@ public sealed class TableAndBuyTests(Chromium chromium)
         await window.GoAsync("/table");
         await page.Locator("#card").SelectOptionAsync("gift-set");
         await page.FillAsync("#set-name", "Two from the hedge");
-        await page.FillAsync("[id='card-meadow-bar/Moss Lane']", "1");
+        await page.FillAsync("#card-meadow-bar-Moss-Lane", "1");
         await page.FillAsync("[id='card-bramble-bar']", "1");
         await page.FillAsync("#set-count", "4");
         await page.ClickAsync("#make-cards");

@@ -135,16 +135,17 @@ public partial class BatchPage
         var line = lines[at].Line;
         var written = await Write(WeighForm, async form =>
         {
-            var text = Entry.Needed(_weighed, "form.no-weighed");
             var material = Workshop?.Materials.GetValueOrDefault(line.Material)
                 ?? throw new InputException(null, 0, "form.product-gone", ("material", line.Material));
             // A bare figure is what the scale shows: grams.
-            var grams = decimal.TryParse(Loose.Money(text), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var bare)
-                ? bare
-                : MaterialAmount.Read(material, Loose.Amount(text), Workshop.Dictionary).OrRefuse();
+            var grams = Entry.At("weighed", () => Entry.Needed(_weighed, "form.no-weighed") is var text
+                && decimal.TryParse(Loose.Money(text), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var bare)
+                    ? bare
+                    : MaterialAmount.Read(material, Loose.Amount(text), Workshop.Dictionary).OrRefuse());
             int? from = _from.Length == 0 ? null : Entry.Count(_from, Say["entry.lot"]);
             form.Ask(Known(books => Slips.OfWeighing(books, Lot, line.Material, grams, from, Options.Today(), Options.Today())));
-            await form.Several(BookLists.Weighing, book => Production.Weigh(book, Lot, line.Material, grams, from, Options.Today(), By));
+            await Entry.At("weighed", "stock.", () => form.Several(BookLists.Weighing,
+                book => Production.Weigh(book, Lot, line.Material, grams, from, Options.Today(), By)));
             return Say["batch-page.written", Words.Grams(grams), line.Name];
         }, Weigh);
         if (!written)
@@ -158,7 +159,7 @@ public partial class BatchPage
     {
         if (await Write(NoteForm, async form =>
         {
-            var what = Entry.Needed(_note, "form.no-note");
+            var what = Entry.At("note", () => Entry.Needed(_note, "form.no-note"));
             await form.One(BookLists.Deviation, book => Production.Note(book, Lot, what, Options.Today(), By));
             return Say["batch-page.noted"];
         }))
@@ -182,8 +183,9 @@ public partial class BatchPage
 
     private async Task<string> Finish(FormWriter form)
     {
-        decimal? grams = _yield.Trim().Length == 0 ? null : Entry.Mass(_yield).Grams;
-        var (made, rejected) = (Entry.CountOrNone(_made, Say["entry.pieces-out"]), Entry.CountOrNone(_rejected, Say["entry.pieces-not"]));
+        var made = Entry.At("made", () => Entry.CountOrNone(_made, Say["entry.pieces-out"]));
+        var rejected = Entry.At("rejected", () => Entry.CountOrNone(_rejected, Say["entry.pieces-not"]));
+        decimal? grams = _yield.Trim().Length == 0 ? null : Entry.At("yield", () => Entry.Mass(_yield).Grams);
         form.Ask(Known(books => Slips.OfClosing(books, Lot, made, Options.Today(), Options.Today())));
         await form.One(BookLists.Closing, book => Production.Close(book, Lot, made, rejected, grams, Options.Today(), By));
         return Say["batch-page.finished"];

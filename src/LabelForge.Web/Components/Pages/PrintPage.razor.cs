@@ -10,6 +10,7 @@ using LabelForge.Records.Books;
 using LabelForge.UseCases;
 using LabelForge.Web.Workbench;
 using Microsoft.AspNetCore.Components;
+using Entry = LabelForge.Web.Workbench.Entry;
 
 namespace LabelForge.Web.Components.Pages;
 
@@ -85,14 +86,16 @@ public partial class PrintPage
             if (View.IsOld)
                 throw new InputException(null, 0, "form.printed-out-of-date");
             if (LotWrong is not null)
-                throw new InputException(null, 0, "form.no-lot");
-            var first = _first.Length == 0 ? FirstOf(stock) : Whole(_first, Say["print-page.first-free"]);
-            int? count = _count.Trim().Length == 0 ? null : Whole(_count, Say["print-page.number-of-labels"]);
+                return;
+            var first = _first.Length == 0 ? FirstOf(stock) : Entry.At("first", () => Whole(_first, Say["print-page.first-free"]));
+            int? count = _count.Trim().Length == 0 ? null : Entry.At("count", () => Whole(_count, Say["print-page.number-of-labels"]));
+            Entry.At("first", () => SheetWriter.Plan(stock, first, 1));
+            var plan = Entry.At("count", () => SheetWriter.Plan(stock, first, count));
             var printer = Choice.Printer is { } id ? PrinterFile.Find(OpenDocuments.Folder, id) ?? Printer.Unknown : Printer.Unknown;
             var order = new SheetOrder
             {
                 Stock = stock,
-                Runs = [new LabelRun(layout, SheetWriter.Plan(stock, first, count).Count)],
+                Runs = [new LabelRun(layout, plan.Count)],
                 First = first,
                 Registration = printer.Registration,
                 CutMarks = _marks,
@@ -103,7 +106,7 @@ public partial class PrintPage
         }
         catch (InputException e)
         {
-            Unprinted = PageWords.Told(e.Problem, Say.Language);
+            Unprinted = e.Problem;
         }
     }
 
@@ -186,7 +189,7 @@ public partial class PrintPage
         }
         catch (InputException e)
         {
-            Unprinted = PageWords.Told(e.Problem, Say.Language);
+            Unprinted = e.Problem;
         }
     }
 

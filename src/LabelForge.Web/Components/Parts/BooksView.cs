@@ -7,7 +7,7 @@ using Microsoft.AspNetCore.Components;
 namespace LabelForge.Web.Components.Parts;
 
 /// <summary>A page on the books, drawn anew when they or the workshop's files change; what is typed on it is kept.</summary>
-public abstract class BooksView : ComponentBase, IDisposable
+public abstract class BooksView : FormView, IDisposable
 {
     private WhileSame<(Workshop? Workshop, int Version), ImmutableArray<ProductOnTable>>? _onTable;
 
@@ -65,22 +65,12 @@ public abstract class BooksView : ComponentBase, IDisposable
     /// <summary>Today, as forms show it.</summary>
     protected string Today => Day(Options.Today());
 
-    /// <summary>What the page says.</summary>
-    [Inject]
-    public required Say PageSay { get; init; }
-
     /// <summary>How a person wants the page.</summary>
     [Inject]
     public required Preferences Preferences { get; init; }
 
     /// <summary>Who writes: the name at the foot of the page, else the user of this machine, as on the command line.</summary>
     protected string By => Preferences.Who;
-
-    /// <summary>Why the last thing asked for could not be done.</summary>
-    protected Problem? Refused { get; set; }
-
-    /// <summary>What was done last.</summary>
-    protected string? Done { get; set; }
 
     /// <summary>A day as it is written everywhere.</summary>
     protected static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
@@ -134,23 +124,6 @@ public abstract class BooksView : ComponentBase, IDisposable
     protected Task Undo() => Try(async () => await BooksCache.UndoAsync(Options.Today(), By) is { } what
         ? PageSay["undoing.done", what]
         : PageSay["undoing.too-late"]);
-
-    /// <summary>Does something, and tells on the page what became of it.</summary>
-    /// <returns>Whether it was done.</returns>
-    protected async Task<bool> Try(Func<Task<string>> act)
-    {
-        (Refused, Done) = (null, null);
-        try
-        {
-            Done = await act();
-            return true;
-        }
-        catch (InputException e)
-        {
-            Refused = PageWords.Of(e.Problem, PageSay.Language);
-            return false;
-        }
-    }
 
     /// <inheritdoc/>
     protected override void OnInitialized()

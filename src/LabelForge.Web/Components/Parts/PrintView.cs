@@ -50,7 +50,7 @@ public abstract class PrintView : RecipeView
     protected SheetJob? Under { get; private set; }
 
     /// <summary>Why it cannot be printed as it stands; null where it can.</summary>
-    protected string? Unprinted { get; set; }
+    protected Problem? Unprinted { get; set; }
 
     /// <summary>The recipe's variants; none where it has none.</summary>
     protected string[] Variants { get; private set; } = [];
@@ -236,7 +236,7 @@ public abstract class PrintView : RecipeView
         }
         catch (InputException e)
         {
-            Unprinted = PageWords.Told(e.Problem, Words.Language);
+            Unprinted = e.Problem;
             return;
         }
         finally
