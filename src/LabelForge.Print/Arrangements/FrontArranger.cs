@@ -42,8 +42,19 @@ internal sealed class FrontArranger
     public static ArrangedFront? Arrange(FrontFace face, ArrangementBox root, Func<DesignElement, ElementText?> words,
         ArtBlock? picture = null)
     {
+        var whole = Whole(face, root, words, picture);
+        if (whole is { HasWindow: true } || !root.All.Any(b => b.Element?.Role == Role.ScentLine && words(b.Element) is not null))
+            return whole;
+        // On a front so small, a range without its ornaments looks like ten mistakes; without the line of scent it looks meant.
+        return Whole(face, root, e => e.Role == Role.ScentLine ? null : words(e), picture) is { } without
+            && (whole is null || without.HasWindow) ? without : whole;
+    }
+
+    private static ArrangedFront? Whole(FrontFace face, ArrangementBox root, Func<DesignElement, ElementText?> words, ArtBlock? picture)
+    {
         var said = new FrontWords(words, face.Look.Most);
-        if (Pruned(WindowOrder.Of(root, face.Look.OrnamentAbove), said, picture) is not { } kept)
+        var placed = face.FollowsOrnament ? WindowOrder.FarFromOrnament(root) : root;
+        if (Pruned(WindowOrder.Of(placed, face.Look.OrnamentAbove), said, picture) is not { } kept)
             return null;
         var arranger = new FrontArranger(face, kept, said, picture);
         ArrangedFront? best = null;
@@ -129,7 +140,7 @@ internal sealed class FrontArranger
             if (state.Failed)
                 return null;
             if (state.Settled)
-                return state.Result();
+                break;
         }
         return state.FitsCircles ? state.Result() : null;
     }

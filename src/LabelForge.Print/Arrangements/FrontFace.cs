@@ -25,6 +25,9 @@ internal sealed record FrontFace(double Left, double Top, double Width, double H
     /// <summary>Whether its left side is the label's.</summary>
     public bool BeginsAtCut { get; init; } = true;
 
+    /// <summary>Whether the panel at its left is filled with the ornament.</summary>
+    public bool FollowsOrnament { get; init; }
+
     /// <summary>Whether its right side is the label's.</summary>
     public bool EndsAtCut { get; init; } = true;
 
@@ -64,6 +67,9 @@ internal sealed record ArrangedFront(
     ImmutableArray<FrontText> Texts, ImmutableArray<Func<PlacedDrawing>> Drawn, ImmutableArray<ArrangedPicture> Pictures,
     ImmutableArray<PlacedBar> Bars, double NameToNet)
 {
+    /// <summary>Whether the ornament or a picture stands in a window.</summary>
+    public bool HasWindow { get; init; }
+
     /// <summary>How badly lines are broken that would better stay whole; 0 where none is.</summary>
     public int Broken { get; init; }
 

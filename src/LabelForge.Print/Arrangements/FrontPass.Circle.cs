@@ -26,15 +26,16 @@ internal sealed partial class FrontPass
         .Select(t => UnderArc + t.Element.Face.CapitalHeight * t.Element.Face.SizeFor(t.Text, words.Most(t))).DefaultIfEmpty(0).Max();
 
     // Words in a circle: where a line does not fit, the next pass gives it the chord's length.
-    private double InCircle(ArrangementBox box, Circle circle, double? arcDepth, Box at, double x, double width, double top, double bottom,
+    private double InCircle(ArrangementBox box, Oval circle, double? arcDepth, Box at, double x, double width, double top, double bottom,
         Side side)
     {
         double Half(double y)
         {
-            var (whole, up) = (circle.Radius - CircleMargin, circle.Y - y);
             // The arc's words take the top of the circle as far round as they go; a line that runs under their ends has all its width.
-            var clear = arcDepth is { } depth && up > 0 && up > (whole - depth) * Math.Cos(_arc + BesideArc) ? whole - depth : whole;
-            return Math.Sqrt(Math.Max(0, clear * clear - up * up));
+            var (clear, up) = (circle.ArcRadius - CircleMargin - (arcDepth ?? 0), circle.ArcY - y);
+            return arcDepth is not null && y < circle.Y && up > clear * Math.Cos(_arc + BesideArc)
+                ? Math.Sqrt(Math.Max(0, clear * clear - up * up))
+                : circle.HalfWidthAt(y, CircleMargin);
         }
         var half = Math.Min(Half(top), Half(bottom));
         if (side == Side.Centre && Math.Abs(at.X + at.Width / 2 - circle.X) < 0.5)
@@ -51,25 +52,25 @@ internal sealed partial class FrontPass
         return x;
     }
 
-    private void SayOnArc(ArrangementBox box, BoxGround ground, Circle? circle)
+    private void SayOnArc(ArrangementBox box, BoxGround ground, Oval? circle)
     {
         if (words.Of(box) is not { } text || circle is not { } round)
             return;
         var one = text with { Element = text.Element with { Lines = 1 } };
         var top = one.Element.Face.SizeFor(one.Text, words.Most(text)) * one.Element.Face.CapitalHeight;
-        var radius = round.Radius - 4.6 - top;
+        var radius = round.ArcRadius - 4.6 - top;
         if (radius < 10
             || words.Highest(one, words.Most(text),
-                radius * (ground == BoxGround.Plate ? LongestArcOverWindow : LongestArc)) is not { } set)
+                radius * Math.Min(round.LongestArc, ground == BoxGround.Plate ? LongestArcOverWindow : LongestArc)) is not { } set)
         {
             Failed = true;
             return;
         }
-        var lines = set.Lines[0].Select(part => _drawings.Line(part, round.X, round.Y, ground, one.Element.Role) with { Radius = radius })
+        var lines = set.Lines[0].Select(part => _drawings.Line(part, round.X, round.ArcY, ground, one.Element.Role) with { Radius = radius })
             .ToList();
         _arc = Math.Min(Math.PI / 2, set.Width / 2 / radius);
         var half = radius * Math.Sin(_arc);
-        Report(lines, set, round.X - half, round.Y - radius - set.Top, 2 * half,
+        Report(lines, set, round.X - half, round.ArcY - radius - set.Top, 2 * half,
             set.Top + radius * (1 - Math.Cos(_arc)));
     }
 }

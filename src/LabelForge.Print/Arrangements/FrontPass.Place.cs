@@ -9,7 +9,10 @@ internal sealed partial class FrontPass
 {
     private const double DrawingInWindow = 0.86;
 
-    private void Place(ArrangementBox box, Box at, BoxGround ground, Circle? circle, double? arcDepth)
+    // An upright name keeps so far inside its circle.
+    private const double UprightMargin = 5;
+
+    private void Place(ArrangementBox box, Box at, BoxGround ground, Oval? circle, double? arcDepth)
     {
         if (IsGone(box))
             return;
@@ -18,7 +21,7 @@ internal sealed partial class FrontPass
         if (box.Shape == BoxShape.Disc && box.Kind == BoxKind.Rows)
         {
             var radius = Math.Min(at.Width, at.Height) / 2;
-            circle = new Circle(at.X + at.Width / 2, at.Y + at.Height / 2, radius);
+            circle = new Oval(at.X + at.Width / 2, at.Y + at.Height / 2, radius, radius);
             at = new Box(circle.Value.X - radius, circle.Value.Y - radius, 2 * radius, 2 * radius);
             inner = at.Inside(box.Padding);
             arcDepth = ArcDepth(box);
@@ -65,6 +68,7 @@ internal sealed partial class FrontPass
     // A photo fills the window, and what does not fit its outline is cut off; a drawing stands in it whole.
     private void Window(ArrangementBox box, double x, double y, double width, double height, BoxGround on)
     {
+        _hasWindow = true;
         if (face.Photo is not { } photo)
         {
             _drawings.Window(box, x, y, width, height, on);
@@ -94,7 +98,7 @@ internal sealed partial class FrontPass
         _drawings.Surrounding(box, at.X, at.Y, at.Width, at.Height, (set.X, set.Y, set.Width, set.Height), disc, on);
     }
 
-    private void PlaceRows(ArrangementBox box, Box at, BoxGround ground, Circle? circle, double? arcDepth)
+    private void PlaceRows(ArrangementBox box, Box at, BoxGround ground, Oval? circle, double? arcDepth)
     {
         var natural = RowsHeight(box.Inside, at.Width);
         var free = at.Height - natural;
@@ -154,7 +158,7 @@ internal sealed partial class FrontPass
         return extra;
     }
 
-    private void PlaceColumns(ArrangementBox box, Box at, BoxGround ground, Circle? circle)
+    private void PlaceColumns(ArrangementBox box, Box at, BoxGround ground, Oval? circle)
     {
         var x = at.X;
         foreach (var (column, width) in box.Inside.Zip(Widths(box, at.Width)))
@@ -167,7 +171,7 @@ internal sealed partial class FrontPass
         }
     }
 
-    private void PlacePair(ArrangementBox box, Box at, BoxGround ground, Circle? circle)
+    private void PlacePair(ArrangementBox box, Box at, BoxGround ground, Oval? circle)
     {
         if (box.Inside.Length == 2 && OneRow(box, at.Width))
         {
@@ -185,12 +189,12 @@ internal sealed partial class FrontPass
         }
     }
 
-    private void Say(ArrangementBox box, Box at, BoxGround ground, Circle? circle, double? arcDepth, ArrangementBox? named = null)
+    private void Say(ArrangementBox box, Box at, BoxGround ground, Oval? circle, double? arcDepth, ArrangementBox? named = null)
     {
         switch (box.Run)
         {
             case Run.Up:
-                SayUp(box, at, ground);
+                SayUp(box, at, ground, circle);
                 break;
             case Run.Arc:
                 SayOnArc(box, ground, circle);
@@ -201,7 +205,7 @@ internal sealed partial class FrontPass
         }
     }
 
-    private void SayAcross(ArrangementBox box, Box at, BoxGround ground, Circle? circle, double? arcDepth, ArrangementBox named)
+    private void SayAcross(ArrangementBox box, Box at, BoxGround ground, Oval? circle, double? arcDepth, ArrangementBox named)
     {
         if (SetOf(named, at.Width) is not { } set)
             return;
@@ -227,7 +231,7 @@ internal sealed partial class FrontPass
         Report(lines, set, left, top, right - left, set.Height);
     }
 
-    private void SayUp(ArrangementBox box, Box at, BoxGround ground)
+    private void SayUp(ArrangementBox box, Box at, BoxGround ground, Oval? circle)
     {
         if (words.Of(box) is not { } text)
             return;
@@ -235,7 +239,19 @@ internal sealed partial class FrontPass
         var one = text with { Element = text.Element with { Lines = 1 } };
         var wanted = Math.Min(words.Most(text).Millimetres,
             Points.ToLength(at.Width * 0.62 * one.Element.Face.LetterHeight(one.Text)).Millimetres);
-        if (wanted < one.Floor.Millimetres || words.Highest(one, Measures.Length.FromMillimetres(wanted), at.Height) is not { } set)
+        // In a circle the line is no longer than the chord through the letters' far side, and its middle is the circle's.
+        var middle = circle is null ? null : (double?)circle.Value.Y;
+        double Room(decimal height) => circle is not { } round ? at.Height
+            : 2 * round.HalfHeightAt(at.X + at.Width / 2
+                - one.Element.Face.SizeFor(one.Text, Measures.Length.FromMillimetres(height)) * one.Element.Face.CapitalHeight / 2,
+                UprightMargin);
+        SetText? Highest(decimal height) => Room(height) is > 1 and var room
+            ? words.Highest(one, Measures.Length.FromMillimetres(height), Math.Min(room, at.Height))
+            : null;
+        // Lower letters stand further in, where the chord is longer.
+        if (wanted < one.Floor.Millimetres
+            || (Highest(wanted) is { } first ? Highest((first.LetterHeight.Millimetres + wanted) / 2) is { } next
+                && next.LetterHeight.CompareTo(first.LetterHeight) > 0 ? next : first : Highest(one.Floor.Millimetres)) is not { } set)
         {
             Failed = true;
             return;
@@ -244,7 +260,7 @@ internal sealed partial class FrontPass
         var (top, bottom) = (one.Element.Face.CapitalHeight * set.Size, 0.0);
         // The middle of its capitals on the middle of the column.
         var baseline = at.X + (at.Width + top - bottom) / 2;
-        var foot = at.Y + at.Height;
+        var foot = middle is { } y ? y + set.Width / 2 : at.Y + at.Height;
         var lines = set.Lines[0].Select(part => _drawings.Line(part, baseline, foot, ground, one.Element.Role) with { Upright = true })
             .ToList();
         Report(lines, set, baseline - set.Top, foot - set.Width, set.Height, set.Width);

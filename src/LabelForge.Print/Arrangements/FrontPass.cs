@@ -35,6 +35,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private decimal _name;
     private decimal _nameBefore;
     private int _broken;
+    private bool _hasWindow;
     private decimal _net;
 
     /// <summary>Whether the words have no room.</summary>
@@ -51,7 +52,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     {
         (Failed, Settled, FitsCircles, _nameBefore) = (false, true, true, _name);
         _texts.Clear();
-        _broken = 0;
+        (_broken, _hasWindow) = (0, false);
         _pictures.Clear();
         _bars.Clear();
         _drawings.Clear();
@@ -64,9 +65,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         _net = root.All.Where(b => b.Element?.Role == Role.NetQuantity).Select(words.Of).OfType<ElementText>()
             .Select(t => t.Floor.Millimetres).FirstOrDefault();
         var (x, y, width, height) = (face.Left + frame, face.Top + frame, face.Width - 2 * frame, face.Height - 2 * frame);
-        var circle = face.Round
-            ? new Circle(x + width / 2, y + height / 2, width / 2 - (frame > 0 ? 0 : 0.8 * FrontFace.Rim))
-            : (Circle?)null;
+        var inside = frame > 0 ? 0 : 0.8 * FrontFace.Rim;
+        var circle = face.Round ? new Oval(x + width / 2, y + height / 2, width / 2 - inside, height / 2 - inside) : (Oval?)null;
         if (Natural(root, width) > height + 0.01)
             Failed = true;
         if (!Failed)
@@ -83,7 +83,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         _texts.FirstOrDefault(t => t.Report.Role == role)?.Report is { } r ? (double)r.LetterHeight.Millimetres : null;
         return new ArrangedFront(_texts.ToImmutable(), _drawings.All, _pictures.ToImmutable(), _bars.ToImmutable(),
             Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity)
-        { Broken = _broken };
+        { Broken = _broken, HasWindow = _hasWindow };
     }
 
     // The height that a row takes in a width; shares of what is left over come on top.
@@ -232,10 +232,4 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         public Box Inside((double Left, double Top, double Right, double Bottom) p) =>
             new(X + p.Left, Y + p.Top, Width - p.Left - p.Right, Height - p.Top - p.Bottom);
     }
-
-    /// <summary>A circle that words have to stay inside of.</summary>
-    /// <param name="X">Its middle.</param>
-    /// <param name="Y">Its middle.</param>
-    /// <param name="Radius">Its radius.</param>
-    private readonly record struct Circle(double X, double Y, double Radius);
 }

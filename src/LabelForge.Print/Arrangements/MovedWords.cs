@@ -159,8 +159,9 @@ internal sealed class MovedWords
     {
         if (!round)
             return Rect(bounds).Contains(box);
-        var (x, y, radius) = (bounds.Left + bounds.Width / 2, bounds.Top + bounds.Height / 2, Math.Min(bounds.Width, bounds.Height) / 2);
-        return Corners(box).All(c => Math.Pow(c.X - x, 2) + Math.Pow(c.Y - y, 2) <= radius * radius);
+        var (across, down) = (bounds.Width / 2, bounds.Height / 2);
+        var (x, y) = (bounds.Left + across, bounds.Top + down);
+        return Corners(box).All(c => Math.Pow((c.X - x) / across, 2) + Math.Pow((c.Y - y) / down, 2) <= 1);
     }
 
     private static bool IsInside(PlacedDrawing ground, SKRect box)

@@ -33,6 +33,20 @@ internal static class WindowOrder
         return box with { Inside = [.. rows] };
     }
 
+    /// <summary>The boxes with a window that stands at the left set to the right, for a front whose neighbour at the left is the
+    /// ornament already: side by side they would say the same twice.</summary>
+    public static ArrangementBox FarFromOrnament(ArrangementBox root)
+    {
+        if (root.Kind != BoxKind.Columns || root.Inside.Length != 2 || root.Inside[0].Kind != BoxKind.Ornament)
+            return root;
+        var (window, words) = (root.Inside[0], root.Inside[1]);
+        var (left, top, right, bottom) = words.Padding;
+        return root with
+        {
+            Inside = [words with { Gap = 0, Padding = (right, top, left, bottom) }, window with { Gap = words.Gap }],
+        };
+    }
+
     private static bool HasName(ArrangementBox box) =>
         box.All.Any(b => b.Element?.Role == Role.Name && b.Run == Run.Across) && box.All.All(b => b.Element?.Role != Role.NetQuantity);
 }

@@ -66,5 +66,6 @@ public sealed record Look
 /// <summary>How the letters of a back are held.</summary>
 /// <param name="Step">The most that they are enlarged: 0 for every letter at its least, 1 for every letter at its most.</param>
 /// <param name="Strip">Whether there is room for a strip of the ornament in each back of the range.</param>
+/// <param name="Turned">Whether codes too wide for the strip stand in it turned by a quarter.</param>
 /// <param name="Band">How high a band of the ornament stands over the foot where there is no strip, in points; 0 for none.</param>
-public sealed record BackSetting(double Step, bool Strip, double Band = 0);
+public sealed record BackSetting(double Step, bool Strip, double Band = 0, bool Turned = false);

@@ -8,9 +8,17 @@ namespace LabelForge.Print.Fitting;
 /// <summary>How the backs of a whole range are set: each panel as far enlarged as the longest words of the range leave room for.</summary>
 internal static class BackRange
 {
-    private static readonly FoundBefore<BackKey, (double? Beside, double? Whole)> Known = new(4000);
+    // Where a code has to be turned for a strip, words are pressed a little for it: what a code in a row of its own leaves beside it
+    // looks like a fault.
+    private const double WorthTurning = 0.1;
 
-    private static readonly FoundBefore<(BackKey, double), double> Bands = new(4000);
+    private static readonly FoundBefore<BackKey, Steps> Known = new(4000);
+
+    private static readonly FoundBefore<(BackKey, double, bool), double> Bands = new(4000);
+
+    // How far words are enlarged beside a strip, beside one with the code turned into it, and over the whole panel; whether all of
+    // them, and the code, have room there.
+    private readonly record struct Steps(double? Beside, double? Turned, double? Whole, bool HasAll);
 
     /// <summary>The setting of each panel that no look arranges. Words that do not fit at their
     /// least do not count: they are refused by themselves.</summary>
@@ -34,41 +42,60 @@ internal static class BackRange
         LabelExtras extras) =>
         [.. LabelFitter.Items(panel, design, content, barcode, extras)];
 
-    // Each label has its own highest step, and the lowest of these holds for all.
-    private static BackSetting Setting(DesignPanel panel, LabelDesign design, ImmutableArray<IReadOnlyList<PanelItem>> range, double clear)
+    /// <summary>How a panel is set. Each label has its own highest step, and the lowest of these holds for all.</summary>
+    internal static BackSetting Setting(DesignPanel panel, LabelDesign design, ImmutableArray<IReadOnlyList<PanelItem>> range,
+        double clear)
     {
         BackKey Key(IReadOnlyList<PanelItem> items) =>
             new(panel, design.Round, design.Look?.Ornament is not null, clear, [.. items.Select(WordsOf)]);
-        var steps = range.Select(items => Known.Of(Key(items), () => Steps(panel, design, items, clear))).ToArray();
-        if (steps.All(s => s.Beside is not null) && steps.Min(s => s.Beside!.Value) is var beside && beside >= BackStrip.LeastStep)
-            return new BackSetting(beside, true);
-        var step = steps.Select(s => s.Whole).OfType<double>().DefaultIfEmpty(1).Min();
         // As high in each as the fullest leaves room for, or in none.
-        var band = range.Select(items => Bands.Of((Key(items), step), () => BandHeight(panel, design, items, clear, step))).Min();
-        return new BackSetting(step, false, band);
+        double Band(double step, bool strip) => range.Select(items => Bands.Of((Key(items), step, strip),
+            () => BandHeight(panel, design, items, clear, step, strip))).Min();
+        var steps = range.Select(items => Known.Of(Key(items), () => StepsOf(panel, design, items, clear))).ToArray();
+        var whole = steps.Select(s => s.Whole).OfType<double>().DefaultIfEmpty(1).Min();
+        // Where a strip leaves a hole in each, a band across fills it better.
+        if (steps.All(s => s.Beside is not null) && steps.Min(s => s.Beside!.Value) is var beside && beside >= BackStrip.LeastStep
+            && (Band(beside, strip: true) == 0 || Band(whole, strip: false) == 0))
+            return new BackSetting(beside, true);
+        if (steps.All(s => s.Turned is not null) && steps.Min(s => s.Turned!.Value) is var turned
+            && (turned >= whole - WorthTurning || steps.Any(s => !s.HasAll)))
+            return new BackSetting(turned, true, Turned: true);
+        return new BackSetting(whole, false, Band(whole, strip: false));
     }
 
-    private static double BandHeight(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear, double step)
+    private static double BandHeight(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear, double step,
+        bool strip)
     {
+        if (strip)
+            return BackStrip.RoomFor(panel, design, items, clear) is { } room
+                ? BackStrip.BandHeight(panel, design, room.Arranger.Arrange(room.Words, step))
+                : 0;
         var arranger = PanelArranger.Of(panel, clear);
-        return Fitting(arranger, items) is { Count: > 0 } fitting ? BackStrip.BandHeight(design, arranger.Arrange(fitting, step)) : 0;
+        return Fitting(arranger, items) is { Count: > 0 } fitting
+            ? BackStrip.BandHeight(panel, design, arranger.Arrange(fitting, step))
+            : 0;
     }
 
-
-    private static (double? Beside,
-        double? Whole) Steps(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear)
+    private static Steps StepsOf(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear)
     {
-        if (PlatePanel.RoomFor(panel, design, items, clear) is { Words.Count: > 0 } plate
-            && Bisection.Highest(s => plate.Arranger.Arrange(plate.Words, s).Fits) is var filled
-            && plate.Arranger.Arrange(plate.Words, filled).Fits)
-            return (null, filled);
-        double? beside = BackStrip.RoomFor(panel, design, items, clear) is { } room
-            ? Bisection.Highest(s => room.Arranger.Arrange(room.Words, s).Fits)
-            : null;
+        if (PlateStep(panel, design, items, clear) is { } filled)
+            return new Steps(null, null, filled, true);
+        double? Highest(bool turned) => BackStrip.RoomFor(panel, design, items, clear, turned) is { } room
+            && Bisection.Highest(s => room.Arranger.Arrange(room.Words, s).Fits) is var step
+            && room.Arranger.Arrange(room.Words, step).Fits ? step : null;
         var arranger = PanelArranger.Of(panel, clear);
         var fitting = Fitting(arranger, items);
-        return (beside, fitting.Count > 0 ? Bisection.Highest(s => arranger.Arrange(fitting, s).Fits) : null);
+        return new Steps(Highest(turned: false), Highest(turned: true),
+            fitting.Count > 0 ? Bisection.Highest(s => arranger.Arrange(fitting, s).Fits) : null, fitting.Count == items.Count);
     }
+
+    // On a plate, with the code or, where that has no room, without.
+    private static double? PlateStep(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clear) =>
+        new[] { items, [.. items.Where(i => i.Block is null || !i.Element.Optional)] }
+            .Select(tried => PlatePanel.RoomFor(panel, design, tried, clear) is { Words.Count: > 0 } plate
+                && Bisection.Highest(s => plate.Arranger.Arrange(plate.Words, s).Fits) is var step
+                && plate.Arranger.Arrange(plate.Words, step).Fits ? step : (double?)null)
+            .FirstOrDefault(s => s is not null);
 
     private static BackItem WordsOf(PanelItem item) =>
         new(item.Element, item.Text is { } t ? (t.Text, t.Heading, string.Join('\n', t.Names), t.Floor) : null, item.Block is not null,

@@ -18,21 +18,20 @@ internal static class BackStrip
     private const double LeastHeight = 11 * PointsPerMillimetre;
     private const double BandGap = 2.6 * PointsPerMillimetre;
     private const double LeastBand = 8 * PointsPerMillimetre;
-    private const double HighestBand = 18 * PointsPerMillimetre;
+    private const double HighestBand = 0.6;
     private const double WidestStrip = 0.3;
     private const double NarrowestText = 38 * PointsPerMillimetre;
 
     // Words are not pressed to their least for the strip's sake.
     internal const double LeastStep = 0.3;
 
-    /// <summary>The back with its strip, or null where it has no room for one.</summary>
-    public static (Arrangement Words, PlacedDrawing Plate, PlacedDrawing Ornament)? Try(DesignPanel panel, LabelDesign design,
-        IReadOnlyList<PanelItem> items, double clearHeights)
+    /// <summary>The back with its strip, or null where it has no room for one, or is not to have one.</summary>
+    public static (Arrangement Words, IEnumerable<PlacedDrawing> Drawings)? Try(DesignPanel panel, LabelDesign design,
+        IReadOnlyList<PanelItem> items, double clearHeights, BackSetting? held)
     {
-        if (RoomFor(panel, design, items, clearHeights) is not { } room || design.Look is not { Ornament: { } ornament } look)
-            return null;
-        var held = look.Backs.GetValueOrDefault(panel.Id);
-        if (held is { Strip: false } || room.Arranger.Step(room.Words, held?.Step) is not { } step || step < LeastStep)
+        if (held is not { Strip: true } || RoomFor(panel, design, items, clearHeights, held.Turned) is not { } room
+            || design.Look is not { Ornament: { } ornament } look
+            || room.Arranger.Step(room.Words, held.Step) is not { } step)
             return null;
         var found = room.Arranger.Arrange(room.Words, step);
         var (codes, strip, tall) = (room.Codes, room.Strip, room.Tall);
@@ -45,19 +44,28 @@ internal static class BackStrip
             placed.Add(new ArrangedItem(code, null, width - strip, strip, foot - code.FixedHeight, code.FixedHeight));
             foot -= code.FixedHeight + Gutter / 2;
         }
+        if (tall < LeastHeight)
+            return (new Arrangement(placed, 0, null, 0), []);
         var (x, y) = (Points.Of(panel.X) + padding + width - strip, Points.Of(panel.Y) + padding);
         var (plate, drawn) = Drawn(look, ornament, x, y, strip, tall);
-        return (new Arrangement(placed, 0, null, 0), plate, drawn);
+        return (new Arrangement(placed, 0, null, 0), [plate, drawn]);
     }
 
-    /// <summary>How high a band of the ornament stands in the room that words leave over a back's foot; 0 where it is too low.</summary>
-    internal static double BandHeight(LabelDesign design, Arrangement words)
+    /// <summary>How high a band of the ornament stands in the room that words leave on a back; 0 where it is too low.</summary>
+    internal static double BandHeight(DesignPanel panel, LabelDesign design, Arrangement words)
     {
-        var tall = words.Hole.Height - 2 * BandGap;
-        return design.Look?.Ornament is null || design.Round || tall < LeastBand ? 0 : Math.Min(tall, HighestBand);
+        var tall = words.Hole.Height - GapOver(words) - GapUnder(panel, words);
+        return design.Look?.Ornament is null || design.Round || tall < LeastBand ? 0
+            : Math.Min(tall, HighestBand * (Points.Of(panel.Width) - 2 * Points.Of(panel.Padding)));
     }
 
-    /// <summary>A band of the ornament in the room that words leave over the foot of a back without a strip; null for none.</summary>
+    // Next to words there is air; at the head or the foot of the panel it ends where words would.
+    private static double GapOver(Arrangement words) => words.Hole.Top > 0.01 ? BandGap : 0;
+
+    private static double GapUnder(DesignPanel panel, Arrangement words) =>
+        words.Hole.Top + words.Hole.Height < Points.Of(panel.Height) - 2 * Points.Of(panel.Padding) - 0.01 ? BandGap : 0;
+
+    /// <summary>A band of the ornament in the room that words leave on a back without a strip; null for none.</summary>
     /// <param name="panel">The back.</param>
     /// <param name="design">The design, in its look.</param>
     /// <param name="words">The words as they are set.</param>
@@ -65,12 +73,14 @@ internal static class BackStrip
     internal static (PlacedDrawing Plate, PlacedDrawing Ornament)? Band(DesignPanel panel, LabelDesign design, Arrangement words,
         double? most)
     {
-        if (Math.Min(BandHeight(design, words), most ?? double.PositiveInfinity) is not (> 0 and var tall)
+        if (Math.Min(BandHeight(panel, design, words), most ?? double.PositiveInfinity) is not (> 0 and var tall)
             || design.Look is not { Ornament: { } ornament } look)
             return null;
         var padding = Points.Of(panel.Padding);
-        return Drawn(look, ornament, Points.Of(panel.X) + padding,
-            Points.Of(panel.Y) + padding + words.Hole.Top + (words.Hole.Height - tall) / 2, Points.Of(panel.Width) - 2 * padding, tall);
+        var (over, under, left) = (GapOver(words), GapUnder(panel, words), words.Hole.Height - tall);
+        var down = over == 0 ? 0 : under == 0 ? left : left / 2;
+        return Drawn(look, ornament, Points.Of(panel.X) + padding, Points.Of(panel.Y) + padding + words.Hole.Top + down,
+            Points.Of(panel.Width) - 2 * padding, tall);
     }
 
     // The ornament on a plate of its own.
@@ -98,22 +108,31 @@ internal static class BackStrip
     }
 
     /// <summary>The room that a strip leaves a back's words; null where the panel is too small for one.</summary>
-    internal static Room? RoomFor(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clearHeights)
+    /// <param name="panel">The back.</param>
+    /// <param name="design">The design, in its look.</param>
+    /// <param name="items">What stands on it.</param>
+    /// <param name="clearHeights">Clear space of a net quantity, in heights of its capitals.</param>
+    /// <param name="turned">Whether codes too wide for the strip are turned into it; else they stay with the words.</param>
+    internal static Room? RoomFor(DesignPanel panel, LabelDesign design, IReadOnlyList<PanelItem> items, double clearHeights,
+        bool turned = false)
     {
         if (design.Look?.Ornament is null || design.Round)
             return null;
         var padding = Points.Of(panel.Padding);
         var (width, height) = (Points.Of(panel.Width) - 2 * padding, Points.Of(panel.Height) - 2 * padding);
-        // A code wider than a strip stays with the words, as a picture does; the strip is then as high as the panel.
-        var codes = items.Where(i => i.Block is not null && i.Caption is null && i.FixedWidth <= width * WidestStrip).ToList();
+        var widest = width * WidestStrip;
+        var symbols = items.Where(i => i is { Block: not null, Caption: null }).ToList();
+        var wide = symbols.Where(s => s.FixedWidth > widest).ToList();
+        if (turned && (wide.Count == 0 || wide.Any(s => s.FixedHeight > widest || s.FixedWidth > height)))
+            return null;
+        List<PanelItem> codes = [.. symbols.Where(s => turned || !wide.Contains(s)).Select(s => wide.Contains(s) ? s.Turned() : s)];
         var strip = codes.Select(c => c.FixedWidth).Append(LeastWidth).Max();
         var text = width - strip - Gutter;
         var tall = height - codes.Sum(c => c.FixedHeight + Gutter / 2);
-        if (text < NarrowestText || strip > width * WidestStrip || tall < LeastHeight)
+        if (text < NarrowestText || strip > widest || tall < (turned ? -Gutter / 2 : LeastHeight))
             return null;
-        var arranger = new PanelArranger(panel, text, height, clearHeights);
-        IReadOnlyList<PanelItem> words = [.. items.Except(codes)];
-        return new Room(arranger, words, codes, strip, tall);
+        IReadOnlyList<PanelItem> words = [.. items.Where(i => !symbols.Contains(i) || (!turned && wide.Contains(i)))];
+        return new Room(new PanelArranger(panel, text, height, clearHeights), words, codes, strip, tall);
     }
 
     /// <summary>What a back has room for beside a strip; widths and heights in points.</summary>

@@ -30,6 +30,8 @@ internal static class FrontPanels
         {
             Photo = photo,
             BeginsAtCut = left < 0.5,
+            FollowsOrnament = look.Ornament is not null && design.Panels.Any(p => p.Fill == PanelFill.Ornament
+                && Math.Abs(Points.Of(p.X) + Points.Of(p.Width) - left) < 0.5),
             EndsAtCut = left + width > Points.Of(design.Width) - 0.5,
         };
         if (ArrangementFile.For(look.Arrangement, width, height, design.Round, style, look.LongName) is not { } root)

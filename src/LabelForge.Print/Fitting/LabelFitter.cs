@@ -66,6 +66,12 @@ public static class LabelFitter
     // What a maker adds to a front, which not every arrangement has a place for.
     private static readonly Role[] MakersOwn = [Role.Words, Role.Claim, Role.Price];
 
+    private static string NoRoom(PanelItem item, DesignPanel panel) =>
+        $"The {item.RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out."
+            + (item.Block is { } code && code.Width.Millimetres > 2 * code.Height.Millimetres
+                ? " A Data Matrix takes the least room: write \"code: usual\" in look."
+                : "");
+
     private static Fit FitPanels(LabelDesign design, LabelContent content, InkBlock? barcode, LabelExtras extras, PrintRules rules)
     {
         var assembly = new LayoutAssembly(design);
@@ -97,23 +103,25 @@ public static class LabelFitter
                 continue;
             }
             var items = Items(panel, design, content, barcode, extras).ToList();
+            var held = design.Look is { } worn
+                ? worn.Backs.GetValueOrDefault(panel.Id) ?? BackRange.Setting(panel, design, [items], rules.ClearAbove)
+                : null;
             // A code that is wider than an edge has no room there with a plate or without: the words keep theirs.
             List<PanelItem> words = [.. items.Where(i => i.Block is null || !i.Element.Optional)];
-            var whole = PlatePanel.Try(panel, design, items, rules.ClearAbove);
-            if ((whole ?? PlatePanel.Try(panel, design, words, rules.ClearAbove)) is { } filled)
+            var whole = PlatePanel.Try(panel, design, items, rules.ClearAbove, held?.Step);
+            if ((whole ?? PlatePanel.Try(panel, design, words, rules.ClearAbove, held?.Step)) is { } filled)
             {
                 foreach (var item in whole is null ? items.Except(words) : [])
-                    assembly.LeaveOut(
-                        $"The {item.RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out.");
+                    assembly.LeaveOut(NoRoom(item, panel));
                 foreach (var drawing in filled.Drawings)
                     assembly.Add(drawing, panel);
                 assembly.Add(panel, filled.Words);
                 continue;
             }
-            if (BackStrip.Try(panel, design, items, rules.ClearAbove) is { } strip)
+            if (BackStrip.Try(panel, design, items, rules.ClearAbove, held) is { } strip)
             {
-                assembly.Add(strip.Plate, panel);
-                assembly.Add(strip.Ornament, panel);
+                foreach (var drawing in strip.Drawings)
+                    assembly.Add(drawing, panel);
                 assembly.Add(panel, strip.Words);
                 continue;
             }
@@ -121,14 +129,12 @@ public static class LabelFitter
             var least = arranger.Arrange(items, 0);
             while (!least.Fits && items.FindLastIndex(i => i.Element.Optional) is >= 0 and var at)
             {
-                assembly.LeaveOut(
-                    $"The {items[at].RoleName} has no room on the panel {panel.Id} beside what must stand there, and is left out.");
+                assembly.LeaveOut(NoRoom(items[at], panel));
                 items.RemoveAt(at);
                 least = arranger.Arrange(items, 0);
             }
             if (!least.Fits)
                 return Refusal(panel, least, content.Market.On(content.On));
-            var held = design.Look?.Backs.GetValueOrDefault(panel.Id);
             var set = arranger.Arrange(items, arranger.Step(items, held?.Step) ?? 0);
             if (BackStrip.Band(panel, design, set, held?.Band) is { } band)
             {
@@ -137,6 +143,9 @@ public static class LabelFitter
             }
             assembly.Add(panel, set);
         }
+        if (design.Look is not null && content.ScentLine is not null && design.Panels.Any(FrontPanels.IsFront)
+            && !assembly.Has(Role.ScentLine))
+            assembly.LeaveOut("The line of scent has no room on the front here, and is left out.");
         if (design.Look is { WhiteInk: false, Palette: { Covers: true, Stock: var stock } } && stock != Colour.White)
             assembly.LeaveOut(
                 $"On stock as dark as {stock} nothing is read without white ink under it. Write \"white ink: true\" in look where your "

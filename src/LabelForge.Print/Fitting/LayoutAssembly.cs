@@ -22,6 +22,8 @@ internal sealed class LayoutAssembly(LabelDesign design)
 
     private ImmutableDictionary<Role, (double X, double Y)> moved = ImmutableDictionary<Role, (double X, double Y)>.Empty;
 
+    public bool Has(Role role) => said.Contains(role);
+
     public void LeaveOut(string what) => leftOut.Add(what);
 
     public void Add(DesignPanel panel, Arrangement arrangement)

@@ -24,6 +24,12 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
 
     private const double LeastBetweenPlaces = 3;
 
+    // More than this over the gap that is asked for looks like a fault.
+    private const double UnseenGap = 3;
+
+    // So many lines fewer are worth a wider gap.
+    private const int WorthAGap = 2;
+
     private readonly Dictionary<(PanelItem, double, (decimal, decimal)), double> highestStep = [];
     private readonly Dictionary<(PanelItem, double, Measures.Length), SetText> sets = [];
 
@@ -59,15 +65,20 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
         var top = Stack([.. items.Where(i => i.Element.Place == Place.Top)], width, step);
         var middle = Stack([.. items.Where(i => i.Element.Place == Place.Middle)], width, step);
         var beside = corner is null ? width : width - corner.FixedWidth - CornerGap;
-        var bottom = Foot([.. items.Where(i => i.Element.Place == Place.Bottom && i != corner)], corner, beside, step);
+        ImmutableArray<PanelItem> foot = [.. items.Where(i => i.Element.Place == Place.Bottom && i != corner)];
+        var bottom = Stack(foot, beside, step);
+        var aboveMiddle = Between(top, middle);
+        double Free() => height - top.Height - aboveMiddle - middle.Height - (Math.Max(bottom.Height, corner?.FixedHeight ?? 0) is var high
+            && high > 0 ? high + Between(middle.Items.Count > 0 ? middle : top, bottom) : 0);
+        // Where there is room, no gap parts the address from what stands beside the corner.
+        if (corner is not null)
+            bottom = Foot(foot, corner, beside, step, UnseenGap);
+        if (corner is not null && (bottom.TooWide is not null || Free() < 0))
+            bottom = Foot(foot, corner, beside, step, double.PositiveInfinity);
         foreach (var stack in new[] { top, middle, bottom })
             if (stack.TooWide is not null)
                 return new Arrangement([], 0, stack.TooWide, stack.TooWideBy);
-
-        var bottomHeight = Math.Max(bottom.Height, corner?.FixedHeight ?? 0);
-        var (aboveMiddle, aboveBottom) = (Between(top, middle),
-            bottomHeight > 0 ? Between(middle.Items.Count > 0 ? middle : top, bottom) : 0);
-        var free = height - top.Height - aboveMiddle - middle.Height - aboveBottom - bottomHeight;
+        var free = Free();
         placed.AddRange(top.Items);
         var middleTop = top.Height + aboveMiddle + Math.Max(0, free) / 2;
         placed.AddRange(middle.Items.Select(i => i with { Top = i.Top + middleTop }));
@@ -75,6 +86,8 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
         var hole = free > 0 && middle.Items.Count == 0 && bottom.Height >= (corner?.FixedHeight ?? 0)
             ? ReadingGaps.Even(placed)
             : default;
+        if (free > 0 && corner is null && middle.Items.Count == 0 && top.Items.Count > 0 != bottom.Items.Count > 0)
+            hole = (top.Height, free);
         if (corner is not null)
             placed.Add(new ArrangedItem(corner, null, width - corner.FixedWidth, corner.FixedWidth, height - corner.FixedHeight,
                 corner.FixedHeight));
@@ -83,17 +96,19 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
 
     // Only what stands beside the corner's symbol keeps clear of it: what is ranged left over it may have the whole width, where that
     // saves height.
-    private StackOfItems Foot(ImmutableArray<PanelItem> items, PanelItem? corner, double beside, double step)
+    private StackOfItems Foot(ImmutableArray<PanelItem> items, PanelItem corner, double beside, double step, double widestGap)
     {
-        var best = Stack(items, beside, step);
-        if (corner is null)
-            return best;
+        var plain = Stack(items, beside, step);
+        var best = plain;
         for (var over = 1; over <= items.TakeWhile(i => i.Element.Align == Align.Left).Count(); over++)
         {
             var (above, below) = (Stack(items[..over], width, step), Stack(items[over..], beside, step));
             if (above.TooWide is not null || below.TooWide is not null)
                 continue;
-            var tall = above.Height + Math.Max(CornerTop + corner.FixedHeight, Between(above, below) + below.Height);
+            var (between, high) = (Between(above, below), CornerTop + corner.FixedHeight);
+            if (below.Items.Count > 0 && high - below.Height - between > widestGap && above.Lines + below.Lines > plain.Lines - WorthAGap)
+                continue;
+            var tall = above.Height + Math.Max(high, between + below.Height);
             if (best.TooWide is not null || tall < Math.Max(best.Height, corner.FixedHeight) - LeastSaved)
                 best = new StackOfItems([.. above.Items, .. below.Items.Select(i => i with { Top = i.Top + tall - below.Height })], tall,
                     null, 0);
@@ -148,7 +163,10 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
         ? clearHeights * item.Element.Face.CapitalHeight * set.Size
         : 0;
 
-    private sealed record StackOfItems(IReadOnlyList<ArrangedItem> Items, double Height, PanelItem? TooWide, double TooWideBy);
+    private sealed record StackOfItems(IReadOnlyList<ArrangedItem> Items, double Height, PanelItem? TooWide, double TooWideBy)
+    {
+        public int Lines => Items.Sum(i => i.Set?.Lines.Length ?? 1);
+    }
 }
 
 /// <summary>Finds the highest step from 0 to 1 that still does.</summary>

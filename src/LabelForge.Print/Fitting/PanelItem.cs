@@ -28,6 +28,9 @@ internal sealed record PanelItem(DesignElement Element, ElementText? Text, InkBl
         ? Points.Of(Element.RuleThickness)
         : Points.Of(Block.Height) + (Caption is { } c ? CaptionGap + (c.Shape.Top + c.Shape.Bottom) * c.Size : 0);
 
+    /// <summary>A code without words of its own, turned by a quarter.</summary>
+    public PanelItem Turned() => this with { Block = Block!.Turned() };
+
     /// <summary>The name of its role.</summary>
     public string RoleName => Roles.NameOf(Element.Role);
 

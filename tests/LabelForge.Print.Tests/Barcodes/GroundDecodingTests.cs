@@ -47,6 +47,19 @@ public sealed class GroundDecodingTests : IDisposable
     public void A_lot_is_read_from_a_plain_design_of_either_tone(string tone) =>
         Read(LabelDesign.Load($"bottle-wrap-3.333x4+bookish+{tone}"));
 
+    [Theory]
+    [InlineData("bar-band"), InlineData("bar-back-2x2.625")]
+    public void A_lot_is_read_where_it_had_to_be_turned(string design)
+    {
+        InstalledProgram.OrSkip("zbarimg");
+        var layout = LabelFitter.Fit(LabelDesign.Load(design).In(FrontTests.Of("stack", "bookish", OrnamentFamily.All[2], null, 20)),
+            SmallRoomTests.Full, Barcode.Draw(BarcodeKind.Code128, Lot, new BarcodeOptions()).OrRefuse()).OrRefuse();
+        Assert.All(layout.Bars, b => Assert.True(b.Width > b.Height));
+        var path = Path.Combine(_folder, "label.png");
+        LabelFile.Write(path, layout.OnStock(), Samples.Info, 300);
+        Assert.Equal("CODE-128:" + Lot, Decoders.ZbarPicture(path));
+    }
+
     private void Read(LabelDesign design)
     {
         InstalledProgram.OrSkip("zbarimg");

@@ -23,7 +23,7 @@ public class FrontTests
 
     private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "jar-side-2x8", "bottle-front-2x2.625",
         "hang-tag-fold", "bag-seal-fold", "lip-tube-wrap", "tin-lid-2in", "bar-band", "jar-lid-2.5in", "jar-lid-2in", "bar-57x99.1mm",
-        "bottle-wrap-3.333x4", "bottle-wrap-67.7x99.1mm", "jar-side-1.25x8in"];
+        "bottle-wrap-3.333x4", "bottle-wrap-67.7x99.1mm", "jar-side-1.25x8in", "dip-tin-lid-1.5in"];
 
     private static readonly string[] Types = ["bookish", "round", "capitals", "soft", "stylish", "deco", "brush"];
 
@@ -249,6 +249,7 @@ public class FrontTests
 
     internal static void Lawful(LabelLayout layout, string what)
     {
+        Assert.True(SmallRoomTests.IsInsideTheCut(layout), $"{what}: words cross the cut");
         Assert.All(layout.Constraints.Where(c => c.Required), c => Assert.True(c.Kept, $"{what}: {c.Broken.Wrong}"));
         foreach (var line in layout.Lines)
         {
