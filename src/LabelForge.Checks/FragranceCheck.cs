@@ -9,24 +9,25 @@ namespace LabelForge.Checks;
 public static class FragranceCheck
 {
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(RecipeFacts facts) => Find(FragranceLimits.Of(facts.Finished, facts.Kind), facts.Batch.Recipe);
+    public static IEnumerable<Finding> Find(RecipeFacts facts) => 
+        Find(FragranceLimits.Of(facts.Finished, facts.Kind), facts.Batch.Recipe, facts.Workshop.Markets.Every);
 
     /// <summary>The findings on the fragrance of a recipe's batch.</summary>
-    public static IEnumerable<Finding> Find(FragranceBudget budget, Recipe recipe)
+    public static IEnumerable<Finding> Find(FragranceBudget budget, Recipe recipe, EveryMarket every)
     {
         var category = budget.Kind.IfraCategory;
         foreach (var oil in budget.Oils)
         {
             if (oil.Limit is not { } limit)
-                yield return EveryMarket.Rules["fragrance.limit-unknown"]
+                yield return every.Rules["fragrance.limit-unknown"]
                     .Find(oil.Material.File, oil.Material.Name, category, oil.Material.Id);
             else if (oil.IsOver)
-                yield return EveryMarket.Rules["fragrance.over-limit"]
+                yield return every.Rules["fragrance.over-limit"]
                     .Find(recipe.File, oil.Material.Name, Percent(oil.Share.Fraction), limit, category, Most(budget, oil));
         }
         if (budget.IsOverTogether)
         {
-            yield return EveryMarket.Rules["fragrance.over-together"]
+            yield return every.Rules["fragrance.over-together"]
                 .Find(recipe.File, string.Join(", ", budget.Oils.Select(o => $"{o.Material.Name} {Percent(o.PartOfLimit!.Value)}")),
                 Percent(budget.Together!.Value), budget.MostTogether!);
         }

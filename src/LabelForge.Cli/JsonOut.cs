@@ -36,7 +36,7 @@ internal static class JsonOut
     public static JsonArray ToJson(this IEnumerable<string?> words) => words.ToJson(w => (JsonNode?)w);
 
     /// <summary>A day.</summary>
-    public static string ToJson(this DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    public static string ToJson(this DateOnly day) => day.ToIso();
 
     private static JsonObject Named(string product, JsonObject answer, bool isOneOfSeveral)
     {

@@ -91,17 +91,6 @@ internal static class Report
             Console.WriteLine("\nNothing was found wrong or missing by these checks. They are not legal advice.");
     }
 
-    public static void Write(BatchFormula batch)
-    {
-        foreach (var line in batch.Lines)
-            Console.WriteLine($"  {line.Mass.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  {line.Material.Name}");
-        Console.WriteLine(
-            $"  {batch.Total.Grams.ToString("0.00", CultureInfo.InvariantCulture),10} g  in all, {batch.Recipe.Pieces} pieces");
-        foreach (var loss in batch.Losses)
-            Console.WriteLine(
-                $"  {(-loss.Mass.Grams).ToString("0.00", CultureInfo.InvariantCulture),10} g  {loss.Ingredient} that left it");
-    }
-
     public static void Write(Finding finding)
     {
         Console.WriteLine($"  {finding.Rule} [{finding.Source}] {finding.Where}");

@@ -19,9 +19,9 @@ internal static class Contradiction
         if (greatest < 1)
             return Whole("composition.below-whole", part, list, greatest);
         return Clash(part, line) is { } clash
-            ? Of("composition.listed-before-more", ("material", part.Material), ("substance", clash.First.Substance),
+            ? new InputException("composition.listed-before-more", ("material", part.Material), ("substance", clash.First.Substance),
                 ("share", clash.First.Share), ("substance-2", clash.Second.Substance), ("share-2", clash.Second.Share))
-            : Of("composition.order-listed-figures-leave", ("material", part.Material),
+            : new InputException("composition.order-listed-figures-leave", ("material", part.Material),
                 ("names", Names(list.Where(c => c.Share != ShareRange.Unknown))));
     }
 
@@ -63,14 +63,11 @@ internal static class Contradiction
         return null;
     }
 
-    private static InputException Of(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
-
     private static InputException Whole(string code, MaterialPart part, IReadOnlyList<Constituent> list, decimal sum) =>
         Rounded(list, sum) is var (miss, first, low, high)
-            ? Of(code + "-rounded", ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)),
+            ? new InputException(code + "-rounded", ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)),
                 ("percent", Percent(sum)), ("miss", miss), ("substance", first), ("low", low), ("high", high))
-            : Of(code, ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)));
+            : new InputException(code, ("material", part.Material), ("names", Names(list)), ("come", Come(list.Count)), ("percent", Percent(sum)));
 
     private static string Names(IEnumerable<Constituent> constituents)
     {

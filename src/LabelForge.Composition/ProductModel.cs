@@ -134,9 +134,9 @@ internal sealed class ProductModel
     private static void Refuse(MaterialPart part)
     {
         if (part.Constituents.IsDefaultOrEmpty)
-            throw new InputException(null, 0, "composition.no-list", ("material", part.Material));
+            throw new InputException("composition.no-list", ("material", part.Material));
         if (part.Constituents.GroupBy(c => c.Substance).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(null, 0, "composition.lists-twice", ("material", part.Material), ("name", twice.Key));
+            throw new InputException("composition.lists-twice", ("material", part.Material), ("name", twice.Key));
     }
 
     private void Refuse(Adjustment loss)

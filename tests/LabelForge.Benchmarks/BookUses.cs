@@ -63,11 +63,12 @@ internal sealed class BookUses
             () => Production.Weigh(_book, _open, "white-base", 0.01m, Bottle, BenchWorkshop.Day, "A")),
         new("begin, weigh and finish a batch (4 writes)", Batch),
         new("sell a piece and correct the entry (2 writes)",
-            () => Correcting.Of(_book, BookLists.Sale, StockMovements.Sell(_book, InTheHouse, 1, "Market", 5, BenchWorkshop.Day, "A").Id,
+            () => Correcting.Of(_book, Shipped.Markets, BookLists.Sale,
+            StockMovements.Sell(_book, InTheHouse, 1, "Market", 5, BenchWorkshop.Day, "A").Id,
                 new Dictionary<string, string> { ["paid"] = "6" }, "misread", BenchWorkshop.Day, "A")),
         new("count a lot", () => ShelfCount.Take(_book, [(InTheHouse, 5 + _next % 2)], BenchWorkshop.Day, "A")),
         new("write down a complaint",
-            () => StockMovements.Complain(_book, Middle, "A. Reader", "itch", false, true, BenchWorkshop.Day, "A")),
+            () => StockMovements.Complain(_book, Shipped.Markets, Middle, "A. Reader", "itch", false, true, BenchWorkshop.Day, "A")),
     ];
 
     /// <summary>What pages and verbs show.</summary>

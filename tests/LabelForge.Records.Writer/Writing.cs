@@ -48,7 +48,8 @@ internal static class Writing
             case 2:
                 var snapshot = book.Read();
                 var last = snapshot.Receipts[^1];
-                var correction = Correcting.Of(book, BookLists.Receipt, last.Id, new Dictionary<string, string> { ["price"] = "9.51" },
+                var correction = Correcting.Of(book, Shipped.Markets, BookLists.Receipt, last.Id,
+                new Dictionary<string, string> { ["price"] = "9.51" },
                     "misread", Day, "A");
                 return [$"receipt {correction.InsteadId}", $"correction {correction.Id}"];
             default:

@@ -25,11 +25,11 @@ public static partial class RecipeCopy
     public static (string Product, string File) Write(Workshop workshop, RecipeCopyWish wish)
     {
         if (string.IsNullOrWhiteSpace(wish.Name))
-            throw Refuse("copy.no-name");
+            throw new InputException("copy.no-name");
         if (wish.Hue is < 0 or > 360)
-            throw Refuse("copy.not-a-hue", ("hue", wish.Hue));
+            throw new InputException("copy.not-a-hue", ("hue", wish.Hue));
         if (wish.Scent is { } scent && workshop.Material(scent, "the call", 0).Kind != MaterialKind.Fragrance)
-            throw Refuse("copy.not-a-fragrance", ("scent", scent),
+            throw new InputException("copy.not-a-fragrance", ("scent", scent),
                 ("list",
                     string.Join(", ",
                         workshop.Materials.Values.Where(m => m.Kind == MaterialKind.Fragrance).Select(m => m.Id)
@@ -60,7 +60,7 @@ public static partial class RecipeCopy
             || (wish.Scent is not null && wish.Line is null && copy.Look.Line is not null)
             || (wish.Line is { } line && copy.Look.Line?.Text != line)
             || (wish.Hue is { } hue && copy.Look.Hue?.Text != hue.ToString(CultureInfo.InvariantCulture)))
-            throw Refuse("copy.other-form", ("recipe", from.Recipe.Id));
+            throw new InputException("copy.other-form", ("recipe", from.Recipe.Id));
     }
 
     private static string Renamed(Workshop workshop, Product product, string[] lines, RecipeCopyWish wish)
@@ -71,7 +71,7 @@ public static partial class RecipeCopy
                 && !(wish.Price is not null && TopKey("price").IsMatch(l))).ToList();
         var at = kept.FindIndex(l => TopKey("name").IsMatch(l));
         if (at < 0)
-            throw Refuse("copy.no-name-line", ("recipe", product.Recipe.Id));
+            throw new InputException("copy.no-name-line", ("recipe", product.Recipe.Id));
         kept[at] = $"name: {YamlScalar.QuotedLine(wish.Name.Trim())}";
         if (wish.Item is { } item)
             kept.Insert(at + 1, $"item: {YamlScalar.QuotedLine(item)}");
@@ -91,7 +91,7 @@ public static partial class RecipeCopy
     {
         var recipe = workshop.Recipe(product.Recipe.Id);
         if (recipe.Variants.Any(v => v.Name.Equals(wish.Name.Trim(), StringComparison.OrdinalIgnoreCase)))
-            throw Refuse("copy.name-taken", ("recipe", product.Recipe.Id), ("wish", wish.Name.Trim()));
+            throw new InputException("copy.name-taken", ("recipe", product.Recipe.Id), ("wish", wish.Name.Trim()));
         var from = recipe.Variants.First(v => v.Name == variant);
         var end = recipe.Variants.Where(v => v.Line > from.Line).Select(v => v.Line).DefaultIfEmpty(EndOfList(lines, from.Line)).Min();
         var block = string.Join('\n', lines[(from.Line - 1)..(end - 1)]).TrimEnd();
@@ -153,14 +153,11 @@ public static partial class RecipeCopy
         var id = new string([.. name.Trim().ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-')]);
         id = Dashes().Replace(id, "-").Trim('-');
         return id.Length == 0 || workshop.RecipeIds.Contains(id, StringComparer.OrdinalIgnoreCase)
-            ? throw Refuse("copy.recipe-there", ("id", id))
+            ? throw new InputException("copy.recipe-there", ("id", id))
             : id;
     }
 
     private static Regex TopKey(string key) => new($"^{key}\\s*:");
-
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 
     [GeneratedRegex(@"((?:palette|hue):\s*)[0-9]+")]
     private static partial Regex Hue();

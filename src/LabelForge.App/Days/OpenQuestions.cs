@@ -74,7 +74,7 @@ public static class OpenQuestions
     private static IEnumerable<Saying> Said(SupplierLetter letter, int open)
     {
         if (AskedOn(letter) is { } day)
-            yield return new Saying("asked-on", day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+            yield return new Saying("asked-on", day.ToIso());
         if (Math.Round(letter.Settles) is > 0 and var pairs)
             yield return new Saying("would-settle", pairs.ToString(CultureInfo.InvariantCulture), open);
         if (letter.Questions.Any(q => q.Allergens is not null))

@@ -23,7 +23,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
             return new OpenToday(on, [], []);
         var labels = books.LotsInHand(Since(books, on)).Select(l => (Lot: l, Waiting: WithoutLabels(l))).Where(w => w.Waiting > 0)
             .ToArray();
-        var complaints = Complaints(books, on).ToArray();
+        var complaints = Complaints(books, workshop.Markets, on).ToArray();
         return new OpenToday(on,
         [
             .. complaints.Where(c => c.Serious).Select(c => c.Thing),
@@ -110,9 +110,9 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     }
 
     // FD&C Act, section 605(a): the days run from the day the maker was told. What is not serious yet may turn out to be.
-    private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(IBooks books, DateOnly on) =>
+    private static IEnumerable<(bool Serious, OpenThing Thing)> Complaints(IBooks books, MarketBook markets, DateOnly on) =>
         books.ComplaintsSince(on.AddDays(-90))
-            .Select(c => (Complaint: c, By: c.ReportBy ?? StockMovements.LastDayToReport(c.On)))
+            .Select(c => (Complaint: c, By: c.ReportBy ?? StockMovements.LastDayToReport(markets, c.On)))
             .Where(c => c.By >= on || c.Complaint.Serious)
             .Where(c => c.By >= on.AddDays(-30))
             .OrderBy(c => c.By)

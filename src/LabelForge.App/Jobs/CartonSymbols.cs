@@ -15,7 +15,7 @@ internal static class CartonSymbols
     /// <summary>The item and the day of making: (01) and (11), year, month and day.</summary>
     public static InkBlock Day(Workshop workshop, Recipe recipe, LotCode lot) =>
         Draw(workshop, recipe, gtin => $"(01){gtin.Fourteen}(11){lot.Made:yyMMdd}",
-            lot.Made.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture));
+            lot.Made.ToIso());
 
     private static InkBlock Draw(Workshop workshop, Recipe recipe, Func<Gtin, string> elements, string plain)
     {

@@ -30,7 +30,7 @@ public static class Gallery
         var id = (design ?? UsualDesign.For(ProductKindOf.Recipe(recipe).Id, workshop.Business.LabelStock, recipe.Package).Design)
             .Split('+')[0];
         if (!new DesignShelf(workshop.Folder).Load(id, recipe.Package).TakesLook)
-            throw new InputException(null, 0, "design.takes-no-look", ("id", id));
+            throw new InputException("design.takes-no-look", ("id", id));
         return [.. ArrangementFile.Known.Zip(Pairs).Select(p => One(p.First, $"{id}+{p.First}+{p.Second}")).OfType<GalleryLabel>()];
 
         // What fell back to another arrangement is shown under that one alone.

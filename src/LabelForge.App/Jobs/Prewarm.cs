@@ -9,17 +9,13 @@ namespace LabelForge.Print.Jobs;
 /// </summary>
 public static class Prewarm
 {
-    private static readonly Action[] Needed =
-    [
-        () => _ = Shipped.Dictionary.Allergens,
-        () => _ = BundledFaces.Regular.Shape("o").Width + BundledFaces.SemiBold.SmallLetterHeight,
-        () => _ = (Shipped.Markets.Usual.Figures, ProductKinds.All),
-    ];
-
     /// <summary>Begins, and does not wait.</summary>
-    public static void Begin()
+    /// <param name="dictionary">Reads the dictionary, or has it.</param>
+    /// <param name="markets">Reads the markets, or has them.</param>
+    public static void Begin(Func<IngredientDictionary> dictionary, Func<MarketBook> markets)
     {
-        foreach (var make in Needed)
-            Task.Run(make);
+        Task.Run(() => _ = dictionary().Allergens);
+        Task.Run(() => _ = BundledFaces.Regular.Shape("o").Width + BundledFaces.SemiBold.SmallLetterHeight);
+        Task.Run(() => _ = (markets().Usual.Figures, ProductKinds.All));
     }
 }

@@ -44,7 +44,7 @@ public sealed class SerialLabels
             .Where(l => l.Text.Text.Contains(Written(_standIn), StringComparison.Ordinal)
                 || (_standInCaption is { } caption && l.Text.Text == caption))];
         if (_symbolAt < 0 && _ownLines.IsEmpty)
-            throw new InputException(null, 0, "label.no-place-for-serial", ("design", _layout.Design.Id));
+            throw new InputException("label.no-place-for-serial", ("design", _layout.Design.Id));
     }
 
     /// <summary>How many labels.</summary>

@@ -54,7 +54,7 @@ public static class Pour
     {
         var needs = book.Ask(books => Needs(wishes, books, on));
         if (wishes.Length > 1 && !needs.Any(n => n.InPot))
-            throw new InputException(null, 0, "pour.nothing-shared");
+            throw new InputException("pour.nothing-shared");
         FrozenRecipe Freeze(PourWish wish) =>
         FrozenRecipe.Of(workshop, wish.Formula, workshop.Business.Market, BatchStatement.Of(workshop, wish.Formula, on));
         if (wishes is [var only])
@@ -72,7 +72,7 @@ public static class Pour
     {
         var batches = books.BatchesOfPot(pot).ToArray();
         if (batches.Length == 0)
-            throw new InputException(null, 0, "pot.unknown", ("pot", pot));
+            throw new InputException("pot.unknown", ("pot", pot));
         ImmutableArray<(Batch Batch, PourWish Wish)> poured = [.. batches.Select(b =>
         {
             var product = LotProducts.Begun(workshop.ProductsOf(b.Recipe), books, b);

@@ -23,9 +23,9 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
             words.SelectMany(w => Split(w) is var (named, size) ? workshop.ProductsOf(named).Select(p => (Product: p, Size: size)) : [])
                 .ToArray();
         if (asked.GroupBy(a => a.Product.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw Refuse("pour.named-twice", ("name", twice.Key));
+            throw new InputException("pour.named-twice", ("name", twice.Key));
         if (asked.Length == 0)
-            throw Refuse("pour.nothing-named");
+            throw new InputException("pour.nothing-named");
         var open = asked.Where(a => a.Size is null).Select(a => a.Product).ToArray();
         var filled = Fill(workshop.Business.Moulds, open);
         return [.. asked.Select(a => Of(workshop, a.Product, a.Size ?? filled[a.Product.Name], a.Size is null))];
@@ -42,7 +42,7 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
         var mass = Amount.Parse(size);
         return mass is { IsValue: true, Value.IsMass: true } && !moulds
             ? new PourWish(product, BatchSize.ToMass(workshop, product.Recipe, mass.Value.AsMass()), null)
-            : throw Refuse("pour.how-much", ("size", size), ("product", product.Name));
+            : throw new InputException("pour.how-much", ("size", size), ("product", product.Name));
     }
 
     // The last equals sign, so that a product's own name may hold one.
@@ -56,14 +56,11 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
             return [];
         MouldSet[] each = [.. moulds.SelectMany(m => Enumerable.Repeat(m, m.Number))];
         if (each.Length == 0)
-            throw Refuse("pour.how-many", ("product", products[0].Name));
+            throw new InputException("pour.how-many", ("product", products[0].Name));
         if (each.Length < products.Length)
-            throw Refuse("pour.too-few-moulds", ("count", each.Length), ("count-2", products.Length));
+            throw new InputException("pour.too-few-moulds", ("count", each.Length), ("count-2", products.Length));
         return products.Select((p, at) => (p.Name,
             Text: string.Join(", ", each.Where((_, i) => i % products.Length == at).GroupBy(m => m.Written)
             .Select(g => FormattableString.Invariant($"{g.Sum(m => m.Cavities)} x {g.Key}"))))).ToDictionary(f => f.Name, f => f.Text);
     }
-
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 }

@@ -77,8 +77,8 @@ public static class PrintRun
         var (before, last) = book.Ask(books => (books.PrintingsOfRun(run).DistinctBy(p => p.Lot).ToArray(), books.LastRun()));
         if (before.Length == 0)
             throw (last > 0
-                ? new InputException(null, 0, "print.no-such-run", ("run", run), ("last", last))
-                : new InputException(null, 0, "print.no-run-yet", ("run", run)));
+                ? new InputException("print.no-such-run", ("run", run), ("last", last))
+                : new InputException("print.no-run-yet", ("run", run)));
         if (!File.Exists(kept))
             throw new InputException(Path.Combine(Kept, Path.GetFileName(kept)), 0, "print.pages-gone",
                 ("list", string.Join(" --batch ", before.Select(p => p.Lot))));
@@ -96,13 +96,13 @@ public static class PrintRun
 
     /// <summary>Writes down labels of a lot that came out badly: from then on they wait to be printed again.</summary>
     /// <exception cref="InputException">Not so many were printed.</exception>
-    public static void Spoil(OpenBooks book, string lot, int count, DateOnly on, string by)
+    public static void Spoil(OpenBooks book, MarketBook markets, string lot, int count, DateOnly on, string by)
     {
         foreach (var printing in book.Ask(books => books.PrintingsOf(lot)).Reverse())
         {
             var now = Math.Min(count, printing.Labels - printing.Spoiled);
             if (now > 0)
-                Correcting.Of(book, BookLists.Printing, printing.Id,
+                Correcting.Of(book, markets, BookLists.Printing, printing.Id,
                     new Dictionary<string, string>
                     {
                         ["spoiled"] = (printing.Spoiled + now).ToString(System.Globalization.CultureInfo.InvariantCulture),
@@ -110,9 +110,8 @@ public static class PrintRun
             count -= Math.Max(0, now);
         }
         if (count > 0)
-            throw new InputException(null, 0, "printing.spoiled-more", ("count", count), ("lot", lot));
+            throw new InputException("printing.spoiled-more", ("count", count), ("lot", lot));
     }
-
 
     private static string FileOf(Workshop workshop, int run) =>
         Path.Combine(workshop.Folder, Kept, FormattableString.Invariant($"run-{run:0000}.pdf"));

@@ -44,7 +44,7 @@ public sealed class RunPlanner
     {
         var wanted = batches.Where(b => b.Labels > 0).ToArray();
         if (wanted.Length == 0)
-            throw new InputException(null, 0, "print.nothing-waits");
+            throw new InputException("print.nothing-waits");
         var notes = new List<string>();
         ImmutableArray<RunLabels> labels = [.. wanted.SelectMany(w => LabelsOf(w.Batch, w.Labels, stock, notes))];
         var shelf = PartUsedSheets.Of(_workshop.Folder);

@@ -30,7 +30,7 @@ public static class SheetOfEach
             var product = LotProducts.Of(Product.Planned(workshop, scent), lot, market, on);
             var job = LabelJob.Prepare(product, market, design, lot, on);
             if (job.Fit is Fit.DoesNotFit not)
-                throw new InputException(new Problem(null, 0, "recipe.of-product", ("product", scent.Name), ("inner", not.Problem)));
+                throw new InputException(new Problem("recipe.of-product", ("product", scent.Name), ("inner", not.Problem)));
             labels.Add(new LabelsToPrint(job, lot, stock.PerSheet) { Stock = stock.Id });
         }
         return labels.ToImmutable();

@@ -52,11 +52,11 @@ internal static class AttachmentParts
                 [
                     .. materials.SelectMany(m => Kept(m)
                         .Select(a => (ImmutableArray<PaperValue>)[new(m.Name), new($"{a.Kind}: {a.FileName}"), new(a.Revision ?? ""),
-                            new(a.BestBefore is { } day ? PaperCase.Day(day) : "")]))]),
+                            new(a.BestBefore is { } day ? day.ToIso() : "")]))]),
         };
     }
 
     /// <summary>A paper in a sentence.</summary>
     internal static string Shown(Attachment a) =>
-        $"{a.FileName}{(a.Revision is { } r ? $", revision {r}" : "")}{(a.Issued is { } issued ? $", of {PaperCase.Day(issued)}" : "")}{(a.BestBefore is { } best ? $", holds until {PaperCase.Day(best)}" : "")} (attachment {a.Id}, SHA-256 {a.Digest[..12]})";
+        $"{a.FileName}{(a.Revision is { } r ? $", revision {r}" : "")}{(a.Issued is { } issued ? $", of {issued.ToIso()}" : "")}{(a.BestBefore is { } best ? $", holds until {best.ToIso()}" : "")} (attachment {a.Id}, SHA-256 {a.Digest[..12]})";
 }

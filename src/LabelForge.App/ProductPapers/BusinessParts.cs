@@ -91,7 +91,7 @@ internal static class BusinessParts
         {
             Facts = [of.History?.FirstSale is { } first
                 ? PaperFact.Of("until", "At the latest",
-                    $"{PaperCase.Day(first.AddDays(count))}, {count} days after {PaperCase.Day(first)}, the first sale in the books, "
+                    $"{first.AddDays(count).ToIso()}, {count} days after {first.ToIso()}, the first sale in the books, "
                         + $"wherever it was.", days.Citation, first.AddDays(count))
                 : PaperFact.Of("until", "At the latest",
                     $"{count} days after the first sale in {of.Market.Name}; no sale of it is in the books.", days.Citation)],

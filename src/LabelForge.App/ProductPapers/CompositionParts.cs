@@ -25,7 +25,7 @@ internal static class CompositionParts
             Facts =
             [
                 PaperFact.Of("statement", "As declared", declaration.Statement,
-                    $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}; shares are mass percent of the finished product, by "
+                    $"the declaration, market {of.Market.Id}, {of.On.ToIso()}; shares are mass percent of the finished product, by "
                         + $"the suppliers' lists"),
                 .. between.Length == 0
                     ? []
@@ -109,7 +109,7 @@ internal static class CompositionParts
     public static PaperSection Names(PaperItem item, PaperCase of) => new(item.Id, item.What, item.At)
     {
         Facts = [PaperFact.Of("statement", "As declared", of.Declaration.Statement,
-            $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", of.Declaration.Names)],
+            $"the declaration, market {of.Market.Id}, {of.On.ToIso()}", of.Declaration.Names)],
         Notes = of.Declaration.IsProved
             ? []
             : [string.Create(CultureInfo.InvariantCulture,

@@ -160,7 +160,7 @@ internal static class DescriptionParts
                 ? null
                 : new PaperTable([new("on", "told on", 1), new("what", "what", 5), new("serious", "serious", 0.8)],
                 [.. history.Complaints
-                    .Select(c => (ImmutableArray<PaperValue>)[new(PaperCase.Day(c.On)), new(c.What),
+                    .Select(c => (ImmutableArray<PaperValue>)[new(c.On.ToIso()), new(c.What),
                         new(c.Serious ? "yes" : "no", c.Serious)])]),
         };
     }

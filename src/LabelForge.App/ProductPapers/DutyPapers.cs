@@ -48,9 +48,6 @@ internal static class DutyPapers
             ["small-business"] = SmallBusinessTest.Section,
         }.ToFrozenDictionary(StringComparer.Ordinal);
 
-    /// <summary>The parts that a market's data may name.</summary>
-    public static IEnumerable<string> Known => Parts.Keys;
-
     /// <summary>The parts of a paper.</summary>
     /// <exception cref="InputException">The data names a part that is not known, or the product cannot be declared.</exception>
     public static ImmutableArray<PaperSection> Of(PaperDuty duty, PaperCase of) => [.. duty.Items.Select(item => item.From switch

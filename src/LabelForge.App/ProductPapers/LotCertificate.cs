@@ -25,11 +25,11 @@ internal static class LotCertificate
                     PaperFact.Of("lot", "Lot", batch.Lot, "the books"),
                     PaperFact.Of("product", "Product", batch.Product, "the books", of.Product.Name),
                     PaperFact.Of("maker", "Made by", BusinessParts.Address(of.Business), "workshop.yaml"),
-                    PaperFact.Of("begun", "Begun", $"{PaperCase.Day(batch.On)}, by {batch.By}", "the books", batch.On),
+                    PaperFact.Of("begun", "Begun", $"{batch.On.ToIso()}, by {batch.By}", "the books", batch.On),
                     batch.Closing is { } closing
                         ? PaperFact.Of("closed", "Finished",
                             string.Create(CultureInfo.InvariantCulture,
-                                $"{PaperCase.Day(closing.On)}, by {closing.By}: {closing.Made} pieces made, {closing.Rejected} rejected{(closing.YieldGrams is { } grams ? $"; all weigh {grams:0.##} g" : "")}"), "the books", closing.On)
+                                $"{closing.On.ToIso()}, by {closing.By}: {closing.Made} pieces made, {closing.Rejected} rejected{(closing.YieldGrams is { } grams ? $"; all weigh {grams:0.##} g" : "")}"), "the books", closing.On)
                         : PaperFact.Lacking("closed", "Finished", $"The lot is still at the bench: count what came out and close it."),
                     PaperFact.Of("net", "Net content of a piece", of.Job.Content.NetQuantity),
                     PaperFact.Of("ingredients", "Ingredients", of.Declaration.Statement,
@@ -51,7 +51,7 @@ internal static class LotCertificate
                 Notes = [batch.Lines.Any(l => l.IsOff)
                     ? "OFF: further from the recipe than its tolerance."
                     : "Every amount is within the recipe's tolerance.",
-                    .. batch.Deviations.Select(d => $"Deviation, {PaperCase.Day(d.On)}, {d.By}: {d.What}"),
+                    .. batch.Deviations.Select(d => $"Deviation, {d.On.ToIso()}, {d.By}: {d.What}"),
                     .. batch.Deviations.Count == 0 ? ["No deviation is written."] : (string[])[]],
             },
             new PaperSection("checked", "Checked against", null)
@@ -60,7 +60,7 @@ internal static class LotCertificate
                 [
                     PaperFact.Of("rules", "Rules",
                         string.Create(CultureInfo.InvariantCulture,
-                            $"the rules known for {of.Market.Name} on {PaperCase.Day(of.On)}: {report.Findings.Count(f => f.Severity == Severity.Must)} open that a rule requires, {report.Findings.Count(f => f.Severity == Severity.Should)} that should be looked at"), $"the checks, market {of.Market.Id}, by what was weighed into {batch.Lot}", report.Findings.Count(f => f.Severity == Severity.Must)),
+                            $"the rules known for {of.Market.Name} on {of.On.ToIso()}: {report.Findings.Count(f => f.Severity == Severity.Must)} open that a rule requires, {report.Findings.Count(f => f.Severity == Severity.Should)} that should be looked at"), $"the checks, market {of.Market.Id}, by what was weighed into {batch.Lot}", report.Findings.Count(f => f.Severity == Severity.Must)),
                     PaperFact.Lacking("signature", "Released by", "Name, day and signature of the person who releases the lot."),
                 ],
                 Table = open.Length == 0

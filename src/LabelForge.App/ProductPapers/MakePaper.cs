@@ -36,7 +36,7 @@ public static class MakePaper
         var market = call.Market ?? workshop.Market;
         var known = Known(market);
         var duty = known.FirstOrDefault(d => d.Id == call.Kind)
-            ?? throw new InputException(null, 0, "papers.unknown", ("kind", call.Kind), ("market", market.Name),
+            ?? throw new InputException("papers.unknown", ("kind", call.Kind), ("market", market.Name),
                 ("list", string.Join(", ", known.Select(d => d.Id))), ("elsewhere", Elsewhere(call.Kind, market.Book)));
         return duty.Id switch
         {
@@ -60,7 +60,7 @@ public static class MakePaper
     {
         var products = Products(call, workshop);
         if (products is not [var product])
-            throw new InputException(null, 0, "papers.of-one-product", ("title", duty.Title.ToLowerInvariant()),
+            throw new InputException("papers.of-one-product", ("title", duty.Title.ToLowerInvariant()),
                 ("count", products.Length), ("list", string.Join(", ", products.Select(p => $"\"{p.Name}\"").Take(12))));
         var of = new PaperCase(product, market, call.On, books);
         return Framed(duty, market, call.On, workshop, $"{of.Name}, {workshop.Business.Name}", DutyPapers.Of(duty, of));
@@ -70,7 +70,7 @@ public static class MakePaper
     {
         PaperCase[] products = [.. Products(call, workshop).Select(p => new PaperCase(p, market, call.On, books))];
         if (products.Length == 0)
-            throw new InputException(null, 0, "papers.no-product");
+            throw new InputException("papers.no-product");
         return Framed(duty, market, call.On, workshop, workshop.Business.Name,
             duty.Id == Line ? LineSheet.Of(products) : ShopSheet.Of(products));
     }
@@ -78,9 +78,9 @@ public static class MakePaper
     private static Paper OfLot(PaperDuty duty, PaperCall call, Workshop workshop, Market market, IBooks? books)
     {
         if (call.Of is not [var named])
-            throw new InputException(null, 0, "papers.of-one-lot");
+            throw new InputException("papers.of-one-lot");
         if (books is null)
-            throw new InputException(null, 0, "batches.none");
+            throw new InputException("batches.none");
         var lot = PieceCode.LotOf(named).OrRefuse();
         var batch = books.BatchOf(lot.ToString());
         var product = LotProducts.Weighed(workshop.ProductsOf(batch.Recipe), books, batch, market, call.On);
@@ -110,13 +110,13 @@ public static class MakePaper
         ImmutableArray<PaperSection> sections)
     {
         var letter = market.Ways.Paper == "letter";
-        return new Paper(duty.Id, duty.Title, $"{subtitle} · {market.Name} · {PaperCase.Day(on)}",
+        return new Paper(duty.Id, duty.Title, $"{subtitle} · {market.Name} · {on.ToIso()}",
             duty.Basis == Basis.Memory || duty.Read is null ? duty.Citation : $"{duty.Citation}; read: {Copy(duty.Read)}")
         {
             Sections = sections,
             Notes = duty.Notes,
             Foot =
-                $"{duty.Title} · {workshop.Business.Name} · {PaperCase.Day(on)} · from the workshop's own files and books; no assessment "
+                $"{duty.Title} · {workshop.Business.Name} · {on.ToIso()} · from the workshop's own files and books; no assessment "
                     + $"of safety and no promise that it is lawful",
             PageWidth = letter ? Length.FromInches(8.5m) : Length.FromMillimetres(210m),
             PageHeight = letter ? Length.FromInches(11m) : Length.FromMillimetres(297m),

@@ -37,7 +37,7 @@ internal static class MakingParts
 
     private static PaperFact Made(BatchRecord batch) =>
         PaperFact.Of("last-batch", "The last batch",
-            $"lot {batch.Lot}, begun {PaperCase.Day(batch.On)} by {batch.By}{(batch.Closing is { } c ? string.Create(CultureInfo.InvariantCulture, $", {c.Made} pieces made, {c.Rejected} rejected") : ", not finished")}{(batch.Deviations.Count > 0 ? $"; deviations: {string.Join("; ", batch.Deviations.Select(d => d.What))}" : "; no deviation is written")}", "the books", batch.Lot);
+            $"lot {batch.Lot}, begun {batch.On.ToIso()} by {batch.By}{(batch.Closing is { } c ? string.Create(CultureInfo.InvariantCulture, $", {c.Made} pieces made, {c.Rejected} rejected") : ", not finished")}{(batch.Deviations.Count > 0 ? $"; deviations: {string.Join("; ", batch.Deviations.Select(d => d.What))}" : "; no deviation is written")}", "the books", batch.Lot);
 
     private static string Words(Recipes.RecipeStep step) =>
         step.Adds is { } adds ? $"Add {adds}{(step.Text.Length > 0 ? $": {step.Text}" : "")}" : step.Text;

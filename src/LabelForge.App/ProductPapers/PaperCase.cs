@@ -90,7 +90,4 @@ public sealed class PaperCase
             ? null
             : inside.Contains(country);
     }
-
-    /// <summary>A day as it is written everywhere.</summary>
-    internal static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

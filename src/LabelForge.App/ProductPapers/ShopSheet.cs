@@ -21,7 +21,7 @@ internal static class ShopSheet
         var named = declaration.Ingredients.Select(i => i.Name).ToHashSet(StringComparer.OrdinalIgnoreCase);
         string[] open = [.. of.Product.Batch.Lines.Select(l => l.Material).DistinctBy(m => m.Id)
             .Where(m => m.Allergens.IsEmpty
-                && (m.Kind == MaterialKind.Fragrance || PossibleAllergens.In(m, of.Product.Workshop.Dictionary).Any()))
+                && (m.Kind == MaterialKind.Fragrance || PossibleAllergens.In(m, of.Product.Workshop).Any()))
             .Select(m => m.Name)];
         return new PaperSection(of.Product.Name, of.Name, null)
         {
@@ -29,7 +29,7 @@ internal static class ShopSheet
             [
                 PaperFact.Of("identity", "What it is", $"{of.Job.Content.Identity}, {of.Job.Content.NetQuantity}"),
                 PaperFact.Of("ingredients", "Ingredients", declaration.Statement,
-                    $"the declaration, market {of.Market.Id}, {PaperCase.Day(of.On)}", declaration.Names),
+                    $"the declaration, market {of.Market.Id}, {of.On.ToIso()}", declaration.Names),
                 .. Families.Select(f => Family(f, declaration, of.Product.Workshop.Dictionary)).OfType<PaperFact>(),
                 .. open.Length == 0
                     ? []

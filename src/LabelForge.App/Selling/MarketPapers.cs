@@ -13,12 +13,12 @@ public static class MarketPapers
 
     /// <summary>Writes the summary of a day as a PDF.</summary>
     public static void WriteSummary(Stream stream, Workshop workshop, MarketDay day, PaperWords words) => TablePapers.WritePdf(stream,
-        new DayPaper($"{day.Place}, {Iso(day.On)}", workshop.Business.Name,
+        new DayPaper($"{day.Place}, {day.On.ToIso()}", workshop.Business.Name,
             [words["product"], words["sold"], words["given"], words["brought-back"], words["money"], words["left"]],
             [.. day.Rows.Select(m => Row(workshop, m.Name, m.Sold, m.Given, m.Returned, m.Paid, m.Left)),
                 Row(workshop, words["day-in-all"], day.Rows.Sum(m => m.Sold), day.Rows.Sum(m => m.Given), day.Rows.Sum(m => m.Returned),
                     day.Paid, day.Rows.Sum(m => m.Left))],
-            [.. day.Box(words).Select(b => (b.What, Money(workshop, b.Sum)))]), Info($"{day.Place}, {Iso(day.On)}", day.On));
+            [.. day.Box(words).Select(b => (b.What, Money(workshop, b.Sum)))]), Info($"{day.Place}, {day.On.ToIso()}", day.On));
 
     /// <summary>Writes the tally sheet to take along as a PDF.</summary>
     /// <param name="stream">Where.</param>
@@ -29,7 +29,7 @@ public static class MarketPapers
     /// <param name="words">The language of the sheet.</param>
     public static void WriteTally(Stream stream, Workshop workshop, string place, DateOnly on,
         IEnumerable<(ProductOnTable Product, int Brought)> rows, PaperWords words) => TablePapers.WritePdf(stream,
-        new TallyPaper($"{place}, {Iso(on)}", workshop.Business.Name,
+        new TallyPaper($"{place}, {on.ToIso()}", workshop.Business.Name,
             [
                 .. rows.Select(p => new TallyPaperRow(p.Product.Recipe.Name, p.Product.Price is { } price ? Money(workshop, price) : "",
                     p.Brought))])
@@ -42,6 +42,4 @@ public static class MarketPapers
         new(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
 
     private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
-
-    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -95,6 +95,6 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
 
     private static BuyPlan? Solved(Workshop workshop, BuyProblem problem) => problem.NotToBeHad.Count == 0
         ? BuySolver.Solve(problem)
-        : throw new InputException(null, 0, "buy.no-pack", ("list", string.Join(", ", problem.NotToBeHad)),
+        : throw new InputException("buy.no-pack", ("list", string.Join(", ", problem.NotToBeHad)),
             ("list-2", string.Join(", ", problem.NotToBeHad.Select(id => workshop.Materials[id].File))));
 }

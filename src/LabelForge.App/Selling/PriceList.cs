@@ -41,9 +41,9 @@ public static class PriceList
         return found is [var only]
             ? only
             : throw (found.Length == 0
-                ? new InputException(null, 0, "product.unknown", ("named", named.Trim()),
+                ? new InputException("product.unknown", ("named", named.Trim()),
                     ("list", string.Join(", ", products.Select(p => p.Product).Take(12))))
-                : new InputException(null, 0, "product.several", ("named", named.Trim()), ("count", found.Length),
+                : new InputException("product.several", ("named", named.Trim()), ("count", found.Length),
                     ("list", string.Join(", ", found.Select(p => $"\"{p.Product}\"")))));
     }
 

@@ -33,7 +33,7 @@ public static class SellAtTable
         var items = taken.GroupBy(t => PriceList.Find(products, t.Product).Product)
             .Select(g => (Product: products.First(p => p.Product == g.Key), Pieces: g.Sum(t => t.Pieces))).ToArray();
         if (items.Length == 0 || items.Any(i => i.Pieces < 1))
-            throw new InputException(null, 0, "sale.nothing");
+            throw new InputException("sale.nothing");
         if (agreed is { } sum)
             return new TableBill([.. Shared(items, sum)
                 .Select(s => (s.Product,

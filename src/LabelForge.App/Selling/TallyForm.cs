@@ -41,7 +41,7 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
 
     /// <summary>What looks like a slip: more gone than brought.</summary>
     public IEnumerable<Problem> Slips() => Rows.Where(r => r.Brought < r.Sold + r.Given)
-        .Select(r => new Problem(null, 0, "slip.more-went", ("gone", r.Sold + r.Given), ("product", r.Product), ("brought", r.Brought)));
+        .Select(r => new Problem("slip.more-went", ("gone", r.Sold + r.Given), ("product", r.Product), ("brought", r.Brought)));
 
     /// <summary>Books the day, all of it or nothing.</summary>
     /// <param name="workshop">The workshop, for prices and sales tax.</param>

@@ -15,9 +15,9 @@ public sealed record ScentLine(string Name, string? Fragrance, string? Colour, U
     public static Problem? Wrong(ImmutableArray<ScentLine> scents)
     {
         if (scents.GroupBy(s => s.Name, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1) is { Key: var twice })
-            return new Problem(null, 0, "start.scent-twice", ("name", twice));
+            return new Problem("start.scent-twice", ("name", twice));
         if (scents.FirstOrDefault(s => s is { Colour: not null, ColourGood: null }) is { } unknown)
-            return new Problem(null, 0, "start.colour-unknown", ("colour", unknown.Colour),
+            return new Problem("start.colour-unknown", ("colour", unknown.Colour),
                 ("known",
                     string.Join(", ",
                         UsualGood.OfKind(Recipes.MaterialKind.Colourant).Select(g => g.Material.Name.Split(' ')[0].ToLowerInvariant()))));

@@ -1,4 +1,5 @@
 using LabelForge.Declarations;
+using LabelForge.Ingredients;
 using LabelForge.Lots;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
@@ -27,10 +28,13 @@ public static class StartPreview
     /// <summary>The labels, the first six; none before there is a name and something bought.</summary>
     /// <param name="answers">The answers.</param>
     /// <param name="waiting">What to write where one is missing.</param>
+    /// <param name="dictionary">The names known.</param>
+    /// <param name="markets">The markets known.</param>
     /// <param name="on">The day to judge by.</param>
     /// <param name="stop">Set once they are no longer wanted.</param>
     /// <exception cref="InputException">An answer cannot be used; the message says what to write.</exception>
-    public static ImmutableArray<PreviewLabel> Of(StartAnswers answers, Waiting waiting, DateOnly on, CancellationToken stop = default)
+    public static ImmutableArray<PreviewLabel> Of(StartAnswers answers, Waiting waiting, IngredientDictionary dictionary,
+        MarketBook markets, DateOnly on, CancellationToken stop = default)
     {
         answers = Readable(answers);
         var missing = WorkshopStart.Asked(answers).Where(a => string.IsNullOrWhiteSpace(answers.Amounts.GetValueOrDefault(a.Key)))
@@ -47,8 +51,8 @@ public static class StartPreview
         var folder = Directory.CreateTempSubdirectory("labelforge-start-").FullName;
         try
         {
-            WorkshopStart.WriteTo(folder, WorkshopStart.Files(filled));
-            var workshop = Shipped.Open(folder);
+            WorkshopStart.WriteTo(folder, WorkshopStart.Files(filled, dictionary, markets));
+            var workshop = Workshop.Open(folder, dictionary, markets);
             var labels = ImmutableArray.CreateBuilder<PreviewLabel>();
             foreach (var product in workshop.ProductsOf(WorkshopStart.Products(answers).Recipe).Take(Most))
             {

@@ -24,8 +24,6 @@ public static class WorkshopStart
     /// <summary>The key of the colour's amount.</summary>
     public const string Colour = "colour";
 
-    private static readonly NameMatcher Names = new(Shipped.Dictionary);
-
     /// <summary>What amounts are asked for: the key of each, and what to call it.</summary>
     public static ImmutableArray<(string Key, string Name)> Asked(StartAnswers answers)
     {
@@ -47,27 +45,29 @@ public static class WorkshopStart
             ? $"{name.Replace(" base", "", StringComparison.OrdinalIgnoreCase)} bar" : "My first bar";
 
     /// <summary>The business's file.</summary>
+    /// <param name="answers">The answers.</param>
+    /// <param name="markets">The markets known.</param>
     /// <exception cref="InputException">The name is missing, or something cannot be used.</exception>
-    public static StartFile Business(StartAnswers answers)
+    public static StartFile Business(StartAnswers answers, MarketBook markets)
     {
         if (string.IsNullOrWhiteSpace(answers.Shop))
-            throw new InputException(null, 0, "start.name-missing");
+            throw new InputException("start.name-missing");
         var place = EnvelopeAddress.Read(answers.Address);
         var country = Country.Find(place?.Country ?? "US");
         var contact = answers.Contact.Trim().Length == 0 ? null : ContactWay.Parse(answers.Contact).OrRefuse();
         string Of(ContactKind kind) => contact?.Kind == kind ? contact.Text : "";
         return new("", "workshop",
             new BusinessDraft(answers.Shop, "maker", place?.Street ?? "", place?.City ?? "", place?.Region ?? "", place?.Postcode ?? "",
-            country?.Code ?? "US", Of(ContactKind.Phone), Of(ContactKind.Web), Of(ContactKind.Email), MarketOf(country),
-            country?.Currency ?? "USD").ToYaml(Shipped.Markets));
+            country?.Code ?? "US", Of(ContactKind.Phone), Of(ContactKind.Web), Of(ContactKind.Email), MarketOf(country, markets),
+            country?.Currency ?? "USD").ToYaml(markets));
     }
 
     /// <summary>All the files, the business's last, so that a folder is a workshop once all of it is there.</summary>
     /// <exception cref="InputException">Something is missing or cannot be used; the message says what to write.</exception>
-    public static ImmutableArray<StartFile> Files(StartAnswers answers)
+    public static ImmutableArray<StartFile> Files(StartAnswers answers, IngredientDictionary dictionary, MarketBook markets)
     {
-        var (materials, recipe) = Made(answers);
-        return [.. materials, recipe, Business(answers)];
+        var (materials, recipe) = Made(answers, dictionary);
+        return [.. materials, recipe, Business(answers, markets)];
     }
 
     /// <summary>Writes the files of a start into a folder that may hold others, for a picture
@@ -90,16 +90,16 @@ public static class WorkshopStart
     }
 
     /// <summary>The market where a business of a country sells first: its own, where its rules are known.</summary>
-    public static string MarketOf(Country? country) =>
-        (Shipped.Markets.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code))
-            ?? Shipped.Markets.Usual).Id;
+    public static string MarketOf(Country? country, MarketBook markets) =>
+        (markets.All.FirstOrDefault(m => country is not null && m.Ways.Countries.Contains(country.Code)) ?? markets.Usual).Id;
 
     private static IEnumerable<UsualGood> Goods(StartAnswers answers) =>
         answers.Goods.Select(UsualGood.Named).OfType<UsualGood>().OrderBy(g => g.Material.Kind)
             .ThenBy(g => g.Material.Name, StringComparer.Ordinal);
 
-    private static (ImmutableArray<StartFile> Materials, StartFile Recipe) Made(StartAnswers answers)
+    private static (ImmutableArray<StartFile> Materials, StartFile Recipe) Made(StartAnswers answers, IngredientDictionary dictionary)
     {
+        var names = new NameMatcher(dictionary);
         var scents = ScentLine.Read(answers.Scents);
         if (ScentLine.Wrong(scents) is { } wrong)
             throw new InputException(wrong);
@@ -108,9 +108,9 @@ public static class WorkshopStart
             materials.Insert(0,
                 new("materials", OwnBase,
                     new MaterialDraft(OwnBase, "Base", MaterialKind.Base, ListedOrder.Label,
-                        Names.Match(SuppliedText.Read(answers.Wrapper, Names.Knows))).ToYaml(Shipped.Dictionary)));
+                        names.Match(SuppliedText.Read(answers.Wrapper, names.Knows))).ToYaml(dictionary)));
         if (materials.Count == 0)
-            throw new InputException(null, 0, "start.nothing-says-what-you");
+            throw new InputException("start.nothing-says-what-you");
         foreach (var scent in scents)
         {
             if (scent.Fragrance is { } fragrance && materials.All(m => m.Id != FragranceId(fragrance)))
@@ -134,7 +134,7 @@ public static class WorkshopStart
                 continue;
             var amount = answers.Amounts.GetValueOrDefault(key) is { Length: > 0 } written
                 ? written
-                : throw new InputException(null, 0, "start.how-much-goes", ("name", name));
+                : throw new InputException("start.how-much-goes", ("name", name));
             text.Append(CultureInfo.InvariantCulture, $"  - {{ use: {use}, amount: {YamlScalar.Line(amount)} }}\n");
         }
         if (answers.Pieces.Trim().Length > 0)

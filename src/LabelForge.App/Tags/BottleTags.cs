@@ -43,7 +43,7 @@ public static class BottleTags
                 .. named.Select(n => IsBottle(n, out var number)
                     ? Bottle(workshop, books, books.ReceiptOf(number), drawn, market, on)
                     : Bin(workshop, workshop.Material(n.Trim(), "the call", 0), drawn, market, on))];
-        return tags.Length > 0 ? [.. tags] : throw new InputException(null, 0, "tags.nothing");
+        return tags.Length > 0 ? [.. tags] : throw new InputException("tags.nothing");
     }
 
     /// <summary>The stock for a size: what the workshop has at hand and it fits, else what is nearest to its size.</summary>

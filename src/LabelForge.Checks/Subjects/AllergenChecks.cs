@@ -30,7 +30,7 @@ internal static class AllergenChecks
         foreach (var same in product.Finished.Materials.Where(f => f.Material.Allergens.IsEmpty).GroupBy(f => f.Material.Name))
         {
             var (material, percent) = (same.First().Material, same.Sum(f => f.Share.Percent));
-            var oils = PossibleAllergens.In(material, label.Dictionary).ToArray();
+            var oils = PossibleAllergens.In(material, product.Workshop).ToArray();
             var isScent = oils.Any(o => o.Holds.IsEmpty
                 && o.High * percent > rule.Threshold.Percent
                 && !NamesAllergens(material, rule, o.Oil, label.Dictionary))

@@ -17,9 +17,6 @@ internal static class OtherLanguageClaims
         [.. YamlRecord.Embedded("markets/Words/claims-other-languages.yaml").Select(r => new Language(r.Text("language", "da"),
             PhraseSet.Of(r.Texts("drug", "[helbreder]")), PhraseSet.Of(r.Texts("not", "[ikke]"))))]);
 
-    /// <summary>The languages, by ISO 639-1.</summary>
-    public static IEnumerable<string> Languages => Held.Value.Select(l => l.Id);
-
     /// <summary>The words of a text that make a medicine of the product.</summary>
     /// <param name="text">The words that are judged.</param>
     /// <param name="label">All words of the label, which tell its languages.</param>

@@ -20,7 +20,7 @@ internal static partial class WholeCommand
     {
         var program = Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? $"{Name}.exe" : Name);
         if (!File.Exists(program))
-            throw new InputException(null, 0, "call.no-whole-program", ("name", Path.GetFileName(program)),
+            throw new InputException("call.no-whole-program", ("name", Path.GetFileName(program)),
                 ("folder", AppContext.BaseDirectory));
         var words = Environment.GetCommandLineArgs()[1..];
         if (OperatingSystem.IsWindows())

@@ -22,7 +22,7 @@ internal sealed class ShowVersion : SynchronousCommandLineAction
     public static string Text()
     {
         var read = LawTexts.All.Select(t => t.ReadOn).Order().ToArray();
-        var days = read[0] == read[^1] ? $"on {Day(read[0])}" : $"from {Day(read[0])} to {Day(read[^1])}";
+        var days = read[0] == read[^1] ? $"on {read[0].ToIso()}" : $"from {read[0].ToIso()} to {read[^1].ToIso()}";
         return $"labelforge {Number}\n{(Commit is { } commit ? $"commit {commit}\n" : "")}law as read {days}: {string.Join(", ", Shipped.Markets.Ids)}; "
             + $"{read.Length} texts, each with its state: labelforge rules --law\n";
     }
@@ -32,6 +32,4 @@ internal sealed class ShowVersion : SynchronousCommandLineAction
         Console.Write(Text());
         return Exit.Done;
     }
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -48,7 +48,7 @@ internal static class AskVerb
 
     private static void WriteDown(SupplierQuestions questions, string folder)
     {
-        var day = Shared.Date(null).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+        var day = Shared.Date(null).ToIso();
         foreach (var material in questions.Letters.SelectMany(l => l.Questions).Select(q => q.Material).DistinctBy(m => m.Id))
         {
             var path = Path.Combine(folder, "materials", $"{material.Id}.yaml");

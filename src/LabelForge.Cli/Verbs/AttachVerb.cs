@@ -32,7 +32,7 @@ internal static class AttachVerb
             if (!File.Exists(path))
                 throw new InputException(path, 0, "call.no-such-attachment");
             if (AttachmentKinds.What(r.GetValue(kind)!) is null)
-                throw new InputException(null, 0, "attachment.kind", ("kind", r.GetValue(kind)), ("listed", AttachmentKinds.Listed));
+                throw new InputException("attachment.kind", ("kind", r.GetValue(kind)), ("listed", AttachmentKinds.Listed));
             if (new FileInfo(path).Length > AttachmentFolder.MostBytes)
                 throw new InputException(path, 0, "attachment.too-large", ("most-bytes", AttachmentFolder.MostBytes / 1_000_000));
             var book = BookOptions.Book(workshop);

@@ -30,7 +30,7 @@ internal static class BatchBenchVerbs
             var named = r.GetValue(variant) is { } name ? $"{r.GetValue(recipe)}/{name.Trim()}" : r.GetValue(recipe)!;
             var read = workshop.ProductOf(named).Recipe;
             if (new object?[] { r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds) }.Count(o => o is not null) > 1)
-                throw new InputException(null, 0, "call.two-sizes");
+                throw new InputException("call.two-sizes");
             var batch = r.GetValue(pieces) is { } count ? BatchSize.ToPieces(workshop, read, count)
                 : r.GetValue(mass) is { } text ? BatchSize.ToMass(workshop, read, MassOf(text))
                 : r.GetValue(moulds) is { } filled ? BatchSize.ToMoulds(workshop, read, filled)
@@ -284,7 +284,7 @@ internal static class BatchBenchVerbs
     private static Mass MassOf(string text)
     {
         var amount = Shared.Need(Amount.Parse(text));
-        return amount.IsMass ? amount.AsMass() : throw new InputException(null, 0, "call.not-a-mass", ("text", text));
+        return amount.IsMass ? amount.AsMass() : throw new InputException("call.not-a-mass", ("text", text));
     }
 
     private static string Expired(IBooks books, string material, DateOnly on)

@@ -64,10 +64,10 @@ internal sealed class BookOptions
             Console.Error.Write($"{string.Join(' ', questions.Select(q => q.Wrong))} Write it so? (y/N) ");
             if (Console.ReadLine()?.Trim() is "y" or "Y" or "yes")
                 return;
-            throw new InputException(null, 0, "call.nothing-written");
+            throw new InputException("call.nothing-written");
         }
-        throw new InputException(null, 0, "call.slip",
-            ("inner", questions.Aggregate((first, then) => new Problem(null, 0, "slip.several", ("first", first), ("then", then)))));
+        throw new InputException("call.slip",
+            ("inner", questions.Aggregate((first, then) => new Problem("slip.several", ("first", first), ("then", then)))));
     }
 
     /// <summary>The day it is written down.</summary>
@@ -94,7 +94,7 @@ internal sealed class BookOptions
     /// <summary>A sum of money: a plain figure with at most two decimals.</summary>
     public static decimal Money(string text, string option) =>
         MoneyText.Parse(text) is { IsValue: true, Value: var money } ? money
-            : throw new InputException(null, 0, "call.not-a-sum-money", ("text", text), ("option", option));
+            : throw new InputException("call.not-a-sum-money", ("text", text), ("option", option));
 
     /// <summary>A material lot of the shop as people write it: M3.</summary>
     public static int MaterialLot(string text) =>
@@ -102,7 +102,7 @@ internal sealed class BookOptions
             && text[0] is 'M' or 'm'
             && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
             ? id
-            : throw new InputException(null, 0, "call.not-a-material-lot", ("text", text));
+            : throw new InputException("call.not-a-material-lot", ("text", text));
 
     /// <summary>A finished lot's code, as the books hold it.</summary>
     public static string Lot(string text) => Shared.Need(Lots.LotCode.Parse(text)).ToString();

@@ -89,15 +89,15 @@ internal static class BooksVerbs
         {
             var name = r.GetValue(list)!;
             if (r.GetValue(last) is { } && name is "all" or "verify")
-                throw new InputException(null, 0, "call.last-of-one-list", ("name", name));
+                throw new InputException("call.last-of-one-list", ("name", name));
             if (r.GetValue(last) is <= 0)
-                throw new InputException(null, 0, "call.last-not-a-number");
+                throw new InputException("call.last-not-a-number");
             if (name == "verify")
                 return Verify(BookOptions.Book(options.Workshop(r)), options.Workshop(r).Folder, options.Json(r));
             if (name == "all")
                 return All(BookOptions.Book(options.Workshop(r)), output.Written(r), output.Force(r), options.Json(r));
             if (!BookFolder.Lists.Contains(name))
-                throw new InputException(null, 0, "call.not-a-list-books", ("name", name), ("list", string.Join(", ", BookFolder.Lists)));
+                throw new InputException("call.not-a-list-books", ("name", name), ("list", string.Join(", ", BookFolder.Lists)));
             var path = output.PathOrNone(r);
             var book = BookOptions.Book(options.Workshop(r));
             return book.Ask(books =>
@@ -184,7 +184,7 @@ internal static class BooksVerbs
     private static int All(OpenBooks book, string? folder, bool force, bool json)
     {
         if (folder is null)
-            throw new InputException(null, 0, "call.lists-need-a-folder");
+            throw new InputException("call.lists-need-a-folder");
         foreach (var list in BookFolder.Lists)
             OutputPath.RefuseUnlessFree(Path.Combine(folder, $"{list}.csv"), [FileKind.Csv], force);
         book.Ask(books => { BookFolder.Write(books, folder); return 0; });

@@ -42,13 +42,13 @@ internal static class CalibrateVerb
                 return ReadScan(r, printers, folder, picture, r.GetValue(dots), format);
             var named = r.GetValue(stock) is { } id ? StockShelf.Of(folder).Load(id) : null;
             if (named is null && (path is not null || r.GetValue(ruler) is not null))
-                throw new InputException(null, 0, "call.no-label-stock-named");
+                throw new InputException("call.no-label-stock-named");
             var stretch = r.GetValue(ruler) is { } measured
                 ? Stretch(named!, printers.Remembered(r, folder), measured)
                 : ((decimal X, decimal Y)?)null;
             var (printer, changed) = printers.Resolve(r, folder, stretch);
             if (path is null && !changed)
-                throw new InputException(null, 0, "call.nothing-to-do");
+                throw new InputException("call.nothing-to-do");
             if (path is not null)
                 CalibrationPage.WritePdf(path, named!, printer);
             PrinterInputs.Remember(folder, printer, changed);
@@ -108,6 +108,6 @@ internal static class CalibrateVerb
             .ToArray();
         return parts is [> 0m, > 0m]
             ? Shared.Need(CalibrationPage.StretchFor(stock, used, parts[0], parts[1]))
-            : throw new InputException(null, 0, "call.not-two-lengths", ("measured", measured));
+            : throw new InputException("call.not-two-lengths", ("measured", measured));
     }
 }

@@ -64,7 +64,7 @@ internal static class CheckVerb
                 return CheckAllVerb.OfWorkshop(r.GetValue(workshop) ?? r.GetValue(file) ?? Directory.GetCurrentDirectory(),
                     r.GetValue(market), date, json);
             if (r.GetValue(file) is not { } named)
-                throw new InputException(null, 0, "call.nothing-named");
+                throw new InputException("call.nothing-named");
             if (Directory.Exists(named) && !File.Exists(Path.Combine(named, "workshop.yaml")))
                 return CheckAllVerb.OfFolder(named, Shared.MarketOf(r.GetValue(market), r.GetValue(workshop)), date, json);
             if (!LabelInput.IsLabel(named))

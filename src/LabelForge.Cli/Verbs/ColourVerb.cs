@@ -39,11 +39,11 @@ internal static class ColourVerb
                 ? PhotoColour.Of(ColourPicture.Read(file), Place(r.GetValue(at)) ?? PicturePlace.Middle, Place(r.GetValue(white)))
                 : (Colour?)null;
             if (r.GetValue(recipe) is not { } named)
-                return Photo(picked ?? throw new InputException(null, 0, "call.colour-of-what"), r.GetValue(into), r.GetValue(folder),
+                return Photo(picked ?? throw new InputException("call.colour-of-what"), r.GetValue(into), r.GetValue(folder),
                     json);
             var products = Shared.Products(named, r.GetValue(folder), r.GetValue(variant));
             var wanted = r.GetValue(want) is { } text
-                ? Colour.Parse(text) ?? throw new InputException(null, 0, "look.not-a-colour", ("text", text))
+                ? Colour.Parse(text) ?? throw new InputException("look.not-a-colour", ("text", text))
                 : picked;
             if (wanted is not { } shade)
                 return Tell(products, json);
@@ -62,7 +62,7 @@ internal static class ColourVerb
     }
 
     private static PicturePlace? Place(string? text) =>
-        text is null ? null : PicturePlace.Parse(text) ?? throw new InputException(null, 0, "look.photo-place", ("text", text));
+        text is null ? null : PicturePlace.Parse(text) ?? throw new InputException("look.photo-place", ("text", text));
 
     private static int Photo(Colour picked, string? into, string? folder, bool json)
     {
@@ -71,7 +71,7 @@ internal static class ColourVerb
         {
             var workshop = Shared.OpenFolder(folder ?? Directory.GetCurrentDirectory());
             if (!workshop.Materials.TryGetValue(into, out var material))
-                throw new InputException(null, 0, "call.no-such-material", ("material", into));
+                throw new InputException("call.no-such-material", ("material", into));
             written = material.File;
             var path = Path.Combine(workshop.Folder, written);
             var text = YamlEdit.Set(File.ReadAllText(path), ["swatch"], picked.ToString());

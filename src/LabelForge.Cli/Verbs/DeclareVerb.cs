@@ -37,7 +37,7 @@ internal static class DeclareVerb
         string? since, bool explain)
     {
         if (explain && format == "json")
-            throw new InputException(null, 0, "call.explain-is-text");
+            throw new InputException("call.explain-is-text");
         var products = Shared.OnMarket(Shared.Products(recipe, folder, variant), since);
         var (where, style) = (Shared.MarketOf(market, products[0].Workshop), Shared.Need(NameStyleText.Parse(names)));
         var day = Shared.Date(on);

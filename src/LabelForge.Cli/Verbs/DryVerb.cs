@@ -18,7 +18,7 @@ internal static class DryVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(at) is < 0 or > 10_000)
-                throw new InputException(null, 0, "call.age-out-range");
+                throw new InputException("call.age-out-range");
             var curve = DryingCurve.Fit(DryingList.ReadFile(r.GetValue(list)!));
             var mass = curve.At(r.GetValue(at));
             var beyond = mass.Day > 2 * curve.Weights[^1].Day;

@@ -50,7 +50,7 @@ internal static class FragranceVerb
             var budget = FragranceLimits.Of(finished, product.Kind);
             return new Scent(budget, finished.Allergens,
                 AllergenRule.For(market, product.Kind, on, product.Recipe.OnMarketSince),
-                [.. FragranceCheck.Find(budget, product.Recipe).OrderBy(f => f.Severity)]);
+                [.. FragranceCheck.Find(budget, product.Recipe, product.Workshop.Markets.Every).OrderBy(f => f.Severity)]);
         }
     }
 

@@ -39,14 +39,14 @@ internal static class LabelVerb
         {
             if (r.GetValue(scan) is { } picture)
                 return OfScan(r, inputs, r.GetValue(proof), picture, r.GetValue(scanDots));
-            var path = output.PathOrNone(r) ?? throw new InputException(null, 0, "call.no-file-named");
+            var path = output.PathOrNone(r) ?? throw new InputException("call.no-file-named");
             var ending = Path.GetExtension(path).ToLowerInvariant();
             if (r.GetValue(dots) is not null && ending != ".png")
-                throw new InputException(null, 0, "call.no-dots", ("ending", ending));
+                throw new InputException("call.no-dots", ("ending", ending));
             if (r.GetValue(proof) && ending != ".pdf")
-                throw new InputException(null, 0, "call.proof-is-pdf");
+                throw new InputException("call.proof-is-pdf");
             if (r.GetValue(proof) && inputs.IsWhitePlate(r))
-                throw new InputException(null, 0, "call.white-plate-alone");
+                throw new InputException("call.white-plate-alone");
             var (jobs, lot, on) = inputs.Prepare(r);
             var (labels, info) = (jobs.Select(j => inputs.Drawn(r, j)).ToArray(), PrintInputs.Info(jobs, lot, on));
             // A label by itself has no margin: the document's title says it, which no printer prints.
@@ -67,7 +67,7 @@ internal static class LabelVerb
     private static int OfScan(ParseResult r, PrintInputs inputs, bool proof, string picture, double? dots)
     {
         if (!proof)
-            throw new InputException(null, 0, "call.scan-without-proof");
+            throw new InputException("call.scan-without-proof");
         var scan = ScannedPicture.Read(picture, dots);
         var (jobs, _, _) = inputs.Prepare(r);
         Parsed<LabelReading>? refused = null;

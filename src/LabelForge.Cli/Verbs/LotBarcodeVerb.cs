@@ -59,7 +59,7 @@ internal static class LotBarcodeVerb
         RefuseUnused(w);
         if (w.Kind == "code128")
             return (Shared.Need(Barcode.Draw(BarcodeKind.Code128, w.Lot.ToString(), options)), BarcodeText.Of(w.Lot.ToString()));
-        var item = Shared.Need(Gtin.Parse(w.Gtin ?? throw Wrong("call.item-needed", ("kind", w.Kind))));
+        var item = Shared.Need(Gtin.Parse(w.Gtin ?? throw new InputException("call.item-needed", ("kind", w.Kind))));
         if (w.Kind is "ean13" or "upca")
         {
             var till = Shared.Need(Barcode.Draw(w.Kind == "ean13" ? BarcodeKind.Ean13 : BarcodeKind.UpcA, item.Digits, options));
@@ -70,7 +70,8 @@ internal static class LotBarcodeVerb
         {
             "gs1-128" => Barcode.Draw(BarcodeKind.Gs1Code128, data, options),
             "datamatrix" => Barcode.Draw(BarcodeKind.Gs1DataMatrix, data, options),
-            _ => Barcode.Draw(BarcodeKind.Qr, Shared.Need(data.DigitalLink(w.Link ?? throw Wrong("call.web-address-needed"))), options),
+            _ => Barcode.Draw(BarcodeKind.Qr,
+            Shared.Need(data.DigitalLink(w.Link ?? throw new InputException("call.web-address-needed"))), options),
         };
         return (Shared.Need(block), BarcodeText.Of(data));
     }
@@ -79,17 +80,14 @@ internal static class LotBarcodeVerb
     private static void RefuseUnused(Wanted w)
     {
         if (w.Link is not null && w.Kind != "qr")
-            throw Wrong("call.no-web-address", ("kind", w.Kind));
+            throw new InputException("call.no-web-address", ("kind", w.Kind));
         if (w.Kind is "code128" or "ean13" or "upca" && (w.Made ?? w.UseBy) is not null)
-            throw Wrong("call.no-dates", ("kind", w.Kind));
+            throw new InputException("call.no-dates", ("kind", w.Kind));
         if (w.Kind == "code128" && w.Gtin is not null)
-            throw Wrong("call.lot-alone");
+            throw new InputException("call.lot-alone");
     }
 
     private static DateOnly? Day(string? written) => written is null ? null : Shared.Date(written);
-
-    private static InputException Wrong(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 
     private sealed record Wanted(LotCode Lot, string Kind, string? Gtin, DateOnly? Made, DateOnly? UseBy, string? Link);
 }

@@ -19,10 +19,10 @@ internal static class LotVerb
         {
             var number = r.GetValue(batch);
             if (number is < 1 or > LotCode.MostBatches)
-                throw new InputException(null, 0, "call.not-a-batch-day", ("number", number), ("most-batches", LotCode.MostBatches));
+                throw new InputException("call.not-a-batch-day", ("number", number), ("most-batches", LotCode.MostBatches));
             var date = Shared.Date(r.GetValue(made));
             if (date < LotCode.FirstDay || date > LotCode.LastDay)
-                throw new InputException(null, 0, "call.outside-lot-years", ("date", $"{date:yyyy-MM-dd}"),
+                throw new InputException("call.outside-lot-years", ("date", $"{date:yyyy-MM-dd}"),
                     ("first-day", $"{LotCode.FirstDay:yyyy-MM-dd}"), ("last-day", $"{LotCode.LastDay:yyyy-MM-dd}"));
             Show(new LotCode(date, number), r.GetValue(format)!);
             return Exit.Done;
@@ -49,7 +49,7 @@ internal static class LotVerb
             JsonOut.Write(new JsonObject
             {
                 ["lot"] = lot.ToString(),
-                ["made"] = lot.Made.ToString("yyyy-MM-dd"),
+                ["made"] = lot.Made.ToIso(),
                 ["batch"] = lot.Batch,
                 ["spoken"] = lot.Spoken,
             });

@@ -43,7 +43,7 @@ internal static class MarketVerbs
                 ? [.. named.Select(Parse).Select(t => (PriceList.Find(products, t.Product), t.Pieces))]
                 : [.. products.Where(p => p.Left > 0).Select(p => (p, p.Left))];
             if (rows.Length == 0)
-                throw new InputException(null, 0, "call.nothing-to-bring");
+                throw new InputException("call.nothing-to-bring");
             foreach (var none in rows.Where(p => p.Product.Price is null))
                 Console.Error
                     .WriteLine(
@@ -140,7 +140,7 @@ internal static class MarketVerbs
         {
             var book = BookOptions.Book(options.Workshop(r));
             var which = r.GetValue(ticket) ?? book.Ask(books => books.LastTicket())
-                ?? throw new InputException(null, 0, "call.nothing-sold-yet");
+                ?? throw new InputException("call.nothing-sold-yet");
             var struck = TableSales.Undo(book, which, r.GetValue(reason)!, options.On(r), options.By(r));
             if (options.Json(r))
                 JsonOut.Write(new JsonObject { ["ticket"] = which, ["struck"] = struck.ToJson(s => s.Id) });
@@ -182,7 +182,7 @@ internal static class MarketVerbs
             rows = [.. rows, .. r.GetValue(items)!.Select(Parse).Select(t => new TallyRow(t.Product, t.Pieces, 0, null)),
                 .. (r.GetValue(given) ?? []).Select(Parse).Select(t => new TallyRow(t.Product, 0, t.Pieces, null))];
             if (rows.IsEmpty)
-                throw new InputException(null, 0, "call.tally-empty");
+                throw new InputException("call.tally-empty");
             decimal Sum(Option<string?> option) => r.GetValue(option) is { } text ? BookOptions.Money(text, option.Name) : 0;
             var form = new TallyForm(r.GetValue(place)!, rows, Sum(atStart), Sum(card),
                 r.GetValue(cash) is { } counted ? BookOptions.Money(counted, "--cash") : null);
@@ -225,7 +225,7 @@ internal static class MarketVerbs
                     }, options.On(r), options.By(r));
             var day = book.Ask(books => MarketDay.Of(books, r.GetValue(place)!, options.On(r)));
             if (day.Rows.IsEmpty)
-                throw new InputException(null, 0, "call.nothing-booked", ("place", day.Place), ("iso", Iso(day.On)),
+                throw new InputException("call.nothing-booked", ("place", day.Place), ("iso", day.On.ToIso()),
                     ("list", string.Join("; ", book.Ask(books => books.LastBuyers(5)))));
             if (path is not null)
                 Save(path, workshop, day);
@@ -298,8 +298,6 @@ internal static class MarketVerbs
             && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces)
             && pieces is >= 0 and <= 100_000
             ? new Taken(text[..at].Trim(), pieces)
-            : throw new InputException(null, 0, "call.does-not-say-how", ("text", text));
+            : throw new InputException("call.does-not-say-how", ("text", text));
     }
-
-    private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -79,12 +79,12 @@ internal static class MaterialVerb
     private static SuppliedList List(string? declaration, string? csv, NameMatcher matcher)
     {
         if (declaration is not null && csv is not null)
-            throw new InputException(null, 0, "call.two-lists");
+            throw new InputException("call.two-lists");
         if (csv is not null)
             return CsvDeclaration.Read(csv,
                 File.Exists(csv) ? File.ReadAllText(csv) : throw new InputException(csv, 0, "call.no-such-table"), matcher.Knows);
         if (declaration is null && !Console.IsInputRedirected)
-            throw new InputException(null, 0, "call.no-list-read");
+            throw new InputException("call.no-list-read");
         return SuppliedText.Read(declaration ?? Console.In.ReadToEnd(), matcher.Knows);
     }
 
@@ -99,7 +99,7 @@ internal static class MaterialVerb
     private static string Free(string folder, string id, bool replace)
     {
         if (!File.Exists(Path.Combine(folder, "workshop.yaml")))
-            throw new InputException(null, 0, "call.no-workshop-yaml", ("folder", folder));
+            throw new InputException("call.no-workshop-yaml", ("folder", folder));
         var path = Path.Combine(folder, "materials", id + ".yaml");
         return !File.Exists(path) || replace
             ? path

@@ -39,7 +39,7 @@ internal static class MoneyVerbs
             var costs = CostsFile.Of(workshop);
             var wanted = r.GetValue(margin) is { } m ? Percent(m) : costs.Margin;
             if (r.GetValue(swing) is <= 0 or >= 100)
-                throw new InputException(null, 0, "call.swing");
+                throw new InputException("call.swing");
             var sheets = Sheets(workshop, r.GetValue(what)!, r.GetValue(pieces), costs);
             decimal? asked = r.GetValue(price) is { } p ? BookOptions.Money(p, "--price") : null;
             var currency = workshop.Business.Currency;
@@ -85,11 +85,11 @@ internal static class MoneyVerbs
             var workshop = options.Workshop(r);
             var most = r.GetValue(recipes)!.All(t => !t.Contains(':'));
             if (most && r.GetValue(budget) is null)
-                throw new InputException(null, 0, "call.how-many");
+                throw new InputException("call.how-many");
             if (r.GetValue(fillings) is <= 0)
-                throw new InputException(null, 0, "call.fillings");
+                throw new InputException("call.fillings");
             if (r.GetValue(fillings) is not null && !r.GetValue(tools))
-                throw new InputException(null, 0, "call.fillings-without-tools");
+                throw new InputException("call.fillings-without-tools");
             long? cents = r.GetValue(budget) is { } b ? (long)(BookOptions.Money(b, "--budget") * 100m) : null;
             var problem = BookOptions.AskIfAny(workshop,
                 books => BuyList.Of(workshop, r.GetValue(recipes)!.SelectMany(t => Wanted(t, workshop)).ToArray(), CostsFile.Of(workshop),
@@ -97,15 +97,15 @@ internal static class MoneyVerbs
             { Fillings = r.GetValue(fillings) };
             // Before any reckoning: a material that nobody sells makes the dearest plan no cheaper.
             if (problem.NotToBeHad.Count > 0)
-                throw new InputException(null, 0, "call.not-enough-stock", ("listed", Listed(problem.NotToBeHad)),
+                throw new InputException("call.not-enough-stock", ("listed", Listed(problem.NotToBeHad)),
                     ("listed-2", Listed([.. problem.NotToBeHad.Select(id => workshop.Materials[id].File)])));
             var plan = BuySolver.Solve(problem);
             if (plan is null)
             {
                 var without = problem.BudgetCents is null ? null : BuySolver.Solve(problem with { BudgetCents = null, Most = false });
                 throw (without is null
-                    ? new InputException(null, 0, "call.pieces-cannot-be-made")
-                    : new InputException(null, 0, "call.pieces-cannot-be-made-without", ("cents", $"{without.Cents / 100m:0.00}")));
+                    ? new InputException("call.pieces-cannot-be-made")
+                    : new InputException("call.pieces-cannot-be-made-without", ("cents", $"{without.Cents / 100m:0.00}")));
             }
             var bare = most && plan.Tools.Count > 0 ? BuySolver.Solve(problem with { Tools = [] }) : null;
             Tell(plan, bare, problem, workshop, options.Json(r));
@@ -180,7 +180,7 @@ internal static class MoneyVerbs
         {
             if (Lots.LotCode.Parse(what) is { IsValue: true } lot && !workshop.RecipeIds.Contains(what))
                 return [(what,
-                    CostSheet.Of(workshop, (books ?? throw new InputException(null, 0, "call.no-books-yet")).BatchOf(lot.Value.ToString()),
+                    CostSheet.Of(workshop, (books ?? throw new InputException("call.no-books-yet")).BatchOf(lot.Value.ToString()),
                         costs, books))];
             // A lot with a slip in it is no recipe's name: what is said is about the lot.
             if (char.IsAsciiDigit(what[0])
@@ -203,12 +203,12 @@ internal static class MoneyVerbs
             : parts.Length == 2
                 && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n)
                 && n is > 0 and <= 100_000 ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
-            : throw new InputException(null, 0, "call.does-not-say-how-many", ("text", text));
+            : throw new InputException("call.does-not-say-how-many", ("text", text));
     }
 
     private static decimal Percent(string text) =>
         decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
             && figure is >= 0 and < 100
             ? figure / 100m
-            : throw new InputException(null, 0, "call.not-a-margin", ("text", text));
+            : throw new InputException("call.not-a-margin", ("text", text));
 }

@@ -21,7 +21,7 @@ internal static class NextVerb
         verb.OpensBooks(r =>
         {
             if (r.GetValue(days) is < 1 or > 366)
-                throw new InputException(null, 0, "call.days-out-of-range", ("days", r.GetValue(days)));
+                throw new InputException("call.days-out-of-range", ("days", r.GetValue(days)));
             var workshop = options.Workshop(r);
             var next = BookOptions.Book(workshop)
                 .Ask(books => NextPour.Of(workshop, books, options.On(r), r.GetValue(days),

@@ -19,7 +19,7 @@ internal static class OutgoingVerbs
         verb.OpensBooks(r =>
         {
             if (r.GetValue(gift) == (r.GetValue(paid) is not null))
-                throw new InputException(null, 0, "call.sold-or-given");
+                throw new InputException("call.sold-or-given");
             var book = BookOptions.Book(options.Workshop(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
             options.Ask(r, book.Ask(books => Slips.OfPiecesOut(books, code, options.On(r), BookOptions.Today)));
@@ -60,7 +60,8 @@ internal static class OutgoingVerbs
         });
         verb.OpensBooks(r =>
         {
-            var entry = StockMovements.Complain(BookOptions.Book(options.Workshop(r)),
+            var workshop = options.Workshop(r);
+            var entry = StockMovements.Complain(BookOptions.Book(workshop), workshop.Markets,
                 r.GetValue(lot) is { } l ? Shared.Need(Lots.PieceCode.LotOf(l)).ToString() : null,
                 r.GetValue(from)!, r.GetValue(what)!, r.GetValue(serious), r.GetValue(small), options.On(r), options.By(r),
                 options.Note(r));
@@ -114,7 +115,7 @@ internal static class OutgoingVerbs
             else
             {
                 if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
-                    throw new InputException(null, 0, "call.not-a-number-pieces", ("amount", r.GetValue(amount)));
+                    throw new InputException("call.not-a-number-pieces", ("amount", r.GetValue(amount)));
                 disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r),
                     options.Note(r));
             }
@@ -155,9 +156,10 @@ internal static class OutgoingVerbs
             {
                 var at = pair.IndexOf('=');
                 if (at < 1 || !changes.TryAdd(pair[..at].Trim(), pair[(at + 1)..].Trim()))
-                    throw new InputException(null, 0, "call.one-field-each", ("pair", pair));
+                    throw new InputException("call.one-field-each", ("pair", pair));
             }
-            var correction = Correcting.Of(BookOptions.Book(options.Workshop(r)), r.GetValue(list)!, r.GetValue(number), changes,
+            var workshop = options.Workshop(r);
+            var correction = Correcting.Of(BookOptions.Book(workshop), workshop.Markets, r.GetValue(list)!, r.GetValue(number), changes,
                 r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
             if (options.Json(r))
                 JsonOut.Write(new JsonObject

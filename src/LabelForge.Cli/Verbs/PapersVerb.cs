@@ -39,7 +39,7 @@ internal static class PapersVerb
             if (r.GetValue(kind) is not { } asked)
             {
                 if (path is not null)
-                    throw new InputException(null, 0, "call.which-paper",
+                    throw new InputException("call.which-paper",
                         ("list", string.Join(", ", MakePaper.Known(where).Select(d => d.Id))));
                 return List(where, json);
             }

@@ -115,10 +115,10 @@ internal static class PotVerbs
         decimal? yieldGrams)
     {
         if (yieldGrams is not null)
-            throw new InputException(null, 0, "call.yield-of-one-batch", ("made", made));
+            throw new InputException("call.yield-of-one-batch", ("made", made));
         var open = book.Ask(books => books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).ToArray());
         if (open.Length == 0)
-            throw new InputException(null, 0, "call.pot-closed", ("pot", pot));
+            throw new InputException("call.pot-closed", ("pot", pot));
         options.Ask(r,
             book.Ask(books => open.SelectMany(b => Slips.OfClosing(books, b.Lot, made, options.On(r), BookOptions.Today)).Distinct()
                 .ToArray()));

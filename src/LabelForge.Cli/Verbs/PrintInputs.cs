@@ -114,10 +114,10 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     public (ImmutableArray<LabelJob> Jobs, LotCode Lot, DateOnly On) Prepare(ParseResult r, string? named, string? ownLot)
     {
         if (named is null)
-            throw new InputException(null, 0, "call.no-recipe-named");
+            throw new InputException("call.no-recipe-named");
         if ((ownLot ?? r.GetValue(_lot)) is not { } lotText)
-            throw new InputException(null, 0, "call.no-lot", ("named", named));
-        Prewarm.Begin();
+            throw new InputException("call.no-lot", ("named", named));
+        Prewarm.Begin(() => Shipped.Dictionary, () => Shipped.Markets);
         if (Shared.SetNamed(named, r.GetValue(_workshop)) is var (shop, set))
             return OfSet(r, shop, set, Shared.Need(LotCode.Parse(lotText)));
         var products = Shared.Products(named, r.GetValue(_workshop), r.GetValue(_variant));
@@ -142,7 +142,7 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     {
         var on = Shared.Date(r.GetValue(_on));
         if (r.GetValue(_design) is { } design)
-            throw new InputException(null, 0, "call.set-one-design", ("name", set.Name), ("design", design));
+            throw new InputException("call.set-one-design", ("name", set.Name), ("design", design));
         var job = SetLabel.Prepare(workshop, set, Shared.MarketOf(r.GetValue(_market), workshop), lot, on,
             Shared.Need(NameStyleText.Parse(r.GetValue(_names)!)));
         foreach (var missing in job.LeftOut)

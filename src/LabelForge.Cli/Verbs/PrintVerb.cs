@@ -56,13 +56,13 @@ internal static class PrintVerb
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
             foreach (var (lot, count) in (r.GetValue(Spoiled) ?? []).Select(LotAndCount))
-                PrintRun.Spoil(book, lot, count, options.On(r), options.By(r));
+                PrintRun.Spoil(book, workshop.Markets, lot, count, options.On(r), options.By(r));
             if (r.GetValue(Again) is { } run)
                 return Reprint(r, options, workshop, book, run, Needed(output.PathOrNone(r)));
             if (!r.GetValue(Today) && (r.GetValue(Batches) ?? []).Length == 0 && (r.GetValue(Only) ?? []).Length == 0)
                 return (r.GetValue(Spoiled) ?? []).Length > 0 ? Exit.Done
-                    : throw new InputException(null, 0, "call.print-what");
-            Prewarm.Begin();
+                    : throw new InputException("call.print-what");
+            Prewarm.Begin(() => Shipped.Dictionary, () => Shipped.Markets);
             var plan = book.Ask(books =>
             {
                 var planner = new RunPlanner(workshop, books, Shared.MarketOf(r.GetValue(market), workshop), options.On(r));
@@ -163,7 +163,7 @@ internal static class PrintVerb
         }
     }
 
-    private static string Needed(string? path) => path ?? throw new InputException(null, 0, "call.no-file-named");
+    private static string Needed(string? path) => path ?? throw new InputException("call.no-file-named");
 
     private static (string Lot, int Count) LotAndCount(string text)
     {
@@ -172,6 +172,6 @@ internal static class PrintVerb
             && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
             && count is > 0 and <= SheetWriter.MostLabels
             ? (BookOptions.Lot(text[..at].Trim()), count)
-            : throw new InputException(null, 0, "call.does-not-say-how-many-labels", ("text", text));
+            : throw new InputException("call.does-not-say-how-many-labels", ("text", text));
     }
 }

@@ -27,7 +27,7 @@ internal sealed class PrinterInputs
     /// <summary>How prints for the printer named are moved and stretched as remembered; not at all where it is new.</summary>
     public Registration Remembered(ParseResult r, string workshopFolder) => r.GetValue(_printer) is { } id
         ? (PrinterFile.Find(workshopFolder, id) ?? Printer.Unknown).Registration
-        : throw new InputException(null, 0, "call.no-printer-named");
+        : throw new InputException("call.no-printer-named");
 
     /// <summary>The printer as remembered and as changed now.</summary>
     /// <param name="r">The words of the command.</param>
@@ -61,7 +61,7 @@ internal sealed class PrinterInputs
         if (!changed)
             return;
         if (!File.Exists(Path.Combine(workshopFolder, "workshop.yaml")))
-            throw new InputException(null, 0, "call.no-workshop-yaml-printer", ("workshop-folder", workshopFolder));
+            throw new InputException("call.no-workshop-yaml-printer", ("workshop-folder", workshopFolder));
         PrinterFile.Save(workshopFolder, printer);
         Console.Error.WriteLine($"Remembered in printers/{printer.Id}.yaml: {printer.Registration}.");
     }

@@ -44,8 +44,8 @@ internal static class RulesVerb
         ["source"] = rule.Source,
         ["basis"] = BasisText.Of(rule.Basis),
         ["read"] = rule.Read,
-        ["from"] = rule.InForceFrom.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
-        ["checked"] = rule.LastChecked.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture),
+        ["from"] = rule.InForceFrom.ToIso(),
+        ["checked"] = rule.LastChecked.ToIso(),
         ["products"] = rule.Products.ToJson(),
     };
 }

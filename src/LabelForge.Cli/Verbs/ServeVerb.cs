@@ -25,7 +25,7 @@ internal static class ServeVerb
     private static async Task<int> Run(string folder, int port, bool browser)
     {
         if (port is < 0 or > 65535)
-            throw new InputException(null, 0, "call.not-a-port", ("port", port));
+            throw new InputException("call.not-a-port", ("port", port));
         await using var page = await PageServer.StartAsync(new ServeOptions(folder, port)
         {
             WriteSample = into => ShippedWorkshop.Write(ShippedWorkshop.Example, into),

@@ -147,9 +147,9 @@ internal static class Shared
     {
         if (written is null)
             return DateOnly.FromDateTime(DateTime.Now);
-        return DateOnly.TryParseExact(written, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        return IsoDay.Read(written) is { } date
             ? date
-            : throw new InputException(null, 0, "call.not-a-date", ("written", written));
+            : throw new InputException("call.not-a-date", ("written", written));
     }
 
     /// <summary>The value, or the refusal as an error.</summary>

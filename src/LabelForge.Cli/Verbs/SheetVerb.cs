@@ -65,10 +65,10 @@ internal static class SheetVerb
         var items = Items(r);
         var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
         if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
-            throw new InputException(null, 0, "call.serial-counts");
+            throw new InputException("call.serial-counts");
         var plate = Inputs.IsWhitePlate(r);
         if (plate && numbers is not null)
-            throw new InputException(null, 0, "call.white-plate-alone");
+            throw new InputException("call.white-plate-alone");
         var made =
             items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p
                 ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count))
@@ -79,7 +79,7 @@ internal static class SheetVerb
         var first = r.GetValue(First) ?? partUsed?.FirstOf(stock) ?? 1;
         var (printer, changed) = PrinterOptions.Resolve(r, folder);
         if (numbers is not null && made.Count > 1)
-            throw new InputException(null, 0, "call.serial-one-product", ("recipe", items[0].Recipe), ("count", made.Count),
+            throw new InputException("call.serial-one-product", ("recipe", items[0].Recipe), ("count", made.Count),
                 ("list", string.Join(", ", made.Select(m => $"\"{m.Made.Job.Product.Name}\""))));
         var serials = numbers is null ? null : SerialLabels.Prepare(made[0].Made.Job, made[0].Made.Lot, numbers);
         var order = new SheetOrder
@@ -154,7 +154,7 @@ internal static class SheetVerb
         if (r.GetValue(Fill) is not { } fill)
             return [(Inputs.Recipe(r), null, null)];
         if (Inputs.Recipe(r) is not null || r.GetValue(Count) is not null)
-            throw new InputException(null, 0, "call.fill-alone");
+            throw new InputException("call.fill-alone");
         return [.. Shared.Need(FillItem.ParseAll(fill)).Select(i => ((string?)i.Recipe, i.Lot, (int?)i.Count))];
     }
 

@@ -25,7 +25,7 @@ internal static class StockVerb
             if (r.GetValue(show) is { } id)
                 Show(shelf, id, output.PathOrNone(r), json);
             else if (output.Written(r) is not null)
-                throw new InputException(null, 0, "call.one-stock");
+                throw new InputException("call.one-stock");
             else if (json)
                 JsonOut.Write(shelf.All.ToJson(Told));
             else

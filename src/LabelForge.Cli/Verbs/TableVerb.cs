@@ -105,7 +105,7 @@ internal static class TableVerb
     {
         if (asked is [var only] && GiftSet.Named(workshop, only) is { } known)
             return known with { Identity = words ?? known.Identity, Name = name ?? known.Name };
-        return new GiftSet(name ?? throw new InputException(null, 0, "call.set-no-name"), name,
+        return new GiftSet(name ?? throw new InputException("call.set-no-name"), name,
             [.. asked.Select(t => Split(workshop, t))
                 .SelectMany(t => workshop.ProductsOf(t.Product).Select(p => new SetItem(p.Name, t.Count, 0)))])
         { Identity = words };
@@ -119,7 +119,7 @@ internal static class TableVerb
         return int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
             && count is > 0 and <= 10_000
             ? (text[..at].Trim(), count)
-            : throw new InputException(null, 0, "call.how-many-of-what", ("text", text),
+            : throw new InputException("call.how-many-of-what", ("text", text),
                 ("first-or-default", workshop.RecipeIds.FirstOrDefault() ?? "bramble-bar"));
     }
 }

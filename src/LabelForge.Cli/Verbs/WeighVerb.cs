@@ -34,7 +34,7 @@ internal static class WeighVerb
         verb.SetAction(r => Exit.Run(() =>
         {
             if (r.GetValue(lotSize) is < 1)
-                throw new InputException(null, 0, "call.lot-size");
+                throw new InputException("call.lot-size");
             var where = Shared.MarketOf(r.GetValue(market));
             var amount = Shared.Need(NetAmount.Parse(r.GetValue(declared)!));
             var sample = WeighingList.ReadFile(r.GetValue(list)!, Tare(r.GetValue(tare)));
@@ -55,7 +55,7 @@ internal static class WeighVerb
         if (File.Exists(text))
             return Mass.FromGrams(WeighingList.ReadFile(text).Mean);
         var amount = Shared.Need(Amount.Parse(text));
-        return amount.IsMass ? amount.AsMass() : throw new InputException(null, 0, "call.not-a-mass-2", ("text", text));
+        return amount.IsMass ? amount.AsMass() : throw new InputException("call.not-a-mass-2", ("text", text));
     }
 
     private static void WriteJson(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes) =>

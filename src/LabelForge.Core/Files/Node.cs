@@ -20,7 +20,7 @@ public abstract record Node(string File, int Line)
     /// <param name="code">What is wrong.</param>
     /// <param name="arguments">What its words are filled with, by name.</param>
     public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        Refuse(new Problem(null, 0, code, arguments));
+        Refuse(new Problem(code, arguments));
 
     /// <summary>An error that points here.</summary>
     /// <param name="problem">What is wrong, wherever it was found.</param>

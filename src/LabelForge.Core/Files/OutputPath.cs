@@ -25,14 +25,14 @@ public static class OutputPath
         var full = Path.GetFullPath(path);
         var folder = Path.GetDirectoryName(full);
         if (folder is null || Directory.Exists(full))
-            throw Refused(path, "output.folder");
+            throw new InputException(path, 0, "output.folder");
         var file = new FileInfo(full);
         if (file.LinkTarget is { } target && !force)
-            throw Refused(path, "output.link", ("target", target));
+            throw new InputException(path, 0, "output.link", ("target", target));
         if (BelongsTo(Path.Combine(Real(folder), file.Name)) is var (workshop, never) && (never || !force))
-            throw Refused(path, never ? "output.workshop-file-never" : "output.workshop-file", ("workshop", workshop));
+            throw new InputException(path, 0, never ? "output.workshop-file-never" : "output.workshop-file", ("workshop", workshop));
         if (!force && file is { Exists: true, LinkTarget: null } && Head(full) is { Length: > 0 } head && !kind.IsOne(head))
-            throw Refused(path, "output.would-be-lost", ("kind", kind.Name));
+            throw new InputException(path, 0, "output.would-be-lost", ("kind", kind.Name));
     }
 
     private static FileKind KindOf(string path, ImmutableArray<FileKind> kinds)
@@ -45,10 +45,10 @@ public static class OutputPath
         var written = ending.Length == 0 ? "to a name without an ending" : $"as \"{ending}\"";
         throw endings switch
         {
-            [] => Refused(path, "output.file-kind-db", ("what", what), ("written", written)),
-            [var only] => Refused(path, "output.file-kind", ("what", what), ("written", written), ("ending", only)),
+            [] => new InputException(path, 0, "output.file-kind-db", ("what", what), ("written", written)),
+            [var only] => new InputException(path, 0, "output.file-kind", ("what", what), ("written", written), ("ending", only)),
             _ =>
-                Refused(path, "output.file-kind-of", ("what", what), ("written", written), ("endings", string.Join(", ", endings[..^1])),
+                new InputException(path, 0, "output.file-kind-of", ("what", what), ("written", written), ("endings", string.Join(", ", endings[..^1])),
                     ("last", endings[^1])),
         };
     }
@@ -99,10 +99,7 @@ public static class OutputPath
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Refused(path, "output.unreadable-there", ("message", e.Message));
+            throw new InputException(path, 0, "output.unreadable-there", ("message", e.Message));
         }
     }
-
-    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(path, 0, code, arguments);
 }

@@ -1,5 +1,6 @@
 using System.Collections;
 using System.Text.Json.Nodes;
+using LabelForge.Measures;
 
 namespace LabelForge.Files;
 
@@ -18,7 +19,7 @@ public static class PlainJson
         long whole => whole,
         decimal figure => figure,
         double figure => figure,
-        DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        DateOnly day => day.ToIso(),
         DateTime at => at,
         IEnumerable list => new JsonArray([.. list.Cast<object?>().Select(Of)]),
         _ => throw new ArgumentException($"{value.GetType().Name} is no plain value.", nameof(value)),

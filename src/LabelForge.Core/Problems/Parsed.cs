@@ -38,5 +38,5 @@ public readonly record struct Parsed<T>
 
     /// <summary>A refusal: what is wrong, by its code, and what fills its words.</summary>
     public static Parsed<T> Refused(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(default, new Problem(null, 0, code, arguments));
+        new(default, new Problem(code, arguments));
 }

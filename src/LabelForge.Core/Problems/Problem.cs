@@ -20,6 +20,13 @@ public sealed record Problem
         Arguments = all.MoveToImmutable();
     }
 
+    /// <summary>A problem of what stands in no file: a call, a field, an entry of the books.</summary>
+    /// <param name="code">What is wrong: a group and a name, as <c>amount.no-unit</c>.</param>
+    /// <param name="arguments">What its words are filled with, by name.</param>
+    public Problem(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) : this(null, 0, code, arguments)
+    {
+    }
+
     /// <summary>The file as the person knows it, or null where the text came from a command or a field.</summary>
     public string? File { get; init; }
 
@@ -83,6 +90,12 @@ public sealed class InputException(Problem problem) : Exception
     /// <param name="arguments">What its words are filled with, by name.</param>
     public InputException(string? file, int line, string code, params ReadOnlySpan<(string Name, object? Value)> arguments)
         : this(new Problem(file, line, code, arguments))
+    {
+    }
+
+    /// <summary>A problem of what stands in no file: a call, a field, an entry of the books.</summary>
+    /// <inheritdoc cref="InputException(string?, int, string, ReadOnlySpan{ValueTuple{string, object?}})"/>
+    public InputException(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) : this(null, 0, code, arguments)
     {
     }
 

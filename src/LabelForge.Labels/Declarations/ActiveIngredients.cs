@@ -46,15 +46,16 @@ internal static class ActiveIngredients
     {
         if (recipe.Actives.IsEmpty)
             yield break;
+        var every = rules.Market.Book.Every.Rules;
         if (rules.FigureIfAny("ingredients.active-first") is null)
         {
-            yield return EveryMarket.Rules["active.other-market"]
+            yield return every["active.other-market"]
                 .Find(recipe.File, string.Join(", ", recipe.Actives.Select(a => a.Name)), rules.Market.Id);
             yield break;
         }
-        yield return EveryMarket.Rules["active.drug-facts"].Find(recipe.File);
+        yield return every["active.drug-facts"].Find(recipe.File);
         foreach (var active in ordered.Where(o => o.IsActive && o.Low != o.High))
-            yield return EveryMarket.Rules["active.strength-unknown"].Find(recipe.File, active.Name);
+            yield return every["active.strength-unknown"].Find(recipe.File, active.Name);
     }
 
     private static string Strength(DeclaredIngredient active) => active.Low == active.High

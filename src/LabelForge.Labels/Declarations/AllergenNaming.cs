@@ -14,23 +14,25 @@ internal static class AllergenNaming
     /// <summary>What to tell the maker: why each stands there, and what a certificate names that nothing knows.</summary>
     public static IEnumerable<Finding> Findings(
         ImmutableArray<AllergenTotal> totals, ImmutableArray<AllergenTotal> named, AllergenRule? rule,
-        IEnumerable<DeclaredIngredient> ordered, IngredientDictionary dictionary)
+        IEnumerable<DeclaredIngredient> ordered, Workshop workshop)
     {
         if (rule is null)
             yield break;
+        var every = workshop.Markets.Every.Rules;
         foreach (var total in named)
         {
             var certain = total.Low > rule.Threshold.Percent;
-            yield return EveryMarket.Rules[certain ? "allergen.named" : "allergen.named-for-its-bound"].Find(
+            yield return every[certain ? "allergen.named" : "allergen.named-for-its-bound"].Find(
                 "ingredients", total.Name, Percent(total.High), Percent(rule.Threshold.Percent), Sources(total), rule.Source);
         }
         foreach (var both in ordered.Where(o => o.Besides is not null && !o.IsAllergen))
         {
-            yield return EveryMarket.Rules["allergen.counted-together"].Find(
+            yield return every["allergen.counted-together"].Find(
                 "ingredients", both.Name, Range(both.Itself), Range(both.Besides!), Range(new PercentRange(both.Low, both.High)));
         }
-        foreach (var total in totals.Where(t => t.Entry is null && t.High > rule.Threshold.Percent && dictionary.Find(t.Name) is null))
-            yield return EveryMarket.Rules["allergen.name-unknown"]
+        foreach (var total in totals.Where(t =>
+            t.Entry is null && t.High > rule.Threshold.Percent && workshop.Dictionary.Find(t.Name) is null))
+            yield return every["allergen.name-unknown"]
                 .Find("ingredients", total.Name, string.Join(", ", total.Sources.Select(s => s.Material)), rule.Source);
     }
 

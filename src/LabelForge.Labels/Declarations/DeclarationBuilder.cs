@@ -55,11 +55,11 @@ public static class DeclarationBuilder
                 .. composition.KeysPresent.Where(k => dictionary.Find(NanoName.Bare(k)) is null && !IsListedColour(k, rules, dictionary))
                     .Select(k => NameUnknown(k, product, market)),
                 .. ActiveIngredients.Findings(recipe, rules, ordered),
-                .. AllergenNaming.Findings(allergens, named, rule, ordered, dictionary),
+                .. AllergenNaming.Findings(allergens, named, rule, ordered, workshop),
                 .. OilFindings.Find(product, rule),
                 .. SoapCheck.Find(workshop, batch),
                 .. ScaleCheck.Find(product, kind, composition, named, rule),
-                .. GuessCheck.Find(ordered),
+                .. GuessCheck.Find(ordered, workshop.Markets.Every),
                 .. GuessCheck.Trusted(product),
             ])
         {
@@ -100,7 +100,7 @@ public static class DeclarationBuilder
     {
         var own = product.Materials
             .Any(f => f.Material.OwnNames.Any(o => NameIdentity.Same.Equals(NanoName.Bare(o), NanoName.Bare(name))));
-        return EveryMarket.Rules[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"]
+        return market.Book.Every.Rules[own ? "ingredients.name-unknown/own" : "ingredients.name-unknown"]
             .Find("ingredients", name, market.Ways.IngredientNamesBy);
     }
 }

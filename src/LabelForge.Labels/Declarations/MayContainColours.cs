@@ -29,7 +29,7 @@ internal static class MayContainColours
         foreach (var at in markets.Where(m => m.On(on).FigureIfAny("colours.may-contain-to-match") is null))
         {
             var rule = ShadeRule(at, on);
-            yield return EveryMarket.Rules["colour.may-contain-not-permitted"]
+            yield return market.Book.Every.Rules["colour.may-contain-not-permitted"]
                 .Find(recipe.File, at.Id, kind.Name, rule.Citation);
         }
     }

@@ -20,11 +20,11 @@ internal static class OilFindings
         rule is null or { List: AllergenList.None }
             ? []
             : [.. Unanalysed(product, rule),
-                .. product.Materials.Select(f => f.Material).Distinct().SelectMany(m => Analysed(m, product.Workshop.Dictionary))];
+                .. product.Materials.Select(f => f.Material).Distinct().SelectMany(m => Analysed(m, product.Workshop))];
 
     private static IEnumerable<Finding> Unanalysed(FinishedProduct product, AllergenRule rule)
     {
-        var oils = PossibleAllergens.Of(product.Materials, product.Workshop.Dictionary);
+        var oils = PossibleAllergens.Of(product.Materials, product.Workshop);
         var told = product.Allergens.Where(t => t.Entry is not null).ToDictionary(t => t.Entry!, t => t.High);
         var may = oils.SelectMany(o => o.Holds.Select(h => (h.Allergen, Most: o.Most(h)))).GroupBy(h => h.Allergen)
             .Where(g => rule.Lists(g.Key)
@@ -43,14 +43,15 @@ internal static class OilFindings
                 open.Select(
                     o =>
                         $"{o.Holds.Allergen.Name} ({o.Holds.Amount}; here up to {Percent(o.Most)}{Together(may[o.Holds.Allergen], o.Most)})"));
-            yield return EveryMarket.Rules["allergen.undeclared/possible"].Find(
+            yield return product.Workshop.Markets.Every.Rules["allergen.undeclared/possible"].Find(
                 material[0].Material.File, material[0].Material.Name, names, Percent(rule.Threshold.Percent), material[0].Material.Id,
                 rule.Source).By(open.Max(o => o.Holds.Basis));
         }
     }
 
-    private static IEnumerable<Finding> Analysed(Material material, IngredientDictionary dictionary)
+    private static IEnumerable<Finding> Analysed(Material material, Workshop workshop)
     {
+        var dictionary = workshop.Dictionary;
         if (material.Allergens.IsEmpty || material.Contains is not [var only] || dictionary.Find(only.Name) is not { } oil)
             yield break;
         foreach (var known in dictionary.OilAllergens.Of(oil).Where(a => a.Figure == OilFigure.Range && a.Low > 0))
@@ -62,8 +63,8 @@ internal static class OilFindings
             var says = written.Length == 0
                 ? $"does not name {known.Allergen.Name}"
                 : $"says {known.Allergen.Name} {(low == high ? Percent(high) : $"{Percent(low)} to {Percent(high)}")}";
-            yield return EveryMarket.Rules["allergen.outside-range"].Find(material.File, material.Name, says, known.Amount, known.Source)
-                .By(known.Basis);
+            yield return workshop.Markets.Every.Rules["allergen.outside-range"]
+                .Find(material.File, material.Name, says, known.Amount, known.Source).By(known.Basis);
         }
     }
 

@@ -14,7 +14,7 @@ internal static class ScaleCheck
     {
         if (ScaleError.Of(product) is not { } error)
             yield break;
-        var rules = EveryMarket.Rules;
+        var rules = product.Workshop.Markets.Every.Rules;
         var step = Grams(error.Step.Grams);
         var tolerance = ScaleReading.ToleranceOf(product.Batch);
         foreach (var reading in ScaleReading.Of(product.Batch, error.Step).Where(r => !r.IsWeighable(tolerance)))

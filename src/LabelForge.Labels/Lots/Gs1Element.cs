@@ -69,7 +69,7 @@ public sealed record Gs1Element
     private static Problem? WrongGtin(string value)
     {
         if (value.Length != 14)
-            return new Problem(null, 0, "gs1.not-14-digits", ("value", value), ("count", value.Length));
+            return new Problem("gs1.not-14-digits", ("value", value), ("count", value.Length));
         var gtin = Gtin.Parse(value);
         return gtin.Problem;
     }
@@ -77,23 +77,23 @@ public sealed record Gs1Element
     private static Problem? WrongDate(string value)
     {
         if (value.Length != 6 || !value.All(char.IsAsciiDigit))
-            return new Problem(null, 0, "gs1.not-six-digits", ("value", value));
+            return new Problem("gs1.not-six-digits", ("value", value));
         var (year, month, day) = Parts(value);
         // Two digits do not tell the century; of those in reach only 2000 is divisible by 100, and it was a leap year.
         return month is < 1 or > 12 || day > DateTime.DaysInMonth(2000 + year, month)
-            ? new Problem(null, 0, "gs1.no-such-date", ("value", value))
+            ? new Problem("gs1.no-such-date", ("value", value))
             : null;
     }
 
     private static Problem? WrongText(string value)
     {
         if (value.Length is 0 or > Gs1Identifier.MostCharacters)
-            return new Problem(null, 0, "gs1.characters", ("value", value), ("count", value.Length),
+            return new Problem("gs1.characters", ("value", value), ("count", value.Length),
                 ("most", Gs1Identifier.MostCharacters));
         foreach (var character in value)
         {
             if (!Gs1Identifier.CharacterSet82.Contains(character))
-                return new Problem(null, 0, "gs1.character", ("value", value), ("character", character));
+                return new Problem("gs1.character", ("value", value), ("character", character));
         }
 
         return null;

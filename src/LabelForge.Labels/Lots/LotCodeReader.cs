@@ -19,8 +19,8 @@ internal static class LotCodeReader
         {
             if (!LotAlphabet.Allows(character))
                 return Parsed<LotCode>.Refused(LotAlphabet.LikelyDigit(character) is { } digit
-                    ? new Problem(null, 0, "lot.character-for-digit", ("character", character), ("digit", digit), ("letters", Letters))
-                    : new Problem(null, 0, "lot.character", ("character", character), ("letters", Letters)));
+                    ? new Problem("lot.character-for-digit", ("character", character), ("digit", digit), ("letters", Letters))
+                    : new Problem("lot.character", ("character", character), ("letters", Letters)));
         }
 
         if (code.Length is not (8 or 9))
@@ -45,14 +45,14 @@ internal static class LotCodeReader
     private static Problem? Shape(string date, string batch)
     {
         if (!char.IsAsciiDigit(date[0]) || !char.IsAsciiDigit(date[1]))
-            return new Problem(null, 0, "lot.not-a-year", ("written", date[..2]));
+            return new Problem("lot.not-a-year", ("written", date[..2]));
         if (!LotAlphabet.Months.Contains(date[2]))
-            return new Problem(null, 0, "lot.not-a-month", ("written", date[2]),
+            return new Problem("lot.not-a-month", ("written", date[2]),
                 ("months", string.Join(' ', LotAlphabet.Months.AsEnumerable())));
         if (!char.IsAsciiDigit(date[3]) || !char.IsAsciiDigit(date[4]))
-            return new Problem(null, 0, "lot.not-a-day", ("written", date[3..]));
+            return new Problem("lot.not-a-day", ("written", date[3..]));
         if (!char.IsAsciiDigit(batch[0]) || !char.IsAsciiDigit(batch[1]))
-            return new Problem(null, 0, "lot.not-a-batch", ("written", batch));
+            return new Problem("lot.not-a-batch", ("written", batch));
         return null;
     }
 

@@ -23,11 +23,6 @@ public static class NetQuantityStatement
     public static NetQuantity For(Market market, Mass amount, int? digits, DateOnly on) =>
         For(market, NetAmount.Of(amount, digits: digits), on);
 
-    /// <summary>States a volume measured in millilitres.</summary>
-    /// <inheritdoc cref="For(Market, Mass, int?, DateOnly)"/>
-    public static NetQuantity For(Market market, Volume amount, int? digits, DateOnly on) =>
-        For(market, NetAmount.Of(amount, digits: digits), on);
-
     /// <summary>States an amount.</summary>
     /// <param name="market">The market.</param>
     /// <param name="amount">What the package holds, and how it was measured.</param>

@@ -29,9 +29,6 @@ public static partial class IngredientListReader
 
     private static readonly Lazy<Regex> Headings = new(() => HeadingPattern());
 
-    /// <summary>The list, or null where there is none.</summary>
-    public static IngredientListRead? Read(string text, IngredientDictionary dictionary) => ReadAll(text, dictionary).FirstOrDefault();
-
     /// <summary>Every list of the text, the one that is most surely a list first; empty where there is none.</summary>
     public static ImmutableArray<IngredientListRead> ReadAll(string text, IngredientDictionary dictionary)
     {

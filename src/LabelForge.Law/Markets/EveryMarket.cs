@@ -2,23 +2,27 @@ using LabelForge.Checks;
 
 namespace LabelForge.Markets;
 
-/// <summary>What holds in every market: the folder <c>every</c>.</summary>
-public static class EveryMarket
+/// <summary>What holds in every market of a book: the folder <c>every</c>.</summary>
+public sealed class EveryMarket
 {
-    private static readonly MarketFolder Folder = MarketFolder.Embedded("every");
+    private readonly MarketFolder _folder;
+    private readonly Lazy<ImmutableDictionary<string, Rule>> _rules;
+    private readonly Lazy<LawBook> _figures;
 
-    private static readonly Lazy<ImmutableDictionary<string, Rule>> LazyRules = new(() =>
-        Folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root, Folder.Id)).ToImmutableDictionary(r => r.Id));
-
-    private static readonly Lazy<LawBook> LazyFigures = new(() =>
-        LawBook.Of(Folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), Folder.Id))));
+    internal EveryMarket(MarketFolder folder)
+    {
+        _folder = folder;
+        _rules = new(() => folder.Read("rules").SelectMany(f => RuleFile.Read(f.Root, folder.Id)).ToImmutableDictionary(r => r.Id));
+        _figures = new(() =>
+            LawBook.Of(folder.Read("figures").SelectMany(f => LawFile.Read(YamlRecord.List(f.Name, f.Root), folder.Id))));
+    }
 
     /// <summary>The rules, by id.</summary>
-    public static ImmutableDictionary<string, Rule> Rules => LazyRules.Value;
+    public ImmutableDictionary<string, Rule> Rules => _rules.Value;
 
     /// <summary>The figures: common practice, where a market's law sets none.</summary>
-    public static LawBook Figures => LazyFigures.Value;
+    public LawBook Figures => _figures.Value;
 
     /// <summary>The entries of its files whose names begin so.</summary>
-    internal static IEnumerable<YamlRecord> Records(string kind) => Folder.Read(kind).SelectMany(f => YamlRecord.List(f.Name, f.Root));
+    internal IEnumerable<YamlRecord> Records(string kind) => _folder.Read(kind).SelectMany(f => YamlRecord.List(f.Name, f.Root));
 }

@@ -16,9 +16,6 @@ internal sealed class ExemptionWords
 
     private ExemptionWords(FrozenDictionary<string, MapNode> entries) => _entries = entries;
 
-    /// <summary>The facts that have words.</summary>
-    internal IEnumerable<string> Facts => _entries.Keys.Where(k => k != Around);
-
     /// <summary>The words of a language; null where there are none.</summary>
     internal static ExemptionWords? Of(string language) => Read.GetOrAdd(language, l =>
         RuleWords.Entries($"markets/facts-{l}.yaml")

@@ -12,7 +12,7 @@ public sealed class LawBook
             if (!versions.TryGetValue(entry.Id, out var known))
                 versions[entry.Id] = known = [];
             if (known.FirstOrDefault(k => Overlap(k, entry)) is { } other)
-                throw new InputException(null, 0, "figure.two-in-force", ("entry", entry.Id),
+                throw new InputException("figure.two-in-force", ("entry", entry.Id),
                     ("in-force-from", $"{other.InForceFrom:yyyy-MM-dd}"), ("in-force-from-2", $"{entry.InForceFrom:yyyy-MM-dd}"));
             known.Add(entry);
         }
@@ -47,7 +47,7 @@ public sealed class LawBook
         if (!versions.TryGetValue(id, out var known))
             throw new KeyNotFoundException($"No provision is named {id}.");
         return known.FirstOrDefault(e => e.HoldsOn(on))
-            ?? throw new InputException(null, 0, "figure.no-version-hold", ("id", id), ("on", $"{on:yyyy-MM-dd}"),
+            ?? throw new InputException("figure.no-version-hold", ("id", id), ("on", $"{on:yyyy-MM-dd}"),
                 ("min", $"{known.Min(e => e.InForceFrom):yyyy-MM-dd}"));
     }
 

@@ -35,7 +35,7 @@ public static class LawPage
         page.Append("\n## Figures\n\n| what | value | from | until | by | rests on |\n| --- | --- | --- | --- | --- | --- |\n");
         foreach (var entry in market.Figures.Entries.OrderBy(e => e.Id, StringComparer.Ordinal).ThenBy(e => e.InForceFrom))
             page.Append(CultureInfo.InvariantCulture,
-                $"| {entry.What} | {Shown(entry.Value)} | {entry.InForceFrom:yyyy-MM-dd} | {entry.Until?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture) ?? "-"} | {entry.Citation} | {On(entry.Basis, entry.Read)} |\n");
+                $"| {entry.What} | {Shown(entry.Value)} | {entry.InForceFrom:yyyy-MM-dd} | {entry.Until?.ToIso() ?? "-"} | {entry.Citation} | {On(entry.Basis, entry.Read)} |\n");
         page.Append("\n## Papers\n\n| paper | by | rests on |\n| --- | --- | --- |\n");
         foreach (var paper in PaperDuty.Of(market))
             page.Append(CultureInfo.InvariantCulture,

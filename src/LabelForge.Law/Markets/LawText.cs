@@ -27,9 +27,9 @@ public static class LawTexts
     /// </summary>
     public static Problem? Doubt(Basis basis, string? read) => (basis, read) switch
     {
-        (Basis.Text, null) => new Problem(null, 0, "figure.text-not-named"),
-        (Basis.Memory, not null) => new Problem(null, 0, "figure.memory-with-text"),
-        (_, { } id) when Find(id) is null => new Problem(null, 0, "figure.unknown-text", ("id", id)),
+        (Basis.Text, null) => new Problem("figure.text-not-named"),
+        (Basis.Memory, not null) => new Problem("figure.memory-with-text"),
+        (_, { } id) when Find(id) is null => new Problem("figure.unknown-text", ("id", id)),
         _ => null,
     };
 

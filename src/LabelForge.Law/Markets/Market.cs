@@ -75,7 +75,7 @@ public sealed class Market
     // What a market has itself stands before what it takes over, and that before what holds everywhere.
     private ImmutableDictionary<string, Rule> Together()
     {
-        var all = EveryMarket.Rules.SetItems(Basis is null ? [] : Basis.rules.Value.Where(r => !Ways.Without.Contains(r.Key)));
+        var all = Book.Every.Rules.SetItems(Basis is null ? [] : Basis.rules.Value.Where(r => !Ways.Without.Contains(r.Key)));
         return all.SetItems(own.Value);
     }
 }

@@ -7,8 +7,9 @@ public sealed class MarketBook
 {
     private readonly ImmutableDictionary<string, Lazy<Market>> markets;
 
-    private MarketBook(ImmutableArray<string> shipped, ImmutableArray<string> folders)
+    private MarketBook(EveryMarket every, ImmutableArray<string> shipped, ImmutableArray<string> folders)
     {
+        Every = every;
         Ids = [.. shipped, .. folders.Select(f => Path.GetFileName(f))];
         markets = shipped.Select(id => KeyValuePair.Create(id, new Lazy<Market>(() => Market.Of(MarketFolder.Embedded(id), this))))
             .Concat(
@@ -17,7 +18,11 @@ public sealed class MarketBook
     }
 
     /// <summary>The markets that ship with the program; each is read when it is first asked for.</summary>
-    public static MarketBook Read() => new([.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)], []);
+    public static MarketBook Read() => new(new EveryMarket(MarketFolder.Embedded("every")),
+        [.. ((MapNode)LawData.Tree("markets/markets.yaml")).Texts("markets").Select(t => t.Text)], []);
+
+    /// <summary>What holds in all of them.</summary>
+    public EveryMarket Every { get; }
 
     /// <summary>Their ids, in the order in which they are listed.</summary>
     public ImmutableArray<string> Ids { get; }
@@ -44,7 +49,7 @@ public sealed class MarketBook
             return this;
         return own.FirstOrDefault(d => Ids.Contains(Path.GetFileName(d))) is { } taken
             ? throw new InputException(Path.Combine(taken, "market.yaml"), 0, "market.name-taken", ("id", Path.GetFileName(taken)))
-            : new(Ids, [.. own]);
+            : new(Every, Ids, [.. own]);
     }
 
     /// <summary>A market by its id, upper or lower case.</summary>

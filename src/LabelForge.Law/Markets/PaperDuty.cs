@@ -29,7 +29,7 @@ public sealed record PaperDuty(string Id, string Title, string Citation, Basis B
     {
         var own = market.Records("papers").Select(r => Of(r, market));
         var followed = market.Basis?.Records("papers").Select(r => Of(r, market)) ?? [];
-        return [.. own.Concat(followed).Concat(EveryMarket.Records("papers").Select(r => Of(r, market))).DistinctBy(d => d.Id)];
+        return [.. own.Concat(followed).Concat(market.Book.Every.Records("papers").Select(r => Of(r, market))).DistinctBy(d => d.Id)];
     }
 
     private static PaperDuty Of(YamlRecord record, Market market)

@@ -56,7 +56,7 @@ public static class RuleFile
     }
 
     private static DateOnly Date(TextNode node) =>
-        DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        IsoDay.Read(node.Text) is { } date
             ? date
             : throw node.Refuse("rule.not-a-date", ("text", node.Text));
 }

@@ -47,7 +47,7 @@ public static class RuleList
             yield return new(char.ToUpperInvariant(one.Name[0]) + one.Name[1..] + too, [one, .. takers], one.OwnRules);
         }
         yield return new("Any market", market is null ? [.. known.All] : [market],
-            EveryMarket.Rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal));
+            known.Every.Rules.Values.OrderBy(r => r.Id, StringComparer.Ordinal));
     }
 
     private static void Append(StringBuilder page, Rule rule)

@@ -5,9 +5,6 @@ namespace LabelForge.Markets;
 /// <summary>A mapping in a data file, read key by key; every refusal names the file and the line.</summary>
 public sealed class YamlRecord(MapNode node)
 {
-    /// <summary>The line on which the mapping starts, from 1.</summary>
-    public int Line => node.Line;
-
     /// <summary>Reads a file that is a list of mappings.</summary>
     public static IReadOnlyList<YamlRecord> List(string file, TextReader text) => List(file, YamlFile.Root(text.ReadToEnd(), file));
 
@@ -40,7 +37,7 @@ public sealed class YamlRecord(MapNode node)
     public DateOnly Date(string key)
     {
         var text = Text(key, "a date, such as 2026-07-31");
-        return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        return IsoDay.Read(text) is { } date
             ? date
             : throw At(key).Refuse("record.not-a-date", ("name", Name), ("key", key), ("text", text));
     }
@@ -88,7 +85,7 @@ public sealed class YamlRecord(MapNode node)
 
     /// <summary>A refusal at a key's line.</summary>
     public InputException RefuseAt(string key, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        RefuseAt(key, new Problem(null, 0, code, arguments));
+        RefuseAt(key, new Problem(code, arguments));
 
     /// <summary>A refusal at a key's line.</summary>
     public InputException RefuseAt(string key, Problem problem) => Name.Length == 0

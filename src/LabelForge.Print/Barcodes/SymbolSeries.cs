@@ -16,10 +16,7 @@ public sealed class SymbolSeries
     private readonly bool _inAscii;
 
     private SymbolSeries(BarcodeKind kind, SymbolPicture sample, bool inAscii) =>
-        (_kind, Sample, _columns, _inAscii) = (kind, sample, sample.Columns, inAscii);
-
-    /// <summary>The symbol that the series was begun with.</summary>
-    public SymbolPicture Sample { get; }
+        (_kind, _columns, _inAscii) = (kind, sample.Columns, inAscii);
 
     /// <summary>A series of GS1 DataMatrix symbols as large as one's.</summary>
     public static SymbolSeries OfMatrix(Gs1ElementString sample)

@@ -55,7 +55,7 @@ internal static class DesignFile
         var own = map.OptionalMap("package") is { } node ? PackageFile.Read(node) : null;
         if (own is null || wanted is null || own.Shape == wanted.Shape)
             return own is null ? null : wanted ?? own;
-        throw new InputException(null, 0, "design.other-package", ("id", id), ("shape", own.Shape.ToString().ToLowerInvariant()),
+        throw new InputException("design.other-package", ("id", id), ("shape", own.Shape.ToString().ToLowerInvariant()),
             ("shape-2", wanted.Shape.ToString().ToLowerInvariant()));
     }
 

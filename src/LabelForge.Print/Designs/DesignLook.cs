@@ -28,7 +28,7 @@ public sealed record DesignLook(string Design, string? Style, Tone? Tone)
                 _ when Templates.Ids("arrangements").Contains(part) => look with { Arrangement = part },
                 _ when DesignStyle.Known.Contains(part) => look with { Style = part },
                 _ =>
-                    throw new InputException(null, 0, "design.unknown-look", ("part", part),
+                    throw new InputException("design.unknown-look", ("part", part),
                         ("list", string.Join(", ", Templates.Ids("arrangements"))), ("list-2", string.Join(", ", DesignStyle.Known))),
             };
         }

@@ -25,8 +25,6 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
             draw(canvas, ink);
     }));
 
-    public int Count => pages.Count;
-
     public void Down(double by) => Y += by;
 
     /// <summary>Starts a page where the room left is less than asked for.</summary>

@@ -39,9 +39,9 @@ public sealed record Constraint(
 
     /// <summary>That it is not kept: what was measured, what is allowed, by which rule.</summary>
     public Problem Broken => AtLeast
-        ? new Problem(null, 0, "fit.less-than-the-least", ("rule", Rule), ("measured", Figure(Measured)), ("limit", Figure(Limit)),
+        ? new Problem("fit.less-than-the-least", ("rule", Rule), ("measured", Figure(Measured)), ("limit", Figure(Limit)),
             ("unit", Unit), ("source", Source))
-        : new Problem(null, 0, "fit.more-than-the-most", ("rule", Rule), ("measured", Figure(Measured)), ("limit", Figure(Limit)),
+        : new Problem("fit.more-than-the-most", ("rule", Rule), ("measured", Figure(Measured)), ("limit", Figure(Limit)),
             ("unit", Unit), ("source", Source));
 
     private static string Figure(decimal figure) => figure.ToString("0.##", CultureInfo.InvariantCulture);

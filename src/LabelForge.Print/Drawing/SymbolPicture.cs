@@ -5,8 +5,4 @@ namespace LabelForge.Print.Drawing;
 /// <param name="Columns">Modules across.</param>
 /// <param name="Rows">Modules down; 1 for a linear symbol.</param>
 /// <param name="Bits">The rows, one after the other.</param>
-public sealed record SymbolPicture(int Columns, int Rows, ImmutableArray<byte> Bits)
-{
-    /// <summary>Whether a module is ink.</summary>
-    public bool this[int column, int row] => (Bits[row * ((Columns + 7) / 8) + column / 8] & (0x80 >> (column % 8))) != 0;
-}
+public sealed record SymbolPicture(int Columns, int Rows, ImmutableArray<byte> Bits);

@@ -15,7 +15,7 @@ internal static class ConstraintMeasure
 
     private static IEnumerable<Constraint> Heights(LabelLayout layout) => layout.Texts.Select(t => new Constraint(
         $"{Roles.NameOf(t.Role)}.letter-height", t.Role, t.LetterHeight.Millimetres, t.RequiredFloor.Millimetres, "mm", true, t.Source,
-        true, new Problem(null, 0, "fit.letter-height", ("role", Roles.NameOf(t.Role)))));
+        true, new Problem("fit.letter-height", ("role", Roles.NameOf(t.Role)))));
 
     private static IEnumerable<Constraint> NetQuantity(LabelLayout layout, PrintRules rules, Area? principal)
     {
@@ -26,22 +26,22 @@ internal static class ConstraintMeasure
         if (rules.BottomShare is { } share && (principal ?? panel.Area).SquareInches > (rules.BottomExempt?.Figure ?? 0))
             yield return new Constraint("net-quantity.bottom-of-panel", Role.NetQuantity,
                 Foot(layout.Design, panel) - net.Y.Millimetres, Tall(layout.Design, panel).Millimetres * share.Figure / 100m, "mm", false,
-                share.Citation, true, new Problem(null, 0, "fit.bottom-of-panel", ("panel", panel.Id)));
+                share.Citation, true, new Problem("fit.bottom-of-panel", ("panel", panel.Id)));
         if (rules.ClearAboveBelow is { } clear && Nearest(layout, net, above: true) is { } above)
             yield return new Constraint("net-quantity.clear-above", Role.NetQuantity, above,
-                clear.Figure * net.LetterHeight.Millimetres, "mm", true, clear.Citation, true, new Problem(null, 0, "fit.clear-above"));
+                clear.Figure * net.LetterHeight.Millimetres, "mm", true, clear.Citation, true, new Problem("fit.clear-above"));
         if (rules.ClearAboveBelow is { } under && Nearest(layout, net, above: false) is { } below)
             yield return new Constraint("net-quantity.clear-below", Role.NetQuantity, below,
-                under.Figure * net.LetterHeight.Millimetres, "mm", true, under.Citation, true, new Problem(null, 0, "fit.clear-below"));
+                under.Figure * net.LetterHeight.Millimetres, "mm", true, under.Citation, true, new Problem("fit.clear-below"));
         if (rules.ClearBeside is { } sides && Beside(layout, net) is { } beside)
             yield return new Constraint("net-quantity.clear-beside", Role.NetQuantity, beside,
                 Points.ToLength((double)sides.Figure * lines.Max(l => l.Text.Face.WidthOfN * l.Text.Size)).Millimetres, "mm", true,
-                sides.Citation, true, new Problem(null, 0, "fit.clear-beside"));
+                sides.Citation, true, new Problem("fit.clear-beside"));
         if (rules.Proportion is { } proportion)
             yield return new Constraint("net-quantity.letter-proportion", Role.NetQuantity,
                 lines.SelectMany(l => l.Text.Text.Where(c => char.IsLetterOrDigit(c) && !Narrow.Contains(c))
                     .Select(c => l.Text.Face.InkHeight(c) / l.Text.Face.InkWidth(c))).Select(r => Math.Round((decimal)r, 3)).Max(),
-                proportion.Figure, "times", false, proportion.Citation, true, new Problem(null, 0, "fit.letter-proportion"));
+                proportion.Figure, "times", false, proportion.Citation, true, new Problem("fit.letter-proportion"));
         if (rules.NetQuantityWeight is { } weight)
             yield return Weight("net-quantity.weight", Role.NetQuantity, lines, weight);
     }
@@ -56,7 +56,7 @@ internal static class ConstraintMeasure
                 Math.Round(100m * identity.LetterHeight.Millimetres / layout.Texts
                     .Where(t => (layout.Design.Look is not null && layout.Design.Round) || On(t, panel))
                     .Max(t => t.LetterHeight.Millimetres), 1),
-                share.Figure, "%", true, share.Citation, false, new Problem(null, 0, "fit.identity-beside-the-largest"));
+                share.Figure, "%", true, share.Citation, false, new Problem("fit.identity-beside-the-largest"));
         if (rules.IdentityWeight is { } weight)
             yield return Weight("identity.weight", Role.Identity, layout.Lines.Where(l => l.Role == Role.Identity), weight);
     }
@@ -69,7 +69,7 @@ internal static class ConstraintMeasure
             .Select(p => (Ink: design.Seen(p.Ink), Ground: design.Seen(p.Ground))).MinBy(p => Colour.Contrast(p.Ink, p.Ground));
         yield return new Constraint("print.contrast", null,
             Math.Floor((decimal)Colour.Contrast(ink, ground) * 100) / 100, rules.Contrast.Figure, "to 1", true, rules.Contrast.Citation,
-            true, new Problem(null, 0, "fit.contrast", ("ink", ink), ("ground", ground)));
+            true, new Problem("fit.contrast", ("ink", ink), ("ground", ground)));
         if (rules.WarningsWeight is { } weight && layout.Lines.Where(l => l.Role == Role.Warnings).ToArray() is { Length: > 0 } warnings)
             yield return Weight("warnings.weight", Role.Warnings, warnings, weight);
         var edges = layout.Texts.Select(t => new[]
@@ -79,12 +79,12 @@ internal static class ConstraintMeasure
         }.Min());
         yield return new Constraint("print.safe-margin", null,
             edges.DefaultIfEmpty(100m).Min(), rules.SafeMargin.Length.Millimetres, "mm", true, rules.SafeMargin.Citation, false,
-            new Problem(null, 0, "fit.nearest-to-the-edge"));
+            new Problem("fit.nearest-to-the-edge"));
     }
 
     private static Constraint Weight(string id, Role role, IEnumerable<PlacedLine> lines, LawEntry law) => new(
         id, role, lines.Min(l => l.Text.Face.Weight), law.Figure, "of 1000", true,
-        law.Citation, false, new Problem(null, 0, "fit.weight-of-the-face", ("role", Roles.NameOf(role))));
+        law.Citation, false, new Problem("fit.weight-of-the-face", ("role", Roles.NameOf(role))));
 
     private static decimal Bottom(DesignPanel panel) => panel.Y.Millimetres + panel.Height.Millimetres;
 

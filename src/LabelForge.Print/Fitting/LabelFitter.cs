@@ -87,7 +87,7 @@ public static class LabelFitter
                 if ((FrontPanels.Arrange(design, panel, look, content, rules, logo, photo)
                     ?? FrontPanels.Arrange(design, panel, look, content, rules, null, photo)) is not { } front)
                     return new Fit.DoesNotFit(panel.Id, null, default,
-                        new Problem(null, 0, "fit.no-room", ("arrangement", look.Arrangement)));
+                        new Problem("fit.no-room", ("arrangement", look.Arrangement)));
                 assembly.Add(front);
                 if (logo is not null && front.Pictures.All(p => p.InWindow))
                     assembly.LeaveOut(
@@ -209,14 +209,14 @@ public static class LabelFitter
         {
             var lacks = Points.ToLength(least.TooWideBy + 0.03);
             return new Fit.DoesNotFit(panel.Id, wide.Element.Role, lacks,
-                new Problem(null, 0, "fit.too-wide", ("role", wide.RoleName), ("lacks", Shown(lacks)), ("panel", panel.Id),
+                new Problem("fit.too-wide", ("role", wide.RoleName), ("lacks", Shown(lacks)), ("panel", panel.Id),
                     ("height", Shown(wide.Text?.Floor ?? default)), ("ways", WaysOut.Of(panel, law))));
         }
         var missing = Points.ToLength(least.TooHigh + 0.03);
         var tallest = least.Items.Where(i => i.Set is not null).OrderByDescending(i => i.Height).Take(3)
             .Select(i => $"{i.Item.RoleName} {Shown(Points.ToLength(i.Height))}");
         return new Fit.DoesNotFit(panel.Id, null, missing,
-            new Problem(null, 0, "fit.too-high", ("missing", Shown(missing)), ("panel", panel.Id), ("tallest", string.Join(", ", tallest)),
+            new Problem("fit.too-high", ("missing", Shown(missing)), ("panel", panel.Id), ("tallest", string.Join(", ", tallest)),
                 ("ways", WaysOut.Of(panel, law))));
     }
 

@@ -64,9 +64,6 @@ internal sealed record Arrangement(IReadOnlyList<ArrangedItem> Items, double Too
     /// <summary>The ink of its words and what they stand on; null for the label's own.</summary>
     public (Colour Ink, Colour Ground)? On { get; init; }
 
-    /// <summary>An empty panel.</summary>
-    public static Arrangement Nothing { get; } = new([], 0, null, 0);
-
     /// <summary>What is left empty over the foot when all gaps are as wide as looks well; points from the panel's inner top.</summary>
     public (double Top, double Height) Hole { get; init; }
 

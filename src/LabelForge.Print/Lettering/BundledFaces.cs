@@ -11,9 +11,6 @@ public static class BundledFaces
 {
     private static readonly ConcurrentDictionary<string, TypeFace> Loaded = new(StringComparer.Ordinal);
 
-    /// <summary>The weights of the text face by the names that designs use.</summary>
-    public static IReadOnlyCollection<string> Names { get; } = ["regular", "medium", "semibold", "bold"];
-
     /// <summary>Regular.</summary>
     public static TypeFace Regular => Named("regular")!;
 

@@ -172,7 +172,7 @@ public sealed class TypeFace
     {
         var sign = char.IsHighSurrogate(text[at]) && at + 1 < text.Length ? text.Substring(at, 2) : text[at].ToString();
         var code = char.ConvertToUtf32(sign + (char.IsHighSurrogate(sign[0]) && sign.Length == 1 ? "\udc00" : ""), 0);
-        return new InputException(new Problem(null, 0, "letter.not-in-type", ("sign", sign), ("code", $"{code:X4}"), ("text", text))
+        return new InputException(new Problem("letter.not-in-type", ("sign", sign), ("code", $"{code:X4}"), ("text", text))
         {
             Letter = sign,
         });

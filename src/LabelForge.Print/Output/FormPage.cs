@@ -61,22 +61,6 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
             .Add(stroke.X1).Add(height - stroke.Y1).Add("m "u8).Add(stroke.X2).Add(height - stroke.Y2).Add("l S\n"u8);
     }
 
-    /// <summary>Fills rectangles, their places counted from a point.</summary>
-    public void Fill(IEnumerable<PlacedBar> bars, double x, double y, Colour ink)
-    {
-        var any = false;
-        foreach (var bar in bars)
-        {
-            if ((bar.Ink ?? ink) != _ink && any)
-                _operators.Add("f\n"u8);
-            Ink(bar.Ink ?? ink);
-            _operators.Add(x + bar.X).Add(height - y - bar.Y - bar.Height).Add(bar.Width).Add(bar.Height).Add("re\n"u8);
-            any = true;
-        }
-        if (any)
-            _operators.Add("f\n"u8);
-    }
-
     /// <summary>
     /// Paints a symbol as a mask of one bit to the module (ISO 32000-1, 8.9.6.2), inside the page's content (8.9.7): a twentieth of what
     /// its rectangles would take. Its bytes stand as hexadecimal digits, in which no reader takes part of them for the mask's end.

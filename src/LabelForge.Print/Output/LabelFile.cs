@@ -16,7 +16,7 @@ public static class LabelFile
     public static void Write(string path, LabelLayout label, DocumentInfo info, int dotsPerInch = UsualDotsPerInch)
     {
         if (dotsPerInch is < 72 or > 2400)
-            throw new InputException(null, 0, "output.dots", ("dots-per-inch", dotsPerInch));
+            throw new InputException("output.dots", ("dots-per-inch", dotsPerInch));
         DrawnFile.Write(path, "A label", s => WritePdf(s, label, info), s => WriteSvg(s, label, info.Title),
             s => WritePng(s, label, dotsPerInch));
     }

@@ -29,7 +29,7 @@ public static class WhitePlate
     public static LabelLayout Of(LabelLayout label)
     {
         if (!Has(label))
-            throw new InputException(null, 0, "label.no-white-plate", ("design", label.Design.Id));
+            throw new InputException("label.no-white-plate", ("design", label.Design.Id));
         var plate = label.Recoloured(c => c == label.Design.Stock ? Colour.White : Colour.Black);
         return plate with
         {

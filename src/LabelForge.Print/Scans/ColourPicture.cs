@@ -56,9 +56,9 @@ internal static class PictureDots
     public static byte[] BytesOf(string path)
     {
         if (!File.Exists(path))
-            throw Refused(path, "scan.no-such-file");
+            throw new InputException(path, 0, "scan.no-such-file");
         if (new FileInfo(path).Length > LargestFile)
-            throw Refused(path, "scan.too-large");
+            throw new InputException(path, 0, "scan.too-large");
         return File.ReadAllBytes(path);
     }
 
@@ -88,7 +88,4 @@ internal static class PictureDots
         canvas.DrawBitmap(bitmap, -bitmap.Width / 2f, -bitmap.Height / 2f, new SKSamplingOptions(SKFilterMode.Nearest));
         return turned;
     }
-
-    private static InputException Refused(string path, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(path, 0, code, arguments);
 }

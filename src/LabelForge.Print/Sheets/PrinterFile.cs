@@ -24,7 +24,7 @@ public static class PrinterFile
         if (Find(workshopFolder, id) is { } found)
             return found;
         var known = Known(workshopFolder);
-        throw new InputException(null, 0, "printer.unknown", ("id", id),
+        throw new InputException("printer.unknown", ("id", id),
             ("advice", known.Count == 0 ? "None is yet." : $"There are: {string.Join(", ", known)}."));
     }
 
@@ -83,5 +83,5 @@ public static class PrinterFile
     private static string PathOf(string workshopFolder, string id) =>
         id.Length is > 0 and <= 60 && id.All(c => char.IsAsciiLetterOrDigit(c) || c is '-' or '_')
             ? Path.Combine(workshopFolder, Room, id + ".yaml")
-            : throw new InputException(null, 0, "printer.unnameable", ("id", id));
+            : throw new InputException("printer.unnameable", ("id", id));
 }

@@ -24,17 +24,6 @@ public static class SheetWriter
         WritePdf(path, new SheetOrder { Stock = stock, Runs = [new LabelRun(label, Plan(stock, first, count).Count)], First = first },
             info);
 
-    /// <summary>Writes labels that differ, in order.</summary>
-    /// <param name="path">Where; written whole or not at all.</param>
-    /// <param name="labels">The labels.</param>
-    /// <param name="stock">The sheets.</param>
-    /// <param name="info">Title and time of the document.</param>
-    /// <param name="first">The first position used on the first sheet, from 1.</param>
-    /// <exception cref="InputException">A label is larger than the stock's, a number is out of
-    /// range, or the file cannot be written.</exception>
-    public static void WritePdf(string path, IReadOnlyList<LabelLayout> labels, LabelStock stock, DocumentInfo info, int first = 1) =>
-        WritePdf(path, new SheetOrder { Stock = stock, Runs = [.. labels.Select(l => new LabelRun(l, 1))], First = first }, info);
-
     /// <summary>Writes runs of labels.</summary>
     /// <param name="path">Where; written whole or not at all.</param>
     /// <param name="order">What stands on the sheets.</param>
@@ -53,9 +42,9 @@ public static class SheetWriter
     public static SheetPlan Plan(LabelStock stock, int first, int? count)
     {
         if (first < 1 || first > stock.PerSheet)
-            throw new InputException(null, 0, "sheet.no-position", ("first", first), ("stock", stock.Id), ("per-sheet", stock.PerSheet));
+            throw new InputException("sheet.no-position", ("first", first), ("stock", stock.Id), ("per-sheet", stock.PerSheet));
         if (count is < 1 or > MostLabels)
-            throw new InputException(null, 0, "sheet.too-many-labels", ("count", count), ("most-labels", MostLabels));
+            throw new InputException("sheet.too-many-labels", ("count", count), ("most-labels", MostLabels));
         return new SheetPlan(first, count ?? stock.PerSheet - first + 1, stock.PerSheet);
     }
 

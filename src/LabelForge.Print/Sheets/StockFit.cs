@@ -32,11 +32,11 @@ public static class StockFit
         var fitting = LabelStock.All.Where(s => Fits(design, s)).OrderBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres).Take(4)
             .Select(s => s.Id).ToList();
         throw (fitting.Count == 0
-            ? new InputException(null, 0, "stock-sheet.design-does-not-fit", ("design", design.Id), ("width", design.Width),
+            ? new InputException("stock-sheet.design-does-not-fit", ("design", design.Id), ("width", design.Width),
                 ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id),
                 ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight),
                 ("value-2", (stock.Shape == StockShape.Round ? ", round" : "")))
-            : new InputException(null, 0, "stock-sheet.design-does-not-fit-any", ("design", design.Id), ("width", design.Width),
+            : new InputException("stock-sheet.design-does-not-fit-any", ("design", design.Id), ("width", design.Width),
                 ("height", design.Height), ("value", (design.Round ? ", round" : "")), ("stock", stock.Id),
                 ("label-width", stock.LabelWidth), ("label-height", stock.LabelHeight),
                 ("value-2", (stock.Shape == StockShape.Round ? ", round" : "")), ("list", string.Join(", ", fitting))));

@@ -45,7 +45,7 @@ public sealed class StockShelf
     private InputException Unknown(string id)
     {
         var near = Ids.OrderByDescending(i => Shared(i, id)).ThenBy(i => i, StringComparer.Ordinal).Take(3);
-        return new InputException(null, 0, "stock.unknown", ("id", id), ("list", string.Join(", ", near)), ("file", Path.GetFileName(id)));
+        return new InputException("stock.unknown", ("id", id), ("list", string.Join(", ", near)), ("file", Path.GetFileName(id)));
     }
 
     private static int Shared(string a, string b) => a.Split('-').Intersect(b.ToLowerInvariant().Split('-')).Sum(p => p.Length);

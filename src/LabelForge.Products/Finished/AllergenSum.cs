@@ -39,10 +39,10 @@ public static class AllergenSum
 {
     /// <summary>The totals, greatest first.</summary>
     /// <param name="materials">The bought materials and their shares of the finished product.</param>
-    /// <param name="dictionary">The names known.</param>
-    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FinishedMaterial> materials, IngredientDictionary dictionary) =>
+    /// <param name="workshop">The workshop, with the names and the law known.</param>
+    public static ImmutableArray<AllergenTotal> Of(ImmutableArray<FinishedMaterial> materials, Workshop workshop) =>
         [.. materials
-            .SelectMany(f => InMaterial(f.Material, dictionary).Select(a => (f.Material, f.Share, Allergen: a)))
+            .SelectMany(f => InMaterial(f.Material, workshop).Select(a => (f.Material, f.Share, Allergen: a)))
             .GroupBy(x => x.Allergen.Name, NameIdentity.Same)
             .Select(Total)
             .Where(t => t.High > 0)
@@ -60,13 +60,14 @@ public static class AllergenSum
             Math.Min(100, sources.Sum(s => s.Low)), Math.Min(100, sources.Sum(s => s.High)), sources);
     }
 
-    private static IEnumerable<InOne> InMaterial(Material material, IngredientDictionary dictionary)
+    private static IEnumerable<InOne> InMaterial(Material material, Workshop workshop)
     {
+        var dictionary = workshop.Dictionary;
         var certified = material.Allergens
             .Select(a => InOne.Named(dictionary, a.Name, a.Share.Low.Fraction, a.Share.High.Fraction))
             .GroupBy(a => a.Name, NameIdentity.Same)
             .ToDictionary(g => g.Key, Together, NameIdentity.Same);
-        var contained = Constituents(material, dictionary)
+        var contained = Constituents(material, workshop)
             .GroupBy(a => a.Name, NameIdentity.Same)
             .ToDictionary(g => g.Key, Together, NameIdentity.Same);
         foreach (var (name, constituent) in contained)
@@ -77,8 +78,9 @@ public static class AllergenSum
         return certified.Values;
     }
 
-    private static IEnumerable<InOne> Constituents(Material material, IngredientDictionary dictionary)
+    private static IEnumerable<InOne> Constituents(Material material, Workshop workshop)
     {
+        var dictionary = workshop.Dictionary;
         var lines = material.Contains;
         if (!lines.Any(c => dictionary.Allergens.Find(c.Name) is not null))
             return [];
@@ -86,7 +88,7 @@ public static class AllergenSum
         if (ProductParts.Scent(material, dictionary) is not null)
             return Listed(dictionary, lines, false, i => lines[i].Share.Low.Fraction, i => lines[i].Share.High.Fraction);
         var part = ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0];
-        var model = new MaterialModel(part, FreeOrder.OfLists);
+        var model = new MaterialModel(part, FreeOrder.OfLists(workshop.Markets));
         return Listed(dictionary, lines, true, i => model.Low[i], i => model.High[i]);
     }
 

@@ -51,7 +51,7 @@ public sealed record BatchComposition(
     internal static ImmutableArray<IngredientAccount> AccountsByKey(FinishedProduct product, IngredientDictionary dictionary)
     {
         var (_, _, parts, losses) = Parts(product, new BatchNames(new NameIdentity(dictionary), key => key));
-        return IngredientAccount.Of(parts, FreeOrder.OfListsAlone, losses);
+        return IngredientAccount.Of(parts, FreeOrder.OfListsAlone(product.Workshop.Markets), losses);
     }
 
     // What was weighed in, the soap that came of oils and lye in one part where it is declared as formed; and what left.

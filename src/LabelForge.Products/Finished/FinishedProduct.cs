@@ -22,7 +22,7 @@ public sealed class FinishedProduct
         (Workshop, Batch) = (workshop, batch);
         _charged = new(() => ExplodedFormula.Of(workshop, batch));
         _materials = new(() => [.. Charged.Select(c => new FinishedMaterial(c.Material, Of(c.Share)))]);
-        _allergens = new(() => AllergenSum.Of(Materials, workshop.Dictionary));
+        _allergens = new(() => AllergenSum.Of(Materials, workshop));
         _substances = new(() => SubstanceShares.Of(this));
         _soap = new(() => SoapCharge.In(workshop, batch));
     }

@@ -25,20 +25,21 @@ public static class PossibleAllergens
 {
     /// <summary>The oils whose allergens nobody has told, those that make up most first.</summary>
     /// <param name="materials">The bought materials and their shares of the finished product.</param>
-    /// <param name="dictionary">The names known.</param>
-    public static ImmutableArray<UnanalysedOil> Of(ImmutableArray<FinishedMaterial> materials, IngredientDictionary dictionary) =>
-        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(f => InMaterial(f, dictionary)).OrderByDescending(o => o.High)];
+    /// <param name="workshop">The workshop, with the names and the law known.</param>
+    public static ImmutableArray<UnanalysedOil> Of(ImmutableArray<FinishedMaterial> materials, Workshop workshop) =>
+        [.. materials.Where(f => f.Share.Fraction > 0).SelectMany(f => InMaterial(f, workshop)).OrderByDescending(o => o.High)];
 
     /// <summary>The oils of one material whose allergens nobody has told, as fractions of it.</summary>
     public static IEnumerable<(Ingredient Oil, decimal Low, decimal High, ImmutableArray<OilAllergen> Holds)> In(Material material,
-        IngredientDictionary dictionary)
+        Workshop workshop)
     {
+        var dictionary = workshop.Dictionary;
         var lines = material.Contains;
         if (!material.Allergens.IsEmpty || ProductParts.Scent(material, dictionary) is not null
             || !lines.Any(l => IsOil(dictionary.Find(l.Name), dictionary)))
             yield break;
         var model = new MaterialModel(ProductParts.Of([new ExplodedShare(material, ChargeShare.Whole, Fraction.Of(1))], dictionary)[0],
-            FreeOrder.OfLists);
+            FreeOrder.OfLists(workshop.Markets));
         // What the list names besides the oil is told, and so is what it then leaves out of it.
         var told = lines.Where(l => !IsOil(dictionary.Find(l.Name), dictionary)).Select(l => dictionary.Allergens.Find(l.Name))
             .OfType<FragranceAllergen>().ToHashSet();
@@ -50,8 +51,8 @@ public static class PossibleAllergens
         }
     }
 
-    private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished, IngredientDictionary dictionary) =>
-        In(finished.Material, dictionary).Select(o => new UnanalysedOil(finished.Material, o.Oil,
+    private static IEnumerable<UnanalysedOil> InMaterial(FinishedMaterial finished, Workshop workshop) =>
+        In(finished.Material, workshop).Select(o => new UnanalysedOil(finished.Material, o.Oil,
             new FinishedShare(finished.Share.Fraction * o.Low), new FinishedShare(finished.Share.Fraction * o.High), o.Holds));
 
     private static bool IsOil(Ingredient? ingredient, IngredientDictionary dictionary) =>

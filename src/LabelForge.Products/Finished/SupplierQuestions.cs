@@ -123,7 +123,7 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
         var letters = asked.Facts
             .Select(f => Question(named[f.Material], f, dictionary))
             .Concat(rules.FigureIfAny("allergens.list-new-products") is { Word: not "none" }
-                ? materials.Select(m => AllergensOf(m, dictionary)).OfType<SupplierQuestion>()
+                ? materials.Select(m => AllergensOf(m, products[0].Workshop)).OfType<SupplierQuestion>()
                 : [])
             .GroupBy(q => Supplier(q.Material))
             .Select(g => new SupplierLetter(g.First().Material.Supplier, [.. g]))
@@ -141,11 +141,11 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
         For([.. workshop.RecipeIds.SelectMany(id => workshop.ProductsOf(id))], (market ?? workshop.Market).On(on));
 
     // A scent without a certificate, or what holds an essential oil without one.
-    private static SupplierQuestion? AllergensOf(Material material, IngredientDictionary dictionary)
+    private static SupplierQuestion? AllergensOf(Material material, Workshop workshop)
     {
         if (!material.Allergens.IsEmpty)
             return null;
-        var oils = PossibleAllergens.In(material, dictionary).ToArray();
+        var oils = PossibleAllergens.In(material, workshop).ToArray();
         return oils.Length == 0 && material.Kind != MaterialKind.Fragrance ? null
             : new SupplierQuestion(material, null, null, 0, 1)
             {

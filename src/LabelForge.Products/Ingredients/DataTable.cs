@@ -84,7 +84,7 @@ public sealed record DataRow(string File, int Line, string[] Heading, ImmutableA
 
     /// <summary>A refusal that names this row and shows its text.</summary>
     public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        Refuse(new Problem(null, 0, code, arguments));
+        Refuse(new Problem(code, arguments));
 
     /// <summary>A refusal that names this row and shows its text.</summary>
     public InputException Refuse(Problem problem) =>

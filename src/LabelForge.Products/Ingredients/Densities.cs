@@ -33,15 +33,15 @@ public static class Densities
     public static Problem Missing(string file, IEnumerable<string> contains, IngredientDictionary dictionary)
     {
         if (contains.ToArray() is not [var only] || Of(only, dictionary) is not [var published, ..])
-            return new Problem(null, 0, "material.density-to-measure", ("file", file));
+            return new Problem("material.density-to-measure", ("file", file));
         var figure = published.GramsPerMillilitre.ToString("0.###", CultureInfo.InvariantCulture);
         return published.As switch
         {
-            "liquid" => new Problem(null, 0, "material.density-as-a-liquid", ("file", file), ("figure", figure),
+            "liquid" => new Problem("material.density-as-a-liquid", ("file", file), ("figure", figure),
                 ("source", published.Source)),
-            "bulk" => new Problem(null, 0, "material.density-in-bulk", ("file", file), ("figure", figure),
+            "bulk" => new Problem("material.density-in-bulk", ("file", file), ("figure", figure),
                 ("source", published.Source)),
-            _ => new Problem(null, 0, "material.density-as-spooned", ("file", file), ("figure", figure),
+            _ => new Problem("material.density-as-spooned", ("file", file), ("figure", figure),
                 ("source", published.Source)),
         };
     }

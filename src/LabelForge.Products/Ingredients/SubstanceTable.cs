@@ -123,7 +123,7 @@ public sealed class SubstanceTable
     private static DateOnly? Day(DataRow row) =>
         row["from"].Length == 0
             ? null
-            : DateOnly.TryParseExact(row["from"], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+            : IsoDay.Read(row["from"]) is { } day
                 ? day
                 : throw row.Refuse("substances.not-a-date", ("from", row["from"]));
 }

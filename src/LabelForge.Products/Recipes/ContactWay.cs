@@ -40,14 +40,14 @@ public sealed partial record ContactWay(ContactKind Kind, string Text)
         var text = typed.Trim();
         var at = text.LastIndexOf('@');
         if (at <= 0)
-            return new Problem(null, 0, "business.email-no-name", ("text", text));
+            return new Problem("business.email-no-name", ("text", text));
         var host = text[(at + 1)..];
         if (!host.Contains('.', StringComparison.Ordinal) || host.EndsWith('.'))
-            return new Problem(null, 0, "business.email-ends-early", ("name", text[..at]),
+            return new Problem("business.email-ends-early", ("name", text[..at]),
                 ("host", host.Trim('.') is { Length: > 0 } some ? some : "thistle"));
         return MailAddress.TryCreate(text, out var read) && read.Address == text && WebShape().IsMatch(host)
             ? null
-            : new Problem(null, 0, "business.no-email", ("text", text));
+            : new Problem("business.no-email", ("text", text));
     }
 
     [GeneratedRegex(@"^\+?[0-9(][0-9 ()./-]*[0-9]\z")]

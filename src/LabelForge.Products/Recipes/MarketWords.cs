@@ -46,7 +46,7 @@ public sealed record MarketWords
             : throw node.Refuse("recipe.period-after-opening", ("text", node.Text));
 
     private static (int, int) Month(TextNode node) =>
-        DateOnly.TryParseExact(node.Text + "-01", "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
+        IsoDay.Read(node.Text + "-01") is { } day
             ? (day.Year, day.Month)
             : throw node.Refuse("recipe.not-a-month", ("text", node.Text));
 }

@@ -26,7 +26,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
         var id = NoLetters().Replace(name.ToLowerInvariant(), "-").Trim('-');
         return id.Length is > 0 and <= 80 && !DeviceNames.Holds(id)
             ? id
-            : throw new InputException(null, 0, "material.unnameable", ("name", name));
+            : throw new InputException("material.unnameable", ("name", name));
     }
 
     /// <summary>The file's text. It can be read back at once; what is unknown is marked for the maker to settle.</summary>
@@ -85,7 +85,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     private void RefuseLong()
     {
         if (Matches.FirstOrDefault(m => Key(m).Length > LongestName) is { Written: var written })
-            throw new InputException(null, 0, "material.name-too-long", ("position", written.Position), ("name", written.Text[..40]),
+            throw new InputException("material.name-too-long", ("position", written.Position), ("name", written.Text[..40]),
                 ("most", LongestName));
     }
 
@@ -93,12 +93,12 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
     {
         var sure = Matches.Where(m => !m.Written.MayContain).ToArray();
         if (sure.Length == 0)
-            throw new InputException(null, 0, "material.may-contain-only");
+            throw new InputException("material.may-contain-only");
         var twice = sure.GroupBy(Key, StringComparer.OrdinalIgnoreCase).FirstOrDefault(g => g.Count() > 1);
         if (twice is null)
             return;
         var (first, second) = (twice.First().Written, twice.ElementAt(1).Written);
-        throw new InputException(null, 0, "material.same-ingredient-twice", ("first", first.Text), ("position", first.Position),
+        throw new InputException("material.same-ingredient-twice", ("first", first.Text), ("position", first.Position),
             ("second", second.Text), ("position-2", second.Position), ("name", twice.Key));
     }
 

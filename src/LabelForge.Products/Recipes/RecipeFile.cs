@@ -75,7 +75,7 @@ public static class RecipeFile
 
     /// <summary>Reads a day.</summary>
     internal static DateOnly ReadDate(TextNode node) =>
-        DateOnly.TryParseExact(node.Text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date)
+        IsoDay.Read(node.Text) is { } date
             ? date
             : throw node.Refuse("recipe.not-a-date", ("text", node.Text));
 

@@ -59,7 +59,7 @@ public sealed class Workshop
     {
         var file = Path.Combine(folder, "workshop.yaml");
         if (!File.Exists(file))
-            throw new InputException(null, 0, "call.no-workshop-yaml", ("folder", folder));
+            throw new InputException("call.no-workshop-yaml", ("folder", folder));
         var markets = known.With(Path.Combine(folder, "markets"));
         var business = Business.Read(YamlFile.Read(file, "workshop.yaml"), markets);
         var materials = ImmutableDictionary.CreateBuilder<string, Material>(StringComparer.Ordinal);
@@ -97,9 +97,9 @@ public sealed class Workshop
         {
             var nearest = Spelling.Nearest(id, RecipeIds);
             throw (nearest is null
-                ? new InputException(null, 0, "workshop.no-recipe", ("id", id), ("file", Path.Combine(Folder, "recipes")),
+                ? new InputException("workshop.no-recipe", ("id", id), ("file", Path.Combine(Folder, "recipes")),
                     ("known", Known(RecipeIds)))
-                : new InputException(null, 0, "workshop.no-recipe-near", ("id", id), ("file", Path.Combine(Folder, "recipes")),
+                : new InputException("workshop.no-recipe-near", ("id", id), ("file", Path.Combine(Folder, "recipes")),
                     ("nearest", nearest)));
         }
         return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));

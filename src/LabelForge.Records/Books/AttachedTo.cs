@@ -39,6 +39,6 @@ public static class AttachedTo
             && workshop.RecipeIds.Contains(recipe)
             && workshop.ProductsOf(text) is { Length: > 0 } products)
             return products is [var one] ? Product(one.Recipe.Id, one.Recipe.VariantName) : $"product {recipe}";
-        throw new InputException(null, 0, "attachment.of-nothing", ("text", text));
+        throw new InputException("attachment.of-nothing", ("text", text));
     }
 }

@@ -26,8 +26,8 @@ public static class AttachmentFolder
     {
         if (source.Length is 0 or > (int)MostBytes)
             throw (source.Length == 0
-                ? Refuse(null, "attachment.file-empty")
-                : Refuse(null, "attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
+                ? new InputException(null, 0, "attachment.file-empty")
+                : new InputException(null, 0, "attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
         var attachment = entry(Convert.ToHexStringLower(SHA256.HashData(source)));
         EntryValidation.Check(attachment);
         var path = PathOf(workshopFolder, attachment);
@@ -69,7 +69,4 @@ public static class AttachmentFolder
         return Path.Combine(workshopFolder, Name,
             digest + (ending.Length is > 1 and < 8 && ending.Skip(1).All(char.IsAsciiLetterOrDigit) ? ending : ""));
     }
-
-    private static InputException Refuse(string? where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(where, 0, code, arguments);
 }

@@ -9,7 +9,7 @@ public static partial class BatchSize
     public static BatchFormula ToPieces(Workshop workshop, Recipe recipe, int pieces)
     {
         if (pieces is < 1 or > 1_000_000)
-            throw new InputException(null, 0, "pieces.not-a-number", ("pieces", pieces));
+            throw new InputException("pieces.not-a-number", ("pieces", pieces));
         var batch = BatchFormula.Of(workshop, recipe);
         return Scaled(workshop, batch, (decimal)pieces / recipe.Pieces, pieces);
     }
@@ -22,7 +22,7 @@ public static partial class BatchSize
         var pieces = Math.Floor(mass.Grams * batch.Left / batch.PerPiece.Grams);
         return pieces is > 0 and <= 1_000_000 && mass.Grams <= HeaviestGrams
             ? Scaled(workshop, batch, factor, (int)pieces)
-            : throw new InputException(null, 0, "batch.no-pieces", ("mass", mass), ("recipe", recipe.Name),
+            : throw new InputException("batch.no-pieces", ("mass", mass), ("recipe", recipe.Name),
                 ("grams", $"{batch.Total.Grams / recipe.Pieces:0.#}"));
     }
 
@@ -37,7 +37,7 @@ public static partial class BatchSize
                 && int.TryParse(match.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
                 && count is > 0 and <= 100_000
                 ? (Count: count, Grams: count * mass.Value.AsMass().Grams)
-                : throw new InputException(null, 0, "moulds.unreadable", ("part", part.Trim()));
+                : throw new InputException("moulds.unreadable", ("part", part.Trim()));
         }).ToArray();
         var batch = BatchFormula.Of(workshop, recipe);
         return Scaled(workshop, batch, filled.Sum(f => f.Grams) / batch.Total.Grams, filled.Sum(f => f.Count));

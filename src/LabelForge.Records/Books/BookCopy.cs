@@ -18,7 +18,7 @@ public static class BookCopy
         if (!WholeProgram.IsThis)
             throw new NeedsWholeProgramException();
         if (!OpenBooks.Exists(workshopFolder))
-            throw new InputException(null, 0, "backup.no-books", ("workshop-folder", workshopFolder));
+            throw new InputException("backup.no-books", ("workshop-folder", workshopFolder));
         OutputPath.RefuseUnlessFree(target, [FileKind.Books], force);
         var book = OpenBooks.Open(workshopFolder);
         var full = Path.GetFullPath(target);

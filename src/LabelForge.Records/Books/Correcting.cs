@@ -15,26 +15,29 @@ public static class Correcting
         string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
 
     /// <summary>Corrects an entry.</summary>
+    /// <param name="book">The books.</param>
+    /// <param name="markets">The markets known: what turns out serious gets its day of reporting by their law.</param>
     /// <param name="list">One of <see cref="BookLists.All"/>.</param>
     /// <param name="id">The entry's number.</param>
     /// <param name="set">What becomes of which field, as text: <c>pieces</c> to <c>3</c>; empty strikes the entry for good.</param>
     /// <exception cref="InputException">There is no such entry, it is struck already, or the books would not balance.</exception>
-    public static Correction Of(OpenBooks book, string list, int id, IReadOnlyDictionary<string, string> set, string reason, DateOnly on,
+    public static Correction Of(OpenBooks book, MarketBook markets, string list, int id, IReadOnlyDictionary<string, string> set,
+        string reason, DateOnly on,
         string by, string? note = null)
     {
         if (!WholeProgram.IsThis)
             throw new NeedsWholeProgramException();
         if (string.IsNullOrWhiteSpace(reason))
-            throw Refuse("correction.no-reason");
+            throw new InputException("correction.no-reason");
         return book.Write((books, context) =>
         {
             var entry = Find(books, list, id);
             if (books.StruckBy(list, id) is { } earlier)
                 throw (earlier.InsteadId is { } now
-                    ? Refuse("books.struck-instead", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"),
+                    ? new InputException("books.struck-instead", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"),
                         ("reason", earlier.Reason), ("now", now))
-                    : Refuse("books.struck", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason)));
-            BookEntry? instead = set.Count == 0 ? null : Changed(books, entry, list, set);
+                    : new InputException("books.struck", ("list", list), ("id", id), ("on", $"{earlier.On:yyyy-MM-dd}"), ("reason", earlier.Reason)));
+            BookEntry? instead = set.Count == 0 ? null : Changed(books, markets, entry, list, set);
             if (instead is not null)
             {
                 context.Add((object)instead);
@@ -60,19 +63,20 @@ public static class Correcting
     public static BookEntry Find(IBooks books, string list, int id)
     {
         if (!BookLists.All.Contains(list))
-            throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
+            throw new InputException("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
         return books.Find(list, id)
             ?? throw (books.Last(list) is { } last
-                ? Refuse("books.no-entry", ("list", list), ("id", id), ("last", last))
-                : Refuse("books.list-empty", ("list", list), ("id", id)));
+                ? new InputException("books.no-entry", ("list", list), ("id", id), ("last", last))
+                : new InputException("books.list-empty", ("list", list), ("id", id)));
     }
 
     /// <summary>All entries of a list, struck or not.</summary>
     public static IReadOnlyList<BookEntry> All(BooksSnapshot snapshot, string list) =>
         EntryKind.Of(list) is { } kind ? snapshot.AllOf(kind)
-            : throw Refuse("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
+            : throw new InputException("books.no-such-list", ("list", list), ("list-2", string.Join(", ", BookLists.All)));
 
-    private static BookEntry Changed(IBooks books, BookEntry entry, string list, IReadOnlyDictionary<string, string> set)
+    private static BookEntry Changed(IBooks books, MarketBook markets, BookEntry entry, string list,
+        IReadOnlyDictionary<string, string> set)
     {
         var type = entry.GetType();
         var json = JsonSerializer.SerializeToNode(entry, type)!.AsObject();
@@ -88,7 +92,7 @@ public static class Correcting
                 && type.GetProperty(hangs) is { } on)
                 json[hangs] = HangsOn(books, on, text);
             else
-                throw Refuse("books.no-such-field", ("list", list), ("name", name),
+                throw new InputException("books.no-such-field", ("list", list), ("name", name),
                     ("list-2",
                         string.Join(", ",
                             fields.Keys.Select(Words)
@@ -99,7 +103,7 @@ public static class Correcting
         return changed is Complaint complaint
             && !set.Keys
                 .Any(k => k.Replace(" ", "").Replace("-", "").Equals(nameof(Complaint.ReportBy), StringComparison.OrdinalIgnoreCase))
-            ? complaint.With(complaint.Serious ? StockMovements.LastDayToReport(complaint.On) : null)
+            ? complaint.With(complaint.Serious ? StockMovements.LastDayToReport(markets, complaint.On) : null)
             : changed;
     }
 
@@ -113,7 +117,7 @@ public static class Correcting
             && text[0] is 'M' or 'm'
             && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
             ? books.ReceiptOf(number).Id
-            : throw Refuse("call.not-a-material-lot", ("text", text));
+            : throw new InputException("call.not-a-material-lot", ("text", text));
     }
 
     private static JsonNode? Value(PropertyInfo field, string name, string text)
@@ -127,13 +131,13 @@ public static class Correcting
             && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
             return figure;
         if (type == typeof(DateOnly)
-            && DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
-            return day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+            && IsoDay.Read(text) is { } day)
+            return day.ToIso();
         if (type == typeof(bool) && text is "yes" or "no")
             return text == "yes";
         return type == typeof(string)
             ? text
-            : throw Refuse(type == typeof(DateOnly)
+            : throw new InputException(type == typeof(DateOnly)
                 ? "books.not-a-day"
                 : type == typeof(bool)
                 ? "books.not-yes-or-no"
@@ -144,7 +148,4 @@ public static class Correcting
         string.Concat(name.Select((c, i) => char.IsUpper(c) && i > 0
             ? $" {char.ToLowerInvariant(c)}"
             : char.ToLowerInvariant(c).ToString()));
-
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 }

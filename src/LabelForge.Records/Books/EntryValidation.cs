@@ -121,6 +121,6 @@ internal static class EntryValidation
     private static void Need(bool holds, string code, params ReadOnlySpan<(string Name, object? Value)> arguments)
     {
         if (!holds)
-            throw new InputException(null, 0, code, arguments);
+            throw new InputException(code, arguments);
     }
 }

@@ -201,8 +201,8 @@ public static class BookQuestions
         /// <exception cref="InputException">There is none, or it was struck for good.</exception>
         public Receipt ReceiptOf(int number) => books.FindReceipt(number)
             ?? throw (books.StruckBy(BookLists.Receipt, number) is { } struck
-                ? new InputException(null, 0, "material-lot.struck", ("number", number), ("reason", struck.Reason))
-                : new InputException(null, 0, "material-lot.unknown", ("number", number)));
+                ? new InputException("material-lot.struck", ("number", number), ("reason", struck.Reason))
+                : new InputException("material-lot.unknown", ("number", number)));
 
         /// <summary>The batch of a lot code.</summary>
         /// <exception cref="InputException">No batch has that lot.</exception>
@@ -211,8 +211,8 @@ public static class BookQuestions
             if (books.FindBatch(lot) is { } batch)
                 return batch;
             throw books.Last(BookLists.Batch) is null
-                ? new InputException(null, 0, "lot.no-batches", ("lot", lot))
-                : new InputException(null, 0, "lot.of-no-batch", ("lot", lot), ("last", string.Join(", ", books.LastLots(5))));
+                ? new InputException("lot.no-batches", ("lot", lot))
+                : new InputException("lot.of-no-batch", ("lot", lot), ("last", string.Join(", ", books.LastLots(5))));
         }
 
         /// <summary>The batch that an entry belongs to, as it stands; null where it was struck.</summary>

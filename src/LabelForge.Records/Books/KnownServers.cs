@@ -15,7 +15,7 @@ public static class KnownServers
     {
         var place = BookPlace.Of(workshopFolder);
         if (place.Server is not { } server)
-            throw new InputException(null, 0, "server.own-folder");
+            throw new InputException("server.own-folder");
         if (Listed().Contains(server, StringComparer.Ordinal))
             return place.Shown;
         try

@@ -9,30 +9,16 @@ namespace LabelForge.Records.Books;
 /// a list read twice adds nothing the second time, and one that says a thing twice adds it twice. All files are one moment:
 /// all of it stands, or nothing.
 /// </remarks>
-public static partial class ListImport
+public static class ListImport
 {
     private static readonly string[] Common = ["number", "on", "by", "note", "written at", "struck by", "batch", "receipt", "lot",
         "material lot"];
 
     // What a list must have, which tells it from the others, and what else it may have.
-    private static readonly (string List, string[] Needed, string[] Other)[] Shapes =
-    [
-        (BookLists.Receipt, ["material", "amount", "price"], ["supplier", "supplier lot", "best before", "certificate", "left"]),
-        (BookLists.Batch, ["lot", "recipe", "product", "pieces planned", "frozen"], ["pieces left", "pot"]),
-        (BookLists.Printing, ["lot", "recipe", "product", "labels"], ["variant", "spoiled", "run", "stock", "places", "drawing"]),
-        (BookLists.Weighing, ["material", "grams"], []),
-        (BookLists.Deviation, ["what"], []),
-        (BookLists.Closing, ["made"], ["rejected", "yield g"]),
-        (BookLists.Sale, ["pieces", "to", "paid"], ["tax", "payment", "ticket"]),
-        (BookLists.Complaint, ["from", "what", "keep until"], ["serious", "report by"]),
-        (BookLists.Disposal, ["amount", "reason"], []),
-        (BookLists.Packing, ["used"], []),
-        (BookLists.Count, ["counted", "difference"], []),
-        (BookLists.Return, ["returned", "from", "paid back", "reason"], ["back on shelf", "tax", "payment"]),
-        (BookLists.Takings, ["place", "float", "cash", "card"], []),
-        (BookLists.Attachment, ["about", "kind", "file", "digest"], ["revision", "issued", "holds until"]),
-        (BookLists.Correction, ["list", "entry", "reason"], ["instead"]),
-    ];
+    private static readonly (EntryKind Kind, string[] Needed, string[] Other)[] Shapes = [.. EntryKind.All.Select(k => (k,
+        k.Columns.Where(c => c.IsNeeded).Select(c => c.Heading)
+            .Concat(k.HangsOn.Select(h => h.Heading).Where(h => !Common.Contains(h))).ToArray(),
+        k.Columns.Where(c => !c.IsNeeded).Select(c => c.Heading).Except(Common).ToArray()))];
 
     /// <summary>Reads files into the books.</summary>
     /// <param name="on">The date of rows that give none.</param>
@@ -48,7 +34,7 @@ public static partial class ListImport
         if (!WholeProgram.IsThis)
             throw new NeedsWholeProgramException();
         var lists = paths.Select(p => Read(p, TextTable.ReadFile(p))).ToArray();
-        if (lists.GroupBy(l => l.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
+        if (lists.GroupBy(l => l.Kind.List).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(paths[^1], 0, "import.list-twice", ("name", twice.Key));
         return book.Take((before, context) =>
         {
@@ -56,17 +42,17 @@ public static partial class ListImport
             var frozen = new FrozenFiles(paths, before);
             var (added, known) = (0, 0);
             // What others hang on comes first.
-            foreach (var (list, rows) in lists.OrderBy(l => Array.FindIndex(Shapes, s => s.List == l.List)))
+            foreach (var (kind, rows) in lists.OrderBy(l => Array.FindIndex(Shapes, s => s.Kind == l.Kind)))
             {
-                var told = All(before, list).ToList();
+                var told = before.AllOf(kind).ToList();
                 foreach (var row in rows)
                 {
-                    var entry = Entry(list, row, snapshot, frozen, on, by, workshop);
+                    var entry = Entry(kind, row, snapshot, frozen, on, by, workshop);
                     entry.WrittenAt = row.Time("written at");
-                    if (entry.Id != 0 && Had(snapshot, list, entry.Id) is { } had)
+                    if (entry.Id != 0 && snapshot.Find(kind.List, entry.Id) is { } had)
                     {
                         if (!SaysTheSame(had, entry))
-                            throw row.Refuse("import.books-another", ("list", list), ("entry", entry.Id));
+                            throw row.Refuse("import.books-another", ("list", kind.List), ("entry", entry.Id));
                         known++;
                         told.Remove(had);
                         continue;
@@ -88,25 +74,25 @@ public static partial class ListImport
         });
     }
 
-    private static (string List, IReadOnlyList<ListRow> Rows) Read(string path, IReadOnlyList<TextRow> rows)
+    private static (EntryKind Kind, IReadOnlyList<ListRow> Rows) Read(string path, IReadOnlyList<TextRow> rows)
     {
         var heading = rows.Count == 0 ? [] : rows[0].Cells.Select(c => c.ToLowerInvariant()).ToArray();
         if (heading.GroupBy(h => h).FirstOrDefault(g => g.Count() > 1) is { } twice)
             throw new InputException(path, rows[0].Line, "import.column-twice", ("name", twice.Key));
         var shape = Shapes.FirstOrDefault(s => s.Needed.All(heading.Contains)
             && heading.All(h => s.Needed.Contains(h) || s.Other.Contains(h) || Common.Contains(h)));
-        return shape.List is { } list
-            ? (list, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])
+        return shape.Kind is { } kind
+            ? (kind, [.. rows.Skip(1).Select(r => new ListRow(path, heading, r))])
             : throw new InputException(path, rows.Count == 0 ? 0 : rows[0].Line, "import.heading-unknown",
-                ("list", string.Join("; ", Shapes.Select(s => $"{s.List}: {string.Join(',', s.Needed)}"))));
+                ("list", string.Join("; ", Shapes.Select(s => $"{s.Kind.List}: {string.Join(',', s.Needed)}"))));
     }
 
     /// <summary>Receipts of one list, each for an entry of its own; lines that are struck are left out.</summary>
     /// <exception cref="InputException">The heading is not that of receipts, or something cannot be read, with its line.</exception>
     internal static IReadOnlyList<(Receipt Receipt, int Line)> Receipts(string path, Workshop workshop, DateOnly on, string by)
     {
-        var (list, rows) = Read(path, TextTable.ReadFile(path));
-        return list == BookLists.Receipt
+        var (kind, rows) = Read(path, TextTable.ReadFile(path));
+        return kind.Type == typeof(Receipt)
             ? [.. rows.Where(r => r.Text("struck by") is null)
                 .Select(r => (Checked(ReceiptOf(r, workshop, 0, r.Day("on") ?? on, r.Text("by") ?? by), r), r.Line))]
             : throw new InputException(path, 1, "import.heading-not-receipts",
@@ -152,10 +138,45 @@ public static partial class ListImport
         [nameof(BookEntry.Id), .. row.Text("on") is null ? [nameof(BookEntry.On)] : (string[])[],
             .. row.Text("by") is null ? [nameof(BookEntry.By)] : (string[])[]];
 
-    private static IEnumerable<BookEntry> All(BooksSnapshot snapshot, string list) =>
-        list == BookLists.Correction ? snapshot.Corrections : Correcting.All(snapshot, list);
+    private static BookEntry Entry(EntryKind kind, ListRow row, BooksSnapshot snapshot, FrozenFiles frozen, DateOnly usualDay,
+        string usualBy, Workshop? workshop)
+    {
+        var (id, on, by) = (row.Whole("number") ?? 0, row.Day("on") ?? usualDay, row.Text("by") ?? usualBy);
+        if (kind.Type == typeof(Receipt))
+            return ReceiptOf(row, workshop, id, on, by);
+        var entry = kind.New();
+        foreach (var (field, value) in new (string, object?)[]
+            { (nameof(entry.Id), id), (nameof(entry.On), on), (nameof(entry.By), by), (nameof(entry.Note), row.Text("note")) })
+            EntryColumn.Set(typeof(BookEntry).GetProperty(field)!, entry, value);
+        foreach (var column in kind.HangsOn)
+            HangOn(column, row, entry, snapshot, frozen);
+        foreach (var column in kind.Columns)
+            column.Read(row, entry);
+        return entry is Correction { List: var named } && !BookLists.All.Contains(named)
+            ? throw row.Refuse("books.no-such-list", ("list", named), ("list-2", string.Join(", ", BookLists.All)))
+            : entry;
+    }
 
-    private static BookEntry? Had(BooksSnapshot snapshot, string list, int id) => All(snapshot, list).FirstOrDefault(e => e.Id == id);
+    private static void HangOn(EntryColumn column, ListRow row, BookEntry entry, BooksSnapshot snapshot, FrozenFiles frozen)
+    {
+        if (entry is Batch)
+        {
+            EntryColumn.Set(typeof(Batch).GetProperty(nameof(Batch.Frozen))!, entry, frozen.Of(row));
+            return;
+        }
+        var isBatch = column.Heading == "batch";
+        if ((row.Whole(column.Heading) ?? (isBatch ? BatchNamed(row, snapshot) : ReceiptNamed(row, snapshot))) is { } number)
+            EntryColumn.Set(column.Field!, entry, number);
+        else if (Nullable.GetUnderlyingType(column.Field!.PropertyType) is null)
+            throw row.Refuse(isBatch ? "import.lot-empty" : "import.material-lot-empty");
+    }
+
+    private static int? BatchNamed(ListRow row, BooksSnapshot snapshot) => row.Text("lot") is { } lot
+        ? snapshot.BatchOf(Lots.LotCode.Parse(lot) is { IsValue: true } code ? code.Value.ToString() : lot).Id : null;
+
+    private static int? ReceiptNamed(ListRow row, BooksSnapshot snapshot) => row.Text("material lot") is not { } bottle ? null
+        : int.TryParse(bottle.TrimStart('M', 'm'), out var number) ? snapshot.ReceiptOf(number).Id
+        : throw row.Refuse("import.not-a-material-lot", ("bottle", bottle));
 
     private static T Checked<T>(T entry, ListRow row) where T : BookEntry
     {

@@ -62,7 +62,7 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
         : throw Refuse("import.not-a-figure-2", ("text", text), ("column", column));
 
     public DateOnly? Day(string column) => Text(column) is not { } text ? null
-        : DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day
+        : IsoDay.Read(text) is { } day ? day
         : throw Refuse("import.not-a-date", ("text", text));
 
     public DateTime? Time(string column) => Text(column) is not { } text ? null

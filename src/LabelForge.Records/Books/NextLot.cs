@@ -24,6 +24,6 @@ public static class NextLot
                 || (recipe is not null && PrintedLots.IsSame(printed, recipe)))
                 return code;
         }
-        throw new InputException(null, 0, "lots.day-full", ("most-batches", LotCode.MostBatches), ("on", $"{on:yyyy-MM-dd}"));
+        throw new InputException("lots.day-full", ("most-batches", LotCode.MostBatches), ("on", $"{on:yyyy-MM-dd}"));
     }
 }

@@ -160,7 +160,7 @@ public sealed class OpenBooks
         if (_once is { } key)
         {
             if (context.OnceKeys.Any(k => k.Key == key))
-                throw new InputException(null, 0, "books.form-written-before");
+                throw new InputException("books.form-written-before");
             context.OnceKeys.Add(new OnceKey { Key = key });
         }
         var answer = write(context);

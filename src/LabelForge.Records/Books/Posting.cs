@@ -70,7 +70,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
         if (now is null)
         {
             if (books.Hanging(numbers) is { } hangs)
-                throw PostingRules.Refuse("receipt.in-use-by-entry", ("hangs", hangs), ("bottle", bottle.Bottle));
+                throw new InputException("receipt.in-use-by-entry", ("hangs", hangs), ("bottle", bottle.Bottle));
             context.Remove(bottle);
             return;
         }
@@ -119,7 +119,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
             if (lot is null || context.Entry(lot).State == EntityState.Deleted)
             {
                 if (sign > 0)
-                    throw PostingRules.Refuse("books.batch-struck", ("batch", batch));
+                    throw new InputException("books.batch-struck", ("batch", batch));
                 return;
             }
             move.Move(lot, sign);
@@ -133,7 +133,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
             if (Bottle(first) is not { } bottle || context.Entry(bottle).State == EntityState.Deleted)
             {
                 if (sign > 0)
-                    throw PostingRules.Refuse("material-lot.gone", ("first", first));
+                    throw new InputException("material-lot.gone", ("first", first));
                 return;
             }
             if (sign > 0 && move is Weighing weighing && weighing.Material != bottle.Material)
@@ -163,7 +163,7 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
     {
         if (context.BatchStock.Any(s => s.Lot == lot && s.Number != number)
             || context.BatchStock.Local.Any(s => s.Lot == lot && s.Number != number))
-            throw PostingRules.Refuse("books.lot-taken", ("lot", lot));
+            throw new InputException("books.lot-taken", ("lot", lot));
     }
 
     private BookEntry? Find(string list, int id, IReadOnlyList<BookEntry> added)
@@ -183,5 +183,5 @@ internal sealed class Posting(RecordsContext context, BookQueries books)
     }
 
     private static InputException Struck(string what, int id) =>
-        PostingRules.Refuse("books.batch-in-use", ("what", what), ("id", id), ("what-2", what.ToLowerInvariant()));
+        new InputException("books.batch-in-use", ("what", what), ("id", id), ("what-2", what.ToLowerInvariant()));
 }

@@ -12,7 +12,7 @@ internal static class PostingRules
     {
         foreach (var bottle in bottles.Where(b => b.Left < 0 && context.Entry(b).State != EntityState.Deleted))
         {
-            throw Refuse("stock.negative-bottle", ("bottle", bottle.Bottle), ("material", bottle.Material),
+            throw new InputException("stock.negative-bottle", ("bottle", bottle.Bottle), ("material", bottle.Material),
                 ("value", $"{-bottle.Left:0.###}"), ("receipt-id", bottle.ReceiptId));
         }
         foreach (var lot in lots.Where(l => context.Entry(l).State != EntityState.Deleted))
@@ -21,24 +21,20 @@ internal static class PostingRules
 
     /// <summary>A weighing is of another material than its bottle.</summary>
     public static InputException OtherMaterial(Weighing weighing, int bottle, string holds) =>
-        Refuse("books.weighing-from-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", bottle),
+        new InputException("books.weighing-from-another-material", ("weighing", weighing.Id), ("material", weighing.Material), ("bottle", bottle),
             ("holds", holds));
-
-    /// <summary>A refusal.</summary>
-    public static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 
     private static void Check(BookQueries books, RecordsContext context, BatchStock lot)
     {
         if (lot.Closings > 1)
-            throw Refuse("lot.closed-twice", ("lot", lot.Lot));
+            throw new InputException("lot.closed-twice", ("lot", lot.Lot));
         var batch = new Lazy<Batch>(() => context.Batches.AsNoTracking().First(b => b.Id == lot.BatchId));
         if (lot.Closings == 0 && (lot.Sold != 0 || lot.Disposed != 0 || lot.Returned != 0 || books.CountsOf(batch.Value).Any()))
-            throw Refuse("lot.not-closed", ("lot", lot.Lot));
+            throw new InputException("lot.not-closed", ("lot", lot.Lot));
         if (lot.Left < 0)
-            throw Refuse("lot.negative-as-used", ("lot", lot.Lot), ("value", -lot.Left), ("who", Who(books, context, batch.Value)));
+            throw new InputException("lot.negative-as-used", ("lot", lot.Lot), ("value", -lot.Left), ("who", Who(books, context, batch.Value)));
         if (lot.Returned > lot.Sold)
-            throw Refuse("return.more-than-sold-of-lot", ("returned", lot.Returned - lot.Sold), ("lot", lot.Lot));
+            throw new InputException("return.more-than-sold-of-lot", ("returned", lot.Returned - lot.Sold), ("lot", lot.Lot));
     }
 
     // Who sells beside others wants to know who was quicker.

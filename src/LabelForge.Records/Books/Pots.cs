@@ -53,9 +53,9 @@ public static class Pots
             .Select(b => (Batch: b, Planned: FrozenRecipe.FromJson(b.Frozen).Lines.Where(l => l.Material == material).Sum(l => l.Grams)))
             .Where(b => b.Planned > 0).ToArray();
         if (open.Length == 0)
-            throw new InputException(null, 0, "pot.not-taken", ("pot", pot), ("material", material));
+            throw new InputException("pot.not-taken", ("pot", pot), ("material", material));
         if (grams <= 0)
-            throw new InputException(null, 0, "books.nothing-weighed");
+            throw new InputException("books.nothing-weighed");
         var bottles = new Queue<(int? Receipt, decimal Grams)>(Production.TakenFrom(books, material, grams, receiptId, on));
         var weighed = new List<Weighing>();
         foreach (var (batch, part) in open.Zip(Shares([.. open.Select(b => b.Planned)], grams), (b, part) => (b.Batch, part)))

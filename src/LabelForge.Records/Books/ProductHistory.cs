@@ -7,8 +7,4 @@ namespace LabelForge.Records.Books;
 /// <param name="Complaints">The complaints of its lots that stand, the first one first.</param>
 /// <param name="Attachments">What is attached to it that stands, the first one first.</param>
 public sealed record ProductHistory(int Batches, Batch? Last, DateOnly? FirstSale, IReadOnlyList<Complaint> Complaints,
-    IReadOnlyList<Attachment> Attachments)
-{
-    /// <summary>Nothing is known.</summary>
-    public static ProductHistory None { get; } = new(0, null, null, [], []);
-}
+    IReadOnlyList<Attachment> Attachments);

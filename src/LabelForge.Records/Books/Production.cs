@@ -59,13 +59,13 @@ public static class Production
     {
         var batch = books.BatchOf(lot);
         if (books.ClosingOf(batch) is not null)
-            throw Refuse("lot.closed", ("lot", lot));
+            throw new InputException("lot.closed", ("lot", lot));
         var planned = FrozenRecipe.FromJson(batch.Frozen).Lines;
         if (planned.All(l => l.Material != material))
-            throw Refuse("material.not-in-lot", ("lot", lot), ("material", material),
+            throw new InputException("material.not-in-lot", ("lot", lot), ("material", material),
                 ("list", string.Join(", ", planned.Select(l => l.Material))));
         if (grams <= 0)
-            throw Refuse("books.nothing-weighed");
+            throw new InputException("books.nothing-weighed");
         var taken = Taken(books, material, grams, receiptId, on)
             .Select(t => new Weighing
             {
@@ -98,14 +98,14 @@ public static class Production
     {
         var batch = books.BatchOf(lot);
         if (yieldGrams is <= 0)
-            throw Refuse("closing.no-yield");
+            throw new InputException("closing.no-yield");
         if (made < 0 || rejected < 0 || rejected > made)
-            throw Refuse("closing.rejected-more", ("rejected", rejected), ("made", made));
+            throw new InputException("closing.rejected-more", ("rejected", rejected), ("made", made));
         var weighed = books.WeighedInto(batch).Select(w => w.Material).ToHashSet();
         var missing = FrozenRecipe.FromJson(batch.Frozen).Lines.Where(l => !weighed.Contains(l.Material)).Select(l => l.Material)
             .ToArray();
         if (missing.Length > 0)
-            throw Refuse("lot.not-weighed", ("list", string.Join(", ", missing)), ("lot", lot), ("missing", missing[0]));
+            throw new InputException("lot.not-weighed", ("list", string.Join(", ", missing)), ("lot", lot), ("missing", missing[0]));
         var closing = new Closing
         {
             On = on,
@@ -156,7 +156,7 @@ public static class Production
             var receipt = books.ReceiptOf(id);
             return receipt.Material == material
                 ? [(receipt, grams)]
-                : throw Refuse("books.receipt-of-another-material", ("id", id), ("material", receipt.Material), ("material-2", material));
+                : throw new InputException("books.receipt-of-another-material", ("id", id), ("material", receipt.Material), ("material-2", material));
         }
         // What was never received, as tap water, is not kept in stock and has no lot.
         if (!books.IsKept(material))
@@ -164,9 +164,6 @@ public static class Production
         var proposal = Propose(books, [(material, grams)], on)[0];
         return proposal.Missing == 0
             ? proposal.Take.Select(t => ((Receipt?)t.From, t.Grams))
-            : throw Refuse("stock.short", ("material", material), ("missing", $"{proposal.Missing:0.###}"), ("grams", $"{grams:0.###}"));
+            : throw new InputException("stock.short", ("material", material), ("missing", $"{proposal.Missing:0.###}"), ("grams", $"{grams:0.###}"));
     }
-
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 }

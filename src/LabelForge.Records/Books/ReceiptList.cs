@@ -24,11 +24,11 @@ public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows
         foreach (var (receipt, line) in Rows)
         {
             foreach (var slip in Books.Slips.OfReceipt(receipt, workshop.Material(receipt.Material, "the list", line), today))
-                asked.Add(new Problem(null, 0, "slip.in-line", ("line", line), ("inner", slip)));
+                asked.Add(new Problem("slip.in-line", ("line", line), ("inner", slip)));
             if (had.FirstOrDefault(h => ListImport.SaysTheSame(h, receipt, nameof(BookEntry.Id))) is not { } same)
                 continue;
             had.Remove(same);
-            asked.Add(new Problem(null, 0, "slip.same-in-books", ("line", line), ("bottle", books.Bottle(same.Id))));
+            asked.Add(new Problem("slip.same-in-books", ("line", line), ("bottle", books.Bottle(same.Id))));
         }
         return asked.ToImmutable();
     }

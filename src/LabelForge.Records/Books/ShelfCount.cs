@@ -39,7 +39,7 @@ public static class ShelfCount
         var code = Lots.LotCode.Parse(what) is { IsValue: true } read ? read.Value.ToString() : what;
         var batch = books.BatchOf(code);
         return books.ClosingOf(batch) is null
-            ? throw new InputException(null, 0, "lot.not-closed-no-count", ("code", code))
+            ? throw new InputException("lot.not-closed-no-count", ("code", code))
             : new StockCount
             {
                 On = on,

@@ -20,13 +20,13 @@ public static class Slips
     public static ImmutableArray<Problem> OfReceipt(Receipt receipt, Material material, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<Problem>();
-        Future(asked, receipt.On, today, d => new Problem(null, 0, "slip.future-came-in", ("day", d)));
+        Future(asked, receipt.On, today, d => new Problem("slip.future-came-in", ("day", d)));
         if (material.Kind != MaterialKind.Packaging && receipt.Amount > MostGramsAtOnce)
-            asked.Add(new Problem(null, 0, "slip.mass-in", ("mass", Weight(receipt.Amount)), ("material", material.Name)));
+            asked.Add(new Problem("slip.mass-in", ("mass", Weight(receipt.Amount)), ("material", material.Name)));
         if (material.Kind == MaterialKind.Packaging && receipt.Amount > MostPieces)
-            asked.Add(new Problem(null, 0, "slip.pieces-in", ("pieces", Short(receipt.Amount)), ("material", material.Name)));
+            asked.Add(new Problem("slip.pieces-in", ("pieces", Short(receipt.Amount)), ("material", material.Name)));
         if (receipt.BestBefore is { } best && best < receipt.On)
-            asked.Add(new Problem(null, 0, "slip.best-before-past", ("best", Day(best)), ("day", Day(receipt.On))));
+            asked.Add(new Problem("slip.best-before-past", ("best", best.ToIso()), ("day", receipt.On.ToIso())));
         return asked.ToImmutable();
     }
 
@@ -38,11 +38,11 @@ public static class Slips
     public static ImmutableArray<Problem> OfBatch(decimal grams, int pieces, DateOnly on, DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<Problem>();
-        Future(asked, on, today, d => new Problem(null, 0, "slip.future-begins", ("day", d)));
+        Future(asked, on, today, d => new Problem("slip.future-begins", ("day", d)));
         if (grams > MostGramsAtOnce)
-            asked.Add(new Problem(null, 0, "slip.mass-of-batch", ("mass", Weight(grams))));
+            asked.Add(new Problem("slip.mass-of-batch", ("mass", Weight(grams))));
         if (pieces > MostPieces)
-            asked.Add(new Problem(null, 0, "slip.pieces-of-batch", ("pieces", pieces)));
+            asked.Add(new Problem("slip.pieces-of-batch", ("pieces", pieces)));
         return asked.ToImmutable();
     }
 
@@ -59,13 +59,13 @@ public static class Slips
     {
         var asked = ImmutableArray.CreateBuilder<Problem>();
         var batch = books.BatchOf(lot);
-        Future(asked, on, today, d => new Problem(null, 0, "slip.future-weighed", ("day", d)));
+        Future(asked, on, today, d => new Problem("slip.future-weighed", ("day", d)));
         if (on < batch.On)
-            asked.Add(new Problem(null, 0, "slip.weighed-before-begun", ("day", Day(on)), ("begun", Day(batch.On))));
+            asked.Add(new Problem("slip.weighed-before-begun", ("day", on.ToIso()), ("begun", batch.On.ToIso())));
         if (FrozenRecipe.FromJson(batch.Frozen).Lines.FirstOrDefault(l => l.Material == material) is { } line && line.Grams > 0)
             Unlike(asked, grams, line.Grams, books.WeighedInto(batch).Where(w => w.Material == material).Sum(w => w.Grams));
         if (receiptId is { } id && books.FindReceipt(id) is { } bottle && books.Left(bottle) is var left && grams > left)
-            asked.Add(new Problem(null, 0, "slip.more-than-the-bottle", ("grams", Short(grams)), ("bottle", books.Bottle(id)),
+            asked.Add(new Problem("slip.more-than-the-bottle", ("grams", Short(grams)), ("bottle", books.Bottle(id)),
                 ("left", Short(left))));
         return asked.ToImmutable();
     }
@@ -75,7 +75,7 @@ public static class Slips
         DateOnly today)
     {
         var asked = ImmutableArray.CreateBuilder<Problem>();
-        Future(asked, on, today, d => new Problem(null, 0, "slip.future-weighed", ("day", d)));
+        Future(asked, on, today, d => new Problem("slip.future-weighed", ("day", d)));
         var lines = books.BatchesOfPot(pot).Where(b => books.ClosingOf(b) is null).SelectMany(b => Production.Compare(books, b))
             .Where(l => l.Line.Material == material).ToArray();
         if (lines.Sum(l => l.Line.Grams) is > 0 and var planned)
@@ -87,11 +87,11 @@ public static class Slips
     {
         if (before + grams >= planned * TimesThePlan)
             asked.Add(before > 0
-                ? new Problem(null, 0, "slip.more-with-what-is-in", ("grams", Short(grams)), ("planned", Short(planned)),
+                ? new Problem("slip.more-with-what-is-in", ("grams", Short(grams)), ("planned", Short(planned)),
                     ("before", Short(before)))
-                : new Problem(null, 0, "slip.more-than-planned", ("grams", Short(grams)), ("planned", Short(planned))));
+                : new Problem("slip.more-than-planned", ("grams", Short(grams)), ("planned", Short(planned))));
         else if (before == 0 && Math.Abs(grams * 10 - planned) <= planned * NearATenth)
-            asked.Add(new Problem(null, 0, "slip.a-tenth", ("grams", Short(grams)), ("planned", Short(planned))));
+            asked.Add(new Problem("slip.a-tenth", ("grams", Short(grams)), ("planned", Short(planned))));
     }
 
     /// <summary>What to ask of a batch that is to be closed.</summary>
@@ -99,11 +99,11 @@ public static class Slips
     {
         var asked = ImmutableArray.CreateBuilder<Problem>();
         var batch = books.BatchOf(lot);
-        Future(asked, on, today, d => new Problem(null, 0, "slip.future-closed", ("day", d)));
+        Future(asked, on, today, d => new Problem("slip.future-closed", ("day", d)));
         if (on < batch.On)
-            asked.Add(new Problem(null, 0, "slip.closed-before-begun", ("day", Day(on)), ("begun", Day(batch.On))));
+            asked.Add(new Problem("slip.closed-before-begun", ("day", on.ToIso()), ("begun", batch.On.ToIso())));
         if (made >= batch.PiecesPlanned * TimesThePlan)
-            asked.Add(new Problem(null, 0, "slip.more-made", ("made", made), ("planned", batch.PiecesPlanned)));
+            asked.Add(new Problem("slip.more-made", ("made", made), ("planned", batch.PiecesPlanned)));
         return asked.ToImmutable();
     }
 
@@ -112,11 +112,11 @@ public static class Slips
     {
         var asked = ImmutableArray.CreateBuilder<Problem>();
         var batch = books.BatchOf(lot);
-        Future(asked, on, today, d => new Problem(null, 0, "slip.future-left", ("day", d)));
+        Future(asked, on, today, d => new Problem("slip.future-left", ("day", d)));
         if (on < batch.On)
-            asked.Add(new Problem(null, 0, "slip.out-before-begun", ("day", Day(on)), ("lot", lot), ("begun", Day(batch.On))));
+            asked.Add(new Problem("slip.out-before-begun", ("day", on.ToIso()), ("lot", lot), ("begun", batch.On.ToIso())));
         else if (books.ClosingOf(batch) is { } closing && on < closing.On)
-            asked.Add(new Problem(null, 0, "slip.out-before-finished", ("day", Day(on)), ("lot", lot), ("finished", Day(closing.On))));
+            asked.Add(new Problem("slip.out-before-finished", ("day", on.ToIso()), ("lot", lot), ("finished", closing.On.ToIso())));
         return asked.ToImmutable();
     }
 
@@ -124,13 +124,11 @@ public static class Slips
     private static void Future(ImmutableArray<Problem>.Builder asked, DateOnly on, DateOnly today, Func<string, Problem> ask)
     {
         if (on > today.AddDays(1))
-            asked.Add(ask(Day(on)));
+            asked.Add(ask(on.ToIso()));
     }
 
     private static string Weight(decimal grams) =>
         grams >= 1_000_000 ? Short(grams / 1_000_000) + " tonnes" : Short(grams / 1_000) + " kg";
 
     private static string Short(decimal figure) => figure.ToString("0.###", CultureInfo.InvariantCulture);
-
-    private static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

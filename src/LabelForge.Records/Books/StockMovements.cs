@@ -20,10 +20,10 @@ public static class StockMovements
     });
 
     /// <summary>Writes down a complaint; a serious one gets its last day of reporting (FD&amp;C Act, section 605(a)).</summary>
-    public static Complaint Complain(OpenBooks book, string? lot, string from, string what, bool serious, bool smallBusiness, DateOnly on,
-        string by, string? note = null) => book.Write((books, context) =>
+    public static Complaint Complain(OpenBooks book, MarketBook markets, string? lot, string from, string what, bool serious,
+        bool smallBusiness, DateOnly on, string by, string? note = null) => book.Write((books, context) =>
     {
-        var keep = (int)InAnyMarket(smallBusiness ? "complaint.keep-small" : "complaint.keep", on).Max();
+        var keep = (int)InAnyMarket(markets, smallBusiness ? "complaint.keep-small" : "complaint.keep", on).Max();
         var complaint = new Complaint
         {
             On = on,
@@ -33,7 +33,7 @@ public static class StockMovements
             From = from,
             What = what,
             Serious = serious,
-            ReportBy = serious ? LastDayToReport(on) : null,
+            ReportBy = serious ? LastDayToReport(markets, on) : null,
             KeepUntil = on.AddYears(keep),
         };
         context.Complaints.Add(complaint);
@@ -41,12 +41,14 @@ public static class StockMovements
     });
 
     /// <summary>The last day to report a serious adverse event (FD&amp;C Act, section 605(a)).</summary>
+    /// <param name="markets">The markets known.</param>
     /// <param name="told">The day the maker was told.</param>
-    public static DateOnly LastDayToReport(DateOnly told) => BusinessDays.After(told, (int)InAnyMarket("complaint.report", told).Min());
+    public static DateOnly LastDayToReport(MarketBook markets, DateOnly told) =>
+        BusinessDays.After(told, (int)InAnyMarket(markets, "complaint.report", told).Min());
 
     // The books do not know where a piece is sold on: the strictest of the markets known holds.
-    private static IEnumerable<decimal> InAnyMarket(string figure, DateOnly on) =>
-        Shipped.Markets.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
+    private static IEnumerable<decimal> InAnyMarket(MarketBook markets, string figure, DateOnly on) =>
+        markets.All.Select(m => m.On(on).FigureIfAny(figure)?.Figure).OfType<decimal>();
 
     /// <summary>Writes down pieces of a lot thrown away or taken back.</summary>
     public static Disposal DisposePieces(OpenBooks book, string lot, int pieces, string reason, DateOnly on, string by,

@@ -75,7 +75,7 @@ public static class TableSales
         {
             var sales = books.SalesOfTicket(ticket);
             if (sales.Count == 0)
-                throw new InputException(null, 0, "ticket.unknown", ("ticket", ticket));
+                throw new InputException("ticket.unknown", ("ticket", ticket));
             context.Corrections
                 .AddRange(sales.Select(s => new Correction { On = on, By = by, List = BookLists.Sale, EntryId = s.Id, Reason = reason }));
             return sales;
@@ -93,10 +93,6 @@ public static class TableSales
             context.Returns.Add(entry);
             return entry;
         });
-
-    /// <summary>The lots of a product that can be sold from, the oldest first.</summary>
-    public static IEnumerable<Batch> Lots(IBooks books, string recipe, string? variant) =>
-        books.LotsInStock(recipe, variant).Select(l => l.Batch);
 
     // A sum over several lots is shared out by pieces, to the cent, so that the parts are the whole again.
     private static IEnumerable<(Batch Batch, int Pieces, decimal Paid, decimal? Tax)> Split(IBooks books, SoldItem item, DateOnly on,
@@ -117,7 +113,7 @@ public static class TableSales
                 yield break;
         }
         var name = item.Variant is { } v ? $"{item.Recipe}/{v}" : item.Recipe;
-        throw new InputException(null, 0, "pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces),
+        throw new InputException("pieces.short", ("pieces", item.Pieces - open), ("name", name), ("pieces-2", item.Pieces),
             ("who", LastSold(books, item, on) is { } last ? PostingRules.Who(last) : ""));
     }
 

@@ -22,13 +22,13 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
     {
         var frozen = FrozenRecipe.FromJson(batch.Frozen);
         if (recipe.Id != batch.Recipe)
-            throw new InputException(null, 0, "lot.of-another", ("lot", batch.Lot), ("product", batch.Product), ("recipe", batch.Recipe),
+            throw new InputException("lot.of-another", ("lot", batch.Lot), ("product", batch.Product), ("recipe", batch.Recipe),
                 ("recipe-2", recipe.Id));
         if (frozen.Variant is { } variant && !recipe.Variants.IsEmpty)
             recipe = recipe.Variant(variant);
         // A new name for the same product is no mistake; the name of another variant is.
         if (recipe.Name != batch.Product && (frozen.Variant is not null || frozen.HasVariant(recipe.Name)))
-            throw new InputException(null, 0, "lot.of-another-product", ("lot", batch.Lot), ("product", batch.Product),
+            throw new InputException("lot.of-another-product", ("lot", batch.Lot), ("product", batch.Product),
                 ("recipe", recipe.Name), ("value", (frozen.Variant is { } own ? $"\"{batch.Recipe}/{own}\"" : batch.Recipe)));
         var stood = frozen.AsItStood(workshop);
         var kind = ProductKindOf.Recipe(recipe);

@@ -42,7 +42,7 @@ public static class WorkshopCopy
         if (!WholeProgram.IsThis)
             throw new NeedsWholeProgramException();
         if (!File.Exists(Path.Combine(workshopFolder, "workshop.yaml")))
-            throw Refuse(workshopFolder, "backup.no-workshop");
+            throw new InputException(workshopFolder, 0, "backup.no-workshop");
         OutputPath.RefuseUnlessFree(target, [FileKind.WorkshopCopy], force);
         var full = Path.GetFullPath(target);
         var (part, books) = ($"{full}.{Guid.NewGuid():N}.part", $"{full}.{Guid.NewGuid():N}.books");
@@ -57,7 +57,7 @@ public static class WorkshopCopy
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Refuse(target, "backup.not-written-there", ("message", e.Message));
+            throw new InputException(target, 0, "backup.not-written-there", ("message", e.Message));
         }
         finally
         {
@@ -75,7 +75,7 @@ public static class WorkshopCopy
         if (!WholeProgram.IsThis)
             throw new NeedsWholeProgramException();
         if (!File.Exists(source))
-            throw Refuse(source, "backup.no-such-file");
+            throw new InputException(source, 0, "backup.no-such-file");
         var fresh = Directory.CreateTempSubdirectory("labelforge-restore-").FullName;
         try
         {
@@ -104,7 +104,7 @@ public static class WorkshopCopy
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw Refuse(workshopFolder, "backup.not-put-back", ("message", e.Message));
+            throw new InputException(workshopFolder, 0, "backup.not-put-back", ("message", e.Message));
         }
         finally
         {
@@ -219,8 +219,5 @@ public static class WorkshopCopy
         return SHA256.HashData(file);
     }
 
-    private static InputException Damaged(string path) => Refuse(path, "backup.unsound-workshop");
-
-    private static InputException Refuse(string where, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(where, 0, code, arguments);
+    private static InputException Damaged(string path) => new InputException(path, 0, "backup.unsound-workshop");
 }

@@ -20,7 +20,7 @@ public static class BuyList
         long? budgetCents, bool most, DateOnly on, bool tools = false)
     {
         if (wanted.GroupBy(w => w.Product.Name).FirstOrDefault(g => g.Count() > 1) is { } twice)
-            throw new InputException(null, 0, "pour.named-twice", ("name", twice.Key));
+            throw new InputException("pour.named-twice", ("name", twice.Key));
         var products = wanted.Select(w =>
         {
             var takes = w.Product.Batch.Lines.GroupBy(l => l.Material.Id).ToDictionary(l => l.Key, l => l.Sum(x => x.Mass.Grams));

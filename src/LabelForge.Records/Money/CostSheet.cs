@@ -36,7 +36,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
     public static CostSheet Of(Workshop workshop, Batch batch, CostsFile costs, IBooks books)
     {
         if (books.ClosingOf(batch) is not { } closing || closing.Made == closing.Rejected)
-            throw new InputException(null, 0, "lot.not-closed-no-cost", ("lot", batch.Lot));
+            throw new InputException("lot.not-closed-no-cost", ("lot", batch.Lot));
         // A batch takes few bottles, each often several times.
         var receipts = new Dictionary<int, Receipt?>();
         Receipt? Of(int id)
@@ -78,7 +78,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
         var kept = 1 - Costs.FeeShare - margin;
         return kept > 0
             ? Math.Ceiling((Piece + Costs.FeeEach) / kept * 100m) / 100m
-            : throw new InputException(null, 0, "margin.too-large");
+            : throw new InputException("margin.too-large");
     }
 
     /// <summary>How many pieces of a batch must be sold at a price to pay for work and overhead; null where no number does.</summary>

@@ -53,7 +53,7 @@ public static class SafeCsv
         null => "",
         decimal figure => figure.ToString("0.############################", CultureInfo.InvariantCulture),
         int or long => Convert.ToString(value, CultureInfo.InvariantCulture)!,
-        DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+        DateOnly day => day.ToIso(),
         _ => Text(Convert.ToString(value, CultureInfo.InvariantCulture) ?? ""),
     };
 

@@ -75,9 +75,9 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
         return near.Length == 1
             ? Spelt(near[0])
             : throw (near.Length > 1
-                ? new InputException(null, 0, "trace.unknown", ("name", name),
+                ? new InputException("trace.unknown", ("name", name),
                     ("list", string.Join("; ", near.Take(8).Select(b => b.Trim()))))
-                : new InputException(null, 0, "trace.unknown-near", ("name", name)));
+                : new InputException("trace.unknown-near", ("name", name)));
     }
 
     // Whether a sale to a buyer stands: one whose sales were all struck is nobody.

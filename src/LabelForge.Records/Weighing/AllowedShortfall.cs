@@ -23,7 +23,7 @@ public sealed record AllowedShortfall(decimal Grams, string Source, string Known
         var pounds = system == MeasureSystem.Customary && rows[0]["up to lb"].Length > 0;
         var measure = pounds ? declared.Grams / Mass.GramsPerPound : declared.Grams;
         var row = rows.FirstOrDefault(r => measure <= Figure(r[pounds ? "up to lb" : "up to g"]))
-            ?? throw new InputException(null, 0, "weighing.above-table", ("declared", declared));
+            ?? throw new InputException("weighing.above-table", ("declared", declared));
         var allowed = row["percent"].Length > 0 ? declared.Grams * Figure(row["percent"]) / 100m
             : pounds ? Figure(row["lb"]) * Mass.GramsPerPound
             : Figure(row["g"]);

@@ -41,12 +41,12 @@ public sealed class DryingCurve
     {
         ImmutableArray<DriedWeight> weights = [.. weighings.OrderBy(w => w.Day)];
         if (weights.Select(w => w.Day).Distinct().Count() < FewestWeighings)
-            throw Refuse("weighing.too-few-days");
+            throw new InputException("weighing.too-few-days");
         var (first, last) = ((double)weights[0].Day, (double)weights[^1].Day);
         var rate = Lowest(r => Residual(weights, r), 0.05 / (last - first), 50 / (last - first));
         var (end, loss) = Line(weights, rate);
         if (loss <= 0 || end <= 0)
-            throw Refuse("weighing.not-falling");
+            throw new InputException("weighing.not-falling");
         var jacobian = Matrix<double>.Build.Dense(weights.Length, 3, (i, j) => Slope(j, (double)weights[i].Day, loss, rate));
         var variance = Residual(weights, rate) / Math.Max(1, weights.Length - 3);
         return new DryingCurve(weights, end, loss, rate, variance, (jacobian.TransposeThisAndMultiply(jacobian)).PseudoInverse());
@@ -107,7 +107,4 @@ public sealed class DryingCurve
         }
         return (low + high) / 2;
     }
-
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 }

@@ -20,7 +20,7 @@ public static class DryingList
             var mass = WeighingList.ReadMass(row.Cells[1], false);
             if (!mass.IsValue)
                 throw new InputException(mass.Problem.At(path, row.Line));
-            if (DateOnly.TryParseExact(row.Cells[0], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
+            if (IsoDay.Read(row.Cells[0]) is { } date)
                 return new DriedWeight(date.DayNumber - (start ??= date).DayNumber, mass.Value.Grams);
             return decimal.TryParse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day)
                 && day <= 10_000 && start is null

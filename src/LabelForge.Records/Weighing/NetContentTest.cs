@@ -44,9 +44,9 @@ public sealed record NetContentTest(
     public static NetContentTest Of(Market market, NetAmount declared, WeighedSample sample, int? lotSize = null)
     {
         if (declared.Mass is not { } mass)
-            throw new InputException(null, 0, "weighing.declared-volume");
+            throw new InputException("weighing.declared-volume");
         if (lotSize < sample.Count)
-            throw new InputException(null, 0, "weighing.more-than-lot", ("count", sample.Count), ("lot-size", lotSize));
+            throw new InputException("weighing.more-than-lot", ("count", sample.Count), ("lot-size", lotSize));
         var allowed = AllowedShortfall.At(market, mass, declared.System);
         var way = WayOf(market);
         var us = way.Test == SamplingFactor;
@@ -78,7 +78,7 @@ public sealed record NetContentTest(
     /// <summary>How a market tests net contents.</summary>
     /// <exception cref="InputException">That is not known here.</exception>
     internal static WeighingWay WayOf(Market market) => market.Ways.Weighing
-        ?? throw new InputException(null, 0, "market.not-weighed", ("market", market.Name),
+        ?? throw new InputException("market.not-weighed", ("market", market.Name),
             ("list", string.Join(" or ", market.Book.All.Where(m => m.Ways.Weighing is not null).Select(m => m.Id))));
 
     private static ImmutableArray<WeighedPiece> ShortBy(WeighedSample sample, decimal limit) =>

@@ -19,9 +19,6 @@ public sealed class FileVersions(string folder)
     /// <summary>All that are kept, the latest first. One that cannot be read is left out.</summary>
     public IReadOnlyList<Version> All => [.. Files().Reverse().Select(Read).OfType<Version>()];
 
-    /// <summary>How many there are.</summary>
-    public int Count => Files().Length;
-
     /// <summary>Keeps a text, unless it is the one that was kept last.</summary>
     /// <exception cref="IOException">It cannot be written.</exception>
     public void Keep(string text, DateTime at)

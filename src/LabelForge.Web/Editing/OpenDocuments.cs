@@ -79,9 +79,9 @@ public sealed partial class OpenDocuments : IDisposable
     public void Create(string room, string id, string text)
     {
         if (!IsId(id))
-            throw new InputException(null, 0, "form.not-a-file-name", ("id", id));
+            throw new InputException("form.not-a-file-name", ("id", id));
         if (Has(room, id))
-            throw new InputException(null, 0, "form.name-taken", ("id", id));
+            throw new InputException("form.name-taken", ("id", id));
         if (Judge(room, id, text) is { } problem)
             throw new InputException(problem);
         var path = PathOf(room, id);
@@ -111,7 +111,7 @@ public sealed partial class OpenDocuments : IDisposable
     public void Restore(RemovedFile removed)
     {
         if (Has(removed.Room, removed.Id))
-            throw new InputException(null, 0, "form.removed-name-taken", ("removed", removed.Id));
+            throw new InputException("form.removed-name-taken", ("removed", removed.Id));
         removed.PutBack(PathOf(removed.Room, removed.Id), DraftOf(removed.Room, removed.Id));
         Tell();
     }

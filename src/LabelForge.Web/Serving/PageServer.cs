@@ -60,7 +60,7 @@ public sealed class PageServer : IAsyncDisposable
         {
             held.Dispose();
             if (e is IOException)
-                throw new Measures.InputException(null, 0, "call.port-taken", ("port", options.Port));
+                throw new Measures.InputException("call.port-taken", ("port", options.Port));
             throw;
         }
     }

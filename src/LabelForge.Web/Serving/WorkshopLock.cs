@@ -33,11 +33,11 @@ public sealed class WorkshopLock : IDisposable
         }
         catch (IOException) when (File.Exists(path))
         {
-            throw new InputException(null, 0, "page.open-already", ("at", At(path)));
+            throw new InputException("page.open-already", ("at", At(path)));
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new InputException(null, 0, "page.folder-read-only", ("folder", folder), ("message", e.Message));
+            throw new InputException("page.folder-read-only", ("folder", folder), ("message", e.Message));
         }
     }
 
@@ -93,7 +93,7 @@ public sealed class WorkshopLock : IDisposable
     private static void RefuseLink(string path)
     {
         if (new FileInfo(path).LinkTarget is { } target)
-            throw new InputException(null, 0, "page.lock-is-a-link", ("target", target));
+            throw new InputException("page.lock-is-a-link", ("target", target));
     }
 
     private static string AddressPath(string path) => path + "-address";

@@ -87,7 +87,7 @@ internal static class ArtUpload
     {
         var ending = Path.GetExtension(fileName).ToLowerInvariant();
         if (ending is not (".svg" or ".png" or ".jpg" or ".jpeg"))
-            throw new InputException(null, 0, "form.not-a-picture");
+            throw new InputException("form.not-a-picture");
         return MaterialDraft.IdOf(Path.GetFileNameWithoutExtension(fileName)) + ending;
     }
 }

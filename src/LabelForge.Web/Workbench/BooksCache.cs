@@ -90,7 +90,8 @@ public sealed class BooksCache : IDisposable
         try
         {
             await WriteAsync(book => last.Entries.Reverse()
-                .Select(e => Correcting.Of(book, last.List, e, new Dictionary<string, string>(), "Undone at once", on, by)).ToArray());
+                .Select(e => Correcting.Of(book, Shipped.Markets, last.List, e, new Dictionary<string, string>(), "Undone at once", on,
+                    by)).ToArray());
             return last.What;
         }
         catch (InputException)

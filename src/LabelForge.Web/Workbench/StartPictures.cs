@@ -17,7 +17,8 @@ public sealed class StartPictures(TemporaryDownloads papers, ServeOptions option
     {
         try
         {
-            return new(answers, [.. StartPreview.Of(answers, waiting, options.Today(), stop).Select(Draw)], null);
+            return new(answers, [.. StartPreview.Of(answers, waiting, Shipped.Dictionary, Shipped.Markets, options.Today(),
+                stop).Select(Draw)], null);
         }
         catch (InputException e)
         {

@@ -13,7 +13,7 @@ internal static class Upload
     public static async Task<byte[]> Bytes(IBrowserFile file, long most, string what)
     {
         if (file.Size > most)
-            throw Refuse("form.upload-too-large", ("what", what), ("most", most / 1_000_000));
+            throw new InputException("form.upload-too-large", ("what", what), ("most", most / 1_000_000));
         try
         {
             using var copy = new MemoryStream();
@@ -23,7 +23,7 @@ internal static class Upload
         }
         catch (IOException)
         {
-            throw Refuse("form.upload-broken");
+            throw new InputException("form.upload-broken");
         }
     }
 
@@ -35,13 +35,10 @@ internal static class Upload
     public static string Text(byte[] bytes, int mostCharacters)
     {
         if (Array.IndexOf(bytes, (byte)0) >= 0)
-            throw Refuse("form.neither-pdf-nor-text");
+            throw new InputException("form.neither-pdf-nor-text");
         if (bytes.Length > mostCharacters * 4L)
-            throw Refuse("form.text-too-long");
+            throw new InputException("form.text-too-long");
         // The mark that some editors set at the beginning is no letter.
         return Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF');
     }
-
-    private static InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(null, 0, code, arguments);
 }

@@ -143,11 +143,11 @@ public sealed class OpenTodayTests : IDisposable
     public void A_serious_complaint_stands_first_with_its_day()
     {
         Begin();
-        StockMovements.Complain(_book, Lot, "A. Reader", "It stung", serious: false, smallBusiness: true, Today, "A");
-        StockMovements.Complain(_book, Lot, "B. Reader", "Hospital", serious: true, smallBusiness: true, Today, "A");
+        StockMovements.Complain(_book, Shipped.Markets, Lot, "A. Reader", "It stung", serious: false, smallBusiness: true, Today, "A");
+        StockMovements.Complain(_book, Shipped.Markets, Lot, "B. Reader", "Hospital", serious: true, smallBusiness: true, Today, "A");
         var open = Open().Open;
         Assert.Equal([OpenKind.Complaint, OpenKind.Labels, OpenKind.Batch, OpenKind.Complaint], open.Select(o => o.Kind));
-        Assert.Equal(StockMovements.LastDayToReport(Today), open[0].By);
+        Assert.Equal(StockMovements.LastDayToReport(Shipped.Markets, Today), open[0].By);
         Assert.Contains("serious", open[0].Title, StringComparison.Ordinal);
     }
 

@@ -46,10 +46,10 @@ public class WorkshopStartTests
     [Fact]
     public void No_price_and_no_package_is_written_that_nobody_answered()
     {
-        var text = string.Concat(WorkshopStart.Files(Three).Select(f => f.Text));
+        var text = string.Concat(WorkshopStart.Files(Three, Shipped.Dictionary, Shipped.Markets).Select(f => f.Text));
         Assert.DoesNotContain("packs:", text, StringComparison.Ordinal);
         Assert.DoesNotContain("package:", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("net:", string.Concat(WorkshopStart.Files(Three with { Net = "" }).Select(f => f.Text)),
+        Assert.DoesNotContain("net:", string.Concat(WorkshopStart.Files(Three with { Net = "" }, Shipped.Dictionary, Shipped.Markets).Select(f => f.Text)),
             StringComparison.Ordinal);
     }
 
@@ -74,14 +74,15 @@ public class WorkshopStartTests
     public void What_is_not_answered_stands_on_the_label_as_its_question()
     {
         var two = Three with { Amounts = [], Pieces = "", Net = "" };
-        var labels = StartPreview.Of(two, new("their order follows", "weight: later"), On);
+        var labels = StartPreview.Of(two, new("their order follows", "weight: later"), Shipped.Dictionary, Shipped.Markets, On);
         Assert.Equal(["Moss Wall", "Salt Meadow", "Plain Day"], labels.Select(l => l.Name));
         var words = Words(labels[0].Layout);
         Assert.Contains("their order follows", words, StringComparison.Ordinal);
         Assert.Contains("weight: later", words, StringComparison.Ordinal);
         Assert.DoesNotContain("Glycerin", words, StringComparison.Ordinal);
         Assert.DoesNotContain("oz", words, StringComparison.Ordinal);
-        var whole = Words(StartPreview.Of(Three, new("their order follows", "weight: later"), On)[0].Layout);
+        var whole = Words(StartPreview.Of(Three, new("their order follows", "weight: later"), Shipped.Dictionary, Shipped.Markets,
+            On)[0].Layout);
         Assert.Contains("Glycerin", whole, StringComparison.Ordinal);
         Assert.Contains("4 oz (113 g)", whole, StringComparison.Ordinal);
         Assert.DoesNotContain("later", whole, StringComparison.Ordinal);
@@ -98,7 +99,7 @@ public class WorkshopStartTests
             Net = "4",
             Amounts = Three.Amounts.SetItem("castor-oil", "1.5"),
         };
-        var labels = StartPreview.Of(wrong, new("their order follows", "weight: later"), On);
+        var labels = StartPreview.Of(wrong, new("their order follows", "weight: later"), Shipped.Dictionary, Shipped.Markets, On);
         Assert.Equal(["Moss", "Sea"], labels.Select(l => l.Name));
         Assert.Contains("their order follows", Words(labels[0].Layout), StringComparison.Ordinal);
     }
@@ -122,7 +123,8 @@ public class WorkshopStartTests
     public void A_missing_amount_is_asked_for_by_name()
     {
         var refused =
-            Assert.Throws<InputException>(() => WorkshopStart.Files(Three with { Amounts = Three.Amounts.Remove("castor-oil") }));
+            Assert.Throws<InputException>(() =>
+                WorkshopStart.Files(Three with { Amounts = Three.Amounts.Remove("castor-oil") }, Shipped.Dictionary, Shipped.Markets));
         Assert.Equal("How much goes in of Castor oil?", refused.Problem.Wrong);
     }
 
@@ -141,7 +143,7 @@ public class WorkshopStartTests
     [InlineData("PL", "eu")]
     [InlineData("NZ", "us")]
     public void A_shop_sells_first_where_it_is(string country, string market) =>
-        Assert.Equal(market, WorkshopStart.MarketOf(Country.Find(country)));
+        Assert.Equal(market, WorkshopStart.MarketOf(Country.Find(country), Shipped.Markets));
 
     [Fact]
     public void Every_usual_good_says_where_it_is_from_names_what_is_known_and_waits_for_its_wrapper()
@@ -162,7 +164,8 @@ public class WorkshopStartTests
 
     private sealed class Made : IDisposable
     {
-        public Made(StartAnswers answers) => WorkshopStart.WriteTo(Folder, WorkshopStart.Files(answers));
+        public Made(StartAnswers answers) =>
+            WorkshopStart.WriteTo(Folder, WorkshopStart.Files(answers, Shipped.Dictionary, Shipped.Markets));
 
         public string Folder { get; } = Directory.CreateTempSubdirectory("labelforge-").FullName;
 

@@ -104,7 +104,8 @@ public sealed class AttachmentTests : IDisposable
     {
         using var shop = new TestShop();
         var kept = Keep(shop, "material scent");
-        Correcting.Of(shop.Book, BookLists.Attachment, kept.Id, new Dictionary<string, string> { ["revision"] = "4" }, "read wrong",
+        Correcting.Of(shop.Book, Shipped.Markets, BookLists.Attachment, kept.Id, new Dictionary<string, string> { ["revision"] = "4" },
+            "read wrong",
             TestShop.Day, "A");
         Assert.Equal("4", Assert.Single(shop.Book.Ask(b => b.AttachmentsOf("material scent"))).Revision);
     }

@@ -72,16 +72,17 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         var lot = _shop.Finish("26R02-01X");
         var sale = StockMovements.Sell(_shop.Book, lot, 5, "Ann", 35, TestShop.Day, "A");
-        var correction = Correcting.Of(_shop.Book, "sale", sale.Id,
+        var correction = Correcting.Of(_shop.Book, Shipped.Markets, "sale", sale.Id,
             new Dictionary<string, string> { ["pieces"] = "3", ["paid"] = "21.00" }, "two came back", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         Assert.Equal(2, snapshot.AllSales.Count);
         Assert.Equal((3, 21m, "Ann"), snapshot.Sales.Select(s => (s.Pieces, s.Paid, s.To)).Single());
         Assert.Equal(5, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
         Assert.Contains("was struck",
-            TestShop.Refusal(() => Correcting.Of(_shop.Book, "sale", sale.Id, new Dictionary<string, string>(), "again", TestShop.Day,
+            TestShop.Refusal(() => Correcting.Of(_shop.Book, Shipped.Markets, "sale", sale.Id, new Dictionary<string, string>(), "again",
+            TestShop.Day,
                 "A")));
-        Correcting.Of(_shop.Book, "sale", correction.InsteadId!.Value, new Dictionary<string, string>(), "never happened", TestShop.Day,
+        Correcting.Of(_shop.Book, Shipped.Markets, "sale", correction.InsteadId!.Value, new Dictionary<string, string>(), "never happened", TestShop.Day,
             "A");
         snapshot = _shop.Book.Read();
         Assert.Equal(8, snapshot.PiecesLeft(snapshot.BatchOf(lot)));
@@ -110,7 +111,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
         var set = field.Length == 0 ? [] : new Dictionary<string, string> { [field] = value };
-        void Act() => Correcting.Of(_shop.Book, list, id, set, "because", TestShop.Day, "A");
+        void Act() => Correcting.Of(_shop.Book, Shipped.Markets, list, id, set, "because", TestShop.Day, "A");
         if (says.Length > 0)
         {
             Assert.Contains(says, TestShop.Refusal(Act));
@@ -127,7 +128,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
     public void The_number_on_the_bottle_outlives_a_correction()
     {
         _shop.Stock();
-        Correcting.Of(_shop.Book, "receipt", 1, new Dictionary<string, string> { ["supplier lot"] = "B78" }, "misread", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, Shipped.Markets, "receipt", 1, new Dictionary<string, string> { ["supplier lot"] = "B78" }, "misread", TestShop.Day, "A");
         _shop.Start("26R02-01X");
         Production.Weigh(_shop.Book, "26R02-01X", "base", 900, 1, TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
@@ -145,7 +146,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         var lot = _shop.Finish("26R02-01X");
         StockMovements.Sell(_shop.Book, lot, 1, "Ann", 7, TestShop.Day, "A");
         var weighing = _shop.Book.Read().Weighings.Single(w => w.Material == "scent");
-        Correcting.Of(_shop.Book, "weighing", weighing.Id, new Dictionary<string, string> { ["from"] = $"M{other.Id}" },
+        Correcting.Of(_shop.Book, Shipped.Markets, "weighing", weighing.Id, new Dictionary<string, string> { ["from"] = $"M{other.Id}" },
             "it was the other bottle", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         Assert.Equal((500m, 482m), (snapshot.Left(snapshot.ReceiptOf(3)), snapshot.Left(snapshot.ReceiptOf(other.Id))));
@@ -158,10 +159,10 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Finish("26R02-01X");
         _shop.Finish("26R02X02N");
         StockMovements.Sell(_shop.Book, "26R02-01X", 2, "Ann", 14, TestShop.Day, "A");
-        StockMovements.Complain(_shop.Book, null, "Ann", "a rash", false, false, TestShop.Day, "A");
-        Correcting.Of(_shop.Book, "sale", 1, new Dictionary<string, string> { ["lot"] = "26R02X02N" }, "the other tray", TestShop.Day,
+        StockMovements.Complain(_shop.Book, Shipped.Markets, null, "Ann", "a rash", false, false, TestShop.Day, "A");
+        Correcting.Of(_shop.Book, Shipped.Markets, "sale", 1, new Dictionary<string, string> { ["lot"] = "26R02X02N" }, "the other tray", TestShop.Day,
             "A");
-        Correcting.Of(_shop.Book, "complaint", 1, new Dictionary<string, string> { ["lot"] = "26r02x02n" },
+        Correcting.Of(_shop.Book, Shipped.Markets, "complaint", 1, new Dictionary<string, string> { ["lot"] = "26r02x02n" },
             "she read the lot off the label", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         Assert.Equal((8, 6), (snapshot.PiecesLeft(snapshot.BatchOf("26R02-01X")), snapshot.PiecesLeft(snapshot.BatchOf("26R02X02N"))));
@@ -177,7 +178,8 @@ public abstract class BookTests(TestShop shop) : IDisposable
             TestShop.Refusal(() => StockMovements.DisposePieces(_shop.Book, "26R02-01X", 1, "broken", TestShop.Day, "A")));
         StockMovements.DisposeMaterial(_shop.Book, 3, 100, "spilt", TestShop.Day, "A");
         Assert.Contains("is of M3, which would be struck",
-            TestShop.Refusal(() => Correcting.Of(_shop.Book, "receipt", 3, new Dictionary<string, string>(), "never came", TestShop.Day,
+            TestShop.Refusal(() => Correcting.Of(_shop.Book, Shipped.Markets, "receipt", 3, new Dictionary<string, string>(),
+            "never came", TestShop.Day,
                 "A")));
     }
 
@@ -187,7 +189,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
         _shop.Stock();
         _shop.Start("26R02-01X");
         _shop.Weigh("26R02-01X", 900, 27, 18);
-        Correcting.Of(_shop.Book, "receipt", 1, new Dictionary<string, string> { ["amount"] = "5000", ["supplier lot"] = "B78" },
+        Correcting.Of(_shop.Book, Shipped.Markets, "receipt", 1, new Dictionary<string, string> { ["amount"] = "5000", ["supplier lot"] = "B78" },
             "half of it went back", TestShop.Day, "A");
         var snapshot = _shop.Book.Read();
         var receipt = snapshot.Receipts.Single(r => r.Material == "base");
@@ -247,12 +249,12 @@ public abstract class BookTests(TestShop shop) : IDisposable
     [Fact]
     public void A_serious_reaction_gets_its_dates()
     {
-        var complaint = StockMovements.Complain(_shop.Book, null, "a buyer", "hospital", true, false, new DateOnly(2026, 11, 25), "A");
+        var complaint = StockMovements.Complain(_shop.Book, Shipped.Markets, null, "a buyer", "hospital", true, false, new DateOnly(2026, 11, 25), "A");
         Assert.Equal((new DateOnly(2026, 12, 16), new DateOnly(2032, 11, 25)), (complaint.ReportBy, complaint.KeepUntil));
-        var small = StockMovements.Complain(_shop.Book, null, "a buyer", "itch", false, true, new DateOnly(2028, 2, 29), "A");
+        var small = StockMovements.Complain(_shop.Book, Shipped.Markets, null, "a buyer", "itch", false, true, new DateOnly(2028, 2, 29), "A");
         Assert.Equal(((DateOnly?)null, new DateOnly(2031, 2, 28)), (small.ReportBy, small.KeepUntil));
         // What turns out serious later counts from the day it was told: Tuesday 2028-02-29, so Tuesday 2028-03-21.
-        Correcting.Of(_shop.Book, "complaint", small.Id, new Dictionary<string, string> { ["serious"] = "yes" }, "hospital after all",
+        Correcting.Of(_shop.Book, Shipped.Markets, "complaint", small.Id, new Dictionary<string, string> { ["serious"] = "yes" }, "hospital after all",
             new DateOnly(2028, 3, 2), "A");
         Assert.Equal(new DateOnly(2028, 3, 21),
             _shop.Book.Read().Complaints.Single(c => c.From == "a buyer" && c.What == "itch").ReportBy);
@@ -261,7 +263,7 @@ public abstract class BookTests(TestShop shop) : IDisposable
     [Fact]
     public void Lists_are_safe_in_a_spreadsheet()
     {
-        StockMovements.Complain(_shop.Book, null, "=cmd|' /C calc'!A0", "@x", false, false, TestShop.Day, "A");
+        StockMovements.Complain(_shop.Book, Shipped.Markets, null, "=cmd|' /C calc'!A0", "@x", false, false, TestShop.Day, "A");
         var (heading, rows) = BookTables.Of(_shop.Book.Read(), BookLists.Complaint);
         var read = TextTable.Read(SafeCsv.Write(heading, rows), "c.csv");
         Assert.StartsWith("'=", read[1].Cells[4]);

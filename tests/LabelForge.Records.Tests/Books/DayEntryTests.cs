@@ -73,7 +73,8 @@ public sealed class DayEntryTests : IDisposable
         Assert.Equal([-1m, -4m], counts.Select(c => c.Difference));
         Assert.Equal((7, 8196m), (Books.PiecesLeft(Books.BatchOf(First)), Books.Left(Books.ReceiptOf(1))));
         Assert.Empty(ShelfCount.Take(_shop.Book, [(First, 7)], TestShop.Day, "A"));
-        Correcting.Of(_shop.Book, BookLists.Count, counts[0].Id, new Dictionary<string, string>(), "it lay behind the box", TestShop.Day,
+        Correcting.Of(_shop.Book, Shipped.Markets, BookLists.Count, counts[0].Id, new Dictionary<string, string>(),
+            "it lay behind the box", TestShop.Day,
             "A");
         Assert.Equal(8, Books.PiecesLeft(Books.BatchOf(First)));
     }
@@ -99,7 +100,8 @@ public sealed class DayEntryTests : IDisposable
         Assert.Equal(2, Books.Left(bags));
         Assert.Contains("less than nothing", TestShop.Refusal(() => Use(3)), StringComparison.Ordinal);
         Assert.Contains("would be struck",
-            TestShop.Refusal(() => Correcting.Of(_shop.Book, BookLists.Receipt, bags.Id, new Dictionary<string, string>(), "wrong",
+            TestShop.Refusal(() => Correcting.Of(_shop.Book, Shipped.Markets, BookLists.Receipt, bags.Id,
+                new Dictionary<string, string>(), "wrong",
                 TestShop.Day, "A")), StringComparison.Ordinal);
     }
 

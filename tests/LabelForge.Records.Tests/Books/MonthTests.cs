@@ -50,7 +50,7 @@ public class MonthTests
                     var last = written[^1];
                     if (last.Grams > 1)
                     {
-                        Correcting.Of(book, "weighing", last.Id,
+                        Correcting.Of(book, Shipped.Markets, "weighing", last.Id,
                             new Dictionary<string, string>
                             {
                                 ["grams"] = (last.Grams - 1).ToString(System.Globalization.CultureInfo.InvariantCulture),
@@ -77,7 +77,7 @@ public class MonthTests
                 var sale = StockMovements.Sell(book, from, 1, $"buyer {sales}", paid, TestShop.Day, "A");
                 if (random.Next(12) == 0)
                 {
-                    Correcting.Of(book, "sale", sale.Id, new Dictionary<string, string> { ["paid"] = "5.05", ["to"] = "=someone" },
+                    Correcting.Of(book, Shipped.Markets, "sale", sale.Id, new Dictionary<string, string> { ["paid"] = "5.05", ["to"] = "=someone" },
                         "wrong price", TestShop.Day, "A");
                     paid = 5.05m;
                 }

@@ -101,7 +101,7 @@ public sealed class OldBooksTests
             TestShop.Refusal(() => StockMovements.Sell(book, "26R02-01X", 4, "Dot", 28, TestShop.Day, "A")), StringComparison.Ordinal);
         StockMovements.Sell(book, "26R02-01X", 3, "Dot", 21, TestShop.Day, "A");
         Assert.Contains("would be struck",
-            TestShop.Refusal(() => Correcting.Of(book, "receipt", 7, new Dictionary<string, string>(), "no", TestShop.Day, "A")),
+            TestShop.Refusal(() => Correcting.Of(book, Shipped.Markets, "receipt", 7, new Dictionary<string, string>(), "no", TestShop.Day, "A")),
             StringComparison.Ordinal);
         Assert.Contains("were printed with the lot", TestShop.Refusal(() => shop.Start("26R05-019")), StringComparison.Ordinal);
         Assert.Equal(8, shop.Receive("base", 1, 1).Id);

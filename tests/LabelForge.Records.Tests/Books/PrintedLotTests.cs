@@ -85,7 +85,8 @@ public sealed class PrintedLotTests : IDisposable
     public void A_printing_that_is_struck_sets_the_lot_free()
     {
         var printed = Print("balm");
-        Correcting.Of(_shop.Book, BookLists.Printing, printed.Id, new Dictionary<string, string>(), "thrown away", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, Shipped.Markets, BookLists.Printing, printed.Id, new Dictionary<string, string>(), "thrown away",
+            TestShop.Day, "A");
         Assert.Equal(Lot, _shop.Start(Lot));
     }
 

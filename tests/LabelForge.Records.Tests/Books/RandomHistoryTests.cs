@@ -144,7 +144,8 @@ public sealed class RandomHistoryTests
     {
         var list = BookLists.All[a % BookLists.All.Count];
         if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
-            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened", TestShop.Day,
+            Correcting.Of(book, Shipped.Markets, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened",
+                TestShop.Day,
                 "A");
     }
 
@@ -162,7 +163,8 @@ public sealed class RandomHistoryTests
             _ => (BookLists.Batch, "lot", new LotCode(TestShop.Day, 20 + c % 5).ToString()),
         };
         if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
-            Correcting.Of(book, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value }, "misread",
+            Correcting.Of(book, Shipped.Markets, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value },
+                "misread",
                 TestShop.Day, "A");
     }
 

@@ -46,7 +46,8 @@ public class SafetyTests
         var impatient = OpenBooks.Open(shop.Book.Place, patience: 1);
         var says = shop.Book
             .Write((_,
-                _) => TestShop.Refusal(() => StockMovements.Complain(impatient, null, "a buyer", "itch", false, false, TestShop.Day,
+                _) => TestShop.Refusal(() => StockMovements.Complain(impatient, Shipped.Markets, null, "a buyer", "itch", false, false,
+                TestShop.Day,
                     "A")));
         Assert.Contains("Another program is writing", says);
         Assert.Empty(shop.Book.Read().Complaints);

@@ -54,7 +54,7 @@ public sealed class SupplierLotTests
         var (plain, marked) = (Receive(shop, "A-12"), Receive(shop, "Ä-12"));
         Assert.Equal([marked], Followed(shop, "ä-12"));
         Assert.Equal([plain], Followed(shop, "a-12"));
-        Correcting.Of(shop.Book, "receipt", plain, new Dictionary<string, string> { ["supplier lot"] = "Ö-7" }, "misread", TestShop.Day,
+        Correcting.Of(shop.Book, Shipped.Markets, "receipt", plain, new Dictionary<string, string> { ["supplier lot"] = "Ö-7" }, "misread", TestShop.Day,
             "A");
         Assert.Equal([plain], Followed(shop, "o-7"));
         Assert.Equal([marked], Followed(shop, "a-12"));

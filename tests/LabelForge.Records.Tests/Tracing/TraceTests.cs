@@ -61,14 +61,14 @@ public abstract class TraceTests : IDisposable
     [Fact]
     public void A_struck_sale_is_no_longer_followed()
     {
-        Correcting.Of(_shop.Book, "sale", 3, new Dictionary<string, string> { ["to"] = "Cleo" }, "wrong name", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, Shipped.Markets, "sale", 3, new Dictionary<string, string> { ["to"] = "Cleo" }, "wrong name", TestShop.Day, "A");
         Assert.Equal(["Cleo"], Follow("M4").Deliveries.Select(d => d.To));
     }
 
     [Fact]
     public void A_bottle_is_found_by_the_number_on_it_after_its_receipt_was_corrected_and_says_what_is_left_in_it()
     {
-        Correcting.Of(_shop.Book, "receipt", 4, new Dictionary<string, string> { ["supplier lot"] = "H101" }, "misread", TestShop.Day,
+        Correcting.Of(_shop.Book, Shipped.Markets, "receipt", 4, new Dictionary<string, string> { ["supplier lot"] = "H101" }, "misread", TestShop.Day,
             "A");
         foreach (var name in new[] { "M4", "H101", "M5" })
             Assert.Equal((4, 82m, "Bea"),
@@ -80,7 +80,7 @@ public abstract class TraceTests : IDisposable
     [Fact]
     public void A_lot_whose_code_was_corrected_is_found_by_what_stood_on_the_label()
     {
-        Correcting.Of(_shop.Book, "batch", 2, new Dictionary<string, string> { ["lot"] = "26R02-03T" }, "wrong number", TestShop.Day, "A");
+        Correcting.Of(_shop.Book, Shipped.Markets, "batch", 2, new Dictionary<string, string> { ["lot"] = "26R02-03T" }, "wrong number", TestShop.Day, "A");
         Assert.Equal("Bea", Follow("26R02X02N").Deliveries.Single().To);
         Assert.Contains("went to Bea", Follow("be").From);
     }

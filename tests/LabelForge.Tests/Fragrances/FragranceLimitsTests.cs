@@ -21,7 +21,7 @@ public class FragranceLimitsTests
         Assert.True(budget.IsOverTogether);
         // k * (20/0.04 + 15/0.02) = 965 + k * 35, so k = 965 / 1215 and all fragrance 35 k = 27.798... g.
         Assert.Equal(27.79m, budget.MostTogether!.Value.Grams);
-        var finding = Assert.Single(FragranceCheck.Find(budget, bench.Workshop.Recipe("bar")));
+        var finding = Assert.Single(FragranceCheck.Find(budget, bench.Workshop.Recipe("bar"), bench.Workshop.Markets.Every));
         Assert.Equal(("fragrance.over-together", Severity.Should), (finding.Rule, finding.Severity));
     }
 
@@ -81,7 +81,7 @@ public class FragranceLimitsTests
         var budget = Budget(bench);
         Assert.True(budget.Oils.Single(o => o.Material.Id == "moss").IsOver);
         Assert.Equal(5.10m, budget.Lines.Single(l => l.Material.Id == "moss").Most!.Value.Grams);
-        var finding = FragranceCheck.Find(budget, bench.Workshop.Recipe("bar")).Single(f => f.Rule == "fragrance.over-limit");
+        var finding = FragranceCheck.Find(budget, bench.Workshop.Recipe("bar"), bench.Workshop.Markets.Every).Single(f => f.Rule == "fragrance.over-limit");
         Assert.Equal(Severity.Must, finding.Severity);
     }
 
@@ -92,7 +92,7 @@ public class FragranceLimitsTests
         var budget = Budget(bench);
         Assert.Null(budget.Together);
         Assert.Null(budget.Lines[0].Most);
-        Assert.Equal("fragrance.limit-unknown", Assert.Single(FragranceCheck.Find(budget, bench.Workshop.Recipe("bar"))).Rule);
+        Assert.Equal("fragrance.limit-unknown", Assert.Single(FragranceCheck.Find(budget, bench.Workshop.Recipe("bar"), bench.Workshop.Markets.Every)).Rule);
     }
 
     [Fact]

@@ -49,8 +49,7 @@ public partial class ConventionTests
     public void The_command_reads_the_clock_in_one_place() =>
         Assert.Equal(["Shared.cs"], Sources("Cli").Where(f => Clock().IsMatch(f.Text)).Select(f => f.Name));
 
-    // What ships is read in one place; a workshop, a market or a label brings it to all others. The books do not know where a piece is
-    // sold on, so that a term of a complaint is the strictest of the markets known.
+    // What ships is read in one place; a workshop, a market or a label brings it to all others.
     [Fact]
     public void What_ships_is_kept_in_one_place() => Assert.Equal(["Shipped.cs"],
         Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli")
@@ -58,15 +57,9 @@ public partial class ConventionTests
             .Select(f => f.Name));
 
     [Fact]
-    public void The_layers_below_the_doors_are_handed_the_law_and_the_dictionary() => Assert.Equal(["Shipped.cs", "StockMovements.cs"],
-        Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records")
+    public void All_below_the_doors_are_handed_the_law_and_the_dictionary() => Assert.Equal(["Shipped.cs"],
+        Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App")
             .Where(f => Regex.IsMatch(f.Text, @"\bShipped\b")).Select(f => f.Name));
-
-    // Where there is no workshop yet, and where what every label needs is begun beside its reading.
-    [Fact]
-    public void What_a_person_does_is_handed_them_but_for_the_start_of_a_workshop() => Assert.Equal(
-        ["Prewarm.cs", "StartPreview.cs", "WorkshopStart.cs"],
-        Sources("App").Where(f => Regex.IsMatch(f.Text, @"\bShipped\b")).Select(f => f.Name).Order(StringComparer.Ordinal));
 
     // Both are made from a batch by the mass balance alone.
     [Fact]

@@ -48,7 +48,7 @@ public sealed class FifthMarketTests
     [Fact]
     public void The_line_of_suppliers_lists_is_no_narrower_than_any_market_s() =>
         Assert.All(MarketBook.Shipped.All,
-            m => Assert.InRange(FreeOrder.OfLists, m.On(Day).Figure("ingredients.one-percent-line").Figure / 100, 1));
+            m => Assert.InRange(FreeOrder.OfLists(m.Book), m.On(Day).Figure("ingredients.one-percent-line").Figure / 100, 1));
 
     [Fact]
     public void It_judges_a_label_made_elsewhere_and_a_rule_of_2030_does_not_bind_before()

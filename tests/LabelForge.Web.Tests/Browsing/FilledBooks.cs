@@ -45,9 +45,11 @@ internal static class FilledBooks
         Production.Close(book, Lot, 6, 1, 730, Today, "test");
         var sale = StockMovements.Sell(book, Lot, 3, "Fairport market", 21, Today, "test");
         StockMovements.Sell(book, Lot, 1, "A. Reader", 0, Today, "test");
-        Correcting.Of(book, BookLists.Sale, sale.Id, new Dictionary<string, string> { ["pieces"] = "2" }, "One came back the same day",
+        Correcting.Of(book, Shipped.Markets, BookLists.Sale, sale.Id, new Dictionary<string, string> { ["pieces"] = "2" },
+            "One came back the same day",
             Today, "test");
-        StockMovements.Complain(book, Lot, "A. Reader", "A rash that sent her to hospital", serious: true, smallBusiness: true, Today,
+        StockMovements.Complain(book, Shipped.Markets, Lot, "A. Reader", "A rash that sent her to hospital", serious: true,
+            smallBusiness: true, Today,
             "test");
         StockMovements.DisposePieces(book, Lot, 1, "Dropped", Today, "test");
         var next = BatchFormula.Of(workshop, workshop.Recipe("hayloft-bar"));

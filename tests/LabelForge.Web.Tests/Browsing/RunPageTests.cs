@@ -73,12 +73,12 @@ public sealed class RunPageTests(Chromium chromium)
         await PrintAsync(page, printer: null);
         // The same places once more, on a new sheet.
         File.Delete(Path.Combine(window.Folder, "part-used.yaml"));
-        PrintRun.Spoil(OpenBooks.Open(window.Folder), Lot, 6, Day, "test");
+        PrintRun.Spoil(OpenBooks.Open(window.Folder), Shipped.Markets, Lot, 6, Day, "test");
         await window.GoAsync("/run");
         await Assertions.Expect(page.Locator($"#count-{Lot}")).ToHaveTextAsync("6");
         await PrintAsync(page, "kitchen");
         await window.GoAsync("/run");
-        PrintRun.Spoil(OpenBooks.Open(window.Folder), Lot, 1, Day, "test");
+        PrintRun.Spoil(OpenBooks.Open(window.Folder), Shipped.Markets, Lot, 1, Day, "test");
         await Assertions.Expect(page.Locator($"#count-{Lot}")).ToHaveTextAsync("1");
         await page.ClickAsync("#plan");
         await Assertions.Expect(page.Locator("#run-printer")).ToHaveValueAsync("kitchen");

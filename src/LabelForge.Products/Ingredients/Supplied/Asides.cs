@@ -54,7 +54,7 @@ internal sealed partial record Asides(string Name, CasNumber? Cas, string? Share
         var parsed = ShareText.Parse($"{match.Groups["low"].Value.Replace(',', '.')}-{match.Groups["high"].Value.Replace(',', '.')} %");
         return parsed.IsValue
             ? parsed.Value
-            : throw new InputException(null, 0, "supplied.share-in-aside", ("numbers", numbers), ("inner", parsed.Problem));
+            : throw new InputException("supplied.share-in-aside", ("numbers", numbers), ("inner", parsed.Problem));
     }
 
     [GeneratedRegex(@"[(\[](?<in>[^()\[\]]*)[)\]]")]

@@ -28,7 +28,7 @@ public static partial class CertificateText
     public static Certificate Read(string text, FragranceAllergens known)
     {
         if (text.Length > MostCharacters)
-            throw new InputException(null, 0, "supplied.certificate-too-long");
+            throw new InputException("supplied.certificate-too-long");
         var limits = new Dictionary<string, decimal>(StringComparer.Ordinal);
         var allergens = new Dictionary<string, string>(StringComparer.Ordinal);
         var unread = ImmutableArray.CreateBuilder<string>();

@@ -34,7 +34,7 @@ public static class CsvDeclaration
             {
                 var read = SuppliedText.NameOf(PaperText.Of(cells[name]).TrimStart(PaperText.Parting, '\n'), names.Count + 1, false, none,
                     knows)
-                    ?? throw new InputException(null, 0, "supplied.no-name", ("cell", cells[name]));
+                    ?? throw new InputException("supplied.no-name", ("cell", cells[name]));
                 var said = share >= 0 && share < cells.Length ? cells[share].Trim() : "";
                 names.Add(said.Length == 0 ? read : WithShare(read, said, heading[share]));
             }
@@ -56,7 +56,7 @@ public static class CsvDeclaration
         if (rest.Length > 0)
         {
             // 0.3 may be thirty percent or three tenths of one: only the supplier's heading can tell.
-            throw new InputException(null, 0, "supplied.not-a-share", ("said", said));
+            throw new InputException("supplied.not-a-share", ("said", said));
         }
         return name with { Share = share, Remarks = remark is null ? name.Remarks : name.Remarks.Add(remark) };
     }

@@ -25,7 +25,7 @@ internal static partial class GroupBound
         var parsed = ShareText.Parse($"<= {match.Groups["most"].Value.Replace(',', '.')} %");
         return parsed.IsValue
             ? parsed.Value
-            : throw new InputException(null, 0, "supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
+            : throw new InputException("supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
     }
 
     private const string Percent = @"\s*(?:%|per\s?cent|pct\.?)\s*";

@@ -18,7 +18,7 @@ public static partial class SafetySheet
     {
         ArgumentNullException.ThrowIfNull(text);
         if (text.Length > CertificateText.MostCharacters)
-            throw new InputException(null, 0, "supplied.sheet-too-long");
+            throw new InputException("supplied.sheet-too-long");
         var section = Section(PaperText.Of(text).Replace(PaperText.Parting, ' '));
         var names = ImmutableArray.CreateBuilder<SuppliedName>();
         var unread = ImmutableArray.CreateBuilder<string>();
@@ -41,7 +41,7 @@ public static partial class SafetySheet
             Enter(last.Name, last.Cas, last.Share, last.Name);
         return names.Count > 0
             ? new SuppliedList(names.ToImmutable(), unread.ToImmutable())
-            : throw new InputException(null, 0, "supplied.no-cas-row");
+            : throw new InputException("supplied.no-cas-row");
 
         void Row(string line, (CasNumber Number, int At, int Length) cas)
         {
@@ -103,7 +103,7 @@ public static partial class SafetySheet
         var (low, high) = (Figure(match.Groups["low"].Value),
             match.Groups["high"].Success ? Figure(match.Groups["high"].Value) : (decimal?)null);
         if (low > 100 || high > 100 || low > high)
-            throw new InputException(null, 0, "supplied.no-share", ("match", match.Value.Trim()));
+            throw new InputException("supplied.no-share", ("match", match.Value.Trim()));
         var (from, to) = (match.Groups["sign"].Value.TrimStart(), high) switch
         {
             (_, { } most) => (low, most),

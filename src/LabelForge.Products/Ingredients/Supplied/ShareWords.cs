@@ -29,11 +29,11 @@ internal static partial class ShareWords
         var text = second is null ? $"{sign} {first} %" : $"{first}-{second} %";
         var isRange = second is not null;
         if (isRange && sign == "<=")
-            throw new InputException(null, 0, "supplied.not-a-share-2", ("match", match.Value.Trim()));
+            throw new InputException("supplied.not-a-share-2", ("match", match.Value.Trim()));
         var parsed = ShareText.Parse(text.Trim());
         return parsed.IsValue
             ? parsed.Value
-            : throw new InputException(null, 0, "supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
+            : throw new InputException("supplied.share-in", ("words", match.Value.Trim()), ("inner", parsed.Problem));
     }
 
     private static string? Figure(Match match, string group) =>

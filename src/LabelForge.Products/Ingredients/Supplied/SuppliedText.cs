@@ -20,7 +20,7 @@ public static class SuppliedText
         ArgumentNullException.ThrowIfNull(text);
         ArgumentNullException.ThrowIfNull(knows);
         if (text.Length > MostCharacters)
-            throw new InputException(null, 0, "supplied.too-long", ("count", text.Length), ("most-characters", MostCharacters));
+            throw new InputException("supplied.too-long", ("count", text.Length), ("most-characters", MostCharacters));
         bool IsName(string piece) => piece.Length < MostCharactersOfAName && knows(NamePiece.Of(piece, knows).Name);
         var notes = Footnotes.Of(PaperText.Of(text), IsName);
         var parts = PaperParts.Of(notes.Text, IsName);
@@ -41,7 +41,7 @@ public static class SuppliedText
         }
         return names.Count > 0
             ? new SuppliedList(names.ToImmutable(), leftOut.ToImmutable()) { LeftOutLines = [.. leftOut.Select(l => LineOf(text, l))] }
-            : throw new InputException(null, 0, "supplied.no-ingredient");
+            : throw new InputException("supplied.no-ingredient");
     }
 
     // By its letters and figures alone: spaces, hyphens and line ends are not what they were.

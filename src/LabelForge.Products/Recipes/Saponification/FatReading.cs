@@ -56,7 +56,7 @@ internal static class FatReading
 
     private static InputException Refuse(Material material, int line, string code,
         params ReadOnlySpan<(string Name, object? Value)> arguments) =>
-        new(material.File, line, "soap.fat", ("material", material.Id), ("inner", new Problem(null, 0, code, arguments)));
+        new(material.File, line, "soap.fat", ("material", material.Id), ("inner", new Problem(code, arguments)));
 
     private sealed record Named(DeclaredConstituent Written, Ingredient? Entry)
     {

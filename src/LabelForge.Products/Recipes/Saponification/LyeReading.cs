@@ -29,5 +29,5 @@ internal static class LyeReading
 
     private static InputException Refuse(Material material, string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
         new(material.File, material.Contains.IsEmpty ? 0 : material.Contains[0].Line, "soap.lye", ("material", material.Id),
-            ("inner", new Problem(null, 0, code, arguments)));
+            ("inner", new Problem(code, arguments)));
 }

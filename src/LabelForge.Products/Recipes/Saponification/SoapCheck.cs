@@ -26,12 +26,13 @@ public static class SoapCheck
             yield break;
         }
         var superfat = Superfat.Of(charge);
+        var rules = workshop.Markets.Every.Rules;
         if (Spare(charge) > Nothing)
-            yield return EveryMarket.Rules["lye.excess"].Find(recipe.File, Excess(charge, superfat), WhatToDo(charge, superfat));
+            yield return rules["lye.excess"].Find(recipe.File, Excess(charge, superfat), WhatToDo(charge, superfat));
         if (recipe.Superfat is { } written && Math.Abs(superfat.Middle - written.Share.Fraction) > SuperfatStep)
-            yield return EveryMarket.Rules["lye.superfat-differs"].Find(recipe.File, written.Share, Percent(superfat.Middle));
+            yield return rules["lye.superfat-differs"].Find(recipe.File, written.Share, Percent(superfat.Middle));
         foreach (var lye in charge.Lyes.Where(l => !l.IsPurityKnown))
-            yield return EveryMarket.Rules["lye.purity-unknown"].Find(recipe.File, lye.Material.Name, lye.Material.File);
+            yield return rules["lye.purity-unknown"].Find(recipe.File, lye.Material.Name, lye.Material.File);
     }
 
     // Judged by the low end of every oil's range: the least alkali that the oils may take up.

@@ -73,7 +73,7 @@ public abstract class BooksView : FormView, IDisposable
     protected string By => Preferences.Who;
 
     /// <summary>A day as it is written everywhere.</summary>
-    protected static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
+    protected static string Day(DateOnly day) => day.ToIso();
 
     /// <summary>Writes a form into the books, once for its key, and tells on the page what became of it.</summary>
     /// <param name="form">The form's name; its key is renewed, whatever becomes of it.</param>

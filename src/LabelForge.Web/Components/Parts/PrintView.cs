@@ -116,7 +116,7 @@ public abstract class PrintView : RecipeView
         stock.Kind == StockKind.Roll ? 1 : PartUsedSheets.Of(OpenDocuments.Folder).FirstOf(stock);
 
     /// <summary>A day as it is written everywhere.</summary>
-    protected static string Day(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+    protected static string Day(DateOnly day) => day.ToIso();
 
     /// <summary>What would be printed is looked at anew.</summary>
     protected abstract void Settle();

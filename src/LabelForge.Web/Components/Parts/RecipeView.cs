@@ -49,9 +49,6 @@ public abstract class RecipeView : EditorView
     protected LabelView View =>
         File?.Problem is { } problem && _view.Job is not null ? _view with { IsOld = true, Problem = problem } : _view;
 
-    /// <summary>Whether a newer view is being made.</summary>
-    protected bool IsMaking { get; private set; }
-
     /// <summary>How the file is named.</summary>
     protected string Shown => $"recipes/{Id}.yaml";
 
@@ -141,7 +138,6 @@ public abstract class RecipeView : EditorView
     {
         if (File is not { Problem: null } file)
             return;
-        IsMaking = true;
         _latest?.Want((file.Text, Wish));
     }
 
@@ -196,7 +192,6 @@ public abstract class RecipeView : EditorView
     {
         // Where something is wrong the last good picture stays on the screen, marked as old.
         _view = view.Job is null && _view.Job is not null ? _view with { Problem = view.Problem, IsOld = true } : view;
-        IsMaking = false;
         Made();
     }
 

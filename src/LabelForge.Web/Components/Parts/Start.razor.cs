@@ -203,7 +203,7 @@ public partial class Start
             await Script.InvokeVoidAsync("labelforge.focus", first);
             return;
         }
-        if (Write(() => WorkshopStart.Files(_answers)))
+        if (Write(() => WorkshopStart.Files(_answers, Shipped.Dictionary, Shipped.Markets)))
             Here.NavigateTo($"/print/{WorkshopStart.Products(_answers).Recipe}");
     }
 
@@ -216,7 +216,7 @@ public partial class Start
             return;
         }
         if (Write(() => [.. _answers.Goods.Select(UsualGood.Named).OfType<UsualGood>()
-            .Select(g => new StartFile(OpenDocuments.Materials, g.Id, g.Text)), WorkshopStart.Business(_answers)]))
+            .Select(g => new StartFile(OpenDocuments.Materials, g.Id, g.Text)), WorkshopStart.Business(_answers, Shipped.Markets)]))
             Here.NavigateTo("/");
     }
 
