@@ -1,4 +1,5 @@
 using System.Globalization;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Writer;

@@ -1,4 +1,5 @@
 using LabelForge.Measures;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Tests.Books;

@@ -1,4 +1,5 @@
 using LabelForge.Lots;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Records.Tests.Books;

@@ -1,5 +1,6 @@
 using LabelForge.Lots;
 using LabelForge.Measures;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
 using LabelForge.Records.Spreadsheets;

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Spreadsheets;
 using Microsoft.Data.Sqlite;

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;

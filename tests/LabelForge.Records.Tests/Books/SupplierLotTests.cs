@@ -1,3 +1,4 @@
+using LabelForge.Recipes;
 using CsCheck;
 using LabelForge.Checks.Reading;
 using LabelForge.Lookup;

@@ -1,4 +1,5 @@
 using System.Xml.Linq;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Spreadsheets;
 using LabelForge.Records.Tests.Books;
