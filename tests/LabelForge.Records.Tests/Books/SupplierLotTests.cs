@@ -1,7 +1,7 @@
-using LabelForge.Recipes;
 using CsCheck;
 using LabelForge.Checks.Reading;
 using LabelForge.Lookup;
+using LabelForge.Recipes;
 using LabelForge.Records.Books;
 using LabelForge.Records.Tests.Tracing;
 using Microsoft.Data.Sqlite;
