@@ -121,6 +121,9 @@ internal static partial class ColourChecks
             if (Certified().IsMatch(item.Name))
                 label.Tell("colour.not-permitted/not-listed", item.Name, item.Name,
                     "Its name is formed as those of certified colours are; none of this name is listed for cosmetics.");
+            else if (OfIndex().IsMatch(item.Name))
+                label.Tell("ingredients.colour-name/number", item.Name, item.Name,
+                    "The Colour Index names it so, and the listings do not: ask its maker for the listed name, or use another.");
             else if (NumberAlone().IsMatch(item.Name))
                 label.Tell("ingredients.colour-name/number", item.Name, item.Name,
                     "No colour additive listed in the United States is known here by this number: ask its maker for the listed name, or "
@@ -183,8 +186,12 @@ internal static partial class ColourChecks
     [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?[0-9]{5}(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex NumberAlone();
 
-    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?[0-9]{1,2}(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+|citrus\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?[0-9]{1,2}(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
     private static partial Regex Certified();
+
+    [GeneratedRegex(@"^(?:acid|basic|direct|disperse|food|mordant|natural|pigment|reactive|solvent|vat)\s+"
+        + @"(?:red|yellow|blue|green|orange|violet|brown|black|white)\s+[0-9]{1,3}(?::[0-9])?$", RegexOptions.IgnoreCase)]
+    private static partial Regex OfIndex();
 
     [GeneratedRegex(@"#|\bdye\b|\bcolou?r\b|\bE[0-9]{3}\b", RegexOptions.IgnoreCase)]
     private static partial Regex Odd();

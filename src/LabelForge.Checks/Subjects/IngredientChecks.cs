@@ -40,8 +40,12 @@ internal static partial class IngredientChecks
             && !FoldedText.Of(list.Heading).Contains("ingr", StringComparison.Ordinal))
             label.Tell(IngredientListReader.SaysIngredients(list.Heading) ? "ingredients.heading/translated" : "ingredients.heading",
                 "ingredients", list.Heading);
+        var naming = IngredientNaming.Of(label.Market);
         foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
-            Unknown(label, item);
+        {
+            if (!naming.NumbersColours || !ColourAndNumber().IsMatch(item.Name) || !label.Tell("ingredients.colour-name/words", item.Name, item.Name))
+                Unknown(label, item);
+        }
         Foreign(label, list);
         GoesOn(label, list);
     }
@@ -159,4 +163,11 @@ internal static partial class IngredientChecks
 
     [GeneratedRegex(@"\b(?:colou?r(?:ant|ing)?s?|dyes?|pigments?|f?d\s?&\s?c)\b|\bc\.?i\.?\s?[0-9]{5}", RegexOptions.IgnoreCase)]
     private static partial Regex ColourWord();
+
+    // A colour and a number in the larger languages, as the trade calls dyes.
+    [GeneratedRegex(@"^(?:acid|basic|food|lebensmittel|(?:f?d\s?&\s?c))?\s*(?:red|pink|blue|green|yellow|orange|purple|violet|brown|black"
+        + "|rot|rosa|blau|grün|gelb|schwarz|braun|rouge|bleu|vert|jaune|noir|rojo|azul|verde|amarillo|negro|rosso|blu|giallo|nero"
+        + @"|rood|blauw|groen|geel|zwart|czerwony|niebieski|zielony|żółty|vermelho|amarelo)\s+(?:no?\.?|nr\.?|n°)?\s*[0-9]{1,3}$",
+        RegexOptions.IgnoreCase)]
+    private static partial Regex ColourAndNumber();
 }

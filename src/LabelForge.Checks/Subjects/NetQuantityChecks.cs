@@ -87,7 +87,7 @@ internal static partial class NetQuantityChecks
     {
         var text = label.Label.Text.Text;
         var around = text[Math.Max(0, read.Span.Start - 14)..Math.Min(text.Length, read.Span.End + 14)];
-        if (label.Label.Own is null && Qualifier().Match(around) is { Success: true } word)
+        if (label.Label.Own is null && Qualifier().Match(around) is { Success: true } word && !SaysMore(text, read, word))
             label.Tell("net-quantity.overstated/words", read.Written, read.Written, word.Value.ToLowerInvariant());
         if (!read.Quantities[0].IsVolume && !(read.SaysNet && read.SaysWeight))
             label.Tell("net-quantity.form", read.Written, read.Written, "a weight is told as net weight", "Begin it with Net Wt",
@@ -101,6 +101,13 @@ internal static partial class NetQuantityChecks
             .Any(m => m.System == MeasureSystem.Customary && m.Places > most && !IsFraction(m, read)))
             label.Tell(soap ? "net-quantity.form/soap" : "net-quantity.form", read.Written, read.Written,
                 $"a decimal fraction has more than {most:0} places", $"Cut it to {most:0} places", "(d)");
+    }
+
+    // "3 oz (85 g), about 60 washes": behind the quantity, and of a figure of its own.
+    private static bool SaysMore(string text, NetQuantityRead read, Match word)
+    {
+        var after = Math.Max(0, read.Span.Start - 14) + word.Index + word.Length;
+        return after > read.Span.End && OwnFigure().IsMatch(text[after..Math.Min(text.Length, after + 4)]);
     }
 
     private static bool IsFraction(ReadMeasure measure, NetQuantityRead read) => read.Written.Contains('/') && measure.Places == 2;
@@ -133,4 +140,7 @@ internal static partial class NetQuantityChecks
     [GeneratedRegex(@"\b(?:approx(?:imately)?|about|minimum|at least|not less than|up to|jumbo|giant|full|when "
         + @"packed|generous|est(?:imated)?(?!\.?\s+(?:[0-9]{4}|[MDCLXVI]{3,})\b))(?=[\s.:]|$)", RegexOptions.IgnoreCase)]
     private static partial Regex Qualifier();
+
+    [GeneratedRegex(@"^\s+[0-9]")]
+    private static partial Regex OwnFigure();
 }

@@ -40,7 +40,7 @@ internal static class OrderChecks
             label.Tell("ingredients.order/alphabet", "ingredients");
     }
 
-    // What is there in traces: a certified dye, a preservative, a chelator, a scent.
+    // What is there in traces: a certified dye, a preservative, an antioxidant, a chelator, a scent.
     private static string? Trace(IngredientRead item, ColourAdditives listed)
     {
         if (ColourChecks.ColourOf(item.Name, item.Known, listed) is { Certified: true })
@@ -50,6 +50,7 @@ internal static class OrderChecks
             IngredientRole.Fragrance or IngredientRole.EssentialOil => "a scent",
             IngredientRole.Preservative => "a preservative",
             IngredientRole.Chelator => "a chelator",
+            IngredientRole.Antioxidant => "an antioxidant",
             _ => null,
         };
     }

@@ -28,6 +28,17 @@ public sealed class PhraseSet
     /// <summary>Whether one of them stands in a sentence without accents.</summary>
     internal bool IsIn(string sentence) => MayBeIn(sentence.ToLowerInvariant()) && pattern.Value.IsMatch(sentence);
 
+    /// <summary>Whether one of them changes the sense of words in their sentence. What overlaps the words does, and what stands apart
+    /// from them; not what has the same words elsewhere: "cures for six weeks, cures eczema" says the second still.</summary>
+    internal bool Excuses(ClaimPlace place)
+    {
+        if (!MayBeIn(place.Sentence.ToLowerInvariant()))
+            return false;
+        var (start, end) = (place.Start - place.From, place.End - place.From);
+        return pattern.Value.Matches(place.Sentence)
+            .Any(m => (m.Index < end && start < m.Index + m.Length) || !m.Value.Contains(place.Words, StringComparison.OrdinalIgnoreCase));
+    }
+
     /// <summary>Whether a sentence without accents begins with one of them.</summary>
     internal bool Begins(string sentence) =>
         MayBeIn(sentence.ToLowerInvariant()) && pattern.Value.Match(sentence) is { Success: true, Index: 0 };

@@ -23,13 +23,22 @@ public static partial class WordCheck
             {
                 var place = text.At(span.Start, span.End - span.Start);
                 if (((!byMeaning && language == "en") || place.Grammars.Any(g => g.Language == language))
-                    && !claim.Unless.Any(u => u.IsIn(place.Sentence))
+                    && !IsEverydayAlone(place, span, language)
+                    && !claim.Unless.Any(u => u.Excuses(place))
                     && !(claim.Figures && WordContext.IsFigure(place))
                     && !WordContext.ClaimsNothing(place))
                     yield return new(Plain(text.Written[span.Start..span.End]), span, byMeaning);
             }
         }
     }
+
+    // "The cough of the old van" says nothing of the product; "Coughs?" asks whoever has one.
+    private static bool IsEverydayAlone(ClaimPlace place, WordSpan span, string language) =>
+        place.Grammars.Select(g => g.Language).Append(language).Distinct().Select(WordLists.Everyday)
+            .Any(words => words is not null && place.Text.Of(words).Contains(span))
+            && !(place.IsAsked && place.Sentence.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= MostOfAsking);
+
+    private const int MostOfAsking = 3;
 
     /// <summary>The words of a text by which it denies something; null where it does not.</summary>
     internal static string? Denial(ClaimText text, DenialWords denial) =>

@@ -131,6 +131,10 @@ public static class WordLists
         return found.Length > 0 ? found.Min() : null;
     }
 
+    /// <summary>What everyday talk names as well as a physician does: "cough", "snake bite".</summary>
+    internal static WordClass? Everyday(string language) =>
+        Classes.Value.First(c => c.Language == language).Classes.GetValueOrDefault("everyday");
+
     private static int Entry(ClaimWords[] all, YamlRecord record)
     {
         var id = record.Text("id", "the id of an entry of claims.yaml");

@@ -133,7 +133,7 @@ public static partial class BusinessReader
     /// <summary>The name that stands just before an address: on its line, or else on the line above it.</summary>
     private static string? NameBefore(string before)
     {
-        var lines = before.TrimEnd(' ', ',', '\n', '•', '·', '|', '-', '–', ';').Split('\n');
+        var lines = before.TrimEnd(' ', ',', '\n', '•', '·', '|', '/', '-', '–', ';').Split('\n');
         if (lines.Length == 0)
             return null;
         var last = lines[^1];
@@ -175,7 +175,7 @@ public static partial class BusinessReader
 
     [GeneratedRegex(@"(?<street>(?:[0-9]{1,6}[A-Z]?(?:-[0-9A-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ "
         + @"\n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ "
-        + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?[0-9]+(?:,?[ ]box[ ]\w+)?|rr?[ ]?[0-9]+[ ]box[ ]\w+))[ ]*[,.;•·|-]?[ \n]*$",
+        + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?[0-9]+(?:,?[ ]box[ ]\w+)?|rr?[ ]?[0-9]+[ ]box[ ]\w+))[ ]*[,.;•·|/-]?[ \n]*$",
         RegexOptions.IgnoreCase)]
     private static partial Regex StreetAtEnd();
 
@@ -212,7 +212,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"(?:[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
     private static partial Regex PartBreak();
 
-    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|lot\b|batch\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made(?!$)|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^[0-9]{5}(?:-[0-9]{4})?$|^\+?[0-9 ().-]+$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|(?:lot|batch)(?=[\s.:#]*(?:no\b|code\b|$|\S*[0-9]))\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made(?!$)|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^[0-9]{5}(?:-[0-9]{4})?$|^\+?[0-9 ().-]+$", RegexOptions.IgnoreCase)]
     private static partial Regex NoName();
 
     [GeneratedRegex(@"(?<=[\n,. ])(?<country>Canada|Mexico|China|France|Germany|Italy|Spain|Portugal|India|Japan|Korea|South "

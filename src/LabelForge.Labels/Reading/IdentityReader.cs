@@ -103,7 +103,7 @@ public static partial class IdentityReader
         if (start < 2 || text[start - 1] != '\n' || start >= text.Length || !char.IsLower(text[start]))
             return false;
         var above = text[(text.LastIndexOf('\n', start - 2) + 1)..(start - 1)].TrimEnd();
-        return Words(above) >= SentenceWords && above is not [.., '.' or '!' or '?' or ':'];
+        return Words(above) >= SentenceWords && above.Any(char.IsLower) && above is not [.., '.' or '!' or '?' or ':'];
     }
 
     private static IEnumerable<(int Start, string Text)> Parts(string text)

@@ -115,7 +115,7 @@ public static partial class IngredientListReader
         var word = $@"(?:{LabelWords.Alternatives(LabelWord.Ingredients)})(?:\s*[(\[]?\s*inci\s*[)\]]?)?";
         var several = $@"{word}(?:\s*[/|•·&,–-]\s*{word}){{0,5}}(?:\s*[(\[]\s*{word}\s*[)\]])?";
         return new Regex(
-            $@"(?:^|(?<=[\n.|;*#•·:]))[ *#_]*(?<word>{several})[ *_]*(?:\.?:|[.\n–—•|~>=»→-])\s*|(?<![\p{{L}}])(?<word>{several})\s*[:–—]\s*|^[ *#_]*(?<word>(?:ingredients|inci)(?:\s*[/|•·-]\s*{word}){{0,5}})\s+(?<bare>(?=\p{{L}}))",
+            $@"(?:^|(?<=[\n.|;*#•·:]))[ *#_]*(?<word>{several})[ *_]*(?:\.?:|[.\n–—•|~>=»→-])\s*|(?<![\p{{L}}])(?<word>{several})(?:\s*\([^()\n]{{1,30}}\)(?=\s*:))?\s*[:–—]\s*|^[ *#_]*(?<word>(?:ingredients|inci)(?:\s*[/|•·-]\s*{word}){{0,5}})\s+(?<bare>(?=\p{{L}}))",
             RegexOptions.CultureInvariant | RegexOptions.Multiline, TimeSpan.FromSeconds(5));
     }
 

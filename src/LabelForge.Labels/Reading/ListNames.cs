@@ -60,7 +60,7 @@ internal static partial class ListNames
     /// <summary>A name without footnote marks, percentages, bullets, or the word organic before it.</summary>
     public static string Bare(string name)
     {
-        var bare = Percent().Replace(ItemNumber().Replace(name, ""), "").Trim().TrimStart('-', '*', '+', '–', '—', '/')
+        var bare = Footnote().Replace(Percent().Replace(ItemNumber().Replace(name, ""), ""), "").Trim().TrimStart('-', '*', '+', '–', '—', '/')
             .TrimEnd('.', '*', '†', '‡', '+', ':', ' ', '-', '/', '–', '—').Trim();
         return Organic().Replace(Spaces().Replace(bare, " "), "").Trim();
     }
@@ -241,4 +241,8 @@ internal static partial class ListNames
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();
+
+    // "Sodium Hydroxide* (*none left in the finished bar)": what the mark says, in brackets behind the last name.
+    [GeneratedRegex(@"\s*\(\s*[*†‡][^()]*\)?\s*$")]
+    private static partial Regex Footnote();
 }

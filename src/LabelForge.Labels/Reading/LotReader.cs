@@ -40,7 +40,7 @@ public static partial class LotReader
         $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)})(?![\p{{L}}])\s*(?:no\.?|nr\.?|n°|number|code)?\s*(?::\s*|(?=\s(?:see|siehe|voir)\s)\s)(?:(?:see|voir|siehe|vedi|vease|ver|zie|se|patrz|zob|viz|katso|ks|lasd|vezi|vt|vaata|skat|zr|βλ|вж|fech)\.?\s(?:[\p{{L}}']+ ?){{1,4}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
-    [GeneratedRegex(@"(?:(?<![\p{L}0-9.])L\s?[:#.]\s?|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]
+    [GeneratedRegex(@"(?:(?<![\p{L}0-9.])[LB]\s?[:#.]\s?(?=\S*[0-9])|(?<=^|[\n|•·]\s{0,4})[Cc](?:ode|ODE)\s*[:#]?\s+(?=[0-9])|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]
     private static partial Regex Short();
 
     // A code alone in its line or part, letters and figures in one: the law asks for no word before it. No postal code, no quantity,

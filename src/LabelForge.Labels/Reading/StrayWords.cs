@@ -66,7 +66,8 @@ public static partial class WordAccount
         var parts = Parts(text.Text, left, identity, trader).ToArray();
         string[] languages =
         [
-            .. parts.SelectMany(p => p.Text.Split('/', ':')).Select(LanguageOf.Find).OfType<(string Language, double Share)>()
+            .. parts.Select(p => p.Text).Append(identity is { } named ? LineAt(text.Text, named.Start) : "")
+                .SelectMany(p => p.Split('/', ':', '|', '—', '–', '•', '·', '"', '«', '»', '“', '”')).Select(LanguageOf.Find).OfType<(string Language, double Share)>()
                 .Where(l => l.Share >= LeastKnown && LabelWords.Languages.Contains(l.Language)).Select(l => l.Language),
         ];
         var known = new KnownWords(languages,
@@ -190,6 +191,8 @@ public static partial class WordAccount
             && !read.Contains(known.Key) && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
 
     private static bool EndsBefore(string text, int at) => text[..at].TrimEnd(' ', '\n') is [.., '.' or '!' or '?'];
+
+    private static string LineAt(string text, int at) => Lines.At(text, text.LastIndexOf('\n', Math.Max(0, at - 1)) + 1);
 
     private static int LineOf(string text, int at) => text.AsSpan(0, Math.Min(at, text.Length)).Count('\n');
 
