@@ -7,11 +7,13 @@ namespace LabelForge.Recipes;
 /// <summary>A country, as an address names it.</summary>
 /// <param name="Code">Its two letters (ISO 3166-1).</param>
 /// <param name="Name">Its short name in English.</param>
+/// <param name="French">Its short name in French.</param>
 /// <param name="Currency">What is paid with there (ISO 4217).</param>
-public sealed partial record Country(string Code, string Name, string Currency)
+public sealed partial record Country(string Code, string Name, string French, string Currency)
 {
     private static readonly Lazy<ImmutableArray<Country>> Read = new(() => [.. DataTable.Embedded("places/countries")
-        .SelectMany(t => t.Rows(["code", "name", "currency", "source"])).Select(r => new Country(r["code"], r["name"], r["currency"]))
+        .SelectMany(t => t.Rows(["code", "name", "french", "currency", "source"]))
+        .Select(r => new Country(r["code"], r["name"], r["french"], r["currency"]))
         .OrderBy(c => c.Name, StringComparer.Ordinal)]);
 
     private static readonly Lazy<FrozenDictionary<string, Country>> OnLabels = new(Listed);

@@ -16,7 +16,7 @@ public sealed class FrenchTests(Chromium chromium)
           const walk = document.createTreeWalker(document.querySelector('body'), NodeFilter.SHOW_TEXT);
           while (walk.nextNode()) {
             const e = walk.currentNode.parentElement, text = walk.currentNode.textContent.trim();
-            if (!text || e.closest('[lang="en"], script, style, textarea, pre, code, datalist, #country, #stock, svg.label, .statement')) continue;
+            if (!text || e.closest('[lang="en"], script, style, textarea, pre, code, datalist, #stock, svg.label, .statement')) continue;
             const hits = text.match(words) ?? [];
             if (hits.length >= 2 || hits.length === 1 && text.split(/\s+/).length <= 4) found.push(text.slice(0, 200));
           }

@@ -19,7 +19,7 @@ namespace LabelForge.Web.Components.Pages;
 public partial class RecipePage
 {
     private static readonly Step[] Told = ["name", "identity", "product", "sold as", "pieces", "net", "superfat", "declare as", "yield",
-        "directions"];
+        "directions", "price"];
 
     private string _moulds = "";
     private (string Use, string Amount)? _line;

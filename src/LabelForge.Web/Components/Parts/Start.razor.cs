@@ -47,12 +47,17 @@ public partial class Start
         _answers.Pieces.Trim().Length > 0 && !int.TryParse(_answers.Pieces.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out _);
 
     /// <summary>The first thing that is still to be answered, by its field's id; null where all is.</summary>
-    private string? Missing => string.IsNullOrWhiteSpace(_answers.Shop) ? "shop"
-        : !_answers.Goods.Any(g => UsualGood.Named(g)?.Material.Kind == MaterialKind.Base) && _answers.Wrapper.Trim().Length == 0 ? "base"
-        : Asked.FirstOrDefault(a => string.IsNullOrWhiteSpace(_answers.Amounts.GetValueOrDefault(a.Key))
-            || Wrong(_answers.Amounts[a.Key]) is not null) is { Key: { } key } ? $"amount-{key}"
-        : _answers.Pieces.Trim().Length == 0 || PiecesWrong ? "pieces"
-        : null;
+    private string? Missing => NoShop ? "shop" : NoBase ? "base" : AmountOpen is { } key ? $"amount-{key}" : NoPieces ? "pieces" : null;
+
+    private bool NoShop => string.IsNullOrWhiteSpace(_answers.Shop);
+
+    private bool NoBase =>
+        !_answers.Goods.Any(g => UsualGood.Named(g)?.Material.Kind == MaterialKind.Base) && _answers.Wrapper.Trim().Length == 0;
+
+    private string? AmountOpen => Asked.FirstOrDefault(a => string.IsNullOrWhiteSpace(_answers.Amounts.GetValueOrDefault(a.Key))
+        || Wrong(_answers.Amounts[a.Key]) is not null).Key;
+
+    private bool NoPieces => _answers.Pieces.Trim().Length == 0 || PiecesWrong;
 
     private string WrapperRead
     {
@@ -140,7 +145,7 @@ public partial class Start
                     ? "1.5 % of batch"
                     : key == WorkshopStart.Colour
                     ? "0.6 g"
-                    : UsualGood.Named(key)?.Material.Kind is MaterialKind.Base || key == WorkshopStart.OwnBase
+                    : IsBase(key)
                     ? "1.5 lb"
                     : "1 tsp"];
         if (Measures.Amount.Parse(strict) is not { IsValue: true, Value: var amount })
@@ -153,30 +158,31 @@ public partial class Start
     }
 
     private string? AmountWrong(string key, string typed) => _left.Contains($"amount-{key}") && typed.Trim().Length > 0
-        ? OfWhat(typed).Length > 0 ? Say["start.of-what", Loose.Money(typed.Trim())] : Wrong(Loose.Amount(typed)) : null;
+        ? OfWhat(key, typed).Length > 0 ? Say["start.of-what", Loose.Money(typed.Trim())] : Wrong(Loose.Amount(typed)) : null;
 
     private string? Wrong(string amount) =>
         amount.Trim().Length == 0 || Measures.Amount.Parse(amount) is not { IsValue: false } wrong
             ? null
             : PageWords.Told(wrong.Problem, Say.Language);
 
-    // A number that does not say of what: the answers, as buttons.
-    private static string[] OfWhat(string amount)
+    // A number that does not say of what: the answers, as buttons; a base is no part of a batch, it is most of it.
+    private static string[] OfWhat(string key, string amount)
     {
         var text = amount.Trim();
         var figure = Loose.Money(text.TrimEnd('%', ' '));
         if (!decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _))
             return [];
-        return text.EndsWith('%') ? [$"{figure} % of batch"] : [$"{figure} % of batch", $"{figure} g", $"{figure} oz", $"{figure} tsp"];
+        return text.EndsWith('%') ? [$"{figure} % of batch"]
+            : IsBase(key) ? [$"{figure} lb", $"{figure} oz", $"{figure} kg", $"{figure} g"]
+            : [$"{figure} % of batch", $"{figure} g", $"{figure} oz", $"{figure} tsp"];
     }
 
-    private string? Waits(string missing) => missing switch
-    {
-        "shop" => "1",
-        "base" => "2",
-        "pieces" => "4",
-        _ => "3",
-    };
+    private static bool IsBase(string key) =>
+        UsualGood.Named(key)?.Material.Kind is MaterialKind.Base || key == WorkshopStart.OwnBase;
+
+    // The questions that are still to be answered before a sheet can be printed.
+    private int[] Open => [.. new[] { NoShop, NoBase, AmountOpen is not null || NoBase, NoPieces }.Select((open, at) => (open, at + 1))
+        .Where(o => o.open).Select(o => o.Item2)];
 
     private RenderFragment Toggle(UsualGood good) => builder =>
     {
