@@ -45,7 +45,7 @@ internal sealed class YamlTree
             began |= tree.Current is DocumentStart;
             tree.Next();
         }
-        if (tree.Current is StreamEnd && !began)
+        if (tree.Current is StreamEnd or DocumentEnd && !began)
             throw new InputException(file, 1, "yaml.empty");
         var node = tree.Node(0);
         while (tree.Current is DocumentEnd)
@@ -196,7 +196,11 @@ internal sealed class YamlTree
             throw new InputException(_file, Line(Current.Start), "yaml.too-deep");
         var (start, entries) = (Current.Start, new Entries(this));
         static bool None(Token t) => t is FlowEntry or FlowSequenceEnd or Value;
-        AddValue(entries, KeyOfEntry(depth, None), depth, None, mayBeDashes: false);
+        Next<Key>();
+        // A question mark with no key behind it is refused among items in brackets, as the library does.
+        if (None(Current))
+            throw Unexpected("a key");
+        AddValue(entries, Node(depth + 1), depth, None, mayBeDashes: false);
         return entries.Map(start, null);
     }
 
