@@ -11,6 +11,10 @@ public sealed class BooksCache : IDisposable
     private readonly OpenDocuments _documents;
     private readonly FileWatch _watcher;
     private readonly Debounce _look;
+
+    // The page itself, and each question or entry that is under way.
+    private readonly CountdownEvent _users = new(1);
+    private bool _isOver;
     private ServerWatch? _server;
     private int _version;
 
@@ -50,19 +54,26 @@ public sealed class BooksCache : IDisposable
             Trouble = e.Problem;
             return otherwise;
         }
+        catch (OperationCanceledException)
+        {
+            return otherwise;
+        }
     }
 
     /// <summary>Asks the books by query, at one moment, without reading them whole; null is handed in where there are none yet.</summary>
     /// <exception cref="InputException">They cannot be read.</exception>
-    public T Ask<T>(Func<IBooks?, T> ask) => OpenBooks.Exists(_documents.Folder) ? Opened().Ask<T>(books => ask(books)) : ask(null);
+    /// <exception cref="OperationCanceledException">The page is no longer served.</exception>
+    public T Ask<T>(Func<IBooks?, T> ask) =>
+        Using(() => OpenBooks.Exists(_documents.Folder) ? Opened().Ask<T>(books => ask(books)) : ask(null));
 
     /// <summary>Writes into the books; makes them where there are none.</summary>
     /// <exception cref="InputException">The entry cannot stand, or the books cannot be written.</exception>
+    /// <exception cref="OperationCanceledException">The page is no longer served.</exception>
     public async Task<T> WriteAsync<T>(Func<OpenBooks, T> write)
     {
         try
         {
-            return await Task.Run(() => write(Opened()));
+            return await Task.Run(() => Using(() => write(Opened())));
         }
         finally
         {
@@ -101,11 +112,30 @@ public sealed class BooksCache : IDisposable
         }
     }
 
-    /// <inheritdoc/>
+    /// <summary>Waits for what is under way, so that nobody looks into the books when the page is said to be stopped, and their
+    /// folder may be moved.</summary>
     public void Dispose()
     {
+        if (Interlocked.Exchange(ref _isOver, true))
+            return;
+        _users.Signal();
+        _users.Wait(TimeSpan.FromSeconds(30));
         _watcher.Dispose();
         _server?.Dispose();
+    }
+
+    private T Using<T>(Func<T> work)
+    {
+        if (Volatile.Read(ref _isOver) || !_users.TryAddCount())
+            throw new OperationCanceledException();
+        try
+        {
+            return work();
+        }
+        finally
+        {
+            _users.Signal();
+        }
     }
 
     // What others write into books on a server is told by the server; it is listened to once the

@@ -167,24 +167,7 @@ public sealed class Window : IAsyncDisposable
     {
         await _context.DisposeAsync();
         await _server.DisposeAsync();
-        await RemoveAsync(Folder);
-    }
-
-    /// <summary>Removes a workshop whose page is no longer served. What was begun for a window that is gone may still look into the
-    /// books, which makes files beside them: the folder is empty a moment later.</summary>
-    internal static async Task RemoveAsync(string folder)
-    {
-        for (var tries = 0; Directory.Exists(folder); tries++)
-        {
-            try
-            {
-                Directory.Delete(folder, recursive: true);
-            }
-            catch (IOException) when (tries < 40)
-            {
-                await Task.Delay(50);
-            }
-        }
+        Directory.Delete(Folder, recursive: true);
     }
 
     // The invented example that the command ships.

@@ -122,7 +122,7 @@ public sealed class OtherBrowsersTests
             await Window.UntilAsync(() => File.ReadAllText(Path.Combine(folder, "recipes/tideline-bar.yaml"))
                 .Contains("name: Tideline by the sea", StringComparison.Ordinal), "the file has the new name");
         }
-        await Window.RemoveAsync(folder);
+        Directory.Delete(folder, recursive: true);
     }
 
     private static Process Start(string program, string[] words, Dictionary<string, string> environment)
