@@ -77,6 +77,7 @@ public sealed class HelpTests
     [Theory]
     [InlineData("Did you mean label?", "lable", "bramble-bar")]
     [InlineData("label takes no --desing. Did you mean --design?", "label", "bramble-bar", "--desing", "bar-2x4")]
+    [InlineData("--workshop stands behind the verb: labelforge today --workshop <folder>.", "--workshop", ".", "today")]
     [InlineData("gallery needs --out <file>", "gallery", "bramble-bar")]
     [InlineData("declare needs <recipe>: The recipe's file", "declare")]
     [InlineData("--format does not know \"xml\". Write one of: json, text.", "declare", "bramble-bar", "--format", "xml")]

@@ -27,6 +27,8 @@ internal static class CallMessages
         if (word.StartsWith('-') && word.Length > 1 && !char.IsAsciiDigit(word[1]))
         {
             var name = word.Split('=')[0];
+            if (verb.Options.FirstOrDefault(o => !o.Hidden && o.Name == name) is { } early)
+                return $"{name} stands behind the verb: labelforge {path} {ValueNames.Of(early)}.";
             if (name == "--format" && path.Length > 0)
                 return $"{path} takes no --format: it answers in words alone.";
             return $"{(path.Length == 0 ? "labelforge" : path)} takes no {name}.{Meant(Spelling.NearestOfFew(name, verb.Options.Where(o => !o.Hidden).Select(o => o.Name)))}";
