@@ -30,6 +30,10 @@ public sealed class DemoLabelTests : IDisposable
     public void The_examples_labels_read_back_from_PDF_say_what_was_printed_and_lack_nothing()
     {
         Assert.Equal(0, CommandRun.Of("demo", "--out", folder, "--on", "2026-11-25").ExitCode);
+        var labels = Directory.GetFiles(folder, "label.pdf", SearchOption.AllDirectories).Length;
+        Assert.Contains($"for each of {labels} products, and `range.pdf`", File.ReadAllText(Path.Combine(Repository.Folder, "README.md")),
+            StringComparison.Ordinal);
+        Assert.True(File.Exists(Path.Combine(folder, "range.pdf")));
         foreach (var recipe in Directory.GetFiles(Path.Combine(folder, "workshop", "recipes")))
         {
             var id = Path.GetFileNameWithoutExtension(recipe);

@@ -70,7 +70,7 @@ public sealed class ExampleCallTests
     [Fact]
     public void Every_task_of_the_cookbook_is_done_by_its_calls()
     {
-        var lines = File.ReadAllLines(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "docs", "cookbook.md"));
+        var lines = File.ReadAllLines(Path.Combine(Repository.Folder, "docs", "cookbook.md"));
         Assert.Equal(20, lines.Count(l => l.StartsWith("## ", StringComparison.Ordinal)));
         var folder = Directory.CreateTempSubdirectory("labelforge-tasks-").FullName;
         try
@@ -92,7 +92,7 @@ public sealed class ExampleCallTests
     [Fact]
     public void Every_call_of_README_runs_as_it_stands_from_an_empty_folder_to_a_printed_sheet()
     {
-        var readme = File.ReadAllText(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "README.md"));
+        var readme = File.ReadAllText(Path.Combine(Repository.Folder, "README.md"));
         string[] calls =
             [.. readme.Split('\n').Where(l => l.StartsWith("    labelforge ", StringComparison.Ordinal)).Select(l => l.Trim())];
         Assert.Equal("labelforge init my-workshop", calls[0]);
@@ -149,13 +149,11 @@ public sealed class ExampleCallTests
     // After a change that is meant: LABELFORGE_APPROVE=1.
     private static string[] Approved(IReadOnlyList<string> answers)
     {
-        var file = Path.Combine(Path.GetDirectoryName(Here())!, "..", "approved", "answers.txt");
+        var file = Path.Combine(Repository.Folder, "tests", "approved", "answers.txt");
         if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
             File.WriteAllLines(file, answers);
         return File.ReadAllLines(file);
     }
-
-    private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;
 
     private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) =>
         root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));

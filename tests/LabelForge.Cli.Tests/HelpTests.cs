@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using LabelForge.Cli.Help;
 
 namespace LabelForge.Cli.Tests;
@@ -8,7 +7,7 @@ public sealed class HelpTests
     [Fact]
     public void The_page_of_commands_is_what_help_writes()
     {
-        var page = Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "docs", "commands.md");
+        var page = Path.Combine(Repository.Folder, "docs", "commands.md");
         var written = CommandRun.Of("help", "--all").Output.ReplaceLineEndings("\n");
         Assert.True(File.ReadAllText(page).ReplaceLineEndings("\n") == written,
             "docs/commands.md is old. Write it anew: dotnet run --project src/LabelForge.Cli -- help --all > docs/commands.md");
@@ -100,6 +99,4 @@ public sealed class HelpTests
         Assert.Equal(2, help.ExitCode);
         Assert.Contains("\"bake\" is not something labelforge does", help.Messages);
     }
-
-    private static string Here([CallerFilePath] string here = "") => here;
 }

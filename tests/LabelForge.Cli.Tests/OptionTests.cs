@@ -53,7 +53,7 @@ public sealed partial class OptionTests
     {
         var unread = new List<string>();
         var declared = 0;
-        foreach (var file in Directory.EnumerateFiles(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "src", "LabelForge.Cli"),
+        foreach (var file in Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", "LabelForge.Cli"),
             "*.cs", SearchOption.AllDirectories)
             .Where(f => !f.Contains("/obj/", StringComparison.Ordinal) && Path.GetFileName(f) != "Shared.cs"))
         {
@@ -89,8 +89,6 @@ public sealed partial class OptionTests
     private static IEnumerable<Command> Verbs() => All(CommandTree.Root()).Where(v => v.Action is not null && !v.Hidden);
 
     private static IEnumerable<Command> All(Command root) => root.Subcommands.SelectMany(v => All(v).Prepend(v));
-
-    private static string Here([System.Runtime.CompilerServices.CallerFilePath] string here = "") => here;
 
     [GeneratedRegex(@"var (\w+) = new Option<")]
     private static partial Regex SingleOption();

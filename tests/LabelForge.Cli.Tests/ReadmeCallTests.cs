@@ -10,7 +10,7 @@ public sealed class ReadmeCallTests : IDisposable
     {
         var shop = Path.Combine(_folder, "my-workshop");
         Assert.Equal(0, CommandRun.Of("init", shop).ExitCode);
-        var lines = File.ReadAllLines(Path.Combine(Path.GetDirectoryName(Here())!, "..", "..", "README.md"));
+        var lines = File.ReadAllLines(Path.Combine(Repository.Folder, "README.md"));
         var call = Assert.Single(lines, l => l.StartsWith("    labelforge material ", StringComparison.Ordinal));
         var quoted = call.Split('"');
         var (name, declaration) = (quoted[1], quoted[3]);
@@ -18,8 +18,6 @@ public sealed class ReadmeCallTests : IDisposable
         Assert.True(run.ExitCode == 0, run.Messages);
         Assert.Contains("Wrote", run.Output);
     }
-
-    private static string Here([System.Runtime.CompilerServices.CallerFilePath] string path = "") => path;
 
     public void Dispose() => Directory.Delete(_folder, recursive: true);
 }

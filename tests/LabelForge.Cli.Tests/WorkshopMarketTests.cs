@@ -1,4 +1,3 @@
-using System.Runtime.CompilerServices;
 using System.Text.Json;
 
 namespace LabelForge.Cli.Tests;
@@ -19,7 +18,7 @@ public sealed class WorkshopMarketTests : IDisposable
     {
         Assert.Equal(0, CommandRun.Of("init", _folder).ExitCode);
         var own = Directory.CreateDirectory(Path.Combine(_folder, "markets", "tv")).FullName;
-        var made = Path.Combine(Path.GetDirectoryName(Here())!, "..", "LabelForge.Tests", "Markets", "tv");
+        var made = Path.Combine(Repository.Folder, "tests", "LabelForge.Tests", "Markets", "tv");
         foreach (var file in Directory.EnumerateFiles(made))
             File.Copy(file, Path.Combine(own, Path.GetFileName(file)));
         var business = Path.Combine(_folder, "workshop.yaml");
@@ -30,6 +29,4 @@ public sealed class WorkshopMarketTests : IDisposable
             .. more.Split(' ', StringSplitOptions.RemoveEmptyEntries)]).Output);
         Assert.Equal(market, told.RootElement.GetProperty("market").GetString());
     }
-
-    private static string Here([CallerFilePath] string path = "") => path;
 }

@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 
-namespace LabelForge.Tests;
+namespace LabelForge.Tests.Shared;
 
 /// <summary>The files of the project, as the tests were built from them.</summary>
 internal static class Repository
