@@ -29,7 +29,8 @@ public sealed class CheckReportTests : IDisposable
     [Fact]
     public void A_drawing_is_shown_by_its_words_with_the_places_framed()
     {
-        var drawing = Path.Combine(Repository.Folder, "tests", "LabelForge.Print.Tests", "DrawnElsewhere", "036-no-ingredients.browser.pdf");
+        var drawing = Path.Combine(Repository.Folder, "tests", "LabelForge.Print.Tests", "DrawnElsewhere",
+            "036-no-ingredients.browser.pdf");
         var report = Path.Combine(_folder, "report.html");
         Assert.Equal(1, CommandRun.Of("check", drawing, "--report", report).ExitCode);
         var page = File.ReadAllText(report);
