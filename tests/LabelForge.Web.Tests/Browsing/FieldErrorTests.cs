@@ -7,7 +7,8 @@ namespace LabelForge.Web.Tests.Browsing;
 /// <summary>What is wrong with a form stands at the field that is to blame, is read out with it, and the focus goes there.</summary>
 public sealed partial class FieldErrorTests(Chromium chromium)
 {
-    // A form: the page's file, where it is shown, what sends it, nothing where it is told as it is typed; and what is typed one after another, with the field to blame each time.
+    // A form: the page's file, where it is shown, what sends it (nothing where it is told as it is typed), and what is typed one after
+    // another, with the field to blame each time.
     private sealed record Form(string File, string Route, string Send, params (string Typed, string Field)[] Slips);
 
     private const string Pot = "POT";
@@ -16,7 +17,8 @@ public sealed partial class FieldErrorTests(Chromium chromium)
     [
         new("StockIn", "/stock/in", "form .chief", ("", "material"), ("material=bramble-fragrance", "amount"), ("amount=heaps", "amount"),
             ("amount=500 g", "price"), ("price=dear", "price")),
-        new("StockOut", "/stock/out", "form[aria-labelledby=sold] [type=submit]", ("", "sale-lot"), ($"sale-lot={FilledBooks.Lot}", "pieces"),
+        new("StockOut", "/stock/out", "form[aria-labelledby=sold] [type=submit]", ("", "sale-lot"),
+            ($"sale-lot={FilledBooks.Lot}", "pieces"),
             ("pieces=some", "pieces"), ("pieces=900", "to"), ("to=Fairport market", "paid"), ("paid=0", "paid"), ("paid=9000", "pieces")),
         new("StockOut", "/stock/out", "form[aria-labelledby=gone] [type=submit]", ("", "gone-what"), ("gone-what=M1", "gone-amount"),
             ("gone-amount=heaps", "gone-amount"), ("gone-amount=90 kg", "reason"), ("reason=Spilled", "gone-amount")),

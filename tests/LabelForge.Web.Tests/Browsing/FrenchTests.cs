@@ -11,7 +11,7 @@ public sealed class FrenchTests(Chromium chromium)
     // Words that English cannot do without and French does not have.
     private const string English = """
         () => {
-          const words = /\b(the|and|with|what|which|your|from|they|are|was|has|have|not|is|of|it|its|this|that|for|write|choose|nothing)\b/gi;
+          const words = /\b(the|and|with|what|which|your|from|they|are|was|has|have|not|is|of|it|its|this|that|for|write|choose|nothing|add|remove|save|show|open|warning|weight)\b/gi;
           const found = [];
           const walk = document.createTreeWalker(document.querySelector('body'), NodeFilter.SHOW_TEXT);
           while (walk.nextNode()) {
