@@ -32,6 +32,22 @@ public sealed class FoldedSerialTests : IDisposable
         Assert.Equal(standIn.Max(b => b.Y + b.Height), first.Symbol.Y + first.Symbol.Height, 2);
     }
 
+    // Too wide for a band's edge, a linear code stands there turned by a quarter.
+    [Fact]
+    public void Every_number_has_its_barcode_where_that_had_to_be_turned()
+    {
+        var file = Path.Combine(_example.Opened.Folder, "workshop.yaml");
+        File.WriteAllText(file,
+            File.ReadAllText(file).Replace("types: bookish", "types: bookish, code: code128", StringComparison.Ordinal));
+        var workshop = Shipped.Open(_example.Opened.Folder);
+        var lot = LotCode.Parse("26R25-01E").Value;
+        var job = LabelJob.Prepare(Product.AllOf(workshop, workshop.Recipe("bramble-bar"))[0], MarketBook.Shipped.Find("us").Value!,
+            "bar-band", lot, new DateOnly(2026, 11, 25));
+        var labels = SerialLabels.Prepare(job, lot, SerialNumbers.Parse("1..3").Value!);
+        Assert.Equal(1, labels.Part(0).Symbol?.Quarters);
+        Assert.Empty(labels.Common.Bars);
+    }
+
     // A design two inches wide lies down on labels that are wider than high: what is each label's own lies down with it.
     [Fact]
     public void Each_number_lies_down_with_its_label_where_the_stock_wants_it()

@@ -25,6 +25,13 @@ public sealed class StockTests : IDisposable
         Assert.Contains(all, s => s.LabelWidth.Millimetres >= 5 * s.LabelHeight.Millimetres);
     }
 
+    [Fact]
+    public void Each_oval_stock_has_a_front_that_nearly_fills_its_label() =>
+        Assert.All(LabelStock.All.Where(s => s.Shape == StockShape.Round && s.LabelWidth != s.LabelHeight), stock =>
+            Assert.Contains(LabelDesign.Known.Select(id => LabelDesign.Load(id)), d => d.Round && StockFit.Fits(d, stock)
+                && d.Width.Millimetres > 0.98m * stock.LabelWidth.Millimetres
+                && d.Height.Millimetres > 0.98m * stock.LabelHeight.Millimetres));
+
     [Theory, MemberData(nameof(Ids))]
     public void A_label_sheet_is_centred_on_its_page(string id)
     {

@@ -86,6 +86,9 @@ public sealed class SerialLabels
     // What stands under a symbol has the number where the symbol has it: at its end.
     private MeasuredText Replaced(MeasuredText text, string serial)
     {
+        // Most labels end with the number: its figures take the places of the sample's, and nothing has to be shaped.
+        if (text.Text.EndsWith(_standIn, StringComparison.Ordinal) && text.Shape.Glyphs.Length == text.Text.Length)
+            return text with { Shape = text.Shape.EndingIn(serial, text.Face) };
         var written = text.Text == _standInCaption && text.Text.EndsWith(_standIn, StringComparison.Ordinal)
             ? text.Text[..^_standIn.Length] + serial
             : text.Text.Replace(Written(_standIn), Written(serial), StringComparison.Ordinal);
@@ -96,36 +99,35 @@ public sealed class SerialLabels
     {
         if (series is not { Drawn: var drawn })
             return (-1, null);
-        foreach (var turned in new[] { false, true })
+        // Turned by a quarter where it is too wide for its place, upside down on a panel that is folded over an edge.
+        for (var quarters = 0; quarters < 4; quarters++, drawn = drawn.Turned())
         {
-            if (SymbolAt(layout, drawn, turned) is not (>= 0 and var at))
+            if (SymbolAt(layout, drawn) is not (>= 0 and var at))
                 continue;
             var bars = layout.Bars.Slice(at, drawn.Bars.Length);
             var (left, top) = (bars.Min(b => b.X), bars.Min(b => b.Y));
             return (at,
-                new PlacedSymbol(default!, left, top, bars.Max(b => b.X + b.Width) - left, bars.Max(b => b.Y + b.Height) - top, turned));
+                new PlacedSymbol(default!, left, top, bars.Max(b => b.X + b.Width) - left, bars.Max(b => b.Y + b.Height) - top, quarters));
         }
         return (-1, null);
     }
 
-    // The bars of a symbol stand one after the other in a layout, all moved by the same way; on a panel that is folded over an
-    // edge they are turned upside down first.
-    private static int SymbolAt(LabelLayout layout, InkBlock symbol, bool turned)
+    // The bars of a symbol stand one after the other in a layout, all moved by the same way.
+    private static int SymbolAt(LabelLayout layout, InkBlock symbol)
     {
         for (var at = 0; at + symbol.Bars.Length <= layout.Bars.Length; at++)
         {
-            var (dx, dy) = Shift(layout.Bars[at], symbol.Bars[0], turned);
+            var (dx, dy) = Shift(layout.Bars[at], symbol.Bars[0]);
             if (symbol.Bars.Select((b, i) => (Bar: b, Placed: layout.Bars[at + i]))
                 .All(p => Near(p.Placed.Width, Points.OfMillimetres(p.Bar.WidthMm))
-                && Shift(p.Placed, p.Bar, turned) is var moved && Near(moved.X, dx) && Near(moved.Y, dy)))
+                && Shift(p.Placed, p.Bar) is var moved && Near(moved.X, dx) && Near(moved.Y, dy)))
                 return at;
         }
         return -1;
     }
 
-    private static (double X, double Y) Shift(PlacedBar placed, InkRectangle bar, bool turned) => turned
-        ? (placed.X + placed.Width + Points.OfMillimetres(bar.XMm), placed.Y + placed.Height + Points.OfMillimetres(bar.YMm))
-        : (placed.X - Points.OfMillimetres(bar.XMm), placed.Y - Points.OfMillimetres(bar.YMm));
+    private static (double X, double Y) Shift(PlacedBar placed, InkRectangle bar) =>
+        (placed.X - Points.OfMillimetres(bar.XMm), placed.Y - Points.OfMillimetres(bar.YMm));
 
     private static bool Near(double a, double b) => Math.Abs(a - b) < 0.001;
 }

@@ -58,6 +58,9 @@ internal enum BoxShape
     /// <summary>A circle, as large as its box holds.</summary>
     Disc,
 
+    /// <summary>An ellipse as wide and as high as its box.</summary>
+    Oval,
+
     /// <summary>The upper half of an ellipse as wide as its box.</summary>
     Dome,
 

@@ -19,6 +19,9 @@ internal enum FaceShape
 
     /// <summary>A circle.</summary>
     Round,
+
+    /// <summary>An ellipse, wider than high.</summary>
+    Oval,
 }
 
 /// <summary>Reads templates/arrangements: where things stand on a front, as boxes in boxes.</summary>
@@ -37,12 +40,13 @@ public static class ArrangementFile
 
     /// <summary>Which variant a face takes.</summary>
     internal static FaceShape ShapeOf(double width, double height, bool round) =>
-        round ? FaceShape.Round : width > 1.75 * height ? FaceShape.Wide : width < 0.78 * height ? FaceShape.Tall : FaceShape.Square;
+        round ? width > WidestRound * height ? FaceShape.Oval : FaceShape.Round
+        : width > 1.75 * height ? FaceShape.Wide : width < 0.78 * height ? FaceShape.Tall : FaceShape.Square;
 
     /// <summary>An arrangement's file.</summary>
     public static MapNode File(string id) => Read.GetOrAdd(id, i => Known.Contains(i)
         ? YamlFile.ReadText(Templates.Text($"arrangements/{i}.yaml"), $"arrangements/{i}.yaml")
-            .OnlyKeys("An arrangement", "name", "for", "square", "wide", "tall", "round")
+            .OnlyKeys("An arrangement", "name", "for", "square", "wide", "tall", "round", "oval")
         : throw Templates.Unknown("arrangement", i, Known));
 
     /// <summary>Its boxes for a face, or null where it has none for a face of this shape.</summary>
@@ -57,7 +61,7 @@ public static class ArrangementFile
         var file = File(id);
         var shape = ShapeOf(width, height, round);
         var root = file.OptionalMap(shape.ToString().ToLowerInvariant())
-            ?? (shape is FaceShape.Round or FaceShape.Wide ? null : file.OptionalMap("square"));
+            ?? (shape is FaceShape.Round or FaceShape.Oval or FaceShape.Wide ? null : file.OptionalMap("square"));
         var (w, h) = (Points.ToLength(width), Points.ToLength(height));
         return root is null
             ? null
@@ -66,6 +70,7 @@ public static class ArrangementFile
     }
 
     // By eye.
+    private const double WidestRound = 1.2;
     private const decimal TallName = 1.25m;
     private const decimal NarrowName = 1.5m;
 
@@ -110,7 +115,7 @@ public static class ArrangementFile
         }
 
         // On a small face a name is small too; a lid's shows no more than its middle at full width.
-        private decimal SmallName => shape == FaceShape.Round ? 0.05m : 0.085m;
+        private decimal SmallName => shape is FaceShape.Round or FaceShape.Oval ? 0.05m : 0.085m;
 
         private DesignElement Element(MapNode map)
         {

@@ -152,6 +152,8 @@ internal sealed class FrontDrawings(FrontFace face)
         {
             case BoxShape.Disc:
                 return Outlines.Circle(new Spot(w / 2, h / 2), Math.Min(w, h) / 2);
+            case BoxShape.Oval:
+                return Outlines.Ellipse(new Spot(w / 2, h / 2), w / 2, h / 2, 0);
             case BoxShape.Arch:
                 var r = w / 2;
                 return $"M0 {Outlines.Number(h)}V{Outlines.Number(r)}A{Outlines.Number(r)} {Outlines.Number(r)} 0 0 1 {Outlines.Number(w)} {Outlines.Number(r)}V{Outlines.Number(h)}Z";
@@ -161,7 +163,8 @@ internal sealed class FrontDrawings(FrontFace face)
                 var inset = FrameDepth > 0 ? FrameDepth + 2 : FrontFace.Rim;
                 var middle = new Spot((face.Left + face.Width / 2 - x) / PointsPerMillimetre,
                     (face.Top + face.Height / 2 - y) / PointsPerMillimetre);
-                return Common(Outlines.Circle(middle, (face.Width / 2 - inset) / PointsPerMillimetre), Outlines.Rectangle(0, 0, w, h));
+                return Common(Outlines.Ellipse(middle, (face.Width / 2 - inset) / PointsPerMillimetre,
+                    (face.Height / 2 - inset) / PointsPerMillimetre, 0), Outlines.Rectangle(0, 0, w, h));
             default:
                 return Outlines.Rectangle(0, 0, w, h, Math.Min(c, Math.Min(w, h) / 2));
         }

@@ -70,6 +70,9 @@ internal sealed record ArrangedFront(
     /// <summary>Whether the ornament or a picture stands in a window.</summary>
     public bool HasWindow { get; init; }
 
+    /// <summary>Whether two lines of text stand at the ends of one row; null where there are none that might.</summary>
+    public bool? Paired { get; init; }
+
     /// <summary>How badly lines are broken that would better stay whole; 0 where none is.</summary>
     public int Broken { get; init; }
 

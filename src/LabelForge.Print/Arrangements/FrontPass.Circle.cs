@@ -59,14 +59,14 @@ internal sealed partial class FrontPass
         var one = text with { Element = text.Element with { Lines = 1 } };
         var top = one.Element.Face.SizeFor(one.Text, words.Most(text)) * one.Element.Face.CapitalHeight;
         var radius = round.ArcRadius - 4.6 - top;
-        if (radius < 10
-            || words.Highest(one, words.Most(text),
-                radius * Math.Min(round.LongestArc, ground == BoxGround.Plate ? LongestArcOverWindow : LongestArc)) is not { } set)
+        var longest = ground == BoxGround.Plate ? Math.Min(LongestArcOverWindow, round.LongestLowArc) : LongestArc;
+        if (radius < 10 || words.Highest(one, words.Most(text), radius * Math.Min(round.LongestArc, longest)) is not { } set)
         {
             Failed = true;
             return;
         }
-        var lines = set.Lines[0].Select(part => _drawings.Line(part, round.X, round.ArcY, ground, one.Element.Role) with { Radius = radius })
+        var lines = set.Lines[0]
+            .Select(part => _drawings.Line(part, round.X, round.ArcY, ground, one.Element.Role) with { Radius = radius })
             .ToList();
         _arc = Math.Min(Math.PI / 2, set.Width / 2 / radius);
         var half = radius * Math.Sin(_arc);

@@ -18,7 +18,12 @@ internal sealed partial class FrontPass
             return;
         var on = box.Ground == BoxGround.None ? ground : box.Ground;
         var inner = at.Inside(box.Padding);
-        if (box.Shape == BoxShape.Disc && box.Kind == BoxKind.Rows)
+        if (box is { Shape: BoxShape.Oval, Kind: BoxKind.Rows })
+        {
+            circle = new Oval(at.X + at.Width / 2, at.Y + at.Height / 2, at.Width / 2, at.Height / 2);
+            arcDepth = ArcDepth(box);
+        }
+        if (box is { Shape: BoxShape.Disc, Kind: BoxKind.Rows })
         {
             var radius = Math.Min(at.Width, at.Height) / 2;
             circle = new Oval(at.X + at.Width / 2, at.Y + at.Height / 2, radius, radius);
@@ -95,7 +100,8 @@ internal sealed partial class FrontPass
         var disc = box.Inside.FirstOrDefault()?.Shape == BoxShape.Disc;
         var side = disc ? Math.Min(inner.Width, inner.Height) : 0;
         var set = disc ? new Box(inner.X + (inner.Width - side) / 2, inner.Y + (inner.Height - side) / 2, side, side) : inner;
-        _drawings.Surrounding(box, at.X, at.Y, at.Width, at.Height, (set.X, set.Y, set.Width, set.Height), disc, on);
+        _drawings.Surrounding(box, at.X, at.Y, at.Width, at.Height, (set.X, set.Y, set.Width, set.Height),
+            disc || box.Inside.FirstOrDefault()?.Shape == BoxShape.Oval, on);
     }
 
     private void PlaceRows(ArrangementBox box, Box at, BoxGround ground, Oval? circle, double? arcDepth)
@@ -109,7 +115,7 @@ internal sealed partial class FrontPass
         }
         var extra = Shared(box, free);
         var y = at.Y
-            + (box.Inside.All(b => b.Share == 0) && circle is not null && box.Shape == BoxShape.Disc
+            + (box.Inside.All(b => b.Share == 0) && circle is not null && (box.Shape is BoxShape.Disc or BoxShape.Oval)
                 ? Math.Min(free, free / 2 + (arcDepth ?? 0) * 0.45)
                 : 0);
         ArrangementBox? above = null;
@@ -173,7 +179,8 @@ internal sealed partial class FrontPass
 
     private void PlacePair(ArrangementBox box, Box at, BoxGround ground, Oval? circle)
     {
-        if (box.Inside.Length == 2 && OneRow(box, at.Width))
+        _paired = box.Inside.Length == 2 ? OneRow(box, at.Width) : _paired;
+        if (_paired == true)
         {
             // On one baseline: what is lower stands lower by the difference of their tops.
             var sets = box.Inside.Select(b => SetOf(b, at.Width)!).ToList();

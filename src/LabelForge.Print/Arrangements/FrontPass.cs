@@ -36,6 +36,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     private decimal _nameBefore;
     private int _broken;
     private bool _hasWindow;
+    private bool? _paired;
     private decimal _net;
 
     /// <summary>Whether the words have no room.</summary>
@@ -52,7 +53,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
     {
         (Failed, Settled, FitsCircles, _nameBefore) = (false, true, true, _name);
         _texts.Clear();
-        (_broken, _hasWindow) = (0, false);
+        (_broken, _hasWindow, _paired) = (0, false, null);
         _pictures.Clear();
         _bars.Clear();
         _drawings.Clear();
@@ -83,7 +84,7 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
         _texts.FirstOrDefault(t => t.Report.Role == role)?.Report is { } r ? (double)r.LetterHeight.Millimetres : null;
         return new ArrangedFront(_texts.ToImmutable(), _drawings.All, _pictures.ToImmutable(), _bars.ToImmutable(),
             Height(Role.Name) is { } name && Height(Role.NetQuantity) is { } net ? name / net : double.PositiveInfinity)
-        { Broken = _broken, HasWindow = _hasWindow };
+        { Broken = _broken, HasWindow = _hasWindow, Paired = _paired };
     }
 
     // The height that a row takes in a width; shares of what is left over come on top.
@@ -172,6 +173,8 @@ internal sealed partial class FrontPass(FrontFace face, FrontWords words, double
 
     private bool OneRow(ArrangementBox pair, double width)
     {
+        if (face.Look.PairsParted)
+            return false;
         var sets = pair.Inside.Select(b => SetOf(b, width)).ToList();
         if (sets.Any(s => s is null || s.Lines.Length > 1))
             return false;

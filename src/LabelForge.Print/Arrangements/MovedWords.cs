@@ -144,7 +144,7 @@ internal sealed class MovedWords
         // A frame or a ring round the words is a bound too.
         foreach (var line in _drawings.Where(d => d.Clip is null && Rect(d.Box).Contains(box)))
         {
-            if (!IsInBounds(with, line.Box, line.Box.Width == line.Box.Height && IsDisc(ground)))
+            if (!IsInBounds(with, line.Box, IsDisc(ground) && (ground < 0 || line.Box.Width == line.Box.Height)))
                 return false;
         }
         return ground >= 0

@@ -23,7 +23,7 @@ public sealed class SymbolSeries
     {
         var modules = SymbolEncoder.Gs1DataMatrix(sample.Message);
         return new SymbolSeries(BarcodeKind.Gs1DataMatrix, PictureOf(modules),
-            AsciiMatrix.Of(sample.Message) is { } ascii && ascii.Width == modules.Width);
+            AsciiMatrix.Of(sample.Message) is { } ascii && ascii.Columns == modules.Width);
     }
 
     /// <summary>A series of symbols of text, Code 128 or QR, as large as one's.</summary>
@@ -32,16 +32,16 @@ public sealed class SymbolSeries
     /// <summary>A symbol of the series.</summary>
     /// <exception cref="InvalidOperationException">It is not as large as the others.</exception>
     public SymbolPicture Of(Gs1ElementString data) =>
-        Checked(_inAscii && AsciiMatrix.Of(data.Message) is { } ascii ? ascii : SymbolEncoder.Gs1DataMatrix(data.Message));
+        Checked(_inAscii && AsciiMatrix.Of(data.Message) is { } ascii ? ascii : PictureOf(SymbolEncoder.Gs1DataMatrix(data.Message)));
 
     /// <inheritdoc cref="Of(Gs1ElementString)"/>
-    public SymbolPicture Of(string text) => Checked(Encoded(_kind, text));
+    public SymbolPicture Of(string text) => Checked(PictureOf(Encoded(_kind, text)));
 
     private static BitMatrix Encoded(BarcodeKind kind, string text) =>
         kind == BarcodeKind.Qr ? SymbolEncoder.Qr(text) : SymbolEncoder.Code128(text);
 
-    private SymbolPicture Checked(BitMatrix modules) => modules.Width == _columns
-        ? PictureOf(modules)
+    private SymbolPicture Checked(SymbolPicture picture) => picture.Columns == _columns
+        ? picture
         : throw new InvalidOperationException("Numbers of one length make barcodes of different sizes.");
 
     private static SymbolPicture PictureOf(BitMatrix modules)

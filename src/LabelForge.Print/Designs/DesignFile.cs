@@ -28,7 +28,7 @@ internal static class DesignFile
         var tone = look.Tone ?? Enum.Parse<Tone>(Choice(map, "tone", "light", ["light", "dark"]), ignoreCase: true);
         var (width, height) = (LengthFormula.Required(map, "width", package?.Sides),
             LengthFormula.Required(map, "height", package?.Sides));
-        var round = Choice(map, "shape", "rectangle", ["rectangle", "round"]) == "round";
+        var round = Choice(map, "shape", "rectangle", ["rectangle", "round", "oval"]) != "rectangle";
         var panels = map.OptionalMap("panels") ?? throw map.Refuse("design.no-panels");
         var read = panels.Entries.Select(e => ReadPanel(e, width, height, style, package)).ToImmutableArray();
         if (read.Count(p => p.Principal) > 1)

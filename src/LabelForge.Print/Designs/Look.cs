@@ -55,6 +55,10 @@ public sealed record Look
     public System.Collections.Immutable.ImmutableDictionary<Role, Length> Most { get; init; } =
         System.Collections.Immutable.ImmutableDictionary<Role, Length>.Empty;
 
+    /// <summary>Whether what may stand at the two ends of one row stands one under the other, since
+    /// it does so in another of the range.</summary>
+    public bool PairsParted { get; init; }
+
     /// <summary>
     /// How the letters of each panel beside the front are set, by the panel's id, so that a range is read at one size on its backs too.
     /// Empty where the label is fitted by itself.

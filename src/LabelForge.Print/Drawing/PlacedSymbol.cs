@@ -6,5 +6,5 @@ namespace LabelForge.Print.Drawing;
 /// <param name="Y">Its top edge.</param>
 /// <param name="Width">Its width.</param>
 /// <param name="Height">Its height.</param>
-/// <param name="Turned">Whether it stands upside down.</param>
-public sealed record PlacedSymbol(SymbolPicture Picture, double X, double Y, double Width, double Height, bool Turned);
+/// <param name="Quarters">How many quarters it is turned to the left, 0 to 3.</param>
+public sealed record PlacedSymbol(SymbolPicture Picture, double X, double Y, double Width, double Height, int Quarters);

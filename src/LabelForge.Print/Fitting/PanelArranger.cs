@@ -19,6 +19,12 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
     private const double CornerGap = 5;
     private const double CornerTop = 2;
 
+    // From a baseline to the next part's first, in lines; by eye.
+    private const double LinesOfAir = 1.4;
+
+    // Air comes with the first quarter of enlargement: at the least there is none to give.
+    private const double FullAir = 1 / 4d;
+
     // Half a line of small print: less is not worth lines of two widths.
     private const double LeastSaved = 2.5;
 
@@ -37,6 +43,9 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
 
     // The lowest and the highest letters of what is read in the hand, in millimetres.
     private (decimal Low, decimal High) reading;
+
+    // How much of the air there is at this step, 0 to 1.
+    private double airy;
 
     /// <summary>The whole of a panel inside its padding.</summary>
     public static PanelArranger Of(DesignPanel panel, double clearHeights) =>
@@ -59,6 +68,7 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
             && i.Element.Place == Place.Bottom
             && i.FixedWidth <= width * WidestCorner);
         var placed = new List<ArrangedItem>();
+        airy = Math.Min(1, step / FullAir);
         reading = (readable.Select(e => e.Least.Millimetres).DefaultIfEmpty(0).Min(),
             readable.Select(e => e.Most.Millimetres).Concat(items.Where(i => i.IsReading).Select(i => i.Text!.Most.Millimetres))
                 .DefaultIfEmpty(0).Max());
@@ -157,7 +167,14 @@ internal sealed class PanelArranger(DesignPanel panel, double width, double heig
         : Math.Max(LeastBetweenPlaces, Gap(above.Items[^1], below.Items[0].Set, below.Items[0].Item));
 
     private double Gap(ArrangedItem above, SetText? below, PanelItem item) =>
-        Math.Max(Points.Of(item.Element.Gap), Math.Max(Clear(above.Item, above.Set), Clear(item, below)));
+        Math.Max(Math.Max(Points.Of(item.Element.Gap), Air(above, below, item)),
+            Math.Max(Clear(above.Item, above.Set), Clear(item, below)));
+
+    // Letters that are above their least leave air between the parts that are read apart: half a line more than from line to line.
+    private double Air(ArrangedItem above, SetText? below, PanelItem item) =>
+        above.Set is { } set && below is not null && above.Item.IsReading && item.IsReading && ReadingGaps.Begins(above.Item, item)
+            ? airy * (LinesOfAir * set.Of.Element.Leading * set.Size - set.Bottom - below.Top)
+            : 0;
 
     private double Clear(PanelItem item, SetText? set) => item.Element.Role == Role.NetQuantity && set is not null
         ? clearHeights * item.Element.Face.CapitalHeight * set.Size

@@ -18,7 +18,7 @@ internal static class ReadingGaps
     {
         if (placed.Count == 0 || placed.Any(i => i.Set is null && i.Item.Element.Role == Role.Rule))
             return default;
-        var begins = Enumerable.Range(1, placed.Count - 1).Where(i => Begins(placed[i - 1], placed[i])).ToArray();
+        var begins = Enumerable.Range(1, placed.Count - 1).Where(i => Begins(placed[i - 1].Item, placed[i].Item)).ToArray();
         if (begins.Length == 0)
             return default;
         var gaps = begins.Select(i => placed[i].Top - Baseline(placed[i - 1])).ToArray();
@@ -56,9 +56,10 @@ internal static class ReadingGaps
         return 0;
     }
 
-    private static bool Begins(ArrangedItem before, ArrangedItem item) => item.Item.Element.Role switch
+    /// <summary>Whether an item begins a part that is read apart from the one before it.</summary>
+    public static bool Begins(PanelItem before, PanelItem item) => item.Element.Role switch
     {
         Role.Ingredients or Role.Directions or Role.Warnings => true,
-        _ => before.Item.Element.Role is Role.Ingredients or Role.Directions or Role.Warnings,
+        _ => before.Element.Role is Role.Ingredients or Role.Directions or Role.Warnings,
     };
 }

@@ -39,20 +39,19 @@ internal static class Surround
     private static ImmutableArray<OrnamentPath> Wreath(OrnamentFamily family, double width, double height,
         (double X, double Y, double Width, double Height) inner, (string Seed, double Density, double Weight) choice)
     {
-        var middle = new Spot(inner.X + inner.Width / 2, inner.Y + inner.Height / 2);
         var radius = Math.Min(inner.Width, inner.Height) / 2;
         var depth = Math.Max(3.5, Math.Min(width, height) * 0.62 - radius);
-        var count = Math.Max(8, (int)Math.Round(2 * Math.PI * (radius + depth / 2) / Math.Max(5, depth * 0.9)));
-        var wide = 2 * Math.PI * (radius + depth * 0.35) / count;
+        var edge = new FramePath(inner.X, inner.Y, inner.Width, inner.Height, 0, round: true);
+        var count = Math.Max(8, (int)Math.Round((edge.Length + Math.PI * depth) / Math.Max(5, depth * 0.9)));
+        var wide = (edge.Length + 2 * Math.PI * depth * 0.35) / count;
         var paths = new List<OrnamentPath>();
         for (var i = 0; i < count; i++)
         {
-            var degrees = 360.0 * i / count;
-            var angle = (degrees - 90) * Math.PI / 180;
-            // The strip's foot lies on the disc's edge, its top outwards.
+            // The strip's foot lies on the edge, its top outwards; the edge runs clockwise as it is seen.
+            var along = edge.Length * i / count;
             var drawn = family.Draw(wide, depth, $"{choice.Seed}/{i}", choice.Density, choice.Weight);
-            var corner = middle + Spot.At(angle, radius + depth) + Spot.At(angle, 1).Left * (wide / 2);
-            paths.AddRange(Moved(drawn, degrees, corner));
+            var way = edge.Way(along);
+            paths.AddRange(Moved(drawn, way * 180 / Math.PI, edge.At(along, -depth) - Spot.At(way, 1) * (wide / 2)));
         }
         return [.. paths];
     }

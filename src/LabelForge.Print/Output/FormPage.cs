@@ -69,10 +69,16 @@ internal sealed class FormPage(FormDocument document, double width, double heigh
     {
         var (left, foot) = (x + symbol.X, height - y - symbol.Y - symbol.Height);
         Ink(ink);
-        if (symbol.Turned)
-            _operators.Add("q "u8).Add(-symbol.Width).Add("0 0 "u8).Add(-symbol.Height).Add(left + symbol.Width).Add(foot + symbol.Height);
-        else
-            _operators.Add("q "u8).Add(symbol.Width).Add("0 0 "u8).Add(symbol.Height).Add(left).Add(foot);
+        var (right, top) = (left + symbol.Width, foot + symbol.Height);
+        // Where the picture's own width and height go, and its lower left corner.
+        var (a, b, c, d, e, f) = symbol.Quarters switch
+        {
+            1 => (0, symbol.Height, -symbol.Width, 0, right, foot),
+            2 => (-symbol.Width, 0, 0, -symbol.Height, right, top),
+            3 => (0, -symbol.Height, symbol.Width, 0, left, top),
+            _ => (symbol.Width, 0.0, 0.0, symbol.Height, left, foot),
+        };
+        _operators.Add("q "u8).Add(a).Add(b).Add(c).Add(d).Add(e).Add(f);
         _operators.Add("cm BI/W "u8).Add(symbol.Picture.Columns).Add("/H "u8).Add(symbol.Picture.Rows).Add("/IM true/D[1 0]/F/AHx ID "u8)
             .AddHex(symbol.Picture.Bits.AsSpan()).Add("> EI Q\n"u8);
     }

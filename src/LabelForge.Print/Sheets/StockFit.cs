@@ -14,7 +14,7 @@ public static class StockFit
 
     /// <summary>Whether a design that does not stand upright on a stock's labels lies on them, turned by a quarter to the left.</summary>
     public static bool Turns(LabelDesign design, LabelStock stock) =>
-        !design.Round && stock.Shape != StockShape.Round && !Stands(design, stock) && !Larger(design.Width, stock.LabelHeight)
+        design.Round == (stock.Shape == StockShape.Round) && !Stands(design, stock) && !Larger(design.Width, stock.LabelHeight)
             && !Larger(design.Height, stock.LabelWidth);
 
     private static bool Stands(LabelDesign design, LabelStock stock) =>

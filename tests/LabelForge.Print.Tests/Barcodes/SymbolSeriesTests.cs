@@ -21,8 +21,11 @@ public class SymbolSeriesTests
         Gen.Select(Gen.Char[Signs].Array[1, 12], Gen.Int[0, 999_999_999]).Sample((lot, number) =>
         {
             var message = Gs1ElementString.ForItem(Item, new string(lot), serial: $"{number:000000000}").Value!.Message;
-            if (AsciiMatrix.Of(message) is not { } modules)
+            if (AsciiMatrix.Of(message) is not { } picture)
                 return message.Length > 20;
+            var modules = new BitMatrix(picture.Columns, picture.Rows);
+            for (var at = 0; at < picture.Columns * picture.Rows; at++)
+                modules[at % picture.Columns, at / picture.Columns] = picture[at % picture.Columns, at / picture.Columns];
             return ReadBy(modules) == message;
         }, iter: 200);
     }
@@ -39,11 +42,11 @@ public class SymbolSeriesTests
     }
 
     [Theory]
-    [InlineData(false), InlineData(true)]
-    public void A_symbol_painted_as_a_mask_is_read_from_the_page(bool turned)
+    [InlineData(0), InlineData(1), InlineData(2), InlineData(3)]
+    public void A_symbol_painted_as_a_mask_is_read_from_the_page(int quarters)
     {
         var series = SymbolSeries.OfMatrix(Serial("00000"));
-        var placed = new PlacedSymbol(series.Of(Serial("00417")), 12, 12, 24, 24, turned);
+        var placed = new PlacedSymbol(series.Of(Serial("00417")), 12, 12, 24, 24, quarters);
         var file = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".pdf");
         try
         {

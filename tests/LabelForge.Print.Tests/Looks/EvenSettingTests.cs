@@ -1,4 +1,6 @@
+using LabelForge.Declarations;
 using LabelForge.Markets;
+using LabelForge.Measures;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Drawing;
@@ -54,6 +56,16 @@ public class EvenSettingTests
     }
 
     [Fact]
+    public void Letters_do_not_grow_into_the_air_between_the_parts_of_a_back()
+    {
+        var label = Layout("bottle-wrap-3.333x4", names: 15);
+        var list = label.Lines.Where(l => l.Role == Role.Ingredients).Select(l => l.Y).Distinct().ToList();
+        var line = list[1] - list[0];
+        foreach (var (above, below) in new[] { (Role.Ingredients, Role.Directions), (Role.Directions, Role.Warnings) })
+            Assert.True(label.Lines.First(l => l.Role == below).Y - label.Lines.Last(l => l.Role == above).Y > 1.25 * line, $"{below}");
+    }
+
+    [Fact]
     public void What_a_short_list_leaves_empty_is_filled_with_the_ornament_and_no_word_stands_in_it()
     {
         var label = Layout("bottle-back-2x2.625", names: 6);
@@ -101,5 +113,48 @@ public class EvenSettingTests
         Assert.All(label.Lines.Where(l => l.Role == Role.Directions),
             l => Assert.Equal((look.Palette.OnPlate, look.Palette.Plate), (l.Ink, l.Ground)));
         Assert.NotEmpty(label.Bars);
+    }
+
+    [Theory]
+    [InlineData("colour-block"), InlineData("ranged-left")]
+    public void A_range_has_its_kinds_and_quantities_side_by_side_in_each_or_in_none(string arrangement)
+    {
+        var design = LabelDesign.Load("bar-front-2x2");
+        bool[] Paired(params string[] kinds)
+        {
+            LabelContent[] range = [.. kinds.Select((kind, i) =>
+                FrontTests.Usual(Market.Us) with { ProductName = $"Hayloft {"ABC"[i]}", Identity = kind })];
+            return [.. range.Select(content =>
+            {
+                var look = RangeFit.Over(design, FrontTests.Of(arrangement, "bookish", OrnamentFamily.All[5], null, 20), range);
+                var texts = LabelFitter.Fit(design.In(look), content, null).OrRefuse().Texts;
+                Length Foot(Role role) => texts.Single(t => t.Role == role) is var text
+                    ? Length.FromMillimetres(text.Y.Millimetres + text.Height.Millimetres) : default;
+                return Math.Abs(Foot(Role.Identity).Millimetres - Foot(Role.NetQuantity).Millimetres) < 1;
+            })];
+        }
+        Assert.All(Paired("Bar soap", "Soap", "Bar soap"), Assert.True);
+        Assert.All(Paired("Bar soap", "Soap", "Olive and coconut bar soap"), Assert.False);
+    }
+
+    [Theory]
+    [InlineData("Bramble & Shea", "Bramble|& Shea")]
+    [InlineData("Salt and Sea Lavender", "Salt|and Sea|Lavender")]
+    [InlineData("Fleur de Sel", "Fleur|de Sel")]
+    [InlineData("Hayloft", "Hayloft")]
+    public void Names_are_broken_where_a_reader_pauses(string name, string pieces) =>
+        Assert.Equal(pieces.Split('|'), SenseBreaks.Of(name));
+
+    [Fact]
+    public void No_dot_dangles_at_the_end_of_a_line()
+    {
+        var layout = LabelFitter.Fit(LabelDesign.Load("bar-back-2x2.625"),
+            FrontTests.Usual(Market.Us) with
+            {
+                Contact = "555-0127 · a-rather-long-name-for-a-page.example · post@a-rather-long-name.example",
+            }, null).OrRefuse();
+        var contact = layout.Lines.Where(l => l.Role == Role.Contact).ToList();
+        Assert.True(contact.Count > 1);
+        Assert.All(contact, l => Assert.False(l.Text.Text.TrimEnd().EndsWith('·'), l.Text.Text));
     }
 }

@@ -29,7 +29,7 @@ public sealed class LookOutputTests : IDisposable
         ("front-round-2in", "colour-block", "round", "rain", "none"), ("front-round-2in", "stack", "bookish", "rays", "rope"),
         ("bag-seal-fold", "medallion", "bookish", "pebbles", "none"), ("lip-tube-wrap", "split", "round", "comb", "none"),
         ("bar-2x4", "colour-block", "capitals", "smoke", "none"), ("bottle-wrap-3.333x4", "plaque", "bookish", "sprig", "none"),
-        ("bottle-wrap-3.333x4", "stack", "stylish", "hills", "none"),
+        ("bottle-wrap-3.333x4", "stack", "stylish", "hills", "none"), ("front-oval-40x60mm", "medallion", "soft", "leaves", "none"),
     ];
 
     [Theory, MemberData(nameof(Sample))]

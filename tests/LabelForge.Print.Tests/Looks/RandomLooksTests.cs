@@ -24,7 +24,8 @@ public class RandomLooksTests
     private const int Looks = 60;
 
     private static readonly string[] Shapes = ["bar-front-2x2", "bar-2x4", "front-round-2in", "tin-lid-2in", "bottle-front-2x2.625",
-        "hang-tag-fold", "bar-band", "jar-lid-2.5in", "bag-seal-fold", "jar-side-1.25x8in", "bottle-wrap-3.333x4"];
+        "hang-tag-fold", "bar-band", "jar-lid-2.5in", "bag-seal-fold", "jar-side-1.25x8in", "bottle-wrap-3.333x4",
+        "front-oval-40x60mm"];
 
     private static readonly string[] Names = ["Io", "Hayloft", "Bramble & Shea", "Peach Morning", "Elderflower, Salt & Wild Honey"];
 
