@@ -24,8 +24,11 @@ public class SymbolSeriesTests
             if (AsciiMatrix.Of(message) is not { } picture)
                 return message.Length > 20;
             var modules = new BitMatrix(picture.Columns, picture.Rows);
-            for (var at = 0; at < picture.Columns * picture.Rows; at++)
-                modules[at % picture.Columns, at / picture.Columns] = picture[at % picture.Columns, at / picture.Columns];
+            for (var row = 0; row < picture.Rows; row++)
+            {
+                for (var column = 0; column < picture.Columns; column++)
+                    modules[column, row] = (picture.Bits[row * ((picture.Columns + 7) / 8) + column / 8] & (0x80 >> (column % 8))) != 0;
+            }
             return ReadBy(modules) == message;
         }, iter: 200);
     }
