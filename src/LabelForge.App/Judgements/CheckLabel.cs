@@ -56,6 +56,32 @@ public static class CheckLabel
                 question.Market)))];
     }
 
+    /// <summary>Judges labels one after the other, as those of a folder. One that cannot be read is a row of its own and stops no
+    /// other; of a file that holds several each is a row.</summary>
+    /// <param name="labels">What each is called, and how its words are read.</param>
+    /// <param name="question">How each is to be judged.</param>
+    /// <param name="dictionary">The names known.</param>
+    public static ImmutableArray<JudgedProduct> All(IEnumerable<(string Name, Func<LabelText> Read)> labels, LabelQuestion question,
+        IngredientDictionary dictionary) => [.. labels.SelectMany(l => Rows(l.Name, l.Read, question, dictionary))];
+
+    private static IEnumerable<JudgedProduct> Rows(string name, Func<LabelText> read, LabelQuestion question,
+        IngredientDictionary dictionary)
+    {
+        try
+        {
+            var each = Each(read(), question, dictionary);
+            return [.. each.Select(l => new JudgedProduct(name + (each.Length > 1 ? $", {l.Name}" : ""), question.Market, l.Report, null))];
+        }
+        catch (InputException e)
+        {
+            return [new(name, question.Market, null, e.Problem)];
+        }
+        catch (System.Text.RegularExpressions.RegexMatchTimeoutException)
+        {
+            return [new(name, question.Market, null, new Problem(name, 0, "reading.too-slow"))];
+        }
+    }
+
     private static ProductFacts Settled(string? facts) => (Given(facts) ?? "").Split([' ', ','], StringSplitOptions.RemoveEmptyEntries)
         .Select(f => ProductFacts.Parse(f).OrRefuse()).Aggregate(ProductFacts.None, (all, one) => all.With(one.Fact, one.So));
 

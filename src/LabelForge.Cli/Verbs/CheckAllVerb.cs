@@ -1,4 +1,5 @@
 using LabelForge.Checks;
+using LabelForge.Checks.Reading;
 using LabelForge.UseCases;
 using Spectre.Console;
 
@@ -27,22 +28,8 @@ internal static class CheckAllVerb
         var files = Directory.EnumerateFiles(folder).Where(LabelInput.IsLabel).Order(StringComparer.Ordinal).ToArray();
         if (files.Length == 0)
             throw new InputException(folder, 0, "call.no-labels-here");
-        return Write([.. files.SelectMany(f => OfLabel(f, at, on))], json);
-    }
-
-    private static ImmutableArray<JudgedProduct> OfLabel(string file, Market market, DateOnly on)
-    {
-        try
-        {
-            var each = CheckLabel.Each(LabelInput.Read(file), new LabelQuestion(on, market), Shipped.Dictionary);
-            return [
-                .. each.Select(l => new JudgedProduct(Path.GetFileName(file) + (each.Length > 1 ? $", {l.Name}" : ""), market, l.Report,
-                    null))];
-        }
-        catch (InputException e)
-        {
-            return [new(Path.GetFileName(file), market, null, e.Problem)];
-        }
+        return Write(CheckLabel.All(files.Select(f => (Path.GetFileName(f), (Func<LabelText>)(() => LabelInput.Read(f)))),
+            new LabelQuestion(on, at), Shipped.Dictionary), json);
     }
 
     private static ImmutableArray<Market> MarketsOf(string? named, Workshop workshop) => named == "all"

@@ -17,6 +17,9 @@ internal static class ReadingOrder
     private const double WiderThanSpaces = 1.35;
     private const double SameStart = 0.3;
 
+    // How much larger a first letter is than the text beside it.
+    private const double LeastInitial = 1.6;
+
     // More words than a label has are read row by row, and deeper than this no label is divided.
     private const int MostWords = 3000;
     private const int Deepest = 24;
@@ -27,7 +30,22 @@ internal static class ReadingOrder
 
     /// <summary>The blocks of text in the order of reading; each is lines of words, and a block may hold empty lines.</summary>
     public static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Blocks(ImmutableArray<PdfWord> words) =>
-        Divide(words, words.Length > MostWords ? Deepest : 0);
+        words.Length > MostWords ? Divide(words, Deepest) : Divide(WithInitials(words), 0);
+
+    // A first letter over two lines and more belongs to the word that stands beside its head.
+    private static ImmutableArray<PdfWord> WithInitials(ImmutableArray<PdfWord> words)
+    {
+        foreach (var initial in words.Where(w => w.Letters.Length == 1 && w.Text.All(char.IsUpper)).ToArray())
+        {
+            var beside = words.Where(w => w.Size * LeastInitial < initial.Size && w.Down < initial.Down + SameRow
+                && w.Bottom > initial.Top && w.From >= initial.To - w.Size && w.From - initial.To < w.Size).OrderBy(w => w.Down).ToArray();
+            if (beside.Length < RowsBesideWide || !char.IsLetter(beside[0].Text[0]))
+                continue;
+            var first = beside[0];
+            words = words.Remove(initial).Replace(first, first with { Text = initial.Text + first.Text, From = initial.From });
+        }
+        return words;
+    }
 
     private static IEnumerable<IReadOnlyList<ImmutableArray<PdfWord>>> Divide(ImmutableArray<PdfWord> words, int depth)
     {
