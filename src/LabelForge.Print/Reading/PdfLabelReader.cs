@@ -146,7 +146,7 @@ public static class PdfLabelReader
             (w, l) => w.Replace(l.Sign, l.Letters, StringComparison.Ordinal))))
         {
             if (!char.IsControl(c) && c is not ('\u00AD' or '\u200B' or '\uFEFF' or '\uFFFD'))
-                clean.Append(char.IsWhiteSpace(c) ? ' ' : c);
+                clean.Append(char.IsWhiteSpace(c) ? ' ' : c is '\u2010' or '\u2011' ? '-' : c);
         }
         return clean.ToString().Trim();
     }

@@ -35,14 +35,21 @@ internal static class ReadingOrder
     // A first letter over two lines and more belongs to the word that stands beside its head.
     private static ImmutableArray<PdfWord> WithInitials(ImmutableArray<PdfWord> words)
     {
-        foreach (var initial in words.Where(w => w.Letters.Length == 1 && w.Text.All(char.IsUpper)).ToArray())
+        foreach (var word in words.Where(w => w.Turn == 0 && char.IsUpper(w.Text[0]) && w.Text.Length == w.Letters.Length).ToArray())
         {
-            var beside = words.Where(w => w.Size * LeastInitial < initial.Size && w.Down < initial.Down + SameRow
-                && w.Bottom > initial.Top && w.From >= initial.To - w.Size && w.From - initial.To < w.Size).OrderBy(w => w.Down).ToArray();
-            if (beside.Length < RowsBesideWide || !char.IsLetter(beside[0].Text[0]))
+            // On the baseline of the second line it stands close before that line's first word.
+            var glued = word.Letters.Length > 1;
+            var size = glued ? word.Letters[1].PointSize : word.Size / LeastInitial;
+            if (word.Letters[0].PointSize < LeastInitial * size)
                 continue;
-            var first = beside[0];
-            words = words.Remove(initial).Replace(first, first with { Text = initial.Text + first.Text, From = initial.From });
+            var (from, to) = (glued ? word.Letters[1].StartBaseLine.X : word.To, word.Letters[0].EndBaseLine.X);
+            var beside = words.Where(w => w != word && w.Size * LeastInitial <= word.Size && w.Down < word.Down - SameRow
+                && w.Bottom > word.Top && w.From >= to - w.Size && w.From - from < w.Size).OrderBy(w => w.Down).ToArray();
+            if (beside.Length == 0 || !char.IsLetter(beside[0].Text[0]))
+                continue;
+            words = words.Replace(beside[0], beside[0] with { Text = word.Text[0] + beside[0].Text, From = word.From });
+            words = !glued ? words.Remove(word)
+                : words.Replace(word, word with { Letters = word.Letters[1..], Text = word.Text[1..], From = from, Size = size });
         }
         return words;
     }

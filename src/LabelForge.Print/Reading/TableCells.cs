@@ -38,10 +38,9 @@ internal static class TableCells
             .Aggregate(new List<double>(), (all, d) => all.Count > 0 && d - all[^1] < same ? all : [.. all, d]);
         if (rows.Count < 2)
             return null;
-        if (lines.Length == 2 && Cut(lines, rows) is { } table && AreLabels(table.Lines[0], rows))
-            return ([.. table.Head, .. Cells(table.Lines, rows).SelectMany(row => row[1].Length > 0
-                ? row[1].Skip(1).Prepend([.. row[0].SelectMany(l => l), .. row[1][0]])
-                : row[0])], table.Below);
+        if (lines.Length == 2 && Cut(lines, rows) is { } table && table.Lines[0].All(l => IsWord(l) && rows.Any(d => IsAt(l, d))))
+            return ([.. table.Head, .. Cells(table.Lines, rows).SelectMany(
+                row => row[1].Length > 0 ? row[1].Skip(1).Prepend([.. row[0][0], .. row[1][0]]) : row[0])], table.Below);
         // The last row of a grid may have a cell in the first column alone.
         var step = rows[^1] - rows[^2];
         if (lines[0].Where(l => l[0].Down > rows[^1] + same).Select(l => (double?)l[0].Down).FirstOrDefault() is { } last
@@ -51,18 +50,6 @@ internal static class TableCells
             ? ([.. grid.Head, .. Cells(grid.Lines, rows).SelectMany(row => row.SelectMany(c => c))], grid.Below)
             : null;
     }
-
-    // "Lot", "Net weight", "Contents": words that want a value, and among them others as short; one may take two lines.
-    private static bool AreLabels(ImmutableArray<PdfWord>[] lines, List<double> rows)
-    {
-        var first = lines.Where(l => rows.Any(d => IsAt(l, d))).ToArray();
-        return lines.All(IsShort) && first.Count(IsWord) * 2 >= first.Length
-            && lines.Where((l, i) => !rows.Any(d => IsAt(l, d)) && (i == 0 || l[0].Down - lines[i - 1][0].Down > CloseLines * l[0].Size))
-                .FirstOrDefault().IsDefault;
-    }
-
-    private static bool IsShort(ImmutableArray<PdfWord> line) =>
-        line.Length <= MostWords && !line.Any(w => w.Text.Any(char.IsDigit) || w.Text[^1] is ',' or ';' or '.');
 
     private static IEnumerable<ImmutableArray<PdfWord>[][]> Cells(ImmutableArray<PdfWord>[][] columns, List<double> rows) =>
         rows.Select((_, i) => columns.Select(c => c.Where(l => RowOf(l, rows) == i).ToArray()).ToArray());

@@ -27,23 +27,6 @@ internal static class Upload
         }
     }
 
-    /// <summary>Several files, each with its name.</summary>
-    /// <param name="given">What was chosen or dropped.</param>
-    /// <param name="mostFiles">How many are taken at once.</param>
-    /// <param name="most">The largest that is taken.</param>
-    /// <param name="what">What each should be, for the message.</param>
-    /// <exception cref="InputException">They are more, or one is larger or could not be read to its end.</exception>
-    public static async Task<ImmutableArray<(string Name, byte[] Bytes)>> Several(InputFileChangeEventArgs given, int mostFiles, long most,
-        string what)
-    {
-        if (given.FileCount > mostFiles)
-            throw Refuse("form.upload-too-many", ("count", given.FileCount), ("most", mostFiles));
-        var read = ImmutableArray.CreateBuilder<(string, byte[])>();
-        foreach (var file in given.GetMultipleFiles(mostFiles))
-            read.Add((file.Name, await Bytes(file, most, what)));
-        return read.ToImmutable();
-    }
-
     /// <summary>Whether the bytes are those of a PDF (ISO 32000-1, 7.5.2).</summary>
     public static bool IsPdf(byte[] bytes) => bytes.AsSpan().StartsWith("%PDF-"u8);
 

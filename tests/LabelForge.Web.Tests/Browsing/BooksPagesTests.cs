@@ -100,14 +100,6 @@ public sealed class BooksPagesTests(Chromium chromium)
                 Buffer = "Bramble Soap\nNet Wt 4 oz\n"u8.ToArray(),
             });
         await Assertions.Expect(page.Locator(".findings").First).ToBeVisibleAsync();
-        await page.Locator("#file").SetInputFilesAsync(
-        [
-            new FilePayload { Name = "first.txt", MimeType = "text/plain", Buffer = "Bramble Soap\nNet Wt 4 oz\n"u8.ToArray() },
-            new FilePayload { Name = "broken.pdf", MimeType = "application/pdf", Buffer = "%PDF-1.7 and nothing more"u8.ToArray() },
-        ]);
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "first.txt" })).ToBeVisibleAsync();
-        await Assertions.Expect(page.GetByRole(AriaRole.Heading, new() { Name = "broken.pdf" })).ToBeVisibleAsync();
-        await Assertions.Expect(page.GetByText("This PDF is broken", new() { Exact = false })).ToBeVisibleAsync();
     }
 
     [Fact]
