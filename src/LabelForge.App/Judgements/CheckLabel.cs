@@ -70,7 +70,8 @@ public static class CheckLabel
         try
         {
             var each = Each(read(), question, dictionary);
-            return [.. each.Select(l => new JudgedProduct(name + (each.Length > 1 ? $", {l.Name}" : ""), question.Market, l.Report, null))];
+            return [
+                .. each.Select(l => new JudgedProduct(name + (each.Length > 1 ? $", {l.Name}" : ""), question.Market, l.Report, null))];
         }
         catch (InputException e)
         {

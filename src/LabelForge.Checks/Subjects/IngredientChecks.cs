@@ -43,7 +43,8 @@ internal static partial class IngredientChecks
         var naming = IngredientNaming.Of(label.Market);
         foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
         {
-            if (!naming.NumbersColours || !ColourAndNumber().IsMatch(item.Name) || !label.Tell("ingredients.colour-name/words", item.Name, item.Name))
+            if (!naming.NumbersColours || !ColourAndNumber().IsMatch(item.Name)
+                || !label.Tell("ingredients.colour-name/words", item.Name, item.Name))
                 Unknown(label, item);
         }
         Foreign(label, list);

@@ -60,7 +60,8 @@ internal static partial class ListNames
     /// <summary>A name without footnote marks, percentages, bullets, or the word organic before it.</summary>
     public static string Bare(string name)
     {
-        var bare = Footnote().Replace(Percent().Replace(ItemNumber().Replace(name, ""), ""), "").Trim().TrimStart('-', '*', '+', '–', '—', '/')
+        var bare = Footnote().Replace(Percent().Replace(ItemNumber().Replace(name, ""), ""), "").Trim()
+            .TrimStart('-', '*', '+', '–', '—', '/')
             .TrimEnd('.', '*', '†', '‡', '+', ':', ' ', '-', '/', '–', '—').Trim();
         return Organic().Replace(Spaces().Replace(bare, " "), "").Trim();
     }

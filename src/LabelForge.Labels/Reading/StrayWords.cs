@@ -67,7 +67,8 @@ public static partial class WordAccount
         string[] languages =
         [
             .. parts.Select(p => p.Text).Append(identity is { } named ? LineAt(text.Text, named.Start) : "")
-                .SelectMany(p => p.Split('/', ':', '|', '—', '–', '•', '·', '"', '«', '»', '“', '”')).Select(LanguageOf.Find).OfType<(string Language, double Share)>()
+                .SelectMany(p => p.Split('/', ':', '|', '—', '–', '•', '·', '"', '«', '»', '“', '”'))
+                .Select(LanguageOf.Find).OfType<(string Language, double Share)>()
                 .Where(l => l.Share >= LeastKnown && LabelWords.Languages.Contains(l.Language)).Select(l => l.Language),
         ];
         var known = new KnownWords(languages,
