@@ -44,8 +44,8 @@ internal static class PlatePanel
         foreach (var symbol in Enumerable.Reverse(room.Below))
         {
             foot -= symbol.FixedHeight;
-            placed.Add(new ArrangedItem(symbol, null, FrontFace.Rim + (room.Width - symbol.FixedWidth) / 2 - padding, symbol.FixedWidth, foot - padding,
-                symbol.FixedHeight));
+            placed.Add(new ArrangedItem(symbol, null, FrontFace.Rim + (room.Width - symbol.FixedWidth) / 2 - padding,
+                symbol.FixedWidth, foot - padding, symbol.FixedHeight));
             foot -= BelowPlate;
         }
         var (plate, drawn) = BackStrip.Drawn(look, ornament, Points.Of(panel.X) + FrontFace.Rim, Points.Of(panel.Y) + FrontFace.Rim,
