@@ -15,7 +15,7 @@ public static class OpenQuestions
     /// <param name="on">The day, whose law says where the order by weight ends.</param>
     public static ImmutableArray<OpenThing> Of(Workshop workshop, DateOnly on)
     {
-        var products = workshop.RecipeIds.SelectMany(id => Products(workshop, id)).ToImmutableArray();
+        var products = workshop.RecipeIds.SelectMany(id => workshop.ProductsOrNone(id)).ToImmutableArray();
         return [.. Wrappers(products), .. Suppliers(products, workshop, on)];
     }
 
@@ -91,18 +91,6 @@ public static class OpenQuestions
         {
             // Suppliers' figures that contradict each other are told where they stand.
             return null;
-        }
-    }
-
-    private static ImmutableArray<Product> Products(Workshop workshop, string recipe)
-    {
-        try
-        {
-            return workshop.ProductsOf(recipe);
-        }
-        catch (InputException)
-        {
-            return [];
         }
     }
 }

@@ -172,7 +172,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static IEnumerable<OpenThing> Limits(Workshop workshop, IBooks books) =>
         books.ProductsMade().Where(p => workshop.RecipeIds.Contains(p.Recipe))
-            .SelectMany(p => Products(workshop, p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
+            .SelectMany(p => workshop.ProductsOrNone(p.Recipe).Where(product => product.Recipe.VariantName == p.Variant))
             .SelectMany(product => books.LastBatch(product.Recipe.Id, product.Recipe.VariantName) is { } last
                 ? ChangedLimits.OfCertificates(product, last)
                 : [])
@@ -199,7 +199,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     private static IEnumerable<OpenThing> Low(Workshop workshop, IBooks books, DateOnly on)
     {
         var needs = new Dictionary<string, (decimal Grams, string For)>();
-        foreach (var product in workshop.RecipeIds.SelectMany(id => Products(workshop, id)))
+        foreach (var product in workshop.RecipeIds.SelectMany(id => workshop.ProductsOrNone(id)))
         {
             foreach (var line in product.Batch.Lines.GroupBy(l => l.Material.Id))
             {
@@ -240,19 +240,6 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
                 labels.Where(l => l.Lot.Batch.Recipe == p.Recipe && l.Lot.Batch.Variant == p.Variant).Sum(l => l.Waiting)))
             .OrderBy(p => p.Name, StringComparer.OrdinalIgnoreCase),
     ];
-
-    private static ImmutableArray<Product> Products(Workshop workshop, string recipe)
-    {
-        try
-        {
-            return workshop.ProductsOf(recipe);
-        }
-        catch (InputException)
-        {
-            // A recipe that cannot be used yet needs nothing yet.
-            return [];
-        }
-    }
 
     private static string NameOf(Workshop workshop, string material) => workshop.Materials.GetValueOrDefault(material)?.Name ?? material;
 

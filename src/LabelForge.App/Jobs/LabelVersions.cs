@@ -66,11 +66,11 @@ public sealed class LabelVersions
     /// <param name="on">The day to judge by.</param>
     public static LabelVersions OfMaterial(Workshop workshop, string id, DateOnly on)
     {
-        Recipe[] all = [.. workshop.RecipeIds.Select(r => ReadOrNone(workshop, r)).OfType<Recipe>()];
+        Recipe[] all = [.. workshop.RecipeIds.Select(workshop.RecipeOrNone).OfType<Recipe>()];
         return new(text =>
         {
             var then = workshop.With([MaterialFile.Read(id, YamlFile.ReadText(text, $"materials/{id}.yaml"))]);
-            return (then, all.Where(r => Scents(r).Any(s => s.Materials.Any(m => Holds(then, m.Material, id, [])))));
+            return (then, all.Where(r => r.Each.Any(s => s.Materials.Any(m => Holds(then, m.Material, id, [])))));
         }, on);
     }
 
@@ -124,21 +124,6 @@ public sealed class LabelVersions
         catch (InputException e)
         {
             return new(key, null, e.Problem);
-        }
-    }
-
-    private static IEnumerable<Recipe> Scents(Recipe recipe) =>
-        recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name));
-
-    private static Recipe? ReadOrNone(Workshop workshop, string id)
-    {
-        try
-        {
-            return workshop.Recipe(id);
-        }
-        catch (InputException)
-        {
-            return null;
         }
     }
 

@@ -113,12 +113,7 @@ public static class SetLabel
             RangeLooks.Of([new RangeProduct(set.Id, set.Name, set.Look.Over(workshop.Business.Look),
                 [.. products.SelectMany(p => p.Batch.Lines.Select(l => l.Material)).DistinctBy(m => m.Id)])])[0];
         var link = set.Look.Link?.Text ?? TableLink.Of(workshop, products[0].Recipe);
-        var extras = link is null ? LabelExtras.None
-            : LabelExtras.None with
-            {
-                Symbols = ImmutableDictionary<Role, InkBlock>.Empty
-                .Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse())
-            };
+        var extras = TableLink.Drawn(link);
         content = content with { Link = link };
         var looked = LabelFitter.Fit(design.In(RangeFit.Over(design, look, [content], null, extras)), content, null, extras);
         return looked is Fit.Fits || set.Look != LookWish.None ? looked : LabelFitter.Fit(design, content, null, extras);

@@ -29,7 +29,7 @@ public sealed class WorkshopRange
         foreach (var id in workshop.RecipeIds)
         {
             if (Read(workshop, id) is { } recipe)
-                recipes.AddRange(recipe.Variants.IsEmpty ? [recipe] : [.. recipe.Variants.Select(v => recipe.Variant(v.Name))]);
+                recipes.AddRange(recipe.Each);
         }
         if (inHand is not null && recipes.FindIndex(r => Key(r) == Key(inHand)) is var at)
         {
@@ -71,15 +71,7 @@ public sealed class WorkshopRange
         var read = AsRead.GetOrCreateValue(workshop);
         if (read.TryGetValue(id, out var known) && known.State == state)
             return known.Recipe;
-        Recipe? recipe = null;
-        try
-        {
-            recipe = workshop.Recipe(id);
-        }
-        catch (InputException)
-        {
-            // As said: it counts for nothing here.
-        }
+        var recipe = workshop.RecipeOrNone(id);
         read[id] = (state, recipe);
         return recipe;
     }

@@ -117,9 +117,9 @@ public sealed class FindAnything
 
     private static IEnumerable<Found> OfWorkshop(Workshop workshop)
     {
-        foreach (var recipe in workshop.RecipeIds.Select(id => Read(workshop, id)).OfType<Recipe>())
+        foreach (var recipe in workshop.RecipeIds.Select(workshop.RecipeOrNone).OfType<Recipe>())
         {
-            foreach (var name in recipe.Variants.IsEmpty ? [recipe.Name] : recipe.Variants.Select(v => v.Name).ToArray())
+            foreach (var name in recipe.Each.Select(r => r.Name))
                 yield return new(FoundKind.Product, recipe.Variants.IsEmpty ? recipe.Id : $"{recipe.Id}/{name}", name,
                     string.Join(", ",
                         new[] { recipe.Identity, recipe.Variants.IsEmpty || name == recipe.Name ? null : recipe.Name }.OfType<string>()));
@@ -146,16 +146,4 @@ public sealed class FindAnything
     // Small letters without accents, with a space for every other character: what two spellings of one name share.
     private static string Plain(string text) =>
         string.Concat(FoldedText.Of(text).Select(c => char.IsLetterOrDigit(c) || c is '-' ? c : ' '));
-
-    private static Recipe? Read(Workshop workshop, string id)
-    {
-        try
-        {
-            return workshop.Recipe(id);
-        }
-        catch (InputException)
-        {
-            return null;
-        }
-    }
 }

@@ -33,7 +33,7 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
 
     private static PourWish Of(Workshop workshop, Product product, string size, bool moulds)
     {
-        if (int.TryParse(size, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
+        if (PlainFigure.Whole(size) is { } pieces)
             return new PourWish(product, BatchSize.ToPieces(workshop, product.Recipe, pieces), null);
         if (size.Contains('x', StringComparison.OrdinalIgnoreCase)
             || size.Contains('×')

@@ -115,7 +115,7 @@ public sealed record PaperAnswers
             "case", "minimum");
         string? Text(string key) => map.OptionalText(key)?.Text;
         int? Whole(string key) => map.OptionalText(key) is not { } node ? null
-            : int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) && whole > 0 ? whole
+            : PlainFigure.Whole(node.Text) is > 0 and var whole ? whole
             : throw node.Refuse("papers.pieces", ("text", node.Text), ("key", key));
         return new ProductAnswers(Text("looks"), Text("smells"), Text("ph"), Text("category"), Text("frame formulation"),
             Text("listing number"), map.OptionalText("wholesale") is { } price ? Figure(price, "4.20") : null, Whole("case"),
@@ -123,7 +123,7 @@ public sealed record PaperAnswers
     }
 
     private static int Year(Entry entry) =>
-        int.TryParse(entry.Key, NumberStyles.None, CultureInfo.InvariantCulture, out var year) && year is >= 1900 and <= 2200
+        PlainFigure.Whole(entry.Key) is >= 1900 and <= 2200 and var year
             ? year
             : throw entry.Value.Refuse("papers.year", ("name", entry.Key));
 
@@ -138,14 +138,13 @@ public sealed record PaperAnswers
     };
 
     private static decimal Figure(TextNode node, string example) =>
-        decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+        PlainFigure.Read(node.Text) is { } figure
             ? figure
             : throw node.Refuse("papers.sum", ("text", node.Text), ("example", example));
 
     private static decimal Share(TextNode node) =>
         node.Text.EndsWith('%')
-            && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
-            && percent is > 0 and <= 100
+            && PlainFigure.Read(node.Text.TrimEnd('%', ' ')) is > 0 and <= 100 and var percent
             ? percent / 100m
             : throw node.Refuse("papers.share", ("text", node.Text));
 }

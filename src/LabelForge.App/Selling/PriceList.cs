@@ -23,7 +23,7 @@ public static class PriceList
 
     /// <summary>The same out of books that are open already; null where there are none.</summary>
     public static ImmutableArray<ProductOnTable> In(Workshop workshop, IBooks? books) =>
-        [.. workshop.RecipeIds.SelectMany(id => Recipes(workshop, id))
+        [.. workshop.RecipeIds.SelectMany(id => workshop.RecipeOrNone(id)?.Each ?? [])
             .Select(r => new ProductOnTable(NameOf(r), r, books is null ? 0 : TableSales.Left(books, r.Id, r.VariantName)))];
 
     /// <summary>The product that a person names: as <c>meadow-bar/Moss Lane</c>, by the scent
@@ -49,18 +49,4 @@ public static class PriceList
 
     /// <summary>The name by which a recipe or a variant of one is asked for.</summary>
     public static string NameOf(Recipe recipe) => recipe.VariantName is { } variant ? $"{recipe.Id}/{variant}" : recipe.Id;
-
-    // A recipe that cannot be read is told where it is opened; the others are sold all the same.
-    private static IEnumerable<Recipe> Recipes(Workshop workshop, string id)
-    {
-        try
-        {
-            var recipe = workshop.Recipe(id);
-            return recipe.Variants.IsEmpty ? [recipe] : recipe.Variants.Select(v => recipe.Variant(v.Name));
-        }
-        catch (InputException)
-        {
-            return [];
-        }
-    }
 }

@@ -76,15 +76,8 @@ public sealed class TableCards
     }
 
     /// <summary>The stock for a card: what the workshop has at hand and it fits, else what is nearest to its size.</summary>
-    public LabelStock StockFor(LabelDesign design, string? asked)
-    {
-        var shelf = StockShelf.Of(_workshop.Folder);
-        if (asked is not null)
-            return shelf.Load(asked);
-        LabelStock[] atHand = [.. _workshop.Business.LabelStock.Select(shelf.Load).Where(s => StockFit.Fits(design, s))];
-        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet))
-            .MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
-    }
+    public LabelStock StockFor(LabelDesign design, string? asked) =>
+        StockShelf.Of(_workshop.Folder).For(design, _workshop.Business.LabelStock, asked);
 
     /// <summary>What a supplier's allergen sheet names, product by product; what has no sheet is said to have none.</summary>
     public static string Allergens(IEnumerable<Product> products, PaperWords words)
@@ -125,12 +118,7 @@ public sealed class TableCards
     private LabelLayout Fitted(LabelDesign design, LabelContent content, Recipe recipe)
     {
         var link = TableLink.Of(_workshop, recipe);
-        var extras = link is null ? LabelExtras.None
-            : LabelExtras.None with
-            {
-                Symbols = ImmutableDictionary<Role, InkBlock>.Empty
-                .Add(Role.Link, Barcode.Draw(BarcodeKind.Qr, link, new BarcodeOptions()).OrRefuse())
-            };
+        var extras = TableLink.Drawn(link);
         content = content with { Link = link };
         // A card wears the colours of the label that it stands beside; plain where all that it says has no room so.
         var look = WorkshopRange.Of(_workshop, recipe).LookOf(recipe);

@@ -33,7 +33,7 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
             string Cell(string column) =>
             Array.IndexOf(heading, column) is var at and >= 0 && at < row.Cells.Count ? SafeCsv.Plain(row.Cells[at]).Trim() : "";
             int? Count(string column) => Cell(column) is not { Length: > 0 } text ? null
-                : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n
+                : PlainFigure.Whole(text) is { } n ? n
                 : throw new InputException(path, row.Line, "tally.not-a-number-pieces", ("text", text));
             return new TallyRow(Cell("product"), Count("sold") ?? 0, Count("given") ?? 0, Count("brought"));
         }).Where(r => r.Product.Length > 0)];

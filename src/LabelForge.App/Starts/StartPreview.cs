@@ -76,8 +76,7 @@ public static class StartPreview
         {
             Contact = answers.Contact.Trim().Length > 0 && ContactWay.Parse(answers.Contact).IsValue ? answers.Contact : "",
             Amounts = answers.Amounts.Where(a => Amount.Parse(a.Value).IsValue).ToImmutableDictionary(),
-            Pieces = int.TryParse(answers.Pieces.Trim(), System.Globalization.NumberStyles.None,
-                System.Globalization.CultureInfo.InvariantCulture, out var pieces) && pieces > 0 ? answers.Pieces : "",
+            Pieces = PlainFigure.Whole(answers.Pieces.Trim()) is > 0 and var pieces ? answers.Pieces : "",
             Net = Amount.Parse(answers.Net).IsValue ? answers.Net : "",
             Scents = ScentLine.Wrong(scents) is null
                 ? answers.Scents

@@ -46,17 +46,6 @@ public static class BottleTags
         return tags.Length > 0 ? [.. tags] : throw new InputException("tags.nothing");
     }
 
-    /// <summary>The stock for a size: what the workshop has at hand and it fits, else what is nearest to its size.</summary>
-    private static LabelStock StockFor(Workshop workshop, LabelDesign design, string? asked)
-    {
-        var shelf = StockShelf.Of(workshop.Folder);
-        if (asked is not null)
-            return shelf.Load(asked);
-        LabelStock[] atHand = [.. workshop.Business.LabelStock.Select(shelf.Load).Where(s => StockFit.Fits(design, s))];
-        return (atHand.Length > 0 ? atHand : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet))
-            .MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
-    }
-
     /// <summary>The labels on sheets, one of each.</summary>
     /// <param name="workshop">The workshop.</param>
     /// <param name="tags">The labels, at least one.</param>
@@ -65,7 +54,7 @@ public static class BottleTags
     public static SheetOrder Order(Workshop workshop, ImmutableArray<BottleTag> tags, string? stock = null, int first = 1) =>
         new()
         {
-            Stock = StockFor(workshop, tags[0].Layout.Design, stock),
+            Stock = StockShelf.Of(workshop.Folder).For(tags[0].Layout.Design, workshop.Business.LabelStock, stock),
             Runs = [.. tags.Select(t => new LabelRun(t.Layout, 1))],
             First = first,
         };
@@ -107,7 +96,6 @@ public static class BottleTags
     private static BottleTag Tag(string code, string name, string identity, string words, Workshop workshop, LabelDesign design,
         Market market, DateOnly on)
     {
-        var symbol = Barcode.Draw(BarcodeKind.Qr, code, new BarcodeOptions()).OrRefuse();
         var content = new LabelContent
         {
             BusinessName = workshop.Business.Name,
@@ -123,7 +111,6 @@ public static class BottleTags
             Floors = new LetterFloors(LetterFloor.None, LetterFloor.None, LetterFloor.None, LetterFloor.None),
             Link = code,
         };
-        var extras = LabelExtras.None with { Symbols = ImmutableDictionary<Role, InkBlock>.Empty.Add(Role.Link, symbol) };
-        return new BottleTag(code, LabelFitter.Fit(design, content, null, extras).OrRefuse());
+        return new BottleTag(code, LabelFitter.Fit(design, content, null, Print.Jobs.TableLink.Drawn(code)).OrRefuse());
     }
 }

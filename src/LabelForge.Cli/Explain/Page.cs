@@ -14,8 +14,7 @@ internal static class Page
         {
             if (!Console.IsOutputRedirected)
                 return Math.Clamp(Console.WindowWidth, Narrowest, Widest);
-            return int.TryParse(Environment.GetEnvironmentVariable("COLUMNS"), NumberStyles.None, CultureInfo.InvariantCulture,
-                out var columns)
+            return PlainFigure.Whole(Environment.GetEnvironmentVariable("COLUMNS")) is { } columns
                 ? Math.Clamp(columns, Narrowest, Widest)
                 : Usual;
         }

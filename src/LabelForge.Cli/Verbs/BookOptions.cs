@@ -100,7 +100,7 @@ internal sealed class BookOptions
     public static int MaterialLot(string text) =>
         text.Length > 1
             && text[0] is 'M' or 'm'
-            && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var id)
+            && PlainFigure.Whole(text.AsSpan(1)) is { } id
             ? id
             : throw new InputException("call.not-a-material-lot", ("text", text));
 

@@ -104,7 +104,7 @@ internal static class CalibrateVerb
     private static (decimal X, decimal Y) Stretch(LabelStock stock, Registration used, string measured)
     {
         var parts = measured.Split(',')
-            .Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : 0m)
+            .Select(p => PlainFigure.Read(p.Trim()) ?? 0m)
             .ToArray();
         return parts is [> 0m, > 0m]
             ? Shared.Need(CalibrationPage.StretchFor(stock, used, parts[0], parts[1]))

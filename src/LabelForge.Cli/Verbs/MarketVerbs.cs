@@ -295,8 +295,7 @@ internal static class MarketVerbs
     {
         var at = text.LastIndexOf('=');
         return at > 0
-            && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces)
-            && pieces is >= 0 and <= 100_000
+            && PlainFigure.Whole(text[(at + 1)..].Trim()) is >= 0 and <= 100_000 and var pieces
             ? new Taken(text[..at].Trim(), pieces)
             : throw new InputException("call.does-not-say-how", ("text", text));
     }

@@ -201,14 +201,12 @@ internal static class MoneyVerbs
         var parts = text.Split(':');
         return parts.Length == 1 ? workshop.ProductsOf(text).Select(p => (p, 0))
             : parts.Length == 2
-                && int.TryParse(parts[1], NumberStyles.None, CultureInfo.InvariantCulture, out var n)
-                && n is > 0 and <= 100_000 ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
+                && PlainFigure.Whole(parts[1]) is > 0 and <= 100_000 and var n ? workshop.ProductsOf(parts[0]).Select(p => (p, n))
             : throw new InputException("call.does-not-say-how-many", ("text", text));
     }
 
     private static decimal Percent(string text) =>
-        decimal.TryParse(text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
-            && figure is >= 0 and < 100
+        PlainFigure.Read(text.TrimEnd('%', ' ')) is >= 0 and < 100 and var figure
             ? figure / 100m
             : throw new InputException("call.not-a-margin", ("text", text));
 }

@@ -114,7 +114,7 @@ internal static class OutgoingVerbs
             }
             else
             {
-                if (!int.TryParse(r.GetValue(amount), NumberStyles.None, CultureInfo.InvariantCulture, out var pieces))
+                if (PlainFigure.Whole(r.GetValue(amount)) is not { } pieces)
                     throw new InputException("call.not-a-number-pieces", ("amount", r.GetValue(amount)));
                 disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r),
                     options.Note(r));

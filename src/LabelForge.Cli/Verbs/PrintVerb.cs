@@ -169,8 +169,7 @@ internal static class PrintVerb
     {
         var at = text.LastIndexOf('=');
         return at > 0
-            && int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
-            && count is > 0 and <= SheetWriter.MostLabels
+            && PlainFigure.Whole(text[(at + 1)..].Trim()) is > 0 and <= SheetWriter.MostLabels and var count
             ? (BookOptions.Lot(text[..at].Trim()), count)
             : throw new InputException("call.does-not-say-how-many-labels", ("text", text));
     }

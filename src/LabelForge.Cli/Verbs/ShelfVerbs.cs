@@ -110,7 +110,7 @@ internal static class ShelfVerbs
     {
         var at = text.LastIndexOf('=');
         var (what, there) = at > 0 ? (text[..at].Trim(), text[(at + 1)..].Trim()) : throw Unreadable(text);
-        if (decimal.TryParse(there, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var plain))
+        if (PlainFigure.Read(there) is { } plain)
             return (what, plain);
         if (what.Length < 2 || what[0] is not ('M' or 'm'))
             throw Unreadable(text);

@@ -116,8 +116,7 @@ internal static class TableVerb
         var at = text.LastIndexOf('=');
         if (at < 0)
             return (text, 1);
-        return int.TryParse(text[(at + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
-            && count is > 0 and <= 10_000
+        return PlainFigure.Whole(text[(at + 1)..].Trim()) is > 0 and <= 10_000 and var count
             ? (text[..at].Trim(), count)
             : throw new InputException("call.how-many-of-what", ("text", text),
                 ("first-or-default", workshop.RecipeIds.FirstOrDefault() ?? "bramble-bar"));

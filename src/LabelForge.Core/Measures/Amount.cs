@@ -183,7 +183,7 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
     private static decimal? ReadFigure(string text)
     {
         var parts = text.Split([' ', '/'], StringSplitOptions.RemoveEmptyEntries);
-        if (!parts.All(p => decimal.TryParse(p, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _)))
+        if (!parts.All(p => PlainFigure.Read(p) is not null))
             return null;
         var numbers = parts.Select(p => decimal.Parse(p, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture)).ToArray();
         // No amount has parts like that, and their sum would not fit.

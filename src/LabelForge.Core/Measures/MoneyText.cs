@@ -7,7 +7,7 @@ public static class MoneyText
 
     /// <summary>A sum: a plain figure, not below nothing, with at most two decimals.</summary>
     public static Parsed<decimal> Parse(string text) =>
-        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money)
+        PlainFigure.Read(text.Trim()) is { } money
             && money == Math.Round(money, 2) && money < Most
             ? Parsed<decimal>.Of(money)
             : (text.Trim().Length == 0
@@ -16,8 +16,7 @@ public static class MoneyText
 
     /// <summary>A share of a price, with a percent sign or without: <c>40 %</c> is 0.4.</summary>
     public static Parsed<decimal> Margin(string text) =>
-        decimal.TryParse(text.Trim().TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
-            && figure < 100
+        PlainFigure.Read(text.Trim().TrimEnd('%', ' ')) is < 100 and var figure
             ? Parsed<decimal>.Of(figure / 100m)
             : Parsed<decimal>.Refused("money.not-a-margin", ("text", text.Trim()));
 }

@@ -31,7 +31,7 @@ public static partial class ShareText
     }
 
     private static decimal? Number(string text) =>
-        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) ? value : null;
+        PlainFigure.Read(text);
 
     [GeneratedRegex(@"^(?<sign><=|>=|<|>|≤|≥|at most|up to|less than|at least|more "
         + @"than)?\s*(?<low>[0-9]*\.?[0-9]+)\s*%?\s*(?:(?:-|–|to)\s*(?<high>[0-9]*\.?[0-9]+)\s*)?%$", RegexOptions.IgnoreCase)]

@@ -92,7 +92,7 @@ public static partial class MeasureReader
                 : (decimal)part, 2, 3);
         }
         var plain = Thousands().IsMatch(written) ? written.Replace(",", "") : written.Replace(',', '.');
-        if (!decimal.TryParse(plain, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
+        if (PlainFigure.Read(plain) is not { } figure)
             return null;
         var point = plain.IndexOf('.');
         return (figure, point < 0 ? 0 : plain.Length - point - 1, plain.Replace(".", "").TrimStart('0').Length);

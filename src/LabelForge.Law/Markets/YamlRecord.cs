@@ -51,7 +51,7 @@ public sealed class YamlRecord(MapNode node)
 
     /// <summary>A plain figure, or null where the text is none.</summary>
     public static decimal? FigureOf(string text) =>
-        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure : null;
+        PlainFigure.Read(text);
 
     /// <summary>A list of texts that must be given and not be empty.</summary>
     public IReadOnlyList<string> Texts(string key, string write)

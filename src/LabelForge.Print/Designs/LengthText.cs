@@ -19,7 +19,7 @@ public static class LengthText
         if (unit == 0m)
             return Parsed<Length>.Refused("length.no-unit", ("trimmed", trimmed));
         var parts = trimmed[..^2].Split('/')
-            .Select(p => decimal.TryParse(p.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var v) ? v : -1m)
+            .Select(p => PlainFigure.Read(p.Trim()) ?? -1m)
             .ToArray();
         return parts switch
         {

@@ -19,7 +19,7 @@ public sealed record FillItem(string Recipe, string? Lot, int Count)
             // The last colon, so that a path with a drive letter may stand before it.
             var colon = part.LastIndexOf(':');
             if (colon <= 0
-                || !int.TryParse(part[(colon + 1)..].Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count)
+                || PlainFigure.Whole(part[(colon + 1)..].Trim()) is not { } count
                 || count is < 1 or > SheetWriter.MostLabels)
                 return Parsed<ImmutableArray<FillItem>>.Refused("sheet.how-many-of-what", ("part", part));
             var (what, at) = (part[..colon].Trim(), part[..colon].LastIndexOf('@'));

@@ -116,8 +116,7 @@ public sealed class PartUsedSheets
 
     private static int Position(Entry entry) =>
         entry.Value is TextNode text
-            && int.TryParse(text.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var position)
-            && position is >= 1 and <= 10_000
+            && PlainFigure.Whole(text.Text) is >= 1 and <= 10_000 and var position
             ? position
             : throw entry.Value.Refuse("sheet.part-used-position", ("name", entry.Key));
 }

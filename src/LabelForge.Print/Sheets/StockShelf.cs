@@ -41,6 +41,21 @@ public sealed class StockShelf
         return LabelStock.Known.Contains(id) ? LabelStock.Load(id) : throw Unknown(id);
     }
 
+    /// <summary>The stock for a design: what is asked for; else what lies at hand and the design fits; else the sheet nearest to its
+    /// size.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="atHand">The ids of the stock that lies in the workshop.</param>
+    /// <param name="asked">The id asked for; null where none is.</param>
+    /// <exception cref="InputException">There is no such stock, or its file cannot be used.</exception>
+    public LabelStock For(LabelDesign design, ImmutableArray<string> atHand, string? asked)
+    {
+        if (asked is not null)
+            return Load(asked);
+        LabelStock[] fitting = [.. atHand.Select(Load).Where(s => StockFit.Fits(design, s))];
+        return (fitting.Length > 0 ? fitting : LabelStock.All.Where(s => StockFit.Fits(design, s) && s.Kind == StockKind.Sheet))
+            .MinBy(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres)!;
+    }
+
     // The list is long by now, so that the nearest few say more than all of it.
     private InputException Unknown(string id)
     {

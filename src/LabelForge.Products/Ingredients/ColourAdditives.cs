@@ -65,8 +65,7 @@ public sealed class ColourAdditives
 
     private static ColourLimit? Most(DataRow row) => row["max"].Length == 0
         ? null
-        : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
-            && percent is > 0 and <= 100
+        : PlainFigure.Read(row["max"]) is > 0 and <= 100 and var percent
             ? new ColourLimit(Share.FromPercent(percent), Groups(row, "limits"))
             : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 

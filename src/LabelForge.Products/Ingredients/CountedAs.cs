@@ -44,7 +44,7 @@ public static class CountedAs
     };
 
     private static decimal Figure(DataRow row) =>
-        decimal.TryParse(row["share"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var share) && share is > 0 and < 1
+        PlainFigure.Read(row["share"]) is > 0 and < 1 and var share
             ? share
             : throw row.Refuse("substances.not-a-share", ("share", row["share"]));
 }

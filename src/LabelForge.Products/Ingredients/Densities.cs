@@ -55,8 +55,7 @@ public static class Densities
                 .OrderBy(d => d.As switch { "spooned" => 0, "liquid" => 1, _ => 2 }).ToImmutableArray());
 
     private static decimal Figure(DataRow row, string column) =>
-        decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
-            && figure is > 0 and < 25
+        PlainFigure.Read(row[column]) is > 0 and < 25 and var figure
             ? figure
             : throw row.Refuse("substances.no-density", ("row", row[column]));
 }

@@ -88,7 +88,7 @@ public sealed class OilAllergens
     }
 
     private static decimal? Percent(DataRow row, string column) => row[column].Length == 0 ? null
-        : decimal.TryParse(row[column], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent) && percent <= 100
+        : PlainFigure.Read(row[column]) is <= 100 and var percent
             ? percent
             : throw row.Refuse("substances.not-a-percent-2", ("row", row[column]));
 }

@@ -24,7 +24,7 @@ public sealed record SaponificationValue(decimal Low, decimal High)
     }
 
     private static decimal? Number(string text) =>
-        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) && value > 0
+        PlainFigure.Read(text.Trim()) is > 0 and var value
             ? value
             : null;
 }

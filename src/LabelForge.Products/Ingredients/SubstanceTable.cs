@@ -108,8 +108,7 @@ public sealed class SubstanceTable
     private static Share? Percent(DataRow row) =>
         row["max"].Length == 0
             ? null
-            : decimal.TryParse(row["max"], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
-                && percent is > 0 and <= 100
+            : PlainFigure.Read(row["max"]) is > 0 and <= 100 and var percent
                 ? Share.FromPercent(percent)
                 : throw row.Refuse("substances.not-a-percent", ("max", row["max"]));
 

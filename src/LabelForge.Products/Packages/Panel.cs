@@ -46,7 +46,7 @@ public sealed partial record Panel(Area Area, Length? Width, Length? Height)
     private static Length? Side(string figure, string unit)
     {
         var perUnit = unit.ToLowerInvariant() switch { "mm" => 1m, "cm" => 10m, _ => Length.MillimetresPerInch };
-        return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
+        return PlainFigure.Read(figure) is { } value
             && value <= LongestMillimetres / perUnit
             ? Length.FromMillimetres(value * perUnit)
             : null;

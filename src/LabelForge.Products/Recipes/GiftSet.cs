@@ -102,6 +102,6 @@ public sealed record GiftSet(string Id, string Name, ImmutableArray<SetItem> Hol
     }
 
     private static int Count(TextNode node) =>
-        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 1000
+        PlainFigure.Whole(node.Text) is > 0 and <= 1000 and var count
             ? count : throw node.Refuse("set.not-a-count", ("text", node.Text));
 }

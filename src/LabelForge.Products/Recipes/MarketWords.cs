@@ -40,8 +40,7 @@ public sealed record MarketWords
     }
 
     private static string Period(TextNode node) =>
-        int.TryParse(node.Text.Replace("months", "", StringComparison.Ordinal).TrimEnd('M', ' '), NumberStyles.None,
-            CultureInfo.InvariantCulture, out var months) && months is >= 1 and <= 60
+        PlainFigure.Whole(node.Text.Replace("months", "", StringComparison.Ordinal).TrimEnd('M', ' ')) is >= 1 and <= 60 and var months
             ? $"{months}M"
             : throw node.Refuse("recipe.period-after-opening", ("text", node.Text));
 

@@ -16,8 +16,7 @@ public static class MaterialFile
 
     private static int ReadMonths(TextNode node) =>
         node.Text.EndsWith(" months", StringComparison.Ordinal)
-            && int.TryParse(node.Text[..^" months".Length], NumberStyles.None, CultureInfo.InvariantCulture, out var months)
-            && months is > 0 and <= 120
+            && PlainFigure.Whole(node.Text[..^" months".Length]) is > 0 and <= 120 and var months
             ? months
             : throw node.Refuse("material.keeps", ("text", node.Text));
 
@@ -166,23 +165,20 @@ public static class MaterialFile
             return null;
         var parts = node.Text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         if (parts.Length == 2 && parts[1] is "g/mL" or "g/ml" or "g/cm3" or "kg/L"
-            && decimal.TryParse(parts[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var density)
-            && density is > 0 and < 25)
+            && PlainFigure.Read(parts[0]) is > 0 and < 25 and var density)
             return density;
         throw node.Refuse("material.not-a-density", ("text", node.Text));
     }
 
     private static decimal ReadDrops(TextNode? node) => node is null
         ? Volume.DropsPerMillilitre
-        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var drops)
-            && drops is >= 1 and <= 200
+        : PlainFigure.Read(node.Text) is >= 1 and <= 200 and var drops
             ? drops
             : throw node.Refuse("material.drops", ("text", node.Text));
 
     private static Share ReadSwatchAt(TextNode node) =>
         node.Text.EndsWith('%')
-            && decimal.TryParse(node.Text[..^1].Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
-            && percent is >= 0.001m and <= 50m
+            && PlainFigure.Read(node.Text[..^1].Trim()) is >= 0.001m and <= 50m and var percent
             ? Share.FromPercent(percent)
             : throw node.Refuse("material.swatch-at", ("text", node.Text));
 

@@ -12,7 +12,7 @@ internal static class MaterialPacks
         var price = map.Required("price", "31.50");
         if (!size.Text.EndsWith(" pieces", StringComparison.Ordinal) && Amount.Parse(size.Text) is { IsValue: false } refused)
             throw size.Refuse(refused.Problem);
-        return decimal.TryParse(price.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var money)
+        return PlainFigure.Read(price.Text) is { } money
             ? new MaterialPack(size.Text, money, map.Line)
             : throw price.Refuse("material.not-a-price", ("price", price.Text));
     })];

@@ -27,7 +27,7 @@ public sealed record MouldSet(int Cavities, Mass Holds, int Number, string Writt
     })];
 
     private static int Count(TextNode node) =>
-        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 10_000
+        PlainFigure.Whole(node.Text) is > 0 and <= 10_000 and var count
             ? count
             : throw node.Refuse("business.mould-count", ("text", node.Text));
 }

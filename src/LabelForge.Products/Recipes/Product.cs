@@ -54,7 +54,7 @@ public sealed record Product
     /// several, the message names it.</exception>
     public static ImmutableArray<Product> AllOf(Workshop workshop, Recipe recipe)
     {
-        Recipe[] each = recipe.Variants.IsEmpty ? [recipe] : [.. recipe.Variants.Select(v => recipe.Variant(v.Name))];
+        var each = recipe.Each;
         return [.. each.Select(r => each.Length == 1 ? Planned(workshop, r) : Naming(r.Name, () => Planned(workshop, r)))];
     }
 

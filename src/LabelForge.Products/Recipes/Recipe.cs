@@ -124,6 +124,9 @@ public sealed record Recipe
     /// <summary>The variant's name where this is a variant of a recipe; null for a recipe as its file has it.</summary>
     public string? VariantName { get; init; }
 
+    /// <summary>The recipe of each product that it stands for: of every variant, or itself where it has none.</summary>
+    public ImmutableArray<Recipe> Each => Variants.IsEmpty ? [this] : [.. Variants.Select(v => Variant(v.Name))];
+
     /// <summary>The recipe of one variant: its name, item number and materials take the place of the recipe's own.</summary>
     /// <param name="name">The variant's name, upper or lower case.</param>
     /// <exception cref="InputException">The recipe has no such variant.</exception>

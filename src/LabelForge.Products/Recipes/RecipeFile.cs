@@ -68,8 +68,7 @@ public static class RecipeFile
 
     /// <summary>Reads what a piece is sold for.</summary>
     internal static decimal? ReadPrice(MapNode file) => file.OptionalText("price") is not { } node ? null
-        : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
-            && price is > 0 and <= 1_000_000 && price == Math.Round(price, 2)
+        : PlainFigure.Read(node.Text) is > 0 and <= 1_000_000 and var price && price == Math.Round(price, 2)
         ? price
         : throw node.Refuse("recipe.not-a-price", ("text", node.Text));
 
@@ -87,15 +86,14 @@ public static class RecipeFile
     };
 
     private static int ReadPieces(TextNode node) =>
-        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces is > 0 and <= 1_000_000
+        PlainFigure.Whole(node.Text) is > 0 and <= 1_000_000 and var pieces
             ? pieces
             : throw node.Refuse("recipe.pieces", ("text", node.Text));
 
     private static decimal ReadTolerance(TextNode node)
     {
         var figure = node.Text.EndsWith('%') ? node.Text.TrimEnd('%', ' ') : "";
-        return decimal.TryParse(figure, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var percent)
-            && percent is > 0 and <= 50
+        return PlainFigure.Read(figure) is > 0 and <= 50 and var percent
             ? percent / 100m
             : throw node.Refuse("recipe.tolerance", ("text", node.Text));
     }

@@ -31,8 +31,7 @@ public sealed record SalesTax(decimal Percent, bool Inside)
         var prices = map.Required("prices", "with tax");
         return new SalesTax(
             rate.Text.EndsWith('%')
-                && decimal.TryParse(rate.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
-                    out var percent) && percent is >= 0 and < 100
+                && PlainFigure.Read(rate.Text.TrimEnd('%', ' ')) is >= 0 and < 100 and var percent
                 ? percent
                 : throw rate.Refuse("business.tax-rate", ("rate", rate.Text)),
             prices.Text switch

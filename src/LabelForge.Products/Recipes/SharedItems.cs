@@ -23,7 +23,7 @@ public static class SharedItems
     }
 
     private static int? Number(string? item) =>
-        int.TryParse(item, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+        PlainFigure.Whole(item);
 
     private static string? Text(Workshop workshop, string id)
     {
@@ -40,15 +40,8 @@ public static class SharedItems
 
     private static IEnumerable<(string Name, string? Item)> Named(Workshop workshop, string id)
     {
-        try
-        {
-            var recipe = workshop.Recipe(id);
-            return recipe.Variants.IsEmpty ? [(id, recipe.Item)] : recipe.Variants.Select(v => ($"{id}/{v.Name}", v.Item));
-        }
-        catch (InputException)
-        {
-            // A recipe that cannot be read is told where it is opened.
+        if (workshop.RecipeOrNone(id) is not { } recipe)
             return [];
-        }
+        return recipe.Variants.IsEmpty ? [(id, recipe.Item)] : recipe.Variants.Select(v => ($"{id}/{v.Name}", v.Item));
     }
 }

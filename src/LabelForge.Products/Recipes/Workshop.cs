@@ -105,6 +105,32 @@ public sealed class Workshop
         return RecipeFile.Read(id, YamlFile.Read(path, $"recipes/{id}.yaml"));
     }
 
+    /// <summary>A recipe of the workshop, or null where it cannot be read: that is told where it is opened, and stops no other.</summary>
+    public Recipe? RecipeOrNone(string id)
+    {
+        try
+        {
+            return Recipe(id);
+        }
+        catch (InputException)
+        {
+            return null;
+        }
+    }
+
+    /// <summary>The products of a recipe; none where it cannot be used yet.</summary>
+    public ImmutableArray<Product> ProductsOrNone(string id)
+    {
+        try
+        {
+            return this.ProductsOf(id);
+        }
+        catch (InputException)
+        {
+            return [];
+        }
+    }
+
     /// <summary>The code of the problem that a material is not there: it is about what a line uses, and not how much.</summary>
     public const string MaterialUnknown = "material.unknown";
 

@@ -29,7 +29,7 @@ public static class AttachedTo
             return Business;
         if (text.Length > 1
             && text[0] is 'M' or 'm'
-            && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var bottle))
+            && PlainFigure.Whole(text.AsSpan(1)) is { } bottle)
             return books.Bottle(books.ReceiptOf(bottle).Id);
         if (LotCode.Parse(text) is { IsValue: true } lot && books.FindBatch(lot.Value.ToString()) is { } batch)
             return Lot(batch.Lot);

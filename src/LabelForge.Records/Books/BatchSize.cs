@@ -34,8 +34,7 @@ public static partial class BatchSize
             var match = Mould().Match(part.Trim());
             var mass = match.Success ? Amount.Parse(match.Groups["mass"].Value) : default;
             return match.Success && mass is { IsValue: true, Value.IsMass: true } && mass.Value.AsMass().Grams is > 0 and <= 100_000m
-                && int.TryParse(match.Groups["count"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var count)
-                && count is > 0 and <= 100_000
+                && PlainFigure.Whole(match.Groups["count"].Value) is > 0 and <= 100_000 and var count
                 ? (Count: count, Grams: count * mass.Value.AsMass().Grams)
                 : throw new InputException("moulds.unreadable", ("part", part.Trim()));
         }).ToArray();

@@ -115,7 +115,7 @@ public static class Correcting
             return books.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
         return text.Length > 1
             && text[0] is 'M' or 'm'
-            && int.TryParse(text.AsSpan(1), NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && PlainFigure.Whole(text.AsSpan(1)) is { } number
             ? books.ReceiptOf(number).Id
             : throw new InputException("call.not-a-material-lot", ("text", text));
     }
@@ -125,10 +125,10 @@ public static class Correcting
         var type = Nullable.GetUnderlyingType(field.PropertyType) ?? field.PropertyType;
         if (text.Length == 0 && (type != field.PropertyType || type == typeof(string)))
             return null;
-        if (type == typeof(int) && int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole))
+        if (type == typeof(int) && PlainFigure.Whole(text) is { } whole)
             return whole;
         if (type == typeof(decimal)
-            && decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure))
+            && PlainFigure.Read(text) is { } figure)
             return figure;
         if (type == typeof(DateOnly)
             && IsoDay.Read(text) is { } day)

@@ -29,16 +29,16 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
     public string Needed(string column) => Text(column) ?? throw Refuse("import.empty", ("column", column));
 
     public int? Whole(string column) => Text(column) is not { } text ? null
-        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole
+        : PlainFigure.Whole(text) is { } whole ? whole
         : throw Refuse("import.not-a-whole-number", ("text", text), ("column", column));
 
     public decimal? Figure(string column) => Text(column) is not { } text ? null
-        : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
+        : PlainFigure.Read(text) is { } figure ? figure
         : throw Refuse("import.not-a-figure", ("text", text), ("column", column));
 
     /// <summary>A mass in grams: a plain figure, or any unit of mass.</summary>
     public decimal? Grams(string column) => Text(column) is not { } text ? null
-        : decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
+        : PlainFigure.Read(text) is { } figure ? figure
         : Measures.Amount.Parse(text) is { IsValue: true, Value: { IsMass: true } amount } ? amount.AsMass().Grams
         : throw Refuse("import.not-a-mass", ("text", text), ("column", column));
 
@@ -47,7 +47,7 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
     {
         var text = Needed(column);
         if (material is null || workshop is null
-            || decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _))
+            || PlainFigure.Read(text) is not null)
             return Need(Grams(column), column);
         var read = MaterialAmount.Read(material, text, workshop.Dictionary);
         return read.IsValue ? read.Value : throw Refuse(read.Problem!);

@@ -16,7 +16,7 @@ public static class MaterialAmount
         {
             if (material.Kind != MaterialKind.Packaging)
                 return Parsed<decimal>.Refused("books.not-counted-in-pieces", ("material", material.Name));
-            return int.TryParse(count, NumberStyles.None, CultureInfo.InvariantCulture, out var pieces) && pieces > 0
+            return PlainFigure.Whole(count) is > 0 and var pieces
                 ? Parsed<decimal>.Of(pieces)
                 : Parsed<decimal>.Refused("books.not-a-number-of-pieces", ("count", count));
         }

@@ -100,7 +100,7 @@ public sealed record BenchTool(string Id, string Name)
         return new BenchTool(id, map.Required("name", "scale").Text)
         {
             UsualPrice = range.Text.Split('-') is [_, var most]
-                && decimal.TryParse(most, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var price)
+                && PlainFigure.Read(most) is { } price
                 ? price : throw range.Refuse("tool.not-a-range", ("text", range.Text)),
             Pieces = map.OptionalText("pieces") is { } pieces ? Count(pieces, 1) : null,
             For = [.. map.Items("for").OfType<TextNode>().Select(k => k.Text)],
@@ -108,11 +108,10 @@ public sealed record BenchTool(string Id, string Name)
     }
 
     private static decimal Figure(TextNode node) =>
-        decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
-            && figure is >= 0 and <= 1_000_000
+        PlainFigure.Read(node.Text) is >= 0 and <= 1_000_000 and var figure
             ? figure : throw node.Refuse("tool.not-a-price", ("text", node.Text));
 
     private static int Count(TextNode node, int least) =>
-        int.TryParse(node.Text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= least && count <= 10_000
+        PlainFigure.Whole(node.Text) is { } count && count >= least && count <= 10_000
             ? count : throw node.Refuse("tool.not-a-count", ("text", node.Text), ("least", least));
 }

@@ -42,12 +42,11 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
         var file = costs.OnlyKeys("The costs", "wage", "minutes", "overhead", "label", "fee share", "fee each", "margin", "packaging",
             "tools");
         decimal Figure(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
-            : decimal.TryParse(node.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure
+            : PlainFigure.Read(node.Text) is { } figure ? figure
             : throw node.Refuse("money.not-a-figure", ("text", node.Text), ("key", key));
         decimal Share(string key, decimal otherwise) => file.OptionalText(key) is not { } node ? otherwise
             : node.Text.EndsWith('%')
-                && decimal.TryParse(node.Text.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
-                    out var figure) && figure < 100 ? figure / 100m
+                && PlainFigure.Read(node.Text.TrimEnd('%', ' ')) is < 100 and var figure ? figure / 100m
             : throw node.Refuse("money.not-a-share", ("text", node.Text), ("key", key));
         return new CostsFile(Figure("wage", 0), Figure("minutes", 0), Figure("overhead", 0), Figure("label", 0), Share("fee share", 0),
         Figure("fee each", 0), Share("margin", None.Margin), [.. file.Items("packaging").Select(node =>
@@ -56,7 +55,7 @@ public sealed record CostsFile(decimal Wage, decimal Minutes, decimal Overhead, 
             var use = map.Required("use", "clear-bag");
             var count = map.Required("count", "1");
             workshop?.Material(use.Text, FileName, use.Line);
-            return decimal.TryParse(count.Text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) && n > 0
+            return PlainFigure.Read(count.Text) is > 0 and var n
                 ? (use.Text, n)
                 : throw count.Refuse("money.not-a-number", ("count", count.Text));
         })])

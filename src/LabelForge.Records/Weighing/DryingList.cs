@@ -22,8 +22,7 @@ public static class DryingList
                 throw new InputException(mass.Problem.At(path, row.Line));
             if (IsoDay.Read(row.Cells[0]) is { } date)
                 return new DriedWeight(date.DayNumber - (start ??= date).DayNumber, mass.Value.Grams);
-            return decimal.TryParse(row.Cells[0], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var day)
-                && day <= 10_000 && start is null
+            return PlainFigure.Read(row.Cells[0]) is <= 10_000 and var day && start is null
                 ? new DriedWeight(day, mass.Value.Grams)
                 : throw new InputException(path, row.Line, "weighing.not-a-day", ("cell", row.Cells[0]));
         })];

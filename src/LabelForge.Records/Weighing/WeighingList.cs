@@ -52,8 +52,7 @@ public static partial class WeighingList
         if (cell.Contains(','))
             return Parsed<Mass>.Refused("weighing.comma", ("cell", cell), ("cell-2", cell.Replace(',', '.')));
         if (!match.Success
-            || !decimal.TryParse(match.Groups["figure"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
-                out var figure))
+            || PlainFigure.Read(match.Groups["figure"].Value) is not { } figure)
             return (cell.Length == 0
                 ? Parsed<Mass>.Refused("weighing.no-weight")
                 : Parsed<Mass>.Refused("weighing.not-a-weight", ("cell", cell)));

@@ -40,7 +40,7 @@ internal static class CodeReading
     }
 
     private static (int Width, int Height)? SizeOf(string? written) => written?.Split('x') is [var w, var h]
-        && int.TryParse(w, NumberStyles.None, CultureInfo.InvariantCulture, out var width)
-        && int.TryParse(h, NumberStyles.None, CultureInfo.InvariantCulture, out var height)
+        && PlainFigure.Whole(w) is { } width
+        && PlainFigure.Whole(h) is { } height
         && width > 0 && height > 0 && (long)width * height <= SymbolReader.MostPixels ? (width, height) : null;
 }

@@ -69,7 +69,7 @@ internal static class Entry
 
     /// <summary>A whole number above zero.</summary>
     public static int Count(string text, string what) =>
-        int.TryParse(Loose.Count(text.Trim()).Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count > 0
+        PlainFigure.Whole(Loose.Count(text.Trim()).Trim()) is > 0 and var count
             ? count
             : throw (text.Trim().Length == 0
                 ? new InputException("form.count-missing", ("what", what))
@@ -80,7 +80,7 @@ internal static class Entry
 
     /// <summary>A figure, not below zero.</summary>
     public static decimal Figure(string text, string what) =>
-        decimal.TryParse(text.Trim(), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+        PlainFigure.Read(text.Trim()) is { } figure
             ? figure
             : throw (text.Trim().Length == 0
                 ? new InputException("form.figure-missing", ("what", what))

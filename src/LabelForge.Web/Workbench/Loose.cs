@@ -48,7 +48,7 @@ public static partial class Loose
     public static string Money(string typed)
     {
         var text = Point(Currency().Replace(typed, "").Trim());
-        return decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _) ? text : typed;
+        return PlainFigure.Read(text) is not null ? text : typed;
     }
 
     /// <summary>A count: "8 bars" is 8.</summary>

@@ -26,8 +26,7 @@ public sealed class Preferences(OpenDocuments documents) : IDisposable
     /// with a card held against it; 1 where nobody has.</summary>
     public decimal ScreenScale =>
         _kept.TryGet(ScreenKey, out var scale)
-            && decimal.TryParse(scale, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value)
-            && value is >= 0.5m and <= 2 ? value : 1;
+            && PlainFigure.Read(scale) is >= 0.5m and <= 2 and var value ? value : 1;
 
     /// <summary>Who writes into the books: the name that was written here, else the user of this machine.</summary>
     public string Who => WrittenWho is { Length: > 0 } who ? who : Environment.UserName;

@@ -21,7 +21,7 @@ public sealed record UseLevel(string Ingredient, ProductForm Form, double Percen
         {
             yield return new UseLevel(
                 row.Needed("ingredient"), ReadForm(row), ReadPercent(row, "percent"),
-                int.TryParse(row["n"], NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n > 0
+                PlainFigure.Whole(row["n"]) is > 0 and var n
                     ? n
                     : throw row.Refuse("substances.counts-nothing", ("n", row["n"])),
                 One(row, "what", "level", "legal maximum") == "legal maximum", One(row, "basis", "read", "derived") == "derived",

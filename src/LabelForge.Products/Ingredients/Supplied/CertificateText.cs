@@ -96,7 +96,7 @@ public static partial class CertificateText
     }
 
     private static decimal? Figure(string text) =>
-        decimal.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure)
+        PlainFigure.Read(text.Replace(',', '.')) is { } figure
             ? figure
             : null;
 

@@ -155,7 +155,7 @@ public abstract partial class LookView : RecipeView
         if (Tried is { } tried)
             Try(tried with
             {
-                Seed = (int.TryParse(tried.Seed, NumberStyles.None, CultureInfo.InvariantCulture, out var n) ? n + 1 : 2)
+                Seed = (PlainFigure.Whole(tried.Seed) is { } n ? n + 1 : 2)
                 .ToString(CultureInfo.InvariantCulture)
             });
     }

@@ -1,0 +1,17 @@
+namespace LabelForge.Measures;
+
+/// <summary>Figures as files, lists and calls write them: the digits 0 to 9 and at most one point, without sign, space or exponent.</summary>
+public static class PlainFigure
+{
+    /// <summary>A figure.</summary>
+    /// <param name="text">The text.</param>
+    /// <returns>Null where it is none.</returns>
+    public static decimal? Read(ReadOnlySpan<char> text) =>
+        decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure : null;
+
+    /// <summary>A whole number.</summary>
+    /// <param name="text">The text.</param>
+    /// <returns>Null where it is none.</returns>
+    public static int? Whole(ReadOnlySpan<char> text) =>
+        int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole : null;
+}
