@@ -9,12 +9,10 @@ internal static class AskReport
     public static void Write(SupplierQuestions questions)
     {
         if (questions.Open > 0)
-            Console.WriteLine(
-                $"\nThe answers to what follows would settle about {Count(questions.Settled)} of {questions.Open} open pairs.");
+            Console.WriteLine($"\nThe answers to what follows would settle about {Count(questions.Settled)} of {questions.Open} open pairs.");
         foreach (var letter in questions.Letters)
         {
-            Console.WriteLine(
-                $"\nTo: {letter.Addressed}{(letter.Questions.Any(q => q.Allergens is null) ? $" (settles about {Count(letter.Settles)})" : "")}\nSubject: {letter.Subject}\n");
+            Console.WriteLine($"\nTo: {letter.Addressed}{(letter.Questions.Any(q => q.Allergens is null) ? $" (settles about {Count(letter.Settles)})" : "")}\nSubject: {letter.Subject}\n");
             foreach (var line in letter.Text.Split('\n'))
                 Console.WriteLine($"    {line}");
             Console.WriteLine("\n  Where the answers go:");

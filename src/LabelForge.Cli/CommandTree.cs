@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.CommandLine.Help;
 using LabelForge.Cli.Completion;
 using LabelForge.Cli.Help;

@@ -36,17 +36,15 @@ internal static class CostReport
     {
         var asked = price ?? sheet.Price(margin);
         foreach (var line in sheet.Lines)
-            Console.WriteLine(FormattableString.Invariant($"  {line.Cost,10:0.00}  {line.What} ({line.Source})"));
-        Console.WriteLine(
-            FormattableString.Invariant(
-                $"  {sheet.Batch,10:0.00}  {currency} in all; {sheet.Piece:0.000} a piece for {sheet.Pieces} pieces, before fees"));
-        Console.WriteLine(FormattableString.Invariant($"For a margin of {margin * 100:0.#} % of the price: {sheet.Price(margin):0.00}"));
+            Console.WriteLine(Invariant($"  {line.Cost,10:0.00}  {line.What} ({line.Source})"));
+        Console.WriteLine(Invariant($"  {sheet.Batch,10:0.00}  {currency} in all; {sheet.Piece:0.000} a piece for {sheet.Pieces} pieces, before fees"));
+        Console.WriteLine(Invariant($"For a margin of {margin * 100:0.#} % of the price: {sheet.Price(margin):0.00}"));
         Console.WriteLine(sheet.BreakEven(asked) is { } count
-            ? FormattableString.Invariant(
+            ? Invariant(
                 $"At {asked:0.00} work and overhead of a batch are paid after {count} pieces{(count > sheet.Pieces ? ", more than the batch has" : "")}.")
-            : FormattableString.Invariant($"At {asked:0.00} every piece loses money."));
-        Console.WriteLine(FormattableString.Invariant($"What moves the cost of a piece most, each {swing:0.#} % lower and higher:"));
+            : Invariant($"At {asked:0.00} every piece loses money."));
+        Console.WriteLine(Invariant($"What moves the cost of a piece most, each {swing:0.#} % lower and higher:"));
         foreach (var t in sheet.Tornado(swing / 100m).Take(MostSwings))
-            Console.WriteLine(FormattableString.Invariant($"  {t.Low,8:0.000} to {t.High:0.000}  {t.What}"));
+            Console.WriteLine(Invariant($"  {t.Low,8:0.000} to {t.High:0.000}  {t.What}"));
     }
 }

@@ -10,8 +10,7 @@ internal static class MaterialReport
     public static void Table(MaterialDraft draft, SuppliedList list, string? aboutKind)
     {
         var width = Math.Clamp(draft.Matches.Max(m => m.Written.Text.Length), 12, WidestName);
-        Console.WriteLine(
-            $"{draft.Name}: {draft.Kind.ToString().ToLowerInvariant()}, listed {draft.Listed.ToString().ToLowerInvariant()}. Read from the paper:");
+        Console.WriteLine($"{draft.Name}: {draft.Kind.ToString().ToLowerInvariant()}, listed {draft.Listed.ToString().ToLowerInvariant()}. Read from the paper:");
         if (aboutKind is not null)
             Console.WriteLine(aboutKind);
         Console.WriteLine();

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli;
 using LabelForge.Cli.Help;
 

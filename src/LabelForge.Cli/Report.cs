@@ -17,8 +17,7 @@ internal static class Report
     public static void Heading(IReadOnlyList<Product> products, int at)
     {
         if (products.Count > 1)
-            Console.WriteLine(
-                $"{(at == 0 ? "" : "\n")}== {products[at].Name}{(products[at].Recipe.Item is { } item ? $" (item {item})" : "")}");
+            Console.WriteLine($"{(at == 0 ? "" : "\n")}== {products[at].Name}{(products[at].Recipe.Item is { } item ? $" (item {item})" : "")}");
     }
 
     public static void Write(Declaration declaration)
@@ -32,11 +31,9 @@ internal static class Report
             ? "The whole order is proved from what the suppliers say."
             : Open(declaration));
         foreach (var pair in declaration.Unsettled.Take(PairsShown))
-            Console.WriteLine(
-                $"  {pair.First} before {pair.Second} ({(pair.Rests == Placed.Usual ? "usual levels" : "a guess")}). {pair.Ask}");
+            Console.WriteLine($"  {pair.First} before {pair.Second} ({(pair.Rests == Placed.Usual ? "usual levels" : "a guess")}). {pair.Ask}");
         if (declaration.Unsettled.Length > PairsShown)
-            Console.WriteLine(
-                $"  and {declaration.Unsettled.Length - PairsShown} more; --explain shows each, and the levels with their sources.");
+            Console.WriteLine($"  and {declaration.Unsettled.Length - PairsShown} more; --explain shows each, and the levels with their sources.");
         foreach (var finding in declaration.Findings)
             Write(finding);
     }
@@ -108,8 +105,7 @@ internal static class Report
             Console.WriteLine($"    {finding.Fix}");
         }
         if (findings.Count > AlikeShown)
-            Console.WriteLine(
-                $"    And {findings.Count - AlikeShown} more like {(AlikeShown == 1 ? "it" : "these")}; --format json lists each. {(findings[0].Rule == "ingredients.order" ? "labelforge ask writes the shortest message that settles most." : "")}".TrimEnd());
+            Console.WriteLine($"    And {findings.Count - AlikeShown} more like {(AlikeShown == 1 ? "it" : "these")}; --format json lists each. {(findings[0].Rule == "ingredients.order" ? "labelforge ask writes the shortest message that settles most." : "")}".TrimEnd());
     }
 
     private static void Line(string what, string? text) =>

@@ -10,8 +10,7 @@ internal static class SoapReport
     {
         Console.WriteLine("What takes up lye, by saponification value:");
         foreach (var fat in charge.Fats)
-            Console.WriteLine(
-                $"  {Grams(fat.Grams)} g  {fat.Name}, {Range(fat.Value.Low, fat.Value.High)} mg KOH/g {(fat.IsFromCertificate ? "from its certificate" : "from the dictionary")}");
+            Console.WriteLine($"  {Grams(fat.Grams)} g  {fat.Name}, {Range(fat.Value.Low, fat.Value.High)} mg KOH/g {(fat.IsFromCertificate ? "from its certificate" : "from the dictionary")}");
         Console.WriteLine("\nLye:");
         foreach (var lye in charge.Lyes)
             Console.WriteLine($"  {Grams(lye.Grams)} g  {lye.Material.Name}, {lye.Purity} {lye.Alkali.Name.ToLowerInvariant()}");
@@ -20,8 +19,7 @@ internal static class SoapReport
         var made = SoapMade.Of(charge);
         Console.WriteLine("\nWhat comes of oils and lye (grams by the middle of the values, and between which they lie):");
         foreach (var s in made)
-            Console.WriteLine(
-                $"  {Grams(s.Middle)} g  {(s.Low == s.High ? "" : Range(decimal.Round(s.Low, 1), decimal.Round(s.High, 1))),17}  {s.Name}{Says(s.Part)}");
+            Console.WriteLine($"  {Grams(s.Middle)} g  {(s.Low == s.High ? "" : Range(decimal.Round(s.Low, 1), decimal.Round(s.High, 1))),17}  {s.Name}{Says(s.Part)}");
         Console.WriteLine($"  {Grams(made.Sum(s => s.Middle))} g  in all, as much as went in");
         var rest = batch.Total.Grams - charge.Grams;
         if (rest > 0)
@@ -33,8 +31,7 @@ internal static class SoapReport
         foreach (var sentence in SoapSentences.Assumptions)
             Console.WriteLine($"- {sentence}");
         foreach (var finding in findings)
-            Console.WriteLine(
-                $"\n{finding.Severity.ToString().ToUpperInvariant()} {finding.Rule} [{finding.Source}]\n  {finding.Message}\n  {finding.Fix}");
+            Console.WriteLine($"\n{finding.Severity.ToString().ToUpperInvariant()} {finding.Rule} [{finding.Source}]\n  {finding.Message}\n  {finding.Fix}");
         WriteCautions();
     }
 

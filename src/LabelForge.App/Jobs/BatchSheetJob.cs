@@ -31,7 +31,7 @@ public static class BatchSheetJob
         Words = words,
         Title = job.Content.ProductName,
         Subtitle = words["batch-subtitle", job.Content.BusinessName, job.Content.Identity,
-            FormattableString.Invariant($"{lot.Made:yyyy-MM-dd}")],
+            Invariant($"{lot.Made:yyyy-MM-dd}")],
         LotCode = lot.ToString(),
         LotBarcode = Barcode.Draw(BarcodeKind.Code128, lot.ToString()).OrRefuse(),
         Materials = [.. job.Batch.Lines
@@ -70,8 +70,8 @@ public static class BatchSheetJob
             : [];
 
     private static string AsWritten(Amount amount) => amount.Unit == AmountUnit.BySuperfat ? Amount.BySuperfatText : amount.Of is { } of
-        ? FormattableString.Invariant($"{amount.Figure:0.####} % of {of}")
-        : FormattableString.Invariant($"{amount.Figure:0.####} {UnitName(amount.Unit)}");
+        ? Invariant($"{amount.Figure:0.####} % of {of}")
+        : Invariant($"{amount.Figure:0.####} {UnitName(amount.Unit)}");
 
     private static string UnitName(AmountUnit unit) => unit switch
     {

@@ -80,14 +80,14 @@ internal static class SvgArt
     {
         double N(string name) => at.Attribute(name) is { } a ? Number(a.Value, file) : 0;
         static string Oval(double x, double y, double rx, double ry) =>
-            FormattableString.Invariant($"M{x - rx} {y}A{rx} {ry} 0 1 1 {x + rx} {y}A{rx} {ry} 0 1 1 {x - rx} {y}Z");
+            Invariant($"M{x - rx} {y}A{rx} {ry} 0 1 1 {x + rx} {y}A{rx} {ry} 0 1 1 {x - rx} {y}Z");
         return at.Name.LocalName switch
         {
             "path" => at.Attribute("d")?.Value ?? "",
-            "rect" => FormattableString.Invariant($"M{N("x")} {N("y")}h{N("width")}v{N("height")}h{-N("width")}Z"),
+            "rect" => Invariant($"M{N("x")} {N("y")}h{N("width")}v{N("height")}h{-N("width")}Z"),
             "circle" => Oval(N("cx"), N("cy"), N("r"), N("r")),
             "ellipse" => Oval(N("cx"), N("cy"), N("rx"), N("ry")),
-            "line" => FormattableString.Invariant($"M{N("x1")} {N("y1")}L{N("x2")} {N("y2")}"),
+            "line" => Invariant($"M{N("x1")} {N("y1")}L{N("x2")} {N("y2")}"),
             "polygon" => $"M{at.Attribute("points")?.Value}Z",
             "polyline" => $"M{at.Attribute("points")?.Value}",
             _ => null,

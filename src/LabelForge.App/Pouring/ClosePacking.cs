@@ -28,10 +28,10 @@ public static class ClosePacking
         string Name(string id) => workshop.Materials.GetValueOrDefault(id)?.Name ?? id;
         return
         [
-            .. done.Select(u => FormattableString.Invariant($"{u.Value:0.###} of {Name(u.Key)} are used up.")),
+            .. done.Select(u => Invariant($"{u.Value:0.###} of {Name(u.Key)} are used up.")),
             .. missing.Select(
                 m =>
-                    FormattableString.Invariant(
+                    Invariant(
                         $"The books have {m.Value:0.###} less of {Name(m.Key)} than were needed: write what came in, or count it.")),
         ];
     }

@@ -27,7 +27,7 @@ public static class PotSheet
             Words = words,
             Pot = poured.Pot ?? poured.Batches[0].Batch.Lot,
             Subtitle = words["pot-subtitle", workshop.Business.Name,
-                FormattableString.Invariant($"{poured.Batches[0].Batch.On:yyyy-MM-dd}"), poured.Batches.Sum(b => b.Batch.PiecesPlanned),
+                Invariant($"{poured.Batches[0].Batch.On:yyyy-MM-dd}"), poured.Batches.Sum(b => b.Batch.PiecesPlanned),
                 poured.Batches.Length],
             Cautions = [.. poured.Batches.SelectMany(b => BenchCautions.Of(workshop, b.Wish.Formula, words)).Distinct()
                 .OrderBy(c => c == words["caution-sheets"])],
@@ -81,7 +81,7 @@ public static class PotSheet
         {
             [] => null,
             [var one] => words["take", one.Bottle],
-            _ => words["take", string.Join(", ", from.Select(f => FormattableString.Invariant($"{f.Bottle} {f.Grams:0.#} g")))],
+            _ => words["take", string.Join(", ", from.Select(f => Invariant($"{f.Bottle} {f.Grams:0.#} g")))],
         };
         return string.Join("; ", new[] { note, take }.Where(t => !string.IsNullOrEmpty(t))) is { Length: > 0 } under ? under : null;
     }

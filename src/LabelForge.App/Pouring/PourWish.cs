@@ -61,6 +61,6 @@ public sealed record PourWish(Product Product, BatchFormula Formula, string? Mou
             throw new InputException("pour.too-few-moulds", ("count", each.Length), ("count-2", products.Length));
         return products.Select((p, at) => (p.Name,
             Text: string.Join(", ", each.Where((_, i) => i % products.Length == at).GroupBy(m => m.Written)
-            .Select(g => FormattableString.Invariant($"{g.Sum(m => m.Cavities)} x {g.Key}"))))).ToDictionary(f => f.Name, f => f.Text);
+            .Select(g => Invariant($"{g.Sum(m => m.Cavities)} x {g.Key}"))))).ToDictionary(f => f.Name, f => f.Text);
     }
 }

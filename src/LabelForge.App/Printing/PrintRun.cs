@@ -114,7 +114,7 @@ public static class PrintRun
     }
 
     private static string FileOf(Workshop workshop, int run) =>
-        Path.Combine(workshop.Folder, Kept, FormattableString.Invariant($"run-{run:0000}.pdf"));
+        Path.Combine(workshop.Folder, Kept, Invariant($"run-{run:0000}.pdf"));
 
     private static void Copy(string from, string to) => AtomicFile.Write(to, stream => stream.Write(File.ReadAllBytes(from)));
 

@@ -82,7 +82,7 @@ public sealed class RunPlanner
     private string? Changed(Batch batch, LabelJob job) => job.Fit is Fit.Fits fits
         && _books.PrintingsOf(batch.Lot).LastOrDefault(p => p.Drawing is not null) is { } before
         && before.Drawing != LabelDrawing.Of(fits.Layout)
-            ? FormattableString.Invariant(
+            ? Invariant(
                 $"The label of lot {batch.Lot} ({batch.Product}) has changed since it was printed on {before.On:yyyy-MM-dd}; run {before.Run} printed again gives it as it was.")
             : null;
 

@@ -36,7 +36,7 @@ internal static class SupplierPaper
             facts.Add(material.Limits.IsEmpty
                 ? Ask("limits", "Highest share of the finished product by IFRA category, with the amendment it is of")
                 : PaperFact.Of("limits", "Highest share by IFRA category",
-                    $"{string.Join(", ", material.Limits.Select(l => FormattableString.Invariant($"{l.Category}: {l.Highest.Percent:0.####} %")))}. Has it changed?", material.File));
+                    $"{string.Join(", ", material.Limits.Select(l => Invariant($"{l.Category}: {l.Highest.Percent:0.####} %")))}. Has it changed?", material.File));
             facts.Add(material.Allergens.IsEmpty
                 ? Ask("allergens", "Fragrance allergens of Annex III to Regulation (EC) No 1223/2009, each with its share")
                 : PaperFact.Of("allergens", "Fragrance allergens",
@@ -53,12 +53,12 @@ internal static class SupplierPaper
         if (material.Kind == MaterialKind.Lye)
             facts.Add(material.Purity is null
                 ? Ask("purity", "Share of alkali, by the certificate of analysis")
-                : PaperFact.Of("purity", "Share of alkali", FormattableString.Invariant($"{material.Purity.Value.Percent:0.##} %"),
+                : PaperFact.Of("purity", "Share of alkali", Invariant($"{material.Purity.Value.Percent:0.##} %"),
                     material.File));
         facts.AddRange(
         [
             material.GramsPerMillilitre is { } density
-                ? PaperFact.Of("density", "Density, g/mL", FormattableString.Invariant($"{density:0.####}"), material.File, density)
+                ? PaperFact.Of("density", "Density, g/mL", Invariant($"{density:0.####}"), material.File, density)
                 : Ask("density", "Density, g/mL, where it is sold by volume"),
             Ask("sds", "Safety data sheet: revision and date"),
             Ask("hazards",

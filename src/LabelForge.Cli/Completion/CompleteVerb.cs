@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace LabelForge.Cli.Completion;
 
 /// <summary><c>complete</c>, hidden: what a shell's script asks at a press of the key, one proposal to a line.</summary>

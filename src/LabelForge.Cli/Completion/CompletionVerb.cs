@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace LabelForge.Cli.Completion;
 
 /// <summary><c>completion</c>: the few lines that teach a shell to finish words of labelforge.</summary>

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.CommandLine.Completions;
 using LabelForge.Print.Jobs;
 using LabelForge.Print.Sheets;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.CommandLine.Invocation;
 using LabelForge.Records.Books;
 

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.CommandLine.Help;
 using Argument = System.CommandLine.Argument;
 
@@ -11,8 +10,7 @@ public static class CommandPage
     public static string Markdown(Command root)
     {
         var page = new StringBuilder();
-        page.Append(
-            "# The command\n\nWritten by `labelforge help --all`. Every example is run by the tests, from a workshop's folder.\n\n");
+        page.Append("# The command\n\nWritten by `labelforge help --all`. Every example is run by the tests, from a workshop's folder.\n\n");
         page.Append($"Exit codes: {Exit.InALine}: {Exit.NothingWritten}.\n");
         foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
             Verb(page, verb);

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Cli.Help;
@@ -35,9 +34,7 @@ internal static class HelpVerb
                 if (found.Subcommands.FirstOrDefault(v => v.Name == word) is not { } next)
                 {
                     var near = Spelling.NearestOfFew(word, found.Subcommands.Where(v => !v.Hidden).Select(v => v.Name));
-                    Console.Error
-                        .WriteLine(
-                            $"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does.{(near is null ? "" : $" Did you mean {near}?")} See: labelforge --help");
+                    Console.Error.WriteLine($"\"{word}\" is not something {(found == root ? "labelforge" : found.Name)} does.{(near is null ? "" : $" Did you mean {near}?")} See: labelforge --help");
                     return Exit.WrongInput;
                 }
                 found = next;

@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace LabelForge.Cli.Help;
 
 /// <summary>The manual page that <c>man labelforge</c> shows, made of the tree that reads the
@@ -14,18 +12,15 @@ public static class ManualPage
         page.Append($".TH LABELFORGE 1 \"\" \"labelforge {Escaped(ShowVersion.Number)}\" \"Labels for soap and body care\"\n");
         page.Append(".SH NAME\nlabelforge \\- from a recipe to a checked, printed sheet of labels\n");
         page.Append(".SH SYNOPSIS\n.B labelforge\n.I verb\n[\\fIoptions\\fR]\n");
-        page.Append(
-            $".SH DESCRIPTION\n{Line(root.Description!)}.PP\n{Line("A workshop is a folder of plain files: workshop.yaml, materials/, recipes/. Verbs are run in it, or with --workshop FOLDER.")}");
+        page.Append($".SH DESCRIPTION\n{Line(root.Description!)}.PP\n{Line("A workshop is a folder of plain files: workshop.yaml, materials/, recipes/. Verbs are run in it, or with --workshop FOLDER.")}");
         page.Append(".SH VERBS\n");
         foreach (var verb in root.Subcommands.Where(v => !v.Hidden))
             Verb(page, verb);
         page.Append(".SH EXIT STATUS\n");
         foreach (var (code, says) in Exit.Meanings)
             page.Append($".TP\n.B {code}\n{Line(Sentence(code == Exit.WrongInput ? $"{says}: {Exit.NothingWritten}" : says))}");
-        page.Append(
-            $".SH FILES\n.TP\n.I workshop.yaml\n{Line("The business, its market and its usual sheets.")}.TP\n.I materials/, recipes/\n{Line("One file for each, named by its id.")}.TP\n.I records.db\n{Line("The books, in SQLite.")}");
-        page.Append(
-            $".SH CAUTION\n{Line("Labels are checked against the texts that the program names; it does not decide what is lawful for you. Lye and hot wax hurt: read each material's safety data sheet.")}");
+        page.Append($".SH FILES\n.TP\n.I workshop.yaml\n{Line("The business, its market and its usual sheets.")}.TP\n.I materials/, recipes/\n{Line("One file for each, named by its id.")}.TP\n.I records.db\n{Line("The books, in SQLite.")}");
+        page.Append($".SH CAUTION\n{Line("Labels are checked against the texts that the program names; it does not decide what is lawful for you. Lye and hot wax hurt: read each material's safety data sheet.")}");
         return page.ToString();
     }
 

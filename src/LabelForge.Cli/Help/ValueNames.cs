@@ -1,4 +1,3 @@
-using System.CommandLine;
 using System.CommandLine.Help;
 using Argument = System.CommandLine.Argument;
 
@@ -47,7 +46,7 @@ internal static class ValueNames
         Usual(argument.Description, argument.HasDefaultValue ? argument.GetDefaultValue() : null);
 
     private static string Usual(string? description, object? usual) =>
-        usual is null ? description ?? "" : FormattableString.Invariant($"{description} (default: {usual})");
+        usual is null ? description ?? "" : Invariant($"{description} (default: {usual})");
 
     private static string ValueOf(Option option) =>
         option.HelpName is { } named ? named

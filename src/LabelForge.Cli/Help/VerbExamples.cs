@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace LabelForge.Cli.Help;
 
 /// <summary>A call that shows what a verb is good for.</summary>

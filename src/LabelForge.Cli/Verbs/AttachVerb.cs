@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
@@ -63,8 +62,7 @@ internal static class AttachVerb
                     ["holdsUntil"] = kept.BestBefore?.ToJson()
                 });
             else
-                Console.WriteLine(
-                    FormattableString.Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
+                Console.WriteLine(Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
             return Exit.Done;
         });
         return verb;

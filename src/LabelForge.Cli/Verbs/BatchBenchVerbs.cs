@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Cli.Handover;
 using LabelForge.Days;
@@ -126,13 +125,9 @@ internal static class BatchBenchVerbs
                     return flagged ? Exit.FindingStands : Exit.Done;
                 }
                 foreach (var w in written)
-                    Console.WriteLine(
-                        FormattableString.Invariant(
-                            $"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
+                    Console.WriteLine(Invariant($"{w.Grams:0.###} g of {what.Name}{(w.ReceiptId is { } id ? $" from {books.Bottle(id)}" : "")} into lot {code}"));
                 if (line.Off)
-                    Console.WriteLine(
-                        FormattableString.Invariant(
-                            $"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? FormattableString.Invariant($"more off than the recipe's {own * 100:0.##} %") : FormattableString.Invariant($"more than {Production.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
+                    Console.WriteLine(Invariant($"FLAG: {line.Weighed:0.###} g stand where the recipe has {line.Line.Grams:0.###} g, {(FrozenRecipe.FromJson(batch.Frozen).Tolerance is { } own ? Invariant($"more off than the recipe's {own * 100:0.##} %") : Invariant($"more than {Production.UsualTolerance * 100:0.#} % off (common practice; a recipe may say: tolerance: 1 %)"))}. Weigh the rest, or note why: labelforge batch note {code} \"...\""));
                 foreach (var past in expired)
                     Console.WriteLine($"FLAG: {past} is past its date. Note why it was used: labelforge batch note {code} \"...\"");
                 foreach (var change in changes)
@@ -190,8 +185,8 @@ internal static class BatchBenchVerbs
                 });
             else
                 Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? FormattableString.Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
+                    Invariant(
+                        $"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
             if (lost < 0)
                 Console.Error.WriteLine("More came out than went in: check the scale, the count and the weighings.");
             if (!options.Json(r))
@@ -295,8 +290,7 @@ internal static class BatchBenchVerbs
 
     private static void Tell(string code, Batch started, BatchFormula batch, IReadOnlyList<Proposal> proposals, IBooks books)
     {
-        Console.WriteLine(
-            FormattableString.Invariant($"Lot {code}: {started.Product}, {started.PiecesPlanned} pieces, {batch.Total.Grams:0.#} g"));
+        Console.WriteLine(Invariant($"Lot {code}: {started.Product}, {started.PiecesPlanned} pieces, {batch.Total.Grams:0.#} g"));
         foreach (var p in proposals)
         {
             var kept = books.IsKept(p.Material);
@@ -304,11 +298,9 @@ internal static class BatchBenchVerbs
                 p.Take
                     .Select(
                         t =>
-                            FormattableString.Invariant(
-                                $"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? FormattableString.Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? FormattableString.Invariant($" SHORT by {p.Missing:0.##} g{Expired(books, p.Material, started.On)}") : "")}"));
+                            Invariant(
+                                $"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
+            Console.WriteLine(Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? Invariant($" SHORT by {p.Missing:0.##} g{Expired(books, p.Material, started.On)}") : "")}"));
         }
         Console.WriteLine($"Print the sheet: labelforge batch {started.Recipe} --lot {code} --out batch.pdf");
     }

@@ -51,22 +51,20 @@ internal static class BatchRecordText
         var closing = books.ClosingOf(batch);
         var deviations = books.DeviationsOf(batch).ToArray();
         Console.WriteLine(
-            FormattableString.Invariant(
+            Invariant(
                 $"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));
         foreach (var (line, weighed, off) in lines)
         {
             var from = string.Join(", ",
                 books.WeighedInto(batch).Where(w => w.Material == line.Material && w.ReceiptId is not null)
-                    .Select(w => FormattableString.Invariant($"{books.Bottle(w.ReceiptId!.Value)} {w.Grams:0.###} g")));
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"  {line.Material,-22} planned {line.Grams,10:0.00} g  weighed {weighed,10:0.00} g{(off ? "  OFF" : "")}  {from}"));
+                    .Select(w => Invariant($"{books.Bottle(w.ReceiptId!.Value)} {w.Grams:0.###} g")));
+            Console.WriteLine(Invariant($"  {line.Material,-22} planned {line.Grams,10:0.00} g  weighed {weighed,10:0.00} g{(off ? "  OFF" : "")}  {from}"));
         }
         foreach (var d in deviations)
-            Console.WriteLine(FormattableString.Invariant($"  deviation, {d.On:yyyy-MM-dd}, {d.By}: {d.What}"));
+            Console.WriteLine(Invariant($"  deviation, {d.On:yyyy-MM-dd}, {d.By}: {d.What}"));
         Console.WriteLine(closing is null
             ? "  still open"
-            : FormattableString.Invariant(
+            : Invariant(
                 $"  closed {closing.On:yyyy-MM-dd} by {closing.By}: {closing.Made} made, {closing.Rejected} rejected; {books.PiecesLeft(batch)} left"));
     }
 }

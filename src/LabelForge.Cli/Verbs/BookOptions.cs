@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Records.Books;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Output;
@@ -52,18 +51,13 @@ internal static class BooksVerbs
                     return Exit.Done;
                 }
                 foreach (var (receipt, left) in materials)
-                    Console.WriteLine(
-                        FormattableString.Invariant(
-                            $"  {books.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {UnitOf(workshop, receipt.Material),-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? FormattableString.Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
+                    Console.WriteLine(Invariant($"  {books.Bottle(receipt.Id),-5} {receipt.Material,-24} {left,10:0.##} {UnitOf(workshop, receipt.Material),-6} {receipt.Supplier} {receipt.SupplierLot}{(receipt.BestBefore is { } best ? Invariant($" best before {best:yyyy-MM-dd}{(best < on ? " EXPIRED" : "")}") : "")}"));
                 foreach (var (batch, left) in pieces)
-                    Console.WriteLine(FormattableString.Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
+                    Console.WriteLine(Invariant($"  {batch.Lot} {batch.Product,-24} {left,6} pieces"));
                 foreach (var (material, grams) in Reserved.Of(books).OrderBy(m => m.Key, StringComparer.Ordinal))
-                    Console.WriteLine(
-                        FormattableString.Invariant(
-                            $"  for what is at the bench: {material,-24} {grams,10:0.##} {UnitOf(workshop, material)}"));
+                    Console.WriteLine(Invariant($"  for what is at the bench: {material,-24} {grams,10:0.##} {UnitOf(workshop, material)}"));
                 if (materials.Count + pieces.Count == 0)
-                    Console.WriteLine(
-                        "Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
+                    Console.WriteLine("Nothing is in the books. Write down what you have: labelforge receive MATERIAL AMOUNT --price 0.00");
                 return Exit.Done;
             });
         });
@@ -143,9 +137,7 @@ internal static class BooksVerbs
             Console.WriteLine(difference);
         if (!json)
         {
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"{check.Entries} entries read; {check.Bottles} bottles and {check.Lots} batches reckoned anew: {(check.Differences.Count == 0 ? "all agrees with what is kept." : $"{check.Differences.Count} do not agree.")}"));
+            Console.WriteLine(Invariant($"{check.Entries} entries read; {check.Bottles} bottles and {check.Lots} batches reckoned anew: {(check.Differences.Count == 0 ? "all agrees with what is kept." : $"{check.Differences.Count} do not agree.")}"));
             if (check.Differences.Count > 0)
                 Console.WriteLine(
                     "The entries are what counts. Keep a copy of the books as they are, and restore the last backup that verifies: "

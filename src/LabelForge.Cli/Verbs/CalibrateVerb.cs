@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Print.Output;
 using LabelForge.Print.Scans;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Colours;
 using LabelForge.Print;
 using LabelForge.Print.Output;
@@ -101,13 +100,12 @@ internal static class ColourVerb
         }
         foreach (var (product, gives, _) in all)
         {
-            Console.WriteLine(
-                $"{product.Recipe.Name}: {(gives is { } colour ? $"about {colour}" : "no colourant whose colour is known")}");
+            Console.WriteLine($"{product.Recipe.Name}: {(gives is { } colour ? $"about {colour}" : "no colourant whose colour is known")}");
             foreach (var line in product.Batch.Lines.Where(l => l.Material.Kind == MaterialKind.Colourant))
             {
                 var known = ProductColours.Known(line.Material);
                 Console.WriteLine(
-                    FormattableString.Invariant(
+                    Invariant(
                         $"  {line.Mass.Grams,8:0.##} g  {line.Material.Name}: {(known.Pigment is { } p ? $"{p.Seen} at {p.At * 100:0.###} %{(known.IsByName ? ", by its name alone" : "")}" : "colour not known")}"));
             }
         }

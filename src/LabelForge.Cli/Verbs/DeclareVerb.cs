@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Cli.Explain;
 using LabelForge.Declarations;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Lots;
 using LabelForge.Print.Designs;
@@ -73,8 +72,7 @@ internal static class DemoVerb
         Console.WriteLine(
             $"\nWritten to {folder}: range.pdf shows all labels side by side; for each product its label (PDF, SVG, PNG), a sheet of "
                 + $"labels and a batch sheet.");
-        Console.WriteLine(
-            "Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
+        Console.WriteLine("Print at actual size, never \"fit to page\". Checked against the rules named; it does not decide what is lawful for you.");
         return mustStands ? Exit.FindingStands : Exit.Done;
     }
 
@@ -82,8 +80,7 @@ internal static class DemoVerb
     {
         Console.WriteLine($"{job.Content.ProductName}, lot {lot}: {job.Batch.Recipe.Pieces} pieces of {job.Content.NetQuantity}");
         Console.WriteLine($"  {job.Declaration.Statement}");
-        Console.WriteLine(
-            $"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
+        Console.WriteLine($"  {(job.Declaration.IsProved ? "Order proved." : $"{job.Declaration.Unsettled.Length} pairs of the order are not proved; see: labelforge declare.")}");
         foreach (var finding in report.Findings.Where(f => f.Severity == Severity.Must))
             Console.WriteLine($"  MUST {finding.Rule}: {finding.Message}");
     }

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Print.Arrangements;
 using LabelForge.Print.Designs;
 using LabelForge.Print.Jobs;

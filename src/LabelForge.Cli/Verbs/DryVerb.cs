@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Records.Weighing;
 
 namespace LabelForge.Cli.Verbs;
@@ -37,16 +36,10 @@ internal static class DryVerb
                 });
                 return Exit.Done;
             }
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"At {mass.Day:0.##} days: {mass.Grams:0.00} g, between {mass.Low:0.00} and {mass.High:0.00} g with 95 % confidence (the curve, not the next bar)."));
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"It dries towards {curve.EndGrams:0.00} g; the water still to go falls to 37 % in {curve.PaceDays:0.#} days."));
+            Console.WriteLine(Invariant($"At {mass.Day:0.##} days: {mass.Grams:0.00} g, between {mass.Low:0.00} and {mass.High:0.00} g with 95 % confidence (the curve, not the next bar)."));
+            Console.WriteLine(Invariant($"It dries towards {curve.EndGrams:0.00} g; the water still to go falls to 37 % in {curve.PaceDays:0.#} days."));
             if (beyond)
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"The last weighing was on day {curve.Weights[^1].Day:0.##}: this looks far beyond it. Weigh again later."));
+                Console.WriteLine(Invariant($"The last weighing was on day {curve.Weights[^1].Day:0.##}: this looks far beyond it. Weigh again later."));
             return Exit.Done;
         }));
         return verb;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Checks;
 using LabelForge.Declarations;
 using LabelForge.Fragrances;
@@ -57,8 +56,7 @@ internal static class FragranceVerb
     private static void Write(Recipe recipe, Scent scent)
     {
         var (budget, allergens, rule, findings) = scent;
-        Console.WriteLine(
-            $"{recipe.Name}: {Grams(budget.Finished.Grams)} g of {budget.Kind.Name.ToLowerInvariant()}, IFRA category {budget.Kind.IfraCategory}");
+        Console.WriteLine($"{recipe.Name}: {Grams(budget.Finished.Grams)} g of {budget.Kind.Name.ToLowerInvariant()}, IFRA category {budget.Kind.IfraCategory}");
         if (budget.Oils.IsEmpty)
         {
             Console.WriteLine("No fragrance or essential oil goes in.");

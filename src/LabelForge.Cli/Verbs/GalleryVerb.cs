@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Print.Designs;
@@ -75,6 +74,6 @@ internal static class GalleryVerb
     }
 
     internal static string Said(Recipe product, LabelLayout layout) => layout.Design.Look is { } look
-        ? FormattableString.Invariant($"{product.Name}: {look.Ornament?.Family.Id ?? "none"}, hue {look.Palette.Hue:0}")
+        ? Invariant($"{product.Name}: {look.Ornament?.Family.Id ?? "none"}, hue {look.Palette.Hue:0}")
         : product.Name;
 }

@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace LabelForge.Cli.Verbs;
 
 /// <summary><c>init</c>: makes a workshop's folder with a few files to change.</summary>

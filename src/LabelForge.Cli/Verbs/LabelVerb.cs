@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Print.Output;
 using LabelForge.Print.Proofs;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Lots;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Drawing;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Lots;
 
 namespace LabelForge.Cli.Verbs;

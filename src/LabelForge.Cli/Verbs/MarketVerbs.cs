@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Papers;
@@ -145,9 +144,7 @@ internal static class MarketVerbs
             if (options.Json(r))
                 JsonOut.Write(new JsonObject { ["ticket"] = which, ["struck"] = struck.ToJson(s => s.Id) });
             else
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
+                Console.WriteLine(Invariant($"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
             return Exit.Done;
         });
         return verb;
@@ -278,7 +275,7 @@ internal static class MarketVerbs
         }
         foreach (var row in day.Rows)
             Console.WriteLine(
-                FormattableString.Invariant(
+                Invariant(
                     $"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
         foreach (var (what, sum) in day.Box(PaperWords.English))
             Console.WriteLine($"{what}: {MarketPapers.Money(workshop, sum)}");
@@ -286,8 +283,7 @@ internal static class MarketVerbs
             Console.WriteLine(
                 $"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
         if (day.CardDifference is { } off && off != 0)
-            Console.WriteLine(
-                $"The card reader says {MarketPapers.Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
+            Console.WriteLine($"The card reader says {MarketPapers.Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
         return Exit.Done;
     }
 

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Composition;
 using LabelForge.Ingredients;
 using LabelForge.Ingredients.Supplied;

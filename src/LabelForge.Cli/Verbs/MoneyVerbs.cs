@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 using LabelForge.Records.Money;
@@ -152,14 +151,12 @@ internal static class MoneyVerbs
             return;
         }
         foreach (var (material, pack, count) in plan.Packs)
-            Console.WriteLine(FormattableString.Invariant($"  {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
+            Console.WriteLine(Invariant($"  {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
         foreach (var (tool, count) in plan.Tools)
             Console.WriteLine(
-                FormattableString.Invariant(
+                Invariant(
                     $"  {count} x {tool.Name}: {count * tool.Cents / 100m:0.00}{(tool.IsGuess ? ", the upper end of what is usual" : "")}"));
-        Console.WriteLine(
-            FormattableString.Invariant(
-                $"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
+        Console.WriteLine(Invariant($"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
         if (plan.Tools.Any(t => t.Tool.IsGuess))
             Console.WriteLine(
                 "Prices of things are common practice: write what yours cost into costs.yaml, tools: [ { use: scale, price: 18.00 } ], or "
@@ -172,7 +169,7 @@ internal static class MoneyVerbs
             Console.WriteLine($"Once these things are there, the same money makes {bare.Made} pieces.");
         Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Where(p => p.Value > 0).Select(p => $"{p.Value} of {p.Key}"))}.");
         Console.WriteLine(
-            $"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => FormattableString.Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
+            $"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }
 
     private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs) =>

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Selling;
 
@@ -59,17 +58,14 @@ internal static class NextVerb
             }
             foreach (var row in next.Rows)
                 Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"  {row.Product.Recipe.Name,-24} {row.Sold,4} sold, {row.Left,3} left: {(row.Pour == 0 ? "enough" : $"pour {row.WithinBudget}{(row.WithinBudget < row.Pour ? $" of {row.Pour}, by the budget" : "")}{(row.Product.Recipe.Price is { } price ? FormattableString.Invariant($", would bring {row.WithinBudget * price:0.00} {currency}") : ", no price")}")}"));
+                    Invariant(
+                        $"  {row.Product.Recipe.Name,-24} {row.Sold,4} sold, {row.Left,3} left: {(row.Pour == 0 ? "enough" : $"pour {row.WithinBudget}{(row.WithinBudget < row.Pour ? $" of {row.Pour}, by the budget" : "")}{(row.Product.Recipe.Price is { } price ? Invariant($", would bring {row.WithinBudget * price:0.00} {currency}") : ", no price")}")}"));
             if (next.Rows.IsEmpty)
-                Console.WriteLine(FormattableString.Invariant($"Nothing sold from {next.From:yyyy-MM-dd} to {next.To:yyyy-MM-dd}."));
+                Console.WriteLine(Invariant($"Nothing sold from {next.From:yyyy-MM-dd} to {next.To:yyyy-MM-dd}."));
             foreach (var (material, pack, count) in next.Buy?.Packs ?? [])
-                Console.WriteLine(
-                    FormattableString.Invariant($"  buy {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
+                Console.WriteLine(Invariant($"  buy {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
             if (next.Buy is { } plan)
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"{plan.Cents / 100m:0.00} {currency} to buy for it, beyond what is in stock and not promised to a batch."));
+                Console.WriteLine(Invariant($"{plan.Cents / 100m:0.00} {currency} to buy for it, beyond what is in stock and not promised to a batch."));
             if (next.WhyNot is { } problem)
                 Console.Error.WriteLine($"What to buy cannot be reckoned: {problem}");
             return Exit.Done;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
@@ -36,7 +35,7 @@ internal static class OutgoingVerbs
                     ["left"] = left,
                 });
             else
-                Console.WriteLine(FormattableString.Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
+                Console.WriteLine(Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
             return Exit.Done;
         });
         return verb;
@@ -76,13 +75,9 @@ internal static class OutgoingVerbs
                 });
                 return Exit.Done;
             }
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"Complaint {entry.Id}. Keep the record until {entry.KeepUntil:yyyy-MM-dd} [FD&C Act, section 605(e)]."));
+            Console.WriteLine(Invariant($"Complaint {entry.Id}. Keep the record until {entry.KeepUntil:yyyy-MM-dd} [FD&C Act, section 605(e)]."));
             if (entry.ReportBy is { } by)
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"SERIOUS: report it to FDA by {by:yyyy-MM-dd}, 15 business days (holidays not left out, so never late) [FD&C Act, section 605(a)]."));
+                Console.WriteLine(Invariant($"SERIOUS: report it to FDA by {by:yyyy-MM-dd}, 15 business days (holidays not left out, so never late) [FD&C Act, section 605(a)]."));
             else
                 Console.WriteLine("If it turns out serious, correct this entry at once: the days to report run from when you were told.");
             return Exit.Done;

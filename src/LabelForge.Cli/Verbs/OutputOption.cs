@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Files;
 
 namespace LabelForge.Cli.Verbs;

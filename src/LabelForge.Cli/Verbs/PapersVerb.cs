@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Documents;
@@ -52,8 +51,7 @@ internal static class PapersVerb
             else if (path is null)
                 Write(paper);
             else
-                Console.WriteLine(
-                    $"{path}: {paper.Title}, {paper.Subtitle}.{(paper.Missing.Count() is > 0 and var missing ? FormattableString.Invariant($" {missing} {(missing == 1 ? "thing is" : "things are")} missing; the paper says which.") : "")}");
+                Console.WriteLine($"{path}: {paper.Title}, {paper.Subtitle}.{(paper.Missing.Count() is > 0 and var missing ? Invariant($" {missing} {(missing == 1 ? "thing is" : "things are")} missing; the paper says which.") : "")}");
             return Exit.Done;
         });
         return verb;

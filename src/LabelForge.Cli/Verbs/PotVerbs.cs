@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Pouring;
@@ -98,15 +97,11 @@ internal static class PotVerbs
             return flagged ? Exit.FindingStands : Exit.Done;
         }
         var from = string.Join(", ", bottles.OfType<string>());
-        Console.WriteLine(
-            FormattableString.Invariant($"{grams:0.###} g of {material.Name}{(from.Length > 0 ? $" from {from}" : "")} into pot {pot}"));
+        Console.WriteLine(Invariant($"{grams:0.###} g of {material.Name}{(from.Length > 0 ? $" from {from}" : "")} into pot {pot}"));
         foreach (var (batch, line) in lines)
-            Console.WriteLine(
-                FormattableString.Invariant($"  {batch.Lot}  {line.Weighed,10:0.###} g  {batch.Product}{(line.Off ? "  FLAG" : "")}"));
+            Console.WriteLine(Invariant($"  {batch.Lot}  {line.Weighed,10:0.###} g  {batch.Product}{(line.Off ? "  FLAG" : "")}"));
         if (flagged)
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"FLAG: {lines.Sum(l => l.Line.Weighed):0.###} g stand where the recipes have {planned:0.###} g. Weigh the rest, or note why: labelforge batch note LOT \"...\""));
+            Console.WriteLine(Invariant($"FLAG: {lines.Sum(l => l.Line.Weighed):0.###} g stand where the recipes have {planned:0.###} g. Weigh the rest, or note why: labelforge batch note LOT \"...\""));
         return flagged ? Exit.FindingStands : Exit.Done;
     }
 
@@ -140,8 +135,7 @@ internal static class PotVerbs
                 })
             });
         else
-            Console.WriteLine(
-                $"Pot {pot}: {closed.Count} batches closed, {closed.Sum(c => c.Made - c.Rejected)} pieces for sale, {closed.Sum(c => c.Rejected)} rejected.");
+            Console.WriteLine($"Pot {pot}: {closed.Count} batches closed, {closed.Sum(c => c.Made - c.Rejected)} pieces for sale, {closed.Sum(c => c.Rejected)} rejected.");
         return Exit.Done;
     }
 
@@ -177,16 +171,16 @@ internal static class PotVerbs
             Console.WriteLine($"Pot {pot}: {poured.Batches.Sum(b => b.Batch.PiecesPlanned)} pieces of {poured.Batches.Length} products");
         foreach (var (batch, wish) in poured.Batches)
             Console.WriteLine(
-                FormattableString.Invariant(
+                Invariant(
                     $"  {batch.Lot}  {batch.PiecesPlanned,4} {batch.Product}, {wish.Formula.Total.Grams:0.#} g{(wish.Moulds is { } m ? $", {m}" : "")}"));
         foreach (var need in poured.Needs)
         {
             var take = need.From.IsEmpty
                 ? "not kept in stock"
-                : string.Join(", ", need.From.Select(f => FormattableString.Invariant($"{f.Bottle} {f.Grams:0.##} g")));
+                : string.Join(", ", need.From.Select(f => Invariant($"{f.Bottle} {f.Grams:0.##} g")));
             Console.WriteLine(
-                FormattableString.Invariant(
-                    $"  {need.Grams,10:0.00} g  {need.Material.Id}{(need.InPot ? ", into the pot" : "")}: {take}{(need.Missing > 0 ? FormattableString.Invariant($" SHORT by {need.Missing:0.##} g") : "")}"));
+                Invariant(
+                    $"  {need.Grams,10:0.00} g  {need.Material.Id}{(need.InPot ? ", into the pot" : "")}: {take}{(need.Missing > 0 ? Invariant($" SHORT by {need.Missing:0.##} g") : "")}"));
         }
         Console.WriteLine(path is not null ? $"The bench sheet: {path}"
             : poured.Pot is { } number ? $"Print the bench sheet: labelforge batch sheet {number} --out bench.pdf"

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Declarations;
 using LabelForge.Lots;
 using LabelForge.Print.Drawing;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Jobs;
@@ -84,10 +83,7 @@ internal static class PrintVerb
             if (outcome.Outcome.NotRecorded is { } problem)
                 Console.Error.WriteLine($"Note: that these labels were made is not in the books. {problem}");
             foreach (var (material, missing) in outcome.Short)
-                Console.Error
-                    .WriteLine(
-                        FormattableString.Invariant(
-                            $"Note: the books have {missing:0.###} less of {material} than were printed on. Write what came in (labelforge receive), or count it (labelforge count)."));
+                Console.Error.WriteLine(Invariant($"Note: the books have {missing:0.###} less of {material} than were printed on. Write what came in (labelforge receive), or count it (labelforge count)."));
             Tell(r, options, plan, path, outcome.Run);
             return Exit.Done;
         });
@@ -158,8 +154,7 @@ internal static class PrintVerb
             var which = sheet.IsNew
                 ? $"a new sheet{(sheet.Name is { } letter ? $", write {letter} on it" : "")}"
                 : $"sheet {sheet.Name}, {PositionRanges.Write(sheet.UsedBefore)} used";
-            Console.WriteLine(
-                $"  {page}. {which}: {sheet.Labels.Length} printed at {PositionRanges.Write(sheet.Labels.Select(l => l.Place))}, {(sheet.FreeAfter == 0 ? "full" : $"{sheet.FreeAfter} free")}  ({sheet.Stock.Id})");
+            Console.WriteLine($"  {page}. {which}: {sheet.Labels.Length} printed at {PositionRanges.Write(sheet.Labels.Select(l => l.Place))}, {(sheet.FreeAfter == 0 ? "full" : $"{sheet.FreeAfter} free")}  ({sheet.Stock.Id})");
         }
     }
 

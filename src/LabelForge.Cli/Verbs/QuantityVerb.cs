@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Quantities;
 
 namespace LabelForge.Cli.Verbs;
@@ -47,8 +46,7 @@ internal static class QuantityVerb
         }
         Console.WriteLine(quantity.Statement);
         if (quantity.LetterHeight is { } height)
-            Console.WriteLine(
-                FormattableString.Invariant($"Letters at least {height.Mm:0.###} mm ({height.Inches:0.####} in) high [{height.Source}]"));
+            Console.WriteLine(Invariant($"Letters at least {height.Mm:0.###} mm ({height.Inches:0.####} in) high [{height.Source}]"));
         return Exit.Done;
     }
 }

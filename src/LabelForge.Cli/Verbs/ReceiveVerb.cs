@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Records.Books;
 
@@ -49,9 +48,7 @@ internal static class ReceiveVerb
                     ["price"] = receipt.Price
                 });
             else
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
+                Console.WriteLine(Invariant($"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
             return Exit.Done;
         });
         return verb;

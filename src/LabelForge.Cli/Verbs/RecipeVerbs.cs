@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Copying;
 
 namespace LabelForge.Cli.Verbs;

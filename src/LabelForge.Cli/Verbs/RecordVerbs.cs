@@ -1,5 +1,3 @@
-using System.CommandLine;
-
 namespace LabelForge.Cli.Verbs;
 
 /// <summary>The verbs of the books and the scale, in the order of a maker's day.</summary>

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Checks;
 
 namespace LabelForge.Cli.Verbs;

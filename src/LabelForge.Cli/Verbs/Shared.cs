@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Recipes.Files;
 
 namespace LabelForge.Cli.Verbs;

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Lots;
@@ -129,8 +128,7 @@ internal static class SheetVerb
             });
             return Exit.Done;
         }
-        Console.WriteLine(
-            $"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
+        Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
         Console.WriteLine(string.Create(System.Globalization.CultureInfo.InvariantCulture,
             $"Ink: about {Ink(order):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label)."));
         if (next is not null)

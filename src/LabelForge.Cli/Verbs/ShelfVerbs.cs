@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Lots;
 using LabelForge.Records.Books;
@@ -44,9 +43,7 @@ internal static class ShelfVerbs
             else if (counts.Count == 0)
                 Console.WriteLine("The books agree: nothing to write.");
             foreach (var count in options.Json(r) ? [] : counts)
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
+                Console.WriteLine(Invariant($"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
             return Exit.Done;
         });
         return verb;
@@ -98,9 +95,7 @@ internal static class ShelfVerbs
                     ["left"] = left
                 });
             else
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
+                Console.WriteLine(Invariant($"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
             return Exit.Done;
         });
         return verb;

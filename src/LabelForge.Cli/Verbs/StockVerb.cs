@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Print.Output;
 using LabelForge.Print.Sheets;
 

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Files;
 using LabelForge.Lots;
 using LabelForge.Print.Designs;
@@ -81,9 +80,7 @@ internal static class TableVerb
             foreach (var missing in made.SelectMany(m => m.Card.LeftOut.Select(l => $"{m.Card.Product}: {l}")))
                 Console.Error.WriteLine($"Note: {missing}");
             if (set is not null)
-                Console.Error
-                    .WriteLine(
-                        "Note: a set is a package of its own, judged product by product and as a whole; keep the lots of what is in it.");
+                Console.Error.WriteLine("Note: a set is a package of its own, judged product by product and as a whole; keep the lots of what is in it.");
             Shared.Say(r, format,
                 () => new JsonObject
                 {

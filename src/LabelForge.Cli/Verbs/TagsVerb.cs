@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Tags;
@@ -50,8 +49,7 @@ internal static class TagsVerb
                     ["tags"] = tags.ToJson(t => t.Code),
                 });
             else
-                Console.WriteLine(
-                    $"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
+                Console.WriteLine($"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
             return Exit.Done;
         });
         return verb;

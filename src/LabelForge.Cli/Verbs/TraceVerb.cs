@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Documents;
@@ -124,28 +123,22 @@ internal static class TraceVerb
     {
         Console.WriteLine($"From {trace.From}");
         foreach (var b in trace.Bottles)
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###}{trace.UnitOf(b)} left in the house"));
+            Console.WriteLine(Invariant($"  M{b.MaterialLot} {b.Material}{Supply(b.Supplier, b.SupplierLot)}, came {b.On:yyyy-MM-dd}: {b.Left:0.###} of {b.Amount:0.###}{trace.UnitOf(b)} left in the house"));
         foreach (var u in trace.Uses)
-            Console.WriteLine(FormattableString.Invariant($"  M{u.MaterialLot} {u.Material}: {u.Grams:0.###} g into lot {u.Lot}"));
+            Console.WriteLine(Invariant($"  M{u.MaterialLot} {u.Material}: {u.Grams:0.###} g into lot {u.Lot}"));
         foreach (var b in trace.Batches)
         {
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}"));
+            Console.WriteLine(Invariant($"  lot {b.Lot}, {b.Product}, {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}"));
             foreach (var d in trace.Deliveries.Where(d => d.Lot == b.Lot))
-                Console.WriteLine(FormattableString.Invariant($"    {d.Pieces} to {d.To}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"));
+                Console.WriteLine(Invariant($"    {d.Pieces} to {d.To}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"));
         }
         foreach (var c in trace.Complaints)
-            Console.WriteLine(
-                FormattableString.Invariant(
-                    $"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? FormattableString.Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
+            Console.WriteLine(Invariant($"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
         Console.WriteLine(
-            FormattableString.Invariant(
+            Invariant(
                 $"{Counted(trace.Deliveries.Sum(d => d.Pieces), "piece is", "pieces are")} with {Counted(trace.Deliveries.Select(d => d.To).Distinct().Count(), "buyer", "buyers")}, {trace.Batches.Sum(b => b.Left)} in the house."));
     }
 
     private static string Counted(int count, string one, string many) =>
-        FormattableString.Invariant($"{count} {(count == 1 ? one : many)}");
+        Invariant($"{count} {(count == 1 ? one : many)}");
 }

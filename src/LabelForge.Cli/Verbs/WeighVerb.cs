@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Quantities;
 using LabelForge.Records.Weighing;
 using LabelForge.UseCases;
@@ -86,16 +85,13 @@ internal static class WeighVerb
     {
         var sample = test.Sample;
         Console.WriteLine(
-            FormattableString.Invariant(
-                $"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? FormattableString.Invariant($", standard deviation {sd:0.###} g") : "")}"));
-        Console.WriteLine(FormattableString.Invariant($"declared {test.Declared.Metric:0.###} g"));
-        Console.WriteLine(
-            FormattableString.Invariant($"  average:    {Verdict(test.AveragePasses)} (passes from {test.AverageLimit:0.###} g on)"));
-        Console.WriteLine(
-            FormattableString.Invariant(
-                $"  individual: {Verdict(test.IndividualPasses)} ({test.Short.Length} short by more than {test.Allowed.Grams:0.##} g, {test.MayBeShort} may be)"));
+            Invariant(
+                $"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? Invariant($", standard deviation {sd:0.###} g") : "")}"));
+        Console.WriteLine(Invariant($"declared {test.Declared.Metric:0.###} g"));
+        Console.WriteLine(Invariant($"  average:    {Verdict(test.AveragePasses)} (passes from {test.AverageLimit:0.###} g on)"));
+        Console.WriteLine(Invariant($"  individual: {Verdict(test.IndividualPasses)} ({test.Short.Length} short by more than {test.Allowed.Grams:0.##} g, {test.MayBeShort} may be)"));
         foreach (var piece in test.Short)
-            Console.WriteLine(FormattableString.Invariant($"    {piece.Name}, line {piece.Line}: {piece.Net.Grams:0.###} g"));
+            Console.WriteLine(Invariant($"    {piece.Name}, line {piece.Line}: {piece.Net.Grams:0.###} g"));
         Console.WriteLine($"  checked against {test.Source}");
         Console.WriteLine($"These weights support: {largest.Statement?.Statement ?? "no declaration"}");
         Console.WriteLine($"  {largest.Why}");

@@ -1,4 +1,3 @@
-using System.CommandLine;
 using LabelForge.Cli.Handover;
 using LabelForge.Files;
 using LabelForge.Print.Output;
@@ -73,12 +72,10 @@ internal static class YearVerb
         {
             Console.WriteLine($"By {by.Key}");
             foreach (var line in by)
-                Console.WriteLine(
-                    FormattableString.Invariant(
-                        $"  {line.Name,-26} {line.Sold,5} sold {line.Given,4} given {line.Returned,3} back {line.Paid,10:0.00}  tax {line.Tax,8:0.00}  cost {line.Cost,9:0.00}  margin {line.Margin,9:0.00}"));
+                Console.WriteLine(Invariant($"  {line.Name,-26} {line.Sold,5} sold {line.Given,4} given {line.Returned,3} back {line.Paid,10:0.00}  tax {line.Tax,8:0.00}  cost {line.Cost,9:0.00}  margin {line.Margin,9:0.00}"));
         }
         foreach (var waste in book.Waste)
-            Console.WriteLine(FormattableString.Invariant($"  lost {waste.On:yyyy-MM-dd} {waste.Cost,8:0.00}  {waste.What}"));
+            Console.WriteLine(Invariant($"  lost {waste.On:yyyy-MM-dd} {waste.Cost,8:0.00}  {waste.What}"));
         Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
             $"In {currency}: {book.AtStart:0.00} in the house "
                 + $"at the start, {book.Bought:0.00} bought, {book.Whole.Cost:0.00} sold and given, {book.Waste.Sum(w => w.Cost):0.00} lost, {book.AtEnd:0.00} at the end. Materials by what was paid for the very bottles; no work, no overhead."));

@@ -33,5 +33,5 @@ public readonly record struct Length : IComparable<Length>
     public int CompareTo(Length other) => Millimetres.CompareTo(other.Millimetres);
 
     /// <inheritdoc/>
-    public override string ToString() => FormattableString.Invariant($"{Millimetres:0.####} mm");
+    public override string ToString() => Invariant($"{Millimetres:0.####} mm");
 }

@@ -57,5 +57,5 @@ public readonly record struct Mass : IComparable<Mass>
     public int CompareTo(Mass other) => Grams.CompareTo(other.Grams);
 
     /// <inheritdoc/>
-    public override string ToString() => FormattableString.Invariant($"{Grams:0.####} g");
+    public override string ToString() => Invariant($"{Grams:0.####} g");
 }

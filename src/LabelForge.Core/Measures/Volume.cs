@@ -45,5 +45,5 @@ public readonly record struct Volume : IComparable<Volume>
     public int CompareTo(Volume other) => Millilitres.CompareTo(other.Millilitres);
 
     /// <inheritdoc/>
-    public override string ToString() => FormattableString.Invariant($"{Millilitres:0.####} mL");
+    public override string ToString() => Invariant($"{Millilitres:0.####} mL");
 }

@@ -74,8 +74,7 @@ public sealed partial record MaterialDraft(string Id, string Name, MaterialKind 
             .Distinct(StringComparer.Ordinal)];
         if (allergens.Length == 0)
             return;
-        text.Append(
-            "# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");
+        text.Append("# Named in the fragrance's brackets; ask the supplier for the shares, and write them in place of the bounds.\nallergens:\n");
         foreach (var allergen in allergens)
             text.Append(CultureInfo.InvariantCulture, $"  {Scalar(allergen)}: <= {Percent(scent.Written.Share.High)} %\n");
     }

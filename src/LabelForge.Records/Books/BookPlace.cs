@@ -50,7 +50,7 @@ public sealed record BookPlace(string Shown, string? File, string? Server)
             read.ApplicationName = "labelforge";
             // Errors may name the values that they are about only here, where the books belong to the one who reads them.
             read.IncludeErrorDetail = false;
-            return new BookPlace(FormattableString.Invariant($"{read.Database} on {read.Host}:{read.Port}"), null, read.ToString());
+            return new BookPlace(Invariant($"{read.Database} on {read.Host}:{read.Port}"), null, read.ToString());
         }
         catch (ArgumentException e)
         {

@@ -90,15 +90,15 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
     {
         if (Standing(context.Weighings, BookLists.Weighing).Where(w => w.ReceiptId != null && receipts.Contains(w.ReceiptId.Value))
             .ToArray().FirstOrDefault(w => this.BatchNow(w.BatchId) is not null) is { } weighing)
-            return FormattableString.Invariant($"Weighing {weighing.Id} took from");
+            return Invariant($"Weighing {weighing.Id} took from");
         if (Standing(context.PackingUses, BookLists.Packing).FirstOrDefault(u => receipts.Contains(u.ReceiptId)) is { } packing)
-            return FormattableString.Invariant($"Packing {packing.Id} took from");
+            return Invariant($"Packing {packing.Id} took from");
         if (Standing(context.StockCounts, BookLists.Count)
             .FirstOrDefault(c => c.ReceiptId != null && receipts.Contains(c.ReceiptId.Value)) is { } count)
-            return FormattableString.Invariant($"Count {count.Id} is of");
+            return Invariant($"Count {count.Id} is of");
         return Standing(context.Disposals, BookLists.Disposal)
             .FirstOrDefault(d => d.ReceiptId != null && receipts.Contains(d.ReceiptId.Value)) is { } disposal
-            ? FormattableString.Invariant($"Disposal {disposal.Id} is of") : null;
+            ? Invariant($"Disposal {disposal.Id} is of") : null;
     }
 
     /// <summary>A weighing that stands, took from one of these receipts and is of another material than this.</summary>

@@ -35,7 +35,7 @@ public static class BookTables
         object? Cell(EntryColumn column, BookEntry entry) => column.Field is not null ? column.Cell(entry) : column.Heading switch
         {
             "lot" => BatchOf(entry) is { } id && lots.TryGetValue(id, out var known) ? known.Lot : "",
-            "material lot" => ReceiptOf(entry) is { } id ? FormattableString.Invariant($"M{firsts.GetValueOrDefault(id, id)}") : null,
+            "material lot" => ReceiptOf(entry) is { } id ? Invariant($"M{firsts.GetValueOrDefault(id, id)}") : null,
             "pieces left" => lots[entry.Id].Left,
             _ => left.GetValueOrDefault(entry.Id),
         };

@@ -30,7 +30,7 @@ public sealed record BooksCheck(int Entries, int Bottles, int Lots, IReadOnlyLis
         differences.AddRange(context.FrozenRecipes.AsNoTracking().AsEnumerable().Where(f => FrozenText.DigestOf(f.Json) != f.Digest)
             .Select(f => $"The frozen recipe {f.Digest} is not what its digest says."));
         differences.AddRange(context.Batches.AsNoTracking().Where(b => !context.FrozenRecipes.Any(f => f.Digest == b.FrozenDigest))
-            .Select(b => b.Id).AsEnumerable().Select(id => FormattableString.Invariant($"What batch {id} froze is missing.")));
+            .Select(b => b.Id).AsEnumerable().Select(id => Invariant($"What batch {id} froze is missing.")));
         return new BooksCheck(EntryKind.All.Sum(k => snapshot.AllOf(k).Count), snapshot.Receipts.Count, snapshot.Batches.Count,
             differences);
     }
@@ -41,14 +41,13 @@ public sealed record BooksCheck(int Entries, int Bottles, int Lots, IReadOnlyLis
         {
             var (should, stands) = (reckoned.GetValueOrDefault(number, "nothing"), kept.GetValueOrDefault(number, "nothing"));
             if (should != stands)
-                differences.Add(
-                    FormattableString.Invariant($"{what}{number}: the entries come to {should}; the balance kept is {stands}."));
+                differences.Add(Invariant($"{what}{number}: the entries come to {should}; the balance kept is {stands}."));
         }
     }
 
     private static string Shown(ReceiptStock s) =>
-        FormattableString.Invariant($"{s.Left:0.######} of {s.Material} (receipt {s.ReceiptId}, supplier's lot {s.SupplierLot ?? "unknown"})");
+        Invariant($"{s.Left:0.######} of {s.Material} (receipt {s.ReceiptId}, supplier's lot {s.SupplierLot ?? "unknown"})");
 
-    private static string Shown(BatchStock s) => FormattableString.Invariant(
+    private static string Shown(BatchStock s) => Invariant(
         $"{s.Left} of lot {s.Lot} (batch {s.BatchId}: {s.Closings} closings, {s.Made} made, {s.Rejected} rejected, {s.Sold} sold, {s.Returned} returned, {s.BackOnShelf} back, {s.Disposed} disposed of, {s.Counted} by counts)");
 }

@@ -195,7 +195,7 @@ public static class BookQuestions
     {
         /// <summary>What stands on the bottle of a receipt: M and the number that it was first
         /// given, whatever was corrected since.</summary>
-        public string Bottle(int receiptId) => FormattableString.Invariant($"M{books.First(BookLists.Receipt, receiptId)}");
+        public string Bottle(int receiptId) => Invariant($"M{books.First(BookLists.Receipt, receiptId)}");
 
         /// <summary>The receipt that stands for a bottle's number.</summary>
         /// <exception cref="InputException">There is none, or it was struck for good.</exception>

@@ -21,6 +21,6 @@ public static class ProposedLots
             proposal.Take
                 .Select(t => proposal.Take.Count == 1
                     ? books.Bottle(t.From.Id)
-                    : FormattableString.Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.#} g")))
-            + (proposal.Missing > 0 ? FormattableString.Invariant($"; {proposal.Missing:0.#} g short") : "");
+                    : Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.#} g")))
+            + (proposal.Missing > 0 ? Invariant($"; {proposal.Missing:0.#} g short") : "");
 }

@@ -23,7 +23,7 @@ internal static class ReadOnlyCopy
     {
         var stands = string.Join('|',
             new[] { books, books + "-wal" }.Select(f => new FileInfo(f))
-                .Select(f => f.Exists ? FormattableString.Invariant($"{f.FullName}:{f.Length}:{f.LastWriteTimeUtc.Ticks}") : ""));
+                .Select(f => f.Exists ? Invariant($"{f.FullName}:{f.Length}:{f.LastWriteTimeUtc.Ticks}") : ""));
         return Copies.GetOrAdd(stands, _ => new Lazy<string>(() => Make(books))).Value;
     }
 

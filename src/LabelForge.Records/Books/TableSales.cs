@@ -125,10 +125,10 @@ public static class TableSales
 
     private static string NextTicket(IBooks books, DateOnly on)
     {
-        var day = FormattableString.Invariant($"{on:yyyyMMdd}-");
+        var day = Invariant($"{on:yyyyMMdd}-");
         var last = books.TicketsOn(on).Where(t => t.StartsWith(day, StringComparison.Ordinal))
             .Select(t => int.TryParse(t.AsSpan(day.Length), System.Globalization.CultureInfo.InvariantCulture, out var n) ? n : 0)
             .DefaultIfEmpty().Max();
-        return FormattableString.Invariant($"{day}{last + 1:000}");
+        return Invariant($"{day}{last + 1:000}");
     }
 }

@@ -76,7 +76,7 @@ public static class BuySolver
 
         var solver = new CpSolver
         {
-            StringParameters = FormattableString.Invariant($"max_time_in_seconds:{seconds} num_search_workers:2 random_seed:1"),
+            StringParameters = Invariant($"max_time_in_seconds:{seconds} num_search_workers:2 random_seed:1"),
         };
         var status = solver.Solve(model);
         if (status is not (CpSolverStatus.Optimal or CpSolverStatus.Feasible))

@@ -108,7 +108,7 @@ public sealed record CostSheet(int Pieces, IReadOnlyList<CostLine> Lines, CostsF
             yield return new CostLine("labels and ink", costs.Label * pieces, false, CostsFile.FileName);
         if (costs.Minutes * costs.Wage > 0)
             yield return new CostLine("work", costs.Minutes * costs.Wage / 60m, true,
-                FormattableString.Invariant($"{costs.Minutes:0.#} minutes"));
+                Invariant($"{costs.Minutes:0.#} minutes"));
         if (costs.Overhead > 0)
             yield return new CostLine("overhead", costs.Overhead, true, CostsFile.FileName);
     }

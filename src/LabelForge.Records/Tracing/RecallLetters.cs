@@ -11,21 +11,21 @@ public static class RecallLetters
     /// <param name="on">The day.</param>
     public static RecallSheetContent Of(Trace trace, Workshop workshop, DateOnly on) => new(
         $"Recall sheet: {trace.From}",
-        FormattableString.Invariant(
+        Invariant(
             $"{workshop.Business.NameLine}, {on:yyyy-MM-dd}. {Pieces(trace.Deliveries.Sum(d => d.Pieces))} left the house, {trace.Batches.Sum(b => b.Left)} still in it."),
         [
             new("What to do", Steps, ToTick: true),
             new("Who has it", [.. trace.Deliveries
-                .Select(d => FormattableString.Invariant($"{d.To}: {d.Pieces} of lot {d.Lot}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"))],
+                .Select(d => Invariant($"{d.To}: {d.Pieces} of lot {d.Lot}, {d.On:yyyy-MM-dd}{(d.Gift ? ", given" : "")}"))],
                 ToTick: true),
-            new("What was told", [.. trace.Complaints.Select(c => FormattableString.Invariant(
-                $"{c.On:yyyy-MM-dd}, {c.From}{(c.Serious ? ", SERIOUS" : "")}: {c.What}{(c.ReportBy is { } day ? FormattableString.Invariant($" (report by {day:yyyy-MM-dd})") : "")}"))]),
-            new("What was made", [.. trace.Batches.Select(b => FormattableString.Invariant(
-                $"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : FormattableString.Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}."))]),
+            new("What was told", [.. trace.Complaints.Select(c => Invariant(
+                $"{c.On:yyyy-MM-dd}, {c.From}{(c.Serious ? ", SERIOUS" : "")}: {c.What}{(c.ReportBy is { } day ? Invariant($" (report by {day:yyyy-MM-dd})") : "")}"))]),
+            new("What was made", [.. trace.Batches.Select(b => Invariant(
+                $"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}."))]),
             new("What went into it", [
-                .. trace.Bottles.Select(b => FormattableString.Invariant(
+                .. trace.Bottles.Select(b => Invariant(
                     $"M{b.MaterialLot} {Named(workshop, b.Material)}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##}{trace.UnitOf(b)} in the house.")),
-                .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)).Select(g => FormattableString.Invariant(
+                .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)).Select(g => Invariant(
                     $"{g.Sum(u => u.Grams):0.##} g of M{g.Key.MaterialLot} went into lot {g.Key.Lot}."))]),
         ],
         [.. trace.Deliveries.GroupBy(d => d.To).Select(g => Letter(g.Key, g, trace, workshop.Business, on))]);
@@ -41,7 +41,7 @@ public static class RecallLetters
         "Write pieces that come back and are destroyed into the books (labelforge dispose).",
     ];
 
-    private static string Pieces(int count) => count == 1 ? "1 piece" : FormattableString.Invariant($"{count} pieces");
+    private static string Pieces(int count) => count == 1 ? "1 piece" : Invariant($"{count} pieces");
 
     private static string Named(Workshop workshop, string material) => workshop.Materials.GetValueOrDefault(material)?.Name ?? material;
 
@@ -49,12 +49,12 @@ public static class RecallLetters
         DateOnly on) =>
     [
         $"{business.NameLine}   {business.Place.Line}   {business.ContactLine}",
-        FormattableString.Invariant($"{on:yyyy-MM-dd}"),
+        Invariant($"{on:yyyy-MM-dd}"),
         $"To: {to}",
         "Please stop using this product",
         .. had.Select(
             d =>
-                FormattableString.Invariant(
+                Invariant(
                     $"On {d.On:yyyy-MM-dd} you had {d.Pieces} of {trace.Batches.First(b => b.Lot == d.Lot).Product} from us, lot {d.Lot}. The lot stands on the label.")),
         "We are taking this lot back. Reason: ______________________________________________",
         "Please do not use it any more and do not pass it on. Keep it apart until we have fetched it, or send it back at our cost. We "

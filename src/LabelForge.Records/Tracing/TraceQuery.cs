@@ -17,7 +17,7 @@ internal sealed class TraceQuery(BookQueries books, RecordsContext context)
         if (Bottles(name) is { Length: > 0 } bottles)
         {
             var named =
-                $"material lot {string.Join(", ", bottles.Take(MostNamed).Select(b => $"M{b}"))}{(bottles.Length > MostNamed ? FormattableString.Invariant($" and {bottles.Length - MostNamed} more") : "")}";
+                $"material lot {string.Join(", ", bottles.Take(MostNamed).Select(b => $"M{b}"))}{(bottles.Length > MostNamed ? Invariant($" and {bottles.Length - MostNamed} more") : "")}";
             return Read(named, new TraceSql(TraceSql.Forward(bottles)), bottles) with { Forward = true };
         }
         // A lot code is found however it is typed, and one that was corrected by what stood on the labels first.

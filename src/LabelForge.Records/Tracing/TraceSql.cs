@@ -119,5 +119,5 @@ internal sealed class TraceSql(string way, params string[] parameters)
     }
 
     /// <summary>How a statement names one of its parameters.</summary>
-    public static string Name(int parameter) => FormattableString.Invariant($"@p{parameter}");
+    public static string Name(int parameter) => Invariant($"@p{parameter}");
 }

@@ -1,3 +1,5 @@
+using LabelForge.Recipes;
+using LabelForge.UseCases;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Serving;
 using LabelForge.Web.Workbench;
@@ -67,18 +69,51 @@ public sealed class LabelViewsTests : IDisposable
     [Fact]
     public async Task A_market_of_the_workshops_own_is_drawn_and_judged_on_the_page()
     {
+        var cache = OfTestovia();
+        Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
+        var view = await Views(cache).OfAsync("bramble-bar", Recipe("bramble-bar"), new LabelWish(), CancellationToken.None, _ => { });
+        Assert.Equal("tv", view.Report!.Market);
+        Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());
+        Assert.NotEmpty(view.Pictures);
+    }
+
+    // A label made elsewhere: what the page was given, judged as the page judges it.
+    [Theory]
+    [InlineData("", "tv", true)]
+    [InlineData("tv", "tv", true)]
+    [InlineData("eu", "eu", false)]
+    public void A_label_made_elsewhere_is_held_on_the_page_to_the_rules_of_the_workshops_market(string chosen, string market, bool isOwn)
+    {
+        var workshop = OfTestovia().Read().Workshop;
+        var question = new LabelQuestion(_options.Today(), GivenLabel.MarketOf(workshop, chosen));
+        var (wrong, report) = new GivenLabel("Tideline\nIngredients: Aqua, Glycerin\n", null, null, question, "en").Judged();
+        Assert.Null(wrong);
+        Assert.Equal(market, report!.Market);
+        Assert.Equal(isOwn, report.Findings.Any(f => f.Source.StartsWith("Testovian Labels Act", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_label_given_to_the_page_before_there_is_a_workshop_is_held_to_the_usual_market() =>
+        Assert.Same(Shipped.Markets.Usual, GivenLabel.MarketOf(null, ""));
+
+    [Fact]
+    public void What_cannot_be_judged_is_told_and_nothing_given_is_nothing_found()
+    {
+        var question = new LabelQuestion(_options.Today(), Shipped.Markets.Usual, Panel: "wide");
+        Assert.Equal((null, null), new GivenLabel(" ", null, null, question, "en").Judged());
+        Assert.NotNull(new GivenLabel("Tideline", null, null, question, "en").Judged().Wrong);
+        Assert.NotNull(new GivenLabel("", [1, 2, 3], "label.pdf", question, "fr").Judged().Wrong);
+    }
+
+    private WorkshopCache OfTestovia()
+    {
         Directory.CreateDirectory(Path.Combine(_folder, "markets", "tv"));
         foreach (var file in Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "tv")))
             File.Copy(file, Path.Combine(_folder, "markets", "tv", Path.GetFileName(file)));
         var own = Path.Combine(_folder, "workshop.yaml");
         File.WriteAllText(own, File.ReadAllText(own).Replace("market: us", "market: tv", StringComparison.Ordinal));
         Assert.Null(_documents.Open(OpenDocuments.Top, OpenDocuments.Business)!.Problem);
-        var cache = new WorkshopCache(_documents);
-        Assert.Equal("Testovia", cache.Read().Workshop!.Market.Name);
-        var view = await Views(cache).OfAsync("bramble-bar", Recipe("bramble-bar"), new LabelWish(), CancellationToken.None, _ => { });
-        Assert.Equal("tv", view.Report!.Market);
-        Assert.Equal("Contents of the thing:", view.Job!.Content.IngredientHeading.Trim());
-        Assert.NotEmpty(view.Pictures);
+        return new WorkshopCache(_documents);
     }
 
     private LabelViews Views(WorkshopCache cache) => new(cache, _books, new TemporaryDownloads(), _options);
