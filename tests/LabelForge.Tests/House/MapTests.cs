@@ -40,6 +40,17 @@ public partial class MapTests
         Assert.DoesNotContain(named, n => !tests[n.Class].Any(f => File.ReadAllText(f).Contains($" {n.Test}(", StringComparison.Ordinal)));
     }
 
+    // The rows of a table below its heading and the line under that.
+    [Theory]
+    [InlineData("| once | held by | since |", 10)]
+    [InlineData("| one | is | held by |", 10)]
+    public void Every_row_of_what_is_held_names_a_test(string heading, int rows)
+    {
+        var table = Page.Split('\n').SkipWhile(l => l != heading).Skip(2).TakeWhile(l => l.StartsWith('|')).ToArray();
+        Assert.Equal(rows, table.Length);
+        Assert.DoesNotContain(table, row => !TestInCode().IsMatch(row));
+    }
+
     [Theory]
     [InlineData("src/LabelForge.Law/Markets/us/warnings.yaml", "foaming-bath")]
     [InlineData("src/LabelForge.Law/Markets/us/figures.yaml", "ingredients.one-percent-line")]
