@@ -47,7 +47,7 @@ internal static class Writing
                 return [
                     $"receipt {StockMovements.Receive(book, new Receipt { On = Day, By = "A", Material = "base", Amount = 100.25m, Price = 9.50m }).Id}"];
             case 2:
-                var snapshot = book.Read();
+                var snapshot = book.ReadWhole();
                 var last = snapshot.Receipts[^1];
                 var correction = Correcting.Of(book, Shipped.Markets, BookLists.Receipt, last.Id,
                 new Dictionary<string, string> { ["price"] = "9.51" },

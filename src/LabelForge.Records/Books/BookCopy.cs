@@ -23,7 +23,7 @@ public static class BookCopy
         var book = OpenBooks.Open(workshopFolder);
         var full = Path.GetFullPath(target);
         if (book.Place.File is not { } file)
-            return Whole(full, part => { Fill(OpenBooks.Open(BookPlace.InFile(part)), book.Read()); Settle(part); return 0; });
+            return Whole(full, part => { Fill(OpenBooks.Open(BookPlace.InFile(part)), book.ReadWhole()); Settle(part); return 0; });
         return Whole(full, part => book.WithFile(source =>
         {
             using var copy = Open(part, SqliteOpenMode.ReadWriteCreate);
@@ -47,7 +47,7 @@ public static class BookCopy
         var place = BookPlace.Of(workshopFolder);
         KnownServers.RefuseUnknown(place);
         if (place.File is not { } target)
-            return (Fill(OpenBooks.Open(place), OpenBooks.Open(BookPlace.InFile(source)).Read()), null);
+            return (Fill(OpenBooks.Open(place), OpenBooks.Open(BookPlace.InFile(source)).ReadWhole()), null);
         var fresh = target + ".restoring";
         var entries = Whole(fresh, part =>
         {
@@ -74,7 +74,7 @@ public static class BookCopy
             File.Copy(target, kept);
         }
         File.Move(fresh, target, overwrite: true);
-        OpenBooks.Open(workshopFolder).Read();
+        OpenBooks.Open(workshopFolder).ReadWhole();
         return (entries, kept);
     }
 

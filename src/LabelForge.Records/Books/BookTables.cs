@@ -10,9 +10,8 @@ public static class BookTables
 
     /// <summary>A whole list's heading and rows.</summary>
     /// <exception cref="ArgumentOutOfRangeException">No such list.</exception>
-    public static (IReadOnlyList<string> Heading, IReadOnlyList<IReadOnlyList<object?>> Rows) Of(BooksSnapshot snapshot, string list) =>
-        Of(snapshot, list,
-            snapshot.AllOf(EntryKind.Of(list) ?? throw new ArgumentOutOfRangeException(nameof(list), list, "No such list.")));
+    public static (IReadOnlyList<string> Heading, IReadOnlyList<IReadOnlyList<object?>> Rows) Of(IBooks books, string list) =>
+        Of(books, list, books.Page(list, null, int.MaxValue));
 
     /// <summary>Some entries of a list, with its heading: a page of it.</summary>
     /// <param name="books">The books.</param>

@@ -5,25 +5,21 @@ namespace LabelForge.Records.Books;
 
 /// <summary>All entries of the books in one transaction, read whole, and what they come to after corrections.</summary>
 /// <remarks>
-/// Everything is reckoned anew from the entries, so that this is what balances kept in tables are held against; and what reads
-/// whole lists. One use asks <see cref="BookQueries"/> instead, since this grows with the shop.
+/// Everything is reckoned anew from the entries, so that this is what balances kept in tables are held against, and what backups and
+/// imports read. One use asks <see cref="BookQueries"/> instead, since this grows with the shop.
 /// </remarks>
-public sealed partial class BooksSnapshot : IBooks
+public sealed class BooksSnapshot : IEntries
 {
     private readonly Dictionary<Type, BookEntry[]> _all;
     private readonly ConcurrentDictionary<Type, Array> _standing = [];
     private readonly Dictionary<(string List, int Id), Correction> _struck;
     private readonly Dictionary<(string List, int Id), int> _insteadOf;
     private Dictionary<int, decimal>? _left;
-    private ILookup<int, Weighing>? _weighings;
-    private ILookup<int, Deviation>? _deviations;
     private ILookup<int, Closing>? _closings;
     private ILookup<int, Sale>? _sales;
     private ILookup<int, Disposal>? _disposals;
-    private ILookup<int, PackingUse>? _packing;
     private ILookup<int, StockCount>? _counts;
     private ILookup<int, PiecesReturned>? _returns;
-    private Dictionary<string, int>? _printed;
 
     private BooksSnapshot(Dictionary<Type, BookEntry[]> all)
     {
@@ -36,29 +32,8 @@ public sealed partial class BooksSnapshot : IBooks
     /// <summary>Every correction.</summary>
     public IReadOnlyList<Correction> Corrections { get; }
 
-    /// <summary>Every entry of what came in, struck and replaced ones too.</summary>
-    public IReadOnlyList<Receipt> AllReceipts => All<Receipt>();
-
     /// <summary>Every entry of batches, struck and replaced ones too.</summary>
     public IReadOnlyList<Batch> AllBatches => All<Batch>();
-
-    /// <summary>Every entry of printings of labels, struck and replaced ones too.</summary>
-    public IReadOnlyList<Printing> AllPrintings => All<Printing>();
-
-    /// <summary>Every entry of weighings, struck and replaced ones too.</summary>
-    public IReadOnlyList<Weighing> AllWeighings => All<Weighing>();
-
-    /// <summary>Every entry of deviations, struck and replaced ones too.</summary>
-    public IReadOnlyList<Deviation> AllDeviations => All<Deviation>();
-
-    /// <summary>Every entry of sales, struck and replaced ones too.</summary>
-    public IReadOnlyList<Sale> AllSales => All<Sale>();
-
-    /// <summary>Every entry of complaints, struck and replaced ones too.</summary>
-    public IReadOnlyList<Complaint> AllComplaints => All<Complaint>();
-
-    /// <summary>Every entry of disposals, struck and replaced ones too.</summary>
-    public IReadOnlyList<Disposal> AllDisposals => All<Disposal>();
 
     /// <summary>The receipts that stand.</summary>
     public IReadOnlyList<Receipt> Receipts => Standing<Receipt>();
@@ -72,17 +47,11 @@ public sealed partial class BooksSnapshot : IBooks
     /// <summary>The weighings that stand.</summary>
     public IReadOnlyList<Weighing> Weighings => Standing<Weighing>();
 
-    /// <summary>The deviations that stand.</summary>
-    public IReadOnlyList<Deviation> Deviations => Standing<Deviation>();
-
     /// <summary>The closings that stand.</summary>
     public IReadOnlyList<Closing> Closings => Standing<Closing>();
 
     /// <summary>The sales and gifts that stand.</summary>
     public IReadOnlyList<Sale> Sales => Standing<Sale>();
-
-    /// <summary>The complaints that stand.</summary>
-    public IReadOnlyList<Complaint> Complaints => Standing<Complaint>();
 
     /// <summary>The disposals that stand.</summary>
     public IReadOnlyList<Disposal> Disposals => Standing<Disposal>();
@@ -95,9 +64,6 @@ public sealed partial class BooksSnapshot : IBooks
 
     /// <summary>The returns that stand.</summary>
     public IReadOnlyList<PiecesReturned> Returns => Standing<PiecesReturned>();
-
-    /// <summary>The takings that stand.</summary>
-    public IReadOnlyList<Takings> Takings => Standing<Takings>();
 
     internal static BooksSnapshot Load(RecordsContext context)
     {
@@ -165,36 +131,10 @@ public sealed partial class BooksSnapshot : IBooks
     public Receipt? FindReceipt(int number) => Receipts.FirstOrDefault(r => r.Id == Current(BookLists.Receipt, number));
 
     /// <inheritdoc/>
-    public bool IsKept(string material) => Receipts.Any(r => r.Material == material);
-
-    /// <inheritdoc/>
     public Batch? FindBatch(string lot) => Batches.FirstOrDefault(b => b.Lot == lot);
 
     /// <inheritdoc/>
-    public IReadOnlyList<Batch> OpenBatches() => [.. Batches.Where(b => ClosingOf(b) is null)];
-
-    /// <inheritdoc/>
     public IReadOnlyList<string> LastLots(int most) => [.. Batches.TakeLast(most).Select(b => b.Lot)];
-
-    /// <inheritdoc/>
-    public bool IsNumberTaken(string code) => AllBatches.Any(b => b.Lot == code || b.Pot == code);
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Printing> PrintingsOf(string lot) => [.. Printings.Where(p => p.Lot == lot)];
-
-    /// <inheritdoc/>
-    public IReadOnlyList<(Batch Batch, int Left)> LotsInStock(string recipe, string? variant) =>
-    [
-        .. Batches.Where(b => b.Recipe == recipe && string.Equals(b.Variant, variant, StringComparison.OrdinalIgnoreCase))
-            .Select(b => (Batch: b, Left: PiecesLeft(b))).Where(b => b.Left > 0).OrderBy(b => b.Batch.On).ThenBy(b => b.Batch.Id),
-    ];
-
-    /// <inheritdoc/>
-    public IReadOnlyList<Sale> SalesOfTicket(string ticket) => [.. Sales.Where(s => s.Ticket == ticket)];
-
-    /// <inheritdoc/>
-    public IReadOnlyList<string> TicketsOn(DateOnly day) =>
-        [.. AllSales.Where(s => s.On == day).Select(s => s.Ticket).OfType<string>().Distinct()];
 
     /// <summary>Grams (or pieces of packaging) left of a receipt that stands.</summary>
     public decimal Left(Receipt receipt) => LeftOfAll()[receipt.Id];
@@ -221,17 +161,6 @@ public sealed partial class BooksSnapshot : IBooks
         return _left = left;
     }
 
-    /// <inheritdoc/>
-    public DateOnly? OpenedOn(Receipt receipt) =>
-        Weighings.Where(w => w.ReceiptId is { } r && Current(BookLists.Receipt, r) == receipt.Id).Select(w => (DateOnly?)w.On).Min();
-
-    /// <summary>The receipts of a material that have something left, first to expire first, then first come first.</summary>
-    public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) => Receipts
-        .Where(r => r.Material == material)
-        .Select(r => (Receipt: r, Left: Left(r)))
-        .Where(r => r.Left >= Millionths.Rest)
-        .OrderBy(r => r.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(r => r.Receipt.On).ThenBy(r => r.Receipt.Id);
-
     /// <summary>The closing of a batch, or null while it is open.</summary>
     public Closing? ClosingOf(Batch batch) => ClosingsOf(batch).FirstOrDefault();
 
@@ -240,29 +169,17 @@ public sealed partial class BooksSnapshot : IBooks
         : closing.Made - closing.Rejected - SalesOf(batch).Sum(s => s.Pieces) - (int)DisposalsOf(batch).Sum(d => d.Amount)
             + ReturnsOf(batch).Sum(r => r.BackOnShelf) + (int)CountsOf(batch).Sum(c => c.Difference);
 
-    /// <summary>What was weighed into a batch.</summary>
-    public IEnumerable<Weighing> WeighedInto(Batch batch) => (_weighings ??= ByBatch(Weighings, w => w.BatchId))[batch.Id];
-
-    /// <inheritdoc/>
-    public IEnumerable<Deviation> DeviationsOf(Batch batch) => (_deviations ??= ByBatch(Deviations, d => d.BatchId))[batch.Id];
-
     /// <summary>What of a batch was sold and given.</summary>
     public IEnumerable<Sale> SalesOf(Batch batch) => (_sales ??= ByBatch(Sales, s => s.BatchId))[batch.Id];
 
     /// <summary>What of a batch was thrown away or taken back.</summary>
     public IEnumerable<Disposal> DisposalsOf(Batch batch) => (_disposals ??= ByBatch(Disposals, d => d.BatchId))[batch.Id];
 
-    /// <summary>What packaging a batch used up.</summary>
-    public IEnumerable<PackingUse> PackedInto(Batch batch) => (_packing ??= ByBatch(PackingUses, u => u.BatchId))[batch.Id];
-
     /// <summary>The counts of a batch's pieces.</summary>
     public IEnumerable<StockCount> CountsOf(Batch batch) => (_counts ??= ByBatch(Counts, c => c.BatchId))[batch.Id];
 
     /// <summary>What of a batch was brought back.</summary>
     public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) => (_returns ??= ByBatch(Returns, r => r.BatchId))[batch.Id];
-
-    /// <summary>The batches whose base was melted in one pot, in the order they were begun.</summary>
-    public IEnumerable<Batch> BatchesOfPot(string pot) => Batches.Where(b => b.Pot == pot);
 
     /// <summary>The closings of a batch: one, where the books balance.</summary>
     public IEnumerable<Closing> ClosingsOf(Batch batch) => (_closings ??= ByBatch(Closings, c => c.BatchId))[batch.Id];
@@ -272,9 +189,11 @@ public sealed partial class BooksSnapshot : IBooks
         all.Select(e => (Entry: e, Batch: this.BatchNow(batch(e)))).Where(e => e.Batch is not null)
             .ToLookup(e => e.Batch!.Value, e => e.Entry);
 
-    private T[] All<T>() where T : BookEntry => (T[])_all[typeof(T)];
+    /// <summary>Every entry of a kind, struck and replaced ones too, the first one first.</summary>
+    public IReadOnlyList<T> All<T>() where T : BookEntry => (T[])_all[typeof(T)];
 
-    private T[] Standing<T>() where T : BookEntry
+    /// <summary>Every entry of a kind that stands, the first one first.</summary>
+    public IReadOnlyList<T> Standing<T>() where T : BookEntry
     {
         return (T[])_standing.GetOrAdd(typeof(T), type =>
         {

@@ -1,11 +1,7 @@
 namespace LabelForge.Records.Books;
 
-/// <summary>What may be asked of the books as they stand in one transaction, corrections applied.</summary>
-/// <remarks>
-/// <see cref="BookQueries"/> asks the database for what is wanted and no more; <see cref="BooksSnapshot"/> has read everything, and is
-/// what the other is held against.
-/// </remarks>
-public partial interface IBooks
+/// <summary>The entries of books as they stand in one transaction, corrections applied, by their numbers and lots.</summary>
+public interface IEntries
 {
     /// <summary>The correction that strikes an entry, or null where it stands.</summary>
     Correction? StruckBy(string list, int id);
@@ -23,23 +19,28 @@ public partial interface IBooks
     /// <summary>The number of a list's last entry, struck or not; null where it is empty.</summary>
     int? Last(string list);
 
-    /// <summary>A page of a list: its last entries before a number, struck ones too, the first one first.</summary>
-    /// <param name="list">The list.</param>
-    /// <param name="before">The number that the page ends before; null for the end of the list.</param>
-    /// <param name="most">How many entries at most.</param>
-    IReadOnlyList<BookEntry> Page(string list, int? before, int most);
-
     /// <summary>The batch that stands for a lot; null where none does.</summary>
     Batch? FindBatch(string lot);
 
     /// <summary>The lots of the last batches that stand, the last one last.</summary>
     IReadOnlyList<string> LastLots(int most);
 
-    /// <summary>Whether any batch, struck ones too, has or had a code for its lot or for its pot.</summary>
-    bool IsNumberTaken(string code);
-
     /// <summary>The receipt that stands for a bottle's number; null where there is none any more.</summary>
     Receipt? FindReceipt(int number);
+}
+
+/// <summary>What may be asked of the books as they stand in one transaction, corrections applied.</summary>
+/// <remarks><see cref="BookQueries"/> asks the database for what is wanted and no more.</remarks>
+public partial interface IBooks : IEntries
+{
+    /// <summary>A page of a list: its last entries before a number, struck ones too, the first one first.</summary>
+    /// <param name="list">The list.</param>
+    /// <param name="before">The number that the page ends before; null for the end of the list.</param>
+    /// <param name="most">How many entries at most.</param>
+    IReadOnlyList<BookEntry> Page(string list, int? before, int most);
+
+    /// <summary>Whether any batch, struck ones too, has or had a code for its lot or for its pot.</summary>
+    bool IsNumberTaken(string code);
 
     /// <summary>Whether a material is kept in stock: some of it was ever received. What was not, as tap water, has no lot.</summary>
     bool IsKept(string material);
@@ -188,10 +189,10 @@ public sealed record LotInHand(Batch Batch, bool Open, int Good, int Left, int P
 /// <param name="Left">Pieces of it in the house.</param>
 public sealed record ProductMade(string Recipe, string? Variant, string Product, int Left);
 
-/// <summary>What is asked of any books in the same words.</summary>
+/// <summary>What is asked of any entries in the same words.</summary>
 public static class BookQuestions
 {
-    extension(IBooks books)
+    extension(IEntries books)
     {
         /// <summary>What stands on the bottle of a receipt: M and the number that it was first
         /// given, whatever was corrected since.</summary>

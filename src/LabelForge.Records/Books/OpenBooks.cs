@@ -98,7 +98,7 @@ public sealed class OpenBooks
 
     /// <summary>Reads all entries in one transaction. It grows with the shop: one use
     /// asks for what it needs, by <see cref="Ask"/>.</summary>
-    public BooksSnapshot Read() => Reading((_, context) => BooksSnapshot.Load(context));
+    public BooksSnapshot ReadWhole() => Reading((_, context) => BooksSnapshot.Load(context));
 
     /// <summary>Asks the books, all questions in one transaction.</summary>
     /// <param name="ask">Given the books, asks them and gives an answer that no longer needs them.</param>

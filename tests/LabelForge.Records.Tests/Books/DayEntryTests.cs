@@ -21,7 +21,7 @@ public sealed class DayEntryTests : IDisposable
 
     public void Dispose() => _shop.Dispose();
 
-    private BooksSnapshot Books => _shop.Book.Read();
+    private ReckonedBooks Books => _shop.Book.Read();
 
     private IReadOnlyList<Sale> Sell(int pieces, decimal paid, decimal? tax = null) =>
         TableSales.Sell(_shop.Book, [new SoldItem("bar", null, pieces, paid, tax)], "Fairport market", "cash", TestShop.Day, "A");
@@ -118,7 +118,7 @@ public sealed class DayEntryTests : IDisposable
                     .Add(new Takings { On = TestShop.Day, By = "A", Place = "Fairport market", Float = 40, Cash = 54, Card = 7 }));
         using var other = new TestShop();
         string[] lists = [.. BookLists.All, BookLists.Correction];
-        string Csv(BooksSnapshot of, string list) =>
+        string Csv(ReckonedBooks of, string list) =>
         LabelForge.Records.Spreadsheets.SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
         BookFolder.Write(Books, other.Folder);
         ListImport.ReadFiles(other.Book, [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))], TestShop.Day, "B");

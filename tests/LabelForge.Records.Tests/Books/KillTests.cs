@@ -182,7 +182,7 @@ public sealed class KillTests : IDisposable
         return command.ExecuteScalar();
     }
 
-    private static HashSet<string> Entries(BooksSnapshot snapshot) =>
+    private static HashSet<string> Entries(ReckonedBooks snapshot) =>
     [
         .. snapshot.AllReceipts.Select(e => $"receipt {e.Id}"), .. snapshot.AllWeighings.Select(e => $"weighing {e.Id}"),
     .. snapshot.Corrections.Select(e => $"correction {e.Id}"),

@@ -109,7 +109,7 @@ public class MonthTests
         // All lists written, and read back into books that are new, say the same.
         using var other = server ? TestShop.OnServer() : new TestShop();
         var lists = (string[])[.. BookLists.All, BookLists.Correction];
-        string Csv(BooksSnapshot of, string list) => SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
+        string Csv(ReckonedBooks of, string list) => SafeCsv.Write(BookTables.Of(of, list).Heading, BookTables.Of(of, list).Rows);
         BookFolder.Write(snapshot, other.Folder);
         string[] files = [.. lists.Select(l => Path.Combine(other.Folder, $"{l}.csv"))];
         var (added, known) = ListImport.ReadFiles(other.Book, files, TestShop.Day, "B");

@@ -131,7 +131,7 @@ public sealed class RandomHistoryTests
         }
     }
 
-    private static void Pour(OpenBooks book, BooksSnapshot snapshot, int b, int c)
+    private static void Pour(OpenBooks book, ReckonedBooks snapshot, int b, int c)
     {
         if (snapshot.Batches.LastOrDefault(batch => batch.Pot is not null) is not { Pot: { } pot })
             return;
@@ -140,7 +140,7 @@ public sealed class RandomHistoryTests
         Production.CloseAll(book, [.. snapshot.BatchesOfPot(pot).Select(batch => batch.Lot)], 2 + b % 3, c % 2, TestShop.Day, "A");
     }
 
-    private static void Strike(OpenBooks book, BooksSnapshot snapshot, int a, int b)
+    private static void Strike(OpenBooks book, ReckonedBooks snapshot, int a, int b)
     {
         var list = BookLists.All[a % BookLists.All.Count];
         if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
@@ -149,7 +149,7 @@ public sealed class RandomHistoryTests
                 "A");
     }
 
-    private static void Change(OpenBooks book, BooksSnapshot snapshot, int a, int b, int c)
+    private static void Change(OpenBooks book, ReckonedBooks snapshot, int a, int b, int c)
     {
         var (list, field, value) = (a % 8) switch
         {

@@ -9,7 +9,7 @@ internal static class SameAnswers
 {
     private static readonly string[] Sought = ["bar", "m1", "26r", "fair mark", "ann", "base heron", "scent m", "b", "uy", "castor-oil"];
 
-    public static void Lists(TestShop shop, BooksSnapshot snapshot, IBooks books)
+    public static void Lists(TestShop shop, ReckonedBooks snapshot, IBooks books)
     {
         foreach (var (before, recipe) in new (int?, string?)[] { (null, null), (null, "bar"), (3, null), (2, "other") })
             Assert.Equal(snapshot.Lots(before, 3, recipe).Select(Said), books.Lots(before, 3, recipe).Select(Said));
@@ -44,7 +44,7 @@ internal static class SameAnswers
             Assert.Equal(all.In(snapshot, text), asked.In(books, text));
     }
 
-    public static void Years(BooksSnapshot snapshot, IBooks books)
+    public static void Years(ReckonedBooks snapshot, IBooks books)
     {
         var (reckoned, asked) = (YearBook.Of(snapshot, TestShop.Day.Year), YearBook.Of(books, TestShop.Day.Year));
         Assert.Equal(reckoned.Lines, asked.Lines);

@@ -11,7 +11,7 @@ internal static class LedgerTrace
     /// <summary>Traces from a material lot (M3), a supplier's lot, a finished lot, a pot, a material's id, or a person.</summary>
     /// <remarks>From a material only its own uses are followed; from a finished lot or a person, everything that went in.</remarks>
     /// <exception cref="InputException">The books know nothing of that name.</exception>
-    public static Trace Of(BooksSnapshot snapshot, string from)
+    public static Trace Of(ReckonedBooks snapshot, string from)
     {
         var receipts = snapshot.Receipts.Where(r => Same($"M{r.Id}", from) || Same(snapshot.Bottle(r.Id), from)).ToArray();
         if (receipts.Length == 0)
@@ -44,7 +44,7 @@ internal static class LedgerTrace
                 .Select(id => batches[id])]);
     }
 
-    private static string Buyer(BooksSnapshot snapshot, string from)
+    private static string Buyer(ReckonedBooks snapshot, string from)
     {
         var buyers = snapshot.Sales.Select(s => s.To.Trim()).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
         if (buyers.FirstOrDefault(b => Same(b, from)) is { } exact)
@@ -53,7 +53,7 @@ internal static class LedgerTrace
         return near.Length == 1 ? near[0] : throw new InputException(null, 0, "trace.unknown", ("name", from));
     }
 
-    private static Trace Back(BooksSnapshot snapshot, string from, Batch[] lots)
+    private static Trace Back(ReckonedBooks snapshot, string from, Batch[] lots)
     {
         var asked = lots.ToHashSet();
         TracedUse[] uses = [.. AllUses(snapshot).Where(u => asked.Contains(u.Batch)).Select(u => u.Use)];
@@ -61,7 +61,7 @@ internal static class LedgerTrace
         return Of(snapshot, from, bottles, uses, lots);
     }
 
-    private static Trace Of(BooksSnapshot snapshot, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses,
+    private static Trace Of(ReckonedBooks snapshot, string from, IReadOnlyList<Receipt> bottles, IReadOnlyList<TracedUse> uses,
         IReadOnlyList<Batch> batches) => new(from,
         [
             .. bottles.Select(r => new TracedBottle(snapshot.First(BookLists.Receipt, r.Id), r.Material, r.Supplier, r.SupplierLot, r.On,
@@ -71,17 +71,17 @@ internal static class LedgerTrace
         [.. batches.SelectMany(b => snapshot.SalesOf(b).Select(s => new TracedDelivery(b.Lot, s.On, s.Pieces, s.To, s.Paid == 0)))],
         ComplaintsOf(snapshot, [.. batches.Select(b => b.Id)]));
 
-    private static Complaint[] ComplaintsOf(BooksSnapshot snapshot, HashSet<int> batches) =>
+    private static Complaint[] ComplaintsOf(ReckonedBooks snapshot, HashSet<int> batches) =>
         [.. snapshot.Complaints.Where(c => snapshot.BatchNow(c.BatchId) is { } batch && batches.Contains(batch))];
 
-    private static TracedBatch Traced(BooksSnapshot snapshot, Batch batch)
+    private static TracedBatch Traced(ReckonedBooks snapshot, Batch batch)
     {
         var closing = snapshot.ClosingOf(batch);
         return new TracedBatch(batch.Lot, batch.Product, batch.On, closing?.Made ?? 0, closing?.Rejected ?? 0, snapshot.PiecesLeft(batch),
             (int)snapshot.DisposalsOf(batch).Sum(d => d.Amount), closing is null);
     }
 
-    private static IEnumerable<(TracedUse Use, Batch Batch)> AllUses(BooksSnapshot snapshot)
+    private static IEnumerable<(TracedUse Use, Batch Batch)> AllUses(ReckonedBooks snapshot)
     {
         var batches = snapshot.Batches.ToDictionary(b => b.Id);
         var receipts = snapshot.Receipts.ToDictionary(r => r.Id);

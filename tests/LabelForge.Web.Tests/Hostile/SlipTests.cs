@@ -64,7 +64,7 @@ public sealed class SlipTests(Chromium chromium)
             "the measured one is in the file");
     }
 
-    private static BooksSnapshot Read(Window window) => OpenBooks.Open(window.Folder).Read();
+    private static ReckonedBooks Read(Window window) => OpenBooks.Open(window.Folder).Read();
 
     private async Task<Window> Filled()
     {

@@ -72,7 +72,7 @@ public sealed class TwiceTests(Chromium chromium)
         await Window.UntilAsync(() => Read(window).Batches.Count == before - 1, "the batch is struck");
     }
 
-    private static BooksSnapshot Read(Window window) => OpenBooks.Open(window.Folder).Read();
+    private static ReckonedBooks Read(Window window) => OpenBooks.Open(window.Folder).Read();
 
     private async Task<Window> Filled()
     {
