@@ -49,21 +49,17 @@ internal static class AttachVerb
                 Issued = r.GetValue(issued) is { } day ? Shared.Date(day) : null,
                 BestBefore = r.GetValue(until) is { } last ? Shared.Date(last) : null,
             });
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["attachment"] = kept.Id,
-                    ["to"] = to,
-                    ["kind"] = kept.Kind,
-                    ["file"] = kept.FileName,
-                    ["digest"] = kept.Digest,
-                    ["revision"] = kept.Revision,
-                    ["issued"] = kept.Issued?.ToJson(),
-                    ["holdsUntil"] = kept.BestBefore?.ToJson()
-                });
-            else
-                Console.WriteLine(Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["attachment"] = kept.Id,
+                ["to"] = to,
+                ["kind"] = kept.Kind,
+                ["file"] = kept.FileName,
+                ["digest"] = kept.Digest,
+                ["revision"] = kept.Revision,
+                ["issued"] = kept.Issued?.ToJson(),
+                ["holdsUntil"] = kept.BestBefore?.ToJson()
+            }, Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
         });
         return verb;
     }

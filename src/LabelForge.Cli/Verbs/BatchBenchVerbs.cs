@@ -207,11 +207,8 @@ internal static class BatchBenchVerbs
             var deviation = Production.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!,
                 options.On(r), options.By(r), options.Note(r));
             var code = BookOptions.Lot(r.GetValue(lot)!);
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject { ["deviation"] = deviation.Id, ["lot"] = code, ["what"] = deviation.What });
-            else
-                Console.WriteLine("Noted.");
-            return Exit.Done;
+            return options.Told(r, new JsonObject { ["deviation"] = deviation.Id, ["lot"] = code, ["what"] = deviation.What },
+                "Noted.");
         });
         return verb;
     }

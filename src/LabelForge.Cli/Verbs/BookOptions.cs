@@ -84,6 +84,13 @@ internal sealed class BookOptions
 
     public bool Json(ParseResult r) => r.GetValue(_format) == "json";
 
+    /// <summary>Says what was done: as data where JSON is wanted, else in words.</summary>
+    public int Told(ParseResult r, JsonObject data, params ReadOnlySpan<string> lines)
+    {
+        Shared.Say(r, _format, () => data, lines);
+        return Exit.Done;
+    }
+
     public static OpenBooks Book(Workshop workshop) => OpenBooks.Open(workshop.Folder);
 
     /// <summary>Asks the books of a workshop; null is handed in where it has none yet.</summary>

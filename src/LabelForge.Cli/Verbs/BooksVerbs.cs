@@ -164,11 +164,8 @@ internal static class BooksVerbs
                     : (IEnumerable<string>)[f]).ToArray();
             var workshop = options.Workshop(r);
             var (added, known) = ListImport.ReadFiles(BookOptions.Book(workshop), paths, options.On(r), options.By(r), workshop);
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject { ["added"] = added, ["known"] = known });
-            else
-                Console.WriteLine($"{added} entries added; {known} were in the books already, and agree.");
-            return Exit.Done;
+            return options.Told(r, new JsonObject { ["added"] = added, ["known"] = known },
+                $"{added} entries added; {known} were in the books already, and agree.");
         });
         return verb;
     }

@@ -50,23 +50,18 @@ internal static class MarketVerbs
                             + $"on the paper.");
             AtomicFile.Write(path,
                 stream => MarketPapers.WriteTally(stream, workshop, r.GetValue(place)!, options.On(r), rows, PaperWords.English));
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
+            return options.Told(r, new JsonObject
+            {
+                ["file"] = path,
+                ["place"] = r.GetValue(place),
+                ["products"] = rows.ToJson(p => new JsonObject
                 {
-                    ["file"] = path,
-                    ["place"] = r.GetValue(place),
-                    ["products"] = rows.ToJson(p => new JsonObject
-                    {
-                        ["product"] = p.Product.Product,
-                        ["brought"] = p.Brought,
-                        ["price"] = p.Product.Price,
-                    })
-                });
-            else
-                Console.WriteLine(
-                    $"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market "
-                        + $"book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
-            return Exit.Done;
+                    ["product"] = p.Product.Product,
+                    ["brought"] = p.Brought,
+                    ["price"] = p.Product.Price,
+                })
+            }, $"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market "
+                    + $"book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
         });
         return verb;
     }
@@ -141,11 +136,8 @@ internal static class MarketVerbs
             var which = r.GetValue(ticket) ?? book.Ask(books => books.LastTicket())
                 ?? throw new InputException("call.nothing-sold-yet");
             var struck = TableSales.Undo(book, which, r.GetValue(reason)!, options.On(r), options.By(r));
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject { ["ticket"] = which, ["struck"] = struck.ToJson(s => s.Id) });
-            else
-                Console.WriteLine(Invariant($"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
-            return Exit.Done;
+            return options.Told(r, new JsonObject { ["ticket"] = which, ["struck"] = struck.ToJson(s => s.Id) },
+                Invariant($"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
         });
         return verb;
     }

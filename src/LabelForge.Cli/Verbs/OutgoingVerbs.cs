@@ -25,18 +25,14 @@ internal static class OutgoingVerbs
             var sale = StockMovements.Sell(book, code, r.GetValue(pieces), r.GetValue(to)!,
                 r.GetValue(paid) is { } p ? BookOptions.Money(p, "--paid") : 0, options.On(r), options.By(r), options.Note(r));
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["sale"] = sale.Id,
-                    ["lot"] = code,
-                    ["pieces"] = sale.Pieces,
-                    ["paid"] = sale.Paid,
-                    ["left"] = left,
-                });
-            else
-                Console.WriteLine(Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["sale"] = sale.Id,
+                ["lot"] = code,
+                ["pieces"] = sale.Pieces,
+                ["paid"] = sale.Paid,
+                ["left"] = left,
+            }, Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
         });
         return verb;
     }
@@ -114,17 +110,13 @@ internal static class OutgoingVerbs
                 disposal = StockMovements.DisposePieces(book, BookOptions.Lot(text), pieces, why, options.On(r), options.By(r),
                     options.Note(r));
             }
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["disposal"] = disposal.Id,
-                    ["of"] = text,
-                    ["amount"] = disposal.Amount,
-                    ["reason"] = disposal.Reason,
-                });
-            else
-                Console.WriteLine("Written down.");
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["disposal"] = disposal.Id,
+                ["of"] = text,
+                ["amount"] = disposal.Amount,
+                ["reason"] = disposal.Reason,
+            }, "Written down.");
         });
         return verb;
     }
@@ -156,19 +148,15 @@ internal static class OutgoingVerbs
             var workshop = options.Workshop(r);
             var correction = Correcting.Of(BookOptions.Book(workshop), workshop.Markets, r.GetValue(list)!, r.GetValue(number), changes,
                 r.GetValue(reason)!, options.On(r), options.By(r), options.Note(r));
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["correction"] = correction.Id,
-                    ["list"] = correction.List,
-                    ["struck"] = correction.EntryId,
-                    ["instead"] = correction.InsteadId
-                });
-            else
-                Console.WriteLine(correction.InsteadId is { } now
-                    ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead."
-                    : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["correction"] = correction.Id,
+                ["list"] = correction.List,
+                ["struck"] = correction.EntryId,
+                ["instead"] = correction.InsteadId
+            }, correction.InsteadId is { } now
+                ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead."
+                : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
         });
         return verb;
     }

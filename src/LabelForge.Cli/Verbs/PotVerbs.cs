@@ -122,21 +122,17 @@ internal static class PotVerbs
         foreach (var packed in ClosePacking.Use(workshop, book, open.Zip(closed, (b, c) => (b.Lot, c.Made - c.Rejected)), options.On(r),
             options.By(r)))
             Console.Error.WriteLine($"Note: {packed}");
-        if (options.Json(r))
-            JsonOut.Write(new JsonObject
+        return options.Told(r, new JsonObject
+        {
+            ["pot"] = pot,
+            ["closed"] = open.Zip(closed).ToJson(b => new JsonObject
             {
-                ["pot"] = pot,
-                ["closed"] = open.Zip(closed).ToJson(b => new JsonObject
-                {
-                    ["lot"] = b.First.Lot,
-                    ["made"] = b.Second.Made,
-                    ["rejected"] = b.Second.Rejected,
-                    ["forSale"] = b.Second.Made - b.Second.Rejected,
-                })
-            });
-        else
-            Console.WriteLine($"Pot {pot}: {closed.Count} batches closed, {closed.Sum(c => c.Made - c.Rejected)} pieces for sale, {closed.Sum(c => c.Rejected)} rejected.");
-        return Exit.Done;
+                ["lot"] = b.First.Lot,
+                ["made"] = b.Second.Made,
+                ["rejected"] = b.Second.Rejected,
+                ["forSale"] = b.Second.Made - b.Second.Rejected,
+            })
+        }, $"Pot {pot}: {closed.Count} batches closed, {closed.Sum(c => c.Made - c.Rejected)} pieces for sale, {closed.Sum(c => c.Rejected)} rejected.");
     }
 
     private static void Write(string path, Workshop workshop, Poured poured) =>

@@ -100,19 +100,14 @@ internal static class PrintVerb
     private static int Reprint(ParseResult r, BookOptions options, Workshop workshop, OpenBooks book, int run, string path)
     {
         var again = PrintRun.Again(workshop, book, run, path, options.On(r), options.By(r));
-        if (options.Json(r))
-            JsonOut.Write(new JsonObject
-            {
-                ["run"] = run,
-                ["file"] = path,
-                ["labels"] = again.Sum(p => p.Labels),
-                ["lots"] = again.ToJson(p => new JsonObject { ["lot"] = p.Lot, ["labels"] = p.Labels, ["places"] = p.Places })
-            });
-        else
-            Console.WriteLine(
-                $"{path}: run {run} again, {again.Sum(p => p.Labels)} labels, exactly as they were. Load new sheets; the same places are "
-                    + $"printed. Print at actual size.");
-        return Exit.Done;
+        return options.Told(r, new JsonObject
+        {
+            ["run"] = run,
+            ["file"] = path,
+            ["labels"] = again.Sum(p => p.Labels),
+            ["lots"] = again.ToJson(p => new JsonObject { ["lot"] = p.Lot, ["labels"] = p.Labels, ["places"] = p.Places })
+        }, $"{path}: run {run} again, {again.Sum(p => p.Labels)} labels, exactly as they were. Load new sheets; the same places are "
+                + $"printed. Print at actual size.");
     }
 
     private static void Tell(ParseResult r, BookOptions options, RunPlan plan, string? path, int? run)

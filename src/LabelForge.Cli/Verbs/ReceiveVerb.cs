@@ -39,17 +39,13 @@ internal static class ReceiveVerb
             };
             options.Ask(r, Slips.OfReceipt(written, what, BookOptions.Today));
             var receipt = StockMovements.Receive(BookOptions.Book(workshop), written);
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["materialLot"] = $"M{receipt.Id}",
-                    ["material"] = receipt.Material,
-                    ["amount"] = receipt.Amount,
-                    ["price"] = receipt.Price
-                });
-            else
-                Console.WriteLine(Invariant($"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["materialLot"] = $"M{receipt.Id}",
+                ["material"] = receipt.Material,
+                ["amount"] = receipt.Amount,
+                ["price"] = receipt.Price
+            }, Invariant($"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
         });
         return verb;
     }

@@ -84,19 +84,15 @@ internal static class ShelfVerbs
                 Reason = r.GetValue(reason)!,
             });
             var left = book.Ask(books => books.PiecesLeft(books.BatchOf(code)));
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["return"] = entry.Id,
-                    ["lot"] = code,
-                    ["returned"] = entry.Returned,
-                    ["backOnShelf"] = entry.BackOnShelf,
-                    ["paidBack"] = entry.PaidBack,
-                    ["left"] = left
-                });
-            else
-                Console.WriteLine(Invariant($"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["return"] = entry.Id,
+                ["lot"] = code,
+                ["returned"] = entry.Returned,
+                ["backOnShelf"] = entry.BackOnShelf,
+                ["paidBack"] = entry.PaidBack,
+                ["left"] = left
+            }, Invariant($"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
         });
         return verb;
     }

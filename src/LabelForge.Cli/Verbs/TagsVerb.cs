@@ -40,17 +40,13 @@ internal static class TagsVerb
                 .Ask(books => BottleTags.Of(workshop, books, r.GetValue(of) ?? [], r.GetValue(size)!, BookOptions.Today));
             var order = BottleTags.Order(workshop, tags, r.GetValue(stock), r.GetValue(first));
             BottleTags.WritePdf(path, workshop, order, BookOptions.Today);
-            if (options.Json(r))
-                JsonOut.Write(new JsonObject
-                {
-                    ["file"] = path,
-                    ["stock"] = order.Stock.Id,
-                    ["sheets"] = order.Plan().Sheets,
-                    ["tags"] = tags.ToJson(t => t.Code),
-                });
-            else
-                Console.WriteLine($"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
-            return Exit.Done;
+            return options.Told(r, new JsonObject
+            {
+                ["file"] = path,
+                ["stock"] = order.Stock.Id,
+                ["sheets"] = order.Plan().Sheets,
+                ["tags"] = tags.ToJson(t => t.Code),
+            }, $"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
         });
         return verb;
     }
