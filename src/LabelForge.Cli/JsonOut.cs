@@ -58,23 +58,15 @@ internal static class JsonOut
         ["ingredients"] = declaration.Ingredients.ToJson(i => new JsonObject
         {
             ["name"] = i.Name,
-            ["percent"] = new JsonObject { ["low"] = Round(i.Low), ["high"] = Round(i.High) },
+            ["percent"] = Range(i.Low, i.High),
             ["tight"] = declaration.Composition?.Proof.Ingredients.FirstOrDefault(p => p.Name == i.Name)?.IsTight ?? true,
             ["estimate"] = Round(i.Estimate),
             ["part"] = PartName(i.Part),
             ["placed"] = i.Placed.ToString().ToLowerInvariant(),
             ["active"] = i.IsActive,
             ["allergen"] = i.IsAllergen,
-            ["itself"] = i.Besides is null || i.IsAllergen ? null : new JsonObject
-            {
-                ["low"] = Round(i.Itself.Low),
-                ["high"] = Round(i.Itself.High),
-            },
-            ["inFragrance"] = i.Besides is { } besides && !i.IsAllergen ? new JsonObject
-            {
-                ["low"] = Round(besides.Low),
-                ["high"] = Round(besides.High),
-            } : null,
+            ["itself"] = i.Besides is null || i.IsAllergen ? null : Range(i.Itself.Low, i.Itself.High),
+            ["inFragrance"] = i.Besides is { } besides && !i.IsAllergen ? Range(besides.Low, besides.High) : null,
         }),
         ["absent"] = declaration.Composition?.Proof.Absent.ToJson(a => new JsonObject
         {
@@ -149,7 +141,7 @@ internal static class JsonOut
             ["allergens"] = allergens.ToJson(a => new JsonObject
             {
                 ["name"] = a.Name,
-                ["percent"] = new JsonObject { ["low"] = Round(a.Low), ["high"] = Round(a.High) },
+                ["percent"] = Range(a.Low, a.High),
                 ["named"] = rule is not null && a.Entry is { } entry && rule.Lists(entry) && a.High > rule.Threshold.Percent,
                 ["sources"] = a.Sources.ToJson(s => new JsonObject
                 {
@@ -172,6 +164,8 @@ internal static class JsonOut
         ["basis"] = BasisText.Of(finding.Basis),
         ["unless"] = finding.Unless.IsEmpty ? null : finding.Unless.ToJson(),
     };
+
+    private static JsonObject Range(decimal low, decimal high) => new() { ["low"] = Round(low), ["high"] = Round(high) };
 
     private static decimal Round(decimal percent) => Math.Round(percent, 10, MidpointRounding.ToEven);
 

@@ -42,7 +42,7 @@ public static class ChangedLimits
             var before = Musts(product, market, last.On).Select(f => (f.Rule, f.Where, f.Source)).ToHashSet();
             return [.. Musts(product, market, on).Where(f => !before.Contains((f.Rule, f.Where, f.Source)))
                 .Select(f => new ChangedLimit(product.Name, null, last.Lot,
-                    Text($"The law has changed since lot {last.Lot} of {last.On:yyyy-MM-dd}: {f.Message} [{f.Source}]")))];
+                    Invariant($"The law has changed since lot {last.Lot} of {last.On:yyyy-MM-dd}: {f.Message} [{f.Source}]")))];
         }
         catch (InputException)
         {
@@ -67,7 +67,5 @@ public static class ChangedLimits
                 $"{now.Name}: its certificate names more {string.Join(", ", more)} than when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}.");
     }
 
-    private static string Shown(decimal? percent) => percent is { } figure ? Text($"{figure:0.####} %") : "no limit written";
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
+    private static string Shown(decimal? percent) => percent is { } figure ? Invariant($"{figure:0.####} %") : "no limit written";
 }

@@ -73,7 +73,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static OpenThing Labels(LotInHand lot, int waiting) => new(OpenKind.Labels,
         new(waiting == 1 ? "labels-one" : "labels-many", waiting, lot.Batch.Product),
-        [new(lot.Open ? "lot-at-bench" : "lot", lot.Batch.Lot, Day(lot.Batch.On))])
+        [new(lot.Open ? "lot-at-bench" : "lot", lot.Batch.Lot, lot.Batch.On.ToIso())])
     {
         Lot = lot.Batch.Lot,
         Product = ProductOf(lot.Batch),
@@ -123,8 +123,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
                     ? new("told", Short(c.Complaint.What), c.Complaint.From)
                     : new("told-lot", Short(c.Complaint.What), c.Complaint.From, lot.Product, lot.Lot);
                 var (title, details) = c.Complaint.Serious
-                    ? (new Saying(c.By >= on ? "report" : "report-late", Day(c.By)), ImmutableArray.Create(said))
-                    : (new Saying("complaint", Day(c.Complaint.On)), [said, new("if-serious", Day(c.By))]);
+                    ? (new Saying(c.By >= on ? "report" : "report-late", c.By.ToIso()), ImmutableArray.Create(said))
+                    : (new Saying("complaint", c.Complaint.On.ToIso()), [said, new("if-serious", c.By.ToIso())]);
                 return (c.Complaint.Serious,
                     new OpenThing(OpenKind.Complaint, title, details)
                     {
@@ -139,7 +139,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         .Select(s => (s.Receipt, Best: s.Receipt.BestBefore!.Value, s.Left))
         .OrderBy(r => r.Best)
         .Select(r => new OpenThing(OpenKind.Date,
-            new(r.Best < on ? "past-date" : "use-by", NameOf(workshop, r.Receipt.Material), books.Bottle(r.Receipt.Id), Day(r.Best)),
+            new(r.Best < on ? "past-date" : "use-by", NameOf(workshop, r.Receipt.Material), books.Bottle(r.Receipt.Id), r.Best.ToIso()),
             [new("left-of", Said(workshop, r.Receipt.Material, r.Left), Said(workshop, r.Receipt.Material, r.Receipt.Amount))])
         {
             Material = r.Receipt.Material,
@@ -160,8 +160,8 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
                 continue;
             yield return new OpenThing(OpenKind.Date,
                 new(until < on ? "open-too-long" : "opened-use-by", NameOf(workshop, receipt.Material), books.Bottle(receipt.Id),
-                    Day(until)),
-                [new("opened", Day(opened), months, Said(workshop, receipt.Material, left))])
+                    until.ToIso()),
+                [new("opened", opened.ToIso(), months, Said(workshop, receipt.Material, left))])
             {
                 Material = receipt.Material,
                 Bottle = books.Bottle(receipt.Id),
@@ -189,7 +189,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
         books.Attachments().GroupBy(a => (a.About, a.Kind)).Select(g => g.MaxBy(a => a.Id)!)
             .Where(a => a.BestBefore <= on.AddDays(DaysBeforeADate)).OrderBy(a => a.BestBefore)
             .Select(a => new OpenThing(OpenKind.Paper,
-                new(a.BestBefore < on ? "paper-ended" : "paper-ends", a.Kind, a.About, Day(a.BestBefore!.Value)),
+                new(a.BestBefore < on ? "paper-ended" : "paper-ends", a.Kind, a.About, a.BestBefore!.Value.ToIso()),
                 [a.Revision is { } revision ? new("paper-revision", a.FileName, revision) : new("as-told", a.FileName + ".")])
             {
                 By = a.BestBefore,
@@ -245,21 +245,17 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
 
     private static Saying Said(Workshop workshop, string material, decimal amount) =>
         workshop.Materials.GetValueOrDefault(material)?.Kind == MaterialKind.Packaging
-            ? new("pieces", Text($"{amount:0.##}"))
-            : new("grams", Text($"{amount:0.##}"));
+            ? new("pieces", Invariant($"{amount:0.##}"))
+            : new("grams", Invariant($"{amount:0.##}"));
 
     private static Saying Since(DateOnly day, DateOnly on) => (on.DayNumber - day.DayNumber) switch
     {
         0 => new("begun-today"),
         1 => new("begun-yesterday"),
         var days and > 1 => new("days-ago", days),
-        _ => new("on-day", Day(day)),
+        _ => new("on-day", day.ToIso()),
     };
-
-    private static string Day(DateOnly day) => Text($"{day:yyyy-MM-dd}");
 
     private static string Short(string text) =>
         text.ReplaceLineEndings(" ") is { Length: > 60 } line ? line[..57].TrimEnd() + "…" : text.ReplaceLineEndings(" ");
-
-    private static string Text(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

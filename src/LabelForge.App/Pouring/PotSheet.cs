@@ -53,7 +53,7 @@ public static class PotSheet
         var content = Content(workshop, poured, words);
         PotSheetWriter.WritePdf(stream, content,
             new DocumentInfo(content.Words["pot", content.Pot],
-                new DateTimeOffset(poured.Batches[0].Batch.On.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                poured.Batches[0].Batch.On));
     }
 
     private static PotSheetBlock Block(PourWish wish, string lot, int pieces, ImmutableArray<string> shared, int ofPot,

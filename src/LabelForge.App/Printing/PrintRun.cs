@@ -51,7 +51,7 @@ public static class PrintRun
                     .Select(s => new MixedSheet(s.Stock, [.. s.Labels.Select(l => (l.Place, l.Label.Layout))]) { Note = note })],
                 printer.Registration,
                 new DocumentInfo(
-                    $"Print run {run}: {string.Join("; ", plan.Labels.Where(l => l.IsOwn).Select(l => $"{l.Job.Content.ProductName}, lot {l.Lot}"))}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                    $"Print run {run}: {string.Join("; ", plan.Labels.Where(l => l.IsOwn).Select(l => $"{l.Job.Content.ProductName}, lot {l.Lot}"))}", on));
             Copy(kept, path);
         });
         if (outcome.IsStopped)

@@ -54,7 +54,7 @@ public static class MakePaper
     public static void WritePdf(Stream stream, Paper paper, DateOnly on) => PaperWriter.WritePdf(stream, paper, Info(paper, on));
 
     private static DocumentInfo Info(Paper paper, DateOnly on) =>
-        new($"{paper.Title}, {paper.Subtitle}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+        new($"{paper.Title}, {paper.Subtitle}", on);
 
     private static Paper OfProduct(PaperDuty duty, PaperCall call, Workshop workshop, Market market, IBooks? books)
     {

@@ -39,7 +39,7 @@ public static class MarketPapers
         [name, Text(sold), Text(given), Text(returned), Money(workshop, paid), Text(left)];
 
     private static DocumentInfo Info(string title, DateOnly on) =>
-        new(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+        new(title, on);
 
     private static string Text(int count) => count.ToString(CultureInfo.InvariantCulture);
 }

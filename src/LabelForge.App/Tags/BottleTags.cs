@@ -62,7 +62,7 @@ public static class BottleTags
     /// <summary>Writes the sheets.</summary>
     public static void WritePdf(string path, Workshop workshop, SheetOrder order, DateOnly on) =>
         SheetWriter.WritePdf(path, order,
-            new DocumentInfo($"Bottles, {workshop.Business.Name}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+            new DocumentInfo($"Bottles, {workshop.Business.Name}", on));
 
     /// <summary>The number on a bottle's label, as it is scanned or typed: 3 of M3; null where the text is none.</summary>
     public static int? NumberOf(string text) => IsBottle(text, out var number) ? number : null;

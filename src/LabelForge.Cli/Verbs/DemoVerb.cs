@@ -63,7 +63,7 @@ internal static class DemoVerb
             range.Add(new ContactLabel(job.Fit.OrRefuse(), GalleryVerb.Said(product.Recipe, job.Fit.OrRefuse())));
         }
         ContactSheet.WritePdf(Path.Combine(folder, "range.pdf"), $"The range of {workshop.Business.Name}", range, Length.FromInches(8.5m),
-            Length.FromInches(11m), new DocumentInfo("The range", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+            Length.FromInches(11m), new DocumentInfo("The range", on));
         if (json)
         {
             JsonOut.Write(new JsonObject { ["folder"] = folder, ["range"] = Path.Combine(folder, "range.pdf"), ["products"] = new JsonArray([.. told]) });

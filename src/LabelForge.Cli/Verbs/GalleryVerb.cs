@@ -32,7 +32,7 @@ internal static class GalleryVerb
                 ? OfProducts(recipe, r.GetValue(folder), r.GetValue(variant), r.GetValue(market), r.GetValue(design), day)
                 : OfRange(Shared.OpenFolder(r.GetValue(folder) ?? Directory.GetCurrentDirectory()), r.GetValue(market), r.GetValue(design),
                     day);
-            var info = new DocumentInfo(labels.Title, new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+            var info = new DocumentInfo(labels.Title, day);
             ContactSheet.WritePdf(path, labels.Title, labels.All, Length.FromInches(8.5m), Length.FromInches(11m), info);
             Shared.Say(r, format, () => new JsonObject
             {

@@ -39,7 +39,7 @@ internal static class LotBarcodeVerb
             var (block, text) = Draw(wanted, new BarcodeOptions { Dpi = r.GetValue(dpi) });
             // The lot's own day stands for the time, so that the same call gives the same bytes.
             var info = new DocumentInfo($"{wanted.Kind} of lot {lot}",
-                new DateTimeOffset(lot.Made.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+                lot.Made);
             BarcodeFile.Write(path, block, text, r.GetValue(dpi), info);
             Shared.Say(r, format, () => new JsonObject
             {

@@ -161,5 +161,5 @@ internal sealed class PrintInputs(bool severalRecipes = false)
 
     /// <summary>The same for one product's document.</summary>
     public static DocumentInfo Info(LabelJob job, LotCode lot, DateOnly on) =>
-        new($"{job.Content.ProductName}, lot {lot}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+        new($"{job.Content.ProductName}, lot {lot}", on);
 }

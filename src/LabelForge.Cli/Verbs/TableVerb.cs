@@ -76,7 +76,7 @@ internal static class TableVerb
                 Note = set is null ? null : PrintLabels.Note([set], [.. r.GetValue(despite) ?? []]),
             };
             SheetWriter.WritePdf(path, order,
-                new DocumentInfo($"{id}, {opened.Business.Name}", new DateTimeOffset(day.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                new DocumentInfo($"{id}, {opened.Business.Name}", day));
             foreach (var missing in made.SelectMany(m => m.Card.LeftOut.Select(l => $"{m.Card.Product}: {l}")))
                 Console.Error.WriteLine($"Note: {missing}");
             if (set is not null)

@@ -49,7 +49,7 @@ internal static class TraceVerb
                 break;
             case ".pdf":
                 RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop, on),
-                    new DocumentInfo($"Recall, {trace.From}", new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)));
+                    new DocumentInfo($"Recall, {trace.From}", on));
                 break;
             default:
                 throw new InputException(path, 0, "call.trace-file-kind");

@@ -24,7 +24,7 @@ public static class FindingsPdf
             Write(pages, label, on);
         PdfFile.Write(stream,
             new DocumentInfo(string.Join("; ", labels.Select(l => l.Title)),
-                new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero)), Points.Of(Letter.Width), Points.Of(Letter.Height),
+                on), Points.Of(Letter.Width), Points.Of(Letter.Height),
             pages.Pages);
     });
 

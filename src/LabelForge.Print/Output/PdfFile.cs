@@ -5,7 +5,15 @@ namespace LabelForge.Print.Output;
 /// <summary>What a document says about itself; the time is given, so that the same input makes the same bytes.</summary>
 /// <param name="Title">The title that readers show.</param>
 /// <param name="Made">When it counts as made.</param>
-public sealed record DocumentInfo(string Title, DateTimeOffset Made);
+public sealed record DocumentInfo(string Title, DateTimeOffset Made)
+{
+    /// <summary>A document of a day, so that what is written twice on it is the same bytes.</summary>
+    /// <param name="title">The title.</param>
+    /// <param name="on">The day.</param>
+    public DocumentInfo(string title, DateOnly on) : this(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero))
+    {
+    }
+}
 
 /// <summary>Writes PDF through Skia; the unit is the point and the origin the top left corner.</summary>
 internal static class PdfFile

@@ -24,7 +24,7 @@ public sealed class SheetJob(SheetOrder order, Action told)
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
     public byte[] Write(string title, DateOnly on)
     {
-        var info = new DocumentInfo(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero));
+        var info = new DocumentInfo(title, on);
         return Temporary.Written(".pdf", path => SheetWriter.WritePdf(path, order, info, done =>
         {
             _stop.Token.ThrowIfCancellationRequested();
