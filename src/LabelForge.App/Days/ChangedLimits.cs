@@ -57,13 +57,13 @@ public static class ChangedLimits
     {
         decimal? Limit(Material m) => m.Limits.FirstOrDefault(l => l.Category == category)?.Highest.Percent;
         if (Limit(then) != Limit(now))
-            yield return Text(
+            yield return Invariant(
                 $"{now.Name}: at most {Shown(Limit(then))} in category {category} when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}, and {Shown(Limit(now))} now.");
         string[] more = [.. now.Allergens
             .Where(a => then.Allergens.FirstOrDefault(t => t.Name == a.Name) is not { } t || t.Share.High.Fraction < a.Share.High.Fraction)
             .Select(a => a.Name)];
         if (more.Length > 0 && !then.Allergens.IsEmpty)
-            yield return Text(
+            yield return Invariant(
                 $"{now.Name}: its certificate names more {string.Join(", ", more)} than when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}.");
     }
 
