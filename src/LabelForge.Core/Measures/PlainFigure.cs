@@ -1,6 +1,6 @@
 namespace LabelForge.Measures;
 
-/// <summary>Figures as files, lists and calls write them: the digits 0 to 9 and at most one point, without sign, space or exponent.</summary>
+/// <summary>Figures as files, lists and calls write them: the digits 0 to 9 and at most one point, without sign or space.</summary>
 public static class PlainFigure
 {
     /// <summary>A figure.</summary>

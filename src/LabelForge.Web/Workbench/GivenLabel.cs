@@ -13,7 +13,7 @@ namespace LabelForge.Web.Workbench;
 /// <param name="Language">The language in which it is told what is wrong.</param>
 internal sealed record GivenLabel(string Words, byte[]? Pdf, string? Name, LabelQuestion Question, string Language)
 {
-    /// <summary>The market whose rules such a label is held to where none is chosen: the workshop's own, as its maker's labels are.</summary>
+    /// <summary>The market that such a label is held to where none is chosen: the workshop's own, as its maker's labels are.</summary>
     /// <param name="workshop">The workshop; null where there is none yet.</param>
     public static Market OwnMarket(Workshop? workshop) => workshop?.Market ?? Shipped.Markets.Usual;
 
