@@ -57,14 +57,12 @@ public static class ChangedLimits
     {
         decimal? Limit(Material m) => m.Limits.FirstOrDefault(l => l.Category == category)?.Highest.Percent;
         if (Limit(then) != Limit(now))
-            yield return Invariant(
-                $"{now.Name}: at most {Shown(Limit(then))} in category {category} when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}, and {Shown(Limit(now))} now.");
+            yield return Invariant($"{now.Name}: at most {Shown(Limit(then))} in category {category} when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}, and {Shown(Limit(now))} now.");
         string[] more = [.. now.Allergens
             .Where(a => then.Allergens.FirstOrDefault(t => t.Name == a.Name) is not { } t || t.Share.High.Fraction < a.Share.High.Fraction)
             .Select(a => a.Name)];
         if (more.Length > 0 && !then.Allergens.IsEmpty)
-            yield return Invariant(
-                $"{now.Name}: its certificate names more {string.Join(", ", more)} than when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}.");
+            yield return Invariant($"{now.Name}: its certificate names more {string.Join(", ", more)} than when lot {last.Lot} was begun on {last.On:yyyy-MM-dd}.");
     }
 
     private static string Shown(decimal? percent) => percent is { } figure ? Invariant($"{figure:0.####} %") : "no limit written";

@@ -31,8 +31,7 @@ public static class ClosePacking
             .. done.Select(u => Invariant($"{u.Value:0.###} of {Name(u.Key)} are used up.")),
             .. missing.Select(
                 m =>
-                    Invariant(
-                        $"The books have {m.Value:0.###} less of {Name(m.Key)} than were needed: write what came in, or count it.")),
+                    Invariant($"The books have {m.Value:0.###} less of {Name(m.Key)} than were needed: write what came in, or count it.")),
         ];
     }
 }

@@ -184,9 +184,7 @@ internal static class BatchBenchVerbs
                     ["findings"] = broken.ToJson(JsonOut.Of)
                 });
             else
-                Console.WriteLine(
-                    Invariant(
-                        $"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
+                Console.WriteLine(Invariant($"Lot {code}: {closing.Made - closing.Rejected} pieces for sale, {closing.Rejected} rejected; {weighed:0.###} g went in{(lost is { } l ? Invariant($", {grams:0.###} g came out, {l:0.###} g lost ({(weighed == 0 ? 0 : l / weighed * 100):0.#} %)") : "")}."));
             if (lost < 0)
                 Console.Error.WriteLine("More came out than went in: check the scale, the count and the weighings.");
             if (!options.Json(r))
@@ -295,8 +293,7 @@ internal static class BatchBenchVerbs
                 p.Take
                     .Select(
                         t =>
-                            Invariant(
-                                $"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
+                            Invariant($"{books.Bottle(t.From.Id)} {t.Grams:0.##} g{(t.From.BestBefore is { } b ? Invariant($" (best before {b:yyyy-MM-dd})") : "")}")));
             Console.WriteLine(Invariant($"  {p.Needed,10:0.00} g  {p.Material}: {(kept ? take : "not kept in stock")}{(kept && p.Missing > 0 ? Invariant($" SHORT by {p.Missing:0.##} g{Expired(books, p.Material, started.On)}") : "")}"));
         }
         Console.WriteLine($"Print the sheet: labelforge batch {started.Recipe} --lot {code} --out batch.pdf");

@@ -50,9 +50,7 @@ internal static class BatchRecordText
         var lines = Production.Compare(books, batch);
         var closing = books.ClosingOf(batch);
         var deviations = books.DeviationsOf(batch).ToArray();
-        Console.WriteLine(
-            Invariant(
-                $"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));
+        Console.WriteLine(Invariant($"Lot {batch.Lot}: {batch.Product}, begun {batch.On:yyyy-MM-dd} by {batch.By}, {batch.PiecesPlanned} pieces planned{(batch.Pot is { } pot ? $", from pot {pot}" : "")}"));
         foreach (var (line, weighed, off) in lines)
         {
             var from = string.Join(", ",
@@ -64,7 +62,6 @@ internal static class BatchRecordText
             Console.WriteLine(Invariant($"  deviation, {d.On:yyyy-MM-dd}, {d.By}: {d.What}"));
         Console.WriteLine(closing is null
             ? "  still open"
-            : Invariant(
-                $"  closed {closing.On:yyyy-MM-dd} by {closing.By}: {closing.Made} made, {closing.Rejected} rejected; {books.PiecesLeft(batch)} left"));
+            : Invariant($"  closed {closing.On:yyyy-MM-dd} by {closing.By}: {closing.Made} made, {closing.Rejected} rejected; {books.PiecesLeft(batch)} left"));
     }
 }

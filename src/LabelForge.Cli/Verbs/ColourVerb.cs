@@ -104,9 +104,7 @@ internal static class ColourVerb
             foreach (var line in product.Batch.Lines.Where(l => l.Material.Kind == MaterialKind.Colourant))
             {
                 var known = ProductColours.Known(line.Material);
-                Console.WriteLine(
-                    Invariant(
-                        $"  {line.Mass.Grams,8:0.##} g  {line.Material.Name}: {(known.Pigment is { } p ? $"{p.Seen} at {p.At * 100:0.###} %{(known.IsByName ? ", by its name alone" : "")}" : "colour not known")}"));
+                Console.WriteLine(Invariant($"  {line.Mass.Grams,8:0.##} g  {line.Material.Name}: {(known.Pigment is { } p ? $"{p.Seen} at {p.At * 100:0.###} %{(known.IsByName ? ", by its name alone" : "")}" : "colour not known")}"));
             }
         }
         Console.WriteLine(Guess);
@@ -135,8 +133,7 @@ internal static class ColourVerb
             ? $"Nearest to {answer.Wanted} is the base by itself: {answer.Gives}."
             : $"Nearest to {answer.Wanted}{(answer.IsNear ? "" : ", and still off")}: about {answer.Gives}, with");
         foreach (var amount in answer.Amounts)
-            Console.WriteLine(
-                $"  {amount.Mass.Grams.ToString("0.##", CultureInfo.InvariantCulture),8} g  {amount.Material.Name}{(amount.Spoons.Length > 0 ? $" ({amount.Spoons})" : "")}");
+            Console.WriteLine($"  {amount.Mass.Grams.ToString("0.##", CultureInfo.InvariantCulture),8} g  {amount.Material.Name}{(amount.Spoons.Length > 0 ? $" ({amount.Spoons})" : "")}");
         foreach (var (material, why) in answer.NotAllowed)
             Console.WriteLine($"Left out: {material.Name}. {why}");
         if (!answer.Unknown.IsEmpty)

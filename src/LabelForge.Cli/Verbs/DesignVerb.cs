@@ -42,8 +42,7 @@ internal static class DesignVerb
     {
         foreach (var d in designs)
         {
-            Console.WriteLine(
-                $"  {d.Id,-24}{d.Width.Millimetres,6:0.#} x {d.Height.Millimetres,-5:0.#} mm  {d.Name}{(d.With.IsEmpty ? "" : $"; goes with {string.Join(", ", d.With)}")}{(shelf.IsOwn(d.Id) ? "  (your own)" : "")}");
+            Console.WriteLine($"  {d.Id,-24}{d.Width.Millimetres,6:0.#} x {d.Height.Millimetres,-5:0.#} mm  {d.Name}{(d.With.IsEmpty ? "" : $"; goes with {string.Join(", ", d.With)}")}{(shelf.IsOwn(d.Id) ? "  (your own)" : "")}");
         }
         Console.WriteLine();
         Console.WriteLine(

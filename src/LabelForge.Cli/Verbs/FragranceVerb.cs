@@ -66,8 +66,7 @@ internal static class FragranceVerb
         foreach (var oil in budget.Oils)
         {
             var limit = oil.Limit is { } known ? $"{(oil.IsOver ? "OVER its limit of" : "limit")} {known}" : "no limit written down";
-            Console.WriteLine(
-                $"  {Grams(oil.Mass.Grams),10} g  {Percent(oil.Share.Percent),8} %  {oil.Material.Name} ({limit}{(oil.PartOfLimit is { } part ? $", {Percent(part * 100)} % of it used" : "")})");
+            Console.WriteLine($"  {Grams(oil.Mass.Grams),10} g  {Percent(oil.Share.Percent),8} %  {oil.Material.Name} ({limit}{(oil.PartOfLimit is { } part ? $", {Percent(part * 100)} % of it used" : "")})");
         }
         Console.WriteLine("\nThe most of each that this batch can take, with everything else as it is:");
         foreach (var line in budget.Lines)
@@ -85,8 +84,7 @@ internal static class FragranceVerb
         foreach (var total in allergens)
         {
             var named = rule is not null && total.Entry is { } entry && rule.Lists(entry) && total.High > rule.Threshold.Percent;
-            Console.WriteLine(
-                $"  {Percent(total.Low),8} to {Percent(total.High),8} %  {total.Name}{(named ? "  named on the label" : "")}  from {string.Join(", ", total.Sources.Select(s => s.Material))}");
+            Console.WriteLine($"  {Percent(total.Low),8} to {Percent(total.High),8} %  {total.Name}{(named ? "  named on the label" : "")}  from {string.Join(", ", total.Sources.Select(s => s.Material))}");
         }
         foreach (var finding in findings)
             Report.Write(finding);

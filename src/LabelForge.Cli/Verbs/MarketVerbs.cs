@@ -110,8 +110,7 @@ internal static class MarketVerbs
                 });
                 return Exit.Done;
             }
-            Console.WriteLine(
-                $"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
+            Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
             return Exit.Done;
         });
         return verb;
@@ -266,14 +265,11 @@ internal static class MarketVerbs
             return Exit.Done;
         }
         foreach (var row in day.Rows)
-            Console.WriteLine(
-                Invariant(
-                    $"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
+            Console.WriteLine(Invariant($"  {row.Name,-24} {row.Sold,4} sold{(row.Given > 0 ? $", {row.Given} given" : "")}{(row.Returned > 0 ? $", {row.Returned} brought back" : "")}  {row.Paid,9:0.00}   {row.Left} left"));
         foreach (var (what, sum) in day.Box(PaperWords.English))
             Console.WriteLine($"{what}: {MarketPapers.Money(workshop, sum)}");
         if (day.WorthTheDifference(products).ToArray() is { Length: > 0 } worth)
-            Console.WriteLine(
-                $"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
+            Console.WriteLine($"That is just one piece of {(worth.Length > 3 ? $"{worth.Length} products" : string.Join(" or ", worth))}: a stroke too {(day.Difference < 0 ? "many, or one given away" : "few")}?");
         if (day.CardDifference is { } off && off != 0)
             Console.WriteLine($"The card reader says {MarketPapers.Money(workshop, Math.Abs(off))} {(off > 0 ? "more" : "less")} than the sales.");
         return Exit.Done;

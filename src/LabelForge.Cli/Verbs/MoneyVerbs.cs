@@ -126,14 +126,7 @@ internal static class MoneyVerbs
                 ["currency"] = workshop.Business.Currency,
                 ["optimal"] = plan.Optimal,
                 ["total"] = plan.Cents / 100m,
-                ["packs"] = plan.Packs
-                    .ToJson(p => new JsonObject
-                    {
-                        ["material"] = p.Material,
-                        ["size"] = p.Pack.Size,
-                        ["count"] = p.Count,
-                        ["price"] = p.Pack.Cents / 100m,
-                    }),
+                ["packs"] = Packs(plan),
                 ["tools"] = plan.Tools
                     .ToJson(t => new JsonObject
                     {
@@ -153,9 +146,7 @@ internal static class MoneyVerbs
         foreach (var (material, pack, count) in plan.Packs)
             Console.WriteLine(Invariant($"  {count} x {pack.Size} of {material}: {count * pack.Cents / 100m:0.00}"));
         foreach (var (tool, count) in plan.Tools)
-            Console.WriteLine(
-                Invariant(
-                    $"  {count} x {tool.Name}: {count * tool.Cents / 100m:0.00}{(tool.IsGuess ? ", the upper end of what is usual" : "")}"));
+            Console.WriteLine(Invariant($"  {count} x {tool.Name}: {count * tool.Cents / 100m:0.00}{(tool.IsGuess ? ", the upper end of what is usual" : "")}"));
         Console.WriteLine(Invariant($"{plan.Cents / 100m:0.00} {workshop.Business.Currency} in all; {(plan.Optimal ? "proved: there is no better" : "the best found; not proved that there is no better")}."));
         if (plan.Tools.Any(t => t.Tool.IsGuess))
             Console.WriteLine(
@@ -168,9 +159,17 @@ internal static class MoneyVerbs
         if (bare is not null)
             Console.WriteLine($"Once these things are there, the same money makes {bare.Made} pieces.");
         Console.WriteLine($"Makes {string.Join(", ", plan.Pieces.Where(p => p.Value > 0).Select(p => $"{p.Value} of {p.Key}"))}.");
-        Console.WriteLine(
-            $"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
+        Console.WriteLine($"Left over: {string.Join(", ", plan.Left.Where(l => l.Value > 0).Select(l => Invariant($"{l.Key} {l.Value:0.#}")))} (grams, or pieces of packaging).");
     }
+
+    /// <summary>What to buy, as data.</summary>
+    internal static JsonArray Packs(BuyPlan plan) => plan.Packs.ToJson(p => new JsonObject
+    {
+        ["material"] = p.Material,
+        ["size"] = p.Pack.Size,
+        ["count"] = p.Count,
+        ["price"] = p.Pack.Cents / 100m,
+    });
 
     private static (string Name, CostSheet Sheet)[] Sheets(Workshop workshop, string what, int? pieces, CostsFile costs) =>
         BookOptions.AskIfAny<(string Name, CostSheet Sheet)[]>(workshop, books =>

@@ -45,21 +45,12 @@ internal static class NextVerb
                             ["withinBudget"] = p.WithinBudget,
                             ["money"] = p.Money
                         }),
-                    ["packs"] = next.Buy?.Packs
-                        .ToJson(p => new JsonObject
-                        {
-                            ["material"] = p.Material,
-                            ["size"] = p.Pack.Size,
-                            ["count"] = p.Count,
-                            ["price"] = p.Pack.Cents / 100m,
-                        }),
+                    ["packs"] = next.Buy is { } packs ? MoneyVerbs.Packs(packs) : null,
                 });
                 return Exit.Done;
             }
             foreach (var row in next.Rows)
-                Console.WriteLine(
-                    Invariant(
-                        $"  {row.Product.Recipe.Name,-24} {row.Sold,4} sold, {row.Left,3} left: {(row.Pour == 0 ? "enough" : $"pour {row.WithinBudget}{(row.WithinBudget < row.Pour ? $" of {row.Pour}, by the budget" : "")}{(row.Product.Recipe.Price is { } price ? Invariant($", would bring {row.WithinBudget * price:0.00} {currency}") : ", no price")}")}"));
+                Console.WriteLine(Invariant($"  {row.Product.Recipe.Name,-24} {row.Sold,4} sold, {row.Left,3} left: {(row.Pour == 0 ? "enough" : $"pour {row.WithinBudget}{(row.WithinBudget < row.Pour ? $" of {row.Pour}, by the budget" : "")}{(row.Product.Recipe.Price is { } price ? Invariant($", would bring {row.WithinBudget * price:0.00} {currency}") : ", no price")}")}"));
             if (next.Rows.IsEmpty)
                 Console.WriteLine(Invariant($"Nothing sold from {next.From:yyyy-MM-dd} to {next.To:yyyy-MM-dd}."));
             foreach (var (material, pack, count) in next.Buy?.Packs ?? [])

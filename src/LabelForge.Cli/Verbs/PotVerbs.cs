@@ -166,17 +166,13 @@ internal static class PotVerbs
         if (poured.Pot is { } pot)
             Console.WriteLine($"Pot {pot}: {poured.Batches.Sum(b => b.Batch.PiecesPlanned)} pieces of {poured.Batches.Length} products");
         foreach (var (batch, wish) in poured.Batches)
-            Console.WriteLine(
-                Invariant(
-                    $"  {batch.Lot}  {batch.PiecesPlanned,4} {batch.Product}, {wish.Formula.Total.Grams:0.#} g{(wish.Moulds is { } m ? $", {m}" : "")}"));
+            Console.WriteLine(Invariant($"  {batch.Lot}  {batch.PiecesPlanned,4} {batch.Product}, {wish.Formula.Total.Grams:0.#} g{(wish.Moulds is { } m ? $", {m}" : "")}"));
         foreach (var need in poured.Needs)
         {
             var take = need.From.IsEmpty
                 ? "not kept in stock"
                 : string.Join(", ", need.From.Select(f => Invariant($"{f.Bottle} {f.Grams:0.##} g")));
-            Console.WriteLine(
-                Invariant(
-                    $"  {need.Grams,10:0.00} g  {need.Material.Id}{(need.InPot ? ", into the pot" : "")}: {take}{(need.Missing > 0 ? Invariant($" SHORT by {need.Missing:0.##} g") : "")}"));
+            Console.WriteLine(Invariant($"  {need.Grams,10:0.00} g  {need.Material.Id}{(need.InPot ? ", into the pot" : "")}: {take}{(need.Missing > 0 ? Invariant($" SHORT by {need.Missing:0.##} g") : "")}"));
         }
         Console.WriteLine(path is not null ? $"The bench sheet: {path}"
             : poured.Pot is { } number ? $"Print the bench sheet: labelforge batch sheet {number} --out bench.pdf"

@@ -140,10 +140,8 @@ internal static class PrintVerb
             return;
         }
         foreach (var label in plan.Labels)
-            Console.WriteLine(
-                $"  {label.Count,4} {label.Job.Content.ProductName}, lot {label.Lot}{(label.IsOwn ? "" : $", {label.Layout.Design.Id}")}");
-        Console.WriteLine(
-            $"{(path is null ? "" : $"{path}: ")}{plan.Labels.Sum(l => l.Count)} labels on {plan.Sheets.Length} {(plan.Sheets.Length == 1 ? "sheet" : "sheets")}{(run is { } n ? $", print run {n}" : "")}. Print at actual size. In the tray, from the top:");
+            Console.WriteLine($"  {label.Count,4} {label.Job.Content.ProductName}, lot {label.Lot}{(label.IsOwn ? "" : $", {label.Layout.Design.Id}")}");
+        Console.WriteLine($"{(path is null ? "" : $"{path}: ")}{plan.Labels.Sum(l => l.Count)} labels on {plan.Sheets.Length} {(plan.Sheets.Length == 1 ? "sheet" : "sheets")}{(run is { } n ? $", print run {n}" : "")}. Print at actual size. In the tray, from the top:");
         foreach (var (sheet, page) in plan.Sheets.Select((s, i) => (s, i + 1)))
         {
             var which = sheet.IsNew

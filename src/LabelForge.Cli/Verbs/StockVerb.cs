@@ -38,8 +38,7 @@ internal static class StockVerb
     {
         foreach (var s in shelf.All.OrderBy(s => s.Kind).ThenBy(s => s.PageHeight)
             .ThenByDescending(s => s.LabelWidth.Millimetres * s.LabelHeight.Millimetres))
-            Console.WriteLine(
-                $"  {s.Id,-30}{(s.Kind == StockKind.Roll ? "  a roll" : $"{s.PerSheet,4} to a sheet"),-14}  {s.Name}{(shelf.IsOwn(s.Id) ? "  (your own)" : "")}");
+            Console.WriteLine($"  {s.Id,-30}{(s.Kind == StockKind.Roll ? "  a roll" : $"{s.PerSheet,4} to a sheet"),-14}  {s.Name}{(shelf.IsOwn(s.Id) ? "  (your own)" : "")}");
     }
 
     private static void Show(StockShelf shelf, string id, string? path, bool json)

@@ -134,9 +134,7 @@ internal static class TraceVerb
         }
         foreach (var c in trace.Complaints)
             Console.WriteLine(Invariant($"  complaint, {c.On:yyyy-MM-dd}, {c.From}: {c.What}{(c.ReportBy is { } by ? Invariant($" (SERIOUS: report by {by:yyyy-MM-dd})") : "")}"));
-        Console.WriteLine(
-            Invariant(
-                $"{Counted(trace.Deliveries.Sum(d => d.Pieces), "piece is", "pieces are")} with {Counted(trace.Deliveries.Select(d => d.To).Distinct().Count(), "buyer", "buyers")}, {trace.Batches.Sum(b => b.Left)} in the house."));
+        Console.WriteLine(Invariant($"{Counted(trace.Deliveries.Sum(d => d.Pieces), "piece is", "pieces are")} with {Counted(trace.Deliveries.Select(d => d.To).Distinct().Count(), "buyer", "buyers")}, {trace.Batches.Sum(b => b.Left)} in the house."));
     }
 
     private static string Counted(int count, string one, string many) =>

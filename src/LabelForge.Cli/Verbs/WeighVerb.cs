@@ -84,9 +84,7 @@ internal static class WeighVerb
     private static void WriteText(NetContentTest test, LargestDeclaration largest, IReadOnlyList<string> notes)
     {
         var sample = test.Sample;
-        Console.WriteLine(
-            Invariant(
-                $"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? Invariant($", standard deviation {sd:0.###} g") : "")}"));
+        Console.WriteLine(Invariant($"{sample.Count} weighed: average {sample.Mean:0.###} g, lightest {sample.Shortest:0.###} g{(sample.Sd is { } sd ? Invariant($", standard deviation {sd:0.###} g") : "")}"));
         Console.WriteLine(Invariant($"declared {test.Declared.Metric:0.###} g"));
         Console.WriteLine(Invariant($"  average:    {Verdict(test.AveragePasses)} (passes from {test.AverageLimit:0.###} g on)"));
         Console.WriteLine(Invariant($"  individual: {Verdict(test.IndividualPasses)} ({test.Short.Length} short by more than {test.Allowed.Grams:0.##} g, {test.MayBeShort} may be)"));

@@ -48,6 +48,5 @@ public sealed record BooksCheck(int Entries, int Bottles, int Lots, IReadOnlyLis
     private static string Shown(ReceiptStock s) =>
         Invariant($"{s.Left:0.######} of {s.Material} (receipt {s.ReceiptId}, supplier's lot {s.SupplierLot ?? "unknown"})");
 
-    private static string Shown(BatchStock s) => Invariant(
-        $"{s.Left} of lot {s.Lot} (batch {s.BatchId}: {s.Closings} closings, {s.Made} made, {s.Rejected} rejected, {s.Sold} sold, {s.Returned} returned, {s.BackOnShelf} back, {s.Disposed} disposed of, {s.Counted} by counts)");
+    private static string Shown(BatchStock s) => Invariant($"{s.Left} of lot {s.Lot} (batch {s.BatchId}: {s.Closings} closings, {s.Made} made, {s.Rejected} rejected, {s.Sold} sold, {s.Returned} returned, {s.BackOnShelf} back, {s.Disposed} disposed of, {s.Counted} by counts)");
 }

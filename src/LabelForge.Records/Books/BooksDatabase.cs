@@ -230,8 +230,7 @@ internal sealed class BooksServer : BooksDatabase
         // Each statement after the lock sees all that others committed before it.
         var transaction = context.Database.BeginTransaction(IsolationLevel.ReadCommitted);
         Run(context,
-            Invariant(
-                $"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({LockNumber}); {ServerWatch.Tell}"));
+            Invariant($"SET LOCAL lock_timeout = '{_patience}s'; SET LOCAL synchronous_commit = on; SELECT pg_advisory_xact_lock({LockNumber}); {ServerWatch.Tell}"));
         return transaction;
     }
 

@@ -44,6 +44,5 @@ internal static class PostingRules
 
     /// <summary>Who sold the last, and to whom: the end of a sentence.</summary>
     public static string Who(Sale last) =>
-        Invariant(
-            $": the last that were sold, {last.Pieces} to {last.To} on {last.On:yyyy-MM-dd}, {last.By} wrote down{(last.WrittenAt is { } at ? Invariant($" at {at:HH:mm:ss} UTC") : "")}");
+        Invariant($": the last that were sold, {last.Pieces} to {last.To} on {last.On:yyyy-MM-dd}, {last.By} wrote down{(last.WrittenAt is { } at ? Invariant($" at {at:HH:mm:ss} UTC") : "")}");
 }

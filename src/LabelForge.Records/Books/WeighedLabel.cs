@@ -70,8 +70,7 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
         if (recipe.Yield is null && recipe.Losses.IsEmpty && recipe.Net is null && real.Recipe.CameOut is { } cameOut
             && cameOut < real.Total)
         {
-            yield return Invariant(
-                $"{real.Total.Grams - cameOut.Grams:0.#} g less came out than was weighed in, and the recipe does not say what left: it is taken to have stayed in the pot. Where it was water, write loss: or yield: in the recipe.");
+            yield return Invariant($"{real.Total.Grams - cameOut.Grams:0.#} g less came out than was weighed in, and the recipe does not say what left: it is taken to have stayed in the pot. Where it was water, write loss: or yield: in the recipe.");
         }
     }
 
@@ -114,7 +113,6 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
             yield break;
         var each = closing.YieldGrams is { } yield ? yield / closing.Made : real.PerPiece.Grams;
         if (each < declared.Grams)
-            yield return Invariant(
-                $"The pieces weigh {each:0.#} g on average, less than the {declared.Grams:0.#} g declared: weigh each piece, or declare less.");
+            yield return Invariant($"The pieces weigh {each:0.#} g on average, less than the {declared.Grams:0.#} g declared: weigh each piece, or declare less.");
     }
 }

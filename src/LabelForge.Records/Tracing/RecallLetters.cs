@@ -11,8 +11,7 @@ public static class RecallLetters
     /// <param name="on">The day.</param>
     public static RecallSheetContent Of(Trace trace, Workshop workshop, DateOnly on) => new(
         $"Recall sheet: {trace.From}",
-        Invariant(
-            $"{workshop.Business.NameLine}, {on:yyyy-MM-dd}. {Pieces(trace.Deliveries.Sum(d => d.Pieces))} left the house, {trace.Batches.Sum(b => b.Left)} still in it."),
+        Invariant($"{workshop.Business.NameLine}, {on:yyyy-MM-dd}. {Pieces(trace.Deliveries.Sum(d => d.Pieces))} left the house, {trace.Batches.Sum(b => b.Left)} still in it."),
         [
             new("What to do", Steps, ToTick: true),
             new("Who has it", [.. trace.Deliveries
@@ -23,8 +22,7 @@ public static class RecallLetters
             new("What was made", [.. trace.Batches.Select(b => Invariant(
                 $"Lot {b.Lot}, {b.Product}, begun {b.On:yyyy-MM-dd}: {(b.Open ? "not finished" : Invariant($"{b.Made} made, {b.Rejected} rejected, {b.Disposed} disposed of, {b.Left} in the house"))}."))]),
             new("What went into it", [
-                .. trace.Bottles.Select(b => Invariant(
-                    $"M{b.MaterialLot} {Named(workshop, b.Material)}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##}{trace.UnitOf(b)} in the house.")),
+                .. trace.Bottles.Select(b => Invariant($"M{b.MaterialLot} {Named(workshop, b.Material)}{(b.Supplier is { } s ? $", from {s}" : "")}{(b.SupplierLot is { } l ? $", supplier's lot {l}" : "")}, came {b.On:yyyy-MM-dd}: {b.Left:0.##} of {b.Amount:0.##}{trace.UnitOf(b)} in the house.")),
                 .. trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)).Select(g => Invariant(
                     $"{g.Sum(u => u.Grams):0.##} g of M{g.Key.MaterialLot} went into lot {g.Key.Lot}."))]),
         ],
@@ -54,8 +52,7 @@ public static class RecallLetters
         "Please stop using this product",
         .. had.Select(
             d =>
-                Invariant(
-                    $"On {d.On:yyyy-MM-dd} you had {d.Pieces} of {trace.Batches.First(b => b.Lot == d.Lot).Product} from us, lot {d.Lot}. The lot stands on the label.")),
+                Invariant($"On {d.On:yyyy-MM-dd} you had {d.Pieces} of {trace.Batches.First(b => b.Lot == d.Lot).Product} from us, lot {d.Lot}. The lot stands on the label.")),
         "We are taking this lot back. Reason: ______________________________________________",
         "Please do not use it any more and do not pass it on. Keep it apart until we have fetched it, or send it back at our cost. We "
             + "give you your money back or another piece, as you like.",
