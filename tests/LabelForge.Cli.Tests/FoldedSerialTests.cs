@@ -84,7 +84,7 @@ public sealed class FoldedSerialTests : IDisposable
     {
         var path = Path.Combine(Path.GetTempPath(), Guid.NewGuid().ToString("N") + ".pdf");
         SerialSheets.WritePdf(path, labels, new SheetOrder { Stock = stock, Runs = [new LabelRun(labels.Sample, labels.Count)] },
-            new LabelForge.Print.Output.DocumentInfo("numbers", default));
+            new LabelForge.Print.Output.DocumentInfo("numbers", default(DateTimeOffset)));
         try
         {
             using var pdf = UglyToad.PdfPig.PdfDocument.Open(path);

@@ -6,90 +6,92 @@ namespace LabelForge.Tests.Shared;
 /// <summary>All books questions answered anew from all entries: what the queries' answers are held against.</summary>
 internal sealed class ReckonedBooks(BooksSnapshot whole) : IBooks
 {
+    public BooksSnapshot Whole { get; } = whole;
+
     private ILookup<int, Weighing>? _weighings;
     private ILookup<int, Deviation>? _deviations;
     private ILookup<int, PackingUse>? _packing;
     private Dictionary<string, int>? _printed;
 
-    public IReadOnlyList<Correction> Corrections => whole.Corrections;
+    public IReadOnlyList<Correction> Corrections => Whole.Corrections;
 
-    public IReadOnlyList<Batch> AllBatches => whole.AllBatches;
+    public IReadOnlyList<Batch> AllBatches => Whole.AllBatches;
 
-    public IReadOnlyList<Receipt> Receipts => whole.Receipts;
+    public IReadOnlyList<Receipt> Receipts => Whole.Receipts;
 
-    public IReadOnlyList<Batch> Batches => whole.Batches;
+    public IReadOnlyList<Batch> Batches => Whole.Batches;
 
-    public IReadOnlyList<Printing> Printings => whole.Printings;
+    public IReadOnlyList<Printing> Printings => Whole.Printings;
 
-    public IReadOnlyList<Weighing> Weighings => whole.Weighings;
+    public IReadOnlyList<Weighing> Weighings => Whole.Weighings;
 
-    public IReadOnlyList<Closing> Closings => whole.Closings;
+    public IReadOnlyList<Closing> Closings => Whole.Closings;
 
-    public IReadOnlyList<Sale> Sales => whole.Sales;
+    public IReadOnlyList<Sale> Sales => Whole.Sales;
 
-    public IReadOnlyList<Disposal> Disposals => whole.Disposals;
+    public IReadOnlyList<Disposal> Disposals => Whole.Disposals;
 
-    public IReadOnlyList<PackingUse> PackingUses => whole.PackingUses;
+    public IReadOnlyList<PackingUse> PackingUses => Whole.PackingUses;
 
-    public IReadOnlyList<StockCount> Counts => whole.Counts;
+    public IReadOnlyList<StockCount> Counts => Whole.Counts;
 
-    public IReadOnlyList<PiecesReturned> Returns => whole.Returns;
+    public IReadOnlyList<PiecesReturned> Returns => Whole.Returns;
 
-    public Correction? StruckBy(string list, int id) => whole.StruckBy(list, id);
+    public Correction? StruckBy(string list, int id) => Whole.StruckBy(list, id);
 
-    public int? Current(string list, int id) => whole.Current(list, id);
+    public int? Current(string list, int id) => Whole.Current(list, id);
 
-    public int First(string list, int id) => whole.First(list, id);
+    public int First(string list, int id) => Whole.First(list, id);
 
-    public BookEntry? Find(string list, int id) => whole.Find(list, id);
+    public BookEntry? Find(string list, int id) => Whole.Find(list, id);
 
-    public int? Last(string list) => whole.Last(list);
+    public int? Last(string list) => Whole.Last(list);
 
-    public Receipt? FindReceipt(int number) => whole.FindReceipt(number);
+    public Receipt? FindReceipt(int number) => Whole.FindReceipt(number);
 
-    public Batch? FindBatch(string lot) => whole.FindBatch(lot);
+    public Batch? FindBatch(string lot) => Whole.FindBatch(lot);
 
-    public IReadOnlyList<string> LastLots(int most) => whole.LastLots(most);
+    public IReadOnlyList<string> LastLots(int most) => Whole.LastLots(most);
 
-    public IReadOnlyList<BookEntry> AllOf(EntryKind kind) => whole.AllOf(kind);
+    public IReadOnlyList<BookEntry> AllOf(EntryKind kind) => Whole.AllOf(kind);
 
-    public decimal Left(Receipt receipt) => whole.Left(receipt);
+    public decimal Left(Receipt receipt) => Whole.Left(receipt);
 
-    public IReadOnlyDictionary<int, decimal> LeftOfAll() => whole.LeftOfAll();
+    public IReadOnlyDictionary<int, decimal> LeftOfAll() => Whole.LeftOfAll();
 
-    public Closing? ClosingOf(Batch batch) => whole.ClosingOf(batch);
+    public Closing? ClosingOf(Batch batch) => Whole.ClosingOf(batch);
 
-    public IEnumerable<Closing> ClosingsOf(Batch batch) => whole.ClosingsOf(batch);
+    public IEnumerable<Closing> ClosingsOf(Batch batch) => Whole.ClosingsOf(batch);
 
-    public int PiecesLeft(Batch batch) => whole.PiecesLeft(batch);
+    public int PiecesLeft(Batch batch) => Whole.PiecesLeft(batch);
 
-    public IEnumerable<Sale> SalesOf(Batch batch) => whole.SalesOf(batch);
+    public IEnumerable<Sale> SalesOf(Batch batch) => Whole.SalesOf(batch);
 
-    public IEnumerable<Disposal> DisposalsOf(Batch batch) => whole.DisposalsOf(batch);
+    public IEnumerable<Disposal> DisposalsOf(Batch batch) => Whole.DisposalsOf(batch);
 
-    public IEnumerable<StockCount> CountsOf(Batch batch) => whole.CountsOf(batch);
+    public IEnumerable<StockCount> CountsOf(Batch batch) => Whole.CountsOf(batch);
 
-    public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) => whole.ReturnsOf(batch);
+    public IEnumerable<PiecesReturned> ReturnsOf(Batch batch) => Whole.ReturnsOf(batch);
 
-    public IReadOnlyList<Receipt> AllReceipts => whole.All<Receipt>();
+    public IReadOnlyList<Receipt> AllReceipts => Whole.All<Receipt>();
 
-    public IReadOnlyList<Printing> AllPrintings => whole.All<Printing>();
+    public IReadOnlyList<Printing> AllPrintings => Whole.All<Printing>();
 
-    public IReadOnlyList<Weighing> AllWeighings => whole.All<Weighing>();
+    public IReadOnlyList<Weighing> AllWeighings => Whole.All<Weighing>();
 
-    public IReadOnlyList<Deviation> AllDeviations => whole.All<Deviation>();
+    public IReadOnlyList<Deviation> AllDeviations => Whole.All<Deviation>();
 
-    public IReadOnlyList<Sale> AllSales => whole.All<Sale>();
+    public IReadOnlyList<Sale> AllSales => Whole.All<Sale>();
 
-    public IReadOnlyList<Complaint> AllComplaints => whole.All<Complaint>();
+    public IReadOnlyList<Complaint> AllComplaints => Whole.All<Complaint>();
 
-    public IReadOnlyList<Disposal> AllDisposals => whole.All<Disposal>();
+    public IReadOnlyList<Disposal> AllDisposals => Whole.All<Disposal>();
 
-    public IReadOnlyList<Deviation> Deviations => whole.Standing<Deviation>();
+    public IReadOnlyList<Deviation> Deviations => Whole.Standing<Deviation>();
 
-    public IReadOnlyList<Complaint> Complaints => whole.Standing<Complaint>();
+    public IReadOnlyList<Complaint> Complaints => Whole.Standing<Complaint>();
 
-    public IReadOnlyList<Takings> Takings => whole.Standing<Takings>();
+    public IReadOnlyList<Takings> Takings => Whole.Standing<Takings>();
 
     public bool IsKept(string material) => Receipts.Any(r => r.Material == material);
 
@@ -163,7 +165,7 @@ internal sealed class ReckonedBooks(BooksSnapshot whole) : IBooks
     public IReadOnlyList<Batch> BatchesOn(DateOnly day) => [.. Batches.Where(b => b.On == day)];
 
     public IReadOnlyList<BookEntry> Page(string list, int? before, int most) =>
-        EntryKind.Of(list) is { } kind ? [.. whole.AllOf(kind).Where(e => before is null || e.Id < before).TakeLast(most)] : [];
+        EntryKind.Of(list) is { } kind ? [.. Whole.AllOf(kind).Where(e => before is null || e.Id < before).TakeLast(most)] : [];
 
     public IReadOnlyList<(Receipt Receipt, decimal Left)> InStock() => [.. KeptMaterials().SelectMany(InStock)];
 
@@ -225,7 +227,7 @@ internal sealed class ReckonedBooks(BooksSnapshot whole) : IBooks
     public IReadOnlyDictionary<string, (int Pieces, DateOnly Last)> BoughtBy(IReadOnlyCollection<string> buyers) =>
         Sales.Where(s => buyers.Contains(s.To)).GroupBy(s => s.To).ToDictionary(g => g.Key, g => (g.Sum(s => s.Pieces), g.Max(s => s.On)));
 
-    public IEnumerable<T> Each<T>() where T : BookEntry => whole.Standing<T>();
+    public IEnumerable<T> Each<T>() where T : BookEntry => Whole.Standing<T>();
 
     public IReadOnlyDictionary<int, int?> Moved(string list) => Records.Books.Corrections.Moved(Corrections.Where(c => c.List == list));
 
@@ -250,9 +252,9 @@ internal sealed class ReckonedBooks(BooksSnapshot whole) : IBooks
             [.. Complaints.Where(c => c.BatchId is { } id && mine.Contains(id))], AttachmentsOf(AttachedTo.Product(recipe, variant)));
     }
 
-    public IReadOnlyList<Attachment> AttachmentsOf(string about) => [.. whole.Standing<Attachment>().Where(a => a.About == about)];
+    public IReadOnlyList<Attachment> AttachmentsOf(string about) => [.. Whole.Standing<Attachment>().Where(a => a.About == about)];
 
-    public IReadOnlyList<Attachment> Attachments() => whole.Standing<Attachment>();
+    public IReadOnlyList<Attachment> Attachments() => Whole.Standing<Attachment>();
 
     // Asked for batch after batch, so that going through the whole list each time would grow with the square of the books.
     private ILookup<int, T> ByBatch<T>(IReadOnlyList<T> all, Func<T, int?> batch) =>
@@ -260,7 +262,7 @@ internal sealed class ReckonedBooks(BooksSnapshot whole) : IBooks
             .ToLookup(e => e.Batch!.Value, e => e.Entry);
 }
 
-/// <summary>Books read whole.</summary>
+/// <summary>Books read Whole.</summary>
 internal static class BooksReadWhole
 {
     public static ReckonedBooks Read(this OpenBooks books) => new(books.ReadWhole());

@@ -108,7 +108,7 @@ public sealed class LabelVersions
             return known;
         var (workshop, recipes) = _of(text);
         var market = workshop.Market;
-        return _read[text] = [.. recipes.SelectMany(Scents).Select(r => Say(workshop, market, r))];
+        return _read[text] = [.. recipes.SelectMany(r => r.Each).Select(r => Say(workshop, market, r))];
     }
 
     // By recipe and scent; a recipe without scents is one product, whatever it is called.

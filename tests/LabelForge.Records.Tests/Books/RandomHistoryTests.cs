@@ -143,7 +143,7 @@ public sealed class RandomHistoryTests
     private static void Strike(OpenBooks book, ReckonedBooks snapshot, int a, int b)
     {
         var list = BookLists.All[a % BookLists.All.Count];
-        if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
+        if (Correcting.All(snapshot.Whole, list) is { Count: > 0 } entries)
             Correcting.Of(book, Shipped.Markets, list, entries[b % entries.Count].Id, new Dictionary<string, string>(), "never happened",
                 TestShop.Day,
                 "A");
@@ -162,7 +162,7 @@ public sealed class RandomHistoryTests
             6 => (BookLists.Closing, "made", $"{c % 12}"),
             _ => (BookLists.Batch, "lot", new LotCode(TestShop.Day, 20 + c % 5).ToString()),
         };
-        if (Correcting.All(snapshot, list) is { Count: > 0 } entries)
+        if (Correcting.All(snapshot.Whole, list) is { Count: > 0 } entries)
             Correcting.Of(book, Shipped.Markets, list, entries[b % entries.Count].Id, new Dictionary<string, string> { [field] = value },
                 "misread",
                 TestShop.Day, "A");
