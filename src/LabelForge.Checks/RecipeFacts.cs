@@ -36,7 +36,15 @@ public sealed record RecipeFacts(
 /// <summary>What would stand on the label, as the check's report shows it.</summary>
 public sealed record LabelFound(
     string? Identity, string? NetQuantity, ImmutableArray<string> Ingredients, string? Business, string? Place, string? Contact,
-    string? Lot);
+    string? Lot)
+{
+    /// <summary>Each part by what it is called, empty where nothing was read.</summary>
+    public IEnumerable<(string What, string Text)> Parts =>
+    [
+        ("identity", Identity ?? ""), ("net quantity", NetQuantity ?? ""), ("ingredients", string.Join(", ", Ingredients)),
+        ("business", Business ?? ""), ("place", Place ?? ""), ("contact", Contact ?? ""), ("lot", Lot ?? ""),
+    ];
+}
 
 /// <summary>A check's whole answer.</summary>
 public sealed record CheckReport(string Market, ImmutableArray<Finding> Findings, LabelFound Found)

@@ -65,13 +65,8 @@ internal static class Report
     public static void Write(CheckReport report)
     {
         Console.WriteLine($"Checked against the rules of: {report.Market}. What stands on the label, as read:");
-        Line("identity", report.Found.Identity);
-        Line("net quantity", report.Found.NetQuantity);
-        Line("ingredients", string.Join(", ", report.Found.Ingredients));
-        Line("business", report.Found.Business);
-        Line("place", report.Found.Place);
-        Line("contact", report.Found.Contact);
-        Line("lot", report.Found.Lot);
+        foreach (var (what, text) in report.Found.Parts)
+            Console.WriteLine($"  {what + ":",-14}{(text.Length == 0 ? "(none)" : text)}");
         foreach (var group in report.Findings.GroupBy(f => f.Severity))
         {
             Console.WriteLine();
@@ -107,9 +102,6 @@ internal static class Report
         if (findings.Count > AlikeShown)
             Console.WriteLine($"    And {findings.Count - AlikeShown} more like {(AlikeShown == 1 ? "it" : "these")}; --format json lists each. {(findings[0].Rule == "ingredients.order" ? "labelforge ask writes the shortest message that settles most." : "")}".TrimEnd());
     }
-
-    private static void Line(string what, string? text) =>
-        Console.WriteLine($"  {what + ":",-14}{(string.IsNullOrEmpty(text) ? "(none)" : text)}");
 
     private static string Percent(decimal value) => value.ToString("0.0000", CultureInfo.InvariantCulture);
 }

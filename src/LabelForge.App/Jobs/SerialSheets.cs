@@ -27,17 +27,10 @@ public static class SerialSheets
         {
             var document = new FormDocument(stream, info);
             var (form, fonts) = Draw(document, labels);
-            var (design, marks, note) = (labels.Sample.Design, order.CutMarks ? CutMarks.Of(order.Stock) : [],
-                MarginNote.Of(order.Stock, order.Note));
+            var design = labels.Sample.Design;
             var (bleed, turns) = (Points.Of(design.Bleed), StockFit.Turns(design, order.Stock));
-            for (var sheet = 0; sheet < plan.Sheets; sheet++)
+            foreach (var (page, sheet) in SheetWriter.Pages(document, order, plan, done))
             {
-                using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
-                page.Register(order.Registration);
-                foreach (var mark in marks)
-                    page.Draw(mark);
-                if (note is not null)
-                    page.Place(note, 0, 0);
                 foreach (var (index, position) in plan.OnSheet(sheet))
                 {
                     var (x, y) = SheetWriter.LabelCorner(order.Stock, position, design);
@@ -55,7 +48,6 @@ public static class SerialSheets
                     if (turns)
                         page.TurnBack();
                 }
-                done?.Invoke(sheet + 1);
             }
             document.Finish();
         });

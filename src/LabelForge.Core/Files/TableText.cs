@@ -3,18 +3,22 @@ using LabelForge.Measures;
 
 namespace LabelForge.Recipes.Files;
 
-/// <summary>Reads the text of a table of ours: commas between cells, quotation marks as in RFC 4180.</summary>
+/// <summary>Reads the text of a table: commas or another sign between cells, quotation marks as in RFC 4180.</summary>
 public static class TableText
 {
     /// <summary>Its rows that hold anything, the heading among them.</summary>
     /// <param name="text">The text.</param>
     /// <param name="file">How messages name it.</param>
+    /// <param name="separator">What stands between cells.</param>
+    /// <param name="unclosed">The code of the problem where a quotation mark does not close.</param>
     /// <exception cref="InputException">A quotation mark does not close, or stands inside a cell.</exception>
-    public static ImmutableArray<CompiledRow> Rows(string text, string file)
+    public static ImmutableArray<CompiledRow> Rows(string text, string file, char separator = ',',
+        string unclosed = "table.quotation-mark")
     {
         using var reader = new StringReader(text.TrimStart('\uFEFF').ReplaceLineEndings("\n"));
         using var csv = CsvReader.Create(reader, new CsvReaderOptions
         {
+            Separator = separator,
             HasHeader = false,
             TrackLineNumbers = true,
             MalformedData = CsvMalformedDataHandling.Throw,
@@ -32,7 +36,7 @@ public static class TableText
         }
         catch (CsvFormatException e)
         {
-            throw new InputException(file, (int)e.LineNumber, "table.quotation-mark");
+            throw new InputException(file, (int)e.LineNumber, unclosed);
         }
         return rows.ToImmutable();
     }

@@ -24,11 +24,11 @@ internal static class DesignFile
     {
         map.OnlyKeys("A design", DesignKeys);
         var package = PackageOf(map, look.Design, wanted);
-        var style = DesignStyle.Load(look.Style ?? Choice(map, "style", "plain", DesignStyle.Known));
-        var tone = look.Tone ?? Enum.Parse<Tone>(Choice(map, "tone", "light", ["light", "dark"]), ignoreCase: true);
+        var style = DesignStyle.Load(look.Style ?? map.Choice("style", "plain", DesignStyle.Known));
+        var tone = look.Tone ?? Enum.Parse<Tone>(map.Choice("tone", "light", ["light", "dark"]), ignoreCase: true);
         var (width, height) = (LengthFormula.Required(map, "width", package?.Sides),
             LengthFormula.Required(map, "height", package?.Sides));
-        var round = Choice(map, "shape", "rectangle", ["rectangle", "round", "oval"]) != "rectangle";
+        var round = map.Choice("shape", "rectangle", ["rectangle", "round", "oval"]) != "rectangle";
         var panels = map.OptionalMap("panels") ?? throw map.Refuse("design.no-panels");
         var read = panels.Entries.Select(e => ReadPanel(e, width, height, style, package)).ToImmutableArray();
         if (read.Count(p => p.Principal) > 1)
@@ -81,14 +81,14 @@ internal static class DesignFile
             ReadElement(n as MapNode ?? throw n.Refuse("design.not-an-element", ("kind", n.Kind)), style)).ToImmutableArray();
         return new DesignPanel(entry.Key, Flag(map, "principal"), x, y, width, height, padding, elements, Flag(map, "turned"))
         {
-            Fill = Enum.Parse<PanelFill>(Choice(map, "fill", "none", ["none", "ornament", "plate"]), ignoreCase: true),
+            Fill = Enum.Parse<PanelFill>(map.Choice("fill", "none", ["none", "ornament", "plate"]), ignoreCase: true),
         };
     }
 
     private static DesignElement ReadElement(MapNode map, DesignStyle style)
     {
         map.OnlyKeys("An element", ElementKeys);
-        var role = (Role)Roles.Names.ToList().IndexOf(Choice(map, "role", null, Roles.Names));
+        var role = (Role)Roles.Names.ToList().IndexOf(map.Choice("role", null, Roles.Names));
         var most = map.LengthOr("most", Length.FromMillimetres(2m));
         var least = map.LengthOr("least", Length.FromMillimetres(1m));
         if (least.Millimetres > most.Millimetres)
@@ -96,9 +96,9 @@ internal static class DesignFile
         return new DesignElement
         {
             Role = role,
-            Place = Enum.Parse<Place>(Choice(map, "place", "top", ["top", "middle", "bottom"]), ignoreCase: true),
-            Align = Enum.Parse<Align>(Choice(map, "align", "left", ["left", "centre"]), ignoreCase: true),
-            Face = style.Faces[Choice(map, "face", role == Role.Business ? "business" : role == Role.Name ? "display" : "regular",
+            Place = Enum.Parse<Place>(map.Choice("place", "top", ["top", "middle", "bottom"]), ignoreCase: true),
+            Align = Enum.Parse<Align>(map.Choice("align", "left", ["left", "centre"]), ignoreCase: true),
+            Face = style.Faces[map.Choice("face", role == Role.Business ? "business" : role == Role.Name ? "display" : "regular",
                 [.. style.Faces.Keys.Order()])],
             Least = least,
             Most = most,
@@ -116,14 +116,6 @@ internal static class DesignFile
         };
     }
 
-    private static string Choice(MapNode map, string key, string? otherwise, IReadOnlyCollection<string> known)
-    {
-        if (map.OptionalText(key) is not { } node)
-            return otherwise ?? throw map.Refuse("design.missing", ("key", key), ("list", string.Join(", ", known)));
-        return known.Contains(node.Text) ? node.Text
-            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", known)));
-    }
-
     private static bool Flag(MapNode map, string key, bool otherwise = false) =>
-        Choice(map, key, otherwise ? "true" : "false", ["true", "false"]) == "true";
+        map.Choice(key, otherwise ? "true" : "false", ["true", "false"]) == "true";
 }

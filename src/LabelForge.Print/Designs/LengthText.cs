@@ -52,4 +52,17 @@ public static class LengthText
         var read = Parse(node.Text);
         return read.IsValue ? read.Value : throw node.Refuse(read.Problem);
     }
+
+    /// <summary>A key's word, one of those known.</summary>
+    /// <param name="map">The set of keys.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="otherwise">The word where the key is not there; null where it has to be.</param>
+    /// <param name="known">The words.</param>
+    public static string Choice(this MapNode map, string key, string? otherwise, IReadOnlyCollection<string> known)
+    {
+        if (map.OptionalText(key) is not { } node)
+            return otherwise ?? throw map.Refuse("design.missing", ("key", key), ("list", string.Join(", ", known)));
+        return known.Contains(node.Text) ? node.Text
+            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", known)));
+    }
 }

@@ -78,8 +78,8 @@ public static class BatchSheetWriter
         pages.NewPageUnless(30);
         pages.Write(content.Words["together"], BundledFaces.SemiBold, Body, columns.Name, pages.Y + RowPadding,
             columns.Grams - columns.Name - 60);
-        Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(total) + " g", columns.Grams, pages.Y + RowPadding);
-        Figure(pages, BundledFaces.SemiBold, BenchMass.Ounces(total) + " oz", columns.Ounces, pages.Y + RowPadding);
+        pages.Figure(BundledFaces.SemiBold, BenchMass.Grams(total) + " g", columns.Grams, pages.Y + RowPadding, Body);
+        pages.Figure(BundledFaces.SemiBold, BenchMass.Ounces(total) + " oz", columns.Ounces, pages.Y + RowPadding, Body);
         pages.Down(Body * 1.2 + 2 * RowPadding + 12);
     }
 
@@ -87,8 +87,8 @@ public static class BatchSheetWriter
     {
         var y = pages.Y;
         pages.Write(words["material"], BundledFaces.Regular, Small, columns.Name, y, 120);
-        Figure(pages, BundledFaces.Regular, words["grams"], columns.Grams, y, Small);
-        Figure(pages, BundledFaces.Regular, words["ounces"], columns.Ounces, y, Small);
+        pages.Figure(BundledFaces.Regular, words["grams"], columns.Grams, y, Small);
+        pages.Figure(BundledFaces.Regular, words["ounces"], columns.Ounces, y, Small);
         pages.Write(words["weighed"], BundledFaces.Regular, Small, columns.Weighed, y, 70);
         pages.Write(words["material-lot"], BundledFaces.Regular, Small, columns.Lot, y, pages.Width - columns.Lot);
         pages.Rule(0, y + 12, pages.Width, 0.9);
@@ -103,18 +103,12 @@ public static class BatchSheetWriter
         var high = pages.Write(material.Name, BundledFaces.Regular, Body, columns.Name, top, nameWidth);
         if (material.AsWritten is { } written)
             high += pages.Write(written, BundledFaces.Regular, Small, columns.Name, top + high, nameWidth);
-        Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(material.Mass), columns.Grams, top);
-        Figure(pages, BundledFaces.Regular, BenchMass.Ounces(material.Mass), columns.Ounces, top);
+        pages.Figure(BundledFaces.SemiBold, BenchMass.Grams(material.Mass), columns.Grams, top, Body);
+        pages.Figure(BundledFaces.Regular, BenchMass.Ounces(material.Mass), columns.Ounces, top, Body);
         pages.Upright(columns.Weighed - 6, pages.Y, high + 2 * RowPadding - 3);
         pages.Upright(columns.Lot - 6, pages.Y, high + 2 * RowPadding - 3);
         pages.Down(high + 2 * RowPadding - 3);
         pages.Rule(0, pages.Y, pages.Width, 0.25);
-    }
-
-    private static void Figure(BenchPages pages, TypeFace face, string text, double right, double top, double size = Body)
-    {
-        var measured = new MeasuredText(face, size, face.Shape(text));
-        pages.Draw(measured, right - measured.Width, top + size * face.CapitalHeight);
     }
 
     private static void List(BenchPages pages, string heading, IReadOnlyList<string> entries)

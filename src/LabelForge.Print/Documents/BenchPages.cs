@@ -37,22 +37,20 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
         return true;
     }
 
-    /// <summary>Lines of running text; gives the height used. Nothing moves down.</summary>
-    public double Write(string text, TypeFace face, double size, double x, double top, double width)
+    /// <summary>Lines of running text, each set to the right where wanted; gives the height used. Nothing moves down.</summary>
+    public double Write(string text, TypeFace face, double size, double x, double top, double width, bool toRight = false)
     {
         var lines = Lines(text, face, size, width);
         for (var i = 0; i < lines.Count; i++)
-            Draw(lines[i], x, top + i * size * Lead + size * face.CapitalHeight);
+            Draw(lines[i], x + (toRight ? width - lines[i].Width : 0), top + i * size * Lead + size * face.CapitalHeight);
         return Math.Max(1, lines.Count) * size * Lead;
     }
 
-    /// <summary>The same with each line set to the right.</summary>
-    public double WriteRight(string text, TypeFace face, double size, double x, double top, double width)
+    /// <summary>A figure that ends at a place.</summary>
+    public void Figure(TypeFace face, string text, double right, double top, double size)
     {
-        var lines = Lines(text, face, size, width);
-        for (var i = 0; i < lines.Count; i++)
-            Draw(lines[i], x + width - lines[i].Width, top + i * size * Lead + size * face.CapitalHeight);
-        return Math.Max(1, lines.Count) * size * Lead;
+        var measured = new MeasuredText(face, size, face.Shape(text));
+        Draw(measured, right - measured.Width, top + size * face.CapitalHeight);
     }
 
     /// <summary>The height that running text would take.</summary>

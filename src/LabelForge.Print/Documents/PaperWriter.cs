@@ -121,7 +121,7 @@ public static class PaperWriter
             for (var i = 0; i < cells.Count; i++)
             {
                 if (table.Columns[i].IsFigure)
-                    pages.WriteRight(cells[i], face, size, left[i], pages.Y, Width(i));
+                    pages.Write(cells[i], face, size, left[i], pages.Y, Width(i), toRight: true);
                 else
                     pages.Write(cells[i], face, size, left[i], pages.Y, Width(i));
             }

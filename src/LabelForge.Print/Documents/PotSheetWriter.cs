@@ -79,8 +79,8 @@ public static class PotSheetWriter
             high += pages.Write(under, BundledFaces.Regular, Small, 18, top + high, width);
         if (row.Mass is { } mass)
         {
-            Figure(pages, BundledFaces.SemiBold, BenchMass.Grams(mass) + " g", right, top);
-            Figure(pages, BundledFaces.Regular, BenchMass.Ounces(mass) + " oz", pages.Width * 0.74, top);
+            pages.Figure(BundledFaces.SemiBold, BenchMass.Grams(mass) + " g", right, top, Body);
+            pages.Figure(BundledFaces.Regular, BenchMass.Ounces(mass) + " oz", pages.Width * 0.74, top, Body);
             if (row.IsWritten)
             {
                 pages.Write("g", BundledFaces.Regular, Small, pages.Width - 8, top + 2, 10);
@@ -89,12 +89,6 @@ public static class PotSheetWriter
         }
         pages.Down(high + 2 * Padding - 4);
         pages.Rule(0, pages.Y, pages.Width, 0.25);
-    }
-
-    private static void Figure(BenchPages pages, TypeFace face, string text, double right, double top)
-    {
-        var measured = new MeasuredText(face, Body, face.Shape(text));
-        pages.Draw(measured, right - measured.Width, top + Body * face.CapitalHeight);
     }
 
     private static void Blanks(BenchPages pages, PaperWords words)

@@ -44,7 +44,7 @@ public static class TablePapers
         foreach (var (heading, x) in new[] { (paper.Words["product"], 0.0), (paper.Words["price"], 132.0), (paper.Words["brought"], 184.0),
             (paper.Words["strokes"], 224.0) })
             pages.Write(heading, BundledFaces.Regular, Small, x, pages.Y, 100);
-        Right(pages, BundledFaces.Regular, Small, paper.Words["in-all"], pages.Width, pages.Y);
+        pages.Figure(BundledFaces.Regular, paper.Words["in-all"], pages.Width, pages.Y, Small);
         pages.Down(14);
         pages.Rule(0, pages.Y, pages.Width, 0.9);
         foreach (var row in paper.Rows)
@@ -92,7 +92,7 @@ public static class TablePapers
         {
             pages.NewPageUnless(24);
             pages.Write(what, BundledFaces.Regular, Body, 0, pages.Y, 220);
-            Right(pages, BundledFaces.SemiBold, Body, sum, 320, pages.Y);
+            pages.Figure(BundledFaces.SemiBold, sum, 320, pages.Y, Body);
             pages.Down(18);
         }
     });
@@ -115,13 +115,7 @@ public static class TablePapers
     {
         var high = pages.Write(cells[0], face, size, 0, pages.Y + 5, pages.Width * 0.38);
         for (var i = 1; i < cells.Length; i++)
-            Right(pages, face, size, cells[i], pages.Width * (0.38 + 0.62 * i / (cells.Length - 1)), pages.Y + 5);
+            pages.Figure(face, cells[i], pages.Width * (0.38 + 0.62 * i / (cells.Length - 1)), pages.Y + 5, size);
         pages.Down(high + 8);
-    }
-
-    private static void Right(BenchPages pages, TypeFace face, double size, string text, double right, double top)
-    {
-        var measured = new MeasuredText(face, size, face.Shape(text));
-        pages.Draw(measured, right - measured.Width, top + size * face.CapitalHeight);
     }
 }

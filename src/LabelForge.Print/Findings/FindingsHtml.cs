@@ -73,9 +73,7 @@ public static class FindingsHtml
     private static void Read(StringBuilder page, LabelFound found)
     {
         page.Append("<h2>What stands on the label, as read</h2>\n<dl>\n");
-        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity),
-            ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place),
-            ("contact", found.Contact), ("lot", found.Lot) })
+        foreach (var (what, text) in found.Parts)
             page.Append(CultureInfo.InvariantCulture, $"<dt>{what}</dt><dd>{(string.IsNullOrEmpty(text) ? "(none)" : Safe(text))}</dd>\n");
         page.Append("</dl>\n");
     }

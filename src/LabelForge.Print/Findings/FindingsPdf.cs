@@ -38,10 +38,7 @@ public static class FindingsPdf
             Body, 0);
         foreach (var picture in label.Pages)
             Picture(pages, picture);
-        var found = report.Found;
-        foreach (var (what, text) in new[] { ("identity", found.Identity), ("net quantity", found.NetQuantity),
-            ("ingredients", string.Join(", ", found.Ingredients)), ("business", found.Business), ("place", found.Place),
-            ("contact", found.Contact), ("lot", found.Lot) })
+        foreach (var (what, text) in report.Found.Parts)
             Paragraph(pages, $"{what}: {(string.IsNullOrEmpty(text) ? "(none)" : Printable(text))}", BundledFaces.Regular, Body, 0);
         var number = 0;
         foreach (var finding in report.Findings)

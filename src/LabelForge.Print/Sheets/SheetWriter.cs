@@ -52,17 +52,10 @@ public static class SheetWriter
     {
         var document = new FormDocument(stream, info);
         using var labels = order.Runs.SelectMany(r => Enumerable.Repeat(r.Label, r.Count)).GetEnumerator();
-        var (marks, note) = (order.CutMarks ? CutMarks.Of(order.Stock) : [], MarginNote.Of(order.Stock, order.Note));
         // Exact arithmetic, done once for each place of a sheet and not for each label.
         var corners = new Dictionary<(int Position, Designs.LabelDesign Design), (double X, double Y)>(new PlaceComparer());
-        for (var sheet = 0; sheet < plan.Sheets; sheet++)
+        foreach (var (page, sheet) in Pages(document, order, plan, done))
         {
-            using var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight);
-            page.Register(order.Registration);
-            foreach (var mark in marks)
-                page.Draw(mark);
-            if (note is not null)
-                page.Place(note, 0, 0);
             foreach (var (_, position) in plan.OnSheet(sheet))
             {
                 labels.MoveNext();
@@ -71,9 +64,28 @@ public static class SheetWriter
                     corners[place] = corner = LabelCorner(order.Stock, position, labels.Current.Design);
                 Place(page, labels.Current, order.Stock, corner);
             }
-            done?.Invoke(sheet + 1);
         }
         document.Finish();
+    }
+
+    /// <summary>The pages of an order's sheets, one after the other, with what stands on each besides its labels.</summary>
+    internal static IEnumerable<(FormPage Page, int Sheet)> Pages(FormDocument document, SheetOrder order, SheetPlan plan,
+        Action<int>? done)
+    {
+        var (marks, note) = (order.CutMarks ? CutMarks.Of(order.Stock) : [], MarginNote.Of(order.Stock, order.Note));
+        for (var sheet = 0; sheet < plan.Sheets; sheet++)
+        {
+            using (var page = document.AddPage(order.Stock.PageWidth, order.Stock.PageHeight))
+            {
+                page.Register(order.Registration);
+                foreach (var mark in marks)
+                    page.Draw(mark);
+                if (note is not null)
+                    page.Place(note, 0, 0);
+                yield return (page, sheet);
+            }
+            done?.Invoke(sheet + 1);
+        }
     }
 
     /// <summary>Places a label on stock at its corner there, turned where the stock wants it.</summary>

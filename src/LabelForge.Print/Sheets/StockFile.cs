@@ -16,7 +16,7 @@ internal static class StockFile
 
     /// <summary>A stock from what its file says.</summary>
     public static LabelStock Read(MapNode map, string id) =>
-        Choice(map, "kind", "sheet", "sheet", "roll") == "roll" ? ReadRoll(map, id) : ReadSheet(map, id);
+        map.Choice("kind", "sheet", ["sheet", "roll"]) == "roll" ? ReadRoll(map, id) : ReadSheet(map, id);
 
     // A roll's page is one label, so that only the label's own size counts; the printer finds the gap.
     private static LabelStock ReadRoll(MapNode map, string id)
@@ -68,7 +68,7 @@ internal static class StockFile
     {
         Name = map.Required("name", "US Letter, 10 labels of 4 x 2 in").Text,
         Source = map.Required("source", "measured on a sheet").Text,
-        Basis = Choice(map, "basis", "stated geometry", "stated geometry", "common practice", "from memory", "measured") switch
+        Basis = map.Choice("basis", "stated geometry", ["stated geometry", "common practice", "from memory", "measured"]) switch
         {
             "common practice" => StockBasis.CommonPractice,
             "from memory" => StockBasis.FromMemory,
@@ -76,7 +76,7 @@ internal static class StockFile
             _ => StockBasis.StatedGeometry,
         },
         CornerRadius = map.LengthOr("corner", default),
-        Shape = Choice(map, "shape", "rectangle", "rectangle", "round", "oval") == "rectangle" ? StockShape.Rectangle : StockShape.Round,
+        Shape = map.Choice("shape", "rectangle", ["rectangle", "round", "oval"]) == "rectangle" ? StockShape.Rectangle : StockShape.Round,
     };
 
     private static LabelStock Checked(MapNode map, LabelStock s)
@@ -110,15 +110,6 @@ internal static class StockFile
     private static Length PageSide(MapNode map, string key) => map.RequiredLength(key) is { Millimetres: >= 25m and <= 1500m } side
         ? side
         : throw At(map, key, "stock-sheet.sheet-side", ("key", key));
-
-    private static string Choice(MapNode map, string key, string otherwise, params string[] known)
-    {
-        if (map.OptionalText(key) is not { } node)
-            return otherwise;
-        return known.Contains(node.Text)
-            ? node.Text
-            : throw node.Refuse("arrangement.unknown-word", ("key", key), ("text", node.Text), ("list", string.Join(", ", known)));
-    }
 
     private static int Count(MapNode map, string key)
     {

@@ -1,4 +1,4 @@
-using CsvHelper;
+using LabelForge.Recipes.Files;
 
 namespace LabelForge.Records.Spreadsheets;
 
@@ -39,30 +39,8 @@ public static class TextTable
         if (text.Contains('\0'))
             throw new InputException(shownAs, 0, "table.not-text");
         text = text.TrimStart('\uFEFF').ReplaceLineEndings("\n");
-        using var input = new StringReader(text);
-        using var csv = CsvReader.Create(input, new CsvReaderOptions
-        {
-            Separator = SeparatorOf(text),
-            HasHeader = false,
-            TrackLineNumbers = true,
-            MalformedData = CsvMalformedDataHandling.Throw,
-            FieldCountMismatch = CsvFieldCountHandling.Allow,
-        }, leaveOpen: true);
-        var rows = new List<TextRow>();
-        try
-        {
-            while (csv.Read())
-            {
-                string[] cells = [.. Enumerable.Range(0, csv.FieldCount).Select(i => csv.GetString(i).Trim())];
-                if (cells.Any(c => c.Length > 0) && !cells[0].StartsWith('#'))
-                    rows.Add(new TextRow((int)csv.LineNumber, cells));
-            }
-        }
-        catch (CsvFormatException e)
-        {
-            throw new InputException(shownAs, (int)e.LineNumber, "table.quotation-mark-does-not-close");
-        }
-        return rows;
+        return [.. TableText.Rows(text, shownAs, SeparatorOf(text), "table.quotation-mark-does-not-close")
+            .Where(r => !r.Cells[0].StartsWith('#')).Select(r => new TextRow(r.Line, r.Cells))];
     }
 
     // Where a comma is the decimal separator, spreadsheets put semicolons or tabs between cells.
