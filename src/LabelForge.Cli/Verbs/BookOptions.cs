@@ -106,7 +106,7 @@ internal sealed class BookOptions
     public static int MaterialLot(string text) =>
         text.Length > 1
             && text[0] is 'M' or 'm'
-            && PlainFigure.Whole(text.AsSpan(1)) is { } id
+            && PlainFigure.Whole(text[1..]) is { } id
             ? id
             : throw new InputException("call.not-a-material-lot", ("text", text));
 

@@ -6,12 +6,12 @@ public static class PlainFigure
     /// <summary>A figure.</summary>
     /// <param name="text">The text.</param>
     /// <returns>Null where it is none.</returns>
-    public static decimal? Read(ReadOnlySpan<char> text) =>
+    public static decimal? Read(string? text) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure : null;
 
     /// <summary>A whole number.</summary>
     /// <param name="text">The text.</param>
     /// <returns>Null where it is none.</returns>
-    public static int? Whole(ReadOnlySpan<char> text) =>
+    public static int? Whole(string? text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole : null;
 }

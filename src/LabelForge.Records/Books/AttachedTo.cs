@@ -29,7 +29,7 @@ public static class AttachedTo
             return Business;
         if (text.Length > 1
             && text[0] is 'M' or 'm'
-            && PlainFigure.Whole(text.AsSpan(1)) is { } bottle)
+            && PlainFigure.Whole(text[1..]) is { } bottle)
             return books.Bottle(books.ReceiptOf(bottle).Id);
         if (LotCode.Parse(text) is { IsValue: true } lot && books.FindBatch(lot.Value.ToString()) is { } batch)
             return Lot(batch.Lot);

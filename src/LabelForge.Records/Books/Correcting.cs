@@ -115,7 +115,7 @@ public static class Correcting
             return books.BatchOf(Lots.LotCode.Parse(text) is { IsValue: true } code ? code.Value.ToString() : text).Id;
         return text.Length > 1
             && text[0] is 'M' or 'm'
-            && PlainFigure.Whole(text.AsSpan(1)) is { } number
+            && PlainFigure.Whole(text[1..]) is { } number
             ? books.ReceiptOf(number).Id
             : throw new InputException("call.not-a-material-lot", ("text", text));
     }
