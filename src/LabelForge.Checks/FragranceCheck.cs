@@ -9,7 +9,7 @@ namespace LabelForge.Checks;
 public static class FragranceCheck
 {
     /// <summary>The findings.</summary>
-    public static IEnumerable<Finding> Find(RecipeFacts facts) => 
+    public static IEnumerable<Finding> Find(RecipeFacts facts) =>
         Find(FragranceLimits.Of(facts.Finished, facts.Kind), facts.Batch.Recipe, facts.Workshop.Markets.Every);
 
     /// <summary>The findings on the fragrance of a recipe's batch.</summary>
