@@ -173,13 +173,17 @@ public static class LabelScan
     {
         const double Per = 16;
         var around = 8 * module;
-        var (wide, high) = ((int)((part.Right - part.Left + 2 * around) * Per), (int)((part.Bottom - part.Top + 2 * around) * Per));
+        // Bars that lie are stood up: the reader looks along rows.
+        var lies = part.Bottom - part.Top > part.Right - part.Left + module;
+        var (across, down) = ((part.Right - part.Left + 2 * around) * Per, (part.Bottom - part.Top + 2 * around) * Per);
+        var (wide, high) = lies ? ((int)down, (int)across) : ((int)across, (int)down);
         var grey = new byte[wide * high];
         for (var y = 0; y < high; y++)
         {
             for (var x = 0; x < wide; x++)
             {
-                var (mmX, mmY) = (part.Left - around + (x + 0.5) / Per, part.Top - around + (y + 0.5) / Per);
+                var (right, below) = lies ? (y, wide - 1 - x) : (x, y);
+                var (mmX, mmY) = (part.Left - around + (right + 0.5) / Per, part.Top - around + (below + 0.5) / Per);
                 // Beyond the symbol's own quiet zone stands other ink.
                 var inside = mmX > part.Left && mmX < part.Right && mmY > part.Top && mmY < part.Bottom;
                 grey[y * wide + x] = (byte)(inside ? Seen(scan, pose, mmX, mmY) ?? 255 : 255);

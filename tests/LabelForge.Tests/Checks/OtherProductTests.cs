@@ -31,7 +31,7 @@ public sealed class OtherProductTests
     [InlineData("Spray anti-moustiques", "eu", "528/2012")]
     [InlineData("Soy Wax Candle", "us", "Consumer Product Safety")]
     [InlineData("Lavendelkerze", "eu", "2023/988")]
-    [InlineData("Bougie parfumée", "ca", "SOR/2011-18")]
+    [InlineData("Bougie parfumée", "ca", "SOR/2016-165")]
     [InlineData("Candela profumata alla lavanda", "eu", "2023/988")]
     [InlineData("Moss Lane Wax Melts", "uk", "GB CLP")]
     [InlineData("Reed Diffuser", "us", "16 CFR 1500")]
