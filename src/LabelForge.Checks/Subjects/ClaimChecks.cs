@@ -12,18 +12,18 @@ internal static class ClaimChecks
         foreach (var (claim, words) in Made(text, label))
         {
             if (Rule(claim.Makes, label.MeantAs) is { } rule)
-                label.Tell(rule, where, string.Join("\", \"", words), claim.Says, claim.Instead);
+                label.Tell(rule, where, string.Join("\", \"", words), Says(claim), Instead(claim));
         }
         var treats = WordLists.Claims.First(c => c.Id == "treats");
         string[] elsewhere = [.. OtherLanguageClaims.In(text, label.Label.Text.Text).Distinct(StringComparer.OrdinalIgnoreCase)];
         if (elsewhere.Length > 0)
-            label.Tell("claim.drug", where, string.Join("\", \"", elsewhere), treats.Says, treats.Instead);
+            label.Tell("claim.drug", where, string.Join("\", \"", elsewhere), Says(treats), Instead(treats));
         foreach (var denial in WordLists.Denials)
             Denied(label, text, denial, where);
         foreach (var denied in DictionaryDenials.Of(text, label.Dictionary).DistinctBy(d => d.Denied))
         {
             if (label.Names.Where(n => denied.IsIn(n.Name, n.Known)).Select(n => n.Name).ToArray() is { Length: > 0 } against)
-                label.Tell("claim.contradicted", where, denied.Written, string.Join(", ", against), "or keep it out of the product");
+                label.Tell("claim.contradicted", where, denied.Written, string.Join(", ", against), KeepOut);
         }
     }
 
@@ -41,6 +41,12 @@ internal static class ClaimChecks
                 yield return (claim, [.. anew.Select(h => h.Words).DistinctBy(w => w.ToLowerInvariant())]);
         }
     }
+
+    private static ClaimSaid KeepOut { get; } = new("without", "instead", "or keep it out of the product");
+
+    private static ClaimSaid Says(ClaimWords claim) => new(claim.Id, "says", claim.Says);
+
+    private static ClaimSaid Instead(ClaimWords claim) => new(claim.Id, "instead", claim.Instead);
 
     private static string? Rule(Makes makes, SoldAs? meantAs) => (makes, meantAs) switch
     {
@@ -60,7 +66,7 @@ internal static class ClaimChecks
         var doubtful = label.Names.Where(n => denial.IsDoubtfulWith(n.Name, n.Known)).Select(n => n.Name).ToArray();
         if (against.Length > 0)
             label.Tell("claim.contradicted", where, words, string.Join(", ", against),
-                denial.Instead.Length > 0 ? denial.Instead : "or keep it out of the product");
+                denial.Instead.Length > 0 ? new ClaimSaid($"without-{denial.Id}", "instead", denial.Instead) : KeepOut);
         else if (doubtful.Length > 0)
             label.Tell("claim.doubtful", where, words, string.Join(", ", doubtful));
     }

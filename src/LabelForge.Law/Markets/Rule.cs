@@ -63,8 +63,9 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
         var (said, around) = RuleWords.Of(WordsOf, language, Id) is { } words
             ? (words, ExemptionWords.Of(language))
             : ((Message, Fix), null);
-        return (Fill(said.Message, arguments) + Exemption.Sentence(open, around),
-            Fill(said.Fix, arguments) + Exemption.Question(open, around));
+        object[] filled = around is null ? arguments : [.. arguments.Select(a => a is ClaimSaid claim ? claim.In(language) : a)];
+        return (Fill(said.Message, filled) + Exemption.Sentence(open, around),
+            Fill(said.Fix, filled) + Exemption.Question(open, around));
     }
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);

@@ -24,6 +24,9 @@ internal sealed class MovedWords
     private static readonly double FromDrawing = Points.OfMillimetres(0.6m);
     private static readonly double FromWords = Points.OfMillimetres(0.7m);
 
+    // Never less, however close the arrangement itself sets words: a cut may be a hair off.
+    private static readonly double FromCut = Points.OfMillimetres(0.71m);
+
     private readonly FrontFace _face;
     private readonly ImmutableArray<PlacedDrawing> _drawings;
     private readonly ImmutableArray<SKRect> _pictures;
@@ -139,6 +142,10 @@ internal sealed class MovedWords
 
     private bool Holds(int ground, SKRect box)
     {
+        // A plate may run over the cut of a round label; words may not.
+        if (_face.Round && !IsInBounds(box, (_face.Left + FromCut, _face.Top + FromCut, _face.Width - 2 * FromCut,
+            _face.Height - 2 * FromCut), round: true))
+            return false;
         var with = box;
         with.Inflate((float)(Edge * _ease), (float)(Edge * _ease));
         // A frame or a ring round the words is a bound too.

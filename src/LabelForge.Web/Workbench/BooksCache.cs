@@ -52,6 +52,9 @@ public sealed class BooksCache : IDisposable
         catch (InputException e)
         {
             Trouble = e.Problem;
+            // Pages keep an answer until the books change, and this is none: whoever writes now will be through soon.
+            if (e.Problem.Code == "books.busy")
+                _look.Start();
             return otherwise;
         }
         catch (OperationCanceledException)

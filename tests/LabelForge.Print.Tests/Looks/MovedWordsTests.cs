@@ -57,6 +57,15 @@ public sealed class MovedWordsTests
     }
 
     [Fact]
+    public void Words_on_a_plate_that_runs_over_a_round_labels_cut_stop_at_the_cut()
+    {
+        var layout = Moved("front-round-2in", "colour-block", OrnamentFamily.All[20],
+            Asked((Role.Name, 47, 0), (Role.Identity, -2, -6.1)));
+        FrontTests.Lawful(layout, "the name moved to the right");
+        Assert.InRange(layout.Moved[Role.Name].X, 0, 46);
+    }
+
+    [Fact]
     public void The_net_quantity_is_moved_to_the_sides_and_never_up()
     {
         var (was, now) = (Moved("bar-front-2x2", "stack", null, Asked()),

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using LabelForge.Checks;
+using LabelForge.Checks.Words;
 using LabelForge.Markets;
 
 namespace LabelForge.Tests.Markets;
@@ -46,6 +47,27 @@ public sealed partial class RuleWordsTests
             Assert.All(rule.Unless, e => Assert.DoesNotContain(e.Words, message, StringComparison.Ordinal));
             Assert.All(rule.Unless, e => Assert.DoesNotContain(e.Fact.Asks, fix, StringComparison.Ordinal));
             Assert.All(rule.Unless, e => Assert.Contains(e.Fact.Id, fix, StringComparison.Ordinal));
+        }
+    }
+
+    [Fact]
+    public void What_words_claim_and_what_to_write_instead_is_told_in_French()
+    {
+        ClaimSaid[] said =
+        [
+            .. WordLists.Claims.SelectMany(c => new ClaimSaid[] { new(c.Id, "says", c.Says), new(c.Id, "instead", c.Instead) }),
+            .. WordLists.Denials.Where(d => d.Instead.Length > 0).Select(d => new ClaimSaid($"without-{d.Id}", "instead", d.Instead)),
+            new("without", "instead", "or keep it out of the product"),
+        ];
+        Assert.All(said, s => Assert.NotEqual(s.English, s.In("fr")));
+        Assert.Equal(said.Select(s => s.Id).Distinct().Order(StringComparer.Ordinal),
+            ClaimSaid.All("fr").Keys.Order(StringComparer.Ordinal));
+        foreach (var (market, rule) in Shipped.Where(r => r.Rule.Id == "claim.drug"))
+        {
+            var found = rule.Find("words", "heals", said.First(s => s.Id == "heals"), said.Last(s => s.Id == "heals"));
+            Assert.Contains("heals or cures", found.Message, StringComparison.Ordinal);
+            Assert.Contains("dit que le produit guérit", found.In("fr").Message, StringComparison.Ordinal);
+            Assert.Contains("parle du toucher", found.In("fr").Fix, StringComparison.Ordinal);
         }
     }
 

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using LabelForge.Lots;
 using LabelForge.Print.Barcodes;
 using LabelForge.Print.Output;
@@ -35,7 +36,7 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
         var page = window.Page;
         await window.GoAsync("/find");
         await page.ClickAsync("#camera-open");
-        await page.WaitForURLAsync($"**/trace/{Lot}");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex($"/trace/{Lot}$"));
         await Assertions.Expect(page.Locator("#found")).ToContainTextAsync(Lot);
         await Assertions.Expect(page.Locator("video")).ToHaveCountAsync(0);
 
@@ -73,13 +74,13 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
         await window.GoAsync("/recipes");
         await page.Locator(".rooms a").First.WaitForAsync();
         await ScanAsync(page, typed);
-        await page.WaitForURLAsync($"**/trace/{Lot}");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex($"/trace/{Lot}$"));
         await window.GoAsync("/find");
         await page.FocusAsync("#find");
         await page.Keyboard.TypeAsync(typed);
         await Assertions.Expect(page.Locator("ul.list li")).ToHaveCountAsync(1);
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync($"**/trace/{Lot}");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex($"/trace/{Lot}$"));
         Assert.Empty(window.Complaints);
     }
 

@@ -21,15 +21,14 @@ public sealed class KeyboardDayTests(Chromium chromium)
         await window.GoAsync("/");
 
         await keys.Press(".rooms a[href='/pour'], .rooms a[href='/batches']");
-        await window.Page
-            .WaitForURLAsync(url => url.Contains("pour", StringComparison.Ordinal) || url.Contains("batches", StringComparison.Ordinal));
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("pour|batches"));
         if (!window.Page.Url.EndsWith("/pour", StringComparison.Ordinal))
             await keys.Press("main a[href='/pour']");
-        await window.Page.WaitForURLAsync("**/pour");
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/pour$"));
         foreach (var scent in Scents)
             await keys.Fill($"[id='{await IdOf(window.Page, $"Pieces of {scent}")}']", "3");
         await keys.Press("#begin-pot");
-        await window.Page.WaitForURLAsync("**/pour?pot=*");
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex(@"/pour\?pot="));
         await Weigh(window.Page, keys);
         await Assertions.Expect(window.Page.Locator("#close-pot")).ToBeVisibleAsync();
         foreach (var batch in OpenBooks.Open(window.Folder).Read().Batches)
@@ -37,7 +36,7 @@ public sealed class KeyboardDayTests(Chromium chromium)
         await keys.Press("#close-pot");
 
         await keys.Press("main a[href='/run']");
-        await window.Page.WaitForURLAsync("**/run");
+        await Assertions.Expect(window.Page).ToHaveURLAsync(new Regex("/run$"));
         await keys.Press("#plan");
         await Assertions.Expect(window.Page.Locator("figure.mixed image")).ToHaveCountAsync(6);
         await keys.Press("#make-run");
@@ -121,14 +120,14 @@ public sealed class KeyboardDayTests(Chromium chromium)
         await Window.UntilAsync(() => OpenBooks.Open(window.Folder).Read().Complaints.Any(), "the complaint is in the books");
         await page.Locator("h1").FocusAsync();
         await page.Keyboard.PressAsync("/");
-        await page.WaitForURLAsync("**/find*");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/find"));
         await keys.Fill("main input", lot);
         // What a part of the lot finds stands there before.
         await Assertions.Expect(page.Locator("main ul a").First).ToHaveAttributeAsync("href", new Regex(Regex.Escape(lot)));
         await page.Keyboard.PressAsync("ArrowDown");
         await Assertions.Expect(page.Locator("main ul a").First).ToBeFocusedAsync();
         await page.Keyboard.PressAsync("Enter");
-        await page.WaitForURLAsync($"**{lot}*");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex(Regex.Escape(lot)));
     }
 
     /// <summary>Hands on a keyboard: what has the focus is reached by Tab, and shows that it has it.</summary>

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using LabelForge.Copying;
 using LabelForge.Recipes;
 using LabelForge.Records.Books;
@@ -89,7 +90,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
         foreach (var scent in Scents)
             await page.GetByLabel($"Pieces of {scent}", new() { Exact = true }).FillAsync("6");
         await page.ClickAsync("#begin-pot");
-        await page.WaitForURLAsync("**/pour?pot=*");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex(@"/pour\?pot="));
         var lines = page.Locator(".pouring .plain li");
         await Assertions.Expect(lines.First).ToBeVisibleAsync();
         // The base once, and of each scent its oil, its fragrance and its colour.
@@ -115,7 +116,7 @@ public sealed class SaturdayPageTests(Chromium chromium)
     private static async Task PrintAsync(Window window)
     {
         var page = window.Page;
-        await page.WaitForURLAsync("**/run");
+        await Assertions.Expect(page).ToHaveURLAsync(new Regex("/run$"));
         await page.ClickAsync("#plan");
         await Assertions.Expect(page.Locator("figure.mixed")).ToHaveCountAsync(6);
         await Assertions.Expect(page.Locator("figure.mixed image")).ToHaveCountAsync(60);
