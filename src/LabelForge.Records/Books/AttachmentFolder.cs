@@ -26,8 +26,8 @@ public static class AttachmentFolder
     {
         if (source.Length is 0 or > (int)MostBytes)
             throw (source.Length == 0
-                ? new InputException(null, 0, "attachment.file-empty")
-                : new InputException(null, 0, "attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
+                ? new InputException("attachment.file-empty")
+                : new InputException("attachment.too-large", ("most-bytes", MostBytes / 1_000_000)));
         var attachment = entry(Convert.ToHexStringLower(SHA256.HashData(source)));
         EntryValidation.Check(attachment);
         var path = PathOf(workshopFolder, attachment);

@@ -11,6 +11,7 @@ public sealed class BooksCache : IDisposable
     private readonly OpenDocuments _documents;
     private readonly FileWatch _watcher;
     private readonly Debounce _look;
+    private readonly Debounce _again;
 
     // The page itself, and each question or entry that is under way.
     private readonly CountdownEvent _users = new(1);
@@ -23,6 +24,7 @@ public sealed class BooksCache : IDisposable
     {
         _documents = documents;
         _look = new Debounce(TimeSpan.FromMilliseconds(200), Forget);
+        _again = new Debounce(TimeSpan.FromSeconds(5), Forget);
         _watcher = new FileWatch(documents.Folder, OpenBooks.FileName, deep: false, _look);
     }
 
@@ -52,9 +54,9 @@ public sealed class BooksCache : IDisposable
         catch (InputException e)
         {
             Trouble = e.Problem;
-            // Pages keep an answer until the books change, and this is none: whoever writes now will be through soon.
-            if (e.Problem.Code == "books.busy")
-                _look.Start();
+            // Pages keep an answer until the books change, and this is none: whoever writes now will be through soon, and a disk that
+            // was taken out may be back.
+            (e.Problem.Code == "books.busy" ? _look : _again).Start();
             return otherwise;
         }
         catch (OperationCanceledException)
@@ -69,6 +71,11 @@ public sealed class BooksCache : IDisposable
     public T Ask<T>(Func<IBooks?, T> ask) =>
         Using(() => OpenBooks.Exists(_documents.Folder) ? Opened().Ask<T>(books => ask(books)) : ask(null));
 
+    /// <summary>Asks the books what only the whole program knows, as where a lot went.</summary>
+    /// <exception cref="InputException">They cannot be read.</exception>
+    /// <exception cref="OperationCanceledException">The page is no longer served.</exception>
+    public T AskWhole<T>(Func<OpenBooks, T> ask) => Using(() => ask(Opened()));
+
     /// <summary>Writes into the books; makes them where there are none.</summary>
     /// <exception cref="InputException">The entry cannot stand, or the books cannot be written.</exception>
     /// <exception cref="OperationCanceledException">The page is no longer served.</exception>
@@ -76,7 +83,7 @@ public sealed class BooksCache : IDisposable
     {
         try
         {
-            return await Task.Run(() => Using(() => write(Opened())));
+            return await Task.Run(() => AskWhole(write));
         }
         finally
         {

@@ -21,17 +21,16 @@ internal static class Entry
         }
     }
 
-    /// <summary>Writes what a field may be to blame for, as an amount that is more than there is.</summary>
-    /// <param name="field">The field's id.</param>
-    /// <param name="kind">How the code of such a problem begins; anything else is not the field's.</param>
+    /// <summary>Writes what fields may be to blame for, as an amount that is more than there is.</summary>
     /// <param name="write">Writes it.</param>
-    public static async Task<T> At<T>(string field, string kind, Func<Task<T>> write)
+    /// <param name="blamed">How the code of a problem begins, and the id of the field to blame for it; anything else is no field's.</param>
+    public static async Task<T> At<T>(Func<Task<T>> write, params (string Kind, string Field)[] blamed)
     {
         try
         {
             return await write();
         }
-        catch (InputException e) when (e.Problem.Code.StartsWith(kind, StringComparison.Ordinal))
+        catch (InputException e) when (FieldFor(e, blamed) is { } field)
         {
             throw At(field, e);
         }
@@ -39,6 +38,9 @@ internal static class Entry
 
     /// <summary>A refusal by what stands in a field.</summary>
     public static InputException At(string field, InputException refusal) => new(refusal.Problem with { Path = Field + field });
+
+    private static string? FieldFor(InputException e, (string Kind, string Field)[] blamed) =>
+        blamed.FirstOrDefault(b => e.Problem.Code.StartsWith(b.Kind, StringComparison.Ordinal)).Field;
 
     /// <summary>Whether a field is to blame.</summary>
     public static bool IsAtField(Problem? problem) => problem?.Path is [Field, ..];

@@ -165,10 +165,32 @@ public sealed class Window : IAsyncDisposable
 
     public async ValueTask DisposeAsync()
     {
+        await TellLastAsync();
         await _context.DisposeAsync();
         await _server.DisposeAsync();
         Directory.Delete(Folder, recursive: true);
     }
+
+    // What stood on the page last, beside a test that failed: nobody was there to look at it.
+    private async Task TellLastAsync()
+    {
+        if (TestContext.Current.TestOutputHelper is not { } output || Page.IsClosed)
+            return;
+        try
+        {
+            var text = await Page.EvaluateAsync<string>(LastSeen).WaitAsync(TimeSpan.FromSeconds(5));
+            output.WriteLine($"{Page.Url}\n{text}\n{string.Join('\n', _complaints)}");
+        }
+        catch (Exception e) when (e is PlaywrightException or TimeoutException)
+        {
+            output.WriteLine($"{Page.Url}: {e.Message}");
+        }
+    }
+
+    private const string LastSeen = """
+        () => [document.activeElement?.outerHTML.slice(0, 200), document.querySelector('dialog[open]')?.innerText, document.body.innerText]
+            .filter(text => text).join('\n')
+        """;
 
     // The invented example that the command ships.
     internal static void WriteExample(string folder)

@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Records.Books;
 using LabelForge.Web.Editing;
 using LabelForge.Web.Serving;
@@ -47,6 +48,20 @@ public sealed class BooksCacheTests : IDisposable
         await away;
         await Assert.ThrowsAsync<OperationCanceledException>(() => _books.WriteAsync(_ => 0));
         Assert.Throws<OperationCanceledException>(() => _books.Ask(_ => 0));
+        _books.Dispose();
+    }
+
+    [Theory]
+    [InlineData("books.busy")]
+    [InlineData("books.disk-error")]
+    public async Task What_could_not_be_asked_is_asked_again_though_nothing_was_written(string trouble)
+    {
+        var before = _books.Version;
+        Assert.Equal(7, _books.Asked<int>(_ => throw new InputException(trouble), otherwise: 7));
+        Assert.Equal(trouble, _books.Trouble?.Code);
+        await Browsing.Window.UntilAsync(() => _books.Version > before, "pages are told to ask again");
+        Assert.Equal(8, _books.Asked(_ => 8, otherwise: 7));
+        Assert.Null(_books.Trouble);
         _books.Dispose();
     }
 }

@@ -115,7 +115,7 @@ public partial class BatchPage
         var (receipt, lines) = (Known(books => books.ReceiptOf(number)), Seen!.Lines);
         var at = lines.ToList().FindIndex(l => l.Line.Material == receipt.Material);
         if (at < 0)
-            throw new InputException(null, 0, "batch.bottle-of-another", ("bottle", $"M{number}"), ("material", receipt.Material),
+            throw new InputException("batch.bottle-of-another", ("bottle", $"M{number}"), ("material", receipt.Material),
                 ("lot", Lot));
         (_at, _from) = (at, $"{receipt.Id}");
         return Task.FromResult(Say["batch-page.scanned", $"M{number}", lines[at].Line.Name]);
@@ -136,7 +136,7 @@ public partial class BatchPage
         var written = await Write(WeighForm, async form =>
         {
             var material = Workshop?.Materials.GetValueOrDefault(line.Material)
-                ?? throw new InputException(null, 0, "form.product-gone", ("material", line.Material));
+                ?? throw new InputException("form.product-gone", ("material", line.Material));
             // A bare figure is what the scale shows: grams.
             var grams = Entry.At("weighed", () => Entry.Needed(_weighed, "form.no-weighed") is var text
                 && decimal.TryParse(Loose.Money(text), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var bare)
@@ -144,8 +144,8 @@ public partial class BatchPage
                     : MaterialAmount.Read(material, Loose.Amount(text), Workshop.Dictionary).OrRefuse());
             int? from = _from.Length == 0 ? null : Entry.Count(_from, Say["entry.lot"]);
             form.Ask(Known(books => Slips.OfWeighing(books, Lot, line.Material, grams, from, Options.Today(), Options.Today())));
-            await Entry.At("weighed", "stock.", () => form.Several(BookLists.Weighing,
-                book => Production.Weigh(book, Lot, line.Material, grams, from, Options.Today(), By)));
+            await Entry.At(() => form.Several(BookLists.Weighing,
+                book => Production.Weigh(book, Lot, line.Material, grams, from, Options.Today(), By)), ("stock.", "weighed"));
             return Say["batch-page.written", Words.Grams(grams), line.Name];
         }, Weigh);
         if (!written)

@@ -84,7 +84,7 @@ public partial class PrintPage
         try
         {
             if (View.IsOld)
-                throw new InputException(null, 0, "form.printed-out-of-date");
+                throw new InputException("form.printed-out-of-date");
             if (LotWrong is not null)
                 return;
             var first = _first.Length == 0 ? FirstOf(stock) : Entry.At("first", () => Whole(_first, Say["print-page.first-free"]));
@@ -113,7 +113,7 @@ public partial class PrintPage
     private static int Whole(string text, string what) =>
         int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var value)
             ? value
-            : throw new InputException(null, 0, "form.not-this-number", ("text", text.Trim()), ("what", what));
+            : throw new InputException("form.not-this-number", ("text", text.Trim()), ("what", what));
 
     private string Sheets(SheetOrder order) => (order.Stock.Kind, order.Plan().Sheets) switch
     {

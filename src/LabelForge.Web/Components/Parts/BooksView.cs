@@ -51,7 +51,7 @@ public abstract class BooksView : FormView, IDisposable
     /// <summary>Asks the books for something that a form is about to write.</summary>
     /// <exception cref="InputException">There are none yet, or they cannot be read.</exception>
     protected T Known<T>(Func<IBooks, T> ask) =>
-        BooksCache.Ask(books => ask(books ?? throw new InputException(null, 0, "form.no-books-yet")));
+        BooksCache.Ask(books => ask(books ?? throw new InputException("form.no-books-yet")));
 
     /// <summary>Why the books could not be asked the last time; null where they could.</summary>
     protected Problem? BooksTrouble => BooksCache.Trouble is { } trouble ? PageWords.Of(trouble, PageSay.Language) : null;
