@@ -68,12 +68,17 @@ internal sealed class CheckedRecipe : IDisposable
     {
         _folder.Write("recipes/thing.yaml",
             $"name: Thing\nidentity: {Identity}\nproduct: {Kind}\npieces: 1\nnet: {Net}\n{More}materials:\n{string.Concat(_uses)}");
-        var workshop = Workshop.Open(_folder.Path);
-        var batch = BatchFormula.Of(workshop, workshop.Recipe("thing"));
+        return FactsOf(Workshop.Open(_folder.Path), "thing", market, On);
+    }
+
+    /// <summary>What the checks read of a recipe in a workshop.</summary>
+    public static RecipeFacts FactsOf(Workshop workshop, string recipe, Market market, DateOnly on)
+    {
+        var batch = BatchFormula.Of(workshop, workshop.Recipe(recipe));
         var kind = ProductKindOf.Recipe(batch.Recipe);
-        var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, On);
+        var declaration = DeclarationBuilder.Build(workshop, batch, kind, market, on);
         var content = LabelContentBuilder.Build(workshop, batch, kind, declaration,
-            Panel.Rectangle(Length.FromInches(2), Length.FromInches(4)), null, On);
-        return new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = On };
+            Panel.Rectangle(Length.FromInches(2), Length.FromInches(4)), null, on);
+        return new RecipeFacts(workshop, batch, kind, declaration, content, []) { On = on };
     }
 }
