@@ -5,10 +5,12 @@ namespace LabelForge.Checks.Subjects;
 /// <summary>What the label's words claim and deny.</summary>
 internal static class ClaimChecks
 {
-    public static void Check(CheckCase label)
+    public static void Check(CheckCase label) => Check(label, new ClaimText(label.Label.Rest));
+
+    /// <summary>Checks words that may have been looked through for another market already.</summary>
+    internal static void Check(CheckCase label, ClaimText text)
     {
         var where = label.Label.Own is null ? "words" : label.Where;
-        var text = new ClaimText(label.Label.Rest);
         foreach (var (claim, words) in Made(text, label))
         {
             if (Rule(claim.Makes, label.MeantAs) is { } rule)
@@ -30,7 +32,7 @@ internal static class ClaimChecks
     // What is found by its meaning is told where no words of the same weight tell it already: "Moisturizes dry skin" once.
     private static IEnumerable<(ClaimWords Claim, string[] Words)> Made(ClaimText text, CheckCase label)
     {
-        var all = WordLists.Claims.Where(c => c.HoldsIn(label.Market)).Select(c => (Claim: c, Hits: WordCheck.Hits(text, c).ToArray()))
+        var all = WordLists.Claims.Where(c => c.HoldsIn(label.Market)).Select(c => (Claim: c, Hits: text.Hits(c)))
             .Where(c => c.Hits.Length > 0).ToArray();
         var told = all.SelectMany(c => c.Hits.Where(h => !h.ByMeaning).Select(h => (c.Claim.Makes, h.Span))).ToList();
         foreach (var (claim, hits) in all)

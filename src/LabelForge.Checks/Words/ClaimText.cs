@@ -10,6 +10,7 @@ internal sealed class ClaimText
     private string? lower;
     private readonly Dictionary<int, ImmutableArray<SentenceGrammar>> grammars = [];
     private readonly Dictionary<WordClass, ImmutableArray<WordSpan>> spans = [];
+    private readonly Dictionary<ClaimWords, ImmutableArray<ClaimHit>> hits = [];
     private HashSet<string>? languages;
 
     /// <summary>A text.</summary>
@@ -34,6 +35,14 @@ internal sealed class ClaimText
     {
         if (!spans.TryGetValue(words, out var known))
             spans.Add(words, known = words.In(Lower));
+        return known;
+    }
+
+    /// <summary>The words of it that make a claim; the same in every market, so looked for once.</summary>
+    public ImmutableArray<ClaimHit> Hits(ClaimWords claim)
+    {
+        if (!hits.TryGetValue(claim, out var known))
+            hits.Add(claim, known = [.. WordCheck.Hits(this, claim)]);
         return known;
     }
 

@@ -8,7 +8,7 @@ namespace LabelForge.Checks.Words;
 /// </summary>
 internal static class OtherLanguageClaims
 {
-    private sealed record Language(string Id, PhraseSet Drug, PhraseSet Not, PhraseSet Acts, PhraseSet Ails);
+    private sealed record Language(string Id, PhraseSet Drug, PhraseSet Not, PhraseSet Acts, PhraseSet Meant, PhraseSet Ails);
 
     // Of the words of a line so many tell its language.
     private const double LeastKnown = 0.3;
@@ -16,7 +16,8 @@ internal static class OtherLanguageClaims
     private static readonly Lazy<ImmutableArray<Language>> Held = new(() =>
         [.. YamlRecord.Embedded("markets/Words/claims-other-languages.yaml").Select(r => new Language(r.Text("language", "da"),
             PhraseSet.Of(r.Texts("drug", "[helbreder]")), PhraseSet.Of(r.Texts("not", "[ikke]")),
-            PhraseSet.Of(r.Texts("acts", "[lindrer]")), PhraseSet.Of(r.Texts("ails", "[hoste]"))))]);
+            PhraseSet.Of(r.Texts("acts", "[lindrer]")),
+            PhraseSet.Of(r.Has("meant") ? r.Texts("meant", "[mod]") : []), PhraseSet.Of(r.Texts("ails", "[hoste]"))))]);
 
     /// <summary>The words of a text that make a medicine of the product.</summary>
     /// <param name="text">The words that are judged.</param>
@@ -38,21 +39,31 @@ internal static class OtherLanguageClaims
         }
     }
 
-    // What is done, and to what ails, in one sentence and so few words apart: before it, or behind it as Hungarian has it.
+    // What is done, and to what ails, in one sentence and so few words apart: before it, or behind it as Hungarian has it. What
+    // it is meant for stands right before it, or a word before it: "for burns", "for small burns".
     private const int MostApart = 40;
+    private const int MostMeantApart = 12;
 
     private static IEnumerable<WordSpan> Acts(ClaimText text, Language language)
     {
-        var acts = language.Acts.In(text).ToArray();
-        if (acts.Length == 0)
+        var ails = language.Ails.In(text).ToArray();
+        if (ails.Length == 0)
             yield break;
-        foreach (var ails in language.Ails.In(text))
+        foreach (var act in language.Acts.In(text))
         {
-            foreach (var act in acts)
+            foreach (var ill in ails)
             {
-                var (start, end) = (Math.Min(act.Index, ails.Index), Math.Max(act.Index + act.Length, ails.Index + ails.Length));
-                if (end - start - act.Length - ails.Length is > 0 and <= MostApart && text.At(start, 0).To >= end)
+                var (start, end) = (Math.Min(act.Index, ill.Index), Math.Max(act.Index + act.Length, ill.Index + ill.Length));
+                if (end - start - act.Length - ill.Length is > 0 and <= MostApart && text.At(start, 0).To >= end)
                     yield return new(start, end);
+            }
+        }
+        foreach (var meant in language.Meant.In(text))
+        {
+            foreach (var ill in ails)
+            {
+                if (ill.Index - meant.Index - meant.Length is > 0 and <= MostMeantApart && text.At(meant.Index, 0).To >= ill.Index)
+                    yield return new(meant.Index, ill.Index + ill.Length);
             }
         }
     }

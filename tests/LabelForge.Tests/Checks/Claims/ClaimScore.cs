@@ -39,11 +39,14 @@ internal sealed record ClaimOutcome(ClaimSentence Sentence, string Market, strin
         Judged.GetOrAdd((corpus, language), key => new(() => [.. ClaimSentence.Read(key.Language, key.Corpus).SelectMany(Of)])).Value;
 
     /// <summary>Judges a sentence everywhere.</summary>
-    public static IEnumerable<ClaimOutcome> Of(ClaimSentence sentence) => MarketBook.Shipped.All.SelectMany(m => In(sentence, m));
-
-    private static IEnumerable<ClaimOutcome> In(ClaimSentence sentence, Market market)
+    public static IEnumerable<ClaimOutcome> Of(ClaimSentence sentence)
     {
-        var told = Told(sentence, market);
+        var findings = new ClaimFindings(sentence.Text, sentence.Names);
+        return MarketBook.Shipped.All.SelectMany(m => In(sentence, m, Told(findings, m)));
+    }
+
+    private static IEnumerable<ClaimOutcome> In(ClaimSentence sentence, Market market, HashSet<string> told)
+    {
         var wanted = sentence.Wanted.Where(w => w.HoldsIn(market.Id) && Exists(w.Rules[0], market)).ToArray();
         foreach (var must in wanted.Where(w => !w.Optional))
             yield return new(sentence, market.Id, must.Rules[0], new(1, must.Rules.Any(told.Contains) ? 1 : 0, 0));
@@ -58,12 +61,10 @@ internal sealed record ClaimOutcome(ClaimSentence Sentence, string Market, strin
 
     private static DateOnly Day => new(2026, 11, 25);
 
-    private static HashSet<string> Told(ClaimSentence sentence, Market market)
+    private static HashSet<string> Told(ClaimFindings findings, Market market)
     {
-        var names = sentence.Names.ToArray();
-        var told = ClaimFindings.Of(sentence.Text, names, SoldAs.Cosmetic, market).Select(f => f.Rule).ToHashSet();
-        told.UnionWith(ClaimFindings.Of(sentence.Text, names, SoldAs.Soap, market).Select(f => f.Rule)
-            .Where(r => r == "claim.makes-soap-a-cosmetic"));
+        var told = findings.In(market, SoldAs.Cosmetic).Select(f => f.Rule).ToHashSet();
+        told.UnionWith(findings.In(market, SoldAs.Soap).Select(f => f.Rule).Where(r => r == "claim.makes-soap-a-cosmetic"));
         return told;
     }
 }
