@@ -118,6 +118,18 @@ internal readonly record struct ClaimPlace(ClaimText Text, int From, int To, int
     /// <summary>What stands after the words in it.</summary>
     public string After => Text.Folded[End..To];
 
+    /// <summary>Whether one of two words is listed beside the other: with a comma or an "and" between them, and nothing else.</summary>
+    public bool Lists(WordSpan one, WordSpan other)
+    {
+        var (end, start) = one.Start < other.Start ? (one.End, other.Start) : (other.End, one.Start);
+        if (start <= end || start - end > MostOfJoin)
+            return false;
+        var between = Text.Folded[end..start].Trim();
+        return between == "," || Grammars.Any(g => g.And.Contains(between.TrimStart(',', ' '), StringComparer.OrdinalIgnoreCase));
+    }
+
+    private const int MostOfJoin = 7;
+
     /// <summary>Whether it is asked.</summary>
     public bool IsAsked => To < Text.Folded.Length && Text.Folded[To] == '?';
 

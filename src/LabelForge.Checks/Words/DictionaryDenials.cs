@@ -46,7 +46,7 @@ internal static partial class DictionaryDenials
         var known = RunsOf(dictionary);
         foreach (Match match in Pattern.Value.Matches(text.Folded))
         {
-            if (WordCheck.IsNot(text.Folded, match.Index))
+            if (WordCheck.IsNot(text.Folded, match.Index) || WordContext.IsAnsweredNo(text.At(match.Index, match.Length)))
                 continue;
             var item = match.Groups["x"];
             if (item.Index == match.Index)

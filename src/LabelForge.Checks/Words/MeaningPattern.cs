@@ -66,7 +66,8 @@ internal sealed partial class MeaningPattern
         return parts;
     }
 
-    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}0-9%'’]+(?:[.,][0-9]+%?)?){0,6},?[\s-]+(?:\p{L}{1,5}['’])?$")]
+    // Behind a comma three at most: "the pain, after a week, is gone", and not "the pain, when the last of the bars is gone".
+    [GeneratedRegex(@"^(?:,?[\s-]+[\p{L}0-9%'’]+(?:[.,][0-9]+%?)?){0,6},?[\s-]+(?:\p{L}{1,5}['’])?$(?<!,(?:[\s-]+[^\s,-]+){4,}[\s-]+)")]
     private static partial Regex WordsBetween();
 
     [GeneratedRegex(@"^,?[\s-]+(?:\p{L}{1,5}['’])?$")]

@@ -4,7 +4,8 @@ namespace LabelForge.Checks.Words;
 
 /// <summary>
 /// What is said to heal, to treat or to disinfect in the official languages of the Union that have no grammar: words, and those
-/// that deny them before them in their sentence. They count on a label that is in that language, in part or whole.
+/// that deny them before them in their sentence. They count on a label that is in that language, in part or whole; what is
+/// done together with what ails counts in a sentence too short to tell its language by.
 /// </summary>
 internal static class OtherLanguageClaims
 {
@@ -30,21 +31,25 @@ internal static class OtherLanguageClaims
             .Concat(LanguageOf.Find(label) is { } whole ? [whole] : []).Select(l => l.Language)]);
         foreach (var language in Held.Value)
         {
-            var drugs = language.Drug.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length));
-            foreach (var span in drugs.Concat(Acts(text, language)))
+            var drugs = language.Drug.In(text).Select(m => (Span: new WordSpan(m.Index, m.Index + m.Length), Done: false));
+            foreach (var (span, done) in drugs.Concat(Acts(text, language)))
             {
-                if (spoken.Value.Contains(language.Id) && !language.Not.IsIn(text.At(span.Start, span.End - span.Start).Before))
+                var place = text.At(span.Start, span.End - span.Start);
+                if ((spoken.Value.Contains(language.Id) || (done && !IsKnown(text.Written[place.From..place.To])))
+                    && !language.Not.IsIn(place.Before))
                     yield return WordCheck.Plain(text.Written[span.Start..span.End]);
             }
         }
     }
+
+    private static bool IsKnown(string sentence) => LanguageOf.Find(sentence) is { Share: >= LeastKnown };
 
     // What is done, and to what ails, in one sentence and so few words apart: before it, or behind it as Hungarian has it. What
     // it is meant for stands right before it, or a word before it: "for burns", "for small burns".
     private const int MostApart = 40;
     private const int MostMeantApart = 12;
 
-    private static IEnumerable<WordSpan> Acts(ClaimText text, Language language)
+    private static IEnumerable<(WordSpan Span, bool Done)> Acts(ClaimText text, Language language)
     {
         var ails = language.Ails.In(text).ToArray();
         if (ails.Length == 0)
@@ -55,7 +60,7 @@ internal static class OtherLanguageClaims
             {
                 var (start, end) = (Math.Min(act.Index, ill.Index), Math.Max(act.Index + act.Length, ill.Index + ill.Length));
                 if (end - start - act.Length - ill.Length is > 0 and <= MostApart && text.At(start, 0).To >= end)
-                    yield return new(start, end);
+                    yield return (new(start, end), true);
             }
         }
         foreach (var meant in language.Meant.In(text))
@@ -63,7 +68,7 @@ internal static class OtherLanguageClaims
             foreach (var ill in ails)
             {
                 if (ill.Index - meant.Index - meant.Length is > 0 and <= MostMeantApart && text.At(meant.Index, 0).To >= ill.Index)
-                    yield return new(meant.Index, ill.Index + ill.Length);
+                    yield return (new(meant.Index, ill.Index + ill.Length), false);
             }
         }
     }

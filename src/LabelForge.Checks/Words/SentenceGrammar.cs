@@ -28,11 +28,13 @@ internal sealed class SentenceGrammar
     private readonly Lazy<Regex> answers;
     private readonly Lazy<Regex> givesBefore;
     private readonly Lazy<Regex> givesAfter;
+    private readonly Lazy<Regex> sensed;
+    private readonly Lazy<Regex> scent;
 
     private SentenceGrammar(YamlRecord record)
     {
         record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures",
-            "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and");
+            "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and", "times", "presents", "senses", "scents");
         Language = record.Text("id", "en");
         string List(string key) =>
         $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
@@ -46,7 +48,11 @@ internal sealed class SentenceGrammar
         warnsFirst = new(() => At($@"^\W*{List("warns first")}(?!\p{{L}})"));
         warns = new(() => Words(List("warns")));
         warnsNot = new(() => Words(List("warns not")));
-        figure = new(() => At($@"^(?:\W+\p{{L}}+){{0,2}}?\W+{List("figures")}(?!\p{{L}})"));
+        var word = $@"(?!{List("times")}(?!\p{{L}}))\p{{L}}+";
+        figure = new(() => At(
+            $@"^(?:(?:\W+{word}){{0,2}}?\W+{List("figures")}|(?:\s+[\p{{L}}']+){{0,5}}?\s+{List("presents")})(?!\p{{L}})"));
+        sensed = new(() => At($@"(?<!\p{{L}}){List("senses")}(?:\s+(?!{List("and")}(?!\p{{L}})){List("small")}){{0,2}}(?:\s+|')$"));
+        scent = new(() => At($@"^[\s,:]+{List("scents")}(?!\p{{L}})"));
         placeAfter = new(() => At($@"^[\s-]+(?=\p{{Lu}}){List("places")}(?!\p{{L}})"));
         placeBefore = new(() => At($@"(?<!\p{{L}}){List("places")}\s+(?:\p{{Ll}}+['\s]\s*){{0,2}}$"));
         houseAfter = new(() => At($@"^(?:\s+\p{{Lu}}[\p{{L}}']*){{0,2}}\s+(?=\p{{Lu}}){List("houses")}(?!\p{{L}})"));
@@ -116,6 +122,12 @@ internal sealed class SentenceGrammar
 
     /// <summary>Research or charity, named after a word.</summary>
     public Regex GivesAfter => givesAfter.Value;
+
+    /// <summary>What tells that a thing smells or is called like the word after it; held against the text before that.</summary>
+    public Regex Sensed => sensed.Value;
+
+    /// <summary>What tells that the word before it is a scent or a name; held against the text after that.</summary>
+    public Regex Scent => scent.Value;
 
     /// <summary>What denies an ingredient named after it.</summary>
     public IReadOnlyList<string> Lacks { get; }

@@ -32,17 +32,22 @@ public static partial class WordCheck
         }
     }
 
-    // "The cough of the old van" says nothing of the product; "Coughs?" asks whoever has one.
-    private static bool IsEverydayAlone(ClaimPlace place, WordSpan span, string language) =>
-        place.Grammars.Select(g => g.Language).Append(language).Distinct().Select(WordLists.Everyday)
-            .Any(words => words is not null && place.Text.Of(words).Contains(span))
-            && !(place.IsAsked && place.Sentence.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= MostOfAsking);
+    // "The cough of the old van" says nothing of the product; "Coughs?" asks whoever has one, and "coughs and colds" lists what it is for.
+    private static bool IsEverydayAlone(ClaimPlace place, WordSpan span, string language)
+    {
+        var words = (place.Grammars is [var only] ? new[] { only.Language, language } : [language]).Distinct()
+            .Select(WordLists.Everyday).OfType<WordClass>().Select(place.Text.Of).FirstOrDefault(spans => spans.Contains(span));
+        return !words.IsDefault && !words.Any(w => place.Lists(span, w))
+            && !(place.IsAsked && !place.After.Any(char.IsLetter)
+                && place.Sentence.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= MostOfAsking);
+    }
 
     private const int MostOfAsking = 3;
 
     /// <summary>The words of a text by which it denies something; null where it does not.</summary>
     internal static string? Denial(ClaimText text, DenialWords denial) =>
-        denial.Words.In(text).FirstOrDefault(m => !IsNot(text.Folded, m.Index)) is { } match
+        denial.Words.In(text)
+            .FirstOrDefault(m => !IsNot(text.Folded, m.Index) && !WordContext.IsAnsweredNo(text.At(m.Index, m.Length))) is { } match
             ? Plain(text.Written.Substring(match.Index, match.Length))
             : null;
 

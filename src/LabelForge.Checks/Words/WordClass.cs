@@ -35,11 +35,20 @@ internal sealed class WordClass
         {
             record.OnlyKeys("id", "words");
             var id = record.Text("id", "the name of a class");
-            words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Name(w) is not { } other ? [w]
-                : words.TryGetValue(other, out var held) ? held : throw record.RefuseAt("words", "claims.no-such-class", ("class", w)))]);
+            words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Expanded(w, words, record))]);
         }
         return words.ToImmutableDictionary(w => w.Key, w => new WordClass(w.Value), StringComparer.Ordinal);
     }
+
+    // "{stems}{forms}" is every word of the one grown together with every word of the other.
+    private static IEnumerable<string> Expanded(string word, Dictionary<string, ImmutableArray<string>> classes, YamlRecord record) =>
+        word.IndexOf("}{", StringComparison.Ordinal) is var joint and > 0
+            ? from first in Expanded(word[..(joint + 1)], classes, record)
+              from second in Expanded(word[(joint + 1)..], classes, record)
+              select first + second
+            : Name(word) is not { } other ? [word]
+                : classes.TryGetValue(other, out var held) ? held
+                    : throw record.RefuseAt("words", "claims.no-such-class", ("class", word));
 
     /// <summary>The class that a word of a pattern names, as <c>{name}</c>; null where it is a word of its own.</summary>
     public static string? Name(string word) => word is ['{', .. var name, '}'] ? name : null;

@@ -9,14 +9,19 @@ namespace LabelForge.Checks.Words;
 /// right behind it: "heilt keine Krankheiten";</item>
 /// <item>it is asked, and the answer denies it: "Does it cure eczema? No.";</item>
 /// <item>it is part of a place's or a business's name: "Acne Street";</item>
-/// <item>the words beside it tell of research or charity: "a share goes to eczema research".</item>
+/// <item>the words beside it tell of research or charity: "a share goes to eczema research";</item>
+/// <item>it says what a thing smells like, or is itself a scent or a name: "smells like a pharmacy", "Poison Ivy, a scent of
+/// green leaf".</item>
 /// </list>
 /// </summary>
 internal static partial class WordContext
 {
     /// <summary>Whether the words claim nothing where they stand.</summary>
     public static bool ClaimsNothing(ClaimPlace place) =>
-        place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g));
+        place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g) || IsScent(place, g));
+
+    /// <summary>Whether it is asked, and the answer denies it: "Is it vegan? No."</summary>
+    public static bool IsAnsweredNo(ClaimPlace place) => place.Grammars.Any(g => AnsweredNo(place, g));
 
     /// <summary>Whether what the words act on makes them a figure of speech: "heals the soul".</summary>
     public static bool IsFigure(ClaimPlace place) => place.Grammars.Any(g => g.Figure.IsMatch(place.After));
@@ -52,9 +57,15 @@ internal static partial class WordContext
 
     private static bool IsName(ClaimPlace place, SentenceGrammar grammar) => char.IsUpper(place.Words[0])
         && (grammar.PlaceAfter.IsMatch(place.After)
+            || grammar.PlaceAfter.IsMatch(place.Words[FirstWord(place.Words)..])
             || grammar.PlaceBefore.IsMatch(place.Before)
             || grammar.HouseAfter.IsMatch(place.After)
             || grammar.HouseBefore.IsMatch(place.Before));
+
+    private static int FirstWord(string words) => words.TakeWhile(char.IsLetter).Count();
+
+    private static bool IsScent(ClaimPlace place, SentenceGrammar grammar) =>
+        grammar.Sensed.IsMatch(place.Before) || grammar.Scent.IsMatch(place.After);
 
     private static bool Gives(ClaimPlace place, SentenceGrammar grammar) =>
         grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After);
