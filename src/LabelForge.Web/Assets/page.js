@@ -56,6 +56,20 @@
   window.addEventListener("submit", once, true);
   window.addEventListener("click", once, true);
   new MutationObserver((changes) => { for (const c of changes) busy(c.target, false); }).observe(document, { subtree: true, attributes: true, attributeFilter: ["data-once"] });
+  // A page may move under a press: the field that is left says what is wrong with it, and what stands below goes down before the
+  // button of the mouse comes up. What was pressed and moved away is pressed all the same; whoever moves off it calls the press back.
+  let held = null;
+  window.addEventListener("pointerdown", (event) => {
+    const what = event.isPrimary && event.button === 0 && event.target instanceof Element && event.target.closest("button, a[href], summary");
+    held = what ? { what, x: event.clientX, y: event.clientY } : null;
+  }, true);
+  window.addEventListener("pointerup", (event) => {
+    const was = held;
+    held = null;
+    if (!was || (event.target instanceof Node && was.what.contains(event.target))) return;
+    if (was.what.isConnected && Math.hypot(event.clientX - was.x, event.clientY - was.y) < 4) was.what.click();
+  }, true);
+  window.addEventListener("pointercancel", () => { held = null; }, true);
   // The key / looks for anything, from every page; what is typed stays typed.
   document.addEventListener("keydown", (event) => {
     const typing = event.target instanceof HTMLElement && (event.target.matches("input, textarea, select") || event.target.isContentEditable);
@@ -153,6 +167,8 @@
     // How many dots of the screen a drawing's unit takes.
     dots: (selector) => document.querySelector(selector)?.getScreenCTM()?.a ?? 0,
     copy: (text) => navigator.clipboard.writeText(text),
+    // The field that work goes on in; who went to another one meanwhile is left there.
+    goOn: (id) => { if (!document.activeElement?.matches(`main :is(input, select, textarea):not(#${id})`)) labelforge.focus(id); },
     // Who is typing there already is left alone: what is selected would be typed over.
     focus: (id) => { const e = document.getElementById(id); if (e && e !== document.activeElement) { e.focus(); if (e.select) e.select(); } },
   };

@@ -64,6 +64,8 @@
     }
   };
   window.labelforgeScan = {
+    // How many hear a scanner: a page that has just been drawn has asked for it and may not be heard yet.
+    get hears() { return listeners.length; },
     listen: (ref) => { listeners.push(ref); },
     leave: (ref) => { const at = listeners.findIndex((l) => l._id === ref._id); if (at >= 0) listeners.splice(at, 1); },
     // Says why where there is no picture: denied, none, busy.

@@ -115,7 +115,7 @@ public sealed class BooksPagesTests(Chromium chromium)
         await page.GetByRole(AriaRole.Button, new() { Name = "Correct it" }).ClickAsync();
         await Assertions.Expect(page.GetByText("stands instead.", new() { Exact = false })).ToBeVisibleAsync();
         Assert.Contains(OpenBooks.Open(window.Folder).Read().Sales, s => s.To == "B. Reader");
-        Assert.Equal(2, await page.Locator("tr.struck").CountAsync());
+        await Assertions.Expect(page.Locator("tr.struck")).ToHaveCountAsync(2);
     }
 
     [Fact]

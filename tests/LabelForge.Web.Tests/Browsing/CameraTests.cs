@@ -72,7 +72,6 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
         var page = window.Page;
         var typed = "]d2" + Piece.Message.Replace(Gs1ElementString.Separator.ToString(), "", StringComparison.Ordinal);
         await window.GoAsync("/recipes");
-        await page.Locator(".rooms a").First.WaitForAsync();
         await ScanAsync(page, typed);
         await Assertions.Expect(page).ToHaveURLAsync(new Regex($"/trace/{Lot}$"));
         await window.GoAsync("/find");
@@ -98,10 +97,15 @@ public sealed class CameraTests(Chromium chromium) : IDisposable
             await Sent("0x0", 0)], s => Assert.Equal(400, s));
     }
 
-    // As fast as a scanner, and from one place: keys sent one by one over a busy machine may come slower than a hand's.
-    internal static Task ScanAsync(IPage page, string typed) => page.EvaluateAsync(
-        "typed => { for (const key of [...typed, 'Enter']) document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, "
-            + "bubbles: true, cancelable: true })); }", typed);
+    // As fast as a scanner, and from one place: keys sent one by one over a busy machine may come slower than a hand's. Before it the
+    // page listens: the frame on every page, and a page that does more with a code after it.
+    internal static async Task ScanAsync(IPage page, string typed, bool thePageItself = false)
+    {
+        await page.WaitForFunctionAsync("least => labelforgeScan.hears >= least", thePageItself ? 2 : 1);
+        await page.EvaluateAsync(
+            "typed => { for (const key of [...typed, 'Enter']) document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key, "
+                + "bubbles: true, cancelable: true })); }", typed);
+    }
 
     private static void Begin(string folder)
     {

@@ -52,4 +52,29 @@ public sealed class FocusTests(Chromium chromium)
         await Window.UntilAsync(() => window.File("recipes/harbour-wall-bar.yaml")
             .Contains("name: Harbour Wall of two", StringComparison.Ordinal), "every letter is in the file");
     }
+
+    // Quicker than the page: in the field of what came out before the page goes on to the next weight.
+    private const string QuickAtTheBench = """
+        Object.defineProperty(window, 'labelforge', { configurable: true, set(own) {
+          const goOn = own.goOn;
+          own.goOn = id => { document.getElementById('made').focus(); goOn(id); window.wentOn = true; };
+          Object.defineProperty(window, 'labelforge', { value: own });
+        } });
+        """;
+
+    [Fact]
+    public async Task Who_goes_on_to_another_field_after_a_weighing_is_left_there()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true);
+        FilledBooks.Fill(window.Folder);
+        var page = window.Page;
+        await window.Context.AddInitScriptAsync(QuickAtTheBench);
+        await window.GoAsync($"/batches/{FilledBooks.OpenLot}");
+        await page.FillAsync("#weighed", "1");
+        await page.PressAsync("#weighed", "Enter");
+        await page.WaitForFunctionAsync("() => window.wentOn");
+        await Assertions.Expect(page.Locator("#made")).ToBeFocusedAsync();
+        await Assertions.Expect(page.Locator(".notice.well")).ToContainTextAsync("1.00 g");
+        Assert.Empty(window.Complaints);
+    }
 }

@@ -49,7 +49,7 @@ public sealed class KeepingTests(Chromium chromium)
             "a draft is kept");
         await window.Page.ReloadAsync();
         await window.Page.Locator("h1").WaitForAsync();
-        Assert.Equal("450", await window.Page.InputValueAsync("#amount-0"));
+        await Assertions.Expect(window.Page.Locator("#amount-0")).ToHaveValueAsync("450");
         Assert.Equal(before, window.File(Recipe));
         await window.Page.FillAsync("#amount-0", "455 g");
         await Window.UntilAsync(() => window.File(Recipe).Contains("amount: 455 g }", StringComparison.Ordinal),
@@ -72,10 +72,10 @@ public sealed class KeepingTests(Chromium chromium)
         await File.WriteAllTextAsync(path,
             window.File(Recipe).Replace("name: Harbour Light", "name: Harbour Bell", StringComparison.Ordinal));
         await window.Page.GetByText("was changed by another program").WaitForAsync();
-        Assert.Equal("450", await window.Page.InputValueAsync("#amount-0"));
+        await Assertions.Expect(window.Page.Locator("#amount-0")).ToHaveValueAsync("450");
         await window.Page.GetByRole(AriaRole.Button, new() { Name = "Take the file’s text" }).ClickAsync();
         await window.Page.Locator("h1", new PageLocatorOptions { HasTextString = "Harbour Bell" }).WaitForAsync();
-        Assert.Equal("450 g", await window.Page.InputValueAsync("#amount-0"));
+        await Assertions.Expect(window.Page.Locator("#amount-0")).ToHaveValueAsync("450 g");
     }
 
     [Fact]
@@ -88,6 +88,6 @@ public sealed class KeepingTests(Chromium chromium)
         await other.Locator("h1").WaitForAsync();
         await window.Page.FillAsync("#name", "Bramble & Oat");
         await other.Locator("h1", new PageLocatorOptions { HasTextString = "Bramble & Oat" }).WaitForAsync();
-        Assert.Equal("Bramble & Oat", await other.InputValueAsync("#name"));
+        await Assertions.Expect(other.Locator("#name")).ToHaveValueAsync("Bramble & Oat");
     }
 }

@@ -26,7 +26,8 @@ public sealed class ManyPagesTests(Chromium chromium)
             await page.Locator("h1", new PageLocatorOptions { HasTextString = "Half Tide" }).WaitForAsync();
             await page.GetByAltText("The label of Half Tide", new() { Exact = false }).First.WaitForAsync();
         }
-        Assert.Contains("name: Half Tide", window.File("recipes/tideline-bar.yaml"), StringComparison.Ordinal);
+        await Window.UntilAsync(() => window.File("recipes/tideline-bar.yaml").Contains("name: Half Tide", StringComparison.Ordinal),
+            "the file has the new name");
         Assert.Empty(window.Complaints);
     }
 }

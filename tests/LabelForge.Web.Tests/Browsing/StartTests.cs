@@ -63,6 +63,43 @@ public sealed class StartTests(Chromium chromium)
         await Assertions.Expect(page.Locator("#amount-fragrance")).ToHaveValueAsync("1.5 % of batch");
     }
 
+    // The field that is left by the press says what is wrong with it, and the button goes down before it is let go.
+    [Fact]
+    public async Task A_button_that_moves_while_it_is_held_down_is_pressed()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: false);
+        var page = window.Page;
+        await window.GoAsync("/");
+        await page.ClickAsync("#good-white-base");
+        await page.FillAsync("#amount-white-base", "1.5");
+        var button = page.GetByRole(AriaRole.Button, new() { Name = "1.5 lb" });
+        await button.HoverAsync();
+        var before = (await button.BoundingBoxAsync())!;
+        await page.Mouse.DownAsync();
+        await Assertions.Expect(page.Locator("#amount-white-base-wrong")).ToBeVisibleAsync();
+        var after = (await button.BoundingBoxAsync())!;
+        Assert.True(after.Y - before.Y > before.Height / 2, "The button moves away from under the press, or this proves nothing.");
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(page.Locator("#amount-white-base")).ToHaveValueAsync("1.5 lb");
+        Assert.Empty(window.Complaints);
+    }
+
+    // A press that is thought better of: held, moved off, let go.
+    [Fact]
+    public async Task A_press_that_is_moved_off_its_button_is_none()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: false);
+        var page = window.Page;
+        await window.GoAsync("/");
+        await page.Locator("#good-white-base").HoverAsync();
+        await page.Mouse.DownAsync();
+        await page.Locator("h1").HoverAsync();
+        await page.Mouse.UpAsync();
+        await page.ClickAsync("#good-shea-base");
+        await Assertions.Expect(page.Locator("#good-shea-base")).ToHaveAttributeAsync("aria-pressed", "true");
+        await Assertions.Expect(page.Locator("#good-white-base")).ToHaveAttributeAsync("aria-pressed", "false");
+    }
+
     [Fact]
     public async Task A_list_of_ours_says_so_until_the_wrapper_was_compared()
     {

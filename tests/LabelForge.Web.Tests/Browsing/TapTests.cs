@@ -77,16 +77,16 @@ public sealed class TapTests(Chromium chromium)
         string Typed(int batch, string serial) =>
         "]d2" + Gs1ElementString.ForItem(Gtin.FromPrefix("9521407", 3).Value!, lot: LotOf(batch), serial: serial).Value!.Message
             .Replace(Gs1ElementString.Separator.ToString(), "", StringComparison.Ordinal);
-        await CameraTests.ScanAsync(page, Typed(0, "1"));
+        await CameraTests.ScanAsync(page, Typed(0, "1"), thePageItself: true);
         await Assertions.Expect(page.Locator(".buyer")).ToContainTextAsync("Salt Meadow, by its code.");
-        await CameraTests.ScanAsync(page, Typed(0, "2"));
+        await CameraTests.ScanAsync(page, Typed(0, "2"), thePageItself: true);
         await Assertions.Expect(page.Locator("#sum")).ToHaveTextAsync("14.00 USD");
-        await CameraTests.ScanAsync(page, Typed(1, "1"));
+        await CameraTests.ScanAsync(page, Typed(1, "1"), thePageItself: true);
         await Assertions.Expect(page.Locator(".buyer li")).ToHaveCountAsync(2);
         // The third of two is not there to be sold, and a lot that nobody began is told.
-        await CameraTests.ScanAsync(page, Typed(0, "3"));
+        await CameraTests.ScanAsync(page, Typed(0, "3"), thePageItself: true);
         await Assertions.Expect(page.Locator(".buyer [role=alert]")).ToContainTextAsync("Salt Meadow");
-        await CameraTests.ScanAsync(page, Typed(7, "1"));
+        await CameraTests.ScanAsync(page, Typed(7, "1"), thePageItself: true);
         await Assertions.Expect(page.Locator(".buyer [role=alert]")).ToContainTextAsync(LotOf(7));
         await Assertions.Expect(page.Locator("#sum")).ToHaveTextAsync("21.00 USD");
         await page.ClickAsync("#pay-card");

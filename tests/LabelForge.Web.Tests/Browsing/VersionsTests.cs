@@ -60,7 +60,7 @@ public sealed class VersionsTests(Chromium chromium)
         // Two recipes are made of it, so that each change says on whose label it is.
         var changes = page.Locator(".versions > li").First.Locator(".changes");
         await Assertions.Expect(changes.Locator("dt").First).ToContainTextAsync("Ingredients");
-        Assert.True(await changes.Locator("dt").CountAsync() > 1);
+        await Assertions.Expect(changes.Locator("dt").Nth(1)).ToBeVisibleAsync();
         await Assertions.Expect(changes.Locator("ins mark").First).ToContainTextAsync("Extra");
         await page.ClickAsync("#back-0");
         await Window.UntilAsync(() => window.File(material) == before, "the material is as it was, to the letter");

@@ -146,13 +146,14 @@ public partial class BatchPage
             form.Ask(Known(books => Slips.OfWeighing(books, Lot, line.Material, grams, from, Options.Today(), Options.Today())));
             await Entry.At(() => form.Several(BookLists.Weighing,
                 book => Production.Weigh(book, Lot, line.Material, grams, from, Options.Today(), By)), ("stock.", "weighed"));
+            // Before it is said to be written: what is typed after that is the next weight.
+            (_weighed, _from, _at) = ("", "", null);
             return Say["batch-page.written", Words.Grams(grams), line.Name];
         }, Weigh);
         if (!written)
             return;
         await Judge();
-        (_weighed, _from, _at) = ("", "", null);
-        await Script.InvokeVoidAsync("labelforge.focus", "weighed");
+        await Script.InvokeVoidAsync("labelforge.goOn", "weighed");
     }
 
     private async Task Note()
