@@ -14,6 +14,9 @@ public static class LabelCheck
         ClaimChecks.Check, ReadingChecks.Check, OutsideChecks.Check,
     ];
 
+    private static readonly Action<CheckCase>[] OfNames =
+        [IngredientChecks.Check, OrderChecks.Check, AllergenChecks.Check, ColourChecks.Check, SubstanceChecks.Check, ClaimChecks.Check];
+
     /// <summary>Checks a label that was read; findings stand in order of gravity.</summary>
     /// <exception cref="InputException">The text is such that its words cannot be looked through in reasonable time: no label.</exception>
     public static CheckReport Run(LabelFacts facts, Market market) => Run(new CheckCase(facts.Reading, market.On(facts.On))
@@ -37,6 +40,8 @@ public static class LabelCheck
             {
                 foreach (var subject in Subjects)
                     subject(label);
+                foreach (var other in label.Label.OtherLists)
+                    OfList(label, other);
                 ProductChecks.Differs(label);
             }
             return new CheckReport(label.Market.Id, [.. label.Found], Shown(label));
@@ -45,6 +50,24 @@ public static class LabelCheck
         {
             throw new InputException(label.Where, 0, "reading.too-slow");
         }
+    }
+
+    // Of another product on the same label: its names, and what the words deny of them.
+    private static void OfList(CheckCase label, IngredientListRead list)
+    {
+        var before = label.Label.OtherLists.Append(label.Label.Ingredients!).Select(l => l.Span.End).Where(e => e <= list.Span.Start)
+            .DefaultIfEmpty(0).Max();
+        var kind = IdentityReader.Read(label.Label.Text.Text[before..list.Span.Start], null)?.Kind;
+        var other = new CheckCase(label.Label with { Ingredients = list, OtherLists = [label.Label.Ingredients!] }, label.Rules)
+        {
+            Kind = kind,
+            Facts = label.Facts,
+            SoldAs = label.SoldAs,
+            MeantAs = label.MeantAs,
+        };
+        foreach (var subject in OfNames)
+            subject(other);
+        label.TakeNew(other);
     }
 
     // What stands on the label, as the report shows it.

@@ -180,7 +180,8 @@ internal static partial class ColourChecks
 
     [GeneratedRegex(@"^(?:\W*)(?:(?:natural|artificial|cosmetic|soap|food|mineral|mica|skin[- ]safe|vegan|synthetic|added|approved|fda[- "
         + @"]approved)\s+)*(?:colou?rs?|colou?rants?|colou?rings?|dyes?|pigments?|colou?r added|food colou?ring|fd\s?&\s?c(?: colou?rs?| "
-        + @"dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?)(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
+        + @"dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?"
+        + @"|(?:black|blue|brown|green|orange|pink|purple|red|violet|white|yellow|gold|silver)\s+(?:oxides?|pigments?|dyes?|colou?r(?:ant|ing)?s?|lakes?))(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex Vague();
 
     [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?[0-9]{5}(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]

@@ -29,7 +29,7 @@ internal static class OrderChecks
         if (items.Length < 2 || label.Kind?.IfraCategory == "4" || label.SoldAs == SoldAs.Soap)
             return;
         var listed = label.Dictionary.Colours;
-        if (Trace(items[0], listed) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
+        if ((Trace(items[0], listed) ?? Pigment(items[0], label.Kind)) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
             label.Tell("ingredients.order/first", "ingredients", items[0].Name, bulk.Name, what);
         else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1))
             .FirstOrDefault(p => Trace(p.item, listed) is not null
@@ -54,6 +54,11 @@ internal static class OrderChecks
             _ => null,
         };
     }
+
+    // A mineral that only colours, and does not fill as mica does: of make-up and powders it may be the most there is.
+    private static string? Pigment(IngredientRead item, ProductKind? kind) =>
+        item.Known is { IsColourant: true, Us: not "Mica", Roles: [IngredientRole.Colourant, ..] }
+            && kind is { IsMakeup: false } && ProductGroup.Covers(kind, ["powder"]) == Applies.No ? "a colourant" : null;
 
     // What makes up the body of a product.
     private static bool IsBulk(IngredientRead item) => item.Known is { Roles: [var main, ..] } known

@@ -16,7 +16,7 @@ internal static class ReadingChecks
         foreach (var unseen in label.Label.Text.Unseen)
             label.Tell("reading.unseen", $"page {unseen.Page}", Shortened(unseen.Words), unseen.Why);
         if (!label.Label.OtherLists.IsEmpty)
-            label.Tell("reading.several-labels", label.Where, label.Label.OtherLists.Length + 1,
+            label.Tell("reading.several-labels/lists", label.Where, label.Label.OtherLists.Length + 1,
                 Shortened(string.Join(", ", label.Label.OtherLists[0].Items.Select(i => i.Name))));
         else if (!label.Label.Others.IsEmpty)
             label.Tell("reading.several-labels/each", label.Where, label.Label.Others.Length + 1,

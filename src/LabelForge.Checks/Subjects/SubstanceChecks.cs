@@ -27,8 +27,10 @@ internal static partial class SubstanceChecks
     private static void OfComposition(CheckCase label, RecipeFacts facts, SubstanceTable table)
     {
         var touched = facts.Finished.Substances
-            .SelectMany(s => table.Of(s.Name, s.Entry).Where(r => r.From is null || r.From <= label.Rules.Day)
-                .Select(r => new Hit(s, r, ProductGroup.Covers(facts.Kind, r.Groups))))
+            .SelectMany(s => Settled(table.Of(s.Name, s.Entry)
+                .Where(r => r.From is null || r.From <= label.Rules.Day)
+                .Select(r => (Rule: r, Covers: ProductGroup.Covers(facts.Kind, r.Groups))), facts.Kind)
+                .Select(r => new Hit(s, r.Rule, r.Covers)))
             .ToArray();
         var told = new HashSet<(string, string)>();
         foreach (var hit in touched)
@@ -83,13 +85,9 @@ internal static partial class SubstanceChecks
                 && !table.Colours.Contains(ColourIndexNumber.Parse(number.Groups["digits"].Value).Value))
                 label.TellBy(Basis.Text, "colour.not-permitted/unlisted", item.Name, item.Name,
                     "Regulation (EC) No 1223/2009, Annex IV, does not list it");
-            foreach (var rule in table.Of(item.Name, item.Known).Where(r => r.From is null || r.From <= label.Rules.Day))
+            foreach (var (rule, covers) in Settled(table.Of(item.Name, item.Known)
+                .Where(r => r.From is null || r.From <= label.Rules.Day).Select(r => (r, Covers(label, r))), label.Kind))
             {
-                // A label that does not say what it is, is most likely of a product for the outside of the body.
-                var covers = label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups)
-                    : rule.Groups.Contains("all") || (rule.Verdict == SubstanceVerdict.Prohibited && rule.Groups.Contains("external"))
-                        ? Applies.Yes
-                    : Applies.Perhaps;
                 if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition
                     && covers != Applies.No)
                     conditions.Add(item.Name);
@@ -99,6 +97,23 @@ internal static partial class SubstanceChecks
         }
         if (conditions.Count > 0)
             label.Tell("substance.conditions", "ingredients", string.Join(", ", conditions.Distinct()));
+    }
+
+    // A label that does not say what it is, is most likely of a product for the outside of the body; its words may show more.
+    private static Applies Covers(CheckCase label, SubstanceRule rule) =>
+        label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups)
+        : rule.Groups.Contains("all") || (rule.Verdict == SubstanceVerdict.Prohibited && rule.Groups.Contains("external"))
+            || rule.Groups.Any(g => ProductFact.All.TryGetValue(g, out var fact) && label.IsSo(fact) == true)
+            ? Applies.Yes
+        : Applies.Perhaps;
+
+    // What is forbidden in one kind of product is no more asked for as an "if" where the product is of that kind, or may be.
+    private static IEnumerable<(SubstanceRule Rule, Applies Covers)> Settled(IEnumerable<(SubstanceRule Rule, Applies Covers)> rows,
+        ProductKind? kind)
+    {
+        var all = rows.ToArray();
+        return all.Where(r => r.Rule.Verdict != SubstanceVerdict.ProhibitedIf || !all.Any(o => o.Rule.Reference == r.Rule.Reference
+            && o.Rule.Verdict == SubstanceVerdict.Not && (o.Covers == Applies.Yes || (o.Covers == Applies.Perhaps && kind is not null))));
     }
 
     private static void OneNamed(CheckCase label, string name, SubstanceRule rule, Applies covers)
@@ -129,7 +144,7 @@ internal static partial class SubstanceChecks
     {
         if (rule.Verdict == SubstanceVerdict.Unlisted)
             return ("colour.not-permitted/unlisted", [name, rule.Citation]);
-        if (kind is null || rule.Verdict is not (SubstanceVerdict.Only or SubstanceVerdict.Not))
+        if (rule.Verdict is not (SubstanceVerdict.Only or SubstanceVerdict.Not) || (kind is null && covers != Applies.Yes))
             return null;
         var only = rule.Verdict == SubstanceVerdict.Only;
         var (id, perhaps) = rule.List == "IV"
@@ -137,10 +152,10 @@ internal static partial class SubstanceChecks
             : ("substance.prohibited/here", "substance.prohibited/here-perhaps");
         object[] told =
         [
-            name, kind.Name.ToLowerInvariant(), $"{(only ? "permitted only" : "not permitted")} in: {Groups(rule)}{Words(rule)}",
+            name, kind?.Name.ToLowerInvariant() ?? "as its words say", $"{(only ? "permitted only" : "not permitted")} in: {Groups(rule)}{Words(rule)}",
             rule.Citation,
         ];
-        return covers == Applies.Perhaps ? (perhaps, [.. told, Settles(kind, rule)])
+        return covers == Applies.Perhaps ? (perhaps, [.. told, Settles(kind!, rule)])
             : covers == (only ? Applies.No : Applies.Yes) ? (id, told)
             : null;
     }

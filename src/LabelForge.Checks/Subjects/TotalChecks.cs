@@ -13,6 +13,11 @@ internal static partial class TotalChecks
     public static void Check(CheckCase label)
     {
         var text = label.Label.Text.Text;
+        if (Times().Match(text) is { Success: true } times)
+        {
+            Multiplied(label, times);
+            return;
+        }
         if (Each().Match(text) is not { Success: true } each
             || Count().Matches(text).Select(Number).FirstOrDefault(n => n > 1) is not (> 1 and var pieces))
             return;
@@ -32,6 +37,16 @@ internal static partial class TotalChecks
         if (Math.Abs(Figure(total) - sum) > most)
             label.Tell("net-quantity.overstated/total", total.Value.Trim(), total.Value.Trim(), pieces, Shown(one, each), Shown(sum, each),
                 Shown(Figure(total), total));
+    }
+
+    // "6 x 15 g = 90 g", "3 × 100 g (300 g)".
+    private static void Multiplied(CheckCase label, Match times)
+    {
+        var (pieces, one, total) = (Number(times), Single().Match(times.Groups["one"].Value), Single().Match(times.Groups["all"].Value));
+        var sum = pieces * Figure(one);
+        if (Math.Abs(Figure(total) - sum) > pieces * Step(one) * Rounding + Step(total) * Rounding)
+            label.Tell("net-quantity.overstated/total", times.Value.Trim(), times.Value.Trim(), pieces, Shown(Figure(one), one),
+                Shown(sum, one), Shown(Figure(total), total));
     }
 
     // What differs stands by name, parted by semicolons, and the total is of all of them.
@@ -75,6 +90,10 @@ internal static partial class TotalChecks
     private static string Shown(decimal figure, Match match) =>
         figure.ToString("0.###",
             CultureInfo.InvariantCulture) + (match.Groups["unit"].Value.EndsWith("g", StringComparison.OrdinalIgnoreCase) ? " g" : " mL");
+
+    [GeneratedRegex(@"(?<![0-9.,])(?<n>[0-9]{1,3})\s*[x×*]\s*(?<one>[0-9]{1,5}(?:[.,][0-9]{1,2})?\s*(?:kg|g|ml|l))\s*[=(℮e,:]+\s*(?:total:?\s*)?"
+        + @"(?<all>[0-9]{1,5}(?:[.,][0-9]{1,2})?\s*(?:kg|g|ml|l)\b)", RegexOptions.IgnoreCase)]
+    private static partial Regex Times();
 
     [GeneratedRegex(@"\(?\s*(?<figure>[0-9]{1,5}(?:[.,][0-9]{1,2})?)\s*(?<unit>kg|g|ml|l)\s*\)?\s*each\b", RegexOptions.IgnoreCase)]
     private static partial Regex Each();

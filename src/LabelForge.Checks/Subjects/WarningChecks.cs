@@ -31,7 +31,7 @@ internal static partial class WarningChecks
         if (label.Label.Own is null && ProfessionalUse().IsMatch(text))
             label.Tell("professional.ingredients", label.Where);
         var cautions = label.Label.Own is null ? text : label.Label.Cautions;
-        if (label.Market.Ways.EachLanguage && FrenchWords.EnglishWarningAlone(cautions) is { } warned)
+        if (label.Market.Ways.EachLanguage && FrenchWords.WarningAlone(cautions) is { } warned)
             label.Tell("warning.one-language", "warnings", warned.Trim(' ', ':'));
     }
 

@@ -65,7 +65,7 @@ public static partial class AddressReader
         var street = Array.FindLastIndex(parts, p => Street().IsMatch(p));
         street = street >= 0 && parts.Length - street <= 4 ? street : -1;
         // "2 Example Quay, Dublin 2" and "8, rue Exemple": the street begins a part earlier.
-        while (street > 0 && BeginsStreet().IsMatch(parts[street - 1]))
+        while (street > 0 && (BeginsStreet().IsMatch(parts[street - 1]) || IsOfStreet().IsMatch(parts[street - 1])))
             street--;
         // Where the city comes after its code, what stands before it is the street or the name.
         var nameAt = street > 0 ? street - 1 : street < 0 ? parts.Length - (city.Success ? 1 : 2) : -1;
@@ -209,6 +209,10 @@ public static partial class AddressReader
 
     [GeneratedRegex(@"^(?![0-9]{1,2}\s?M\b)[0-9]{1,5}[A-Z]?(?:\s+\p{L}.*)?$", RegexOptions.IgnoreCase)]
     private static partial Regex BeginsStreet();
+
+    // "Unit 12", and "rue du Modèle" after its number: no names.
+    [GeneratedRegex(@"^(?:(?i:unit|suite|ste|apt|flat|floor|bureau|local|app|appartement|étage|bâtiment|bât|piso|bajo|interno|top|stiege)\.?\s*#?[0-9A-Z]{1,4}|(?:rue|avenue|av\.|boul\.|boulevard|chemin|ch\.|rang|route|impasse|allée|place|quai|via|viale|corso|piazza|calle|c/|avda\.|paseo|plaza|camino|rua|travessa|largo|ul\.|ulica|al\.)\s.*)$")]
+    private static partial Regex IsOfStreet();
 
     [GeneratedRegex(@"\b[0-9]{1,5}[A-Z]?\s+\p{L}", RegexOptions.IgnoreCase)]
     private static partial Regex StreetNumber();

@@ -130,11 +130,15 @@ public static partial class BusinessReader
 
     private static bool BeginsWithNumber(string text, int at) => Number().IsMatch(text[Math.Max(0, at - 8)..at]);
 
+    private const int LongestGap = 80;
+
     /// <summary>The name that stands just before an address: on its line, or else on the line above it.</summary>
     private static string? NameBefore(string before)
     {
-        var lines = before.TrimEnd(' ', ',', '\n', '•', '·', '|', '/', '-', '–', ';').Split('\n');
-        if (lines.Length == 0)
+        var above = before.TrimEnd(' ', ',', '\n', '•', '·', '|', '/', '-', '–', ';');
+        var lines = above.Split('\n');
+        // Over a list that was read stands what it is the list of.
+        if (lines.Length == 0 || before.Length - above.Length > LongestGap)
             return null;
         var last = lines[^1];
         // Of a line of several sentences the last is the name.
@@ -169,7 +173,7 @@ public static partial class BusinessReader
     private static TextSpan Span(Match match) => new(match.Index, match.Length);
 
     [GeneratedRegex(@"(?<=^|[\s,.;•·|–—-])(?<city>\p{Lu}[\p{L}.'’]*(?:[ -]\p{Lu}?[\p{L}.'’]+){0,5})[ ]?[,.•·|/]?[ \n]{1,3}\(?(?<state>"
-        + Region.StateCodes + "|" + Region.StateNames + @")\b\)?(?![ ](?!U\.?S)\p{L})(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>"
+        + Region.StateCodes + "|" + Region.StateNames + "|" + Region.StatesShortened + @")\b\)?(?![ ](?!U\.?S)\p{L})(?:[ ]?[,.•·|/]?[ \n]{1,3}(?:USA[, ]+)?(?<zip>"
         + Postcode.American + @")(?![0-9]))?")]
     private static partial Regex City();
 

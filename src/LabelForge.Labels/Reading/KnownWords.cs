@@ -54,6 +54,11 @@ internal sealed partial class KnownWords
         names.Contains(word) || LanguageOf.IsCommon(word) || LanguageOf.IsOfTrade(word) || ingredients.Contains(word)
             || languages.Any(l => IsOf(word, l));
 
+    /// <summary>Whether letters are a word in English or in the language of the text that they stand in.</summary>
+    public static bool IsWord(string letters, string text) =>
+        FoldedText.Of(letters) is var word
+            && new[] { English, LanguageOf.Find(text)?.Language ?? English }.Distinct().Any(l => IsOf(word, l));
+
     /// <summary>Whether a word that is not known in a language is hardly one.</summary>
     public static bool IsWhole(string language) => WordList.Of(language)?.IsWhole == true;
 
@@ -66,7 +71,8 @@ internal sealed partial class KnownWords
         if (known.Knows(word))
             return true;
         if (language == English)
-            return Stems(word).Any(s => known.Has(s));
+            return Stems(word).Any(s => known.Has(s))
+                || (word.LastIndexOf("is", StringComparison.Ordinal) is > ShortestPart and var at && known.Knows($"{word[..at]}iz{word[(at + 2)..]}"));
         return (!known.IsWhole && known.Begins(StemOf(word))) || (Joining.Contains(language) && IsJoined(known, word, ShortestWord));
     }
 
@@ -103,7 +109,7 @@ internal sealed partial class KnownWords
     // Another form of a word that is known: "cheira" of "cheiro", "altem" of "alte".
     private static string StemOf(string word) => word[..Math.Min(word.Length, Math.Max(ShortestPart, (word.Length * 3 + 4) / 5))];
 
-    // "Upcycled", "destress": what may be put before and behind any word.
+    // "Upcycled", "destress", and "pressurised" for pressurized: what may be put before and behind any word.
     private static IEnumerable<string> Stems(string word)
     {
         foreach (var ending in (string[])["s", "es", "ed", "d", "ing", "y", "er", "ly", "less", "like", "free", "line", "box", "book",

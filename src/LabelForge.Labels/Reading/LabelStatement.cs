@@ -93,6 +93,7 @@ public sealed partial record LabelStatement(
     private static LabelStatement ReadOne(LabelText text, ImmutableArray<IngredientListRead> lists, IngredientDictionary dictionary)
     {
         var ingredients = lists.FirstOrDefault();
+        text = BrokenWords.Joined(text, lists.Select(l => l.Span));
         // The same list again, in another language or on another label, is read once.
         var taken = lists.Where(l => l == ingredients || (l.Heading is { } h && IngredientListReader.SaysIngredients(h)))
             .Select(l => l.Span).ToList();
@@ -106,6 +107,10 @@ public sealed partial record LabelStatement(
         var addresses = AddressReader.Read(CapitalLetters.Given(text.Without(taken)));
         var business = BusinessReader.Read(CapitalLetters.Given(text.Without(taken)));
         taken.AddRange(business.Spans);
+        // "Peppermint also: Mentha Piperita Oil" over the address is no business.
+        bool IsIngredient(string? name) => name is not null && dictionary.Find(ListNames.Bare(name[(name.LastIndexOf(':') + 1)..])) is not null;
+        addresses = [.. addresses.Select(a => IsIngredient(a.Name) ? a with { Name = null } : a)];
+        business = IsIngredient(business.Name) ? business with { Name = null } : business;
         var rest = text.Without(taken);
         var traders = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().Where(n => LegalForms.Without(n) != n)
             .Select(LegalForms.Without).ToArray();

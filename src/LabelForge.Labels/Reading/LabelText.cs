@@ -41,7 +41,7 @@ public sealed record LabelText
     private LabelText(string text, string where) => (Text, Where) = (text, where);
 
     /// <summary>The whole text, lines parted by line feeds, an empty line where a block ends.</summary>
-    public string Text { get; }
+    public string Text { get; internal init; }
 
     /// <summary>The file as the person knows it.</summary>
     public string Where { get; }

@@ -188,13 +188,17 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             || (!body.Contains(',') && ((IsFormal(line) && IsFormal(next)) || IsFormal($"{line} {next}")));
     }
 
-    private bool IsKnown(string name) => ListNames.Known(name, dictionary) is not null;
+    private bool IsKnown(string name) => ListNames.Known(name, dictionary) is not null || IsOfLaw(ListNames.Bare(name));
+
+    // What is forbidden is a name too, and so is what is formed as a colour's.
+    private bool IsOfLaw(string bare) => dictionary.IsOfLaw(bare) || Colour().IsMatch(bare);
 
     // Shea butter and honey stand in any praise; names of the nomenclature do not.
     private bool IsFormal(string name) =>
         ListNames.Bare(name) is var bare
-            && dictionary.Find(bare) is { } known
-            && !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase));
+            && (dictionary.Find(bare) is { } known
+                ? !known.Everyday.Any(e => string.Equals(e, bare, StringComparison.OrdinalIgnoreCase))
+                : IsOfLaw(bare));
 
     private static bool IsShort(string name) =>
         name.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length is > 0 and <= MostWords && name.Any(char.IsLetter);
@@ -205,6 +209,10 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
 
     [GeneratedRegex(@"^[.\s(]*(?:(?:colou?r(?:ant|ing|\s+additive)?s?\s+)?may\s+(?:also\s+)?(?:contain|include)|peut\s+contenir|kann\s+enthalten|\+/-|±)", RegexOptions.IgnoreCase)]
     private static partial Regex MayContain();
+
+    [GeneratedRegex(@"^(?:(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+)(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?[0-9]{1,2}"
+        + @"(?:\s+(?:\w+\s+)?lake)?|C\.?\s?I\.?\s?#?\s?[0-9]{5}(?::[0-9])?)$", RegexOptions.IgnoreCase)]
+    private static partial Regex Colour();
 
     // "1. Aqua": the number of an item.
     [GeneratedRegex(@"^\s*[0-9]{1,2}\.$")]

@@ -37,7 +37,7 @@ public static partial class LotReader
 
     // "See" in the languages of the Union; common usage.
     private static readonly Lazy<Regex> SaysWhere = new(() => new Regex(
-        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)})(?![\p{{L}}])\s*(?:no\.?|nr\.?|n°|number|code)?\s*(?::\s*|(?=\s(?:see|siehe|voir)\s)\s)(?:(?:see|voir|siehe|vedi|vease|ver|zie|se|patrz|zob|viz|katso|ks|lasd|vezi|vt|vaata|skat|zr|βλ|вж|fech)\.?\s(?:[\p{{L}}']+ ?){{1,4}})",
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)})(?![\p{{L}}])\s*(?:no\.?|nr\.?|n°|number|code)?\s*(?::\s*|(?=\s(?:see|siehe|voir|on|under|printed|stamped)\s)\s)(?:(?:(?:printed |stamped )?(?:on|under|at)(?= (?:the )?(?:base|bottom|cap|lid|crimp|can|tube|box|back|side|neck|seal|underside|tin|jar|bottle)(?![\p{{L}}]))|see|voir|siehe|vedi|vease|ver|zie|se|patrz|zob|viz|katso|ks|lasd|vezi|vt|vaata|skat|zr|βλ|вж|fech)\.?\s(?:[\p{{L}}']+ ?){{1,4}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     [GeneratedRegex(@"(?:(?<![\p{L}0-9.])[LB]\s?[:#.]\s?(?=\S*[0-9])|(?<=^|[\n|•·]\s{0,4})[Cc](?:ode|ODE)\s*[:#]?\s+(?=[0-9])|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]

@@ -135,7 +135,10 @@ public static partial class WordAccount
         public IEnumerable<StrayWords> Of(Part part)
         {
             var words = LanguageOf.Words(part.Text).ToArray();
-            if (ListNames.Split(part.Text).Count(n => IsFormal(n, dictionary, read)) >= FewestNames)
+            // One alone may be praised; after a colon it is listed: "Oat also: Avena Sativa (Oat) Kernel Flour".
+            var colon = part.Text.LastIndexOf(':') + 1;
+            if (ListNames.Split(part.Text).Count(n => IsFormal(n, dictionary, read)) >= FewestNames
+                || (colon > 0 && ListNames.Split(part.Text[colon..]).All(n => IsFormal(n, dictionary, read))))
                 return [Stray(part, StrayKind.Ingredients, null)];
             var language = LanguageOf.Find(part.Text);
             var isKnownLanguage = language is { Share: >= LeastKnown };
@@ -150,7 +153,7 @@ public static partial class WordAccount
             var names =
                 unknown.Where(w => char.IsUpper(w[0])
                     && !w.All(char.IsUpper)
-                    && !part.Text.TrimStart().StartsWith(w, StringComparison.Ordinal)).ToArray();
+                    && !part.Text.TrimStart(' ', '/', '—', '–', '-', '(', '"').StartsWith(w, StringComparison.Ordinal)).ToArray();
             var isLost = unknown.Length > 1 && unknown.Length * 2 >= words.Length;
             if (unknown.Length > 0 && IsName(part.Text, words.Length))
                 return [Stray(part, StrayKind.Name, null)];

@@ -17,6 +17,11 @@ internal static class ReadingOrder
     private const double WiderThanSpaces = 1.35;
     private const double SameStart = 0.3;
 
+    // Columns stretched to both edges, with as little as a wide space between them.
+    private const int RowsBesideFlush = 5;
+    private const double FlushGap = 0.4;
+    private const double FlushEdge = 0.1;
+
     // How much larger a first letter is than the text beside it.
     private const double LeastInitial = 1.6;
 
@@ -58,7 +63,7 @@ internal static class ReadingOrder
     {
         if (words.IsEmpty)
             return [];
-        if (depth >= Deepest || Gutter(words) is not { } gutter)
+        if (depth >= Deepest || (Gutter(words) ?? FlushGutter(words)) is not { } gutter)
             return [Lines(words)];
         var above = words.Where(w => Middle(w) <= gutter.Top).ToImmutableArray();
         var (left, right, below) = Beside(words, gutter);
@@ -154,6 +159,32 @@ internal static class ReadingOrder
                         Math.Min(bottom, Math.Max(before.Max(w => w.Bottom), after.Max(w => w.Bottom)) + 1)), score);
         }
         return best;
+    }
+
+    // Two columns stretched to both edges may stand closer together than the spaces of their lines: where many lines begin at one
+    // place, and many end at one place just before it, nothing stands between.
+    private static (double Left, double Right, double Top, double Bottom)? FlushGutter(ImmutableArray<PdfWord> words)
+    {
+        var first = words.Min(w => w.From);
+        foreach (var starts in words.GroupBy(w => Math.Round(w.From)).Where(g => g.Count() >= RowsBesideFlush))
+        {
+            var (right, size) = (starts.Min(w => w.From), starts.First().Size);
+            if (right - first < size)
+                continue;
+            var (top, bottom) = (starts.Min(w => w.Top), starts.Max(w => w.Bottom));
+            var within = words.Where(w => Middle(w) > top && Middle(w) < bottom).ToArray();
+            var before = within.Where(w => w.From < right - 0.5).ToArray();
+            if (before.Length == 0 || within.Any(w => w.From < right - 0.5 && w.To > right - (FlushGap * size)))
+                continue;
+            var left = before.Max(w => w.To);
+            if (Rows(before.Where(w => left - w.To < FlushEdge * size)) < RowsBesideFlush)
+                continue;
+            // Down to the line that runs across both.
+            var across = words.Where(w => w.Top >= bottom - 0.5 && w.From < right && w.To > left).Select(w => (double?)w.Top).Min();
+            var down = words.Where(w => w.Bottom <= (across ?? double.MaxValue)).Max(w => w.Bottom);
+            return (left, right, top - 1, down + 1);
+        }
+        return null;
     }
 
     // In a line that is stretched to the edge, or whose letters are set apart, all spaces are wide; a gutter is wider than the

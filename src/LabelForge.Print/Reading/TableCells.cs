@@ -18,10 +18,18 @@ internal static class TableCells
     // A cell of two lines has them closer together.
     private const double CloseLines = 1.3;
 
+    // Rows of a table of words and their values, and the words of the longest: "Best before the end of (month and year)".
+    private const int FewestFacts = 3;
+    private const int MostWordsOfFact = 8;
+
     // Of the type's size, and of the spaces elsewhere in the block: a gap in a line that is no space.
     private const double LeastGap = 0.8;
     private const double WiderThanSpace = 2.2;
     private const double Flush = 0.5;
+
+    // Two words that reach the edge are a stretched line where so many other lines do.
+    private const int LinesOfText = 3;
+    private const double SameStart = 0.3;
 
     /// <summary>
     /// The lines of columns that are rows of cells, row by row, with what stands over the first row before them; and the words below
@@ -36,6 +44,8 @@ internal static class TableCells
         var rows = lines.SelectMany(c => c.Select(l => l[0].Down)).Order()
             .Where(d => lines.Count(c => c.Any(l => IsAt(l, d))) > 1 && lines.All(c => c[^1][0].Down < d - same || c.Any(l => IsAt(l, d))))
             .Aggregate(new List<double>(), (all, d) => all.Count > 0 && d - all[^1] < same ? all : [.. all, d]);
+        if (lines.Length == 2 && Facts(lines[0], lines[1]) is { } facts)
+            return (facts, []);
         if (rows.Count < 2)
             return null;
         if (lines.Length == 2 && Cut(lines, rows) is { } table && table.Lines[0].All(l => IsWord(l) && rows.Any(d => IsAt(l, d))))
@@ -49,6 +59,33 @@ internal static class TableCells
         return Cut(lines, rows) is { } grid && IsGrid(grid.Lines, rows)
             ? ([.. grid.Head, .. Cells(grid.Lines, rows).SelectMany(row => row.SelectMany(c => c))], grid.Below)
             : null;
+    }
+
+    // A table of words and their values whose cells stand at any height beside one another: "Best before" over "the end of", and the
+    // date at half their height. Each row begins with the word's lines as one.
+    private static ImmutableArray<PdfWord>[]? Facts(ImmutableArray<PdfWord>[] left, ImmutableArray<PdfWord>[] right)
+    {
+        var words = Close(left).Select(c => c.SelectMany(l => l).ToImmutableArray()).ToArray();
+        var values = Close(right).ToArray();
+        if (words.Length < FewestFacts || words.Length != values.Length || !words.All(w => w.Length <= MostWordsOfFact && HasNoStop(w[..^1]))
+            || words.Count(w => IsWord(w, MostWordsOfFact)) * 2 <= words.Length)
+            return null;
+        return words.Zip(values).All(p => p.First[0].Top < p.Second[^1][0].Bottom && p.Second[0][0].Top < p.First[^1].Bottom)
+            ? [.. words.Zip(values).SelectMany(p => p.Second.Skip(1).Prepend([.. p.First, .. p.Second[0]]))]
+            : null;
+    }
+
+    // The lines of a column, those close to one another together.
+    private static IEnumerable<ImmutableArray<PdfWord>[]> Close(ImmutableArray<PdfWord>[] lines)
+    {
+        var start = 0;
+        for (var i = 1; i <= lines.Length; i++)
+        {
+            if (i < lines.Length && lines[i][0].Down - lines[i - 1][0].Down < CloseLines * Math.Max(lines[i][0].Size, lines[i - 1][0].Size))
+                continue;
+            yield return lines[start..i];
+            start = i;
+        }
     }
 
     private static IEnumerable<ImmutableArray<PdfWord>[][]> Cells(ImmutableArray<PdfWord>[][] columns, List<double> rows) =>
@@ -81,9 +118,12 @@ internal static class TableCells
         if (gaps.Length == 0 || gaps.Max() < LeastGap * line[0].Size)
             return ([line], []);
         // In a line stretched to the edge of its column all spaces are wide.
-        var edges = LinesOf(block).Where(l => l[0].Down != line[0].Down).Select(l => l[^1].To).ToArray();
-        var stretched = Enumerable.Range(0, line.Length).LastOrDefault(
-            i => i > 1 && edges.Any(e => Math.Abs(line[i].To - e) < Flush * line[i].Size));
+        var others = LinesOf(block).Where(l => l[0].Down != line[0].Down).ToArray();
+        bool Ends(int i, int fewest) => others.Count(l => Math.Abs(line[i].To - l[^1].To) < Flush * line[i].Size) >= fewest;
+        // Words of a second column begin at one place.
+        bool Begins(int i) => others.Count(l => l.Any(w => Math.Abs(line[i].From - w.From) < SameStart * w.Size)) > 1;
+        var stretched = Enumerable.Range(0, line.Length)
+            .LastOrDefault(i => (i > 1 && Ends(i, 1)) || (i == 1 && Ends(i, LinesOfText) && !Begins(i)));
         var space = Math.Min(gaps.Min(), Space(block));
         var parts = new List<ImmutableArray<PdfWord>>();
         var start = 0;
@@ -121,9 +161,9 @@ internal static class TableCells
     }
 
     // "Lot", "Best before:": a word that wants a value.
-    private static bool IsWord(ImmutableArray<PdfWord> line) =>
+    private static bool IsWord(ImmutableArray<PdfWord> line, int most = MostWords) =>
         string.Join(' ', line.Select(w => w.Text)) is var text
-            && line.Length <= MostWords && !text.Any(char.IsDigit)
+            && line.Length <= most && !text.Any(char.IsDigit)
             && (text.IndexOf(':') is var colon && colon == text.Length - 1 || (colon < 0 && LabelWords.BeginsPart(text)));
 
     // Names: no stop, no comma; a column holds a hole beside a name of two lines, or rows stand apart.
@@ -133,8 +173,10 @@ internal static class TableCells
                 || rows.Zip(rows.Skip(1), (a, b) => b - a).Min() > LooseRows * columns[0][0][0].Size);
 
     /// <summary>Whether a line may be an item, or a line of one: few words and no stop.</summary>
-    public static bool IsItem(ImmutableArray<PdfWord> line) =>
-        line.Length <= MostWords && !line.Any(w => !IsBullet(w.Text) && w.Text[^1] is ',' or ';' or '.' or ':');
+    public static bool IsItem(ImmutableArray<PdfWord> line) => line.Length <= MostWords && HasNoStop(line);
+
+    private static bool HasNoStop(ImmutableArray<PdfWord> line) =>
+        !line.Any(w => !IsBullet(w.Text) && w.Text[^1] is ',' or ';' or '.' or ':');
 
     private static int RowOf(ImmutableArray<PdfWord> line, List<double> rows) =>
         rows.FindLastIndex(d => d <= line[0].Down + (SameRow * line[0].Size));

@@ -30,6 +30,9 @@ public sealed class DataTable
             .Select(n => new DataTable(n, () => CompiledData.ReadTable(assembly, n)));
     }
 
+    /// <summary>Whether its first row is this heading.</summary>
+    public bool Has(string[] heading) => _rows() is [var first, ..] && first.Cells.SequenceEqual(heading);
+
     /// <summary>The rows below the heading.</summary>
     /// <param name="heading">The heading that it must have.</param>
     /// <exception cref="InputException">The heading is not the one wanted, or a row has too few or too many cells.</exception>

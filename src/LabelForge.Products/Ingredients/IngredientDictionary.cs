@@ -21,6 +21,8 @@ public sealed class IngredientDictionary
     private readonly Lazy<ColourAdditives> colours =
         new(() => ColourAdditives.Read(DataTable.Embedded("ingredients/tables/us-colour-additives").Single()));
 
+    private readonly Lazy<HashSet<string>> ofLaw = new(() => [.. SubstanceTable.NamesOfAll().Select(NameText.Plain)]);
+
     private IngredientDictionary(List<IngredientRow> rows)
     {
         entries = new(() => [.. rows.Select(r => r.Ingredient)]);
@@ -53,6 +55,10 @@ public sealed class IngredientDictionary
 
     /// <summary>A market's lists of prohibited, restricted and permitted substances; null where none is held for it.</summary>
     public SubstanceTable? SubstancesIn(Market market) => substances.GetOrAdd(market, m => SubstanceTable.Of(m, this));
+
+    /// <summary>Whether a name stands in a list of the law and not in the dictionary, as of what nobody may use: it is a name all the
+    /// same, and a list does not end with it.</summary>
+    public bool IsOfLaw(string name) => ofLaw.Value.Contains(NameText.Plain(name));
 
     /// <summary>Reads a dictionary from its files.</summary>
     /// <exception cref="InputException">A row cannot be used, or a name means two ingredients.</exception>

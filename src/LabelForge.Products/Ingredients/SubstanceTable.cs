@@ -53,6 +53,10 @@ public sealed class SubstanceTable
         ? name.Contains(part.Trim('*'), StringComparison.OrdinalIgnoreCase)
         : name.StartsWith(part.TrimEnd('*'), StringComparison.OrdinalIgnoreCase);
 
+    /// <summary>The names that the tables of all markets hold beside the dictionary's.</summary>
+    internal static IEnumerable<string> NamesOfAll() => DataTable.Embedded("ingredients/tables/").Where(t => t.Has(Heading))
+        .SelectMany(t => t.Rows(Heading)).SelectMany(r => r.Several("names")).Where(n => !n.Contains('*', StringComparison.Ordinal));
+
     /// <summary>Reads a table.</summary>
     /// <exception cref="InputException">A row cannot be used: a name that means nothing, an
     /// unknown word, a share that is none.</exception>

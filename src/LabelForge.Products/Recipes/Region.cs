@@ -21,6 +21,13 @@ public static class Region
         + "Dakota|Tennessee|Texas|Utah|Vermont|Virginia|"
         + "Washington|West Virginia|Wisconsin|Wyoming|Puerto Rico|Guam|American Samoa|Northern Mariana Islands|Virgin Islands";
 
+    /// <summary>How the names of states were shortened before they had two letters, and often are; only before a ZIP code are they told
+    /// from words. From memory of the usual lists.</summary>
+    public const string StatesShortened =
+        @"(?:Ala|Ariz|Ark|Calif|Colo|Conn|Del|Fla|Ill|Ind|Kan|Kans|Ky|Mass|Mich|Minn|Miss|Mont|Neb|Nebr|Nev|N\.\s?H|N\.\s?J|N\.\s?M|N\.\s?Mex"
+            + @"|N\.\s?Y|N\.\s?C|N\.\s?D|N\.\s?Dak|Okla|Ore|Oreg|Penna|Penn|R\.\s?I|S\.\s?C|S\.\s?D|S\.\s?Dak|Tenn|Tex|Vt|Va|Wash|W\.\s?Va|Wis|Wisc|Wyo|"
+            + @"D\.\s?C|Md|La|Mo|Pa|Ga|Me)(?=\.?,?\s{1,3}[0-9]{5})";
+
     /// <summary>The letters of the provinces and territories, parted by upright strokes.</summary>
     public const string ProvinceCodes = "AB|BC|MB|NB|NL|NS|NT|NU|ON|PE|QC|SK|YT";
 

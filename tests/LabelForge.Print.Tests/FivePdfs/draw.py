@@ -3,6 +3,7 @@
 
 The files are committed; the tests read those. Needs ghostscript, chromium, python3-cairo, weasyprint and python3-reportlab. Run here: ./draw.py.
 cases.txt says of each: its market, the names in its list, and what is to be found on it; it was written before anything was tried.
+Three came out right at first sight; initial was drawn wrongly then (letters over one another), and is drawn anew.
 """
 import math
 import pathlib
@@ -90,11 +91,11 @@ def tube():
 
 tube()
 
-# A first letter over three lines, the first line in small capitals, the list itself beginning with one; and words that claim.
+# A first letter over three lines and small capitals after it, the list itself beginning with one; and words that claim.
 INITIAL = """<style>@page{size:3.2in 3in;margin:0.15in}body{font:8pt 'Liberation Serif';margin:0}p{margin:0 0 5pt;text-align:justify;hyphens:auto}
-p.d::first-letter{float:left;font-size:27pt;line-height:0.8;padding-right:2pt}p.d::first-line{font-variant:small-caps}h2{margin:0 0 4pt;font-size:12pt}</style>
-<body lang=en><h2>Old Orchard Body Wash</h2><p class=d>Every autumn we shake the trees and wait for the wasps to leave. What is left goes into this bottle, with a
-little patience. It clears eczema in a week.<p class=d>Ingredients: Water, Sodium Coco-Sulfate, Cocamidopropyl Betaine, Glycerin, Pyrus Malus (Apple) Fruit
+span{float:left;font-size:27pt;line-height:0.85;padding-right:2pt}b{font:8pt 'Liberation Serif';font-variant:small-caps}h2{margin:0 0 4pt;font-size:12pt}</style>
+<body lang=en><h2>Old Orchard Body Wash</h2><p><span>E</span><b>very autumn we</b> shake the trees and wait for the wasps to leave. What is left goes into this bottle, with a
+little patience. It clears eczema in a week.<p><span>I</span><b>ngredients: Water,</b> Sodium Coco-Sulfate, Cocamidopropyl Betaine, Glycerin, Pyrus Malus (Apple) Fruit
 Extract, Sodium Benzoate, Fragrance<p>12 fl oz (354 mL)<p>Old Orchard Soap Co., 30 Example Hill Rd, Cornish, NH 03700. 555-0109. Lot 4-OO"""
 subprocess.run(["weasyprint", "-", str(HERE / "initial.pdf")], input=("<!doctype html><meta charset=utf-8>" + INITIAL).encode(), check=True, capture_output=True)
 

@@ -18,9 +18,9 @@ public sealed class HardPdfTests
 
     private static readonly string Folder = Here();
 
-    // FreshPdfs, LaterPdfs and TenPdfs were drawn by other means, and before anything was tried on them.
+    // FreshPdfs, LaterPdfs, TenPdfs and FivePdfs were drawn by other means, and before anything was tried on them.
     public static TheoryData<string, string, int, string> Cases =>
-        [.. Of(""), .. Of("../FreshPdfs/"), .. Of("../LaterPdfs/"), .. Of("../TenPdfs/")];
+        [.. Of(""), .. Of("../FreshPdfs/"), .. Of("../LaterPdfs/"), .. Of("../TenPdfs/"), .. Of("../FivePdfs/")];
 
     private static IEnumerable<TheoryDataRow<string, string, int, string>> Of(string folder) =>
         File.ReadLines(Path.Combine(Folder, folder + "cases.txt")).Where(l => l.Length > 0 && l[0] != '#')

@@ -4,7 +4,7 @@
 The files are committed; the tests read those. Needs weasyprint and python3-reportlab. Run in this folder: ./draw.py.
 cases.txt says of each: its market, the names in its list, and what is to be found on it; it was written before anything was tried.
 Seven of the ten came out right at first sight; three-sides was drawn wrongly then (a line of its list fell off the page), and is drawn anew.
-Of rows the heading is still not found (its values stand at half the height of their labels), and the list of small-capitals is told to go on.
+The list of small-capitals, over whose first line its first letter is drawn, is told to go on.
 """
 import pathlib
 import subprocess

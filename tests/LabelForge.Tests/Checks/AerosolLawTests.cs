@@ -1,0 +1,39 @@
+using LabelForge.Checks;
+using LabelForge.Checks.Reading;
+using LabelForge.Ingredients;
+using LabelForge.Markets;
+
+namespace LabelForge.Tests.Checks;
+
+/// <summary>
+/// What 21 CFR 700.14 and 700.16 forbid in an aerosol: of a product that shows that it is one it is a must, of one that does not, of vinyl
+/// chloride a question, since it is a gas.
+/// </summary>
+public sealed class AerosolLawTests
+{
+    [Theory]
+    [InlineData("Dry shampoo\nIngredients: Butane, Alcohol Denat., Vinyl Chloride", "must")]
+    [InlineData("Hair spray\nContents under pressure.\nIngredients: Alcohol Denat., Vinyl Chloride", "must")]
+    [InlineData("Nightfall\nFlammable aerosol.\nIngredients: Alcohol Denat., Vinyl Chloride", "must")]
+    [InlineData("Nightfall\nContents under pressure.\nIngredients: Talc, Zirconium Chlorohydrate", "must")]
+    [InlineData("Body lotion\nIngredients: Water, Glycerin, Vinyl Chloride", "should")]
+    [InlineData("Body powder, no aerosol\nIngredients: Talc, Vinyl Chloride", "should")]
+    [InlineData("Body lotion\nIngredients: Water, Glycerin, Zirconium Chlorohydrate", "")]
+    [InlineData("Body lotion\nIngredients: Water, Propanediol, Zirconium Chlorohydrate", "")]
+    public void What_no_aerosol_may_hold_is_told_once(string label, string severity)
+    {
+        var read = LabelStatement.Read(LabelText.Of(label, "label.txt"), IngredientDictionary.Shipped);
+        var found = LabelCheck.Run(LabelJudgement.Of(read, null, null, null, new DateOnly(2026, 11, 26)), Market.Us).Findings
+            .Where(f => f.Rule == "substance.prohibited").Select(f => f.Severity.ToString().ToLowerInvariant());
+        Assert.Equal(severity.Length == 0 ? [] : [severity], found);
+    }
+
+    [Theory]
+    [InlineData("facts: { aerosol: yes }\n", "must")]
+    [InlineData("", "should")]
+    public void A_recipe_says_by_a_fact_that_it_is_one(string more, string severity)
+    {
+        using var recipe = new CheckedRecipe { Kind = "body-spray", More = more }.Add(500, "Alcohol Denat.").Add(1, "Vinyl Chloride");
+        Assert.Equal($"substance.prohibited {severity}", recipe.Found(Market.Us, "substance.prohibited").Order(StringComparer.Ordinal).First());
+    }
+}
