@@ -187,7 +187,7 @@ internal static partial class ColourChecks
     [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?[0-9]{5}(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex NumberAlone();
 
-    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+|citrus\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?[0-9]{1,2}(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+|citrus\s+)?(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?(?:[0-9]{1,2}|B)(?:\s+(?:\w+\s+)?lake)?$", RegexOptions.IgnoreCase)]
     private static partial Regex Certified();
 
     [GeneratedRegex(@"^(?:acid|basic|direct|disperse|food|mordant|natural|pigment|reactive|solvent|vat)\s+"

@@ -29,19 +29,20 @@ internal static class OrderChecks
         if (items.Length < 2 || label.Kind?.IfraCategory == "4" || label.SoldAs == SoldAs.Soap)
             return;
         var listed = label.Dictionary.Colours;
-        if ((Trace(items[0], listed) ?? Pigment(items[0], label.Kind)) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
+        if ((Trace(items[0], listed, label.Kind) ?? Pigment(items[0], label.Kind)) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)
             label.Tell("ingredients.order/first", "ingredients", items[0].Name, bulk.Name, what);
         else if (items.Skip(1).SkipLast(1).Select((item, at) => (item, at: at + 1))
-            .FirstOrDefault(p => Trace(p.item, listed) is not null
+            .FirstOrDefault(p => Trace(p.item, listed, label.Kind) is not null
                 && items.Skip(p.at + 1).Count(IsBulk) >= EnoughBulk) is { item: { } early, at: var at })
-            label.Tell("ingredients.order/early", "ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name, Trace(early, listed)!);
+            label.Tell("ingredients.order/early", "ingredients", early.Name, items.Skip(at + 1).First(IsBulk).Name,
+                Trace(early, listed, label.Kind)!);
         else if (items.Length >= FewestForAlphabet
             && items.Zip(items.Skip(1)).All(p => string.Compare(p.First.Name, p.Second.Name, StringComparison.OrdinalIgnoreCase) < 0))
             label.Tell("ingredients.order/alphabet", "ingredients");
     }
 
     // What is there in traces: a certified dye, a preservative, an antioxidant, a chelator, a scent.
-    private static string? Trace(IngredientRead item, ColourAdditives listed)
+    private static string? Trace(IngredientRead item, ColourAdditives listed, ProductKind? kind)
     {
         if (ColourChecks.ColourOf(item.Name, item.Known, listed) is { Certified: true })
             return "a certified colour";
@@ -49,7 +50,9 @@ internal static class OrderChecks
         {
             IngredientRole.Fragrance or IngredientRole.EssentialOil => "a scent",
             IngredientRole.Preservative => "a preservative",
-            IngredientRole.Chelator => "a chelator",
+            // Citric acid is half of what fizzes in a bath.
+            IngredientRole.Chelator when kind is null
+                || ProductGroup.Covers(kind, ["bath-bomb", "bubble-bar"]) == Applies.No => "a chelator",
             IngredientRole.Antioxidant => "an antioxidant",
             _ => null,
         };

@@ -152,7 +152,8 @@ internal static partial class SubstanceChecks
             : ("substance.prohibited/here", "substance.prohibited/here-perhaps");
         object[] told =
         [
-            name, kind?.Name.ToLowerInvariant() ?? "as its words say", $"{(only ? "permitted only" : "not permitted")} in: {Groups(rule)}{Words(rule)}",
+            name, kind?.Name.ToLowerInvariant() ?? "as its words say",
+            $"{(only ? "permitted only" : "not permitted")} in: {Groups(rule)}{Words(rule)}",
             rule.Citation,
         ];
         return covers == Applies.Perhaps ? (perhaps, [.. told, Settles(kind!, rule)])

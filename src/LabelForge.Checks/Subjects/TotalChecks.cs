@@ -19,7 +19,8 @@ internal static partial class TotalChecks
             return;
         }
         if (Each().Match(text) is not { Success: true } each
-            || Count().Matches(text).Select(Number).FirstOrDefault(n => n > 1) is not (> 1 and var pieces))
+            || Count().Matches(text).Concat(Before().Matches(text[(text.LastIndexOf('\n', each.Index) + 1)..each.Index])).Select(Number)
+                .FirstOrDefault(n => n > 1) is not (> 1 and var pieces))
             return;
         var one = Figure(each);
         if (Total().Match(text) is not { Success: true } total)
@@ -106,6 +107,10 @@ internal static partial class TotalChecks
 
     [GeneratedRegex(@"\btotal\b[^\n]{0,60}?(?<figure>[0-9]{1,5}(?:[.,][0-9]{1,2})?)\s*(?<unit>kg|g|ml|l)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Total();
+
+    // "6 fizzies, net wt 1 oz": what the pieces are called, on the line of what each holds.
+    [GeneratedRegex(@"(?<![0-9.,/])(?<n>[0-9]{1,3})\s+(?!(?:fl|oz|ounces?|lbs?|pounds?|k?g|m?l|grams?)\b)\p{L}{3,}", RegexOptions.IgnoreCase)]
+    private static partial Regex Before();
 
     [GeneratedRegex(@"(?<![0-9.,/])(?<n>[0-9]{1,3})\s*(?:x\s*)?(?:[\p{L}-]+\s+){0,3}(?:bars?|soaps?|pieces?|tins?|tubes?|jars?|bottles?|balms?|bombs?|count)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Count();

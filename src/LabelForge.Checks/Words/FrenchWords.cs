@@ -17,7 +17,7 @@ public static class FrenchWords
     public static bool IsSameInBoth(string name) =>
         Lists.Value["both"].Match(name.Trim()) is { Success: true } match && match.Length == name.Trim().Length;
 
-    /// <summary>The first warning that stands in one of the two languages, and of which the other says nothing; null where none does.</summary>
+    /// <summary>The first warning that stands in one of the two languages, and not in the other; null where none does.</summary>
     public static string? WarningAlone(string text) =>
         Warnings.Value.Select(w => Alone(text, w.En, w.AnyFr) ?? Alone(text, w.Fr, w.AnyEn)).FirstOrDefault(w => w is not null);
 

@@ -182,7 +182,7 @@ public static partial class AddressReader
     }
 
     // Many words, a small one last, and a full stop: no name.
-    [GeneratedRegex(@"^\S+(?:\s+\S+){3,}\s+\p{Ll}+[.!]$")]
+    [GeneratedRegex(@"^\S+(?:\s+\S+){3,}\s+(?!(?:inc|ltée|enr|cie|ltd|co)\.)\p{Ll}+[.!]$")]
     private static partial Regex IsSentence();
 
     [GeneratedRegex(@"^\p{Lu}\S*(?:\s+\S+)+\s+\p{Ll}+[.!]$")]

@@ -72,7 +72,8 @@ internal sealed partial class KnownWords
             return true;
         if (language == English)
             return Stems(word).Any(s => known.Has(s))
-                || (word.LastIndexOf("is", StringComparison.Ordinal) is > ShortestPart and var at && known.Knows($"{word[..at]}iz{word[(at + 2)..]}"));
+                || (word.LastIndexOf("is", StringComparison.Ordinal) is > ShortestPart and var at
+                    && known.Knows($"{word[..at]}iz{word[(at + 2)..]}"));
         return (!known.IsWhole && known.Begins(StemOf(word))) || (Joining.Contains(language) && IsJoined(known, word, ShortestWord));
     }
 

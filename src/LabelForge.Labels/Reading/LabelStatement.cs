@@ -108,7 +108,8 @@ public sealed partial record LabelStatement(
         var business = BusinessReader.Read(CapitalLetters.Given(text.Without(taken)));
         taken.AddRange(business.Spans);
         // "Peppermint also: Mentha Piperita Oil" over the address is no business.
-        bool IsIngredient(string? name) => name is not null && dictionary.Find(ListNames.Bare(name[(name.LastIndexOf(':') + 1)..])) is not null;
+        bool IsIngredient(string? name) => name is not null
+            && dictionary.Find(ListNames.Bare(name[(name.LastIndexOf(':') + 1)..])) is not null;
         addresses = [.. addresses.Select(a => IsIngredient(a.Name) ? a with { Name = null } : a)];
         business = IsIngredient(business.Name) ? business with { Name = null } : business;
         var rest = text.Without(taken);

@@ -8,7 +8,7 @@ public sealed record LotRead(TextSpan Span, string Code);
 public static partial class LotReader
 {
     private static readonly Lazy<Regex> Named = new(() => new Regex(
-        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s[0-9][a-z0-9./_-]{{0,20}}|[\p{{L}}0-9][\p{{L}}0-9./_-]{{0,24}})",
+        $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)}|l\s?/\s?n|b\s?/\s?n|los(?=\s*(?:nr|[:#.]))|chargen?)(?![\p{{L}}])(?:[\s./-]*(?:{LabelWords.Alternatives(LabelWord.Lot)}))?[\s.-]*(?:(?:no|nr|n|num|numero|number|numer|nummer|numeris|numurs|cislo|broj|szam|szama|code|kod|id|st|c|αρ|αριθμοσ|номер)(?![\p{{L}}]))?[\s.]*[°ºª#№:.]*\s*[:#]?\s*(?<code>[a-z]{{1,3}}\s[0-9][a-z0-9./_-]{{0,20}}|[\p{{L}}0-9][\p{{L}}0-9./_#-]{{0,24}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
     /// <summary>The code, or null.</summary>
@@ -40,7 +40,7 @@ public static partial class LotReader
         $@"(?<![\p{{L}}])(?:{LabelWords.Alternatives(LabelWord.Lot)})(?![\p{{L}}])\s*(?:no\.?|nr\.?|n°|number|code)?\s*(?::\s*|(?=\s(?:see|siehe|voir|on|under|printed|stamped)\s)\s)(?:(?:(?:printed |stamped )?(?:on|under|at)(?= (?:the )?(?:base|bottom|cap|lid|crimp|can|tube|box|back|side|neck|seal|underside|tin|jar|bottle)(?![\p{{L}}]))|see|voir|siehe|vedi|vease|ver|zie|se|patrz|zob|viz|katso|ks|lasd|vezi|vt|vaata|skat|zr|βλ|вж|fech)\.?\s(?:[\p{{L}}']+ ?){{1,4}})",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
 
-    [GeneratedRegex(@"(?:(?<![\p{L}0-9.])[LB]\s?[:#.]\s?(?=\S*[0-9])|(?<=^|[\n|•·]\s{0,4})[Cc](?:ode|ODE)\s*[:#]?\s+(?=[0-9])|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})L[\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]
+    [GeneratedRegex(@"(?:(?<![\p{L}0-9.])[LB]\s?[:#.]\s?(?=\S*[0-9])|(?<=^|[\n|•·]\s{0,4})[Cc](?:ode|ODE)\s*[:#]?\s+(?=[A-Z]{0,3}[0-9])|(?<=^|[\n|•·]\s{0,4})(?:#|L(?=[0-9]{3}))\s?|(?<=^|[\n|•·/,;–—-]\s{0,4})[LB][\s-](?=[A-Z0-9./-]{2,25}\s*(?:$|[\n,;|•·–—])))(?<code>[A-Z0-9][A-Z0-9./_-]{1,24})(?![\p{L}0-9])")]
     private static partial Regex Short();
 
     // A code alone in its line or part, letters and figures in one: the law asks for no word before it. No postal code, no quantity,

@@ -29,7 +29,7 @@ internal static class TableCells
 
     // Two words that reach the edge are a stretched line where so many other lines do.
     private const int LinesOfText = 3;
-    private const double SameStart = 0.3;
+    private const double SameStart = 0.15;
 
     /// <summary>
     /// The lines of columns that are rows of cells, row by row, with what stands over the first row before them; and the words below
@@ -67,7 +67,8 @@ internal static class TableCells
     {
         var words = Close(left).Select(c => c.SelectMany(l => l).ToImmutableArray()).ToArray();
         var values = Close(right).ToArray();
-        if (words.Length < FewestFacts || words.Length != values.Length || !words.All(w => w.Length <= MostWordsOfFact && HasNoStop(w[..^1]))
+        if (words.Length < FewestFacts || words.Length != values.Length
+            || !words.All(w => w.Length <= MostWordsOfFact && HasNoStop(w[..^1]))
             || words.Count(w => IsWord(w, MostWordsOfFact)) * 2 <= words.Length)
             return null;
         return words.Zip(values).All(p => p.First[0].Top < p.Second[^1][0].Bottom && p.Second[0][0].Top < p.First[^1].Bottom)
@@ -81,7 +82,8 @@ internal static class TableCells
         var start = 0;
         for (var i = 1; i <= lines.Length; i++)
         {
-            if (i < lines.Length && lines[i][0].Down - lines[i - 1][0].Down < CloseLines * Math.Max(lines[i][0].Size, lines[i - 1][0].Size))
+            if (i < lines.Length
+                && lines[i][0].Down - lines[i - 1][0].Down < CloseLines * Math.Max(lines[i][0].Size, lines[i - 1][0].Size))
                 continue;
             yield return lines[start..i];
             start = i;

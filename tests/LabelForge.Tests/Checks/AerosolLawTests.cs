@@ -34,6 +34,7 @@ public sealed class AerosolLawTests
     public void A_recipe_says_by_a_fact_that_it_is_one(string more, string severity)
     {
         using var recipe = new CheckedRecipe { Kind = "body-spray", More = more }.Add(500, "Alcohol Denat.").Add(1, "Vinyl Chloride");
-        Assert.Equal($"substance.prohibited {severity}", recipe.Found(Market.Us, "substance.prohibited").Order(StringComparer.Ordinal).First());
+        Assert.Equal($"substance.prohibited {severity}",
+            recipe.Found(Market.Us, "substance.prohibited").Order(StringComparer.Ordinal).First());
     }
 }
