@@ -23,15 +23,22 @@ public sealed record Exemption(ProductFact Fact, bool IfNot)
     public bool? Frees(bool? so) => so is { } known ? known != IfNot : null;
 
     /// <summary>What is added to a finding's message while exemptions are open.</summary>
-    /// <param name="open">The exemptions.</param>
-    /// <param name="words">The language's words of exemptions; null for English.</param>
-    internal static string Sentence(ImmutableArray<Exemption> open, ExemptionWords? words) => open.IsEmpty ? ""
-        : words?.Sentence(open) ?? $" It must, unless {string.Join(", or ", open.Select(e => e.Words))}.";
+    internal static string Sentence(ImmutableArray<Exemption> open, string language) => open.IsEmpty ? ""
+        : language == LawWords.English ? $" It must, unless {string.Join(", or ", open.Select(e => e.Words))}."
+        : $" {Around(language, "sentence", string.Join(Say(language, "unless", "or") + " ", open.Select(e => Say(language, e.Fact.Id, e.IfNot ? "not" : "is"))))}";
 
     /// <summary>What is asked of the maker then.</summary>
-    /// <param name="open">The exemptions.</param>
-    /// <param name="words">The language's words of exemptions; null for English.</param>
-    internal static string Question(ImmutableArray<Exemption> open, ExemptionWords? words) => open.IsEmpty ? ""
-        : words?.Question(open)
-            ?? $" {string.Join(" ", open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {string.Join(", ", open.Select(e => e.Fact.Id))} (yes or no), and it is not asked again.";
+    internal static string Question(ImmutableArray<Exemption> open, string language)
+    {
+        var facts = string.Join(", ", open.Select(e => e.Fact.Id));
+        return open.IsEmpty ? ""
+            : language == LawWords.English
+            ? $" {string.Join(' ', open.Select(e => e.Fact.Asks).Distinct())} Answer by the {(open.Length == 1 ? "fact" : "facts")} {facts} (yes or no), and it is not asked again."
+            : $" {string.Join(' ', open.Select(e => Say(language, e.Fact.Id, "asks")).Distinct())} {Around(language, "answer", facts)}";
+    }
+
+    private static string Around(string language, string key, string with) =>
+        string.Format(CultureInfo.InvariantCulture, Say(language, "unless", key), with);
+
+    private static string Say(string language, string id, string key) => LawWords.Of($"facts-{language}", id, key)!;
 }

@@ -33,7 +33,7 @@ public sealed record Finding(string Rule, Severity Severity, string Message, str
     /// <param name="language">The language's code, as <c>fr</c>.</param>
     /// <remarks>What fills the places of a sentence (names, figures, what a table or a supplier's paper says) stays as it is.</remarks>
     public (string Message, string Fix) In(string language) =>
-        language == RuleWords.English || Told is null ? (Message, Fix) : Told.In(language);
+        language == LawWords.English || Told is null ? (Message, Fix) : Told.In(language);
 
     internal Telling? Told { get; init; }
 

@@ -23,7 +23,6 @@ public sealed class LawBook
 
     /// <summary>Reads one law file.</summary>
     /// <param name="file">Its name, for messages.</param>
-    /// <param name="text">Its text.</param>
     /// <exception cref="InputException">A citation or a date is missing, two versions overlap, or the file is malformed.</exception>
     public static LawBook Read(string file, string text) => Of(LawFile.Read(YamlRecord.List(file, new StringReader(text)), ""));
 

@@ -60,13 +60,12 @@ public static class LawPage
 
     private static string Shown(LawValue value) => value switch
     {
-        LawFigure f => string.Create(CultureInfo.InvariantCulture, $"{f.Figure} {f.Unit}"),
+        LawFigure f => Invariant($"{f.Figure} {f.Unit}"),
         LawWord w => w.Word,
         LawSteps s =>
             string.Join("; ",
                 s.Steps
-                    .Select(t => string.Create(CultureInfo.InvariantCulture,
-                        $"{(t.UpTo is { } most ? $"up to {most} {s.Of}" : "above")}: {t.Gives} {s.Gives}"))),
+                    .Select(t => Invariant($"{(t.UpTo is { } most ? $"up to {most} {s.Of}" : "above")}: {t.Gives} {s.Gives}"))),
         _ => throw new ArgumentOutOfRangeException(nameof(value)),
     };
 }

@@ -42,8 +42,6 @@ public sealed record ProductFacts(ImmutableSortedDictionary<string, bool> Settle
     };
 
     /// <summary>The same, with what the words of a label or a recipe show where the maker has not said.</summary>
-    /// <param name="kind">The kind.</param>
-    /// <param name="words">The words.</param>
     public ProductKind Of(ProductKind kind, string words) =>
         Of(kind) is var settled && Shown(words, settled).ToImmutableArray() is { IsEmpty: false } shown
             ? settled with { Groups = [.. settled.Groups.Where(g => shown.All(s => s.Name != g.Name)), .. shown] }

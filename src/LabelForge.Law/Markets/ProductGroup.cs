@@ -40,13 +40,11 @@ public readonly record struct ProductGroup(string Name, bool Sure)
     public static bool IsKnown(string name) => Listed.Contains(name) || Computed.Contains(name) || ProductKinds.Find(name).IsValue;
 
     /// <summary>Whether a kind of product falls in a group.</summary>
-    /// <param name="kind">The kind.</param>
     /// <param name="groups">One or more groups, any of which will do; <c>hair+rinse-off</c> wants both.</param>
     public static Applies Covers(ProductKind kind, IEnumerable<string> groups) =>
         groups.Select(g => g.Split('+').Min(n => One(kind, n))).DefaultIfEmpty(Applies.No).Max();
 
     /// <summary>The facts that would settle whether a kind falls in a group; empty where it is settled, or where no fact tells.</summary>
-    /// <param name="kind">The kind.</param>
     /// <param name="groups">As for <see cref="Covers"/>.</param>
     public static IEnumerable<string> Open(ProductKind kind, IEnumerable<string> groups) => groups
         .Where(g => Covers(kind, [g]) == Applies.Perhaps)

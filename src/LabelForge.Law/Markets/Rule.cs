@@ -31,7 +31,7 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>What takes a product out of the rule; any one of them does. Empty where nothing does.</summary>
     public ImmutableArray<Exemption> Unless { get; init; } = [];
 
-    /// <summary>The folder whose words in other languages it has (<see cref="RuleWords"/>); null where it has none.</summary>
+    /// <summary>The folder whose words in other languages it has (<see cref="LawWords"/>); null where it has none.</summary>
     internal string? WordsOf { get; init; }
 
     /// <summary>Whether it binds a product. One of a kind that is not known may be any.</summary>
@@ -49,7 +49,7 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <param name="arguments">What fills the places of its sentences.</param>
     public Finding Find(string where, ImmutableArray<Exemption> open, object[] arguments)
     {
-        var (message, fix) = Told(RuleWords.English, open, arguments);
+        var (message, fix) = Told(LawWords.English, open, arguments);
         return new(Name, Severity, message, fix, Fill(Source, arguments), where, Basis)
         {
             Unless = [.. open.Select(e => e.Words)],
@@ -60,12 +60,14 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     // Where a language has no words for the rule, all of it is told in English: half a sentence of each helps nobody.
     private (string Message, string Fix) Told(string language, ImmutableArray<Exemption> open, object[] arguments)
     {
-        var (said, around) = RuleWords.Of(WordsOf, language, Id) is { } words
-            ? (words, ExemptionWords.Of(language))
-            : ((Message, Fix), null);
-        object[] filled = around is null ? arguments : [.. arguments.Select(a => a is ClaimSaid claim ? claim.In(language) : a)];
-        return (Fill(said.Message, filled) + Exemption.Sentence(open, around),
-            Fill(said.Fix, filled) + Exemption.Question(open, around));
+        var words = WordsOf is null || language == LawWords.English ? null
+            : LawWords.All($"{WordsOf}/words-{language}").GetValueOrDefault(Id);
+        if (words is null)
+            return (Fill(Message, arguments) + Exemption.Sentence(open, LawWords.English),
+                Fill(Fix, arguments) + Exemption.Question(open, LawWords.English));
+        object[] filled = [.. arguments.Select(a => a is ClaimSaid claim ? claim.In(language) : a)];
+        return (Fill(words.OptionalText("message")!.Text, filled) + Exemption.Sentence(open, language),
+            Fill(words.OptionalText("fix")!.Text, filled) + Exemption.Question(open, language));
     }
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);

@@ -4,7 +4,6 @@ namespace LabelForge.Markets;
 
 /// <summary>The rules and figures of a market that are in force on a day. Whatever depends on the
 /// law asks here and nowhere else.</summary>
-/// <param name="market">The market.</param>
 /// <param name="day">The day to judge by.</param>
 public sealed class RulesOf(Market market, DateOnly day)
 {

@@ -61,7 +61,7 @@ public sealed partial class RuleWordsTests
         ];
         Assert.All(said, s => Assert.NotEqual(s.English, s.In("fr")));
         Assert.Equal(said.Select(s => s.Id).Distinct().Order(StringComparer.Ordinal),
-            ClaimSaid.All("fr").Keys.Order(StringComparer.Ordinal));
+            LawWords.All("claims-said-fr").Keys.Order(StringComparer.Ordinal));
         foreach (var (market, rule) in Shipped.Where(r => r.Rule.Id == "claim.drug"))
         {
             var found = rule.Find("words", "heals", said.First(s => s.Id == "heals"), said.Last(s => s.Id == "heals"));
